@@ -1,0 +1,87 @@
+#include "scanner/reader/general_decoder.h"
+
+#define ZX_USE_UTF8 1
+#include <ZXing/ReadBarcode.h>
+
+#include <exception>
+
+namespace scanner::reader {
+namespace {
+
+using ZXing::BarcodeFormat;
+
+Symbology symbologyOf(BarcodeFormat format) {
+    switch (format) {
+    case BarcodeFormat::QRCode:
+        return Symbology::Qr;
+    case BarcodeFormat::DataMatrix:
+        return Symbology::DataMatrix;
+    case BarcodeFormat::Code128:
+        return Symbology::Code128;
+    case BarcodeFormat::EAN13:
+        return Symbology::Ean13;
+    case BarcodeFormat::EAN8:
+        return Symbology::Ean8;
+    case BarcodeFormat::UPCA:
+        return Symbology::UpcA;
+    case BarcodeFormat::UPCE:
+        return Symbology::UpcE;
+    case BarcodeFormat::Code39:
+        return Symbology::Code39;
+    case BarcodeFormat::ITF:
+        return Symbology::Itf;
+    default:
+        return Symbology::Other;
+    }
+}
+
+SeenCode seenCodeOf(const ZXing::Result& result, HowRead howRead) {
+    SeenCode code;
+    code.text = result.text();
+    code.symbology = symbologyOf(result.format());
+    code.gs1 = result.contentType() == ZXing::ContentType::GS1;
+    code.howRead = howRead;
+    for (std::size_t i = 0; i < 4; ++i)
+        code.corners[i] = {result.position()[static_cast<int>(i)].x + 0.5,
+                           result.position()[static_cast<int>(i)].y + 0.5};
+    return code;
+}
+
+/// ZXing reads through plain pointers and has no view without pixels or with a negative stride.
+ZXing::ImageView imageOf(GreyView view) {
+    return {view.data, view.width, view.height, ZXing::ImageFormat::Lum, view.stride, view.pixelStride};
+}
+
+ZXing::Results readAll(GreyView picture, const ZXing::DecodeHints& hints) {
+    if (picture.isEmpty() || picture.stride < 0) return {};
+    try {
+        return ZXing::ReadBarcodes(imageOf(picture), hints);
+    } catch (const std::exception&) {
+        return {}; // what it cannot read holds no symbol for us
+    }
+}
+
+} // namespace
+
+std::vector<SeenCode> decodeMatrixSymbols(GreyView picture, Effort effort) {
+    const bool thorough = effort == Effort::Thorough;
+    ZXing::DecodeHints hints;
+    hints.setFormats(BarcodeFormat::QRCode | BarcodeFormat::DataMatrix);
+    hints.setTryHarder(thorough).setTryRotate(thorough).setTryDownscale(thorough);
+    std::vector<SeenCode> codes;
+    for (const ZXing::Result& result : readAll(picture, hints))
+        if (result.isValid()) codes.push_back(seenCodeOf(result, HowRead::Plain));
+    return codes;
+}
+
+std::optional<SeenCode> decodeLinearStrip(GreyView strip) {
+    ZXing::DecodeHints hints;
+    hints.setFormats(BarcodeFormat::LinearCodes);
+    hints.setTryHarder(true).setTryRotate(false).setTryDownscale(false);
+    hints.setMaxNumberOfSymbols(1).setBinarizer(ZXing::Binarizer::FixedThreshold);
+    for (const ZXing::Result& result : readAll(strip, hints))
+        if (result.isValid()) return seenCodeOf(result, HowRead::Region);
+    return std::nullopt;
+}
+
+} // namespace scanner::reader
