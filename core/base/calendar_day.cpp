@@ -1,0 +1,108 @@
+#include "core/base/calendar_day.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <chrono>
+#include <fmt/format.h>
+
+namespace core {
+namespace {
+
+namespace chrono = std::chrono;
+
+constexpr chrono::sys_days dayZero = chrono::sys_days{chrono::year{1} / 1 / 1} - chrono::days{1};
+constexpr int lastNumber = 3652059;
+
+chrono::year_month_day civil(int number) { return chrono::year_month_day{dayZero + chrono::days{number}}; }
+
+std::optional<int> digits(std::string_view text) {
+    int value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const bool plain = std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+    if (text.empty() || !plain || error != std::errc{} || end != text.data() + text.size())
+        return std::nullopt;
+    return value;
+}
+
+int lastDayOf(int year, int month) {
+    const auto last = chrono::year{year} / chrono::month{static_cast<unsigned>(month)} / chrono::last;
+    return static_cast<int>(static_cast<unsigned>(last.day()));
+}
+
+} // namespace
+
+std::optional<CalendarDay> CalendarDay::from(int year, int month, int day) {
+    if (year < 1 || year > 9999 || month < 1 || month > 12 || day < 1 || day > lastDayOf(year, month))
+        return std::nullopt;
+    const auto civilDay = chrono::year{year} / month / day;
+    return CalendarDay(static_cast<int>((chrono::sys_days{civilDay} - dayZero).count()));
+}
+
+std::optional<CalendarDay> CalendarDay::parse(std::string_view text) {
+    const auto partial = PartialDay::parse(text);
+    return partial && partial->isExact() ? std::optional(partial->firstDay()) : std::nullopt;
+}
+
+CalendarDay CalendarDay::fromNumber(int number) { return CalendarDay(std::clamp(number, 1, lastNumber)); }
+
+int CalendarDay::year() const { return static_cast<int>(civil(m_number).year()); }
+int CalendarDay::month() const { return static_cast<int>(static_cast<unsigned>(civil(m_number).month())); }
+int CalendarDay::day() const { return static_cast<int>(static_cast<unsigned>(civil(m_number).day())); }
+
+CalendarDay CalendarDay::plusMonths(int months) const {
+    // std::chrono would give 2026-02-31 for 31 January + 1 month, which turns into 3 March: too late for an expiry.
+    const auto from = civil(m_number);
+    const long index = (static_cast<int>(from.year()) * 12L) + static_cast<long>(static_cast<unsigned>(from.month())) - 1 + months;
+    if (index < 12)
+        return CalendarDay(1);
+    if (index >= 10000L * 12)
+        return CalendarDay(lastNumber);
+    const int year = static_cast<int>(index / 12);
+    const int month = static_cast<int>(index % 12) + 1;
+    const int day = static_cast<int>(static_cast<unsigned>(from.day()));
+    return *CalendarDay::from(year, month, std::min(day, lastDayOf(year, month)));
+}
+
+CalendarDay CalendarDay::lastOfMonth() const {
+    return *CalendarDay::from(year(), month(), lastDayOf(year(), month()));
+}
+
+std::string CalendarDay::iso() const {
+    const auto c = civil(m_number);
+    return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(c.year()), static_cast<unsigned>(c.month()),
+                       static_cast<unsigned>(c.day()));
+}
+
+PartialDay::PartialDay(CalendarDay day) : m_year(day.year()), m_month(day.month()), m_day(day.day()) {}
+
+std::optional<PartialDay> PartialDay::parse(std::string_view text) {
+    const bool shaped = text.size() == 4 || (text.size() == 7 && text[4] == '-') ||
+                        (text.size() == 10 && text[4] == '-' && text[7] == '-');
+    if (!shaped)
+        return std::nullopt;
+    const auto year = digits(text.substr(0, 4));
+    const auto month = text.size() > 4 ? digits(text.substr(5, 2)) : 1;
+    const auto day = text.size() > 7 ? digits(text.substr(8, 2)) : 1;
+    if (!year || !month || !day || !CalendarDay::from(*year, *month, *day))
+        return std::nullopt;
+    return PartialDay(*year, text.size() > 4 ? *month : 0, text.size() > 7 ? *day : 0);
+}
+
+CalendarDay PartialDay::firstDay() const {
+    return *CalendarDay::from(m_year, std::max(m_month, 1), std::max(m_day, 1));
+}
+
+CalendarDay PartialDay::lastDay() const {
+    if (m_day != 0)
+        return firstDay();
+    return CalendarDay::from(m_year, m_month != 0 ? m_month : 12, 1)->lastOfMonth();
+}
+
+std::string PartialDay::text() const {
+    if (m_month == 0)
+        return fmt::format("{:04}", m_year);
+    return m_day == 0 ? fmt::format("{:04}-{:02}", m_year, m_month) : firstDay().iso();
+}
+
+} // namespace core

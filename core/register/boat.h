@@ -1,0 +1,66 @@
+#pragma once
+
+#include "core/base/calendar_day.h"
+#include "core/register/kit_type.h"
+#include "core/register/life_rule.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+struct Boat {
+    std::string boat;
+    std::string boatClass;
+    std::string tag; ///< tag code, or empty
+    std::string place;
+    double priority = 1;
+    std::string note;
+};
+
+/// What a boat must carry of one kit type.
+struct ManifestLine {
+    std::string kitType;
+    int quantity = 1;
+    bool required = true;
+    std::vector<std::string> substitutes; ///< kit types that may stand in
+    std::string note;
+};
+
+enum class PointKind { Look, Measure, Timed };
+
+/// What is looked at, measured or timed on the boat itself in a phase of its day.
+struct BoatPoint {
+    std::string point;
+    PointKind kind = PointKind::Look;
+    std::string unit; ///< of a measure
+    Range limits;     ///< of a measure in its unit; of a timed point in seconds
+    bool required = true;
+    std::string note;
+};
+
+/// A person who goes out. Measures are private: they appear on no sheet and in no export unless asked for by name.
+struct Person {
+    std::string person;
+    std::string tag;
+    std::string role; ///< crew, driver or gear officer
+    std::optional<double> massKg;
+    std::optional<double> chestCm;
+    std::string note;
+};
+
+/// A remark or defect on a boat or an item, open until closed.
+struct LogEntry {
+    std::string entry; ///< short id, derived from what it is about, its day and its text
+    std::string boat;  ///< one of boat and code
+    std::string code;
+    CalendarDay day;
+    std::string text;
+    Severity severity = Severity::Remark;
+    std::string by;
+    std::optional<CalendarDay> closed;
+    std::string closing; ///< what was done about it
+};
+
+} // namespace core
