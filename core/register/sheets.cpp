@@ -1,0 +1,245 @@
+#include "core/register/sheets.h"
+
+#include "core/register/plain_text.h"
+
+#include <algorithm>
+#include <cassert>
+#include <clocale>
+#include <cwctype>
+
+namespace core {
+namespace {
+
+using Choices = std::array<std::string_view, 2>;
+constexpr Choices severities{"stop", "remark"};
+constexpr Choices phases{"launch", "return"};
+constexpr std::array<std::string_view, 3> undatedMeanings{"stop", "remark", "ignore"};
+constexpr std::array<std::string_view, 3> pointKinds{"look", "measure", "timed"};
+constexpr std::array<std::string_view, 3> roles{"crew", "driver", "gear officer"};
+constexpr std::array<std::string_view, 4> itemStates{"serviceable", "unserviceable", "missing",
+                                                     "written off"};
+constexpr std::array<std::string_view, 4> reasons{"lost", "damaged", "worn", "expired"};
+constexpr std::array<std::string_view, 9> ruleKinds{
+    "stamped",       "from_made",   "from_first_use", "year_end_from_made", "inspect_every",
+    "service_every", "every_hours", "every_uses",     "after_event"};
+
+constexpr Column text(std::string_view name) {
+    return {name, CellType::Text};
+}
+constexpr Column cell(std::string_view name, CellType type, std::string_view byDefault = {}) {
+    return {name, type, std::nullopt, byDefault};
+}
+constexpr Column choice(std::string_view name, std::span<const std::string_view> choices,
+                        std::string_view byDefault = {}) {
+    return {name, CellType::Choice, std::nullopt, byDefault, choices};
+}
+constexpr Column nameOf(std::string_view name, SheetId sheet) {
+    return {name, CellType::Name, sheet};
+}
+constexpr Column tag(std::string_view name, char tagClass) {
+    return {name, CellType::Tag, std::nullopt, {}, {}, tagClass};
+}
+constexpr Column itemCode() {
+    return {"code", CellType::Tag, SheetId::Items, {}, {}, 'K'};
+}
+
+constexpr std::array places{text("place"), text("note")};
+constexpr std::array kitTypes{
+    text("kit_type"),
+    cell("worn", CellType::YesNo, "no"),
+    cell("personal", CellType::YesNo, "no"),
+    cell("order_lead_days", CellType::Count),
+    cell("pack", CellType::Count, "1"),
+    cell("price", CellType::Amount),
+    cell("spares", CellType::Count, "0"),
+    text("note"),
+};
+constexpr std::array sizes{
+    nameOf("kit_type", SheetId::KitTypes),  text("size"),
+    cell("mass_low_kg", CellType::Amount),  cell("mass_high_kg", CellType::Amount),
+    cell("chest_low_cm", CellType::Amount), cell("chest_high_cm", CellType::Amount),
+    cell("wanted", CellType::Count),        text("source"),
+};
+constexpr std::array lifeRules{
+    nameOf("kit_type", SheetId::KitTypes),
+    text("part"),
+    text("rule"),
+    choice("kind", ruleKinds),
+    cell("n", CellType::Amount),
+    cell("steps", CellType::Steps),
+    text("event"),
+    choice("severity", severities, "stop"),
+    cell("lead_days", CellType::Count, "30"),
+    cell("tolerance", CellType::Tolerance, "none"),
+    cell("strict", CellType::YesNo, "no"),
+    choice("undated", undatedMeanings, "remark"),
+    text("source"),
+};
+constexpr std::array boats{
+    text("boat"),
+    text("boat_class"),
+    tag("tag", 'B'),
+    nameOf("place", SheetId::Places),
+    cell("priority", CellType::Amount, "1"),
+    text("note"),
+};
+constexpr std::array manifestLines{
+    text("boat_class"),
+    nameOf("boat", SheetId::Boats),
+    nameOf("kit_type", SheetId::KitTypes),
+    cell("quantity", CellType::Count, "1"),
+    cell("required", CellType::YesNo, "yes"),
+    Column{"substitutes", CellType::Names, SheetId::KitTypes},
+    text("note"),
+};
+constexpr std::array points{
+    text("boat_class"),
+    nameOf("boat", SheetId::Boats),
+    choice("phase", phases),
+    text("point"),
+    choice("kind", pointKinds),
+    text("unit"),
+    cell("low", CellType::Number),
+    cell("high", CellType::Number),
+    cell("required", CellType::YesNo, "yes"),
+    text("note"),
+};
+constexpr std::array people{
+    text("person"),
+    tag("tag", 'P'),
+    choice("role", roles),
+    cell("mass_kg", CellType::Amount),
+    cell("chest_cm", CellType::Amount),
+    text("note"),
+};
+constexpr std::array items{
+    tag("code", 'K'),
+    nameOf("kit_type", SheetId::KitTypes),
+    text("size"),
+    nameOf("boat", SheetId::Boats),
+    nameOf("place", SheetId::Places),
+    nameOf("person", SheetId::People),
+    choice("state", itemStates, "serviceable"),
+    cell("since", CellType::ExactDay),
+    choice("why", reasons),
+    cell("made", CellType::Day),
+    cell("first_use", CellType::Day),
+    cell("stamped", CellType::Day),
+    cell("registered", CellType::Day),
+    text("maker"),
+    cell("gtin", CellType::Gtin),
+    text("serial"),
+    text("batch"),
+    text("note"),
+};
+constexpr std::array parts{
+    itemCode(),
+    text("part"),
+    cell("made", CellType::Day),
+    cell("first_use", CellType::Day),
+    cell("stamped", CellType::Day),
+    text("serial"),
+    text("note"),
+};
+constexpr std::array services{
+    itemCode(),
+    text("part"),
+    text("rule"),
+    cell("day", CellType::Day),
+    cell("passed", CellType::YesNo, "yes"),
+    text("by"),
+    text("note"),
+};
+constexpr std::array happenings{itemCode(), text("event"), cell("day", CellType::Day), text("note")};
+constexpr std::array use{
+    itemCode(),
+    cell("day", CellType::Day),
+    cell("hours", CellType::Amount),
+    cell("launches", CellType::Count),
+};
+constexpr std::array log{
+    nameOf("boat", SheetId::Boats),           itemCode(), cell("day", CellType::ExactDay),    text("text"),
+    choice("severity", severities, "remark"), text("by"), cell("closed", CellType::ExactDay), text("closing"),
+};
+
+constexpr std::array<Sheet, sheetCount> contract{{
+    {SheetId::Places, "places.csv", "place", 1, places},
+    {SheetId::KitTypes, "kit_types.csv", "kit_type", 1, kitTypes},
+    {SheetId::Sizes, "sizes.csv", "size", 2, sizes},
+    {SheetId::LifeRules, "life_rules.csv", "life_rule", 3, lifeRules},
+    {SheetId::Boats, "boats.csv", "boat", 1, boats},
+    {SheetId::ManifestLines, "manifest_lines.csv", "manifest_line", 3, manifestLines, true},
+    {SheetId::Points, "points.csv", "point", 4, points, true},
+    {SheetId::People, "people.csv", "person", 1, people},
+    {SheetId::Items, "items.csv", "item", 1, items},
+    {SheetId::Parts, "parts.csv", "part", 2, parts},
+    {SheetId::Services, "services.csv", "service", 4, services},
+    {SheetId::Happenings, "happenings.csv", "happening", 3, happenings},
+    {SheetId::Use, "use.csv", "use_record", 2, use},
+    {SheetId::Log, "log.csv", "log_entry", 4, log},
+}};
+
+bool isPlainAscii(std::string_view name) {
+    return std::all_of(name.begin(), name.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+}
+
+/// Lower case by the character tables of the C.UTF-8 locale: the same on every machine, whatever its
+/// language.
+char32_t lowerCase(char32_t character) {
+    static const locale_t unicode = newlocale(LC_CTYPE_MASK, "C.UTF-8", nullptr);
+    assert(unicode);
+    return static_cast<char32_t>(towlower_l(static_cast<wint_t>(character), unicode));
+}
+
+} // namespace
+
+int Sheet::indexOf(std::string_view column) const {
+    const auto found =
+        std::find_if(columns.begin(), columns.end(), [&](const Column& c) { return c.name == column; });
+    return found == columns.end() ? -1 : static_cast<int>(found - columns.begin());
+}
+
+const Sheet& sheet(SheetId id) {
+    return contract[static_cast<std::size_t>(id)];
+}
+
+std::span<const Sheet> allSheets() {
+    return contract;
+}
+
+const Sheet* sheetOfFile(std::string_view file) {
+    const auto found =
+        std::find_if(contract.begin(), contract.end(), [&](const Sheet& s) { return s.file == file; });
+    return found == contract.end() ? nullptr : &*found;
+}
+
+const Sheet* sheetOfTable(std::string_view table) {
+    const auto found =
+        std::find_if(contract.begin(), contract.end(), [&](const Sheet& s) { return s.table == table; });
+    return found == contract.end() ? nullptr : &*found;
+}
+
+std::string foldName(std::string_view name) {
+    name = withoutOuterBlanks(name);
+    std::string folded;
+    folded.reserve(name.size());
+    const auto characters = isPlainAscii(name) ? std::nullopt : decodeUtf8(name);
+    if (characters)
+        for (char32_t c : *characters)
+            appendUtf8(folded, lowerCase(c));
+    else
+        for (char c : name)
+            folded += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return folded;
+}
+
+std::string keyOf(const Sheet& sheet, const Cells& cells) {
+    std::string key;
+    for (int i = 0; i < sheet.keyColumns; ++i) {
+        if (i > 0) key += '\x1F';
+        key += foldName(cells[static_cast<std::size_t>(i)]);
+    }
+    return key;
+}
+
+} // namespace core
