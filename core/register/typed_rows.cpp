@@ -1,0 +1,282 @@
+#include "core/register/typed_rows.h"
+
+#include "core/register/plain_text.h"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <charconv>
+#include <cmath>
+#include <utility>
+
+namespace core {
+namespace {
+
+template <class T, std::size_t size>
+using Meanings = std::array<std::pair<std::string_view, T>, size>;
+
+constexpr Meanings<RuleKind, 9> ruleKinds{{
+    {"stamped", RuleKind::Stamped},
+    {"from_made", RuleKind::FromMade},
+    {"from_first_use", RuleKind::FromFirstUse},
+    {"year_end_from_made", RuleKind::YearEndFromMade},
+    {"inspect_every", RuleKind::InspectEvery},
+    {"service_every", RuleKind::ServiceEvery},
+    {"every_hours", RuleKind::EveryHours},
+    {"every_uses", RuleKind::EveryUses},
+    {"after_event", RuleKind::AfterEvent},
+}};
+constexpr Meanings<Severity, 2> severities{{{"stop", Severity::Stop}, {"remark", Severity::Remark}}};
+constexpr Meanings<Undated, 3> undatedMeanings{
+    {{"stop", Undated::Stop}, {"remark", Undated::Remark}, {"ignore", Undated::Ignore}}};
+constexpr Meanings<PointKind, 3> pointKinds{
+    {{"look", PointKind::Look}, {"measure", PointKind::Measure}, {"timed", PointKind::Timed}}};
+constexpr Meanings<ItemState, 4> itemStates{{
+    {"serviceable", ItemState::Serviceable},
+    {"unserviceable", ItemState::Unserviceable},
+    {"missing", ItemState::Missing},
+    {"written off", ItemState::WrittenOff},
+}};
+
+/// The row's cells by column name.
+class Row {
+public:
+    Row(SheetId id, const Cells& cells)
+        : m_sheet(sheet(id))
+        , m_cells(cells) {
+        assert(cells.size() == m_sheet.columns.size());
+    }
+
+    std::string text(std::string_view column) const { return std::string(cellOf(m_sheet, m_cells, column)); }
+    bool yes(std::string_view column) const { return cellOf(m_sheet, m_cells, column) == "yes"; }
+
+    std::optional<double> number(std::string_view column) const {
+        const auto cell = cellOf(m_sheet, m_cells, column);
+        const auto number = numberFrom(cell);
+        assert(number || cell.empty());
+        return number;
+    }
+
+    int count(std::string_view column) const {
+        return static_cast<int>(std::lround(number(column).value_or(0)));
+    }
+
+    std::optional<PartialDay> day(std::string_view column) const {
+        const auto cell = cellOf(m_sheet, m_cells, column);
+        const auto day = PartialDay::parse(cell);
+        assert(day || cell.empty());
+        return day;
+    }
+
+    std::optional<CalendarDay> firstDay(std::string_view column) const {
+        const auto given = day(column);
+        return given ? std::optional(given->firstDay()) : std::nullopt;
+    }
+
+    Range range(std::string_view low, std::string_view high) const { return {number(low), number(high)}; }
+
+    template <class T, std::size_t size>
+    T oneOf(std::string_view column, const Meanings<T, size>& meanings) const {
+        const auto cell = cellOf(m_sheet, m_cells, column);
+        const auto found =
+            std::find_if(meanings.begin(), meanings.end(), [&](auto& m) { return m.first == cell; });
+        assert(found != meanings.end());
+        return found->second;
+    }
+
+private:
+    const Sheet& m_sheet;
+    const Cells& m_cells;
+};
+
+bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+std::optional<int> countFrom(std::string_view text) {
+    const auto number = numberFrom(text);
+    if (!number || *number < 0 || *number > 1e6 || *number != std::floor(*number)) return std::nullopt;
+    return static_cast<int>(*number);
+}
+
+} // namespace
+
+std::string_view cellOf(const Sheet& sheet, const Cells& cells, std::string_view column) {
+    const int index = sheet.indexOf(column);
+    assert(index >= 0);
+    const auto at = static_cast<std::size_t>(index);
+    return cells[at].empty() ? sheet.columns[at].byDefault : std::string_view(cells[at]);
+}
+
+std::optional<double> numberFrom(std::string_view text) {
+    const std::string_view digits = text.substr(!text.empty() && (text[0] == '-' || text[0] == '+') ? 1 : 0);
+    const bool plain =
+        std::all_of(digits.begin(), digits.end(), [](char c) { return isDigit(c) || c == '.'; });
+    if (digits.empty() || !plain || !isDigit(digits.front()) || !isDigit(digits.back()) || digits.size() > 24)
+        return std::nullopt;
+    double value = 0;
+    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+    if (error != std::errc{} || end != digits.data() + digits.size()) return std::nullopt;
+    return text[0] == '-' && value != 0 ? -value : value;
+}
+
+std::optional<std::vector<RuleStep>> stepsFrom(std::string_view text) {
+    std::vector<RuleStep> steps;
+    for (const std::string& step : namesFrom(text)) {
+        const auto colon = step.find(':');
+        if (colon == std::string::npos) return std::nullopt;
+        const std::string_view whole(step);
+        const auto age = countFrom(withoutOuterBlanks(whole.substr(0, colon)));
+        const auto n = numberFrom(withoutOuterBlanks(whole.substr(colon + 1)));
+        if (!age || !n || *n <= 0 || (!steps.empty() && *age <= steps.back().ageMonths)) return std::nullopt;
+        steps.push_back({*age, *n});
+    }
+    return steps;
+}
+
+std::optional<Tolerance> toleranceFrom(std::string_view text) {
+    if (text == "none") return Tolerance{};
+    if (text == "end_of_month") return Tolerance{Tolerance::Kind::EndOfMonth, 0};
+    const auto days = text.ends_with('d') ? countFrom(text.substr(0, text.size() - 1)) : std::nullopt;
+    return days ? std::optional(Tolerance{Tolerance::Kind::Days, *days}) : std::nullopt;
+}
+
+std::vector<std::string> namesFrom(std::string_view text) {
+    std::vector<std::string> names;
+    while (!text.empty()) {
+        const auto end = std::min(text.find(';'), text.size());
+        const auto name = withoutOuterBlanks(text.substr(0, end));
+        if (!name.empty()) names.emplace_back(name);
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return names;
+}
+
+KitType kitTypeFrom(const Cells& cells) {
+    const Row row(SheetId::KitTypes, cells);
+    KitType type;
+    type.kitType = row.text("kit_type");
+    type.worn = row.yes("worn");
+    type.personal = row.yes("personal");
+    type.orderLeadDays = row.count("order_lead_days");
+    type.pack = row.count("pack");
+    type.price = row.number("price");
+    type.spares = row.count("spares");
+    return type;
+}
+
+Size sizeFrom(const Cells& cells) {
+    const Row row(SheetId::Sizes, cells);
+    Size size;
+    size.size = row.text("size");
+    size.massKg = row.range("mass_low_kg", "mass_high_kg");
+    size.chestCm = row.range("chest_low_cm", "chest_high_cm");
+    if (row.number("wanted")) size.wanted = row.count("wanted");
+    size.source = row.text("source");
+    return size;
+}
+
+LifeRule lifeRuleFrom(const Cells& cells) {
+    const Row row(SheetId::LifeRules, cells);
+    LifeRule rule;
+    rule.part = row.text("part");
+    rule.rule = row.text("rule");
+    rule.kind = row.oneOf("kind", ruleKinds);
+    rule.n = row.number("n").value_or(0);
+    rule.steps = stepsFrom(row.text("steps")).value();
+    rule.event = row.text("event");
+    rule.severity = row.oneOf("severity", severities);
+    rule.leadDays = row.count("lead_days");
+    rule.tolerance = toleranceFrom(row.text("tolerance")).value();
+    rule.strict = row.yes("strict");
+    rule.undated = row.oneOf("undated", undatedMeanings);
+    rule.source = row.text("source");
+    return rule;
+}
+
+Boat boatFrom(const Cells& cells) {
+    const Row row(SheetId::Boats, cells);
+    return {row.text("boat"),
+            row.text("boat_class"),
+            row.text("tag"),
+            row.text("place"),
+            row.number("priority").value_or(1),
+            row.text("note")};
+}
+
+ManifestLine manifestLineFrom(const Cells& cells) {
+    const Row row(SheetId::ManifestLines, cells);
+    return {row.text("kit_type"), row.count("quantity"), row.yes("required"),
+            namesFrom(row.text("substitutes")), row.text("note")};
+}
+
+BoatPoint pointFrom(const Cells& cells) {
+    const Row row(SheetId::Points, cells);
+    return {row.text("point"),        row.oneOf("kind", pointKinds), row.text("unit"),
+            row.range("low", "high"), row.yes("required"),           row.text("note")};
+}
+
+Person personFrom(const Cells& cells) {
+    const Row row(SheetId::People, cells);
+    return {row.text("person"),    row.text("tag"),        row.text("role"),
+            row.number("mass_kg"), row.number("chest_cm"), row.text("note")};
+}
+
+Item itemFrom(const Cells& cells) {
+    const Row row(SheetId::Items, cells);
+    Item item;
+    item.code = row.text("code");
+    item.kitType = row.text("kit_type");
+    item.size = row.text("size");
+    item.boat = row.text("boat");
+    item.place = row.text("place");
+    item.person = row.text("person");
+    item.state = row.oneOf("state", itemStates);
+    item.since = row.firstDay("since");
+    item.why = row.text("why");
+    item.made = row.day("made");
+    item.firstUse = row.day("first_use");
+    item.stamped = row.day("stamped");
+    item.registered = row.day("registered");
+    item.maker = row.text("maker");
+    item.gtin = row.text("gtin");
+    item.serial = row.text("serial");
+    item.batch = row.text("batch");
+    item.note = row.text("note");
+    return item;
+}
+
+Part partFrom(const Cells& cells) {
+    const Row row(SheetId::Parts, cells);
+    return {row.text("part"), row.day("made"), row.day("first_use"), row.day("stamped")};
+}
+
+ServiceRecord serviceFrom(const Cells& cells) {
+    const Row row(SheetId::Services, cells);
+    return {row.text("part"), row.text("rule"), row.firstDay("day").value(), std::nullopt, row.yes("passed")};
+}
+
+Happening happeningFrom(const Cells& cells) {
+    const Row row(SheetId::Happenings, cells);
+    return {row.text("event"), row.firstDay("day").value(), std::nullopt};
+}
+
+Use useFrom(const Cells& cells) {
+    const Row row(SheetId::Use, cells);
+    return {row.firstDay("day").value(), row.number("hours").value_or(0), row.number("launches").value_or(0)};
+}
+
+LogEntry logEntryFrom(const Cells& cells) {
+    const Row row(SheetId::Log, cells);
+    return {{},
+            row.text("boat"),
+            row.text("code"),
+            row.firstDay("day").value(),
+            row.text("text"),
+            row.oneOf("severity", severities),
+            row.text("by"),
+            row.firstDay("closed"),
+            row.text("closing")};
+}
+
+} // namespace core
