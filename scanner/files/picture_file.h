@@ -1,0 +1,39 @@
+#pragma once
+
+#include "scanner/file_fault.h"
+#include "scanner/grey_picture.h"
+
+#include <filesystem>
+#include <optional>
+#include <vector>
+
+class QImage;
+
+namespace scanner {
+
+/// A picture file made ready for the reader: turned upright as its EXIF orientation says, and shrunk if it
+/// was big.
+struct LoadedPicture {
+    std::optional<FileError> error; ///< then the rest is empty
+    GreyPicture grey;
+    int width = 0; ///< of the upright picture before it was shrunk, in pixels; corners are told in these
+    int height = 0;
+
+    /// Original pixels per pixel of `grey`; 1 unless it was shrunk.
+    double scaleX() const { return static_cast<double>(width) / grey.width; }
+    double scaleY() const { return static_cast<double>(height) / grey.height; }
+};
+
+/// A phone's picture of 12 megapixels stays as it is. Beyond that, time and memory grow and tags do not get
+/// clearer.
+constexpr int mostPixels = 4096 * 3072;
+
+/// Reads one picture in any format that Qt knows here; what counts is the content, not the name. Never
+/// throws. Any thread.
+LoadedPicture loadPicture(const std::filesystem::path& path, int maxPixels = mostPixels);
+
+/// The pictures of a folder by their names' endings, sorted by name byte by byte; hidden files and subfolders
+/// are left out. Empty when the folder cannot be opened.
+std::vector<std::filesystem::path> picturesIn(const std::filesystem::path& folder);
+
+} // namespace scanner

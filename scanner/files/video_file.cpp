@@ -1,0 +1,172 @@
+#include "scanner/files/video_file.h"
+
+#include "scanner/files/folder.h"
+#include "scanner/preview_image.h"
+
+#include <gst/app/gstappsink.h>
+#include <gst/gst.h>
+#include <gst/video/video.h>
+
+#include <algorithm>
+#include <string>
+#include <utility>
+
+namespace scanner {
+namespace {
+
+template <class T>
+using Owned = std::unique_ptr<T, void (*)(T*)>;
+
+Owned<GstSample> owned(GstSample* sample) {
+    return {sample, [](GstSample* it) { gst_sample_unref(it); }};
+}
+Owned<GstMessage> owned(GstMessage* message) {
+    return {message, [](GstMessage* it) { gst_message_unref(it); }};
+}
+Owned<GError> owned(GError* error) {
+    return {error, g_error_free};
+}
+
+/// Only pictures are decoded, only into planes whose first is the luma, turned upright, and without a clock.
+constexpr const char* chain = "filesrc name=file ! decodebin expose-all-streams=false caps=video/x-raw "
+                              "! videoflip video-direction=auto ! videoconvert ! "
+                              "appsink name=out sync=false max-buffers=2 drop=false enable-last-sample=false "
+                              "caps=video/x-raw,format=I420";
+
+FileFault faultOf(const GError& error) {
+    if (error.domain == GST_RESOURCE_ERROR) return FileFault::NotReadable;
+    const bool unknownKind =
+        (error.domain == GST_CORE_ERROR && error.code == GST_CORE_ERROR_MISSING_PLUGIN) ||
+        (error.domain == GST_STREAM_ERROR &&
+         (error.code == GST_STREAM_ERROR_TYPE_NOT_FOUND || error.code == GST_STREAM_ERROR_WRONG_TYPE ||
+          error.code == GST_STREAM_ERROR_CODEC_NOT_FOUND));
+    return unknownKind ? FileFault::NotAPicture : FileFault::Damaged;
+}
+
+YuvView viewOf(const GstVideoFrame& frame) {
+    const auto channel = [&](unsigned part) {
+        return Channel{static_cast<const std::uint8_t*>(GST_VIDEO_FRAME_COMP_DATA(&frame, part)),
+                       GST_VIDEO_FRAME_COMP_STRIDE(&frame, part), GST_VIDEO_FRAME_COMP_PSTRIDE(&frame, part)};
+    };
+    return {GST_VIDEO_FRAME_WIDTH(&frame),
+            GST_VIDEO_FRAME_HEIGHT(&frame),
+            channel(0),
+            channel(1),
+            channel(2),
+            false};
+}
+
+GreyView lumaOf(const YuvView& view) {
+    return {view.luma.data, view.width, view.height, view.luma.stride, view.luma.step};
+}
+
+VideoPicture copyOf(GstSample* sample, int previewWidth) {
+    VideoPicture picture;
+    GstVideoInfo info;
+    GstVideoFrame frame;
+    if (!gst_video_info_from_caps(&info, gst_sample_get_caps(sample)) ||
+        !gst_video_frame_map(&frame, &info, gst_sample_get_buffer(sample), GST_MAP_READ))
+        return picture;
+    const YuvView view = viewOf(frame);
+    picture.grey = copyOf(lumaOf(view));
+    if (previewWidth > 0) picture.preview = previewOf(view, previewWidth);
+    gst_video_frame_unmap(&frame);
+    return picture;
+}
+
+} // namespace
+
+struct VideoFile::Pipeline {
+    GstElement* top = nullptr;
+    GstElement* out = nullptr;
+
+    Pipeline(const std::filesystem::path& path, GError** failed) {
+        if (!gst_init_check(nullptr, nullptr, failed)) return;
+        top = gst_parse_launch(chain, failed);
+        if (*failed != nullptr) return;
+        GstElement* file = gst_bin_get_by_name(GST_BIN(top), "file");
+        g_object_set(file, "location", path.c_str(), nullptr);
+        gst_object_unref(file);
+        out = gst_bin_get_by_name(GST_BIN(top), "out");
+        gst_element_set_state(top, GST_STATE_PLAYING);
+    }
+
+    ~Pipeline() {
+        if (out != nullptr) gst_object_unref(out);
+        if (top == nullptr) return;
+        gst_element_set_state(top, GST_STATE_NULL);
+        gst_object_unref(top);
+    }
+
+    Pipeline(const Pipeline&) = delete;
+    Pipeline& operator=(const Pipeline&) = delete;
+
+    std::optional<FileError> error() const {
+        Owned<GstBus> bus{gst_element_get_bus(top), [](GstBus* it) { gst_object_unref(it); }};
+        const auto message = owned(gst_bus_pop_filtered(bus.get(), GST_MESSAGE_ERROR));
+        if (!message) return std::nullopt;
+        GError* said = nullptr;
+        gst_message_parse_error(message.get(), &said, nullptr);
+        const auto error = owned(said);
+        return FileError{faultOf(*error), error->message};
+    }
+
+    /// The next sample; nothing at the end, after an error, or when patience has run out: then *failed says
+    /// so.
+    Owned<GstSample> pull(std::chrono::nanoseconds patience, std::optional<FileError>& failed) const {
+        constexpr std::chrono::nanoseconds glance = std::chrono::milliseconds(50);
+        for (std::chrono::nanoseconds waited{0}; waited < patience; waited += glance) {
+            if (auto sample = owned(gst_app_sink_try_pull_sample(GST_APP_SINK(out), glance.count())))
+                return sample;
+            if ((failed = error())) return owned(noSample);
+            if (gst_app_sink_is_eos(GST_APP_SINK(out))) return owned(noSample);
+        }
+        failed = FileError{FileFault::Damaged, "no frame came in time"};
+        return owned(noSample);
+    }
+
+    double share(std::chrono::nanoseconds at) const {
+        gint64 length = 0;
+        if (!gst_element_query_duration(top, GST_FORMAT_TIME, &length) || length <= 0) return 0;
+        return std::clamp(static_cast<double>(at.count()) / static_cast<double>(length), 0.0, 1.0);
+    }
+
+    static constexpr GstSample* noSample = nullptr;
+};
+
+VideoFile::VideoFile(const std::filesystem::path& path, const VideoOptions& options)
+    : m_options(options)
+    , m_error(faultOfFile(path)) {
+    if (m_error) return;
+    GError* failed = nullptr;
+    m_pipeline = std::make_unique<Pipeline>(path, &failed);
+    if (failed == nullptr) return;
+    m_error = FileError{FileFault::NotAPicture, failed->message};
+    g_error_free(failed);
+    m_pipeline.reset();
+}
+
+VideoFile::~VideoFile() = default;
+
+std::optional<VideoPicture> VideoFile::next() {
+    while (m_pipeline && !m_error) {
+        const auto sample = m_pipeline->pull(m_options.patience, m_error);
+        if (!sample) break;
+        m_begun = true;
+        const auto stamp = GST_BUFFER_PTS(gst_sample_get_buffer(sample.get()));
+        const std::chrono::nanoseconds at{stamp == GST_CLOCK_TIME_NONE ? 0
+                                                                       : static_cast<std::int64_t>(stamp)};
+        if (at < m_nextDue) continue;
+        if (m_options.framesPerSecond > 0)
+            m_nextDue =
+                at + std::chrono::nanoseconds(static_cast<std::int64_t>(0.98e9 / m_options.framesPerSecond));
+        VideoPicture picture = copyOf(sample.get(), m_options.previewWidth);
+        picture.at = std::chrono::duration_cast<std::chrono::milliseconds>(at);
+        picture.share = m_pipeline->share(at);
+        return picture;
+    }
+    if (!m_begun && !m_error) m_error = FileError{FileFault::Damaged, "no frame"};
+    return std::nullopt;
+}
+
+} // namespace scanner
