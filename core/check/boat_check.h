@@ -67,6 +67,8 @@ struct LineAnswer {
 
 enum class PointState { Done, Open, OutOfRange };
 
+const char* nameOf(PointState state); ///< "done", "open", "out-of-range"
+
 struct PointAnswer {
     BoatPoint point;
     PointState state = PointState::Open;
