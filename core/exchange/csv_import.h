@@ -12,8 +12,9 @@
 
 namespace core {
 
-/// Why one row of a file cannot be imported. Rows count records, not lines (a quoted cell may hold line breaks); the
-/// header is row 1, and a blank line is no record but keeps its number. Row 0: the file as a whole.
+/// Why one row of a file cannot be imported. Rows count records, not lines (a quoted cell may hold line
+/// breaks); the header is row 1, and a blank line is no record but keeps its number. Row 0: the file as a
+/// whole.
 struct RejectedRow {
     std::string file;
     int row = 0;
@@ -23,16 +24,18 @@ struct RejectedRow {
 
 /// What an import would do. With `rejected` rows there are no changes: all or nothing.
 struct ImportPlan {
-    std::vector<std::pair<std::string, int>> accepted; ///< file and its good rows, in the contract's order of files
-    std::vector<RejectedRow> rejected;                 ///< in the contract's order of files, then by row and column
-    std::vector<RowChange> changes;                    ///< only cells that truly differ from the register
+    std::vector<std::pair<std::string, int>>
+        accepted;                      ///< file and its good rows, in the contract's order of files
+    std::vector<RejectedRow> rejected; ///< in the contract's order of files, then by row and column
+    std::vector<RowChange> changes;    ///< only cells that truly differ from the register
 };
 
-/// Reads the CSV files of `folder` against the register. Nothing is written. Error only when the folder is missing or
-/// cannot be read, or holds no CSV file; everything else is a rejected row. Files that do not end in .csv are ignored.
-/// `mintItemCode` gives a fresh code; it is asked again when that code is taken. `progress` may be empty.
-Result<ImportPlan> planImport(const std::filesystem::path& folder, const RegisterRows& current, CalendarDay today,
-                              const std::function<std::string()>& mintItemCode,
+/// Reads the CSV files of `folder` against the register. Nothing is written. Error only when the folder is
+/// missing or cannot be read, or holds no CSV file; everything else is a rejected row. Files that do not end
+/// in .csv are ignored. `mintItemCode` gives a fresh code; it is asked again when that code is taken.
+/// `progress` may be empty.
+Result<ImportPlan> planImport(const std::filesystem::path& folder, const RegisterRows& current,
+                              CalendarDay today, const std::function<std::string()>& mintItemCode,
                               const std::function<void(int done, int of)>& progress = {});
 
 } // namespace core

@@ -1,0 +1,234 @@
+#include "core/exchange/csv_cell.h"
+
+#include "core/base/calendar_day.h"
+#include "core/register/plain_text.h"
+#include "core/register/typed_rows.h"
+#include "core/tag/tag_code.h"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace core {
+namespace {
+
+constexpr double largestCount = 1e6;
+constexpr double largestNumber = 1e9;
+
+CellReading faulty(std::string fault) {
+    return {std::nullopt, std::move(fault)};
+}
+CellReading value(std::string text) {
+    return {std::move(text), {}};
+}
+
+bool isFormulaStart(std::string_view text) {
+    static constexpr std::array<std::string_view, 11> starts{
+        "=", "+", "-", "@", "\t", "\r", "\n", "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20"};
+    return std::any_of(starts.begin(), starts.end(), [&](auto start) { return text.starts_with(start); });
+}
+
+std::string_view withoutApostrophes(std::string_view text) {
+    return text.substr(std::min(text.find_first_not_of('\''), text.size()));
+}
+
+/// Sentences, in which blanks at the ends are the writer's own; all other texts are names of a kind.
+bool isProse(const Column& column) {
+    return column.type == CellType::Text && (column.name == "note" || column.name == "source" ||
+                                             column.name == "text" || column.name == "closing");
+}
+
+bool isControl(char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return (byte < 0x20 && c != '\t' && c != '\r' && c != '\n') || byte == 0x7F;
+}
+
+std::string unreadable(std::string_view raw) {
+    if (std::any_of(raw.begin(), raw.end(), isControl))
+        return fmt::format("{} holds a control character: take it out", shown(raw));
+    if (!isUtf8(raw)) return fmt::format("{} is not UTF-8: save the file as UTF-8", shown(raw));
+    return {};
+}
+
+std::string canonicalNumber(std::string_view text) {
+    const bool negative = text.starts_with('-');
+    text.remove_prefix(negative || text.starts_with('+') ? 1 : 0);
+    const auto point = std::min(text.find('.'), text.size());
+    std::string_view whole = text.substr(0, point);
+    std::string_view fraction = text.substr(std::min(point + 1, text.size()));
+    whole.remove_prefix(std::min(whole.find_first_not_of('0'), whole.size() - 1));
+    fraction = fraction.substr(0, fraction.find_last_not_of('0') + 1);
+    const std::string digits = fraction.empty() ? std::string(whole) : fmt::format("{}.{}", whole, fraction);
+    return negative && digits != "0" ? '-' + digits : digits;
+}
+
+CellReading readNumber(std::string_view text, bool mayBeNegative, bool whole) {
+    const auto number = numberFrom(text);
+    if (!number && text.find(',') != std::string_view::npos)
+        return faulty(
+            fmt::format("{} is no number: write it with a full stop, without a comma", shown(text)));
+    if (!number)
+        return faulty(
+            fmt::format("{} is no number: write digits, with a full stop where needed", shown(text)));
+    if (*number < 0 && !mayBeNegative)
+        return faulty(fmt::format("{} is negative: write 0 or more", shown(text)));
+    const std::string canonical = canonicalNumber(text);
+    if (whole && canonical.find('.') != std::string::npos)
+        return faulty(fmt::format("{} is not whole: write a whole number", shown(text)));
+    const double largest = whole ? largestCount : largestNumber;
+    if (*number > largest || *number < -largest)
+        return faulty(fmt::format("{} is too large: write at most {:.0f}", shown(text), largest));
+    return value(canonical);
+}
+
+CellReading readDay(std::string_view text, bool exact) {
+    const auto day = PartialDay::parse(text);
+    if (day) return value(exact ? day->firstDay().iso() : day->text());
+    const bool shaped = text.size() == 10 && text[4] == '-' && text[7] == '-';
+    return faulty(fmt::format("{} {}: write 2026-03-14, 2026-03 or 2026", shown(text),
+                              shaped ? "is not in the calendar" : "is no day"));
+}
+
+CellReading readChoice(std::string_view text, std::span<const std::string_view> choices) {
+    const std::string folded = foldName(text);
+    if (std::find(choices.begin(), choices.end(), folded) != choices.end()) return value(folded);
+    return faulty(fmt::format("{} is none of the choices: write {}", shown(text), fmt::join(choices, ", ")));
+}
+
+const char* classWord(char tagClass) {
+    return tagClass == 'K' ? "kit" : tagClass == 'B' ? "a boat" : "a person";
+}
+
+CellReading readTag(std::string_view text, char tagClass) {
+    const auto code = TagCode::parse(text);
+    if (!code) {
+        const std::string problem =
+            code.error().what.substr(text.size() + 2); // the typed text is shown cleaned
+        return faulty(fmt::format("{}{}: {}", shown(text), problem, code.error().mend));
+    }
+    if (static_cast<char>(code->tagClass()) != tagClass)
+        return faulty(fmt::format("{} is no tag code of {}: write one that begins with {}", shown(text),
+                                  classWord(tagClass), tagClass));
+    return value(code->text());
+}
+
+/// GS1 General Specifications, 7.9 "Check digit calculations": weights 3 and 1 from the right, sum divisible
+/// by ten.
+bool hasGoodCheckDigit(std::string_view digits) {
+    int sum = 0;
+    for (std::size_t i = 0; i < digits.size(); ++i)
+        sum += (digits[digits.size() - 1 - i] - '0') * (i % 2 == 0 ? 1 : 3);
+    return sum % 10 == 0;
+}
+
+CellReading readGtin(std::string_view text) {
+    const bool digitsOnly =
+        std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+    const auto size = text.size();
+    if (!digitsOnly || (size != 8 && (size < 12 || size > 14)))
+        return faulty(fmt::format("{} is no GTIN: write its 8, 12, 13 or 14 digits", shown(text)));
+    if (!hasGoodCheckDigit(text))
+        return faulty(fmt::format("{} fails its check digit: compare it with the label", shown(text)));
+    return value(std::string(14 - size, '0') + std::string(text));
+}
+
+CellReading readSteps(std::string_view text) {
+    if (!stepsFrom(text) || stepsFrom(text)->empty())
+        return faulty(fmt::format(
+            "{} are no steps: write 108:12, several by rising age with ; between them and n above 0",
+            shown(text)));
+    std::string canonical;
+    for (const std::string& step : namesFrom(text)) {
+        const std::string_view whole(step);
+        const auto colon = whole.find(':');
+        canonical += fmt::format("{}{}:{}", canonical.empty() ? "" : ";",
+                                 canonicalNumber(withoutOuterBlanks(whole.substr(0, colon))),
+                                 canonicalNumber(withoutOuterBlanks(whole.substr(colon + 1))));
+    }
+    return value(canonical);
+}
+
+CellReading readTolerance(std::string_view text) {
+    const std::string folded = foldName(text);
+    const auto tolerance = toleranceFrom(folded);
+    if (!tolerance)
+        return faulty(
+            fmt::format("{} is no tolerance: write none, end_of_month or days such as 14d", shown(text)));
+    return value(tolerance->kind == Tolerance::Kind::Days ? fmt::format("{}d", tolerance->days) : folded);
+}
+
+CellReading readTyped(const Column& column, std::string_view text) {
+    static constexpr std::array<std::string_view, 2> yesNo{"yes", "no"};
+    switch (column.type) {
+    case CellType::Text:
+    case CellType::Name:
+        return value(std::string(text));
+    case CellType::Names:
+        return value(fmt::format("{}", fmt::join(namesFrom(text), ";")));
+    case CellType::YesNo:
+        return readChoice(text, yesNo);
+    case CellType::Choice:
+        return readChoice(text, column.choices);
+    case CellType::Count:
+        return readNumber(text, false, true);
+    case CellType::Amount:
+        return readNumber(text, false, false);
+    case CellType::Number:
+        return readNumber(text, true, false);
+    case CellType::Day:
+        return readDay(text, false);
+    case CellType::ExactDay:
+        return readDay(text, true);
+    case CellType::Tag:
+        return readTag(text, column.tagClass);
+    case CellType::Steps:
+        return readSteps(text);
+    case CellType::Tolerance:
+        return readTolerance(text);
+    case CellType::Gtin:
+        return readGtin(text);
+    }
+    return {};
+}
+
+} // namespace
+
+CellReading readCell(const Column& column, std::string_view raw) {
+    if (std::string problem = unreadable(raw); !problem.empty()) return faulty(std::move(problem));
+    const std::string_view bare = withoutOuterBlanks(raw);
+    if (bare.empty()) return {};
+    if (isProse(column)) return value(raw == "-" ? std::string() : std::string(unguarded(raw)));
+    if (bare == "-") return value({});
+    return readTyped(column, withoutOuterBlanks(unguarded(bare)));
+}
+
+std::string writtenCell(const Column& column, const std::string& stored) {
+    const bool isNumber = column.type == CellType::Number && numberFrom(stored);
+    return isNumber ? stored : guarded(stored);
+}
+
+std::string guarded(std::string_view text) {
+    return isFormulaStart(withoutApostrophes(text)) ? '\'' + std::string(text) : std::string(text);
+}
+
+std::string_view unguarded(std::string_view text) {
+    return text.starts_with('\'') && isFormulaStart(withoutApostrophes(text)) ? text.substr(1) : text;
+}
+
+std::string shown(std::string_view text) {
+    constexpr std::size_t longest = 40;
+    const auto characters = decodeUtf8(text);
+    std::u32string kept;
+    if (characters)
+        kept = *characters;
+    else
+        for (char c : text)
+            kept += static_cast<unsigned char>(c) < 0x80 ? static_cast<char32_t>(c) : U'\uFFFD';
+    const bool cut = kept.size() > longest;
+    std::string plain;
+    for (char32_t c : kept.substr(0, longest))
+        appendUtf8(plain, c < 0x20 || (c >= 0x7F && c < 0xA0) ? U' ' : c);
+    return fmt::format("'{}{}'", plain, cut ? "…" : "");
+}
+
+} // namespace core

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/register/sheets.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace core {
+
+/// What a cell of an import says: leave the old value (neither), clear it (text is empty) or set it. With a
+/// fault the text is empty and says nothing.
+struct CellReading {
+    std::optional<std::string> text; ///< canonical; names and lists of names still as they were written
+    std::string fault;               ///< what is wrong and how to mend it
+};
+
+/// Reads one cell as its column's type has it. References are not looked up here.
+CellReading readCell(const Column& column, std::string_view raw);
+
+/// The cell's text as an export writes it, before CSV quoting; readCell gives `stored` back.
+std::string writtenCell(const Column& column, const std::string& stored);
+
+/// A leading `'` before what a spreadsheet would run as a formula: = + - @, TAB, CR, LF and their full-width
+/// forms (OWASP, "CSV Injection"). A text that already looks guarded gets one more, so that taking one off
+/// gives it back.
+std::string guarded(std::string_view text);
+std::string_view unguarded(std::string_view text);
+
+/// `text` in quotes for a reason: at most 40 characters, no control characters, always UTF-8.
+std::string shown(std::string_view text);
+
+} // namespace core

@@ -1,0 +1,184 @@
+#include "core/exchange/csv_import.h"
+
+#include "core/exchange/csv_cell.h"
+#include "core/exchange/import_checks.h"
+#include "core/exchange/import_draft.h"
+#include "core/exchange/name_spelling.h"
+#include "core/exchange/sheet_file.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <fstream>
+#include <map>
+
+namespace core {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::uintmax_t largestFile = 256U << 20;
+
+/// The CSV files of a folder, by folded name.
+Result<std::map<std::string, fs::path>> csvFilesIn(const fs::path& folder) {
+    std::error_code failure;
+    std::map<std::string, fs::path> files;
+    fs::directory_iterator entry(folder, failure);
+    for (; !failure && entry != fs::directory_iterator(); entry.increment(failure))
+        if (foldName(entry->path().extension().string()) == ".csv")
+            files.emplace(entry->path().filename().string(), entry->path());
+    if (failure)
+        return Error{ErrorKind::FileMissing, "the folder cannot be read: " + failure.message(),
+                     folder.string(), "name a folder that holds the register's CSV files"};
+    if (files.empty())
+        return Error{ErrorKind::FileMissing, "the folder holds no CSV file", folder.string(),
+                     "name a folder that holds the register's CSV files"};
+    return files;
+}
+
+/// The text of a file, or nothing with a rejection.
+std::optional<std::string> textOf(const fs::path& path, std::string_view name, Rejections& rejections) {
+    std::error_code failure;
+    const auto refuse = [&](std::string reason) {
+        rejections.add(name, 0, {}, std::move(reason));
+        return std::nullopt;
+    };
+    if (!fs::is_regular_file(path, failure))
+        return refuse("it is no file that can be read: replace it or take it out of the folder");
+    if (fs::file_size(path, failure) > largestFile || failure)
+        return refuse("the file is larger than 256 MB: it cannot be a register");
+    std::ifstream stream(path, std::ios::binary);
+    std::string text(std::istreambuf_iterator<char>(stream), {});
+    if (!stream) return refuse("the file cannot be read: check its permissions");
+    return text;
+}
+
+std::string unknownFile() {
+    std::vector<std::string_view> names;
+    for (const Sheet& sheet : allSheets())
+        names.push_back(sheet.file);
+    return fmt::format("unknown file: rename it or take it out; the register's files are {}",
+                       fmt::join(names, ", "));
+}
+
+/// Name of a file as it can be shown: it may be any bytes.
+std::string shownName(const std::string& name) {
+    const std::string quoted = shown(name);
+    return quoted.substr(1, quoted.size() - 2);
+}
+
+std::vector<SheetFile> readFiles(const std::map<std::string, fs::path>& paths, Rejections& rejections) {
+    std::vector<SheetFile> files;
+    for (const Sheet& sheet : allSheets()) {
+        const fs::path* first = nullptr;
+        for (const auto& [name, path] : paths) {
+            if (foldName(name) != sheet.file) continue;
+            if (first) {
+                rejections.add(sheet.file, 0, {},
+                               "the file is there twice, with small and capital letters: keep one");
+                continue;
+            }
+            first = &path;
+            const auto text = textOf(path, sheet.file, rejections);
+            files.push_back(text ? readSheet(sheet, *text, rejections) : SheetFile{&sheet, {}, false});
+        }
+    }
+    for (const auto& [name, path] : paths)
+        if (!sheetOfFile(foldName(name))) rejections.add(shownName(name), 0, {}, unknownFile());
+    return files;
+}
+
+/// An item that is new and tells no day of registration is registered today.
+void fillRegistered(ImportDraft& draft, CalendarDay today) {
+    const auto column = static_cast<std::size_t>(sheet(SheetId::Items).indexOf("registered"));
+    for (DraftRow* row : draft.touched(SheetId::Items))
+        if (row->isNew() && row->cells[column].empty()) row->cells[column] = today.iso();
+}
+
+/// Where new rows of an ordered sheet go: behind those of their boat class or boat.
+class Places {
+public:
+    Places(const ImportDraft& draft, SheetId id)
+        : m_isOrdered(sheet(id).keepsOrder) {
+        if (m_isOrdered)
+            for (const DraftRow& row : draft.all(id))
+                if (!row.isNew()) ++m_taken[ownerOf(row)];
+    }
+
+    std::optional<int> next(const DraftRow& row) {
+        return m_isOrdered && row.isNew() ? std::optional(m_taken[ownerOf(row)]++) : std::nullopt;
+    }
+
+private:
+    static std::string ownerOf(const DraftRow& row) {
+        return foldName(row.cell("boat_class")) + '\x1F' + foldName(row.cell("boat"));
+    }
+
+    bool m_isOrdered;
+    std::map<std::string, int> m_taken;
+};
+
+void addChanges(const ImportDraft& draft, const Sheet& sheet, std::vector<RowChange>& changes) {
+    Places places(draft, sheet.id);
+    for (const DraftRow* row : draft.touched(sheet.id)) {
+        RowChange change{sheet.id,
+                         Cells(row->cells.begin(), row->cells.begin() + sheet.keyColumns),
+                         {},
+                         places.next(*row),
+                         row->isNew()};
+        for (auto i = static_cast<std::size_t>(sheet.keyColumns); i < row->cells.size(); ++i)
+            if (row->cells[i] != (row->isNew() ? std::string() : row->before[i]))
+                change.set.emplace_back(static_cast<int>(i), row->cells[i]);
+        if (change.isNew || !change.set.empty()) changes.push_back(std::move(change));
+    }
+}
+
+void sortByFileRowAndColumn(std::vector<RejectedRow>& rows) {
+    const auto placeOf = [](const RejectedRow& rejected) {
+        const Sheet* sheet = sheetOfFile(rejected.file);
+        return std::tuple(sheet ? static_cast<int>(sheet->id) : sheetCount, rejected.file, rejected.row,
+                          sheet ? sheet->indexOf(rejected.column) : 0);
+    };
+    std::stable_sort(rows.begin(), rows.end(),
+                     [&](const auto& a, const auto& b) { return placeOf(a) < placeOf(b); });
+}
+
+} // namespace
+
+Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& current, CalendarDay today,
+                              const std::function<std::string()>& mintItemCode,
+                              const std::function<void(int done, int of)>& progress) {
+    const auto paths = csvFilesIn(folder);
+    if (!paths) return paths.error();
+    Rejections rejections;
+    std::vector<SheetFile> files = readFiles(*paths, rejections);
+
+    ImportDraft draft(current);
+    int total = 0;
+    for (SheetFile& file : files) {
+        draft.lay(file, mintItemCode, rejections);
+        total += static_cast<int>(file.rows.size());
+    }
+    NameSpelling spelling(draft, rejections);
+    int done = 0;
+    for (const SheetFile& file : files) {
+        for (DraftRow* row : draft.touched(file.sheet->id))
+            spelling.spell(*row);
+        done += static_cast<int>(file.rows.size());
+        if (progress) progress(done, total);
+    }
+    checkRows(draft, rejections);
+    fillRegistered(draft, today);
+
+    ImportPlan plan;
+    for (const SheetFile& file : files) {
+        const auto good =
+            std::count_if(file.rows.begin(), file.rows.end(), [](auto& row) { return !row.isRejected; });
+        plan.accepted.emplace_back(file.sheet->file, static_cast<int>(good));
+        if (rejections.rows.empty()) addChanges(draft, *file.sheet, plan.changes);
+    }
+    plan.rejected = std::move(rejections.rows);
+    sortByFileRowAndColumn(plan.rejected);
+    return plan;
+}
+
+} // namespace core

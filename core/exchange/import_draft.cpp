@@ -1,0 +1,146 @@
+#include "core/exchange/import_draft.h"
+
+#include <algorithm>
+#include <cassert>
+#include <fmt/format.h>
+
+namespace core {
+namespace {
+
+/// Sheets that grow with the years and that no other sheet refers to are looked up row by row instead of
+/// being loaded.
+bool isLoaded(SheetId id) {
+    return id != SheetId::Services && id != SheetId::Use && id != SheetId::Log;
+}
+
+Cells keyCellsOf(const Sheet& sheet, const GivenRow& given) {
+    Cells cells;
+    for (int key = 0; key < sheet.keyColumns; ++key)
+        cells.push_back(given.text(key));
+    return cells;
+}
+
+/// The columns of which exactly one must be given, if the sheet has such: its first two.
+bool hasAlternatives(const Sheet& sheet) {
+    return mayBeEmpty(sheet, 0) && mayBeEmpty(sheet, 1);
+}
+
+bool checkAlternatives(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
+    if (!hasAlternatives(sheet) || given.isFaulty(0) || given.isFaulty(1)) return true;
+    const bool first = !given.text(0).empty();
+    const bool second = !given.text(1).empty();
+    if (first != second) return true;
+    rejections.add(sheet, given, first ? 1 : 0,
+                   fmt::format("{} of {} and {} is given: fill in exactly one of them",
+                               first ? "each" : "none", sheet.columns[0].name, sheet.columns[1].name));
+    return false;
+}
+
+bool checkKey(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
+    bool good = true;
+    for (int key = 0; key < sheet.keyColumns; ++key) {
+        good = good && !given.isFaulty(key);
+        if (!given.text(key).empty() || given.isFaulty(key) || mayBeEmpty(sheet, key)) continue;
+        const std::string_view name = sheet.columns[static_cast<std::size_t>(key)].name;
+        rejections.add(sheet, given, key,
+                       fmt::format("the {} is missing: it names the row, so fill it in", name));
+        good = false;
+    }
+    return checkAlternatives(sheet, given, rejections) && good;
+}
+
+/// A row that is there keeps the spelling of its key: other rows use it.
+void fill(DraftRow& row, const GivenRow& given) {
+    const auto first = row.isNew() ? 0 : static_cast<std::size_t>(core::sheet(row.sheet).keyColumns);
+    for (std::size_t i = first; i < given.cells.size(); ++i)
+        if (given.cells[i]) row.cells[i] = *given.cells[i];
+}
+
+} // namespace
+
+const std::string& DraftRow::cell(std::string_view column) const {
+    const int index = core::sheet(sheet).indexOf(column);
+    assert(index >= 0);
+    return cells[static_cast<std::size_t>(index)];
+}
+
+ImportDraft::ImportDraft(const RegisterRows& current)
+    : m_current(current) {
+    for (const Sheet& sheet : allSheets())
+        if (isLoaded(sheet.id))
+            for (Cells& cells : current.all(sheet.id)) {
+                const std::string key = keyOf(sheet, cells);
+                add(sheet.id, key, {sheet.id, cells, cells, nullptr});
+            }
+}
+
+DraftRow& ImportDraft::add(SheetId id, const std::string& key, DraftRow row) {
+    SheetDraft& draft = of(id);
+    draft.rows.push_back(std::move(row));
+    draft.byKey.emplace(key, &draft.rows.back());
+    return draft.rows.back();
+}
+
+DraftRow* ImportDraft::find(SheetId id, const std::string& key) {
+    const auto& byKey = of(id).byKey;
+    if (const auto found = byKey.find(key); found != byKey.end()) return found->second;
+    if (isLoaded(id)) return nullptr;
+    const auto cells = m_current.find(id, key);
+    return cells ? &add(id, key, {id, *cells, *cells, nullptr}) : nullptr;
+}
+
+void ImportDraft::lay(SheetFile& file, const std::function<std::string()>& mintItemCode,
+                      Rejections& rejections) {
+    const Sheet& sheet = *file.sheet;
+    of(sheet.id).isWhole = file.isWhole;
+    std::vector<GivenRow*> unnamed;
+    for (GivenRow& given : file.rows) {
+        const bool takesCode =
+            sheet.id == SheetId::Items && given.text(0).empty() && !given.isFaulty(0) && !given.isRagged;
+        if (takesCode)
+            unnamed.push_back(&given);
+        else
+            layRow(sheet, given, rejections);
+    }
+    // Only now are all codes known that a fresh one must not collide with.
+    for (GivenRow* given : unnamed)
+        if (mintCode(*given, mintItemCode))
+            layRow(sheet, *given, rejections);
+        else
+            rejections.add(sheet, *given, 0, "no unused tag code could be found: fill in a code");
+    auto& touched = of(sheet.id).touched;
+    std::stable_sort(touched.begin(), touched.end(),
+                     [](const DraftRow* a, const DraftRow* b) { return a->given->row < b->given->row; });
+}
+
+void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
+    const std::string key = keyOf(sheet, keyCellsOf(sheet, given));
+    if (given.isRagged) { // there for rows that refer to it, and for nothing else
+        if (!find(sheet.id, key))
+            fill(add(sheet.id, key, {sheet.id, {}, Cells(sheet.columns.size()), nullptr}), given);
+        return;
+    }
+    if (!checkKey(sheet, given, rejections)) return;
+    DraftRow* row = find(sheet.id, key);
+    if (row && row->given) {
+        rejections.add(sheet, given, sheet.keyColumns - 1,
+                       fmt::format("row {} has the same key: keep one of them", row->given->row));
+        return;
+    }
+    if (!row) row = &add(sheet.id, key, {sheet.id, {}, Cells(sheet.columns.size()), nullptr});
+    row->given = &given;
+    fill(*row, given);
+    of(sheet.id).touched.push_back(row);
+}
+
+bool ImportDraft::mintCode(GivenRow& given, const std::function<std::string()>& mintItemCode) {
+    for (int tries = 0; tries < 1000; ++tries) {
+        std::string code = mintItemCode();
+        if (find(SheetId::Items, foldName(code))) continue;
+        given.cells[0] = std::move(code);
+        return true;
+    }
+    return false;
+}
+
+} // namespace core

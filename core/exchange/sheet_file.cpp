@@ -1,0 +1,165 @@
+#include "core/exchange/sheet_file.h"
+
+#include "core/exchange/csv_cell.h"
+#include "core/exchange/csv_text.h"
+#include "core/register/plain_text.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace core {
+namespace {
+
+constexpr int noColumn = -1;
+
+/// Name of a header cell as it can be shown: it may be anything.
+std::string headerName(const std::string& cell) {
+    const std::string quoted = shown(withoutOuterBlanks(cell));
+    return quoted.substr(1, quoted.size() - 2);
+}
+
+std::string unknownColumn(const Sheet& sheet, const std::string& cell, std::size_t cellsInHeader,
+                          std::size_t position) {
+    if (withoutOuterBlanks(cell).empty())
+        return fmt::format("column {} has no name: name it or take it out", position + 1);
+    if (cellsInHeader == 1 && cell.find_first_of(";\t") != std::string::npos)
+        return "the columns are not separated by commas: save the file with commas between the cells";
+    std::vector<std::string_view> names;
+    for (const Column& column : sheet.columns)
+        names.push_back(column.name);
+    return fmt::format("unknown column {}: {} has {}", shown(cell), sheet.file, fmt::join(names, ", "));
+}
+
+/// Which column of the sheet each cell of a record belongs to.
+std::vector<int> columnsOf(const Sheet& sheet, const CsvRecord& header, Rejections& rejections) {
+    std::vector<int> columns;
+    for (std::size_t i = 0; i < header.cells.size(); ++i) {
+        const std::string& cell = header.cells[i];
+        int column = sheet.indexOf(foldName(cell));
+        if (column < 0) {
+            rejections.add(sheet.file, header.row, headerName(cell),
+                           unknownColumn(sheet, cell, header.cells.size(), i));
+        } else if (std::find(columns.begin(), columns.end(), column) != columns.end()) {
+            rejections.add(sheet.file, header.row, headerName(cell),
+                           fmt::format("the column {} is there twice: take one out", shown(cell)));
+            column = noColumn;
+        }
+        columns.push_back(column);
+    }
+    return columns;
+}
+
+/// An item's code may be left out with its column: then all rows are new items.
+bool hasKeyColumns(const Sheet& sheet, const CsvRecord& header, const std::vector<int>& columns,
+                   Rejections& rejections) {
+    bool all = true;
+    for (int key = 0; key < sheet.keyColumns; ++key) {
+        const bool isThere = std::find(columns.begin(), columns.end(), key) != columns.end();
+        if (isThere || sheet.id == SheetId::Items || mayBeEmpty(sheet, key)) continue;
+        const std::string_view name = sheet.columns[static_cast<std::size_t>(key)].name;
+        rejections.add(sheet.file, header.row, name,
+                       fmt::format("the column {} is missing: it names the row, so add it", name));
+        all = false;
+    }
+    return all;
+}
+
+GivenRow readRow(const Sheet& sheet, const CsvRecord& record, const std::vector<int>& columns,
+                 Rejections& rejections) {
+    GivenRow row;
+    row.row = record.row;
+    row.cells.resize(sheet.columns.size());
+    row.faulty.resize(sheet.columns.size());
+    if (record.cells.size() != columns.size()) {
+        rejections.add(
+            sheet.file, record.row, {},
+            fmt::format("the row has {} cells where the header has {}: is a comma missing, or a cell with a "
+                        "comma not in quotes?",
+                        record.cells.size(), columns.size()));
+        row.isRejected = row.isRagged = true;
+    }
+    for (std::size_t i = 0; i < std::min(columns.size(), record.cells.size()); ++i) {
+        if (columns[i] == noColumn) continue;
+        const auto column = static_cast<std::size_t>(columns[i]);
+        CellReading reading = readCell(sheet.columns[column], record.cells[i]);
+        row.cells[column] = std::move(reading.text);
+        // The cells of a ragged row may be out of step: its key is good for what refers to it, its faults are
+        // not.
+        if (!reading.fault.empty() && !row.isRagged)
+            rejections.add(sheet, row, columns[i], std::move(reading.fault));
+    }
+    return row;
+}
+
+std::string wrongEncoding(std::string_view bytes) {
+    if (bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF"))
+        return "the file is UTF-16: save it as UTF-8";
+    return {};
+}
+
+} // namespace
+
+const std::string& GivenRow::text(int column) const {
+    static const std::string nothing;
+    const auto& cell = cells[static_cast<std::size_t>(column)];
+    return cell ? *cell : nothing;
+}
+
+void Rejections::add(std::string_view file, int row, std::string_view column, std::string reason) {
+    rows.push_back({std::string(file), row, std::string(column), std::move(reason)});
+}
+
+void Rejections::add(const Sheet& sheet, GivenRow& row, int column, std::string reason) {
+    const auto at = static_cast<std::size_t>(column);
+    add(sheet.file, row.row, sheet.columns[at].name, std::move(reason));
+    row.faulty[at] = true;
+    row.isRejected = true;
+}
+
+bool mayBeEmpty(const Sheet& sheet, int keyColumn) {
+    const std::string_view name = sheet.columns[static_cast<std::size_t>(keyColumn)].name;
+    switch (sheet.id) {
+    case SheetId::LifeRules:
+    case SheetId::Services:
+        return name == "part";
+    case SheetId::ManifestLines:
+    case SheetId::Points:
+        return name == "boat_class" || name == "boat";
+    case SheetId::Log:
+        return name == "boat" || name == "code";
+    default:
+        return false;
+    }
+}
+
+SheetFile readSheet(const Sheet& sheet, std::string_view bytes, Rejections& rejections) {
+    SheetFile file{&sheet, {}, true};
+    if (std::string problem = wrongEncoding(bytes); !problem.empty()) {
+        rejections.add(sheet.file, 0, {}, std::move(problem));
+        file.isWhole = false;
+        return file;
+    }
+    const CsvText text = readCsv(bytes);
+    if (text.faultRow != 0) {
+        rejections.add(sheet.file, text.faultRow, {}, text.fault);
+        file.isWhole = false;
+    }
+    if (text.records.empty()) {
+        if (file.isWhole)
+            rejections.add(sheet.file, 1, {},
+                           "the file has no header row: write the names of the columns in row 1");
+        file.isWhole = false;
+        return file;
+    }
+    const CsvRecord& header = text.records.front();
+    const std::vector<int> columns = columnsOf(sheet, header, rejections);
+    if (!hasKeyColumns(sheet, header, columns, rejections)) {
+        file.isWhole = false;
+        return file;
+    }
+    for (auto record = text.records.begin() + 1; record != text.records.end(); ++record)
+        file.rows.push_back(readRow(sheet, *record, columns, rejections));
+    return file;
+}
+
+} // namespace core
