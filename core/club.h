@@ -16,11 +16,12 @@
 
 namespace core {
 
-/// A club file and everything a person does with it: one function for each thing, each durable when it returns.
+/// A club file and everything a person does with it: one function for each thing, each durable when it
+/// returns.
 ///
-/// Not for sharing between threads: each thread opens its own. Names given are found without regard to case and outer
-/// blanks; codes may be typed forgivingly. A function that fails changes nothing. `Moment` says when something is done;
-/// rules never look at a clock.
+/// Not for sharing between threads: each thread opens its own. Names given are found without regard to case
+/// and outer blanks; codes may be typed forgivingly. A function that fails changes nothing. `Moment` says
+/// when something is done; rules never look at a clock.
 class Club {
 public:
     /// Refuses an existing file (FileExists). The file is whole and durable when this returns.
@@ -35,11 +36,13 @@ public:
 
     std::string name() const;
 
-    // The register -----------------------------------------------------------------------------------------------
+    // The register
+    // -----------------------------------------------------------------------------------------------
     /// All or nothing. With rejected rows nothing is imported and the plan says which. A dry run only plans.
     Result<ImportPlan> importRegister(const std::filesystem::path& folder, CalendarDay today, bool dryRun,
                                       const std::function<void(int done, int of)>& progress = {});
-    Outcome exportRegister(const std::filesystem::path& folder, const std::vector<std::string>& measuresOf) const;
+    Outcome exportRegister(const std::filesystem::path& folder,
+                           const std::vector<std::string>& measuresOf) const;
     std::vector<Boat> boats() const;    ///< by name
     std::vector<Person> people() const; ///< by name
     Result<Boat> boat(const std::string& name) const;
@@ -51,48 +54,61 @@ public:
     Result<std::vector<TagLabel>> kitOf(const std::string& boat) const;
     std::vector<std::string> mintCodes(int count) const; ///< unused kit codes
 
-    // Checks ------------------------------------------------------------------------------------------------------
+    // Checks
+    // ------------------------------------------------------------------------------------------------------
     /// The unfinished check of that boat (or place) and phase, or a new one. `resumed` tells which.
     Result<OpenCheck> openCheck(const std::string& boat, Phase phase, Moment moment);
     std::vector<OpenCheck> unfinishedChecks() const; ///< newest first
-    /// Replaces the names. Driver first, then crew, as they are to be served in that order. Unknown: NotFound.
+    /// Replaces the names. Driver first, then crew, as they are to be served in that order. Unknown:
+    /// NotFound.
     Outcome giveNames(const std::string& check, const std::vector<std::string>& people, Moment moment);
     std::vector<std::string> namesOf(const std::string& check) const;
     /// One scan, as a camera or a hand-held scanner gives it. A new sighting is on disk when this returns.
     Result<Scanned> scan(const std::string& check, const std::string& text, SeenBy seenBy, Moment moment);
-    /// Takes the newest standing sighting back; it stays in the record as undone. NotFound when there is none.
+    /// Takes the newest standing sighting back; it stays in the record as undone. NotFound when there is
+    /// none.
     Result<Scanned> undoSighting(const std::string& check, Moment moment);
     /// Takes back that item's sighting in this check.
     Outcome undoSightingOf(const std::string& check, const std::string& code, Moment moment);
     /// A look: 1 done, 0 taken back. NotFound for an unknown point; BadInput for a look with another value.
     Outcome recordPoint(const std::string& check, const std::string& point, double value, Moment moment);
     /// Withdraws the item (unserviceable) with an open log entry of severity stop.
-    Outcome withdraw(const std::string& check, const std::string& code, const std::string& text, Moment moment);
+    Outcome withdraw(const std::string& check, const std::string& code, const std::string& text,
+                     Moment moment);
     /// How the check stands now. Its cost does not grow with the club's history.
     Result<CheckAnswer> answer(const std::string& check, CalendarDay today) const;
-    /// Signs. A launch that is incomplete needs `urgent`, a reason, else NotAllowed; urgent is dropped when it is
-    /// complete. A return marks what was not returned as missing. Afterwards nothing of the check changes.
-    Result<SignedCheck> sign(const std::string& check, const std::string& by, const std::string& urgent, Moment moment);
+    /// Signs. A launch that is incomplete needs `urgent`, a reason, else NotAllowed; urgent is dropped when
+    /// it is complete. A return marks what was not returned as missing. Afterwards nothing of the check
+    /// changes.
+    Result<SignedCheck> sign(const std::string& check, const std::string& by, const std::string& urgent,
+                             Moment moment);
 
-    // Answers -----------------------------------------------------------------------------------------------------
-    std::vector<BoatCondition> boatConditions(CalendarDay today) const; ///< not ready, out, ready; then by name
+    // Answers
+    // -----------------------------------------------------------------------------------------------------
+    std::vector<BoatCondition>
+    boatConditions(CalendarDay today) const; ///< not ready, out, ready; then by name
     std::vector<MissingItem> missingItems(const std::string& event = {}) const; ///< missing longest first
     /// Rows due within `days` of today, passed, undated or due without a day; worst first.
     std::vector<DueRow> dueList(CalendarDay today, int days) const;
-    Result<std::vector<LogEntry>> logEntries(const std::string& boat = {}) const; ///< open first, then newest first
+    Result<std::vector<LogEntry>>
+    logEntries(const std::string& boat = {}) const; ///< open first, then newest first
     /// About a boat or an item (by name or code).
     Result<LogEntry> addLogEntry(const std::string& about, const std::string& text, Severity severity,
                                  const std::string& by, Moment moment);
-    Outcome closeLogEntry(const std::string& entry, const std::string& closing, const std::string& by, Moment moment);
+    Outcome closeLogEntry(const std::string& entry, const std::string& closing, const std::string& by,
+                          Moment moment);
     /// Everything recorded about a code, boat or person, oldest first.
     Result<std::vector<HistoryLine>> history(const std::string& subject) const;
 
-    // The record --------------------------------------------------------------------------------------------------
-    /// Hash chain, tables against facts, SQLite's own integrity check. `rebuild` makes the tables anew from the facts.
+    // The record
+    // --------------------------------------------------------------------------------------------------
+    /// Hash chain, tables against facts, SQLite's own integrity check. `rebuild` makes the tables anew from
+    /// the facts.
     Result<Verification> verify(bool rebuild);
 
+    struct State; ///< of core's own sources
+
 private:
-    struct State;
     explicit Club(std::unique_ptr<State> state);
     std::unique_ptr<State> m_state;
 };

@@ -58,7 +58,16 @@ struct SignedCheck {
 
 /// Why a boat is not rescue ready.
 struct NotReadyReason {
-    enum class Kind { NeverChecked, CheckOpen, Finding, BecameDue, BecameMissing, BecameUnserviceable, SeenElsewhere, LogOpen };
+    enum class Kind {
+        NeverChecked,
+        CheckOpen,
+        Finding,
+        BecameDue,
+        BecameMissing,
+        BecameUnserviceable,
+        SeenElsewhere,
+        LogOpen
+    };
     Kind kind = Kind::NeverChecked;
     std::optional<Finding> finding; ///< of the last check, or made now
     std::string code;

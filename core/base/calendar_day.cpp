@@ -14,7 +14,9 @@ namespace chrono = std::chrono;
 constexpr chrono::sys_days dayZero = chrono::sys_days{chrono::year{1} / 1 / 1} - chrono::days{1};
 constexpr int lastNumber = 3652059;
 
-chrono::year_month_day civil(int number) { return chrono::year_month_day{dayZero + chrono::days{number}}; }
+chrono::year_month_day civil(int number) {
+    return chrono::year_month_day{dayZero + chrono::days{number}};
+}
 
 std::optional<int> digits(std::string_view text) {
     int value = 0;
@@ -44,20 +46,28 @@ std::optional<CalendarDay> CalendarDay::parse(std::string_view text) {
     return partial && partial->isExact() ? std::optional(partial->firstDay()) : std::nullopt;
 }
 
-CalendarDay CalendarDay::fromNumber(int number) { return CalendarDay(std::clamp(number, 1, lastNumber)); }
+CalendarDay CalendarDay::fromNumber(int number) {
+    return CalendarDay(std::clamp(number, 1, lastNumber));
+}
 
-int CalendarDay::year() const { return static_cast<int>(civil(m_number).year()); }
-int CalendarDay::month() const { return static_cast<int>(static_cast<unsigned>(civil(m_number).month())); }
-int CalendarDay::day() const { return static_cast<int>(static_cast<unsigned>(civil(m_number).day())); }
+int CalendarDay::year() const {
+    return static_cast<int>(civil(m_number).year());
+}
+int CalendarDay::month() const {
+    return static_cast<int>(static_cast<unsigned>(civil(m_number).month()));
+}
+int CalendarDay::day() const {
+    return static_cast<int>(static_cast<unsigned>(civil(m_number).day()));
+}
 
 CalendarDay CalendarDay::plusMonths(int months) const {
-    // std::chrono would give 2026-02-31 for 31 January + 1 month, which turns into 3 March: too late for an expiry.
+    // std::chrono would give 2026-02-31 for 31 January + 1 month, which turns into 3 March: too late for an
+    // expiry.
     const auto from = civil(m_number);
-    const long index = (static_cast<int>(from.year()) * 12L) + static_cast<long>(static_cast<unsigned>(from.month())) - 1 + months;
-    if (index < 12)
-        return CalendarDay(1);
-    if (index >= 10000L * 12)
-        return CalendarDay(lastNumber);
+    const long index = (static_cast<int>(from.year()) * 12L) +
+                       static_cast<long>(static_cast<unsigned>(from.month())) - 1 + months;
+    if (index < 12) return CalendarDay(1);
+    if (index >= 10000L * 12) return CalendarDay(lastNumber);
     const int year = static_cast<int>(index / 12);
     const int month = static_cast<int>(index % 12) + 1;
     const int day = static_cast<int>(static_cast<unsigned>(from.day()));
@@ -74,18 +84,19 @@ std::string CalendarDay::iso() const {
                        static_cast<unsigned>(c.day()));
 }
 
-PartialDay::PartialDay(CalendarDay day) : m_year(day.year()), m_month(day.month()), m_day(day.day()) {}
+PartialDay::PartialDay(CalendarDay day)
+    : m_year(day.year())
+    , m_month(day.month())
+    , m_day(day.day()) {}
 
 std::optional<PartialDay> PartialDay::parse(std::string_view text) {
     const bool shaped = text.size() == 4 || (text.size() == 7 && text[4] == '-') ||
                         (text.size() == 10 && text[4] == '-' && text[7] == '-');
-    if (!shaped)
-        return std::nullopt;
+    if (!shaped) return std::nullopt;
     const auto year = digits(text.substr(0, 4));
     const auto month = text.size() > 4 ? digits(text.substr(5, 2)) : 1;
     const auto day = text.size() > 7 ? digits(text.substr(8, 2)) : 1;
-    if (!year || !month || !day || !CalendarDay::from(*year, *month, *day))
-        return std::nullopt;
+    if (!year || !month || !day || !CalendarDay::from(*year, *month, *day)) return std::nullopt;
     return PartialDay(*year, text.size() > 4 ? *month : 0, text.size() > 7 ? *day : 0);
 }
 
@@ -94,14 +105,12 @@ CalendarDay PartialDay::firstDay() const {
 }
 
 CalendarDay PartialDay::lastDay() const {
-    if (m_day != 0)
-        return firstDay();
+    if (m_day != 0) return firstDay();
     return CalendarDay::from(m_year, m_month != 0 ? m_month : 12, 1)->lastOfMonth();
 }
 
 std::string PartialDay::text() const {
-    if (m_month == 0)
-        return fmt::format("{:04}", m_year);
+    if (m_month == 0) return fmt::format("{:04}", m_year);
     return m_day == 0 ? fmt::format("{:04}-{:02}", m_year, m_month) : firstDay().iso();
 }
 

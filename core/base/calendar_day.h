@@ -7,7 +7,8 @@
 
 namespace core {
 
-/// A day of the proleptic Gregorian calendar, 0001-01-01 to 9999-12-31. No time, no zone. A value always is a real day.
+/// A day of the proleptic Gregorian calendar, 0001-01-01 to 9999-12-31. No time, no zone. A value always is a
+/// real day.
 class CalendarDay {
 public:
     /// Empty unless year 1–9999, month 1–12 and the day exists.
@@ -33,14 +34,18 @@ public:
     auto operator<=>(const CalendarDay&) const = default;
 
 private:
-    explicit CalendarDay(int number) : m_number(number) {}
+    explicit CalendarDay(int number)
+        : m_number(number) {}
     int m_number;
 };
 
 /// Whole days from a to b; negative when b is earlier.
-inline int daysBetween(CalendarDay a, CalendarDay b) { return b.number() - a.number(); }
+inline int daysBetween(CalendarDay a, CalendarDay b) {
+    return b.number() - a.number();
+}
 
-/// A date as it is known: to the day, the month or only the year. Which day it then stands for depends on the use.
+/// A date as it is known: to the day, the month or only the year. Which day it then stands for depends on the
+/// use.
 class PartialDay {
 public:
     PartialDay(CalendarDay day);
@@ -55,7 +60,10 @@ public:
     bool operator==(const PartialDay&) const = default;
 
 private:
-    PartialDay(int year, int month, int day) : m_year(year), m_month(month), m_day(day) {}
+    PartialDay(int year, int month, int day)
+        : m_year(year)
+        , m_month(month)
+        , m_day(day) {}
     int m_year;
     int m_month; ///< 0: not known
     int m_day;   ///< 0: not known

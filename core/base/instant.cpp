@@ -11,12 +11,10 @@ constexpr std::int64_t dayMillis = 86'400'000;
 constexpr int epochDay = 719163; // 1970-01-01 counted from 0001-01-01 = 1
 
 std::optional<int> number(std::string_view text, std::size_t from, std::size_t count) {
-    if (from + count > text.size())
-        return std::nullopt;
+    if (from + count > text.size()) return std::nullopt;
     int value = 0;
     for (char c : text.substr(from, count)) {
-        if (c < '0' || c > '9')
-            return std::nullopt;
+        if (c < '0' || c > '9') return std::nullopt;
         value = value * 10 + (c - '0');
     }
     return value;
@@ -24,8 +22,7 @@ std::optional<int> number(std::string_view text, std::size_t from, std::size_t c
 
 /// Minutes east of UTC from `Z`, `+hh:mm` or `-hh:mm`.
 std::optional<int> offsetMinutes(std::string_view text) {
-    if (text == "Z" || text == "z")
-        return 0;
+    if (text == "Z" || text == "z") return 0;
     const auto hours = number(text, 1, 2);
     const auto minutes = number(text, 4, 2);
     if (text.size() != 6 || (text[0] != '+' && text[0] != '-') || text[3] != ':' || !hours || !minutes ||
@@ -66,13 +63,13 @@ std::optional<Instant> Instant::parse(std::string_view text) {
                 fraction += (text[end] - '0') * unit;
         }
     }
-    if (!day || !hour || !minute || !second || *hour > 23 || *minute > 59 || *second > 60 || end >= text.size())
+    if (!day || !hour || !minute || !second || *hour > 23 || *minute > 59 || *second > 60 ||
+        end >= text.size())
         return std::nullopt;
     const auto offset = offsetMinutes(text.substr(end));
-    if (!offset)
-        return std::nullopt;
-    return Instant((day->number() - epochDay) * dayMillis + ((*hour * 60 + *minute - *offset) * 60LL + *second) * 1000 +
-                   fraction);
+    if (!offset) return std::nullopt;
+    return Instant((day->number() - epochDay) * dayMillis +
+                   ((*hour * 60 + *minute - *offset) * 60LL + *second) * 1000 + fraction);
 }
 
 Instant Instant::onLocalDay(CalendarDay day, Instant timeOfDay) {
@@ -81,7 +78,8 @@ Instant Instant::onLocalDay(CalendarDay day, Instant timeOfDay) {
     local.tm_mon = day.month() - 1;
     local.tm_mday = day.day();
     local.tm_isdst = -1;
-    return Instant(static_cast<std::int64_t>(std::mktime(&local)) * 1000 + (timeOfDay.m_millis % 1000 + 1000) % 1000);
+    return Instant(static_cast<std::int64_t>(std::mktime(&local)) * 1000 +
+                   (timeOfDay.m_millis % 1000 + 1000) % 1000);
 }
 
 std::string Instant::iso() const {

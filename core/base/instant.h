@@ -16,7 +16,8 @@ public:
     static Instant now();
     /// RFC 3339 with an offset or `Z`; a leap second becomes the second after it. `2026-03-14T06:40:00Z`
     static std::optional<Instant> parse(std::string_view text);
-    /// Noon local time would be a lie; this is the day's given time of day taken from `timeOfDay`, in local time.
+    /// Noon local time would be a lie; this is the day's given time of day taken from `timeOfDay`, in local
+    /// time.
     static Instant onLocalDay(CalendarDay day, Instant timeOfDay);
     static Instant fromMillis(std::int64_t millis) { return Instant(millis); }
 
@@ -27,7 +28,8 @@ public:
     auto operator<=>(const Instant&) const = default;
 
 private:
-    explicit Instant(std::int64_t millis) : m_millis(millis) {}
+    explicit Instant(std::int64_t millis)
+        : m_millis(millis) {}
     std::int64_t m_millis;
 };
 

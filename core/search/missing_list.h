@@ -15,12 +15,13 @@ struct ChainLink {
     What what = What::Seen;
     std::optional<Instant> at; ///< empty: only `day` is known, for what came from CSV
     std::optional<CalendarDay> day;
-    std::string where;         ///< boat or place
+    std::string where; ///< boat or place
     std::vector<std::string> by;
-    std::string check;         ///< check id, or empty
+    std::string check; ///< check id, or empty
 };
 
-const char* nameOf(ChainLink::What what); ///< "launched", "seen", "returned", "not-returned", "marked-missing"
+const char*
+nameOf(ChainLink::What what); ///< "launched", "seen", "returned", "not-returned", "marked-missing"
 
 /// An item that is missing, with the launch check, the last sighting and the return check that missed it.
 struct MissingItem {

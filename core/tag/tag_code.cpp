@@ -12,24 +12,22 @@ constexpr std::string_view printed = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"; // 32: 
 constexpr std::string_view classes = "KBPCS";
 constexpr std::size_t codeLength = 10;
 
-bool isIn(std::string_view set, char c) { return set.find(c) != std::string_view::npos; }
+bool isIn(std::string_view set, char c) {
+    return set.find(c) != std::string_view::npos;
+}
 
 bool hasShape(std::string_view text) {
-    if (text.size() != codeLength || !isIn(classes, text[0]))
-        return false;
+    if (text.size() != codeLength || !isIn(classes, text[0])) return false;
     for (char c : text.substr(1))
-        if (!isIn(printed, c))
-            return false;
+        if (!isIn(printed, c)) return false;
     return true;
 }
 
 std::string cleaned(std::string_view typed) {
     std::string text;
     for (char c : typed) {
-        if (c == ' ' || c == '\t' || c == '-' || c == '\r' || c == '\n')
-            continue;
-        if (c >= 'a' && c <= 'z')
-            c = static_cast<char>(c - 'a' + 'A');
+        if (c == ' ' || c == '\t' || c == '-' || c == '\r' || c == '\n') continue;
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
         text += c == 'O' ? '0' : c == 'I' || c == 'L' ? '1' : c;
     }
     return text;
@@ -45,8 +43,7 @@ std::string likelySlip(const std::string& text) {
     for (std::size_t i = 1; i + 1 < text.size(); ++i) {
         std::string swapped = text;
         std::swap(swapped[i], swapped[i + 1]);
-        if (swapped != text && TagCode::exact(swapped))
-            swaps.push_back(TagCode::exact(swapped)->grouped());
+        if (swapped != text && TagCode::exact(swapped)) swaps.push_back(TagCode::exact(swapped)->grouped());
     }
     if (swaps.size() == 1)
         return fmt::format("two neighbouring characters may be exchanged: is it {}?", swaps.front());
@@ -60,30 +57,29 @@ std::optional<char> checkCharacter(std::string_view text) {
     unsigned sum = 0;
     for (char c : text) {
         const auto value = digitsAndLetters.find(c);
-        if (value >= 36)
-            return std::nullopt;
+        if (value >= 36) return std::nullopt;
         sum = (sum + static_cast<unsigned>(value)) * 2 % 37;
     }
     return digitsAndLetters[(38 - sum) % 37];
 }
 
 std::optional<TagCode> TagCode::exact(std::string_view text) {
-    if (!hasShape(text) || checkCharacter(text.substr(0, codeLength - 1)) != text.back())
-        return std::nullopt;
+    if (!hasShape(text) || checkCharacter(text.substr(0, codeLength - 1)) != text.back()) return std::nullopt;
     return TagCode(std::string(text));
 }
 
 Result<TagCode> TagCode::parse(std::string_view typed) {
     const std::string text = cleaned(typed);
     if (text.size() != codeLength)
-        return refusal(typed, fmt::format("has {} characters where a tag code has {}", text.size(), codeLength),
+        return refusal(typed,
+                       fmt::format("has {} characters where a tag code has {}", text.size(), codeLength),
                        "type the ten characters under the tag");
     if (!isIn(classes, text[0]))
         return refusal(typed, "does not begin with K, B, P, C or S", "type the ten characters under the tag");
     if (!hasShape(text))
-        return refusal(typed, "holds a character that no tag code has", "type the ten characters under the tag");
-    if (auto code = exact(text))
-        return *code;
+        return refusal(typed, "holds a character that no tag code has",
+                       "type the ten characters under the tag");
+    if (auto code = exact(text)) return *code;
     return refusal(typed, "fails its check character", likelySlip(text));
 }
 
@@ -94,8 +90,7 @@ TagCode TagCode::mint(TagClass tagClass, const std::function<std::uint64_t()>& r
         for (int i = 0; i < 8; ++i, bits >>= 5)
             text += printed[bits & 31];
         const char check = *checkCharacter(text);
-        if (isIn(printed, check))
-            return TagCode(text + check);
+        if (isIn(printed, check)) return TagCode(text + check);
     }
 }
 
@@ -113,8 +108,7 @@ std::optional<ControlTag> controlOf(const TagCode& code) {
         {"C00000010W", ControlTag::PutAside},
     }};
     for (const auto& [text, control] : known)
-        if (code.text() == text)
-            return control;
+        if (code.text() == text) return control;
     return std::nullopt;
 }
 

@@ -11,21 +11,22 @@
 
 namespace core {
 
-/// ISO/IEC 7064 MOD 37-2 check character of `text` (0–9, A–Z); `*` stands for 36. Empty if a character is outside.
+/// ISO/IEC 7064 MOD 37-2 check character of `text` (0–9, A–Z); `*` stands for 36. Empty if a character is
+/// outside.
 std::optional<char> checkCharacter(std::string_view text);
 
 /// What a tag is fixed to.
 enum class TagClass : char { Kit = 'K', Boat = 'B', Person = 'P', Control = 'C', Shelf = 'S' };
 
-/// The ten characters of a club tag: a class letter, eight of 0–9 and A–Z without I, L, O and U, and a MOD 37-2 check
-/// character over the nine. A value is always a good code.
+/// The ten characters of a club tag: a class letter, eight of 0–9 and A–Z without I, L, O and U, and a MOD
+/// 37-2 check character over the nine. A value is always a good code.
 class TagCode {
 public:
     /// Strict: ten characters exactly as they are printed.
     static std::optional<TagCode> exact(std::string_view text);
 
-    /// As a person types it: lower case, blanks and hyphens anywhere, O for 0, I and L for 1. BadInput with the
-    /// likely slip when the check character does not agree.
+    /// As a person types it: lower case, blanks and hyphens anywhere, O for 0, I and L for 1. BadInput with
+    /// the likely slip when the check character does not agree.
     static Result<TagCode> parse(std::string_view typed);
 
     /// A fresh code. `random` gives 64 evenly spread bits a call. Codes whose check character would be one of
@@ -39,7 +40,8 @@ public:
     auto operator<=>(const TagCode&) const = default;
 
 private:
-    explicit TagCode(std::string text) : m_text(std::move(text)) {}
+    explicit TagCode(std::string text)
+        : m_text(std::move(text)) {}
     std::string m_text;
 };
 

@@ -1,0 +1,289 @@
+#include "core/club/club_state.h"
+
+#include "core/ledger/answer_json.h"
+#include "core/store/fact_table.h"
+#include "core/tag/maker_label.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace core {
+namespace {
+
+using nlohmann::json;
+
+const char* nameOf(SeenBy seenBy) {
+    switch (seenBy) {
+    case SeenBy::Camera:
+        return "camera";
+    case SeenBy::Picture:
+        return "picture";
+    case SeenBy::Scanner:
+        return "scanner";
+    case SeenBy::Typed:
+        return "typed";
+    }
+    return "";
+}
+
+OpenCheck openCheckOf(const CheckRun& run, bool resumed) {
+    return {run.check, run.boat, run.phase == core::nameOf(Phase::Return) ? Phase::Return : Phase::Launch,
+            Instant::parse(run.opened).value_or(Instant::fromMillis(0)), resumed};
+}
+
+/// The kit tag that a scanned text stands for: its own, or the item that a maker's label names.
+std::optional<TagCode> codeOf(const std::string& text, const RegisterStore& store, int year) {
+    if (!looksLikeMakerLabel(text)) {
+        auto code = TagCode::parse(text);
+        return code ? std::optional(*code) : std::nullopt;
+    }
+    const auto label = parseMakerLabel(text, year);
+    if (!label || label->serial.empty()) return std::nullopt;
+    const auto items = store.itemsOfLabel(label->gtin, label->serial);
+    // A club may print its own codes as the serial of a GS1 label.
+    return items.empty() ? TagCode::exact(label->serial) : TagCode::exact(items.front().code);
+}
+
+bool stands(const std::vector<Sighting>& sightings, const std::string& code) {
+    return std::any_of(sightings.begin(), sightings.end(), [&](const Sighting& s) { return s.code == code; });
+}
+
+Error unknownPerson(const std::string& name) {
+    return notFound(fmt::format("there is no '{}' among the club's people", name),
+                    "give a name as it stands in people.csv");
+}
+
+} // namespace
+
+Result<OpenCheck> Club::openCheck(const std::string& name, Phase phase, Moment moment) {
+    return guarded([&]() -> Result<OpenCheck> {
+        const auto found = boat(name);
+        if (!found) return found.error();
+        Transaction transaction(*m_state->database);
+        if (const auto unfinished =
+                checkTables::unfinished(*m_state->database, found->boat, core::nameOf(phase)))
+            return openCheckOf(*unfinished, true);
+        const std::string check = newUuid7(moment.at);
+        m_state->ledger.append("check-opened",
+                               {{"check", check},
+                                {"boat", found->boat},
+                                {"phase", core::nameOf(phase)},
+                                {"at", moment.at.iso()}},
+                               {});
+        transaction.commit();
+        return OpenCheck{check, found->boat, phase, moment.at, false};
+    });
+}
+
+std::vector<OpenCheck> Club::unfinishedChecks() const {
+    std::vector<OpenCheck> open;
+    for (const CheckRun& run : checkTables::allUnfinished(*m_state->database))
+        open.push_back(openCheckOf(run, true));
+    return open;
+}
+
+std::vector<std::string> Club::namesOf(const std::string& check) const {
+    return checkTables::names(*m_state->database, check);
+}
+
+Outcome Club::giveNames(const std::string& check, const std::vector<std::string>& people, Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        std::vector<std::string> names;
+        for (const std::string& given : people) {
+            const auto person = m_state->registerStore.person(given);
+            if (!person) return unknownPerson(given);
+            if (std::find(names.begin(), names.end(), person->person) == names.end())
+                names.push_back(person->person);
+        }
+        if (names == namesOf(check)) return Done{};
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append("names-given", {{"check", check}, {"people", names}, {"at", moment.at.iso()}},
+                               {});
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Result<Scanned> Club::scan(const std::string& check, const std::string& text, SeenBy seenBy, Moment moment) {
+    return guarded([&]() -> Result<Scanned> {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        const RegisterStore& store = m_state->registerStore;
+        const auto code = codeOf(text, store, moment.today.year());
+        if (!code) return Scanned{};
+        const auto ignored = [&] { return Scanned{Scanned::What::Ignored, code->text(), {}, {}}; };
+        const auto see = [&](Scanned scanned) -> Scanned {
+            if (stands(checkTables::sightings(*m_state->database, check), code->text())) {
+                scanned.what = Scanned::What::SeenBefore;
+                return scanned;
+            }
+            Transaction transaction(*m_state->database);
+            m_state->ledger.append("tag-seen",
+                                   {{"check", check},
+                                    {"code", code->text()},
+                                    {"at", moment.at.iso()},
+                                    {"seen_by", nameOf(seenBy)}},
+                                   {});
+            transaction.commit();
+            return scanned;
+        };
+        switch (code->tagClass()) {
+        case TagClass::Control:
+            if (const auto control = controlOf(*code))
+                return Scanned{Scanned::What::Control, code->text(), {}, control};
+            return Scanned{};
+        case TagClass::Shelf:
+            return ignored();
+        case TagClass::Boat: {
+            const auto boat = store.boatOfTag(code->text());
+            return boat && boat->boat == run->boat ? ignored()
+                                                   : Scanned{Scanned::What::Unread, code->text(), {}, {}};
+        }
+        case TagClass::Person: {
+            const auto person = store.personOfTag(code->text());
+            if (!person) return see({Scanned::What::UnknownTag, code->text(), {}, {}});
+            auto names = namesOf(check);
+            if (std::find(names.begin(), names.end(), person->person) != names.end()) return ignored();
+            names.push_back(person->person);
+            if (auto given = giveNames(check, names, moment); !given) return given.error();
+            return Scanned{Scanned::What::PersonNamed, code->text(), person->person, {}};
+        }
+        case TagClass::Kit:
+            break;
+        }
+        const auto item = store.item(code->text());
+        return see({item ? Scanned::What::NewItem : Scanned::What::UnknownTag,
+                    code->text(),
+                    item ? item->kitType : "",
+                    {}});
+    });
+}
+
+Result<Scanned> Club::undoSighting(const std::string& check, Moment moment) {
+    const auto sightings = checkTables::sightings(*m_state->database, check);
+    if (sightings.empty()) return notFound("nothing was seen yet in this check", "");
+    const std::string code = sightings.back().code;
+    if (auto undone = undoSightingOf(check, code, moment); !undone) return undone.error();
+    const auto item = m_state->registerStore.item(code);
+    return Scanned{Scanned::What::NewItem, code, item ? item->kitType : "", {}};
+}
+
+Outcome Club::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        const auto code = TagCode::parse(typed);
+        if (!code) return code.error();
+        Transaction transaction(*m_state->database);
+        bool any = false;
+        for (const Sighting& sighting : checkTables::sightings(*m_state->database, check)) {
+            if (sighting.code != code->text()) continue;
+            m_state->ledger.append("sighting-undone",
+                                   {{"check", check},
+                                    {"sighting", sighting.id},
+                                    {"code", sighting.code},
+                                    {"at", moment.at.iso()}},
+                                   {});
+            any = true;
+        }
+        if (!any) return notFound(fmt::format("{} was not seen in this check", code->grouped()), "");
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Outcome Club::recordPoint(const std::string& check, const std::string& point, double value, Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        const auto boat = m_state->registerStore.boat(run->boat);
+        const auto points =
+            boat ? m_state->registerStore.pointsOf(*boat, run->phase) : std::vector<BoatPoint>();
+        const auto found = std::find_if(points.begin(), points.end(), [&](const BoatPoint& p) {
+            return foldName(p.point) == foldName(point);
+        });
+        if (found == points.end())
+            return notFound(fmt::format("'{}' is no point of {} at the {}", point, run->boat, run->phase),
+                            "name a point as it stands in points.csv");
+        if (found->kind == PointKind::Look && value != 0 && value != 1)
+            return Error{ErrorKind::BadInput,
+                         fmt::format("'{}' is looked at, not measured", found->point),
+                         {},
+                         "give `done`"};
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append(
+            "point-recorded",
+            {{"check", check}, {"point", found->point}, {"value", value}, {"at", moment.at.iso()}}, {});
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Outcome Club::withdraw(const std::string& check, const std::string& typed, const std::string& text,
+                       Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        const auto item = this->item(typed);
+        if (!item) return notFound(fmt::format("no item of this club has the tag {}", typed), "");
+        const auto names = namesOf(check);
+        const std::string by = names.empty() ? std::string() : names.front();
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append("item", stateBody(item->code, "unserviceable", moment.today, "damaged", {}),
+                               by);
+        m_state->ledger.append("log_entry",
+                               rowBody(SheetId::Log,
+                                       {{"code", item->code}, {"day", moment.today.iso()}, {"text", text}},
+                                       {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}}),
+                               by);
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Result<CheckAnswer> Club::answer(const std::string& check, CalendarDay today) const {
+    return guarded([&]() -> Result<CheckAnswer> {
+        const auto run = m_state->anyRun(check);
+        if (!run) return run.error();
+        if (const auto signedOff = checkTables::signOff(*m_state->database, check))
+            return answerFrom(json::parse(signedOff->answer));
+        return judge(m_state->checkStore.inputOf(*run, today));
+    });
+}
+
+Result<SignedCheck> Club::sign(const std::string& check, const std::string& by, const std::string& urgent,
+                               Moment moment) {
+    return guarded([&]() -> Result<SignedCheck> {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        const auto person = m_state->registerStore.person(by);
+        if (!person) return unknownPerson(by);
+        Transaction transaction(*m_state->database);
+        const CheckAnswer answer = judge(m_state->checkStore.inputOf(*run, moment.today));
+        const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
+        if (incomplete && answer.phase == Phase::Launch && urgent.empty())
+            return Error{
+                ErrorKind::NotAllowed, "the kit is incomplete", {}, "give the reason of an urgent launch"};
+        const std::string reason = incomplete && answer.phase == Phase::Launch ? urgent : std::string();
+        m_state->ledger.append("check-signed",
+                               {{"check", check},
+                                {"boat", run->boat},
+                                {"phase", run->phase},
+                                {"at", moment.at.iso()},
+                                {"people", namesOf(check)},
+                                {"urgent", reason},
+                                {"answer", jsonOf(answer)}},
+                               person->person);
+        for (const Finding& finding : answer.findings)
+            if (finding.kind == FindingKind::NotReturned)
+                m_state->ledger.append("item", stateBody(finding.code, "missing", moment.today, {}, check),
+                                       person->person);
+        transaction.commit();
+        return SignedCheck{check, person->person, moment.at, reason, answer};
+    });
+}
+
+} // namespace core

@@ -1,0 +1,59 @@
+#include "core/club/club_state.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace core {
+
+using nlohmann::json;
+
+Error notFound(const std::string& what, const std::string& mend) {
+    return {ErrorKind::NotFound, what, {}, mend};
+}
+
+Result<CheckRun> Club::State::anyRun(const std::string& check) const {
+    if (auto run = checkTables::run(*database, check)) return *run;
+    return notFound(fmt::format("there is no check {}", check), "open a check of a boat first");
+}
+
+Result<CheckRun> Club::State::openRun(const std::string& check) const {
+    auto run = anyRun(check);
+    if (run && checkTables::signOff(*database, check))
+        return Error{ErrorKind::NotAllowed, "this check is signed", {}, "open a new check of the boat"};
+    return run;
+}
+
+json bodyOf(const RowChange& change) {
+    const Sheet& kind = sheet(change.sheet);
+    json row = json::object();
+    for (int i = 0; i < kind.keyColumns; ++i)
+        row[std::string(kind.columns[static_cast<std::size_t>(i)].name)] =
+            change.keyCells[static_cast<std::size_t>(i)];
+    json set = json::object();
+    for (const auto& [column, text] : change.set)
+        set[std::string(kind.columns[static_cast<std::size_t>(column)].name)] = text;
+    json body = {{"key", keyOf(kind, change.keyCells)}, {"row", std::move(row)}, {"set", std::move(set)}};
+    if (change.order) body["order"] = *change.order;
+    return body;
+}
+
+json rowBody(SheetId id, const std::vector<std::pair<std::string, std::string>>& key,
+             const std::vector<std::pair<std::string, std::string>>& set) {
+    const Sheet& kind = sheet(id);
+    RowChange change{.sheet = id, .keyCells = Cells(static_cast<std::size_t>(kind.keyColumns))};
+    for (const auto& [column, text] : key)
+        change.keyCells[static_cast<std::size_t>(kind.indexOf(column))] = text;
+    for (const auto& [column, text] : set)
+        change.set.emplace_back(kind.indexOf(column), text);
+    return bodyOf(change);
+}
+
+json stateBody(const std::string& code, const std::string& state, CalendarDay since, const std::string& why,
+               const std::string& check) {
+    json body =
+        rowBody(SheetId::Items, {{"code", code}}, {{"state", state}, {"since", since.iso()}, {"why", why}});
+    if (!check.empty()) body["check"] = check;
+    return body;
+}
+
+} // namespace core

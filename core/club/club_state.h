@@ -1,0 +1,57 @@
+#pragma once
+
+#include "core/club.h"
+#include "core/ledger/ledger.h"
+#include "core/store/check_store.h"
+#include "core/store/database.h"
+#include "core/store/register_store.h"
+
+#include <memory>
+#include <nlohmann/json_fwd.hpp>
+#include <string>
+#include <utility>
+
+namespace core {
+
+/// What stands behind a Club: one connection, its ledger and its readers.
+struct Club::State {
+    explicit State(std::unique_ptr<Database> opened)
+        : database(std::move(opened))
+        , ledger(*database)
+        , registerStore(*database)
+        , checkStore(*database) {}
+
+    std::unique_ptr<Database> database;
+    Ledger ledger;
+    RegisterStore registerStore;
+    CheckStore checkStore;
+
+    /// The check's row, NotFound if there is none, NotAllowed if it is signed.
+    Result<CheckRun> openRun(const std::string& check) const;
+    Result<CheckRun> anyRun(const std::string& check) const;
+};
+
+/// Runs `work` and turns a failing store into its Error.
+template <class Work>
+auto guarded(Work work) -> decltype(work()) {
+    try {
+        return work();
+    } catch (const StoreFailure& failure) {
+        return failure.error;
+    }
+}
+
+Error notFound(const std::string& what, const std::string& mend);
+
+/// The body of the fact that writes a row of the register.
+nlohmann::json bodyOf(const RowChange& change);
+
+/// The body of a fact that sets cells of one row, given by column names.
+nlohmann::json rowBody(SheetId id, const std::vector<std::pair<std::string, std::string>>& key,
+                       const std::vector<std::pair<std::string, std::string>>& set);
+
+/// The body of a fact that gives an item a state. `check`: the return check that missed it, or empty.
+nlohmann::json stateBody(const std::string& code, const std::string& state, CalendarDay since,
+                         const std::string& why, const std::string& check);
+
+} // namespace core

@@ -1,0 +1,120 @@
+#include "core/ledger/apply.h"
+
+#include "core/register/sheets.h"
+#include "core/store/check_tables.h"
+#include "core/store/fact_table.h"
+#include "core/store/row_table.h"
+
+#include <map>
+#include <nlohmann/json.hpp>
+
+namespace core {
+namespace {
+
+using nlohmann::json;
+
+void setCells(const Sheet& sheet, const json& from, Cells& cells) {
+    for (const auto& [column, text] : from.items()) {
+        const int index = sheet.indexOf(column);
+        if (index >= 0 &&
+            text.is_string()) // a column of a newer program is kept in the fact, not in the table
+            cells[static_cast<std::size_t>(index)] = text.get<std::string>();
+    }
+}
+
+/// Lays one fact over the row that the older facts made.
+void overlay(const Sheet& sheet, const Fact& fact, const json& body, StoredRow& row) {
+    row.stamp = fact.stamp();
+    row.cells.resize(sheet.columns.size());
+    setCells(sheet, body.at("row"), row.cells);
+    if (body.contains("set")) setCells(sheet, body["set"], row.cells);
+    row.position = body.value("order", row.position);
+}
+
+StoredRow rowFromAllFacts(Database& database, const Sheet& sheet, const std::string& key) {
+    StoredRow row;
+    for (const Fact& fact : factTable::ofRow(database, std::string(sheet.table), key))
+        overlay(sheet, fact, json::parse(fact.body), row);
+    return row;
+}
+
+void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const json& body) {
+    const auto key = body.at("key").get<std::string>();
+    StoredRow row = rowTable::find(database, sheet, key).value_or(StoredRow{});
+    if (row.stamp < fact.stamp())
+        overlay(sheet, fact, body, row);
+    else
+        row = rowFromAllFacts(database, sheet, key);
+    rowTable::put(database, sheet, key, row);
+    if (body.contains("at")) rowTable::putInstant(database, sheet, key, body["at"].get<std::string>());
+    if (sheet.id == SheetId::Items && body.contains("set") && body["set"].contains("state"))
+        rowTable::putState(database, {.code = body["row"]["code"],
+                                      .stamp = fact.stamp(),
+                                      .state = body["set"]["state"],
+                                      .since = body["set"].value("since", ""),
+                                      .why = body["set"].value("why", ""),
+                                      .check = body.value("check", "")});
+}
+
+using Applier = void (*)(Database&, const Fact&, const json&);
+
+void applyClubNamed(Database& database, const Fact& fact, const json& body) {
+    rowTable::putClubName(database, fact.stamp(), body.at("name"));
+}
+
+const std::map<std::string, Applier>& appliers() {
+    static const std::map<std::string, Applier> known{
+        {"club-named", applyClubNamed},
+        {"check-opened",
+         [](Database& db, const Fact& fact, const json& body) {
+             checkTables::putRun(
+                 db, {body.at("check"), fact.stamp(), body.at("boat"), body.at("phase"), body.at("at")});
+         }},
+        {"names-given",
+         [](Database& db, const Fact& fact, const json& body) {
+             checkTables::putNames(db, body.at("check"), fact.stamp(),
+                                   body.at("people").get<std::vector<std::string>>());
+         }},
+        {"tag-seen",
+         [](Database& db, const Fact& fact, const json& body) {
+             checkTables::putSighting(db, {fact.id, fact.stamp(), body.at("check"), body.at("code"),
+                                           body.at("at"), body.at("seen_by")});
+         }},
+        {"sighting-undone",
+         [](Database& db, const Fact& fact, const json& body) {
+             checkTables::putUndone(db, body.at("sighting"), fact.stamp());
+         }},
+        {"point-recorded",
+         [](Database& db, const Fact& fact, const json& body) {
+             checkTables::putPoint(db, body.at("check"), body.at("point"), fact.stamp(), body.at("value"));
+         }},
+        {"check-signed",
+         [](Database& db, const Fact& fact, const json& body) {
+             checkTables::putSignOff(db, {body.at("check"), fact.stamp(), body.at("boat"), body.at("phase"),
+                                          fact.by, body.at("at"), body.at("answer").at("outcome"),
+                                          body.value("urgent", ""), canonical(body.at("answer"))});
+         }},
+    };
+    return known;
+}
+
+} // namespace
+
+void apply(Database& database, const Fact& fact) {
+    const json body = json::parse(fact.body);
+    if (const Sheet* sheet = sheetOfTable(fact.kind)) {
+        applyRow(database, *sheet, fact, body);
+        return;
+    }
+    // A kind that this program does not know is kept in the ledger for one that does.
+    if (const auto found = appliers().find(fact.kind); found != appliers().end())
+        found->second(database, fact, body);
+}
+
+void rebuildTables(Database& source, Database& target) {
+    rowTable::clear(target);
+    checkTables::clear(target);
+    factTable::forEachByStamp(source, [&](const Fact& fact) { apply(target, fact); });
+}
+
+} // namespace core

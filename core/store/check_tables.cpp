@@ -1,0 +1,248 @@
+#include "core/store/check_tables.h"
+
+#include <nlohmann/json.hpp>
+
+namespace core::checkTables {
+namespace {
+
+CheckRun runOf(const Statement& row) {
+    return {row.text(0), row.text(1), row.text(2), row.text(3), row.text(4)};
+}
+
+Sighting sightingOf(const Statement& row) {
+    return {row.text(0), row.text(1), row.text(2), row.text(3), row.text(4), row.text(5)};
+}
+
+SignOff signOffOf(const Statement& row) {
+    return {row.text(0), row.text(1), row.text(2), row.text(3), row.text(4),
+            row.text(5), row.text(6), row.text(7), row.text(8)};
+}
+
+template <class Make>
+auto firstOf(Statement query, Make make) {
+    std::optional<decltype(make(query))> result;
+    if (query.step()) {
+        result = make(query);
+        query.reset();
+    }
+    return result;
+}
+
+template <class Make>
+auto allOf(Statement query, Make make) {
+    std::vector<decltype(make(query))> result;
+    while (query.step())
+        result.push_back(make(query));
+    return result;
+}
+
+} // namespace
+
+void putRun(Database& database, const CheckRun& run) {
+    database
+        .prepare("INSERT INTO check_run (id, stamp, boat, phase, opened) VALUES (?, ?, ?, ?, ?) ON CONFLICT "
+                 "DO NOTHING")
+        .with(run.check)
+        .with(run.stamp)
+        .with(run.boat)
+        .with(run.phase)
+        .with(run.opened)
+        .run();
+}
+
+void putNames(Database& database, const std::string& check, const std::string& stamp,
+              const std::vector<std::string>& people) {
+    database
+        .prepare("INSERT INTO check_names (check_id, stamp, people) VALUES (?, ?, ?) ON CONFLICT (check_id) "
+                 "DO UPDATE SET "
+                 "stamp = excluded.stamp, people = excluded.people WHERE excluded.stamp > stamp")
+        .with(check)
+        .with(stamp)
+        .with(nlohmann::json(people).dump())
+        .run();
+}
+
+void putSighting(Database& database, const Sighting& sighting) {
+    database
+        .prepare("INSERT INTO sighting (id, stamp, check_id, code, at, seen_by) VALUES (?, ?, ?, ?, ?, ?) ON "
+                 "CONFLICT DO NOTHING")
+        .with(sighting.id)
+        .with(sighting.stamp)
+        .with(sighting.check)
+        .with(sighting.code)
+        .with(sighting.at)
+        .with(sighting.seenBy)
+        .run();
+}
+
+void putUndone(Database& database, const std::string& sighting, const std::string& stamp) {
+    database
+        .prepare(
+            "INSERT INTO undone (sighting, stamp) VALUES (?, ?) ON CONFLICT (sighting) DO UPDATE SET stamp = "
+            "min(stamp, excluded.stamp)")
+        .with(sighting)
+        .with(stamp)
+        .run();
+}
+
+void putPoint(Database& database, const std::string& check, const std::string& point,
+              const std::string& stamp, double value) {
+    database
+        .prepare("INSERT INTO point_value (check_id, point, stamp, value) VALUES (?, ?, ?, ?) ON CONFLICT "
+                 "(check_id, point) DO "
+                 "UPDATE SET stamp = excluded.stamp, value = excluded.value WHERE excluded.stamp > stamp")
+        .with(check)
+        .with(point)
+        .with(stamp)
+        .with(value)
+        .run();
+}
+
+void putSignOff(Database& database, const SignOff& signOff) {
+    // The first signature stands, whichever machine's fact arrives first.
+    database
+        .prepare("INSERT INTO sign_off (check_id, stamp, boat, phase, by, at, outcome, urgent, answer) "
+                 "VALUES (?, ?, ?, ?, ?, ?, "
+                 "?, ?, ?) ON CONFLICT (check_id) DO UPDATE SET stamp = excluded.stamp, boat = "
+                 "excluded.boat, phase = "
+                 "excluded.phase, by = excluded.by, at = excluded.at, outcome = excluded.outcome, urgent = "
+                 "excluded.urgent, "
+                 "answer = excluded.answer WHERE excluded.stamp < stamp")
+        .with(signOff.check)
+        .with(signOff.stamp)
+        .with(signOff.boat)
+        .with(signOff.phase)
+        .with(signOff.by)
+        .with(signOff.at)
+        .with(signOff.outcome)
+        .with(signOff.urgent)
+        .with(signOff.answer)
+        .run();
+}
+
+std::optional<CheckRun> run(Database& database, const std::string& check) {
+    return firstOf(
+        database.prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE id = ?").with(check),
+        runOf);
+}
+
+std::optional<CheckRun> unfinished(Database& database, const std::string& boat, const std::string& phase) {
+    auto newest = firstOf(
+        database
+            .prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE boat = ? AND phase = ? "
+                     "ORDER BY stamp DESC LIMIT 1")
+            .with(boat)
+            .with(phase),
+        runOf);
+    return newest && !signOff(database, newest->check) ? newest : std::nullopt;
+}
+
+std::vector<CheckRun> allUnfinished(Database& database) {
+    return allOf(
+        database.prepare(
+            "SELECT id, stamp, boat, phase, opened FROM check_run WHERE NOT EXISTS (SELECT 1 FROM sign_off "
+            "WHERE check_id = check_run.id) ORDER BY stamp DESC"),
+        runOf);
+}
+
+std::vector<CheckRun> runsOf(Database& database, const std::string& boat) {
+    return allOf(
+        database.prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE boat = ? ORDER BY stamp")
+            .with(boat),
+        runOf);
+}
+
+std::vector<std::string> names(Database& database, const std::string& check) {
+    const auto text =
+        firstOf(database.prepare("SELECT people FROM check_names WHERE check_id = ?").with(check),
+                [](const Statement& row) { return row.text(0); });
+    return text ? nlohmann::json::parse(*text).get<std::vector<std::string>>() : std::vector<std::string>();
+}
+
+std::optional<double> pointValue(Database& database, const std::string& check, const std::string& point) {
+    return firstOf(database.prepare("SELECT value FROM point_value WHERE check_id = ? AND point = ?")
+                       .with(check)
+                       .with(point),
+                   [](const Statement& row) { return row.real(0); });
+}
+
+std::vector<Sighting> sightings(Database& database, const std::string& check) {
+    return allOf(database
+                     .prepare("SELECT id, stamp, check_id, code, at, seen_by FROM sighting WHERE check_id = "
+                              "? AND NOT EXISTS "
+                              "(SELECT 1 FROM undone WHERE sighting = sighting.id) ORDER BY stamp")
+                     .with(check),
+                 sightingOf);
+}
+
+std::optional<Sighting> newestSighting(Database& database, const std::string& code, const std::string& after,
+                                       const std::string& before) {
+    const std::string latest = before.empty() ? "~" : before; // above every stamp
+    return firstOf(
+        database
+            .prepare("SELECT id, stamp, check_id, code, at, seen_by FROM sighting WHERE code = ? AND stamp > "
+                     "? AND "
+                     "stamp < ? AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = sighting.id) "
+                     "ORDER BY stamp DESC LIMIT 1")
+            .with(code)
+            .with(after)
+            .with(latest),
+        sightingOf);
+}
+
+std::optional<SignOff> signOff(Database& database, const std::string& check) {
+    return firstOf(database
+                       .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                                "sign_off WHERE check_id = ?")
+                       .with(check),
+                   signOffOf);
+}
+
+std::optional<SignOff> newestSignOff(Database& database, const std::string& boat, const std::string& phase) {
+    return firstOf(database
+                       .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                                "sign_off WHERE boat = "
+                                "? AND (?2 = '' OR phase = ?2) ORDER BY stamp DESC LIMIT 1")
+                       .with(boat)
+                       .with(phase),
+                   signOffOf);
+}
+
+std::vector<SignOff> signOffsOf(Database& database, const std::string& boat, const std::string& after) {
+    return allOf(database
+                     .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                              "sign_off WHERE boat = ? "
+                              "AND stamp > ? ORDER BY stamp DESC")
+                     .with(boat)
+                     .with(after),
+                 signOffOf);
+}
+
+std::optional<SignOff> newestLaunchOf(Database& database, const std::string& code,
+                                      const std::string& before) {
+    const std::string latest = before.empty() ? "~" : before;
+    return firstOf(
+        database
+            .prepare(
+                "SELECT o.check_id, o.stamp, o.boat, o.phase, o.by, o.at, o.outcome, o.urgent, o.answer FROM "
+                "sighting s JOIN sign_off o ON o.check_id = s.check_id WHERE s.code = ? AND o.phase = "
+                "'launch' "
+                "AND o.stamp < ? AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = s.id) "
+                "ORDER BY s.stamp DESC LIMIT 1")
+            .with(code)
+            .with(latest),
+        signOffOf);
+}
+
+const std::vector<std::string>& tables() {
+    static const std::vector<std::string> names{"check_run", "check_names", "sighting",
+                                                "undone",    "point_value", "sign_off"};
+    return names;
+}
+
+void clear(Database& database) {
+    for (const std::string& table : tables())
+        database.script("DELETE FROM " + table);
+}
+
+} // namespace core::checkTables

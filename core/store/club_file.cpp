@@ -1,0 +1,114 @@
+#include "core/store/club_file.h"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <fstream>
+#include <unistd.h>
+
+namespace core::clubFile {
+namespace {
+
+constexpr int applicationId = 0x54484f4c; // "THOL"
+
+[[noreturn]] void refuse(ErrorKind kind, const std::filesystem::path& file, std::string what,
+                         std::string mend) {
+    throw StoreFailure({kind, std::move(what), file.string(), std::move(mend)});
+}
+
+/// Makes the file, atomically refusing one that exists.
+void claim(const std::filesystem::path& file) {
+    const int handle = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0644);
+    if (handle >= 0) {
+        ::close(handle);
+        return;
+    }
+    if (errno == EEXIST)
+        refuse(ErrorKind::FileExists, file, "the file exists",
+               "choose another name, or move the old file away");
+    const std::string what = std::generic_category().message(errno);
+    refuse(ErrorKind::DiskFailed, file, "the file cannot be made: " + what,
+           "see that the folder is there and writable");
+}
+
+void removeTraces(const std::filesystem::path& file) {
+    std::error_code ignored;
+    for (const char* end : {"", "-journal", "-wal", "-shm"})
+        std::filesystem::remove(file.string() + end, ignored);
+}
+
+void requireFile(const std::filesystem::path& file) {
+    std::error_code error;
+    const auto status = std::filesystem::status(file, error);
+    if (!std::filesystem::exists(status))
+        refuse(ErrorKind::FileMissing, file, "there is no such file",
+               "give the path of a club file, or create one");
+    if (!std::filesystem::is_regular_file(status))
+        refuse(ErrorKind::NotAClubFile, file, "this is not a file", "give the path of a club file");
+    if (std::filesystem::file_size(file, error) == 0 && !error)
+        refuse(ErrorKind::FileUnfinished, file,
+               "the making of this club file was cut short and nothing is in it",
+               "remove it and create it again");
+}
+
+void requireClub(Database& database, const std::filesystem::path& file, int newest) {
+    const auto id = database.number("PRAGMA application_id");
+    const auto version = database.number("PRAGMA user_version");
+    const auto tables = database.number("SELECT count(*) FROM sqlite_schema");
+    if (id == 0 && version == 0 && tables == 0)
+        refuse(ErrorKind::FileUnfinished, file,
+               "the making of this club file was cut short and nothing is in it",
+               "remove it and create it again");
+    if (id != applicationId)
+        refuse(ErrorKind::NotAClubFile, file, "this is not a club file", "give the path of a club file");
+    if (version > newest)
+        refuse(ErrorKind::FileNewer, file,
+               fmt::format("the club file has format {}, this program knows {}", version, newest),
+               "use a newer Tholepin; the file was not touched");
+}
+
+void backUp(Database& database, const std::filesystem::path& file, std::int64_t version) {
+    const auto copy = std::filesystem::path(fmt::format("{}.before-{}", file.string(), version + 1));
+    Database target(copy, Database::Mode::Create);
+    database.copyTo(target);
+}
+
+} // namespace
+
+std::unique_ptr<Database> create(const std::filesystem::path& file,
+                                 const std::function<void(Database&)>& fill) {
+    claim(file);
+    try {
+        auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
+        Transaction transaction(*database);
+        for (const Migration& step : migrations())
+            database->script(std::string(step.sql));
+        database->script(fmt::format("PRAGMA user_version = {}; PRAGMA application_id = {};",
+                                     migrations().back().version, applicationId));
+        fill(*database);
+        transaction.commit();
+        database->switchToWal();
+        return database;
+    } catch (...) {
+        removeTraces(file);
+        throw;
+    }
+}
+
+std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
+                               std::span<const Migration> steps) {
+    requireFile(file);
+    auto database =
+        std::make_unique<Database>(file, readOnly ? Database::Mode::ReadOnly : Database::Mode::ReadWrite);
+    const int newest = steps.back().version;
+    requireClub(*database, file, newest);
+    const auto version = database->number("PRAGMA user_version");
+    if (readOnly) return database;
+    if (version < newest) {
+        backUp(*database, file, version);
+        migrate(*database, steps);
+    }
+    database->switchToWal();
+    return database;
+}
+
+} // namespace core::clubFile

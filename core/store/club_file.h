@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/store/database.h"
+#include "core/store/migrations.h"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <span>
+
+namespace core {
+
+/// Creates and opens club files in the one order that survives a power cut at every write: synchronous=EXTRA
+/// while the rollback journal of the creation is in use, then WAL and FULL. All throw StoreFailure.
+namespace clubFile {
+
+/// `fill` writes the first facts; it runs in the transaction that also makes the schema, so that the file is
+/// either empty ("unfinished") or whole. On failure nothing is left behind.
+std::unique_ptr<Database> create(const std::filesystem::path& file,
+                                 const std::function<void(Database&)>& fill);
+
+/// Refuses what is not a club file, is newer, or was never finished. An older one is first copied to
+/// `<file>.before-<version>` beside it, then migrated. `steps` is for tests.
+std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
+                               std::span<const Migration> steps = migrations());
+
+} // namespace clubFile
+} // namespace core

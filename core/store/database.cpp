@@ -1,0 +1,193 @@
+#include "core/store/database.h"
+
+#include <fmt/format.h>
+#include <sqlite3.h>
+
+namespace core {
+namespace {
+
+constexpr int busyMillis = 2000;
+
+ErrorKind kindOf(int code) {
+    switch (code & 0xff) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return ErrorKind::FileLocked;
+    case SQLITE_NOTADB:
+        return ErrorKind::NotAClubFile;
+    case SQLITE_CORRUPT:
+        return ErrorKind::FileDamaged;
+    default:
+        return ErrorKind::DiskFailed;
+    }
+}
+
+std::string mendOf(ErrorKind kind) {
+    switch (kind) {
+    case ErrorKind::FileLocked:
+        return "close the other program that has the club file open and try again";
+    case ErrorKind::NotAClubFile:
+        return "give the path of a club file";
+    case ErrorKind::FileDamaged:
+        return "restore the newest backup, and keep the damaged file for inspection";
+    default:
+        return "see that the disk is there, writable and not full";
+    }
+}
+
+[[noreturn]] void fail(sqlite3* handle, int code) {
+    const char* file = handle != nullptr ? sqlite3_db_filename(handle, "main") : nullptr;
+    const char* what = handle != nullptr ? sqlite3_errmsg(handle) : sqlite3_errstr(code);
+    const ErrorKind kind = kindOf(code);
+    throw StoreFailure({kind, what, file != nullptr ? file : "", mendOf(kind)});
+}
+
+int flagsOf(Database::Mode mode) {
+    switch (mode) {
+    case Database::Mode::Create:
+        return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+    case Database::Mode::ReadWrite:
+        return SQLITE_OPEN_READWRITE;
+    case Database::Mode::ReadOnly:
+        return SQLITE_OPEN_READONLY;
+    case Database::Mode::Memory:
+        return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_MEMORY;
+    }
+    return SQLITE_OPEN_READONLY;
+}
+
+} // namespace
+
+Statement& Statement::with(std::string_view text) {
+    sqlite3_bind_text(m_statement, ++m_bound, text.data(), static_cast<int>(text.size()), SQLITE_TRANSIENT);
+    return *this;
+}
+
+Statement& Statement::with(std::int64_t value) {
+    sqlite3_bind_int64(m_statement, ++m_bound, value);
+    return *this;
+}
+
+Statement& Statement::with(double value) {
+    sqlite3_bind_double(m_statement, ++m_bound, value);
+    return *this;
+}
+
+Statement& Statement::with(std::optional<double> value) {
+    if (value) return with(*value);
+    sqlite3_bind_null(m_statement, ++m_bound);
+    return *this;
+}
+
+bool Statement::step() {
+    const int code = sqlite3_step(m_statement);
+    if (code == SQLITE_ROW) return true;
+    if (code != SQLITE_DONE) fail(sqlite3_db_handle(m_statement), code);
+    sqlite3_reset(m_statement); // a statement left open would hold its read transaction
+    return false;
+}
+
+void Statement::reset() {
+    sqlite3_reset(m_statement);
+}
+
+std::string Statement::text(int column) const {
+    const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(m_statement, column));
+    return bytes == nullptr
+               ? std::string()
+               : std::string(bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column)));
+}
+
+std::int64_t Statement::integer(int column) const {
+    return sqlite3_column_int64(m_statement, column);
+}
+double Statement::real(int column) const {
+    return sqlite3_column_double(m_statement, column);
+}
+bool Statement::isNull(int column) const {
+    return sqlite3_column_type(m_statement, column) == SQLITE_NULL;
+}
+
+Database::Database(const std::filesystem::path& file, Mode mode) {
+    const std::string name = mode == Mode::Memory ? ":memory:" : file.string();
+    const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, nullptr);
+    try {
+        if (code != SQLITE_OK) fail(m_handle, code);
+        sqlite3_extended_result_codes(m_handle, 1);
+        sqlite3_busy_timeout(m_handle, busyMillis);
+        script("PRAGMA foreign_keys = ON; PRAGMA synchronous = EXTRA; PRAGMA trusted_schema = OFF;");
+    } catch (...) {
+        sqlite3_close_v2(m_handle);
+        throw;
+    }
+}
+
+Database::~Database() {
+    for (const auto& [sql, statement] : m_statements)
+        sqlite3_finalize(statement);
+    sqlite3_close_v2(m_handle);
+}
+
+Statement Database::prepare(std::string_view sql) {
+    const std::string key(sql);
+    auto found = m_statements.find(key);
+    if (found == m_statements.end()) {
+        sqlite3_stmt* statement = nullptr;
+        const int code = sqlite3_prepare_v3(m_handle, key.c_str(), static_cast<int>(key.size()),
+                                            SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
+        if (code != SQLITE_OK) fail(m_handle, code);
+        found = m_statements.emplace(key, statement).first;
+    }
+    sqlite3_reset(found->second);
+    sqlite3_clear_bindings(found->second);
+    return Statement(found->second);
+}
+
+void Database::script(const std::string& sql) {
+    const int code = sqlite3_exec(m_handle, sql.c_str(), nullptr, nullptr, nullptr);
+    if (code != SQLITE_OK) fail(m_handle, code);
+}
+
+std::int64_t Database::number(std::string_view sql) {
+    Statement statement = prepare(sql);
+    const std::int64_t result = statement.step() ? statement.integer(0) : 0;
+    statement.run();
+    return result;
+}
+
+std::string Database::value(std::string_view sql) {
+    Statement statement = prepare(sql);
+    std::string result = statement.step() ? statement.text(0) : std::string();
+    statement.run();
+    return result;
+}
+
+void Database::switchToWal() {
+    // Only now: the rollback journal of the file's creation, deleted without a sync of its folder, could come
+    // back after a power cut and roll the file back to empty.
+    script("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
+}
+
+void Database::copyTo(Database& target) {
+    sqlite3_backup* backup = sqlite3_backup_init(target.m_handle, "main", m_handle, "main");
+    if (backup == nullptr) fail(target.m_handle, sqlite3_errcode(target.m_handle));
+    sqlite3_backup_step(backup, -1);
+    const int code = sqlite3_backup_finish(backup);
+    if (code != SQLITE_OK) fail(target.m_handle, code);
+}
+
+Transaction::Transaction(Database& database)
+    : m_database(database) {
+    database.script("BEGIN IMMEDIATE");
+}
+
+Transaction::~Transaction() {
+    if (m_open) sqlite3_exec(m_database.handle(), "ROLLBACK", nullptr, nullptr, nullptr);
+}
+
+void Transaction::commit() {
+    m_database.script("COMMIT");
+    m_open = false;
+}
+
+} // namespace core

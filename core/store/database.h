@@ -1,0 +1,92 @@
+#pragma once
+
+#include "core/base/store_failure.h"
+
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+
+struct sqlite3;
+struct sqlite3_stmt;
+
+namespace core {
+
+/// One prepared statement. Bind in order with `with`, then step. Reset by the next `Database::prepare` of its
+/// text.
+class Statement {
+public:
+    explicit Statement(sqlite3_stmt* statement)
+        : m_statement(statement) {}
+
+    Statement& with(std::string_view text);
+    Statement& with(std::int64_t value);
+    Statement& with(int value) { return with(static_cast<std::int64_t>(value)); }
+    Statement& with(double value);
+    Statement& with(std::optional<double> value);
+
+    bool step(); ///< true: a row is there
+    void run() {
+        while (step()) {
+        }
+    }
+    void reset(); ///< done reading before the last row
+
+    std::string text(int column) const; ///< empty for NULL
+    std::int64_t integer(int column) const;
+    double real(int column) const;
+    bool isNull(int column) const;
+
+private:
+    sqlite3_stmt* m_statement;
+    int m_bound = 0;
+};
+
+/// A connection to one SQLite file. Belongs to one thread. Every failure throws StoreFailure.
+class Database {
+public:
+    enum class Mode { Create, ReadWrite, ReadOnly, Memory };
+
+    /// Opens and sets what must be set before any transaction: foreign keys, busy timeout, synchronous=EXTRA.
+    Database(const std::filesystem::path& file, Mode mode);
+    ~Database();
+    Database(const Database&) = delete;
+    Database& operator=(const Database&) = delete;
+
+    /// Statements are kept by their text, so that a hot path prepares once. Not re-entrant for one text:
+    /// finish reading before the same text is prepared again.
+    Statement prepare(std::string_view sql);
+    /// A whole script, trigger bodies included.
+    void script(const std::string& sql);
+    std::int64_t number(std::string_view sql); ///< the single value of a query
+    std::string value(std::string_view sql);
+
+    /// After the schema stands: WAL and FULL (see docs/decisions/durability.md).
+    void switchToWal();
+    /// A copy of the whole content, made by SQLite's backup interface.
+    void copyTo(Database& target);
+    sqlite3* handle() const { return m_handle; }
+
+private:
+    sqlite3* m_handle = nullptr;
+    std::unordered_map<std::string, sqlite3_stmt*> m_statements;
+};
+
+/// Immediate write transaction; rolls back unless committed.
+class Transaction {
+public:
+    explicit Transaction(Database& database);
+    ~Transaction();
+    Transaction(const Transaction&) = delete;
+    Transaction& operator=(const Transaction&) = delete;
+    void commit();
+
+private:
+    Database& m_database;
+    bool m_open = true;
+};
+
+} // namespace core

@@ -1,0 +1,297 @@
+-- The ledger: everything that changed the club's state, once and for ever.
+CREATE TABLE fact (
+    id        TEXT PRIMARY KEY,
+    device    TEXT NOT NULL,
+    seq       INTEGER NOT NULL CHECK (seq > 0),
+    at_utc    TEXT NOT NULL,
+    by        TEXT NOT NULL,
+    kind      TEXT NOT NULL,
+    body      TEXT NOT NULL,
+    prev_hash TEXT NOT NULL,
+    hash      TEXT NOT NULL,
+    UNIQUE (device, seq)
+) STRICT;
+CREATE INDEX fact_of_row ON fact (kind, json_extract(body, '$.key')) WHERE json_extract(body, '$.key') IS NOT NULL;
+
+CREATE TRIGGER fact_is_never_changed BEFORE UPDATE ON fact BEGIN
+    SELECT RAISE(ABORT, 'a fact is never changed');
+END;
+CREATE TRIGGER fact_is_never_deleted BEFORE DELETE ON fact BEGIN
+    SELECT RAISE(ABORT, 'a fact is never deleted');
+END;
+
+-- This file on this machine. Not part of the record.
+CREATE TABLE here (
+    one    INTEGER PRIMARY KEY CHECK (one = 1),
+    device TEXT NOT NULL
+) STRICT;
+
+-- The register. Cells are the canonical texts of the CSV contract, empty means unknown. `key` is the row's folded
+-- name, `stamp` (instant, device, number of a fact) the newest fact that wrote it.
+CREATE TABLE club (
+    key   TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    name  TEXT NOT NULL
+) STRICT;
+CREATE TABLE place (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    place TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE kit_type (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    kit_type TEXT NOT NULL DEFAULT '',
+    worn TEXT NOT NULL DEFAULT '',
+    personal TEXT NOT NULL DEFAULT '',
+    order_lead_days TEXT NOT NULL DEFAULT '',
+    pack TEXT NOT NULL DEFAULT '',
+    price TEXT NOT NULL DEFAULT '',
+    spares TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE size (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    kit_type TEXT NOT NULL DEFAULT '',
+    size TEXT NOT NULL DEFAULT '',
+    mass_low_kg TEXT NOT NULL DEFAULT '',
+    mass_high_kg TEXT NOT NULL DEFAULT '',
+    chest_low_cm TEXT NOT NULL DEFAULT '',
+    chest_high_cm TEXT NOT NULL DEFAULT '',
+    wanted TEXT NOT NULL DEFAULT '',
+    source TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE life_rule (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    kit_type TEXT NOT NULL DEFAULT '',
+    part TEXT NOT NULL DEFAULT '',
+    rule TEXT NOT NULL DEFAULT '',
+    kind TEXT NOT NULL DEFAULT '',
+    n TEXT NOT NULL DEFAULT '',
+    steps TEXT NOT NULL DEFAULT '',
+    event TEXT NOT NULL DEFAULT '',
+    severity TEXT NOT NULL DEFAULT '',
+    lead_days TEXT NOT NULL DEFAULT '',
+    tolerance TEXT NOT NULL DEFAULT '',
+    strict TEXT NOT NULL DEFAULT '',
+    undated TEXT NOT NULL DEFAULT '',
+    source TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE boat (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    boat TEXT NOT NULL DEFAULT '',
+    boat_class TEXT NOT NULL DEFAULT '',
+    tag TEXT NOT NULL DEFAULT '',
+    place TEXT NOT NULL DEFAULT '',
+    priority TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE manifest_line (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    boat_class TEXT NOT NULL DEFAULT '',
+    boat TEXT NOT NULL DEFAULT '',
+    kit_type TEXT NOT NULL DEFAULT '',
+    quantity TEXT NOT NULL DEFAULT '',
+    required TEXT NOT NULL DEFAULT '',
+    substitutes TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE point (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    boat_class TEXT NOT NULL DEFAULT '',
+    boat TEXT NOT NULL DEFAULT '',
+    phase TEXT NOT NULL DEFAULT '',
+    point TEXT NOT NULL DEFAULT '',
+    kind TEXT NOT NULL DEFAULT '',
+    unit TEXT NOT NULL DEFAULT '',
+    low TEXT NOT NULL DEFAULT '',
+    high TEXT NOT NULL DEFAULT '',
+    required TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE person (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    person TEXT NOT NULL DEFAULT '',
+    tag TEXT NOT NULL DEFAULT '',
+    role TEXT NOT NULL DEFAULT '',
+    mass_kg TEXT NOT NULL DEFAULT '',
+    chest_cm TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE item (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    code TEXT NOT NULL DEFAULT '',
+    kit_type TEXT NOT NULL DEFAULT '',
+    size TEXT NOT NULL DEFAULT '',
+    boat TEXT NOT NULL DEFAULT '',
+    place TEXT NOT NULL DEFAULT '',
+    person TEXT NOT NULL DEFAULT '',
+    state TEXT NOT NULL DEFAULT '',
+    since TEXT NOT NULL DEFAULT '',
+    why TEXT NOT NULL DEFAULT '',
+    made TEXT NOT NULL DEFAULT '',
+    first_use TEXT NOT NULL DEFAULT '',
+    stamped TEXT NOT NULL DEFAULT '',
+    registered TEXT NOT NULL DEFAULT '',
+    maker TEXT NOT NULL DEFAULT '',
+    gtin TEXT NOT NULL DEFAULT '',
+    serial TEXT NOT NULL DEFAULT '',
+    batch TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE part (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    code TEXT NOT NULL DEFAULT '',
+    part TEXT NOT NULL DEFAULT '',
+    made TEXT NOT NULL DEFAULT '',
+    first_use TEXT NOT NULL DEFAULT '',
+    stamped TEXT NOT NULL DEFAULT '',
+    serial TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE service (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    code TEXT NOT NULL DEFAULT '',
+    part TEXT NOT NULL DEFAULT '',
+    rule TEXT NOT NULL DEFAULT '',
+    day TEXT NOT NULL DEFAULT '',
+    passed TEXT NOT NULL DEFAULT '',
+    by TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE happening (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    code TEXT NOT NULL DEFAULT '',
+    event TEXT NOT NULL DEFAULT '',
+    day TEXT NOT NULL DEFAULT '',
+    note TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE use_record (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    code TEXT NOT NULL DEFAULT '',
+    day TEXT NOT NULL DEFAULT '',
+    hours TEXT NOT NULL DEFAULT '',
+    launches TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE log_entry (
+    key TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    position INTEGER NOT NULL DEFAULT 0,
+    boat TEXT NOT NULL DEFAULT '',
+    code TEXT NOT NULL DEFAULT '',
+    day TEXT NOT NULL DEFAULT '',
+    text TEXT NOT NULL DEFAULT '',
+    severity TEXT NOT NULL DEFAULT '',
+    by TEXT NOT NULL DEFAULT '',
+    closed TEXT NOT NULL DEFAULT '',
+    closing TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE INDEX item_of_boat ON item (boat);
+CREATE INDEX item_of_label ON item (serial, gtin);
+CREATE INDEX boat_of_tag ON boat (tag);
+CREATE INDEX person_of_tag ON person (tag);
+CREATE INDEX size_of_type ON size (kit_type);
+CREATE INDEX life_rule_of_type ON life_rule (kit_type);
+CREATE INDEX manifest_line_of_boat ON manifest_line (boat);
+CREATE INDEX manifest_line_of_class ON manifest_line (boat_class);
+CREATE INDEX point_of_boat ON point (boat);
+CREATE INDEX point_of_class ON point (boat_class);
+CREATE INDEX part_of_item ON part (code);
+CREATE INDEX service_of_item ON service (code);
+CREATE INDEX happening_of_item ON happening (code);
+CREATE INDEX use_record_of_item ON use_record (code);
+CREATE INDEX log_entry_of_boat ON log_entry (boat, closed);
+CREATE INDEX log_entry_of_item ON log_entry (code, closed);
+
+-- Instants of records made in the program; those from CSV know only a day.
+CREATE TABLE made_at (
+    kind TEXT NOT NULL,
+    key  TEXT NOT NULL,
+    at   TEXT NOT NULL,
+    PRIMARY KEY (kind, key)
+) STRICT;
+
+-- Every state that was ever given to an item. The newest holds, unless it is 'missing' and the item was seen later.
+CREATE TABLE item_state (
+    code     TEXT NOT NULL,
+    stamp    TEXT NOT NULL,
+    state    TEXT NOT NULL,
+    since    TEXT NOT NULL,
+    why      TEXT NOT NULL,
+    check_id TEXT NOT NULL,
+    PRIMARY KEY (code, stamp)
+) STRICT;
+CREATE INDEX item_state_missing ON item_state (state, code);
+
+-- Checks. A check is of a boat (launch, return).
+CREATE TABLE check_run (
+    id       TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL,
+    boat     TEXT NOT NULL,
+    phase    TEXT NOT NULL,
+    opened   TEXT NOT NULL
+) STRICT;
+CREATE INDEX check_run_of_boat ON check_run (boat, phase, stamp);
+CREATE TABLE check_names (
+    check_id TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL,
+    people   TEXT NOT NULL
+) STRICT;
+CREATE TABLE sighting (
+    id       TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL,
+    check_id TEXT NOT NULL,
+    code     TEXT NOT NULL,
+    at       TEXT NOT NULL,
+    seen_by  TEXT NOT NULL
+) STRICT;
+CREATE INDEX sighting_of_check ON sighting (check_id, stamp);
+CREATE INDEX sighting_of_code ON sighting (code, stamp);
+CREATE TABLE undone (
+    sighting TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL
+) STRICT;
+CREATE TABLE point_value (
+    check_id TEXT NOT NULL,
+    point    TEXT NOT NULL,
+    stamp    TEXT NOT NULL,
+    value    REAL NOT NULL,
+    PRIMARY KEY (check_id, point)
+) STRICT;
+CREATE TABLE sign_off (
+    check_id TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL,
+    boat     TEXT NOT NULL,
+    phase    TEXT NOT NULL,
+    by       TEXT NOT NULL,
+    at       TEXT NOT NULL,
+    outcome  TEXT NOT NULL,
+    urgent   TEXT NOT NULL,
+    answer   TEXT NOT NULL
+) STRICT;
+CREATE INDEX sign_off_of_boat ON sign_off (boat, stamp);

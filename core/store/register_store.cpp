@@ -1,0 +1,288 @@
+#include "core/store/register_store.h"
+
+#include "core/ledger/fact.h"
+#include "core/register/typed_rows.h"
+#include "core/store/row_table.h"
+#include "core/upkeep/service_state.h"
+
+#include <algorithm>
+
+namespace core {
+namespace {
+
+const Sheet& items = sheet(SheetId::Items);
+
+template <class Make>
+auto valuesOf(const std::vector<Cells>& rows, Make make) {
+    std::vector<decltype(make(rows.front()))> values;
+    values.reserve(rows.size());
+    for (const Cells& row : rows)
+        values.push_back(make(row));
+    return values;
+}
+
+LogEntry entryOf(const Cells& cells) {
+    LogEntry entry = logEntryFrom(cells);
+    entry.entry = logEntryId(cells);
+    return entry;
+}
+
+std::vector<LogEntry> newestFirst(std::vector<LogEntry> entries) {
+    std::stable_sort(entries.begin(), entries.end(),
+                     [](const LogEntry& a, const LogEntry& b) { return a.day > b.day; });
+    return entries;
+}
+
+void applyState(const StateNow& now, Item& item) {
+    item.state = now.state;
+    item.since = now.since;
+    item.why = now.why;
+}
+
+/// A class's list with the boat's own rows replacing theirs in place (by `name`), its additions last.
+template <class Value, class Name>
+std::vector<Value> ownOverClass(std::vector<Value> ofClass, const std::vector<Value>& own, Name name) {
+    for (const Value& mine : own) {
+        const auto same = std::find_if(ofClass.begin(), ofClass.end(),
+                                       [&](const Value& v) { return name(v) == name(mine); });
+        if (same != ofClass.end())
+            *same = mine;
+        else
+            ofClass.push_back(mine);
+    }
+    return ofClass;
+}
+
+std::optional<std::string> stateName(const Cells& cells) {
+    const std::string& text = cells[static_cast<std::size_t>(items.indexOf("state"))];
+    return text.empty() ? std::nullopt : std::optional(text);
+}
+
+ItemState stateFrom(const std::string& text) {
+    if (text == "unserviceable") return ItemState::Unserviceable;
+    if (text == "missing") return ItemState::Missing;
+    return text == "written off" ? ItemState::WrittenOff : ItemState::Serviceable;
+}
+
+} // namespace
+
+std::string logEntryId(const Cells& cells) {
+    return sha256Hex(keyOf(sheet(SheetId::Log), cells)).substr(0, 10);
+}
+
+std::vector<LogEntry> openOnly(std::vector<LogEntry> entries) {
+    std::erase_if(entries, [](const LogEntry& entry) { return entry.closed.has_value(); });
+    return entries;
+}
+
+std::optional<Cells> RegisterStore::find(SheetId id, const std::string& key) const {
+    auto row = rowTable::find(m_database, sheet(id), key);
+    if (!row) return std::nullopt;
+    std::vector<Cells> one{std::move(row->cells)};
+    return id == SheetId::Items ? withStates(std::move(one)).front() : one.front();
+}
+
+std::vector<Cells> RegisterStore::all(SheetId id) const {
+    auto rows = rowTable::all(m_database, sheet(id));
+    return id == SheetId::Items ? withStates(std::move(rows)) : rows;
+}
+
+std::vector<Cells> RegisterStore::where(SheetId id, std::string_view column, const std::string& value) const {
+    auto rows = rowTable::where(m_database, sheet(id), column, value);
+    return id == SheetId::Items ? withStates(std::move(rows)) : rows;
+}
+
+std::vector<Cells> RegisterStore::withStates(std::vector<Cells> rows) const {
+    for (Cells& row : rows) {
+        if (stateName(row) != "missing") continue;
+        const StateNow now = stateOf(row[0], {});
+        if (now.state == ItemState::Missing) continue;
+        row[static_cast<std::size_t>(items.indexOf("state"))] = now.given;
+        row[static_cast<std::size_t>(items.indexOf("since"))] = now.since ? now.since->iso() : "";
+        row[static_cast<std::size_t>(items.indexOf("why"))] = now.why;
+    }
+    return rows;
+}
+
+std::optional<Boat> RegisterStore::boat(const std::string& name) const {
+    const auto cells = find(SheetId::Boats, foldName(name));
+    return cells ? std::optional(boatFrom(*cells)) : std::nullopt;
+}
+
+std::optional<Boat> RegisterStore::boatOfTag(const std::string& code) const {
+    const auto rows = where(SheetId::Boats, "tag", code);
+    return rows.empty() ? std::nullopt : std::optional(boatFrom(rows.front()));
+}
+
+std::optional<Person> RegisterStore::person(const std::string& name) const {
+    const auto cells = find(SheetId::People, foldName(name));
+    return cells ? std::optional(personFrom(*cells)) : std::nullopt;
+}
+
+std::optional<Person> RegisterStore::personOfTag(const std::string& code) const {
+    const auto rows = where(SheetId::People, "tag", code);
+    return rows.empty() ? std::nullopt : std::optional(personFrom(rows.front()));
+}
+
+std::optional<KitType> RegisterStore::kitType(const std::string& name) const {
+    const auto cells = find(SheetId::KitTypes, foldName(name));
+    if (!cells) return std::nullopt;
+    KitType type = kitTypeFrom(*cells);
+    type.sizes = valuesOf(where(SheetId::Sizes, "kit_type", type.kitType), sizeFrom);
+    type.rules = valuesOf(where(SheetId::LifeRules, "kit_type", type.kitType), lifeRuleFrom);
+    return type;
+}
+
+std::map<std::string, KitType> RegisterStore::allKitTypes() const {
+    std::map<std::string, KitType> types;
+    for (const Cells& cells : all(SheetId::KitTypes)) {
+        const KitType type = kitTypeFrom(cells);
+        types[type.kitType] = *kitType(type.kitType);
+    }
+    return types;
+}
+
+std::vector<ManifestLine> RegisterStore::manifestOf(const Boat& boat) const {
+    auto lines =
+        ownOverClass(valuesOf(where(SheetId::ManifestLines, "boat_class", boat.boatClass), manifestLineFrom),
+                     valuesOf(where(SheetId::ManifestLines, "boat", boat.boat), manifestLineFrom),
+                     [](const ManifestLine& line) { return line.kitType; });
+    std::erase_if(lines, [](const ManifestLine& line) { return line.quantity == 0; });
+    return lines;
+}
+
+std::vector<BoatPoint> RegisterStore::pointsOf(const Boat& boat, const std::string& phase) const {
+    const auto inPhase = [&](std::string_view column, const std::string& value) {
+        auto rows = where(SheetId::Points, column, value);
+        std::erase_if(
+            rows, [&](const Cells& row) { return cellOf(sheet(SheetId::Points), row, "phase") != phase; });
+        return valuesOf(rows, pointFrom);
+    };
+    return ownOverClass(inPhase("boat_class", boat.boatClass), inPhase("boat", boat.boat),
+                        [](const BoatPoint& point) { return foldName(point.point); });
+}
+
+StateNow RegisterStore::stateOf(const std::string& code, const std::vector<ServiceRecord>& services,
+                                const std::string& before) const {
+    Statement query = m_database
+                          .prepare("SELECT stamp, state, since, why, check_id FROM item_state WHERE code = ? "
+                                   "AND state <> '' AND "
+                                   "(?2 = '' OR stamp < ?2) ORDER BY stamp DESC")
+                          .with(code)
+                          .with(before);
+    StateNow now;
+    while (query.step()) {
+        const std::string stamp = query.text(0);
+        const std::string state = query.text(1);
+        // Seen anywhere after it was marked missing: found, and back in the state before that.
+        if (state == "missing" && wasSeenBetween(code, stamp, before)) continue;
+        now.given = state;
+        now.state = stateFrom(state);
+        now.since = CalendarDay::parse(query.text(2));
+        now.why = query.text(3);
+        if (state == "missing") {
+            now.missingStamp = stamp;
+            now.missingCheck = query.text(4);
+        }
+        query.reset();
+        return now;
+    }
+    if (const auto since = failedSince(services)) {
+        now.state = ItemState::Unserviceable;
+        now.since = since;
+    }
+    return now;
+}
+
+bool RegisterStore::wasSeenBetween(const std::string& code, const std::string& after,
+                                   const std::string& before) const {
+    Statement query =
+        m_database
+            .prepare(
+                "SELECT 1 FROM sighting WHERE code = ? AND stamp > ? AND (?3 = '' OR stamp < ?3) AND NOT "
+                "EXISTS (SELECT 1 FROM undone WHERE sighting = sighting.id) LIMIT 1")
+            .with(code)
+            .with(after)
+            .with(before);
+    const bool seen = query.step();
+    query.reset();
+    return seen;
+}
+
+std::optional<Item> RegisterStore::item(const std::string& code) const {
+    const auto found = record(code);
+    return found ? std::optional(found->item) : std::nullopt;
+}
+
+std::optional<ItemRecord> RegisterStore::record(const std::string& code) const {
+    const auto row = rowTable::find(m_database, items, foldName(code));
+    if (!row) return std::nullopt;
+    ItemRecord record{.item = itemFrom(row->cells)};
+    const std::string& own = record.item.code;
+    record.parts = valuesOf(where(SheetId::Parts, "code", own), partFrom);
+    record.services = valuesOf(where(SheetId::Services, "code", own), serviceAt());
+    record.happenings = valuesOf(where(SheetId::Happenings, "code", own), happeningAt());
+    record.use = valuesOf(where(SheetId::Use, "code", own), useFrom);
+    applyState(stateOf(own, record.services), record.item);
+    return record;
+}
+
+std::function<ServiceRecord(const Cells&)> RegisterStore::serviceAt() const {
+    return [this](const Cells& cells) {
+        ServiceRecord record = serviceFrom(cells);
+        const Sheet& services = sheet(SheetId::Services);
+        record.at = rowTable::instantOf(m_database, services, keyOf(services, cells));
+        return record;
+    };
+}
+
+std::function<Happening(const Cells&)> RegisterStore::happeningAt() const {
+    return [this](const Cells& cells) {
+        Happening happening = happeningFrom(cells);
+        const Sheet& happenings = sheet(SheetId::Happenings);
+        happening.at = rowTable::instantOf(m_database, happenings, keyOf(happenings, cells));
+        return happening;
+    };
+}
+
+std::vector<ItemRecord> RegisterStore::allRecords() const {
+    std::vector<ItemRecord> records;
+    std::map<std::string, std::size_t> byCode;
+    for (const Cells& cells : rowTable::all(m_database, items)) {
+        records.push_back({.item = itemFrom(cells)});
+        byCode[records.back().item.code] = records.size() - 1;
+    }
+    const auto gather = [&](SheetId id, auto make, auto member) {
+        for (const Cells& cells : rowTable::all(m_database, sheet(id)))
+            if (const auto found = byCode.find(cells[0]); found != byCode.end())
+                (records[found->second].*member).push_back(make(cells));
+    };
+    gather(SheetId::Parts, partFrom, &ItemRecord::parts);
+    gather(SheetId::Services, serviceAt(), &ItemRecord::services);
+    gather(SheetId::Happenings, happeningAt(), &ItemRecord::happenings);
+    gather(SheetId::Use, useFrom, &ItemRecord::use);
+    for (ItemRecord& record : records)
+        applyState(stateOf(record.item.code, record.services), record.item);
+    return records;
+}
+
+std::vector<Item> RegisterStore::itemsOfLabel(const std::string& gtin, const std::string& serial) const {
+    std::vector<Item> found;
+    for (const Cells& cells : where(SheetId::Items, "serial", serial))
+        if (const Item item = itemFrom(cells); item.gtin == gtin) found.push_back(item);
+    return found;
+}
+
+std::vector<LogEntry> RegisterStore::logOfBoat(const std::string& boat) const {
+    return newestFirst(valuesOf(where(SheetId::Log, "boat", boat), entryOf));
+}
+
+std::vector<LogEntry> RegisterStore::logOfItem(const std::string& code) const {
+    return newestFirst(valuesOf(where(SheetId::Log, "code", code), entryOf));
+}
+
+std::vector<LogEntry> RegisterStore::allLog() const {
+    return newestFirst(valuesOf(all(SheetId::Log), entryOf));
+}
+
+} // namespace core

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "core/register/boat.h"
+#include "core/register/item.h"
+#include "core/register/kit_type.h"
+#include "core/register/sheets.h"
+#include "core/store/database.h"
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+/// The state that an item really is in: the newest given state, unless it is 'missing' and the item was seen
+/// since; without any, what its service records say.
+struct StateNow {
+    ItemState state = ItemState::Serviceable;
+    std::optional<CalendarDay> since;
+    std::string why;
+    std::string given;        ///< the text in force, empty: none was given
+    std::string missingStamp; ///< of the fact that marked it missing, while it is
+    std::string missingCheck; ///< the return check that missed it, if one did
+};
+
+/// Reads the register: rows for import and export, values for the rules. Throws StoreFailure.
+class RegisterStore : public RegisterRows {
+public:
+    explicit RegisterStore(Database& database)
+        : m_database(database) {}
+
+    std::optional<Cells> find(SheetId id, const std::string& key) const override;
+    std::vector<Cells> all(SheetId id) const override;
+    std::vector<Cells> where(SheetId id, std::string_view column, const std::string& value) const override;
+
+    std::optional<Boat> boat(const std::string& name) const; ///< any spelling
+    std::optional<Boat> boatOfTag(const std::string& code) const;
+    std::optional<Person> person(const std::string& name) const;
+    std::optional<Person> personOfTag(const std::string& code) const;
+    std::optional<KitType> kitType(const std::string& name) const; ///< with sizes and rules
+    std::map<std::string, KitType> allKitTypes() const;
+    /// The class's rows as given, the boat's own replacing theirs in place, its additions last; quantity 0
+    /// left out.
+    std::vector<ManifestLine> manifestOf(const Boat& boat) const;
+    std::vector<BoatPoint> pointsOf(const Boat& boat, const std::string& phase) const;
+
+    std::optional<Item> item(const std::string& code) const; ///< with the state it is in now
+    std::optional<ItemRecord>
+    record(const std::string& code) const;      ///< the same, with all that its dates depend on
+    std::vector<ItemRecord> allRecords() const; ///< every item, by code; reads each table once
+    std::vector<Item> itemsOfLabel(const std::string& gtin, const std::string& serial) const;
+
+    /// Open and closed entries of a boat or item, newest first.
+    std::vector<LogEntry> logOfBoat(const std::string& boat) const;
+    std::vector<LogEntry> logOfItem(const std::string& code) const;
+    std::vector<LogEntry> allLog() const;
+
+    /// The state before any sighting with a stamp of `before` or later counts; empty: now.
+    StateNow stateOf(const std::string& code, const std::vector<ServiceRecord>& services,
+                     const std::string& before = {}) const;
+
+private:
+    std::vector<Cells> withStates(std::vector<Cells> rows) const;
+    bool wasSeenBetween(const std::string& code, const std::string& after, const std::string& before) const;
+    std::function<ServiceRecord(const Cells&)>
+    serviceAt() const; ///< reads a row with the instant of its making
+    std::function<Happening(const Cells&)> happeningAt() const;
+
+    Database& m_database;
+};
+
+/// Short id of a log entry, the same wherever the entry was written: ten hex characters of its key's SHA-256.
+std::string logEntryId(const Cells& cells);
+
+/// A closed entry is one with a closing day.
+std::vector<LogEntry> openOnly(std::vector<LogEntry> entries);
+
+} // namespace core

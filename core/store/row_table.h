@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/base/instant.h"
+#include "core/register/sheets.h"
+#include "core/store/database.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+/// A row of a register table.
+struct StoredRow {
+    std::string stamp; ///< of the newest fact that wrote it; empty: no such row yet
+    int position = 0;
+    Cells cells;
+};
+
+/// A state given to an item.
+struct GivenState {
+    std::string code;
+    std::string stamp;
+    std::string state;
+    std::string since;
+    std::string why;
+    std::string check; ///< the return check that missed it, or empty
+};
+
+/// The register's tables, one a sheet.
+namespace rowTable {
+
+std::optional<StoredRow> find(Database& database, const Sheet& sheet, const std::string& key);
+void put(Database& database, const Sheet& sheet, const std::string& key, const StoredRow& row);
+std::vector<Cells> all(Database& database, const Sheet& sheet);
+std::vector<Cells> where(Database& database, const Sheet& sheet, std::string_view column,
+                         const std::string& value);
+
+void putInstant(Database& database, const Sheet& sheet, const std::string& key, const std::string& at);
+std::optional<Instant> instantOf(Database& database, const Sheet& sheet, const std::string& key);
+
+void putState(Database& database, const GivenState& state);
+void putClubName(Database& database, const std::string& stamp, const std::string& name);
+std::string clubName(Database& database);
+
+void clear(Database& database);
+/// Names of the tables that facts are applied to, for comparing a rebuild.
+const std::vector<std::string>& tables();
+
+} // namespace rowTable
+} // namespace core

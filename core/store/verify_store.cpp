@@ -1,0 +1,112 @@
+#include "core/store/verify_store.h"
+
+#include "core/ledger/apply.h"
+#include "core/store/check_tables.h"
+#include "core/store/fact_table.h"
+#include "core/store/migrations.h"
+#include "core/store/row_table.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+#include <sqlite3.h>
+
+namespace core {
+namespace {
+
+/// Walks the chains of all machines.
+class ChainWalk {
+public:
+    explicit ChainWalk(Verification& into)
+        : m_into(into) {}
+
+    void visit(const Fact& fact) {
+        if (fact.device != m_device) {
+            m_device = fact.device;
+            m_seq = 0;
+            m_hash.clear();
+            ++m_into.devices;
+        }
+        ++m_into.facts;
+        const std::string where = fmt::format("fact {} of machine {}", fact.seq, fact.device);
+        if (fact.seq != m_seq + 1)
+            report(where, fmt::format("facts {} to {} are not there", m_seq + 1, fact.seq - 1));
+        if (fact.prevHash != m_hash) report(where, "it does not follow the fact before it");
+        const auto body = nlohmann::json::parse(fact.body, nullptr, false);
+        if (body.is_discarded() || canonical(body) != fact.body)
+            report(where, "its body is not as it was written");
+        else if (hashOf(fact) != fact.hash)
+            report(where, "it was changed after it was written");
+        m_seq = fact.seq;
+        m_hash = fact.hash;
+    }
+
+private:
+    void report(const std::string& where, std::string what) {
+        m_into.problems.push_back({where, std::move(what)});
+    }
+
+    Verification& m_into;
+    std::string m_device;
+    std::int64_t m_seq = 0;
+    std::string m_hash;
+};
+
+std::string rowText(sqlite3_stmt* row) {
+    std::string text;
+    for (int i = 0; i < sqlite3_column_count(row); ++i) {
+        const auto* cell = reinterpret_cast<const char*>(sqlite3_column_text(row, i));
+        text += fmt::format("{}={} ", sqlite3_column_name(row, i), cell != nullptr ? cell : "NULL");
+    }
+    return text;
+}
+
+/// Both tables in primary-key order, walked side by side; the first row that differs is reported.
+void compareTable(Database& kept, Database& made, const std::string& table, Verification& into) {
+    const std::string sql = fmt::format("SELECT * FROM {} ORDER BY 1, 2", table);
+    sqlite3_stmt* a = nullptr;
+    sqlite3_stmt* b = nullptr;
+    sqlite3_prepare_v2(kept.handle(), sql.c_str(), -1, &a, nullptr);
+    sqlite3_prepare_v2(made.handle(), sql.c_str(), -1, &b, nullptr);
+    for (bool more = true; more;) {
+        const bool inKept = sqlite3_step(a) == SQLITE_ROW;
+        const bool inMade = sqlite3_step(b) == SQLITE_ROW;
+        more = inKept && inMade;
+        if (inKept != inMade || (more && rowText(a) != rowText(b))) {
+            const std::string row = rowText(inKept ? a : b);
+            into.problems.push_back(
+                {fmt::format("table {}", table),
+                 fmt::format("differs from what the facts say, first at {}", row.substr(0, 80))});
+            break;
+        }
+    }
+    sqlite3_finalize(a);
+    sqlite3_finalize(b);
+}
+
+void compareTables(Database& database, Verification& into) {
+    Database made({}, Database::Mode::Memory);
+    migrate(made, migrations());
+    try {
+        rebuildTables(database, made);
+    } catch (const nlohmann::json::exception& error) {
+        into.problems.push_back({"facts", fmt::format("cannot be applied: {}", error.what())});
+        return;
+    }
+    for (const auto* tables : {&rowTable::tables(), &checkTables::tables()})
+        for (const std::string& table : *tables)
+            compareTable(database, made, table, into);
+}
+
+} // namespace
+
+Verification verifyStore(Database& database) {
+    Verification result;
+    if (const std::string said = database.value("PRAGMA integrity_check"); said != "ok")
+        result.problems.push_back({"file", said});
+    ChainWalk walk(result);
+    factTable::forEachInChain(database, [&](const Fact& fact) { walk.visit(fact); });
+    compareTables(database, result);
+    return result;
+}
+
+} // namespace core

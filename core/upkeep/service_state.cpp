@@ -1,0 +1,30 @@
+#include "core/upkeep/service_state.h"
+
+#include <algorithm>
+
+namespace core {
+namespace {
+
+bool isLater(const ServiceRecord& a, const ServiceRecord& b) {
+    if (a.day != b.day) return a.day > b.day;
+    return a.at && b.at && *a.at > *b.at;
+}
+
+bool isPutRight(const ServiceRecord& failed, const std::vector<ServiceRecord>& services) {
+    return std::any_of(services.begin(), services.end(), [&](const ServiceRecord& other) {
+        return other.passed && other.rule == failed.rule && other.part == failed.part &&
+               isLater(other, failed);
+    });
+}
+
+} // namespace
+
+std::optional<CalendarDay> failedSince(const std::vector<ServiceRecord>& services) {
+    std::optional<CalendarDay> since;
+    for (const ServiceRecord& record : services)
+        if (!record.passed && !isPutRight(record, services) && (!since || record.day < *since))
+            since = record.day;
+    return since;
+}
+
+} // namespace core
