@@ -1,12 +1,14 @@
 #include "scanner/symbol_reader.h"
 
-#include "scanner/reader/general_decoder.h"
+#include "scanner/reader/frame_reader.h"
 
 namespace scanner {
 
 std::vector<SeenCode> readSymbols(GreyView picture, const ReadOptions& options) {
-    const auto effort = options.rescue ? reader::Effort::Thorough : reader::Effort::Quick;
-    return reader::decodeMatrixSymbols(picture, effort);
+    if (picture.isEmpty()) return {};
+    reader::FrameReader frame(copyOf(picture), options.isTag);
+    frame.readAll(options.rescue, options.budget);
+    return frame.codes();
 }
 
 } // namespace scanner

@@ -84,4 +84,23 @@ std::optional<SeenCode> decodeLinearStrip(GreyView strip) {
     return std::nullopt;
 }
 
+std::optional<SeenCode> decodeCleanGrid(const GridSamples& modules, Symbology symbology) {
+    constexpr int pixels = 3, quiet = 4;
+    GreyPicture drawing((modules.columns + 2 * quiet) * pixels, (modules.rows + 2 * quiet) * pixels, 255);
+    for (int r = 0; r < modules.rows * pixels; ++r)
+        for (int c = 0; c < modules.columns * pixels; ++c)
+            if (modules.at(c / pixels, r / pixels) < 0)
+                drawing.row(r + quiet * pixels)[c + quiet * pixels] = 0;
+    ZXing::DecodeHints hints;
+    hints.setFormats(symbology == Symbology::Qr ? BarcodeFormat::QRCode : BarcodeFormat::DataMatrix);
+    hints.setTryHarder(false).setTryRotate(false).setTryDownscale(false).setIsPure(true);
+    hints.setMaxNumberOfSymbols(1).setBinarizer(ZXing::Binarizer::FixedThreshold);
+    for (const ZXing::Result& result : readAll(drawing.view(), hints))
+        if (result.isValid()) {
+            SeenCode code = seenCodeOf(result, HowRead::Fitted);
+            return code;
+        }
+    return std::nullopt;
+}
+
 } // namespace scanner::reader

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "scanner/grey_picture.h"
+#include "scanner/reader/grid_sampling.h"
 #include "scanner/seen_code.h"
 
 #include <optional>
@@ -20,5 +21,9 @@ std::vector<SeenCode> decodeMatrixSymbols(GreyView picture, Effort effort);
 /// binary: dark is 0, light is 255. One symbol, no turning, no shrinking: with these ZXing 1.4.0 aborts on
 /// ordinary close-ups.
 std::optional<SeenCode> decodeLinearStrip(GreyView strip);
+
+/// A matrix symbol given as its modules (negative: dark), drawn clean and decoded. Corners are left to the
+/// caller.
+std::optional<SeenCode> decodeCleanGrid(const GridSamples& modules, Symbology symbology);
 
 } // namespace scanner::reader

@@ -120,6 +120,10 @@ int main(int argc, char** argv) {
         const auto codes = scanner::readSymbols(view, options);
         times[std::to_string(image.height())].push_back(cpuMilliseconds() - start);
 
+        if (arguments.misses)
+            std::printf("time %s %dp %.1f ms\n", qPrintable(frame["file"].toString()), image.height(),
+                        times[std::to_string(image.height())].back());
+
         std::map<std::string, scanner::HowRead> read;
         for (const auto& code : codes)
             read.emplace(bare(code.text), code.howRead);

@@ -1,0 +1,49 @@
+#pragma once
+
+#include <span>
+#include <vector>
+
+namespace scanner::reader {
+
+/// Symbol characters of a Code 128 seen in a profile, start to check character.
+struct BarReading {
+    std::vector<int> characters;
+    double first = 0, last = 0; ///< where the bars begin and end, as indices of the profile
+    bool guessed = false; ///< one character was replaced by its next best to satisfy the check character
+};
+
+/// Reads Code 128 from left to right by matching each character's shape at the width that the last ones had;
+/// so it needs no threshold and bears blur.
+class BarDecoder {
+public:
+    explicit BarDecoder(std::span<const float> profile);
+
+    /// Readings whose check character agrees, from the most likely starts; with `guess` also those that agree
+    /// after one character is replaced by its next best.
+    std::vector<BarReading> read(bool guess) const;
+
+private:
+    struct Start {
+        double at, module, score;
+        int character;
+        int blur;
+    };
+    struct Match {
+        int best = -1, second = -1;
+        double score = -1, secondScore = -1;
+        double shift = 0, scale = 1;
+    };
+
+    double meanOf(double from, double to) const;
+    bool window(double at, double module, float* out) const;
+    std::vector<Start> findStarts() const;
+    Start startAt(double at, double module) const;
+    std::vector<double> crossings() const;
+    Match match(double at, double module, int blur) const;
+    void follow(const Start& start, bool guess, std::vector<BarReading>& readings) const;
+
+    std::vector<double> m_integral;
+    int m_count = 0;
+};
+
+} // namespace scanner::reader

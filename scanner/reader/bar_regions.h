@@ -1,0 +1,22 @@
+#pragma once
+
+#include "scanner/grey_picture.h"
+#include "scanner/seen_code.h"
+
+#include <vector>
+
+namespace scanner::reader {
+
+/// A patch of parallel bars: a parallelogram, since under tilt the bars do not stand square to their row.
+struct BarRegion {
+    Point centre;
+    Point along;       ///< unit vector of the row of bars
+    Point upright;     ///< unit vector of the bars
+    double length = 0; ///< pixels, along the row
+    double height = 0; ///< pixels, along the bars
+};
+
+/// Patches whose edges all run one way, by the structure tensor of 8-pixel cells; largest first, 40 at most.
+std::vector<BarRegion> findBarRegions(const GreyPicture& picture);
+
+} // namespace scanner::reader

@@ -1,0 +1,157 @@
+#include "scanner/reader/data_matrix_step.h"
+
+#include "scanner/reader/data_matrix.h"
+#include "scanner/reader/general_decoder.h"
+#include "scanner/reader/grid_fit.h"
+#include "scanner/reader/gs1_text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scanner::reader {
+namespace {
+
+constexpr int nominal = 18; ///< modules a side of the patch in which all sizes are tried
+
+double patchAt(const StraightPatch& patch, double x, double y) {
+    const int ix = std::clamp(static_cast<int>(x), 0, patch.width() - 1);
+    const int iy = std::clamp(static_cast<int>(y), 0, patch.height() - 1);
+    return patch.row(iy)[ix];
+}
+
+/// How dark a side of the patch is all along, 1 to -1: the best of some lines parallel to it, just inside.
+double solidity(const StraightPatch& patch, int side) {
+    constexpr double p = StraightPatch::pixelsPerModule, from = StraightPatch::margin * p,
+                     length = nominal * p;
+    double best = -1;
+    for (double inset : {-1.0, 1.0, 3.0, 5.0}) {
+        double sum = 0;
+        constexpr int steps = 30;
+        for (int i = 0; i < steps; ++i) {
+            const double along = from + length * (0.06 + 0.88 * i / (steps - 1));
+            const double low = from + inset, high = from + length - inset;
+            switch (side) {
+            case 0:
+                sum += patchAt(patch, along, low);
+                break;
+            case 1:
+                sum += patchAt(patch, high, along);
+                break;
+            case 2:
+                sum += patchAt(patch, along, high);
+                break;
+            default:
+                sum += patchAt(patch, low, along);
+                break;
+            }
+        }
+        best = std::max(best, -sum / steps);
+    }
+    return best;
+}
+
+/// Turns the symbol by quarters: the corner that was at `turns` comes to the top left.
+Homography quarterTurns(int turns, double size) {
+    Homography turn;
+    for (int i = 0; i < turns; ++i)
+        turn = Homography{{0, -1, size, 1, 0, 0, 0, 0, 1}} * turn;
+    return turn;
+}
+
+/// Correlation of the alternating edges alone: whole-pattern correlation likes wrong sizes.
+double alternation(const PictureLevels& picture, const GridFit& fit, int n, double modulePixels,
+                   bool negative) {
+    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
+    const GridSamples samples = sampleGrid(picture, mapping, modulePixels, n, n, negative);
+    double count = 0, s = 0, ss = 0, st = 0;
+    const auto add = [&](int c, int r, double target) {
+        // Against the mean of the two neighbours along the edge, which uneven light does not disturb.
+        const double value = samples.at(c, r);
+        s += value;
+        ss += value * value;
+        st += value * target;
+        count += 1;
+    };
+    for (int i = 1; i + 1 < n; ++i) {
+        add(i, 0, i % 2 ? 1 : -1);
+        add(n - 1, i, i % 2 ? -1 : 1);
+    }
+    const double variance = ss - s * s / count;
+    return variance > 1 ? st / std::sqrt(variance * count) : 0;
+}
+
+struct Candidate {
+    GridFit fit;
+    const MatrixSize* size = nullptr;
+    double alternation = -1;
+};
+
+double modulePixelsOf(const Homography& h, int n) {
+    const auto d = derivativeAt(h, {n / 2.0, n / 2.0});
+    return std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
+}
+
+std::optional<SeenCode> decode(const PictureLevels& picture, const Candidate& candidate, bool negative,
+                               const TextTest& isTag) {
+    const MatrixSize& size = *candidate.size;
+    const int n = size.modules;
+    const auto mapping = [&](double u, double v) { return candidate.fit.toPicture.map(u, v); };
+    const GridSamples samples =
+        sampleGrid(picture, mapping, modulePixelsOf(candidate.fit.toPicture, n), n, n, negative);
+    for (const Threshold& threshold : {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0},
+                                       Threshold{5, 0.7f}, Threshold{11, 0.7f}, Threshold{0, 0.7f}}) {
+        const GridSamples soft = softModules(samples, threshold);
+        for (int erased = 0; erased <= size.checks - 3; erased += 2) {
+            const auto reading = mendMatrix(soft, size, erased, erased);
+            if (!reading) continue;
+            auto code = decodeCleanGrid(reading->modules, Symbology::DataMatrix);
+            if (!code) continue;
+            const bool proved =
+                (isTag && isTag(code->text)) || (code->gs1 && provesItselfAsGs1(code->text, isTag));
+            if (!proved && reading->erased + 2 * reading->errors > size.checks - 4) continue;
+            code->howRead = reading->needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
+            code->corners = cornersOf(candidate.fit.toPicture, n, n);
+            return code;
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
+                                       const TextTest& isTag) {
+    const auto guess =
+        projectionThrough({Point{0, 0}, Point{nominal, 0}, Point{nominal, nominal}, Point{0, nominal}}, quad);
+    if (!guess) return std::nullopt;
+    const StraightPatch patch(picture, *guess, nominal, nominal, negative);
+    std::array<double, 4> solid{};
+    for (int side = 0; side < 4; ++side)
+        solid[side] = solidity(patch, side);
+    // Turned by t, the solid sides are those that were left (3) and below (2).
+    std::array<int, 4> turns{0, 1, 2, 3};
+    const auto score = [&](int t) { return std::min(solid[(3 + t) % 4], solid[(2 + t) % 4]); };
+    std::stable_sort(turns.begin(), turns.end(), [&](int a, int b) { return score(a) > score(b); });
+    std::vector<Candidate> candidates;
+    for (int k = 0; k < 2; ++k) {
+        if (score(turns[k]) < 0.2) break;
+        for (const MatrixSize& size : matrixSizes()) {
+            const int n = size.modules;
+            const double scale = static_cast<double>(nominal) / n;
+            const Homography start = StraightPatch::fromModules() * quarterTurns(turns[k], nominal) *
+                                     Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}};
+            Candidate candidate{fitInPatch(patch, matrixPattern(n), start, 0.2), &size, -1};
+            if (candidate.fit.correlation < 0.4) continue;
+            candidate.alternation =
+                alternation(picture, candidate.fit, n, modulePixelsOf(candidate.fit.toPicture, n), negative);
+            if (candidate.alternation > 0.4) candidates.push_back(candidate);
+        }
+    }
+    std::stable_sort(candidates.begin(), candidates.end(),
+                     [](const Candidate& a, const Candidate& b) { return a.alternation > b.alternation; });
+    for (std::size_t i = 0; i < std::min<std::size_t>(2, candidates.size()); ++i)
+        if (auto code = decode(picture, candidates[i], negative, isTag)) return code;
+    return std::nullopt;
+}
+
+} // namespace scanner::reader

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "scanner/reader/dark_patches.h"
+#include "scanner/reader/picture_levels.h"
+#include "scanner/reader/text_test.h"
+#include "scanner/seen_code.h"
+
+#include <optional>
+
+namespace scanner::reader {
+
+/// Reads the Data Matrix that may lie in a dark patch: finds its solid edges, its size by the alternating
+/// ones, fits the grid, mends the codewords.
+std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& patch, bool negative,
+                                       const TextTest& isTag);
+
+} // namespace scanner::reader

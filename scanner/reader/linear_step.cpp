@@ -1,0 +1,73 @@
+#include "scanner/reader/linear_step.h"
+
+#include "scanner/reader/bar_decoder.h"
+#include "scanner/reader/bar_profile.h"
+#include "scanner/reader/code128.h"
+#include "scanner/reader/gs1_text.h"
+
+#include <algorithm>
+#include <array>
+
+namespace scanner::reader {
+namespace {
+
+struct Band {
+    double offset, height; ///< in parts of the region's height
+};
+
+constexpr std::array<Band, 7> bands{
+    {{0, 0.3}, {-0.25, 0.2}, {0.25, 0.2}, {0, 0.1}, {-0.13, 0.15}, {0.13, 0.15}, {0, 0.7}}};
+
+SeenCode seenCodeOf(const Code128Text& text, const BarReading& reading, const BarProfile& profile,
+                    const BarRegion& region, double offset, bool reversed) {
+    double first = reading.first, last = reading.last;
+    if (reversed) {
+        const double count = static_cast<double>(profile.values.size());
+        first = count - reading.first;
+        last = count - reading.last;
+    }
+    const auto at = [&](double index, double up) {
+        const double s = index * profile.step, v = up * region.height / 2 - offset;
+        return Point{profile.start.x + s * region.along.x + v * region.upright.x,
+                     profile.start.y + s * region.along.y + v * region.upright.y};
+    };
+    SeenCode code;
+    code.text = text.text;
+    code.gs1 = text.gs1;
+    code.symbology = Symbology::Code128;
+    code.howRead = reading.guessed ? HowRead::Guessed : HowRead::Fitted;
+    const double up = reversed ? 1 : -1; // the upright vector points down when the row runs to the right
+    code.corners = {at(first, up), at(last, up), at(last, -up), at(first, -up)};
+    return code;
+}
+
+} // namespace
+
+std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
+                                    const TextTest& isTag) {
+    std::vector<std::string> unproved;
+    const std::size_t count = effort == BarEffort::OneBand ? 2 : bands.size();
+    for (std::size_t b = 0; b < count; ++b) {
+        const double offset = bands[b].offset * region.height;
+        const double beyond = std::min(40.0, 12 + 0.05 * region.length);
+        BarProfile profile =
+            profileOf(picture, region, offset, std::max(1.0, bands[b].height * region.height), beyond);
+        for (bool reversed : {false, true}) {
+            if (reversed) std::reverse(profile.values.begin(), profile.values.end());
+            for (const BarReading& reading : BarDecoder(profile.values).read(effort == BarEffort::AllBands)) {
+                const auto text =
+                    code128TextOf(std::span(reading.characters).first(reading.characters.size() - 1));
+                if (!text) continue;
+                const bool proved =
+                    (isTag && isTag(text->text)) || (text->gs1 && provesItselfAsGs1(text->text, isTag));
+                const bool again =
+                    !reading.guessed && std::count(unproved.begin(), unproved.end(), text->text) > 0;
+                if (proved || again) return seenCodeOf(*text, reading, profile, region, offset, reversed);
+                if (!reading.guessed) unproved.push_back(text->text);
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace scanner::reader

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "scanner/reader/bar_regions.h"
+#include "scanner/reader/text_test.h"
+#include "scanner/seen_code.h"
+
+#include <optional>
+
+namespace scanner::reader {
+
+/// How much work a region of bars is worth.
+enum class BarEffort { OneBand, AllBands };
+
+/// Reads the Code 128 of a region, either way round. A text is taken with the tag's own check, as GS1 element
+/// strings that prove themselves, or when two bands agree: the symbol's own check character alone lets one in
+/// a hundred through.
+std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
+                                    const TextTest& isTag);
+
+} // namespace scanner::reader

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "scanner/reader/finder_search.h"
+#include "scanner/reader/grid_fit.h"
+#include "scanner/reader/picture_levels.h"
+#include "scanner/reader/qr_tag_decoder.h"
+#include "scanner/seen_code.h"
+
+#include <optional>
+
+namespace scanner::reader {
+
+/// Reads the QR symbol that lies as the fit says: the tag decoder first, then the general one on a clean
+/// drawing of it.
+std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
+                                     bool negative, const TextTest& isTag);
+
+} // namespace scanner::reader
