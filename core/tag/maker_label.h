@@ -15,19 +15,17 @@ struct MakerLabel {
     std::string serial;                ///< AI 21
     std::string batch;                 ///< AI 10
     std::optional<PartialDay> made;    ///< AI 11; day 00 gives a month
-    std::optional<PartialDay> stamped; ///< expiry, AI 17; day 00 gives a month, so its last day counts
+    std::optional<PartialDay> stamped; ///< expiry, AI 17, else best before, AI 15; day 00 gives a month
 };
 
-/// Reads the element string as a reader transmits it: with or without a symbology identifier (`]d2` `]Q3`
-/// `]C1`
-/// `]e0`), GS (0x1D) as separator, a leading separator allowed. `currentYear` places two-digit years: 49
-/// years back to 50 ahead (GS1 General Specifications 7.12). BadInput, naming the element, for an unknown
-/// application identifier, a wrong length or character, a check digit that fails, a day that does not exist,
-/// or one identifier with two values.
+/// Reads the element string as a reader transmits it, GS (0x1D) as separator, or as it is printed for people:
+/// (01)…(17)…; a symbology identifier in front (d2, Q3, C1, e0 after a square bracket) may be there or not.
+/// `currentYear` places two-digit years: 49 back to 50 ahead (GS1 General Specifications 7.12). BadInput,
+/// naming the element, for an identifier that is not known, a wrong length or character, a check digit that
+/// fails, a day that does not exist, or one identifier with two values.
 Result<MakerLabel> parseMakerLabel(std::string_view text, int currentYear);
 
-/// Whether it is worth parsing: a GS1 symbology identifier, a GS, or the beginning of an AI 01 with its 14
-/// digits.
+/// Whether it is worth parsing: a GS1 symbology identifier, a GS, or a GTIN in front.
 bool looksLikeMakerLabel(std::string_view text);
 
 } // namespace core
