@@ -46,6 +46,8 @@ public:
     std::vector<Boat> boats() const;    ///< by name
     std::vector<Person> people() const; ///< by name
     Result<Boat> boat(const std::string& name) const;
+    /// The boat's points of that phase, in the manifest's order.
+    Result<std::vector<BoatPoint>> pointsOf(const std::string& boat, Phase phase) const;
     std::optional<Boat> boatOfTag(const std::string& code) const;
     std::optional<Item> item(const std::string& code) const;
     /// Registered tags with the words that go beneath: all items and boats and people when `codes` is empty.

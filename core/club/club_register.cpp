@@ -107,6 +107,15 @@ Result<Boat> Club::boat(const std::string& name) const {
     });
 }
 
+Result<std::vector<BoatPoint>> Club::pointsOf(const std::string& name, Phase phase) const {
+    return guarded([&]() -> Result<std::vector<BoatPoint>> {
+        const auto found = boat(name);
+        if (!found)
+            return found.error();
+        return m_state->registerStore.pointsOf(*found, nameOf(phase));
+    });
+}
+
 std::optional<Boat> Club::boatOfTag(const std::string& code) const {
     return m_state->registerStore.boatOfTag(code);
 }

@@ -115,7 +115,7 @@ Database::Database(const std::filesystem::path& file, Mode mode) {
         if (code != SQLITE_OK) fail(m_handle, code);
         sqlite3_extended_result_codes(m_handle, 1);
         sqlite3_busy_timeout(m_handle, busyMillis);
-        script("PRAGMA foreign_keys = ON; PRAGMA synchronous = EXTRA; PRAGMA trusted_schema = OFF;");
+        script("PRAGMA foreign_keys = ON; PRAGMA synchronous = EXTRA;");
     } catch (...) {
         sqlite3_close_v2(m_handle);
         throw;
