@@ -1,6 +1,7 @@
 #include "scanner/reader/frame_reader.h"
 
 #include "scanner/reader/data_matrix_step.h"
+#include "scanner/reader/finder_pairs.h"
 #include "scanner/reader/finder_triples.h"
 #include "scanner/reader/general_decoder.h"
 #include "scanner/reader/grid_fit.h"
@@ -21,6 +22,8 @@ void FrameReader::readAll(bool rescue, std::chrono::milliseconds budget) {
     readFinderTriples();
     readBars(BarEffort::OneBand);
     if (!rescue || isLate()) return;
+    readFinderPairs();
+    readBent();
     readDarkPatches(0, 1, false);
     readDarkPatches(1, 1, false);
     readDarkPatches(1, 2, false);
@@ -54,9 +57,12 @@ void FrameReader::readPlain() {
 }
 
 void FrameReader::readFinderTriples() {
-    const ContrastMap map = contrastOf(smoothed(m_picture.full()), 15);
-    m_finders = findFinders(map);
+    m_contrast = contrastOf(smoothed(m_picture.full()), 15);
+    m_finders = findFinders(m_contrast);
     const auto triples = findTriples(m_finders);
+    for (auto& f : m_finders)
+        fprintf(stderr, " F %.1f %.1f m %.2f neg %d rays %d con %.0f\n", f.centre.x, f.centre.y, f.module,
+                f.negative, f.rays, f.contrast);
     int tried = 0;
     for (const FinderTriple& triple : triples) {
         const Point a = m_finders[triple.corner].centre, b = m_finders[triple.right].centre,
@@ -70,12 +76,39 @@ void FrameReader::readFinderTriples() {
             const auto guess = mappingOf(m_finders, triple, size);
             if (!guess) continue;
             const GridFit fit = fitGrid(m_picture, qrPattern(version), *guess, negative);
+            fprintf(stderr, "  triple %d %d %d doubt %.2f dist %.1f v%d corr %.2f at %.0f,%.0f\n",
+                    triple.corner, triple.right, triple.below, triple.doubt, triple.distance, version,
+                    fit.correlation, a.x, a.y);
+            if (version == 1 && fit.correlation > 0.5) m_unread.push_back({fit, negative});
             if (fit.correlation < 0.55) continue;
             if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag)) {
                 add(std::move(*code));
                 break;
             }
         }
+    }
+}
+
+void FrameReader::readFinderPairs() {
+    std::vector<Finder> free;
+    for (const Finder& finder : m_finders)
+        if (!isTaken(finder.centre)) free.push_back(finder);
+    for (const PairGuess& guess : guessFromPairs(m_contrast, free, 60)) {
+        if (isLate()) return;
+        if (isTaken(free[guess.first].centre) || isTaken(free[guess.second].centre)) continue;
+        if (isTaken(guess.toPicture.map(10.5, 10.5))) continue;
+        const GridFit fit = fitGrid(m_picture, qrPattern(1), guess.toPicture, guess.negative);
+        if (fit.correlation > 0.5) m_unread.push_back({fit, guess.negative});
+        if (fit.correlation < 0.55) continue;
+        if (auto code = readFittedQr(m_picture, fit, 1, guess.negative, m_isTag)) add(std::move(*code));
+    }
+}
+
+void FrameReader::readBent() {
+    for (const Unread& unread : m_unread) {
+        if (isLate()) return;
+        if (isTaken(unread.fit.toPicture.map(10.5, 10.5))) continue;
+        if (auto code = readBentQrTag(m_picture, unread.fit, unread.negative, m_isTag)) add(std::move(*code));
     }
 }
 
@@ -97,6 +130,9 @@ void FrameReader::readDarkPatches(int level, int reach, bool negative) {
 void FrameReader::readBars(BarEffort effort) {
     if (effort == BarEffort::OneBand) m_bars = findBarRegions(m_picture.full());
     for (const BarRegion& region : m_bars) {
+        fprintf(stderr, "BAR %.0f %.0f len %.0f h %.0f along %.2f %.2f up %.2f %.2f\n", region.centre.x,
+                region.centre.y, region.length, region.height, region.along.x, region.along.y,
+                region.upright.x, region.upright.y);
         if (isLate()) return;
         if (isTaken(region.centre)) continue;
         if (auto code = readCode128(m_picture.full(), region, effort, m_isTag)) add(std::move(*code));

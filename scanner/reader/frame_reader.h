@@ -1,6 +1,7 @@
 #pragma once
 
 #include "scanner/reader/finder_search.h"
+#include "scanner/reader/grid_fit.h"
 #include "scanner/reader/linear_step.h"
 #include "scanner/reader/picture_levels.h"
 #include "scanner/reader/qr_tag_decoder.h"
@@ -27,6 +28,8 @@ private:
 
     void readPlain();
     void readFinderTriples();
+    void readFinderPairs();
+    void readBent();
     void readBars(BarEffort effort);
     void readDarkPatches(int level, int reach, bool negative);
     bool isTaken(Point p) const;
@@ -37,6 +40,12 @@ private:
     TextTest m_isTag;
     std::vector<SeenCode> m_codes;
     std::vector<Finder> m_finders;
+    ContrastMap m_contrast;
+    struct Unread {
+        GridFit fit;
+        bool negative;
+    };
+    std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
     std::vector<BarRegion> m_bars;
     Clock::time_point m_end = Clock::time_point::max();
 };

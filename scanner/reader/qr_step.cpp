@@ -1,5 +1,6 @@
 #include "scanner/reader/qr_step.h"
 
+#include "scanner/reader/bent_fit.h"
 #include "scanner/reader/general_decoder.h"
 #include "scanner/reader/grid_sampling.h"
 
@@ -22,6 +23,14 @@ void repaint(GridSamples& soft, const GridPattern& pattern) {
                 soft.values[row * soft.columns + column] = pattern.at(column, row);
 }
 
+SeenCode seenCodeOf(const TagReading& tag) {
+    SeenCode code;
+    code.text = tag.text;
+    code.symbology = Symbology::Qr;
+    code.howRead = tag.needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
+    return code;
+}
+
 } // namespace
 
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
@@ -33,12 +42,7 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
         sampleGrid(picture, mapping, modulePixelsOf(fit.toPicture, size / 2.0), size, size, negative);
     std::optional<SeenCode> code;
     if (version == 1)
-        if (const auto tag = decodeQrTag(samples, isTag)) {
-            code.emplace();
-            code->text = tag->text;
-            code->symbology = Symbology::Qr;
-            code->howRead = tag->needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
-        }
+        if (const auto tag = decodeQrTag(samples, isTag)) code = seenCodeOf(*tag);
     for (const Threshold& threshold :
          {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0.7f}, Threshold{11, 0}}) {
         if (code) break;
@@ -49,6 +53,22 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
             return std::nullopt; // the tag decoder had its reasons
     }
     if (code) code->corners = cornersOf(fit.toPicture, size, size);
+    return code;
+}
+
+std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
+                                      const TextTest& isTag) {
+    const GridPattern& pattern = qrPattern(1);
+    const double size = pattern.columns;
+    const BentFit fit = fitBentGrid(picture, pattern, flat, negative);
+    if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
+    const auto mapping = [&](double u, double v) { return fit.map(u, v); };
+    const GridSamples samples = sampleGrid(picture, mapping, modulePixelsOf(flat.toPicture, size / 2),
+                                           pattern.columns, pattern.rows, negative);
+    const auto tag = decodeQrTag(samples, isTag);
+    if (!tag) return std::nullopt;
+    SeenCode code = seenCodeOf(*tag);
+    code.corners = {fit.map(0, 0), fit.map(size, 0), fit.map(size, size), fit.map(0, size)};
     return code;
 }
 

@@ -15,4 +15,8 @@ namespace scanner::reader {
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
                                      bool negative, const TextTest& isTag);
 
+/// The same for a tag on a bent label, from a flat fit that found it but could not read it.
+std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
+                                      const TextTest& isTag);
+
 } // namespace scanner::reader

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "scanner/reader/finder_search.h"
+#include "scanner/reader/grid_pattern.h"
+#include "scanner/reader/homography.h"
+
+#include <vector>
+
+namespace scanner::reader {
+
+/// A guess of where a symbol lies from two of its finders; the third was hidden by dirt or too much tilted.
+struct PairGuess {
+    int first = 0, second = 0; ///< indices of the finders
+    Homography toPicture;      ///< modules of a version 1 symbol to pixels of the map
+    double correlation = 0;    ///< of the known modules with the map
+    bool negative = false;
+};
+
+/// How the map agrees with the pattern's known modules where the mapping puts them, -1 to 1.
+double quickCorrelation(const ContrastMap& map, const GridPattern& pattern, const Homography& toPicture,
+                        bool negative);
+
+/// Every pair of finders at a version 1 symbol's distance, as side or diagonal; the third finder is sought
+/// within four modules of where it should be. The best `most` guesses, best first.
+std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<Finder>& finders,
+                                      std::size_t most);
+
+} // namespace scanner::reader
