@@ -199,7 +199,7 @@ CellReading readCell(const Column& column, std::string_view raw) {
     if (bare.empty()) return {};
     if (isProse(column)) return value(raw == "-" ? std::string() : std::string(unguarded(raw)));
     if (bare == "-") return value({});
-    return readTyped(column, withoutOuterBlanks(unguarded(bare)));
+    return readTyped(column, withoutOuterBlanks(unguarded(raw)));
 }
 
 std::string writtenCell(const Column& column, const std::string& stored) {

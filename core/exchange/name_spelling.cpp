@@ -27,21 +27,21 @@ NameSpelling::NameSpelling(ImportDraft& draft, Rejections& rejections)
 }
 
 void NameSpelling::learn() {
-    const auto learnName = [](Spellings& spellings, const std::string& scope, const std::string& name) {
-        spellings.emplace(std::pair(scope, foldName(name)), name);
-    };
-    for (SheetId id : {SheetId::Boats, SheetId::ManifestLines, SheetId::Points})
+    const auto learnFrom = [&](SheetId id, std::string_view column, Spellings& spellings, auto scopeOf) {
+        const auto index = static_cast<std::size_t>(sheet(id).indexOf(column));
         for (const DraftRow& row : m_draft.all(id))
-            if (!row.isNew()) learnName(m_classes, {}, row.cell("boat_class"));
-    for (const DraftRow& row : m_draft.all(SheetId::LifeRules))
-        if (!row.isNew()) {
-            learnName(m_parts, foldName(row.cell("kit_type")), row.cell("part"));
-            learnName(m_events, foldName(row.cell("kit_type")), row.cell("event"));
-        }
-    for (const DraftRow& row : m_draft.all(SheetId::Parts))
-        if (!row.isNew()) learnName(m_parts, kitTypeOf(row.cell("code")), row.cell("part"));
-    for (const DraftRow& row : m_draft.all(SheetId::Happenings))
-        if (!row.isNew()) learnName(m_events, kitTypeOf(row.cell("code")), row.cell("event"));
+            if (!row.isNew()) // as the register has it, not as the files write it
+                spellings.emplace(std::pair(scopeOf(row), foldName(row.before[index])), row.before[index]);
+    };
+    const auto none = [](const DraftRow&) { return std::string(); };
+    const auto ofRule = [](const DraftRow& row) { return foldName(row.cell("kit_type")); };
+    const auto ofItem = [this](const DraftRow& row) { return kitTypeOf(row.cell("code")); };
+    for (SheetId id : {SheetId::Boats, SheetId::ManifestLines, SheetId::Points})
+        learnFrom(id, "boat_class", m_classes, none);
+    learnFrom(SheetId::LifeRules, "part", m_parts, ofRule);
+    learnFrom(SheetId::LifeRules, "event", m_events, ofRule);
+    learnFrom(SheetId::Parts, "part", m_parts, ofItem);
+    learnFrom(SheetId::Happenings, "event", m_events, ofItem);
 }
 
 void NameSpelling::spell(DraftRow& row) {

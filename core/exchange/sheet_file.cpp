@@ -18,12 +18,13 @@ std::string headerName(const std::string& cell) {
     return quoted.substr(1, quoted.size() - 2);
 }
 
-std::string unknownColumn(const Sheet& sheet, const std::string& cell, std::size_t cellsInHeader,
-                          std::size_t position) {
+bool isSeparatedOtherwise(const CsvRecord& header) {
+    return header.cells.size() == 1 && header.cells[0].find_first_of(";\t") != std::string::npos;
+}
+
+std::string unknownColumn(const Sheet& sheet, const std::string& cell, std::size_t position) {
     if (withoutOuterBlanks(cell).empty())
         return fmt::format("column {} has no name: name it or take it out", position + 1);
-    if (cellsInHeader == 1 && cell.find_first_of(";\t") != std::string::npos)
-        return "the columns are not separated by commas: save the file with commas between the cells";
     std::vector<std::string_view> names;
     for (const Column& column : sheet.columns)
         names.push_back(column.name);
@@ -37,8 +38,7 @@ std::vector<int> columnsOf(const Sheet& sheet, const CsvRecord& header, Rejectio
         const std::string& cell = header.cells[i];
         int column = sheet.indexOf(foldName(cell));
         if (column < 0) {
-            rejections.add(sheet.file, header.row, headerName(cell),
-                           unknownColumn(sheet, cell, header.cells.size(), i));
+            rejections.add(sheet.file, header.row, headerName(cell), unknownColumn(sheet, cell, i));
         } else if (std::find(columns.begin(), columns.end(), column) != columns.end()) {
             rejections.add(sheet.file, header.row, headerName(cell),
                            fmt::format("the column {} is there twice: take one out", shown(cell)));
@@ -152,6 +152,12 @@ SheetFile readSheet(const Sheet& sheet, std::string_view bytes, Rejections& reje
         return file;
     }
     const CsvRecord& header = text.records.front();
+    if (isSeparatedOtherwise(header)) {
+        rejections.add(sheet.file, header.row, headerName(header.cells[0]),
+                       "the cells are not separated by commas: save the file with commas between them");
+        file.isWhole = false;
+        return file;
+    }
     const std::vector<int> columns = columnsOf(sheet, header, rejections);
     if (!hasKeyColumns(sheet, header, columns, rejections)) {
         file.isWhole = false;
