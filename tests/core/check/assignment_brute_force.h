@@ -9,8 +9,8 @@
 
 namespace core {
 
-/// Tries every assignment and keeps the first in the order of the design, word by word: written for being obviously
-/// right, not for speed.
+/// Tries every assignment and keeps the first in the order of the design, word by word: written for being
+/// obviously right, not for speed.
 class BruteForce {
 public:
     explicit BruteForce(const AssignmentTask& task)

@@ -11,13 +11,16 @@ namespace {
 
 using ::testing::ElementsAre;
 
-// The order of points is this program's own design; what is checked here is that the answer is its true optimum, by
-// comparing it with every assignment there is. The classic worked instances below come from the literature named there.
+// The order of points is this program's own design; what is checked here is that the answer is its true
+// optimum, by comparing it with every assignment there is. The classic worked instances below come from the
+// literature named there.
 
-AssignmentTask randomTask(std::mt19937& random, int items, int places, int percentChoices, int differentDues) {
+AssignmentTask randomTask(std::mt19937& random, int items, int places, int percentChoices,
+                          int differentDues) {
     const auto pick = [&](int below) { return static_cast<int>(random() % static_cast<unsigned>(below)); };
     AssignmentTask task;
-    for (int i = 0; i < items; ++i) task.items.push_back({pick(3) > 0, 738000 + pick(differentDues)});
+    for (int i = 0; i < items; ++i)
+        task.items.push_back({pick(3) > 0, 738000 + pick(differentDues)});
     for (int p = 0; p < places; ++p) {
         AssignmentPlace place{pick(2) == 0, {}};
         for (int i = 0; i < items; ++i)
@@ -58,8 +61,10 @@ TEST(Assignment, isTheOptimumWhereLinesShareTypesAsRealOnesDo) {
             AssignmentPlace place{random() % 3 > 0, {}};
             const int substitute = static_cast<int>(random() % 4);
             for (int i = 0; i < 6; ++i)
-                if (typeOf[i] == line || typeOf[i] == substitute) place.choices.push_back({i, typeOf[i] == line});
-            for (unsigned quantity = 1 + random() % 2; quantity > 0; --quantity) task.places.push_back(place);
+                if (typeOf[i] == line || typeOf[i] == substitute)
+                    place.choices.push_back({i, typeOf[i] == line});
+            for (unsigned quantity = 1 + random() % 2; quantity > 0; --quantity)
+                task.places.push_back(place);
         }
         ASSERT_EQ(bestAssignment(task), bruteForceAssignment(task)) << "round " << round;
     }
@@ -70,7 +75,8 @@ TEST(Assignment, doesNotDependOnTheOrderOfChoices) {
     for (int round = 0; round < 200; ++round) {
         auto task = randomTask(random, 40, 25, 20, 5);
         const auto before = bestAssignment(task);
-        for (AssignmentPlace& place : task.places) std::shuffle(place.choices.begin(), place.choices.end(), random);
+        for (AssignmentPlace& place : task.places)
+            std::shuffle(place.choices.begin(), place.choices.end(), random);
         ASSERT_EQ(bestAssignment(task), before);
     }
 }
