@@ -38,6 +38,7 @@ void NameSpelling::learn() {
     const auto ofItem = [this](const DraftRow& row) { return kitTypeOf(row.cell("code")); };
     for (SheetId id : {SheetId::Boats, SheetId::ManifestLines, SheetId::Points})
         learnFrom(id, "boat_class", m_classes, none);
+    learnFrom(SheetId::Points, "point", m_points, [this](const DraftRow& row) { return classOf(row); });
     learnFrom(SheetId::LifeRules, "part", m_parts, ofRule);
     learnFrom(SheetId::LifeRules, "event", m_events, ofRule);
     learnFrom(SheetId::Parts, "part", m_parts, ofItem);
@@ -49,8 +50,10 @@ void NameSpelling::spell(DraftRow& row) {
     switch (row.sheet) {
     case SheetId::Boats:
     case SheetId::ManifestLines:
-    case SheetId::Points:
         return spellLikeOthers(row, "boat_class", {}, m_classes);
+    case SheetId::Points:
+        spellLikeOthers(row, "boat_class", {}, m_classes);
+        return spellLikeOthers(row, "point", classOf(row), m_points);
     case SheetId::LifeRules:
         spellLikeOthers(row, "part", foldName(row.cell("kit_type")), m_parts);
         return spellLikeOthers(row, "event", foldName(row.cell("kit_type")), m_events);
@@ -150,6 +153,11 @@ void NameSpelling::spellRule(DraftRow& row) {
                     "or add it there",
                     shown(rule), part.empty() ? "without a part" : "for the part " + shown(part),
                     shown(kitType)));
+}
+
+std::string NameSpelling::classOf(const DraftRow& point) {
+    const DraftRow* boat = m_draft.find(SheetId::Boats, foldName(point.cell("boat")));
+    return foldName((boat ? *boat : point).cell("boat_class")) + '\x1F' + point.cell("phase");
 }
 
 std::string NameSpelling::kitTypeOf(const std::string& code) {

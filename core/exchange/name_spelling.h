@@ -10,7 +10,8 @@
 namespace core {
 
 /// Gives the names in touched rows the spelling of the row that they refer to, and rejects names of nothing.
-/// Names that no row needs to define (boat classes, parts, events) take the spelling that was there first.
+/// Names that no row needs to define (boat classes, points, parts, events) take the spelling that was there
+/// first.
 class NameSpelling {
 public:
     NameSpelling(ImportDraft& draft, Rejections& rejections);
@@ -18,7 +19,7 @@ public:
     void spell(DraftRow& row);
 
 private:
-    /// By scope (the folded kit type, where there is one) and folded name.
+    /// By scope (such as the folded kit type) and folded name.
     using Spellings = std::map<std::pair<std::string, std::string>, std::string>;
 
     void learn();
@@ -32,10 +33,12 @@ private:
     /// Null: rejected, or not to be known because a file could not be read.
     const DraftRow* referred(DraftRow& row, int column, const std::string& name);
     std::string kitTypeOf(const std::string& code); ///< folded; empty: not known
+    std::string classOf(const DraftRow& point); ///< boat class and phase: where a boat's own point replaces
 
     ImportDraft& m_draft;
     Rejections& m_rejections;
     Spellings m_classes;
+    Spellings m_points;
     Spellings m_parts;
     Spellings m_events;
 };

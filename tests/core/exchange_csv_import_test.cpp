@@ -76,6 +76,15 @@ TEST_F(CsvImport, partsRulesAndEventsTakeTheSpellingOfTheRules) {
     EXPECT_EQ(rows.all(SheetId::Happenings).at(0).at(1), "Inflated");
 }
 
+TEST_F(CsvImport, aBoatsOwnPointTakesTheSpellingOfItsClass) {
+    support::importInto(
+        rows, {{"points.csv", "boat,phase,point,kind\nteal,Launch,BUNG,look\nTeal,return,BUNG,look\n"}});
+    const auto points = rows.where(SheetId::Points, "boat", "Teal");
+    ASSERT_EQ(points.size(), 2U);
+    EXPECT_EQ(points[0].at(3), "bung");
+    EXPECT_EQ(points[1].at(3), "BUNG"); // another phase, so another point
+}
+
 TEST_F(CsvImport, aKnownRowKeepsItsSpelling) {
     const auto plan = planOf({{"boats.csv", "boat,note\nHERON,new engine\n"}}, rows);
     ASSERT_EQ(plan.changes.size(), 1U);
