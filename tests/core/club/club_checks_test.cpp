@@ -1,0 +1,245 @@
+#include "core/club.h"
+#include "tests/core/club/small_club.h"
+#include "tests/support/watched_disk.h"
+
+#include <algorithm>
+#include <gmock/gmock.h>
+
+namespace {
+
+using core::CheckOutcome;
+using core::FindingKind;
+using core::Phase;
+using core::Scanned;
+using support::SmallClub;
+
+int missingOf(const core::CheckAnswer& answer, const std::string& kitType) {
+    for (const core::Finding& finding : answer.findings)
+        if (finding.kind == FindingKind::Missing && finding.kitType == kitType) return finding.quantity;
+    return 0;
+}
+
+bool hasFinding(const core::CheckAnswer& answer, FindingKind kind) {
+    return std::any_of(answer.findings.begin(), answer.findings.end(),
+                       [&](const core::Finding& finding) { return finding.kind == kind; });
+}
+
+// The published six-item list (see small_club.h): all of it there, then each piece in turn left on the beach.
+TEST(Club, publishedKitIsCompleteAndEachMissingPieceIsNamed) {
+    for (const auto& [left, type] : support::publishedKit) {
+        SmallClub small;
+        const auto check = small.open();
+        small.scanAll(check, left);
+        const auto shortAnswer = small.club.answer(check, small.now.today);
+        EXPECT_EQ(shortAnswer->outcome, CheckOutcome::Incomplete) << type;
+        EXPECT_EQ(missingOf(*shortAnswer, type), 1) << type;
+        EXPECT_EQ(std::count_if(shortAnswer->findings.begin(), shortAnswer->findings.end(),
+                                [](const auto& f) { return f.severity == core::Severity::Stop; }),
+                  1);
+        small.scan(check, left);
+        const auto whole = small.club.answer(check, small.now.today);
+        EXPECT_FALSE(hasFinding(*whole, FindingKind::Missing)) << type;
+    }
+}
+
+TEST(Club, onePaddleShownTwiceIsStillOnePaddle) {
+    SmallClub small;
+    const auto check = small.open();
+    small.scanAll(check, "K80NSC1FX4");
+    EXPECT_EQ(small.scan(check, "KBDWAF2K6T").what, Scanned::What::SeenBefore);
+    EXPECT_EQ(missingOf(*small.club.answer(check, small.now.today), "paddle"), 1);
+    EXPECT_EQ(small.scan(check, "K80NSC1FX4").what, Scanned::What::NewItem);
+    EXPECT_EQ(missingOf(*small.club.answer(check, small.now.today), "paddle"), 0);
+}
+
+TEST(Club, aSightingIsOnDiskBeforeItIsAnsweredAndTheCheckGoesOn) {
+    SmallClub small;
+    const auto check = small.open();
+    small.scan(check, "K80NSC1FX4");
+    // A second connection sees what a machine would find after a power cut at this moment.
+    auto other = core::Club::open(small.file());
+    ASSERT_TRUE(other);
+    const auto again = other->openCheck("petrel", Phase::Launch, small.now);
+    ASSERT_TRUE(again);
+    EXPECT_TRUE(again->resumed);
+    EXPECT_EQ(again->check, check);
+    EXPECT_EQ(missingOf(*other->answer(check, small.now.today), "paddle"), 1);
+}
+
+TEST(Club, aNewSightingCostsOneSyncAndARepeatedOneNone) {
+    const support::WatchedDisk disk;
+    SmallClub small;
+    const auto check = small.open();
+    small.scan(check, "K80NSC1FX4");
+    const int before = disk.syncs();
+    small.scan(check, "KBDWAF2K6T");
+    const int one = disk.syncs();
+    EXPECT_EQ(one - before, 1);
+    small.scan(check, "KBDWAF2K6T");
+    EXPECT_EQ(disk.syncs(), one);
+}
+
+TEST(Club, undoTakesTheNewestSightingBackAndKeepsItInTheRecord) {
+    SmallClub small;
+    const auto check = small.open();
+    small.scanAll(check);
+    small.scan(check, small.club.mintCodes(1).front());
+    EXPECT_TRUE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::UnknownTag));
+    const auto facts = small.club.verify(false)->facts;
+    ASSERT_TRUE(small.club.undoSighting(check, small.now));
+    EXPECT_FALSE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::UnknownTag));
+    EXPECT_EQ(small.club.verify(false)->facts, facts + 1);
+}
+
+TEST(Club, undoOfNothingIsRefused) {
+    SmallClub small;
+    const auto check = small.open();
+    const auto undone = small.club.undoSighting(check, small.now);
+    ASSERT_FALSE(undone);
+    EXPECT_EQ(undone.error().kind, core::ErrorKind::NotFound);
+}
+
+TEST(Club, anIncompleteLaunchIsSignedOnlyWithAReason) {
+    SmallClub small;
+    const auto check = small.open();
+    small.scanAll(check, "KGFB6J8WF9");
+    const auto refused = small.club.sign(check, "Odalys Finch", "", small.now);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
+    const auto done = small.club.sign(check, "odalys finch", "swimmer in the water", small.now);
+    ASSERT_TRUE(done);
+    EXPECT_EQ(done->by, "Odalys Finch");
+    EXPECT_EQ(done->urgent, "swimmer in the water");
+    EXPECT_EQ(small.club.boatConditions(small.now.today).front().boat, "Tern"); // never checked stands first
+    EXPECT_EQ(small.club.boatConditions(small.now.today).back().urgent, "swimmer in the water");
+}
+
+TEST(Club, aSignedCheckNeverChanges) {
+    SmallClub small;
+    const auto check = small.open();
+    small.scanAll(check);
+    ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "not urgent at all", small.now));
+    EXPECT_FALSE(small.club.scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
+    EXPECT_FALSE(small.club.sign(check, "Bram Oke", "", small.now));
+    EXPECT_FALSE(small.club.undoSighting(check, small.now));
+    const auto before = small.club.answer(check, small.now.today);
+    small.import("manifest_lines.csv", "boat_class,kit_type,quantity\ninflatable,knife,5\n");
+    const auto after = small.club.answer(check, small.now.today);
+    EXPECT_EQ(after->outcome, before->outcome);
+    EXPECT_EQ(after->lines.front().wanted, 1);
+    EXPECT_EQ(after->findings.size(), before->findings.size());
+    EXPECT_TRUE(after->best == before->best);
+    const auto next = small.open();
+    EXPECT_EQ(small.club.answer(next, small.now.today)->lines.front().wanted, 5);
+}
+
+TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
+    SmallClub small;
+    const auto launch = small.open();
+    ASSERT_TRUE(small.club.giveNames(launch, {"Odalys Finch", "Bram Oke"}, small.now));
+    small.scanAll(launch);
+    ASSERT_TRUE(small.club.sign(launch, "Odalys Finch", "", small.now));
+    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::Out);
+
+    small.now = small.at("2026-03-14T09:10:00Z");
+    const auto back = small.open(Phase::Return);
+    small.scanAll(back, "KGFB6J8WF9");
+    const auto signedBack = small.club.sign(back, "Bram Oke", "", small.now);
+    ASSERT_TRUE(signedBack);
+    EXPECT_EQ(signedBack->answer.outcome, CheckOutcome::Incomplete);
+
+    const auto missing = small.club.missingItems();
+    ASSERT_EQ(missing.size(), 1U);
+    EXPECT_EQ(missing[0].code, "KGFB6J8WF9");
+    EXPECT_EQ(missing[0].boat, "Petrel");
+    ASSERT_EQ(missing[0].chain.size(), 3U);
+    EXPECT_EQ(missing[0].chain[0].what, core::ChainLink::What::Launched);
+    EXPECT_THAT(missing[0].chain[0].by, testing::ElementsAre("Odalys Finch", "Bram Oke"));
+    EXPECT_EQ(missing[0].chain[2].what, core::ChainLink::What::NotReturned);
+    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::NotReady);
+
+    const auto elsewhere = small.open(Phase::Launch, "Tern");
+    small.scan(elsewhere, "KGFB6J8WF9");
+    EXPECT_TRUE(hasFinding(*small.club.answer(elsewhere, small.now.today), FindingKind::WasMissing));
+    EXPECT_TRUE(small.club.missingItems().empty());
+    EXPECT_EQ(small.club.item("KGFB6J8WF9")->state, core::ItemState::Serviceable);
+    ASSERT_TRUE(
+        small.club.undoSightingOf(elsewhere, "KGFB6J8WF9", small.now)); // it was a wrong scan: still missing
+    EXPECT_EQ(small.club.missingItems().size(), 1U);
+}
+
+TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {
+    SmallClub small;
+    for (const Phase phase : {Phase::Launch, Phase::Return}) {
+        const auto check = small.open(phase);
+        small.scanAll(check);
+        ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "", small.now));
+    }
+    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::RescueReady);
+
+    const auto elsewhere = small.open(Phase::Launch, "Tern");
+    small.scan(elsewhere, "KD2289T9SE");
+    const auto moved = small.club.boatConditions(small.now.today);
+    EXPECT_THAT(moved, testing::Each(
+                           testing::Field(&core::BoatCondition::kind, core::BoatCondition::Kind::NotReady)));
+    ASSERT_TRUE(small.club.undoSighting(elsewhere, small.now));
+    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::RescueReady);
+    ASSERT_TRUE(
+        small.club.addLogEntry("Petrel", "port bung seeps", core::Severity::Stop, "Bram Oke", small.now));
+    EXPECT_EQ(small.club.boatConditions(small.now.today).front().boat, "Petrel");
+    EXPECT_EQ(small.club.boatConditions(small.now.today).front().reasons.size(), 1U);
+}
+
+// Rules 4 and the safest reading of "rescue ready": short when it went out and short when it came back is
+// short.
+TEST(Club, aBoatLaunchedShortIsNotRescueReadyWhenItIsBack) {
+    SmallClub small;
+    for (const Phase phase : {Phase::Launch, Phase::Return}) {
+        const auto check = small.open(phase);
+        small.scanAll(check, "KGFB6J8WF9");
+        ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "swimmer in the water", small.now));
+    }
+    const auto petrel = small.club.boatConditions(small.now.today).front();
+    EXPECT_EQ(petrel.kind, core::BoatCondition::Kind::NotReady);
+    EXPECT_EQ(petrel.urgent, "swimmer in the water");
+}
+
+TEST(Club, damagedKitCountsForNoBoatAndStandsInTheLog) {
+    SmallClub small;
+    const auto check = small.open();
+    small.scanAll(check);
+    ASSERT_TRUE(small.club.withdraw(check, "kd22 89t9 se", "aerial broken", small.now));
+    const auto answer = small.club.answer(check, small.now.today);
+    EXPECT_TRUE(hasFinding(*answer, FindingKind::Unserviceable));
+    EXPECT_EQ(missingOf(*answer, "radio"), 1);
+    const auto log = small.club.logEntries();
+    ASSERT_EQ(log->size(), 1U);
+    EXPECT_EQ(log->front().text, "aerial broken");
+    EXPECT_EQ(log->front().severity, core::Severity::Stop);
+}
+
+TEST(Club, pointsAreRecordedAndRefusedByName) {
+    SmallClub small;
+    const auto check = small.open();
+    EXPECT_TRUE(small.club.recordPoint(check, "Bow Chamber", 25, small.now));
+    EXPECT_TRUE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::PointOutOfRange));
+    EXPECT_TRUE(small.club.recordPoint(check, "bow chamber", 20, small.now));
+    EXPECT_FALSE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::PointOutOfRange));
+    EXPECT_FALSE(small.club.recordPoint(check, "stern chamber", 20, small.now));
+}
+
+TEST(Club, tagsOfBoatsPeopleAndControlsMeanWhatTheyAre) {
+    SmallClub small;
+    small.import("boats.csv", "boat,tag\nPetrel,B00000001S\nTern,B00000002Q\n");
+    small.import("people.csv", "person,tag\nBram Oke,P000000011\n");
+    const auto check = small.open();
+    EXPECT_EQ(small.scan(check, "B00000001S").what, Scanned::What::Ignored);
+    EXPECT_EQ(small.scan(check, "B00000002Q").what, Scanned::What::Unread);
+    EXPECT_EQ(small.scan(check, "P000000011").what, Scanned::What::PersonNamed);
+    EXPECT_THAT(small.club.namesOf(check), testing::ElementsAre("Bram Oke"));
+    EXPECT_EQ(small.scan(check, "C00000004S").control, core::ControlTag::Undo);
+    EXPECT_EQ(small.scan(check, "4099052913969").what, Scanned::What::Unread);
+    EXPECT_FALSE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::UnknownTag));
+}
+
+} // namespace

@@ -1,0 +1,31 @@
+# Sourced by demo/run and tests/run: installs what is missing and builds the release preset.
+# Leaves $build, the folder of the programs.
+
+top=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
+build=$top/build/release
+
+as_root() {
+    if [ "$(id -u)" = 0 ]; then "$@"; elif command -v sudo >/dev/null; then sudo "$@"; else
+        echo "Packages are missing and neither root nor sudo is at hand: $*" >&2
+        exit 1
+    fi
+}
+
+install_missing() {
+    local wanted missing
+    wanted=$(grep -v '^#' "$top/tests/support/packages.txt")
+    # shellcheck disable=SC2086 # the list is words
+    missing=$(comm -23 <(printf '%s\n' $wanted | sort -u) \
+        <(dpkg-query -W -f '${db:Status-Abbrev} ${Package}\n' 2>/dev/null | sed -n 's/^ii  *//p' | sort -u))
+    [ -z "$missing" ] && return
+    echo "Installing:" $missing
+    as_root apt-get update -q >/dev/null
+    # shellcheck disable=SC2086
+    as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends $missing >/dev/null
+}
+
+# build_targets [TARGET…]: none means everything.
+build_targets() {
+    [ -f "$build/build.ninja" ] || cmake --preset release -S "$top" >/dev/null
+    cmake --build "$build" -- "$@"
+}
