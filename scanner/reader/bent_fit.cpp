@@ -30,7 +30,7 @@ class BentFitter {
 public:
     BentFitter(const StraightPatch& patch, const GridPattern& pattern, bool alongRows)
         : m_patch(patch)
-        , m_points(pointsOf(pattern, true))
+        , m_points(pattern.quarters)
         , m_half(pattern.columns / 2.0)
         , m_alongRows(alongRows)
         , m_seen(m_points.size())
@@ -48,10 +48,10 @@ public:
         double n = 0, s = 0, ss = 0, t = 0, tt = 0, st = 0;
         for (std::size_t i = 0; i < m_points.size(); ++i) {
             const PatternPoint& p = m_points[i];
-            const double a = p.u / m_half - 1, b = p.v / m_half - 1;
+            const double a = p.u, b = p.v;
             m_space[i] = m_alongRows ? spacePoint(b, a, m_bend) : spacePoint(a, b, m_bend);
             m_at[i] = project(m_camera, m_space[i]);
-            m_seen[i] = slopeAt(m_patch, m_at[i].x, m_at[i].y);
+            m_seen[i] = slopeAt(m_patch, static_cast<float>(m_at[i].x), static_cast<float>(m_at[i].y));
             const double value = m_seen[i].value;
             n += 1;
             s += value;
@@ -126,7 +126,7 @@ private:
     }
 
     const StraightPatch& m_patch;
-    std::vector<PatternPoint> m_points;
+    const std::vector<PatternPoint>& m_points;
     double m_half;
     bool m_alongRows;
     std::array<double, 12> m_camera{};

@@ -122,30 +122,35 @@ double cross(Point o, Point a, Point b) {
     return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
 }
 
-/// Convex hull of a patch, clockwise on the screen.
+/// Convex hull of a patch, clockwise on the screen: the rows come in order, so the right side is wrapped
+/// going down and the left side going up.
 std::vector<Point> hullOf(const std::vector<Run>& runs) {
-    std::vector<Point> points;
-    for (const Run& run : runs)
-        for (double y : {run.y + 0.0, run.y + 1.0}) {
-            points.push_back({static_cast<double>(run.from), y});
-            points.push_back({static_cast<double>(run.to), y});
+    std::vector<Point> left, right;
+    for (std::size_t i = 0; i < runs.size();) {
+        const int y = runs[i].y;
+        int from = runs[i].from, to = runs[i].to;
+        for (; i < runs.size() && runs[i].y == y; ++i) {
+            from = std::min(from, runs[i].from);
+            to = std::max(to, runs[i].to);
         }
-    std::sort(points.begin(), points.end(),
-              [](Point a, Point b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
-    std::vector<Point> hull(2 * points.size());
-    std::size_t n = 0;
-    for (const Point& p : points) {
-        while (n >= 2 && cross(hull[n - 2], hull[n - 1], p) <= 0)
-            --n;
-        hull[n++] = p;
+        for (double edge : {y + 0.0, y + 1.0}) {
+            left.push_back({static_cast<double>(from), edge});
+            right.push_back({static_cast<double>(to), edge});
+        }
     }
-    const std::size_t lower = n + 1;
-    for (std::size_t i = points.size() - 1; i-- > 0;) {
-        while (n >= lower && cross(hull[n - 2], hull[n - 1], points[i]) <= 0)
-            --n;
-        hull[n++] = points[i];
-    }
-    hull.resize(n > 0 ? n - 1 : 0);
+    const auto wrap = [](const std::vector<Point>& chain) {
+        std::vector<Point> kept;
+        for (const Point& p : chain) {
+            while (kept.size() >= 2 && cross(kept[kept.size() - 2], kept.back(), p) <= 0)
+                kept.pop_back();
+            kept.push_back(p);
+        }
+        return kept;
+    };
+    std::reverse(left.begin(), left.end());
+    std::vector<Point> hull = wrap(right);
+    const auto rising = wrap(left);
+    hull.insert(hull.end(), rising.begin(), rising.end());
     return hull;
 }
 

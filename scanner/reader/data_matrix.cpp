@@ -152,6 +152,7 @@ GridPattern makePattern(int n) {
         pattern.set(0, i, -1);
         pattern.set(i, n - 1, -1);
     }
+    pattern.listPoints();
     return pattern;
 }
 

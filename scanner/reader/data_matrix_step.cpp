@@ -11,6 +11,7 @@
 namespace scanner::reader {
 namespace {
 
+constexpr double leastSolidity = 0.2;
 constexpr int nominal = 18; ///< modules a side of the patch in which all sizes are tried
 
 double patchAt(const StraightPatch& patch, double x, double y) {
@@ -59,29 +60,26 @@ Homography quarterTurns(int turns, double size) {
 }
 
 /// Correlation of the alternating edges alone: whole-pattern correlation likes wrong sizes.
-double alternation(const PictureLevels& picture, const GridFit& fit, int n, double modulePixels,
-                   bool negative) {
-    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
-    const GridSamples samples = sampleGrid(picture, mapping, modulePixels, n, n, negative);
-    double count = 0, s = 0, ss = 0, st = 0;
-    const auto add = [&](int c, int r, double target) {
-        // Against the mean of the two neighbours along the edge, which uneven light does not disturb.
-        const double value = samples.at(c, r);
+double alternation(const StraightPatch& patch, const Homography& toPatch, int n) {
+    float count = 0, s = 0, ss = 0, st = 0;
+    const auto add = [&](int column, int row, float target) {
+        const Point p = toPatch.map(column + 0.5, row + 0.5);
+        const float value = slopeAt(patch, static_cast<float>(p.x), static_cast<float>(p.y)).value;
         s += value;
         ss += value * value;
         st += value * target;
         count += 1;
     };
     for (int i = 1; i + 1 < n; ++i) {
-        add(i, 0, i % 2 ? 1 : -1);
-        add(n - 1, i, i % 2 ? -1 : 1);
+        add(i, 0, i % 2 ? 1.0f : -1.0f);
+        add(n - 1, i, i % 2 ? -1.0f : 1.0f);
     }
-    const double variance = ss - s * s / count;
-    return variance > 1 ? st / std::sqrt(variance * count) : 0;
+    const float variance = ss - s * s / count;
+    return variance > 1e-3f ? st / std::sqrt(variance * count) : 0;
 }
 
 struct Candidate {
-    GridFit fit;
+    Homography toPatch;
     const MatrixSize* size = nullptr;
     double alternation = -1;
 };
@@ -91,13 +89,12 @@ double modulePixelsOf(const Homography& h, int n) {
     return std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
 }
 
-std::optional<SeenCode> decode(const PictureLevels& picture, const Candidate& candidate, bool negative,
-                               const TextTest& isTag) {
-    const MatrixSize& size = *candidate.size;
+std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& toPicture,
+                               const MatrixSize& size, bool negative, const TextTest& isTag) {
+
     const int n = size.modules;
-    const auto mapping = [&](double u, double v) { return candidate.fit.toPicture.map(u, v); };
-    const GridSamples samples =
-        sampleGrid(picture, mapping, modulePixelsOf(candidate.fit.toPicture, n), n, n, negative);
+    const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
+    const GridSamples samples = sampleGrid(picture, mapping, modulePixelsOf(toPicture, n), n, n, negative);
     for (const Threshold& threshold : {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0},
                                        Threshold{5, 0.7f}, Threshold{11, 0.7f}, Threshold{0, 0.7f}}) {
         const GridSamples soft = softModules(samples, threshold);
@@ -110,7 +107,7 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Candidate& ca
                 (isTag && isTag(code->text)) || (code->gs1 && provesItselfAsGs1(code->text, isTag));
             if (!proved && reading->erased + 2 * reading->errors > size.checks - 4) continue;
             code->howRead = reading->needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
-            code->corners = cornersOf(candidate.fit.toPicture, n, n);
+            code->corners = cornersOf(toPicture, n, n);
             return code;
         }
     }
@@ -134,23 +131,32 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
     std::stable_sort(turns.begin(), turns.end(), [&](int a, int b) { return score(a) > score(b); });
     std::vector<Candidate> candidates;
     for (int k = 0; k < 2; ++k) {
-        if (score(turns[k]) < 0.2) break;
+        if (score(turns[k]) < leastSolidity) break;
         for (const MatrixSize& size : matrixSizes()) {
-            const int n = size.modules;
-            const double scale = static_cast<double>(nominal) / n;
+            const double scale = static_cast<double>(nominal) / size.modules;
             const Homography start = StraightPatch::fromModules() * quarterTurns(turns[k], nominal) *
                                      Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}};
-            Candidate candidate{fitInPatch(patch, matrixPattern(n), start, 0.2), &size, -1};
-            if (candidate.fit.correlation < 0.4) continue;
-            candidate.alternation =
-                alternation(picture, candidate.fit, n, modulePixelsOf(candidate.fit.toPicture, n), negative);
-            if (candidate.alternation > 0.4) candidates.push_back(candidate);
+            GridFitter fitter(patch, matrixPattern(size.modules), start);
+            if (!fitter.approach(0.2, 3, 3) || fitter.correlation() < 0.4) continue;
+            const double regular = alternation(patch, fitter.toPatch(), size.modules);
+            if (regular > 0.4) candidates.push_back({fitter.toPatch(), &size, regular});
         }
     }
     std::stable_sort(candidates.begin(), candidates.end(),
                      [](const Candidate& a, const Candidate& b) { return a.alternation > b.alternation; });
-    for (std::size_t i = 0; i < std::min<std::size_t>(2, candidates.size()); ++i)
-        if (auto code = decode(picture, candidates[i], negative, isTag)) return code;
+    for (std::size_t i = 0; i < std::min<std::size_t>(2, candidates.size()); ++i) {
+        const MatrixSize& size = *candidates[i].size;
+        GridFitter fitter(patch, matrixPattern(size.modules), candidates[i].toPatch);
+        fitter.approach(-1, 0, 0);
+        fitter.refine();
+        if (auto code = decode(picture, patch.toPicture() * fitter.toPatch(), size, negative, isTag)) {
+            if (getenv("DBG4"))
+                fprintf(stderr, "DMOK solid %.2f alt %.2f corr %.2f rank %zu turn n %d\n",
+                        std::max(score(turns[0]), score(turns[1])), candidates[i].alternation,
+                        fitter.correlation(), i, size.modules);
+            return code;
+        }
+    }
     return std::nullopt;
 }
 

@@ -18,19 +18,19 @@ FrameReader::FrameReader(GreyPicture picture, TextTest isTag)
 
 void FrameReader::readAll(bool rescue, std::chrono::milliseconds budget) {
     if (budget.count() > 0) m_end = Clock::now() + budget;
-    readPlain();
-    readFinderTriples();
-    readBars(BarEffort::OneBand);
+    timed("plain", [&] { readPlain(); });
+    timed("triples", [&] { readFinderTriples(); });
+    timed("bars1", [&] { readBars(BarEffort::OneBand); });
     if (!rescue || isLate()) return;
-    readFinderPairs();
-    readBent();
-    readDarkPatches(0, 1, false);
-    readDarkPatches(1, 1, false);
-    readDarkPatches(1, 2, false);
-    readDarkPatches(0, 1, true);
-    readDarkPatches(1, 1, true);
-    readDarkPatches(1, 2, true);
-    readBars(BarEffort::AllBands);
+    timed("pairs", [&] { readFinderPairs(); });
+    timed("bent", [&] { readBent(); });
+    timed("dm01", [&] { readDarkPatches(0, 1, false); });
+    timed("dm11", [&] { readDarkPatches(1, 1, false); });
+    timed("dm12", [&] { readDarkPatches(1, 2, false); });
+    timed("dmn01", [&] { readDarkPatches(0, 1, true); });
+    timed("dmn11", [&] { readDarkPatches(1, 1, true); });
+    timed("dmn12", [&] { readDarkPatches(1, 2, true); });
+    timed("bars2", [&] { readBars(BarEffort::AllBands); });
 }
 
 bool FrameReader::isLate() const {

@@ -41,10 +41,28 @@ GridPattern makeQrPattern(int version) {
     setSquares(pattern, 3, size - 4, 4, 2);
     if (version > 1) setSquares(pattern, size - 7, size - 7, 2, 1);
     pattern.set(8, size - 8, -1);
+    pattern.listPoints();
     return pattern;
 }
 
 } // namespace
+
+void GridPattern::listPoints() {
+    const double half = std::max(columns, rows) / 2.0;
+    const auto pointAt = [&](double u, double v, int target) {
+        return PatternPoint{static_cast<float>((u - columns / 2.0) / half),
+                            static_cast<float>((v - rows / 2.0) / half), static_cast<float>(target)};
+    };
+    for (int row = -1; row <= rows; ++row)
+        for (int column = -1; column <= columns; ++column) {
+            const int target = at(column, row);
+            if (target == 0) continue;
+            middles.push_back(pointAt(column + 0.5, row + 0.5, target));
+            for (double dv : {0.25, 0.75})
+                for (double du : {0.25, 0.75})
+                    quarters.push_back(pointAt(column + du, row + dv, target));
+        }
+}
 
 const GridPattern& qrPattern(int version) {
     static const std::array<GridPattern, 6> patterns{makeQrPattern(1), makeQrPattern(2), makeQrPattern(3),

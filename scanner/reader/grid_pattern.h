@@ -5,6 +5,11 @@
 
 namespace scanner::reader {
 
+/// A place of a pattern, from -1 to 1 along its longer side, and whether it is light (1) or dark (-1).
+struct PatternPoint {
+    float u, v, target;
+};
+
 /// What is known of a matrix symbol before it is read: the modules that are the same in every symbol of its
 /// size, with one module of the quiet zone around.
 struct GridPattern {
@@ -22,6 +27,10 @@ struct GridPattern {
     void set(int column, int row, int value) {
         modules[(row + 1) * (columns + 2) + column + 1] = static_cast<std::int8_t>(value);
     }
+
+    std::vector<PatternPoint> middles;  ///< of all known modules
+    std::vector<PatternPoint> quarters; ///< four points in each, a quarter of a module off its middle
+    void listPoints();                  ///< fills both; call it when all modules are set
 };
 
 /// Finders, separators, timing, alignment patterns, the dark module and the quiet zone of a QR symbol of

@@ -1,7 +1,5 @@
 #include "scanner/reader/grid_sampling.h"
 
-#include "scanner/reader/sampling.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -21,59 +19,55 @@ GridSamples sharpened(const GridSamples& samples, float amount) {
     return result;
 }
 
+/// Sum and extremes of a window's modules.
 struct Levels {
-    float mean, least, most;
+    float sum = 0, least = 1e9f, most = -1e9f;
+    int count = 0;
+
+    void add(const Levels& other) {
+        sum += other.sum;
+        least = std::min(least, other.least);
+        most = std::max(most, other.most);
+        count += other.count;
+    }
 };
 
-Levels levelsOf(const GridSamples& s, int left, int top, int right, int bottom) {
-    Levels levels{0, 1e9f, -1e9f};
-    for (int r = top; r < bottom; ++r)
-        for (int c = left; c < right; ++c) {
-            const float value = s.at(c, r);
-            levels.mean += value;
-            levels.least = std::min(levels.least, value);
-            levels.most = std::max(levels.most, value);
-        }
-    levels.mean /= static_cast<float>((right - left) * (bottom - top));
-    return levels;
+/// Levels of the square window around each module, first along the rows, then along the columns.
+std::vector<Levels> windowLevels(const GridSamples& s, int reach) {
+    std::vector<Levels> across(s.values.size()), result(s.values.size());
+    for (int r = 0; r < s.rows; ++r)
+        for (int c = 0; c < s.columns; ++c)
+            for (int k = std::max(0, c - reach); k <= std::min(s.columns - 1, c + reach); ++k)
+                across[r * s.columns + c].add({s.at(k, r), s.at(k, r), s.at(k, r), 1});
+    for (int r = 0; r < s.rows; ++r)
+        for (int k = std::max(0, r - reach); k <= std::min(s.rows - 1, r + reach); ++k)
+            for (int c = 0; c < s.columns; ++c)
+                result[r * s.columns + c].add(across[k * s.columns + c]);
+    return result;
+}
+
+float softValue(float value, const Levels& levels) {
+    constexpr float floorOfRange = 6; // grey levels
+    const float middle = (levels.least + levels.most) / 2,
+                mean = levels.sum / static_cast<float>(levels.count);
+    return (value - (middle + mean) / 2) / std::max(floorOfRange, (levels.most - levels.least) / 2);
 }
 
 } // namespace
 
-GridSamples sampleGrid(const PictureLevels& picture, const ModuleMapping& toPicture, double modulePixels,
-                       int columns, int rows, bool negative) {
-    const int level = picture.levelFor(modulePixels, 4.0);
-    const GreyPicture& source = picture.levels[level];
-    const double scale = 1.0 / (1 << level);
-    GridSamples samples{columns, rows, std::vector<float>(static_cast<std::size_t>(columns) * rows)};
-    for (int r = 0; r < rows; ++r)
-        for (int c = 0; c < columns; ++c) {
-            float sum = 0;
-            for (int i = 0; i < 9; ++i) {
-                const Point p = toPicture(c + 0.5 + 0.22 * (i % 3 - 1), r + 0.5 + 0.22 * (i / 3 - 1));
-                sum += sampleAt(source, p.x * scale, p.y * scale);
-            }
-            samples.values[r * columns + c] = negative ? 255 - sum / 9 : sum / 9;
-        }
-    return samples;
-}
-
 GridSamples softModules(const GridSamples& samples, const Threshold& threshold) {
-    constexpr float floorOfRange = 6; // grey levels
-    const GridSamples source = threshold.sharpening > 0 ? sharpened(samples, threshold.sharpening) : samples;
-    GridSamples soft = source;
-    const int reach = threshold.window / 2;
-    Levels levels = levelsOf(source, 0, 0, source.columns, source.rows);
-    for (int r = 0; r < source.rows; ++r)
-        for (int c = 0; c < source.columns; ++c) {
-            if (threshold.window > 0)
-                levels =
-                    levelsOf(source, std::max(0, c - reach), std::max(0, r - reach),
-                             std::min(source.columns, c + reach + 1), std::min(source.rows, r + reach + 1));
-            const float middle = (levels.least + levels.most) / 2, half = (levels.most - levels.least) / 2;
-            soft.values[r * source.columns + c] =
-                (source.at(c, r) - (middle + levels.mean) / 2) / std::max(floorOfRange, half);
-        }
+    GridSamples soft = threshold.sharpening > 0 ? sharpened(samples, threshold.sharpening) : samples;
+    if (threshold.window > 0) {
+        const auto levels = windowLevels(soft, threshold.window / 2);
+        for (std::size_t i = 0; i < soft.values.size(); ++i)
+            soft.values[i] = softValue(soft.values[i], levels[i]);
+        return soft;
+    }
+    Levels whole;
+    for (float value : soft.values)
+        whole.add({value, value, value, 1});
+    for (float& value : soft.values)
+        value = softValue(value, whole);
     return soft;
 }
 

@@ -6,6 +6,25 @@
 #include <cmath>
 
 namespace scanner::reader {
+namespace {
+
+std::array<float, 9> toFloats(const Homography& h) {
+    std::array<float, 9> m{};
+    std::transform(h.m.begin(), h.m.end(), m.begin(), [](double value) { return static_cast<float>(value); });
+    return m;
+}
+
+/// Whether all of a patch shows pixels of the picture, so that sampling need not look out for its edges.
+bool liesInside(const Homography& h, double width, double height, const GreyPicture& picture) {
+    for (const Point& p : cornersOf(h, width, height))
+        if (!(p.x > 2 && p.y > 2 && p.x < picture.width - 3 && p.y < picture.height - 3)) return false;
+    // Behind the camera a corner can look inside while the middle is not.
+    const double w = h.m[8];
+    return w > 0 && w + h.m[6] * width > 0 && w + h.m[7] * height > 0 &&
+           w + h.m[6] * width + h.m[7] * height > 0;
+}
+
+} // namespace
 
 StraightPatch::StraightPatch(const PictureLevels& picture, const Homography& guess, int columns, int rows,
                              bool negative)
@@ -29,20 +48,22 @@ Homography StraightPatch::toPicture() const {
 }
 
 void StraightPatch::warp(const PictureLevels& picture) {
-    const Homography& guess = m_guess;
-    const auto d = derivativeAt(guess, {m_width / 8.0 - margin, m_height / 8.0 - margin});
+    const auto d = derivativeAt(m_guess, {m_width / 8.0 - margin, m_height / 8.0 - margin});
     const double step = std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2])) / pixelsPerModule;
     const int level = picture.levelFor(step, 1.0);
     const GreyPicture& source = picture.levels[level];
-    const double scale = 1.0 / (1 << level), pitch = 1.0 / pixelsPerModule;
-    const auto& m = guess.m;
+    const double scale = 1.0 / (1 << level);
+    const Homography h = Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * toPicture();
+    const bool inside = liesInside(h, m_width, m_height, source);
+    const auto m = toFloats(h);
     for (int y = 0; y < m_height; ++y) {
-        const double v = (y + 0.5) * pitch - margin;
+        const float v = static_cast<float>(y) + 0.5f;
+        const float x0 = m[1] * v + m[2], y0 = m[4] * v + m[5], w0 = m[7] * v + m[8];
+        float* out = m_values.data() + y * m_width;
         for (int x = 0; x < m_width; ++x) {
-            const double u = (x + 0.5) * pitch - margin;
-            const double w = scale / (m[6] * u + m[7] * v + m[8]);
-            m_values[y * m_width + x] =
-                sampleAt(source, (m[0] * u + m[1] * v + m[2]) * w, (m[3] * u + m[4] * v + m[5]) * w);
+            const float u = static_cast<float>(x) + 0.5f, w = 1.0f / (m[6] * u + w0);
+            const float px = (m[0] * u + x0) * w, py = (m[3] * u + y0) * w;
+            out[x] = inside ? sampleInside(source, px, py) : sampleAt(source, px, py);
         }
     }
 }
@@ -107,35 +128,6 @@ void StraightPatch::smooth() {
             out[x] = (sum[x] + 2 * sum[x + 1] + sum[x + 2]) * (1.0f / 16);
     }
     m_values.swap(result);
-}
-
-Slope slopeAt(const StraightPatch& patch, double x, double y) {
-    const double px = x > 0.5 ? std::min(x - 0.5, patch.width() - 1.001) : 0.0;
-    const double py = y > 0.5 ? std::min(y - 0.5, patch.height() - 1.001) : 0.0;
-    const int ix = static_cast<int>(px), iy = static_cast<int>(py);
-    const float fx = static_cast<float>(px - ix), fy = static_cast<float>(py - iy);
-    const float* top = patch.row(iy) + ix;
-    const float* low = patch.row(iy + 1) + ix;
-    const float across = top[1] - top[0], acrossLow = low[1] - low[0];
-    const float upper = top[0] + fx * across, lower = low[0] + fx * acrossLow;
-    return {upper + fy * (lower - upper), across + fy * (acrossLow - across), lower - upper};
-}
-
-std::vector<PatternPoint> pointsOf(const GridPattern& pattern, bool four) {
-    std::vector<PatternPoint> points;
-    for (int row = -1; row <= pattern.rows; ++row)
-        for (int column = -1; column <= pattern.columns; ++column) {
-            const auto target = static_cast<float>(pattern.at(column, row));
-            if (target == 0) continue;
-            const float u = static_cast<float>(column) + 0.5f, v = static_cast<float>(row) + 0.5f;
-            if (!four) {
-                points.push_back({u, v, target});
-                continue;
-            }
-            for (int i = 0; i < 4; ++i)
-                points.push_back({u + (i % 2 ? 0.25f : -0.25f), v + (i / 2 ? 0.25f : -0.25f), target});
-        }
-    return points;
 }
 
 } // namespace scanner::reader

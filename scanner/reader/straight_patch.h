@@ -4,6 +4,7 @@
 #include "scanner/reader/homography.h"
 #include "scanner/reader/picture_levels.h"
 
+#include <algorithm>
 #include <vector>
 
 namespace scanner::reader {
@@ -43,14 +44,17 @@ struct Slope {
     float value, dx, dy;
 };
 
-Slope slopeAt(const StraightPatch& patch, double x, double y);
-
-/// A place of the pattern in modules, and whether it is light (1) or dark (-1).
-struct PatternPoint {
-    float u, v, target;
-};
-
-/// The middle of each known module, or four points a quarter of a module off it.
-std::vector<PatternPoint> pointsOf(const GridPattern& pattern, bool four);
+inline Slope slopeAt(const StraightPatch& patch, float x, float y) {
+    // Written so that not-a-number falls on the first pixel too.
+    const float px = x > 0.5f ? std::min(x - 0.5f, static_cast<float>(patch.width()) - 1.01f) : 0.0f;
+    const float py = y > 0.5f ? std::min(y - 0.5f, static_cast<float>(patch.height()) - 1.01f) : 0.0f;
+    const int ix = static_cast<int>(px), iy = static_cast<int>(py);
+    const float fx = px - static_cast<float>(ix), fy = py - static_cast<float>(iy);
+    const float* top = patch.row(iy) + ix;
+    const float* low = patch.row(iy + 1) + ix;
+    const float across = top[1] - top[0], acrossLow = low[1] - low[0];
+    const float upper = top[0] + fx * across, lower = low[0] + fx * acrossLow;
+    return {upper + fy * (lower - upper), across + fy * (acrossLow - across), lower - upper};
+}
 
 } // namespace scanner::reader
