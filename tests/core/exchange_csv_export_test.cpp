@@ -3,9 +3,11 @@
 #include "tests/core/exchange_support.h"
 #include "tests/support/scratch_folder.h"
 
+#include <csignal>
 #include <fstream>
 #include <gmock/gmock.h>
 #include <random>
+#include <sys/resource.h>
 
 namespace {
 
@@ -118,6 +120,49 @@ TEST(CsvExport, whatStandsInTheWayChangesNothing) {
     std::ifstream stream(folder / "places.csv");
     EXPECT_EQ(std::string(std::istreambuf_iterator<char>(stream), {}), "old");
     EXPECT_EQ(std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator()), 2);
+}
+
+/// While it lives no file of this process grows beyond `bytes`: the same failure as a full disk, at a place
+/// of choice.
+class SmallFilesOnly {
+public:
+    explicit SmallFilesOnly(rlim_t bytes) {
+        m_before = std::signal(SIGXFSZ, SIG_IGN);
+        getrlimit(RLIMIT_FSIZE, &m_limit);
+        const rlimit small{bytes, m_limit.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &small);
+    }
+    ~SmallFilesOnly() {
+        setrlimit(RLIMIT_FSIZE, &m_limit);
+        std::signal(SIGXFSZ, m_before);
+    }
+    SmallFilesOnly(const SmallFilesOnly&) = delete;
+    SmallFilesOnly& operator=(const SmallFilesOnly&) = delete;
+
+private:
+    rlimit m_limit{};
+    void (*m_before)(int) = nullptr;
+};
+
+TEST(CsvExport, aDiskThatTakesNoMoreChangesNothing) {
+    const support::ScratchFolder folder;
+    MapRegister rows;
+    support::importInto(rows,
+                        {{"places.csv", "place,note\nLoft,x\n"},
+                         {"log.csv", "boat,day,text\nHeron,2026-03-01," + std::string(3000, 'x') + "\n"},
+                         {"boats.csv", "boat\nHeron\n"}});
+    std::ofstream(folder / "places.csv") << "old";
+    {
+        const SmallFilesOnly limit(2000);
+        const core::Outcome outcome = core::exportSheets(rows, folder.path());
+        ASSERT_FALSE(outcome);
+        EXPECT_EQ(outcome.error().kind, core::ErrorKind::DiskFailed);
+        EXPECT_THAT(outcome.error().where, HasSubstr("log.csv"));
+        EXPECT_FALSE(core::exportSheets(rows, folder / "fresh"));
+    }
+    EXPECT_EQ(support::readFiles(folder.path()), (Files{{"places.csv", "old"}}));
+    EXPECT_TRUE(core::exportSheets(rows, folder.path()));
+    EXPECT_EQ(support::readFiles(folder.path()).size(), 14U);
 }
 
 TEST(CsvExport, aFolderThatCannotBeMadeIsReported) {
