@@ -50,7 +50,7 @@ constexpr std::array table{
     fixed("410", "417", checked(13)),
     one("422", digits(3, 3)),
     one("8003", zero, checked(13), text(0, 16)),
-    one("8004", text(4, 30)),
+    one("8004", digits(4, 4), text(0, 26)),
     one("8006", checked(14), digits(4, 4)),
     one("8020", text(1, 25)),
     one("8200", text(1, 70)),

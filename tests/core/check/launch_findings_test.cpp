@@ -1,0 +1,262 @@
+#include "core/check/boat_check.h"
+
+#include "tests/core/check/check_support.h"
+
+#include <gmock/gmock.h>
+
+namespace core {
+namespace {
+
+using ::testing::ElementsAre;
+using ::testing::IsEmpty;
+
+// Design: rules 3, the table of findings, row by row.
+
+/// One required line of two flares that expire, are serviced yearly, and one good flare: one place is left.
+CheckBuilder shortOfOneFlare() {
+    CheckBuilder check;
+    check.type("flare").rules = {yearlyService(), expiry()};
+    check.line("flare", 2);
+    SeenItem& good = check.see("K0", "flare");
+    good.record.item.stamped = known("2027");
+    good.record.item.registered = known("2025-06-01");
+    return check;
+}
+
+SeenItem& seeFlare(CheckBuilder& check, const char* code) {
+    SeenItem& seen = check.see(code, "flare");
+    seen.record.item.stamped = known("2027");
+    seen.record.item.registered = known("2025-06-01");
+    return seen;
+}
+
+TEST(LaunchFindings, itemOfATypeThatNoLineTakesIsExtraWhateverItsState) {
+    CheckBuilder check;
+    check.line("paddle");
+    check.see("K1", "paddle");
+    for (ItemState state : {ItemState::Serviceable, ItemState::Unserviceable, ItemState::WrittenOff}) {
+        check.see("K2", "kettle").record.item.state = state;
+        EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra kettle K2"));
+        check.input.seen.pop_back();
+    }
+    check.see("K2", "kettle").record.item.boat = "Teal";
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra kettle K2"));
+    check.input.seen.back().wasMissing = true;
+    EXPECT_THAT(briefOf(check.answer()),
+                ElementsAre("remark extra kettle K2", "remark was-missing kettle K2"));
+}
+
+TEST(LaunchFindings, whatDoesNotCountStopsWhileItsLineIsShortAndIsRemarkedOtherwise) {
+    auto check = shortOfOneFlare();
+    seeFlare(check, "K1").record.item.state = ItemState::Unserviceable;
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("stop missing flare", "stop unserviceable flare K1"));
+    seeFlare(check, "K2");
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark unserviceable flare K1"));
+    check.input.lines[0].required = false;
+    check.input.seen.pop_back();
+    EXPECT_THAT(briefOf(check.answer()),
+                ElementsAre("remark missing flare", "remark unserviceable flare K1"));
+}
+
+TEST(LaunchFindings, aShortRequiredLineThatTakesItAsSubstituteMakesItAStop) {
+    CheckBuilder check;
+    check.line("oar", 1, false);
+    check.line("paddle", 1, true, {"oar"});
+    check.see("K1", "oar").record.item.state = ItemState::Unserviceable;
+    EXPECT_THAT(briefOf(check.answer()),
+                ElementsAre("stop unserviceable oar K1", "stop missing paddle", "remark missing oar"));
+}
+
+TEST(LaunchFindings, saysTheFirstReasonThatApplies) {
+    auto check = shortOfOneFlare();
+    Item& item = seeFlare(check, "K1").record.item;
+    const auto reason = [&] { return briefOf(check.answer())[1]; };
+    item.stamped = known("2026-02");
+    item.registered = known("2025-03-13");
+    item.state = ItemState::WrittenOff;
+    EXPECT_EQ(reason(), "stop written-off flare K1");
+    item.state = ItemState::Unserviceable;
+    EXPECT_EQ(reason(), "stop unserviceable flare K1");
+    item.state = ItemState::Serviceable;
+    EXPECT_EQ(reason(), "stop out-of-date flare K1");
+    item.stamped = known("2027");
+    EXPECT_EQ(reason(), "stop service-overdue flare K1");
+    check.type("flare").rules[0].undated = Undated::Stop;
+    item.registered.reset();
+    EXPECT_EQ(reason(), "stop undated flare K1");
+}
+
+TEST(LaunchFindings, namesTheRuleTheDayAndTheSource) {
+    auto check = shortOfOneFlare();
+    check.type("flare").rules[1].source = "printed on the flare";
+    seeFlare(check, "K1").record.item.stamped = known("2026-02");
+    const auto answer = check.answer();
+    const Finding* finding = findingOf(answer, FindingKind::OutOfDate);
+    ASSERT_TRUE(finding && finding->due);
+    EXPECT_EQ(finding->due->rule.rule, "expiry");
+    EXPECT_EQ(finding->due->rule.source, "printed on the flare");
+    EXPECT_EQ(finding->due->anchorDay, day("2026-02-28"));
+    EXPECT_EQ(finding->since, day("2026-02-28"));
+}
+
+TEST(LaunchFindings, callsAllRulesThatEndALifeOutOfDateAndTheOthersOverdue) {
+    const auto kindFor = [](RuleKind kind) {
+        CheckBuilder check;
+        LifeRule rule;
+        rule.kind = kind;
+        rule.n = 1;
+        rule.event = "impact";
+        check.type("flare").rules = {rule};
+        check.line("flare");
+        SeenItem& seen = check.see("K1", "flare");
+        seen.record.item.made = seen.record.item.firstUse = seen.record.item.stamped = known("2020");
+        seen.record.use = {{day("2026-01-01"), 2, 2}};
+        seen.record.happenings = {{"impact", day("2026-01-01"), {}}};
+        const auto answer = check.answer();
+        return answer.findings.size() == 2 ? answer.findings[1].kind : FindingKind::Missing;
+    };
+    for (RuleKind kind :
+         {RuleKind::Stamped, RuleKind::FromMade, RuleKind::FromFirstUse, RuleKind::YearEndFromMade})
+        EXPECT_EQ(kindFor(kind), FindingKind::OutOfDate) << static_cast<int>(kind);
+    for (RuleKind kind : {RuleKind::InspectEvery, RuleKind::ServiceEvery, RuleKind::EveryHours,
+                          RuleKind::EveryUses, RuleKind::AfterEvent})
+        EXPECT_EQ(kindFor(kind), FindingKind::ServiceOverdue) << static_cast<int>(kind);
+}
+
+TEST(LaunchFindings, ofTwoPassedRulesSpeaksOfTheOneDueLongest) {
+    CheckBuilder check;
+    check.type("flare").rules = {expiry(), expiry()};
+    check.type("flare").rules[1].kind = RuleKind::FromMade;
+    check.type("flare").rules[1].rule = "age";
+    check.line("flare");
+    SeenItem& seen = check.see("K1", "flare");
+    seen.record.item.stamped = known("2026-02");
+    seen.record.item.made = known("2026-01");
+    EXPECT_EQ(findingOf(check.answer(), FindingKind::OutOfDate)->due->rule.rule, "age");
+    check.input.seen[0].record.item.stamped = known("2025");
+    EXPECT_EQ(findingOf(check.answer(), FindingKind::OutOfDate)->due->rule.rule, "expiry");
+}
+
+TEST(LaunchFindings, anUndatedItemStopsOnlyWhereTheRuleSaysSo) {
+    auto check = shortOfOneFlare();
+    seeFlare(check, "K1").record.item.stamped.reset();
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark undated flare K1"));
+    check.type("flare").rules[1].undated = Undated::Stop;
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("stop missing flare", "stop undated flare K1"));
+    check.type("flare").rules[1].undated = Undated::Ignore;
+    EXPECT_THAT(check.answer().findings, IsEmpty());
+}
+
+TEST(LaunchFindings, countsWithARemarkWhatIsPassedAsARemarkOrWithinTolerance) {
+    auto check = shortOfOneFlare();
+    seeFlare(check, "K1").record.item.stamped = known("2026-03-10");
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("stop missing flare", "stop out-of-date flare K1"));
+    check.type("flare").rules[1].tolerance.kind = Tolerance::Kind::EndOfMonth;
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark out-of-date flare K1"));
+    check.type("flare").rules[1].tolerance.kind = Tolerance::Kind::None;
+    check.type("flare").rules[1].severity = Severity::Remark;
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark out-of-date flare K1"));
+}
+
+TEST(LaunchFindings, remarksOnlyTheFirstRuleThatIsPassedAsARemark) {
+    auto check = shortOfOneFlare();
+    for (LifeRule& rule : check.type("flare").rules)
+        rule.severity = Severity::Remark;
+    Item& item = seeFlare(check, "K1").record.item;
+    item.stamped = known("2026-02");
+    item.registered = known("2025-01-01");
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark service-overdue flare K1"));
+}
+
+TEST(LaunchFindings, remarksOncePerItemWhatIsDueSoonTheEarliest) {
+    auto check = shortOfOneFlare();
+    Item& item = seeFlare(check, "K1").record.item;
+    item.stamped = known("2026-04-13");
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark due-soon flare K1"));
+    item.registered = known("2025-04-01");
+    const auto answer = check.answer();
+    EXPECT_THAT(briefOf(answer), ElementsAre("remark due-soon flare K1"));
+    EXPECT_EQ(answer.findings[0].due->rule.rule, "service");
+    item.registered = known("2025-06-01");
+    item.stamped = known("2026-04-14");
+    EXPECT_THAT(check.answer().findings, IsEmpty());
+}
+
+TEST(LaunchFindings, anItemOfAnotherBoatCountsWithARemark) {
+    CheckBuilder check;
+    check.line("paddle");
+    check.see("K1", "paddle").record.item.boat = "Teal";
+    const auto answer = check.answer();
+    EXPECT_THAT(briefOf(answer), ElementsAre("remark other-boat paddle K1"));
+    EXPECT_EQ(answer.findings[0].boat, "Teal");
+    EXPECT_EQ(answer.best.ownBoat, 0);
+}
+
+TEST(LaunchFindings, anItemOfAnotherBoatThatDoesNotCountIsNotSaidToBe) {
+    CheckBuilder check;
+    check.line("paddle");
+    check.see("K1", "paddle").record.item.boat = "Teal";
+    check.input.seen[0].record.item.state = ItemState::Unserviceable;
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("stop missing paddle", "stop unserviceable paddle K1"));
+}
+
+TEST(LaunchFindings, aMissingItemThatIsSeenIsFoundAndCounts) {
+    CheckBuilder check;
+    check.line("paddle");
+    check.see("K1", "paddle").record.item.state = ItemState::Missing;
+    check.input.seen[0].record.item.since = day("2026-01-05");
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark was-missing paddle K1"));
+    EXPECT_EQ(check.answer().findings[0].since, day("2026-01-05"));
+    check.input.seen[0].record.item.state = ItemState::Unserviceable; // what it was before it went missing
+    check.input.seen[0].wasMissing = true;
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("stop missing paddle", "stop unserviceable paddle K1",
+                                                     "remark was-missing paddle K1"));
+}
+
+TEST(LaunchFindings, aLogEntryOnAUsedItemIsAFindingOfItsSeverity) {
+    CheckBuilder check;
+    check.line("paddle");
+    check.see("K1", "paddle").logOpen = {
+        {"e1", "", "K1", day("2026-03-02"), "blade chipped", Severity::Stop, "", {}, ""},
+        {"e2", "", "K1", day("2026-03-03"), "sticker gone", Severity::Remark, "", {}, ""}};
+    const auto answer = check.answer();
+    EXPECT_THAT(briefOf(answer), ElementsAre("stop log-open paddle K1", "remark log-open paddle K1"));
+    EXPECT_EQ(answer.outcome, CheckOutcome::Incomplete);
+}
+
+TEST(LaunchFindings, anUnknownTagIsRemarkedOnceForEachCode) {
+    CheckBuilder check;
+    check.input.unknownTags = {"K9", "K3", "K9"};
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark unknown-tag K3", "remark unknown-tag K9"));
+}
+
+TEST(LaunchFindings, readStopsFirstThenTheManifestsOrderThenCodes) {
+    CheckBuilder check;
+    check.line("radio", 1, false);
+    check.line("paddle", 2);
+    check.line("knife", 1);
+    check.see("K5", "kettle");
+    check.see("K4", "paddle").record.item.state = ItemState::WrittenOff;
+    check.see("K3", "paddle").record.item.state = ItemState::Unserviceable;
+    check.input.unknownTags = {"K1"};
+    check.point("bungs", PointKind::Look, std::nullopt);
+    check.point("wash", PointKind::Look, std::nullopt, {}, {}, false);
+    check.input.logOpen = {{"e", "Heron", "", day("2026-03-01"), "scratch", Severity::Remark, "", {}, ""}};
+    EXPECT_THAT(briefOf(check.answer()),
+                ElementsAre("stop missing paddle x2", "stop unserviceable paddle K3",
+                            "stop written-off paddle K4", "stop missing knife", "stop point-open",
+                            "remark missing radio", "remark unknown-tag K1", "remark extra kettle K5",
+                            "remark log-open", "remark point-open"));
+}
+
+TEST(LaunchFindings, decideTheOutcome) {
+    CheckBuilder check;
+    EXPECT_EQ(check.answer().outcome, CheckOutcome::Complete);
+    check.input.unknownTags = {"K1"};
+    EXPECT_EQ(check.answer().outcome, CheckOutcome::CompleteWithRemarks);
+    check.line("paddle");
+    EXPECT_EQ(check.answer().outcome, CheckOutcome::Incomplete);
+}
+
+} // namespace
+} // namespace core
