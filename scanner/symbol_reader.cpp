@@ -7,7 +7,12 @@ namespace scanner {
 std::vector<SeenCode> readSymbols(GreyView picture, const ReadOptions& options) {
     if (picture.isEmpty()) return {};
     reader::FrameReader frame(copyOf(picture), options.isTag);
-    frame.readAll(options.rescue, options.budget);
+    if (options.budget.count() > 0) frame.setEnd(reader::FrameReader::Clock::now() + options.budget);
+    for (const reader::ReadingStep step : reader::fastSteps)
+        if (!frame.isLate()) frame.run(step);
+    if (options.rescue)
+        for (const reader::ReadingStep step : reader::rescueSteps)
+            if (!frame.isLate()) frame.run(step);
     return frame.codes();
 }
 

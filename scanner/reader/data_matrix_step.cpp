@@ -150,10 +150,6 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
         fitter.approach(-1, 0, 0);
         fitter.refine();
         if (auto code = decode(picture, patch.toPicture() * fitter.toPatch(), size, negative, isTag)) {
-            if (getenv("DBG4"))
-                fprintf(stderr, "DMOK solid %.2f alt %.2f corr %.2f rank %zu turn n %d\n",
-                        std::max(score(turns[0]), score(turns[1])), candidates[i].alternation,
-                        fitter.correlation(), i, size.modules);
             return code;
         }
     }

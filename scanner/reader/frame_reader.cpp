@@ -3,84 +3,154 @@
 #include "scanner/reader/data_matrix_step.h"
 #include "scanner/reader/finder_pairs.h"
 #include "scanner/reader/finder_triples.h"
-#include "scanner/reader/general_decoder.h"
-#include "scanner/reader/grid_fit.h"
 #include "scanner/reader/qr_step.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace scanner::reader {
+namespace {
 
-FrameReader::FrameReader(GreyPicture picture, TextTest isTag)
-    : m_picture(std::move(picture))
-    , m_isTag(std::move(isTag)) {}
+constexpr double leastCorrelation = 0.55; // of a fit that is worth decoding
+constexpr double bendable = 0.5;          // of a flat fit that bending may improve
+constexpr int mostTriples = 40, mostPairs = 60;
 
-void FrameReader::readAll(bool rescue, std::chrono::milliseconds budget) {
-    if (budget.count() > 0) m_end = Clock::now() + budget;
-    timed("plain", [&] { readPlain(); });
-    timed("triples", [&] { readFinderTriples(); });
-    timed("bars1", [&] { readBars(BarEffort::OneBand); });
-    if (!rescue || isLate()) return;
-    timed("pairs", [&] { readFinderPairs(); });
-    timed("bent", [&] { readBent(); });
-    timed("dm01", [&] { readDarkPatches(0, 1, false); });
-    timed("dm11", [&] { readDarkPatches(1, 1, false); });
-    timed("dm12", [&] { readDarkPatches(1, 2, false); });
-    timed("dmn01", [&] { readDarkPatches(0, 1, true); });
-    timed("dmn11", [&] { readDarkPatches(1, 1, true); });
-    timed("dmn12", [&] { readDarkPatches(1, 2, true); });
-    timed("bars2", [&] { readBars(BarEffort::AllBands); });
+/// A full HD frame keeps its size; a photograph's pixels tell less than they cost.
+GreyPicture reduced(GreyPicture picture) {
+    constexpr long most = 2'600'000;
+    while (static_cast<long>(picture.width) * picture.height > most) {
+        GreyPicture half = halved(picture);
+        if (half.pixels.empty()) break;
+        picture = std::move(half);
+    }
+    return picture;
 }
 
-bool FrameReader::isLate() const {
-    return Clock::now() >= m_end;
+Point middleOf(const std::array<Point, 4>& corners) {
+    Point middle;
+    for (const Point& p : corners)
+        middle = {middle.x + p.x / 4, middle.y + p.y / 4};
+    return middle;
+}
+
+bool contains(const std::array<Point, 4>& area, Point p) {
+    bool left = true, right = true;
+    for (int i = 0; i < 4; ++i) {
+        const Point a = area[i], b = area[(i + 1) % 4];
+        const double side = (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+        left &= side >= 0;
+        right &= side <= 0;
+    }
+    return left || right;
+}
+
+void scale(std::array<Point, 4>& corners, double factor) {
+    for (Point& p : corners)
+        p = {p.x * factor, p.y * factor};
+}
+
+} // namespace
+
+FrameReader::FrameReader(GreyPicture picture, TextTest isTag)
+    : m_reduction(picture.width)
+    , m_picture(reduced(std::move(picture)))
+    , m_isTag(std::move(isTag)) {
+    m_reduction = std::max(1.0, std::round(m_reduction / std::max(1, m_picture.full().width)));
+}
+
+void FrameReader::run(ReadingStep step) {
+    switch (step) {
+    case ReadingStep::Triples:
+        return readTriples(finders(), 1);
+    case ReadingStep::Plain:
+        return readPlain(Effort::Quick);
+    case ReadingStep::Bars:
+        return readBars(BarEffort::TwoBands);
+    case ReadingStep::Patches:
+        return readPatches(0, 1, false);
+    case ReadingStep::WidePatches:
+        return readPatches(1, 1, false);
+    case ReadingStep::Pairs:
+        return readPairs();
+    case ReadingStep::Bent:
+        return readBent();
+    case ReadingStep::CloseUp:
+        return readCloseUp();
+    case ReadingStep::WidestPatches:
+        return readPatches(1, 2, false);
+    case ReadingStep::NegativePatches:
+        readPatches(1, 1, true);
+        return readPatches(0, 1, true);
+    case ReadingStep::AllBars:
+        return readBars(BarEffort::AllBands);
+    case ReadingStep::PlainThorough:
+        return readPlain(Effort::Thorough);
+    case ReadingStep::ForeignBars:
+        return readForeignBars();
+    }
+}
+
+void FrameReader::mask(const std::array<Point, 4>& area) {
+    m_taken.push_back(area);
+    scale(m_taken.back(), 1 / m_reduction);
+}
+
+std::vector<SeenCode> FrameReader::codes() const {
+    std::vector<SeenCode> codes = m_codes;
+    for (SeenCode& code : codes)
+        scale(code.corners, m_reduction);
+    return codes;
 }
 
 bool FrameReader::isTaken(Point p) const {
-    return std::any_of(m_codes.begin(), m_codes.end(), [&](const SeenCode& code) {
-        for (int i = 0; i < 4; ++i) {
-            const Point a = code.corners[i], b = code.corners[(i + 1) % 4];
-            if ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x) < 0) return false;
-        }
-        return true;
-    });
+    return std::any_of(m_taken.begin(), m_taken.end(), [&](const auto& area) { return contains(area, p); });
 }
 
 void FrameReader::add(SeenCode code) {
+    if (isTaken(middleOf(code.corners))) return; // another step's reading of the same place
+    m_taken.push_back(code.corners);
     m_codes.push_back(std::move(code));
 }
 
-void FrameReader::readPlain() {
-    for (SeenCode& code : decodeMatrixSymbols(m_picture.full().view(), Effort::Quick))
+const std::vector<Finder>& FrameReader::finders() {
+    if (!m_finders) {
+        m_contrast = contrastOf(smoothed(m_picture.full()), 15);
+        m_finders = findFinders(*m_contrast);
+    }
+    return *m_finders;
+}
+
+const std::vector<BarRegion>& FrameReader::bars() {
+    if (!m_bars) m_bars = findBarRegions(m_picture.full());
+    return *m_bars;
+}
+
+void FrameReader::readPlain(Effort effort) {
+    for (SeenCode& code : decodeMatrixSymbols(m_picture.full().view(), effort))
         add(std::move(code));
 }
 
-void FrameReader::readFinderTriples() {
-    m_contrast = contrastOf(smoothed(m_picture.full()), 15);
-    m_finders = findFinders(m_contrast);
-    const auto triples = findTriples(m_finders);
-    for (auto& f : m_finders)
-        fprintf(stderr, " F %.1f %.1f m %.2f neg %d rays %d con %.0f\n", f.centre.x, f.centre.y, f.module,
-                f.negative, f.rays, f.contrast);
+/// `scale`: full pixels to one of the picture in which the finders were sought.
+void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) {
     int tried = 0;
-    for (const FinderTriple& triple : triples) {
-        const Point a = m_finders[triple.corner].centre, b = m_finders[triple.right].centre,
-                    c = m_finders[triple.below].centre;
+    for (const FinderTriple& triple : findTriples(finders)) {
+        const auto centre = [&](int finder) {
+            return Point{finders[finder].centre.x * scale, finders[finder].centre.y * scale};
+        };
+        const Point a = centre(triple.corner), b = centre(triple.right), c = centre(triple.below);
         if (isTaken(a) || isTaken(b) || isTaken(c) || isTaken({(b.x + c.x) / 2, (b.y + c.y) / 2})) continue;
-        if (++tried > 40) break;
-        const bool negative = m_finders[triple.corner].negative;
-        for (int version = 1; version <= 3; ++version) {
+        if (++tried > mostTriples || isLate()) break;
+        const bool negative = finders[triple.corner].negative;
+        for (int version = 1; version <= 6; ++version) {
             const int size = 17 + 4 * version;
-            if (std::abs(std::log(triple.distance / (size - 7))) > 0.3) continue;
-            const auto guess = mappingOf(m_finders, triple, size);
+            if (std::abs(std::log(triple.distance / (size - 7))) > (version < 4 ? 0.3 : 0.12)) continue;
+            auto guess = mappingOf(finders, triple, size);
             if (!guess) continue;
+            for (int i = 0; i < 6; ++i)
+                guess->m[i] *= scale;
             const GridFit fit = fitGrid(m_picture, qrPattern(version), *guess, negative);
-            fprintf(stderr, "  triple %d %d %d doubt %.2f dist %.1f v%d corr %.2f at %.0f,%.0f\n",
-                    triple.corner, triple.right, triple.below, triple.doubt, triple.distance, version,
-                    fit.correlation, a.x, a.y);
-            if (version == 1 && fit.correlation > 0.5) m_unread.push_back({fit, negative});
-            if (fit.correlation < 0.55) continue;
+            if (version == 1 && fit.correlation > bendable) m_unread.push_back({fit, negative});
+            if (fit.correlation < leastCorrelation) continue;
             if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag)) {
                 add(std::move(*code));
                 break;
@@ -89,17 +159,17 @@ void FrameReader::readFinderTriples() {
     }
 }
 
-void FrameReader::readFinderPairs() {
+void FrameReader::readPairs() {
     std::vector<Finder> free;
-    for (const Finder& finder : m_finders)
+    for (const Finder& finder : finders())
         if (!isTaken(finder.centre)) free.push_back(finder);
-    for (const PairGuess& guess : guessFromPairs(m_contrast, free, 60)) {
+    for (const PairGuess& guess : guessFromPairs(*m_contrast, free, mostPairs)) {
         if (isLate()) return;
         if (isTaken(free[guess.first].centre) || isTaken(free[guess.second].centre)) continue;
         if (isTaken(guess.toPicture.map(10.5, 10.5))) continue;
         const GridFit fit = fitGrid(m_picture, qrPattern(1), guess.toPicture, guess.negative);
-        if (fit.correlation > 0.5) m_unread.push_back({fit, guess.negative});
-        if (fit.correlation < 0.55) continue;
+        if (fit.correlation > bendable) m_unread.push_back({fit, guess.negative});
+        if (fit.correlation < leastCorrelation) continue;
         if (auto code = readFittedQr(m_picture, fit, 1, guess.negative, m_isTag)) add(std::move(*code));
     }
 }
@@ -112,30 +182,42 @@ void FrameReader::readBent() {
     }
 }
 
-void FrameReader::readDarkPatches(int level, int reach, bool negative) {
+void FrameReader::readPatches(int level, int reach, bool negative) {
     if (level >= static_cast<int>(m_picture.levels.size())) return;
-    const ContrastMap map = contrastOf(m_picture.levels[level], 20 >> level);
+    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
     for (Quad patch : findDarkPatches(map, reach, negative)) {
         if (isLate()) return;
-        Point middle;
-        for (Point& p : patch) {
-            p = {p.x * (1 << level), p.y * (1 << level)};
-            middle = {middle.x + p.x / 4, middle.y + p.y / 4};
-        }
-        if (isTaken(middle)) continue;
+        scale(patch, 1 << level);
+        if (isTaken(middleOf(patch))) continue;
         if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag)) add(std::move(*code));
     }
 }
 
+/// Modules that the other steps' windows are too small for: the same at half and quarter size.
+void FrameReader::readCloseUp() {
+    constexpr double large = 2.5; // pixels of the smaller picture; below it the full size has found it
+    for (int level = 1; level < std::min(3, static_cast<int>(m_picture.levels.size())); ++level) {
+        if (isLate()) return;
+        auto found = findFinders(contrastOf(smoothed(m_picture.levels[level]), 15));
+        std::erase_if(found, [](const Finder& finder) { return finder.module < large; });
+        readTriples(found, 1 << level);
+    }
+    readPatches(2, 2, false);
+}
+
 void FrameReader::readBars(BarEffort effort) {
-    if (effort == BarEffort::OneBand) m_bars = findBarRegions(m_picture.full());
-    for (const BarRegion& region : m_bars) {
-        fprintf(stderr, "BAR %.0f %.0f len %.0f h %.0f along %.2f %.2f up %.2f %.2f\n", region.centre.x,
-                region.centre.y, region.length, region.height, region.along.x, region.along.y,
-                region.upright.x, region.upright.y);
+    for (const BarRegion& region : bars()) {
         if (isLate()) return;
         if (isTaken(region.centre)) continue;
         if (auto code = readCode128(m_picture.full(), region, effort, m_isTag)) add(std::move(*code));
+    }
+}
+
+void FrameReader::readForeignBars() {
+    for (const BarRegion& region : bars()) {
+        if (isLate()) return;
+        if (isTaken(region.centre)) continue;
+        if (auto code = readForeignLinear(m_picture.full(), region, m_isTag)) add(std::move(*code));
     }
 }
 

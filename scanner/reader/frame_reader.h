@@ -1,53 +1,72 @@
 #pragma once
 
+#include "scanner/reader/bar_regions.h"
 #include "scanner/reader/finder_search.h"
+#include "scanner/reader/general_decoder.h"
 #include "scanner/reader/grid_fit.h"
 #include "scanner/reader/linear_step.h"
 #include "scanner/reader/picture_levels.h"
-#include "scanner/reader/qr_tag_decoder.h"
+#include "scanner/reader/reading_step.h"
+#include "scanner/reader/text_test.h"
 #include "scanner/seen_code.h"
 
 #include <chrono>
+#include <optional>
 #include <vector>
 
 namespace scanner::reader {
 
-/// Reads one picture step by step. What is read is masked for the steps that follow.
+/// One picture being read step by step. What is read is masked for the steps that follow, and what several
+/// steps need (finders, regions of bars) is sought once. Pictures of any size; large ones are read at half or
+/// quarter size.
 class FrameReader {
 public:
-    FrameReader(GreyPicture picture, TextTest isTag);
-
-    /// Runs the steps in the order of what they give for their time; none starts after `budget` (0: no
-    /// limit).
-    void readAll(bool rescue, std::chrono::milliseconds budget);
-
-    const std::vector<SeenCode>& codes() const { return m_codes; }
-
-private:
     using Clock = std::chrono::steady_clock;
 
-    void readPlain();
-    void readFinderTriples();
-    void readFinderPairs();
-    void readBent();
-    void readBars(BarEffort effort);
-    void readDarkPatches(int level, int reach, bool negative);
-    bool isTaken(Point p) const;
-    void add(SeenCode code);
-    bool isLate() const;
+    FrameReader(GreyPicture picture, TextTest isTag);
 
-    PictureLevels m_picture;
-    TextTest m_isTag;
-    std::vector<SeenCode> m_codes;
-    std::vector<Finder> m_finders;
-    ContrastMap m_contrast;
+    /// From then on steps end with what they have.
+    void setEnd(Clock::time_point end) { m_end = end; }
+    bool isLate() const { return Clock::now() >= m_end; }
+    /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
+    void mask(const std::array<Point, 4>& area);
+    void run(ReadingStep step);
+
+    /// Corners are in pixels of the picture that was given.
+    std::vector<SeenCode> codes() const;
+    /// The picture at the sizes the steps use, and by how much it is smaller than the one given.
+    const PictureLevels& picture() const { return m_picture; }
+    double reduction() const { return m_reduction; }
+
+private:
     struct Unread {
         GridFit fit;
         bool negative;
     };
-    std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
-    std::vector<BarRegion> m_bars;
+
+    void readPlain(Effort effort);
+    void readTriples(const std::vector<Finder>& finders, double scale);
+    void readPairs();
+    void readBent();
+    void readPatches(int level, int reach, bool negative);
+    void readBars(BarEffort effort);
+    void readForeignBars();
+    void readCloseUp();
+    const std::vector<Finder>& finders();
+    const std::vector<BarRegion>& bars();
+    bool isTaken(Point p) const;
+    void add(SeenCode code);
+
+    double m_reduction = 1;
+    PictureLevels m_picture;
+    TextTest m_isTag;
     Clock::time_point m_end = Clock::time_point::max();
+    std::vector<SeenCode> m_codes;
+    std::vector<std::array<Point, 4>> m_taken;
+    std::optional<ContrastMap> m_contrast;
+    std::optional<std::vector<Finder>> m_finders;
+    std::optional<std::vector<BarRegion>> m_bars;
+    std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
 };
 
 } // namespace scanner::reader

@@ -3,6 +3,7 @@
 #include "scanner/reader/bar_decoder.h"
 #include "scanner/reader/bar_profile.h"
 #include "scanner/reader/code128.h"
+#include "scanner/reader/general_decoder.h"
 #include "scanner/reader/gs1_text.h"
 
 #include <algorithm>
@@ -41,12 +42,38 @@ SeenCode seenCodeOf(const Code128Text& text, const BarReading& reading, const Ba
     return code;
 }
 
+/// A picture of the profile as the general decoder likes it: each value dark or light by the middle of its
+/// surroundings' extremes, in a few equal rows.
+GreyPicture stripOf(const std::vector<float>& profile) {
+    constexpr int rows = 8;
+    const int count = static_cast<int>(profile.size()), reach = std::max(6, count / 24);
+    GreyPicture strip(count, rows, 255);
+    for (int x = 0; x < count; ++x) {
+        const auto [low, high] = std::minmax_element(profile.begin() + std::max(0, x - reach),
+                                                     profile.begin() + std::min(count, x + reach + 1));
+        const bool dark = profile[x] < (*low + *high) / 2 && *high - *low > 12;
+        for (int y = 0; dark && y < rows; ++y)
+            strip.row(y)[x] = 0;
+    }
+    return strip;
+}
+
+std::array<Point, 4> cornersOf(const BarRegion& region) {
+    const auto at = [&](double a, double b) {
+        return Point{region.centre.x + a * region.length / 2 * region.along.x +
+                         b * region.height / 2 * region.upright.x,
+                     region.centre.y + a * region.length / 2 * region.along.y +
+                         b * region.height / 2 * region.upright.y};
+    };
+    return {at(-1, -1), at(1, -1), at(1, 1), at(-1, 1)};
+}
+
 } // namespace
 
 std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
                                     const TextTest& isTag) {
     std::vector<std::string> unproved;
-    const std::size_t count = effort == BarEffort::OneBand ? 2 : bands.size();
+    const std::size_t count = effort == BarEffort::TwoBands ? 2 : bands.size();
     for (std::size_t b = 0; b < count; ++b) {
         const double offset = bands[b].offset * region.height;
         const double beyond = std::min(40.0, 12 + 0.05 * region.length);
@@ -66,6 +93,28 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
                 if (!reading.guessed) unproved.push_back(text->text);
             }
         }
+    }
+    return std::nullopt;
+}
+
+std::optional<SeenCode> readForeignLinear(const GreyPicture& picture, const BarRegion& region,
+                                          const TextTest& isTag) {
+    std::vector<SeenCode> found;
+    for (const Band& band : {bands[0], bands[1], bands[2]}) {
+        const double offset = band.offset * region.height;
+        const double beyond = std::min(40.0, 12 + 0.05 * region.length);
+        const BarProfile profile =
+            profileOf(picture, region, offset, std::max(1.0, band.height * region.height), beyond);
+        auto code = decodeLinearStrip(stripOf(profile.values).view());
+        if (!code) continue;
+        if (code->symbology == Symbology::Code128 && isTag && isTag(code->text))
+            continue; // ours is the stricter
+        for (const SeenCode& other : found) {
+            if (other.text != code->text || other.symbology != code->symbology) continue;
+            code->corners = cornersOf(region);
+            return code;
+        }
+        found.push_back(std::move(*code));
     }
     return std::nullopt;
 }

@@ -9,12 +9,17 @@
 namespace scanner::reader {
 
 /// How much work a region of bars is worth.
-enum class BarEffort { OneBand, AllBands };
+enum class BarEffort { TwoBands, AllBands };
 
 /// Reads the Code 128 of a region, either way round. A text is taken with the tag's own check, as GS1 element
 /// strings that prove themselves, or when two bands agree: the symbol's own check character alone lets one in
 /// a hundred through.
 std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
                                     const TextTest& isTag);
+
+/// Other linear symbols (EAN, UPC, Code 39, ITF) by the general decoder on straightened bands; two must
+/// agree.
+std::optional<SeenCode> readForeignLinear(const GreyPicture& picture, const BarRegion& region,
+                                          const TextTest& isTag);
 
 } // namespace scanner::reader
