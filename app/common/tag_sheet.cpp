@@ -1,0 +1,179 @@
+#include "app/common/tag_sheet.h"
+
+#include "app/common/cautions.h"
+#include "app/common/tag_symbol.h"
+#include "app/common/words.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFont>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+#include <algorithm>
+#include <cmath>
+
+namespace app {
+namespace {
+
+constexpr int dotsPerInch = 1200;
+constexpr double dotsPerMm = dotsPerInch / 25.4;
+constexpr double pageWidth = 210, pageHeight = 297; // A4, millimetres, as everything here
+constexpr double margin = 10, gap = 4, footHeight = 14;
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("TagSheet", text);
+}
+
+/// How many tags of a size stand on a sheet, and where.
+struct Layout {
+    explicit Layout(double symbolMm)
+        : module(symbolMm / symbolModules)
+        , width(symbolMm + 2 * quietModules * module)
+        , letter(std::min(4.0, width / 9))
+        , height(width + 3.6 * letter)
+        , columns(std::max(1, fit(pageWidth - 2 * margin, width)))
+        , rows(std::max(1, fit(pageHeight - 2 * margin - footHeight, height))) {}
+
+    static int fit(double room, double size) { return static_cast<int>((room + gap) / (size + gap)); }
+    int perSheet() const { return columns * rows; }
+    QPointF corner(int place) const {
+        return {margin + place % columns * (width + gap), margin + place / columns * (height + gap)};
+    }
+
+    double module;
+    double width;
+    double letter; ///< height of the code's letters
+    double height;
+    int columns;
+    int rows;
+};
+
+QRectF dots(const QRectF& mm) {
+    return {mm.x() * dotsPerMm, mm.y() * dotsPerMm, mm.width() * dotsPerMm, mm.height() * dotsPerMm};
+}
+
+QFont font(const QString& family, double heightMm) {
+    QFont chosen(family);
+    chosen.setPixelSize(static_cast<int>(std::lround(heightMm * dotsPerMm)));
+    return chosen;
+}
+
+void writeLine(QPainter& painter, const QRectF& boxMm, const QFont& chosen, const QString& text, int flags) {
+    const QRectF box = dots(boxMm);
+    painter.setFont(chosen);
+    painter.drawText(box, flags,
+                     QFontMetricsF(chosen, painter.device()).elidedText(text, Qt::ElideRight, box.width()));
+}
+
+void drawCutMarks(QPainter& painter, const QRectF& cellMm) {
+    constexpr double length = 1.5;
+    painter.setPen(QPen(Qt::black, 0.1 * dotsPerMm));
+    for (const double x : {cellMm.left(), cellMm.right()})
+        for (const double y : {cellMm.top(), cellMm.bottom()}) {
+            const double outX = x == cellMm.left() ? x - length : x + length;
+            const double outY = y == cellMm.top() ? y - length : y + length;
+            painter.drawLine(QPointF(x, y) * dotsPerMm, QPointF(outX, y) * dotsPerMm);
+            painter.drawLine(QPointF(x, y) * dotsPerMm, QPointF(x, outY) * dotsPerMm);
+        }
+}
+
+void drawSymbol(QPainter& painter, QPointF cornerMm, double moduleMm, const std::string& code) {
+    painter.save();
+    painter.scale(dotsPerMm, dotsPerMm);
+    painter.translate(cornerMm + QPointF(quietModules, quietModules) * moduleMm);
+    painter.scale(moduleMm, moduleMm);
+    painter.fillPath(symbolPath(code), Qt::black);
+    painter.restore();
+}
+
+void drawTag(QPainter& painter, const Layout& layout, QPointF corner, const core::TagLabel& tag) {
+    drawCutMarks(painter, {corner, QSizeF(layout.width, layout.height)});
+    drawSymbol(painter, corner, layout.module, tag.code);
+    const double letter = layout.letter;
+    double y = corner.y() + layout.width;
+    const auto line = [&](double height, const QFont& chosen, const QString& text) {
+        writeLine(painter, {corner.x(), y, layout.width, height}, chosen, text,
+                  Qt::AlignCenter | Qt::TextSingleLine);
+        y += height;
+    };
+    QFont mono = font(QStringLiteral("DejaVu Sans Mono"), letter);
+    mono.setStyleHint(QFont::Monospace);
+    line(1.3 * letter, mono, codeInWords(tag.code));
+    line(1.1 * letter, font(QStringLiteral("DejaVu Sans"), 0.8 * letter), QString::fromStdString(tag.name));
+    line(1.0 * letter, font(QStringLiteral("DejaVu Sans"), 0.65 * letter), QString::fromStdString(tag.owner));
+}
+
+void drawFoot(QPainter& painter, int sheet, int sheets) {
+    constexpr double bar = 50, top = pageHeight - margin - 8;
+    painter.fillRect(dots({margin, top, bar, 0.4}), Qt::black);
+    for (const double x : {margin, margin + bar - 0.2})
+        painter.fillRect(dots({x, top - 1, 0.2, 2.4}), Qt::black);
+    const QFont small = font(QStringLiteral("DejaVu Sans"), 2.6);
+    const QString words =
+        tr("Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2").arg(sheet).arg(sheets);
+    writeLine(painter, {margin + bar + 4, top - 2, pageWidth - 2 * margin - bar - 4, 4}, small, words,
+              Qt::AlignLeft | Qt::AlignVCenter);
+    painter.setFont(font(QStringLiteral("DejaVu Sans"), 2.2));
+    painter.drawText(dots({margin, top + 2, pageWidth - 2 * margin, 7}), Qt::AlignLeft | Qt::TextWordWrap,
+                     tagCaution());
+}
+
+QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, int sheets) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setResolution(dotsPerInch);
+    writer.setPageSize(QPageSize(QPageSize::A4));
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    writer.setTitle(tr("Tags"));
+    writer.setCreator(QStringLiteral("Tholepin"));
+    QPainter painter(&writer);
+    for (int sheet = 0; sheet < sheets; ++sheet) {
+        if (sheet > 0) writer.newPage();
+        for (int place = 0; place < layout.perSheet(); ++place) {
+            const auto at = static_cast<std::size_t>(sheet * layout.perSheet() + place);
+            if (at < tags.size()) drawTag(painter, layout, layout.corner(place), tags[at]);
+        }
+        drawFoot(painter, sheet + 1, sheets);
+    }
+    painter.end();
+    return bytes;
+}
+
+core::Outcome save(const std::filesystem::path& file, const QByteArray& bytes) {
+    QSaveFile out(QString::fromStdString(file.string()));
+    if (out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size() && out.commit())
+        return core::Done{};
+    return core::Error{core::ErrorKind::DiskFailed,
+                       "the sheet cannot be written: " + out.errorString().toStdString(), file.string(),
+                       "choose another place, or make room"};
+}
+
+} // namespace
+
+core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::vector<core::TagLabel>& tags,
+                                 double symbolMm) {
+    const Layout layout(symbolMm);
+    const int count = static_cast<int>(tags.size());
+    const int sheets = std::max(1, (count + layout.perSheet() - 1) / layout.perSheet());
+    const core::Outcome saved = save(file, pdfOf(tags, layout, sheets));
+    if (!saved) return saved.error();
+    return sheets;
+}
+
+std::vector<core::TagLabel> controlTags() {
+    // The codes are fixed by the contract of the command line; they act at the camera and in a code stream
+    // alike.
+    return {{"C00000001Y", tr("finish: sign").toStdString(), {}},
+            {"C00000002W", tr("next boat").toStdString(), {}},
+            {"C00000004S", tr("undo").toStdString(), {}},
+            {"C00000005Q", tr("damaged: the thing just seen").toStdString(), {}},
+            {"C00000008K", tr("start or stop the clock").toStdString(), {}},
+            {"C00000010W", tr("save and put aside").toStdString(), {}}};
+}
+
+} // namespace app
