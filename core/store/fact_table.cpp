@@ -48,8 +48,15 @@ std::optional<Fact> newestOf(Database& database, const std::string& device) {
             .with(device));
 }
 
-std::optional<Fact> byId(Database& database, const std::string& id) {
-    return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE id = ?").with(id));
+std::optional<Fact> byStamp(Database& database, const std::string& stamp) {
+    // A stamp is "instant device number"; device and number are unique.
+    const auto blank = stamp.find(' ');
+    const auto last = stamp.rfind(' ');
+    if (blank == std::string::npos || blank == last) return std::nullopt;
+    return first(
+        database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE device = ? AND seq = CAST(? AS INTEGER)")
+            .with(stamp.substr(blank + 1, last - blank - 1))
+            .with(stamp.substr(last + 1)));
 }
 
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit) {

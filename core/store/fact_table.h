@@ -22,6 +22,6 @@ void forEachInChain(Database& database, const std::function<void(const Fact&)>& 
 void forEachByStamp(Database& database, const std::function<void(const Fact&)>& visit);
 /// The facts that wrote one row of the register, by stamp.
 std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::string& key);
-std::optional<Fact> byId(Database& database, const std::string& id);
+std::optional<Fact> byStamp(Database& database, const std::string& stamp);
 
 } // namespace core::factTable

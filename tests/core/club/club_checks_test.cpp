@@ -204,6 +204,25 @@ TEST(Club, aBoatLaunchedShortIsNotRescueReadyWhenItIsBack) {
     EXPECT_EQ(petrel.urgent, "swimmer in the water");
 }
 
+TEST(Club, historyTellsWhatWasRecordedAboutAnItemABoatAndAPerson) {
+    SmallClub small;
+    const auto check = small.open();
+    ASSERT_TRUE(small.club.giveNames(check, {"Bram Oke"}, small.now));
+    small.scan(check, "K80NSC1FX4");
+    ASSERT_TRUE(small.club.undoSighting(check, small.now));
+    const auto kindsOf = [&](const std::string& subject) {
+        std::vector<std::string> kinds;
+        const auto history = small.club.history(subject);
+        for (const core::HistoryLine& line : history.value())
+            kinds.push_back(line.kind);
+        return kinds;
+    };
+    EXPECT_THAT(kindsOf("k80n sc1f x4"), testing::ElementsAre("item", "tag-seen", "sighting-undone"));
+    EXPECT_THAT(kindsOf("petrel"), testing::ElementsAre("boat", "check-opened", "names-given"));
+    EXPECT_THAT(kindsOf("Bram Oke"), testing::ElementsAre("person", "names-given"));
+    EXPECT_FALSE(small.club.history("nobody"));
+}
+
 TEST(Club, damagedKitCountsForNoBoatAndStandsInTheLog) {
     SmallClub small;
     const auto check = small.open();

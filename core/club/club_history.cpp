@@ -1,0 +1,47 @@
+#include "core/club/club_state.h"
+#include "core/store/history_store.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace core {
+namespace {
+
+HistoryLine lineOf(const Fact& fact) {
+    HistoryLine line{.recordedAt = Instant::parse(fact.atUtc).value_or(Instant::fromMillis(0))};
+    const auto body = nlohmann::json::parse(fact.body, nullptr, false);
+    if (body.is_object() && body.contains("at") && body["at"].is_string())
+        line.at = Instant::parse(body["at"].get<std::string>());
+    line.device = fact.device;
+    line.seq = fact.seq;
+    line.by = fact.by;
+    line.kind = fact.kind;
+    line.body = fact.body;
+    return line;
+}
+
+} // namespace
+
+Result<std::vector<HistoryLine>> Club::history(const std::string& subject) const {
+    return guarded([&]() -> Result<std::vector<HistoryLine>> {
+        const RegisterStore& store = m_state->registerStore;
+        Database& database = *m_state->database;
+        const auto code = TagCode::parse(subject);
+        std::vector<Fact> facts;
+        if (const auto found = code ? store.item(code->text()) : std::nullopt)
+            facts = history::ofItem(database, found->code);
+        else if (const auto boat = code ? store.boatOfTag(code->text()) : store.boat(subject))
+            facts = history::ofBoat(database, boat->boat);
+        else if (const auto person = code ? store.personOfTag(code->text()) : store.person(subject))
+            facts = history::ofPerson(database, person->person);
+        else
+            return notFound(fmt::format("'{}' is no tag code, boat or person of this club", subject),
+                            "give a tag code, a boat's name or a person's name as the register has it");
+        std::vector<HistoryLine> lines;
+        for (const Fact& fact : facts)
+            lines.push_back(lineOf(fact));
+        return lines;
+    });
+}
+
+} // namespace core

@@ -1,0 +1,90 @@
+#include "core/store/history_store.h"
+
+#include "core/register/sheets.h"
+#include "core/store/fact_table.h"
+#include "core/store/row_table.h"
+
+#include <algorithm>
+
+namespace core::history {
+namespace {
+
+/// Gathers facts from several sides; a fact is told once.
+class Gathered {
+public:
+    explicit Gathered(Database& database)
+        : m_database(database) {}
+
+    void addRow(SheetId id, const std::string& key) {
+        for (Fact& fact : factTable::ofRow(m_database, std::string(sheet(id).table), key))
+            m_facts.push_back(std::move(fact));
+    }
+    void addRowsWhere(SheetId id, std::string_view column, const std::string& value) {
+        for (const Cells& cells : rowTable::where(m_database, sheet(id), column, value))
+            addRow(id, keyOf(sheet(id), cells));
+    }
+    /// `sql` gives stamps of facts; its only parameter, used once or more, is `value`.
+    void addStamped(std::string_view sql, const std::string& value) {
+        std::vector<std::string> stamps;
+        Statement query = m_database.prepare(sql).with(value);
+        while (query.step())
+            stamps.push_back(query.text(0));
+        for (const std::string& stamp : stamps)
+            if (auto fact = factTable::byStamp(m_database, stamp)) m_facts.push_back(std::move(*fact));
+    }
+    std::vector<Fact> inOrder() && {
+        std::sort(m_facts.begin(), m_facts.end(),
+                  [](const Fact& a, const Fact& b) { return a.stamp() < b.stamp(); });
+        const auto end = std::unique(m_facts.begin(), m_facts.end(),
+                                     [](const Fact& a, const Fact& b) { return a.id == b.id; });
+        m_facts.erase(end, m_facts.end());
+        return std::move(m_facts);
+    }
+
+private:
+    Database& m_database;
+    std::vector<Fact> m_facts;
+};
+
+} // namespace
+
+std::vector<Fact> ofItem(Database& database, const std::string& code) {
+    Gathered gathered(database);
+    gathered.addRow(SheetId::Items, foldName(code));
+    for (const SheetId id :
+         {SheetId::Parts, SheetId::Services, SheetId::Happenings, SheetId::Use, SheetId::Log})
+        gathered.addRowsWhere(id, "code", code);
+    gathered.addStamped(
+        "SELECT stamp FROM sighting WHERE code = ?1 UNION SELECT undone.stamp FROM undone JOIN sighting ON "
+        "sighting.id = undone.sighting WHERE sighting.code = ?1",
+        code);
+    return std::move(gathered).inOrder();
+}
+
+std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
+    Gathered gathered(database);
+    gathered.addRow(SheetId::Boats, foldName(boat));
+    for (const SheetId id : {SheetId::ManifestLines, SheetId::Points, SheetId::Log})
+        gathered.addRowsWhere(id, "boat", boat);
+    gathered.addStamped(
+        "SELECT stamp FROM check_run WHERE boat = ?1 UNION SELECT stamp FROM sign_off WHERE boat = ?1 UNION "
+        "SELECT check_names.stamp FROM check_names JOIN check_run ON check_run.id = check_names.check_id "
+        "WHERE "
+        "check_run.boat = ?1 UNION SELECT point_value.stamp FROM point_value JOIN check_run ON check_run.id "
+        "= "
+        "point_value.check_id WHERE check_run.boat = ?1",
+        boat);
+    return std::move(gathered).inOrder();
+}
+
+std::vector<Fact> ofPerson(Database& database, const std::string& person) {
+    Gathered gathered(database);
+    gathered.addRow(SheetId::People, foldName(person));
+    gathered.addStamped(
+        "SELECT stamp FROM sign_off WHERE by = ?1 UNION SELECT stamp FROM check_names WHERE EXISTS (SELECT 1 "
+        "FROM json_each(people) WHERE value = ?1)",
+        person);
+    return std::move(gathered).inOrder();
+}
+
+} // namespace core::history

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/ledger/fact.h"
+#include "core/store/database.h"
+
+#include <string>
+#include <vector>
+
+namespace core::history {
+
+/// Every fact about an item, a boat or a person, oldest first: what wrote its rows, its checks, sightings and
+/// those undone, signatures and log entries. Names in the register's spelling.
+std::vector<Fact> ofItem(Database& database, const std::string& code);
+std::vector<Fact> ofBoat(Database& database, const std::string& boat);
+std::vector<Fact> ofPerson(Database& database, const std::string& person);
+
+} // namespace core::history
