@@ -1,0 +1,247 @@
+#include "app/desk/camera/camera_panel.h"
+
+#include "app/common/sentences.h"
+#include "app/common/tag_of_text.h"
+#include "app/common/words.h"
+#include "app/desk/camera/camera_view.h"
+#include "app/desk/look/type_scale.h"
+#include "scanner/file_fault.h"
+#include "scanner/symbol_reader.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSettings>
+#include <QSignalBlocker>
+#include <QStyle>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+using scanner::SourceState;
+
+/// A live picture must not lag: the rescue steps of one frame end after so long.
+constexpr std::chrono::milliseconds liveBudget{100};
+
+scanner::CodeReader tagReader() {
+    scanner::ReadOptions options;
+    options.budget = liveBudget;
+    options.isTag = isTagText;
+    return [options](scanner::GreyView frame) { return scanner::readSymbols(frame, options); };
+}
+
+QString cameraKey() {
+    return QStringLiteral("camera/name");
+}
+
+} // namespace
+
+CameraPanel::CameraPanel(QWidget* parent)
+    : QWidget(parent)
+    , m_live(tagReader())
+    , m_view(new CameraView(this))
+    , m_cameraBox(new QComboBox(this))
+    , m_mirrorBox(new QCheckBox(tr("mirror"), this))
+    , m_picturesButton(new QPushButton(tr("Pictures…"), this))
+    , m_progress(new QProgressBar(this))
+    , m_said(new QLabel(this))
+    , m_codeEdit(new QLineEdit(this)) {
+    setObjectName("cameraPanel");
+    buildControls();
+    connect(&m_live, &scanner::LiveScanner::codeFound, this, [this](const scanner::SeenCode& code) {
+        emit codeSeen(QString::fromStdString(code.text),
+                      m_isRecording ? core::SeenBy::Picture : core::SeenBy::Camera);
+    });
+    connect(&m_live, &scanner::LiveScanner::previewChanged, m_view, &CameraView::setPicture);
+    connect(&m_live, &scanner::LiveScanner::outlinesChanged, this, &CameraPanel::takeOutlines);
+    connect(&m_live, &scanner::LiveScanner::stateChanged, this, &CameraPanel::showState);
+    connect(&m_live, &scanner::LiveScanner::camerasChanged, this, &CameraPanel::listCameras);
+    connect(&m_live, &scanner::LiveScanner::progressed, this,
+            [this](double share) { m_progress->setValue(static_cast<int>(share * 100)); });
+    connect(&m_live, &scanner::LiveScanner::fileFailed, this, &CameraPanel::showFailure);
+    connect(m_cameraBox, &QComboBox::activated, this, &CameraPanel::chooseCamera);
+    connect(m_mirrorBox, &QCheckBox::toggled, this, &CameraPanel::setMirrored);
+    connect(m_picturesButton, &QPushButton::clicked, this, &CameraPanel::picturesPressed);
+    setMirrored(QSettings().value("camera/mirrored", false).toBool());
+}
+
+void CameraPanel::buildControls() {
+    m_cameraBox->setObjectName("cameraBox");
+    m_cameraBox->setAccessibleName(tr("which camera"));
+    m_cameraBox->setMinimumContentsLength(10);
+    m_cameraBox->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_cameraBox->addItem(tr("no camera"));
+    m_mirrorBox->setObjectName("mirrorBox");
+    m_picturesButton->setObjectName("picturesButton");
+    m_picturesButton->setAccessibleName(tr("read a video or pictures instead of the camera"));
+    m_progress->setObjectName("recordingProgress");
+    m_progress->setAccessibleName(tr("how much of the recording is read"));
+    m_progress->setVisible(false);
+    m_said->setObjectName("saidLabel");
+    m_said->setWordWrap(true);
+    m_said->setTextFormat(Qt::PlainText);
+    m_codeEdit->setObjectName("codeEdit");
+    m_codeEdit->setAccessibleName(tr("tag code"));
+    m_codeEdit->setPlaceholderText(tr("type a code, then Enter"));
+    QFont code = fontOf(TextRole::Code);
+    m_codeEdit->setFont(code);
+    say({});
+
+    auto* controls = new QHBoxLayout;
+    controls->setSpacing(spaceUnit);
+    controls->addWidget(m_cameraBox, 1);
+    controls->addWidget(m_mirrorBox);
+    controls->addWidget(m_picturesButton);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_view, 1);
+    layout->addWidget(m_progress);
+    layout->addWidget(m_said);
+    layout->addWidget(m_codeEdit);
+    layout->addLayout(controls);
+}
+
+void CameraPanel::setDescribe(std::function<CodeWords(const QString&)> describe) {
+    m_describe = std::move(describe);
+}
+
+void CameraPanel::startCamera() {
+    m_isRecording = false;
+    m_progress->setVisible(false);
+    m_live.setPreviewWidth(m_view->width());
+    QByteArray wanted;
+    const QString lastName = QSettings().value(cameraKey()).toString();
+    for (const scanner::CameraChoice& camera : m_live.cameras())
+        if (camera.name == lastName) wanted = camera.id;
+    m_live.useCamera(wanted);
+    listCameras();
+}
+
+void CameraPanel::stop() {
+    m_live.stop();
+    m_view->clearPicture();
+}
+
+void CameraPanel::readRecording(const std::vector<std::filesystem::path>& paths) {
+    m_isRecording = true;
+    m_progress->setValue(0);
+    m_progress->setVisible(true);
+    m_live.setPreviewWidth(m_view->width());
+    m_live.useRecording(paths);
+    listCameras();
+}
+
+void CameraPanel::listCameras() {
+    const QSignalBlocker quiet(m_cameraBox);
+    const QString chosen = QSettings().value(cameraKey()).toString();
+    m_cameraBox->clear();
+    for (const scanner::CameraChoice& camera : m_live.cameras()) {
+        m_cameraBox->addItem(camera.name, camera.id);
+        if (!m_isRecording && camera.name == chosen) m_cameraBox->setCurrentIndex(m_cameraBox->count() - 1);
+    }
+    const bool none = m_cameraBox->count() == 0;
+    if (m_isRecording) {
+        m_cameraBox->insertItem(0, tr("video or pictures"));
+        m_cameraBox->setCurrentIndex(0);
+    } else if (none) {
+        m_cameraBox->addItem(tr("no camera"));
+    }
+}
+
+void CameraPanel::chooseCamera(int index) {
+    const QByteArray id = m_cameraBox->itemData(index).toByteArray();
+    if (id.isEmpty()) return;
+    m_isRecording = false;
+    m_progress->setVisible(false);
+    QSettings().setValue(cameraKey(), m_cameraBox->itemText(index));
+    m_live.useCamera(id);
+    listCameras();
+}
+
+void CameraPanel::setMirrored(bool mirrored) {
+    if (m_view->isMirrored() == mirrored && m_mirrorBox->isChecked() == mirrored) return;
+    m_view->setMirrored(mirrored);
+    m_mirrorBox->setChecked(mirrored);
+    QSettings().setValue("camera/mirrored", mirrored);
+    emit mirroredChanged(mirrored);
+}
+
+void CameraPanel::say(const QString& sentence, bool toLookAt) {
+    m_said->setText(sentence);
+    m_said->setProperty("role", toLookAt ? "look" : "quiet");
+    m_said->style()->unpolish(m_said);
+    m_said->style()->polish(m_said);
+    m_said->setVisible(!sentence.isEmpty());
+}
+
+void CameraPanel::showState(SourceState state) {
+    const QString instead = tr("Type the code beneath a tag, or use a hand-held scanner: no field has to be chosen. "
+                               "Or read a video or pictures.");
+    switch (state) {
+    case SourceState::NoCamera:
+        m_view->clearPicture();
+        m_view->setMessage(tr("No camera."), instead + QLatin1Char(' ') + tr("A camera that is plugged in starts by itself."));
+        break;
+    case SourceState::Stalled:
+        m_view->clearPicture();
+        m_view->setMessage(tr("The camera sends no picture."), tr("It is tried again by itself.") + QLatin1Char(' ') + instead);
+        break;
+    case SourceState::Starting:
+        m_view->setMessage(tr("The camera is starting."), instead);
+        break;
+    case SourceState::Stopped:
+        m_view->clearPicture();
+        m_view->setMessage(tr("The camera is off."), instead);
+        break;
+    case SourceState::Ended:
+        m_progress->setVisible(false);
+        say(tr("The recording has been read to its end."));
+        break;
+    case SourceState::Running:
+        break;
+    }
+}
+
+void CameraPanel::takeOutlines(const std::vector<scanner::TrackedCode>& codes, QSize frame) {
+    // The last picture of a recording stays, and what was read in it with it.
+    if (m_isRecording && frame.isEmpty()) return;
+    m_inView = codes;
+    m_frame = frame;
+    describeAgain();
+}
+
+void CameraPanel::describeAgain() {
+    std::vector<TagOutline> outlines;
+    for (const scanner::TrackedCode& tracked : m_inView) {
+        if (!tracked.believed || m_frame.isEmpty()) continue;
+        TagOutline outline;
+        for (const scanner::Point& corner : tracked.code.corners)
+            outline.corners << QPointF(corner.x / m_frame.width(), corner.y / m_frame.height());
+        if (m_describe) {
+            const CodeWords words = m_describe(QString::fromStdString(tracked.code.text));
+            outline.label = words.label;
+            outline.mark = words.mark;
+        }
+        outlines.push_back(std::move(outline));
+    }
+    m_view->setOutlines(std::move(outlines));
+}
+
+void CameraPanel::showFailure(const QString& path, const scanner::FileError& error) {
+    say(withCapital(errorLine(fileErrorOf(path.toStdString(), error))) + QLatin1Char('.'), true);
+}
+
+void CameraPanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_live.setPreviewWidth(m_view->width());
+}
+
+} // namespace app

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <QObject>
+
+class QKeyEvent;
+class QLineEdit;
+class QWidget;
+
+namespace app {
+
+/// Lets a code be typed, by hand or by a hand-held scanner, without choosing a field first: what is typed anywhere in
+/// the page's window goes to `codeEdit`, and Enter sends it. Text fields keep their keys; the number field of a point
+/// gives up what cannot be its number.
+class CodeCapture : public QObject {
+    Q_OBJECT
+
+public:
+    /// Works while `page` is visible in the active window.
+    CodeCapture(QWidget& page, QLineEdit& codeEdit);
+
+signals:
+    void codeTyped(const QString& text);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    bool takeKey(QKeyEvent& event);
+    bool takeEdit(QKeyEvent& event);
+    bool takeFromNumber(QLineEdit& number, const QString& typed);
+    void send();
+
+    QWidget& m_page;
+    QLineEdit& m_codeEdit;
+};
+
+} // namespace app

@@ -1,0 +1,298 @@
+#include "app/desk/check/check_row.h"
+
+#include "app/common/sentences.h"
+#include "app/common/words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace app {
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(CheckRows)
+};
+
+using Section = CheckRow::Section;
+
+QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+
+CheckRow kitRow(Section section, Mark mark, const QString& key, const QString& title) {
+    CheckRow row;
+    row.section = section;
+    row.mark = mark;
+    row.key = key;
+    row.title = title;
+    return row;
+}
+
+void nameItem(CheckRow& row, const std::string& code) {
+    row.code = text(code);
+    row.aside = codeInWords(code);
+    row.asideIsCode = true;
+}
+
+/// About the dates of a thing that counts all the same: it stays under "found", with a remark.
+bool isOnlyOfDates(const core::Finding& finding) {
+    return finding.severity == core::Severity::Remark &&
+           (finding.kind == core::FindingKind::DueSoon || finding.kind == core::FindingKind::OutOfDate ||
+            finding.kind == core::FindingKind::ServiceOverdue || finding.kind == core::FindingKind::Undated);
+}
+
+bool isOfPoint(const core::Finding& finding) {
+    return finding.kind == core::FindingKind::PointOpen || finding.kind == core::FindingKind::PointOutOfRange;
+}
+
+class Rows {
+public:
+    explicit Rows(const core::CheckAnswer& answer) : m_answer(answer) {
+        for (const core::LineAnswer& line : answer.lines)
+            for (const core::LineItem& item : line.items)
+                m_counts[item.code] = item.counts;
+        for (const core::Finding& finding : answer.findings)
+            if (!finding.code.empty() && finding.kind != core::FindingKind::NotReturned)
+                m_ofCode[finding.code].push_back(&finding);
+    }
+
+    std::vector<CheckRow> all() {
+        addStillToFind();
+        addLook();
+        addFound();
+        addPoints();
+        return std::move(m_rows);
+    }
+
+private:
+    /// Puts the heading before what was collected; an empty list has one only where its emptiness says something.
+    void close(Section section, const QString& title, const QString& count, bool evenEmpty) {
+        if (m_section.empty() && !evenEmpty) return;
+        CheckRow heading;
+        heading.kind = CheckRow::Kind::Heading;
+        heading.section = section;
+        heading.key = QStringLiteral("heading %1").arg(static_cast<int>(section));
+        heading.title = title;
+        heading.aside = count;
+        m_rows.push_back(heading);
+        m_rows.insert(m_rows.end(), m_section.begin(), m_section.end());
+        m_section.clear();
+    }
+
+    void addStillToFind() {
+        int count = 0;
+        if (m_answer.phase == core::Phase::Return) {
+            for (const core::Finding& finding : m_answer.findings)
+                if (finding.kind == core::FindingKind::NotReturned) count += addNotReturned(finding);
+        } else {
+            for (const core::LineAnswer& line : m_answer.lines)
+                if (line.counted < line.wanted) count += addShortLine(line);
+        }
+        close(Section::StillToFind, Say::tr("still to find"), QString::number(count), true);
+    }
+
+    int addNotReturned(const core::Finding& finding) {
+        CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "out " + text(finding.code),
+                              text(finding.kitType));
+        nameItem(row, finding.code);
+        m_section.push_back(row);
+        return 1;
+    }
+
+    int addShortLine(const core::LineAnswer& line) {
+        CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "line " + text(line.line.kitType),
+                              text(line.line.kitType));
+        if (line.wanted == 1)
+            row.aside = Say::tr("one");
+        else
+            row.aside = Say::tr("%1 of %2").arg(line.counted).arg(line.wanted);
+        row.remark = remarkOfShort(line);
+        row.remarkIsLook = std::any_of(m_answer.findings.begin(), m_answer.findings.end(), [&](const auto& f) {
+            return f.kind == core::FindingKind::NoFit && f.kitType == line.line.kitType;
+        });
+        m_section.push_back(row);
+        return line.wanted - line.counted;
+    }
+
+    QString remarkOfShort(const core::LineAnswer& line) const {
+        for (const core::Finding& finding : m_answer.findings)
+            if (finding.kind == core::FindingKind::NoFit && finding.kitType == line.line.kitType)
+                return reasonOf(finding);
+        QStringList parts;
+        if (!line.withoutPeople.empty()) parts << Say::tr("for %1").arg(listed(line.withoutPeople));
+        if (!line.line.required) parts << Say::tr("not required");
+        if (!line.line.note.empty()) parts << text(line.line.note);
+        return parts.join(Say::tr(" · "));
+    }
+
+    void addLook() {
+        for (const core::Finding& finding : m_answer.findings) {
+            if (isOfPoint(finding) || finding.kind == core::FindingKind::NotReturned) continue;
+            if (finding.code.empty())
+                addGeneral(finding);
+            else if (!isUnderFound(finding.code))
+                addItemToLookAt(finding);
+        }
+        close(Section::Look, Say::tr("look at this"), QString::number(m_section.size()), false);
+    }
+
+    /// Findings about people. Short lines are under "still to find"; the boat's log has a panel of its own.
+    void addGeneral(const core::Finding& finding) {
+        if (finding.kind != core::FindingKind::FitNotChecked && finding.kind != core::FindingKind::PersonNotChecked)
+            return;
+        const bool fit = finding.kind == core::FindingKind::FitNotChecked;
+        CheckRow row = kitRow(Section::Look, Mark::Look,
+                              QStringLiteral("people %1 %2").arg(fit).arg(listed(finding.people)),
+                              fit ? Say::tr("fit not checked") : Say::tr("whose it is not checked"));
+        row.remark = reasonOf(finding);
+        row.remarkIsLook = true;
+        m_section.push_back(row);
+    }
+
+    /// One row for an item, with all that is to be said of it, where its first finding stands.
+    void addItemToLookAt(const core::Finding& finding) {
+        const auto& findings = m_ofCode[finding.code];
+        if (findings.front() != &finding) return;
+        const bool unknown = finding.kind == core::FindingKind::UnknownTag;
+        CheckRow row = kitRow(Section::Look, Mark::Look, "item " + text(finding.code),
+                              unknown ? Say::tr("unknown tag") : text(finding.kitType));
+        nameItem(row, finding.code);
+        row.counts = m_counts[finding.code];
+        row.remark = remarkOf(finding.code);
+        row.remarkIsLook = true;
+        m_section.push_back(row);
+    }
+
+    bool isUnderFound(const std::string& code) {
+        const auto& findings = m_ofCode[code];
+        return m_counts[code] && std::all_of(findings.begin(), findings.end(),
+                                             [](const core::Finding* f) { return isOnlyOfDates(*f); });
+    }
+
+    QString remarkOf(const std::string& code) {
+        QStringList sentences;
+        for (const core::Finding* finding : m_ofCode[code])
+            sentences << reasonOf(*finding);
+        return sentences.join(' ');
+    }
+
+    void addFound() {
+        for (const core::LineAnswer& line : m_answer.lines)
+            for (const core::LineItem& item : line.items)
+                if (item.counts && isUnderFound(item.code)) addFoundItem(item);
+        close(Section::Found, Say::tr("found"), QString::number(m_section.size()), false);
+    }
+
+    void addFoundItem(const core::LineItem& item) {
+        CheckRow row = kitRow(Section::Found, Mark::Found, "item " + text(item.code), text(item.kitType));
+        nameItem(row, item.code);
+        row.counts = true;
+        const QString ofDates = remarkOf(item.code);
+        if (!ofDates.isEmpty()) {
+            row.remark = ofDates;
+            row.remarkIsLook = true;
+        } else if (!item.wornBy.empty()) {
+            row.remark = Say::tr("for %1").arg(text(item.wornBy));
+        }
+        m_section.push_back(row);
+    }
+
+    void addPoints() {
+        int done = 0;
+        for (const core::PointAnswer& point : m_answer.points) {
+            done += point.state == core::PointState::Done;
+            m_section.push_back(pointRow(point));
+        }
+        close(Section::Points, Say::tr("points"),
+              Say::tr("%1 of %2").arg(done).arg(m_answer.points.size()), false);
+    }
+
+    CheckRow pointRow(const core::PointAnswer& answer) const {
+        CheckRow row = kitRow(Section::Points, markOf(answer.state), "point " + text(answer.point.point),
+                              text(answer.point.point));
+        row.kind = CheckRow::Kind::Point;
+        row.pointKind = answer.point.kind;
+        row.unit = text(answer.point.unit);
+        row.limits = answer.point.limits;
+        row.value = answer.value;
+        row.aside = valueInWords(answer);
+        row.remark = remarkOf(answer);
+        row.remarkIsLook = answer.state == core::PointState::OutOfRange || leavesRangeAfloat(answer);
+        return row;
+    }
+
+    static bool leavesRangeAfloat(const core::PointAnswer& answer) {
+        return answer.afloat && answer.state == core::PointState::Done && !answer.point.limits.holds(*answer.afloat);
+    }
+
+    static Mark markOf(core::PointState state) {
+        if (state == core::PointState::Open) return Mark::StillToFind;
+        return state == core::PointState::Done ? Mark::Found : Mark::Look;
+    }
+
+    static QString valueInWords(const core::PointAnswer& answer) {
+        if (answer.point.kind == core::PointKind::Look)
+            return answer.state == core::PointState::Done ? Say::tr("looked at") : QString();
+        if (answer.point.kind == core::PointKind::Timed) return secondsInWords(answer.value.value_or(0));
+        const QString number = answer.value ? numberInWords(*answer.value) : QStringLiteral("___");
+        return Say::tr("%1 %2").arg(number, text(answer.point.unit));
+    }
+
+    QString remarkOf(const core::PointAnswer& answer) const {
+        QStringList parts;
+        const QString range = rangeInWords(answer.point);
+        if (answer.state == core::PointState::OutOfRange) parts << Say::tr("out of range");
+        if (!range.isEmpty()) parts << range;
+        if (answer.afloat) parts << Say::tr("about %1 kPa afloat").arg(numberInWords(std::round(*answer.afloat * 10) / 10));
+        if (!answer.point.required) parts << Say::tr("not required");
+        if (!answer.point.note.empty()) parts << text(answer.point.note);
+        return parts.join(Say::tr(" · "));
+    }
+
+    static QString rangeInWords(const core::BoatPoint& point) {
+        if (point.kind == core::PointKind::Look) return {};
+        const bool timed = point.kind == core::PointKind::Timed;
+        const auto number = [&](double value) { return timed ? secondsInWords(value) : numberInWords(value); };
+        const auto& [low, high] = point.limits;
+        if (low && high) return Say::tr("%1 to %2").arg(number(*low), number(*high));
+        if (low) return Say::tr("at least %1").arg(number(*low));
+        return high ? Say::tr("at most %1").arg(number(*high)) : QString();
+    }
+
+    const core::CheckAnswer& m_answer;
+    std::map<std::string, bool> m_counts;
+    std::map<std::string, std::vector<const core::Finding*>> m_ofCode;
+    std::vector<CheckRow> m_section; // rows of the list at work
+    std::vector<CheckRow> m_rows;
+};
+
+} // namespace
+
+QString secondsInWords(double seconds) {
+    const int whole = static_cast<int>(std::floor(seconds));
+    return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString CheckRow::aloud() const {
+    const QString most = kind == Kind::Heading ? QStringLiteral("%1: %2").arg(title, aside)
+                         : aside.isEmpty()     ? QStringLiteral("%1: %2").arg(wordOf(mark), title)
+                                               : QStringLiteral("%1: %2, %3").arg(wordOf(mark), title, aside);
+    return remark.isEmpty() ? most : QStringLiteral("%1. %2").arg(most, remark);
+}
+
+bool CheckRow::operator==(const CheckRow& other) const {
+    return kind == other.kind && section == other.section && key == other.key && mark == other.mark &&
+           title == other.title && aside == other.aside && remark == other.remark &&
+           remarkIsLook == other.remarkIsLook && code == other.code && counts == other.counts &&
+           pointKind == other.pointKind && unit == other.unit && value == other.value;
+}
+
+std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer) {
+    return Rows(answer).all();
+}
+
+} // namespace app

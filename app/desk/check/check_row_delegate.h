@@ -1,0 +1,39 @@
+#pragma once
+
+#include <QStyledItemDelegate>
+
+namespace app {
+
+struct CheckRow;
+
+/// Paints a line of a check: the mark in a column of its own, the thing, what is counted or its code at the right,
+/// the remark beneath. Its editor takes a number.
+class CheckRowDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+
+public:
+    explicit CheckRowDelegate(QObject* parent = nullptr);
+
+    /// Lines that a finger presses are at least so high (pixels).
+    void setFingerHeight(int height) { m_fingerHeight = height; }
+    /// Whether lines of kit are pressed too, as in a return check.
+    void setKitIsPressed(bool pressed) { m_kitIsPressed = pressed; }
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) const override;
+    void setEditorData(QWidget* editor, const QModelIndex& index) const override;
+    void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
+    void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                              const QModelIndex& index) const override;
+
+private:
+    struct Layout;
+    Layout layOut(const CheckRow& row, const QRect& rect) const;
+
+    int m_fingerHeight = 57;
+    bool m_kitIsPressed = false;
+};
+
+} // namespace app

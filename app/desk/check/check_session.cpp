@@ -1,0 +1,160 @@
+#include "app/desk/check/check_session.h"
+
+#include "app/common/sentences.h"
+#include "app/common/words.h"
+#include "app/desk/club/club_thread.h"
+
+namespace app {
+namespace {
+
+core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open, core::CalendarDay today) {
+    auto answer = club.answer(open.check, today);
+    if (!answer) return answer.error();
+    CheckState state{open, std::move(answer).value(), club.namesOf(open.check), {}, {}};
+    for (core::Person& person : club.people())
+        state.people.push_back(std::move(person.person));
+    if (auto log = club.logEntries(open.boat)) state.log = std::move(log).value();
+    return state;
+}
+
+} // namespace
+
+TimeSource machineTime() {
+    return [] {
+        const core::Instant now = core::Instant::now();
+        return core::Moment{now, now.localDay()};
+    };
+}
+
+CheckSession::CheckSession(ClubThread& club, TimeSource time, QObject* parent)
+    : QObject(parent)
+    , m_club(club)
+    , m_time(std::move(time)) {}
+
+void CheckSession::open(const QString& boat, core::Phase phase) {
+    ++m_jobs;
+    const auto job = [boat = boat.toStdString(), phase,
+                      moment = m_time()](core::Club& club) -> core::Result<CheckState> {
+        auto open = club.openCheck(boat, phase, moment);
+        if (!open) return open.error();
+        return readState(club, *open, moment.today);
+    };
+    m_club.ask(this, job, [this](core::Result<CheckState> state) { take(state); });
+}
+
+void CheckSession::change(std::function<core::Outcome(core::Club&, const std::string&, core::Moment)> what) {
+    if (!m_state) return;
+    ++m_jobs;
+    const auto job = [open = m_state->open, moment = m_time(),
+                      what = std::move(what)](core::Club& club) -> core::Result<CheckState> {
+        const core::Outcome done = what(club, open.check, moment);
+        if (!done) return done.error();
+        return readState(club, open, moment.today);
+    };
+    m_club.ask(this, job, [this](core::Result<CheckState> state) { take(state); });
+}
+
+void CheckSession::take(const core::Result<CheckState>& state) {
+    --m_jobs;
+    if (!state) {
+        fail(state.error());
+        return;
+    }
+    m_state = *state;
+    emit changed();
+}
+
+void CheckSession::fail(const core::Error& error) {
+    emit failed(withCapital(errorLine(error)) + QLatin1Char('.'));
+}
+
+void CheckSession::giveNames(const QStringList& people) {
+    std::vector<std::string> names;
+    for (const QString& person : people)
+        names.push_back(person.toStdString());
+    change([names](core::Club& club, const std::string& check, core::Moment moment) {
+        return club.giveNames(check, names, moment);
+    });
+}
+
+void CheckSession::scan(const QString& text, core::SeenBy seenBy) {
+    m_waiting.push_back({text.toStdString(), seenBy});
+    if (!m_scanning && m_state) writeScans();
+}
+
+void CheckSession::writeScans() {
+    m_scanning = true;
+    ++m_jobs;
+    const auto job = [open = m_state->open, moment = m_time(),
+                      waiting = std::exchange(m_waiting, {})](core::Club& club) {
+        std::vector<std::pair<core::Result<core::Scanned>, std::string>> scans;
+        for (const Waiting& one : waiting)
+            scans.emplace_back(club.scan(open.check, one.text, one.seenBy, moment), one.text);
+        return Scans{readState(club, open, moment.today), std::move(scans)};
+    };
+    m_club.ask(this, job, [this](Scans scans) { takeScans(std::move(scans)); });
+}
+
+void CheckSession::takeScans(Scans scans) {
+    m_scanning = false;
+    take(scans.state);
+    for (const auto& [scan, text] : scans.scans) {
+        if (scan)
+            emit scanned(*scan, QString::fromStdString(text));
+        else
+            fail(scan.error());
+    }
+    if (!m_waiting.empty() && !m_scanning) writeScans();
+}
+
+void CheckSession::undo() {
+    if (!m_state) return;
+    ++m_jobs;
+    using Undone = std::pair<core::Result<core::Scanned>, core::Result<CheckState>>;
+    const auto job = [open = m_state->open, moment = m_time()](core::Club& club) {
+        auto undone = club.undoSighting(open.check, moment);
+        return Undone{std::move(undone), readState(club, open, moment.today)};
+    };
+    m_club.ask(this, job, [this](Undone undone) {
+        take(undone.second);
+        if (undone.first)
+            emit tookBack(*undone.first);
+        else
+            fail(undone.first.error());
+    });
+}
+
+void CheckSession::takeBack(const QString& code) {
+    change([code = code.toStdString()](core::Club& club, const std::string& check, core::Moment moment) {
+        return club.undoSightingOf(check, code, moment);
+    });
+}
+
+void CheckSession::recordPoint(const QString& point, double value) {
+    change([point = point.toStdString(), value](core::Club& club, const std::string& check, core::Moment moment) {
+        return club.recordPoint(check, point, value, moment);
+    });
+}
+
+void CheckSession::withdraw(const QString& code, const QString& text) {
+    change([code = code.toStdString(), text = text.toStdString()](core::Club& club, const std::string& check,
+                                                                 core::Moment moment) {
+        return club.withdraw(check, code, text, moment);
+    });
+}
+
+void CheckSession::sign(const QString& by, const QString& urgent) {
+    if (!m_state) return;
+    ++m_jobs;
+    const auto job = [check = m_state->open.check, by = by.toStdString(), urgent = urgent.toStdString(),
+                      moment = m_time()](core::Club& club) { return club.sign(check, by, urgent, moment); };
+    m_club.ask(this, job, [this](core::Result<core::SignedCheck> done) {
+        --m_jobs;
+        if (done)
+            emit signedOff(*done);
+        else
+            fail(done.error());
+    });
+}
+
+} // namespace app

@@ -1,0 +1,119 @@
+#include "app/desk/check/log_panel.h"
+
+#include "app/common/words.h"
+#include "app/desk/look/dress.h"
+#include "app/desk/look/marks.h"
+#include "app/desk/look/palette.h"
+#include "app/desk/look/type_scale.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLayoutItem>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr int mostOpen = 3;
+constexpr int mostClosed = 1;
+
+} // namespace
+
+LogPanel::LogPanel(QWidget* parent)
+    : QFrame(parent)
+    , m_lines(new QWidget(this))
+    , m_summary(new QLabel(this))
+    , m_readButton(new QPushButton(this)) {
+    setObjectName("logPanel");
+    setProperty("role", "panel");
+    setAccessibleName(tr("the boat's log"));
+    m_summary->setProperty("role", "quiet");
+    m_readButton->setObjectName("logReadButton");
+    m_readButton->setProperty("role", "plain");
+    m_lineLayout = new QVBoxLayout(m_lines);
+    m_lineLayout->setContentsMargins(0, 0, 0, 0);
+    m_lineLayout->setSpacing(0);
+
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(m_summary, 1);
+    foot->addWidget(m_readButton);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, spaceUnit, spaceUnit, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_lines);
+    layout->addLayout(foot);
+    connect(m_readButton, &QPushButton::clicked, this, [this] { setRead(!m_read); });
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+}
+
+void LogPanel::addLine(const QString& text, const char* role) {
+    auto* label = new QLabel(text, m_lines);
+    label->setProperty("role", role);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    m_lineLayout->addWidget(label);
+}
+
+void LogPanel::addEntry(const core::LogEntry& entry) {
+    const QString text = QString::fromStdString(entry.text);
+    const QString by = QString::fromStdString(entry.by);
+    if (entry.closed) {
+        addLine(tr("%1: %2 (%3)").arg(text, QString::fromStdString(entry.closing), inWords(*entry.closed)), "quiet");
+        return;
+    }
+    addLine(text, "heading");
+    QString written = by.isEmpty() ? tr("Written %1.").arg(inWords(entry.day))
+                                   : tr("Written %1, %2.").arg(inWords(entry.day), by);
+    if (entry.severity == core::Severity::Stop) written += QLatin1Char(' ') + tr("It stops the boat until it is closed.");
+    addLine(written, "quiet");
+}
+
+void LogPanel::setEntries(const std::vector<core::LogEntry>& entries) {
+    const auto same = [](const core::LogEntry& a, const core::LogEntry& b) {
+        return a.entry == b.entry && a.closed == b.closed;
+    };
+    if (!m_entries.empty() && std::equal(entries.begin(), entries.end(), m_entries.begin(), m_entries.end(), same))
+        return;
+    m_entries = entries;
+    while (QLayoutItem* item = m_lineLayout->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    m_open = static_cast<int>(
+        std::count_if(entries.begin(), entries.end(), [](const core::LogEntry& entry) { return !entry.closed; }));
+    int open = 0, closed = 0;
+    for (const core::LogEntry& entry : entries)
+        if (entry.closed ? closed++ < mostClosed : open++ < mostOpen) addEntry(entry);
+    if (m_open > mostOpen)
+        addLine(counted(m_open - mostOpen, QT_TRANSLATE_N_NOOP("Words", "and %n more, in the boat's log"),
+                        QT_TRANSLATE_N_NOOP("Words", "and %n more, in the boat's log")),
+                "quiet");
+    setRead(m_open == 0);
+}
+
+void LogPanel::setRead(bool read) {
+    m_read = read;
+    m_lines->setVisible(!read);
+    const QString entries = m_open == 0 ? tr("The boat's log: no open entry.")
+                                        : tr("The boat's log: %1.")
+                                              .arg(counted(m_open, QT_TRANSLATE_N_NOOP("Words", "%n open entry"),
+                                                           QT_TRANSLATE_N_NOOP("Words", "%n open entries")));
+    m_summary->setText(read ? entries : QString());
+    m_readButton->setText(read ? tr("Show") : tr("Read"));
+    m_readButton->setAccessibleName(read ? tr("Show the boat's log") : tr("I have read the boat's log"));
+    m_readButton->setVisible(!m_entries.empty());
+    updateGeometry();
+    update();
+}
+
+void LogPanel::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), currentPalette().panel);
+    if (m_open > 0) painter.fillRect(0, 0, 7, height(), currentPalette().look);
+}
+
+} // namespace app

@@ -1,0 +1,44 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QFrame>
+
+#include "core/register/boat.h"
+
+
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace app {
+
+/// What earlier crews wrote of the boat and is still open, and what was done lately. Once read it folds to one line.
+class LogPanel : public QFrame {
+    Q_OBJECT
+
+public:
+    explicit LogPanel(QWidget* parent = nullptr);
+
+    /// Open entries first, then the newest.
+    void setEntries(const std::vector<core::LogEntry>& entries);
+    void setRead(bool read);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void addEntry(const core::LogEntry& entry);
+    void addLine(const QString& text, const char* role);
+
+    int m_open = 0;
+    bool m_read = false;
+    std::vector<core::LogEntry> m_entries;
+    QWidget* m_lines = nullptr;
+    QVBoxLayout* m_lineLayout = nullptr;
+    QLabel* m_summary;
+    QPushButton* m_readButton;
+};
+
+} // namespace app

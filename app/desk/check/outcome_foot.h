@@ -1,0 +1,39 @@
+#pragma once
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+
+namespace core {
+struct CheckAnswer;
+}
+
+namespace app {
+
+/// The outcome in one sentence, at the foot at all times, and the ways to end the check.
+class OutcomeFoot : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit OutcomeFoot(QWidget* parent = nullptr);
+
+    void setAnswer(const core::CheckAnswer& answer);
+    void showButtons(bool shown); ///< hidden while the signing is under way
+    QString sentence() const;
+
+signals:
+    void signPressed();
+    void saveForLaterPressed();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QLabel* m_sentence;
+    QWidget* m_markBox;
+    QPushButton* m_sign;
+    QPushButton* m_later;
+};
+
+} // namespace app

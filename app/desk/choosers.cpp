@@ -1,0 +1,56 @@
+#include "app/desk/choosers.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QPrintDialog>
+#include <QStandardPaths>
+
+namespace app {
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(Choosers)
+};
+
+QString clubFiles() {
+    return Say::tr("Club files (*.tholepin);;All files (*)");
+}
+
+QString documents() {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+QString newClub(QWidget* parent) {
+    QString file = QFileDialog::getSaveFileName(parent, Say::tr("Start a new club file"), documents(), clubFiles());
+    if (!file.isEmpty() && !file.contains('.')) file += QStringLiteral(".tholepin");
+    return file;
+}
+
+} // namespace
+
+Choosers systemChoosers() {
+    Choosers choosers;
+    choosers.openClub = [](QWidget* parent) {
+        return QFileDialog::getOpenFileName(parent, Say::tr("Open a club file"), documents(), clubFiles());
+    };
+    choosers.newClub = newClub;
+    choosers.importFolder = [](QWidget* parent) {
+        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of CSV files to import"), documents());
+    };
+    choosers.pictures = [](QWidget* parent) {
+        return QFileDialog::getOpenFileNames(parent, Say::tr("A video or pictures to read"), documents());
+    };
+    choosers.pictureFolder = [](QWidget* parent) {
+        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of pictures to read"), documents());
+    };
+    choosers.sheetFile = [](QWidget* parent, const QString& proposed) {
+        return QFileDialog::getSaveFileName(parent, Say::tr("Save the sheet as PDF"), documents() + '/' + proposed,
+                                            Say::tr("PDF (*.pdf)"));
+    };
+    choosers.printer = [](QWidget* parent, QPrinter& printer) {
+        return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;
+    };
+    return choosers;
+}
+
+} // namespace app

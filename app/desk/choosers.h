@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+
+class QPrinter;
+class QWidget;
+
+namespace app {
+
+/// Every question that a dialog of the system asks, in one place, so that a test can answer. Empty: nothing chosen.
+struct Choosers {
+    std::function<QString(QWidget*)> openClub;
+    std::function<QString(QWidget*)> newClub;
+    std::function<QString(QWidget*)> importFolder;
+    std::function<QStringList(QWidget*)> pictures;
+    std::function<QString(QWidget*)> pictureFolder;
+    std::function<QString(QWidget*, const QString& proposed)> sheetFile;
+    std::function<bool(QWidget*, QPrinter&)> printer;
+};
+
+/// The system's own dialogs.
+Choosers systemChoosers();
+
+} // namespace app

@@ -1,0 +1,38 @@
+#include "app/desk/look/dress.h"
+#include "app/desk/look/palette.h"
+#include "app/desk/main_window.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QFileInfo>
+#include <QSettings>
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    QApplication::setApplicationName("tholepin");
+    QApplication::setOrganizationName("tholepin");
+    QApplication::setApplicationVersion(THOLEPIN_VERSION);
+
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QApplication::translate("main", "The kit of a club's rescue boats: launch checks, return checks, the shed board."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    const QCommandLineOption theme("theme", QApplication::translate("main", "sun, light or dark"), "name");
+    const QCommandLineOption noCamera("no-camera", QApplication::translate("main", "do not start a camera"));
+    parser.addOptions({theme, noCamera});
+    parser.addPositionalArgument("FILE", QApplication::translate("main", "the club file"), "[FILE]");
+    parser.process(application);
+
+    const QSettings settings;
+    app::dress(application, app::paletteOf(parser.isSet(theme) ? parser.value(theme)
+                                                               : settings.value("look/theme", "light").toString()));
+    app::MainWindow window;
+    window.setCameraWanted(!parser.isSet(noCamera));
+    // Without a file named, the club that was open last; never a new one unasked.
+    const QString file = parser.positionalArguments().value(0, settings.value("club/file").toString());
+    if (!file.isEmpty() && (!parser.positionalArguments().isEmpty() || QFileInfo::exists(file)))
+        window.openClub(file.toStdString());
+    window.show();
+    return QApplication::exec();
+}

@@ -1,0 +1,382 @@
+#include "app/desk/main_window.h"
+
+#include "app/common/sentences.h"
+#include "app/common/words.h"
+#include "app/desk/board/shed_board.h"
+#include "app/desk/camera/camera_panel.h"
+#include "app/desk/camera/code_capture.h"
+#include "app/desk/check/check_page.h"
+#include "app/desk/look/dress.h"
+#include "app/desk/look/palette.h"
+#include "app/desk/welcome_page.h"
+
+#include <QAbstractButton>
+#include <QActionGroup>
+#include <QApplication>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QMenuBar>
+#include <QPrinter>
+#include <QProgressBar>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QStatusBar>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+QString sentence(const core::Error& error) {
+    return withCapital(errorLine(error)) + QLatin1Char('.');
+}
+
+QString themeInWords(const QString& name) {
+    if (name == "sun") return MainWindow::tr("&Sunlight");
+    return name == "dark" ? MainWindow::tr("&Dark") : MainWindow::tr("&Light");
+}
+
+QString rejectedInWords(const core::ImportPlan& plan) {
+    constexpr std::size_t shown = 8;
+    QStringList lines{MainWindow::tr("Nothing was imported. Mend these rows and import again:")};
+    for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
+        const core::RejectedRow& row = plan.rejected[i];
+        lines << MainWindow::tr("%1, row %2 %3: %4")
+                     .arg(QString::fromStdString(row.file))
+                     .arg(row.row)
+                     .arg(QString::fromStdString(row.column), QString::fromStdString(row.reason));
+    }
+    if (plan.rejected.size() > shown) lines << MainWindow::tr("and %1 more").arg(plan.rejected.size() - shown);
+    return lines.join('\n');
+}
+
+} // namespace
+
+MainWindow::MainWindow(TimeSource time, Choosers choosers)
+    : m_time(std::move(time))
+    , m_choosers(std::move(choosers))
+    , m_pages(new QStackedWidget(this))
+    , m_welcome(new WelcomePage(this))
+    , m_board(new ShedBoard(this))
+    , m_check(new CheckPage(m_club, m_time, m_sounds, this))
+    , m_progress(new QProgressBar(this))
+    , m_checkActions(new QActionGroup(this))
+    , m_themes(new QActionGroup(this)) {
+    setObjectName("mainWindow");
+    setWindowTitle(tr("Tholepin"));
+    m_progress->setObjectName("workProgress");
+    m_progress->setAccessibleName(tr("how much of the import is done"));
+    m_progress->setVisible(false);
+    for (QWidget* page : {static_cast<QWidget*>(m_welcome), static_cast<QWidget*>(m_board),
+                          static_cast<QWidget*>(m_check)})
+        m_pages->addWidget(page);
+    setCentralWidget(m_pages);
+    statusBar()->addPermanentWidget(m_progress, 1);
+    statusBar()->setVisible(false);
+    m_checkActions->setExclusive(false);
+    connectPages();
+    buildMenus();
+    m_welcome->say({});
+    m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
+    enableActions();
+    resize(1280, 800);
+}
+
+MainWindow::~MainWindow() {
+    m_check->close();
+}
+
+void MainWindow::connectPages() {
+    connect(m_welcome, &WelcomePage::openPressed, this, &MainWindow::chooseClub);
+    connect(m_welcome, &WelcomePage::newPressed, this, &MainWindow::createClub);
+    connect(m_board, &ShedBoard::boatPressed, this, &MainWindow::startCheck);
+    connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
+    auto* capture = new CodeCapture(*m_board, m_board->codeEdit());
+    connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
+    connect(m_check, &CheckPage::leaveWanted, this, [this] { showBoard(); });
+    connect(m_check, &CheckPage::nextBoatWanted, this, &MainWindow::startNext);
+    connect(m_check, &CheckPage::sheetWanted, this, &MainWindow::giveSheet);
+    connect(&m_check->camera(), &CameraPanel::picturesPressed, this, [this] { readPictures(false); });
+}
+
+QAction* MainWindow::addAction(QMenu& menu, const QString& text, const QKeySequence& keys,
+                               std::function<void()> act, bool onlyInCheck) {
+    QAction* action = menu.addAction(text);
+    action->setShortcut(keys);
+    connect(action, &QAction::triggered, this, std::move(act));
+    if (onlyInCheck) m_checkActions->addAction(action);
+    return action;
+}
+
+void MainWindow::buildMenus() {
+    buildFileMenu();
+    buildCheckMenu();
+    buildCameraMenu();
+    buildViewMenu();
+}
+
+void MainWindow::buildFileMenu() {
+    QMenu& menu = *menuBar()->addMenu(tr("&Club"));
+    addAction(menu, tr("&Open a club file…"), QKeySequence::Open, [this] { chooseClub(); });
+    addAction(menu, tr("&New club file…"), QKeySequence::New, [this] {
+        m_check->close();
+        m_pages->setCurrentWidget(m_welcome);
+        enableActions();
+    });
+    addAction(menu, tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), [this] { importFolder(); });
+    menu.addSeparator();
+    addAction(menu, tr("The &boats"), QKeySequence("Ctrl+B"), [this] {
+        if (m_isClubOpen) showBoard();
+    });
+    menu.addSeparator();
+    addAction(menu, tr("&Quit"), QKeySequence::Quit, [this] { QWidget::close(); });
+}
+
+void MainWindow::buildCheckMenu() {
+    QMenu& menu = *menuBar()->addMenu(tr("Ch&eck"));
+    addAction(menu, tr("&Launch check of this boat"), QKeySequence("Ctrl+L"),
+              [this] { startOnBoard(core::Phase::Launch); });
+    addAction(menu, tr("&Return check of this boat"), QKeySequence("Ctrl+R"),
+              [this] { startOnBoard(core::Phase::Return); });
+    menu.addSeparator();
+    addAction(menu, tr("&Sign…"), QKeySequence("Ctrl+Return"), [this] { m_check->beginSigning(); }, true);
+    addAction(menu, tr("Save for &later"), QKeySequence::Save, [this] { showBoard(); }, true);
+    addAction(menu, tr("&Next boat"), QKeySequence("Ctrl+Right"), [this] { startNext(); }, true);
+    menu.addSeparator();
+    addAction(menu, tr("&Undo the last scan"), QKeySequence::Undo, [this] { m_check->undo(); }, true);
+    addAction(menu, tr("&Take this line's scan back"), QKeySequence("Ctrl+Backspace"),
+              [this] { m_check->takeBackCurrent(); }, true);
+    addAction(menu, tr("&Damaged…"), QKeySequence("Ctrl+D"), [this] { m_check->damagedCurrent(); }, true);
+    menu.addSeparator();
+    addAction(menu, tr("&Who is aboard"), QKeySequence("Ctrl+W"), [this] { m_check->goToPeople(); }, true);
+    addAction(menu, tr("The &points"), QKeySequence("Ctrl+P"), [this] { m_check->goToPoints(); }, true);
+    addAction(menu, tr("Start or stop the &clock"), QKeySequence("Ctrl+K"), [this] { m_check->toggleClock(); }, true);
+}
+
+void MainWindow::buildCameraMenu() {
+    QMenu& menu = *menuBar()->addMenu(tr("Ca&mera"));
+    addAction(menu, tr("&Start the camera"), QKeySequence("F5"), [this] { m_check->camera().startCamera(); }, true);
+    addAction(menu, tr("S&top the camera"), QKeySequence("F6"), [this] { m_check->camera().stop(); }, true);
+    QAction* mirror = menu.addAction(tr("&Mirror the picture"));
+    mirror->setShortcut(QKeySequence("F7"));
+    mirror->setCheckable(true);
+    mirror->setChecked(QSettings().value("camera/mirrored", false).toBool());
+    connect(mirror, &QAction::toggled, &m_check->camera(), &CameraPanel::setMirrored);
+    connect(&m_check->camera(), &CameraPanel::mirroredChanged, mirror, &QAction::setChecked);
+    m_checkActions->addAction(mirror);
+    menu.addSeparator();
+    addAction(menu, tr("Read a &video or pictures…"), QKeySequence("F8"), [this] { readPictures(false); }, true);
+    addAction(menu, tr("Read a &folder of pictures…"), QKeySequence("F9"), [this] { readPictures(true); }, true);
+}
+
+void MainWindow::buildViewMenu() {
+    QMenu& menu = *menuBar()->addMenu(tr("&View"));
+    int number = 1;
+    for (const Palette& palette : allPalettes()) {
+        QAction* theme = addAction(menu, themeInWords(palette.name), QKeySequence(QString("Ctrl+%1").arg(number++)),
+                                   [this, name = palette.name] { setTheme(name); });
+        theme->setCheckable(true);
+        theme->setObjectName("theme " + palette.name);
+        theme->setChecked(palette.name == currentPalette().name);
+        m_themes->addAction(theme);
+    }
+    menu.addSeparator();
+    addAction(menu, tr("&Louder"), QKeySequence("Ctrl++"), [this] {
+        m_sounds.setVolume(m_sounds.volume() + 20);
+        m_sounds.play(Sound::NewAndFine);
+        QSettings().setValue("sound/volume", m_sounds.volume());
+    });
+    addAction(menu, tr("&Quieter, then off"), QKeySequence("Ctrl+-"), [this] {
+        m_sounds.setVolume(m_sounds.volume() - 20);
+        m_sounds.play(Sound::NewAndFine);
+        QSettings().setValue("sound/volume", m_sounds.volume());
+    });
+    menu.addSeparator();
+    addAction(menu, tr("&Full screen"), QKeySequence("F11"),
+              [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+}
+
+void MainWindow::setTheme(const QString& name) {
+    dress(*qApp, paletteOf(name));
+    QSettings().setValue("look/theme", currentPalette().name);
+    for (QAction* theme : m_themes->actions())
+        theme->setChecked(theme->objectName() == "theme " + currentPalette().name);
+    for (QWidget* widget : findChildren<QWidget*>())
+        widget->update();
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
+    if (button && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) {
+        button->click();
+        return;
+    }
+    QMainWindow::keyPressEvent(event);
+}
+
+void MainWindow::enableActions() {
+    const bool inCheck = m_pages->currentWidget() == m_check;
+    for (QAction* action : m_checkActions->actions())
+        action->setEnabled(inCheck);
+}
+
+bool MainWindow::isBoardShown() const {
+    return m_pages->currentWidget() == m_board;
+}
+
+void MainWindow::openClub(const std::filesystem::path& file) {
+    m_check->close();
+    m_club.open(file, [this, name = QString::fromStdString(file.string())](const core::Outcome& opened) {
+        takeOpened(opened, name);
+    });
+}
+
+void MainWindow::chooseClub() {
+    const QString file = m_choosers.openClub(this);
+    if (!file.isEmpty()) openClub(file.toStdString());
+}
+
+void MainWindow::createClub(const QString& name) {
+    const QString file = m_choosers.newClub(this);
+    if (file.isEmpty()) return;
+    m_club.create(file.toStdString(), name.toStdString(),
+                  [this, file](const core::Outcome& opened) { takeOpened(opened, file); });
+}
+
+void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
+    m_isClubOpen = static_cast<bool>(opened);
+    if (!opened) {
+        m_welcome->say(sentence(opened.error()));
+        m_pages->setCurrentWidget(m_welcome);
+        enableActions();
+        return;
+    }
+    QSettings().setValue("club/file", file);
+    showBoard();
+}
+
+void MainWindow::showBoard(const QString& saying) {
+    m_check->close();
+    m_pages->setCurrentWidget(m_board);
+    enableActions();
+    m_club.ask(
+        this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
+        [this, saying](BoardState state) {
+            setWindowTitle(tr("%1 · Tholepin").arg(state.club));
+            m_board->setState(state);
+            m_board->say(saying);
+            emit boardShown();
+        });
+}
+
+void MainWindow::startCheck(const QString& boat, core::Phase phase) {
+    m_pages->setCurrentWidget(m_check);
+    m_check->open(boat, phase, m_cameraWanted);
+    enableActions();
+}
+
+void MainWindow::startOnBoard(core::Phase phase) {
+    const QString boat = isBoardShown() ? m_board->currentBoat() : m_check->boat();
+    if (m_isClubOpen && !boat.isEmpty()) startCheck(boat, phase);
+}
+
+/// The boat after this one on the board, from the last to the first again.
+void MainWindow::startNext() {
+    const auto& boats = m_board->state().boats;
+    if (boats.empty()) return;
+    const std::string here = m_check->boat().toStdString();
+    auto at = std::find_if(boats.begin(), boats.end(), [&](const auto& boat) { return boat.boat == here; });
+    if (at == boats.end() || ++at == boats.end()) at = boats.begin();
+    startCheck(QString::fromStdString(at->boat), nextPhase(*at, m_board->state().unfinished));
+}
+
+void MainWindow::openBoatOfTag(const QString& code) {
+    m_club.ask(
+        this, [text = code.toStdString()](core::Club& club) { return club.boatOfTag(text); },
+        [this, code](const std::optional<core::Boat>& boat) {
+            const auto& boats = m_board->state().boats;
+            const auto at = std::find_if(boats.begin(), boats.end(),
+                                         [&](const auto& each) { return boat && each.boat == boat->boat; });
+            if (at == boats.end())
+                m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));
+            else
+                startCheck(QString::fromStdString(at->boat), nextPhase(*at, m_board->state().unfinished));
+        });
+}
+
+void MainWindow::importFolder() {
+    if (!m_isClubOpen) return;
+    const QString folder = m_choosers.importFolder(this);
+    if (folder.isEmpty()) return;
+    m_progress->setValue(0);
+    m_progress->setVisible(true);
+    statusBar()->setVisible(true);
+    const auto tell = [this](int done, int of) {
+        QMetaObject::invokeMethod(m_progress, [bar = m_progress, done, of] { bar->setValue(of ? 100 * done / of : 100); });
+    };
+    m_club.ask(
+        this,
+        [folder = folder.toStdString(), today = m_time().today, tell](core::Club& club) {
+            return club.importRegister(folder, today, false, tell);
+        },
+        [this](core::Result<core::ImportPlan> plan) { showImport(plan); });
+}
+
+void MainWindow::showImport(const core::Result<core::ImportPlan>& plan) {
+    statusBar()->setVisible(false);
+    if (!plan) {
+        showBoard(sentence(plan.error()));
+        return;
+    }
+    int rows = 0;
+    for (const auto& [file, count] : plan->accepted)
+        rows += count;
+    showBoard(plan->rejected.empty() ? tr("Imported: %1 rows.").arg(rows) : rejectedInWords(*plan));
+}
+
+void MainWindow::readPictures(bool folder) {
+    if (!m_check->isOpen()) return;
+    // A dialog holds everything else up, so the camera does not run meanwhile.
+    m_check->camera().stop();
+    const QStringList chosen = folder ? QStringList{m_choosers.pictureFolder(this)} : m_choosers.pictures(this);
+    std::vector<std::filesystem::path> paths;
+    for (const QString& path : chosen)
+        if (!path.isEmpty()) paths.emplace_back(path.toStdString());
+    if (paths.empty()) {
+        if (m_cameraWanted) m_check->camera().startCamera();
+        return;
+    }
+    m_check->camera().readRecording(paths);
+}
+
+void MainWindow::giveSheet(const CheckSheet& sheet, bool print) {
+    using Head = std::pair<std::string, std::string>;
+    m_club.ask(
+        this,
+        [](core::Club& club) {
+            const auto verified = club.verify(false);
+            return Head{club.name(), verified ? verified->head : std::string()};
+        },
+        [this, sheet, print](const Head& head) {
+            CheckSheet full = sheet;
+            full.club = QString::fromStdString(head.first);
+            full.recordHead = QString::fromStdString(head.second);
+            writeSheet(full, print);
+        });
+}
+
+void MainWindow::writeSheet(const CheckSheet& sheet, bool print) {
+    if (print) {
+        QPrinter printer(QPrinter::HighResolution);
+        if (!m_choosers.printer(this, printer)) return;
+        m_check->sheetDone(paintSheet(printer, sheet) ? tr("The sheet was sent to the printer.")
+                                                      : tr("The printer did not take the sheet."));
+        return;
+    }
+    const QString proposed = QStringLiteral("%1 %2.pdf").arg(sheet.boat, sheet.atIso.left(10));
+    const QString file = m_choosers.sheetFile(this, proposed);
+    if (file.isEmpty()) return;
+    m_check->sheetDone(saveSheet(file, sheet) ? tr("Saved: %1").arg(file) : tr("The sheet could not be written to %1.").arg(file));
+}
+
+} // namespace app

@@ -1,0 +1,67 @@
+#include "app/desk/look/palette.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace {
+
+// Relative luminance and contrast ratio: W3C, Web Content Accessibility Guidelines 2.1, section "Definitions".
+double linear(double channel) {
+    return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+
+double luminance(const QColor& color) {
+    return 0.2126 * linear(color.redF()) + 0.7152 * linear(color.greenF()) + 0.0722 * linear(color.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b) {
+    const double first = luminance(a);
+    const double second = luminance(b);
+    return (std::max(first, second) + 0.05) / (std::min(first, second) + 0.05);
+}
+
+class Theme : public testing::TestWithParam<const char*> {
+protected:
+    const app::Palette& palette() const { return app::paletteOf(GetParam()); }
+};
+
+} // namespace
+
+// Black on white is 21:1 and a tone on itself 1:1 by the definition: the measure itself is right.
+TEST(Palette, contrastMeasureAgreesWithItsDefinition) {
+    EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 0.001);
+    EXPECT_NEAR(contrast(Qt::red, Qt::red), 1.0, 0.001);
+    // #777777 on white is the well-known pair just under 4.5:1 (WebAIM and others give 4.48).
+    EXPECT_NEAR(contrast(QColor("#777777"), Qt::white), 4.48, 0.01);
+}
+
+// WCAG 2.1, 1.4.6: 7:1 for text (AAA).
+TEST_P(Theme, textReachesSevenToOneOnGroundAndPanel) {
+    for (const QColor& ground : {palette().ground, palette().panel})
+        for (const QColor& text : {palette().ink, palette().quiet, palette().found, palette().look})
+            EXPECT_GE(contrast(text, ground), 7.0) << text.name().toStdString() << " on " << ground.name().toStdString();
+}
+
+// WCAG 2.1, 1.4.11: 3:1 for the parts of controls and for the focus ring.
+TEST_P(Theme, linesAndFocusReachThreeToOneOnGroundAndPanel) {
+    for (const QColor& ground : {palette().ground, palette().panel})
+        for (const QColor& line : {palette().line, palette().focus})
+            EXPECT_GE(contrast(line, ground), 3.0) << line.name().toStdString() << " on " << ground.name().toStdString();
+}
+
+// Told apart without hue: the two tones with a meaning differ from the ground alike, so shape and word carry them; but
+// neither may be the ink itself.
+TEST_P(Theme, meaningfulTonesAreNotTheInk) {
+    EXPECT_NE(palette().found, palette().ink);
+    EXPECT_NE(palette().look, palette().ink);
+    EXPECT_NE(palette().found, palette().look);
+}
+
+INSTANTIATE_TEST_SUITE_P(All, Theme, testing::Values("sun", "light", "dark"));
+
+TEST(Palette, unknownNameGivesLight) {
+    EXPECT_EQ(app::paletteOf("no such theme").name, "light");
+    EXPECT_EQ(app::paletteOf("sun").name, "sun");
+}
