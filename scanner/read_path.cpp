@@ -1,15 +1,11 @@
 #include "scanner/read_path.h"
 
 #include "scanner/files/code_tally.h"
-#include "scanner/files/folder.h"
+#include "scanner/files/files_to_read.h"
 #include "scanner/files/picture_file.h"
 #include "scanner/files/video_file.h"
 
 #include <algorithm>
-#include <array>
-#include <cctype>
-#include <string>
-#include <string_view>
 #include <system_error>
 #include <utility>
 
@@ -17,25 +13,6 @@ namespace scanner {
 namespace {
 
 namespace fs = std::filesystem;
-
-bool endsLikeVideo(std::string ending) {
-    static constexpr std::array<std::string_view, 12> known{"3gp",  "avi", "m4v", "mkv", "mov",  "mp4",
-                                                            "mpeg", "mpg", "mts", "ogv", "webm", "wmv"};
-    std::transform(ending.begin(), ending.end(), ending.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
-    return std::find(known.begin(), known.end(), ending) != known.end();
-}
-
-std::vector<fs::path> filesToRead(const fs::path& path) {
-    std::error_code ignored;
-    if (!fs::is_directory(path, ignored)) return {path};
-    std::vector<fs::path> files = picturesIn(path);
-    const std::vector<fs::path> videos = filesWithEnding(path, endsLikeVideo);
-    files.insert(files.end(), videos.begin(), videos.end());
-    std::sort(files.begin(), files.end());
-    files.erase(std::unique(files.begin(), files.end()), files.end());
-    return files;
-}
 
 PathReading failedReading(const fs::path& path, FileError error) {
     PathReading reading;
@@ -56,7 +33,7 @@ void enlarge(std::vector<SeenCode>& codes, const LoadedPicture& picture) {
             corner = {corner.x * picture.scaleX(), corner.y * picture.scaleY()};
 }
 
-PathReading readPicture(const fs::path& path, const LoadedPicture& picture, const FrameReader& reader) {
+PathReading readPicture(const fs::path& path, const LoadedPicture& picture, const CodeReader& reader) {
     PathReading reading;
     reading.path = path;
     reading.width = picture.width;
@@ -71,7 +48,7 @@ PathReading readPicture(const fs::path& path, const LoadedPicture& picture, cons
 }
 
 /// `goOn` hears the share of this video.
-PathReading readVideo(const fs::path& path, double framesPerSecond, const FrameReader& reader,
+PathReading readVideo(const fs::path& path, double framesPerSecond, const CodeReader& reader,
                       const std::function<bool(double)>& goOn) {
     PathReading reading;
     reading.path = path;
@@ -100,7 +77,7 @@ std::vector<PathReading> readPath(const fs::path& path, const ReadPathOptions& o
                                   const OnProgress& progress) {
     const std::vector<fs::path> files = filesToRead(path);
     if (files.empty()) return {emptyFolder(path)};
-    const FrameReader reader =
+    const CodeReader reader =
         options.reader ? options.reader : [&](GreyView view) { return readSymbols(view, options.reading); };
 
     std::vector<PathReading> readings;

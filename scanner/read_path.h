@@ -1,7 +1,7 @@
 #pragma once
 
+#include "scanner/code_reader.h"
 #include "scanner/file_fault.h"
-#include "scanner/grey_picture.h"
 #include "scanner/seen_code.h"
 #include "scanner/symbol_reader.h"
 
@@ -11,9 +11,6 @@
 #include <vector>
 
 namespace scanner {
-
-/// Reads the symbols of one frame. Called from one thread at a time, not always the same.
-using FrameReader = std::function<std::vector<SeenCode>(GreyView)>;
 
 /// What one picture or one video showed.
 struct PathReading {
@@ -43,7 +40,7 @@ using OnProgress = std::function<bool(const ReadProgress&)>;
 
 struct ReadPathOptions {
     ReadOptions reading;
-    FrameReader reader; ///< empty: readSymbols with `reading`
+    CodeReader reader; ///< empty: readSymbols with `reading`
     double videoFramesPerSecond =
         10.0; ///< at most so many evenly spaced frames of a second are read; 0: every frame
 };

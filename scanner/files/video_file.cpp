@@ -111,11 +111,12 @@ struct VideoFile::Pipeline {
         return FileError{faultOf(*error), error->message};
     }
 
-    /// The next sample; nothing at the end, after an error, or when patience has run out: then *failed says
-    /// so.
-    Owned<GstSample> pull(std::chrono::nanoseconds patience, std::optional<FileError>& failed) const {
+    /// The next sample; nothing at the end, when asked to stop, after an error, or when patience has run out:
+    /// then `failed` says so.
+    Owned<GstSample> pull(const VideoOptions& options, std::optional<FileError>& failed) const {
         constexpr std::chrono::nanoseconds glance = std::chrono::milliseconds(50);
-        for (std::chrono::nanoseconds waited{0}; waited < patience; waited += glance) {
+        for (std::chrono::nanoseconds waited{0}; waited < options.patience; waited += glance) {
+            if (options.stop.stop_requested()) return owned(noSample);
             if (auto sample = owned(gst_app_sink_try_pull_sample(GST_APP_SINK(out), glance.count())))
                 return sample;
             if ((failed = error())) return owned(noSample);
@@ -150,13 +151,13 @@ VideoFile::~VideoFile() = default;
 
 std::optional<VideoPicture> VideoFile::next() {
     while (m_pipeline && !m_error) {
-        const auto sample = m_pipeline->pull(m_options.patience, m_error);
+        const auto sample = m_pipeline->pull(m_options, m_error);
         if (!sample) break;
         m_begun = true;
         const auto stamp = GST_BUFFER_PTS(gst_sample_get_buffer(sample.get()));
-        const std::chrono::nanoseconds at{stamp == GST_CLOCK_TIME_NONE ? 0
-                                                                       : static_cast<std::int64_t>(stamp)};
-        if (at < m_nextDue) continue;
+        const bool timed = stamp != GST_CLOCK_TIME_NONE;
+        const std::chrono::nanoseconds at{timed ? static_cast<std::int64_t>(stamp) : 0};
+        if (timed && at < m_nextDue) continue;
         if (m_options.framesPerSecond > 0)
             m_nextDue =
                 at + std::chrono::nanoseconds(static_cast<std::int64_t>(0.98e9 / m_options.framesPerSecond));
@@ -165,7 +166,8 @@ std::optional<VideoPicture> VideoFile::next() {
         picture.share = m_pipeline->share(at);
         return picture;
     }
-    if (!m_begun && !m_error) m_error = FileError{FileFault::Damaged, "no frame"};
+    if (!m_begun && !m_error && !m_options.stop.stop_requested())
+        m_error = FileError{FileFault::Damaged, "no frame"};
     return std::nullopt;
 }
 

@@ -9,6 +9,7 @@
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <stop_token>
 
 namespace scanner {
 
@@ -23,6 +24,7 @@ struct VideoPicture {
 struct VideoOptions {
     double framesPerSecond = 0;        ///< evenly spaced frames of a second to give at most; 0: all
     int previewWidth = 0;              ///< pixels; 0: no preview
+    std::stop_token stop;              ///< asked to stop, the frames end without an error
     std::chrono::seconds patience{10}; ///< a file that gives no frame for so long is taken for damaged
 };
 

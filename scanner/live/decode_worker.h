@@ -1,0 +1,44 @@
+#pragma once
+
+#include "scanner/code_reader.h"
+
+#include <QObject>
+
+#include <chrono>
+#include <vector>
+
+namespace scanner {
+
+class FrameMailbox;
+
+/// What the reader found in one frame.
+struct FrameReading {
+    std::vector<SeenCode> seen;
+    int width = 0;
+    int height = 0;
+    std::chrono::milliseconds at{};
+    int source = 0;
+    bool last = false; ///< nothing was read: the recording is at its end
+};
+
+/// Takes frames from the mailbox and reads them. Lives on the reading thread, whose event loop wakes it.
+class DecodeWorker : public QObject {
+    Q_OBJECT
+
+public:
+    /// The mailbox outlives the worker.
+    DecodeWorker(FrameMailbox& mailbox, CodeReader reader);
+
+public slots:
+    /// Reads the frame that waits, if one does. To be called by a queued call for each arrival.
+    void readWaiting();
+
+signals:
+    void frameRead(const scanner::FrameReading& reading);
+
+private:
+    FrameMailbox& m_mailbox;
+    CodeReader m_reader;
+};
+
+} // namespace scanner

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "scanner/file_fault.h"
+#include "scanner/source_state.h"
+
+#include <QImage>
+#include <QObject>
+#include <QString>
+
+namespace scanner {
+
+class FrameMailbox;
+
+/// Where frames come from. It puts them into the mailbox and tells the rest by signals, which a recording
+/// sends from a thread of its own. Made, started, stopped and deleted on the thread of the window.
+class FrameSource : public QObject {
+    Q_OBJECT
+
+public:
+    /// The mailbox outlives the source. `number` is written on each frame.
+    FrameSource(FrameMailbox& mailbox, int number)
+        : m_mailbox(mailbox)
+        , m_number(number) {}
+
+    virtual void start() = 0;
+
+    /// Once this returns, no further frame comes.
+    virtual void stop() = 0;
+
+    /// The widest preview in pixels; 0: none. May be called while it runs.
+    virtual void setPreviewWidth(int width) = 0;
+
+signals:
+    void stateChanged(scanner::SourceState state);
+    void previewReady(const QImage& preview);
+
+    /// Of a recording: how much of everything is done, 0 to 1; a file that could not be read.
+    void progressed(double share);
+    void fileFailed(const QString& path, const scanner::FileError& error);
+
+protected:
+    FrameMailbox& m_mailbox;
+    const int m_number;
+};
+
+} // namespace scanner
