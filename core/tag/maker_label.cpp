@@ -29,6 +29,14 @@ Error refusal(std::string what) {
             "compare the text beneath the maker's symbol, or type the tag code"};
 }
 
+/// For a message: whatever was read, in plain ASCII.
+std::string shown(std::string_view text) {
+    std::string plain(text.substr(0, 40));
+    for (char& c : plain)
+        if (c < ' ' || c > '~') c = '?';
+    return plain;
+}
+
 /// Collects elements one by one; holds the first fault.
 class Reading {
 public:
@@ -56,7 +64,7 @@ private:
         std::size_t length = 0;
         const Gs1Identifier* identifier = gs1IdentifierAt(m_rest, length);
         if (!identifier)
-            return fail(fmt::format("'{}' begins no element that is known here", m_rest.substr(0, 4)));
+            return fail(fmt::format("'{}' begins no element that is known here", shown(m_rest.substr(0, 4))));
         const auto ai = take(length);
         const std::size_t end =
             identifier->predefined ? static_cast<std::size_t>(identifier->most()) : m_rest.find(separator);
@@ -72,7 +80,7 @@ private:
         std::size_t length = 0;
         const Gs1Identifier* identifier = gs1IdentifierAt(ai, length);
         if (!identifier || length != ai.size())
-            return fail(fmt::format("'({})' is no element that is known here", ai));
+            return fail(fmt::format("'({})' is no element that is known here", shown(ai)));
         m_rest.remove_prefix(close + 1);
         add(*identifier, ai, take(std::min(m_rest.find('('), m_rest.size())));
     }
@@ -85,7 +93,8 @@ private:
 
     void add(const Gs1Identifier& identifier, std::string_view ai, std::string_view value) {
         if (const auto fault = gs1Fault(identifier, value); !fault.empty())
-            return fail(fmt::format("element ({}) of the label: its {} is wrong in '{}'", ai, fault, value));
+            return fail(
+                fmt::format("element ({}) of the label: its {} is wrong in '{}'", ai, fault, shown(value)));
         const auto [element, isNew] = m_elements.try_emplace(std::string(ai), value);
         if (!isNew && element->second != value)
             fail(fmt::format("the label says two things for element ({})", ai));
