@@ -167,11 +167,9 @@ QString wrongSize(const Finding& finding) {
 QString fitNotChecked(const Finding& finding) {
     if (finding.people.empty())
         return tr("nobody is named, so no fit was checked: name the driver and the crew, or try each on.");
-    const QString whom = listed(finding.people);
-    if (!finding.code.empty())
-        return tr("%1 has no size in the register, so its fit on %2 was not checked: try it on.")
-            .arg(theItem(finding), whom);
-    return tr("no measure of %1 is known, so the fit was not checked: try it on.").arg(whom);
+    return tr("the fit of what %1 wears was not checked, because a measure or a size is not known: try it "
+              "on.")
+        .arg(listed(finding.people));
 }
 
 QString personNotChecked(const Finding& finding) {

@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 namespace app {
 namespace {
@@ -28,27 +30,40 @@ int placesFor(const core::CheckAnswer& answer, const std::string& kitType) {
     return line == answer.lines.end() ? 1 : line->wanted;
 }
 
-QString shortKit(const core::CheckAnswer& answer, const core::Finding& finding) {
-    if (finding.quantity > 1) return tr("%1 × %2").arg(finding.quantity).arg(text(finding.kitType));
-    if (placesFor(answer, finding.kitType) > 1) return tr("1 %1").arg(text(finding.kitType));
-    return text(finding.kitType);
+QString shortKit(const core::CheckAnswer& answer, const std::string& kitType, int quantity) {
+    if (quantity > 1) return tr("%1 × %2").arg(quantity).arg(text(kitType));
+    if (placesFor(answer, kitType) > 1) return tr("1 %1").arg(text(kitType));
+    return text(kitType);
 }
 
 bool isShortKit(FindingKind kind) {
     return kind == FindingKind::Missing || kind == FindingKind::NoFit || kind == FindingKind::NotReturned;
 }
 
+/// Things of one type are said once, with their number.
+void addShort(std::vector<std::pair<std::string, int>>& kit, const core::Finding& finding) {
+    const auto same =
+        std::find_if(kit.begin(), kit.end(), [&](const auto& each) { return each.first == finding.kitType; });
+    if (same == kit.end())
+        kit.emplace_back(finding.kitType, finding.quantity);
+    else
+        same->second += finding.quantity;
+}
+
 /// The stops as a crew says them: the kit by name, then how many points and log entries.
 QStringList whatIsShort(const core::CheckAnswer& answer) {
-    QStringList words;
+    std::vector<std::pair<std::string, int>> kit;
     int open = 0, outOfRange = 0, entries = 0;
     for (const core::Finding& finding : answer.findings) {
         if (finding.severity != core::Severity::Stop) continue;
-        if (isShortKit(finding.kind)) words << shortKit(answer, finding);
+        if (isShortKit(finding.kind)) addShort(kit, finding);
         open += finding.kind == FindingKind::PointOpen;
         outOfRange += finding.kind == FindingKind::PointOutOfRange;
         entries += finding.kind == FindingKind::LogOpen;
     }
+    QStringList words;
+    for (const auto& [kitType, quantity] : kit)
+        words << shortKit(answer, kitType, quantity);
     if (open)
         words << counted(open, QT_TRANSLATE_N_NOOP("Words", "%n point open"),
                          QT_TRANSLATE_N_NOOP("Words", "%n points open"));

@@ -264,7 +264,8 @@ TagScene nextScene(std::vector<std::string>& waiting, const std::vector<std::str
 
 } // namespace
 
-std::vector<TagScene> tagScenes(const std::vector<core::TagLabel>& tags, std::uint64_t seed) {
+std::vector<TagScene> tagScenes(const std::vector<core::TagLabel>& tags, std::uint64_t seed,
+                                const std::function<void(double)>& progress) {
     if (tags.empty()) return {};
     Dice dice(seed);
     std::vector<std::string> all;
@@ -279,6 +280,7 @@ std::vector<TagScene> tagScenes(const std::vector<core::TagLabel>& tags, std::ui
     while (!waiting.empty() || scenes.size() < fewest) {
         if (waiting.empty()) waiting.push_back(all[dice.below(all.size())]);
         scenes.push_back(nextScene(waiting, all, atOnce, scenes.size() % 2 == 1, dice));
+        if (progress) progress(1 - static_cast<double>(waiting.size()) / static_cast<double>(all.size()));
     }
     return scenes;
 }

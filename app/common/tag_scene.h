@@ -5,6 +5,7 @@
 #include <QImage>
 
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,8 @@ struct TagScene {
 /// Pictures of the tags as a camera would see them: turned, seen at a slant, some covered, with shadows, on
 /// plain and busy ground by turns. A module is at least 3 pixels wide. At least three pictures; each tag is
 /// in full view on one. The same tags and seed give the same pictures. Needs a QGuiApplication.
-std::vector<TagScene> tagScenes(const std::vector<core::TagLabel>& tags, std::uint64_t seed);
+/// `progress` hears the share of the tags that had their turn, after each picture.
+std::vector<TagScene> tagScenes(const std::vector<core::TagLabel>& tags, std::uint64_t seed,
+                                const std::function<void(double share)>& progress = {});
 
 } // namespace app

@@ -40,7 +40,8 @@ struct Layout {
     static int fit(double room, double size) { return static_cast<int>((room + gap) / (size + gap)); }
     int perSheet() const { return columns * rows; }
     QPointF corner(int place) const {
-        return {margin + place % columns * (width + gap), margin + place / columns * (height + gap)};
+        const double left = (pageWidth - columns * width - (columns - 1) * gap) / 2;
+        return {left + place % columns * (width + gap), margin + place / columns * (height + gap)};
     }
 
     double module;
@@ -121,7 +122,8 @@ void drawFoot(QPainter& painter, int sheet, int sheets) {
                      tagCaution());
 }
 
-QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, int sheets) {
+QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, int sheets,
+                 const std::function<void(double)>& progress) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -139,6 +141,7 @@ QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, 
             if (at < tags.size()) drawTag(painter, layout, layout.corner(place), tags[at]);
         }
         drawFoot(painter, sheet + 1, sheets);
+        if (progress) progress((sheet + 1.0) / sheets);
     }
     painter.end();
     return bytes;
@@ -156,11 +159,11 @@ core::Outcome save(const std::filesystem::path& file, const QByteArray& bytes) {
 } // namespace
 
 core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::vector<core::TagLabel>& tags,
-                                 double symbolMm) {
+                                 double symbolMm, const std::function<void(double)>& progress) {
     const Layout layout(symbolMm);
     const int count = static_cast<int>(tags.size());
     const int sheets = std::max(1, (count + layout.perSheet() - 1) / layout.perSheet());
-    const core::Outcome saved = save(file, pdfOf(tags, layout, sheets));
+    const core::Outcome saved = save(file, pdfOf(tags, layout, sheets, progress));
     if (!saved) return saved.error();
     return sheets;
 }

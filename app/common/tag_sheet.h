@@ -4,6 +4,7 @@
 #include "core/club_types.h"
 
 #include <filesystem>
+#include <functional>
 #include <vector>
 
 namespace app {
@@ -18,7 +19,8 @@ inline constexpr double biggestSymbolMm = 120;
 /// by. Needs a QGuiApplication (any platform). The file is whole or not there: DiskFailed. Returns the number
 /// of sheets.
 core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::vector<core::TagLabel>& tags,
-                                 double symbolMm = 30);
+                                 double symbolMm = 30,
+                                 const std::function<void(double share)>& progress = {});
 
 /// The control tags with what each does, to print beside the kit's.
 std::vector<core::TagLabel> controlTags();

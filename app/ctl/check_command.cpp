@@ -1,0 +1,173 @@
+#include "app/ctl/command.h"
+#include "app/ctl/commands.h"
+#include "app/ctl/options.h"
+
+#include "app/ctl/check_report.h"
+#include "app/ctl/check_run.h"
+#include "app/ctl/picture_reading.h"
+#include "app/ctl/terminal.h"
+
+#include "core/register/sheets.h"
+#include "core/tag/tag_code.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <iostream>
+#include <memory>
+
+namespace app {
+namespace {
+
+using core::Result;
+
+struct Options : CommonOptions {
+    std::string boat;
+    std::string phase;
+    std::string driver;
+    std::vector<std::string> crew;
+    std::vector<std::string> from;
+    std::string codes;
+    std::string points;
+    std::string signer;
+    std::string urgent;
+};
+
+/// By name, or by the boat's tag.
+Result<std::string> findBoat(const core::Club& club, const std::string& asked) {
+    const Result<core::Boat> boat = club.boat(asked);
+    if (boat) return boat->boat;
+    if (const auto code = core::TagCode::parse(asked))
+        if (const auto tagged = club.boatOfTag(code->text())) return tagged->boat;
+    return boat.error();
+}
+
+Result<std::string> findPerson(const std::vector<core::Person>& people, const std::string& asked,
+                               const char* option) {
+    const auto code = core::TagCode::parse(asked);
+    const auto isAsked = [&](const core::Person& each) {
+        return core::foldName(each.person) == core::foldName(asked) || (code && each.tag == code->text());
+    };
+    const auto found = std::find_if(people.begin(), people.end(), isAsked);
+    if (found != people.end()) return found->person;
+    return core::Error{core::ErrorKind::NotFound, "the club knows nobody named '" + asked + "'", option,
+                       "write the name as people.csv has it"};
+}
+
+/// Driver first; somebody named twice is on board once.
+Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& known, const Options& options) {
+    std::vector<std::string> onBoard;
+    const auto add = [&](const std::string& asked, const char* option) -> core::Outcome {
+        const Result<std::string> person = findPerson(known, asked, option);
+        if (!person) return person.error();
+        if (std::find(onBoard.begin(), onBoard.end(), *person) == onBoard.end()) onBoard.push_back(*person);
+        return core::Done{};
+    };
+    if (!options.driver.empty())
+        if (const core::Outcome added = add(options.driver, "--driver"); !added) return added.error();
+    for (const std::string& each : options.crew)
+        if (const core::Outcome added = add(each, "--crew"); !added) return added.error();
+    return onBoard;
+}
+
+core::Outcome openCodes(const Options& options, std::ifstream& file, CheckPlan& plan) {
+    if (options.codes.empty()) return core::Done{};
+    if (options.codes == "-") {
+        plan.codes = &std::cin;
+        return core::Done{};
+    }
+    file.open(options.codes, std::ios::binary);
+    if (!file || std::filesystem::is_directory(options.codes))
+        return core::Error{core::ErrorKind::FileMissing, "the codes cannot be read", options.codes,
+                           "look at the path"};
+    plan.codes = &file;
+    return core::Done{};
+}
+
+/// A fixed instant stays fixed; otherwise each step happens when it happens, on the day that was given.
+std::function<core::Moment()> clockOf(const Options& options, core::Moment given) {
+    if (!options.at.empty()) return [given] { return given; };
+    if (options.today.empty())
+        return [] { return core::Moment{core::Instant::now(), core::Instant::now().localDay()}; };
+    return [given] {
+        return core::Moment{core::Instant::onLocalDay(given.today, core::Instant::now()), given.today};
+    };
+}
+
+/// Everything that can be wrong with the input is found here, before anything is recorded.
+Result<CheckPlan> planOf(const core::Club& club, const Options& options, core::Moment given) {
+    CheckPlan plan{.boat = {},
+                   .phase = core::Phase::Launch,
+                   .people = {},
+                   .points = {},
+                   .pictures = {},
+                   .codes = nullptr,
+                   .signer = {},
+                   .urgent = options.urgent,
+                   .today = given.today,
+                   .now = clockOf(options, given)};
+    plan.phase = options.phase == "return" ? core::Phase::Return : core::Phase::Launch;
+    const Result<std::string> boat = findBoat(club, options.boat);
+    if (!boat) return boat.error();
+    plan.boat = *boat;
+    const std::vector<core::Person> known = club.people();
+    auto people = findPeople(known, options);
+    if (!people) return people.error();
+    plan.people = std::move(*people);
+    if (!options.signer.empty()) {
+        const Result<std::string> signer = findPerson(known, options.signer, "--sign");
+        if (!signer) return signer.error();
+        plan.signer = *signer;
+    }
+    if (!options.points.empty()) {
+        const auto points = club.pointsOf(plan.boat, plan.phase);
+        if (!points) return points.error();
+        auto values = readPointsFile(options.points, *points);
+        if (!values) return values.error();
+        plan.points = std::move(*values);
+    }
+    return plan;
+}
+
+int check(const Options& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        Result<CheckPlan> plan = planOf(club, options, moment);
+        if (!plan) return fail(plan.error());
+        std::ifstream file;
+        if (const core::Outcome opened = openCodes(options, file, *plan); !opened)
+            return fail(opened.error());
+        plan->pictures = readPictures(options.from);
+        if (reportUnreadable(plan->pictures)) return static_cast<int>(ExitBadInput);
+
+        const Result<CheckReport> report = runCheck(club, *plan);
+        if (!report) return fail(report.error());
+        if (options.json)
+            say(checkJson(*report));
+        else
+            sayCheck(*report, club.namesOf(report->check));
+        const bool incomplete = report->answer.outcome == core::CheckOutcome::Incomplete;
+        return static_cast<int>(incomplete ? ExitNeedsSomebody : ExitFine);
+    });
+}
+
+} // namespace
+
+void addCheck(CommandLine& line) {
+    auto options = std::make_shared<Options>();
+    Command command = line.add("check", "a launch or return check of a boat's kit; unsigned it stays open",
+                               [options] { return check(*options); });
+    takeCommon(command, *options);
+    command.text("--boat", options->boat, "the boat", Need::Required);
+    command.choice("--phase", options->phase, {"launch", "return"}, "launch or return", Need::Required);
+    command.text("--driver", options->driver, "who drives");
+    command.repeated("--crew", options->crew, "who else is on board; may be repeated");
+    command.several("--from", options->from, "pictures, folders or videos of the kit");
+    command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");
+    command.notTogether("--from", "--codes");
+    command.text("--points", options->points, "CSV of points and their values");
+    command.text("--sign", options->signer, "who signs");
+    command.text("--urgent", options->urgent, "why a launch with the kit incomplete is signed all the same");
+    command.text("--at", options->at, "the instant of the check, e.g. 2026-03-14T06:40:00Z");
+}
+
+} // namespace app

@@ -1,0 +1,11 @@
+#pragma once
+
+#include "app/common/json_out.h"
+
+namespace app {
+
+/// A check for a person to read: the outcome, what is still to find, what to look at, what was found, the
+/// points, the log, the cautions.
+void sayCheck(const CheckReport& report, const std::vector<std::string>& people);
+
+} // namespace app

@@ -1,0 +1,61 @@
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <initializer_list>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace app {
+
+/// The command that was asked for; it is run after the whole line was understood. Returns the exit code.
+using Run = std::function<int()>;
+
+enum class Need { Optional, Required };
+
+/// One command and what it takes. Each value lands in a variable that must outlive the reading of the line.
+/// Hides the library that reads the line, which is slow to compile.
+class Command {
+public:
+    void file(const std::string& name, std::string& into, const std::string& help);
+    void paths(const std::string& name, std::vector<std::string>& into, const std::string& help);
+    void flag(const std::string& name, bool& into, const std::string& help);
+    void text(const std::string& name, std::string& into, const std::string& help,
+              Need need = Need::Optional);
+    void choice(const std::string& name, std::string& into, std::vector<std::string> allowed,
+                const std::string& help, Need need = Need::Optional);
+    /// One value each time that the option is given, which may be often.
+    void repeated(const std::string& name, std::vector<std::string>& into, const std::string& help);
+    /// One or more values after the option.
+    void several(const std::string& name, std::vector<std::string>& into, const std::string& help);
+    void number(const std::string& name, double& into, double low, double high, const std::string& help);
+    void number(const std::string& name, int& into, int low, int high, const std::string& help);
+    void number(const std::string& name, std::uint64_t& into, const std::string& help);
+
+    void notTogether(const std::string& one, const std::string& other);
+    void atLeastOneOf(const std::string& one, const std::string& other);
+
+private:
+    friend class CommandLine;
+    struct State;
+    explicit Command(std::shared_ptr<State> state);
+    std::shared_ptr<State> m_state;
+};
+
+/// All commands of the program.
+class CommandLine {
+public:
+    CommandLine();
+    ~CommandLine();
+    Command add(const std::string& name, const std::string& does, Run run);
+    /// Reads the line, runs the command that it asks for, and returns its exit code; explains a line that it
+    /// does not understand on standard error and returns ExitBadInput.
+    int run(int argc, char** argv);
+
+private:
+    struct State;
+    std::unique_ptr<State> m_state;
+};
+
+} // namespace app

@@ -1,0 +1,24 @@
+#pragma once
+
+namespace app {
+
+// One command each: its options, and what it does, which lands in `run` when the command is the one asked
+// for.
+
+void addCreate(CommandLine& line);
+void addImport(CommandLine& line);
+void addExport(CommandLine& line);
+void addRead(CommandLine& line);
+void addCheck(CommandLine& line);
+void addBoats(CommandLine& line);
+void addMissing(CommandLine& line);
+void addDue(CommandLine& line);
+void addTags(CommandLine& line);
+void addScene(CommandLine& line);
+void addLog(CommandLine& line);
+void addLogAdd(CommandLine& line);
+void addLogClose(CommandLine& line);
+void addHistory(CommandLine& line);
+void addVerify(CommandLine& line);
+
+} // namespace app

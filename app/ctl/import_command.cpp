@@ -1,0 +1,36 @@
+#include "app/ctl/command.h"
+#include "app/ctl/commands.h"
+#include "app/ctl/options.h"
+
+#include "app/ctl/import_report.h"
+#include "app/ctl/terminal.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct Options : CommonOptions {
+    std::string folder;
+    bool dryRun = false;
+};
+
+int import(const Options& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto plan = importWithProgress(club, options.folder, moment.today, options.dryRun);
+        return plan ? reportImport(*plan, options.json, options.dryRun) : fail(plan.error());
+    });
+}
+
+} // namespace
+
+void addImport(CommandLine& line) {
+    auto options = std::make_shared<Options>();
+    Command command = line.add("import", "take a folder of CSV into the register: all rows or none",
+                               [options] { return import(*options); });
+    takeCommon(command, *options);
+    command.file("DIR", options->folder, "folder of CSV files");
+    command.flag("--dry-run", options->dryRun, "only say what would be imported");
+}
+
+} // namespace app

@@ -1,0 +1,22 @@
+#include "app/ctl/command.h"
+#include "app/ctl/commands.h"
+
+int main(int argc, char** argv) {
+    app::CommandLine line;
+    app::addCreate(line);
+    app::addImport(line);
+    app::addExport(line);
+    app::addRead(line);
+    app::addCheck(line);
+    app::addBoats(line);
+    app::addMissing(line);
+    app::addDue(line);
+    app::addTags(line);
+    app::addScene(line);
+    app::addLog(line);
+    app::addLogAdd(line);
+    app::addLogClose(line);
+    app::addHistory(line);
+    app::addVerify(line);
+    return line.run(argc, argv);
+}

@@ -1,0 +1,42 @@
+#include "app/ctl/picture_reading.h"
+
+#include "app/common/sentences.h"
+#include "app/common/tag_of_text.h"
+#include "app/ctl/progress.h"
+#include "app/ctl/terminal.h"
+
+#include <iterator>
+
+namespace app {
+
+std::vector<scanner::PathReading> readPictures(const std::vector<std::string>& paths) {
+    quietQt();
+    scanner::ReadPathOptions options;
+    options.reading.isTag = [](const std::string& text) { return tagOfText(text).has_value(); };
+    // A saved picture does not run away, so it gets more time than a camera's frame.
+    options.reading.budget = std::chrono::milliseconds(2000);
+    Progress progress(QStringLiteral("read"));
+    std::vector<scanner::PathReading> readings;
+    for (std::size_t at = 0; at < paths.size(); ++at) {
+        const auto show = [&](const scanner::ReadProgress& so) {
+            progress.show((static_cast<double>(at) + so.share) / static_cast<double>(paths.size()));
+            return true;
+        };
+        auto some = scanner::readPath(paths[at], options, show);
+        readings.insert(readings.end(), std::make_move_iterator(some.begin()),
+                        std::make_move_iterator(some.end()));
+    }
+    return readings;
+}
+
+bool reportUnreadable(const std::vector<scanner::PathReading>& readings) {
+    bool any = false;
+    for (const scanner::PathReading& reading : readings)
+        if (reading.error) {
+            any = true;
+            fail(fileErrorOf(reading.path.string(), *reading.error));
+        }
+    return any;
+}
+
+} // namespace app

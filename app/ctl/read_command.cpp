@@ -1,0 +1,58 @@
+#include "app/ctl/command.h"
+#include "app/ctl/commands.h"
+#include "app/ctl/options.h"
+
+#include "app/common/json_out.h"
+#include "app/common/tag_of_text.h"
+#include "app/common/words.h"
+#include "app/ctl/picture_reading.h"
+#include "app/ctl/terminal.h"
+
+#include <algorithm>
+#include <memory>
+
+namespace app {
+namespace {
+
+struct Options : CommonOptions {
+    std::vector<std::string> paths;
+};
+
+void sayReading(const scanner::PathReading& reading) {
+    const QString path = QString::fromStdString(reading.path.string());
+    const int count = static_cast<int>(reading.seen.size());
+    sayLine(count == 0 ? QStringLiteral("%1: no code").arg(path)
+                       : path + counted(count, ": %n code", ": %n codes"));
+    for (const scanner::SeenCode& code : reading.seen) {
+        const auto tag = tagOfText(code.text);
+        sayLine(QStringLiteral("  %1  %2")
+                    .arg(tag ? codeInWords(*tag) : QString::fromStdString(code.text),
+                         QString::fromLatin1(scanner::nameOf(code.symbology))));
+    }
+}
+
+int read(const Options& options) {
+    auto readings = readPictures(options.paths);
+    const bool faulty = reportUnreadable(readings);
+    std::erase_if(readings, [](const scanner::PathReading& reading) { return reading.error.has_value(); });
+    if (faulty && readings.empty()) return ExitBadInput;
+    if (options.json)
+        say(readingsJson(readings));
+    else
+        std::for_each(readings.begin(), readings.end(), sayReading);
+    if (faulty) return ExitBadInput;
+    const auto showsNone = [](const scanner::PathReading& reading) { return reading.seen.empty(); };
+    return std::any_of(readings.begin(), readings.end(), showsNone) ? ExitNeedsSomebody : ExitFine;
+}
+
+} // namespace
+
+void addRead(CommandLine& line) {
+    auto options = std::make_shared<Options>();
+    Command command = line.add("read", "the codes in pictures, folders of pictures, or videos",
+                               [options] { return read(*options); });
+    takeCommon(command, *options, Takes::NoFile);
+    command.paths("PATH", options->paths, "pictures, folders, videos");
+}
+
+} // namespace app

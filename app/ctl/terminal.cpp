@@ -1,0 +1,79 @@
+#include "app/ctl/terminal.h"
+
+#include "app/common/sentences.h"
+
+#include <QGuiApplication>
+#include <QLoggingCategory>
+
+#include <cstdio>
+
+namespace app {
+namespace {
+
+bool outputFailed = false;
+
+int exitOf(core::ErrorKind kind) {
+    switch (kind) {
+    case core::ErrorKind::FileUnfinished:
+    case core::ErrorKind::FileLocked:
+    case core::ErrorKind::FileDamaged:
+    case core::ErrorKind::DiskFailed:
+        return ExitFailed;
+    default:
+        return ExitBadInput;
+    }
+}
+
+} // namespace
+
+void say(const std::string& text) {
+    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size()) outputFailed = true;
+}
+
+void sayLine(const QString& line) {
+    say(line.toStdString() + '\n');
+}
+
+int finishOutput(int exit) {
+    if (std::fflush(stdout) == 0 && !outputFailed) return exit;
+    return fail({core::ErrorKind::DiskFailed, "the answer could not be written", "standard output",
+                 "make room where it goes"});
+}
+
+void note(const QString& line) {
+    const std::string text = "tholepinctl: " + line.toStdString() + '\n';
+    std::fwrite(text.data(), 1, text.size(), stderr);
+}
+
+int fail(const core::Error& error) {
+    note(errorLine(error));
+    return exitOf(error.kind);
+}
+
+int failWith(const std::string& what, const std::string& where, const std::string& mend) {
+    return fail({core::ErrorKind::BadInput, what, where, mend});
+}
+
+std::string placeIn(const std::string& file, int row, const std::string& column) {
+    std::string place = file;
+    if (row > 0) place.append(1, ':').append(std::to_string(row));
+    if (!column.empty()) place.append(1, ':').append(column);
+    return place;
+}
+
+void quietQt() {
+    QLoggingCategory::setFilterRules(QStringLiteral("*.warning=false"));
+}
+
+Painting::Painting() {
+    quietQt();
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    static int count = 1;
+    static char name[] = "tholepinctl";
+    static char* arguments[] = {name, nullptr};
+    m_application = std::make_unique<QGuiApplication>(count, arguments);
+}
+
+Painting::~Painting() = default;
+
+} // namespace app
