@@ -8,7 +8,8 @@ namespace core {
 namespace {
 
 constexpr std::int64_t dayMillis = 86'400'000;
-constexpr int epochDay = 719163; // 1970-01-01 counted from 0001-01-01 = 1
+constexpr int endNumber = 3652060; // the day after 9999-12-31
+constexpr int epochDay = 719163;   // 1970-01-01 counted from 0001-01-01 = 1
 
 std::optional<int> number(std::string_view text, std::size_t from, std::size_t count) {
     if (from + count > text.size()) return std::nullopt;
@@ -68,8 +69,11 @@ std::optional<Instant> Instant::parse(std::string_view text) {
         return std::nullopt;
     const auto offset = offsetMinutes(text.substr(end));
     if (!offset) return std::nullopt;
-    return Instant((day->number() - epochDay) * dayMillis +
-                   ((*hour * 60 + *minute - *offset) * 60LL + *second) * 1000 + fraction);
+    const std::int64_t millis = (day->number() - epochDay) * dayMillis +
+                                ((*hour * 60 + *minute - *offset) * 60LL + *second) * 1000 + fraction;
+    const bool isOnTheCalendar =
+        millis >= (1 - epochDay) * dayMillis && millis < (endNumber - epochDay) * dayMillis;
+    return isOnTheCalendar ? std::optional(Instant(millis)) : std::nullopt; // an offset can lead out of it
 }
 
 Instant Instant::onLocalDay(CalendarDay day, Instant timeOfDay) {

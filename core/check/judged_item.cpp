@@ -94,7 +94,7 @@ Finding findingAbout(const JudgedItem& item, FindingKind kind, Severity severity
 Finding findingAbout(const JudgedItem& item, const RuleDue& due, Severity severity) {
     Finding finding = findingAbout(item, kindOf(due), severity);
     finding.due = due;
-    finding.since = due.due ? due.due : due.anchorDay;
+    if (due.state != DueState::DueSoon) finding.since = due.due ? due.due : due.anchorDay;
     return finding;
 }
 

@@ -177,6 +177,7 @@ TEST(LaunchFindings, remarksOncePerItemWhatIsDueSoonTheEarliest) {
     const auto answer = check.answer();
     EXPECT_THAT(briefOf(answer), ElementsAre("remark due-soon flare K1"));
     EXPECT_EQ(answer.findings[0].due->rule.rule, "service");
+    EXPECT_EQ(answer.findings[0].since, std::nullopt) << "it is not due yet";
     item.registered = known("2025-06-01");
     item.stamped = known("2026-04-14");
     EXPECT_THAT(check.answer().findings, IsEmpty());
