@@ -97,6 +97,7 @@ void MainWindow::connectPages() {
     connect(m_check, &CheckPage::nextBoatWanted, this, &MainWindow::startNext);
     connect(m_check, &CheckPage::sheetWanted, this, &MainWindow::giveSheet);
     connect(&m_check->camera(), &CameraPanel::picturesPressed, this, [this] { readPictures(false); });
+    connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
 }
 
 QAction* MainWindow::addAction(QMenu& menu, const QString& text, const QKeySequence& keys,
@@ -129,7 +130,7 @@ void MainWindow::buildFileMenu() {
         if (m_isClubOpen) showBoard();
     });
     menu.addSeparator();
-    addAction(menu, tr("&Quit"), QKeySequence::Quit, [this] { QWidget::close(); });
+    addAction(menu, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { QWidget::close(); });
 }
 
 void MainWindow::buildCheckMenu() {

@@ -32,9 +32,7 @@ BoatStrip::BoatStrip(const BoatWords& words, QWidget* parent) : QAbstractButton(
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_Hover);
     setCursor(Qt::PointingHandCursor);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setAccessibleName(tr("%1: %2. Opens: %3").arg(words.boat, words.condition, words.next));
     setAccessibleDescription(words.reasons.join(' '));
 }
@@ -77,8 +75,9 @@ QSize BoatStrip::sizeHint() const {
     return {800, layOut(800).height};
 }
 
-int BoatStrip::heightForWidth(int width) const {
-    return layOut(width).height;
+void BoatStrip::resizeEvent(QResizeEvent* event) {
+    QAbstractButton::resizeEvent(event);
+    setFixedHeight(layOut(width()).height); // words wrap to the width
 }
 
 void BoatStrip::paintEvent(QPaintEvent*) {

@@ -24,11 +24,10 @@ public:
     explicit BoatStrip(const BoatWords& words, QWidget* parent = nullptr);
 
     QSize sizeHint() const override;
-    bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     struct Layout;

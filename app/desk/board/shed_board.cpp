@@ -88,7 +88,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     m_said->setObjectName("boardSaidLabel");
     m_codeEdit->setObjectName("boardCodeEdit");
     m_codeEdit->setAccessibleName(tr("a boat's tag code"));
-    m_codeEdit->setPlaceholderText(tr("a boat's tag: type or scan it"));
+    m_codeEdit->setPlaceholderText(tr("type or scan a boat's tag"));
     m_codeEdit->setMaximumWidth(420);
     m_stripLayout->setContentsMargins(0, 0, 0, 0);
     m_stripLayout->setSpacing(spaceUnit);
@@ -138,8 +138,10 @@ void ShedBoard::fillStrips() {
         connect(strip, &BoatStrip::clicked, this,
                 [this, name = strip->text(), phase] { emit boatPressed(name, phase); });
         m_stripLayout->addWidget(strip);
-        if (strip->text() == current || current.isEmpty()) strip->setFocus(Qt::OtherFocusReason);
+        if (strip->text() == current) strip->setFocus(Qt::OtherFocusReason);
     }
+    if (current.isEmpty() && !m_state.boats.empty())
+        m_stripLayout->itemAt(0)->widget()->setFocus(Qt::OtherFocusReason);
     if (m_state.boats.empty()) {
         auto* empty = label("remark", m_strips);
         empty->setText(tr("No boats yet. Import a folder of CSV: boats, what each must carry, and the kit."));

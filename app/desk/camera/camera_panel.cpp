@@ -8,15 +8,13 @@
 #include "scanner/file_fault.h"
 #include "scanner/symbol_reader.h"
 
-#include <QCheckBox>
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSettings>
-#include <QSignalBlocker>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -47,9 +45,8 @@ CameraPanel::CameraPanel(QWidget* parent)
     : QWidget(parent)
     , m_live(tagReader())
     , m_view(new CameraView(this))
-    , m_cameraBox(new QComboBox(this))
-    , m_mirrorBox(new QCheckBox(tr("mirror"), this))
-    , m_picturesButton(new QPushButton(tr("Pictures…"), this))
+    , m_menu(new QMenu(this))
+    , m_cameraButton(new QPushButton(tr("Camera ▾"), this))
     , m_progress(new QProgressBar(this))
     , m_said(new QLabel(this))
     , m_codeEdit(new QLineEdit(this)) {
@@ -62,25 +59,19 @@ CameraPanel::CameraPanel(QWidget* parent)
     connect(&m_live, &scanner::LiveScanner::previewChanged, m_view, &CameraView::setPicture);
     connect(&m_live, &scanner::LiveScanner::outlinesChanged, this, &CameraPanel::takeOutlines);
     connect(&m_live, &scanner::LiveScanner::stateChanged, this, &CameraPanel::showState);
-    connect(&m_live, &scanner::LiveScanner::camerasChanged, this, &CameraPanel::listCameras);
     connect(&m_live, &scanner::LiveScanner::progressed, this,
             [this](double share) { m_progress->setValue(static_cast<int>(share * 100)); });
     connect(&m_live, &scanner::LiveScanner::fileFailed, this, &CameraPanel::showFailure);
-    connect(m_cameraBox, &QComboBox::activated, this, &CameraPanel::chooseCamera);
-    connect(m_mirrorBox, &QCheckBox::toggled, this, &CameraPanel::setMirrored);
-    connect(m_picturesButton, &QPushButton::clicked, this, &CameraPanel::picturesPressed);
+    connect(m_menu, &QMenu::aboutToShow, this, &CameraPanel::fillMenu);
+    showState(SourceState::Stopped);
     setMirrored(QSettings().value("camera/mirrored", false).toBool());
 }
 
 void CameraPanel::buildControls() {
-    m_cameraBox->setObjectName("cameraBox");
-    m_cameraBox->setAccessibleName(tr("which camera"));
-    m_cameraBox->setMinimumContentsLength(10);
-    m_cameraBox->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_cameraBox->addItem(tr("no camera"));
-    m_mirrorBox->setObjectName("mirrorBox");
-    m_picturesButton->setObjectName("picturesButton");
-    m_picturesButton->setAccessibleName(tr("read a video or pictures instead of the camera"));
+    m_cameraButton->setObjectName("cameraButton");
+    m_cameraButton->setAccessibleName(tr("camera: which one, mirrored or not, a video or pictures instead"));
+    m_cameraButton->setMenu(m_menu);
+    m_menu->setObjectName("cameraMenu");
     m_progress->setObjectName("recordingProgress");
     m_progress->setAccessibleName(tr("how much of the recording is read"));
     m_progress->setVisible(false);
@@ -96,16 +87,14 @@ void CameraPanel::buildControls() {
 
     auto* controls = new QHBoxLayout;
     controls->setSpacing(spaceUnit);
-    controls->addWidget(m_cameraBox, 1);
-    controls->addWidget(m_mirrorBox);
-    controls->addWidget(m_picturesButton);
+    controls->addWidget(m_codeEdit, 1);
+    controls->addWidget(m_cameraButton);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_view, 1);
     layout->addWidget(m_progress);
     layout->addWidget(m_said);
-    layout->addWidget(m_codeEdit);
     layout->addLayout(controls);
 }
 
@@ -122,7 +111,6 @@ void CameraPanel::startCamera() {
     for (const scanner::CameraChoice& camera : m_live.cameras())
         if (camera.name == lastName) wanted = camera.id;
     m_live.useCamera(wanted);
-    listCameras();
 }
 
 void CameraPanel::stop() {
@@ -136,40 +124,38 @@ void CameraPanel::readRecording(const std::vector<std::filesystem::path>& paths)
     m_progress->setVisible(true);
     m_live.setPreviewWidth(m_view->width());
     m_live.useRecording(paths);
-    listCameras();
 }
 
-void CameraPanel::listCameras() {
-    const QSignalBlocker quiet(m_cameraBox);
-    const QString chosen = QSettings().value(cameraKey()).toString();
-    m_cameraBox->clear();
+void CameraPanel::fillMenu() {
+    m_menu->clear();
+    const QString inUse = QSettings().value(cameraKey()).toString();
     for (const scanner::CameraChoice& camera : m_live.cameras()) {
-        m_cameraBox->addItem(camera.name, camera.id);
-        if (!m_isRecording && camera.name == chosen) m_cameraBox->setCurrentIndex(m_cameraBox->count() - 1);
+        QAction* action = m_menu->addAction(camera.name, this, [this, camera] { chooseCamera(camera); });
+        action->setCheckable(true);
+        action->setChecked(!m_isRecording && camera.name == inUse);
     }
-    const bool none = m_cameraBox->count() == 0;
-    if (m_isRecording) {
-        m_cameraBox->insertItem(0, tr("video or pictures"));
-        m_cameraBox->setCurrentIndex(0);
-    } else if (none) {
-        m_cameraBox->addItem(tr("no camera"));
-    }
+    if (m_menu->isEmpty()) m_menu->addAction(tr("no camera is plugged in"))->setEnabled(false);
+    m_menu->addSeparator();
+    QAction* mirror = m_menu->addAction(tr("mirror the picture"));
+    mirror->setCheckable(true);
+    mirror->setChecked(m_view->isMirrored());
+    connect(mirror, &QAction::toggled, this, &CameraPanel::setMirrored);
+    m_menu->addAction(tr("camera off"), this, &CameraPanel::stop);
+    m_menu->addSeparator();
+    m_menu->addAction(tr("read a video or pictures…"), this, &CameraPanel::picturesPressed);
+    m_menu->addAction(tr("read a folder of pictures…"), this, &CameraPanel::pictureFolderPressed);
 }
 
-void CameraPanel::chooseCamera(int index) {
-    const QByteArray id = m_cameraBox->itemData(index).toByteArray();
-    if (id.isEmpty()) return;
+void CameraPanel::chooseCamera(const scanner::CameraChoice& camera) {
     m_isRecording = false;
     m_progress->setVisible(false);
-    QSettings().setValue(cameraKey(), m_cameraBox->itemText(index));
-    m_live.useCamera(id);
-    listCameras();
+    QSettings().setValue(cameraKey(), camera.name);
+    m_live.useCamera(camera.id);
 }
 
 void CameraPanel::setMirrored(bool mirrored) {
-    if (m_view->isMirrored() == mirrored && m_mirrorBox->isChecked() == mirrored) return;
+    if (m_view->isMirrored() == mirrored) return;
     m_view->setMirrored(mirrored);
-    m_mirrorBox->setChecked(mirrored);
     QSettings().setValue("camera/mirrored", mirrored);
     emit mirroredChanged(mirrored);
 }
@@ -183,8 +169,7 @@ void CameraPanel::say(const QString& sentence, bool toLookAt) {
 }
 
 void CameraPanel::showState(SourceState state) {
-    const QString instead = tr("Type the code beneath a tag, or use a hand-held scanner: no field has to be chosen. "
-                               "Or read a video or pictures.");
+    const QString instead = tr("Type the code on a tag, or use a hand-held scanner: no field has to be chosen.");
     switch (state) {
     case SourceState::NoCamera:
         m_view->clearPicture();

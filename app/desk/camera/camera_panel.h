@@ -10,10 +10,9 @@
 #include <functional>
 #include <vector>
 
-class QCheckBox;
-class QComboBox;
 class QLabel;
 class QLineEdit;
+class QMenu;
 class QProgressBar;
 class QPushButton;
 
@@ -51,7 +50,9 @@ public:
 
 signals:
     void codeSeen(const QString& text, core::SeenBy seenBy);
-    void picturesPressed(); ///< the page asks which, and calls readRecording
+    /// The page asks which, and calls readRecording.
+    void picturesPressed();
+    void pictureFolderPressed();
     void mirroredChanged(bool mirrored);
 
 protected:
@@ -59,8 +60,8 @@ protected:
 
 private:
     void buildControls();
-    void listCameras();
-    void chooseCamera(int index);
+    void fillMenu();
+    void chooseCamera(const scanner::CameraChoice& camera);
     void showState(scanner::SourceState state);
     void takeOutlines(const std::vector<scanner::TrackedCode>& codes, QSize frame);
     void showFailure(const QString& path, const scanner::FileError& error);
@@ -71,9 +72,8 @@ private:
     std::vector<scanner::TrackedCode> m_inView;
     QSize m_frame;
     CameraView* m_view;
-    QComboBox* m_cameraBox;
-    QCheckBox* m_mirrorBox;
-    QPushButton* m_picturesButton;
+    QMenu* m_menu;
+    QPushButton* m_cameraButton;
     QProgressBar* m_progress;
     QLabel* m_said;
     QLineEdit* m_codeEdit;

@@ -37,11 +37,6 @@ QString CheckListView::currentCode() const {
     return current.isValid() ? m_model.rows()[current.row()].code : QString();
 }
 
-void CheckListView::show(const QString& key) {
-    const int row = m_model.indexOfKey(key);
-    if (row >= 0) scrollTo(m_model.index(row));
-}
-
 bool CheckListView::isTyping() const {
     return state() == QAbstractItemView::EditingState;
 }

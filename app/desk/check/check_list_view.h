@@ -8,7 +8,7 @@ class CheckListModel;
 class CheckRowDelegate;
 
 /// The lists of a check. Up and down go from line to line and skip the headings; Space or Enter looks at a point,
-/// opens a measure, starts and stops a clock. Digits typed on a measure begin its value.
+/// opens a measure, starts and stops a clock.
 class CheckListView : public QListView {
     Q_OBJECT
 
@@ -18,7 +18,6 @@ public:
     void setKitIsPressed(bool pressed);
     /// Code of the item on the current line; empty when it is none.
     QString currentCode() const;
-    void show(const QString& key); ///< scrolls to that line
     bool isTyping() const;         ///< a value is being typed
 
 signals:

@@ -308,7 +308,8 @@ void CheckPage::showNewItem(const core::Scanned& scan) {
     if (!row) return;
     say(fine ? tr("Found: %1.").arg(withCode(scan)) : tr("Look: %1. %2").arg(withCode(scan), row->remark), !fine);
     modelOf(row->key).markChanged(row->key);
-    m_view->show(row->key);
+    // What is still to find is what matters next; what was just read is said under the picture.
+    m_view->scrollToTop();
 }
 
 void CheckPage::act(core::ControlTag control) {

@@ -2,6 +2,7 @@
 
 #include "app/common/sentences.h"
 #include "app/common/words.h"
+#include "app/desk/check/short_reason.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -162,8 +163,7 @@ private:
                               unknown ? Say::tr("unknown tag") : text(finding.kitType));
         nameItem(row, finding.code);
         row.counts = m_counts[finding.code];
-        row.remark = remarkOf(finding.code);
-        row.remarkIsLook = true;
+        remarkOn(row, finding.code);
         m_section.push_back(row);
     }
 
@@ -173,11 +173,16 @@ private:
                                              [](const core::Finding* f) { return isOnlyOfDates(*f); });
     }
 
-    QString remarkOf(const std::string& code) {
-        QStringList sentences;
-        for (const core::Finding* finding : m_ofCode[code])
-            sentences << reasonOf(*finding);
-        return sentences.join(' ');
+    void remarkOn(CheckRow& row, const std::string& code) {
+        QStringList remarks;
+        QStringList details;
+        for (const core::Finding* finding : m_ofCode[code]) {
+            remarks << shortReasonOf(*finding);
+            details << reasonOf(*finding);
+        }
+        row.remark = remarks.join(' ');
+        row.remarkIsLook = !remarks.isEmpty();
+        row.detail = details.join(' ');
     }
 
     void addFound() {
@@ -191,13 +196,8 @@ private:
         CheckRow row = kitRow(Section::Found, Mark::Found, "item " + text(item.code), text(item.kitType));
         nameItem(row, item.code);
         row.counts = true;
-        const QString ofDates = remarkOf(item.code);
-        if (!ofDates.isEmpty()) {
-            row.remark = ofDates;
-            row.remarkIsLook = true;
-        } else if (!item.wornBy.empty()) {
-            row.remark = Say::tr("for %1").arg(text(item.wornBy));
-        }
+        remarkOn(row, item.code);
+        if (row.remark.isEmpty() && !item.wornBy.empty()) row.remark = Say::tr("for %1").arg(text(item.wornBy));
         m_section.push_back(row);
     }
 
@@ -249,7 +249,8 @@ private:
         if (!range.isEmpty()) parts << range;
         if (answer.afloat) parts << Say::tr("about %1 kPa afloat").arg(numberInWords(std::round(*answer.afloat * 10) / 10));
         if (!answer.point.required) parts << Say::tr("not required");
-        if (!answer.point.note.empty()) parts << text(answer.point.note);
+        // How to do it is of no use once it is done.
+        if (!answer.point.note.empty() && answer.state != core::PointState::Done) parts << text(answer.point.note);
         return parts.join(Say::tr(" · "));
     }
 
@@ -287,7 +288,7 @@ QString CheckRow::aloud() const {
 bool CheckRow::operator==(const CheckRow& other) const {
     return kind == other.kind && section == other.section && key == other.key && mark == other.mark &&
            title == other.title && aside == other.aside && remark == other.remark &&
-           remarkIsLook == other.remarkIsLook && code == other.code && counts == other.counts &&
+           remarkIsLook == other.remarkIsLook && detail == other.detail && code == other.code && counts == other.counts &&
            pointKind == other.pointKind && unit == other.unit && value == other.value;
 }
 

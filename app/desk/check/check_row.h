@@ -24,6 +24,7 @@ struct CheckRow {
     bool asideIsCode = false;
     QString remark; ///< beneath; may be empty
     bool remarkIsLook = false;
+    QString detail; ///< of an item: the whole of what is to be said, with rules and sources
     QString code; ///< of an item's row
     bool counts = false; ///< the item fills a place
 

@@ -67,8 +67,9 @@ void ItemPanel::begin(const CheckRow& row, bool toWithdraw) {
     m_code = row.code;
     m_name->setText(row.title);
     m_codeLabel->setText(row.aside);
-    m_remark->setText(row.remark);
-    m_remark->setVisible(!row.remark.isEmpty());
+    const QString remark = row.detail.isEmpty() ? row.remark : row.detail;
+    m_remark->setText(remark);
+    m_remark->setVisible(!remark.isEmpty());
     m_damage->clear();
     m_withdraw->setEnabled(false);
     m_takeBack->setEnabled(row.mark != Mark::StillToFind);

@@ -6,6 +6,7 @@
 #include "app/desk/look/palette.h"
 #include "app/desk/look/type_scale.h"
 
+#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLayoutItem>
@@ -18,20 +19,33 @@
 namespace app {
 namespace {
 
-constexpr int mostOpen = 3;
-constexpr int mostClosed = 1;
+constexpr int mostOpen = 2;
+
+/// One line of it, however long the text.
+class ElidedLabel : public QLabel {
+public:
+    explicit ElidedLabel(QWidget* parent) : QLabel(parent) { setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setPen(currentPalette().quiet);
+        painter.setFont(fontOf(TextRole::Remark));
+        painter.drawText(rect(), Qt::AlignVCenter | Qt::AlignLeft,
+                         QFontMetrics(painter.font()).elidedText(text(), Qt::ElideRight, width()));
+    }
+};
 
 } // namespace
 
 LogPanel::LogPanel(QWidget* parent)
     : QFrame(parent)
     , m_lines(new QWidget(this))
-    , m_summary(new QLabel(this))
+    , m_summary(new ElidedLabel(this))
     , m_readButton(new QPushButton(this)) {
     setObjectName("logPanel");
     setProperty("role", "panel");
     setAccessibleName(tr("the boat's log"));
-    m_summary->setProperty("role", "quiet");
     m_readButton->setObjectName("logReadButton");
     m_readButton->setProperty("role", "plain");
     m_lineLayout = new QVBoxLayout(m_lines);
@@ -61,10 +75,6 @@ void LogPanel::addLine(const QString& text, const char* role) {
 void LogPanel::addEntry(const core::LogEntry& entry) {
     const QString text = QString::fromStdString(entry.text);
     const QString by = QString::fromStdString(entry.by);
-    if (entry.closed) {
-        addLine(tr("%1: %2 (%3)").arg(text, QString::fromStdString(entry.closing), inWords(*entry.closed)), "quiet");
-        return;
-    }
     addLine(text, "heading");
     QString written = by.isEmpty() ? tr("Written %1.").arg(inWords(entry.day))
                                    : tr("Written %1, %2.").arg(inWords(entry.day), by);
@@ -85,9 +95,8 @@ void LogPanel::setEntries(const std::vector<core::LogEntry>& entries) {
     }
     m_open = static_cast<int>(
         std::count_if(entries.begin(), entries.end(), [](const core::LogEntry& entry) { return !entry.closed; }));
-    int open = 0, closed = 0;
-    for (const core::LogEntry& entry : entries)
-        if (entry.closed ? closed++ < mostClosed : open++ < mostOpen) addEntry(entry);
+    for (int i = 0; i < std::min(m_open, mostOpen); ++i)
+        addEntry(entries[i]);
     if (m_open > mostOpen)
         addLine(counted(m_open - mostOpen, QT_TRANSLATE_N_NOOP("Words", "and %n more, in the boat's log"),
                         QT_TRANSLATE_N_NOOP("Words", "and %n more, in the boat's log")),
@@ -95,14 +104,25 @@ void LogPanel::setEntries(const std::vector<core::LogEntry>& entries) {
     setRead(m_open == 0);
 }
 
+QString LogPanel::summaryInWords() const {
+    if (m_open == 0) return tr("The boat's log: no open entry.");
+    return tr("The boat's log: %1.").arg(counted(m_open, QT_TRANSLATE_N_NOOP("Words", "%n open entry"),
+                                                 QT_TRANSLATE_N_NOOP("Words", "%n open entries")));
+}
+
+/// What was done about the entry that was closed last.
+QString LogPanel::lastDoneInWords() const {
+    if (static_cast<std::size_t>(m_open) >= m_entries.size()) return {};
+    const core::LogEntry& last = m_entries[static_cast<std::size_t>(m_open)];
+    return tr("Done %1: %2").arg(last.closed ? inWords(*last.closed) : QString(), QString::fromStdString(last.closing));
+}
+
 void LogPanel::setRead(bool read) {
     m_read = read;
     m_lines->setVisible(!read);
-    const QString entries = m_open == 0 ? tr("The boat's log: no open entry.")
-                                        : tr("The boat's log: %1.")
-                                              .arg(counted(m_open, QT_TRANSLATE_N_NOOP("Words", "%n open entry"),
-                                                           QT_TRANSLATE_N_NOOP("Words", "%n open entries")));
-    m_summary->setText(read ? entries : QString());
+    const QString summary = read ? summaryInWords() : lastDoneInWords();
+    m_summary->setText(summary);
+    m_summary->setToolTip(summary);
     m_readButton->setText(read ? tr("Show") : tr("Read"));
     m_readButton->setAccessibleName(read ? tr("Show the boat's log") : tr("I have read the boat's log"));
     m_readButton->setVisible(!m_entries.empty());

@@ -30,6 +30,8 @@ protected:
 
 private:
     void addEntry(const core::LogEntry& entry);
+    QString summaryInWords() const;
+    QString lastDoneInWords() const;
     void addLine(const QString& text, const char* role);
 
     int m_open = 0;

@@ -6,26 +6,56 @@
 #include "app/desk/look/palette.h"
 #include "app/desk/look/type_scale.h"
 
+#include <QFontMetrics>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPainter>
 #include <QPushButton>
 #include <QStyle>
 
+#include <algorithm>
+
 namespace app {
 namespace {
 
-/// A box that shows one mark.
-class MarkBox : public QWidget {
+/// One mark and the sentence beside it, in at most two lines: what does not fit is counted.
+class Sentence : public QLabel {
 public:
-    explicit MarkBox(QWidget* parent) : QWidget(parent) { setFixedSize(32, 32); }
+    explicit Sentence(QWidget* parent) : QLabel(parent) {
+        setTextFormat(Qt::PlainText);
+        setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+        setMinimumHeight(2 * QFontMetrics(fontOf(TextRole::Outcome)).height());
+    }
 
     Mark mark = Mark::StillToFind;
 
 protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
-        paintMark(painter, mark, QRectF(rect()).adjusted(4, 4, -4, -4), toneOf(mark, currentPalette()));
+        const QFontMetrics metrics(fontOf(TextRole::Outcome));
+        const QRect box = rect().adjusted(44, 0, 0, 0);
+        const QString shown = fitted(metrics, box.width());
+        const QRect used = metrics.boundingRect(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
+        const double line = metrics.height();
+        paintMark(painter, mark, QRectF(4, used.top() + (line - 24) / 2, 24, 24), toneOf(mark, currentPalette()));
+        painter.setFont(fontOf(TextRole::Outcome));
+        painter.setPen(currentPalette().ink);
+        painter.drawText(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
+    }
+
+private:
+    QString fitted(const QFontMetrics& metrics, int width) const {
+        const auto fits = [&](const QString& words) {
+            return metrics.boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, words).height() <=
+                   2 * metrics.height() + 2;
+        };
+        QStringList parts = text().split(QStringLiteral(", "));
+        const auto all = parts.size();
+        QString words = text();
+        while (parts.size() > 1 && !fits(words)) {
+            parts.removeLast();
+            words = OutcomeFoot::tr("%1 and %2 more").arg(parts.join(QStringLiteral(", "))).arg(all - parts.size());
+        }
+        return words;
     }
 };
 
@@ -35,57 +65,45 @@ void setRole(QPushButton& button, const char* role) {
     button.style()->polish(&button);
 }
 
-Mark markOf(const core::CheckAnswer& answer) {
-    return answer.outcome == core::CheckOutcome::Complete ? Mark::Found : Mark::Look;
-}
-
 } // namespace
 
 OutcomeFoot::OutcomeFoot(QWidget* parent)
     : QWidget(parent)
-    , m_sentence(new QLabel(this))
-    , m_markBox(new MarkBox(this))
+    , m_sentence(new Sentence(this))
     , m_sign(new QPushButton(this))
     , m_later(new QPushButton(tr("Save for later"), this)) {
     setObjectName("outcomeFoot");
     m_sentence->setObjectName("outcomeLabel");
-    m_sentence->setProperty("role", "outcome");
-    m_sentence->setWordWrap(true);
-    m_sentence->setTextFormat(Qt::PlainText);
     m_sign->setObjectName("signButton");
     m_later->setObjectName("saveForLaterButton");
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
     layout->setSpacing(2 * spaceUnit);
-    layout->addWidget(m_markBox);
     layout->addWidget(m_sentence, 1);
     layout->addWidget(m_sign);
     layout->addWidget(m_later);
     connect(m_sign, &QPushButton::clicked, this, &OutcomeFoot::signPressed);
     connect(m_later, &QPushButton::clicked, this, &OutcomeFoot::saveForLaterPressed);
-    setMinimumHeight(fingerHeight() + 4 * spaceUnit);
 }
 
 void OutcomeFoot::setAnswer(const core::CheckAnswer& answer) {
-    static_cast<MarkBox*>(m_markBox)->mark = markOf(answer);
-    m_markBox->update();
+    static_cast<Sentence*>(m_sentence)->mark =
+        answer.outcome == core::CheckOutcome::Complete ? Mark::Found : Mark::Look;
     m_sentence->setText(outcomeOf(answer));
     m_sentence->setAccessibleName(outcomeOf(answer));
+    m_sentence->setToolTip(outcomeOf(answer));
+    m_sentence->update();
     const bool incomplete = answer.outcome == core::CheckOutcome::Incomplete;
     const bool urgent = incomplete && answer.phase == core::Phase::Launch;
     m_sign->setText(urgent ? tr("Urgent: launch short…") : tr("Sign…"));
-    // The usual way carries the weight: a launch that is short waits, everything else is signed.
-    setRole(*m_sign, urgent ? "other" : "usual");
-    setRole(*m_later, urgent ? "usual" : "other");
+    // The usual way carries the weight: a check that is short waits, a complete one is signed.
+    setRole(*m_sign, incomplete ? "other" : "usual");
+    setRole(*m_later, incomplete ? "usual" : "other");
 }
 
 void OutcomeFoot::showButtons(bool shown) {
     m_sign->setVisible(shown);
     m_later->setVisible(shown);
-}
-
-QString OutcomeFoot::sentence() const {
-    return m_sentence->text();
 }
 
 void OutcomeFoot::paintEvent(QPaintEvent*) {

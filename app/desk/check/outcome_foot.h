@@ -1,8 +1,8 @@
 #pragma once
 
+#include <QLabel>
 #include <QWidget>
 
-class QLabel;
 class QPushButton;
 
 namespace core {
@@ -20,7 +20,6 @@ public:
 
     void setAnswer(const core::CheckAnswer& answer);
     void showButtons(bool shown); ///< hidden while the signing is under way
-    QString sentence() const;
 
 signals:
     void signPressed();
@@ -31,7 +30,6 @@ protected:
 
 private:
     QLabel* m_sentence;
-    QWidget* m_markBox;
     QPushButton* m_sign;
     QPushButton* m_later;
 };

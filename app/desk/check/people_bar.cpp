@@ -1,11 +1,12 @@
 #include "app/desk/check/people_bar.h"
 
+#include "app/desk/look/choice_box.h"
 #include "app/desk/look/type_scale.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSignalBlocker>
+#include <QStyle>
 
 #include <algorithm>
 
@@ -27,14 +28,14 @@ PeopleBar::PeopleBar(QWidget* parent) : QWidget(parent), m_layout(new QHBoxLayou
 void PeopleBar::addBox() {
     const int number = static_cast<int>(m_boxes.size());
     const QString role = number == 0 ? tr("driver") : number == 1 ? tr("crew") : tr("and");
-    auto* box = new QComboBox(this);
+    auto* box = new ChoiceBox(this);
     auto* label = new QLabel(role, this);
     label->setProperty("role", "quiet");
     label->setBuddy(box);
     box->setObjectName(number == 0 ? "driverBox" : QStringLiteral("crewBox%1").arg(number));
     box->setAccessibleName(number == 0 ? tr("driver") : tr("crew %1").arg(number));
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    box->setMinimumWidth(150);
+    box->setMinimumWidth(120);
     m_layout->addWidget(label);
     m_layout->addWidget(box);
     m_boxes << box;
@@ -51,9 +52,9 @@ void PeopleBar::fill(QComboBox& box, const QString& chosen) const {
         if (person == chosen || !m_aboard.contains(person)) box.addItem(person);
     box.setCurrentIndex(std::max(0, box.findText(chosen)));
     if (chosen.isEmpty()) box.setCurrentIndex(0);
-    QFont font = box.font();
-    font.setBold(!chosen.isEmpty());
-    box.setFont(font);
+    box.setProperty("isChosen", !chosen.isEmpty());
+    box.style()->unpolish(&box);
+    box.style()->polish(&box);
 }
 
 void PeopleBar::setPeople(const QStringList& all, const QStringList& aboard) {

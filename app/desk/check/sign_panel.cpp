@@ -1,10 +1,10 @@
 #include "app/desk/check/sign_panel.h"
 
 #include "app/common/cautions.h"
+#include "app/desk/look/choice_box.h"
 #include "app/desk/look/type_scale.h"
 #include "core/check/boat_check.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -41,7 +41,7 @@ SignPanel::SignPanel(QWidget* parent)
     : QWidget(parent)
     , m_heading(label({}, "heading", this))
     , m_caution(label({}, "remark", this))
-    , m_by(new QComboBox(this))
+    , m_by(new ChoiceBox(this))
     , m_reasonLabel(label(tr("Why launch with short kit?"), "remark", this))
     , m_reason(new QLineEdit(this))
     , m_sign(new QPushButton(this)) {
@@ -64,16 +64,17 @@ SignPanel::SignPanel(QWidget* parent)
     buttons->addStretch(1);
     buttons->addWidget(m_sign);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(spaceUnit, 2 * spaceUnit, spaceUnit, spaceUnit);
+    layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_heading);
     layout->addWidget(m_caution);
-    layout->addSpacing(spaceUnit);
     layout->addWidget(m_reasonLabel);
     layout->addWidget(m_reason);
-    layout->addWidget(byLabel);
-    layout->addWidget(m_by);
-    layout->addSpacing(spaceUnit);
+    auto* by = new QHBoxLayout;
+    by->setSpacing(2 * spaceUnit);
+    by->addWidget(byLabel);
+    by->addWidget(m_by, 1);
+    layout->addLayout(by);
     layout->addLayout(buttons);
     layout->addStretch(1);
     connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);

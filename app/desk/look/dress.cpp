@@ -35,7 +35,6 @@ QPalette qtPaletteOf(const Palette& palette) {
 
 // Names in braces are put in from the palette; one sheet for all themes.
 const char* const sheet = R"(
-QWidget { color: {ink}; }
 QWidget[role="panel"], QFrame[role="panel"] { background: {panel}; }
 QLabel[role="quiet"] { color: {quiet}; font-size: 18pt; }
 QLabel[role="remark"] { font-size: 18pt; }
@@ -48,7 +47,7 @@ QLabel[role="outcome"] { font-size: 24pt; font-weight: bold; }
 
 QPushButton, QToolButton, QComboBox, QLineEdit, QSpinBox, QDoubleSpinBox, QPlainTextEdit {
     font-size: 18pt; min-height: {finger}px; border: 2px solid {line}; border-radius: 4px;
-    padding: 0px 16px; margin: 1px; background: {ground}; color: {ink};
+    padding: 0px 16px; margin: 1px; background: {ground};
 }
 QPushButton[role="usual"] { background: {ink}; color: {ground}; border-color: {ink}; font-weight: bold; }
 QPushButton[role="plain"] { border-color: transparent; background: transparent; text-decoration: underline; }
@@ -57,7 +56,9 @@ QPushButton:hover, QComboBox:hover { border-color: {ink}; }
 QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus,
 QPlainTextEdit:focus { border: 3px solid {focus}; margin: 0px; }
 QPushButton[role="usual"]:focus { border: 3px solid {focus}; }
+QComboBox[isChosen="true"] { font-weight: bold; }
 QComboBox::drop-down { border: none; width: 32px; }
+QPushButton::menu-indicator { image: none; width: 0px; }
 QComboBox QAbstractItemView { background: {ground}; color: {ink}; border: 2px solid {line};
     selection-background-color: {ink}; selection-color: {ground}; outline: none; }
 QComboBox QAbstractItemView::item { min-height: {finger}px; padding-left: 8px; }

@@ -93,7 +93,8 @@ protected:
         ASSERT_NE(strip, nullptr);
         strip->setFocus();
         press(Qt::Key_Return);
-        ASSERT_TRUE(waitFor([&] { return window().checkPage().session() && window().checkPage().session()->state(); }));
+        ASSERT_TRUE(waitFor([&] { return window().checkPage().session() && window().checkPage().session()->state(); }))
+            << "pressed: " << (window().checkPage().session() != nullptr) << ", said: " << said().toStdString();
         ASSERT_EQ(window().checkPage().boat(), boat);
     }
 

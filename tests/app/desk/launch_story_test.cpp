@@ -33,7 +33,11 @@ protected:
         ASSERT_EQ(QApplication::focusWidget()->objectName(), "pointValueEdit");
         type("3");
         press(Qt::Key_Return);
-        settle();
+        // The editor hands its value over when the key has been dealt with.
+        ASSERT_TRUE(support::waitFor([&] {
+            const auto& points = window().checkPage().session()->state()->answer.points;
+            return points.back().value == 3;
+        }));
     }
 };
 

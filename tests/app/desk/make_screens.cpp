@@ -131,10 +131,12 @@ int main(int argc, char** argv) {
     app::CheckSession& session = *window.checkPage().session();
     screens.take("launch-begun", false);
     session.giveNames({"Tobin Ashe", "Ines Varro"});
-    window.checkPage().camera().readRecording(scenes);
     auto* progress = window.findChild<QWidget*>("recordingProgress");
-    waitFor([&] { return progress->isVisible(); });
-    waitFor([&] { return !progress->isVisible() && isSettled(window); }, std::chrono::seconds(60));
+    for (const std::filesystem::path& scene : scenes) {
+        window.checkPage().camera().readRecording({scene});
+        waitFor([&] { return !progress->isVisible() && isSettled(window); }, std::chrono::seconds(60));
+    }
+    window.findChild<QPushButton*>("logReadButton")->click();
     for (const char* point : {"hull and floor", "bungs in", "handles and straps"})
         session.recordPoint(point, 1);
     session.recordPoint("port chamber", 19);
