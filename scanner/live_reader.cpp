@@ -50,6 +50,7 @@ struct Known {
 struct LiveReader::State {
     TagTest isTag;
     std::chrono::milliseconds budget;
+    Clock clock;
     std::vector<Known> known;
     std::size_t nextTurn = 0;
 
@@ -58,8 +59,8 @@ struct LiveReader::State {
     void remember(const FrameReader& frame, const std::vector<SeenCode>& fresh);
 };
 
-LiveReader::LiveReader(TagTest isTag, std::chrono::milliseconds budget)
-    : m_state(std::make_unique<State>(State{std::move(isTag), budget, {}, 0})) {}
+LiveReader::LiveReader(TagTest isTag, std::chrono::milliseconds budget, Clock clock)
+    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0})) {}
 
 LiveReader::~LiveReader() = default;
 LiveReader::LiveReader(LiveReader&&) noexcept = default;
@@ -102,9 +103,10 @@ void LiveReader::State::remember(const FrameReader& frame, const std::vector<See
 
 std::vector<SeenCode> LiveReader::read(GreyView view) {
     if (view.isEmpty()) return {};
-    const auto end = FrameReader::Clock::now() + m_state->budget;
+    const auto budget = m_state->clock == Clock::Wall ? reader::TimeBudget::ofWall(m_state->budget)
+                                                      : reader::TimeBudget::ofThread(m_state->budget);
     FrameReader frame(copyOf(view), m_state->isTag);
-    frame.setEnd(end);
+    frame.setBudget(budget);
     std::vector<SeenCode> codes = m_state->follow(frame);
     m_state->readOn(frame);
     const std::vector<SeenCode> fresh = frame.codes();

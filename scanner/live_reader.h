@@ -15,7 +15,11 @@ namespace scanner {
 /// read is followed from frame to frame and costs no further reading. One thread at a time.
 class LiveReader {
 public:
-    explicit LiveReader(TagTest isTag, std::chrono::milliseconds budget = std::chrono::milliseconds(33));
+    /// What the budget counts: the wall's clock, or the processor time of the calling thread, to measure by.
+    enum class Clock { Wall, Thread };
+
+    explicit LiveReader(TagTest isTag, std::chrono::milliseconds budget = std::chrono::milliseconds(33),
+                        Clock clock = Clock::Wall);
     ~LiveReader();
     LiveReader(LiveReader&&) noexcept;
     LiveReader& operator=(LiveReader&&) noexcept;

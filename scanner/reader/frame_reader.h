@@ -8,9 +8,9 @@
 #include "scanner/reader/picture_levels.h"
 #include "scanner/reader/reading_step.h"
 #include "scanner/reader/text_test.h"
+#include "scanner/reader/time_budget.h"
 #include "scanner/seen_code.h"
 
-#include <chrono>
 #include <optional>
 #include <vector>
 
@@ -21,13 +21,11 @@ namespace scanner::reader {
 /// quarter size.
 class FrameReader {
 public:
-    using Clock = std::chrono::steady_clock;
-
     FrameReader(GreyPicture picture, TextTest isTag);
 
-    /// From then on steps end with what they have.
-    void setEnd(Clock::time_point end) { m_end = end; }
-    bool isLate() const { return Clock::now() >= m_end; }
+    /// When it is spent, steps end with what they have.
+    void setBudget(const TimeBudget& budget) { m_budget = budget; }
+    bool isLate() const { return m_budget.isSpent(); }
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
     void mask(const std::array<Point, 4>& area);
     void run(ReadingStep step);
@@ -60,7 +58,7 @@ private:
     double m_reduction = 1;
     PictureLevels m_picture;
     TextTest m_isTag;
-    Clock::time_point m_end = Clock::time_point::max();
+    TimeBudget m_budget;
     std::vector<SeenCode> m_codes;
     std::vector<std::array<Point, 4>> m_taken;
     std::optional<ContrastMap> m_contrast;
