@@ -33,15 +33,17 @@ struct CameraChoice {
 /// thread of the window, and all signals come there, one after the other; so slots may touch widgets and the
 /// club. Reading happens on a thread of its own.
 ///
-///     auto* live = new LiveScanner([options](GreyView frame) { return readSymbols(frame, options); }, this);
-///     connect(live, &LiveScanner::codeFound, this, [this](const SeenCode& code) { … }); // act: once per tag
-///     shown connect(live, &LiveScanner::previewChanged, panel, &CameraPanel::setPicture);     // paint it,
-///     scaled connect(live, &LiveScanner::outlinesChanged, panel, &CameraPanel::setOutlines);   // corners ·
-///     picture / frame size live->setPreviewWidth(panel->width()); live->useCamera();
+///     auto* live = new LiveScanner([=](GreyView frame) { return readSymbols(frame, options); }, this);
+///     connect(live, &LiveScanner::codeFound, this, &Page::act);               // once per tag shown
+///     connect(live, &LiveScanner::previewChanged, panel, &Panel::setPicture); // paint it, scaled
+///     connect(live, &LiveScanner::outlinesChanged, panel, &Panel::setOutlines);
+///     live->setPreviewWidth(panel->width());
+///     live->useCamera();
 ///
-/// For a camera the reader should give up after some 100 ms (ReadOptions::budget): outlines lag by as much.
-/// Needs the event loop. A reader that remembers frames has to be in the closure (a shared_ptr); only the
-/// reading thread calls it.
+/// An outline is drawn at its corners times the picture's size on the screen by the frame's size. For a
+/// camera the reader should give up after some 100 ms (ReadOptions::budget): outlines lag by as much. A
+/// LiveReader, which remembers frames, is held by the closure in a shared_ptr; only the reading thread calls
+/// it. Needs the event loop.
 class LiveScanner : public QObject {
     Q_OBJECT
 
