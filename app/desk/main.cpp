@@ -1,6 +1,7 @@
 #include "app/desk/look/dress.h"
 #include "app/desk/look/palette.h"
 #include "app/desk/main_window.h"
+#include "app/desk/window_pictures.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -20,7 +21,9 @@ int main(int argc, char** argv) {
     parser.addVersionOption();
     const QCommandLineOption theme("theme", QApplication::translate("main", "sun, light or dark"), "name");
     const QCommandLineOption noCamera("no-camera", QApplication::translate("main", "do not start a camera"));
-    parser.addOptions({theme, noCamera});
+    const QCommandLineOption screenshots(
+        "screenshots", QApplication::translate("main", "write pictures of the window to a folder and end"), "folder");
+    parser.addOptions({theme, noCamera, screenshots});
     parser.addPositionalArgument("FILE", QApplication::translate("main", "the club file"), "[FILE]");
     parser.process(application);
 
@@ -29,6 +32,8 @@ int main(int argc, char** argv) {
                                                                : settings.value("look/theme", "light").toString()));
     app::MainWindow window;
     window.setCameraWanted(!parser.isSet(noCamera));
+    if (parser.isSet(screenshots))
+        return app::takeWindowPictures(window, parser.value(screenshots), parser.positionalArguments().value(0)) ? 0 : 3;
     // Without a file named, the club that was open last; never a new one unasked.
     const QString file = parser.positionalArguments().value(0, settings.value("club/file").toString());
     if (!file.isEmpty() && (!parser.positionalArguments().isEmpty() || QFileInfo::exists(file)))

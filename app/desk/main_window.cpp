@@ -89,7 +89,9 @@ MainWindow::~MainWindow() {
 void MainWindow::connectPages() {
     connect(m_welcome, &WelcomePage::openPressed, this, &MainWindow::chooseClub);
     connect(m_welcome, &WelcomePage::newPressed, this, &MainWindow::createClub);
-    connect(m_board, &ShedBoard::boatPressed, this, &MainWindow::startCheck);
+    connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
+        if (m_isBoardFresh) startCheck(boat, phase);
+    });
     connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
     auto* capture = new CodeCapture(*m_board, m_board->codeEdit());
     connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
@@ -259,11 +261,13 @@ void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
 void MainWindow::showBoard(const QString& saying) {
     m_check->close();
     m_pages->setCurrentWidget(m_board);
+    m_isBoardFresh = false;
     enableActions();
     m_club.ask(
         this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
         [this, saying](BoardState state) {
             setWindowTitle(tr("%1 · Tholepin").arg(state.club));
+            m_isBoardFresh = true;
             m_board->setState(state);
             m_board->say(saying);
             emit boardShown();
@@ -292,8 +296,9 @@ void MainWindow::startNext() {
 }
 
 void MainWindow::openBoatOfTag(const QString& code) {
+    const auto tag = core::TagCode::parse(code.toStdString());
     m_club.ask(
-        this, [text = code.toStdString()](core::Club& club) { return club.boatOfTag(text); },
+        this, [text = tag ? tag->text() : std::string()](core::Club& club) { return club.boatOfTag(text); },
         [this, code](const std::optional<core::Boat>& boat) {
             const auto& boats = m_board->state().boats;
             const auto at = std::find_if(boats.begin(), boats.end(),

@@ -78,6 +78,7 @@ private:
     Sounds m_sounds;
     bool m_isClubOpen = false;
     bool m_cameraWanted = true;
+    bool m_isBoardFresh = false; ///< what the board shows is newer than what was done last
     QStackedWidget* m_pages;
     WelcomePage* m_welcome;
     ShedBoard* m_board;

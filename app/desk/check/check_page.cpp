@@ -436,7 +436,7 @@ void CheckPage::toggleClock() {
         pressClock(timed->title);
 }
 
-void CheckPage::pressClock(const QString& point) {
+void CheckPage::pressClock(QString point) { // a copy: it may be the clock's own, which stopping clears
     if (!m_session || m_signed) return;
     const QString key = "point " + point;
     if (m_clock->isRunning() && m_clock->point() == point) {

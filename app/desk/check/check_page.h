@@ -82,7 +82,7 @@ private:
     CheckSheet sheetOf(const core::SignedCheck& check) const;
     void showItem(const QString& code, bool toWithdraw);
     void showLists();
-    void pressClock(const QString& point);
+    void pressClock(QString point);
     const CheckRow* rowOfCode(const QString& code) const;
     CheckListModel& modelOf(const QString& key) const;
     bool isWide() const;

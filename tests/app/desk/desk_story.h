@@ -47,10 +47,16 @@ protected:
         m_window->setCameraWanted(withCamera);
         m_window->show();
         m_window->activateWindow();
-        bool isShown = false;
-        QObject::connect(m_window.get(), &app::MainWindow::boardShown, m_window.get(), [&] { isShown = true; });
+        m_boardsShown = 0;
+        QObject::connect(m_window.get(), &app::MainWindow::boardShown, m_window.get(), [this] { ++m_boardsShown; });
         m_window->openClub(file());
-        ASSERT_TRUE(waitFor([&] { return isShown && m_window->isActiveWindow(); }));
+        waitForBoard(0);
+        ASSERT_TRUE(waitFor([&] { return m_window->isActiveWindow(); }));
+    }
+
+    int boardsShown() const { return m_boardsShown; }
+    void waitForBoard(int shownBefore) {
+        ASSERT_TRUE(waitFor([&] { return m_boardsShown > shownBefore; }));
     }
 
     void closeWindow() { m_window.reset(); }
@@ -91,10 +97,14 @@ protected:
     void openBoat(const QString& boat) {
         auto* strip = m_window->findChild<app::BoatStrip*>("boatStrip " + boat);
         ASSERT_NE(strip, nullptr);
-        strip->setFocus();
+        ASSERT_TRUE(waitFor([&] {
+            strip->setFocus();
+            return QApplication::focusWidget() == strip;
+        }));
         press(Qt::Key_Return);
         ASSERT_TRUE(waitFor([&] { return window().checkPage().session() && window().checkPage().session()->state(); }))
-            << "pressed: " << (window().checkPage().session() != nullptr) << ", said: " << said().toStdString();
+            << "pressed: " << (window().checkPage().session() != nullptr) << ", said: " << said().toStdString()
+            << ", keyboard: " << (QApplication::focusWidget() ? QApplication::focusWidget()->objectName().toStdString() : "none");
         ASSERT_EQ(window().checkPage().boat(), boat);
     }
 
@@ -123,6 +133,7 @@ protected:
 
 private:
     ScratchFolder m_folder;
+    int m_boardsShown = 0;
     std::unique_ptr<app::MainWindow> m_window;
 };
 

@@ -247,10 +247,9 @@ TEST_F(LaunchStory, returnOfWhatWentOutLeavesTheBoatRescueReady) {
     press(Qt::Key_Return, Qt::ControlModifier);
     press(Qt::Key_Return);
     settle();
+    const int shownBefore = boardsShown();
     press(Qt::Key_Return); // back to the boats
-    ASSERT_TRUE(support::waitFor([&] { return window().isBoardShown() && window().board().state().boats.size() == 3 &&
-                                              storedCondition("Grebe").kind == core::BoatCondition::Kind::Out; }));
-    settle();
+    waitForBoard(shownBefore);
     openBoat("Grebe");
     ASSERT_EQ(window().checkPage().session()->state()->open.phase, core::Phase::Return);
     nameTwo();

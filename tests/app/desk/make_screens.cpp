@@ -15,6 +15,7 @@
 #include "app/desk/look/dress.h"
 #include "app/desk/look/palette.h"
 #include "app/desk/main_window.h"
+#include "app/desk/window_pictures.h"
 #include "core/club.h"
 #include "tests/support/wait_for.h"
 
@@ -62,28 +63,10 @@ std::vector<std::filesystem::path> scenesOfBittern(core::Club& club, const QStri
     return files;
 }
 
-class Screens {
-public:
-    Screens(app::MainWindow& window, QString folder) : m_window(window), m_folder(std::move(folder)) {}
-
-    /// In every theme and size, or only in one.
-    void take(const QString& name, bool everywhere) {
-        const QStringList themes = everywhere ? QStringList{"light", "sun", "dark"} : QStringList{"light"};
-        for (const QString& theme : themes)
-            for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
-                if (!everywhere && size.width() != 1280) continue;
-                m_window.setTheme(theme);
-                m_window.resize(size);
-                waitFor([] { return false; }, std::chrono::milliseconds(200));
-                const QString file = QStringLiteral("%1/%2-%3-%4.png").arg(m_folder, name, theme).arg(size.width());
-                if (!m_window.grab().save(file)) QTextStream(stderr) << "cannot write " << file << '\n';
-            }
-    }
-
-private:
-    app::MainWindow& m_window;
-    QString m_folder;
-};
+const QStringList allThemes{"light", "sun", "dark"};
+const QList<QSize> bothSizes{{1280, 800}, {1920, 1080}};
+const QStringList oneTheme{"light"};
+const QList<QSize> oneSize{{1280, 800}};
 
 bool isSettled(app::MainWindow& window) {
     app::CheckSession* session = window.checkPage().session();
@@ -117,19 +100,20 @@ int main(int argc, char** argv) {
 
     app::MainWindow window([] { return at("2026-03-14T06:40:00Z"); });
     window.setCameraWanted(false);
-    Screens screens(window, argv[1]);
+    app::WindowPictures screens(window, argv[1]);
+    bool isWritten = true;
     window.show();
-    screens.take("welcome", false);
+    isWritten &= screens.take("welcome", oneTheme, oneSize);
     bool isBoard = false;
     QObject::connect(&window, &app::MainWindow::boardShown, &window, [&] { isBoard = true; });
     window.openClub(file);
     if (!waitFor([&] { return isBoard; })) return 3;
-    screens.take("board", true);
+    isWritten &= screens.take("board", allThemes, bothSizes);
 
     window.startCheck("Bittern", core::Phase::Launch);
     waitFor([&] { return isSettled(window); });
     app::CheckSession& session = *window.checkPage().session();
-    screens.take("launch-begun", false);
+    isWritten &= screens.take("launch-begun", oneTheme, oneSize);
     session.giveNames({"Tobin Ashe", "Ines Varro"});
     auto* progress = window.findChild<QWidget*>("recordingProgress");
     for (const std::filesystem::path& scene : scenes) {
@@ -142,14 +126,14 @@ int main(int argc, char** argv) {
     session.recordPoint("port chamber", 19);
     session.recordPoint("starboard chamber", 15.5);
     waitFor([&] { return isSettled(window); });
-    screens.take("launch", true);
+    isWritten &= screens.take("launch", allThemes, bothSizes);
     window.checkPage().beginSigning();
-    screens.take("launch-sign", false);
+    isWritten &= screens.take("launch-sign", oneTheme, oneSize);
     window.startCheck("Dabchick", core::Phase::Return);
     waitFor([&] { return isSettled(window); });
     for (const char* code : {"KNGZSTQ3HN", "KEY1Y7J4DE", "KQ8SK0R3E2", "KNEDP3BXJC", "KB5W0R9XJB"})
         window.checkPage().session()->scan(code, core::SeenBy::Typed);
     waitFor([&] { return isSettled(window); });
-    screens.take("return", false);
-    return 0;
+    isWritten &= screens.take("return", oneTheme, oneSize);
+    return isWritten ? 0 : 3;
 }
