@@ -21,7 +21,8 @@ QString documents() {
 }
 
 QString newClub(QWidget* parent) {
-    QString file = QFileDialog::getSaveFileName(parent, Say::tr("Start a new club file"), documents(), clubFiles());
+    QString file =
+        QFileDialog::getSaveFileName(parent, Say::tr("Start a new club file"), documents(), clubFiles());
     if (!file.isEmpty() && !file.contains('.')) file += QStringLiteral(".tholepin");
     return file;
 }
@@ -35,17 +36,19 @@ Choosers systemChoosers() {
     };
     choosers.newClub = newClub;
     choosers.importFolder = [](QWidget* parent) {
-        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of CSV files to import"), documents());
+        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of CSV files to import"),
+                                                 documents());
     };
     choosers.pictures = [](QWidget* parent) {
         return QFileDialog::getOpenFileNames(parent, Say::tr("A video or pictures to read"), documents());
     };
     choosers.pictureFolder = [](QWidget* parent) {
-        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of pictures to read"), documents());
+        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of pictures to read"),
+                                                 documents());
     };
     choosers.sheetFile = [](QWidget* parent, const QString& proposed) {
-        return QFileDialog::getSaveFileName(parent, Say::tr("Save the sheet as PDF"), documents() + '/' + proposed,
-                                            Say::tr("PDF (*.pdf)"));
+        return QFileDialog::getSaveFileName(parent, Say::tr("Save the sheet as PDF"),
+                                            documents() + '/' + proposed, Say::tr("PDF (*.pdf)"));
     };
     choosers.printer = [](QWidget* parent, QPrinter& printer) {
         return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;

@@ -10,7 +10,8 @@ class QWidget;
 
 namespace app {
 
-/// Every question that a dialog of the system asks, in one place, so that a test can answer. Empty: nothing chosen.
+/// Every question that a dialog of the system asks, in one place, so that a test can answer. Empty: nothing
+/// chosen.
 struct Choosers {
     std::function<QString(QWidget*)> openClub;
     std::function<QString(QWidget*)> newClub;

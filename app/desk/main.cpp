@@ -15,25 +15,30 @@ int main(int argc, char** argv) {
     QApplication::setApplicationVersion(THOLEPIN_VERSION);
 
     QCommandLineParser parser;
-    parser.setApplicationDescription(
-        QApplication::translate("main", "The kit of a club's rescue boats: launch checks, return checks, the shed board."));
+    parser.setApplicationDescription(QApplication::translate(
+        "main", "The kit of a club's rescue boats: launch checks, return checks, the shed board."));
     parser.addHelpOption();
     parser.addVersionOption();
     const QCommandLineOption theme("theme", QApplication::translate("main", "sun, light or dark"), "name");
     const QCommandLineOption noCamera("no-camera", QApplication::translate("main", "do not start a camera"));
     const QCommandLineOption screenshots(
-        "screenshots", QApplication::translate("main", "write pictures of the window to a folder and end"), "folder");
+        "screenshots", QApplication::translate("main", "write pictures of the window to a folder and end"),
+        "folder");
     parser.addOptions({theme, noCamera, screenshots});
     parser.addPositionalArgument("FILE", QApplication::translate("main", "the club file"), "[FILE]");
     parser.process(application);
 
     const QSettings settings;
-    app::dress(application, app::paletteOf(parser.isSet(theme) ? parser.value(theme)
-                                                               : settings.value("look/theme", "light").toString()));
+    app::dress(application,
+               app::paletteOf(parser.isSet(theme) ? parser.value(theme)
+                                                  : settings.value("look/theme", "light").toString()));
     app::MainWindow window;
     window.setCameraWanted(!parser.isSet(noCamera));
     if (parser.isSet(screenshots))
-        return app::takeWindowPictures(window, parser.value(screenshots), parser.positionalArguments().value(0)) ? 0 : 3;
+        return app::takeWindowPictures(window, parser.value(screenshots),
+                                       parser.positionalArguments().value(0))
+                   ? 0
+                   : 3;
     // Without a file named, the club that was open last; never a new one unasked.
     const QString file = parser.positionalArguments().value(0, settings.value("club/file").toString());
     if (!file.isEmpty() && (!parser.positionalArguments().isEmpty() || QFileInfo::exists(file)))

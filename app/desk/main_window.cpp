@@ -46,7 +46,8 @@ QString rejectedInWords(const core::ImportPlan& plan) {
                      .arg(row.row)
                      .arg(QString::fromStdString(row.column), QString::fromStdString(row.reason));
     }
-    if (plan.rejected.size() > shown) lines << MainWindow::tr("and %1 more").arg(plan.rejected.size() - shown);
+    if (plan.rejected.size() > shown)
+        lines << MainWindow::tr("and %1 more").arg(plan.rejected.size() - shown);
     return lines.join('\n');
 }
 
@@ -67,8 +68,8 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     m_progress->setObjectName("workProgress");
     m_progress->setAccessibleName(tr("how much of the import is done"));
     m_progress->setVisible(false);
-    for (QWidget* page : {static_cast<QWidget*>(m_welcome), static_cast<QWidget*>(m_board),
-                          static_cast<QWidget*>(m_check)})
+    for (QWidget* page :
+         {static_cast<QWidget*>(m_welcome), static_cast<QWidget*>(m_board), static_cast<QWidget*>(m_check)})
         m_pages->addWidget(page);
     setCentralWidget(m_pages);
     statusBar()->addPermanentWidget(m_progress, 1);
@@ -77,6 +78,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     connectPages();
     buildMenus();
     m_welcome->say({});
+    m_welcome->setFocus(Qt::OtherFocusReason);
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
     enableActions();
     resize(1280, 800);
@@ -142,24 +144,36 @@ void MainWindow::buildCheckMenu() {
     addAction(menu, tr("&Return check of this boat"), QKeySequence("Ctrl+R"),
               [this] { startOnBoard(core::Phase::Return); });
     menu.addSeparator();
-    addAction(menu, tr("&Sign…"), QKeySequence("Ctrl+Return"), [this] { m_check->beginSigning(); }, true);
-    addAction(menu, tr("Save for &later"), QKeySequence::Save, [this] { showBoard(); }, true);
-    addAction(menu, tr("&Next boat"), QKeySequence("Ctrl+Right"), [this] { startNext(); }, true);
+    addAction(
+        menu, tr("&Sign…"), QKeySequence("Ctrl+Return"), [this] { m_check->beginSigning(); }, true);
+    addAction(
+        menu, tr("Save for &later"), QKeySequence::Save, [this] { showBoard(); }, true);
+    addAction(
+        menu, tr("&Next boat"), QKeySequence("Ctrl+Right"), [this] { startNext(); }, true);
     menu.addSeparator();
-    addAction(menu, tr("&Undo the last scan"), QKeySequence::Undo, [this] { m_check->undo(); }, true);
-    addAction(menu, tr("&Take this line's scan back"), QKeySequence("Ctrl+Backspace"),
-              [this] { m_check->takeBackCurrent(); }, true);
-    addAction(menu, tr("&Damaged…"), QKeySequence("Ctrl+D"), [this] { m_check->damagedCurrent(); }, true);
+    addAction(
+        menu, tr("&Undo the last scan"), QKeySequence::Undo, [this] { m_check->undo(); }, true);
+    addAction(
+        menu, tr("&Take this line's scan back"), QKeySequence("Ctrl+Backspace"),
+        [this] { m_check->takeBackCurrent(); }, true);
+    addAction(
+        menu, tr("&Damaged…"), QKeySequence("Ctrl+D"), [this] { m_check->damagedCurrent(); }, true);
     menu.addSeparator();
-    addAction(menu, tr("&Who is aboard"), QKeySequence("Ctrl+W"), [this] { m_check->goToPeople(); }, true);
-    addAction(menu, tr("The &points"), QKeySequence("Ctrl+P"), [this] { m_check->goToPoints(); }, true);
-    addAction(menu, tr("Start or stop the &clock"), QKeySequence("Ctrl+K"), [this] { m_check->toggleClock(); }, true);
+    addAction(
+        menu, tr("&Who is aboard"), QKeySequence("Ctrl+W"), [this] { m_check->goToPeople(); }, true);
+    addAction(
+        menu, tr("The &points"), QKeySequence("Ctrl+P"), [this] { m_check->goToPoints(); }, true);
+    addAction(
+        menu, tr("Start or stop the &clock"), QKeySequence("Ctrl+K"), [this] { m_check->toggleClock(); },
+        true);
 }
 
 void MainWindow::buildCameraMenu() {
     QMenu& menu = *menuBar()->addMenu(tr("Ca&mera"));
-    addAction(menu, tr("&Start the camera"), QKeySequence("F5"), [this] { m_check->camera().startCamera(); }, true);
-    addAction(menu, tr("S&top the camera"), QKeySequence("F6"), [this] { m_check->camera().stop(); }, true);
+    addAction(
+        menu, tr("&Start the camera"), QKeySequence("F5"), [this] { m_check->camera().startCamera(); }, true);
+    addAction(
+        menu, tr("S&top the camera"), QKeySequence("F6"), [this] { m_check->camera().stop(); }, true);
     QAction* mirror = menu.addAction(tr("&Mirror the picture"));
     mirror->setShortcut(QKeySequence("F7"));
     mirror->setCheckable(true);
@@ -168,16 +182,19 @@ void MainWindow::buildCameraMenu() {
     connect(&m_check->camera(), &CameraPanel::mirroredChanged, mirror, &QAction::setChecked);
     m_checkActions->addAction(mirror);
     menu.addSeparator();
-    addAction(menu, tr("Read a &video or pictures…"), QKeySequence("F8"), [this] { readPictures(false); }, true);
-    addAction(menu, tr("Read a &folder of pictures…"), QKeySequence("F9"), [this] { readPictures(true); }, true);
+    addAction(
+        menu, tr("Read a &video or pictures…"), QKeySequence("F8"), [this] { readPictures(false); }, true);
+    addAction(
+        menu, tr("Read a &folder of pictures…"), QKeySequence("F9"), [this] { readPictures(true); }, true);
 }
 
 void MainWindow::buildViewMenu() {
     QMenu& menu = *menuBar()->addMenu(tr("&View"));
     int number = 1;
     for (const Palette& palette : allPalettes()) {
-        QAction* theme = addAction(menu, themeInWords(palette.name), QKeySequence(QString("Ctrl+%1").arg(number++)),
-                                   [this, name = palette.name] { setTheme(name); });
+        QAction* theme =
+            addAction(menu, themeInWords(palette.name), QKeySequence(QString("Ctrl+%1").arg(number++)),
+                      [this, name = palette.name] { setTheme(name); });
         theme->setCheckable(true);
         theme->setObjectName("theme " + palette.name);
         theme->setChecked(palette.name == currentPalette().name);
@@ -318,7 +335,8 @@ void MainWindow::importFolder() {
     m_progress->setVisible(true);
     statusBar()->setVisible(true);
     const auto tell = [this](int done, int of) {
-        QMetaObject::invokeMethod(m_progress, [bar = m_progress, done, of] { bar->setValue(of ? 100 * done / of : 100); });
+        QMetaObject::invokeMethod(
+            m_progress, [bar = m_progress, done, of] { bar->setValue(of ? 100 * done / of : 100); });
     };
     m_club.ask(
         this,
@@ -344,7 +362,8 @@ void MainWindow::readPictures(bool folder) {
     if (!m_check->isOpen()) return;
     // A dialog holds everything else up, so the camera does not run meanwhile.
     m_check->camera().stop();
-    const QStringList chosen = folder ? QStringList{m_choosers.pictureFolder(this)} : m_choosers.pictures(this);
+    const QStringList chosen =
+        folder ? QStringList{m_choosers.pictureFolder(this)} : m_choosers.pictures(this);
     std::vector<std::filesystem::path> paths;
     for (const QString& path : chosen)
         if (!path.isEmpty()) paths.emplace_back(path.toStdString());
@@ -382,7 +401,8 @@ void MainWindow::writeSheet(const CheckSheet& sheet, bool print) {
     const QString proposed = QStringLiteral("%1 %2.pdf").arg(sheet.boat, sheet.atIso.left(10));
     const QString file = m_choosers.sheetFile(this, proposed);
     if (file.isEmpty()) return;
-    m_check->sheetDone(saveSheet(file, sheet) ? tr("Saved: %1").arg(file) : tr("The sheet could not be written to %1.").arg(file));
+    m_check->sheetDone(saveSheet(file, sheet) ? tr("Saved: %1").arg(file)
+                                              : tr("The sheet could not be written to %1.").arg(file));
 }
 
 } // namespace app

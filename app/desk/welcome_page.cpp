@@ -50,7 +50,8 @@ WelcomePage::WelcomePage(QWidget* parent)
     layout->addWidget(label(tr("One file holds a club's boats, kit and record. Open it:"), "remark", this));
     layout->addWidget(open, 0, Qt::AlignLeft);
     layout->addSpacing(2 * spaceUnit);
-    layout->addWidget(label(tr("Or start one, and import the register into it from a folder of CSV:"), "remark", this));
+    layout->addWidget(
+        label(tr("Or start one, and import the register into it from a folder of CSV:"), "remark", this));
     layout->addLayout(fresh);
     layout->addStretch(1);
     connect(open, &QPushButton::clicked, this, &WelcomePage::openPressed);
@@ -58,7 +59,9 @@ WelcomePage::WelcomePage(QWidget* parent)
             [this](const QString& name) { m_new->setEnabled(!name.trimmed().isEmpty()); });
     connect(m_name, &QLineEdit::returnPressed, m_new, &QPushButton::click);
     connect(m_new, &QPushButton::clicked, this, [this] { emit newPressed(m_name->text().trimmed()); });
-    open->setFocus(Qt::OtherFocusReason);
+    QWidget::setTabOrder(open, m_name);
+    QWidget::setTabOrder(m_name, m_new);
+    setFocusProxy(open); // the usual way has the keyboard
 }
 
 void WelcomePage::say(const QString& sentence) {

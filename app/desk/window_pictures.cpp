@@ -24,7 +24,9 @@ bool runUntil(const std::function<bool()>& holds, int limitMs = 20000) {
 
 } // namespace
 
-WindowPictures::WindowPictures(MainWindow& window, QString folder) : m_window(window), m_folder(std::move(folder)) {}
+WindowPictures::WindowPictures(MainWindow& window, QString folder)
+    : m_window(window)
+    , m_folder(std::move(folder)) {}
 
 bool WindowPictures::take(const QString& name, const QStringList& themes, const QList<QSize>& sizes) {
     bool isWritten = true;
@@ -58,7 +60,8 @@ bool takeWindowPictures(MainWindow& window, const QString& folder, const QString
     bool isWritten = pictures.take("board", themes, {{1280, 800}});
     if (window.board().state().boats.empty()) return isWritten;
     const core::BoatCondition& first = window.board().state().boats.front();
-    window.startCheck(QString::fromStdString(first.boat), nextPhase(first, window.board().state().unfinished));
+    window.startCheck(QString::fromStdString(first.boat),
+                      nextPhase(first, window.board().state().unfinished));
     runUntil([&] { return window.checkPage().session() && window.checkPage().session()->state(); });
     return pictures.take("check", themes, {{1280, 800}}) && isWritten;
 }

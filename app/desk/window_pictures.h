@@ -22,7 +22,8 @@ private:
     QString m_folder;
 };
 
-/// The board and the launch check of its first boat, on a copy of the club file. For a machine without a display.
+/// The board and the launch check of its first boat, on a copy of the club file. For a machine without a
+/// display.
 bool takeWindowPictures(MainWindow& window, const QString& folder, const QString& clubFile);
 
 } // namespace app

@@ -26,7 +26,9 @@ struct BoatStrip::Layout {
     int height = 0;
 };
 
-BoatStrip::BoatStrip(const BoatWords& words, QWidget* parent) : QAbstractButton(parent), m_words(words) {
+BoatStrip::BoatStrip(const BoatWords& words, QWidget* parent)
+    : QAbstractButton(parent)
+    , m_words(words) {
     setObjectName("boatStrip " + words.boat);
     setText(words.boat);
     setFocusPolicy(Qt::StrongFocus);

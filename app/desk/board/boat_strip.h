@@ -16,7 +16,8 @@ struct BoatWords {
     Mark mark = Mark::StillToFind;
 };
 
-/// One boat's strip over the whole width: its name large, its condition in words. A press opens what it needs next.
+/// One boat's strip over the whole width: its name large, its condition in words. A press opens what it needs
+/// next.
 class BoatStrip : public QAbstractButton {
     Q_OBJECT
 

@@ -27,16 +27,20 @@ QLabel* label(const char* role, QWidget* parent) {
 }
 
 const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished, const std::string& boat) {
-    const auto found =
-        std::find_if(unfinished.begin(), unfinished.end(), [&](const auto& check) { return check.boat == boat; });
+    const auto found = std::find_if(unfinished.begin(), unfinished.end(),
+                                    [&](const auto& check) { return check.boat == boat; });
     return found == unfinished.end() ? nullptr : &*found;
 }
 
 } // namespace
 
 BoardState readBoard(const core::Club& club, core::CalendarDay today) {
-    BoardState state{QString::fromStdString(club.name()), today, club.boatConditions(today),
-                     club.unfinishedChecks(), 0, 0};
+    BoardState state{QString::fromStdString(club.name()),
+                     today,
+                     club.boatConditions(today),
+                     club.unfinishedChecks(),
+                     0,
+                     0};
     state.missing = static_cast<int>(club.missingItems().size());
     state.dueSoon = static_cast<int>(club.dueList(today, dueWithin).size());
     return state;
@@ -54,7 +58,8 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
     for (const core::NotReadyReason& reason : boat.reasons)
         words.reasons << withCapital(reasonOf(reason));
     if (!boat.urgent.empty())
-        words.reasons.prepend(ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));
+        words.reasons.prepend(
+            ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));
     const core::OpenCheck* open = unfinishedOf(board.unfinished, boat.boat);
     const QString phase = nameInWords(nextPhase(boat, board.unfinished));
     words.next = open ? ShedBoard::tr("go on with the %1").arg(phase) : phase;
@@ -89,7 +94,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     m_codeEdit->setObjectName("boardCodeEdit");
     m_codeEdit->setAccessibleName(tr("a boat's tag code"));
     m_codeEdit->setPlaceholderText(tr("type or scan a boat's tag"));
-    m_codeEdit->setMaximumWidth(420);
+    m_codeEdit->setFixedWidth(360);
     m_stripLayout->setContentsMargins(0, 0, 0, 0);
     m_stripLayout->setSpacing(spaceUnit);
     auto* scroll = new QScrollArea(this);
@@ -115,12 +120,14 @@ ShedBoard::ShedBoard(QWidget* parent)
 void ShedBoard::setState(const BoardState& state) {
     m_state = state;
     m_title->setText(state.club);
-    m_missing->setText(state.missing == 0 ? tr("Nothing is missing.")
-                                          : counted(state.missing, QT_TRANSLATE_N_NOOP("Words", "%n item missing"),
-                                                    QT_TRANSLATE_N_NOOP("Words", "%n items missing")));
+    m_missing->setText(state.missing == 0
+                           ? tr("Nothing is missing.")
+                           : counted(state.missing, QT_TRANSLATE_N_NOOP("Words", "%n item missing"),
+                                     QT_TRANSLATE_N_NOOP("Words", "%n items missing")));
     m_due->setText(state.dueSoon == 0
                        ? tr("Nothing falls due within %1 days.").arg(dueWithin)
-                       : counted(state.dueSoon, QT_TRANSLATE_N_NOOP("Words", "%n date due or passed within 30 days"),
+                       : counted(state.dueSoon,
+                                 QT_TRANSLATE_N_NOOP("Words", "%n date due or passed within 30 days"),
                                  QT_TRANSLATE_N_NOOP("Words", "%n dates due or passed within 30 days")));
     m_said->clear();
     fillStrips();

@@ -169,15 +169,18 @@ void CameraPanel::say(const QString& sentence, bool toLookAt) {
 }
 
 void CameraPanel::showState(SourceState state) {
-    const QString instead = tr("Type the code on a tag, or use a hand-held scanner: no field has to be chosen.");
+    const QString instead =
+        tr("Type the code on a tag, or use a hand-held scanner: no field has to be chosen.");
     switch (state) {
     case SourceState::NoCamera:
         m_view->clearPicture();
-        m_view->setMessage(tr("No camera."), instead + QLatin1Char(' ') + tr("A camera that is plugged in starts by itself."));
+        m_view->setMessage(tr("No camera."),
+                           instead + QLatin1Char(' ') + tr("A camera that is plugged in starts by itself."));
         break;
     case SourceState::Stalled:
         m_view->clearPicture();
-        m_view->setMessage(tr("The camera sends no picture."), tr("It is tried again by itself.") + QLatin1Char(' ') + instead);
+        m_view->setMessage(tr("The camera sends no picture."),
+                           tr("It is tried again by itself.") + QLatin1Char(' ') + instead);
         break;
     case SourceState::Starting:
         m_view->setMessage(tr("The camera is starting."), instead);

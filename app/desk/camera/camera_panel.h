@@ -26,8 +26,8 @@ struct CodeWords {
     Mark mark = Mark::NotAsked;
 };
 
-/// The camera of any page: the live picture with outlines, which camera, mirrored or not, a video or pictures instead,
-/// and the field for codes that are typed. Without a camera it says what to do.
+/// The camera of any page: the live picture with outlines, which camera, mirrored or not, a video or pictures
+/// instead, and the field for codes that are typed. Without a camera it says what to do.
 class CameraPanel : public QWidget {
     Q_OBJECT
 

@@ -10,7 +10,8 @@
 
 namespace app {
 
-CameraView::CameraView(QWidget* parent) : QWidget(parent) {
+CameraView::CameraView(QWidget* parent)
+    : QWidget(parent) {
     setObjectName("cameraView");
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setSizePolicy(policy);
@@ -95,7 +96,8 @@ void CameraView::paintOutline(QPainter& painter, const TagOutline& outline, cons
     QPolygonF corners;
     for (const QPointF& corner : outline.corners) {
         const double x = m_mirrored ? 1 - corner.x() : corner.x();
-        corners << QPointF(picture.left() + x * picture.width(), picture.top() + corner.y() * picture.height());
+        corners << QPointF(picture.left() + x * picture.width(),
+                           picture.top() + corner.y() * picture.height());
     }
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(Qt::white, 7, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
@@ -112,7 +114,8 @@ void CameraView::paintOutline(QPainter& painter, const TagOutline& outline, cons
     const QSizeF size(metrics.horizontalAdvance(outline.label) + markSide + 26, metrics.height() + 6);
     const QRectF bounds = corners.boundingRect();
     QRectF label(QPointF(bounds.center().x() - size.width() / 2, bounds.bottom() + 4), size);
-    label.moveLeft(std::clamp(label.left(), picture.left(), std::max(picture.left(), picture.right() - size.width())));
+    label.moveLeft(
+        std::clamp(label.left(), picture.left(), std::max(picture.left(), picture.right() - size.width())));
     label.moveBottom(std::min(label.bottom(), picture.bottom()));
     painter.setPen(Qt::NoPen);
     painter.setBrush(Qt::white);

@@ -81,7 +81,8 @@ bool CodeCapture::takeFromNumber(QLineEdit& number, const QString& typed) {
     const QChar first = typed.at(0);
     const bool ofNumber = first.isDigit() || first == '.' || first == ',' || first == '-';
     const bool tooLong = first.isDigit() && number.text().size() >= longestNumber &&
-                         !number.hasSelectedText() && !number.text().contains('.') && !number.text().contains(',');
+                         !number.hasSelectedText() && !number.text().contains('.') &&
+                         !number.text().contains(',');
     if (ofNumber && !tooLong) return false;
     m_codeEdit.setText((tooLong ? number.text() : QString()) + typed);
     if (tooLong) number.clear();

@@ -8,9 +8,9 @@ class QWidget;
 
 namespace app {
 
-/// Lets a code be typed, by hand or by a hand-held scanner, without choosing a field first: what is typed anywhere in
-/// the page's window goes to `codeEdit`, and Enter sends it. Text fields keep their keys; the number field of a point
-/// gives up what cannot be its number.
+/// Lets a code be typed, by hand or by a hand-held scanner, without choosing a field first: what is typed
+/// anywhere in the page's window goes to `codeEdit`, and Enter sends it. Text fields keep their keys; the
+/// number field of a point gives up what cannot be its number.
 class CodeCapture : public QObject {
     Q_OBJECT
 

@@ -7,10 +7,12 @@
 
 namespace app {
 
-CheckListModel::CheckListModel(QObject* parent) : QAbstractListModel(parent) {}
+CheckListModel::CheckListModel(QObject* parent)
+    : QAbstractListModel(parent) {}
 
 void CheckListModel::setRows(const std::vector<CheckRow>& rows) {
-    // Lines go and come between what stays the same at both ends: the view keeps its place and its current line.
+    // Lines go and come between what stays the same at both ends: the view keeps its place and its current
+    // line.
     const auto sameKey = [](const CheckRow& a, const CheckRow& b) { return a.key == b.key; };
     const int before = static_cast<int>(m_rows.size());
     const int after = static_cast<int>(rows.size());
@@ -103,7 +105,8 @@ Qt::ItemFlags CheckListModel::flags(const QModelIndex& index) const {
     const CheckRow& row = m_rows[index.row()];
     if (row.kind == CheckRow::Kind::Heading) return Qt::ItemIsEnabled | Qt::ItemNeverHasChildren;
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    if (row.kind == CheckRow::Kind::Point && row.pointKind != core::PointKind::Look) flags |= Qt::ItemIsEditable;
+    if (row.kind == CheckRow::Kind::Point && row.pointKind != core::PointKind::Look)
+        flags |= Qt::ItemIsEditable;
     return flags;
 }
 

@@ -7,8 +7,8 @@ namespace app {
 class CheckListModel;
 class CheckRowDelegate;
 
-/// The lists of a check. Up and down go from line to line and skip the headings; Space or Enter looks at a point,
-/// opens a measure, starts and stops a clock.
+/// The lists of a check. Up and down go from line to line and skip the headings; Space or Enter looks at a
+/// point, opens a measure, starts and stops a clock.
 class CheckListView : public QListView {
     Q_OBJECT
 
@@ -18,7 +18,7 @@ public:
     void setKitIsPressed(bool pressed);
     /// Code of the item on the current line; empty when it is none.
     QString currentCode() const;
-    bool isTyping() const;         ///< a value is being typed
+    bool isTyping() const; ///< a value is being typed
 
 signals:
     void lookPressed(const QString& point, bool done); ///< `done`: what it shall be now

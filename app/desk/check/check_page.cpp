@@ -148,7 +148,8 @@ void CheckPage::connectParts() {
             if (m_session) m_session->recordPoint(point, done ? 1 : 0);
         });
         connect(view, &CheckListView::clockPressed, this, &CheckPage::pressClock);
-        connect(view, &CheckListView::kitPressed, this, [this](const QString& code) { showItem(code, false); });
+        connect(view, &CheckListView::kitPressed, this,
+                [this](const QString& code) { showItem(code, false); });
     }
     for (CheckListModel* model : {m_model, m_pointsModel})
         connect(model, &CheckListModel::valueTyped, this, [this](const QString& point, double value) {
@@ -178,8 +179,10 @@ void CheckPage::connectParts() {
         showLists();
     });
     connect(m_signedPanel, &SignedPanel::donePressed, this, &CheckPage::leaveWanted);
-    connect(m_signedPanel, &SignedPanel::printPressed, this, [this] { emit sheetWanted(sheetOf(*m_signed), true); });
-    connect(m_signedPanel, &SignedPanel::savePressed, this, [this] { emit sheetWanted(sheetOf(*m_signed), false); });
+    connect(m_signedPanel, &SignedPanel::printPressed, this,
+            [this] { emit sheetWanted(sheetOf(*m_signed), true); });
+    connect(m_signedPanel, &SignedPanel::savePressed, this,
+            [this] { emit sheetWanted(sheetOf(*m_signed), false); });
 }
 
 void CheckPage::open(const QString& boat, core::Phase phase, bool withCamera) {
@@ -199,7 +202,8 @@ void CheckPage::startSession(core::Phase phase) {
     connect(m_session.get(), &CheckSession::changed, this, &CheckPage::showState);
     connect(m_session.get(), &CheckSession::scanned, this, &CheckPage::showScan);
     connect(m_session.get(), &CheckSession::signedOff, this, &CheckPage::showSigned);
-    connect(m_session.get(), &CheckSession::failed, this, [this](const QString& sentence) { say(sentence, true); });
+    connect(m_session.get(), &CheckSession::failed, this,
+            [this](const QString& sentence) { say(sentence, true); });
     connect(m_session.get(), &CheckSession::tookBack, this,
             [this](const core::Scanned& scan) { say(tr("Taken back: %1.").arg(withCode(scan))); });
     m_session->open(m_boat, phase);
@@ -222,8 +226,9 @@ void CheckPage::showState() {
     m_people->setPeople(namesOf(state.people), namesOf(state.names));
     m_log->setEntries(state.log);
     if (state.open.resumed)
-        m_phaseLabel->setText(tr("%1, begun %2").arg(nameInWords(state.open.phase),
-                                                     inWords(state.open.openedAt, state.answer.today)));
+        m_phaseLabel->setText(
+            tr("%1, begun %2")
+                .arg(nameInWords(state.open.phase), inWords(state.open.openedAt, state.answer.today)));
     m_rows = rowsOf(state.answer);
     showRows();
     m_foot->setAnswer(state.answer);
@@ -247,7 +252,8 @@ void CheckPage::showRows() {
     m_pointsModel->setRows(apart ? points : std::vector<CheckRow>());
     auto* body = static_cast<QHBoxLayout*>(static_cast<QVBoxLayout*>(layout())->itemAt(1)->layout());
     body->setStretch(1, apart ? 20 : 10);
-    if (!m_view->currentIndex().isValid() && m_model->rowCount() > 1) m_view->setCurrentIndex(m_model->index(1));
+    if (!m_view->currentIndex().isValid() && m_model->rowCount() > 1)
+        m_view->setCurrentIndex(m_model->index(1));
 }
 
 void CheckPage::resizeEvent(QResizeEvent* event) {
@@ -306,7 +312,8 @@ void CheckPage::showNewItem(const core::Scanned& scan) {
     const bool fine = row && row->mark == Mark::Found;
     m_sounds.play(fine ? Sound::NewAndFine : Sound::LookAtThis);
     if (!row) return;
-    say(fine ? tr("Found: %1.").arg(withCode(scan)) : tr("Look: %1. %2").arg(withCode(scan), row->remark), !fine);
+    say(fine ? tr("Found: %1.").arg(withCode(scan)) : tr("Look: %1. %2").arg(withCode(scan), row->remark),
+        !fine);
     modelOf(row->key).markChanged(row->key);
     // What is still to find is what matters next; what was just read is said under the picture.
     m_view->scrollToTop();
@@ -364,8 +371,8 @@ void CheckPage::showLists() {
 }
 
 void CheckPage::showItem(const QString& code, bool toWithdraw) {
-    const auto row =
-        std::find_if(m_rows.begin(), m_rows.end(), [&](const CheckRow& candidate) { return candidate.code == code; });
+    const auto row = std::find_if(m_rows.begin(), m_rows.end(),
+                                  [&](const CheckRow& candidate) { return candidate.code == code; });
     if (row == m_rows.end() || m_signed) return;
     m_stack->setCurrentWidget(m_item);
     m_foot->showButtons(false);
@@ -379,9 +386,9 @@ void CheckPage::showSigned(const core::SignedCheck& check) {
     m_foot->showButtons(false);
     m_stack->setCurrentWidget(m_signedPanel);
     const QString urgent = QString::fromStdString(check.urgent);
-    m_signedPanel->begin(tr("Signed by %1, %2.").arg(QString::fromStdString(check.by),
-                                                     inWords(check.at, check.answer.today)),
-                         urgent.isEmpty() ? QString() : tr("Launched urgent: %1").arg(urgent));
+    m_signedPanel->begin(
+        tr("Signed by %1, %2.").arg(QString::fromStdString(check.by), inWords(check.at, check.answer.today)),
+        urgent.isEmpty() ? QString() : tr("Launched urgent: %1").arg(urgent));
     emit answered();
 }
 
@@ -390,7 +397,8 @@ CheckSheet CheckPage::sheetOf(const core::SignedCheck& check) const {
     sheet.boat = m_boat;
     sheet.phase = nameInWords(check.answer.phase);
     sheet.at = inWords(check.at, check.answer.today);
-    if (check.at.localDay() == check.answer.today) sheet.at = tr("%1, %2").arg(sheet.at, inWords(check.answer.today));
+    if (check.at.localDay() == check.answer.today)
+        sheet.at = tr("%1, %2").arg(sheet.at, inWords(check.answer.today));
     sheet.atIso = QString::fromStdString(check.at.iso());
     sheet.aboard = namesOf(m_session->state()->names);
     sheet.signedBy = QString::fromStdString(check.by);
@@ -418,7 +426,8 @@ void CheckPage::takeBackCurrent() {
 }
 
 void CheckPage::damagedCurrent() {
-    const QString code = m_view->hasFocus() && !m_view->currentCode().isEmpty() ? m_view->currentCode() : m_lastItem;
+    const QString code =
+        m_view->hasFocus() && !m_view->currentCode().isEmpty() ? m_view->currentCode() : m_lastItem;
     if (!code.isEmpty()) showItem(code, true);
 }
 
@@ -428,7 +437,8 @@ void CheckPage::toggleClock() {
         return;
     }
     const auto timed = std::find_if(m_rows.begin(), m_rows.end(), [](const CheckRow& row) {
-        return row.kind == CheckRow::Kind::Point && row.pointKind == core::PointKind::Timed && row.mark != Mark::Found;
+        return row.kind == CheckRow::Kind::Point && row.pointKind == core::PointKind::Timed &&
+               row.mark != Mark::Found;
     });
     if (timed == m_rows.end())
         say(tr("No timed point is open."));
@@ -452,8 +462,8 @@ void CheckPage::goToPoints() {
     showLists();
     CheckListView* view = isWide() ? m_pointsView : m_view;
     const auto& rows = isWide() ? m_pointsModel->rows() : m_model->rows();
-    const auto first =
-        std::find_if(rows.begin(), rows.end(), [](const CheckRow& row) { return row.kind == CheckRow::Kind::Point; });
+    const auto first = std::find_if(rows.begin(), rows.end(),
+                                    [](const CheckRow& row) { return row.kind == CheckRow::Kind::Point; });
     if (first == rows.end()) return;
     view->setFocus(Qt::ShortcutFocusReason);
     view->setCurrentIndex(view->model()->index(static_cast<int>(first - rows.begin()), 0));

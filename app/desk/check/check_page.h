@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/desk/check/check_session.h"
 #include "app/desk/check/check_row.h"
+#include "app/desk/check/check_session.h"
 #include "app/desk/sheet/check_sheet.h"
 
 #include <QWidget>
@@ -26,8 +26,8 @@ class SignPanel;
 class SignedPanel;
 class Sounds;
 
-/// A launch or return check on one page: who is aboard, the boat's log, the camera, what is still to find, to look at,
-/// found, the points, and the outcome at the foot. Everything shown is on disk.
+/// A launch or return check on one page: who is aboard, the boat's log, the camera, what is still to find, to
+/// look at, found, the points, and the outcome at the foot. Everything shown is on disk.
 class CheckPage : public QWidget {
     Q_OBJECT
 

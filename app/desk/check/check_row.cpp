@@ -52,7 +52,8 @@ bool isOfPoint(const core::Finding& finding) {
 
 class Rows {
 public:
-    explicit Rows(const core::CheckAnswer& answer) : m_answer(answer) {
+    explicit Rows(const core::CheckAnswer& answer)
+        : m_answer(answer) {
         for (const core::LineAnswer& line : answer.lines)
             for (const core::LineItem& item : line.items)
                 m_counts[item.code] = item.counts;
@@ -70,7 +71,8 @@ public:
     }
 
 private:
-    /// Puts the heading before what was collected; an empty list has one only where its emptiness says something.
+    /// Puts the heading before what was collected; an empty list has one only where its emptiness says
+    /// something.
     void close(Section section, const QString& title, const QString& count, bool evenEmpty) {
         if (m_section.empty() && !evenEmpty) return;
         CheckRow heading;
@@ -112,9 +114,10 @@ private:
         else
             row.aside = Say::tr("%1 of %2").arg(line.counted).arg(line.wanted);
         row.remark = remarkOfShort(line);
-        row.remarkIsLook = std::any_of(m_answer.findings.begin(), m_answer.findings.end(), [&](const auto& f) {
-            return f.kind == core::FindingKind::NoFit && f.kitType == line.line.kitType;
-        });
+        row.remarkIsLook =
+            std::any_of(m_answer.findings.begin(), m_answer.findings.end(), [&](const auto& f) {
+                return f.kind == core::FindingKind::NoFit && f.kitType == line.line.kitType;
+            });
         m_section.push_back(row);
         return line.wanted - line.counted;
     }
@@ -143,7 +146,8 @@ private:
 
     /// Findings about people. Short lines are under "still to find"; the boat's log has a panel of its own.
     void addGeneral(const core::Finding& finding) {
-        if (finding.kind != core::FindingKind::FitNotChecked && finding.kind != core::FindingKind::PersonNotChecked)
+        if (finding.kind != core::FindingKind::FitNotChecked &&
+            finding.kind != core::FindingKind::PersonNotChecked)
             return;
         const bool fit = finding.kind == core::FindingKind::FitNotChecked;
         CheckRow row = kitRow(Section::Look, Mark::Look,
@@ -197,7 +201,8 @@ private:
         nameItem(row, item.code);
         row.counts = true;
         remarkOn(row, item.code);
-        if (row.remark.isEmpty() && !item.wornBy.empty()) row.remark = Say::tr("for %1").arg(text(item.wornBy));
+        if (row.remark.isEmpty() && !item.wornBy.empty())
+            row.remark = Say::tr("for %1").arg(text(item.wornBy));
         m_section.push_back(row);
     }
 
@@ -207,8 +212,8 @@ private:
             done += point.state == core::PointState::Done;
             m_section.push_back(pointRow(point));
         }
-        close(Section::Points, Say::tr("points"),
-              Say::tr("%1 of %2").arg(done).arg(m_answer.points.size()), false);
+        close(Section::Points, Say::tr("points"), Say::tr("%1 of %2").arg(done).arg(m_answer.points.size()),
+              false);
     }
 
     CheckRow pointRow(const core::PointAnswer& answer) const {
@@ -226,7 +231,8 @@ private:
     }
 
     static bool leavesRangeAfloat(const core::PointAnswer& answer) {
-        return answer.afloat && answer.state == core::PointState::Done && !answer.point.limits.holds(*answer.afloat);
+        return answer.afloat && answer.state == core::PointState::Done &&
+               !answer.point.limits.holds(*answer.afloat);
     }
 
     static Mark markOf(core::PointState state) {
@@ -247,17 +253,21 @@ private:
         const QString range = rangeInWords(answer.point);
         if (answer.state == core::PointState::OutOfRange) parts << Say::tr("out of range");
         if (!range.isEmpty()) parts << range;
-        if (answer.afloat) parts << Say::tr("about %1 kPa afloat").arg(numberInWords(std::round(*answer.afloat * 10) / 10));
+        if (answer.afloat)
+            parts << Say::tr("about %1 kPa afloat").arg(numberInWords(std::round(*answer.afloat * 10) / 10));
         if (!answer.point.required) parts << Say::tr("not required");
         // How to do it is of no use once it is done.
-        if (!answer.point.note.empty() && answer.state != core::PointState::Done) parts << text(answer.point.note);
+        if (!answer.point.note.empty() && answer.state != core::PointState::Done)
+            parts << text(answer.point.note);
         return parts.join(Say::tr(" · "));
     }
 
     static QString rangeInWords(const core::BoatPoint& point) {
         if (point.kind == core::PointKind::Look) return {};
         const bool timed = point.kind == core::PointKind::Timed;
-        const auto number = [&](double value) { return timed ? secondsInWords(value) : numberInWords(value); };
+        const auto number = [&](double value) {
+            return timed ? secondsInWords(value) : numberInWords(value);
+        };
         const auto& [low, high] = point.limits;
         if (low && high) return Say::tr("%1 to %2").arg(number(*low), number(*high));
         if (low) return Say::tr("at least %1").arg(number(*low));
@@ -288,8 +298,9 @@ QString CheckRow::aloud() const {
 bool CheckRow::operator==(const CheckRow& other) const {
     return kind == other.kind && section == other.section && key == other.key && mark == other.mark &&
            title == other.title && aside == other.aside && remark == other.remark &&
-           remarkIsLook == other.remarkIsLook && detail == other.detail && code == other.code && counts == other.counts &&
-           pointKind == other.pointKind && unit == other.unit && value == other.value;
+           remarkIsLook == other.remarkIsLook && detail == other.detail && code == other.code &&
+           counts == other.counts && pointKind == other.pointKind && unit == other.unit &&
+           value == other.value;
 }
 
 std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer) {

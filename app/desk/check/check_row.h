@@ -24,8 +24,8 @@ struct CheckRow {
     bool asideIsCode = false;
     QString remark; ///< beneath; may be empty
     bool remarkIsLook = false;
-    QString detail; ///< of an item: the whole of what is to be said, with rules and sources
-    QString code; ///< of an item's row
+    QString detail;      ///< of an item: the whole of what is to be said, with rules and sources
+    QString code;        ///< of an item's row
     bool counts = false; ///< the item fills a place
 
     core::PointKind pointKind = core::PointKind::Look;

@@ -39,7 +39,8 @@ struct CheckRowDelegate::Layout {
     int height = 0;
 };
 
-CheckRowDelegate::CheckRowDelegate(QObject* parent) : QStyledItemDelegate(parent) {}
+CheckRowDelegate::CheckRowDelegate(QObject* parent)
+    : QStyledItemDelegate(parent) {}
 
 CheckRowDelegate::Layout CheckRowDelegate::layOut(const CheckRow& row, const QRect& rect) const {
     const bool heading = row.kind == CheckRow::Kind::Heading;
@@ -57,7 +58,8 @@ CheckRowDelegate::Layout CheckRowDelegate::layOut(const CheckRow& row, const QRe
     int height = above + title.height();
     layout.title = QRect(left, rect.top() + above, titleWidth, title.height());
     layout.aside = QRect(right - asideWidth, rect.top() + above, asideWidth + 2, titleMetrics.height());
-    layout.mark = QRect(rect.left() + margin, rect.top() + above, markColumn - 2 * margin, titleMetrics.height());
+    layout.mark =
+        QRect(rect.left() + margin, rect.top() + above, markColumn - 2 * margin, titleMetrics.height());
     if (!row.remark.isEmpty()) {
         const QRect remark =
             remarkMetrics.boundingRect(QRect(0, 0, right - left, 4000), Qt::TextWordWrap, row.remark);
@@ -94,7 +96,8 @@ void CheckRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->setPen(heading ? palette.quiet : palette.ink);
     painter->drawText(layout.title, Qt::TextWordWrap, row.title);
     painter->setFont(asideFont(row));
-    painter->setPen(heading || row.asideIsCode || row.mark == Mark::StillToFind ? palette.quiet : palette.ink);
+    painter->setPen(heading || row.asideIsCode || row.mark == Mark::StillToFind ? palette.quiet
+                                                                                : palette.ink);
     painter->drawText(layout.aside, Qt::AlignRight | Qt::AlignVCenter | Qt::TextDontClip, row.aside);
     painter->setFont(fontOf(TextRole::Remark));
     painter->setPen(row.remarkIsLook ? palette.look : palette.quiet);
@@ -132,7 +135,8 @@ void CheckRowDelegate::setEditorData(QWidget* editor, const QModelIndex& index) 
     edit->selectAll();
 }
 
-void CheckRowDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
+void CheckRowDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
+                                    const QModelIndex& index) const {
     model->setData(index, static_cast<QLineEdit*>(editor)->text(), Qt::EditRole);
 }
 

@@ -6,8 +6,8 @@ namespace app {
 
 struct CheckRow;
 
-/// Paints a line of a check: the mark in a column of its own, the thing, what is counted or its code at the right,
-/// the remark beneath. Its editor takes a number.
+/// Paints a line of a check: the mark in a column of its own, the thing, what is counted or its code at the
+/// right, the remark beneath. Its editor takes a number.
 class CheckRowDelegate : public QStyledItemDelegate {
     Q_OBJECT
 
@@ -19,7 +19,8 @@ public:
     /// Whether lines of kit are pressed too, as in a return check.
     void setKitIsPressed(bool pressed) { m_kitIsPressed = pressed; }
 
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const override;

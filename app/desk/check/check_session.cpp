@@ -131,14 +131,15 @@ void CheckSession::takeBack(const QString& code) {
 }
 
 void CheckSession::recordPoint(const QString& point, double value) {
-    change([point = point.toStdString(), value](core::Club& club, const std::string& check, core::Moment moment) {
+    change([point = point.toStdString(), value](core::Club& club, const std::string& check,
+                                                core::Moment moment) {
         return club.recordPoint(check, point, value, moment);
     });
 }
 
 void CheckSession::withdraw(const QString& code, const QString& text) {
     change([code = code.toStdString(), text = text.toStdString()](core::Club& club, const std::string& check,
-                                                                 core::Moment moment) {
+                                                                  core::Moment moment) {
         return club.withdraw(check, code, text, moment);
     });
 }

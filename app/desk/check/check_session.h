@@ -30,8 +30,8 @@ struct CheckState {
 using TimeSource = std::function<core::Moment()>;
 TimeSource machineTime();
 
-/// One check at work: each call is written to the club file on the club's thread; the answer comes back by signal, after
-/// it is on disk. GUI thread.
+/// One check at work: each call is written to the club file on the club's thread; the answer comes back by
+/// signal, after it is on disk. GUI thread.
 class CheckSession : public QObject {
     Q_OBJECT
 
@@ -41,8 +41,8 @@ public:
     /// Opens the boat's check of that phase, or goes on with its unfinished one.
     void open(const QString& boat, core::Phase phase);
     void giveNames(const QStringList& people);
-    /// Scans are written one after the other; those that come while the disk is busy are written together with one
-    /// answer after them.
+    /// Scans are written one after the other; those that come while the disk is busy are written together
+    /// with one answer after them.
     void scan(const QString& text, core::SeenBy seenBy);
     void undo();
     void takeBack(const QString& code);
@@ -55,11 +55,11 @@ public:
     const core::Moment moment() const { return m_time(); }
 
 signals:
-    void changed();                                                  ///< `state` is new
-    void scanned(const core::Scanned& what, const QString& text);    ///< on disk; `changed` comes before it
-    void tookBack(const core::Scanned& what);                        ///< by undo
+    void changed();                                               ///< `state` is new
+    void scanned(const core::Scanned& what, const QString& text); ///< on disk; `changed` comes before it
+    void tookBack(const core::Scanned& what);                     ///< by undo
     void signedOff(const core::SignedCheck& check);
-    void failed(const QString& sentence);                            ///< nothing was changed
+    void failed(const QString& sentence); ///< nothing was changed
 
 private:
     struct Waiting {

@@ -28,9 +28,10 @@ ItemPanel::ItemPanel(QWidget* parent)
     m_withdraw->setObjectName("withdrawButton");
     m_withdraw->setProperty("role", "usual");
     m_takeBack->setObjectName("takeBackButton");
-    auto* damageLabel = new QLabel(tr("Damaged? Say in a sentence what is the matter. It then counts for no boat until "
-                                      "it is released."),
-                                   this);
+    auto* damageLabel =
+        new QLabel(tr("Damaged? Say in a sentence what is the matter. It then counts for no boat until "
+                      "it is released."),
+                   this);
     damageLabel->setProperty("role", "remark");
     damageLabel->setWordWrap(true);
     damageLabel->setBuddy(m_damage);

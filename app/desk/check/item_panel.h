@@ -10,7 +10,8 @@ class QPushButton;
 
 namespace app {
 
-/// One item of the check: what is said of it, and what can be done: withdraw it as damaged, take its sighting back.
+/// One item of the check: what is said of it, and what can be done: withdraw it as damaged, take its sighting
+/// back.
 class ItemPanel : public QWidget {
     Q_OBJECT
 

@@ -24,7 +24,10 @@ constexpr int mostOpen = 2;
 /// One line of it, however long the text.
 class ElidedLabel : public QLabel {
 public:
-    explicit ElidedLabel(QWidget* parent) : QLabel(parent) { setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); }
+    explicit ElidedLabel(QWidget* parent)
+        : QLabel(parent) {
+        setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    }
 
 protected:
     void paintEvent(QPaintEvent*) override {
@@ -78,7 +81,8 @@ void LogPanel::addEntry(const core::LogEntry& entry) {
     addLine(text, "heading");
     QString written = by.isEmpty() ? tr("Written %1.").arg(inWords(entry.day))
                                    : tr("Written %1, %2.").arg(inWords(entry.day), by);
-    if (entry.severity == core::Severity::Stop) written += QLatin1Char(' ') + tr("It stops the boat until it is closed.");
+    if (entry.severity == core::Severity::Stop)
+        written += QLatin1Char(' ') + tr("It stops the boat until it is closed.");
     addLine(written, "quiet");
 }
 
@@ -86,15 +90,16 @@ void LogPanel::setEntries(const std::vector<core::LogEntry>& entries) {
     const auto same = [](const core::LogEntry& a, const core::LogEntry& b) {
         return a.entry == b.entry && a.closed == b.closed;
     };
-    if (!m_entries.empty() && std::equal(entries.begin(), entries.end(), m_entries.begin(), m_entries.end(), same))
+    if (!m_entries.empty() &&
+        std::equal(entries.begin(), entries.end(), m_entries.begin(), m_entries.end(), same))
         return;
     m_entries = entries;
     while (QLayoutItem* item = m_lineLayout->takeAt(0)) {
         delete item->widget();
         delete item;
     }
-    m_open = static_cast<int>(
-        std::count_if(entries.begin(), entries.end(), [](const core::LogEntry& entry) { return !entry.closed; }));
+    m_open = static_cast<int>(std::count_if(entries.begin(), entries.end(),
+                                            [](const core::LogEntry& entry) { return !entry.closed; }));
     for (int i = 0; i < std::min(m_open, mostOpen); ++i)
         addEntry(entries[i]);
     if (m_open > mostOpen)
@@ -106,15 +111,17 @@ void LogPanel::setEntries(const std::vector<core::LogEntry>& entries) {
 
 QString LogPanel::summaryInWords() const {
     if (m_open == 0) return tr("The boat's log: no open entry.");
-    return tr("The boat's log: %1.").arg(counted(m_open, QT_TRANSLATE_N_NOOP("Words", "%n open entry"),
-                                                 QT_TRANSLATE_N_NOOP("Words", "%n open entries")));
+    return tr("The boat's log: %1.")
+        .arg(counted(m_open, QT_TRANSLATE_N_NOOP("Words", "%n open entry"),
+                     QT_TRANSLATE_N_NOOP("Words", "%n open entries")));
 }
 
 /// What was done about the entry that was closed last.
 QString LogPanel::lastDoneInWords() const {
     if (static_cast<std::size_t>(m_open) >= m_entries.size()) return {};
     const core::LogEntry& last = m_entries[static_cast<std::size_t>(m_open)];
-    return tr("Done %1: %2").arg(last.closed ? inWords(*last.closed) : QString(), QString::fromStdString(last.closing));
+    return tr("Done %1: %2")
+        .arg(last.closed ? inWords(*last.closed) : QString(), QString::fromStdString(last.closing));
 }
 
 void LogPanel::setRead(bool read) {

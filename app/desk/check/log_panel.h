@@ -5,7 +5,6 @@
 
 #include "core/register/boat.h"
 
-
 #include <vector>
 
 class QLabel;
@@ -14,7 +13,8 @@ class QVBoxLayout;
 
 namespace app {
 
-/// What earlier crews wrote of the boat and is still open, and what was done lately. Once read it folds to one line.
+/// What earlier crews wrote of the boat and is still open, and what was done lately. Once read it folds to
+/// one line.
 class LogPanel : public QFrame {
     Q_OBJECT
 

@@ -20,7 +20,8 @@ namespace {
 /// One mark and the sentence beside it, in at most two lines: what does not fit is counted.
 class Sentence : public QLabel {
 public:
-    explicit Sentence(QWidget* parent) : QLabel(parent) {
+    explicit Sentence(QWidget* parent)
+        : QLabel(parent) {
         setTextFormat(Qt::PlainText);
         setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
         setMinimumHeight(2 * QFontMetrics(fontOf(TextRole::Outcome)).height());
@@ -36,7 +37,8 @@ protected:
         const QString shown = fitted(metrics, box.width());
         const QRect used = metrics.boundingRect(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
         const double line = metrics.height();
-        paintMark(painter, mark, QRectF(4, used.top() + (line - 24) / 2, 24, 24), toneOf(mark, currentPalette()));
+        paintMark(painter, mark, QRectF(4, used.top() + (line - 24) / 2, 24, 24),
+                  toneOf(mark, currentPalette()));
         painter.setFont(fontOf(TextRole::Outcome));
         painter.setPen(currentPalette().ink);
         painter.drawText(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
@@ -53,7 +55,9 @@ private:
         QString words = text();
         while (parts.size() > 1 && !fits(words)) {
             parts.removeLast();
-            words = OutcomeFoot::tr("%1 and %2 more").arg(parts.join(QStringLiteral(", "))).arg(all - parts.size());
+            words = OutcomeFoot::tr("%1 and %2 more")
+                        .arg(parts.join(QStringLiteral(", ")))
+                        .arg(all - parts.size());
         }
         return words;
     }

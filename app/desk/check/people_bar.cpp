@@ -18,7 +18,9 @@ constexpr int mostBoxes = 5;
 
 } // namespace
 
-PeopleBar::PeopleBar(QWidget* parent) : QWidget(parent), m_layout(new QHBoxLayout(this)) {
+PeopleBar::PeopleBar(QWidget* parent)
+    : QWidget(parent)
+    , m_layout(new QHBoxLayout(this)) {
     m_layout->setContentsMargins(0, 0, 0, 0);
     m_layout->setSpacing(spaceUnit);
     addBox();

@@ -2,7 +2,8 @@
 
 namespace app {
 
-PointClock::PointClock(QObject* parent) : QObject(parent) {
+PointClock::PointClock(QObject* parent)
+    : QObject(parent) {
     m_tick.setInterval(250); // so that no second is skipped on the screen
     connect(&m_tick, &QTimer::timeout, this, [this] { emit ticked(m_point, seconds()); });
 }

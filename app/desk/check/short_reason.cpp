@@ -62,9 +62,12 @@ QString shortReasonOf(const core::Finding& finding) {
     case FindingKind::WrongSize:
         return Say::tr("Size %1 fits nobody aboard.").arg(QString::fromStdString(finding.size));
     case FindingKind::OtherPerson:
-        return finding.people.empty() ? Say::tr("Nobody's own.") : Say::tr("Belongs to %1, who is not aboard.").arg(listed(finding.people));
+        return finding.people.empty()
+                   ? Say::tr("Nobody's own.")
+                   : Say::tr("Belongs to %1, who is not aboard.").arg(listed(finding.people));
     case FindingKind::OtherBoat:
-        return Say::tr("From %1. It counts here; bring it back after.").arg(QString::fromStdString(finding.boat));
+        return Say::tr("From %1. It counts here; bring it back after.")
+            .arg(QString::fromStdString(finding.boat));
     case FindingKind::WasMissing:
         return Say::tr("Was missing, and is found.");
     case FindingKind::Extra:

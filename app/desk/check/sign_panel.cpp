@@ -106,7 +106,8 @@ void SignPanel::setAnswer(const core::CheckAnswer& answer) {
     const bool launch = answer.phase == core::Phase::Launch;
     const bool incomplete = answer.outcome == core::CheckOutcome::Incomplete;
     m_needsReason = launch && incomplete;
-    m_heading->setText(launch ? tr("Before you sign the launch check") : tr("Before you sign the return check"));
+    m_heading->setText(launch ? tr("Before you sign the launch check")
+                              : tr("Before you sign the return check"));
     m_caution->setText(cautionsFor(answer));
     m_reasonLabel->setVisible(m_needsReason);
     m_reason->setVisible(m_needsReason);

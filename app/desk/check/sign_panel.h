@@ -14,7 +14,8 @@ struct CheckAnswer;
 
 namespace app {
 
-/// Who stands by the check: the cautions, the person, for a launch with short kit the reason, and the signature.
+/// Who stands by the check: the cautions, the person, for a launch with short kit the reason, and the
+/// signature.
 class SignPanel : public QWidget {
     Q_OBJECT
 

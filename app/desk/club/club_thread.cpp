@@ -2,7 +2,9 @@
 
 namespace app {
 
-ClubThread::ClubThread(QObject* parent) : QObject(parent), m_worker(new QObject) {
+ClubThread::ClubThread(QObject* parent)
+    : QObject(parent)
+    , m_worker(new QObject) {
     m_worker->moveToThread(&m_thread);
     m_thread.setObjectName("club");
     m_thread.start();

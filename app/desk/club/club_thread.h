@@ -26,13 +26,14 @@ public:
     explicit ClubThread(QObject* parent = nullptr);
     ~ClubThread() override;
 
-    /// Opens (or creates, with a club's name) a file; `then` runs on the caller's thread. Replaces the open one.
+    /// Opens (or creates, with a club's name) a file; `then` runs on the caller's thread. Replaces the open
+    /// one.
     void open(const std::filesystem::path& file, std::function<void(core::Outcome)> then);
     void create(const std::filesystem::path& file, const std::string& name,
                 std::function<void(core::Outcome)> then);
 
-    /// Runs `job` on the club's thread, then `then` with what it returned, on the GUI thread; `then` is dropped when
-    /// `context` is gone by then. Only while a club is open.
+    /// Runs `job` on the club's thread, then `then` with what it returned, on the GUI thread; `then` is
+    /// dropped when `context` is gone by then. Only while a club is open.
     template <class Job, class Then>
     void ask(QObject* context, Job job, Then then) {
         QMetaObject::invokeMethod(m_worker, [this, guard = QPointer<QObject>(context), job = std::move(job),

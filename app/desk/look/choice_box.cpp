@@ -15,7 +15,8 @@ void ChoiceBox::paintEvent(QPaintEvent* event) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(currentPalette().ink);
     const QPointF middle(width() - 22, height() / 2.0);
-    painter.drawPolygon(QPolygonF({middle + QPointF(-8, -5), middle + QPointF(8, -5), middle + QPointF(0, 6)}));
+    painter.drawPolygon(
+        QPolygonF({middle + QPointF(-8, -5), middle + QPointF(8, -5), middle + QPointF(0, 6)}));
 }
 
 } // namespace app

@@ -7,15 +7,16 @@ namespace app {
 
 struct Palette;
 
-/// Gives every widget of the program the tones, type and 3-pixel focus ring of that palette. May be called again
-/// at any time to change the theme.
+/// Gives every widget of the program the tones, type and 3-pixel focus ring of that palette. May be called
+/// again at any time to change the theme.
 void dress(QApplication& application, const Palette& palette);
 
 /// The palette that the program wears now.
 const Palette& currentPalette();
 
-/// The style sheet that `dress` sets. Widgets are marked for it by the property `role`: "usual" for the button of
-/// the usual way, "panel" and "foot" for grounds, "quiet", "heading", "boatName", "outcome", "remark" for labels.
+/// The style sheet that `dress` sets. Widgets are marked for it by the property `role`: "usual" for the
+/// button of the usual way, "panel" and "foot" for grounds, "quiet", "heading", "boatName", "outcome",
+/// "remark" for labels.
 QString styleSheetOf(const Palette& palette);
 
 } // namespace app

@@ -69,7 +69,8 @@ void paintMark(QPainter& painter, Mark mark, const QRectF& box, const QColor& to
         painter.drawRect(square.adjusted(side * 0.07, side * 0.07, -side * 0.07, -side * 0.07));
         break;
     case Mark::NotAsked:
-        painter.drawRect(QRectF(square.left() + side / 5, square.center().y() - stroke / 2, side * 0.6, stroke));
+        painter.drawRect(
+            QRectF(square.left() + side / 5, square.center().y() - stroke / 2, side * 0.6, stroke));
         break;
     }
     painter.restore();

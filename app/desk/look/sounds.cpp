@@ -29,7 +29,8 @@ QByteArray samplesOf(Sound sound) {
     return bytes;
 }
 
-Sounds::Sounds(QObject* parent) : QObject(parent) {}
+Sounds::Sounds(QObject* parent)
+    : QObject(parent) {}
 
 Sounds::~Sounds() = default;
 

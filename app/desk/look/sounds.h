@@ -13,7 +13,8 @@ namespace app {
 /// What a sound tells: a short high one, or a long low one. Words on the screen always say it too.
 enum class Sound { NewAndFine, LookAtThis };
 
-/// Signed 16-bit mono samples at `soundRate`, made here: a tone that swells and fades, so that it does not click.
+/// Signed 16-bit mono samples at `soundRate`, made here: a tone that swells and fades, so that it does not
+/// click.
 QByteArray samplesOf(Sound sound);
 inline constexpr int soundRate = 22050;
 

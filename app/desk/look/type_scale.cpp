@@ -18,7 +18,8 @@ QFont sized(const QString& family, int points, QFont::Weight weight) {
 }
 
 const QString& textFamily() {
-    static const QString family = QFontDatabase::hasFamily("Inter") ? QString("Inter") : QString("DejaVu Sans");
+    static const QString family =
+        QFontDatabase::hasFamily("Inter") ? QString("Inter") : QString("DejaVu Sans");
     return family;
 }
 

@@ -24,8 +24,8 @@ QFont fontOf(TextRole role);
 /// One unit of space, in pixels of the window.
 inline constexpr int spaceUnit = 8;
 
-/// Height of a row that a finger presses: 15 mm on that screen (null: the first), and 57 to 120 pixels whatever
-/// the screen says of itself, because many say something wrong.
+/// Height of a row that a finger presses: 15 mm on that screen (null: the first), and 57 to 120 pixels
+/// whatever the screen says of itself, because many say something wrong.
 int fingerHeight(const QScreen* screen = nullptr);
 
 /// `K7Q24RMX1P` as it is shown: `K7Q2 4RMX 1P`. Other texts are grouped in the same way.

@@ -80,7 +80,8 @@ private:
     }
 
     /// One paragraph; gives the y beneath it.
-    double text(double x, double y, double width, const QString& words, const QFont& font, int align = Qt::AlignLeft) {
+    double text(double x, double y, double width, const QString& words, const QFont& font,
+                int align = Qt::AlignLeft) {
         m_painter.setFont(font);
         const QRectF box(x, y, width, 4 * m_page.height());
         const QRectF used = m_painter.boundingRect(box, Qt::TextWordWrap | align, words);
@@ -96,20 +97,23 @@ private:
         y = text(0, y, width, aboardAndWhen(), font(11)) + m_gap;
         const double side = 4.0 * m_mm * m_scale;
         if (m_paint)
-            paintMark(m_painter, m_sheet.complete ? Mark::Found : Mark::Look, QRectF(0, y + 1.2 * m_mm * m_scale, side, side),
-                      Qt::black);
+            paintMark(m_painter, m_sheet.complete ? Mark::Found : Mark::Look,
+                      QRectF(0, y + 1.2 * m_mm * m_scale, side, side), Qt::black);
         y = text(side + m_gap, y, width - side - m_gap, m_sheet.outcome, font(14, true));
         if (!m_sheet.urgent.isEmpty())
-            y = text(side + m_gap, y, width - side - m_gap, Say::tr("Urgent: %1").arg(m_sheet.urgent), font(12, true));
+            y = text(side + m_gap, y, width - side - m_gap, Say::tr("Urgent: %1").arg(m_sheet.urgent),
+                     font(12, true));
         for (const QString& entry : m_sheet.log)
-            y = text(side + m_gap, y, width - side - m_gap, Say::tr("log entry open: %1").arg(entry), font(10));
+            y = text(side + m_gap, y, width - side - m_gap, Say::tr("log entry open: %1").arg(entry),
+                     font(10));
         return y + m_gap;
     }
 
     QString aboardAndWhen() const {
         QStringList parts{m_sheet.at};
         if (!m_sheet.aboard.isEmpty()) parts << Say::tr("driver %1").arg(m_sheet.aboard.first());
-        if (m_sheet.aboard.size() > 1) parts << Say::tr("crew %1").arg(m_sheet.aboard.mid(1).join(Say::tr(", ")));
+        if (m_sheet.aboard.size() > 1)
+            parts << Say::tr("crew %1").arg(m_sheet.aboard.mid(1).join(Say::tr(", ")));
         parts << Say::tr("signed by %1").arg(m_sheet.signedBy);
         return parts.join(Say::tr(" · "));
     }
@@ -131,7 +135,8 @@ private:
         }
         const double side = 2.9 * m_mm * m_scale;
         const double indent = side + m_gap;
-        if (m_paint) paintMark(m_painter, row.mark, QRectF(x, y + 0.8 * m_mm * m_scale, side, side), Qt::black);
+        if (m_paint)
+            paintMark(m_painter, row.mark, QRectF(x, y + 0.8 * m_mm * m_scale, side, side), Qt::black);
         const QFont asideFont = row.asideIsCode ? codeFont() : font(10);
         const double asideWidth = QFontMetricsF(asideFont, m_painter.device()).horizontalAdvance(row.aside);
         text(x, y, width, row.aside, asideFont, Qt::AlignRight);
@@ -144,7 +149,7 @@ private:
     const CheckSheet& m_sheet;
     QSizeF m_page;
     double m_scale;
-    double m_mm;  ///< dots
+    double m_mm; ///< dots
     double m_gap;
     bool m_paint = false;
 };

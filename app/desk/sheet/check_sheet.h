@@ -29,8 +29,8 @@ struct CheckSheet {
     QString recordHead; ///< hash of the newest fact
 };
 
-/// Draws it on one page of A4, black on white, with the screen's marks and order; smaller type when there is much to
-/// say. False when the device cannot be painted on. Any thread with an application object.
+/// Draws it on one page of A4, black on white, with the screen's marks and order; smaller type when there is
+/// much to say. False when the device cannot be painted on. Any thread with an application object.
 bool paintSheet(QPagedPaintDevice& device, const CheckSheet& sheet);
 
 /// The same as a PDF. False when the file cannot be written.

@@ -12,9 +12,9 @@ namespace {
 
 bool isControl(QAccessible::Role role) {
     static const std::set<QAccessible::Role> controls{
-        QAccessible::Button,     QAccessible::CheckBox, QAccessible::ComboBox, QAccessible::EditableText,
-        QAccessible::MenuItem,   QAccessible::List,     QAccessible::ListItem, QAccessible::RadioButton,
-        QAccessible::ProgressBar, QAccessible::Slider,  QAccessible::SpinBox,  QAccessible::ButtonMenu};
+        QAccessible::Button,      QAccessible::CheckBox, QAccessible::ComboBox, QAccessible::EditableText,
+        QAccessible::MenuItem,    QAccessible::List,     QAccessible::ListItem, QAccessible::RadioButton,
+        QAccessible::ProgressBar, QAccessible::Slider,   QAccessible::SpinBox,  QAccessible::ButtonMenu};
     return controls.contains(role);
 }
 
@@ -23,8 +23,9 @@ void collectNameless(QAccessibleInterface* at, QStringList& nameless) {
     if (!at || at->state().invisible) return;
     // A combo box's own list and arrow speak through the box.
     if (isControl(at->role()) && at->text(QAccessible::Name).trimmed().isEmpty())
-        nameless << (at->object() ? at->object()->metaObject()->className() + QString(" ") + at->object()->objectName()
-                                  : QString("item"));
+        nameless << (at->object()
+                         ? at->object()->metaObject()->className() + QString(" ") + at->object()->objectName()
+                         : QString("item"));
     if (at->role() == QAccessible::ComboBox) return;
     for (int i = 0; i < at->childCount(); ++i)
         collectNameless(at->child(i), nameless);

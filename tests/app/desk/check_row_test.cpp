@@ -27,7 +27,8 @@ core::LineAnswer line(const char* kitType, int wanted, std::vector<core::LineIte
     return made;
 }
 
-core::Finding finding(core::FindingKind kind, core::Severity severity, const char* kitType, const char* code) {
+core::Finding finding(core::FindingKind kind, core::Severity severity, const char* kitType,
+                      const char* code) {
     core::Finding made;
     made.kind = kind;
     made.severity = severity;
@@ -46,8 +47,9 @@ const CheckRow* find(const std::vector<CheckRow>& rows, const QString& title) {
 } // namespace
 
 TEST(CheckRow, halfFilledLineIsStillToFindAndItsItemFound) {
-    const auto rows = app::rowsOf(answerWith({line("paddle", 2, {{"KAAA", "paddle", true, {}, {}}})},
-                                             {finding(core::FindingKind::Missing, core::Severity::Stop, "paddle", "")}));
+    const auto rows =
+        app::rowsOf(answerWith({line("paddle", 2, {{"KAAA", "paddle", true, {}, {}}})},
+                               {finding(core::FindingKind::Missing, core::Severity::Stop, "paddle", "")}));
     ASSERT_EQ(rows.size(), 4u); // two headings, two rows
     EXPECT_EQ(rows[1].section, Section::StillToFind);
     EXPECT_EQ(rows[1].aside, "1 of 2");
@@ -60,7 +62,8 @@ TEST(CheckRow, itemThatDoesNotCountIsToLookAt) {
         answerWith({line("knife", 1, {{"KBBB", "knife", false, {}, {}}})},
                    {finding(core::FindingKind::Missing, core::Severity::Stop, "knife", ""),
                     finding(core::FindingKind::Unserviceable, core::Severity::Stop, "knife", "KBBB")}));
-    const auto look = std::find_if(rows.begin(), rows.end(), [](const CheckRow& row) { return row.code == "KBBB"; });
+    const auto look =
+        std::find_if(rows.begin(), rows.end(), [](const CheckRow& row) { return row.code == "KBBB"; });
     ASSERT_NE(look, rows.end());
     EXPECT_EQ(look->mark, Mark::Look);
     EXPECT_FALSE(look->remark.isEmpty());
@@ -84,7 +87,8 @@ TEST(CheckRow, otherBoatsItemCountsAndIsToLookAtOnce) {
     const auto rows = app::rowsOf(
         answerWith({line("knife", 1, {{"KDDD", "knife", true, {}, {}}})},
                    {other, finding(core::FindingKind::WasMissing, core::Severity::Remark, "knife", "KDDD")}));
-    EXPECT_EQ(std::count_if(rows.begin(), rows.end(), [](const CheckRow& row) { return row.code == "KDDD"; }), 1);
+    EXPECT_EQ(std::count_if(rows.begin(), rows.end(), [](const CheckRow& row) { return row.code == "KDDD"; }),
+              1);
     EXPECT_EQ(find(rows, "knife")->mark, Mark::Look);
     EXPECT_TRUE(find(rows, "knife")->counts);
 }

@@ -21,8 +21,8 @@
 
 namespace support {
 
-/// The window on the demo club, on a day of its own, used as a person does: by keys that go to whatever has the
-/// keyboard. What came of it is read from the club file by a second reader.
+/// The window on the demo club, on a day of its own, used as a person does: by keys that go to whatever has
+/// the keyboard. What came of it is read from the club file by a second reader.
 class DeskStory : public testing::Test {
 protected:
     void SetUp() override {
@@ -48,7 +48,8 @@ protected:
         m_window->show();
         m_window->activateWindow();
         m_boardsShown = 0;
-        QObject::connect(m_window.get(), &app::MainWindow::boardShown, m_window.get(), [this] { ++m_boardsShown; });
+        QObject::connect(m_window.get(), &app::MainWindow::boardShown, m_window.get(),
+                         [this] { ++m_boardsShown; });
         m_window->openClub(file());
         waitForBoard(0);
         ASSERT_TRUE(waitFor([&] { return m_window->isActiveWindow(); }));
@@ -102,9 +103,13 @@ protected:
             return QApplication::focusWidget() == strip;
         }));
         press(Qt::Key_Return);
-        ASSERT_TRUE(waitFor([&] { return window().checkPage().session() && window().checkPage().session()->state(); }))
-            << "pressed: " << (window().checkPage().session() != nullptr) << ", said: " << said().toStdString()
-            << ", keyboard: " << (QApplication::focusWidget() ? QApplication::focusWidget()->objectName().toStdString() : "none");
+        ASSERT_TRUE(waitFor([&] {
+            return window().checkPage().session() && window().checkPage().session()->state();
+        })) << "pressed: "
+            << (window().checkPage().session() != nullptr) << ", said: " << said().toStdString()
+            << ", keyboard: "
+            << (QApplication::focusWidget() ? QApplication::focusWidget()->objectName().toStdString()
+                                            : "none");
         ASSERT_EQ(window().checkPage().boat(), boat);
     }
 

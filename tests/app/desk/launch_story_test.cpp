@@ -16,8 +16,9 @@ protected:
 
     /// All that Grebe must carry, as the demo's register has it.
     void scanGrebe() {
-        for (const char* code : {"KFC3K7GM79", "K2P9VZ9SMA", "KBP1BMKPPK", "KR6MF3MV34", "KMC20GKEK9", "K6X020AN9R",
-                                 "K7YMXZCT7E", "K7SN9P9BJG", "KD0XPAMAJG", "KCYV1T03ZE", "KP2QDTCYN4", "KT15P84JQ4"})
+        for (const char* code :
+             {"KFC3K7GM79", "K2P9VZ9SMA", "KBP1BMKPPK", "KR6MF3MV34", "KMC20GKEK9", "K6X020AN9R",
+              "K7YMXZCT7E", "K7SN9P9BJG", "KD0XPAMAJG", "KCYV1T03ZE", "KP2QDTCYN4", "KT15P84JQ4"})
             typeCode(code);
     }
 
@@ -215,8 +216,9 @@ TEST_F(LaunchStory, clockOfATimedPointGoesOnWhileScanning) {
     typeCode("C00000008K");
     settle();
     const auto& points = window().checkPage().session()->state()->answer.points;
-    const auto run = std::find_if(points.begin(), points.end(),
-                                  [](const core::PointAnswer& point) { return point.point.point == "engine run"; });
+    const auto run = std::find_if(points.begin(), points.end(), [](const core::PointAnswer& point) {
+        return point.point.point == "engine run";
+    });
     ASSERT_NE(run, points.end());
     ASSERT_TRUE(run->value);
     EXPECT_GE(*run->value, 1);

@@ -44,7 +44,8 @@ void signCheck(core::Club& club, const std::string& boat, core::Phase phase, cor
         if (!club.scan(check->check, tag.code, core::SeenBy::Camera, moment)) return;
     const auto answer = club.answer(check->check, today());
     for (const core::PointAnswer& point : answer->points) {
-        const double value = point.point.kind == core::PointKind::Look ? 1 : point.point.limits.low.value_or(0) + 1;
+        const double value =
+            point.point.kind == core::PointKind::Look ? 1 : point.point.limits.low.value_or(0) + 1;
         if (!club.recordPoint(check->check, point.point.point, value, moment)) return;
     }
     if (!club.sign(check->check, people.front(), "Capsized dinghy off the reeds", moment)) return;
@@ -92,13 +93,19 @@ int main(int argc, char** argv) {
     {
         auto club = core::Club::create(file, "Reedwater Rescue");
         if (!club || !club->importRegister(DEMO_CLUB_FOLDER, today(), false)) return 3;
-        signCheck(*club, "Grebe", core::Phase::Launch, at("2026-03-14T05:40:00Z"), {"Petra Lund", "Sami Reeve"});
-        signCheck(*club, "Grebe", core::Phase::Return, at("2026-03-14T06:20:00Z"), {"Petra Lund", "Sami Reeve"});
-        signCheck(*club, "Dabchick", core::Phase::Launch, at("2026-03-14T06:31:00Z"), {"Marta Quill", "Hal Okoro"});
+        signCheck(*club, "Grebe", core::Phase::Launch, at("2026-03-14T05:40:00Z"),
+                  {"Petra Lund", "Sami Reeve"});
+        signCheck(*club, "Grebe", core::Phase::Return, at("2026-03-14T06:20:00Z"),
+                  {"Petra Lund", "Sami Reeve"});
+        signCheck(*club, "Dabchick", core::Phase::Launch, at("2026-03-14T06:31:00Z"),
+                  {"Marta Quill", "Hal Okoro"});
         scenes = scenesOfBittern(*club, scratch.path());
     }
 
-    app::MainWindow window([] { return at("2026-03-14T06:40:00Z"); });
+    app::Choosers choosers;
+    const QString sheet = QStringLiteral("%1/sheet.pdf").arg(argv[1]);
+    choosers.sheetFile = [&](QWidget*, const QString&) { return sheet; };
+    app::MainWindow window([] { return at("2026-03-14T06:40:00Z"); }, choosers);
     window.setCameraWanted(false);
     app::WindowPictures screens(window, argv[1]);
     bool isWritten = true;
@@ -129,6 +136,12 @@ int main(int argc, char** argv) {
     isWritten &= screens.take("launch", allThemes, bothSizes);
     window.checkPage().beginSigning();
     isWritten &= screens.take("launch-sign", oneTheme, oneSize);
+    session.sign("Tobin Ashe", "Two swimmers drift off");
+    auto* save = window.findChild<QPushButton*>("saveSheetButton");
+    waitFor([&] { return save->isVisible(); });
+    isWritten &= screens.take("launch-signed", oneTheme, oneSize);
+    save->click();
+    isWritten &= waitFor([&] { return std::filesystem::exists(sheet.toStdString()); });
     window.startCheck("Dabchick", core::Phase::Return);
     waitFor([&] { return isSettled(window); });
     for (const char* code : {"KNGZSTQ3HN", "KEY1Y7J4DE", "KQ8SK0R3E2", "KNEDP3BXJC", "KB5W0R9XJB"})

@@ -7,7 +7,8 @@
 
 namespace {
 
-// Relative luminance and contrast ratio: W3C, Web Content Accessibility Guidelines 2.1, section "Definitions".
+// Relative luminance and contrast ratio: W3C, Web Content Accessibility Guidelines 2.1, section
+// "Definitions".
 double linear(double channel) {
     return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
 }
@@ -41,18 +42,20 @@ TEST(Palette, contrastMeasureAgreesWithItsDefinition) {
 TEST_P(Theme, textReachesSevenToOneOnGroundAndPanel) {
     for (const QColor& ground : {palette().ground, palette().panel})
         for (const QColor& text : {palette().ink, palette().quiet, palette().found, palette().look})
-            EXPECT_GE(contrast(text, ground), 7.0) << text.name().toStdString() << " on " << ground.name().toStdString();
+            EXPECT_GE(contrast(text, ground), 7.0)
+                << text.name().toStdString() << " on " << ground.name().toStdString();
 }
 
 // WCAG 2.1, 1.4.11: 3:1 for the parts of controls and for the focus ring.
 TEST_P(Theme, linesAndFocusReachThreeToOneOnGroundAndPanel) {
     for (const QColor& ground : {palette().ground, palette().panel})
         for (const QColor& line : {palette().line, palette().focus})
-            EXPECT_GE(contrast(line, ground), 3.0) << line.name().toStdString() << " on " << ground.name().toStdString();
+            EXPECT_GE(contrast(line, ground), 3.0)
+                << line.name().toStdString() << " on " << ground.name().toStdString();
 }
 
-// Told apart without hue: the two tones with a meaning differ from the ground alike, so shape and word carry them; but
-// neither may be the ink itself.
+// Told apart without hue: the two tones with a meaning differ from the ground alike, so shape and word carry
+// them; but neither may be the ink itself.
 TEST_P(Theme, meaningfulTonesAreNotTheInk) {
     EXPECT_NE(palette().found, palette().ink);
     EXPECT_NE(palette().look, palette().ink);
