@@ -21,10 +21,10 @@ const char* nameOf(CheckOutcome outcome); ///< "complete", "complete-with-remark
 /// A registered item that was seen, with what the check must know of it.
 struct SeenItem {
     ItemRecord record;
-    bool wasMissing = false;         ///< it was marked missing when this check first saw it
-    std::vector<LogEntry> logOpen;   ///< open entries on the item
-    std::string lastLaunchedOn;      ///< return: the boat of its last signed launch check, empty if none
-    bool launchedBoatStillOut = false;  ///< return: that boat is out, or came back without it
+    bool wasMissing = false;           ///< it was marked missing when this check first saw it
+    std::vector<LogEntry> logOpen;     ///< open entries on the item
+    std::string lastLaunchedOn;        ///< return: the boat of its last signed launch check, empty if none
+    bool launchedBoatStillOut = false; ///< return: that boat is out, or came back without it
 };
 
 /// A point of the boat with what was recorded, if anything. For a look, `value` is 1 when done.
@@ -33,7 +33,8 @@ struct PointRecord {
     std::optional<double> value;
 };
 
-/// Everything that a check's answer depends on. Kit types: those of the lines, their substitutes and the items.
+/// Everything that a check's answer depends on. Kit types: those of the lines, their substitutes and the
+/// items.
 struct BoatCheckInput {
     std::string boat;
     Phase phase = Phase::Launch;
@@ -44,8 +45,8 @@ struct BoatCheckInput {
     std::vector<SeenItem> seen; ///< each item once, in the order of the first sighting
     std::vector<std::string> unknownTags;
     std::vector<PointRecord> points;
-    std::vector<LogEntry> logOpen;         ///< open entries of the boat
-    std::vector<ItemRecord> expectedBack;  ///< return: what went out
+    std::vector<LogEntry> logOpen;        ///< open entries of the boat
+    std::vector<ItemRecord> expectedBack; ///< return: what went out
 };
 
 /// One seen item under one line.
@@ -61,7 +62,8 @@ struct LineAnswer {
     ManifestLine line;
     int wanted = 0;  ///< places
     int counted = 0; ///< places filled
-    std::vector<LineItem> items; ///< those that fill its places by code, then seen ones of its types that do not count
+    std::vector<LineItem>
+        items; ///< those that fill its places by code, then seen ones of its types that do not count
     std::vector<std::string> withoutPeople; ///< people whose place of a worn or personal line is empty
 };
 

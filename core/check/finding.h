@@ -10,9 +10,27 @@
 namespace core {
 
 enum class FindingKind {
-    Missing, NoFit, OutOfDate, Undated, ServiceOverdue, Unserviceable, WrittenOff, WrongSize, FitNotChecked,
-    PersonNotChecked, OtherPerson, OtherBoat, WasMissing, UnknownTag, DueSoon, Extra, PointOpen, PointOutOfRange,
-    LogOpen, NotReturned, Swapped,
+    Missing,
+    NoFit,
+    OutOfDate,
+    Undated,
+    ServiceOverdue,
+    Unserviceable,
+    WrittenOff,
+    WrongSize,
+    FitNotChecked,
+    PersonNotChecked,
+    OtherPerson,
+    OtherBoat,
+    WasMissing,
+    UnknownTag,
+    DueSoon,
+    Extra,
+    PointOpen,
+    PointOutOfRange,
+    LogOpen,
+    NotReturned,
+    Swapped,
 };
 
 /// Name in the command line's documents: "missing", "no-fit" …
@@ -24,19 +42,20 @@ struct Finding {
     FindingKind kind = FindingKind::Missing;
     Severity severity = Severity::Remark;
     std::string kitType;
-    std::string code;                ///< the item's or the unknown tag's; empty when it is about a line, person or boat
+    std::string code; ///< the item's or the unknown tag's; empty when it is about a line, person or boat
     int quantity = 1;
-    std::optional<RuleDue> due;      ///< the rule that speaks, for out-of-date, undated, service-overdue, due-soon
+    std::optional<RuleDue> due; ///< the rule that speaks, for out-of-date, undated, service-overdue, due-soon
     std::vector<std::string> people; ///< left without, not checked, or whose the item is
     std::string boat;                ///< the other boat; for not-returned the boat it went out on
     std::string size;                ///< the item's size, for wrong-size and no-fit
-    std::string text;                ///< the log entry's text, the point's name, or why something was written off
-    std::string entry;               ///< log entry id
+    std::string text;  ///< the log entry's text, the point's name, or why something was written off
+    std::string entry; ///< log entry id
     std::optional<CalendarDay> since;
-    std::optional<double> value;     ///< a point's value
-    std::optional<double> afloat;    ///< a chamber pressure at water temperature that leaves the range though value is inside
+    std::optional<double> value; ///< a point's value
+    std::optional<double>
+        afloat; ///< a chamber pressure at water temperature that leaves the range though value is inside
     std::string unit;
-    std::optional<double> low;       ///< of a point's limits
+    std::optional<double> low; ///< of a point's limits
     std::optional<double> high;
 };
 

@@ -15,14 +15,15 @@ enum class DueState { Later, DueSoon, WithinTolerance, Passed, Undated };
 /// What a due day was counted from.
 enum class Anchor { None, Made, FirstUse, Stamped, Registered, Service, Event };
 
-/// One rule applied to one item, with its explanation. Due days are the last day on which the thing still counts,
-/// whatever `strict` says; `lastGoodDay` is a day earlier for a strict rule.
+/// One rule applied to one item, with its explanation. Due days are the last day on which the thing still
+/// counts, whatever `strict` says; `lastGoodDay` is a day earlier for a strict rule.
 struct RuleDue {
     LifeRule rule;
     std::optional<CalendarDay> due; ///< empty: due without a day, not due, or undated
     std::optional<CalendarDay> lastGoodDay;
     DueState state = DueState::Later;
-    Severity severity = Severity::Stop; ///< as it stands today: a remark within tolerance; of `undated` when undated
+    Severity severity =
+        Severity::Stop; ///< as it stands today: a remark within tolerance; of `undated` when undated
     Anchor anchor = Anchor::None;
     std::optional<CalendarDay> anchorDay;
     std::string event;             ///< of after_event: the latest open event
@@ -33,8 +34,8 @@ struct RuleDue {
     }
 };
 
-/// All rules of the kit type that apply to the item or to parts that it has, in the kit type's order. A rule that is
-/// undated and ignores that gives no entry. Design: rules 1 and 2. Pure.
+/// All rules of the kit type that apply to the item or to parts that it has, in the kit type's order. A rule
+/// that is undated and ignores that gives no entry. Design: rules 1 and 2. Pure.
 std::vector<RuleDue> dueDatesOf(const ItemRecord& record, const KitType& kitType, CalendarDay today);
 
 /// The entry with the earliest due day; null if none has a day. Ties: the first.

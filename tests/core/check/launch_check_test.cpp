@@ -88,6 +88,17 @@ TEST(LaunchCheck, takesAListedSubstituteAndNoOther) {
                 ElementsAre("stop missing tow line", "remark extra long tow line K1"));
 }
 
+TEST(LaunchCheck, usesTheLinesOwnTypeBeforeASubstitute) {
+    CheckBuilder check;
+    check.line("tow line", 1, true, {"long tow line"});
+    check.see("K1", "long tow line");
+    check.see("K2", "tow line");
+    const auto answer = check.answer();
+    EXPECT_EQ(briefOf(answer.lines[0]), "K2+ ");
+    EXPECT_EQ(answer.best.ownType, 1);
+    EXPECT_THAT(briefOf(answer), ElementsAre("remark extra long tow line K1"));
+}
+
 TEST(LaunchCheck, keepsTheSubstituteForTheLineThatNeedsIt) {
     CheckBuilder check;
     check.line("tow line", 1, true, {"long tow line"});

@@ -79,11 +79,17 @@ TEST(LaunchFindings, saysTheFirstReasonThatApplies) {
     EXPECT_EQ(reason(), "stop unserviceable flare K1");
     item.state = ItemState::Serviceable;
     EXPECT_EQ(reason(), "stop out-of-date flare K1");
+    item.registered = known("2020-03-13");
+    EXPECT_EQ(reason(), "stop out-of-date flare K1") << "though the service has been due for longer";
     item.stamped = known("2027");
     EXPECT_EQ(reason(), "stop service-overdue flare K1");
     check.type("flare").rules[0].undated = Undated::Stop;
     item.registered.reset();
     EXPECT_EQ(reason(), "stop undated flare K1");
+    check.type("flare").rules[1].undated = Undated::Stop;
+    item.stamped.reset();
+    item.registered = known("2025-03-13");
+    EXPECT_EQ(reason(), "stop service-overdue flare K1") << "a day that is known before one that is not";
 }
 
 TEST(LaunchFindings, namesTheRuleTheDayAndTheSource) {
@@ -97,6 +103,26 @@ TEST(LaunchFindings, namesTheRuleTheDayAndTheSource) {
     EXPECT_EQ(finding->due->rule.source, "printed on the flare");
     EXPECT_EQ(finding->due->anchorDay, day("2026-02-28"));
     EXPECT_EQ(finding->since, day("2026-02-28"));
+}
+
+TEST(LaunchFindings, saysSinceWhenAndWhyAnItemIsOutOfUse) {
+    auto check = shortOfOneFlare();
+    Item& item = seeFlare(check, "K1").record.item;
+    item.since = day("2026-02-01");
+    item.why = "damaged";
+    item.size = "red";
+    for (ItemState state : {ItemState::WrittenOff, ItemState::Unserviceable}) {
+        item.state = state;
+        const Finding finding = check.answer().findings[1];
+        EXPECT_EQ(finding.since, day("2026-02-01"));
+        EXPECT_EQ(finding.text, "damaged");
+        EXPECT_EQ(finding.size, "red");
+    }
+    item.state = ItemState::Serviceable;
+    item.stamped = known("2026-02");
+    EXPECT_EQ(check.answer().findings[1].since, day("2026-02-28"))
+        << "the day it was due, not that of its state";
+    EXPECT_EQ(check.answer().findings[1].text, "");
 }
 
 TEST(LaunchFindings, callsAllRulesThatEndALifeOutOfDateAndTheOthersOverdue) {

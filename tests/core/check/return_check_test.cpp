@@ -103,6 +103,8 @@ TEST(ReturnCheck, remarksWhatWillNotCountNextTimeThoughItIsBack) {
     check.out("K1", "paddle");
     check.see("K1", "paddle").record.item.state = ItemState::Unserviceable;
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark unserviceable paddle K1"));
+    check.input.seen[0].record.item.state = ItemState::WrittenOff;
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark written-off paddle K1"));
     check.input.seen[0].record.item.state = ItemState::Serviceable;
     check.input.seen[0].record.item.stamped = known("2026-03-13");
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark out-of-date paddle K1"));

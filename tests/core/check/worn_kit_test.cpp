@@ -189,6 +189,8 @@ TEST(WornKit, isNotCheckedForAPersonWithoutMeasuresOrInAnItemWithoutASize) {
     check.name("Ben", 50);
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark fit-not-checked"))
         << "only the one in the unsized jacket";
+    check.input.seen[0].record.item.size = "";
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark fit-not-checked", "remark fit-not-checked"));
 }
 
 TEST(WornKit, asksForNoMeasuresWhereNothingIsWorn) {
