@@ -2,7 +2,8 @@
 //   reader_score DIR              one frame, all steps
 //   reader_score DIR --fast       one frame, the fast pass
 //   reader_score DIR --ablation   what each step adds and costs, as a table in Markdown
-//   reader_score DIR --burst      bursts of frames through the live reader, union after each frame
+//   reader_score DIR --burst      bursts of frames through the live reader, union after each frame; 33 ms of
+//   CPU a frame
 // further: --budget MS (a frame), --misses (each tag that was not read), --limit N (frames)
 
 #include "scanner/live_reader.h"
@@ -246,7 +247,7 @@ void scoreBursts(const Arguments& arguments, const QJsonArray& frames) {
         const QJsonObject frame = value.toObject();
         if (frame["burst"].toInt() != burst) {
             burst = frame["burst"].toInt();
-            reader = scanner::LiveReader(isTag, budget);
+            reader = scanner::LiveReader(isTag, budget, scanner::LiveReader::Clock::Thread);
             known.clear();
             guessed.clear();
         }
