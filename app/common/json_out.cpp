@@ -122,7 +122,7 @@ Json seenCode(const scanner::SeenCode& code) {
     return {{"text", code.text},
             {"symbology", scanner::nameOf(code.symbology)},
             {"gs1", code.gs1},
-            {"tag", orNull(tagOfText(code.text).value_or(""))},
+            {"tag", orNull(tagOfText(code.text, code.gs1).value_or(""))},
             {"corners", corners}};
 }
 

@@ -1,5 +1,6 @@
 #include "app/ctl/check_run.h"
 
+#include "app/common/tag_of_text.h"
 #include "app/ctl/code_stream.h"
 #include "app/ctl/terminal.h"
 
@@ -23,7 +24,7 @@ Outcome recordPoints(core::Club& club, const std::string& check, const CheckPlan
 Result<bool> takePictures(CodeStream& stream, const CheckPlan& plan) {
     for (const scanner::PathReading& picture : plan.pictures)
         for (const scanner::SeenCode& code : picture.seen) {
-            const Result<bool> goOn = stream.take(code.text, core::SeenBy::Picture);
+            const Result<bool> goOn = stream.take(code.text, core::SeenBy::Picture, typedText(code));
             if (!goOn || !*goOn) return goOn;
         }
     return true;

@@ -18,8 +18,8 @@ CodeStream::CodeStream(core::Club& club, std::string check, std::function<core::
     , m_person(std::move(person))
     , m_urgent(std::move(urgent)) {}
 
-Result<bool> CodeStream::take(const std::string& text, core::SeenBy seenBy) {
-    const Result<Scanned> scanned = m_club.scan(m_check, text, seenBy, m_now());
+Result<bool> CodeStream::take(const std::string& text, core::SeenBy seenBy, const std::string& typed) {
+    const Result<Scanned> scanned = m_club.scan(m_check, typed.empty() ? text : typed, seenBy, m_now());
     if (!scanned) return scanned.error();
     switch (scanned->what) {
     case Scanned::What::NewItem:

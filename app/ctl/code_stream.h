@@ -20,7 +20,8 @@ public:
                std::string urgent);
 
     /// Takes one text; false when the stream ends here: signed, put aside, or the next boat is called.
-    core::Result<bool> take(const std::string& text, core::SeenBy seenBy);
+    /// `typed` is what is looked up where a picture's symbol says more than its text.
+    core::Result<bool> take(const std::string& text, core::SeenBy seenBy, const std::string& typed = {});
 
     const std::vector<std::string>& unread() const { return m_unread; } ///< as they came, each once
     bool isPutAside() const { return m_putAside; }

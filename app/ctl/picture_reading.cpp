@@ -12,7 +12,7 @@ namespace app {
 std::vector<scanner::PathReading> readPictures(const std::vector<std::string>& paths) {
     quietQt();
     scanner::ReadPathOptions options;
-    options.reading.isTag = [](const std::string& text) { return tagOfText(text).has_value(); };
+    options.reading.isTag = isTagText;
     // A saved picture does not run away, so it gets more time than a camera's frame.
     options.reading.budget = std::chrono::milliseconds(2000);
     Progress progress(QStringLiteral("read"));

@@ -24,7 +24,7 @@ void sayReading(const scanner::PathReading& reading) {
     sayLine(count == 0 ? QStringLiteral("%1: no code").arg(path)
                        : path + counted(count, ": %n code", ": %n codes"));
     for (const scanner::SeenCode& code : reading.seen) {
-        const auto tag = tagOfText(code.text);
+        const auto tag = tagOfText(code.text, code.gs1);
         sayLine(QStringLiteral("  %1  %2")
                     .arg(tag ? codeInWords(*tag) : QString::fromStdString(code.text),
                          QString::fromLatin1(scanner::nameOf(code.symbology))));

@@ -1,5 +1,7 @@
 #include "app/common/tag_of_text.h"
 
+#include "scanner/seen_code.h"
+
 #include <gtest/gtest.h>
 
 namespace app {
@@ -24,6 +26,26 @@ TEST(TagOfText, aMakersLabelMayCarryTheTagAsItsSerialNumber) {
     EXPECT_EQ(tagOfText("]d2010952110153000110AB-123\x1D"
                         "21KD0XPAMAJG"),
               "KD0XPAMAJG");
+}
+
+TEST(TagOfText, aSymbolThatSaysItIsGs1MayHoldTheSerialNumberAlone) {
+    EXPECT_EQ(tagOfText("21KD0XPAMAJG", true), "KD0XPAMAJG");
+    EXPECT_FALSE(tagOfText("21KD0XPAMAJG"));
+    EXPECT_FALSE(tagOfText("10KD0XPAMAJG", true)) << "a batch";
+}
+
+// Symbology identifiers ]d2, ]Q3 and ]C1: GS1 General Specifications 5.1.3.
+TEST(TagOfText, typedTextIsWhatAHandHeldScannerSends) {
+    scanner::SeenCode code;
+    code.text = "21KD0XPAMAJG";
+    code.symbology = scanner::Symbology::Code128;
+    EXPECT_EQ(typedText(code), "21KD0XPAMAJG");
+    code.gs1 = true;
+    EXPECT_EQ(typedText(code), "]C121KD0XPAMAJG");
+    code.symbology = scanner::Symbology::DataMatrix;
+    EXPECT_EQ(typedText(code), "]d221KD0XPAMAJG");
+    code.symbology = scanner::Symbology::Qr;
+    EXPECT_EQ(typedText(code), "]Q321KD0XPAMAJG");
 }
 
 TEST(TagOfText, anotherSerialNumberIsNoTag) {

@@ -99,7 +99,8 @@ TEST_F(Create, onAFullDiskFailsAndLeavesNothing) {
     writeFiles(m_folder / "csv", csvFiles());
     const SmallDisk disk(m_folder / "disk", "size=64k");
     if (!disk.isMounted()) {
-        const Ran ran = support::runProgram("/bin/sh", {"-c", std::string(THOLEPINCTL) + " --help > /dev/full"});
+        const Ran ran =
+            support::runProgram("/bin/sh", {"-c", std::string(THOLEPINCTL) + " --help > /dev/full"});
         EXPECT_EQ(ran.exit, 3);
         expectOneErrorLine(ran);
         return;
@@ -114,6 +115,31 @@ TEST_F(Create, onAFullDiskFailsAndLeavesNothing) {
 TEST_F(Create, onADiskWithRoomIsFine) {
     const SmallDisk disk(m_folder / "disk", "size=8m");
     EXPECT_EQ(ctl({"create", m_folder / "disk" / "a.tholepin", "--club", "A"}).exit, 0);
+}
+
+using FullDisk = SmallClub;
+
+TEST_F(FullDisk, failsACheckInOneLineAndNothingIsRecorded) {
+    const SmallDisk disk(m_folder / "disk", "size=1200k");
+    const fs::path file = m_folder / "disk" / "club.tholepin";
+    fs::copy_file(m_file, file);
+    const std::vector<std::string> words{"check",  file,      "--boat", "Teal",    "--phase",
+                                         "launch", "--codes", "-",      "--today", today};
+    if (disk.isMounted()) {
+        const std::string before = contentOf(file);
+        std::ofstream filler(m_folder / "disk" / "filler");
+        while (filler << std::string(4096, '.') << std::flush) {
+        }
+        const Ran ran = ctl(words, lines(wholeKit()));
+        EXPECT_EQ(ran.exit, 3) << ran.err;
+        EXPECT_TRUE(ran.out.empty());
+        expectOneErrorLine(ran);
+        filler.close();
+        fs::remove(m_folder / "disk" / "filler");
+        EXPECT_EQ(contentOf(file), before);
+    }
+    EXPECT_EQ(ctl(words, lines(wholeKit())).exit, 1)
+        << "with room it goes on: nobody is named, the points are open";
 }
 
 using Import = SmallClub;
