@@ -103,6 +103,31 @@ TEST(MakerLabel, refusesWhatIsCutShortEmptyOrAgainstItsCharacters) {
     EXPECT_FALSE(isRefused("10!\"%&'()*+,-./:;<=>?_")) << "all marks of the character set 82";
 }
 
+TEST(MakerLabel, takesTheCharacterSet82AndNoOther) {
+    // GS1 General Specifications, figure 7.11-1: 82 characters of ISO/IEC 646.
+    const std::string set82 =
+        "!\"%&'()*+,-./0123456789:;<=>?ABCDEFGHIJKLMNOPQRSTUVWXYZ_abcdefghijklmnopqrstuvwxyz";
+    ASSERT_EQ(set82.size(), 82u);
+    for (int c = 0; c < 256; ++c) {
+        const char character = static_cast<char>(c);
+        if (character == '\x1D') continue; // ends the element
+        EXPECT_EQ(isRefused(std::string("10A") + character + "B"), set82.find(character) == set82.npos) << c;
+    }
+}
+
+TEST(MakerLabel, takesAsManyCharactersAsGs1Allows) {
+    // GS1 Barcode Syntax Dictionary, commit ff2eb4b; those of 22, 241, 243, 251, 254, 30, 400, 8020 and 8200
+    // from memory.
+    const std::vector<std::pair<std::string, std::size_t>> most{
+        {"10", 20},   {"21", 20},   {"22", 20},   {"240", 30}, {"241", 30}, {"243", 20},
+        {"250", 30},  {"251", 30},  {"254", 20},  {"30", 8},   {"37", 8},   {"400", 30},
+        {"8004", 30}, {"8020", 25}, {"8200", 70}, {"90", 30},  {"91", 90},  {"99", 90}};
+    for (const auto& [ai, length] : most) {
+        EXPECT_FALSE(isRefused(ai + std::string(length, '1'))) << ai;
+        EXPECT_TRUE(isRefused(ai + std::string(length + 1, '1'))) << ai;
+    }
+}
+
 TEST(MakerLabel, refusesOneElementWithTwoValues) {
     EXPECT_TRUE(isRefused("10A^10B"));
     EXPECT_FALSE(isRefused("10A^10A"));
@@ -113,6 +138,8 @@ TEST(MakerLabel, namesTheElementThatIsWrong) {
     ASSERT_FALSE(label);
     EXPECT_THAT(label.error().what, HasSubstr("(01)"));
     EXPECT_THAT(label.error().what, HasSubstr("check digit"));
+    EXPECT_THAT(parseMakerLabel("10A B", 2026).error().what, HasSubstr("'A B'"));
+    EXPECT_THAT(parseMakerLabel("10A\xC3~", 2026).error().what, HasSubstr("'A?~'")) << "plain ASCII only";
 }
 
 TEST(MakerLabel, isTheSameWithAndWithoutASymbologyIdentifier) {
