@@ -192,6 +192,8 @@ void CheckPage::open(const QString& boat, core::Phase phase, bool withCamera) {
     m_phaseLabel->setText(nameInWords(phase));
     m_view->setKitIsPressed(phase == core::Phase::Return);
     m_camera->say({});
+    m_camera->setEnabled(true);
+    m_people->setEnabled(true);
     startSession(phase);
     showLists();
     if (withCamera) m_camera->startCamera();
@@ -382,6 +384,8 @@ void CheckPage::showItem(const QString& code, bool toWithdraw) {
 void CheckPage::showSigned(const core::SignedCheck& check) {
     m_signed = check;
     m_camera->stop();
+    m_camera->setEnabled(false); // nothing of a signed check changes
+    m_people->setEnabled(false);
     m_foot->setAnswer(check.answer);
     m_foot->showButtons(false);
     m_stack->setCurrentWidget(m_signedPanel);
