@@ -88,8 +88,8 @@ public:
     // Answers
     // -----------------------------------------------------------------------------------------------------
     std::vector<BoatCondition>
-    boatConditions(CalendarDay today) const; ///< not ready, out, ready; then by name
-    std::vector<MissingItem> missingItems(const std::string& event = {}) const; ///< missing longest first
+    boatConditions(CalendarDay today) const;       ///< not ready, out, ready; then by name
+    std::vector<MissingItem> missingItems() const; ///< missing longest first
     /// Rows due within `days` of today, passed, undated or due without a day; worst first.
     std::vector<DueRow> dueList(CalendarDay today, int days) const;
     Result<std::vector<LogEntry>>

@@ -12,9 +12,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
-    std::string event;
-};
+struct Options : CommonOptions {};
 
 void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay today) {
     if (items.empty()) return sayLine(QStringLiteral("Nothing is missing."));
@@ -33,7 +31,7 @@ void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay t
 
 int missing(const Options& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto items = club.missingItems(options.event);
+        const auto items = club.missingItems();
         if (options.json)
             say(missingJson(items));
         else
@@ -49,7 +47,6 @@ void addMissing(CommandLine& line) {
     Command command = line.add("missing", "what is missing, and where it was last seen",
                                [options] { return missing(*options); });
     takeCommon(command, *options);
-    command.text("--event", options->event, "only what went missing at this event");
 }
 
 } // namespace app

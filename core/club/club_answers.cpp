@@ -254,7 +254,7 @@ std::vector<BoatCondition> Club::boatConditions(CalendarDay today) const {
     return conditions;
 }
 
-std::vector<MissingItem> Club::missingItems(const std::string&) const {
+std::vector<MissingItem> Club::missingItems() const {
     std::vector<std::string> codes;
     Statement query = m_state->database->prepare(
         "SELECT DISTINCT code FROM item_state WHERE state = 'missing' ORDER BY code");

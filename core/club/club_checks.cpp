@@ -32,10 +32,15 @@ OpenCheck openCheckOf(const CheckRun& run, bool resumed) {
             Instant::parse(run.opened).value_or(Instant::fromMillis(0)), resumed};
 }
 
+/// A hand-held scanner may put the symbology identifier (ISO/IEC 15424) in front: `]Q1` of a QR code, `]d1` …
+std::string_view withoutIdentifier(std::string_view text) {
+    return text.size() > 3 && text.front() == ']' ? text.substr(3) : text;
+}
+
 /// The kit tag that a scanned text stands for: its own, or the item that a maker's label names.
 std::optional<TagCode> codeOf(const std::string& text, const RegisterStore& store, int year) {
     if (!looksLikeMakerLabel(text)) {
-        auto code = TagCode::parse(text);
+        auto code = TagCode::parse(withoutIdentifier(text));
         return code ? std::optional(*code) : std::nullopt;
     }
     const auto label = parseMakerLabel(text, year);

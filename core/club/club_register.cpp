@@ -110,8 +110,7 @@ Result<Boat> Club::boat(const std::string& name) const {
 Result<std::vector<BoatPoint>> Club::pointsOf(const std::string& name, Phase phase) const {
     return guarded([&]() -> Result<std::vector<BoatPoint>> {
         const auto found = boat(name);
-        if (!found)
-            return found.error();
+        if (!found) return found.error();
         return m_state->registerStore.pointsOf(*found, nameOf(phase));
     });
 }

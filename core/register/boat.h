@@ -40,7 +40,8 @@ struct BoatPoint {
     std::string note;
 };
 
-/// A person who goes out. Measures are private: they appear on no sheet and in no export unless asked for by name.
+/// A person who goes out. Measures are private: they appear on no sheet and in no export unless asked for by
+/// name.
 struct Person {
     std::string person;
     std::string tag;

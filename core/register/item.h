@@ -41,8 +41,8 @@ struct Part {
     std::optional<PartialDay> stamped;
 };
 
-/// That an item (or a part of it) was looked at by a rule. `at` is known for records made in the program; those from
-/// CSV know only the day.
+/// That an item (or a part of it) was looked at by a rule. `at` is known for records made in the program;
+/// those from CSV know only the day.
 struct ServiceRecord {
     std::string part;
     std::string rule;

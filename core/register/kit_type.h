@@ -39,8 +39,7 @@ struct KitType {
 
     const Size* findSize(const std::string& name) const {
         for (const Size& candidate : sizes)
-            if (candidate.size == name)
-                return &candidate;
+            if (candidate.size == name) return &candidate;
         return nullptr;
     }
 };

@@ -11,22 +11,40 @@ namespace core {
 
 /// The kinds of rows that a club's register is made of; each is one CSV file, one table and one kind of fact.
 enum class SheetId {
-    Places, KitTypes, Sizes, LifeRules, Boats, ManifestLines, Points, People, Items, Parts, Services, Happenings, Use, Log,
+    Places,
+    KitTypes,
+    Sizes,
+    LifeRules,
+    Boats,
+    ManifestLines,
+    Points,
+    People,
+    Items,
+    Parts,
+    Services,
+    Happenings,
+    Use,
+    Log,
 };
 inline constexpr int sheetCount = 14;
 
-/// What a cell may hold. Cells are text, in one canonical spelling each, so that equal values are equal texts.
+/// What a cell may hold. Cells are text, in one canonical spelling each, so that equal values are equal
+/// texts.
 enum class CellType {
-    Text, YesNo, Count,   ///< Count: whole number, 0 or more
-    Number,               ///< decimal with a full stop
-    Amount,               ///< Number, 0 or more
-    Day,                  ///< to the day, month or year
-    ExactDay,             ///< YYYY-MM-DD
-    Choice,               ///< one of `choices`
-    Name,                 ///< the key of another sheet, `refersTo`
-    Names,                ///< a list of such, separated by ;
-    Tag,                  ///< a tag code of class `tagClass`
-    Steps, Tolerance, Gtin,
+    Text,
+    YesNo,
+    Count,    ///< Count: whole number, 0 or more
+    Number,   ///< decimal with a full stop
+    Amount,   ///< Number, 0 or more
+    Day,      ///< to the day, month or year
+    ExactDay, ///< YYYY-MM-DD
+    Choice,   ///< one of `choices`
+    Name,     ///< the key of another sheet, `refersTo`
+    Names,    ///< a list of such, separated by ;
+    Tag,      ///< a tag code of class `tagClass`
+    Steps,
+    Tolerance,
+    Gtin,
 };
 
 struct Column {
@@ -38,15 +56,15 @@ struct Column {
     char tagClass = 0;
 };
 
-/// One sheet: its file, its fact kind and its columns in the contract's order. The first `keyColumns` name the row;
-/// a key column may be empty where the contract says "or" or "part".
+/// One sheet: its file, its fact kind and its columns in the contract's order. The first `keyColumns` name
+/// the row; a key column may be empty where the contract says "or" or "part".
 struct Sheet {
     SheetId id;
-    std::string_view file;     ///< "items.csv"
-    std::string_view table;    ///< "item": SQL table, and the kind of its facts
+    std::string_view file;  ///< "items.csv"
+    std::string_view table; ///< "item": SQL table, and the kind of its facts
     int keyColumns = 1;
     std::span<const Column> columns;
-    bool keepsOrder = false;   ///< rows have a place in an order of their own (manifest lines, points)
+    bool keepsOrder = false; ///< rows have a place in an order of their own (manifest lines, points)
 
     int indexOf(std::string_view column) const; ///< -1: no such column
 };
@@ -79,9 +97,9 @@ public:
 /// One row to be written: only the cells that change, as (column index, new text; empty clears).
 struct RowChange {
     SheetId sheet;
-    Cells keyCells;                             ///< the key columns' cells, canonical
+    Cells keyCells; ///< the key columns' cells, canonical
     std::vector<std::pair<int, std::string>> set;
-    std::optional<int> order;                   ///< new place in the sheet's order
+    std::optional<int> order; ///< new place in the sheet's order
     bool isNew = false;
 };
 

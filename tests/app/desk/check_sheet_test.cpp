@@ -18,7 +18,7 @@ QString outputOf(const QString& program, const QStringList& arguments) {
 
 app::CheckSheet sheetWith(int lines) {
     app::CheckSheet sheet;
-    sheet.club = "Reedwater Rescue";
+    sheet.club = "Quillmere Lake Rescue";
     sheet.boat = "Teal";
     sheet.phase = "launch check";
     sheet.at = "06:40 today";

@@ -26,7 +26,7 @@ namespace support {
 class DeskStory : public testing::Test {
 protected:
     void SetUp() override {
-        auto club = core::Club::create(file(), "Reedwater Rescue");
+        auto club = core::Club::create(file(), "Quillmere Lake Rescue");
         ASSERT_TRUE(club);
         const auto plan = club->importRegister(DEMO_CLUB_FOLDER, today(), false);
         ASSERT_TRUE(plan);

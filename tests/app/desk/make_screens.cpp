@@ -91,7 +91,7 @@ int main(int argc, char** argv) {
     const std::filesystem::path file = scratch.filePath("club.tholepin").toStdString();
     std::vector<std::filesystem::path> scenes;
     {
-        auto club = core::Club::create(file, "Reedwater Rescue");
+        auto club = core::Club::create(file, "Quillmere Lake Rescue");
         if (!club || !club->importRegister(DEMO_CLUB_FOLDER, today(), false)) return 3;
         signCheck(*club, "Grebe", core::Phase::Launch, at("2026-03-14T05:40:00Z"),
                   {"Petra Lund", "Sami Reeve"});

@@ -257,6 +257,8 @@ TEST(Club, tagsOfBoatsPeopleAndControlsMeanWhatTheyAre) {
     EXPECT_EQ(small.scan(check, "P000000011").what, Scanned::What::PersonNamed);
     EXPECT_THAT(small.club.namesOf(check), testing::ElementsAre("Bram Oke"));
     EXPECT_EQ(small.scan(check, "C00000004S").control, core::ControlTag::Undo);
+    EXPECT_EQ(small.scan(check, "]Q1K80NSC1FX4").what,
+              Scanned::What::NewItem); // as a hand-held scanner may type it
     EXPECT_EQ(small.scan(check, "4099052913969").what, Scanned::What::Unread);
     EXPECT_FALSE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::UnknownTag));
 }

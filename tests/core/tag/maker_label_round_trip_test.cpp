@@ -173,7 +173,8 @@ TEST(MakerLabelRoundTrip, withEveryIdentifierOfTheTable) {
         for (std::string_view ai : {identifier.first, identifier.last}) {
             Elements elements{{"17", "270300"}};
             elements[std::string(ai)] = random.valueFor(identifier);
-            // zint also knows the countries, and that a piece's number is not above the total: not our concern.
+            // zint also knows the countries, and that a piece's number is not above the total: not our
+            // concern.
             if (ai == "422") elements["422"] = "276";
             if (ai == "8006") elements["8006"].replace(14, 4, "0103");
             Encoder encoder(BARCODE_DATAMATRIX);
