@@ -10,7 +10,7 @@
 namespace scanner::reader {
 namespace {
 
-constexpr int size = 21, codewords = 26, checks = 17, dataCodewords = 9;
+constexpr int size = 21, codewords = 26, checks = 17;
 constexpr std::array<Threshold, 8> thresholds{
     {{7, 0}, {7, 0.7f}, {0, 0}, {0, 0.7f}, {5, 0}, {11, 0}, {5, 0.7f}, {11, 0.7f}}};
 
