@@ -25,10 +25,19 @@ void sayReading(const scanner::PathReading& reading) {
                        : path + counted(count, ": %n code", ": %n codes"));
     for (const scanner::SeenCode& code : reading.seen) {
         const auto tag = tagOfText(code.text, code.gs1);
-        sayLine(QStringLiteral("  %1  %2")
-                    .arg(tag ? codeInWords(*tag) : QString::fromStdString(code.text),
-                         QString::fromLatin1(scanner::nameOf(code.symbology))));
+        const bool guessed = code.howRead == scanner::HowRead::Guessed;
+        sayLine(
+            QStringLiteral("  %1  %2%3")
+                .arg(tag ? codeInWords(*tag) : QString::fromStdString(code.text),
+                     QString::fromLatin1(scanner::nameOf(code.symbology)),
+                     guessed ? QStringLiteral("  guessed: no check takes it from one picture") : QString()));
     }
+}
+
+/// Reading is not checking: what needed guesswork is told too, and marked.
+void tellGuesses(scanner::PathReading& reading) {
+    reading.seen.insert(reading.seen.end(), reading.doubtful.begin(), reading.doubtful.end());
+    reading.doubtful.clear();
 }
 
 int read(const Options& options) {
@@ -36,6 +45,7 @@ int read(const Options& options) {
     const bool faulty = reportUnreadable(readings);
     std::erase_if(readings, [](const scanner::PathReading& reading) { return reading.error.has_value(); });
     if (faulty && readings.empty()) return ExitBadInput;
+    std::for_each(readings.begin(), readings.end(), tellGuesses);
     if (options.json)
         say(readingsJson(readings));
     else
