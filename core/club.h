@@ -16,6 +16,17 @@
 
 namespace core {
 
+struct Evidence;
+struct EventTally;
+struct KitLife;
+struct MakeReadyPlan;
+struct MakeReadyQuestion;
+struct ReplacementPlan;
+struct ReplacementQuestion;
+struct ServiceOrder;
+struct ServiceRound;
+struct StocktakeAnswer;
+
 /// A club file and everything a person does with it: one function for each thing, each durable when it
 /// returns.
 ///
@@ -85,6 +96,26 @@ public:
     Result<SignedCheck> sign(const std::string& check, const std::string& by, const std::string& urgent,
                              Moment moment);
 
+    // Places, rounds and events
+    // ---------------------------------------------------------------------------------------
+    /// The unfinished stocktake of that place (or boat's home kit), or a new one; scanned into like any check.
+    Result<OpenCheck> openStocktake(const std::string& place, Moment moment);
+    /// What is at the place against what the register has there (core/check/stocktake.h).
+    Result<StocktakeAnswer> stocktakeAnswer(const std::string& check, CalendarDay today) const;
+    /// Signs a stocktake: what was not seen becomes missing.
+    Result<StocktakeAnswer> signStocktake(const std::string& check, const std::string& by, Moment moment);
+    /// One record for each item that the rule fits, failures apart (core/check/service_round.h).
+    Result<ServiceRound> recordService(const ServiceOrder& order, Moment moment);
+    /// Files a check under an event: a patrol, training day or carnival.
+    Outcome giveEvent(const std::string& check, const std::string& event, Moment moment);
+    /// What went out and came back, over all boats (core/search/event_tally.h). NotFound for an event without
+    /// checks.
+    Result<EventTally> eventTally(const std::string& event) const;
+    /// What was aboard a boat at an instant, by its signed checks (core/search/evidence.h).
+    Result<Evidence> evidence(const std::string& boat, Instant on) const;
+    /// Written off: it counts nowhere from then on. `why`: lost, damaged, worn or expired.
+    Outcome writeOff(const std::string& code, const std::string& why, const std::string& by, Moment moment);
+
     // Answers
     // -----------------------------------------------------------------------------------------------------
     std::vector<BoatCondition>
@@ -101,6 +132,15 @@ public:
                           Moment moment);
     /// Everything recorded about a code, boat or person, oldest first.
     Result<std::vector<HistoryLine>> history(const std::string& subject) const;
+
+    // Plans
+    // ---------------------------------------------------------------------------------------------------------
+    /// Which boats can be made complete with the kit on hand, and by which moves (core/plan/make_ready.h).
+    Result<MakeReadyPlan> makeReady(const MakeReadyQuestion& question, CalendarDay today) const;
+    /// What runs short when, and what to order by when (core/plan/replacement_plan.h).
+    Result<ReplacementPlan> replacementPlan(const ReplacementQuestion& question, CalendarDay today) const;
+    /// How long kit of each type really lasted here, by kit type (core/plan/kit_life.h).
+    std::vector<KitLife> kitLives(CalendarDay today) const;
 
     // The record
     // --------------------------------------------------------------------------------------------------
