@@ -21,11 +21,12 @@ struct EventTally;
 struct KitLife;
 struct MakeReadyPlan;
 struct MakeReadyQuestion;
+struct NewKit;
+struct Operation;
 struct ReplacementPlan;
 struct ReplacementQuestion;
 struct ServiceOrder;
 struct ServiceRound;
-struct StocktakeAnswer;
 
 /// A club file and everything a person does with it: one function for each thing, each durable when it
 /// returns.
@@ -98,23 +99,33 @@ public:
 
     // Places, rounds and events
     // ---------------------------------------------------------------------------------------
-    /// The unfinished stocktake of that place (or boat's home kit), or a new one; scanned into like any check.
+    /// The unfinished stocktake of that place, or a new one: a check like the others, of what the register
+    /// has there. Signing it marks what was not seen as missing.
     Result<OpenCheck> openStocktake(const std::string& place, Moment moment);
-    /// What is at the place against what the register has there (core/check/stocktake.h).
-    Result<StocktakeAnswer> stocktakeAnswer(const std::string& check, CalendarDay today) const;
-    /// Signs a stocktake: what was not seen becomes missing.
-    Result<StocktakeAnswer> signStocktake(const std::string& check, const std::string& by, Moment moment);
-    /// One record for each item that the rule fits, failures apart (core/check/service_round.h).
+    /// One record for each item that the rule fits, all in one transaction.
     Result<ServiceRound> recordService(const ServiceOrder& order, Moment moment);
     /// Files a check under an event: a patrol, training day or carnival.
     Outcome giveEvent(const std::string& check, const std::string& event, Moment moment);
-    /// What went out and came back, over all boats (core/search/event_tally.h). NotFound for an event without
-    /// checks.
+    /// What went out and came back, over all boats. An event is a name that checks were filed under, or a
+    /// day. NotFound without any check.
     Result<EventTally> eventTally(const std::string& event) const;
-    /// What was aboard a boat at an instant, by its signed checks (core/search/evidence.h).
+    /// What a crew writes about its trip, once its return check is signed or before; the newest holds. Hours
+    /// and launches are counted to all kit that went out, once.
+    Outcome recordOperation(const std::string& check, const Operation& operation, Moment moment);
+    std::optional<Operation> operationOf(const std::string& check) const;
+    /// What was aboard a boat at an instant, by its signed checks.
     Result<Evidence> evidence(const std::string& boat, Instant on) const;
+
+    // Kit and tags
+    // ---------------------------------------------------------------------------------------------------------
+    /// Registers kit and mints its tags, all or nothing; in the order of the labels.
+    Result<std::vector<Item>> registerKit(const NewKit& kit, const std::string& by, Moment moment);
+    /// Gives an item a new tag, which is returned; the old one names nothing any more. Its history stays.
+    Result<std::string> replaceTag(const std::string& code, const std::string& by, Moment moment);
     /// Written off: it counts nowhere from then on. `why`: lost, damaged, worn or expired.
     Outcome writeOff(const std::string& code, const std::string& why, const std::string& by, Moment moment);
+    /// Back in use: an unserviceable item that was put right. NotAllowed for another state.
+    Outcome release(const std::string& code, const std::string& by, Moment moment);
 
     // Answers
     // -----------------------------------------------------------------------------------------------------

@@ -2,11 +2,19 @@
 
 #include "core/check/launch_check.h"
 #include "core/check/return_check.h"
+#include "core/check/stocktake.h"
 
 namespace core {
 
 CheckAnswer judge(const BoatCheckInput& input) {
-    return input.phase == Phase::Launch ? judgeLaunch(input) : judgeReturn(input);
+    switch (input.phase) {
+    case Phase::Return:
+        return judgeReturn(input);
+    case Phase::Stocktake:
+        return judgeStocktake(input);
+    default:
+        return judgeLaunch(input);
+    }
 }
 
 } // namespace core

@@ -12,10 +12,11 @@
 
 namespace core {
 
-enum class Phase { Launch, Return };
+enum class Phase { Launch, Return, Stocktake };
 enum class CheckOutcome { Complete, CompleteWithRemarks, Incomplete };
 
-const char* nameOf(Phase phase);          ///< "launch", "return"
+const char* nameOf(Phase phase);          ///< "launch", "return", "stocktake"
+Phase phaseOf(const std::string& name);   ///< a launch for any other text
 const char* nameOf(CheckOutcome outcome); ///< "complete", "complete-with-remarks", "incomplete"
 
 /// A registered item that was seen, with what the check must know of it.
@@ -36,7 +37,7 @@ struct PointRecord {
 /// Everything that a check's answer depends on. Kit types: those of the lines, their substitutes and the
 /// items.
 struct BoatCheckInput {
-    std::string boat;
+    std::string boat; ///< or the place, in a stocktake
     Phase phase = Phase::Launch;
     CalendarDay today;
     std::vector<ManifestLine> lines; ///< the boat's own, in the manifest's order
@@ -46,7 +47,7 @@ struct BoatCheckInput {
     std::vector<std::string> unknownTags;
     std::vector<PointRecord> points;
     std::vector<LogEntry> logOpen;        ///< open entries of the boat
-    std::vector<ItemRecord> expectedBack; ///< return: what went out
+    std::vector<ItemRecord> expectedBack; ///< return: what went out; stocktake: what should be there
 };
 
 /// One seen item under one line.
@@ -90,7 +91,7 @@ struct Best {
 };
 
 struct CheckAnswer {
-    std::string boat;
+    std::string boat; ///< or the place, in a stocktake
     Phase phase = Phase::Launch;
     CalendarDay today;
     CheckOutcome outcome = CheckOutcome::Incomplete;
@@ -101,7 +102,8 @@ struct CheckAnswer {
     Best best;
 };
 
-/// Judges what was seen against what the boat must carry (design: rules 3 to 7). Pure.
+/// Judges what was seen against what the boat must carry, took out, or the place should hold (design: rules 3
+/// to 7). Pure.
 CheckAnswer judge(const BoatCheckInput& input);
 
 } // namespace core

@@ -5,7 +5,20 @@
 namespace core {
 
 const char* nameOf(Phase phase) {
-    return phase == Phase::Launch ? "launch" : "return";
+    switch (phase) {
+    case Phase::Return:
+        return "return";
+    case Phase::Stocktake:
+        return "stocktake";
+    default:
+        return "launch";
+    }
+}
+
+Phase phaseOf(const std::string& name) {
+    for (const Phase phase : {Phase::Return, Phase::Stocktake})
+        if (name == nameOf(phase)) return phase;
+    return Phase::Launch;
 }
 
 const char* nameOf(CheckOutcome outcome) {

@@ -1,8 +1,8 @@
 #include "core/club/club_state.h"
 
+#include "core/club/scanned_code.h"
 #include "core/ledger/answer_json.h"
 #include "core/store/fact_table.h"
-#include "core/tag/maker_label.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -28,26 +28,8 @@ const char* nameOf(SeenBy seenBy) {
 }
 
 OpenCheck openCheckOf(const CheckRun& run, bool resumed) {
-    return {run.check, run.boat, run.phase == core::nameOf(Phase::Return) ? Phase::Return : Phase::Launch,
+    return {run.check, run.boat, phaseOf(run.phase),
             Instant::parse(run.opened).value_or(Instant::fromMillis(0)), resumed};
-}
-
-/// A hand-held scanner may put the symbology identifier (ISO/IEC 15424) in front: `]Q1` of a QR code, `]d1` …
-std::string_view withoutIdentifier(std::string_view text) {
-    return text.size() > 3 && text.front() == ']' ? text.substr(3) : text;
-}
-
-/// The kit tag that a scanned text stands for: its own, or the item that a maker's label names.
-std::optional<TagCode> codeOf(const std::string& text, const RegisterStore& store, int year) {
-    if (!looksLikeMakerLabel(text)) {
-        auto code = TagCode::parse(withoutIdentifier(text));
-        return code ? std::optional(*code) : std::nullopt;
-    }
-    const auto label = parseMakerLabel(text, year);
-    if (!label || label->serial.empty()) return std::nullopt;
-    const auto items = store.itemsOfLabel(label->gtin, label->serial);
-    // A club may print its own codes as the serial of a GS1 label.
-    return items.empty() ? TagCode::exact(label->serial) : TagCode::exact(items.front().code);
 }
 
 bool stands(const std::vector<Sighting>& sightings, const std::string& code) {
@@ -65,20 +47,20 @@ Result<OpenCheck> Club::openCheck(const std::string& name, Phase phase, Moment m
     return guarded([&]() -> Result<OpenCheck> {
         const auto found = boat(name);
         if (!found) return found.error();
-        Transaction transaction(*m_state->database);
-        if (const auto unfinished =
-                checkTables::unfinished(*m_state->database, found->boat, core::nameOf(phase)))
-            return openCheckOf(*unfinished, true);
-        const std::string check = newUuid7(moment.at);
-        m_state->ledger.append("check-opened",
-                               {{"check", check},
-                                {"boat", found->boat},
-                                {"phase", core::nameOf(phase)},
-                                {"at", moment.at.iso()}},
-                               {});
-        transaction.commit();
-        return OpenCheck{check, found->boat, phase, moment.at, false};
+        return m_state->openOrResume(found->boat, phase, moment);
     });
+}
+
+OpenCheck Club::State::openOrResume(const std::string& where, Phase phase, Moment moment) {
+    Transaction transaction(*database);
+    if (const auto unfinished = checkTables::unfinished(*database, where, core::nameOf(phase)))
+        return openCheckOf(*unfinished, true);
+    const std::string check = newUuid7(moment.at);
+    ledger.append(
+        "check-opened",
+        {{"check", check}, {"boat", where}, {"phase", core::nameOf(phase)}, {"at", moment.at.iso()}}, {});
+    transaction.commit();
+    return {check, where, phase, moment.at, false};
 }
 
 std::vector<OpenCheck> Club::unfinishedChecks() const {
@@ -117,7 +99,7 @@ Result<Scanned> Club::scan(const std::string& check, const std::string& text, Se
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const RegisterStore& store = m_state->registerStore;
-        const auto code = codeOf(text, store, moment.today.year());
+        const auto code = scannedCode(text, *m_state->database, store, moment.today.year());
         if (!code) return Scanned{};
         const auto ignored = [&] { return Scanned{Scanned::What::Ignored, code->text(), {}, {}}; };
         const auto see = [&](Scanned scanned) -> Scanned {
@@ -283,7 +265,8 @@ Result<SignedCheck> Club::sign(const std::string& check, const std::string& by, 
                                 {"answer", jsonOf(answer)}},
                                person->person);
         for (const Finding& finding : answer.findings)
-            if (finding.kind == FindingKind::NotReturned)
+            if (finding.kind == FindingKind::NotReturned ||
+                (answer.phase == Phase::Stocktake && finding.kind == FindingKind::Missing))
                 m_state->ledger.append("item", stateBody(finding.code, "missing", moment.today, {}, check),
                                        person->person);
         transaction.commit();

@@ -4,9 +4,11 @@
 #include "core/register/typed_rows.h"
 #include "core/store/club_file.h"
 #include "core/store/row_table.h"
+#include "core/store/tag_tables.h"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <sodium.h>
@@ -24,11 +26,13 @@ std::string mintKitCode() {
     return TagCode::mint(TagClass::Kit, randomBits).text();
 }
 
-TagLabel labelOf(const Item& item) {
+/// `tags`: see tagTables::changed.
+TagLabel labelOf(const Item& item, const std::map<std::string, std::string>& tags) {
     const std::string& owner = !item.person.empty() ? item.person
                                : !item.boat.empty() ? item.boat
                                                     : item.place;
-    return {item.code, item.kitType, owner};
+    const auto changed = tags.find(item.code);
+    return {changed == tags.end() ? item.code : changed->second, item.kitType, owner};
 }
 
 } // namespace
@@ -121,14 +125,17 @@ std::optional<Boat> Club::boatOfTag(const std::string& code) const {
 
 std::optional<Item> Club::item(const std::string& code) const {
     const auto parsed = TagCode::parse(code);
-    return parsed ? m_state->registerStore.item(parsed->text()) : std::nullopt;
+    if (!parsed) return std::nullopt;
+    // A replaced tag still finds its item here: it is typed by people who look things up.
+    return m_state->registerStore.item(tagTables::everOf(*m_state->database, parsed->text()));
 }
 
 Result<std::vector<TagLabel>> Club::tagLabels(const std::vector<std::string>& codes) const {
     return guarded([&]() -> Result<std::vector<TagLabel>> {
         std::vector<TagLabel> all;
+        const auto tags = tagTables::changed(*m_state->database);
         for (const Cells& cells : m_state->registerStore.all(SheetId::Items))
-            all.push_back(labelOf(itemFrom(cells)));
+            all.push_back(labelOf(itemFrom(cells), tags));
         for (const Boat& boat : boats())
             if (!boat.tag.empty()) all.push_back({boat.tag, boat.boat, boat.boatClass});
         for (const Person& person : people())
@@ -138,8 +145,11 @@ Result<std::vector<TagLabel>> Club::tagLabels(const std::vector<std::string>& co
         for (const std::string& typed : codes) {
             const auto code = TagCode::parse(typed);
             if (!code) return code.error();
-            const auto found = std::find_if(
-                all.begin(), all.end(), [&](const TagLabel& label) { return label.code == code->text(); });
+            const std::string item = tagTables::everOf(*m_state->database, code->text());
+            const auto changed = tags.find(item);
+            const std::string& tag = changed == tags.end() ? item : changed->second;
+            const auto found = std::find_if(all.begin(), all.end(),
+                                            [&](const TagLabel& label) { return label.code == tag; });
             if (found == all.end())
                 return notFound(
                     fmt::format("no item, boat or person of this club has the tag {}", code->text()),
@@ -161,9 +171,10 @@ Result<std::vector<TagLabel>> Club::kitOf(const std::string& name) const {
                    lines.begin();
         };
         std::vector<TagLabel> labels;
+        const auto tags = tagTables::changed(*m_state->database);
         for (const Cells& cells : m_state->registerStore.where(SheetId::Items, "boat", found->boat))
             if (const Item item = itemFrom(cells); item.state != ItemState::WrittenOff)
-                labels.push_back(labelOf(item));
+                labels.push_back(labelOf(item, tags));
         std::stable_sort(labels.begin(), labels.end(),
                          [&](const TagLabel& a, const TagLabel& b) { return rank(a) < rank(b); });
         return labels;
@@ -174,7 +185,8 @@ std::vector<std::string> Club::mintCodes(int count) const {
     std::set<std::string> codes;
     while (static_cast<int>(codes.size()) < count)
         if (const std::string code = mintKitCode();
-            !m_state->registerStore.find(SheetId::Items, foldName(code)))
+            !m_state->registerStore.find(SheetId::Items, foldName(code)) &&
+            tagTables::everOf(*m_state->database, code) == code)
             codes.insert(code);
     return {codes.begin(), codes.end()};
 }

@@ -26,6 +26,9 @@ struct Club::State {
     RegisterStore registerStore;
     CheckStore checkStore;
 
+    /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
+    OpenCheck openOrResume(const std::string& where, Phase phase, Moment moment);
+
     /// The check's row, NotFound if there is none, NotAllowed if it is signed.
     Result<CheckRun> openRun(const std::string& check) const;
     Result<CheckRun> anyRun(const std::string& check) const;

@@ -216,7 +216,7 @@ json jsonOf(const CheckAnswer& answer) {
 CheckAnswer answerFrom(const json& from) {
     CheckAnswer answer{.today = dayFrom(from, "today").value_or(CalendarDay::fromNumber(1))};
     answer.boat = from.value("boat", "");
-    answer.phase = from.value("phase", "") == nameOf(Phase::Return) ? Phase::Return : Phase::Launch;
+    answer.phase = phaseOf(from.value("phase", ""));
     for (const CheckOutcome outcome :
          {CheckOutcome::Complete, CheckOutcome::CompleteWithRemarks, CheckOutcome::Incomplete})
         if (from.value("outcome", "") == nameOf(outcome)) answer.outcome = outcome;

@@ -4,6 +4,8 @@
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/row_table.h"
+#include "core/store/tag_tables.h"
+#include "core/store/trip_tables.h"
 
 #include <map>
 #include <nlohmann/json.hpp>
@@ -94,6 +96,20 @@ const std::map<std::string, Applier>& appliers() {
                                           fact.by, body.at("at"), body.at("answer").at("outcome"),
                                           body.value("urgent", ""), canonical(body.at("answer"))});
          }},
+        {"event-given",
+         [](Database& db, const Fact& fact, const json& body) {
+             const std::string event = body.at("event");
+             tripTables::putEvent(db, body.at("check"), fact.stamp(), foldName(event), event);
+         }},
+        {"operation-logged",
+         [](Database& db, const Fact& fact, const json& body) {
+             tripTables::putOperation(db, body.at("check"), fact.stamp(), body.at("boat"),
+                                      canonical(body.at("operation")));
+         }},
+        {"tag-fixed",
+         [](Database& db, const Fact& fact, const json& body) {
+             tagTables::put(db, body.at("tag"), fact.stamp(), body.at("code"));
+         }},
     };
     return known;
 }
@@ -114,6 +130,8 @@ void apply(Database& database, const Fact& fact) {
 void rebuildTables(Database& source, Database& target) {
     rowTable::clear(target);
     checkTables::clear(target);
+    tripTables::clear(target);
+    tagTables::clear(target);
     factTable::forEachByStamp(source, [&](const Fact& fact) { apply(target, fact); });
 }
 

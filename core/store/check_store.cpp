@@ -19,8 +19,11 @@ std::vector<Sighting> firstOfEachTag(const std::vector<Sighting>& sightings) {
 BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const {
     BoatCheckInput input{.today = today};
     input.boat = run.boat;
-    input.phase = run.phase == nameOf(Phase::Return) ? Phase::Return : Phase::Launch;
-    if (const auto boat = m_register.boat(run.boat)) {
+    input.phase = phaseOf(run.phase);
+    const auto boat = input.phase == Phase::Stocktake
+                          ? std::nullopt
+                          : m_register.boat(run.boat); // a place may have its name
+    if (boat) {
         input.lines = m_register.manifestOf(*boat);
         for (const BoatPoint& point : m_register.pointsOf(*boat, run.phase))
             input.points.push_back({point, checkTables::pointValue(m_database, run.check, point.point)});
@@ -33,9 +36,10 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
         else
             input.unknownTags.push_back(sighting.code);
     }
-    input.logOpen = openOnly(m_register.logOfBoat(run.boat));
+    if (boat) input.logOpen = openOnly(m_register.logOfBoat(boat->boat));
     if (input.phase == Phase::Return)
         if (const auto launch = outOn(run.boat)) input.expectedBack = itemsSeenIn(launch->check);
+    if (input.phase == Phase::Stocktake) input.expectedBack = itemsOfPlace(run.boat);
     addKitTypes(input);
     return input;
 }
@@ -75,6 +79,23 @@ std::vector<ItemRecord> CheckStore::itemsSeenIn(const std::string& check) const 
     for (const Sighting& sighting : firstOfEachTag(checkTables::sightings(m_database, check)))
         if (auto record = m_register.record(sighting.code)) records.push_back(std::move(*record));
     return records;
+}
+
+std::vector<ItemRecord> CheckStore::itemsOfPlace(const std::string& place) const {
+    std::vector<ItemRecord> records;
+    for (const Cells& cells : m_register.where(SheetId::Items, "place", place)) {
+        auto record = m_register.record(cells[0]);
+        const bool gone = !record || record->item.state == ItemState::Missing ||
+                          record->item.state == ItemState::WrittenOff || isOut(record->item.code);
+        if (!gone) records.push_back(std::move(*record));
+    }
+    return records;
+}
+
+bool CheckStore::isOut(const std::string& code) const {
+    const auto launch = checkTables::newestLaunchOf(m_database, code);
+    const auto out = launch ? outOn(launch->boat) : std::nullopt;
+    return out && out->check == launch->check;
 }
 
 void CheckStore::addKitTypes(BoatCheckInput& input) const {

@@ -29,7 +29,12 @@ public:
     /// Records of the items seen in a check, each once, in the order of the first sighting.
     std::vector<ItemRecord> itemsSeenIn(const std::string& check) const;
 
+    /// What should be at a place: the items at home there that are neither missing nor written off nor out on
+    /// a boat.
+    std::vector<ItemRecord> itemsOfPlace(const std::string& place) const;
+
 private:
+    bool isOut(const std::string& code) const;
     SeenItem seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const;
     bool isOutOrCameBackWithout(const SignOff& launch, const std::string& code) const;
     void addKitTypes(BoatCheckInput& input) const;

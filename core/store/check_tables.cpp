@@ -138,11 +138,10 @@ std::optional<CheckRun> unfinished(Database& database, const std::string& boat, 
 }
 
 std::vector<CheckRun> allUnfinished(Database& database) {
-    return allOf(
-        database.prepare(
-            "SELECT id, stamp, boat, phase, opened FROM check_run WHERE NOT EXISTS (SELECT 1 FROM sign_off "
-            "WHERE check_id = check_run.id) ORDER BY stamp DESC"),
-        runOf);
+    return allOf(database.prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE phase <> "
+                                  "'stocktake' AND NOT EXISTS (SELECT 1 FROM sign_off "
+                                  "WHERE check_id = check_run.id) ORDER BY stamp DESC"),
+                 runOf);
 }
 
 std::vector<CheckRun> runsOf(Database& database, const std::string& boat) {
@@ -199,23 +198,24 @@ std::optional<SignOff> signOff(Database& database, const std::string& check) {
 }
 
 std::optional<SignOff> newestSignOff(Database& database, const std::string& boat, const std::string& phase) {
-    return firstOf(database
-                       .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
-                                "sign_off WHERE boat = "
-                                "? AND (?2 = '' OR phase = ?2) ORDER BY stamp DESC LIMIT 1")
-                       .with(boat)
-                       .with(phase),
-                   signOffOf);
+    return firstOf(
+        database
+            .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                     "sign_off WHERE boat = ? AND phase <> 'stocktake' AND (?2 = '' OR phase = ?2) "
+                     "ORDER BY stamp DESC LIMIT 1")
+            .with(boat)
+            .with(phase),
+        signOffOf);
 }
 
 std::vector<SignOff> signOffsOf(Database& database, const std::string& boat, const std::string& after) {
-    return allOf(database
-                     .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
-                              "sign_off WHERE boat = ? "
-                              "AND stamp > ? ORDER BY stamp DESC")
-                     .with(boat)
-                     .with(after),
-                 signOffOf);
+    return allOf(
+        database
+            .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                     "sign_off WHERE boat = ? AND phase <> 'stocktake' AND stamp > ? ORDER BY stamp DESC")
+            .with(boat)
+            .with(after),
+        signOffOf);
 }
 
 std::optional<SignOff> newestLaunchOf(Database& database, const std::string& code,
@@ -232,6 +232,28 @@ std::optional<SignOff> newestLaunchOf(Database& database, const std::string& cod
             .with(code)
             .with(latest),
         signOffOf);
+}
+
+std::optional<SignOff> newestLaunchSignedBefore(Database& database, const std::string& boat,
+                                                const std::string& before) {
+    return firstOf(database
+                       .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                                "sign_off WHERE boat = ? AND phase = 'launch' AND stamp < ? ORDER BY stamp "
+                                "DESC LIMIT 1")
+                       .with(boat)
+                       .with(before),
+                   signOffOf);
+}
+
+std::optional<CheckRun> firstReturnOf(Database& database, const std::string& code, const std::string& after) {
+    return firstOf(database
+                       .prepare("SELECT r.id, r.stamp, r.boat, r.phase, r.opened FROM sighting s JOIN "
+                                "check_run r ON r.id = s.check_id WHERE s.code = ? AND s.stamp > ? AND "
+                                "r.phase = 'return' AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = "
+                                "s.id) ORDER BY s.stamp LIMIT 1")
+                       .with(code)
+                       .with(after),
+                   runOf);
 }
 
 const std::vector<std::string>& tables() {

@@ -12,8 +12,8 @@ namespace core {
 struct CheckRun {
     std::string check;
     std::string stamp;
-    std::string boat;
-    std::string phase; ///< "launch" or "return"
+    std::string boat;  ///< or the place of a stocktake
+    std::string phase; ///< "launch", "return" or "stocktake"
     std::string opened;
 };
 
@@ -52,6 +52,7 @@ void putSignOff(Database& database, const SignOff& signOff);
 std::optional<CheckRun> run(Database& database, const std::string& check);
 /// The newest check of that boat and phase that is not signed.
 std::optional<CheckRun> unfinished(Database& database, const std::string& boat, const std::string& phase);
+/// Of boats.
 std::vector<CheckRun> allUnfinished(Database& database);
 std::vector<CheckRun> runsOf(Database& database, const std::string& boat);
 std::vector<std::string> names(Database& database, const std::string& check);
@@ -65,14 +66,21 @@ std::optional<Sighting> newestSighting(Database& database, const std::string& co
                                        const std::string& after = {}, const std::string& before = {});
 
 std::optional<SignOff> signOff(Database& database, const std::string& check);
-/// The newest sign-off of a boat; of one phase when `phase` is given.
+/// The newest sign-off of a boat, launch or return; of one phase when `phase` is given.
 std::optional<SignOff> newestSignOff(Database& database, const std::string& boat,
                                      const std::string& phase = {});
-/// Sign-offs of a boat with a stamp above `after`, newest first.
+/// Launch and return sign-offs of a boat with a stamp above `after`, newest first.
 std::vector<SignOff> signOffsOf(Database& database, const std::string& boat, const std::string& after = {});
 /// The newest signed launch check in which that tag stands, with a stamp below `before` when given.
 std::optional<SignOff> newestLaunchOf(Database& database, const std::string& code,
                                       const std::string& before = {});
+
+/// The newest launch check of a boat signed before `before`.
+std::optional<SignOff> newestLaunchSignedBefore(Database& database, const std::string& boat,
+                                                const std::string& before);
+/// The return check, signed or not, of the first standing sighting of that tag in one, with a stamp above
+/// `after`.
+std::optional<CheckRun> firstReturnOf(Database& database, const std::string& code, const std::string& after);
 
 void clear(Database& database);
 const std::vector<std::string>& tables();

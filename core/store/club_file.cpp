@@ -102,7 +102,13 @@ std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
     const int newest = steps.back().version;
     requireClub(*database, file, newest);
     const auto version = database->number("PRAGMA user_version");
-    if (readOnly) return database;
+    if (readOnly && version == newest) return database;
+    if (readOnly) { // the file stays as it is: its copy is brought up to date
+        auto copy = std::make_unique<Database>(std::filesystem::path(), Database::Mode::Memory);
+        database->copyTo(*copy);
+        migrate(*copy, steps);
+        return copy;
+    }
     if (version < newest) {
         backUp(*database, file, version);
         migrate(*database, steps);

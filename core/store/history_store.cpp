@@ -56,7 +56,8 @@ std::vector<Fact> ofItem(Database& database, const std::string& code) {
         gathered.addRowsWhere(id, "code", code);
     gathered.addStamped(
         "SELECT stamp FROM sighting WHERE code = ?1 UNION SELECT undone.stamp FROM undone JOIN sighting ON "
-        "sighting.id = undone.sighting WHERE sighting.code = ?1",
+        "sighting.id = undone.sighting WHERE sighting.code = ?1 UNION SELECT stamp FROM tag_change WHERE "
+        "item = ?1",
         code);
     return std::move(gathered).inOrder();
 }
@@ -72,7 +73,7 @@ std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
         "WHERE "
         "check_run.boat = ?1 UNION SELECT point_value.stamp FROM point_value JOIN check_run ON check_run.id "
         "= "
-        "point_value.check_id WHERE check_run.boat = ?1",
+        "point_value.check_id WHERE check_run.boat = ?1 UNION SELECT stamp FROM operation WHERE boat = ?1",
         boat);
     return std::move(gathered).inOrder();
 }

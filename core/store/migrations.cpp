@@ -8,7 +8,8 @@
 namespace core {
 
 std::span<const Migration> migrations() {
-    static constexpr std::array<Migration, 1> steps{{{1, scripts::migration0001}}};
+    static constexpr std::array<Migration, 2> steps{
+        {{1, scripts::migration0001}, {2, scripts::migration0002}}};
     return steps;
 }
 

@@ -5,6 +5,8 @@
 #include "core/store/fact_table.h"
 #include "core/store/migrations.h"
 #include "core/store/row_table.h"
+#include "core/store/tag_tables.h"
+#include "core/store/trip_tables.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -92,7 +94,8 @@ void compareTables(Database& database, Verification& into) {
         into.problems.push_back({"facts", fmt::format("cannot be applied: {}", error.what())});
         return;
     }
-    for (const auto* tables : {&rowTable::tables(), &checkTables::tables()})
+    for (const auto* tables :
+         {&rowTable::tables(), &checkTables::tables(), &tripTables::tables(), &tagTables::tables()})
         for (const std::string& table : *tables)
             compareTable(database, made, table, into);
 }

@@ -32,6 +32,17 @@ ErrorKind refusalOf(const fs::path& file) {
     return club ? ErrorKind::BadInput : club.error().kind;
 }
 
+namespace {
+
+/// The schema's steps and one more.
+std::vector<core::Migration> withNextStep(std::string_view sql) {
+    std::vector<core::Migration> steps(core::migrations().begin(), core::migrations().end());
+    steps.push_back({steps.back().version + 1, sql});
+    return steps;
+}
+
+} // namespace
+
 TEST(ClubFile, createsOnceAndOpensAgain) {
     const support::ScratchFolder folder;
     const auto file = folder / "a.tholepin";
@@ -96,15 +107,13 @@ TEST(ClubFile, isKeptInWalModeWithFullSyncs) {
 TEST(ClubFile, anOlderFileIsBackedUpAndThenMigratedWithItsRows) {
     SmallClub small;
     small.close();
-    const std::array<core::Migration, 2> steps{
-        core::migrations()[0],
-        core::Migration{2, "ALTER TABLE item ADD COLUMN colour TEXT NOT NULL DEFAULT '';"}};
+    const auto steps = withNextStep("ALTER TABLE item ADD COLUMN colour TEXT NOT NULL DEFAULT '';");
     {
         const auto database = core::clubFile::open(small.file(), false, steps);
-        EXPECT_EQ(database->number("PRAGMA user_version"), 2);
+        EXPECT_EQ(database->number("PRAGMA user_version"), steps.back().version);
         EXPECT_EQ(database->number("SELECT count(*) FROM item WHERE colour = ''"), 7);
     }
-    const auto backup = Club::open(small.file().string() + ".before-2");
+    const auto backup = Club::open(small.file().string() + ".before-" + std::to_string(steps.back().version));
     ASSERT_TRUE(backup);
     EXPECT_EQ(backup->item("K80NSC1FX4")->kitType, "paddle");
 }
@@ -112,13 +121,31 @@ TEST(ClubFile, anOlderFileIsBackedUpAndThenMigratedWithItsRows) {
 TEST(ClubFile, aFailingMigrationChangesNothing) {
     SmallClub small;
     small.close();
-    const std::array<core::Migration, 2> steps{
-        core::migrations()[0],
-        core::Migration{2, "ALTER TABLE item ADD COLUMN colour TEXT; INSERT INTO nothing VALUES (1);"}};
+    const auto steps =
+        withNextStep("ALTER TABLE item ADD COLUMN colour TEXT; INSERT INTO nothing VALUES (1);");
     EXPECT_THROW(core::clubFile::open(small.file(), false, steps), core::StoreFailure);
     const auto database = core::clubFile::open(small.file(), false);
-    EXPECT_EQ(database->number("PRAGMA user_version"), 1);
+    EXPECT_EQ(database->number("PRAGMA user_version"), core::migrations().back().version);
     EXPECT_EQ(database->number("SELECT count(*) FROM pragma_table_info('item') WHERE name = 'colour'"), 0);
+}
+
+TEST(ClubFile, aFileOfTheFirstFormatIsReadAsItIsAndBroughtUpToDateByAWriter) {
+    SmallClub small;
+    small.close();
+    {
+        core::Database database(small.file(), core::Database::Mode::ReadWrite);
+        database.script("DROP TABLE check_event; DROP TABLE operation; DROP TABLE tag_change;"
+                        "DROP INDEX item_of_place; PRAGMA user_version = 1;");
+    }
+    EXPECT_EQ(Club::open(small.file(), Club::Access::ReadOnly)->item("K80NSC1FX4")->kitType, "paddle");
+    EXPECT_FALSE(fs::exists(small.file().string() + ".before-2"));
+    const auto before =
+        core::Database(small.file(), core::Database::Mode::ReadOnly).number("PRAGMA user_version");
+    EXPECT_EQ(before, 1);
+    auto written = Club::open(small.file());
+    ASSERT_TRUE(written->openCheck("Petrel", core::Phase::Launch, small.now));
+    EXPECT_TRUE(written->verify(false)->problems.empty());
+    EXPECT_TRUE(fs::exists(small.file().string() + ".before-2"));
 }
 
 TEST(ClubFile, aFullDiskAtAnyWriteOfTheCreationLeavesNothing) {

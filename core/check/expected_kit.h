@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/check/boat_check.h"
+#include "core/check/judged_item.h"
+
+#include <functional>
+
+namespace core {
+
+/// What a check of this kind says of kit that is not where it should be.
+struct ExpectedFindings {
+    std::function<Finding(const Item&)> notSeen;           ///< expected, and not seen
+    std::function<Finding(const JudgedItem&)> notExpected; ///< seen, and not expected
+};
+
+/// The answer of a check that asks whether certain items are there (a return check, a stocktake). Its lines
+/// group them by kit type; `best` counts what is there under `required`. Pure.
+CheckAnswer judgeExpected(const BoatCheckInput& input, const ExpectedFindings& findings);
+
+} // namespace core

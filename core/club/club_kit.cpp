@@ -1,0 +1,160 @@
+#include "core/club/club_state.h"
+
+#include "core/register/new_kit.h"
+#include "core/store/tag_tables.h"
+#include "core/tag/maker_label.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace core {
+namespace {
+
+Error badKit(const std::string& what, const std::string& mend) {
+    return {ErrorKind::BadInput, what, {}, mend};
+}
+
+/// Looks the names of new kit up and puts them as the register spells them.
+Result<NewKit> lookedUp(const Club::State& state, const Club& club, NewKit kit) {
+    const auto type = state.registerStore.kitType(kit.kitType);
+    if (!type)
+        return notFound(fmt::format("there is no kit type '{}' in this club", kit.kitType),
+                        "name a kit type as it stands in kit_types.csv");
+    kit.kitType = type->kitType;
+    if (!kit.size.empty()) {
+        const auto size = std::find_if(type->sizes.begin(), type->sizes.end(), [&](const Size& each) {
+            return foldName(each.size) == foldName(kit.size);
+        });
+        if (size == type->sizes.end())
+            return notFound(fmt::format("{} has no size '{}'", kit.kitType, kit.size),
+                            "name a size as it stands in sizes.csv");
+        kit.size = size->size;
+    }
+    if (!kit.boat.empty() && !kit.place.empty())
+        return badKit("kit has its home on a boat or at a place, not both", "give one of the two");
+    if (!kit.boat.empty()) {
+        const auto boat = club.boat(kit.boat);
+        if (!boat) return boat.error();
+        kit.boat = boat->boat;
+    }
+    if (!kit.place.empty()) {
+        const auto cells = state.registerStore.find(SheetId::Places, foldName(kit.place));
+        if (!cells)
+            return notFound(fmt::format("there is no place '{}' in this club", kit.place),
+                            "name a place as it stands in places.csv");
+        kit.place = (*cells)[0];
+    }
+    if (!kit.person.empty()) {
+        const auto person = state.registerStore.person(kit.person);
+        if (!person)
+            return notFound(fmt::format("there is no '{}' among the club's people", kit.person),
+                            "name a person as people.csv has them");
+        kit.person = person->person;
+    }
+    for (const std::string* day : {&kit.made, &kit.firstUse, &kit.stamped})
+        if (!day->empty() && !PartialDay::parse(*day))
+            return badKit(fmt::format("'{}' is no day", *day), "write it like 2026-03-14, 2026-03 or 2026");
+    if (kit.labels.empty() && (kit.count < 1 || kit.count > 1000))
+        return badKit("from 1 to 1000 items are registered at once", "give another number");
+    return kit;
+}
+
+using CellTexts = std::vector<std::pair<std::string, std::string>>;
+
+/// What the maker's label says goes before what was typed.
+Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& text, int year) {
+    const auto label = parseMakerLabel(text, year);
+    if (!label) return label.error();
+    if (label->serial.empty())
+        return badKit(fmt::format("the label {} has no serial number, so it names no single item", text),
+                      "register it by number instead");
+    if (const auto known = store.itemsOfLabel(label->gtin, label->serial); !known.empty())
+        return badKit(fmt::format("serial {} is registered already as {}", label->serial, known.front().code),
+                      "take it out of the list");
+    CellTexts cells{{"gtin", label->gtin}, {"serial", label->serial}, {"batch", label->batch}};
+    if (label->made) cells.emplace_back("made", label->made->text());
+    if (label->stamped) cells.emplace_back("stamped", label->stamped->text());
+    return cells;
+}
+
+CellTexts cellsOf(const NewKit& kit, CalendarDay today) {
+    return {{"kit_type", kit.kitType},   {"size", kit.size},       {"boat", kit.boat},
+            {"place", kit.place},        {"person", kit.person},   {"made", kit.made},
+            {"first_use", kit.firstUse}, {"stamped", kit.stamped}, {"registered", today.iso()},
+            {"maker", kit.maker},        {"note", kit.note}};
+}
+
+} // namespace
+
+Result<std::vector<Item>> Club::registerKit(const NewKit& given, const std::string& by, Moment moment) {
+    return guarded([&]() -> Result<std::vector<Item>> {
+        const auto kit = lookedUp(*m_state, *this, given);
+        if (!kit) return kit.error();
+        Transaction transaction(*m_state->database);
+        std::vector<std::string> codes;
+        const std::size_t count =
+            kit->labels.empty() ? static_cast<std::size_t>(kit->count) : kit->labels.size();
+        for (std::size_t i = 0; i < count; ++i) {
+            CellTexts cells = cellsOf(*kit, moment.today);
+            if (!kit->labels.empty()) {
+                const auto label = cellsOfLabel(m_state->registerStore, kit->labels[i], moment.today.year());
+                if (!label) return label.error();
+                cells.insert(cells.end(), label->begin(), label->end());
+            }
+            codes.push_back(mintCodes(1).front());
+            m_state->ledger.append("item", rowBody(SheetId::Items, {{"code", codes.back()}}, cells), by);
+        }
+        transaction.commit();
+        std::vector<Item> items;
+        for (const std::string& code : codes)
+            if (auto item = m_state->registerStore.item(code)) items.push_back(std::move(*item));
+        return items;
+    });
+}
+
+Result<std::string> Club::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
+    return guarded([&]() -> Result<std::string> {
+        const auto known = item(typed);
+        if (!known)
+            return notFound(fmt::format("no item of this club has the tag {}", typed),
+                            "give a tag code of the register");
+        Transaction transaction(*m_state->database);
+        const std::string tag = mintCodes(1).front();
+        m_state->ledger.append("tag-fixed", {{"code", known->code}, {"tag", tag}, {"at", moment.at.iso()}},
+                               by);
+        transaction.commit();
+        return tag;
+    });
+}
+
+Outcome Club::writeOff(const std::string& typed, const std::string& why, const std::string& by,
+                       Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto known = item(typed);
+        if (!known) return notFound(fmt::format("no item of this club has the tag {}", typed), "");
+        if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
+            return badKit(fmt::format("'{}' is no reason", why), "say lost, damaged, worn or expired");
+        if (known->state == ItemState::WrittenOff)
+            return Error{ErrorKind::NotAllowed, "it is written off already", {}, {}};
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append("item", stateBody(known->code, "written off", moment.today, why, {}), by);
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Outcome Club::release(const std::string& typed, const std::string& by, Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto known = item(typed);
+        if (!known) return notFound(fmt::format("no item of this club has the tag {}", typed), "");
+        if (known->state != ItemState::Unserviceable)
+            return Error{ErrorKind::NotAllowed, "only an unserviceable item is released", {}, {}};
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append("item", stateBody(known->code, "serviceable", moment.today, {}, {}), by);
+        transaction.commit();
+        return Done{};
+    });
+}
+
+} // namespace core

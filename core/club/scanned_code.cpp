@@ -1,0 +1,37 @@
+#include "core/club/scanned_code.h"
+
+#include "core/store/tag_tables.h"
+#include "core/tag/maker_label.h"
+
+namespace core {
+namespace {
+
+/// A hand-held scanner may put the symbology identifier (ISO/IEC 15424) in front: `]Q1` of a QR code, `]d1` …
+std::string_view withoutIdentifier(std::string_view text) {
+    return text.size() > 3 && text.front() == ']' ? text.substr(3) : text;
+}
+
+std::optional<TagCode> withoutReplaced(const TagCode& code, Database& database) {
+    if (code.tagClass() != TagClass::Kit) return code;
+    const auto item = tagTables::itemOf(database, code.text());
+    return item ? TagCode::exact(*item) : std::nullopt;
+}
+
+} // namespace
+
+std::optional<TagCode> scannedCode(const std::string& text, Database& database, const RegisterStore& store,
+                                   int year) {
+    if (!looksLikeMakerLabel(text)) {
+        const auto code = TagCode::parse(withoutIdentifier(text));
+        return code ? withoutReplaced(*code, database) : std::nullopt;
+    }
+    const auto label = parseMakerLabel(text, year);
+    if (!label || label->serial.empty()) return std::nullopt;
+    const auto items = store.itemsOfLabel(label->gtin, label->serial);
+    if (!items.empty()) return TagCode::exact(items.front().code);
+    // A club may print its own codes as the serial of a GS1 label.
+    const auto code = TagCode::exact(label->serial);
+    return code ? withoutReplaced(*code, database) : std::nullopt;
+}
+
+} // namespace core

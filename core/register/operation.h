@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/base/instant.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+/// What a crew writes about one trip when it is back. What is not known stays empty.
+struct Operation {
+    std::optional<Instant> left;
+    std::optional<Instant> back;
+    std::vector<std::string> people;
+    std::optional<double> hours; ///< engine hours run, 0 or more; counted to the kit that went out
+    int launches = 1;            ///< how often the boat was launched, 1 or more; counted likewise
+    std::string fuel;
+    std::string incidents;
+};
+
+} // namespace core

@@ -1,0 +1,85 @@
+#include "core/store/trip_tables.h"
+
+namespace core::tripTables {
+namespace {
+
+std::optional<std::string> textOf(Statement query) {
+    std::optional<std::string> text;
+    if (query.step()) {
+        text = query.text(0);
+        query.reset();
+    }
+    return text;
+}
+
+std::vector<CheckRun> runsOf(Statement query) {
+    std::vector<CheckRun> runs;
+    while (query.step())
+        runs.push_back({query.text(0), query.text(1), query.text(2), query.text(3), query.text(4)});
+    return runs;
+}
+
+} // namespace
+
+void putEvent(Database& database, const std::string& check, const std::string& stamp, const std::string& key,
+              const std::string& event) {
+    database
+        .prepare(
+            "INSERT INTO check_event (check_id, stamp, key, event) VALUES (?, ?, ?, ?) ON CONFLICT "
+            "(check_id) DO UPDATE SET stamp = excluded.stamp, key = excluded.key, event = excluded.event "
+            "WHERE excluded.stamp > stamp")
+        .with(check)
+        .with(stamp)
+        .with(key)
+        .with(event)
+        .run();
+}
+
+std::string eventOf(Database& database, const std::string& check) {
+    return textOf(database.prepare("SELECT event FROM check_event WHERE check_id = ?").with(check))
+        .value_or("");
+}
+
+std::vector<CheckRun> runsOfEvent(Database& database, const std::string& key) {
+    return runsOf(database
+                      .prepare("SELECT r.id, r.stamp, r.boat, r.phase, r.opened FROM check_event e JOIN "
+                               "check_run r ON r.id = e.check_id WHERE e.key = ? ORDER BY r.stamp")
+                      .with(key));
+}
+
+std::vector<CheckRun> runsBetween(Database& database, const std::string& from, const std::string& to) {
+    return runsOf(database
+                      .prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE opened >= ? AND "
+                               "opened < ? ORDER BY stamp")
+                      .with(from)
+                      .with(to));
+}
+
+void putOperation(Database& database, const std::string& check, const std::string& stamp,
+                  const std::string& boat, const std::string& body) {
+    database
+        .prepare("INSERT INTO operation (check_id, stamp, boat, body) VALUES (?, ?, ?, ?) ON CONFLICT "
+                 "(check_id) DO UPDATE SET stamp = excluded.stamp, body = excluded.body WHERE "
+                 "excluded.stamp > stamp")
+        .with(check)
+        .with(stamp)
+        .with(boat)
+        .with(body)
+        .run();
+}
+
+std::optional<std::string> operation(Database& database, const std::string& check) {
+    return textOf(database.prepare("SELECT body FROM operation WHERE check_id = ?").with(check));
+}
+
+const std::vector<std::string>& tables() {
+    static const std::vector<std::string> names{"check_event", "operation"};
+    return names;
+}
+
+void clear(Database& database) {
+    for (const std::string& table : tables())
+        database.script("DELETE FROM " + table);
+}
+
+} // namespace core::tripTables

@@ -1,0 +1,209 @@
+#include "core/check/finding.h"
+#include "core/club.h"
+#include "core/upkeep/service_round.h"
+#include "tests/core/club/small_club.h"
+
+#include <gmock/gmock.h>
+
+namespace {
+
+using core::FindingKind;
+using core::ItemState;
+using core::Phase;
+using core::ServiceRound;
+using support::SmallClub;
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+std::vector<std::string> told(const core::CheckAnswer& answer) {
+    std::vector<std::string> texts;
+    for (const core::Finding& finding : answer.findings)
+        texts.push_back(std::string(core::nameOf(finding.kind)) + " " + finding.code);
+    return texts;
+}
+
+/// The small club with a shed in which a spare paddle, a spare knife and a broken radio lie.
+class ShedClub : public SmallClub {
+public:
+    ShedClub() {
+        import("places.csv", "place\nshed\nloft\n");
+        import("items.csv", "code,kit_type,place,state\nK000000018,paddle,shed,\nK000000026,knife,shed,\n"
+                            "K000000034,radio,shed,unserviceable\nK000000042,knife,loft,\n");
+    }
+    std::string stocktake() { return club.openStocktake("Shed", now)->check; }
+};
+
+TEST(Stocktake, everythingThereIsComplete) {
+    ShedClub small;
+    const auto check = small.stocktake();
+    for (const char* code : {"K000000018", "K000000026", "K000000034"})
+        small.scan(check, code);
+    const auto answer = *small.club.answer(check, small.now.today);
+    EXPECT_EQ(answer.boat, "shed");
+    EXPECT_EQ(answer.phase, Phase::Stocktake);
+    EXPECT_THAT(told(answer), ElementsAre("unserviceable K000000034")); // it is there, and told
+    EXPECT_EQ(answer.outcome, core::CheckOutcome::CompleteWithRemarks);
+    EXPECT_EQ(answer.lines.size(), 3u);
+    EXPECT_EQ(answer.best.required, 3);
+}
+
+TEST(Stocktake, whatIsNotSeenIsMissingOnceSignedAndFoundWhereverItTurnsUp) {
+    ShedClub small;
+    const auto check = small.stocktake();
+    small.scan(check, "K000000018");
+    small.scan(check, "K000000034");
+    const auto answer = *small.club.sign(check, "Bram Oke", {}, small.now);
+    EXPECT_THAT(told(answer.answer), ElementsAre("missing K000000026", "unserviceable K000000034"));
+    EXPECT_EQ(small.club.item("K000000026")->state, ItemState::Missing);
+    EXPECT_EQ(small.club.item("K000000018")->state, ItemState::Serviceable);
+    const auto missing = small.club.missingItems();
+    ASSERT_EQ(missing.size(), 1u);
+    EXPECT_EQ(missing[0].chain.back().what, core::ChainLink::What::NotReturned);
+    EXPECT_EQ(missing[0].chain.back().where, "shed");
+    small.scan(small.open(), "K000000026");
+    EXPECT_EQ(small.club.item("K000000026")->state, ItemState::Serviceable);
+}
+
+TEST(Stocktake, whatBelongsElsewhereIsTold) {
+    ShedClub small;
+    const auto check = small.stocktake();
+    small.scan(check, "K000000042"); // of the loft
+    small.scan(check, "KGFB6J8WF9"); // Petrel's knife
+    small.scan(check, "K00000009T"); // unknown
+    const auto answer = *small.club.answer(check, small.now.today);
+    EXPECT_THAT(told(answer), testing::IsSupersetOf({"extra K000000042", "extra KGFB6J8WF9"}));
+    for (const auto& finding : answer.findings)
+        if (finding.kind == FindingKind::Extra) {
+            EXPECT_EQ(finding.boat, finding.code == "K000000042" ? "loft" : "Petrel");
+        }
+}
+
+TEST(Stocktake, kitThatIsOutOnABoatIsNotExpected) {
+    ShedClub small;
+    const auto launch = small.open();
+    small.scanAll(launch);
+    small.scan(launch, "K000000018"); // the spare paddle goes along
+    ASSERT_TRUE(small.club.sign(launch, "Odalys Finch", {}, small.now));
+    const auto check = small.stocktake();
+    small.scan(check, "K000000026");
+    small.scan(check, "K000000034");
+    EXPECT_EQ(small.club.answer(check, small.now.today)->outcome, core::CheckOutcome::CompleteWithRemarks);
+}
+
+TEST(Stocktake, doesNotMakeABoatReadyOrOut) {
+    ShedClub small;
+    small.import("places.csv", "place\nPetrel\n"); // a place may have a boat's name
+    const auto before = small.club.boatConditions(small.now.today);
+    const auto check = small.club.openStocktake("petrel", small.now)->check;
+    ASSERT_TRUE(small.club.sign(check, "Bram Oke", {}, small.now));
+    const auto after = small.club.boatConditions(small.now.today);
+    EXPECT_EQ(before.size(), after.size());
+    EXPECT_EQ(after[0].kind, before[0].kind);
+    EXPECT_FALSE(after[0].since);
+    EXPECT_THAT(small.club.unfinishedChecks(), IsEmpty());
+}
+
+TEST(Stocktake, aPlaceThatIsNoneIsRefusedByName) {
+    ShedClub small;
+    const auto open = small.club.openStocktake("attic", small.now);
+    ASSERT_FALSE(open);
+    EXPECT_EQ(open.error().kind, core::ErrorKind::NotFound);
+    EXPECT_THAT(open.error().mend, testing::HasSubstr("loft, shed"));
+}
+
+/// Tow lines with a yearly look, jackets with a cylinder that is weighed.
+class RoundClub : public SmallClub {
+public:
+    RoundClub() {
+        import("kit_types.csv", "kit_type\njacket\n");
+        import("life_rules.csv", "kit_type,part,rule,kind,n\ntow line,,yearly look,inspect_every,12\n"
+                                 "jacket,cylinder,weigh,inspect_every,24\n"
+                                 "jacket,,yearly look,inspect_every,12\n");
+        import("items.csv",
+               "code,kit_type,registered\nK000000018,jacket,2025-01-01\nK000000026,jacket,2025-01-01\n");
+        import("parts.csv", "code,part,made\nK000000018,cylinder,2024-05\n");
+    }
+    core::ServiceOrder order(const std::string& rule, std::vector<std::string> scans) const {
+        return {.rule = rule, .day = now.today, .by = "bram oke", .scans = std::move(scans)};
+    }
+};
+
+std::vector<std::string> refusals(const ServiceRound& round) {
+    std::vector<std::string> texts;
+    for (const auto& each : round.refused)
+        texts.push_back(std::string(core::nameOf(each.why)) + " " + each.code);
+    return texts;
+}
+
+TEST(ServiceRound, onePassForAllThatTheRuleFits) {
+    RoundClub small;
+    const auto round =
+        *small.club.recordService(small.order("Yearly Look", {"K79TE08WXH", "k000 0000 18", "K000000018",
+                                                              "KGFB6J8WF9", "K00000009T", "soup"}),
+                                  small.now);
+    ASSERT_EQ(round.recorded.size(), 2u);
+    EXPECT_EQ(round.recorded[0].code, "K79TE08WXH");
+    EXPECT_EQ(round.recorded[0].nextDue, core::CalendarDay::parse("2027-03-14"));
+    EXPECT_EQ(round.recorded[1].code, "K000000018");
+    EXPECT_THAT(refusals(round), ElementsAre("no-such-rule KGFB6J8WF9", "unknown-tag K00000009T"));
+    EXPECT_THAT(round.unread, ElementsAre("soup"));
+}
+
+TEST(ServiceRound, aPartsRuleIsRecordedWhereThePartIs) {
+    RoundClub small;
+    const auto round =
+        *small.club.recordService(small.order("weigh", {"K000000018", "K000000026"}), small.now);
+    ASSERT_EQ(round.recorded.size(), 1u);
+    EXPECT_EQ(round.recorded[0].part, "cylinder");
+    EXPECT_THAT(refusals(round), ElementsAre("no-such-rule K000000026"));
+}
+
+TEST(ServiceRound, theSameRecordTwiceIsToldAndNotWrittenAgain) {
+    RoundClub small;
+    ASSERT_EQ(
+        small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now)->recorded.size(), 1u);
+    const auto facts = small.club.verify(false)->facts;
+    const auto again = *small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now);
+    EXPECT_THAT(again.recorded, IsEmpty());
+    EXPECT_THAT(refusals(again), ElementsAre("done-already K79TE08WXH"));
+    EXPECT_EQ(small.club.verify(false)->facts, facts);
+}
+
+TEST(ServiceRound, aFailedRecordWithdrawsAndALaterPassedOneReleases) {
+    RoundClub small;
+    auto failed = small.order("yearly look", {"K79TE08WXH"});
+    failed.passed = false;
+    ASSERT_EQ(small.club.recordService(failed, small.now)->recorded.size(), 1u);
+    EXPECT_EQ(small.club.item("K79TE08WXH")->state, ItemState::Unserviceable);
+    const auto later = small.at("2026-03-20T10:00:00Z");
+    auto passed = small.order("yearly look", {"K79TE08WXH"});
+    passed.day = later.today;
+    const auto round = *small.club.recordService(passed, later);
+    ASSERT_EQ(round.recorded.size(), 1u);
+    EXPECT_TRUE(round.recorded[0].released);
+    EXPECT_EQ(small.club.item("K79TE08WXH")->state, ItemState::Serviceable);
+}
+
+TEST(ServiceRound, aPassedRecordDoesNotReleaseWhatTheCrewWithdrew) {
+    RoundClub small;
+    const auto check = small.open();
+    small.scan(check, "K79TE08WXH");
+    ASSERT_TRUE(small.club.withdraw(check, "K79TE08WXH", "cut", small.now));
+    ASSERT_TRUE(small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
+    EXPECT_EQ(small.club.item("K79TE08WXH")->state, ItemState::Unserviceable);
+}
+
+TEST(ServiceRound, whatCannotBeIsRefusedWhole) {
+    RoundClub small;
+    auto tomorrow = small.order("yearly look", {"K79TE08WXH"});
+    tomorrow.day = small.now.today.plusDays(1);
+    EXPECT_EQ(small.club.recordService(tomorrow, small.now).error().kind, core::ErrorKind::BadInput);
+    auto nobody = small.order("yearly look", {"K79TE08WXH"});
+    nobody.by = "Nobody";
+    EXPECT_EQ(small.club.recordService(nobody, small.now).error().kind, core::ErrorKind::NotFound);
+    EXPECT_EQ(small.club.recordService(small.order("polish", {"K79TE08WXH"}), small.now).error().kind,
+              core::ErrorKind::NotFound);
+    EXPECT_TRUE(small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
+}
+
+} // namespace
