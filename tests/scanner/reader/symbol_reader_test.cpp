@@ -1,11 +1,9 @@
 #include "scanner/symbol_reader.h"
 
 #include "tests/scanner/reader/pictures.h"
+#include "tests/scanner/reader/reading_score.h"
+#include "tests/scanner/reader/scored_frames.h"
 
-#include <QFile>
-#include <QImage>
-#include <QJsonArray>
-#include <QJsonDocument>
 #include <QJsonObject>
 #include <gtest/gtest.h>
 
@@ -156,34 +154,15 @@ TEST(SymbolReader, tellsNoTagInPatternsWithoutOne) {
 }
 
 TEST(SymbolReader, samplesAreReadAndNothingWrong) {
-    constexpr int leastRead = READER_SAMPLES_LEAST;
-    const QString folder = READER_SAMPLES;
-    QFile file(folder + "/truth.json");
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    int read = 0, wrong = 0;
-    for (const QJsonValue& value : QJsonDocument::fromJson(file.readAll()).object()["frames"].toArray()) {
-        const QImage image =
-            QImage(folder + "/" + value["file"].toString()).convertToFormat(QImage::Format_Grayscale8);
+    const auto frames = scored::framesIn(READER_SAMPLES);
+    ASSERT_TRUE(frames);
+    scored::ReadingScore score;
+    for (const QJsonValue& value : *frames) {
+        const QImage image = scored::pictureOf(READER_SAMPLES, value.toObject());
         ASSERT_FALSE(image.isNull());
-        std::set<std::string> found, known;
-        for (const auto& code : scanner::readSymbols({image.constBits(), image.width(), image.height(),
-                                                      static_cast<int>(image.bytesPerLine()), 1},
-                                                     allEffort())) {
-            std::string text = code.text;
-            std::erase(text, '\x1d');
-            found.insert(text);
-        }
-        for (const QJsonValue& tag : value["tags"].toArray()) {
-            std::string text = tag["text"].toString().toStdString();
-            std::erase(text, '\x1d');
-            known.insert(text);
-            if (tag["role"].toString() == "tag") read += static_cast<int>(found.count(text));
-        }
-        for (const std::string& text : found) {
-            wrong += !known.count(text);
-            EXPECT_TRUE(known.count(text)) << text << " in " << value["file"].toString().toStdString();
-        }
+        score.add(value.toObject(),
+                  scored::textsOf(scanner::readSymbols(scored::viewOf(image), allEffort())));
     }
-    EXPECT_GE(read, leastRead);
-    EXPECT_EQ(wrong, 0);
+    EXPECT_GE(score.strata().at("all").read, READER_SAMPLES_LEAST);
+    EXPECT_EQ(score.wrong(), 0);
 }
