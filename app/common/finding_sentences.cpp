@@ -141,6 +141,8 @@ QString dueSoon(const Finding& finding) {
 }
 
 QString missing(const Finding& finding) {
+    if (!finding.code.empty()) // of a stocktake: this one thing, not a line's
+        return tr("%1 was not seen here: look for it; signing marks it as missing.").arg(theItem(finding));
     const QString kit = text(finding.kitType);
     QString whom;
     if (!finding.people.empty()) whom = tr(" for %1").arg(listed(finding.people));
@@ -240,6 +242,9 @@ QString swapped(const Finding& finding) {
 }
 
 QString extra(const Finding& finding) {
+    if (!finding.boat.empty())
+        return tr("%1 has its home at %2: bring it there, or give it its home here.")
+            .arg(theItem(finding), text(finding.boat));
     if (isStop(finding))
         return tr("%1 is more than this boat's list asks for: take it out.").arg(theItem(finding));
     return tr("%1 is more than this boat's list asks for: see that it is meant to be here.")

@@ -1,48 +1,13 @@
 #include "app/common/json_out.h"
 
+#include "app/common/json_parts.h"
 #include "app/common/sentences.h"
 #include "app/common/tag_of_text.h"
-
-#include <nlohmann/json.hpp>
 
 #include <optional>
 
 namespace app {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-/// Codes come from outside, so their bytes may be no UTF-8: what is not is replaced (U+FFFD).
-std::string written(const Json& document) {
-    return document.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
-}
-
-Json orNull(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
-}
-
-Json orNull(const std::optional<core::CalendarDay>& day) {
-    return day ? Json(day->iso()) : Json();
-}
-
-Json orNull(const std::optional<core::Instant>& at) {
-    return at ? Json(at->iso()) : Json();
-}
-
-template <class Value, class Make>
-Json listOf(const std::vector<Value>& values, Make make) {
-    Json list = Json::array();
-    for (const Value& value : values)
-        list.push_back(make(value));
-    return list;
-}
-
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names)
-        text += (text.empty() ? "" : ", ") + name;
-    return text;
-}
 
 const char* nameOf(core::RuleKind kind) {
     static constexpr const char* names[] = {
@@ -209,24 +174,29 @@ Json historyLine(const core::HistoryLine& line) {
 std::string checkJson(const CheckReport& report) {
     const core::CheckAnswer& answer = report.answer;
     const core::Best& best = answer.best;
-    return written({{"check", report.check},
-                    {"boat", answer.boat},
-                    {"phase", core::nameOf(answer.phase)},
-                    {"today", answer.today.iso()},
-                    {"signed_by", orNull(report.signedBy)},
-                    {"urgent", orNull(report.urgent)},
-                    {"outcome", core::nameOf(answer.outcome)},
-                    {"lines", listOf(answer.lines, line)},
-                    {"findings", listOf(answer.findings, finding)},
-                    {"points", listOf(answer.points, point)},
-                    {"log_open", listOf(answer.logOpen, openEntry)},
-                    {"unread", report.unread},
-                    {"best",
-                     {{"required", best.required},
-                      {"other", best.other},
-                      {"own_type", best.ownType},
-                      {"own_boat", best.ownBoat},
-                      {"due_sum", best.dueSum}}}});
+    Json document = {{"check", report.check},
+                     {"boat", answer.boat},
+                     {"phase", core::nameOf(answer.phase)},
+                     {"today", answer.today.iso()},
+                     {"signed_by", orNull(report.signedBy)},
+                     {"urgent", orNull(report.urgent)},
+                     {"outcome", core::nameOf(answer.outcome)},
+                     {"lines", listOf(answer.lines, line)},
+                     {"findings", listOf(answer.findings, finding)},
+                     {"points", listOf(answer.points, point)},
+                     {"log_open", listOf(answer.logOpen, openEntry)},
+                     {"unread", report.unread},
+                     {"best",
+                      {{"required", best.required},
+                       {"other", best.other},
+                       {"own_type", best.ownType},
+                       {"own_boat", best.ownBoat},
+                       {"due_sum", best.dueSum}}}};
+    if (answer.phase == core::Phase::Stocktake) {
+        document["boat"] = nullptr;
+        document["place"] = answer.boat;
+    }
+    return written(document);
 }
 
 std::string readingsJson(const std::vector<scanner::PathReading>& readings) {

@@ -219,6 +219,7 @@ QString dueInWords(const core::DueRow& row) {
 }
 
 QString nameInWords(core::Phase phase) {
+    if (phase == core::Phase::Stocktake) return tr("stocktake");
     return phase == core::Phase::Launch ? tr("launch check") : tr("return check");
 }
 

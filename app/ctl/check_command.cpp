@@ -2,6 +2,7 @@
 #include "app/ctl/commands.h"
 #include "app/ctl/options.h"
 
+#include "app/ctl/check_input.h"
 #include "app/ctl/check_report.h"
 #include "app/ctl/check_run.h"
 #include "app/ctl/picture_reading.h"
@@ -11,9 +12,7 @@
 #include "core/tag/tag_code.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <fstream>
-#include <iostream>
 #include <memory>
 
 namespace app {
@@ -31,6 +30,8 @@ struct Options : CommonOptions {
     std::string points;
     std::string signer;
     std::string urgent;
+    std::string event;
+    TripOptions trip;
 };
 
 /// By name, or by the boat's tag.
@@ -40,18 +41,6 @@ Result<std::string> findBoat(const core::Club& club, const std::string& asked) {
     if (const auto code = core::TagCode::parse(asked))
         if (const auto tagged = club.boatOfTag(code->text())) return tagged->boat;
     return boat.error();
-}
-
-Result<std::string> findPerson(const std::vector<core::Person>& people, const std::string& asked,
-                               const char* option) {
-    const auto code = core::TagCode::parse(asked);
-    const auto isAsked = [&](const core::Person& each) {
-        return core::foldName(each.person) == core::foldName(asked) || (code && each.tag == code->text());
-    };
-    const auto found = std::find_if(people.begin(), people.end(), isAsked);
-    if (found != people.end()) return found->person;
-    return core::Error{core::ErrorKind::NotFound, "the club knows nobody named '" + asked + "'", option,
-                       "write the name as people.csv has it"};
 }
 
 /// Driver first; somebody named twice is on board once.
@@ -70,30 +59,6 @@ Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& kno
     return onBoard;
 }
 
-core::Outcome openCodes(const Options& options, std::ifstream& file, CheckPlan& plan) {
-    if (options.codes.empty()) return core::Done{};
-    if (options.codes == "-") {
-        plan.codes = &std::cin;
-        return core::Done{};
-    }
-    file.open(options.codes, std::ios::binary);
-    if (!file || std::filesystem::is_directory(options.codes))
-        return core::Error{core::ErrorKind::FileMissing, "the codes cannot be read", options.codes,
-                           "look at the path"};
-    plan.codes = &file;
-    return core::Done{};
-}
-
-/// A fixed instant stays fixed; otherwise each step happens when it happens, on the day that was given.
-std::function<core::Moment()> clockOf(const Options& options, core::Moment given) {
-    if (!options.at.empty()) return [given] { return given; };
-    if (options.today.empty())
-        return [] { return core::Moment{core::Instant::now(), core::Instant::now().localDay()}; };
-    return [given] {
-        return core::Moment{core::Instant::onLocalDay(given.today, core::Instant::now()), given.today};
-    };
-}
-
 /// Everything that can be wrong with the input is found here, before anything is recorded.
 Result<CheckPlan> planOf(const core::Club& club, const Options& options, core::Moment given) {
     CheckPlan plan{.boat = {},
@@ -104,6 +69,8 @@ Result<CheckPlan> planOf(const core::Club& club, const Options& options, core::M
                    .codes = nullptr,
                    .signer = {},
                    .urgent = options.urgent,
+                   .event = {},
+                   .trip = {},
                    .today = given.today,
                    .now = clockOf(options, given)};
     plan.phase = options.phase == "return" ? core::Phase::Return : core::Phase::Launch;
@@ -119,6 +86,13 @@ Result<CheckPlan> planOf(const core::Club& club, const Options& options, core::M
         if (!signer) return signer.error();
         plan.signer = *signer;
     }
+    plan.event = options.event;
+    auto trip = tripFrom(options.trip, plan.people);
+    if (!trip) return trip.error();
+    plan.trip = std::move(*trip);
+    if (plan.trip && plan.phase != core::Phase::Return)
+        return core::Error{core::ErrorKind::BadInput, "a trip is told when the boat is back", "--phase",
+                           "give times, hours and fuel with the return check"};
     if (!options.points.empty()) {
         const auto points = club.pointsOf(plan.boat, plan.phase);
         if (!points) return points.error();
@@ -134,7 +108,7 @@ int check(const Options& options) {
         Result<CheckPlan> plan = planOf(club, options, moment);
         if (!plan) return fail(plan.error());
         std::ifstream file;
-        if (const core::Outcome opened = openCodes(options, file, *plan); !opened)
+        if (const core::Outcome opened = openCodes(options.codes, file, plan->codes); !opened)
             return fail(opened.error());
         plan->pictures = readPictures(options.from);
         if (reportUnreadable(plan->pictures)) return static_cast<int>(ExitBadInput);
@@ -145,8 +119,7 @@ int check(const Options& options) {
             say(checkJson(*report));
         else
             sayCheck(*report, club.namesOf(report->check));
-        const bool incomplete = report->answer.outcome == core::CheckOutcome::Incomplete;
-        return static_cast<int>(incomplete ? ExitNeedsSomebody : ExitFine);
+        return exitOf(report->answer);
     });
 }
 
@@ -168,6 +141,8 @@ void addCheck(CommandLine& line) {
     command.text("--sign", options->signer, "who signs");
     command.text("--urgent", options->urgent, "why a launch with the kit incomplete is signed all the same");
     command.text("--at", options->at, "the instant of the check, e.g. 2026-03-14T06:40:00Z");
+    command.text("--event", options->event, "the patrol, training day or carnival that it belongs to");
+    takeTrip(command, options->trip);
 }
 
 } // namespace app

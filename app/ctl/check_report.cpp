@@ -117,4 +117,24 @@ void sayCheck(const CheckReport& report, const std::vector<std::string>& people)
         sayLine(caution);
 }
 
+void sayStocktake(const CheckReport& report) {
+    const core::CheckAnswer& answer = report.answer;
+    int wanted = 0;
+    for (const core::LineAnswer& line : answer.lines)
+        wanted += line.wanted;
+    sayLine(QStringLiteral("%1 of %2 that should be at %3 were seen.")
+                .arg(answer.best.required)
+                .arg(counted(wanted, "%n item", "%n items"), text(answer.boat)));
+    sayLine(report.signedBy.empty() ? QStringLiteral("Not signed, it stays open.")
+                                    : QStringLiteral("Signed by %1.").arg(text(report.signedBy)));
+    QStringList rows;
+    for (const core::Finding& finding : answer.findings)
+        rows << QStringLiteral("▲ ") + reasonOf(finding);
+    saySection(QStringLiteral("look at this"), rows);
+    saySection(QStringLiteral("found"), foundRows(answer));
+    saySection(QStringLiteral("read, but no code of this club"), unreadRows(report.unread));
+    sayLine(QString());
+    sayLine(scanCaution());
+}
+
 } // namespace app

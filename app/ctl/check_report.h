@@ -8,4 +8,7 @@ namespace app {
 /// points, the log, the cautions.
 void sayCheck(const CheckReport& report, const std::vector<std::string>& people);
 
+/// A stocktake likewise: what was not seen, what belongs elsewhere, what is there.
+void sayStocktake(const CheckReport& report);
+
 } // namespace app

@@ -32,7 +32,7 @@ Result<bool> takePictures(CodeStream& stream, const CheckPlan& plan) {
 
 Result<bool> takeCodes(CodeStream& stream, const CheckPlan& plan) {
     if (plan.codes == nullptr) return true;
-    for (std::string line; std::getline(*plan.codes, line);) {
+    for (std::string line; std::getline(*plan.codes, line);) { // each as it comes: a scanner may be typing
         if (line.ends_with('\r')) line.pop_back();
         if (core::withoutOuterBlanks(line).empty()) continue;
         const Result<bool> goOn = stream.take(line, core::SeenBy::Scanner);
@@ -62,12 +62,21 @@ Outcome signAtEnd(core::Club& club, const CodeStream& stream, const CheckPlan& p
 } // namespace
 
 Result<CheckReport> runCheck(core::Club& club, const CheckPlan& plan) {
-    const Result<core::OpenCheck> open = club.openCheck(plan.boat, plan.phase, plan.now());
+    const Result<core::OpenCheck> open = plan.phase == core::Phase::Stocktake
+                                             ? club.openStocktake(plan.boat, plan.now())
+                                             : club.openCheck(plan.boat, plan.phase, plan.now());
     if (!open) return open.error();
     if (!plan.people.empty())
         if (const Outcome named = club.giveNames(open->check, plan.people, plan.now()); !named)
             return named.error();
     if (const Outcome recorded = recordPoints(club, open->check, plan); !recorded) return recorded.error();
+
+    if (!plan.event.empty())
+        if (const Outcome filed = club.giveEvent(open->check, plan.event, plan.now()); !filed)
+            return filed.error();
+    if (plan.trip)
+        if (const Outcome told = club.recordOperation(open->check, *plan.trip, plan.now()); !told)
+            return told.error();
 
     CodeStream stream(club, open->check, plan.now, plan.signer, plan.urgent);
     Result<bool> goOn = takePictures(stream, plan);

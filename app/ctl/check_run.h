@@ -3,6 +3,7 @@
 #include "app/common/json_out.h"
 #include "app/ctl/points_file.h"
 #include "core/club.h"
+#include "core/register/operation.h"
 #include "scanner/read_path.h"
 
 #include <functional>
@@ -14,7 +15,7 @@ namespace app {
 
 /// A check's input, looked at beforehand: nothing in it can be refused any more.
 struct CheckPlan {
-    std::string boat;
+    std::string boat; ///< or the place of a stocktake
     core::Phase phase = core::Phase::Launch;
     std::vector<std::string> people; ///< driver first; empty: the names given before hold
     std::vector<PointValue> points;
@@ -22,6 +23,8 @@ struct CheckPlan {
     std::istream* codes = nullptr; ///< one a line; null: none
     std::string signer;
     std::string urgent;
+    std::string event;
+    std::optional<core::Operation> trip; ///< of a return check
     core::CalendarDay today;
     std::function<core::Moment()> now;
 };

@@ -20,5 +20,12 @@ void addLogAdd(CommandLine& line);
 void addLogClose(CommandLine& line);
 void addHistory(CommandLine& line);
 void addVerify(CommandLine& line);
+void addStocktake(CommandLine& line);
+void addService(CommandLine& line);
+void addAboard(CommandLine& line);
+void addReceive(CommandLine& line);
+void addRetag(CommandLine& line);
+void addWriteOff(CommandLine& line);
+void addRelease(CommandLine& line);
 
 } // namespace app

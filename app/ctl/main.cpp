@@ -18,5 +18,12 @@ int main(int argc, char** argv) {
     app::addLogClose(line);
     app::addHistory(line);
     app::addVerify(line);
+    app::addStocktake(line);
+    app::addService(line);
+    app::addAboard(line);
+    app::addReceive(line);
+    app::addRetag(line);
+    app::addWriteOff(line);
+    app::addRelease(line);
     return line.run(argc, argv);
 }

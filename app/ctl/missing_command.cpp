@@ -2,7 +2,7 @@
 #include "app/ctl/commands.h"
 #include "app/ctl/options.h"
 
-#include "app/common/json_out.h"
+#include "app/common/record_json.h"
 #include "app/common/sentences.h"
 #include "app/common/words.h"
 #include "app/ctl/terminal.h"
@@ -12,7 +12,46 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {};
+struct Options : CommonOptions {
+    std::string event;
+};
+
+QString peopleIn(const std::vector<std::string>& people) {
+    return people.empty() ? QString() : QStringLiteral(" by %1").arg(listed(people));
+}
+
+void sayBoat(const core::BoatTally& boat, core::CalendarDay today) {
+    QString row =
+        QStringLiteral("  %1: %2 went out").arg(QString::fromStdString(boat.boat)).arg(boat.out.size());
+    if (boat.launchedAt)
+        row += QStringLiteral(" %1%2").arg(inWords(*boat.launchedAt, today), peopleIn(boat.launchedBy));
+    row += boat.returnedAt ? QStringLiteral("; %1 came back on it %2%3")
+                                 .arg(boat.back.size())
+                                 .arg(inWords(*boat.returnedAt, today), peopleIn(boat.returnedBy))
+                           : QStringLiteral("; still out");
+    if (!boat.notReturned.empty()) row += QStringLiteral("; %1 not seen since").arg(boat.notReturned.size());
+    sayLine(row);
+}
+
+void saySwap(const core::Swap& swap) {
+    const QString kit = QString::fromStdString(swap.kitType);
+    const QString out = QString::fromStdString(swap.wentOutOn),
+                  back = QString::fromStdString(swap.cameBackOn);
+    if (swap.against.empty())
+        sayLine(QStringLiteral("  ▲ %1 %2 went out on %3 and came back on %4: put it back on %3.")
+                    .arg(kit, codeInWords(swap.code), out, back));
+    else
+        sayLine(QStringLiteral("  ▲ the %1s %2 of %4 and %3 of %5 were swapped: put %2 on %4 and %3 on %5.")
+                    .arg(kit, codeInWords(swap.code), codeInWords(swap.against), out, back));
+}
+
+void sayTally(const core::EventTally& tally, core::CalendarDay today) {
+    sayLine(QString::fromStdString(tally.event));
+    for (const core::BoatTally& boat : tally.boats)
+        sayBoat(boat, today);
+    for (const core::Swap& swap : tally.swaps)
+        saySwap(swap);
+}
 
 void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay today) {
     if (items.empty()) return sayLine(QStringLiteral("Nothing is missing."));
@@ -29,8 +68,21 @@ void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay t
     sayLine(QStringLiteral("A tag that is seen anywhere, in any check, takes its item off this list."));
 }
 
+int ofEvent(const core::Club& club, const Options& options, core::CalendarDay today) {
+    const auto tally = club.eventTally(options.event);
+    if (!tally) return fail(tally.error());
+    if (options.json) {
+        say(tallyJson(*tally));
+    } else {
+        sayTally(*tally, today);
+        sayMissing(tally->missing, today);
+    }
+    return tally->missing.empty() ? ExitFine : ExitNeedsSomebody;
+}
+
 int missing(const Options& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
+        if (!options.event.empty()) return ofEvent(club, options, moment.today);
         const auto items = club.missingItems();
         if (options.json)
             say(missingJson(items));
@@ -47,6 +99,7 @@ void addMissing(CommandLine& line) {
     Command command = line.add("missing", "what is missing, and where it was last seen",
                                [options] { return missing(*options); });
     takeCommon(command, *options);
+    command.text("--event", options->event, "only of what went out in an event, or on a day, with its tally");
 }
 
 } // namespace app

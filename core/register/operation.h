@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/instant.h"
+#include "core/base/result.h"
 
 #include <optional>
 #include <string>
@@ -18,5 +19,8 @@ struct Operation {
     std::string fuel;
     std::string incidents;
 };
+
+/// Why it cannot be so: hours, launches or times. BadInput.
+std::optional<Error> faultOf(const Operation& operation);
 
 } // namespace core

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace app {
+
+// What the documents of the command line are made of.
+
+using Json = nlohmann::ordered_json;
+
+/// Codes come from outside, so their bytes may be no UTF-8: what is not is replaced (U+FFFD).
+inline std::string written(const Json& document) {
+    return document.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
+}
+
+inline Json orNull(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
+
+inline Json orNull(const std::optional<core::CalendarDay>& day) {
+    return day ? Json(day->iso()) : Json();
+}
+
+inline Json orNull(const std::optional<core::Instant>& at) {
+    return at ? Json(at->iso()) : Json();
+}
+
+template <class Value, class Make>
+Json listOf(const std::vector<Value>& values, Make make) {
+    Json list = Json::array();
+    for (const Value& value : values)
+        list.push_back(make(value));
+    return list;
+}
+
+inline std::string joined(const std::vector<std::string>& names) {
+    std::string text;
+    for (const std::string& name : names)
+        text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
+
+} // namespace app

@@ -1,0 +1,71 @@
+#include "app/ctl/command.h"
+#include "app/ctl/commands.h"
+
+#include "app/ctl/check_input.h"
+#include "app/ctl/check_report.h"
+#include "app/ctl/check_run.h"
+#include "app/ctl/picture_reading.h"
+#include "app/ctl/terminal.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct Options : CommonOptions {
+    std::string place;
+    std::vector<std::string> from;
+    std::string codes;
+    std::string signer;
+};
+
+int stocktake(const Options& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        CheckPlan plan{.boat = options.place,
+                       .phase = core::Phase::Stocktake,
+                       .people = {},
+                       .points = {},
+                       .pictures = {},
+                       .codes = nullptr,
+                       .signer = {},
+                       .urgent = {},
+                       .event = {},
+                       .trip = {},
+                       .today = moment.today,
+                       .now = clockOf(options, moment)};
+        if (!options.signer.empty()) {
+            const auto signer = findPerson(club.people(), options.signer, "--sign");
+            if (!signer) return fail(signer.error());
+            plan.signer = *signer;
+        }
+        std::ifstream file;
+        if (const core::Outcome opened = openCodes(options.codes, file, plan.codes); !opened)
+            return fail(opened.error());
+        plan.pictures = readPictures(options.from);
+        if (reportUnreadable(plan.pictures)) return static_cast<int>(ExitBadInput);
+        const auto report = runCheck(club, plan);
+        if (!report) return fail(report.error());
+        if (options.json)
+            say(checkJson(*report));
+        else
+            sayStocktake(*report);
+        return exitOf(report->answer);
+    });
+}
+
+} // namespace
+
+void addStocktake(CommandLine& line) {
+    auto options = std::make_shared<Options>();
+    Command command = line.add("stocktake", "what is at a place against the register; unsigned it stays open",
+                               [options] { return stocktake(*options); });
+    takeCommon(command, *options);
+    command.text("--place", options->place, "the place", Need::Required);
+    command.several("--from", options->from, "pictures, folders or videos of the shelf");
+    command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");
+    command.notTogether("--from", "--codes");
+    command.text("--sign", options->signer, "who signs; what was not seen is missing from then on");
+    command.text("--at", options->at, "the instant of the stocktake, e.g. 2026-03-14T06:40:00Z");
+}
+
+} // namespace app
