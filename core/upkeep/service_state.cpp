@@ -1,5 +1,7 @@
 #include "core/upkeep/service_state.h"
 
+#include "core/upkeep/same_name.h"
+
 #include <algorithm>
 
 namespace core {
@@ -12,7 +14,7 @@ bool isLater(const ServiceRecord& a, const ServiceRecord& b) {
 
 bool isPutRight(const ServiceRecord& failed, const std::vector<ServiceRecord>& services) {
     return std::any_of(services.begin(), services.end(), [&](const ServiceRecord& other) {
-        return other.passed && other.rule == failed.rule && other.part == failed.part &&
+        return other.passed && sameName(other.rule, failed.rule) && sameName(other.part, failed.part) &&
                isLater(other, failed);
     });
 }

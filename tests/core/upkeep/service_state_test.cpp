@@ -1,0 +1,40 @@
+#include "core/upkeep/service_state.h"
+
+#include "tests/core/days.h"
+
+#include <gtest/gtest.h>
+
+namespace core {
+namespace {
+
+// Design: register CSV, `items.state`: the latest service record decides, each rule by itself.
+
+ServiceRecord record(const char* rule, const char* on, bool passed, const char* part = "") {
+    return {part, rule, day(on), {}, passed};
+}
+
+TEST(ServiceState, withoutAFailedRecordIsFine) {
+    EXPECT_FALSE(failedSince({}));
+    EXPECT_FALSE(failedSince({record("look", "2026-01-01", true)}));
+}
+
+TEST(ServiceState, isUnserviceableSinceTheFailedRecord) {
+    EXPECT_EQ(failedSince({record("look", "2026-01-05", false)}), day("2026-01-05"));
+    EXPECT_EQ(failedSince({record("look", "2026-01-05", false), record("look", "2026-01-01", true)}),
+              day("2026-01-05"));
+}
+
+TEST(ServiceState, aLaterPassedRecordOfTheSameRulePutsItRight) {
+    EXPECT_FALSE(failedSince({record("look", "2026-01-05", false), record("Look ", "2026-02-01", true)}));
+}
+
+TEST(ServiceState, anotherRulesOrPartsRecordDoesNot) {
+    EXPECT_EQ(failedSince({record("look", "2026-01-05", false), record("weigh", "2026-02-01", true)}),
+              day("2026-01-05"));
+    EXPECT_EQ(
+        failedSince({record("look", "2026-01-05", false, "cylinder"), record("look", "2026-02-01", true)}),
+        day("2026-01-05"));
+}
+
+} // namespace
+} // namespace core
