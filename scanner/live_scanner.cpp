@@ -99,6 +99,7 @@ void LiveScanner::take(const FrameReading& reading) {
     }
     const Tracker::Change change = m_tracker.update(reading.seen, reading.at);
     emit outlinesChanged(m_tracker.outlines(), QSize(reading.width, reading.height));
+    if (reading.advice && m_advice.update(*reading.advice, reading.at)) emit adviceChanged(m_advice.told());
     for (const std::string& text : change.gone)
         emit codeGone(text);
     for (const SeenCode& code : change.fresh)
@@ -107,7 +108,11 @@ void LiveScanner::take(const FrameReading& reading) {
 
 void LiveScanner::setState(SourceState state) {
     if (std::exchange(m_state, state) == state) return;
-    if (state != SourceState::Running) emit outlinesChanged({}, QSize());
+    if (state != SourceState::Running) {
+        emit outlinesChanged({}, QSize());
+        if (std::exchange(m_advice, SteadyAdvice()).told() != PictureAdvice::None)
+            emit adviceChanged(PictureAdvice::None);
+    }
     emit stateChanged(state);
 }
 

@@ -3,6 +3,7 @@
 #include "scanner/code_reader.h"
 #include "scanner/file_fault.h"
 #include "scanner/source_state.h"
+#include "scanner/steady_advice.h"
 #include "scanner/tracker.h"
 
 #include <QByteArray>
@@ -83,6 +84,10 @@ signals:
     /// All codes in view, after each frame read. Corners are in pixels of a frame of `frameSize`.
     void outlinesChanged(const std::vector<scanner::TrackedCode>& codes, QSize frameSize);
 
+    /// What would help to read more, when that has held for most of a second; None when it no longer does or
+    /// the source has stopped.
+    void adviceChanged(scanner::PictureAdvice advice);
+
     void previewChanged(const QImage& preview);
     void stateChanged(scanner::SourceState state);
     void camerasChanged();
@@ -103,6 +108,7 @@ private:
     std::unique_ptr<FrameSource> m_source;
     QThread m_thread;
     Tracker m_tracker;
+    SteadyAdvice m_advice;
     SourceState m_state = SourceState::Stopped;
     int m_sourceNumber = 0; ///< words of earlier sources, still on their way, are passed over
     int m_previewWidth = 0;

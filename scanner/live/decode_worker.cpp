@@ -5,6 +5,11 @@
 #include <utility>
 
 namespace scanner {
+namespace {
+
+constexpr std::chrono::milliseconds adviceEvery{200};
+
+} // namespace
 
 DecodeWorker::DecodeWorker(FrameMailbox& mailbox, CodeReader reader)
     : m_mailbox(mailbox)
@@ -20,6 +25,11 @@ void DecodeWorker::readWaiting() {
     reading.at = frame->at;
     reading.source = frame->source;
     reading.last = frame->last;
+    if (std::exchange(m_source, frame->source) != frame->source) m_nextAdvice = frame->at;
+    if (!frame->last && frame->at >= m_nextAdvice) {
+        reading.advice = adviseOn(frame->grey.view(), reading.seen);
+        m_nextAdvice = frame->at + adviceEvery;
+    }
     emit frameRead(reading);
 }
 

@@ -1,10 +1,12 @@
 #pragma once
 
 #include "scanner/code_reader.h"
+#include "scanner/picture_advice.h"
 
 #include <QObject>
 
 #include <chrono>
+#include <optional>
 #include <vector>
 
 namespace scanner {
@@ -18,7 +20,8 @@ struct FrameReading {
     int height = 0;
     std::chrono::milliseconds at{};
     int source = 0;
-    bool last = false; ///< nothing was read: the recording is at its end
+    bool last = false;                   ///< nothing was read: the recording is at its end
+    std::optional<PictureAdvice> advice; ///< some five times a second: it costs a few milliseconds
 };
 
 /// Takes frames from the mailbox and reads them. Lives on the reading thread, whose event loop wakes it.
@@ -39,6 +42,8 @@ signals:
 private:
     FrameMailbox& m_mailbox;
     CodeReader m_reader;
+    std::chrono::milliseconds m_nextAdvice{0};
+    int m_source = -1; ///< whose time that is
 };
 
 } // namespace scanner

@@ -70,6 +70,22 @@ TEST_F(LiveScannerOnRecordings, readsAFolderOfPicturesToItsEnd) {
     EXPECT_EQ(previews[0].size(), QSize(640, 360));
 }
 
+TEST_F(LiveScannerOnRecordings, advisesLightWhileItIsDarkAndNoLonger) {
+    QImage dark(640, 360, QImage::Format_RGB32);
+    dark.fill(QColor(12, 12, 12));
+    std::vector<QImage> pictures(20, dark);
+    pictures.insert(pictures.end(), 20, support::tagPicture({"K000000001"}, {640, 360}));
+    support::writeVideo(folder / "v.avi", pictures, 10, support::VideoKind::MjpegInAvi);
+    LiveScanner live(read);
+    listenTo(live);
+    std::vector<PictureAdvice> advice;
+    QObject::connect(&live, &LiveScanner::adviceChanged, [&](PictureAdvice told) { advice.push_back(told); });
+    live.useRecording({folder / "v.avi"});
+    ASSERT_TRUE(waitFor([&] { return live.state() == SourceState::Ended; }));
+    EXPECT_EQ(advice, (std::vector{PictureAdvice::TooDark, PictureAdvice::None}));
+    EXPECT_FALSE(found.empty()); // so it was the light that took the advice away, not the end
+}
+
 TEST_F(LiveScannerOnRecordings, losesNoFrameOfAVideoToASlowReader) {
     std::vector<QImage> pictures;
     for (int i = 0; i < 12; ++i) // each tag is in view for a tenth of a second only
