@@ -24,6 +24,10 @@ mkdir -p "$out"
 say "Quillmere Lake Rescue, an invented club: its register becomes a club file."
 show create "$club" --club "Quillmere Lake Rescue" --from "$demo/club" --today $day
 
+say "Its record of two seasons: forty trips, what was lost and what was worn out."
+"$demo/seasons.sh" "$ctl" "$club"
+show missing "$club" --event "Lake festival 2025" --today $day
+
 say "Every item, boat and person gets a tag to print."
 show tags "$club" --out "$out/tags.pdf" --control
 
