@@ -27,5 +27,6 @@ void addReceive(CommandLine& line);
 void addRetag(CommandLine& line);
 void addWriteOff(CommandLine& line);
 void addRelease(CommandLine& line);
+void addReplace(CommandLine& line);
 
 } // namespace app

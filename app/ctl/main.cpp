@@ -25,5 +25,6 @@ int main(int argc, char** argv) {
     app::addRetag(line);
     app::addWriteOff(line);
     app::addRelease(line);
+    app::addReplace(line);
     return line.run(argc, argv);
 }

@@ -1,0 +1,50 @@
+#include "core/club/club_state.h"
+
+#include "core/plan/replacement_plan.h"
+
+#include <fmt/format.h>
+
+namespace core {
+namespace {
+
+Error outOf(const std::string& what, const std::string& mend) {
+    return {ErrorKind::BadInput, what, {}, mend};
+}
+
+/// Also refuses what is no number.
+Outcome checked(const ReplacementQuestion& question) {
+    if (question.months < 1 || question.months > 1200)
+        return outOf(fmt::format("a horizon of {} months is none", question.months), "give 1 to 1200");
+    if (!(question.confidence > 0 && question.confidence < 1))
+        return outOf(fmt::format("{} is no confidence", question.confidence),
+                     "give a number above 0 and below 1, like 0.95");
+    if (question.coverMonths < 0 || question.coverMonths > 1200)
+        return outOf(fmt::format("a cover of {} months is none", question.coverMonths), "give 0 to 1200");
+    if (question.marginDays < 0 || question.marginDays > 3650)
+        return outOf(fmt::format("a margin of {} days is none", question.marginDays), "give 0 to 3650");
+    if (!(question.prior.losses > 0 && question.prior.losses <= 1e6 && question.prior.itemYears > 0 &&
+          question.prior.itemYears <= 1e9))
+        return outOf("losses and item-years believed beforehand are more than 0",
+                     "give both, like 0.5 in 10");
+    return Done{};
+}
+
+ReplacementInput inputOf(const Club& club, const RegisterStore& store) {
+    ReplacementInput input;
+    input.kitTypes = store.allKitTypes();
+    for (const Boat& boat : club.boats())
+        input.manifests.push_back(store.manifestOf(boat));
+    input.items = store.allRecords();
+    return input;
+}
+
+} // namespace
+
+Result<ReplacementPlan> Club::replacementPlan(const ReplacementQuestion& question, CalendarDay today) const {
+    if (const Outcome good = checked(question); !good) return good.error();
+    return guarded([&]() -> Result<ReplacementPlan> {
+        return planReplacement(inputOf(*this, m_state->registerStore), question, today);
+    });
+}
+
+} // namespace core

@@ -1,0 +1,54 @@
+#include "core/plan/last_good_day.h"
+
+#include "core/upkeep/due_date.h"
+
+#include <algorithm>
+
+namespace core {
+namespace {
+
+/// Within a tolerance a passed rule is only a remark, so the item still counts.
+CalendarDay lastGoodDayOf(const RuleDue& due) {
+    switch (due.rule.tolerance.kind) {
+    case Tolerance::Kind::Days:
+        return std::max(*due.lastGoodDay, due.due->plusDays(due.rule.tolerance.days));
+    case Tolerance::Kind::EndOfMonth:
+        return std::max(*due.lastGoodDay, due.due->lastOfMonth());
+    default:
+        return *due.lastGoodDay;
+    }
+}
+
+} // namespace
+
+bool endsLife(const LifeRule& rule) {
+    const bool ends = rule.kind == RuleKind::Stamped || rule.kind == RuleKind::FromMade ||
+                      rule.kind == RuleKind::FromFirstUse || rule.kind == RuleKind::YearEndFromMade;
+    return ends && rule.part.empty() && rule.severity == Severity::Stop;
+}
+
+KitType withLifeEndsOnly(const KitType& kitType) {
+    KitType ends = kitType;
+    std::erase_if(ends.rules, [](const LifeRule& rule) { return !endsLife(rule); });
+    return ends;
+}
+
+std::optional<CalendarDay> lastGoodDayOf(const ItemRecord& record, const KitType& lifeEnds) {
+    CalendarDay last = endlessDay;
+    for (const RuleDue& due : dueDatesOf(record, lifeEnds, CalendarDay::fromNumber(1)))
+        if (due.due)
+            last = std::min(last, lastGoodDayOf(due));
+        else if (due.isPassedStop())
+            return std::nullopt;
+    return last;
+}
+
+CalendarDay lastGoodDayOfNew(const KitType& lifeEnds, CalendarDay arrival) {
+    ItemRecord bought;
+    bought.item.made = bought.item.firstUse = arrival;
+    KitType known = lifeEnds;
+    std::erase_if(known.rules, [](const LifeRule& rule) { return rule.kind == RuleKind::Stamped; });
+    return lastGoodDayOf(bought, known).value_or(endlessDay);
+}
+
+} // namespace core
