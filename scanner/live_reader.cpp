@@ -12,16 +12,12 @@ namespace {
 using reader::FrameReader;
 using reader::ReadingStep;
 
-/// Steps that share their findings go together. After the last turn comes the first again.
-const std::array<std::vector<ReadingStep>, 9> turns{{{ReadingStep::Triples, ReadingStep::Bent},
-                                                     {ReadingStep::Bars},
-                                                     {ReadingStep::Patches},
-                                                     {ReadingStep::Pairs, ReadingStep::Bent},
-                                                     {ReadingStep::Plain, ReadingStep::WidePatches},
-                                                     {ReadingStep::CloseUp, ReadingStep::WidestPatches},
-                                                     {ReadingStep::AllBars},
-                                                     {ReadingStep::NegativePatches},
-                                                     {ReadingStep::PlainThorough, ReadingStep::ForeignBars}}};
+/// After the last comes the first again.
+constexpr std::array order{
+    ReadingStep::Triples,         ReadingStep::Pairs,         ReadingStep::Bars,
+    ReadingStep::Patches,         ReadingStep::Plain,         ReadingStep::WidePatches,
+    ReadingStep::CloseUp,         ReadingStep::WidestPatches, ReadingStep::AllBars,
+    ReadingStep::NegativePatches, ReadingStep::PlainThorough, ReadingStep::ForeignBars};
 
 constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
 constexpr int forgottenAfter = 3;  // frames in which it was not found
@@ -52,7 +48,8 @@ struct LiveReader::State {
     std::chrono::milliseconds budget;
     Clock clock;
     std::vector<Known> known;
-    std::size_t nextTurn = 0;
+    std::size_t next = 0; ///< step, in the order
+    int skip = 0;         ///< of its candidates
 
     std::vector<SeenCode> follow(FrameReader& frame);
     void readOn(FrameReader& frame);
@@ -60,7 +57,7 @@ struct LiveReader::State {
 };
 
 LiveReader::LiveReader(TagTest isTag, std::chrono::milliseconds budget, Clock clock)
-    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0})) {}
+    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0, 0})) {}
 
 LiveReader::~LiveReader() = default;
 LiveReader::LiveReader(LiveReader&&) noexcept = default;
@@ -85,11 +82,18 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
     return still;
 }
 
+/// Goes on where the frame before was cut off.
 void LiveReader::State::readOn(FrameReader& frame) {
-    for (std::size_t count = 0; count < turns.size() && !frame.isLate(); ++count) {
-        for (const ReadingStep step : turns[nextTurn])
-            if (!frame.isLate()) frame.run(step);
-        nextTurn = (nextTurn + 1) % turns.size();
+    for (std::size_t count = 0; count < order.size() && !frame.isLate(); ++count) {
+        frame.run(order[next], skip);
+        if (const auto cut = frame.cutOffAt()) {
+            // What was just tried may have been cut short, so it is tried again, unless it fills a whole
+            // frame.
+            skip = std::max(*cut - 1, count == 0 ? skip + 1 : 0);
+            return;
+        }
+        next = (next + 1) % order.size();
+        skip = 0;
     }
 }
 
@@ -103,10 +107,13 @@ void LiveReader::State::remember(const FrameReader& frame, const std::vector<See
 
 std::vector<SeenCode> LiveReader::read(GreyView view) {
     if (view.isEmpty()) return {};
-    const auto budget = m_state->clock == Clock::Wall ? reader::TimeBudget::ofWall(m_state->budget)
-                                                      : reader::TimeBudget::ofThread(m_state->budget);
+    // A tenth is kept: the pieces of work between two looks at the clock take up to some milliseconds.
+    const auto steps = std::chrono::duration_cast<reader::TimeBudget::Duration>(m_state->budget) * 9 / 10;
+    const auto budget = m_state->clock == Clock::Wall ? reader::TimeBudget::ofWall(steps)
+                                                      : reader::TimeBudget::ofThread(steps);
     FrameReader frame(copyOf(view), m_state->isTag);
     frame.setBudget(budget);
+    frame.bendAtOnce();
     std::vector<SeenCode> codes = m_state->follow(frame);
     m_state->readOn(frame);
     const std::vector<SeenCode> fresh = frame.codes();

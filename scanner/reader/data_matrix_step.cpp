@@ -90,13 +90,14 @@ double modulePixelsOf(const Homography& h, int n) {
 }
 
 std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& toPicture,
-                               const MatrixSize& size, bool negative, const TextTest& isTag) {
-
+                               const MatrixSize& size, bool negative, const TextTest& isTag,
+                               const TimeBudget& budget) {
     const int n = size.modules;
     const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
     const GridSamples samples = sampleGrid(picture, mapping, modulePixelsOf(toPicture, n), n, n, negative);
     for (const Threshold& threshold : {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0},
                                        Threshold{5, 0.7f}, Threshold{11, 0.7f}, Threshold{0, 0.7f}}) {
+        if (budget.isSpent()) return std::nullopt;
         const GridSamples soft = softModules(samples, threshold);
         for (int erased = 0; erased <= size.checks - 3; erased += 2) {
             const auto reading = mendMatrix(soft, size, erased, erased);
@@ -117,7 +118,7 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& t
 } // namespace
 
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
-                                       const TextTest& isTag) {
+                                       const TextTest& isTag, const TimeBudget& budget) {
     const auto guess =
         projectionThrough({Point{0, 0}, Point{nominal, 0}, Point{nominal, nominal}, Point{0, nominal}}, quad);
     if (!guess) return std::nullopt;
@@ -133,6 +134,7 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
     for (int k = 0; k < 2; ++k) {
         if (score(turns[k]) < leastSolidity) break;
         for (const MatrixSize& size : matrixSizes()) {
+            if (budget.isSpent()) return std::nullopt;
             const double scale = static_cast<double>(nominal) / size.modules;
             const Homography start = StraightPatch::fromModules() * quarterTurns(turns[k], nominal) *
                                      Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}};
@@ -149,9 +151,8 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
         GridFitter fitter(patch, matrixPattern(size.modules), candidates[i].toPatch);
         fitter.approach(-1, 0, 0);
         fitter.refine();
-        if (auto code = decode(picture, patch.toPicture() * fitter.toPatch(), size, negative, isTag)) {
+        if (auto code = decode(picture, patch.toPicture() * fitter.toPatch(), size, negative, isTag, budget))
             return code;
-        }
     }
     return std::nullopt;
 }

@@ -3,6 +3,7 @@
 #include "scanner/reader/dark_patches.h"
 #include "scanner/reader/picture_levels.h"
 #include "scanner/reader/text_test.h"
+#include "scanner/reader/time_budget.h"
 #include "scanner/seen_code.h"
 
 #include <optional>
@@ -10,8 +11,8 @@
 namespace scanner::reader {
 
 /// Reads the Data Matrix that may lie in a dark patch: finds its solid edges, its size by the alternating
-/// ones, fits the grid, mends the codewords.
+/// ones, fits the grid, mends the codewords. Nothing when the time is spent before.
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& patch, bool negative,
-                                       const TextTest& isTag);
+                                       const TextTest& isTag, const TimeBudget& budget = {});
 
 } // namespace scanner::reader

@@ -3,16 +3,17 @@
 #include "scanner/reader/straight_patch.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstddef>
 
 namespace scanner::reader {
 namespace {
 
 constexpr double side = 14; // modules between finder centres of version 1
 
-float nearest(const ContrastMap& map, double x, double y) {
-    if (!(x >= 0 && y >= 0 && x < map.width && y < map.height)) return 0;
-    return map.row(static_cast<int>(y))[static_cast<int>(x)];
+int levelAt(const ContrastMap& map, int x, int y) {
+    return x >= 0 && y >= 0 && x < map.width && y < map.height ? map.row(y)[x] : 0;
 }
 
 /// Offset in pixels of a module offset in the mean of two finders' shapes.
@@ -31,35 +32,82 @@ Point modulesBetween(const Finder& a, const Finder& b) {
     return {(s[3] * dx - s[1] * dy) / determinant, (s[0] * dy - s[2] * dx) / determinant};
 }
 
-/// Correlation of a finder pattern whose axes are `right` and `down` (pixels a module) with the map at a
-/// place.
-double finderScore(const ContrastMap& map, Point at, Point right, Point down, float sign) {
-    double n = 0, s = 0, ss = 0, t = 0, tt = 0, st = 0;
-    for (int row = -4; row <= 4; ++row)
-        for (int column = -4; column <= 4; ++column) {
-            const int ring = std::max(std::abs(row), std::abs(column));
-            const double target = ring == 2 || ring == 4 ? 1 : -1;
-            const double value = sign * nearest(map, at.x + column * right.x + row * down.x,
-                                                at.y + column * right.y + row * down.y);
-            n += 1;
-            s += value;
-            ss += value * value;
-            t += target;
-            tt += target * target;
-            st += value * target;
-        }
-    const double vs = ss - s * s / n, vt = tt - t * t / n;
-    return vs > 1 ? (st - s * t / n) / std::sqrt(vs * vt) : 0;
-}
+/// Correlation of places of the map with what should be there, 1 or -1, as they come one by one.
+struct MapCorrelation {
+    int n = 0, sum = 0, squares = 0, targets = 0, products = 0;
 
-Point seekFinder(const ContrastMap& map, Point expected, Point right, Point down, float sign) {
+    void add(int value, int target) {
+        n += 1;
+        sum += value;
+        squares += value * value;
+        targets += target;
+        products += value * target;
+    }
+
+    double value() const {
+        if (n == 0) return 0;
+        const double mean = static_cast<double>(sum) / n, meanTarget = static_cast<double>(targets) / n;
+        const double spread = squares - sum * mean, spreadTarget = n - targets * meanTarget;
+        return spread > 1 && spreadTarget > 0
+                   ? (products - sum * meanTarget) / std::sqrt(spread * spreadTarget)
+                   : 0;
+    }
+};
+
+/// A finder pattern with its light ring, drawn with axes `right` and `down` (pixels a module) and compared
+/// with the map at many places.
+class FinderTemplate {
+public:
+    FinderTemplate(const ContrastMap& map, Point right, Point down)
+        : m_map(map) {
+        int i = 0;
+        for (int row = -reach; row <= reach; ++row)
+            for (int column = -reach; column <= reach; ++column, ++i) {
+                const int ring = std::max(std::abs(row), std::abs(column));
+                const int x = static_cast<int>(std::lround(column * right.x + row * down.x)),
+                          y = static_cast<int>(std::lround(column * right.y + row * down.y));
+                m_taps[i] = {x, y, ring == 2 || ring == 4 ? 1 : -1};
+                m_offsets[i] = static_cast<std::ptrdiff_t>(y) * map.width + x;
+                m_wide = std::max(m_wide, std::abs(x));
+                m_high = std::max(m_high, std::abs(y));
+            }
+    }
+
+    double scoreAt(Point place) const {
+        if (!(std::abs(place.x) < 1e6 && std::abs(place.y) < 1e6)) return 0;
+        const int x = static_cast<int>(std::floor(place.x)), y = static_cast<int>(std::floor(place.y));
+        MapCorrelation correlation;
+        if (x >= m_wide && y >= m_high && x + m_wide < m_map.width && y + m_high < m_map.height) {
+            const std::int8_t* middle = m_map.row(y) + x;
+            for (int i = 0; i < count; ++i)
+                correlation.add(middle[m_offsets[i]], m_taps[i].target);
+        } else {
+            for (const Tap& tap : m_taps)
+                correlation.add(levelAt(m_map, x + tap.x, y + tap.y), tap.target);
+        }
+        return correlation.value();
+    }
+
+private:
+    static constexpr int reach = 4, count = (2 * reach + 1) * (2 * reach + 1);
+    struct Tap {
+        int x, y, target;
+    };
+
+    const ContrastMap& m_map;
+    std::array<Tap, count> m_taps{};
+    std::array<std::ptrdiff_t, count> m_offsets{};
+    int m_wide = 0, m_high = 0;
+};
+
+Point seekFinder(const FinderTemplate& pattern, Point expected, Point right, Point down, int sign) {
     Point best = expected;
     double bestScore = 0.2; // below this the expected place is as good
     const auto look = [&](Point from, double reach, double step) {
         for (double v = -reach; v <= reach; v += step)
             for (double u = -reach; u <= reach; u += step) {
                 const Point at{from.x + u * right.x + v * down.x, from.y + u * right.y + v * down.y};
-                const double score = finderScore(map, at, right, down, sign) - 0.01 * std::hypot(u, v);
+                const double score = sign * pattern.scoreAt(at) - 0.01 * std::hypot(u, v);
                 if (score > bestScore) {
                     bestScore = score;
                     best = at;
@@ -76,10 +124,16 @@ Point plus(Point a, Point b, double factor = 1) {
 }
 
 /// Builds the guess with corner, right and below finder at given places; the unknown one is sought first.
+/// Nothing when the two that were found do not look like finders of a symbol that lies so.
 std::optional<Homography> guessWith(const ContrastMap& map, std::array<Point, 3> places, int unknown,
-                                    float sign) {
+                                    int sign) {
+    constexpr double leastKnown = 0.3; // mean correlation of the two
     const Point right = plus(places[1], places[0], -1), down = plus(places[2], places[0], -1);
-    places[unknown] = seekFinder(map, places[unknown], {right.x / side, right.y / side},
+    const FinderTemplate pattern(map, {right.x / side, right.y / side}, {down.x / side, down.y / side});
+    const double known =
+        sign * (pattern.scoreAt(places[(unknown + 1) % 3]) + pattern.scoreAt(places[(unknown + 2) % 3]));
+    if (known < 2 * leastKnown) return std::nullopt;
+    places[unknown] = seekFinder(pattern, places[unknown], {right.x / side, right.y / side},
                                  {down.x / side, down.y / side}, sign);
     return affineThrough({Point{3.5, 3.5}, Point{3.5 + side, 3.5}, Point{3.5, 3.5 + side}}, places);
 }
@@ -88,30 +142,23 @@ std::optional<Homography> guessWith(const ContrastMap& map, std::array<Point, 3>
 
 double quickCorrelation(const ContrastMap& map, const GridPattern& pattern, const Homography& toPicture,
                         bool negative) {
-    const float sign = negative ? -1.0f : 1.0f;
-    double n = 0, s = 0, ss = 0, t = 0, tt = 0, st = 0;
+    MapCorrelation correlation;
     for (int row = -1; row <= pattern.rows; ++row)
         for (int column = -1; column <= pattern.columns; ++column) {
-            const double target = pattern.at(column, row);
+            const int target = pattern.at(column, row);
             if (target == 0) continue;
             const Point p = toPicture.map(column + 0.5, row + 0.5);
-            const double value = sign * nearest(map, p.x, p.y);
-            n += 1;
-            s += value;
-            ss += value * value;
-            t += target;
-            tt += target * target;
-            st += value * target;
+            const bool inside = p.x >= 0 && p.y >= 0 && p.x < map.width && p.y < map.height;
+            correlation.add(inside ? map.row(static_cast<int>(p.y))[static_cast<int>(p.x)] : 0, target);
         }
-    const double vs = ss - s * s / n, vt = tt - t * t / n;
-    return vs > 1 ? (st - s * t / n) / std::sqrt(vs * vt) : 0;
+    return negative ? -correlation.value() : correlation.value();
 }
 
 std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<Finder>& finders,
-                                      std::size_t most) {
+                                      std::size_t most, const TimeBudget& budget) {
     std::vector<PairGuess> guesses;
     const int count = static_cast<int>(finders.size());
-    for (int i = 0; i < count; ++i)
+    for (int i = 0; i < count && !budget.isSpent(); ++i)
         for (int k = i + 1; k < count; ++k) {
             const Finder& a = finders[i];
             const Finder& b = finders[k];
@@ -119,7 +166,7 @@ std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<
             if (std::max(a.module, b.module) > 1.6 * std::min(a.module, b.module)) continue;
             const Point between = modulesBetween(a, b);
             const double distance = std::hypot(between.x, between.y);
-            const float sign = a.negative ? -1.0f : 1.0f;
+            const int sign = a.negative ? -1 : 1;
             const auto consider = [&](std::array<Point, 3> places, int unknown) {
                 if (const auto guess = guessWith(map, places, unknown, sign)) {
                     const double correlation = quickCorrelation(map, qrPattern(1), *guess, a.negative);

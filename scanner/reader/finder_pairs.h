@@ -3,6 +3,7 @@
 #include "scanner/reader/finder_search.h"
 #include "scanner/reader/grid_pattern.h"
 #include "scanner/reader/homography.h"
+#include "scanner/reader/time_budget.h"
 
 #include <vector>
 
@@ -21,8 +22,9 @@ double quickCorrelation(const ContrastMap& map, const GridPattern& pattern, cons
                         bool negative);
 
 /// Every pair of finders at a version 1 symbol's distance, as side or diagonal; the third finder is sought
-/// within four modules of where it should be. The best `most` guesses, best first.
+/// within four modules of where it should be. The best `most` guesses, best first; of fewer
+/// pairs when the time is spent.
 std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<Finder>& finders,
-                                      std::size_t most);
+                                      std::size_t most, const TimeBudget& budget);
 
 } // namespace scanner::reader

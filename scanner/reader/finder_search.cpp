@@ -240,7 +240,7 @@ bool measureShape(const ContrastMap& map, Finder& finder) {
 
 } // namespace
 
-std::vector<Finder> findFinders(const ContrastMap& map) {
+std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget) {
     if (map.width < 16 || map.height < 16) return {};
     std::vector<Hit> hits;
     findHits(map, false, hits);
@@ -251,6 +251,7 @@ std::vector<Finder> findFinders(const ContrastMap& map) {
     std::vector<Finder> finders;
     for (const Cluster& c : clustering.clusters()) {
         if (c.hits < 3) continue;
+        if (budget.isSpent()) break;
         Finder finder{{c.x, c.y}, {}, c.module, c.negative, 0};
         if (!measureShape(map, finder)) continue;
         const Finder first = finder;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "scanner/reader/local_contrast.h"
+#include "scanner/reader/time_budget.h"
 #include "scanner/seen_code.h"
 
 #include <array>
@@ -22,7 +23,7 @@ struct Finder {
 
 /// Finder patterns with modules of about 1 to 5 pixels (at the map's scale): 1:1:3:1:1 along rows and
 /// columns, then rays. The strongest 150 at most, most certain first: a field of gravel shows thousands of
-/// weak ones.
-std::vector<Finder> findFinders(const ContrastMap& map);
+/// weak ones. When the time is spent, those that were found until then.
+std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget = {});
 
 } // namespace scanner::reader

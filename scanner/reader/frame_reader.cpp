@@ -58,7 +58,10 @@ FrameReader::FrameReader(GreyPicture picture, TextTest isTag)
     m_reduction = std::max(1.0, std::round(m_reduction / std::max(1, m_picture.full().width)));
 }
 
-void FrameReader::run(ReadingStep step) {
+void FrameReader::run(ReadingStep step, int skip) {
+    m_skip = skip;
+    m_candidate = 0;
+    m_isCut = false;
     switch (step) {
     case ReadingStep::Triples:
         return readTriples(finders(), 1);
@@ -73,14 +76,15 @@ void FrameReader::run(ReadingStep step) {
     case ReadingStep::Pairs:
         return readPairs();
     case ReadingStep::Bent:
-        return readBent();
+        return readAllBent();
     case ReadingStep::CloseUp:
         return readCloseUp();
     case ReadingStep::WidestPatches:
         return readPatches(1, 2, false);
     case ReadingStep::NegativePatches:
         readPatches(1, 1, true);
-        return readPatches(0, 1, true);
+        if (!m_isCut) readPatches(0, 1, true);
+        return;
     case ReadingStep::AllBars:
         return readBars(BarEffort::AllBands);
     case ReadingStep::PlainThorough:
@@ -102,6 +106,17 @@ std::vector<SeenCode> FrameReader::codes() const {
     return codes;
 }
 
+/// Whether the next candidate of the step is to be tried: it is not if an earlier frame has, or if the time
+/// is spent.
+bool FrameReader::takesNext() {
+    if (m_isCut) return false;
+    if (m_candidate >= m_skip && isLate()) {
+        m_isCut = true;
+        return false;
+    }
+    return m_candidate++ >= m_skip;
+}
+
 bool FrameReader::isTaken(Point p) const {
     return std::any_of(m_taken.begin(), m_taken.end(), [&](const auto& area) { return contains(area, p); });
 }
@@ -115,7 +130,7 @@ void FrameReader::add(SeenCode code) {
 const std::vector<Finder>& FrameReader::finders() {
     if (!m_finders) {
         m_contrast = contrastOf(smoothed(m_picture.full()), 15);
-        m_finders = findFinders(*m_contrast);
+        m_finders = findFinders(*m_contrast, m_budget);
     }
     return *m_finders;
 }
@@ -134,12 +149,13 @@ void FrameReader::readPlain(Effort effort) {
 void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) {
     int tried = 0;
     for (const FinderTriple& triple : findTriples(finders)) {
+        if (!takesNext()) continue;
         const auto centre = [&](int finder) {
             return Point{finders[finder].centre.x * scale, finders[finder].centre.y * scale};
         };
         const Point a = centre(triple.corner), b = centre(triple.right), c = centre(triple.below);
         if (isTaken(a) || isTaken(b) || isTaken(c) || isTaken({(b.x + c.x) / 2, (b.y + c.y) / 2})) continue;
-        if (++tried > mostTriples || isLate()) break;
+        if (++tried > mostTriples) break;
         const bool negative = finders[triple.corner].negative;
         for (int version = 1; version <= 6; ++version) {
             const int size = 17 + 4 * version;
@@ -149,47 +165,56 @@ void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) 
             for (int i = 0; i < 6; ++i)
                 guess->m[i] *= scale;
             const GridFit fit = fitGrid(m_picture, qrPattern(version), *guess, negative);
-            if (version == 1 && fit.correlation > bendable) m_unread.push_back({fit, negative});
-            if (fit.correlation < leastCorrelation) continue;
-            if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag)) {
-                add(std::move(*code));
-                break;
-            }
+            if (readFlat(fit, version, negative)) break;
         }
     }
+}
+
+/// A fit that cannot be read is kept for the step that bends it, or bent now.
+bool FrameReader::readFlat(const GridFit& fit, int version, bool negative) {
+    if (fit.correlation >= leastCorrelation)
+        if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag)) {
+            add(std::move(*code));
+            return true;
+        }
+    if (version > 1 || fit.correlation <= bendable) return false;
+    if (m_bendsAtOnce) return readBent({fit, negative});
+    m_unread.push_back({fit, negative});
+    return false;
+}
+
+bool FrameReader::readBent(const Unread& unread) {
+    auto code = readBentQrTag(m_picture, unread.fit, unread.negative, m_isTag);
+    if (code) add(std::move(*code));
+    return code.has_value();
 }
 
 void FrameReader::readPairs() {
     std::vector<Finder> free;
     for (const Finder& finder : finders())
         if (!isTaken(finder.centre)) free.push_back(finder);
-    for (const PairGuess& guess : guessFromPairs(*m_contrast, free, mostPairs)) {
-        if (isLate()) return;
+    for (const PairGuess& guess : guessFromPairs(*m_contrast, free, mostPairs, m_budget)) {
+        if (!takesNext()) continue;
         if (isTaken(free[guess.first].centre) || isTaken(free[guess.second].centre)) continue;
         if (isTaken(guess.toPicture.map(10.5, 10.5))) continue;
         const GridFit fit = fitGrid(m_picture, qrPattern(1), guess.toPicture, guess.negative);
-        if (fit.correlation > bendable) m_unread.push_back({fit, guess.negative});
-        if (fit.correlation < leastCorrelation) continue;
-        if (auto code = readFittedQr(m_picture, fit, 1, guess.negative, m_isTag)) add(std::move(*code));
+        readFlat(fit, 1, guess.negative);
     }
 }
 
-void FrameReader::readBent() {
-    for (const Unread& unread : m_unread) {
-        if (isLate()) return;
-        if (isTaken(unread.fit.toPicture.map(10.5, 10.5))) continue;
-        if (auto code = readBentQrTag(m_picture, unread.fit, unread.negative, m_isTag)) add(std::move(*code));
-    }
+void FrameReader::readAllBent() {
+    for (const Unread& unread : m_unread)
+        if (takesNext() && !isTaken(unread.fit.toPicture.map(10.5, 10.5))) readBent(unread);
 }
 
 void FrameReader::readPatches(int level, int reach, bool negative) {
     if (level >= static_cast<int>(m_picture.levels.size())) return;
     const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
     for (Quad patch : findDarkPatches(map, reach, negative)) {
-        if (isLate()) return;
+        if (!takesNext()) continue;
         scale(patch, 1 << level);
         if (isTaken(middleOf(patch))) continue;
-        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag)) add(std::move(*code));
+        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget)) add(std::move(*code));
     }
 }
 
@@ -197,27 +222,26 @@ void FrameReader::readPatches(int level, int reach, bool negative) {
 void FrameReader::readCloseUp() {
     constexpr double large = 2.5; // pixels of the smaller picture; below it the full size has found it
     for (int level = 1; level < std::min(3, static_cast<int>(m_picture.levels.size())); ++level) {
-        if (isLate()) return;
-        auto found = findFinders(contrastOf(smoothed(m_picture.levels[level]), 15));
+        if (m_isCut) return;
+        auto found = findFinders(contrastOf(smoothed(m_picture.levels[level]), 15), m_budget);
         std::erase_if(found, [](const Finder& finder) { return finder.module < large; });
         readTriples(found, 1 << level);
     }
-    readPatches(2, 2, false);
+    if (!m_isCut) readPatches(2, 2, false);
 }
 
 void FrameReader::readBars(BarEffort effort) {
     for (const BarRegion& region : bars()) {
-        if (isLate()) return;
-        if (isTaken(region.centre)) continue;
-        if (auto code = readCode128(m_picture.full(), region, effort, m_isTag)) add(std::move(*code));
+        if (!takesNext() || isTaken(region.centre)) continue;
+        if (auto code = readCode128(m_picture.full(), region, effort, m_isTag, m_budget))
+            add(std::move(*code));
     }
 }
 
 void FrameReader::readForeignBars() {
     for (const BarRegion& region : bars()) {
-        if (isLate()) return;
-        if (isTaken(region.centre)) continue;
-        if (auto code = readForeignLinear(m_picture.full(), region, m_isTag)) add(std::move(*code));
+        if (!takesNext() || isTaken(region.centre)) continue;
+        if (auto code = readForeignLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
     }
 }
 

@@ -26,9 +26,16 @@ public:
     /// When it is spent, steps end with what they have.
     void setBudget(const TimeBudget& budget) { m_budget = budget; }
     bool isLate() const { return m_budget.isSpent(); }
+    /// The step for bent labels is not a step of its own but follows each fit that was not read: a stream's
+    /// frame may have no time left for it later.
+    void bendAtOnce() { m_bendsAtOnce = true; }
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
     void mask(const std::array<Point, 4>& area);
-    void run(ReadingStep step);
+    /// Tries what the step finds in the picture, but for the first `skip` candidates.
+    void run(ReadingStep step, int skip = 0);
+    /// How many candidates the last step came through when the time was spent: in the next frame of a stream
+    /// it can go on there. Nothing when it ran to its end.
+    std::optional<int> cutOffAt() const { return m_isCut ? std::optional(m_candidate) : std::nullopt; }
 
     /// Corners are in pixels of the picture that was given.
     std::vector<SeenCode> codes() const;
@@ -45,13 +52,16 @@ private:
     void readPlain(Effort effort);
     void readTriples(const std::vector<Finder>& finders, double scale);
     void readPairs();
-    void readBent();
+    bool readFlat(const GridFit& fit, int version, bool negative);
+    bool readBent(const Unread& unread);
+    void readAllBent();
     void readPatches(int level, int reach, bool negative);
     void readBars(BarEffort effort);
     void readForeignBars();
     void readCloseUp();
     const std::vector<Finder>& finders();
     const std::vector<BarRegion>& bars();
+    bool takesNext();
     bool isTaken(Point p) const;
     void add(SeenCode code);
 
@@ -64,6 +74,9 @@ private:
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
     std::optional<std::vector<BarRegion>> m_bars;
+    int m_skip = 0, m_candidate = 0; ///< of the step that runs
+    bool m_isCut = false;
+    bool m_bendsAtOnce = false;
     std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
 };
 

@@ -71,7 +71,7 @@ std::array<Point, 4> cornersOf(const BarRegion& region) {
 } // namespace
 
 std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
-                                    const TextTest& isTag) {
+                                    const TextTest& isTag, const TimeBudget& budget) {
     std::vector<std::string> unproved;
     const std::size_t count = effort == BarEffort::TwoBands ? 2 : bands.size();
     for (std::size_t b = 0; b < count; ++b) {
@@ -80,6 +80,7 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
         BarProfile profile =
             profileOf(picture, region, offset, std::max(1.0, bands[b].height * region.height), beyond);
         for (bool reversed : {false, true}) {
+            if (budget.isSpent()) return std::nullopt;
             if (reversed) std::reverse(profile.values.begin(), profile.values.end());
             for (const BarReading& reading : BarDecoder(profile.values).read(effort == BarEffort::AllBands)) {
                 const auto text =
@@ -98,9 +99,10 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
 }
 
 std::optional<SeenCode> readForeignLinear(const GreyPicture& picture, const BarRegion& region,
-                                          const TextTest& isTag) {
+                                          const TextTest& isTag, const TimeBudget& budget) {
     std::vector<SeenCode> found;
     for (const Band& band : {bands[0], bands[1], bands[2]}) {
+        if (budget.isSpent()) return std::nullopt;
         const double offset = band.offset * region.height;
         const double beyond = std::min(40.0, 12 + 0.05 * region.length);
         const BarProfile profile =

@@ -1,0 +1,55 @@
+#include "scanner/reader/frame_reader.h"
+
+#include "tests/scanner/reader/pictures.h"
+
+#include <gtest/gtest.h>
+
+using scanner::GreyPicture;
+using scanner::reader::FrameReader;
+using scanner::reader::ReadingStep;
+using scanner::reader::TimeBudget;
+
+namespace {
+
+GreyPicture threeMatrices() {
+    GreyPicture picture(640, 480, 225);
+    for (int i = 0; i < 3; ++i) // each larger than the one before, so that their order is known
+        pictures::paste(picture,
+                        pictures::enlarged(pictures::dataMatrixModules(pictures::tagCode(20u + i)), 4 + i),
+                        40 + 200 * i, 150);
+    return picture;
+}
+
+} // namespace
+
+TEST(FrameReader, aStepEndsAtOnceWhenTheTimeIsSpentAndGoesOnLater) {
+    FrameReader late(threeMatrices(), pictures::isTag);
+    late.setBudget(TimeBudget::ofWall(TimeBudget::Duration(0)));
+    late.run(ReadingStep::Patches);
+    EXPECT_TRUE(late.codes().empty());
+    EXPECT_EQ(late.cutOffAt(), 0);
+    late.run(ReadingStep::Patches, 2); // what lies before is not looked at again
+    EXPECT_EQ(late.cutOffAt(), 2);
+
+    FrameReader whole(threeMatrices(), pictures::isTag);
+    whole.run(ReadingStep::Patches);
+    EXPECT_EQ(whole.codes().size(), 3u);
+    EXPECT_FALSE(whole.cutOffAt());
+
+    FrameReader rest(threeMatrices(), pictures::isTag);
+    rest.run(ReadingStep::Patches, 1);
+    ASSERT_EQ(rest.codes().size(), 2u); // the largest comes first
+    for (const auto& code : rest.codes())
+        EXPECT_NE(code.text, pictures::tagCode(22));
+}
+
+TEST(FrameReader, everyStepBearsHavingNoTime) {
+    for (const auto step : scanner::reader::rescueSteps) {
+        FrameReader late(threeMatrices(), pictures::isTag);
+        late.setBudget(TimeBudget::ofThread(TimeBudget::Duration(0)));
+        late.run(step);
+        if (step != ReadingStep::PlainThorough) { // the one step that cannot be cut off
+            EXPECT_TRUE(late.codes().empty()) << nameOf(step);
+        }
+    }
+}
