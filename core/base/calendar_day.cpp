@@ -20,10 +20,9 @@ chrono::year_month_day civil(int number) {
 
 std::optional<int> digits(std::string_view text) {
     int value = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const auto error = std::from_chars(text.data(), text.data() + text.size(), value).ec;
     const bool plain = std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
-    if (text.empty() || !plain || error != std::errc{} || end != text.data() + text.size())
-        return std::nullopt;
+    if (!plain || error != std::errc{}) return std::nullopt; // empty is an error of from_chars
     return value;
 }
 

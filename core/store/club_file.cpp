@@ -117,4 +117,19 @@ std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
     return database;
 }
 
+void copy(Database& source, const std::filesystem::path& to) {
+    claim(to);
+    try {
+        Database target(to, Database::Mode::ReadWrite);
+        source.copyTo(target);
+    } catch (...) {
+        removeTraces(to);
+        throw;
+    }
+}
+
+void remove(const std::filesystem::path& file) {
+    removeTraces(file);
+}
+
 } // namespace core::clubFile

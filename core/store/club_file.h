@@ -24,5 +24,10 @@ std::unique_ptr<Database> create(const std::filesystem::path& file,
 std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
                                std::span<const Migration> steps = migrations());
 
+/// The whole content to a new file, which must not exist. On failure nothing is left behind.
+void copy(Database& source, const std::filesystem::path& to);
+/// The file and what SQLite keeps beside it.
+void remove(const std::filesystem::path& file);
+
 } // namespace clubFile
 } // namespace core

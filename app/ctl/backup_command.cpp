@@ -1,0 +1,59 @@
+#include "app/ctl/command.h"
+#include "app/ctl/commands.h"
+#include "app/ctl/options.h"
+
+#include "app/common/json_out.h"
+#include "app/common/words.h"
+#include "app/ctl/terminal.h"
+#include "core/club_copy.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct Options : CommonOptions {
+    std::string to;
+};
+
+void sayCopy(const Options& options, const core::Verification& found) {
+    sayLine(QStringLiteral("%1: %2 facts, head %3.")
+                .arg(QString::fromStdString(options.to))
+                .arg(found.facts)
+                .arg(QString::fromStdString(found.head)));
+    for (const core::Problem& problem : found.problems)
+        sayLine(QStringLiteral("  ▲ %1: %2")
+                    .arg(QString::fromStdString(problem.where), QString::fromStdString(problem.what)));
+}
+
+/// A damaged file is backed up as it is, and told; it is not restored.
+int copy(const Options& options, bool keepDamaged) {
+    const auto found = core::copyClub(options.file, options.to, keepDamaged);
+    if (!found) return fail(found.error());
+    if (options.json)
+        say(verificationJson(*found));
+    else
+        sayCopy(options, *found);
+    return found->problems.empty() ? ExitFine : ExitNeedsSomebody;
+}
+
+} // namespace
+
+void addBackup(CommandLine& line) {
+    auto options = std::make_shared<Options>();
+    Command command = line.add("backup", "a copy of the club file, looked through; also while it is in use",
+                               [options] { return copy(*options, true); });
+    takeCommon(command, *options);
+    command.file("TO", options->to, "the copy, which must not exist yet");
+}
+
+void addRestore(CommandLine& line) {
+    auto options = std::make_shared<Options>();
+    Command command = line.add("restore", "a club file from a backup that is whole",
+                               [options] { return copy(*options, false); });
+    takeCommon(command, *options, Takes::NoFile);
+    command.file("FROM", options->file, "the backup");
+    command.file("FILE", options->to, "the club file, which must not exist yet");
+}
+
+} // namespace app

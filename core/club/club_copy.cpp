@@ -1,0 +1,31 @@
+#include "core/club_copy.h"
+
+#include "core/club/club_state.h"
+#include "core/store/club_file.h"
+#include "core/store/verify_store.h"
+
+#include <fmt/format.h>
+
+namespace core {
+
+Result<Verification> copyClub(const std::filesystem::path& from, const std::filesystem::path& to,
+                              bool keepDamaged) {
+    return guarded([&]() -> Result<Verification> {
+        Verification found;
+        {
+            const auto source = clubFile::open(from, true);
+            clubFile::copy(*source, to);
+            const auto copy = clubFile::open(to, true);
+            found = verifyStore(*copy);
+            found.head = Ledger(*copy).head();
+        }
+        if (found.problems.empty() || keepDamaged) return found;
+        clubFile::remove(to);
+        const Problem& first = found.problems.front();
+        return Error{ErrorKind::FileDamaged, fmt::format("the record is damaged: {}", first.what),
+                     fmt::format("{}: {}", from.string(), first.where),
+                     "take an older backup, or look at it with `verify`"};
+    });
+}
+
+} // namespace core
