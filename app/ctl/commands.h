@@ -27,6 +27,7 @@ void addReceive(CommandLine& line);
 void addRetag(CommandLine& line);
 void addWriteOff(CommandLine& line);
 void addRelease(CommandLine& line);
+void addMakeReady(CommandLine& line);
 void addReplace(CommandLine& line);
 
 } // namespace app

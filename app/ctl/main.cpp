@@ -25,6 +25,7 @@ int main(int argc, char** argv) {
     app::addRetag(line);
     app::addWriteOff(line);
     app::addRelease(line);
+    app::addMakeReady(line);
     app::addReplace(line);
     return line.run(argc, argv);
 }
