@@ -5,41 +5,43 @@
 namespace app {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Cautions", text);
-}
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(Cautions)
+};
 
 } // namespace
 
 QString launchCaution() {
-    return tr(
+    return Say::tr(
         "Complete kit is not permission to launch: it does not show that boat, engine, crew or sea are fit.");
 }
 
 QString scanCaution() {
-    return tr("A scan shows that the tag was seen, not that the thing works: look at each thing and try it.");
+    return Say::tr(
+        "A scan shows that the tag was seen, not that the thing works: look at each thing and try it.");
 }
 
 QString fitCaution() {
-    return tr("Sizes are a guide: the label on the jacket and a fit test decide.");
+    return Say::tr("Sizes are a guide: the label on the jacket and a fit test decide.");
 }
 
 QString pressureCaution() {
-    return tr("The pressure afloat is a first estimate for a fixed volume: measure again on the water.");
+    return Say::tr("The pressure afloat is a first estimate for a fixed volume: measure again on the water.");
 }
 
 QString dueCaution() {
-    return tr("A date printed on the thing prevails over one that was computed.");
+    return Say::tr("A date printed on the thing prevails over one that was computed.");
 }
 
 QString tagCaution() {
-    return tr("Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the "
-              "material: "
-              "the maker's instructions prevail.");
+    return Say::tr(
+        "Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the "
+        "material: "
+        "the maker's instructions prevail.");
 }
 
 QString whoPrevails() {
-    return tr("The maker's instructions, local rules and the person in charge prevail.");
+    return Say::tr("The maker's instructions, local rules and the person in charge prevail.");
 }
 
 } // namespace app

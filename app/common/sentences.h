@@ -26,7 +26,8 @@ QString reasonOf(const core::Finding& finding);
 /// How a due day comes about: `last recorded 1 March 2025; source: the maker's manual`.
 QString explanationOf(const core::RuleDue& due);
 
-/// "Kit incomplete: knife, 1 paddle, 1 life jacket", "Kit complete, with 2 remarks", "Kit complete".
+/// "Kit incomplete: knife, 1 paddle, 1 life jacket", "Kit complete, with 2 remarks", "Kit complete"; of a
+/// return "Not back: knife, 1 paddle", "Everything is back".
 QString outcomeOf(const core::CheckAnswer& answer);
 
 QString conditionOf(const core::BoatCondition& boat,

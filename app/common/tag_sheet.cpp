@@ -23,9 +23,9 @@ constexpr double dotsPerMm = dotsPerInch / 25.4;
 constexpr double pageWidth = 210, pageHeight = 297; // A4, millimetres, as everything here
 constexpr double margin = 10, gap = 4, footHeight = 14;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("TagSheet", text);
-}
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(TagSheet)
+};
 
 /// How many tags of a size stand on a sheet, and where.
 struct Layout {
@@ -114,7 +114,7 @@ void drawFoot(QPainter& painter, int sheet, int sheets) {
         painter.fillRect(dots({x, top - 1, 0.2, 2.4}), Qt::black);
     const QFont small = font(QStringLiteral("DejaVu Sans"), 2.6);
     const QString words =
-        tr("Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2").arg(sheet).arg(sheets);
+        Say::tr("Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2").arg(sheet).arg(sheets);
     writeLine(painter, {margin + bar + 4, top - 2, pageWidth - 2 * margin - bar - 4, 4}, small, words,
               Qt::AlignLeft | Qt::AlignVCenter);
     painter.setFont(font(QStringLiteral("DejaVu Sans"), 2.2));
@@ -131,7 +131,7 @@ QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, 
     writer.setResolution(dotsPerInch);
     writer.setPageSize(QPageSize(QPageSize::A4));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setTitle(tr("Tags"));
+    writer.setTitle(Say::tr("Tags"));
     writer.setCreator(QStringLiteral("Tholepin"));
     QPainter painter(&writer);
     for (int sheet = 0; sheet < sheets; ++sheet) {
@@ -171,12 +171,12 @@ core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::v
 std::vector<core::TagLabel> controlTags() {
     // The codes are fixed by the contract of the command line; they act at the camera and in a code stream
     // alike.
-    return {{"C00000001Y", tr("finish: sign").toStdString(), {}},
-            {"C00000002W", tr("next boat").toStdString(), {}},
-            {"C00000004S", tr("undo").toStdString(), {}},
-            {"C00000005Q", tr("damaged: the thing just seen").toStdString(), {}},
-            {"C00000008K", tr("start or stop the clock").toStdString(), {}},
-            {"C00000010W", tr("save and put aside").toStdString(), {}}};
+    return {{"C00000001Y", Say::tr("finish: sign").toStdString(), {}},
+            {"C00000002W", Say::tr("next boat").toStdString(), {}},
+            {"C00000004S", Say::tr("undo").toStdString(), {}},
+            {"C00000005Q", Say::tr("damaged: the thing just seen").toStdString(), {}},
+            {"C00000008K", Say::tr("start or stop the clock").toStdString(), {}},
+            {"C00000010W", Say::tr("save and put aside").toStdString(), {}}};
 }
 
 } // namespace app

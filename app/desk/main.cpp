@@ -1,4 +1,6 @@
 #include "app/desk/look/dress.h"
+#include "app/desk/look/language.h"
+#include "app/desk/look/motion.h"
 #include "app/desk/look/palette.h"
 #include "app/desk/main_window.h"
 #include "app/desk/window_pictures.h"
@@ -14,20 +16,26 @@ int main(int argc, char** argv) {
     QApplication::setOrganizationName("tholepin");
     QApplication::setApplicationVersion(THOLEPIN_VERSION);
 
+    // Before the options are described, and so before they can be asked for.
+    app::speak(app::wantedLanguage());
     QCommandLineParser parser;
     parser.setApplicationDescription(QApplication::translate(
         "main", "The kit of a club's rescue boats: launch checks, return checks, the shed board."));
     parser.addHelpOption();
     parser.addVersionOption();
     const QCommandLineOption theme("theme", QApplication::translate("main", "sun, light or dark"), "name");
+    const QCommandLineOption language("language", QApplication::translate("main", "en or de, this time only"),
+                                      "code");
     const QCommandLineOption noCamera("no-camera", QApplication::translate("main", "do not start a camera"));
     const QCommandLineOption screenshots(
         "screenshots", QApplication::translate("main", "write pictures of the window to a folder and end"),
         "folder");
-    parser.addOptions({theme, noCamera, screenshots});
+    parser.addOptions({theme, language, noCamera, screenshots});
     parser.addPositionalArgument("FILE", QApplication::translate("main", "the club file"), "[FILE]");
     parser.process(application);
 
+    if (parser.isSet(language)) app::speak(parser.value(language));
+    app::reduceMotion(app::isMotionReduced());
     const QSettings settings;
     app::dress(application,
                app::paletteOf(parser.isSet(theme) ? parser.value(theme)

@@ -6,8 +6,12 @@
 #include "app/desk/camera/camera_panel.h"
 #include "app/desk/camera/code_capture.h"
 #include "app/desk/check/check_page.h"
+#include "app/desk/club/import_run.h"
 #include "app/desk/look/dress.h"
+#include "app/desk/look/language.h"
 #include "app/desk/look/palette.h"
+#include "app/desk/look/view_menu.h"
+#include "app/desk/sheet/sheet_delivery.h"
 #include "app/desk/welcome_page.h"
 
 #include <QAbstractButton>
@@ -16,7 +20,6 @@
 #include <QKeyEvent>
 #include <QMenu>
 #include <QMenuBar>
-#include <QPrinter>
 #include <QProgressBar>
 #include <QSettings>
 #include <QStackedWidget>
@@ -31,61 +34,80 @@ QString sentence(const core::Error& error) {
     return withCapital(errorLine(error)) + QLatin1Char('.');
 }
 
-QString themeInWords(const QString& name) {
-    if (name == "sun") return MainWindow::tr("&Sunlight");
-    return name == "dark" ? MainWindow::tr("&Dark") : MainWindow::tr("&Light");
-}
-
-QString rejectedInWords(const core::ImportPlan& plan) {
-    constexpr std::size_t shown = 8;
-    QStringList lines{MainWindow::tr("Nothing was imported. Mend these rows and import again:")};
-    for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
-        const core::RejectedRow& row = plan.rejected[i];
-        lines << MainWindow::tr("%1, row %2 %3: %4")
-                     .arg(QString::fromStdString(row.file))
-                     .arg(row.row)
-                     .arg(QString::fromStdString(row.column), QString::fromStdString(row.reason));
-    }
-    if (plan.rejected.size() > shown)
-        lines << MainWindow::tr("and %1 more").arg(plan.rejected.size() - shown);
-    return lines.join('\n');
-}
-
 } // namespace
 
 MainWindow::MainWindow(TimeSource time, Choosers choosers)
     : m_time(std::move(time))
     , m_choosers(std::move(choosers))
-    , m_pages(new QStackedWidget(this))
-    , m_welcome(new WelcomePage(this))
-    , m_board(new ShedBoard(this))
-    , m_check(new CheckPage(m_club, m_time, m_sounds, this))
-    , m_progress(new QProgressBar(this))
-    , m_checkActions(new QActionGroup(this))
-    , m_themes(new QActionGroup(this)) {
+    , m_import(new ImportRun(m_club, this))
+    , m_sheets(new SheetDelivery(m_club, m_choosers, this))
+    , m_progress(new QProgressBar(this)) {
     setObjectName("mainWindow");
     setWindowTitle(tr("Tholepin"));
     m_progress->setObjectName("workProgress");
-    m_progress->setAccessibleName(tr("how much of the import is done"));
-    m_progress->setVisible(false);
-    for (QWidget* page :
-         {static_cast<QWidget*>(m_welcome), static_cast<QWidget*>(m_board), static_cast<QWidget*>(m_check)})
-        m_pages->addWidget(page);
-    setCentralWidget(m_pages);
     statusBar()->addPermanentWidget(m_progress, 1);
     statusBar()->setVisible(false);
-    m_checkActions->setExclusive(false);
-    connectPages();
-    buildMenus();
-    m_welcome->say({});
-    m_welcome->setFocus(Qt::OtherFocusReason);
+    connect(m_import, &ImportRun::progressed, m_progress, &QProgressBar::setValue);
+    connect(m_import, &ImportRun::finished, this, [this](const QString& sentence) {
+        statusBar()->setVisible(false);
+        showBoard(sentence);
+    });
+    connect(m_sheets, &SheetDelivery::done, this,
+            [this](const QString& sentence) { m_check->sheetDone(sentence); });
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
-    enableActions();
+    build();
+    m_welcome->setFocus(Qt::OtherFocusReason);
     resize(1280, 800);
 }
 
 MainWindow::~MainWindow() {
     m_check->close();
+}
+
+void MainWindow::build() {
+    m_progress->setAccessibleName(tr("how much of the import is done"));
+    delete m_checkActions;
+    m_checkActions = new QActionGroup(this);
+    m_checkActions->setExclusive(false);
+    buildPages();
+    connectPages();
+    connectCheck();
+    menuBar()->clear();
+    delete m_view;
+    buildMenus();
+    enableActions();
+}
+
+void MainWindow::buildPages() {
+    m_pages = new QStackedWidget(this);
+    m_welcome = new WelcomePage(this);
+    m_board = new ShedBoard(this);
+    m_check = new CheckPage(m_club, m_time, m_sounds, this);
+    m_welcome->say({});
+    m_pages->addWidget(m_welcome);
+    m_pages->addWidget(m_check);
+    m_menuPages.clear();
+    addPage({tr("The &boats"), QKeySequence("Ctrl+B"), m_board, [this] { showBoard(); }});
+    setCentralWidget(m_pages); // the old one goes
+}
+
+void MainWindow::addPage(const WindowPage& page) {
+    m_pages->addWidget(page.widget);
+    m_menuPages.push_back(page);
+}
+
+void MainWindow::openPage(const WindowPage& page) {
+    if (!m_isClubOpen) return;
+    leavePage();
+    m_pages->setCurrentWidget(page.widget);
+    enableActions();
+    page.open();
+}
+
+/// No page keeps a camera that another may want.
+void MainWindow::leavePage() {
+    m_check->close();
+    m_board->camera().stop();
 }
 
 void MainWindow::connectPages() {
@@ -95,11 +117,16 @@ void MainWindow::connectPages() {
         if (m_isBoardFresh) startCheck(boat, phase);
     });
     connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
-    auto* capture = new CodeCapture(*m_board, m_board->codeEdit());
+    connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
+    auto* capture = new CodeCapture(*m_board, m_board->camera().codeEdit());
     connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
+}
+
+void MainWindow::connectCheck() {
     connect(m_check, &CheckPage::leaveWanted, this, [this] { showBoard(); });
     connect(m_check, &CheckPage::nextBoatWanted, this, &MainWindow::startNext);
-    connect(m_check, &CheckPage::sheetWanted, this, &MainWindow::giveSheet);
+    connect(m_check, &CheckPage::printWanted, m_sheets, &SheetDelivery::print);
+    connect(m_check, &CheckPage::saveWanted, m_sheets, &SheetDelivery::save);
     connect(&m_check->camera(), &CameraPanel::picturesPressed, this, [this] { readPictures(false); });
     connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
 }
@@ -114,25 +141,24 @@ QAction* MainWindow::addAction(QMenu& menu, const QString& text, const QKeySeque
 }
 
 void MainWindow::buildMenus() {
-    buildFileMenu();
+    buildClubMenu();
     buildCheckMenu();
     buildCameraMenu();
     buildViewMenu();
 }
 
-void MainWindow::buildFileMenu() {
+void MainWindow::buildClubMenu() {
     QMenu& menu = *menuBar()->addMenu(tr("&Club"));
     addAction(menu, tr("&Open a club file…"), QKeySequence::Open, [this] { chooseClub(); });
     addAction(menu, tr("&New club file…"), QKeySequence::New, [this] {
-        m_check->close();
+        leavePage();
         m_pages->setCurrentWidget(m_welcome);
         enableActions();
     });
     addAction(menu, tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), [this] { importFolder(); });
     menu.addSeparator();
-    addAction(menu, tr("The &boats"), QKeySequence("Ctrl+B"), [this] {
-        if (m_isClubOpen) showBoard();
-    });
+    for (const WindowPage& page : m_menuPages)
+        addAction(menu, page.name, page.keys, [this, page] { openPage(page); });
     menu.addSeparator();
     addAction(menu, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { QWidget::close(); });
 }
@@ -154,7 +180,7 @@ void MainWindow::buildCheckMenu() {
     addAction(
         menu, tr("&Undo the last scan"), QKeySequence::Undo, [this] { m_check->undo(); }, true);
     addAction(
-        menu, tr("&Take this line's scan back"), QKeySequence("Ctrl+Backspace"),
+        menu, tr("Take this line's scan &back"), QKeySequence("Ctrl+Backspace"),
         [this] { m_check->takeBackCurrent(); }, true);
     addAction(
         menu, tr("&Damaged…"), QKeySequence("Ctrl+D"), [this] { m_check->damagedCurrent(); }, true);
@@ -163,6 +189,8 @@ void MainWindow::buildCheckMenu() {
         menu, tr("&Who is aboard"), QKeySequence("Ctrl+W"), [this] { m_check->goToPeople(); }, true);
     addAction(
         menu, tr("The &points"), QKeySequence("Ctrl+P"), [this] { m_check->goToPoints(); }, true);
+    addAction(
+        menu, tr("The &trip…"), QKeySequence("Ctrl+T"), [this] { m_check->goToTrip(); }, true);
     addAction(
         menu, tr("Start or stop the &clock"), QKeySequence("Ctrl+K"), [this] { m_check->toggleClock(); },
         true);
@@ -189,38 +217,34 @@ void MainWindow::buildCameraMenu() {
 }
 
 void MainWindow::buildViewMenu() {
-    QMenu& menu = *menuBar()->addMenu(tr("&View"));
-    int number = 1;
-    for (const Palette& palette : allPalettes()) {
-        QAction* theme =
-            addAction(menu, themeInWords(palette.name), QKeySequence(QString("Ctrl+%1").arg(number++)),
-                      [this, name = palette.name] { setTheme(name); });
-        theme->setCheckable(true);
-        theme->setObjectName("theme " + palette.name);
-        theme->setChecked(palette.name == currentPalette().name);
-        m_themes->addAction(theme);
-    }
-    menu.addSeparator();
-    addAction(menu, tr("&Louder"), QKeySequence("Ctrl++"), [this] {
-        m_sounds.setVolume(m_sounds.volume() + 20);
-        m_sounds.play(Sound::NewAndFine);
-        QSettings().setValue("sound/volume", m_sounds.volume());
-    });
-    addAction(menu, tr("&Quieter, then off"), QKeySequence("Ctrl+-"), [this] {
-        m_sounds.setVolume(m_sounds.volume() - 20);
-        m_sounds.play(Sound::NewAndFine);
-        QSettings().setValue("sound/volume", m_sounds.volume());
-    });
-    menu.addSeparator();
-    addAction(menu, tr("&Full screen"), QKeySequence("F11"),
-              [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+    m_view = new ViewMenu(m_sounds, this);
+    menuBar()->addMenu(m_view);
+    connect(m_view, &ViewMenu::themeChosen, this, &MainWindow::setTheme);
+    // Queued: the menu that was pressed is built anew.
+    connect(m_view, &ViewMenu::languageChosen, this, &MainWindow::setLanguage, Qt::QueuedConnection);
+    connect(m_view, &ViewMenu::fullScreenPressed, this,
+            [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+}
+
+void MainWindow::setLanguage(const QString& code) {
+    QSettings().setValue("look/language", code);
+    const bool inCheck = m_check->isOpen();
+    const QString boat = m_check->boat();
+    const core::Phase phase = m_check->phase();
+    leavePage();
+    speak(code);
+    build();
+    if (!m_isClubOpen) return;
+    if (inCheck)
+        startCheck(boat, phase);
+    else
+        showBoard();
 }
 
 void MainWindow::setTheme(const QString& name) {
     dress(*qApp, paletteOf(name));
     QSettings().setValue("look/theme", currentPalette().name);
-    for (QAction* theme : m_themes->actions())
-        theme->setChecked(theme->objectName() == "theme " + currentPalette().name);
+    m_view->markTheme(currentPalette().name);
     for (QWidget* widget : findChildren<QWidget*>())
         widget->update();
 }
@@ -245,7 +269,7 @@ bool MainWindow::isBoardShown() const {
 }
 
 void MainWindow::openClub(const std::filesystem::path& file) {
-    m_check->close();
+    leavePage();
     m_club.open(file, [this, name = QString::fromStdString(file.string())](const core::Outcome& opened) {
         takeOpened(opened, name);
     });
@@ -276,10 +300,11 @@ void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
 }
 
 void MainWindow::showBoard(const QString& saying) {
-    m_check->close();
+    leavePage();
     m_pages->setCurrentWidget(m_board);
     m_isBoardFresh = false;
     enableActions();
+    if (m_cameraWanted) m_board->camera().startCamera();
     m_club.ask(
         this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
         [this, saying](BoardState state) {
@@ -292,6 +317,7 @@ void MainWindow::showBoard(const QString& saying) {
 }
 
 void MainWindow::startCheck(const QString& boat, core::Phase phase) {
+    leavePage();
     m_pages->setCurrentWidget(m_check);
     m_check->open(boat, phase, m_cameraWanted);
     enableActions();
@@ -327,6 +353,12 @@ void MainWindow::openBoatOfTag(const QString& code) {
         });
 }
 
+/// A camera on the board sees kit too: only a boat's tag means something here.
+void MainWindow::openBoatSeen(const QString& text) {
+    const auto tag = core::TagCode::exact(text.toStdString());
+    if (tag && tag->tagClass() == core::TagClass::Boat && m_isBoardFresh) openBoatOfTag(text);
+}
+
 void MainWindow::importFolder() {
     if (!m_isClubOpen) return;
     const QString folder = m_choosers.importFolder(this);
@@ -334,28 +366,7 @@ void MainWindow::importFolder() {
     m_progress->setValue(0);
     m_progress->setVisible(true);
     statusBar()->setVisible(true);
-    const auto tell = [this](int done, int of) {
-        QMetaObject::invokeMethod(
-            m_progress, [bar = m_progress, done, of] { bar->setValue(of ? 100 * done / of : 100); });
-    };
-    m_club.ask(
-        this,
-        [folder = folder.toStdString(), today = m_time().today, tell](core::Club& club) {
-            return club.importRegister(folder, today, false, tell);
-        },
-        [this](core::Result<core::ImportPlan> plan) { showImport(plan); });
-}
-
-void MainWindow::showImport(const core::Result<core::ImportPlan>& plan) {
-    statusBar()->setVisible(false);
-    if (!plan) {
-        showBoard(sentence(plan.error()));
-        return;
-    }
-    int rows = 0;
-    for (const auto& [file, count] : plan->accepted)
-        rows += count;
-    showBoard(plan->rejected.empty() ? tr("Imported: %1 rows.").arg(rows) : rejectedInWords(*plan));
+    m_import->start(folder, m_time().today);
 }
 
 void MainWindow::readPictures(bool folder) {
@@ -372,37 +383,6 @@ void MainWindow::readPictures(bool folder) {
         return;
     }
     m_check->camera().readRecording(paths);
-}
-
-void MainWindow::giveSheet(const CheckSheet& sheet, bool print) {
-    using Head = std::pair<std::string, std::string>;
-    m_club.ask(
-        this,
-        [](core::Club& club) {
-            const auto verified = club.verify(false);
-            return Head{club.name(), verified ? verified->head : std::string()};
-        },
-        [this, sheet, print](const Head& head) {
-            CheckSheet full = sheet;
-            full.club = QString::fromStdString(head.first);
-            full.recordHead = QString::fromStdString(head.second);
-            writeSheet(full, print);
-        });
-}
-
-void MainWindow::writeSheet(const CheckSheet& sheet, bool print) {
-    if (print) {
-        QPrinter printer(QPrinter::HighResolution);
-        if (!m_choosers.printer(this, printer)) return;
-        m_check->sheetDone(paintSheet(printer, sheet) ? tr("The sheet was sent to the printer.")
-                                                      : tr("The printer did not take the sheet."));
-        return;
-    }
-    const QString proposed = QStringLiteral("%1 %2.pdf").arg(sheet.boat, sheet.atIso.left(10));
-    const QString file = m_choosers.sheetFile(this, proposed);
-    if (file.isEmpty()) return;
-    m_check->sheetDone(saveSheet(file, sheet) ? tr("Saved: %1").arg(file)
-                                              : tr("The sheet could not be written to %1.").arg(file));
 }
 
 } // namespace app

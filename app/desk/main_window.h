@@ -4,12 +4,13 @@
 #include "app/desk/choosers.h"
 #include "app/desk/club/club_thread.h"
 #include "app/desk/look/sounds.h"
-#include "app/desk/sheet/check_sheet.h"
-#include "core/exchange/csv_import.h"
 
+#include <QKeySequence>
 #include <QMainWindow>
 
 #include <filesystem>
+#include <functional>
+#include <vector>
 
 class QActionGroup;
 class QProgressBar;
@@ -18,10 +19,22 @@ class QStackedWidget;
 namespace app {
 
 class CheckPage;
+class ImportRun;
+class SheetDelivery;
 class ShedBoard;
+class ViewMenu;
 class WelcomePage;
 
-/// The window: the shed board, and the page of the check that is done. Every action is in its menus.
+/// A page that is gone to by the menu, when a club file is open.
+struct WindowPage {
+    QString name; ///< as the menu has it, with the letter to press after an `&`
+    QKeySequence keys;
+    QWidget* widget = nullptr;
+    std::function<void()> open; ///< reads what it shows, each time it is gone to
+};
+
+/// The window: the shed board, the page of the check that is done, and what else has a page. Every action is
+/// in its menus.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 
@@ -31,6 +44,8 @@ public:
 
     void openClub(const std::filesystem::path& file);
     void setTheme(const QString& name);
+    /// Builds everything anew in that language and goes on where it was. Kept for the next time.
+    void setLanguage(const QString& code);
     /// Whether a check starts the camera; off where there must be none.
     void setCameraWanted(bool wanted) { m_cameraWanted = wanted; }
 
@@ -50,9 +65,15 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void build();
+    void buildPages();
+    void addPage(const WindowPage& page);
+    void openPage(const WindowPage& page);
+    void leavePage();
     void connectPages();
+    void connectCheck();
     void buildMenus();
-    void buildFileMenu();
+    void buildClubMenu();
     void buildCheckMenu();
     void buildCameraMenu();
     void buildViewMenu();
@@ -62,14 +83,12 @@ private:
     void createClub(const QString& name);
     void takeOpened(const core::Outcome& opened, const QString& file);
     void importFolder();
-    void showImport(const core::Result<core::ImportPlan>& plan);
     void showBoard(const QString& saying = {});
     void startNext();
     void openBoatOfTag(const QString& code);
+    void openBoatSeen(const QString& text);
     void startOnBoard(core::Phase phase);
     void readPictures(bool folder);
-    void giveSheet(const CheckSheet& sheet, bool print);
-    void writeSheet(const CheckSheet& sheet, bool print);
     void enableActions();
 
     TimeSource m_time;
@@ -79,13 +98,17 @@ private:
     bool m_isClubOpen = false;
     bool m_cameraWanted = true;
     bool m_isBoardFresh = false; ///< what the board shows is newer than what was done last
-    QStackedWidget* m_pages;
-    WelcomePage* m_welcome;
-    ShedBoard* m_board;
-    CheckPage* m_check;
+    ImportRun* m_import;
+    SheetDelivery* m_sheets;
     QProgressBar* m_progress;
-    QActionGroup* m_checkActions;
-    QActionGroup* m_themes;
+    // Made anew with each language.
+    std::vector<WindowPage> m_menuPages;
+    QStackedWidget* m_pages = nullptr;
+    WelcomePage* m_welcome = nullptr;
+    ShedBoard* m_board = nullptr;
+    CheckPage* m_check = nullptr;
+    QActionGroup* m_checkActions = nullptr;
+    ViewMenu* m_view = nullptr;
 };
 
 } // namespace app

@@ -1,5 +1,6 @@
 #include "app/desk/welcome_page.h"
 
+#include "app/desk/look/labels.h"
 #include "app/desk/look/type_scale.h"
 
 #include <QHBoxLayout>
@@ -9,20 +10,9 @@
 #include <QVBoxLayout>
 
 namespace app {
-namespace {
-
-QLabel* label(const QString& text, const char* role, QWidget* parent) {
-    auto* made = new QLabel(text, parent);
-    made->setProperty("role", role);
-    made->setWordWrap(true);
-    return made;
-}
-
-} // namespace
-
 WelcomePage::WelcomePage(QWidget* parent)
     : QWidget(parent)
-    , m_said(label({}, "look", this))
+    , m_said(wordsIn("look", {}, this))
     , m_name(new QLineEdit(this))
     , m_new(new QPushButton(tr("Start a new club file…"), this)) {
     setObjectName("welcomePage");
@@ -45,13 +35,13 @@ WelcomePage::WelcomePage(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(6 * spaceUnit, 6 * spaceUnit, 6 * spaceUnit, 6 * spaceUnit);
     layout->setSpacing(2 * spaceUnit);
-    layout->addWidget(label(tr("No club file is open."), "boatName", this));
+    layout->addWidget(wordsIn("boatName", tr("No club file is open."), this));
     layout->addWidget(m_said);
-    layout->addWidget(label(tr("One file holds a club's boats, kit and record. Open it:"), "remark", this));
+    layout->addWidget(wordsIn("remark", tr("One file holds a club's boats, kit and record. Open it:"), this));
     layout->addWidget(open, 0, Qt::AlignLeft);
     layout->addSpacing(2 * spaceUnit);
     layout->addWidget(
-        label(tr("Or start one, and import the register into it from a folder of CSV:"), "remark", this));
+        wordsIn("remark", tr("Or start one, and import the register into it from a folder of CSV:"), this));
     layout->addLayout(fresh);
     layout->addStretch(1);
     connect(open, &QPushButton::clicked, this, &WelcomePage::openPressed);

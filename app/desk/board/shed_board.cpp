@@ -2,6 +2,8 @@
 
 #include "app/common/sentences.h"
 #include "app/common/words.h"
+#include "app/desk/camera/camera_panel.h"
+#include "app/desk/look/labels.h"
 #include "app/desk/look/type_scale.h"
 
 #include <QApplication>
@@ -9,7 +11,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLayoutItem>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -19,12 +20,7 @@
 namespace app {
 namespace {
 
-QLabel* label(const char* role, QWidget* parent) {
-    auto* made = new QLabel(parent);
-    made->setProperty("role", role);
-    made->setWordWrap(true);
-    return made;
-}
+constexpr int cameraWidth = 380;
 
 const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished, const std::string& boat) {
     const auto found = std::find_if(unfinished.begin(), unfinished.end(),
@@ -80,21 +76,19 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
 ShedBoard::ShedBoard(QWidget* parent)
     : QWidget(parent)
     , m_state{{}, core::CalendarDay::fromNumber(1), {}, {}, 0, 0}
-    , m_title(label("boatName", this))
+    , m_title(wordsIn("boatName", {}, this))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
-    , m_missing(label("remark", this))
-    , m_due(label("remark", this))
-    , m_said(label("quiet", this))
-    , m_codeEdit(new QLineEdit(this)) {
+    , m_missing(wordsIn("remark", {}, this))
+    , m_due(wordsIn("remark", {}, this))
+    , m_said(wordsIn("quiet", {}, this))
+    , m_camera(new CameraPanel(this)) {
     setObjectName("shedBoard");
     m_missing->setObjectName("missingLabel");
     m_due->setObjectName("dueLabel");
     m_said->setObjectName("boardSaidLabel");
-    m_codeEdit->setObjectName("boardCodeEdit");
-    m_codeEdit->setAccessibleName(tr("a boat's tag code"));
-    m_codeEdit->setPlaceholderText(tr("type or scan a boat's tag"));
-    m_codeEdit->setFixedWidth(360);
+    m_camera->setFixedWidth(cameraWidth);
+    m_camera->askFor(tr("a boat's tag code"), tr("a boat's tag"));
     m_stripLayout->setContentsMargins(0, 0, 0, 0);
     m_stripLayout->setSpacing(spaceUnit);
     auto* scroll = new QScrollArea(this);
@@ -104,14 +98,18 @@ ShedBoard::ShedBoard(QWidget* parent)
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 
-    auto* head = new QHBoxLayout;
-    head->addWidget(m_title, 1);
-    head->addWidget(m_codeEdit);
+    auto* side = new QVBoxLayout;
+    side->addWidget(m_camera);
+    side->addStretch(1);
+    auto* body = new QHBoxLayout;
+    body->setSpacing(2 * spaceUnit);
+    body->addWidget(scroll, 1);
+    body->addLayout(side);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
     layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
-    layout->addWidget(scroll, 1);
+    layout->addWidget(m_title);
+    layout->addLayout(body, 1);
     layout->addWidget(m_said);
     layout->addWidget(m_missing);
     layout->addWidget(m_due);
@@ -150,7 +148,7 @@ void ShedBoard::fillStrips() {
     if (current.isEmpty() && !m_state.boats.empty())
         m_stripLayout->itemAt(0)->widget()->setFocus(Qt::OtherFocusReason);
     if (m_state.boats.empty()) {
-        auto* empty = label("remark", m_strips);
+        auto* empty = wordsIn("remark", {}, m_strips);
         empty->setText(tr("No boats yet. Import a folder of CSV: boats, what each must carry, and the kit."));
         auto* import = new QPushButton(tr("Import a folder of CSV…"), m_strips);
         import->setObjectName("importButton");

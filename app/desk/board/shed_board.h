@@ -8,10 +8,11 @@
 #include <vector>
 
 class QLabel;
-class QLineEdit;
 class QVBoxLayout;
 
 namespace app {
+
+class CameraPanel;
 
 /// What the shed board shows, read from the club file in one go.
 struct BoardState {
@@ -42,8 +43,8 @@ public:
     const BoardState& state() const { return m_state; }
     /// The boat whose strip has the keyboard; empty when none has.
     QString currentBoat() const;
-    void say(const QString& sentence); ///< what became of a code typed here
-    QLineEdit& codeEdit() { return *m_codeEdit; }
+    void say(const QString& sentence);          ///< what became of a code typed here
+    CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
 
 signals:
     void boatPressed(const QString& boat, core::Phase phase);
@@ -62,7 +63,7 @@ private:
     QLabel* m_missing;
     QLabel* m_due;
     QLabel* m_said;
-    QLineEdit* m_codeEdit;
+    CameraPanel* m_camera;
 };
 
 } // namespace app

@@ -35,6 +35,23 @@ scanner::CodeReader tagReader() {
     return [options](scanner::GreyView frame) { return scanner::readSymbols(frame, options); };
 }
 
+/// What to change so that more is read; empty when nothing needs to be.
+QString inWords(scanner::PictureAdvice advice) {
+    switch (advice) {
+    case scanner::PictureAdvice::TooDark:
+        return CameraPanel::tr("Too dark: more light on the tags.");
+    case scanner::PictureAdvice::Glare:
+        return CameraPanel::tr("Glare: tilt the tag, or move the lamp.");
+    case scanner::PictureAdvice::OutOfFocus:
+        return CameraPanel::tr("Blurred: hold still, or move further off.");
+    case scanner::PictureAdvice::TooFar:
+        return CameraPanel::tr("Too far: bring the tags nearer.");
+    case scanner::PictureAdvice::None:
+        break;
+    }
+    return {};
+}
+
 QString cameraKey() {
     return QStringLiteral("camera/name");
 }
@@ -62,6 +79,7 @@ CameraPanel::CameraPanel(QWidget* parent)
     connect(&m_live, &scanner::LiveScanner::progressed, this,
             [this](double share) { m_progress->setValue(static_cast<int>(share * 100)); });
     connect(&m_live, &scanner::LiveScanner::fileFailed, this, &CameraPanel::showFailure);
+    connect(&m_live, &scanner::LiveScanner::adviceChanged, this, &CameraPanel::showAdvice);
     connect(m_menu, &QMenu::aboutToShow, this, &CameraPanel::fillMenu);
     showState(SourceState::Stopped);
     setMirrored(QSettings().value("camera/mirrored", false).toBool());
@@ -79,8 +97,7 @@ void CameraPanel::buildControls() {
     m_said->setWordWrap(true);
     m_said->setTextFormat(Qt::PlainText);
     m_codeEdit->setObjectName("codeEdit");
-    m_codeEdit->setAccessibleName(tr("tag code"));
-    m_codeEdit->setPlaceholderText(tr("type a code, then Enter"));
+    askFor(tr("tag code"), tr("type a code, then Enter"));
     QFont code = fontOf(TextRole::Code);
     m_codeEdit->setFont(code);
     say({});
@@ -160,6 +177,11 @@ void CameraPanel::setMirrored(bool mirrored) {
     emit mirroredChanged(mirrored);
 }
 
+void CameraPanel::askFor(const QString& aloud, const QString& shown) {
+    m_codeEdit->setAccessibleName(aloud);
+    m_codeEdit->setPlaceholderText(shown);
+}
+
 void CameraPanel::say(const QString& sentence, bool toLookAt) {
     m_said->setText(sentence);
     m_said->setProperty("role", toLookAt ? "look" : "quiet");
@@ -221,6 +243,10 @@ void CameraPanel::describeAgain() {
         outlines.push_back(std::move(outline));
     }
     m_view->setOutlines(std::move(outlines));
+}
+
+void CameraPanel::showAdvice(scanner::PictureAdvice advice) {
+    m_view->setAdvice(inWords(advice));
 }
 
 void CameraPanel::showFailure(const QString& path, const scanner::FileError& error) {

@@ -44,6 +44,8 @@ public:
     bool isReading() const { return m_live.state() != scanner::SourceState::Stopped; }
 
     void setMirrored(bool mirrored);
+    /// What the field for codes is called aloud, and what stands in it while it is empty.
+    void askFor(const QString& aloud, const QString& shown);
     void say(const QString& sentence, bool toLookAt = false); ///< what the last scan came to
     QLineEdit& codeEdit() { return *m_codeEdit; }
     CameraView& view() { return *m_view; }
@@ -64,6 +66,7 @@ private:
     void chooseCamera(const scanner::CameraChoice& camera);
     void showState(scanner::SourceState state);
     void takeOutlines(const std::vector<scanner::TrackedCode>& codes, QSize frame);
+    void showAdvice(scanner::PictureAdvice advice);
     void showFailure(const QString& path, const scanner::FileError& error);
 
     scanner::LiveScanner m_live;

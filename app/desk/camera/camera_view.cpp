@@ -45,8 +45,15 @@ void CameraView::setMessage(const QString& title, const QString& text) {
     update();
 }
 
+void CameraView::setAdvice(const QString& advice) {
+    m_advice = advice;
+    setAccessibleDescription(advice);
+    update();
+}
+
 void CameraView::clearPicture() {
     m_picture = QImage();
+    m_advice.clear();
     m_outlines.clear();
     update();
 }
@@ -75,6 +82,23 @@ void CameraView::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     for (const TagOutline& outline : m_outlines)
         paintOutline(painter, outline, picture);
+    if (!m_advice.isEmpty()) paintAdvice(painter);
+}
+
+void CameraView::paintAdvice(QPainter& painter) const {
+    const Palette& palette = currentPalette();
+    const QFont font = fontOf(TextRole::Remark);
+    const QFontMetrics metrics(font);
+    const int inset = 2 * spaceUnit;
+    const int side = metrics.capHeight();
+    const QRect line(0, height() - metrics.height() - inset, width(), metrics.height() + inset);
+    painter.fillRect(line, palette.panel);
+    paintMark(painter, Mark::Look, QRectF(inset, line.center().y() - side / 2.0, side, side), palette.look);
+    painter.setFont(font);
+    painter.setPen(palette.ink);
+    const QRect words = line.adjusted(2 * inset + side, 0, -inset, 0);
+    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft,
+                     metrics.elidedText(m_advice, Qt::ElideRight, words.width()));
 }
 
 void CameraView::paintMessage(QPainter& painter) const {

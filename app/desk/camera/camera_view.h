@@ -31,6 +31,9 @@ public:
     bool isMirrored() const { return m_mirrored; }
     /// Shown instead of a picture: what is the matter, and what to do.
     void setMessage(const QString& title, const QString& text);
+    /// A line at the foot of the picture: what would help the camera. Empty: none.
+    void setAdvice(const QString& advice);
+    const QString& advice() const { return m_advice; }
     void clearPicture();
     bool hasPicture() const { return !m_picture.isNull(); }
 
@@ -44,6 +47,7 @@ protected:
 private:
     QRectF pictureRect() const;
     void paintMessage(QPainter& painter) const;
+    void paintAdvice(QPainter& painter) const;
     void paintOutline(QPainter& painter, const TagOutline& outline, const QRectF& picture) const;
 
     QImage m_picture;
@@ -51,6 +55,7 @@ private:
     bool m_mirrored = false;
     QString m_title;
     QString m_text;
+    QString m_advice;
 };
 
 } // namespace app

@@ -1,9 +1,12 @@
 #include "app/desk/check/check_list_model.h"
 
+#include "app/desk/look/motion.h"
+
 #include <QLocale>
 #include <QTimer>
 
 #include <algorithm>
+#include <utility>
 
 namespace app {
 
@@ -60,8 +63,12 @@ int CheckListModel::indexOfCode(const QString& code) const {
 void CheckListModel::markChanged(const QString& key) {
     const int row = indexOfKey(key);
     if (row < 0) return;
+    if (isMotionReduced())
+        for (const QString& before : std::exchange(m_justChanged, {}))
+            if (const int at = indexOfKey(before); at >= 0) announce(at);
     m_justChanged.insert(key);
     announce(row);
+    if (isMotionReduced()) return; // it stays until the next change
     QTimer::singleShot(2000, this, [this, key] {
         m_justChanged.remove(key);
         if (const int now = indexOfKey(key); now >= 0) announce(now);

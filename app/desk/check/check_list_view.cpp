@@ -27,11 +27,6 @@ CheckListView::CheckListView(CheckListModel& model, QWidget* parent)
     m_delegate->setFingerHeight(fingerHeight(screen()));
 }
 
-void CheckListView::setKitIsPressed(bool pressed) {
-    m_delegate->setKitIsPressed(pressed);
-    scheduleDelayedItemsLayout();
-}
-
 QString CheckListView::currentCode() const {
     const QModelIndex current = currentIndex();
     return current.isValid() ? m_model.rows()[current.row()].code : QString();

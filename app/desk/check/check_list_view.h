@@ -15,7 +15,6 @@ class CheckListView : public QListView {
 public:
     explicit CheckListView(CheckListModel& model, QWidget* parent = nullptr);
 
-    void setKitIsPressed(bool pressed);
     /// Code of the item on the current line; empty when it is none.
     QString currentCode() const;
     bool isTyping() const; ///< a value is being typed

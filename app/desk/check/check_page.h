@@ -1,6 +1,5 @@
 #pragma once
 
-#include "app/desk/check/check_row.h"
 #include "app/desk/check/check_session.h"
 #include "app/desk/sheet/check_sheet.h"
 
@@ -8,23 +7,24 @@
 
 #include <memory>
 
+class QHBoxLayout;
 class QLabel;
+class QPushButton;
 class QStackedWidget;
 
 namespace app {
 
 class CameraPanel;
-class CheckListModel;
-class CheckListView;
+class CheckLists;
 class ClubThread;
 class ItemPanel;
 class LogPanel;
 class OutcomeFoot;
 class PeopleBar;
 class PointClock;
-class SignPanel;
-class SignedPanel;
+class Signing;
 class Sounds;
+class TripPanel;
 
 /// A launch or return check on one page: who is aboard, the boat's log, the camera, what is still to find, to
 /// look at, found, the points, and the outcome at the foot. Everything shown is on disk.
@@ -39,6 +39,7 @@ public:
     void close(); ///< lets the camera go; the check stays open on disk
 
     QString boat() const { return m_boat; }
+    core::Phase phase() const { return m_phase; }
     bool isOpen() const { return m_session != nullptr; }
     CameraPanel& camera() { return *m_camera; }
     CheckSession* session() { return m_session.get(); }
@@ -51,13 +52,15 @@ public:
     void toggleClock();    ///< of the current timed point, else of the first that is open
     void goToPoints();
     void goToPeople();
+    void goToTrip(); ///< of a return
 
     void say(const QString& sentence, bool toLookAt = false);
 
 signals:
     void leaveWanted();
     void nextBoatWanted();
-    void sheetWanted(const app::CheckSheet& sheet, bool print);
+    void printWanted(const app::CheckSheet& sheet);
+    void saveWanted(const app::CheckSheet& sheet);
     void answered(); ///< a new answer is shown
 
 public slots:
@@ -70,46 +73,39 @@ private:
     void build();
     void connectParts();
     QWidget* buildHead();
-    QWidget* buildLists();
     void startSession(core::Phase phase);
     void showState();
-    void showRows();
+    void takeCode(const QString& text, core::SeenBy seenBy);
+    void nameSigner(const std::string& code);
     void showScan(const core::Scanned& scan, const QString& text);
-    void showNewItem(const core::Scanned& scan);
     void act(core::ControlTag control);
     void finish();
     void showSigned(const core::SignedCheck& check);
-    CheckSheet sheetOf(const core::SignedCheck& check) const;
     void showItem(const QString& code, bool toWithdraw);
     void showLists();
-    void pressClock(QString point);
-    const CheckRow* rowOfCode(const QString& code) const;
-    CheckListModel& modelOf(const QString& key) const;
-    bool isWide() const;
+    void showTrip();
+    void pressClock(const QString& point);
 
     ClubThread& m_club;
     TimeSource m_time;
     Sounds& m_sounds;
     std::unique_ptr<CheckSession> m_session;
     QString m_boat;
+    core::Phase m_phase = core::Phase::Launch;
     QString m_lastItem; ///< code of the item seen last
-    std::vector<CheckRow> m_rows;
-    std::optional<core::SignedCheck> m_signed;
     PointClock* m_clock;
-    CheckListModel* m_model;       ///< everything, or all but the points on a wide page
-    CheckListModel* m_pointsModel; ///< the points on a wide page
-    CheckListView* m_view;
-    CheckListView* m_pointsView;
     QLabel* m_boatLabel;
     QLabel* m_phaseLabel;
     PeopleBar* m_people;
     LogPanel* m_log;
+    QPushButton* m_tripButton;
     CameraPanel* m_camera;
+    QHBoxLayout* m_body;
     QStackedWidget* m_stack;
-    QWidget* m_lists;
-    SignPanel* m_sign;
+    CheckLists* m_lists;
     ItemPanel* m_item;
-    SignedPanel* m_signedPanel;
+    Signing* m_signing;
+    TripPanel* m_trip;
     OutcomeFoot* m_foot;
 };
 

@@ -52,8 +52,9 @@ bool isOfPoint(const core::Finding& finding) {
 
 class Rows {
 public:
-    explicit Rows(const core::CheckAnswer& answer)
-        : m_answer(answer) {
+    Rows(const core::CheckAnswer& answer, const CheckContext& context)
+        : m_answer(answer)
+        , m_context(context) {
         for (const core::LineAnswer& line : answer.lines)
             for (const core::LineItem& item : line.items)
                 m_counts[item.code] = item.counts;
@@ -102,6 +103,7 @@ private:
         CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "out " + text(finding.code),
                               text(finding.kitType));
         nameItem(row, finding.code);
+        if (!m_context.askWhom.empty()) row.remark = Say::tr("ask %1").arg(listed(m_context.askWhom));
         m_section.push_back(row);
         return 1;
     }
@@ -201,9 +203,34 @@ private:
         nameItem(row, item.code);
         row.counts = true;
         remarkOn(row, item.code);
-        if (row.remark.isEmpty() && !item.wornBy.empty())
-            row.remark = Say::tr("for %1").arg(text(item.wornBy));
+        if (!item.wornBy.empty()) {
+            const QString ofDates = row.remark;
+            row.remark = whoWearsIt(item);
+            if (!ofDates.isEmpty()) row.remark += Say::tr(" · ") + ofDates;
+        }
         m_section.push_back(row);
+    }
+
+    /// Who, and why: whose own it is, or what the club's table says of its size.
+    QString whoWearsIt(const core::LineItem& item) const {
+        const QString person = text(item.wornBy);
+        const auto found = m_context.worn.find(item.code);
+        if (found == m_context.worn.end()) return Say::tr("for %1").arg(person);
+        if (found->second.person == item.wornBy) return Say::tr("%1's own").arg(person);
+        const QString size = text(found->second.size);
+        if (isFitUnchecked(item.wornBy))
+            return size.isEmpty() ? Say::tr("for %1: fit not checked").arg(person)
+                                  : Say::tr("for %1: size %2, fit not checked").arg(person, size);
+        return size.isEmpty() ? Say::tr("for %1").arg(person)
+                              : Say::tr("for %1: size %2 fits by the club's table").arg(person, size);
+    }
+
+    bool isFitUnchecked(const std::string& person) const {
+        return std::any_of(
+            m_answer.findings.begin(), m_answer.findings.end(), [&](const core::Finding& each) {
+                return each.kind == core::FindingKind::FitNotChecked &&
+                       std::find(each.people.begin(), each.people.end(), person) != each.people.end();
+            });
     }
 
     void addPoints() {
@@ -275,6 +302,7 @@ private:
     }
 
     const core::CheckAnswer& m_answer;
+    const CheckContext& m_context;
     std::map<std::string, bool> m_counts;
     std::map<std::string, std::vector<const core::Finding*>> m_ofCode;
     std::vector<CheckRow> m_section; // rows of the list at work
@@ -303,8 +331,8 @@ bool CheckRow::operator==(const CheckRow& other) const {
            value == other.value;
 }
 
-std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer) {
-    return Rows(answer).all();
+std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context) {
+    return Rows(answer, context).all();
 }
 
 } // namespace app

@@ -5,7 +5,9 @@
 
 #include <QString>
 
+#include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace app {
@@ -39,9 +41,16 @@ struct CheckRow {
     bool operator==(const CheckRow& other) const;
 };
 
+/// What the lists say beside the answer itself.
+struct CheckContext {
+    std::vector<std::string> askWhom;       ///< return: who was aboard when the boat went out
+    std::optional<core::Instant> launched;  ///< return: when the launch check was signed
+    std::map<std::string, core::Item> worn; ///< by code: what a person of the answer wears
+};
+
 /// The four lists of a check, headings before rows, in the order in which a crew needs them.
 /// The name of a code's kit type is looked up in the answer's lines.
-std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer);
+std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context = {});
 
 /// "2:05" for 125 seconds.
 QString secondsInWords(double seconds);

@@ -68,8 +68,7 @@ CheckRowDelegate::Layout CheckRowDelegate::layOut(const CheckRow& row, const QRe
     }
     height += spaceUnit / 2;
 
-    const bool pressed = row.kind == CheckRow::Kind::Point || (m_kitIsPressed && !row.code.isEmpty());
-    layout.height = pressed ? std::max(height, m_fingerHeight) : height;
+    layout.height = heading ? height : std::max(height, m_fingerHeight);
     const int down = (layout.height - height) / 2;
     for (QRect* part : {&layout.mark, &layout.title, &layout.aside, &layout.remark})
         part->translate(0, down);

@@ -16,8 +16,6 @@ public:
 
     /// Lines that a finger presses are at least so high (pixels).
     void setFingerHeight(int height) { m_fingerHeight = height; }
-    /// Whether lines of kit are pressed too, as in a return check.
-    void setKitIsPressed(bool pressed) { m_kitIsPressed = pressed; }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
@@ -34,7 +32,6 @@ private:
     Layout layOut(const CheckRow& row, const QRect& rect) const;
 
     int m_fingerHeight = 57;
-    bool m_kitIsPressed = false;
 };
 
 } // namespace app

@@ -3,17 +3,43 @@
 #include "app/common/sentences.h"
 #include "app/common/words.h"
 #include "app/desk/club/club_thread.h"
+#include "core/search/evidence.h"
 
 namespace app {
 namespace {
 
-core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open, core::CalendarDay today) {
+/// The items that a person of the answer wears.
+std::map<std::string, core::Item> wornIn(const core::Club& club, const core::CheckAnswer& answer) {
+    std::map<std::string, core::Item> worn;
+    for (const core::LineAnswer& line : answer.lines)
+        for (const core::LineItem& seen : line.items)
+            if (seen.counts && !seen.wornBy.empty())
+                if (auto item = club.item(seen.code)) worn.emplace(seen.code, std::move(*item));
+    return worn;
+}
+
+/// How the boat went out, of which this check is the return.
+CheckContext launchOf(const core::Club& club, const core::OpenCheck& open, core::Instant now) {
+    CheckContext context;
+    if (open.phase != core::Phase::Return) return context;
+    const auto evidence = club.evidence(open.boat, now);
+    if (!evidence || !evidence->launch) return context;
+    context.askWhom = evidence->people;
+    context.launched = evidence->launch->at;
+    return context;
+}
+
+core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open, core::CalendarDay today,
+                                   CheckContext context) {
     auto answer = club.answer(open.check, today);
     if (!answer) return answer.error();
-    CheckState state{open, std::move(answer).value(), club.namesOf(open.check), {}, {}};
+    CheckState state{open, std::move(answer).value(), club.namesOf(open.check), {}, {}, std::move(context),
+                     {}};
     for (core::Person& person : club.people())
         state.people.push_back(std::move(person.person));
     if (auto log = club.logEntries(open.boat)) state.log = std::move(log).value();
+    state.context.worn = wornIn(club, state.answer);
+    if (open.phase == core::Phase::Return) state.trip = club.operationOf(open.check);
     return state;
 }
 
@@ -35,9 +61,10 @@ void CheckSession::open(const QString& boat, core::Phase phase) {
     ++m_jobs;
     const auto job = [boat = boat.toStdString(), phase,
                       moment = m_time()](core::Club& club) -> core::Result<CheckState> {
-        auto open = club.openCheck(boat, phase, moment);
+        auto open = phase == core::Phase::Stocktake ? club.openStocktake(boat, moment)
+                                                    : club.openCheck(boat, phase, moment);
         if (!open) return open.error();
-        return readState(club, *open, moment.today);
+        return readState(club, *open, moment.today, launchOf(club, *open, moment.at));
     };
     m_club.ask(this, job, [this](core::Result<CheckState> state) { take(state); });
 }
@@ -45,11 +72,11 @@ void CheckSession::open(const QString& boat, core::Phase phase) {
 void CheckSession::change(std::function<core::Outcome(core::Club&, const std::string&, core::Moment)> what) {
     if (!m_state) return;
     ++m_jobs;
-    const auto job = [open = m_state->open, moment = m_time(),
+    const auto job = [open = m_state->open, context = m_state->context, moment = m_time(),
                       what = std::move(what)](core::Club& club) -> core::Result<CheckState> {
         const core::Outcome done = what(club, open.check, moment);
         if (!done) return done.error();
-        return readState(club, open, moment.today);
+        return readState(club, open, moment.today, context);
     };
     m_club.ask(this, job, [this](core::Result<CheckState> state) { take(state); });
 }
@@ -85,12 +112,12 @@ void CheckSession::scan(const QString& text, core::SeenBy seenBy) {
 void CheckSession::writeScans() {
     m_scanning = true;
     ++m_jobs;
-    const auto job = [open = m_state->open, moment = m_time(),
+    const auto job = [open = m_state->open, context = m_state->context, moment = m_time(),
                       waiting = std::exchange(m_waiting, {})](core::Club& club) {
         std::vector<std::pair<core::Result<core::Scanned>, std::string>> scans;
         for (const Waiting& one : waiting)
             scans.emplace_back(club.scan(open.check, one.text, one.seenBy, moment), one.text);
-        return Scans{readState(club, open, moment.today), std::move(scans)};
+        return Scans{readState(club, open, moment.today, context), std::move(scans)};
     };
     m_club.ask(this, job, [this](Scans scans) { takeScans(std::move(scans)); });
 }
@@ -111,9 +138,9 @@ void CheckSession::undo() {
     if (!m_state) return;
     ++m_jobs;
     using Undone = std::pair<core::Result<core::Scanned>, core::Result<CheckState>>;
-    const auto job = [open = m_state->open, moment = m_time()](core::Club& club) {
+    const auto job = [open = m_state->open, context = m_state->context, moment = m_time()](core::Club& club) {
         auto undone = club.undoSighting(open.check, moment);
-        return Undone{std::move(undone), readState(club, open, moment.today)};
+        return Undone{std::move(undone), readState(club, open, moment.today, context)};
     };
     m_club.ask(this, job, [this](Undone undone) {
         take(undone.second);
@@ -141,6 +168,12 @@ void CheckSession::withdraw(const QString& code, const QString& text) {
     change([code = code.toStdString(), text = text.toStdString()](core::Club& club, const std::string& check,
                                                                   core::Moment moment) {
         return club.withdraw(check, code, text, moment);
+    });
+}
+
+void CheckSession::recordTrip(const core::Operation& trip) {
+    change([trip](core::Club& club, const std::string& check, core::Moment moment) {
+        return club.recordOperation(check, trip, moment);
     });
 }
 

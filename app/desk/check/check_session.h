@@ -3,7 +3,9 @@
 // First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QObject>
 
+#include "app/desk/check/check_row.h"
 #include "core/club.h"
+#include "core/register/operation.h"
 
 #include <QString>
 #include <QStringList>
@@ -24,6 +26,8 @@ struct CheckState {
     std::vector<std::string> names;  ///< driver first
     std::vector<std::string> people; ///< all of the club, by name
     std::vector<core::LogEntry> log; ///< the boat's: open first, then newest first
+    CheckContext context;
+    std::optional<core::Operation> trip; ///< of a return: what was written of it
 };
 
 /// Says when something is done. Tests and pictures give a fixed one.
@@ -38,7 +42,8 @@ class CheckSession : public QObject {
 public:
     CheckSession(ClubThread& club, TimeSource time, QObject* parent = nullptr);
 
-    /// Opens the boat's check of that phase, or goes on with its unfinished one.
+    /// Opens the boat's check of that phase, or goes on with its unfinished one. For a stocktake `boat` is
+    /// the place.
     void open(const QString& boat, core::Phase phase);
     void giveNames(const QStringList& people);
     /// Scans are written one after the other; those that come while the disk is busy are written together
@@ -48,6 +53,7 @@ public:
     void takeBack(const QString& code);
     void recordPoint(const QString& point, double value);
     void withdraw(const QString& code, const QString& text);
+    void recordTrip(const core::Operation& trip);
     void sign(const QString& by, const QString& urgent);
 
     const std::optional<CheckState>& state() const { return m_state; }

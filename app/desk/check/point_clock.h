@@ -16,13 +16,16 @@ public:
 
     bool isRunning() const { return !m_point.isEmpty(); }
     const QString& point() const { return m_point; }
-    void start(const QString& point); ///< stops the other point's first, without a record
-    int stop();                       ///< whole seconds that it ran
+    /// Starts that point's clock, or stops it. Another point's, which runs, is stopped first.
+    void press(const QString& point);
+    void drop(); ///< nothing comes of what runs
 
 signals:
     void ticked(const QString& point, int seconds);
+    void stopped(const QString& point, int seconds); ///< whole seconds that it ran
 
 private:
+    void stop();
     int seconds() const { return static_cast<int>(m_elapsed.elapsed() / 1000); }
 
     QString m_point;

@@ -2,6 +2,7 @@
 
 #include "app/common/cautions.h"
 #include "app/desk/look/choice_box.h"
+#include "app/desk/look/labels.h"
 #include "app/desk/look/type_scale.h"
 #include "core/check/boat_check.h"
 
@@ -11,15 +12,10 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace app {
 namespace {
-
-QLabel* label(const QString& text, const char* role, QWidget* parent) {
-    auto* made = new QLabel(text, parent);
-    made->setProperty("role", role);
-    made->setWordWrap(true);
-    return made;
-}
 
 QString cautionsFor(const core::CheckAnswer& answer) {
     QStringList cautions;
@@ -35,14 +31,30 @@ QString cautionsFor(const core::CheckAnswer& answer) {
     return cautions.join(QStringLiteral("\n"));
 }
 
+QString launchButton(core::CheckOutcome outcome) {
+    if (outcome == core::CheckOutcome::Incomplete) return SignPanel::tr("Sign: kit incomplete, urgent");
+    return outcome == core::CheckOutcome::Complete ? SignPanel::tr("Sign: kit complete")
+                                                   : SignPanel::tr("Sign: kit complete, with remarks");
+}
+
+QString returnButton(const core::CheckAnswer& answer) {
+    const bool isAllBack =
+        std::none_of(answer.findings.begin(), answer.findings.end(),
+                     [](const core::Finding& each) { return each.kind == core::FindingKind::NotReturned; });
+    if (!isAllBack) return SignPanel::tr("Sign: kit not all back");
+    if (answer.outcome == core::CheckOutcome::Incomplete) return SignPanel::tr("Sign: still something to do");
+    return answer.outcome == core::CheckOutcome::Complete ? SignPanel::tr("Sign: all back")
+                                                          : SignPanel::tr("Sign: all back, with remarks");
+}
+
 } // namespace
 
 SignPanel::SignPanel(QWidget* parent)
     : QWidget(parent)
-    , m_heading(label({}, "heading", this))
-    , m_caution(label({}, "remark", this))
+    , m_heading(wordsIn("heading", {}, this))
+    , m_caution(wordsIn("remark", {}, this))
     , m_by(new ChoiceBox(this))
-    , m_reasonLabel(label(tr("Why launch with short kit?"), "remark", this))
+    , m_reasonLabel(wordsIn("remark", tr("Why launch with short kit?"), this))
     , m_reason(new QLineEdit(this))
     , m_sign(new QPushButton(this)) {
     setObjectName("signPanel");
@@ -56,7 +68,7 @@ SignPanel::SignPanel(QWidget* parent)
     m_sign->setProperty("role", "usual");
     auto* back = new QPushButton(tr("Back to the check"), this);
     back->setObjectName("signBackButton");
-    auto* byLabel = label(tr("Signed by"), "remark", this);
+    auto* byLabel = wordsIn("remark", tr("Signed by"), this);
     byLabel->setBuddy(m_by);
 
     auto* buttons = new QHBoxLayout;
@@ -111,20 +123,20 @@ void SignPanel::setAnswer(const core::CheckAnswer& answer) {
     m_caution->setText(cautionsFor(answer));
     m_reasonLabel->setVisible(m_needsReason);
     m_reason->setVisible(m_needsReason);
-    if (m_needsReason)
-        m_sign->setText(tr("Sign: kit incomplete, urgent"));
-    else if (incomplete)
-        m_sign->setText(tr("Sign: kit not all back"));
-    else if (answer.outcome == core::CheckOutcome::CompleteWithRemarks)
-        m_sign->setText(tr("Sign: kit complete, with remarks"));
-    else
-        m_sign->setText(tr("Sign: kit complete"));
+    m_sign->setText(launch ? launchButton(answer.outcome) : returnButton(answer));
     adapt();
 }
 
 void SignPanel::adapt() {
     const bool reasonGiven = !m_needsReason || !m_reason->text().trimmed().isEmpty();
     m_sign->setEnabled(m_by->currentIndex() > 0 && reasonGiven);
+}
+
+bool SignPanel::nameSigner(const QString& person) {
+    const int at = m_by->findText(person);
+    if (at < 1) return false;
+    m_by->setCurrentIndex(at);
+    return true;
 }
 
 bool SignPanel::press() {

@@ -25,6 +25,8 @@ public:
     /// `aboard` come first; the driver is proposed.
     void begin(const core::CheckAnswer& answer, const QStringList& aboard, const QStringList& all);
     void setAnswer(const core::CheckAnswer& answer);
+    /// Somebody of the club signs instead of who was proposed. False: nobody is called that.
+    bool nameSigner(const QString& person);
     /// Presses the signature, if it can be given now. False: something is still wanted.
     bool press();
 

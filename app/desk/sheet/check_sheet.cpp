@@ -106,6 +106,8 @@ private:
         for (const QString& entry : m_sheet.log)
             y = text(side + m_gap, y, width - side - m_gap, Say::tr("log entry open: %1").arg(entry),
                      font(10));
+        if (!m_sheet.trip.isEmpty())
+            y = text(side + m_gap, y, width - side - m_gap, Say::tr("trip: %1").arg(m_sheet.trip), font(10));
         return y + m_gap;
     }
 

@@ -25,6 +25,7 @@ struct CheckSheet {
     bool complete = false;
     std::vector<CheckRow> rows;
     QStringList log; ///< open entries of the boat
+    QString trip;    ///< what the crew wrote of it; may be empty
     QStringList cautions;
     QString recordHead; ///< hash of the newest fact
 };

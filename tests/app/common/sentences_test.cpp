@@ -192,6 +192,23 @@ TEST(Outcome, pointsAndLogEntriesAreCounted) {
               QStringLiteral("Kit incomplete: 2 points open, 1 log entry open"));
 }
 
+TEST(Outcome, returnSaysWhatIsNotBackAndWhatIsLeftToDo) {
+    Finding notBack = missing("paddle", 1);
+    notBack.kind = FindingKind::NotReturned;
+    core::CheckAnswer answer = answerWith({notBack, missing("knife", 1)});
+    answer.phase = core::Phase::Return;
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 paddle, knife"));
+    answer.findings = {notBack, full(FindingKind::PointOpen)};
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 paddle; 1 point open"));
+    answer.findings = {full(FindingKind::PointOpen)};
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Everything is back; still to do: 1 point open"));
+    answer.findings = {full(FindingKind::WasMissing)};
+    answer.outcome = core::CheckOutcome::CompleteWithRemarks;
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Everything is back, with 1 remark"));
+    answer.outcome = core::CheckOutcome::Complete;
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Everything is back"));
+}
+
 TEST(Outcome, neverSaysSafeOrReady) {
     core::CheckAnswer answer = answerWith({});
     for (const auto outcome : {core::CheckOutcome::Complete, core::CheckOutcome::CompleteWithRemarks,

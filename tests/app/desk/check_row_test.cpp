@@ -120,3 +120,25 @@ TEST(CheckRow, secondsAreSaidAsOnAClock) {
     EXPECT_EQ(app::secondsInWords(0), "0:00");
     EXPECT_EQ(app::secondsInWords(59.9), "0:59");
 }
+
+TEST(CheckRow, whoWearsItAndWhyStandsOnTheLine) {
+    core::LineItem jacket{"KAAA", "life jacket", true, "Ada Marsh", {}};
+    core::LineItem whistle{"KBBB", "whistle", true, "Ada Marsh", {}};
+    const auto answer = answerWith({line("life jacket", 1, {jacket}), line("whistle", 1, {whistle})}, {});
+    app::CheckContext context;
+    context.worn["KAAA"].size = "M";
+    context.worn["KBBB"].person = "Ada Marsh";
+    const auto rows = app::rowsOf(answer, context);
+    EXPECT_EQ(find(rows, "life jacket")->remark, "for Ada Marsh: size M fits by the club's table");
+    EXPECT_EQ(find(rows, "whistle")->remark, "Ada Marsh's own");
+}
+
+TEST(CheckRow, fitThatWasNotCheckedIsNotSaidToFit) {
+    core::LineItem jacket{"KAAA", "life jacket", true, "Ada Marsh", {}};
+    auto unchecked = finding(core::FindingKind::FitNotChecked, core::Severity::Remark, "life jacket", "");
+    unchecked.people = {"Ada Marsh"};
+    app::CheckContext context;
+    context.worn["KAAA"].size = "M";
+    const auto rows = app::rowsOf(answerWith({line("life jacket", 1, {jacket})}, {unchecked}), context);
+    EXPECT_EQ(find(rows, "life jacket")->remark, "for Ada Marsh: size M, fit not checked");
+}

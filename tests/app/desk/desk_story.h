@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QStackedWidget>
 #include <QTest>
 
 #include "app/desk/board/boat_strip.h"
@@ -64,7 +65,9 @@ protected:
 
     template <class Widget = QWidget>
     Widget* child(const char* name) {
-        return m_window->findChild<Widget*>(name);
+        const auto* pages = m_window->findChild<QStackedWidget*>();
+        auto* onPage = pages->currentWidget()->findChild<Widget*>(name);
+        return onPage ? onPage : m_window->findChild<Widget*>(name);
     }
 
     static void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {

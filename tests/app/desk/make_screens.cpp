@@ -122,7 +122,7 @@ int main(int argc, char** argv) {
     app::CheckSession& session = *window.checkPage().session();
     isWritten &= screens.take("launch-begun", oneTheme, oneSize);
     session.giveNames({"Tobin Ashe", "Ines Varro"});
-    auto* progress = window.findChild<QWidget*>("recordingProgress");
+    auto* progress = window.checkPage().findChild<QWidget*>("recordingProgress");
     for (const std::filesystem::path& scene : scenes) {
         window.checkPage().camera().readRecording({scene});
         waitFor([&] { return !progress->isVisible() && isSettled(window); }, std::chrono::seconds(60));
@@ -135,7 +135,7 @@ int main(int argc, char** argv) {
     waitFor([&] { return isSettled(window); });
     isWritten &= screens.take("launch", allThemes, bothSizes);
     window.checkPage().beginSigning();
-    isWritten &= screens.take("launch-sign", oneTheme, oneSize);
+    isWritten &= screens.take("launch-sign", allThemes, oneSize);
     session.sign("Tobin Ashe", "Two swimmers drift off");
     auto* save = window.findChild<QPushButton*>("saveSheetButton");
     waitFor([&] { return save->isVisible(); });
@@ -147,6 +147,14 @@ int main(int argc, char** argv) {
     for (const char* code : {"KNGZSTQ3HN", "KEY1Y7J4DE", "KQ8SK0R3E2", "KNEDP3BXJC", "KB5W0R9XJB"})
         window.checkPage().session()->scan(code, core::SeenBy::Typed);
     waitFor([&] { return isSettled(window); });
-    isWritten &= screens.take("return", oneTheme, oneSize);
+    isWritten &= screens.take("return", allThemes, bothSizes);
+    window.checkPage().goToTrip();
+    isWritten &= screens.take("trip", allThemes, bothSizes);
+    window.setLanguage("de");
+    waitFor([&] { return isSettled(window); });
+    isWritten &= screens.take("return-german", oneTheme, oneSize);
+    window.startCheck("Bittern", core::Phase::Launch);
+    waitFor([&] { return isSettled(window); });
+    isWritten &= screens.take("launch-german", oneTheme, oneSize);
     return isWritten ? 0 : 3;
 }

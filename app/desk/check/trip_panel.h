@@ -1,0 +1,48 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QWidget>
+
+#include "core/register/operation.h"
+
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace app {
+
+/// What a crew writes of its trip: times, engine hours, launches, fuel, incidents. What is not known stays
+/// empty.
+class TripPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit TripPanel(QWidget* parent = nullptr);
+
+    /// `proposed` has what is known already; its days are the days of the times that are typed.
+    void begin(const core::Operation& proposed, core::Instant now);
+
+signals:
+    void writePressed(const core::Operation& trip);
+    void backPressed();
+
+private:
+    QLineEdit* addField(QFormLayout& form, const QString& name, const QString& words, const QString& hint);
+    void write();
+    void complain(QLineEdit& field, const QString& sentence);
+
+    core::Operation m_proposed;
+    core::Instant m_now;
+    QLabel* m_people;
+    QLineEdit* m_left;
+    QLineEdit* m_back;
+    QLineEdit* m_hours;
+    QLineEdit* m_launches;
+    QLineEdit* m_fuel;
+    QLineEdit* m_incidents;
+    QLabel* m_said;
+    QPushButton* m_write;
+};
+
+} // namespace app

@@ -1,0 +1,30 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QObject>
+#include <QString>
+
+#include "core/base/calendar_day.h"
+
+namespace app {
+
+class ClubThread;
+
+/// A folder of CSV files on its way into the club file. GUI thread; one at a time.
+class ImportRun : public QObject {
+    Q_OBJECT
+
+public:
+    explicit ImportRun(ClubThread& club, QObject* parent = nullptr);
+
+    void start(const QString& folder, core::CalendarDay today);
+
+signals:
+    void progressed(int percent);
+    void finished(const QString& sentence); ///< what was imported, or the rows to mend
+
+private:
+    ClubThread& m_club;
+};
+
+} // namespace app

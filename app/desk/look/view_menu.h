@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QMenu>
+
+#include <functional>
+
+class QActionGroup;
+
+namespace app {
+
+class Sounds;
+
+/// How the window looks, sounds and speaks: theme, motion, volume, language, the whole screen. Each with a
+/// shortcut, and kept for the next time.
+class ViewMenu : public QMenu {
+    Q_OBJECT
+
+public:
+    explicit ViewMenu(Sounds& sounds, QWidget* parent = nullptr);
+
+    void markTheme(const QString& name); ///< the theme that is worn now
+
+signals:
+    void themeChosen(const QString& name);
+    void languageChosen(const QString& code);
+    void fullScreenPressed();
+
+private:
+    void addThemes();
+    void addMotion();
+    void addVolume();
+    void addLanguages();
+
+    Sounds& m_sounds;
+    QActionGroup* m_themes;
+};
+
+} // namespace app

@@ -1,0 +1,49 @@
+#include "app/desk/sheet/sheet_delivery.h"
+
+#include "app/desk/club/club_thread.h"
+
+#include <QPrinter>
+#include <QWidget>
+
+namespace app {
+namespace {
+
+/// The sheet with what only the club file knows.
+CheckSheet completed(core::Club& club, CheckSheet sheet) {
+    sheet.club = QString::fromStdString(club.name());
+    if (const auto verified = club.verify(false)) sheet.recordHead = QString::fromStdString(verified->head);
+    return sheet;
+}
+
+} // namespace
+
+SheetDelivery::SheetDelivery(ClubThread& club, const Choosers& choosers, QWidget* window)
+    : QObject(window)
+    , m_club(club)
+    , m_choosers(choosers)
+    , m_window(window) {}
+
+void SheetDelivery::print(const CheckSheet& sheet) {
+    const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    if (!m_choosers.printer(m_window, *printer)) return;
+    m_club.ask(
+        this, [sheet, printer](core::Club& club) { return paintSheet(*printer, completed(club, sheet)); },
+        [this](bool isPainted) {
+            emit done(isPainted ? tr("The sheet was sent to the printer.")
+                                : tr("The printer did not take the sheet."));
+        });
+}
+
+void SheetDelivery::save(const CheckSheet& sheet) {
+    const QString proposed = QStringLiteral("%1 %2.pdf").arg(sheet.boat, sheet.atIso.left(10));
+    const QString file = m_choosers.sheetFile(m_window, proposed);
+    if (file.isEmpty()) return;
+    m_club.ask(
+        this, [sheet, file](core::Club& club) { return saveSheet(file, completed(club, sheet)); },
+        [this, file](bool isSaved) {
+            emit done(isSaved ? tr("Saved: %1").arg(file)
+                              : tr("The sheet could not be written to %1.").arg(file));
+        });
+}
+
+} // namespace app
