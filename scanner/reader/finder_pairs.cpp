@@ -181,8 +181,8 @@ std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<
                 consider({b.centre, plus(b.centre, turned), a.centre}, 1);
             } else if (std::abs(std::log(distance / (side * std::sqrt(2.0)))) < 0.28) {
                 const Point middle = plus(a.centre, plus(b.centre, a.centre, -1), 0.5);
-                consider({plus(middle, turned, -0.5), a.centre, b.centre}, 0);
-                consider({plus(middle, turned, 0.5), b.centre, a.centre}, 0);
+                consider({plus(middle, turned, -0.5), b.centre, a.centre}, 0);
+                consider({plus(middle, turned, 0.5), a.centre, b.centre}, 0);
             }
         }
     std::stable_sort(guesses.begin(), guesses.end(),

@@ -74,7 +74,8 @@ void FrameReader::run(ReadingStep step, int skip) {
     case ReadingStep::WidePatches:
         return readPatches(1, 1, false);
     case ReadingStep::Pairs:
-        return readPairs();
+        finders();
+        return readPairs(*m_contrast, *m_finders, 1);
     case ReadingStep::Bent:
         return readAllBent();
     case ReadingStep::CloseUp:
@@ -189,16 +190,18 @@ bool FrameReader::readBent(const Unread& unread) {
     return code.has_value();
 }
 
-void FrameReader::readPairs() {
+/// `scale`: full pixels to one of the map in which the finders were sought.
+void FrameReader::readPairs(const ContrastMap& map, const std::vector<Finder>& finders, double scale) {
+    const auto full = [&](Point p) { return Point{p.x * scale, p.y * scale}; };
     std::vector<Finder> free;
-    for (const Finder& finder : finders())
-        if (!isTaken(finder.centre)) free.push_back(finder);
-    for (const PairGuess& guess : guessFromPairs(*m_contrast, free, mostPairs, m_budget)) {
+    for (const Finder& finder : finders)
+        if (!isTaken(full(finder.centre))) free.push_back(finder);
+    for (const PairGuess& guess : guessFromPairs(map, free, mostPairs, m_budget)) {
         if (!takesNext()) continue;
-        if (isTaken(free[guess.first].centre) || isTaken(free[guess.second].centre)) continue;
-        if (isTaken(guess.toPicture.map(10.5, 10.5))) continue;
-        const GridFit fit = fitGrid(m_picture, qrPattern(1), guess.toPicture, guess.negative);
-        readFlat(fit, 1, guess.negative);
+        if (isTaken(full(free[guess.first].centre)) || isTaken(full(free[guess.second].centre))) continue;
+        const Homography toPicture = Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * guess.toPicture;
+        if (isTaken(toPicture.map(10.5, 10.5))) continue;
+        readFlat(fitGrid(m_picture, qrPattern(1), toPicture, guess.negative), 1, guess.negative);
     }
 }
 
@@ -223,9 +226,11 @@ void FrameReader::readCloseUp() {
     constexpr double large = 2.5; // pixels of the smaller picture; below it the full size has found it
     for (int level = 1; level < std::min(3, static_cast<int>(m_picture.levels.size())); ++level) {
         if (m_isCut) return;
-        auto found = findFinders(contrastOf(smoothed(m_picture.levels[level]), 15), m_budget);
+        const ContrastMap map = contrastOf(smoothed(m_picture.levels[level]), 15);
+        auto found = findFinders(map, m_budget);
         std::erase_if(found, [](const Finder& finder) { return finder.module < large; });
         readTriples(found, 1 << level);
+        if (!m_isCut) readPairs(map, found, 1 << level);
     }
     if (!m_isCut) readPatches(2, 2, false);
 }

@@ -51,7 +51,7 @@ private:
 
     void readPlain(Effort effort);
     void readTriples(const std::vector<Finder>& finders, double scale);
-    void readPairs();
+    void readPairs(const ContrastMap& map, const std::vector<Finder>& finders, double scale);
     bool readFlat(const GridFit& fit, int version, bool negative);
     bool readBent(const Unread& unread);
     void readAllBent();

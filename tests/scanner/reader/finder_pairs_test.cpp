@@ -1,0 +1,44 @@
+#include "tests/scanner/reader/pictures.h"
+
+#include "scanner/reader/frame_reader.h"
+
+#include <gtest/gtest.h>
+
+using scanner::GreyPicture;
+using scanner::reader::FrameReader;
+using scanner::reader::ReadingStep;
+
+namespace {
+
+/// A tag at an angle, one finder (0 top left, 1 top right, 2 bottom left) under grey dirt.
+GreyPicture withoutFinder(const std::string& text, int finder, int module, double degrees) {
+    GreyPicture symbol = pictures::enlarged(pictures::qrModules(text), module);
+    const int left = finder == 1 ? 14 * module : 0, top = finder == 2 ? 14 * module : 0;
+    for (int y = top; y < top + 7 * module; ++y)
+        for (int x = left; x < left + 7 * module; ++x)
+            symbol.row(y)[x] = 150;
+    return pictures::onGround(symbol, 640, 480, degrees);
+}
+
+} // namespace
+
+TEST(FinderPairs, aTagIsReadWhicheverFinderIsHidden) {
+    for (int finder = 0; finder < 3; ++finder)
+        for (const double degrees : {0.0, 20.0, 90.0, 155.0, 200.0, 290.0}) {
+            const std::string text = pictures::tagCode(40 + static_cast<unsigned>(finder));
+            FrameReader reader(withoutFinder(text, finder, 4, degrees), pictures::isTag);
+            reader.run(ReadingStep::Pairs);
+            ASSERT_EQ(reader.codes().size(), 1u) << finder << " " << degrees;
+            EXPECT_EQ(reader.codes()[0].text, text);
+        }
+}
+
+TEST(FinderPairs, largeModulesAreLookedAtInTheSmallerPicture) {
+    for (int finder = 0; finder < 3; ++finder) {
+        const std::string text = pictures::tagCode(50 + static_cast<unsigned>(finder));
+        FrameReader reader(withoutFinder(text, finder, 9, 20), pictures::isTag);
+        reader.run(ReadingStep::CloseUp);
+        ASSERT_EQ(reader.codes().size(), 1u) << finder;
+        EXPECT_EQ(reader.codes()[0].text, text);
+    }
+}
