@@ -42,7 +42,62 @@ Json budgetYear(const core::BudgetYear& year) {
     return {{"year", year.year}, {"cost", year.cost}, {"unpriced", year.unpriced}};
 }
 
+Json step(const core::SurvivalStep& step) {
+    return {{"age_days", step.days},   {"at_risk", step.atRisk}, {"endings", step.endings},
+            {"lasting", step.lasting}, {"error", step.error},    {"low", step.low},
+            {"high", step.high}};
+}
+
+const char* nameOf(core::RuleKind kind) {
+    switch (kind) {
+    case core::RuleKind::FromMade:
+        return "from_made";
+    case core::RuleKind::FromFirstUse:
+        return "from_first_use";
+    default:
+        return "year_end_from_made";
+    }
+}
+
+Json allowed(const core::AllowedLife& allowed) {
+    const auto& record = allowed.record;
+    const bool hasBand = record && record->lasting < 1;
+    return {{"rule", allowed.rule},
+            {"kind", nameOf(allowed.kind)},
+            {"months", allowed.months},
+            {"lasting", record ? Json(record->lasting) : Json()},
+            {"low", hasBand ? Json(record->low) : Json()},
+            {"high", hasBand ? Json(record->high) : Json()},
+            {"at_risk", record ? Json(record->atRisk) : Json(0)}};
+}
+
+Json fit(const core::Weibull& weibull) {
+    return {{"shape", weibull.shape},
+            {"scale_years", weibull.scale / core::daysOfYear},
+            {"tenth_ended_years", weibull.timeOfShareEnded(.1) / core::daysOfYear},
+            {"half_ended_years", weibull.timeOfShareEnded(.5) / core::daysOfYear}};
+}
+
+Json life(const core::KitLife& life) {
+    return {{"kit_type", life.kitType},
+            {"lives", life.lives},
+            {"endings", life.endings()},
+            {"lost", life.lost},
+            {"worn_out", life.wornOut},
+            {"expired", life.expired},
+            {"still_here", life.stillHere},
+            {"left_out", life.leftOut},
+            {"median_days", numberOrNull(life.curve.medianDays())},
+            {"weibull", life.weibull ? fit(*life.weibull) : Json()},
+            {"rules", listOf(life.allowed, allowed)},
+            {"curve", listOf(life.curve.steps(), step)}};
+}
+
 } // namespace
+
+std::string lastingJson(const std::vector<core::KitLife>& lives, core::CalendarDay today) {
+    return written({{"today", today.iso()}, {"kit", listOf(lives, life)}});
+}
 
 std::string replacementJson(const core::ReplacementPlan& plan) {
     const core::ReplacementQuestion& asked = plan.question;

@@ -1,8 +1,10 @@
 #pragma once
 
+#include "core/plan/kit_life.h"
 #include "core/plan/replacement_plan.h"
 
 #include <string>
+#include <vector>
 
 namespace app {
 
@@ -10,5 +12,8 @@ namespace app {
 
 /// Chances to ten digits; a cost by the calendar year of its order-by day.
 std::string replacementJson(const core::ReplacementPlan& plan);
+
+/// How long kit lasts: curves by age in days, fits in years of 365.25 days.
+std::string lastingJson(const std::vector<core::KitLife>& lives, core::CalendarDay today);
 
 } // namespace app

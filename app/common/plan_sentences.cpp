@@ -12,7 +12,8 @@ struct Say {
 };
 
 QString monthsInWords(int months) {
-    return counted(months, QT_TRANSLATE_NOOP("Words", "%n month"), QT_TRANSLATE_NOOP("Words", "%n months"));
+    return counted(months, QT_TRANSLATE_N_NOOP("Words", "%n month"),
+                   QT_TRANSLATE_N_NOOP("Words", "%n months"));
 }
 
 } // namespace
@@ -51,8 +52,8 @@ QString moneyInWords(double amount) {
 }
 
 QString budgetInWords(const core::BudgetYear& year) {
-    const QString unpriced = counted(year.unpriced, QT_TRANSLATE_NOOP("Words", "%n order without a price"),
-                                     QT_TRANSLATE_NOOP("Words", "%n orders without a price"));
+    const QString unpriced = counted(year.unpriced, QT_TRANSLATE_N_NOOP("Words", "%n order without a price"),
+                                     QT_TRANSLATE_N_NOOP("Words", "%n orders without a price"));
     QString words = year.cost > 0 || year.unpriced == 0 ? moneyInWords(year.cost) : unpriced;
     if (year.cost > 0 && year.unpriced > 0) words = Say::tr("%1 and %2").arg(words, unpriced);
     return Say::tr("%1: %2").arg(year.year).arg(words);
@@ -69,8 +70,50 @@ QString reckoningInWords(const core::ReplacementPlan& plan) {
         tr("An order lasts %1 from the day that kit would run short. Order-by days allow for delivery and "
            "%2 to spare.")
             .arg(monthsInWords(plan.question.coverMonths),
-                 counted(plan.question.marginDays, QT_TRANSLATE_NOOP("Words", "%n day"),
-                         QT_TRANSLATE_NOOP("Words", "%n days")));
+                 counted(plan.question.marginDays, QT_TRANSLATE_N_NOOP("Words", "%n day"),
+                         QT_TRANSLATE_N_NOOP("Words", "%n days")));
+}
+
+QString yearsInWords(double days) {
+    return Say::tr("%1 years").arg(QString::number(days / core::daysOfYear, 'f', 1));
+}
+
+QString endingsInWords(const core::KitLife& life) {
+    if (life.endings() == 0) return Say::tr("none ended, %1 here").arg(life.stillHere);
+    return Say::tr("%1 ended (%2 lost, %3 worn out), %4 here")
+        .arg(life.endings())
+        .arg(life.lost)
+        .arg(life.wornOut)
+        .arg(life.stillHere);
+}
+
+QString medianInWords(const core::KitLife& life) {
+    const auto median = life.curve.medianDays();
+    if (median) return Say::tr("half last %1").arg(yearsInWords(*median));
+    return Say::tr("more than half outlast the record");
+}
+
+QString weibullInWords(const core::KitLife& life) {
+    if (!life.weibull) return {};
+    const QString tenth = yearsInWords(life.weibull->timeOfShareEnded(.1));
+    if (life.weibull->shape > 1.2)
+        return Say::tr("goes faster with age; a tenth is gone after %1").arg(tenth);
+    if (life.weibull->shape < 0.8)
+        return Say::tr("goes mostly when new; a tenth is gone after %1").arg(tenth);
+    return Say::tr("goes at any age alike; a tenth is gone after %1").arg(tenth);
+}
+
+QString allowedInWords(const core::AllowedLife& allowed) {
+    const QString words =
+        Say::tr("rule “%1” allows %2")
+            .arg(QString::fromStdString(allowed.rule), yearsInWords(allowed.months * core::daysOfYear / 12));
+    if (!allowed.record) return words + Say::tr(": nothing here is known to be that old");
+    if (allowed.record->lasting == 1)
+        return words + Say::tr(": none ended before that, and %1 came that far").arg(allowed.record->atRisk);
+    const auto percent = [](double share) { return QString::number(100 * share, 'f', 0); };
+    return words + Say::tr(": %1 % come that far (%2 to %3 %)")
+                       .arg(percent(allowed.record->lasting), percent(allowed.record->low),
+                            percent(allowed.record->high));
 }
 
 } // namespace app

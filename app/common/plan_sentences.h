@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/plan/kit_life.h"
 #include "core/plan/replacement_plan.h"
 
 #include <QString>
@@ -24,5 +25,12 @@ QString budgetInWords(const core::BudgetYear& year);
 QString questionInWords(const core::ReplacementPlan& plan);
 /// What an order must last, and what it was reckoned with.
 QString reckoningInWords(const core::ReplacementPlan& plan);
+
+QString yearsInWords(double days);                 ///< "4.2 years"
+QString endingsInWords(const core::KitLife& life); ///< "9 ended (4 lost, 5 worn out), 21 here"
+QString medianInWords(const core::KitLife& life);  ///< "half last 4.2 years", "more than half still here"
+QString weibullInWords(const core::KitLife& life); ///< "wears out with age …"; empty: too few endings
+/// "rule “retire” allows 10.0 years: 62 % come so far (39 to 90 %)".
+QString allowedInWords(const core::AllowedLife& allowed);
 
 } // namespace app

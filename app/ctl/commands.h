@@ -29,5 +29,6 @@ void addWriteOff(CommandLine& line);
 void addRelease(CommandLine& line);
 void addMakeReady(CommandLine& line);
 void addReplace(CommandLine& line);
+void addLasting(CommandLine& line);
 
 } // namespace app

@@ -27,5 +27,6 @@ int main(int argc, char** argv) {
     app::addRelease(line);
     app::addMakeReady(line);
     app::addReplace(line);
+    app::addLasting(line);
     return line.run(argc, argv);
 }

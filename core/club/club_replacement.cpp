@@ -1,5 +1,6 @@
 #include "core/club/club_state.h"
 
+#include "core/plan/kit_life.h"
 #include "core/plan/replacement_plan.h"
 
 #include <fmt/format.h>
@@ -45,6 +46,10 @@ Result<ReplacementPlan> Club::replacementPlan(const ReplacementQuestion& questio
     return guarded([&]() -> Result<ReplacementPlan> {
         return planReplacement(inputOf(*this, m_state->registerStore), question, today);
     });
+}
+
+std::vector<KitLife> Club::kitLives(CalendarDay today) const {
+    return kitLivesOf(m_state->registerStore.allKitTypes(), m_state->registerStore.allRecords(), today);
 }
 
 } // namespace core

@@ -11,12 +11,26 @@ namespace {
 
 constexpr double nothing = 1e-19;
 
+/// Whether P(X ≤ k) below the mean, or P(X ≥ k) above it, is less than 3e-20: Chernoff's bound. Most nodes
+/// are settled by it when there are many items, at a tenth of the cost of the sum.
+bool isOutOfReach(int k, int n, double gone) {
+    constexpr double farthest = 45;
+    const auto term = [](double share, double expected) {
+        return share > 0 ? share * std::log(share / expected) : 0;
+    };
+    const double share = static_cast<double>(k) / n;
+    return n * (term(share, 1 - gone) + term(1 - share, gone)) > farthest;
+}
+
 /// P(X < bound) for X ~ Binomial(n, 1 − gone).
 double binomialBelow(int bound, int n, double gone) {
     if (bound <= 0) return 0;
     if (bound > n) return 1;
     if (gone <= 0) return 0;
     if (gone >= 1) return 1;
+    const double mean = n * (1 - gone);
+    if (bound - 1 < mean && isOutOfReach(bound - 1, n, gone)) return 0;
+    if (bound > mean && isOutOfReach(bound, n, gone)) return 1;
     return boost::math::ibeta(n - bound + 1.0, static_cast<double>(bound), gone);
 }
 

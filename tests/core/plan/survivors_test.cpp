@@ -1,5 +1,8 @@
 #include "core/plan/survivors.h"
 
+#include <boost/math/distributions/beta.hpp>
+#include <boost/math/quadrature/gauss_kronrod.hpp>
+#include <boost/math/special_functions/gamma.hpp>
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -76,6 +79,39 @@ TEST(Survivors, agreeWithTheClosedFormOfSmallLots) {
             for (int wanted = 1; wanted <= 8; ++wanted)
                 EXPECT_NEAR(chance(wanted, {8, years}, rate), exactly(wanted, 8, years, rate), 1e-11)
                     << rate.shape << ' ' << years << ' ' << wanted;
+}
+
+/// The same chance another way round: the share of life by which the wanted-th item from the end is gone is
+/// Beta distributed (an order statistic), and it is short when the rate is beyond that share. One integral
+/// over a smooth function, by Boost's adaptive Gauss–Kronrod rule.
+double byOrderStatistic(int wanted, int items, double years, LossRate rate) {
+    const boost::math::beta_distribution<double> share(wanted, items - wanted + 1.0);
+    const auto inside = [&](double s) {
+        if (s <= 0 || s >= 1) return 0.0;
+        return boost::math::pdf(share, s) *
+               boost::math::gamma_q(rate.shape, -rate.rate * std::log(s) / years);
+    };
+    const double low = boost::math::quantile(share, 1e-17),
+                 high = boost::math::quantile(complement(share, 1e-17));
+    return boost::math::quadrature::gauss_kronrod<double, 31>::integrate(inside, low, high, 12, 1e-13);
+}
+
+TEST(Survivors, agreeWithTheLawOfTheOrderStatistic) {
+    for (const LossRate rate :
+         {LossRate{0.5, 10}, LossRate{4.5, 90}, LossRate{40, 900}, LossRate{2000, 50'000}})
+        for (const int items : {1, 5, 40, 150})
+            for (const double years : {0.5, 4.0})
+                for (const int wanted : {items, items - items / 10, items - items / 3})
+                    EXPECT_NEAR(chance(wanted, {items, years}, rate),
+                                byOrderStatistic(wanted, items, years, rate), 1e-9)
+                        << items << ' ' << wanted << ' ' << years << ' ' << rate.shape;
+}
+
+TEST(Survivors, ofACountrysItemsAreNearlyExact) {
+    // With a record that goes with the number of items; and without any, where the nodes run out.
+    const LossRate known{3000.5, 60'010}, unknown{0.5, 10};
+    EXPECT_NEAR(chance(55'000, {60'000, 1.7}, known), byOrderStatistic(55'000, 60'000, 1.7, known), 1e-9);
+    EXPECT_NEAR(chance(2'500, {3'000, 2}, unknown), byOrderStatistic(2'500, 3'000, 2, unknown), 2e-3);
 }
 
 TEST(Survivors, stayExactWhenLittleIsKnownOfManyItems) {

@@ -1,0 +1,49 @@
+#include "app/ctl/command.h"
+#include "app/ctl/commands.h"
+#include "app/ctl/options.h"
+
+#include "app/common/plan_json.h"
+#include "app/common/plan_sentences.h"
+#include "app/ctl/table.h"
+#include "app/ctl/terminal.h"
+#include "core/plan/kit_life.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+void sayLives(const std::vector<core::KitLife>& lives) {
+    if (lives.empty()) return sayLine(QStringLiteral("The club has no kit yet."));
+    std::vector<QStringList> table;
+    for (const core::KitLife& life : lives) {
+        table.push_back({QString::fromStdString(life.kitType), endingsInWords(life), medianInWords(life),
+                         weibullInWords(life)});
+        for (const core::AllowedLife& allowed : life.allowed)
+            table.push_back({QString(), allowedInWords(allowed), QString(), QString()});
+    }
+    say(tableOf({"kit", "record", "lasts", "how it goes"}, table).toStdString());
+    sayLine(planCaution());
+}
+
+int lasting(const CommonOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
+        const auto lives = club.kitLives(moment.today);
+        if (options.json)
+            say(lastingJson(lives, moment.today));
+        else
+            sayLives(lives);
+        return static_cast<int>(ExitFine);
+    });
+}
+
+} // namespace
+
+void addLasting(CommandLine& line) {
+    auto options = std::make_shared<CommonOptions>();
+    Command command = line.add("lasting", "how long kit of each type really lasts here, beside its rules",
+                               [options] { return lasting(*options); });
+    takeCommon(command, *options);
+}
+
+} // namespace app
