@@ -18,6 +18,7 @@ namespace core {
 
 struct Evidence;
 struct EventTally;
+struct KitEntry;
 struct KitLife;
 struct MakeReadyPlan;
 struct MakeReadyQuestion;
@@ -62,6 +63,13 @@ public:
     Result<std::vector<BoatPoint>> pointsOf(const std::string& boat, Phase phase) const;
     std::optional<Boat> boatOfTag(const std::string& code) const;
     std::optional<Item> item(const std::string& code) const;
+    /// The same, with all that its dates depend on (core/upkeep/due_date.h reckons them).
+    std::optional<ItemRecord> itemRecord(const std::string& code) const;
+    /// What a scan means: the item whose tag or maker's label it is. Empty for a tag that was replaced.
+    std::optional<Item> itemOfScan(const std::string& text, CalendarDay today) const;
+    std::vector<KitEntry> kit() const;       ///< every item, by code (core/register/kit_entry.h)
+    std::vector<KitType> kitTypes() const;   ///< with sizes and rules, by name
+    std::vector<std::string> places() const; ///< by name
     /// Registered tags with the words that go beneath: all items and boats and people when `codes` is empty.
     Result<std::vector<TagLabel>> tagLabels(const std::vector<std::string>& codes) const;
     /// What is aboard the boat as the register has it: its home items, in the manifest's order, then by code.
@@ -109,6 +117,7 @@ public:
     /// What went out and came back, over all boats. An event is a name that checks were filed under, or a
     /// day. NotFound without any check.
     Result<EventTally> eventTally(const std::string& event) const;
+    std::vector<std::string> events() const; ///< names that checks were filed under, newest first
     /// What a crew writes about its trip, once its return check is signed or before; the newest holds. Hours
     /// and launches are counted to all kit that went out, once.
     Outcome recordOperation(const std::string& check, const Operation& operation, Moment moment);

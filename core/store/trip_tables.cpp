@@ -40,6 +40,15 @@ std::string eventOf(Database& database, const std::string& check) {
         .value_or("");
 }
 
+std::vector<std::string> events(Database& database) {
+    std::vector<std::string> names;
+    Statement query =
+        database.prepare("SELECT event FROM check_event GROUP BY key ORDER BY max(stamp) DESC, key");
+    while (query.step())
+        names.push_back(query.text(0));
+    return names;
+}
+
 std::vector<CheckRun> runsOfEvent(Database& database, const std::string& key) {
     return runsOf(database
                       .prepare("SELECT r.id, r.stamp, r.boat, r.phase, r.opened FROM check_event e JOIN "

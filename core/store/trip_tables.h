@@ -13,6 +13,7 @@ namespace core::tripTables {
 void putEvent(Database& database, const std::string& check, const std::string& stamp, const std::string& key,
               const std::string& event);
 std::string eventOf(Database& database, const std::string& check); ///< empty: filed under none
+std::vector<std::string> events(Database& database); ///< each name once, the one given last first
 /// Checks filed under an event, as they were opened.
 std::vector<CheckRun> runsOfEvent(Database& database, const std::string& key);
 /// Checks opened from one instant up to before another (ISO texts), as they were opened.
