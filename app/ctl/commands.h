@@ -20,6 +20,8 @@ void addLogAdd(CommandLine& line);
 void addLogClose(CommandLine& line);
 void addHistory(CommandLine& line);
 void addVerify(CommandLine& line);
+void addBackup(CommandLine& line);
+void addRestore(CommandLine& line);
 void addStocktake(CommandLine& line);
 void addService(CommandLine& line);
 void addAboard(CommandLine& line);

@@ -18,6 +18,8 @@ int main(int argc, char** argv) {
     app::addLogClose(line);
     app::addHistory(line);
     app::addVerify(line);
+    app::addBackup(line);
+    app::addRestore(line);
     app::addStocktake(line);
     app::addService(line);
     app::addAboard(line);

@@ -5,22 +5,6 @@
 #include <algorithm>
 
 namespace core {
-namespace {
-
-/// Within a tolerance a passed rule is only a remark, so the item still counts.
-CalendarDay lastGoodDayOf(const RuleDue& due) {
-    switch (due.rule.tolerance.kind) {
-    case Tolerance::Kind::Days:
-        return std::max(*due.lastGoodDay, due.due->plusDays(due.rule.tolerance.days));
-    case Tolerance::Kind::EndOfMonth:
-        return std::max(*due.lastGoodDay, due.due->lastOfMonth());
-    default:
-        return *due.lastGoodDay;
-    }
-}
-
-} // namespace
-
 bool endsLife(const LifeRule& rule) {
     const bool ends = rule.kind == RuleKind::Stamped || rule.kind == RuleKind::FromMade ||
                       rule.kind == RuleKind::FromFirstUse || rule.kind == RuleKind::YearEndFromMade;
@@ -37,7 +21,7 @@ std::optional<CalendarDay> lastGoodDayOf(const ItemRecord& record, const KitType
     CalendarDay last = endlessDay;
     for (const RuleDue& due : dueDatesOf(record, lifeEnds, CalendarDay::fromNumber(1)))
         if (due.due)
-            last = std::min(last, lastGoodDayOf(due));
+            last = std::min(last, *due.lastGoodDay);
         else if (due.isPassedStop())
             return std::nullopt;
     return last;
