@@ -52,10 +52,19 @@ ZXing::ImageView imageOf(GreyView view) {
     return {view.data, view.width, view.height, ZXing::ImageFormat::Lum, view.stride, view.pixelStride};
 }
 
+/// In a GS1 QR symbol a per cent sign in a value is written twice (ISO/IEC 18004, FNC1 mode); ZXing 1.4 ends
+/// the text at it. Better nothing than half a text.
+bool isCutShort(const ZXing::Result& result) {
+    return result.format() == BarcodeFormat::QRCode && result.contentType() == ZXing::ContentType::GS1 &&
+           result.text().ends_with('%');
+}
+
 ZXing::Results readAll(GreyView picture, const ZXing::DecodeHints& hints) {
     if (picture.isEmpty() || picture.stride < 0) return {};
     try {
-        return ZXing::ReadBarcodes(imageOf(picture), hints);
+        ZXing::Results results = ZXing::ReadBarcodes(imageOf(picture), hints);
+        std::erase_if(results, isCutShort);
+        return results;
     } catch (const std::exception&) {
         return {}; // what it cannot read holds no symbol for us
     }
