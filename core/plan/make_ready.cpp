@@ -87,7 +87,7 @@ public:
 private:
     /// A goal may take a share of the time left, so that one without a proof leaves something to the others.
     void serve(MakeReadyModel& model, PlanGoal goal, double share) {
-        const auto answer = model.best(goal, share * m_watch.left(), m_best.filled);
+        const auto answer = model.best(goal, share * m_watch.left(), m_best.filled, m_best.of(goal));
         if (answer.filled) adopt(*answer.filled);
         m_bounds[static_cast<int>(goal)] = answer.bound;
         m_exact[static_cast<int>(goal)] = answer.proven && answer.bound == m_best.of(goal);

@@ -104,7 +104,19 @@ void MakeReadyModel::keep(PlanGoal goal, long long value) {
         m_program.addRow(termsOf(goal), -infinite, whole + flowSlack);
 }
 
-MakeReadyModel::Answer MakeReadyModel::best(PlanGoal goal, double seconds, const FilledLines& start) const {
+/// What no plan can surpass, whatever the kit: all boats, all other lines, no substitute, nothing away.
+long long MakeReadyModel::limitOf(PlanGoal goal) const {
+    if (aimOf(goal) == Aim::Least) return 0;
+    long long limit = 0;
+    for (int boat = 0; boat < m_problem.boats(); ++boat)
+        if (goal == PlanGoal::PriorityWeight) limit += m_problem.weights[boat];
+    for (const PlanLine& line : m_problem.lines)
+        if (goal == PlanGoal::OtherLines && !line.required) ++limit;
+    return limit;
+}
+
+MakeReadyModel::Answer MakeReadyModel::best(PlanGoal goal, double seconds, const FilledLines& start,
+                                            long long startValue) const {
     std::vector<double> values(static_cast<std::size_t>(m_program.columns()), 0.0);
     const GroupCounts counts = countsOf(m_problem, m_groups, start);
     for (std::size_t g = 0; g < m_groups.size(); ++g) {
@@ -112,7 +124,7 @@ MakeReadyModel::Answer MakeReadyModel::best(PlanGoal goal, double seconds, const
         for (std::size_t i = 0; i < m_lines[g].size(); ++i)
             if (m_lines[g][i] != m_boats[g]) values[m_lines[g][i]] = counts.lines[g][i];
     }
-    if (termsOf(goal).empty()) return {start, 0, true};
+    if (startValue == limitOf(goal)) return {start, startValue, true};
     const auto found = m_program.solve(termsOf(goal), aimOf(goal), seconds, values);
     Answer answer;
     const double margin = boundSlack + 1e-9 * std::abs(found.bound);

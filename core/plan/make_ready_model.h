@@ -23,7 +23,8 @@ public:
         long long bound = 0;
         bool proven = false;
     };
-    Answer best(PlanGoal goal, double seconds, const FilledLines& start) const;
+    /// `start`: a plan that is known, and what it reaches of the goal.
+    Answer best(PlanGoal goal, double seconds, const FilledLines& start, long long startValue) const;
     /// From now on that goal is no worse than `value`.
     void keep(PlanGoal goal, long long value);
     int columns() const { return m_program.columns(); }
@@ -32,6 +33,7 @@ private:
     void addGroup(int group);
     void addSupply();
     void addOwnKit();
+    long long limitOf(PlanGoal goal) const;
     const Terms& termsOf(PlanGoal goal) const { return m_terms[static_cast<int>(goal)]; }
     Terms& termsOf(PlanGoal goal) { return m_terms[static_cast<int>(goal)]; }
     FilledLines filledBy(const std::vector<double>& values) const;

@@ -75,7 +75,7 @@ std::vector<BoatPlan> boatPlansOf(const MakeReadyTask& task, const MakeReadyProb
             const PlanLine& line = problem.lines[number];
             if (filled.lines[number] || line.required == plan.complete) continue;
             const int have = rest.fill(number);
-            if (have < line.quantity)
+            if (have < line.quantity || !line.required)
                 (line.required ? plan.shortLines : plan.unfilledOther)
                     .push_back({problem.types[line.types.front()], line.quantity, have});
         }
