@@ -884,6 +884,10 @@
         <translation>Mit 100 % drucken: Dieser Balken ist 50 mm lang.  Blatt %1 von %2</translation>
     </message>
     <message>
+        <source>A webcam reads these from up to %1 m (720p) or %2 m (1080p) in good light.</source>
+        <translation>Eine Webcam liest diese aus bis zu %1 m (720p) oder %2 m (1080p) bei gutem Licht.</translation>
+    </message>
+    <message>
         <source>Tags</source>
         <translation>Etiketten</translation>
     </message>
@@ -1547,6 +1551,10 @@
         <source>The &amp;trip…</source>
         <translation>&amp;Einsatz…</translation>
     </message>
+    <message>
+        <source>&amp;Gear officer</source>
+        <translation>&amp;Gerätewart</translation>
+    </message>
 </context>
 <context>
     <name>app::OutcomeFoot</name>
@@ -1748,20 +1756,12 @@
         <translation>ausgelaufen</translation>
     </message>
     <message>
-        <source>hours:minutes</source>
-        <translation>Stunden:Minuten</translation>
-    </message>
-    <message>
         <source>back</source>
         <translation>zurück</translation>
     </message>
     <message>
         <source>engine hours</source>
         <translation>Motorstunden</translation>
-    </message>
-    <message>
-        <source>run on this trip</source>
-        <translation>bei diesem Einsatz</translation>
     </message>
     <message>
         <source>launches</source>
@@ -1806,6 +1806,18 @@
     <message>
         <source>Write how often the boat was launched, as a whole number.</source>
         <translation>Als ganze Zahl schreiben, wie oft das Boot zu Wasser ging.</translation>
+    </message>
+    <message>
+        <source>06:31</source>
+        <translation>06:31</translation>
+    </message>
+    <message>
+        <source>07:12</source>
+        <translation>07:12</translation>
+    </message>
+    <message>
+        <source>0.7</source>
+        <translation>0,7</translation>
     </message>
 </context>
 <context>

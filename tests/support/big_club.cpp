@@ -87,7 +87,9 @@ void writeHistory(BulkWriter& writer, const std::vector<std::string>& codes, std
         writer.run(fmt::format("INSERT INTO kit VALUES ({}, {}, '{}')", item / kitOfBoat, item % kitOfBoat,
                                codes[static_cast<std::size_t>(item)]));
     // Check number c is of boat c % 40, launches and returns in turn; a quarter of an hour lies between two.
-    const std::int64_t checks = sightings / kitOfBoat;
+    // Whole rounds of launch and return, so that every boat is in at the end.
+    constexpr std::int64_t round = 2 * boats;
+    const std::int64_t checks = (sightings / kitOfBoat + round - 1) / round * round;
     writer.run(fmt::format(
         "CREATE TEMP TABLE run AS WITH RECURSIVE n(c) AS (SELECT 0 UNION ALL SELECT c + 1 FROM n WHERE c < "
         "{}) SELECT c, 'check-' || c AS id, c % {} AS boat, CASE c / {} % 2 WHEN 0 THEN 'launch' ELSE "

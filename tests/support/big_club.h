@@ -14,10 +14,10 @@ struct BigClub {
     std::vector<std::string> crew; ///< two people
 };
 
-/// Makes the file of a club of 40 boats and 8,000 items with so many sightings on record, in signed launch
-/// and return checks of its last years. The register comes in as CSV; the history is written into the tables
-/// and the record in bulk, as that of another machine, without its hash chain: good for a window, not for a
-/// verification. Throws what went wrong.
+/// Makes the file of a club of 40 boats and 8,000 items with at least so many sightings on record, in signed
+/// launch and return checks of its last years. The register comes in as CSV; the history is written into the
+/// tables and the record in bulk, as that of another machine, without its hash chain: good for a window, not
+/// for a verification. Throws what went wrong.
 BigClub makeBigClub(const std::filesystem::path& file, std::int64_t sightings);
 
 } // namespace support

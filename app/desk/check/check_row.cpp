@@ -74,7 +74,8 @@ public:
 private:
     /// Puts the heading before what was collected; an empty list has one only where its emptiness says
     /// something.
-    void close(Section section, const QString& title, const QString& count, bool evenEmpty) {
+    void close(Section section, const QString& title, const QString& count, bool evenEmpty,
+               const QString& remark = {}) {
         if (m_section.empty() && !evenEmpty) return;
         CheckRow heading;
         heading.kind = CheckRow::Kind::Heading;
@@ -82,6 +83,7 @@ private:
         heading.key = QStringLiteral("heading %1").arg(static_cast<int>(section));
         heading.title = title;
         heading.aside = count;
+        heading.remark = remark;
         m_rows.push_back(heading);
         m_rows.insert(m_rows.end(), m_section.begin(), m_section.end());
         m_section.clear();
@@ -96,14 +98,16 @@ private:
             for (const core::LineAnswer& line : m_answer.lines)
                 if (line.counted < line.wanted) count += addShortLine(line);
         }
-        close(Section::StillToFind, Say::tr("still to find"), QString::number(count), true);
+        // The same people for every line: said once, over them.
+        const bool asks = count > 0 && !m_context.askWhom.empty();
+        close(Section::StillToFind, Say::tr("still to find"), QString::number(count), true,
+              asks ? Say::tr("ask %1").arg(listed(m_context.askWhom)) : QString());
     }
 
     int addNotReturned(const core::Finding& finding) {
         CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "out " + text(finding.code),
                               text(finding.kitType));
         nameItem(row, finding.code);
-        if (!m_context.askWhom.empty()) row.remark = Say::tr("ask %1").arg(listed(m_context.askWhom));
         m_section.push_back(row);
         return 1;
     }

@@ -6,11 +6,12 @@
 #include "app/desk/look/labels.h"
 #include "app/desk/look/type_scale.h"
 
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRect>
 #include <QVBoxLayout>
 
 namespace app {
@@ -40,15 +41,19 @@ TripPanel::TripPanel(QWidget* parent)
     m_write->setProperty("role", "usual");
     auto* back = new QPushButton(tr("Back to the check"), this);
     back->setObjectName("tripBackButton");
-    auto* form = new QFormLayout;
+    auto* form = new QGridLayout;
     form->setHorizontalSpacing(2 * spaceUnit);
     form->setVerticalSpacing(spaceUnit);
-    m_left = addField(*form, "tripLeftEdit", tr("left"), tr("hours:minutes"));
-    m_back = addField(*form, "tripBackEdit", tr("back"), tr("hours:minutes"));
-    m_hours = addField(*form, "tripHoursEdit", tr("engine hours"), tr("run on this trip"));
-    m_launches = addField(*form, "tripLaunchesEdit", tr("launches"), {});
-    m_fuel = addField(*form, "tripFuelEdit", tr("fuel"), tr("used, left, or filled up"));
-    m_incidents = addField(*form, "tripIncidentsEdit", tr("incidents"), tr("what happened, in a sentence"));
+    form->setColumnStretch(1, 1);
+    form->setColumnStretch(3, 1);
+    // What is short stands side by side: the page must not be higher than a small screen.
+    m_left = addField(*form, {0, 0, 1, 1}, "tripLeftEdit", tr("left"), tr("06:31"));
+    m_back = addField(*form, {2, 0, 1, 1}, "tripBackEdit", tr("back"), tr("07:12"));
+    m_hours = addField(*form, {0, 1, 1, 1}, "tripHoursEdit", tr("engine hours"), tr("0.7"));
+    m_launches = addField(*form, {2, 1, 1, 1}, "tripLaunchesEdit", tr("launches"), {});
+    m_fuel = addField(*form, {0, 2, 3, 1}, "tripFuelEdit", tr("fuel"), tr("used, left, or filled up"));
+    m_incidents = addField(*form, {0, 3, 3, 1}, "tripIncidentsEdit", tr("incidents"),
+                           tr("what happened, in a sentence"));
 
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(back);
@@ -68,16 +73,19 @@ TripPanel::TripPanel(QWidget* parent)
     connect(m_incidents, &QLineEdit::returnPressed, m_write, &QPushButton::click);
 }
 
-QLineEdit* TripPanel::addField(QFormLayout& form, const QString& name, const QString& words,
-                               const QString& hint) {
+/// `cell`: the label's column and row, and over how many columns the field goes.
+QLineEdit* TripPanel::addField(QGridLayout& form, const QRect& cell, const QString& name,
+                               const QString& words, const QString& hint) {
     auto* field = new QLineEdit(this);
     field->setObjectName(name);
     field->setAccessibleName(words);
     field->setPlaceholderText(hint);
+    field->setMinimumWidth(60);
     auto* label = wordsIn("remark", words, this);
     label->setWordWrap(false);
-    form.addRow(label, field);
     label->setBuddy(field);
+    form.addWidget(label, cell.y(), cell.x());
+    form.addWidget(field, cell.y(), cell.x() + 1, 1, cell.width());
     return field;
 }
 

@@ -5,7 +5,7 @@
 
 #include "core/register/operation.h"
 
-class QFormLayout;
+class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -28,7 +28,8 @@ signals:
     void backPressed();
 
 private:
-    QLineEdit* addField(QFormLayout& form, const QString& name, const QString& words, const QString& hint);
+    QLineEdit* addField(QGridLayout& form, const QRect& cell, const QString& name, const QString& words,
+                        const QString& hint);
     void write();
     void complain(QLineEdit& field, const QString& sentence);
 

@@ -1,6 +1,7 @@
 #include "app/desk/sheet/sheet_delivery.h"
 
 #include "app/desk/club/club_thread.h"
+#include "core/search/evidence.h"
 
 #include <QPrinter>
 #include <QWidget>
@@ -11,7 +12,11 @@ namespace {
 /// The sheet with what only the club file knows.
 CheckSheet completed(core::Club& club, CheckSheet sheet) {
     sheet.club = QString::fromStdString(club.name());
-    if (const auto verified = club.verify(false)) sheet.recordHead = QString::fromStdString(verified->head);
+    // The head alone: a sheet does not wait until a long record has been verified.
+    const auto at = core::Instant::parse(sheet.atIso.toStdString());
+    if (!at) return sheet;
+    if (const auto evidence = club.evidence(sheet.boat.toStdString(), *at))
+        sheet.recordHead = QString::fromStdString(evidence->head);
     return sheet;
 }
 
