@@ -12,12 +12,16 @@ namespace {
 using reader::FrameReader;
 using reader::ReadingStep;
 
-/// After the last comes the first again.
+/// What gives most comes twice a round: the camera moves, and another frame shows another view. After the
+/// last comes the first again.
 constexpr std::array order{
-    ReadingStep::Triples,         ReadingStep::Pairs,         ReadingStep::Bars,
-    ReadingStep::Patches,         ReadingStep::Plain,         ReadingStep::WidePatches,
-    ReadingStep::CloseUp,         ReadingStep::WidestPatches, ReadingStep::AllBars,
-    ReadingStep::NegativePatches, ReadingStep::PlainThorough, ReadingStep::ForeignBars};
+    ReadingStep::Triples,       ReadingStep::Pairs,         ReadingStep::Bars,
+    ReadingStep::Patches,       ReadingStep::Plain,         ReadingStep::WidePatches,
+    ReadingStep::CloseUp,       ReadingStep::WidestPatches, ReadingStep::NegativePatches,
+    ReadingStep::Triples,       ReadingStep::Pairs,         ReadingStep::Bars,
+    ReadingStep::Patches,       ReadingStep::Plain,         ReadingStep::WidePatches,
+    ReadingStep::CloseUp,       ReadingStep::WidestPatches, ReadingStep::AllBars,
+    ReadingStep::PlainThorough, ReadingStep::ForeignBars};
 
 constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
 constexpr int forgottenAfter = 3;  // frames in which it was not found
@@ -49,7 +53,6 @@ struct LiveReader::State {
     Clock clock;
     std::vector<Known> known;
     std::size_t next = 0; ///< step, in the order
-    int skip = 0;         ///< of its candidates
 
     std::vector<SeenCode> follow(FrameReader& frame);
     void readOn(FrameReader& frame);
@@ -57,7 +60,7 @@ struct LiveReader::State {
 };
 
 LiveReader::LiveReader(TagTest isTag, std::chrono::milliseconds budget, Clock clock)
-    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0, 0})) {}
+    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0})) {}
 
 LiveReader::~LiveReader() = default;
 LiveReader::LiveReader(LiveReader&&) noexcept = default;
@@ -82,18 +85,13 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
     return still;
 }
 
-/// Goes on where the frame before was cut off.
+/// A step that was cut off gets the next frame from its beginning; one that had a frame to itself has had its
+/// turn.
 void LiveReader::State::readOn(FrameReader& frame) {
     for (std::size_t count = 0; count < order.size() && !frame.isLate(); ++count) {
-        frame.run(order[next], skip);
-        if (const auto cut = frame.cutOffAt()) {
-            // What was just tried may have been cut short, so it is tried again, unless it fills a whole
-            // frame.
-            skip = std::max(*cut - 1, count == 0 ? skip + 1 : 0);
-            return;
-        }
+        frame.run(order[next]);
+        if (frame.wasCutOff() && count > 0) return;
         next = (next + 1) % order.size();
-        skip = 0;
     }
 }
 

@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 #include <QFont>
 #include <QFontMetricsF>
+#include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
@@ -107,7 +108,18 @@ void drawTag(QPainter& painter, const Layout& layout, QPointF corner, const core
     line(1.0 * letter, font(QStringLiteral("DejaVu Sans"), 0.65 * letter), QString::fromStdString(tag.owner));
 }
 
-void drawFoot(QPainter& painter, int sheet, int sheets) {
+/// From how far a symbol is read by a webcam that sees 60° across, in metres: measured by reader_reach, the
+/// table in docs/reader.md; straight in the size, and never more than the table says.
+QString reachInWords(double symbolMm) {
+    constexpr double at720 = 0.0225, at1080 = 0.035; // metres for each millimetre
+    const auto metres = [&](double each) {
+        return QLocale().toString(std::floor(symbolMm * each * 20 + 1e-6) / 20, 'f', 2);
+    };
+    return Say::tr("A webcam reads these from up to %1 m (720p) or %2 m (1080p) in good light.")
+        .arg(metres(at720), metres(at1080));
+}
+
+void drawFoot(QPainter& painter, const Layout& layout, int sheet, int sheets) {
     constexpr double bar = 50, top = pageHeight - margin - 8;
     painter.fillRect(dots({margin, top, bar, 0.4}), Qt::black);
     for (const double x : {margin, margin + bar - 0.2})
@@ -117,6 +129,8 @@ void drawFoot(QPainter& painter, int sheet, int sheets) {
         Say::tr("Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2").arg(sheet).arg(sheets);
     writeLine(painter, {margin + bar + 4, top - 2, pageWidth - 2 * margin - bar - 4, 4}, small, words,
               Qt::AlignLeft | Qt::AlignVCenter);
+    writeLine(painter, {margin, top - 5.5, pageWidth - 2 * margin, 3.5}, small,
+              reachInWords(layout.module * symbolModules), Qt::AlignLeft | Qt::AlignVCenter);
     painter.setFont(font(QStringLiteral("DejaVu Sans"), 2.2));
     painter.drawText(dots({margin, top + 2, pageWidth - 2 * margin, 7}), Qt::AlignLeft | Qt::TextWordWrap,
                      tagCaution());
@@ -140,7 +154,7 @@ QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, 
             const auto at = static_cast<std::size_t>(sheet * layout.perSheet() + place);
             if (at < tags.size()) drawTag(painter, layout, layout.corner(place), tags[at]);
         }
-        drawFoot(painter, sheet + 1, sheets);
+        drawFoot(painter, layout, sheet + 1, sheets);
         if (progress) progress((sheet + 1.0) / sheets);
     }
     painter.end();

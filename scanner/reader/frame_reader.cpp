@@ -58,9 +58,7 @@ FrameReader::FrameReader(GreyPicture picture, TextTest isTag)
     m_reduction = std::max(1.0, std::round(m_reduction / std::max(1, m_picture.full().width)));
 }
 
-void FrameReader::run(ReadingStep step, int skip) {
-    m_skip = skip;
-    m_candidate = 0;
+void FrameReader::run(ReadingStep step) {
     m_isCut = false;
     switch (step) {
     case ReadingStep::Triples:
@@ -107,15 +105,10 @@ std::vector<SeenCode> FrameReader::codes() const {
     return codes;
 }
 
-/// Whether the next candidate of the step is to be tried: it is not if an earlier frame has, or if the time
-/// is spent.
-bool FrameReader::takesNext() {
-    if (m_isCut) return false;
-    if (m_candidate >= m_skip && isLate()) {
-        m_isCut = true;
-        return false;
-    }
-    return m_candidate++ >= m_skip;
+/// Asked before each candidate of a step.
+bool FrameReader::hasTime() {
+    m_isCut = m_isCut || isLate();
+    return !m_isCut;
 }
 
 bool FrameReader::isTaken(Point p) const {
@@ -150,7 +143,7 @@ void FrameReader::readPlain(Effort effort) {
 void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) {
     int tried = 0;
     for (const FinderTriple& triple : findTriples(finders)) {
-        if (!takesNext()) continue;
+        if (!hasTime()) return;
         const auto centre = [&](int finder) {
             return Point{finders[finder].centre.x * scale, finders[finder].centre.y * scale};
         };
@@ -197,7 +190,7 @@ void FrameReader::readPairs(const ContrastMap& map, const std::vector<Finder>& f
     for (const Finder& finder : finders)
         if (!isTaken(full(finder.centre))) free.push_back(finder);
     for (const PairGuess& guess : guessFromPairs(map, free, mostPairs, m_budget)) {
-        if (!takesNext()) continue;
+        if (!hasTime()) return;
         if (isTaken(full(free[guess.first].centre)) || isTaken(full(free[guess.second].centre))) continue;
         const Homography toPicture = Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * guess.toPicture;
         if (isTaken(toPicture.map(10.5, 10.5))) continue;
@@ -207,14 +200,14 @@ void FrameReader::readPairs(const ContrastMap& map, const std::vector<Finder>& f
 
 void FrameReader::readAllBent() {
     for (const Unread& unread : m_unread)
-        if (takesNext() && !isTaken(unread.fit.toPicture.map(10.5, 10.5))) readBent(unread);
+        if (hasTime() && !isTaken(unread.fit.toPicture.map(10.5, 10.5))) readBent(unread);
 }
 
 void FrameReader::readPatches(int level, int reach, bool negative) {
     if (level >= static_cast<int>(m_picture.levels.size())) return;
     const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
     for (Quad patch : findDarkPatches(map, reach, negative)) {
-        if (!takesNext()) continue;
+        if (!hasTime()) return;
         scale(patch, 1 << level);
         if (isTaken(middleOf(patch))) continue;
         if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget)) add(std::move(*code));
@@ -237,7 +230,8 @@ void FrameReader::readCloseUp() {
 
 void FrameReader::readBars(BarEffort effort) {
     for (const BarRegion& region : bars()) {
-        if (!takesNext() || isTaken(region.centre)) continue;
+        if (!hasTime()) return;
+        if (isTaken(region.centre)) continue;
         if (auto code = readCode128(m_picture.full(), region, effort, m_isTag, m_budget))
             add(std::move(*code));
     }
@@ -245,7 +239,8 @@ void FrameReader::readBars(BarEffort effort) {
 
 void FrameReader::readForeignBars() {
     for (const BarRegion& region : bars()) {
-        if (!takesNext() || isTaken(region.centre)) continue;
+        if (!hasTime()) return;
+        if (isTaken(region.centre)) continue;
         if (auto code = readForeignLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
     }
 }

@@ -31,11 +31,9 @@ public:
     void bendAtOnce() { m_bendsAtOnce = true; }
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
     void mask(const std::array<Point, 4>& area);
-    /// Tries what the step finds in the picture, but for the first `skip` candidates.
-    void run(ReadingStep step, int skip = 0);
-    /// How many candidates the last step came through when the time was spent: in the next frame of a stream
-    /// it can go on there. Nothing when it ran to its end.
-    std::optional<int> cutOffAt() const { return m_isCut ? std::optional(m_candidate) : std::nullopt; }
+    void run(ReadingStep step);
+    /// Whether the time was spent before the last step came to its end.
+    bool wasCutOff() const { return m_isCut; }
 
     /// Corners are in pixels of the picture that was given.
     std::vector<SeenCode> codes() const;
@@ -61,7 +59,7 @@ private:
     void readCloseUp();
     const std::vector<Finder>& finders();
     const std::vector<BarRegion>& bars();
-    bool takesNext();
+    bool hasTime();
     bool isTaken(Point p) const;
     void add(SeenCode code);
 
@@ -74,8 +72,7 @@ private:
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
     std::optional<std::vector<BarRegion>> m_bars;
-    int m_skip = 0, m_candidate = 0; ///< of the step that runs
-    bool m_isCut = false;
+    bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
     std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
 };
