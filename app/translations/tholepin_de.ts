@@ -1808,16 +1808,16 @@
         <translation>Als ganze Zahl schreiben, wie oft das Boot zu Wasser ging.</translation>
     </message>
     <message>
-        <source>06:31</source>
-        <translation>06:31</translation>
+        <source>like 06:31</source>
+        <translation>etwa 06:31</translation>
     </message>
     <message>
-        <source>07:12</source>
-        <translation>07:12</translation>
+        <source>like 07:12</source>
+        <translation>etwa 07:12</translation>
     </message>
     <message>
-        <source>0.7</source>
-        <translation>0,7</translation>
+        <source>like 0.7</source>
+        <translation>etwa 0,7</translation>
     </message>
 </context>
 <context>

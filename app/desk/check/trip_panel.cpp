@@ -47,9 +47,9 @@ TripPanel::TripPanel(QWidget* parent)
     form->setColumnStretch(1, 1);
     form->setColumnStretch(3, 1);
     // What is short stands side by side: the page must not be higher than a small screen.
-    m_left = addField(*form, {0, 0, 1, 1}, "tripLeftEdit", tr("left"), tr("06:31"));
-    m_back = addField(*form, {2, 0, 1, 1}, "tripBackEdit", tr("back"), tr("07:12"));
-    m_hours = addField(*form, {0, 1, 1, 1}, "tripHoursEdit", tr("engine hours"), tr("0.7"));
+    m_left = addField(*form, {0, 0, 1, 1}, "tripLeftEdit", tr("left"), tr("like 06:31"));
+    m_back = addField(*form, {2, 0, 1, 1}, "tripBackEdit", tr("back"), tr("like 07:12"));
+    m_hours = addField(*form, {0, 1, 1, 1}, "tripHoursEdit", tr("engine hours"), tr("like 0.7"));
     m_launches = addField(*form, {2, 1, 1, 1}, "tripLaunchesEdit", tr("launches"), {});
     m_fuel = addField(*form, {0, 2, 3, 1}, "tripFuelEdit", tr("fuel"), tr("used, left, or filled up"));
     m_incidents = addField(*form, {0, 3, 3, 1}, "tripIncidentsEdit", tr("incidents"),
