@@ -20,6 +20,13 @@ QString documents() {
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
+/// What the dialog offers for a file to be saved, by the name proposed.
+QString filesLike(const QString& proposed) {
+    if (proposed.endsWith(QLatin1String(".csv"))) return Say::tr("CSV (*.csv)");
+    if (proposed.endsWith(QLatin1String(".ics"))) return Say::tr("Calendar (*.ics)");
+    return Say::tr("PDF (*.pdf)");
+}
+
 QString newClub(QWidget* parent) {
     QString file =
         QFileDialog::getSaveFileName(parent, Say::tr("Start a new club file"), documents(), clubFiles());
@@ -47,8 +54,8 @@ Choosers systemChoosers() {
                                                  documents());
     };
     choosers.sheetFile = [](QWidget* parent, const QString& proposed) {
-        return QFileDialog::getSaveFileName(parent, Say::tr("Save the sheet as PDF"),
-                                            documents() + '/' + proposed, Say::tr("PDF (*.pdf)"));
+        return QFileDialog::getSaveFileName(parent, Say::tr("Save as a file"), documents() + '/' + proposed,
+                                            filesLike(proposed));
     };
     choosers.printer = [](QWidget* parent, QPrinter& printer) {
         return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;

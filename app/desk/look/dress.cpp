@@ -66,6 +66,8 @@ QCheckBox, QRadioButton { font-size: 18pt; min-height: {finger}px; spacing: 12px
 QCheckBox:focus, QRadioButton:focus { border: 3px solid {focus}; border-radius: 4px; }
 QCheckBox::indicator { width: 24px; height: 24px; border: 2px solid {ink}; background: {ground}; }
 QCheckBox::indicator:checked { background: {ink}; border: 2px solid {ink}; image: none; }
+QRadioButton::indicator { width: 20px; height: 20px; border: 2px solid {ink}; border-radius: 12px; background: {ground}; }
+QRadioButton::indicator:checked { width: 10px; height: 10px; border: 7px solid {ink}; }
 QProgressBar { border: 2px solid {line}; background: {ground}; min-height: 20px; text-align: center; font-size: 14pt; }
 QProgressBar::chunk { background: {found}; }
 QListView { border: none; background: transparent; outline: none; }

@@ -1,0 +1,237 @@
+#include "app/desk/gear/shared/plain_table.h"
+
+#include "app/desk/look/dress.h"
+#include "app/desk/look/palette.h"
+#include "app/desk/look/type_scale.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr int markColumn = 36;
+constexpr int margin = spaceUnit;
+
+/// A cell's text, the mark before the first one, and a ring around the row that has the keyboard.
+class CellPainter : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
+        const Palette& palette = currentPalette();
+        const auto* table = static_cast<const QTableView*>(parent());
+        const bool isCurrent = index.row() == table->currentIndex().row();
+        painter->save();
+        if (isCurrent) painter->fillRect(option.rect, palette.panel);
+        QRect box = option.rect.adjusted(margin, 0, -margin, 0);
+        const QVariant mark = index.data(PlainTableModel::MarkRole);
+        if (mark.isValid()) {
+            const int side = 20;
+            const Mark shape = static_cast<Mark>(mark.toInt());
+            paintMark(*painter, shape, QRectF(box.left(), box.center().y() - side / 2.0, side, side),
+                      toneOf(shape, palette));
+            box.setLeft(box.left() + markColumn);
+        }
+        painter->setFont(fontOf(TextRole::Remark));
+        painter->setPen(palette.ink);
+        const int align = index.data(Qt::TextAlignmentRole).toInt();
+        painter->drawText(
+            box, align, option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight, box.width()));
+        if (isCurrent && table->hasFocus()) drawRing(*painter, option.rect, index, palette);
+        painter->restore();
+    }
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        const QFontMetrics metrics(fontOf(TextRole::Remark));
+        const int mark = index.data(PlainTableModel::MarkRole).isValid() ? markColumn : 0;
+        return {metrics.horizontalAdvance(index.data().toString()) + 2 * margin + mark + 2,
+                std::max(QStyledItemDelegate::sizeHint(option, index).height(), 44)};
+    }
+
+private:
+    static void drawRing(QPainter& painter, const QRect& rect, const QModelIndex& index,
+                         const Palette& palette) {
+        const int last = index.model()->columnCount() - 1;
+        const QRect inner = rect.adjusted(0, 1, -1, -2);
+        painter.setPen(QPen(palette.focus, 3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+        painter.drawLine(inner.topLeft(), inner.topRight());
+        painter.drawLine(inner.bottomLeft(), inner.bottomRight());
+        if (index.column() == 0)
+            painter.drawLine(inner.topLeft() + QPoint(1, 0), inner.bottomLeft() + QPoint(1, 0));
+        if (index.column() == last)
+            painter.drawLine(inner.topRight() - QPoint(1, 0), inner.bottomRight() - QPoint(1, 0));
+    }
+};
+
+/// Headings as quiet bold words over a line.
+class PlainHeader : public QHeaderView {
+public:
+    explicit PlainHeader(QWidget* parent)
+        : QHeaderView(Qt::Horizontal, parent) {
+        setSectionsClickable(false);
+        setHighlightSections(false);
+        setFocusPolicy(Qt::NoFocus);
+    }
+
+protected:
+    void paintSection(QPainter* painter, const QRect& rect, int section) const override {
+        const Palette& palette = currentPalette();
+        painter->save();
+        painter->fillRect(rect, palette.ground);
+        painter->setPen(palette.line);
+        painter->drawLine(rect.bottomLeft(), rect.bottomRight());
+        painter->setFont(fontOf(TextRole::Heading));
+        painter->setPen(palette.quiet);
+        painter->drawText(rect.adjusted(margin, 0, -margin, 0),
+                          model()->headerData(section, Qt::Horizontal, Qt::TextAlignmentRole).toInt(),
+                          model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString());
+        painter->restore();
+    }
+
+    QSize sectionSizeFromContents(int section) const override {
+        const QFontMetrics metrics(fontOf(TextRole::Heading));
+        const QString words = model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString();
+        return {metrics.horizontalAdvance(words) + 2 * margin + 4, 40};
+    }
+};
+
+} // namespace
+
+void PlainTableModel::setTable(const std::vector<TableColumn>& columns, const std::vector<TableRow>& rows) {
+    beginResetModel();
+    m_columns = columns;
+    m_rows = rows;
+    endResetModel();
+}
+
+int PlainTableModel::indexOfKey(const QString& key) const {
+    const auto found =
+        std::find_if(m_rows.begin(), m_rows.end(), [&](const TableRow& row) { return row.key == key; });
+    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+}
+
+int PlainTableModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+int PlainTableModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_columns.size());
+}
+
+QVariant PlainTableModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const TableRow& row = m_rows[index.row()];
+    const QString cell = row.cells.value(index.column());
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::ToolTipRole:
+        return cell;
+    case Qt::AccessibleTextRole:
+        if (index.column() > 0 || row.markWord.isEmpty())
+            return QStringLiteral("%1: %2").arg(m_columns[index.column()].heading, cell);
+        return QStringLiteral("%1: %2").arg(row.markWord, cell);
+    case Qt::TextAlignmentRole:
+        return headerData(index.column(), Qt::Horizontal, role);
+    case MarkRole:
+        return index.column() == 0 && row.mark ? QVariant(static_cast<int>(*row.mark)) : QVariant();
+    default:
+        return {};
+    }
+}
+
+QVariant PlainTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || section < 0 || section >= columnCount()) return {};
+    if (role == Qt::DisplayRole) return m_columns[section].heading;
+    if (role == Qt::TextAlignmentRole)
+        return static_cast<int>(Qt::AlignVCenter |
+                                (m_columns[section].isNumber ? Qt::AlignRight : Qt::AlignLeft));
+    return {};
+}
+
+PlainTable::PlainTable(PlainTableModel& model, QWidget* parent)
+    : QTableView(parent)
+    , m_model(model) {
+    setModel(&model);
+    setItemDelegate(new CellPainter(this));
+    setHorizontalHeader(new PlainHeader(this));
+    verticalHeader()->hide();
+    setShowGrid(false);
+    setFrameShape(QFrame::NoFrame);
+    setCornerButtonEnabled(false);
+    setTabKeyNavigation(false);
+    setSelectionMode(QAbstractItemView::NoSelection);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setWordWrap(false);
+    horizontalHeader()->setMinimumSectionSize(48);
+    connect(&model, &QAbstractItemModel::modelReset, this, &PlainTable::fit);
+    fit();
+}
+
+void PlainTable::fit() {
+    horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    verticalHeader()->setDefaultSectionSize(44);
+    if (m_model.columnCount() == 0) return;
+    int needed = 0;
+    for (int column = 0; column < m_model.columnCount(); ++column)
+        needed += std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column));
+    if (needed <= viewport()->width()) horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+}
+
+void PlainTable::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    fit();
+}
+
+void PlainTable::choose(const QString& key) {
+    const int row = m_model.indexOfKey(key);
+    if (row >= 0) setCurrentIndex(m_model.index(row, 0));
+}
+
+QString PlainTable::chosen() const {
+    const int row = currentIndex().row();
+    return row >= 0 && row < m_model.rowCount() ? m_model.rows()[row].key : QString();
+}
+
+void PlainTable::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if ((enter || event->key() == Qt::Key_Space) && !chosen().isEmpty()) {
+        emit rowPressed(chosen());
+        return;
+    }
+    // Letters are codes, not a search in the table.
+    if (!event->text().isEmpty() && event->text().at(0).isPrint()) {
+        event->ignore();
+        return;
+    }
+    QTableView::keyPressEvent(event);
+}
+
+void PlainTable::mouseReleaseEvent(QMouseEvent* event) {
+    QTableView::mouseReleaseEvent(event);
+    const QModelIndex index = indexAt(event->pos());
+    if (event->button() == Qt::LeftButton && index.isValid())
+        emit rowPressed(m_model.rows()[index.row()].key);
+}
+
+void PlainTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    QTableView::currentChanged(current, previous);
+    viewport()->update();
+    if (current.isValid() && current.row() != previous.row())
+        emit rowChosen(m_model.rows()[current.row()].key);
+}
+
+void PlainTable::changeEvent(QEvent* event) {
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) viewport()->update();
+}
+
+} // namespace app

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "app/desk/look/marks.h"
+
+#include <QAbstractTableModel>
+#include <QString>
+#include <QStringList>
+#include <QTableView>
+
+#include <optional>
+#include <vector>
+
+namespace app {
+
+/// One row of a table, ready to be shown.
+struct TableRow {
+    QString key;              ///< the same for the same thing from answer to answer
+    std::optional<Mark> mark; ///< stands before the first cell
+    QString markWord;         ///< what it means here
+    QStringList cells;
+};
+
+/// A column's heading; numbers stand at the right.
+struct TableColumn {
+    QString heading;
+    bool isNumber = false;
+};
+
+/// Holds values only.
+class PlainTableModel : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Role { MarkRole = Qt::UserRole };
+
+    using QAbstractTableModel::QAbstractTableModel;
+
+    void setTable(const std::vector<TableColumn>& columns, const std::vector<TableRow>& rows);
+    const std::vector<TableRow>& rows() const { return m_rows; }
+    int indexOfKey(const QString& key) const; ///< -1: not there
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    std::vector<TableColumn> m_columns;
+    std::vector<TableRow> m_rows;
+};
+
+/// A table in the house's type: its first column takes the room that is left, if there is any. Up and down
+/// choose a row, Enter or a press opens it.
+class PlainTable : public QTableView {
+    Q_OBJECT
+
+public:
+    explicit PlainTable(PlainTableModel& model, QWidget* parent = nullptr);
+
+    void choose(const QString& key);
+    QString chosen() const; ///< key of the current row; empty when there is none
+
+signals:
+    void rowChosen(const QString& key);
+    void rowPressed(const QString& key);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void fit();
+
+    PlainTableModel& m_model;
+};
+
+} // namespace app

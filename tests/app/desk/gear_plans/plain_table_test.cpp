@@ -1,0 +1,65 @@
+#include "app/desk/gear/shared/plain_table.h"
+
+#include "app/desk/gear/shared/plain_list_model.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+#include <QTest>
+
+namespace {
+
+using Fatal = QAbstractItemModelTester::FailureReportingMode;
+
+std::vector<app::TableRow> rows() {
+    return {{"a", app::Mark::Look, "late", {"flare", "2"}}, {"b", std::nullopt, {}, {"knife", "4"}}};
+}
+
+} // namespace
+
+TEST(PlainTableModel, keepsToTheRulesOfModelsThroughEveryChange) {
+    app::PlainTableModel model;
+    const QAbstractItemModelTester tester(&model, Fatal::Fatal);
+    model.setTable({{"kit", false}, {"wanted", true}}, rows());
+    model.setTable({{"kit", false}}, {});
+    model.setTable({{"kit", false}, {"wanted", true}}, rows());
+    EXPECT_EQ(model.rowCount(), 2);
+    EXPECT_EQ(model.indexOfKey("b"), 1);
+    EXPECT_EQ(model.indexOfKey("c"), -1);
+}
+
+TEST(PlainTableModel, isReadAloudWithItsMarkAndItsHeading) {
+    app::PlainTableModel model;
+    model.setTable({{"kit", false}, {"wanted", true}}, rows());
+    EXPECT_EQ(model.index(0, 0).data(Qt::AccessibleTextRole).toString(), "late: flare");
+    EXPECT_EQ(model.index(0, 1).data(Qt::AccessibleTextRole).toString(), "wanted: 2");
+    EXPECT_EQ(model.index(1, 0).data(Qt::AccessibleTextRole).toString(), "kit: knife");
+}
+
+TEST(PlainTable, keysChooseARowAndEnterOpensIt) {
+    app::PlainTableModel model;
+    app::PlainTable table(model);
+    model.setTable({{"kit", false}, {"wanted", true}}, rows());
+    const QSignalSpy chosen(&table, &app::PlainTable::rowChosen);
+    const QSignalSpy pressed(&table, &app::PlainTable::rowPressed);
+    table.choose("a");
+    QTest::keyClick(&table, Qt::Key_Down);
+    EXPECT_EQ(table.chosen(), "b");
+    EXPECT_EQ(pressed.size(), 0);
+    QTest::keyClick(&table, Qt::Key_Return);
+    ASSERT_EQ(pressed.size(), 1);
+    EXPECT_EQ(pressed.first().first().toString(), "b");
+    EXPECT_EQ(chosen.last().first().toString(), "b");
+}
+
+TEST(PlainListModel, keepsToTheRulesOfModelsAndSpeaksItsOwnWords) {
+    app::PlainListModel model;
+    const QAbstractItemModelTester tester(&model, Fatal::Fatal);
+    model.setRows({app::headingRow("h", "trip", "0 of 1"),
+                   app::plainRow("K1", app::Mark::StillToFind, "to carry", "knife", "remark")});
+    EXPECT_EQ(model.index(1).data(Qt::AccessibleTextRole).toString(), "to carry, knife, remark");
+    EXPECT_EQ(model.index(0).data(Qt::AccessibleTextRole).toString(), "trip: 0 of 1");
+    model.setRows({});
+    EXPECT_EQ(model.rowCount(), 0);
+}
