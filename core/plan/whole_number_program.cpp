@@ -37,9 +37,10 @@ CoinPackedMatrix matrixOf(int columns, const std::vector<WholeNumberProgram::Row
 void run(CbcModel& model, double seconds) {
     const std::string limit = fmt::format("{:.3f}", std::max(seconds, 0.001));
     const std::string gap = fmt::format("{}", allButOne);
-    const char* words[] = {"plan",      "-log",        "0",         "-slog",  "0",
-                           "-seconds",  limit.c_str(), "-ratioGap", "0",      "-allowableGap",
-                           gap.c_str(), "-increment",  gap.c_str(), "-solve", "-quit"};
+    // This CBC's preprocessing loses solutions and then calls a worse one proven; without it, it does not.
+    const char* words[] = {"plan",      "-log",       "0",           "-slog",     "0",    "-preprocess",
+                           "off",       "-seconds",   limit.c_str(), "-ratioGap", "0",    "-allowableGap",
+                           gap.c_str(), "-increment", gap.c_str(),   "-solve",    "-quit"};
     CbcSolverUsefulData data;
     data.noPrinting_ = true;
     CbcMain0(model, data);
