@@ -88,6 +88,7 @@ Json seenCode(const scanner::SeenCode& code) {
             {"symbology", scanner::nameOf(code.symbology)},
             {"gs1", code.gs1},
             {"tag", orNull(tagOfText(code.text, code.gs1).value_or(""))},
+            {"how_read", scanner::nameOf(code.howRead)},
             {"guessed", code.howRead == scanner::HowRead::Guessed},
             {"corners", corners}};
 }

@@ -9,12 +9,12 @@
 
 namespace app {
 
-std::vector<scanner::PathReading> readPictures(const std::vector<std::string>& paths) {
+std::vector<scanner::PathReading> readPictures(const std::vector<std::string>& paths, ReadEffort effort) {
     quietQt();
     scanner::ReadPathOptions options;
     options.reading.isTag = isTagText;
-    // A saved picture does not run away, so it gets more time than a camera's frame.
-    options.reading.budget = std::chrono::milliseconds(2000);
+    options.reading.rescue = effort.full;
+    options.reading.budget = std::chrono::milliseconds(static_cast<int>(effort.seconds * 1000));
     Progress progress(QStringLiteral("read"));
     std::vector<scanner::PathReading> readings;
     for (std::size_t at = 0; at < paths.size(); ++at) {

@@ -16,6 +16,8 @@ namespace {
 
 struct Options : CommonOptions {
     std::vector<std::string> paths;
+    std::string effort = "full";
+    double seconds = 2;
 };
 
 void sayReading(const scanner::PathReading& reading) {
@@ -41,7 +43,7 @@ void tellGuesses(scanner::PathReading& reading) {
 }
 
 int read(const Options& options) {
-    auto readings = readPictures(options.paths);
+    auto readings = readPictures(options.paths, {options.effort == "full", options.seconds});
     const bool faulty = reportUnreadable(readings);
     std::erase_if(readings, [](const scanner::PathReading& reading) { return reading.error.has_value(); });
     if (faulty && readings.empty()) return ExitBadInput;
@@ -63,6 +65,9 @@ void addRead(CommandLine& line) {
                                [options] { return read(*options); });
     takeCommon(command, *options, Takes::NoFile);
     command.paths("PATH", options->paths, "pictures, folders, videos");
+    command.choice("--effort", options->effort, {"fast", "full"},
+                   "the fast pass alone, or all that may help (full)");
+    command.number("--seconds", options->seconds, 0.01, 600, "most time for a picture, with all effort (2)");
 }
 
 } // namespace app

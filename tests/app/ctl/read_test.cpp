@@ -43,6 +43,27 @@ TEST_F(Read, listsTheCodesOfAPicture) {
     }
 }
 
+TEST_F(Read, theFastPassAloneReadsLessOfHardPictures) {
+    const std::string samples = std::string(DEMO_FOLDER) + "/../tests/samples/";
+    const auto codesOf = [&](const std::string& effort) {
+        const Ran ran = ctl({"read", samples + "f0019.jpg", samples + "f0034.jpg", samples + "f0096.jpg",
+                             "--effort", effort, "--seconds", "20", "--json"});
+        std::size_t codes = 0;
+        const Json document = Json::parse(ran.out);
+        for (const Json& each : document["pictures"])
+            for (const Json& seen : each["seen"]) {
+                ++codes;
+                EXPECT_THAT((std::vector<std::string>{"plain", "region", "fitted", "guessed"}),
+                            testing::Contains(seen["how_read"].get<std::string>()));
+            }
+        EXPECT_GT(codes, 0U);
+        return codes;
+    };
+    EXPECT_LT(codesOf("fast"), codesOf("full"));
+    expectOneErrorLine(ctl({"read", samples + "f0019.jpg", "--effort", "great"}));
+    expectOneErrorLine(ctl({"read", samples + "f0019.jpg", "--seconds", "0"}));
+}
+
 TEST_F(Read, takesSeveralPathsAndFolders) {
     std::filesystem::create_directories(m_folder / "more");
     picture("a.png", {knife});
