@@ -138,9 +138,9 @@ std::optional<CheckRun> unfinished(Database& database, const std::string& boat, 
 }
 
 std::vector<CheckRun> allUnfinished(Database& database) {
-    return allOf(database.prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE phase <> "
-                                  "'stocktake' AND NOT EXISTS (SELECT 1 FROM sign_off "
-                                  "WHERE check_id = check_run.id) ORDER BY stamp DESC"),
+    return allOf(database.prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE NOT EXISTS "
+                                  "(SELECT 1 FROM sign_off WHERE check_id = check_run.id) "
+                                  "ORDER BY stamp DESC"),
                  runOf);
 }
 

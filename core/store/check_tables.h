@@ -52,7 +52,7 @@ void putSignOff(Database& database, const SignOff& signOff);
 std::optional<CheckRun> run(Database& database, const std::string& check);
 /// The newest check of that boat and phase that is not signed.
 std::optional<CheckRun> unfinished(Database& database, const std::string& boat, const std::string& phase);
-/// Of boats.
+/// Of boats and places, newest first.
 std::vector<CheckRun> allUnfinished(Database& database);
 std::vector<CheckRun> runsOf(Database& database, const std::string& boat);
 std::vector<std::string> names(Database& database, const std::string& check);

@@ -37,6 +37,9 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today) {
                      club.unfinishedChecks(),
                      0,
                      0};
+    // A place may have a boat's name.
+    std::erase_if(state.unfinished,
+                  [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
     state.missing = static_cast<int>(club.missingItems().size());
     state.dueSoon = static_cast<int>(club.dueList(today, dueWithin).size());
     return state;
@@ -79,13 +82,13 @@ ShedBoard::ShedBoard(QWidget* parent)
     , m_title(wordsIn("boatName", {}, this))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
-    , m_missing(wordsIn("remark", {}, this))
-    , m_due(wordsIn("remark", {}, this))
+    , m_missing(new QPushButton(this))
+    , m_due(new QPushButton(this))
     , m_said(wordsIn("quiet", {}, this))
     , m_camera(new CameraPanel(this)) {
     setObjectName("shedBoard");
-    m_missing->setObjectName("missingLabel");
-    m_due->setObjectName("dueLabel");
+    m_missing->setObjectName("missingLine");
+    m_due->setObjectName("dueLine");
     m_said->setObjectName("boardSaidLabel");
     m_camera->setFixedWidth(cameraWidth);
     m_camera->askFor(tr("a boat's tag code"), tr("a boat's tag"));
@@ -111,8 +114,15 @@ ShedBoard::ShedBoard(QWidget* parent)
     layout->addWidget(m_title);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
-    layout->addWidget(m_missing);
-    layout->addWidget(m_due);
+    auto* gear = new QHBoxLayout;
+    for (QPushButton* line : {m_missing, m_due}) {
+        line->setProperty("role", "plain");
+        gear->addWidget(line);
+    }
+    gear->addStretch(1);
+    layout->addLayout(gear);
+    connect(m_missing, &QPushButton::clicked, this, [this] { emit gearPagePressed("missing"); });
+    connect(m_due, &QPushButton::clicked, this, [this] { emit gearPagePressed("due"); });
 }
 
 void ShedBoard::setState(const BoardState& state) {

@@ -8,6 +8,7 @@
 #include <vector>
 
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace app {
@@ -49,6 +50,7 @@ public:
 signals:
     void boatPressed(const QString& boat, core::Phase phase);
     void importPressed();
+    void gearPagePressed(const QString& id); ///< see GearOffice
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -60,8 +62,8 @@ private:
     QLabel* m_title;
     QWidget* m_strips;
     QVBoxLayout* m_stripLayout;
-    QLabel* m_missing;
-    QLabel* m_due;
+    QPushButton* m_missing;
+    QPushButton* m_due;
     QLabel* m_said;
     CameraPanel* m_camera;
 };

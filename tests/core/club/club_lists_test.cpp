@@ -94,4 +94,19 @@ TEST(ClubLists, placesAndEventsAreNamed) {
     EXPECT_THAT(small.club.events(), SizeIs(1));
 }
 
+TEST(ClubLists, unfinishedChecksNameStocktakesToo) {
+    SmallClub small;
+    small.import("places.csv", "place\nShed shelf\n");
+    const auto boat = small.open();
+    const auto shelf = small.club.openStocktake("Shed shelf", small.now)->check;
+    const auto unfinished = small.club.unfinishedChecks();
+    ASSERT_THAT(unfinished, SizeIs(2));
+    EXPECT_EQ(unfinished[0].check, shelf); // newest first
+    EXPECT_EQ(unfinished[0].phase, core::Phase::Stocktake);
+    EXPECT_EQ(unfinished[1].check, boat);
+    EXPECT_EQ(unfinished[1].phase, core::Phase::Launch);
+    ASSERT_TRUE(small.club.sign(shelf, "Bram Oke", {}, small.now));
+    EXPECT_THAT(small.club.unfinishedChecks(), SizeIs(1));
+}
+
 } // namespace
