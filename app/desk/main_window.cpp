@@ -7,6 +7,8 @@
 #include "app/desk/camera/code_capture.h"
 #include "app/desk/check/check_page.h"
 #include "app/desk/club/import_run.h"
+#include "app/desk/gear/office/gear_office.h"
+#include "app/desk/gear/office/gear_pages.h"
 #include "app/desk/look/dress.h"
 #include "app/desk/look/language.h"
 #include "app/desk/look/palette.h"
@@ -86,6 +88,9 @@ void MainWindow::buildPages() {
     m_welcome->say({});
     m_pages->addWidget(m_welcome);
     m_pages->addWidget(m_check);
+    m_office = new GearOffice(this);
+    addGearPages(*m_office, {m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }});
+    m_pages->addWidget(m_office);
     m_menuPages.clear();
     addPage({tr("The &boats"), QKeySequence("Ctrl+B"), m_board, [this] { showBoard(); }});
     setCentralWidget(m_pages); // the old one goes
@@ -117,9 +122,22 @@ void MainWindow::connectPages() {
         if (m_isBoardFresh) startCheck(boat, phase);
     });
     connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
+    connect(m_board, &ShedBoard::gearPagePressed, this, [this](const QString& page) {
+        m_office->showPage(page);
+        showOffice();
+    });
+    connect(m_office, &GearOffice::pageWanted, this, &MainWindow::showOffice);
     connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
     auto* capture = new CodeCapture(*m_board, m_board->camera().codeEdit());
     connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
+}
+
+/// The office has the page already; its pages let their camera go when they are hidden.
+void MainWindow::showOffice() {
+    if (!m_isClubOpen) return;
+    if (m_pages->currentWidget() != m_office) leavePage();
+    m_pages->setCurrentWidget(m_office);
+    enableActions();
 }
 
 void MainWindow::connectCheck() {
@@ -144,6 +162,7 @@ void MainWindow::buildMenus() {
     buildClubMenu();
     buildCheckMenu();
     buildCameraMenu();
+    buildGearMenu();
     buildViewMenu();
 }
 
@@ -214,6 +233,10 @@ void MainWindow::buildCameraMenu() {
         menu, tr("Read a &video or pictures…"), QKeySequence("F8"), [this] { readPictures(false); }, true);
     addAction(
         menu, tr("Read a &folder of pictures…"), QKeySequence("F9"), [this] { readPictures(true); }, true);
+}
+
+void MainWindow::buildGearMenu() {
+    menuBar()->addMenu(tr("&Gear officer"))->addActions(m_office->pageActions());
 }
 
 void MainWindow::buildViewMenu() {

@@ -19,6 +19,7 @@ class QStackedWidget;
 namespace app {
 
 class CheckPage;
+class GearOffice;
 class ImportRun;
 class SheetDelivery;
 class ShedBoard;
@@ -51,6 +52,7 @@ public:
 
     ShedBoard& board() { return *m_board; }
     CheckPage& checkPage() { return *m_check; }
+    GearOffice& gearOffice() { return *m_office; }
     Sounds& sounds() { return m_sounds; }
     bool isBoardShown() const;
 
@@ -72,10 +74,12 @@ private:
     void leavePage();
     void connectPages();
     void connectCheck();
+    void showOffice();
     void buildMenus();
     void buildClubMenu();
     void buildCheckMenu();
     void buildCameraMenu();
+    void buildGearMenu();
     void buildViewMenu();
     QAction* addAction(QMenu& menu, const QString& text, const QKeySequence& keys, std::function<void()> act,
                        bool onlyInCheck = false);
@@ -107,6 +111,7 @@ private:
     WelcomePage* m_welcome = nullptr;
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;
+    GearOffice* m_office = nullptr;
     QActionGroup* m_checkActions = nullptr;
     ViewMenu* m_view = nullptr;
 };

@@ -5,6 +5,7 @@
 #include "core/search/event_tally.h"
 
 #include <QComboBox>
+#include <QPushButton>
 
 #include <algorithm>
 

@@ -1,0 +1,40 @@
+#include "app/desk/gear/kit/tag_delivery.h"
+
+#include "app/common/tag_sheet.h"
+#include "app/common/words.h"
+#include "app/desk/club/club_thread.h"
+#include "app/desk/gear/office/said_label.h"
+
+#include <QCoreApplication>
+#include <QWidget>
+
+namespace app {
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(TagDelivery)
+};
+
+} // namespace
+
+void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::string>& codes, SaidLabel& said) {
+    const QString file =
+        tools.choosers.sheetFile ? tools.choosers.sheetFile(&page, Say::tr("tags.pdf")) : QString();
+    if (file.isEmpty()) return;
+    tools.club.ask(
+        &page,
+        [codes, path = file.toStdString()](core::Club& club) -> core::Result<int> {
+            const auto labels = club.tagLabels(codes);
+            if (!labels) return labels.error();
+            return writeTagSheets(path, *labels);
+        },
+        [&said, file](const core::Result<int>& sheets) {
+            if (!sheets) return said.sayError(sheets.error());
+            said.say(Say::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
+                         .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
+                                      QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
+                              file));
+        });
+}
+
+} // namespace app

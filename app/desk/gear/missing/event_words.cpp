@@ -1,0 +1,138 @@
+#include "app/desk/gear/missing/event_words.h"
+
+#include "app/common/words.h"
+#include "app/desk/gear/shared/plain_list_model.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace app {
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(EventTally)
+};
+
+QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+
+QString atInWords(const std::optional<core::Instant>& at, core::CalendarDay today) {
+    return at ? inWords(*at, today) : Say::tr("at a time nobody wrote down");
+}
+
+QString byInWords(const std::vector<std::string>& by) {
+    return by.empty() ? QString() : Say::tr(" by %1").arg(listed(by));
+}
+
+class Lines {
+public:
+    Lines(const core::EventTally& tally, const std::map<std::string, std::string>& kitTypes,
+          core::CalendarDay today)
+        : m_tally(tally)
+        , m_kitTypes(kitTypes)
+        , m_today(today) {}
+
+    std::vector<CheckRow> all() && {
+        for (const core::BoatTally& boat : m_tally.boats)
+            addBoat(boat);
+        addSwaps();
+        addMissing();
+        return std::move(m_rows);
+    }
+
+private:
+    void addBoat(const core::BoatTally& boat) {
+        const QString name = text(boat.boat);
+        const int out = static_cast<int>(boat.out.size());
+        const int back = static_cast<int>(boat.back.size());
+        m_rows.push_back(headingRow("boat " + name, name, Say::tr("%1 of %2 back").arg(back).arg(out)));
+        m_rows.push_back(plainRow(
+            "out " + name, Mark::NotAsked, {},
+            Say::tr("Went out %1%2").arg(atInWords(boat.launchedAt, m_today), byInWords(boat.launchedBy))));
+        if (boat.returnedAt)
+            m_rows.push_back(
+                plainRow("back " + name, back == out ? Mark::Found : Mark::NotAsked, {},
+                         Say::tr("Came back %1%2")
+                             .arg(atInWords(boat.returnedAt, m_today), byInWords(boat.returnedBy))));
+        else
+            m_rows.push_back(plainRow("back " + name, Mark::StillToFind, Say::tr("out"),
+                                      Say::tr("Is still out, or its return check is not signed")));
+        for (const std::string& code : boat.notReturned)
+            m_rows.push_back(plainRow("lost " + text(code), boat.returnedAt ? Mark::Look : Mark::StillToFind,
+                                      Say::tr("not seen since"), kitTypeOf(code),
+                                      Say::tr("no check has seen it since it went out on %1").arg(name),
+                                      text(code)));
+    }
+
+    void addSwaps() {
+        if (m_tally.swaps.empty()) return;
+        m_rows.push_back(
+            headingRow("swaps", Say::tr("came back on another boat"), QString::number(m_tally.swaps.size())));
+        for (const core::Swap& swap : m_tally.swaps)
+            m_rows.push_back(plainRow("swap " + text(swap.code), Mark::Look, Say::tr("on another boat"),
+                                      text(swap.kitType), undoOf(swap), text(swap.code)));
+    }
+
+    static QString undoOf(const core::Swap& swap) {
+        const QString out = text(swap.wentOutOn), back = text(swap.cameBackOn);
+        if (swap.against.empty())
+            return Say::tr("Went out on %1, came back on %2. Carry it back to %1.").arg(out, back);
+        return Say::tr("Went out on %1, came back on %2; %3 went the other way. Change the two over: this "
+                       "one to %1, %3 to %2.")
+            .arg(out, back, codeInWords(swap.against));
+    }
+
+    void addMissing() {
+        m_rows.push_back(
+            headingRow("missing", Say::tr("missing now"), QString::number(m_tally.missing.size())));
+        for (const core::MissingItem& item : m_tally.missing)
+            m_rows.push_back(plainRow("missing " + text(item.code), Mark::StillToFind, Say::tr("missing"),
+                                      text(item.kitType), Say::tr("went out on %1").arg(text(item.boat)),
+                                      text(item.code)));
+        if (m_tally.missing.empty())
+            m_rows.push_back(
+                plainRow("missing none", Mark::Found, {}, Say::tr("Nothing that went out is missing")));
+    }
+
+    QString kitTypeOf(const std::string& code) const {
+        const auto found = m_kitTypes.find(code);
+        return found == m_kitTypes.end() ? Say::tr("kit") : text(found->second);
+    }
+
+    const core::EventTally& m_tally;
+    const std::map<std::string, std::string>& m_kitTypes;
+    core::CalendarDay m_today;
+    std::vector<CheckRow> m_rows;
+};
+
+} // namespace
+
+QString summaryOf(const core::EventTally& tally) {
+    int out = 0, back = 0;
+    for (const core::BoatTally& boat : tally.boats) {
+        out += static_cast<int>(boat.out.size());
+        back += static_cast<int>(boat.back.size());
+    }
+    const auto boats = static_cast<int>(tally.boats.size());
+    const auto missing = static_cast<int>(tally.missing.size());
+    int swapped = 0;
+    for (const core::Swap& swap : tally.swaps)
+        swapped += swap.against.empty() ? 1 : 2;
+    QStringList words{Say::tr("%1 went out on %2")
+                          .arg(counted(out, QT_TRANSLATE_N_NOOP("Words", "%n item"),
+                                       QT_TRANSLATE_N_NOOP("Words", "%n items")),
+                               counted(boats, QT_TRANSLATE_N_NOOP("Words", "%n boat"),
+                                       QT_TRANSLATE_N_NOOP("Words", "%n boats"))),
+                      Say::tr("%1 came back on their own").arg(back)};
+    if (swapped) words << Say::tr("%1 on another").arg(swapped);
+    words << (missing ? Say::tr("%1 missing now").arg(missing) : Say::tr("nothing missing now"));
+    return words.join(Say::tr(", ")) + QLatin1Char('.');
+}
+
+std::vector<CheckRow> linesOf(const core::EventTally& tally,
+                              const std::map<std::string, std::string>& kitTypes, core::CalendarDay today) {
+    return Lines(tally, kitTypes, today).all();
+}
+
+} // namespace app
