@@ -56,6 +56,18 @@ say "The boats now. The knife was found by the check."
 show boats "$club" --today $day
 show missing "$club" --today $day
 
+say "The gear officer counts the store, has the tow lines looked at, and asks which boats can be made ready."
+show stocktake "$club" --place "Gear store" --codes "$demo/seasons/gear-store.txt" --today $day
+printf 'KGG76DZM61\nKW8GYDDS4G\n' | show service "$club" --rule "yearly look" --by "Joss Iveny" --codes - --today $day
+show make-ready "$club" --today $day
+
+say "The committee: what runs short when, what to order by which day, how long kit really lasts here."
+show replace "$club" --out "$out/order.pdf" --today $day
+show lasting "$club" --today $day
+
+say "Somebody asks what was in Bittern on the morning of the festival."
+show aboard "$club" --boat Bittern --on 2025-06-28T09:00:00Z --today $day
+
 say "What falls due within thirty days, and whether the record is whole."
 show due "$club" --within 30d --today $day
 show verify "$club"
