@@ -34,6 +34,9 @@ show tags "$club" --out "$out/tags.pdf" --control
 say "One knife has been missing since a training day."
 show missing "$club" --today $day
 
+say "Which boats can be made ready with the kit on hand, and by which moves."
+show make-ready "$club" --today $day
+
 say "Pictures of Bittern's kit as it lies on the sand, read again."
 show scene "$club" --boat Bittern --out "$out/bittern" --seed 14 --today $day
 show read "$out/bittern"
@@ -56,10 +59,9 @@ say "The boats now. The knife was found by the check."
 show boats "$club" --today $day
 show missing "$club" --today $day
 
-say "The gear officer counts the store, has the tow lines looked at, and asks which boats can be made ready."
+say "The gear officer counts the store and has the tow lines looked at."
 show stocktake "$club" --place "Gear store" --codes "$demo/seasons/gear-store.txt" --today $day
 printf 'KGG76DZM61\nKW8GYDDS4G\n' | show service "$club" --rule "yearly look" --by "Joss Iveny" --codes - --today $day
-show make-ready "$club" --today $day
 
 say "The committee: what runs short when, what to order by which day, how long kit really lasts here."
 show replace "$club" --out "$out/order.pdf" --today $day

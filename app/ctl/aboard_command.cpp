@@ -21,7 +21,7 @@ struct Options : CommonOptions {
 
 QString inDateInWords(const core::AboardItem& item) {
     if (!item.inDate) return QStringLiteral("undated");
-    return *item.inDate ? QStringLiteral("in date") : QStringLiteral("OUT OF DATE");
+    return *item.inDate ? QStringLiteral("in date") : QStringLiteral("OUT OF DATE OR OVERDUE");
 }
 
 void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
