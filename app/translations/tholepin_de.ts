@@ -2,6 +2,105 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>BenchRound</name>
+    <message>
+        <source>unknown: %1</source>
+        <translation>unbekannt: %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>next due %1</source>
+        <translation>wieder fällig am %1</translation>
+    </message>
+    <message>
+        <source>serviceable again</source>
+        <translation>wieder einsatzbereit</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>unknown tag</source>
+        <translation>unbekannter Code</translation>
+    </message>
+    <message>
+        <source>This is no tag of this club.</source>
+        <translation>Das ist kein Code dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>The register does not know this tag.</source>
+        <translation>Das Verzeichnis kennt diesen Code nicht.</translation>
+    </message>
+    <message>
+        <source>Its kit type has no rule of that name, or it lacks the part.</source>
+        <translation>Für diese Art Ausrüstung gibt es keine Regel dieses Namens, oder das Teil fehlt.</translation>
+    </message>
+    <message>
+        <source>It is written off: take it away.</source>
+        <translation>Es ist ausgemustert: weg damit.</translation>
+    </message>
+    <message>
+        <source>The same record of that day stands already.</source>
+        <translation>Der gleiche Eintrag dieses Tages steht schon da.</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>It names no kit of this club.</source>
+        <translation>Das ist keine Ausrüstung dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>Its kit type has no rule “%1”.</source>
+        <translation>Für diese Art Ausrüstung gibt es keine Regel „%1“.</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>failed: it will be withdrawn</source>
+        <translation>nicht bestanden: es wird aus dem Verkehr gezogen</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>not for this rule</source>
+        <translation>nicht für diese Regel</translation>
+    </message>
+    <message>
+        <source>recorded as failed, and withdrawn</source>
+        <translation>als nicht bestanden eingetragen und aus dem Verkehr gezogen</translation>
+    </message>
+    <message>
+        <source>recorded as passed</source>
+        <translation>als bestanden eingetragen</translation>
+    </message>
+    <message>
+        <source>%1 as failed</source>
+        <translation>%1 als nicht bestanden</translation>
+    </message>
+    <message>
+        <source>%1 not recorded</source>
+        <translation>%1 nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+</context>
+<context>
     <name>Cautions</name>
     <message>
         <source>Complete kit is not permission to launch: it does not show that boat, engine, crew or sea are fit.</source>
@@ -227,6 +326,336 @@
     <message>
         <source>Save as a file</source>
         <translation>Als Datei speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ClubLog</name>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source> · stops it until it is closed</source>
+        <translation> · sperrt, bis der Eintrag erledigt ist</translation>
+    </message>
+    <message>
+        <source>
+Closed %1: %2</source>
+        <translation>
+Erledigt am %1: %2</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>No entry is open.</source>
+        <translation>Kein Eintrag ist offen.</translation>
+    </message>
+    <message>
+        <source>%1, %2 of them stopping a boat or item.</source>
+        <translation>%1, davon sperren %2 ein Boot oder Stück.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+</context>
+<context>
+    <name>DueCalendar</name>
+    <message>
+        <source>no size</source>
+        <translation>ohne Größe</translation>
+    </message>
+    <message>
+        <source>other kit</source>
+        <translation>übrige Ausrüstung</translation>
+    </message>
+    <message>
+        <source>passed, undated or due now</source>
+        <translation>überschritten, ohne Datum oder jetzt fällig</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>does not count any more</source>
+        <translation>zählt nicht mehr</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>soon, or remarked</source>
+        <translation>bald, oder mit Hinweis</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source> · %1</source>
+        <translation> · %1</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3.</source>
+        <translation>%1: %2; %3.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: nothing.</source>
+        <translation>%1: nichts.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Nothing falls due in 24 months.</source>
+        <translation>In 24 Monaten wird nichts fällig.</translation>
+    </message>
+</context>
+<context>
+    <name>EventTally</name>
+    <message>
+        <source>at a time nobody wrote down</source>
+        <translation>zu einer Zeit, die niemand notiert hat</translation>
+    </message>
+    <message>
+        <source> by %1</source>
+        <translation> von %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 back</source>
+        <translation>%1 von %2 zurück</translation>
+    </message>
+    <message>
+        <source>Went out %1%2</source>
+        <translation>Ausgelaufen %1%2</translation>
+    </message>
+    <message>
+        <source>Came back %1%2</source>
+        <translation>Zurückgekommen %1%2</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>Is still out, or its return check is not signed</source>
+        <translation>Ist noch draußen, oder die Rückkehrprüfung ist nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>not seen since</source>
+        <translation>seither nicht gesehen</translation>
+    </message>
+    <message>
+        <source>no check has seen it since it went out on %1</source>
+        <translation>keine Prüfung hat es gesehen, seit es mit %1 ausgelaufen ist</translation>
+    </message>
+    <message>
+        <source>came back on another boat</source>
+        <translation>kam mit einem anderen Boot zurück</translation>
+    </message>
+    <message>
+        <source>on another boat</source>
+        <translation>auf einem anderen Boot</translation>
+    </message>
+    <message>
+        <source>Went out on %1, came back on %2. Carry it back to %1.</source>
+        <translation>Mit %1 ausgelaufen, mit %2 zurückgekommen. Zurück zu %1 bringen.</translation>
+    </message>
+    <message>
+        <source>Went out on %1, came back on %2; %3 went the other way. Change the two over: this one to %1, %3 to %2.</source>
+        <translation>Mit %1 ausgelaufen, mit %2 zurückgekommen; %3 ging den umgekehrten Weg. Die beiden tauschen: dieses zu %1, %3 zu %2.</translation>
+    </message>
+    <message>
+        <source>missing now</source>
+        <translation>fehlt jetzt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>went out on %1</source>
+        <translation>mit %1 ausgelaufen</translation>
+    </message>
+    <message>
+        <source>Nothing that went out is missing</source>
+        <translation>Von dem, was draußen war, fehlt nichts</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>%1 went out on %2</source>
+        <translation>%1 mit %2 ausgelaufen</translation>
+    </message>
+    <message>
+        <source>%1 came back on their own</source>
+        <translation>%1 mit dem eigenen Boot zurück</translation>
+    </message>
+    <message>
+        <source>%1 on another</source>
+        <translation>%1 mit einem anderen</translation>
+    </message>
+    <message>
+        <source>%1 missing now</source>
+        <translation>%1 fehlt jetzt</translation>
+    </message>
+    <message>
+        <source>nothing missing now</source>
+        <translation>jetzt fehlt nichts</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+</context>
+<context>
+    <name>EvidenceSheet</name>
+    <message>
+        <source>%1 · what was aboard</source>
+        <translation>%1 · was an Bord war</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>taken from the record by, day</source>
+        <translation>dem Protokoll entnommen von, am</translation>
+    </message>
+    <message>
+        <source>page %1</source>
+        <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2: %3</source>
+        <translation>unterschrieben von %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>No launch check of %1 was signed until %2: the record does not say what was aboard.</source>
+        <translation>Bis %2 wurde keine Startprüfung von %1 unterschrieben: Das Protokoll sagt nicht, was an Bord war.</translation>
+    </message>
+    <message>
+        <source>%1 was in at %2: nothing was out with it.</source>
+        <translation>%1 war %2 an Land: nichts war damit draußen.</translation>
+    </message>
+    <message>
+        <source>%1 was out at %2, with %3 aboard.</source>
+        <translation>%1 war %2 draußen, mit %3 an Bord.</translation>
+    </message>
+    <message>
+        <source>People aboard: %1.</source>
+        <translation>Leute an Bord: %1.</translation>
+    </message>
+    <message>
+        <source>Launch check %1.</source>
+        <translation>Startprüfung %1.</translation>
+    </message>
+    <message>
+        <source>Launched urgent: %1.</source>
+        <translation>Dringend ausgelaufen: %1.</translation>
+    </message>
+    <message>
+        <source>Return check %1.</source>
+        <translation>Rückkehrprüfung %1.</translation>
+    </message>
+    <message>
+        <source>No return check has been signed since.</source>
+        <translation>Seither wurde keine Rückkehrprüfung unterschrieben.</translation>
+    </message>
+    <message>
+        <source>undated by the rules of that day</source>
+        <translation>nach den Regeln jenes Tages ohne Datum</translation>
+    </message>
+    <message>
+        <source>out of date by the rules of that day</source>
+        <translation>nach den Regeln jenes Tages überschritten</translation>
+    </message>
+    <message>
+        <source>out of date by the rules of that day: %1</source>
+        <translation>nach den Regeln jenes Tages überschritten: %1</translation>
+    </message>
+    <message>
+        <source>no date to pass</source>
+        <translation>ohne Ablauf</translation>
+    </message>
+    <message>
+        <source>in date until %1</source>
+        <translation>gültig bis %1</translation>
+    </message>
+    <message>
+        <source>by the camera</source>
+        <translation>mit der Kamera</translation>
+    </message>
+    <message>
+        <source>in a picture</source>
+        <translation>auf einem Bild</translation>
+    </message>
+    <message>
+        <source>by a hand-held scanner</source>
+        <translation>mit dem Handscanner</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>getippt</translation>
+    </message>
+    <message>
+        <source>counted for the manifest</source>
+        <translation>zählte für die Packliste</translation>
+    </message>
+    <message>
+        <source>counted for no line</source>
+        <translation>zählte für keine Zeile</translation>
+    </message>
+    <message>
+        <source>worn by %1</source>
+        <translation>getragen von %1</translation>
+    </message>
+    <message>
+        <source>seen %1 %2</source>
+        <translation>gesehen %1 %2</translation>
+    </message>
+    <message>
+        <source>a tag that the register did not know</source>
+        <translation>ein Code, den das Verzeichnis nicht kannte</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>The signature is number %1 of machine %2: %3</source>
+        <translation>Die Unterschrift ist Nummer %1 von Gerät %2: %3</translation>
+    </message>
+    <message>
+        <source>The record&apos;s newest hash: %1</source>
+        <translation>Neueste Prüfsumme des Protokolls: %1</translation>
     </message>
 </context>
 <context>
@@ -518,6 +947,505 @@
     </message>
 </context>
 <context>
+    <name>GearPages</name>
+    <message>
+        <source>&amp;Missing</source>
+        <translation>&amp;Fehlt</translation>
+    </message>
+    <message>
+        <source>&amp;Events</source>
+        <translation>&amp;Einsätze</translation>
+    </message>
+    <message>
+        <source>&amp;Kit</source>
+        <translation>&amp;Ausrüstung</translation>
+    </message>
+    <message>
+        <source>&amp;Bench</source>
+        <translation>&amp;Werkbank</translation>
+    </message>
+    <message>
+        <source>&amp;Stocktake</source>
+        <translation>&amp;Inventur</translation>
+    </message>
+    <message>
+        <source>&amp;Log</source>
+        <translation>&amp;Logbuch</translation>
+    </message>
+    <message>
+        <source>Make &amp;ready</source>
+        <translation>K&amp;larmachen</translation>
+    </message>
+    <message>
+        <source>&amp;Due</source>
+        <translation>Fälli&amp;g</translation>
+    </message>
+    <message>
+        <source>Re&amp;placement</source>
+        <translation>E&amp;rsatz</translation>
+    </message>
+    <message>
+        <source>&amp;Tags</source>
+        <translation>&amp;Codes</translation>
+    </message>
+    <message>
+        <source>Rec&amp;ord</source>
+        <translation>Pr&amp;otokoll</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryWords</name>
+    <message>
+        <source>stocktake</source>
+        <translation>Inventur</translation>
+    </message>
+    <message>
+        <source>return check</source>
+        <translation>Rückkehrprüfung</translation>
+    </message>
+    <message>
+        <source>launch check</source>
+        <translation>Startprüfung</translation>
+    </message>
+    <message>
+        <source>kit complete</source>
+        <translation>Ausrüstung vollständig</translation>
+    </message>
+    <message>
+        <source>kit incomplete</source>
+        <translation>Ausrüstung unvollständig</translation>
+    </message>
+    <message>
+        <source>kit complete, with remarks</source>
+        <translation>Ausrüstung vollständig, mit Hinweisen</translation>
+    </message>
+    <message>
+        <source>by the camera</source>
+        <translation>mit der Kamera</translation>
+    </message>
+    <message>
+        <source>in a picture</source>
+        <translation>auf einem Bild</translation>
+    </message>
+    <message>
+        <source>by a hand-held scanner</source>
+        <translation>mit dem Handscanner</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>getippt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>marked missing</source>
+        <translation>als fehlend vermerkt</translation>
+    </message>
+    <message>
+        <source>withdrawn: unserviceable</source>
+        <translation>aus dem Verkehr gezogen: nicht einsatzbereit</translation>
+    </message>
+    <message>
+        <source>written off: %1</source>
+        <translation>ausgemustert: %1</translation>
+    </message>
+    <message>
+        <source>back in use: serviceable</source>
+        <translation>wieder in Gebrauch: einsatzbereit</translation>
+    </message>
+    <message>
+        <source>entered in the register: %1</source>
+        <translation>ins Verzeichnis aufgenommen: %1</translation>
+    </message>
+    <message>
+        <source>changed in the register: %1</source>
+        <translation>im Verzeichnis geändert: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>not passed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>%1 on %2: %3</source>
+        <translation>%1 am %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>log entry “%1” closed: %2</source>
+        <translation>Eintrag „%1“ erledigt: %2</translation>
+    </message>
+    <message>
+        <source>log entry: %1 (closed %2: %3)</source>
+        <translation>Eintrag: %1 (erledigt %2: %3)</translation>
+    </message>
+    <message>
+        <source>log entry: %1</source>
+        <translation>Eintrag: %1</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>launches: %1</source>
+        <translation>Starts: %1</translation>
+    </message>
+    <message>
+        <source>used on %1: %2</source>
+        <translation>benutzt am %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>part %1: %2</source>
+        <translation>Teil %1: %2</translation>
+    </message>
+    <message>
+        <source>manifest, %1: %2</source>
+        <translation>Packliste, %1: %2</translation>
+    </message>
+    <message>
+        <source>point %1: %2</source>
+        <translation>Prüfpunkt %1: %2</translation>
+    </message>
+    <message>
+        <source>written in the register</source>
+        <translation>ins Verzeichnis geschrieben</translation>
+    </message>
+    <message>
+        <source>written in the register: %1</source>
+        <translation>ins Verzeichnis geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>niemand genannt</translation>
+    </message>
+    <message>
+        <source>aboard: %1</source>
+        <translation>an Bord: %1</translation>
+    </message>
+    <message>
+        <source>fuel: %1</source>
+        <translation>Treibstoff: %1</translation>
+    </message>
+    <message>
+        <source>log of the operation: %1</source>
+        <translation>Bericht der Fahrt: %1</translation>
+    </message>
+    <message>
+        <source>%1 signed: %2</source>
+        <translation>%1 unterschrieben: %2</translation>
+    </message>
+    <message>
+        <source>%1; urgent: %2</source>
+        <translation>%1; dringend: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 begun</source>
+        <translation>%1 von %2 begonnen</translation>
+    </message>
+    <message>
+        <source>seen in a check, %1</source>
+        <translation>in einer Prüfung gesehen, %1</translation>
+    </message>
+    <message>
+        <source>a sighting taken back</source>
+        <translation>eine Sichtung zurückgenommen</translation>
+    </message>
+    <message>
+        <source>filed under %1</source>
+        <translation>abgelegt unter %1</translation>
+    </message>
+    <message>
+        <source>new tag %1</source>
+        <translation>neuer Code %1</translation>
+    </message>
+    <message>
+        <source>, by %1</source>
+        <translation>, von %1</translation>
+    </message>
+    <message>
+        <source>%1 · number %2 of machine %3</source>
+        <translation>%1 · Nummer %2 von Gerät %3</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+</context>
+<context>
+    <name>Kit</name>
+    <message>
+        <source>made %1</source>
+        <translation>hergestellt %1</translation>
+    </message>
+    <message>
+        <source>first used %1</source>
+        <translation>erster Gebrauch %1</translation>
+    </message>
+    <message>
+        <source>stamped %1</source>
+        <translation>Aufdruck %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>undated</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation>jetzt fällig</translation>
+    </message>
+    <message>
+        <source>not due: nothing has happened</source>
+        <translation>nicht fällig: nichts vorgefallen</translation>
+    </message>
+    <message>
+        <source>not due: %1 of %2</source>
+        <translation>nicht fällig: %1 von %2</translation>
+    </message>
+    <message>
+        <source>passed on %1</source>
+        <translation>überschritten seit %1</translation>
+    </message>
+    <message>
+        <source>passed on %1, within tolerance</source>
+        <translation>überschritten seit %1, innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>due soon, on %1</source>
+        <translation>bald fällig, am %1</translation>
+    </message>
+    <message>
+        <source>due on %1</source>
+        <translation>fällig am %1</translation>
+    </message>
+    <message>
+        <source>does not count any more</source>
+        <translation>zählt nicht mehr</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>soon, or remarked</source>
+        <translation>bald, oder mit Hinweis</translation>
+    </message>
+    <message>
+        <source>dates</source>
+        <translation>Termine</translation>
+    </message>
+    <message>
+        <source>Its kit type has no rule that applies to it</source>
+        <translation>Für diese Art Ausrüstung gilt keine Regel</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>open in the log</source>
+        <translation>offen im Logbuch</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>history, newest first</source>
+        <translation>Verlauf, Neuestes zuerst</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>no home</source>
+        <translation>ohne Platz</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, since %2</source>
+        <translation>%1, seit %2</translation>
+    </message>
+    <message>
+        <source>Home: %1</source>
+        <translation>Platz: %1</translation>
+    </message>
+    <message>
+        <source>maker %1</source>
+        <translation>Hersteller %1</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>batch %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>LabelSheet</name>
+    <message>
+        <source>Tags</source>
+        <translation>Codes</translation>
+    </message>
+</context>
+<context>
+    <name>MakeReady</name>
+    <message>
+        <source>From the boat %1 to %2:</source>
+        <translation>Vom Boot %1 zu %2:</translation>
+    </message>
+    <message>
+        <source>From %1 to %2:</source>
+        <translation>Von %1 zu %2:</translation>
+    </message>
+    <message>
+        <source>%1 (%2 of %3)</source>
+        <translation>%1 (%2 von %3)</translation>
+    </message>
+    <message>
+        <source>Left out: other boats need its kit.</source>
+        <translation>Bleibt zurück: andere Boote brauchen seine Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>Left out, short of: %1.</source>
+        <translation>Bleibt zurück, es fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>bleibt zurück</translation>
+    </message>
+    <message>
+        <source>Not required, and short: %1.</source>
+        <translation>Nicht Pflicht, aber es fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>can be made complete</source>
+        <translation>kann vollständig werden</translation>
+    </message>
+    <message>
+        <source>Can be made complete.</source>
+        <translation>Kann vollständig werden.</translation>
+    </message>
+    <message>
+        <source>Can be made complete. %1</source>
+        <translation>Kann vollständig werden. %1</translation>
+    </message>
+    <message>
+        <source>aboard %1</source>
+        <translation>an Bord von %1</translation>
+    </message>
+    <message>
+        <source>place not known</source>
+        <translation>Ort unbekannt</translation>
+    </message>
+    <message>
+        <source>No boat is in to be made ready.</source>
+        <translation>Kein Boot ist da, das klarzumachen wäre.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 boats can be made complete</source>
+        <translation>%1 von %2 Booten können vollständig werden</translation>
+    </message>
+    <message>
+        <source>%1; nothing has to be moved.</source>
+        <translation>%1; nichts muss umgeräumt werden.</translation>
+    </message>
+    <message>
+        <source>%1, with %2.</source>
+        <translation>%1, mit %2.</translation>
+    </message>
+    <message>
+        <source>Best possible: no other plan makes more, or more important, boats complete.</source>
+        <translation>Besser geht es nicht: Kein anderer Plan macht mehr oder wichtigere Boote vollständig.</translation>
+    </message>
+    <message>
+        <source>No other plan makes more, or more important, boats complete. Of the lines that are not required it fills %1; no plan fills more than %2.</source>
+        <translation>Kein anderer Plan macht mehr oder wichtigere Boote vollständig. Von den Zeilen, die nicht Pflicht sind, füllt er %1; kein Plan füllt mehr als %2.</translation>
+    </message>
+    <message>
+        <source>The time ran out. The boats&apos; priorities add up to %1; no plan reaches more than %2.</source>
+        <translation>Die Zeit ging zu Ende. Die Vorränge der Boote ergeben zusammen %1; kein Plan erreicht mehr als %2.</translation>
+    </message>
+    <message>
+        <source>Out, and not planned: %1.</source>
+        <translation>Draußen und nicht geplant: %1.</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>in the place of: %1</source>
+        <translation>anstelle von: %1</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>to carry</source>
+        <translation>zu tragen</translation>
+    </message>
+</context>
+<context>
     <name>Marks</name>
     <message>
         <source>still to find</source>
@@ -534,6 +1462,176 @@
     <message>
         <source>not asked here</source>
         <translation>hier nicht gefragt</translation>
+    </message>
+</context>
+<context>
+    <name>MissingList</name>
+    <message>
+        <source>nobody knows since when</source>
+        <translation>niemand weiß, seit wann</translation>
+    </message>
+    <message>
+        <source>since today</source>
+        <translation>seit heute</translation>
+    </message>
+    <message>
+        <source>since %1, %2</source>
+        <translation>seit %1, %2</translation>
+    </message>
+    <message>
+        <source>last seen: %1</source>
+        <translation>zuletzt gesehen: %1</translation>
+    </message>
+    <message>
+        <source>no check has seen it</source>
+        <translation>keine Prüfung hat es gesehen</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>Nothing is missing.</source>
+        <translation>Nichts fehlt.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1. The longest: %2, since %3.</source>
+        <translation>%1. Am längsten: %2, seit %3.</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Ask %1, who took it out on %2.</source>
+        <translation>%1 fragen: mit %2 ging es hinaus.</translation>
+    </message>
+    <message>
+        <source>Ask %1, who signed the check that did not see it.</source>
+        <translation>%1 fragen: von dort stammt die Unterschrift unter der Prüfung, die es nicht sah.</translation>
+    </message>
+    <message>
+        <source>Look at %1, where it was seen last.</source>
+        <translation>Bei %1 nachsehen, dort wurde es zuletzt gesehen.</translation>
+    </message>
+    <message>
+        <source>Look through %1 and what is stowed with it.</source>
+        <translation>%1 durchsehen und was dabei liegt.</translation>
+    </message>
+    <message>
+        <source>No check has seen it: look through every boat and shelf.</source>
+        <translation>Keine Prüfung hat es gesehen: jedes Boot und Regal durchsehen.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanSentences</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>order again and again: new kit falls due before the cover ends</source>
+        <translation>immer wieder bestellen: neue Ausrüstung läuft ab, bevor der Zeitraum endet</translation>
+    </message>
+    <message>
+        <source>order %1</source>
+        <translation>%1 bestellen</translation>
+    </message>
+    <message>
+        <source>enough until %1</source>
+        <translation>genug bis %1</translation>
+    </message>
+    <message>
+        <source>late: order now, the day was %1</source>
+        <translation>zu spät: jetzt bestellen, der Tag war der %1</translation>
+    </message>
+    <message>
+        <source>order by %1</source>
+        <translation>bestellen bis %1</translation>
+    </message>
+    <message>
+        <source>short now</source>
+        <translation>schon knapp</translation>
+    </message>
+    <message>
+        <source>short from %1</source>
+        <translation>knapp ab %1</translation>
+    </message>
+    <message>
+        <source>A forecast is an estimate from the club&apos;s own record. It replaces no look at the kit, and a date printed on a thing prevails.</source>
+        <translation>Eine Vorhersage ist eine Schätzung aus dem eigenen Protokoll des Vereins. Sie ersetzt keinen Blick auf die Ausrüstung, und ein aufgedrucktes Datum geht vor.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2; each kit is enough with a confidence of %3 %.</source>
+        <translation>%1 ab %2; jede Ausrüstung reicht mit einer Sicherheit von %3 %.</translation>
+    </message>
+    <message>
+        <source>An order lasts %1 from the day that kit would run short. Order-by days allow for delivery and %2 to spare.</source>
+        <translation>Eine Bestellung reicht %1 ab dem Tag, an dem es knapp würde. Die Bestelltage lassen Zeit für die Lieferung und %2 Reserve.</translation>
+    </message>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 Jahre</translation>
+    </message>
+    <message>
+        <source>none ended, %1 here</source>
+        <translation>keines ausgeschieden, %1 da</translation>
+    </message>
+    <message>
+        <source>%1 ended (%2 lost, %3 worn out), %4 here</source>
+        <translation>%1 ausgeschieden (%2 verloren, %3 verschlissen), %4 da</translation>
+    </message>
+    <message>
+        <source>half last %1</source>
+        <translation>die Hälfte hält %1</translation>
+    </message>
+    <message>
+        <source>more than half outlast the record</source>
+        <translation>mehr als die Hälfte hält länger, als das Protokoll reicht</translation>
+    </message>
+    <message>
+        <source>goes faster with age; a tenth is gone after %1</source>
+        <translation>geht mit dem Alter schneller; ein Zehntel ist nach %1 weg</translation>
+    </message>
+    <message>
+        <source>goes mostly when new; a tenth is gone after %1</source>
+        <translation>geht vor allem neu verloren; ein Zehntel ist nach %1 weg</translation>
+    </message>
+    <message>
+        <source>goes at any age alike; a tenth is gone after %1</source>
+        <translation>geht in jedem Alter gleich; ein Zehntel ist nach %1 weg</translation>
+    </message>
+    <message>
+        <source>rule “%1” allows %2</source>
+        <translation>die Regel „%1“ erlaubt %2</translation>
+    </message>
+    <message>
+        <source>: nothing here is known to be that old</source>
+        <translation>: so alt ist hier nichts bekannt</translation>
+    </message>
+    <message>
+        <source>: none ended before that, and %1 came that far</source>
+        <translation>: vorher schied keines aus, so weit kamen %1</translation>
+    </message>
+    <message>
+        <source>: %1 % come that far (%2 to %3 %)</source>
+        <translation>: %1 % kommen so weit (%2 bis %3 %)</translation>
     </message>
 </context>
 <context>
@@ -878,6 +1976,99 @@
     </message>
 </context>
 <context>
+    <name>Stocktake</name>
+    <message>
+        <source>unknown tag</source>
+        <translation>unbekannter Code</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>It has no home in the register: give it one.</source>
+        <translation>Es hat keinen Platz im Verzeichnis: ihm einen geben.</translation>
+    </message>
+    <message>
+        <source>Its home is %1: carry it there, or give it its home here.</source>
+        <translation>Sein Platz ist %1: dorthin bringen oder ihm hier einen Platz geben.</translation>
+    </message>
+    <message>
+        <source>still to find</source>
+        <translation>noch zu finden</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>gefunden</translation>
+    </message>
+    <message>
+        <source>look at this</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>%1 still to find</source>
+        <translation>%1 noch zu finden</translation>
+    </message>
+    <message>
+        <source>all found that should be there</source>
+        <translation>alles gefunden, was da sein soll</translation>
+    </message>
+    <message>
+        <source>%1 found</source>
+        <translation>%1 gefunden</translation>
+    </message>
+    <message>
+        <source>%1 to look at</source>
+        <translation>%1 zum Hinsehen</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+</context>
+<context>
+    <name>TagChoice</name>
+    <message>
+        <source>boats</source>
+        <translation>Boote</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>bleibt zurück</translation>
+    </message>
+    <message>
+        <source>to print</source>
+        <translation>zu drucken</translation>
+    </message>
+    <message>
+        <source>%1 · left out</source>
+        <translation>%1 · ausgelassen</translation>
+    </message>
+</context>
+<context>
+    <name>TagDelivery</name>
+    <message>
+        <source>tags.pdf</source>
+        <translation>codes.pdf</translation>
+    </message>
+    <message>
+        <source>Saved: %1, %2. Print it at 100 %, and measure the bar on it.</source>
+        <translation>Gespeichert: %1, %2. Mit 100 % drucken und den Balken darauf nachmessen.</translation>
+    </message>
+</context>
+<context>
     <name>TagSheet</name>
     <message>
         <source>Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2</source>
@@ -1165,6 +2356,433 @@
             <numerusform>Eingelesen: %n Zeilen.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n month</source>
+        <translation>
+            <numerusform>%n Monat</numerusform>
+            <numerusform>%n Monate</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n months</source>
+        <translation>
+            <numerusform>%n Monat</numerusform>
+            <numerusform>%n Monate</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n order without a price</source>
+        <translation>
+            <numerusform>%n Bestellung ohne Preis</numerusform>
+            <numerusform>%n Bestellungen ohne Preis</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders without a price</source>
+        <translation>
+            <numerusform>%n Bestellung ohne Preis</numerusform>
+            <numerusform>%n Bestellungen ohne Preis</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recorded as passed</source>
+        <translation>
+            <numerusform>%n als bestanden eingetragen</numerusform>
+            <numerusform>%n als bestanden eingetragen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n falls due in 24 months.</source>
+        <translation>
+            <numerusform>%n Termin wird in 24 Monaten fällig.</numerusform>
+            <numerusform>%n Termine werden in 24 Monaten fällig.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fall due in 24 months.</source>
+        <translation>
+            <numerusform>%n Termin wird in 24 Monaten fällig.</numerusform>
+            <numerusform>%n Termine werden in 24 Monaten fällig.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n has passed.</source>
+        <translation>
+            <numerusform>%n ist überschritten.</numerusform>
+            <numerusform>%n sind überschritten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n have passed.</source>
+        <translation>
+            <numerusform>%n ist überschritten.</numerusform>
+            <numerusform>%n sind überschritten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item</source>
+        <translation>
+            <numerusform>%n Stück</numerusform>
+            <numerusform>%n Stück</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n Stück</numerusform>
+            <numerusform>%n Stück</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Register %n item</source>
+        <translation>
+            <numerusform>%n Stück aufnehmen</numerusform>
+            <numerusform>%n Stück aufnehmen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Register %n items</source>
+        <translation>
+            <numerusform>%n Stück aufnehmen</numerusform>
+            <numerusform>%n Stück aufnehmen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item registered. Print its tag and fix it before the item goes to a boat.</source>
+        <translation>
+            <numerusform>%n Stück aufgenommen. Seinen Code drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
+            <numerusform>%n Stück aufgenommen. Ihre Codes drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items registered. Print their tags and fix them before the kit goes to a boat.</source>
+        <translation>
+            <numerusform>%n Stück aufgenommen. Seinen Code drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
+            <numerusform>%n Stück aufgenommen. Ihre Codes drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet</source>
+        <translation>
+            <numerusform>%n Blatt</numerusform>
+            <numerusform>%n Blätter</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheets</source>
+        <translation>
+            <numerusform>%n Blatt</numerusform>
+            <numerusform>%n Blätter</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry open</source>
+        <translation>
+            <numerusform>%n Eintrag offen</numerusform>
+            <numerusform>%n Einträge offen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries open</source>
+        <translation>
+            <numerusform>%n Eintrag offen</numerusform>
+            <numerusform>%n Einträge offen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n boat</source>
+        <translation>
+            <numerusform>%n Boot</numerusform>
+            <numerusform>%n Boote</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n boats</source>
+        <translation>
+            <numerusform>%n Boot</numerusform>
+            <numerusform>%n Boote</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n move</source>
+        <translation>
+            <numerusform>%n Gang</numerusform>
+            <numerusform>%n Gängen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n moves</source>
+        <translation>
+            <numerusform>%n Gang</numerusform>
+            <numerusform>%n Gängen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sound item is left out: nobody knows where it is.</source>
+        <translation>
+            <numerusform>%n heiles Stück bleibt außen vor: niemand weiß, wo es ist.</numerusform>
+            <numerusform>%n heile Stücke bleiben außen vor: niemand weiß, wo sie sind.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sound items are left out: nobody knows where they are.</source>
+        <translation>
+            <numerusform>%n heiles Stück bleibt außen vor: niemand weiß, wo es ist.</numerusform>
+            <numerusform>%n heile Stücke bleiben außen vor: niemand weiß, wo sie sind.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line of the record</source>
+        <translation>
+            <numerusform>%n Zeile des Protokolls</numerusform>
+            <numerusform>%n Zeilen des Protokolls</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of the record</source>
+        <translation>
+            <numerusform>%n Zeile des Protokolls</numerusform>
+            <numerusform>%n Zeilen des Protokolls</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n machine</source>
+        <translation>
+            <numerusform>%n Gerät</numerusform>
+            <numerusform>%n Geräte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n machines</source>
+        <translation>
+            <numerusform>%n Gerät</numerusform>
+            <numerusform>%n Geräte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place</source>
+        <translation>
+            <numerusform>%n Stelle</numerusform>
+            <numerusform>%n Stellen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places</source>
+        <translation>
+            <numerusform>%n Stelle</numerusform>
+            <numerusform>%n Stellen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item registered, with a tag of its own.</source>
+        <translation>
+            <numerusform>%n Stück aufgenommen, mit eigenem Code.</numerusform>
+            <numerusform>%n Stück aufgenommen, jedes mit eigenem Code.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items registered, each with a tag of its own.</source>
+        <translation>
+            <numerusform>%n Stück aufgenommen, mit eigenem Code.</numerusform>
+            <numerusform>%n Stück aufgenommen, jedes mit eigenem Code.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n kind of kit runs short</source>
+        <translation>
+            <numerusform>%n Art Ausrüstung wird knapp</numerusform>
+            <numerusform>%n Arten Ausrüstung werden knapp</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n kinds of kit run short</source>
+        <translation>
+            <numerusform>%n Art Ausrüstung wird knapp</numerusform>
+            <numerusform>%n Arten Ausrüstung werden knapp</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n order is late</source>
+        <translation>
+            <numerusform>%n Bestellung ist zu spät</numerusform>
+            <numerusform>%n Bestellungen sind zu spät</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders are late</source>
+        <translation>
+            <numerusform>%n Bestellung ist zu spät</numerusform>
+            <numerusform>%n Bestellungen sind zu spät</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tag</source>
+        <translation>
+            <numerusform>%n Code</numerusform>
+            <numerusform>%n Codes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tags</source>
+        <translation>
+            <numerusform>%n Code</numerusform>
+            <numerusform>%n Codes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>app::ArrivalPanel</name>
+    <message>
+        <source>Register it</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Save its tags as PDF…</source>
+        <translation>Codes als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>like 2026-03</source>
+        <translation>wie 2026-03</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>put at</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hergestellt</translation>
+    </message>
+    <message>
+        <source>printed expiry</source>
+        <translation>aufgedruckter Ablauf</translation>
+    </message>
+    <message>
+        <source>New: %1</source>
+        <translation>Neu: %1</translation>
+    </message>
+    <message>
+        <source>New: %1, size %2</source>
+        <translation>Neu: %1, Größe %2</translation>
+    </message>
+    <message>
+        <source>no place yet</source>
+        <translation>noch kein Platz</translation>
+    </message>
+</context>
+<context>
+    <name>app::BenchPage</name>
+    <message>
+        <source>Take back the last</source>
+        <translation>Letzten zurücknehmen</translation>
+    </message>
+    <message>
+        <source>kit shown at the bench; a press makes it failed, or passed again</source>
+        <translation>an der Werkbank gezeigte Ausrüstung; ein Druck macht sie durchgefallen oder wieder bestanden</translation>
+    </message>
+    <message>
+        <source>A scan shows that the tag was here, not that the thing works: inspect and test each one by its maker&apos;s manual before it is recorded.</source>
+        <translation>Ein Scan zeigt, dass der Code hier war, nicht dass das Ding funktioniert: jedes Stück nach der Anleitung des Herstellers prüfen, bevor es eingetragen wird.</translation>
+    </message>
+    <message>
+        <source>2026-03-14</source>
+        <translation>2026-03-14</translation>
+    </message>
+    <message>
+        <source>a word for the record</source>
+        <translation>ein Wort fürs Protokoll</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>which rule?</source>
+        <translation>welche Regel?</translation>
+    </message>
+    <message>
+        <source>who did it?</source>
+        <translation>wer war es?</translation>
+    </message>
+    <message>
+        <source>%1 is in the list already; it counts once.</source>
+        <translation>%1 steht schon in der Liste; es zählt einmal.</translation>
+    </message>
+    <message>
+        <source>%1 names no kit of this club.</source>
+        <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>In the list: %1.</source>
+        <translation>In der Liste: %1.</translation>
+    </message>
+    <message>
+        <source>Show the kit to the camera, tag after tag, or type its codes. A press on a line makes it failed.</source>
+        <translation>Die Ausrüstung der Kamera zeigen, Code für Code, oder die Codes tippen. Ein Druck auf eine Zeile heißt: nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>%1 passed, %2 failed. A press on a line changes that.</source>
+        <translation>%1 bestanden, %2 nicht bestanden. Ein Druck auf eine Zeile ändert das.</translation>
+    </message>
+    <message>
+        <source>Record %1 passed, %2 failed</source>
+        <translation>%1 bestanden, %2 nicht bestanden eintragen</translation>
+    </message>
+    <message>
+        <source>Record %1 as passed</source>
+        <translation>%1 als bestanden eintragen</translation>
+    </message>
+    <message>
+        <source>“%1” is no day: write it like 2026-03-14.</source>
+        <translation>„%1“ ist kein Tag: so schreiben wie 2026-03-14.</translation>
+    </message>
+    <message>
+        <source>Recorded. The next tag begins a new round.</source>
+        <translation>Eingetragen. Der nächste Code beginnt eine neue Runde.</translation>
+    </message>
 </context>
 <context>
     <name>app::BoatStrip</name>
@@ -1349,6 +2967,196 @@
     </message>
 </context>
 <context>
+    <name>app::DueChart</name>
+    <message>
+        <source>what falls due, month by month</source>
+        <translation>was fällig wird, Monat für Monat</translation>
+    </message>
+    <message>
+        <source>due days</source>
+        <translation>Termine</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::DuePage</name>
+    <message>
+        <source>what falls due, month by month, in numbers</source>
+        <translation>was fällig wird, Monat für Monat, in Zahlen</translation>
+    </message>
+    <message>
+        <source>what falls due in the chosen month, and why</source>
+        <translation>was im gewählten Monat fällig wird, und warum</translation>
+    </message>
+    <message>
+        <source>kit type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>all kit</source>
+        <translation>alle Ausrüstung</translation>
+    </message>
+    <message>
+        <source>all sizes</source>
+        <translation>alle Größen</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>As a chart</source>
+        <translation>Als Bild</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+</context>
+<context>
+    <name>app::EventPage</name>
+    <message>
+        <source>name of an event, or a day</source>
+        <translation>Name eines Einsatzes oder ein Tag</translation>
+    </message>
+    <message>
+        <source>what went out and came back</source>
+        <translation>was hinausging und zurückkam</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Event, or day</source>
+        <translation>Einsatz oder Tag</translation>
+    </message>
+    <message>
+        <source>Nothing was filed under that: give the name of a patrol, training day or carnival that checks were filed under, or a day like 2026-03-14.</source>
+        <translation>Darunter ist nichts abgelegt: den Namen einer Wache, eines Übungstags oder Fests angeben, unter dem Prüfungen abgelegt sind, oder einen Tag wie 2026-03-14.</translation>
+    </message>
+</context>
+<context>
+    <name>app::EvidencePanel</name>
+    <message>
+        <source>Look it up</source>
+        <translation>Nachsehen</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>what was aboard</source>
+        <translation>was an Bord war</translation>
+    </message>
+    <message>
+        <source>boat</source>
+        <translation>Boot</translation>
+    </message>
+    <message>
+        <source>day and time</source>
+        <translation>Tag und Uhrzeit</translation>
+    </message>
+    <message>
+        <source>day and time, like 2026-03-14 06:40</source>
+        <translation>Tag und Uhrzeit, wie 2026-03-14 06:40</translation>
+    </message>
+    <message>
+        <source>Write the day and the time like 2026-03-14 06:40.</source>
+        <translation>Tag und Uhrzeit so schreiben wie 2026-03-14 06:40.</translation>
+    </message>
+    <message>
+        <source>%1 aboard %2.pdf</source>
+        <translation>%1 an Bord %2.pdf</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>The sheet could not be written to %1.</source>
+        <translation>Das Blatt konnte nicht nach %1 geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer.</source>
+        <translation>Das Blatt ging zum Drucker.</translation>
+    </message>
+    <message>
+        <source>The printer did not take the sheet.</source>
+        <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::GearOffice</name>
+    <message>
+        <source>At work</source>
+        <translation>Am Werk</translation>
+    </message>
+    <message>
+        <source>pages of the gear officer</source>
+        <translation>Seiten des Gerätewarts</translation>
+    </message>
+    <message>
+        <source>who is at work</source>
+        <translation>wer am Werk ist</translation>
+    </message>
+    <message>
+        <source>choose a name</source>
+        <translation>Namen wählen</translation>
+    </message>
+</context>
+<context>
+    <name>app::HistoryPanel</name>
+    <message>
+        <source>type or scan a tag</source>
+        <translation>Code tippen oder scannen</translation>
+    </message>
+    <message>
+        <source>what was recorded, newest first</source>
+        <translation>was eingetragen ist, Neuestes zuerst</translation>
+    </message>
+    <message>
+        <source>boat or person</source>
+        <translation>Boot oder Person</translation>
+    </message>
+    <message>
+        <source>or a tag</source>
+        <translation>oder ein Code</translation>
+    </message>
+    <message>
+        <source>tag code of an item, a boat or a person</source>
+        <translation>Code eines Stücks, eines Boots oder einer Person</translation>
+    </message>
+    <message>
+        <source>Choose a boat or a person, or show a tag.</source>
+        <translation>Ein Boot oder eine Person wählen oder einen Code zeigen.</translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation>wählen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>app::ImportRun</name>
     <message>
         <source>Nothing was imported. Mend these rows and import again:</source>
@@ -1384,6 +3192,172 @@
     <message>
         <source>Back to the check</source>
         <translation>Zurück zum Check</translation>
+    </message>
+</context>
+<context>
+    <name>app::KitItemPanel</name>
+    <message>
+        <source>Its tag as PDF…</source>
+        <translation>Code als PDF …</translation>
+    </message>
+    <message>
+        <source>New tag</source>
+        <translation>Neuer Code</translation>
+    </message>
+    <message>
+        <source>Release: it was put right</source>
+        <translation>Freigeben: wieder in Ordnung</translation>
+    </message>
+    <message>
+        <source>Write it off</source>
+        <translation>Ausmustern</translation>
+    </message>
+    <message>
+        <source>dates, parts, log and history of this item</source>
+        <translation>Termine, Teile, Logbuch und Verlauf dieses Stücks</translation>
+    </message>
+    <message>
+        <source>Say who you are first: choose your name under “At work”.</source>
+        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+    </message>
+    <message>
+        <source>The new tag is %1. Print and fix it; the old one names nothing any more.</source>
+        <translation>Der neue Code ist %1. Drucken und anbringen; der alte gilt nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Released: it counts again. An open log entry about it is closed on the page Log.</source>
+        <translation>Freigegeben: es zählt wieder. Ein offener Eintrag dazu wird auf der Seite Logbuch erledigt.</translation>
+    </message>
+    <message>
+        <source>Written off. Take it out of the boats and destroy its tag; its history stays.</source>
+        <translation>Ausgemustert. Aus den Booten nehmen und den Code vernichten; der Verlauf bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::KitPage</name>
+    <message>
+        <source>find kit: type a part of its tag, type, size, home, person, maker or serial</source>
+        <translation>Ausrüstung suchen: einen Teil von Code, Art, Größe, Platz, Person, Hersteller oder Seriennummer tippen</translation>
+    </message>
+    <message>
+        <source>find: tag, type, boat, person, serial …</source>
+        <translation>suchen: Code, Art, Boot, Person, Nummer …</translation>
+    </message>
+    <message>
+        <source>kit that was found</source>
+        <translation>gefundene Ausrüstung</translation>
+    </message>
+    <message>
+        <source>Choose an item on the left, scan its tag, or register new kit.</source>
+        <translation>Links ein Stück wählen, seinen Code scannen oder neue Ausrüstung aufnehmen.</translation>
+    </message>
+    <message>
+        <source>New kit…</source>
+        <translation>Neu …</translation>
+    </message>
+    <message>
+        <source>%1 in the register</source>
+        <translation>%1 im Verzeichnis</translation>
+    </message>
+    <message>
+        <source>%1 of %2 found</source>
+        <translation>%1 von %2 gefunden</translation>
+    </message>
+</context>
+<context>
+    <name>app::LifePlot</name>
+    <message>
+        <source>how long kit lasts here</source>
+        <translation>wie lange Ausrüstung hier hält</translation>
+    </message>
+    <message>
+        <source>years in service</source>
+        <translation>Jahre im Dienst</translation>
+    </message>
+    <message>
+        <source>lasting</source>
+        <translation>noch da</translation>
+    </message>
+    <message>
+        <source>rule: %1</source>
+        <translation>Regel: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::LogPage</name>
+    <message>
+        <source>the log, open entries first</source>
+        <translation>das Logbuch, offene Einträge zuerst</translation>
+    </message>
+    <message>
+        <source>New entry…</source>
+        <translation>Neuer Eintrag …</translation>
+    </message>
+    <message>
+        <source>boat that the entry is about</source>
+        <translation>Boot, um das es geht</translation>
+    </message>
+    <message>
+        <source>tag code of the item it is about</source>
+        <translation>Code des Stücks, um das es geht</translation>
+    </message>
+    <message>
+        <source>or an item: its code</source>
+        <translation>oder ein Stück: sein Code</translation>
+    </message>
+    <message>
+        <source>what is the matter</source>
+        <translation>was los ist</translation>
+    </message>
+    <message>
+        <source>how much it matters</source>
+        <translation>wie schwer es wiegt</translation>
+    </message>
+    <message>
+        <source>a remark, to be read</source>
+        <translation>ein Hinweis, zum Lesen</translation>
+    </message>
+    <message>
+        <source>it stops the boat or item until closed</source>
+        <translation>sperrt Boot oder Stück, bis es erledigt ist</translation>
+    </message>
+    <message>
+        <source>Write it into the log</source>
+        <translation>Ins Logbuch schreiben</translation>
+    </message>
+    <message>
+        <source>A new entry</source>
+        <translation>Ein neuer Eintrag</translation>
+    </message>
+    <message>
+        <source>what was done about it</source>
+        <translation>was getan wurde</translation>
+    </message>
+    <message>
+        <source>Close this entry</source>
+        <translation>Eintrag erledigen</translation>
+    </message>
+    <message>
+        <source>which boat?</source>
+        <translation>welches Boot?</translation>
+    </message>
+    <message>
+        <source>%1
+Closed %2: %3</source>
+        <translation>%1
+Erledigt am %2: %3</translation>
+    </message>
+    <message>
+        <source>Say who you are first: choose your name under “At work”.</source>
+        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Closed. An item that was withdrawn counts again once it is released on its page under Kit.</source>
+        <translation>Erledigt. Ein Stück, das aus dem Verkehr gezogen wurde, zählt wieder, sobald es auf seiner Seite unter Ausrüstung freigegeben ist.</translation>
     </message>
 </context>
 <context>
@@ -1557,6 +3531,196 @@
     </message>
 </context>
 <context>
+    <name>app::MissingPage</name>
+    <message>
+        <source>Write it off</source>
+        <translation>Ausmustern</translation>
+    </message>
+    <message>
+        <source>Begin a stocktake</source>
+        <translation>Inventur beginnen</translation>
+    </message>
+    <message>
+        <source>what is missing, longest first</source>
+        <translation>was fehlt, am längsten zuerst</translation>
+    </message>
+    <message>
+        <source>how it was lost from sight, oldest first</source>
+        <translation>wie es aus den Augen kam, Ältestes zuerst</translation>
+    </message>
+    <message>
+        <source>tag code of what turned up</source>
+        <translation>Code dessen, was aufgetaucht ist</translation>
+    </message>
+    <message>
+        <source>scan it, or type its code</source>
+        <translation>scannen oder Code tippen</translation>
+    </message>
+    <message>
+        <source>Turned up at</source>
+        <translation>Aufgetaucht bei</translation>
+    </message>
+    <message>
+        <source>no stocktake open</source>
+        <translation>keine Inventur offen</translation>
+    </message>
+    <message>
+        <source>No stocktake is open to write it into: begin one of the place where it turned up.</source>
+        <translation>Keine Inventur ist offen, um es einzutragen: eine für den Ort beginnen, an dem es auftauchte.</translation>
+    </message>
+    <message>
+        <source>Found: %1, at %2. Look whether it is fit for use before it goes back.</source>
+        <translation>Gefunden: %1, bei %2. Nachsehen, ob es brauchbar ist, bevor es zurückgeht.</translation>
+    </message>
+    <message>
+        <source>%1 was not missing; it is now seen at %2.</source>
+        <translation>%1 fehlte nicht; es ist jetzt bei %2 gesehen.</translation>
+    </message>
+    <message>
+        <source>%1 names no kit of this club.</source>
+        <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>Say who you are first: choose your name under “At work”.</source>
+        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+    </message>
+    <message>
+        <source>Written off: %1. It counts nowhere from now on; its history stays.</source>
+        <translation>Ausgemustert: %1. Es zählt ab jetzt nirgends mehr; der Verlauf bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::NewKitPanel</name>
+    <message>
+        <source>Their tags as PDF…</source>
+        <translation>Codes als PDF …</translation>
+    </message>
+    <message>
+        <source>2026-03-14, 2026-03 or 2026</source>
+        <translation>2026-03-14, 2026-03 oder 2026</translation>
+    </message>
+    <message>
+        <source>or scan makers&apos; labels, one by one</source>
+        <translation>oder Herstelleretiketten scannen, eins nach dem andern</translation>
+    </message>
+    <message>
+        <source>makers&apos; labels scanned, or what was registered</source>
+        <translation>gescannte Herstelleretiketten oder was aufgenommen wurde</translation>
+    </message>
+    <message>
+        <source>Kit type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Whose</source>
+        <translation>Wem</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Hergestellt</translation>
+    </message>
+    <message>
+        <source>First use</source>
+        <translation>Erster Gebrauch</translation>
+    </message>
+    <message>
+        <source>Stamped</source>
+        <translation>Aufdruck</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>New kit</source>
+        <translation>Neue Ausrüstung</translation>
+    </message>
+    <message>
+        <source>which?</source>
+        <translation>welche?</translation>
+    </message>
+    <message>
+        <source>nobody&apos;s own</source>
+        <translation>niemandes eigenes</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keiner</translation>
+    </message>
+    <message>
+        <source>has no sizes</source>
+        <translation>ohne Größen</translation>
+    </message>
+    <message>
+        <source>no size</source>
+        <translation>ohne Größe</translation>
+    </message>
+    <message>
+        <source>That label is in the list already; it counts once.</source>
+        <translation>Dieses Etikett steht schon in der Liste; es zählt einmal.</translation>
+    </message>
+    <message>
+        <source>Label taken: serial %1.</source>
+        <translation>Etikett gelesen: Seriennummer %1.</translation>
+    </message>
+    <message>
+        <source>makers&apos; labels</source>
+        <translation>Herstelleretiketten</translation>
+    </message>
+    <message>
+        <source>made %1</source>
+        <translation>hergestellt %1</translation>
+    </message>
+    <message>
+        <source>stamped %1</source>
+        <translation>Aufdruck %1</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Say who you are first: choose your name under “At work”.</source>
+        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+    </message>
+    <message>
+        <source>registered, each with its new tag</source>
+        <translation>aufgenommen, jedes mit seinem neuen Code</translation>
+    </message>
+    <message>
+        <source>registered</source>
+        <translation>aufgenommen</translation>
+    </message>
+</context>
+<context>
     <name>app::OutcomeFoot</name>
     <message>
         <source>%1 and %2 more</source>
@@ -1596,6 +3760,215 @@
     <message>
         <source>nobody yet</source>
         <translation>noch niemand</translation>
+    </message>
+</context>
+<context>
+    <name>app::ReadyPage</name>
+    <message>
+        <source>Make a plan</source>
+        <translation>Plan machen</translation>
+    </message>
+    <message>
+        <source>Which boats can be made complete with what is here?</source>
+        <translation>Welche Boote können mit dem, was da ist, vollständig werden?</translation>
+    </message>
+    <message>
+        <source>a plan is being made</source>
+        <translation>ein Plan wird gemacht</translation>
+    </message>
+    <message>
+        <source>boats, with what is short</source>
+        <translation>Boote, mit dem, was fehlt</translation>
+    </message>
+    <message>
+        <source>what to carry where; a press ticks it off</source>
+        <translation>was wohin zu tragen ist; ein Druck hakt es ab</translation>
+    </message>
+    <message>
+        <source>tag code of what was carried</source>
+        <translation>Code dessen, was getragen wurde</translation>
+    </message>
+    <message>
+        <source>scan what you carry, or type its code</source>
+        <translation>scannen, was getragen wird, oder Code tippen</translation>
+    </message>
+    <message>
+        <source>with kit at</source>
+        <translation>mit Ausrüstung von</translation>
+    </message>
+    <message>
+        <source>Ticks are for whoever carries; what is aboard is recorded by the launch check.</source>
+        <translation>Die Haken sind für die, die tragen; was an Bord ist, hält die Startprüfung fest.</translation>
+    </message>
+    <message>
+        <source>every place</source>
+        <translation>überall</translation>
+    </message>
+    <message>
+        <source>All is carried. Now do the launch checks.</source>
+        <translation>Alles ist getragen. Jetzt die Startprüfungen machen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 carried.</source>
+        <translation>%1 von %2 getragen.</translation>
+    </message>
+    <message>
+        <source>%1 is no item of this club.</source>
+        <translation>%1 ist kein Stück dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>%1 is ticked already; it goes to %2.</source>
+        <translation>%1 ist schon abgehakt; es geht zu %2.</translation>
+    </message>
+    <message>
+        <source>%1 is in no move of this plan: leave it where it is.</source>
+        <translation>%1 gehört zu keinem Gang dieses Plans: liegen lassen.</translation>
+    </message>
+    <message>
+        <source>Show the boats</source>
+        <translation>Boote zeigen</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Kamera benutzen</translation>
+    </message>
+</context>
+<context>
+    <name>app::RecordPage</name>
+    <message>
+        <source>what was aboard</source>
+        <translation>was an Bord war</translation>
+    </message>
+    <message>
+        <source>history</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>is the record whole</source>
+        <translation>ist das Protokoll heil</translation>
+    </message>
+</context>
+<context>
+    <name>app::ReplacePage</name>
+    <message>
+        <source>late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>genug</translation>
+    </message>
+    <message>
+        <source>to order</source>
+        <translation>zu bestellen</translation>
+    </message>
+    <message>
+        <source>late: %1</source>
+        <translation>zu spät: %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>again</source>
+        <translation>immer wieder</translation>
+    </message>
+    <message>
+        <source>Nothing runs short.</source>
+        <translation>Nichts wird knapp.</translation>
+    </message>
+    <message>
+        <source>%1. Cost, %2.</source>
+        <translation>%1. Kosten, %2.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>%1 months</source>
+        <translation>%1 Monate</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>what runs short, by order-by day</source>
+        <translation>was knapp wird, nach Bestelltag</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation>voraus</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>confidence that no kit runs short</source>
+        <translation>Sicherheit, dass nichts knapp wird</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>how long it lasts</source>
+        <translation>wie lange es hält</translation>
+    </message>
+    <message>
+        <source>arrived</source>
+        <translation>angekommen</translation>
+    </message>
+    <message>
+        <source>Order sheet…</source>
+        <translation>Bestellblatt …</translation>
+    </message>
+    <message>
+        <source>CSV…</source>
+        <translation>CSV …</translation>
+    </message>
+    <message>
+        <source>Calendar…</source>
+        <translation>Kalender …</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>gebraucht</translation>
+    </message>
+    <message>
+        <source>order</source>
+        <translation>bestellen</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>%1: %2 in stock, %3 wanted</source>
+        <translation>%1: %2 im Bestand, %3 gebraucht</translation>
+    </message>
+    <message>
+        <source>There is no item of it yet.</source>
+        <translation>Davon gibt es noch kein Stück.</translation>
+    </message>
+    <message>
+        <source>order %1.%2</source>
+        <translation>%1 bestellen.%2</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
     </message>
 </context>
 <context>
@@ -1742,6 +4115,206 @@
     </message>
 </context>
 <context>
+    <name>app::StockPlot</name>
+    <message>
+        <source>stock and what is wanted, month by month</source>
+        <translation>Bestand und was gebraucht wird, Monat für Monat</translation>
+    </message>
+    <message>
+        <source>items</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>%1 in stock, %2 wanted; %3</source>
+        <translation>%1 im Bestand, %2 gebraucht; %3</translation>
+    </message>
+    <message>
+        <source>wanted %1</source>
+        <translation>gebraucht %1</translation>
+    </message>
+    <message>
+        <source>stock %1</source>
+        <translation>Bestand %1</translation>
+    </message>
+    <message>
+        <source>order by %1</source>
+        <translation>bestellen bis %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::StocktakePage</name>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Take back the last</source>
+        <translation>Letzten zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Choose a place. Its kit is listed, and ticked off as its tags are shown.</source>
+        <translation>Einen Ort wählen. Seine Ausrüstung wird aufgelistet und abgehakt, sobald ihre Codes gezeigt werden.</translation>
+    </message>
+    <message>
+        <source>kit of this place</source>
+        <translation>Ausrüstung dieses Orts</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>Signing marks as missing what the register has here and nobody has shown. A scan shows that the tag was here, not that the thing works.</source>
+        <translation>Die Unterschrift vermerkt als fehlend, was laut Verzeichnis hier ist und niemand gezeigt hat. Ein Scan zeigt, dass der Code hier war, nicht dass das Ding funktioniert.</translation>
+    </message>
+    <message>
+        <source>which place?</source>
+        <translation>welcher Ort?</translation>
+    </message>
+    <message>
+        <source>choose a name</source>
+        <translation>Namen wählen</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Choose the place first, then show its kit.</source>
+        <translation>Erst den Ort wählen, dann seine Ausrüstung zeigen.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Sign: %1 missing</source>
+        <translation>Unterschreiben: %1 fehlt</translation>
+    </message>
+    <message>
+        <source>Sign: all found</source>
+        <translation>Unterschreiben: alles gefunden</translation>
+    </message>
+    <message>
+        <source>%1: signed by %2. %3 marked missing.</source>
+        <translation>%1: unterschrieben von %2. %3 als fehlend vermerkt.</translation>
+    </message>
+    <message>
+        <source>%1: signed by %2. Everything was found.</source>
+        <translation>%1: unterschrieben von %2. Alles wurde gefunden.</translation>
+    </message>
+    <message>
+        <source>See the page Missing for whom to ask.</source>
+        <translation>Auf der Seite Fehlt steht, wen man fragt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::TagRuler</name>
+    <message>
+        <source>a tag as printed: the symbol is %1 mm wide, with its white border %2 mm</source>
+        <translation>ein Code wie gedruckt: das Symbol ist %1 mm breit, mit weißem Rand %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+</context>
+<context>
+    <name>app::TagsPage</name>
+    <message>
+        <source>labels %1 × %2 mm, %3 on A4</source>
+        <translation>Etiketten %1 × %2 mm, %3 auf A4</translation>
+    </message>
+    <message>
+        <source>control tags too</source>
+        <translation>auch Steuercodes</translation>
+    </message>
+    <message>
+        <source>Save the sheets as PDF…</source>
+        <translation>Blätter als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>A4, to be cut</source>
+        <translation>A4, zum Schneiden</translation>
+    </message>
+    <message>
+        <source>tags to print; a press leaves one out</source>
+        <translation>zu druckende Codes; ein Druck lässt einen aus</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>boat, place or person</source>
+        <translation>Boot, Ort oder Person</translation>
+    </message>
+    <message>
+        <source>kit type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Take all</source>
+        <translation>Alle nehmen</translation>
+    </message>
+    <message>
+        <source>Take none</source>
+        <translation>Keinen nehmen</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>symbol</source>
+        <translation>Symbol</translation>
+    </message>
+    <message>
+        <source>Not the printed size. Print at 100 %, then measure the symbol with a ruler: a printer that fits to the page makes it smaller.</source>
+        <translation>Nicht die gedruckte Größe. Mit 100 % drucken, dann das Symbol mit dem Lineal messen: Ein Drucker, der an die Seite anpasst, macht es kleiner.</translation>
+    </message>
+    <message>
+        <source>the whole club</source>
+        <translation>der ganze Verein</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>No tag is chosen.</source>
+        <translation>Kein Code ist gewählt.</translation>
+    </message>
+    <message>
+        <source>%1, each symbol %2 mm wide.</source>
+        <translation>%1, jedes Symbol %2 mm breit.</translation>
+    </message>
+    <message>
+        <source>tags.pdf</source>
+        <translation>codes.pdf</translation>
+    </message>
+    <message>
+        <source>The sheets are being made.</source>
+        <translation>Die Blätter werden gemacht.</translation>
+    </message>
+    <message>
+        <source>Saved: %1, %2</source>
+        <translation>Gespeichert: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>app::TripPanel</name>
     <message>
         <source>Write it into the log</source>
@@ -1821,6 +4394,45 @@
     </message>
 </context>
 <context>
+    <name>app::VerifyPanel</name>
+    <message>
+        <source>Verify the record</source>
+        <translation>Protokoll prüfen</translation>
+    </message>
+    <message>
+        <source>the record is looked through</source>
+        <translation>das Protokoll wird durchgesehen</translation>
+    </message>
+    <message>
+        <source>what does not agree</source>
+        <translation>was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>Each line of the record carries the hash of the line before it. This looks whether the chain holds, whether the tables say what the record says, and whether the file is sound. It does not show that what people wrote was true.</source>
+        <translation>Jede Zeile des Protokolls trägt die Prüfsumme der vorigen. Hier wird nachgesehen, ob die Kette hält, ob die Tabellen sagen, was das Protokoll sagt, und ob die Datei heil ist. Es zeigt nicht, dass wahr ist, was Leute geschrieben haben.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>The record is whole: %1.</source>
+        <translation>Das Protokoll ist heil: %1.</translation>
+    </message>
+    <message>
+        <source>The record does not agree with itself in %1: %2.</source>
+        <translation>Das Protokoll widerspricht sich in %1: %2.</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>The newest hash, to write down on paper: %1</source>
+        <translation>Die neueste Prüfsumme, zum Aufschreiben auf Papier: %1</translation>
+    </message>
+</context>
+<context>
     <name>app::ViewMenu</name>
     <message>
         <source>&amp;Sunlight</source>
@@ -1880,6 +4492,33 @@
     <message>
         <source>Or start one, and import the register into it from a folder of CSV:</source>
         <translation>Oder eine anlegen und das Verzeichnis aus einem CSV-Ordner einlesen:</translation>
+    </message>
+</context>
+<context>
+    <name>app::WriteOffBox</name>
+    <message>
+        <source>why it is written off</source>
+        <translation>warum es ausgemustert wird</translation>
+    </message>
+    <message>
+        <source>why?</source>
+        <translation>warum?</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>verschlissen</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>abgelaufen</translation>
     </message>
 </context>
 <context>

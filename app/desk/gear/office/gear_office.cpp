@@ -18,7 +18,7 @@
 namespace app {
 namespace {
 
-constexpr int namesWidth = 240;
+constexpr int namesWidth = 256;
 
 } // namespace
 
