@@ -7,6 +7,9 @@
 #include "app/ctl/picture_reading.h"
 #include "app/ctl/terminal.h"
 
+#include "core/register/sheets.h"
+
+#include <algorithm>
 #include <memory>
 
 namespace app {
@@ -18,6 +21,14 @@ struct Options : CommonOptions {
     std::string codes;
     std::string signer;
 };
+
+/// One that was begun may be signed without more scans.
+bool isBegun(const core::Club& club, const std::string& place) {
+    const auto open = club.unfinishedChecks();
+    return std::any_of(open.begin(), open.end(), [&](const core::OpenCheck& check) {
+        return check.phase == core::Phase::Stocktake && core::foldName(check.boat) == core::foldName(place);
+    });
+}
 
 int stocktake(const Options& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
@@ -38,6 +49,9 @@ int stocktake(const Options& options) {
             if (!signer) return fail(signer.error());
             plan.signer = *signer;
         }
+        if (options.from.empty() && options.codes.empty() && !isBegun(club, options.place))
+            return failWith("nothing was scanned", "--codes",
+                            "give pictures with --from or codes with --codes");
         std::ifstream file;
         if (const core::Outcome opened = openCodes(options.codes, file, plan.codes); !opened)
             return fail(opened.error());

@@ -205,10 +205,11 @@ std::vector<ChainLink> chainOf(Database& database, const std::string& code, cons
         chain.push_back(linkOf(ChainLink::What::Seen, seen->at, run ? run->boat : "",
                                checkTables::names(database, seen->check), seen->check));
     }
-    if (const auto missed = checkTables::signOff(database, now.missingCheck))
-        chain.push_back(
-            linkOf(ChainLink::What::NotReturned, missed->at, missed->boat, {missed->by}, missed->check));
-    else
+    if (const auto missed = checkTables::signOff(database, now.missingCheck)) {
+        const bool counted = missed->phase == nameOf(Phase::Stocktake); // a place does not come back
+        chain.push_back(linkOf(counted ? ChainLink::What::MarkedMissing : ChainLink::What::NotReturned,
+                               missed->at, missed->boat, {missed->by}, missed->check));
+    } else
         chain.push_back({ChainLink::What::MarkedMissing, {}, now.since, {}, {}, {}});
     return chain;
 }

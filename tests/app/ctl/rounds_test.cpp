@@ -50,6 +50,17 @@ TEST_F(Shed, stocktakeSignedMarksWhatIsMissing) {
     EXPECT_EQ(answer(run({"missing", "--json"}))["missing"].size(), 1U);
 }
 
+TEST_F(Shed, stocktakeWithoutAScanMissesNothing) {
+    const std::string before = content();
+    const Ran ran = run({"stocktake", "--place", "Shed", "--sign", "Bo Lind"});
+    EXPECT_EQ(ran.exit, 2);
+    expectOneErrorLine(ran);
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(run({"stocktake", "--place", "Shed", "--codes", "-"}, lines({"K000000018", "K000000026"})).exit,
+              0);
+    EXPECT_EQ(run({"stocktake", "--place", "shed", "--sign", "Bo Lind"}).exit, 0); // what was begun is signed
+}
+
 TEST_F(Shed, stocktakeOfAPlaceThatIsNoneChangesNothing) {
     const std::string before = content();
     const Ran ran = run({"stocktake", "--place", "Attic", "--codes", "-"}, lines({knife}));

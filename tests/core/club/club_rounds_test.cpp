@@ -58,7 +58,7 @@ TEST(Stocktake, whatIsNotSeenIsMissingOnceSignedAndFoundWhereverItTurnsUp) {
     EXPECT_EQ(small.club.item("K000000018")->state, ItemState::Serviceable);
     const auto missing = small.club.missingItems();
     ASSERT_EQ(missing.size(), 1u);
-    EXPECT_EQ(missing[0].chain.back().what, core::ChainLink::What::NotReturned);
+    EXPECT_EQ(missing[0].chain.back().what, core::ChainLink::What::MarkedMissing);
     EXPECT_EQ(missing[0].chain.back().where, "shed");
     small.scan(small.open(), "K000000026");
     EXPECT_EQ(small.club.item("K000000026")->state, ItemState::Serviceable);
