@@ -2,6 +2,7 @@
 
 #include "app/common/cautions.h"
 #include "app/common/tag_symbol.h"
+#include "app/common/whole_file.h"
 #include "app/common/words.h"
 
 #include <QBuffer>
@@ -11,7 +12,6 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include <algorithm>
 #include <cmath>
@@ -161,15 +161,6 @@ QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, 
     return bytes;
 }
 
-core::Outcome save(const std::filesystem::path& file, const QByteArray& bytes) {
-    QSaveFile out(QString::fromStdString(file.string()));
-    if (out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size() && out.commit())
-        return core::Done{};
-    return core::Error{core::ErrorKind::DiskFailed,
-                       "the sheet cannot be written: " + out.errorString().toStdString(), file.string(),
-                       "choose another place, or make room"};
-}
-
 } // namespace
 
 core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::vector<core::TagLabel>& tags,
@@ -177,7 +168,7 @@ core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::v
     const Layout layout(symbolMm);
     const int count = static_cast<int>(tags.size());
     const int sheets = std::max(1, (count + layout.perSheet() - 1) / layout.perSheet());
-    const core::Outcome saved = save(file, pdfOf(tags, layout, sheets, progress));
+    const core::Outcome saved = writeWholeFile(file, pdfOf(tags, layout, sheets, progress), "sheet");
     if (!saved) return saved.error();
     return sheets;
 }

@@ -5,10 +5,13 @@
 #include <QByteArray>
 
 #include <filesystem>
+#include <string>
 
 namespace app {
 
-/// Writes a file so that it is whole or as it was before: first beside it, then renamed over it. DiskFailed.
-core::Outcome writeWholeFile(const std::filesystem::path& file, const QByteArray& bytes);
+/// Writes a file so that it is whole or as it was before: first beside it, then renamed over it. DiskFailed,
+/// which calls it `what`.
+core::Outcome writeWholeFile(const std::filesystem::path& file, const QByteArray& bytes,
+                             const std::string& what = "file");
 
 } // namespace app

@@ -1,19 +1,8 @@
 #include "core/store/tag_tables.h"
 
+#include "core/store/first_text.h"
+
 namespace core::tagTables {
-namespace {
-
-std::optional<std::string> textOf(Statement query) {
-    std::optional<std::string> text;
-    if (query.step()) {
-        text = query.text(0);
-        query.reset();
-    }
-    return text;
-}
-
-} // namespace
-
 void put(Database& database, const std::string& tag, const std::string& stamp, const std::string& item) {
     // A tag names one item for ever: the first fact that gave it stands.
     database
@@ -31,13 +20,13 @@ std::optional<std::string> itemOf(Database& database, const std::string& tag) {
 }
 
 std::string tagOf(Database& database, const std::string& item) {
-    return textOf(database.prepare("SELECT tag FROM tag_change WHERE item = ? ORDER BY stamp DESC LIMIT 1")
-                      .with(item))
+    return firstText(database.prepare("SELECT tag FROM tag_change WHERE item = ? ORDER BY stamp DESC LIMIT 1")
+                         .with(item))
         .value_or(item);
 }
 
 std::string everOf(Database& database, const std::string& tag) {
-    return textOf(database.prepare("SELECT item FROM tag_change WHERE tag = ?").with(tag)).value_or(tag);
+    return firstText(database.prepare("SELECT item FROM tag_change WHERE tag = ?").with(tag)).value_or(tag);
 }
 
 std::map<std::string, std::string> changed(Database& database) {

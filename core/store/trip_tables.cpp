@@ -1,16 +1,9 @@
 #include "core/store/trip_tables.h"
 
+#include "core/store/first_text.h"
+
 namespace core::tripTables {
 namespace {
-
-std::optional<std::string> textOf(Statement query) {
-    std::optional<std::string> text;
-    if (query.step()) {
-        text = query.text(0);
-        query.reset();
-    }
-    return text;
-}
 
 std::vector<CheckRun> runsOf(Statement query) {
     std::vector<CheckRun> runs;
@@ -36,7 +29,7 @@ void putEvent(Database& database, const std::string& check, const std::string& s
 }
 
 std::string eventOf(Database& database, const std::string& check) {
-    return textOf(database.prepare("SELECT event FROM check_event WHERE check_id = ?").with(check))
+    return firstText(database.prepare("SELECT event FROM check_event WHERE check_id = ?").with(check))
         .value_or("");
 }
 
@@ -78,7 +71,7 @@ void putOperation(Database& database, const std::string& check, const std::strin
 }
 
 std::optional<std::string> operation(Database& database, const std::string& check) {
-    return textOf(database.prepare("SELECT body FROM operation WHERE check_id = ?").with(check));
+    return firstText(database.prepare("SELECT body FROM operation WHERE check_id = ?").with(check));
 }
 
 const std::vector<std::string>& tables() {
