@@ -5,43 +5,44 @@
 namespace app {
 namespace {
 
-struct Say {
+struct CautionsText {
     Q_DECLARE_TR_FUNCTIONS(Cautions)
 };
 
 } // namespace
 
 QString launchCaution() {
-    return Say::tr(
+    return CautionsText::tr(
         "Complete kit is not permission to launch: it does not show that boat, engine, crew or sea are fit.");
 }
 
 QString scanCaution() {
-    return Say::tr(
+    return CautionsText::tr(
         "A scan shows that the tag was seen, not that the thing works: look at each thing and try it.");
 }
 
 QString fitCaution() {
-    return Say::tr("Sizes are a guide: the label on the jacket and a fit test decide.");
+    return CautionsText::tr("Sizes are a guide: the label on the jacket and a fit test decide.");
 }
 
 QString pressureCaution() {
-    return Say::tr("The pressure afloat is a first estimate for a fixed volume: measure again on the water.");
+    return CautionsText::tr(
+        "The pressure afloat is a first estimate for a fixed volume: measure again on the water.");
 }
 
 QString dueCaution() {
-    return Say::tr("A date printed on the thing prevails over one that was computed.");
+    return CautionsText::tr("A date printed on the thing prevails over one that was computed.");
 }
 
 QString tagCaution() {
-    return Say::tr(
+    return CautionsText::tr(
         "Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the "
         "material: "
         "the maker's instructions prevail.");
 }
 
 QString whoPrevails() {
-    return Say::tr("The maker's instructions, local rules and the person in charge prevail.");
+    return CautionsText::tr("The maker's instructions, local rules and the person in charge prevail.");
 }
 
 } // namespace app

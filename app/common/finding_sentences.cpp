@@ -1,5 +1,6 @@
 #include "app/common/sentences.h"
 
+#include "app/common/text.h"
 #include "app/common/words.h"
 
 #include <QCoreApplication>
@@ -13,43 +14,39 @@ using core::Finding;
 using core::FindingKind;
 using core::RuleKind;
 
-struct Say {
+struct FindingSentencesText {
     Q_DECLARE_TR_FUNCTIONS(Findings)
 };
 
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
-
 /// "the tow line K7Q2 4RMX 1P"; a finding about a line of the manifest has no code.
 QString theItem(const Finding& finding) {
-    if (finding.code.empty()) return Say::tr("the %1").arg(text(finding.kitType));
-    if (finding.kitType.empty()) return Say::tr("the tag %1").arg(codeInWords(finding.code));
-    return Say::tr("the %1 %2").arg(text(finding.kitType), codeInWords(finding.code));
+    if (finding.code.empty()) return FindingSentencesText::tr("the %1").arg(text(finding.kitType));
+    if (finding.kitType.empty()) return FindingSentencesText::tr("the tag %1").arg(codeInWords(finding.code));
+    return FindingSentencesText::tr("the %1 %2").arg(text(finding.kitType), codeInWords(finding.code));
 }
 
 QString sinceClause(const Finding& finding) {
-    return finding.since ? Say::tr(" since %1").arg(inWords(*finding.since)) : QString();
+    return finding.since ? FindingSentencesText::tr(" since %1").arg(inWords(*finding.since)) : QString();
 }
 
 /// What the rule is called; a part's rule names the part.
 QString theRule(const core::RuleDue& due) {
-    if (due.rule.part.empty()) return Say::tr("the rule “%1”").arg(text(due.rule.rule));
-    return Say::tr("the rule “%1” for its %2").arg(text(due.rule.rule), text(due.rule.part));
+    if (due.rule.part.empty()) return FindingSentencesText::tr("the rule “%1”").arg(text(due.rule.rule));
+    return FindingSentencesText::tr("the rule “%1” for its %2").arg(text(due.rule.rule), text(due.rule.part));
 }
 
 QString anchorInWords(Anchor anchor, const QString& day) {
     switch (anchor) {
     case Anchor::Made:
-        return Say::tr("made %1").arg(day);
+        return FindingSentencesText::tr("made %1").arg(day);
     case Anchor::FirstUse:
-        return Say::tr("first used %1").arg(day);
+        return FindingSentencesText::tr("first used %1").arg(day);
     case Anchor::Stamped:
-        return Say::tr("stamped %1").arg(day);
+        return FindingSentencesText::tr("stamped %1").arg(day);
     case Anchor::Registered:
-        return Say::tr("registered %1, no record since").arg(day);
+        return FindingSentencesText::tr("registered %1, no record since").arg(day);
     case Anchor::Service:
-        return Say::tr("last recorded %1").arg(day);
+        return FindingSentencesText::tr("last recorded %1").arg(day);
     case Anchor::Event:
     case Anchor::None:
         break;
@@ -61,15 +58,16 @@ QString countedInWords(const core::RuleDue& due) {
     const QString sum = numberInWords(*due.counted);
     const QString limit = numberInWords(due.rule.n);
     if (due.rule.kind == RuleKind::EveryUses)
-        return Say::tr("%1 launches since the last record, the limit is %2").arg(sum, limit);
-    return Say::tr("%1 hours run since the last record, the limit is %2").arg(sum, limit);
+        return FindingSentencesText::tr("%1 launches since the last record, the limit is %2").arg(sum, limit);
+    return FindingSentencesText::tr("%1 hours run since the last record, the limit is %2").arg(sum, limit);
 }
 
 QString startInWords(const core::RuleDue& due) {
     if (due.state == DueState::Undated) return {};
     if (due.counted) return countedInWords(due);
     if (!due.event.empty()) {
-        const QString day = due.anchorDay ? Say::tr(" on %1").arg(inWords(*due.anchorDay)) : QString();
+        const QString day =
+            due.anchorDay ? FindingSentencesText::tr(" on %1").arg(inWords(*due.anchorDay)) : QString();
         return text(due.event) + day;
     }
     return due.anchorDay ? anchorInWords(due.anchor, inWords(*due.anchorDay)) : QString();
@@ -78,14 +76,14 @@ QString startInWords(const core::RuleDue& due) {
 QString whatItCountsFrom(RuleKind kind) {
     switch (kind) {
     case RuleKind::Stamped:
-        return Say::tr("the expiry printed on it");
+        return FindingSentencesText::tr("the expiry printed on it");
     case RuleKind::FromMade:
     case RuleKind::YearEndFromMade:
-        return Say::tr("the day it was made");
+        return FindingSentencesText::tr("the day it was made");
     case RuleKind::FromFirstUse:
-        return Say::tr("the day of its first use");
+        return FindingSentencesText::tr("the day of its first use");
     default:
-        return Say::tr("the day of its last record or first use");
+        return FindingSentencesText::tr("the day of its last record or first use");
     }
 }
 
@@ -97,9 +95,9 @@ bool isStop(const Finding& finding) {
 QString whatToDoAboutRule(const Finding& finding, const QString& remedy, const QString& other) {
     const core::RuleDue& due = *finding.due;
     if (due.state == DueState::WithinTolerance)
-        return Say::tr("it still counts within the tolerance: %1 now").arg(remedy);
+        return FindingSentencesText::tr("it still counts within the tolerance: %1 now").arg(remedy);
     if (due.severity == core::Severity::Remark)
-        return Say::tr("by the club's rule it still counts: %1").arg(remedy);
+        return FindingSentencesText::tr("by the club's rule it still counts: %1").arg(remedy);
     return other;
 }
 
@@ -107,62 +105,68 @@ QString passedSentence(const Finding& finding, const QString& fault, const QStri
                        const QString& other) {
     const core::RuleDue& due = *finding.due;
     const auto& last = due.lastGoodDay ? due.lastGoodDay : due.due;
-    const QString day = last ? Say::tr(", its last good day was %1").arg(inWords(*last)) : QString();
+    const QString day =
+        last ? FindingSentencesText::tr(", its last good day was %1").arg(inWords(*last)) : QString();
     //: %1 the item, %2 "is out of date", %3 the rule, %4 the last good day, %5 how it is counted, %6 what to
     //: do
-    return Say::tr("%1 %2 by %3%4 (%5); %6.")
+    return FindingSentencesText::tr("%1 %2 by %3%4 (%5); %6.")
         .arg(theItem(finding), fault, theRule(due), day, explanationOf(due),
              whatToDoAboutRule(finding, remedy, other));
 }
 
 QString outOfDate(const Finding& finding) {
-    return passedSentence(finding, Say::tr("is out of date"), Say::tr("plan its replacement"),
-                          Say::tr("take it out of the boat and bring one that is in date"));
+    return passedSentence(finding, FindingSentencesText::tr("is out of date"),
+                          FindingSentencesText::tr("plan its replacement"),
+                          FindingSentencesText::tr("take it out of the boat and bring one that is in date"));
 }
 
 QString serviceOverdue(const Finding& finding) {
-    return passedSentence(finding, Say::tr("is overdue"), Say::tr("have it looked at and recorded"),
-                          Say::tr("have it looked at and recorded, or bring another"));
+    return passedSentence(finding, FindingSentencesText::tr("is overdue"),
+                          FindingSentencesText::tr("have it looked at and recorded"),
+                          FindingSentencesText::tr("have it looked at and recorded, or bring another"));
 }
 
 QString undated(const Finding& finding) {
     const core::RuleDue& due = *finding.due;
-    const QString remedy = Say::tr("write that day in the register");
-    return Say::tr("%1 cannot be judged by %2: %3 is not known (%4); %5.")
+    const QString remedy = FindingSentencesText::tr("write that day in the register");
+    return FindingSentencesText::tr("%1 cannot be judged by %2: %3 is not known (%4); %5.")
         .arg(theItem(finding), theRule(due), whatItCountsFrom(due.rule.kind), explanationOf(due),
-             whatToDoAboutRule(finding, remedy, Say::tr("write that day in the register or bring another")));
+             whatToDoAboutRule(finding, remedy,
+                               FindingSentencesText::tr("write that day in the register or bring another")));
 }
 
 QString dueSoon(const Finding& finding) {
     const core::RuleDue& due = *finding.due;
-    const QString day = due.due ? inWords(*due.due) : Say::tr("soon");
-    return Say::tr("%1 falls due on %2 by %3 (%4); plan for it.")
+    const QString day = due.due ? inWords(*due.due) : FindingSentencesText::tr("soon");
+    return FindingSentencesText::tr("%1 falls due on %2 by %3 (%4); plan for it.")
         .arg(theItem(finding), day, theRule(due), explanationOf(due));
 }
 
 QString missing(const Finding& finding) {
     if (!finding.code.empty()) // of a stocktake: this one thing, not a line's
-        return Say::tr("%1 was not seen here: look for it; signing marks it as missing.")
+        return FindingSentencesText::tr("%1 was not seen here: look for it; signing marks it as missing.")
             .arg(theItem(finding));
     const QString kit = text(finding.kitType);
     QString whom;
-    if (!finding.people.empty()) whom = Say::tr(" for %1").arg(listed(finding.people));
+    if (!finding.people.empty()) whom = FindingSentencesText::tr(" for %1").arg(listed(finding.people));
     if (finding.quantity == 1)
-        return Say::tr("%1%2 not seen: find it, or bring another that counts.").arg(kit, whom);
-    return Say::tr("%1 × %2%3 not seen: find them, or bring others that count.")
+        return FindingSentencesText::tr("%1%2 not seen: find it, or bring another that counts.")
+            .arg(kit, whom);
+    return FindingSentencesText::tr("%1 × %2%3 not seen: find them, or bring others that count.")
         .arg(finding.quantity)
         .arg(kit, whom);
 }
 
 QString noFit(const Finding& finding) {
-    const QString size = finding.size.empty() ? QString() : Say::tr(" (seen: %1)").arg(text(finding.size));
-    return Say::tr(
+    const QString size =
+        finding.size.empty() ? QString() : FindingSentencesText::tr(" (seen: %1)").arg(text(finding.size));
+    return FindingSentencesText::tr(
                "no %1 that fits was seen for %2%3: bring a size that fits; the label and a fit test decide.")
         .arg(text(finding.kitType), listed(finding.people), size);
 }
 
 QString wrongSize(const Finding& finding) {
-    return Say::tr(
+    return FindingSentencesText::tr(
                "%1 in size %2 fits nobody named on board by the club's table: bring a size that fits; the "
                "label and a fit "
                "test decide.")
@@ -171,9 +175,9 @@ QString wrongSize(const Finding& finding) {
 
 QString fitNotChecked(const Finding& finding) {
     if (finding.people.empty())
-        return Say::tr(
+        return FindingSentencesText::tr(
             "nobody is named, so no fit was checked: name the driver and the crew, or try each on.");
-    return Say::tr(
+    return FindingSentencesText::tr(
                "the fit of what %1 wears was not checked, because a measure or a size is not known: try it "
                "on.")
         .arg(listed(finding.people));
@@ -181,80 +185,91 @@ QString fitNotChecked(const Finding& finding) {
 
 QString personNotChecked(const Finding& finding) {
     if (finding.kitType.empty())
-        return Say::tr("nobody is named, so whose kit it is was not checked: name the driver and the crew.");
-    return Say::tr("nobody is named, so whose %1 it is was not checked: name the driver and the crew.")
+        return FindingSentencesText::tr(
+            "nobody is named, so whose kit it is was not checked: name the driver and the crew.");
+    return FindingSentencesText::tr(
+               "nobody is named, so whose %1 it is was not checked: name the driver and the crew.")
         .arg(text(finding.kitType));
 }
 
 QString otherPerson(const Finding& finding) {
     if (finding.people.empty())
-        return Say::tr("%1 belongs to nobody named on board: each takes their own.").arg(theItem(finding));
-    return Say::tr("%1 belongs to %2, who is not named on board: each takes their own.")
+        return FindingSentencesText::tr("%1 belongs to nobody named on board: each takes their own.")
+            .arg(theItem(finding));
+    return FindingSentencesText::tr("%1 belongs to %2, who is not named on board: each takes their own.")
         .arg(theItem(finding), listed(finding.people));
 }
 
 QString writtenOff(const Finding& finding) {
-    const QString why = finding.text.empty() ? QString() : Say::tr(" (%1)").arg(text(finding.text));
-    return Say::tr("%1 is written off%2%3: take it out of the boat.")
+    const QString why =
+        finding.text.empty() ? QString() : FindingSentencesText::tr(" (%1)").arg(text(finding.text));
+    return FindingSentencesText::tr("%1 is written off%2%3: take it out of the boat.")
         .arg(theItem(finding), sinceClause(finding), why);
 }
 
 QString pointOpen(const Finding& finding) {
-    return Say::tr("the point “%1” is open: do it and record it.").arg(text(finding.text));
+    return FindingSentencesText::tr("the point “%1” is open: do it and record it.").arg(text(finding.text));
 }
 
 QString limitsInWords(const Finding& finding) {
     const QString unit = finding.unit.empty() ? QString() : QLatin1Char(' ') + text(finding.unit);
     if (finding.low && finding.high)
-        return Say::tr("outside %1 to %2%3")
+        return FindingSentencesText::tr("outside %1 to %2%3")
             .arg(numberInWords(*finding.low), numberInWords(*finding.high), unit);
-    if (finding.low) return Say::tr("below %1%2").arg(numberInWords(*finding.low), unit);
-    if (finding.high) return Say::tr("above %1%2").arg(numberInWords(*finding.high), unit);
-    return Say::tr("out of range");
+    if (finding.low) return FindingSentencesText::tr("below %1%2").arg(numberInWords(*finding.low), unit);
+    if (finding.high) return FindingSentencesText::tr("above %1%2").arg(numberInWords(*finding.high), unit);
+    return FindingSentencesText::tr("out of range");
 }
 
 QString pointOutOfRange(const Finding& finding) {
     const QString unit = finding.unit.empty() ? QString() : QLatin1Char(' ') + text(finding.unit);
-    const QString value = finding.value ? numberInWords(*finding.value) + unit : Say::tr("its value");
+    const QString value =
+        finding.value ? numberInWords(*finding.value) + unit : FindingSentencesText::tr("its value");
     if (finding.afloat)
-        return Say::tr("the point “%1”: %2 is inside the maker's range, but about %3%4 afloat is %5 (a first "
-                       "estimate); "
-                       "measure again on the water.")
+        return FindingSentencesText::tr(
+                   "the point “%1”: %2 is inside the maker's range, but about %3%4 afloat is %5 (a first "
+                   "estimate); "
+                   "measure again on the water.")
             .arg(text(finding.text), value, numberInWords(*finding.afloat), unit, limitsInWords(finding));
-    return Say::tr("the point “%1”: %2 is %3; put it right and record it again.")
+    return FindingSentencesText::tr("the point “%1”: %2 is %3; put it right and record it again.")
         .arg(text(finding.text), value, limitsInWords(finding));
 }
 
 QString logOpen(const Finding& finding) {
-    const QString about =
-        finding.code.empty() ? Say::tr("the boat's log") : Say::tr("the log of %1").arg(theItem(finding));
-    const QString written = finding.since ? Say::tr(" of %1").arg(inWords(*finding.since)) : QString();
-    return Say::tr("%1 has an open entry%2: “%3”; see to it and close it.")
+    const QString about = finding.code.empty()
+                              ? FindingSentencesText::tr("the boat's log")
+                              : FindingSentencesText::tr("the log of %1").arg(theItem(finding));
+    const QString written =
+        finding.since ? FindingSentencesText::tr(" of %1").arg(inWords(*finding.since)) : QString();
+    return FindingSentencesText::tr("%1 has an open entry%2: “%3”; see to it and close it.")
         .arg(about, written, text(finding.text));
 }
 
 QString otherBoat(const Finding& finding) {
-    return Say::tr("%1 belongs to %2: it counts here; put it back there afterwards.")
+    return FindingSentencesText::tr("%1 belongs to %2: it counts here; put it back there afterwards.")
         .arg(theItem(finding), text(finding.boat));
 }
 
 QString notReturned(const Finding& finding) {
-    return Say::tr("%1 went out on %2 and was not seen again: look for it, and ask who launched.")
+    return FindingSentencesText::tr(
+               "%1 went out on %2 and was not seen again: look for it, and ask who launched.")
         .arg(theItem(finding), text(finding.boat));
 }
 
 QString swapped(const Finding& finding) {
-    return Say::tr("%1 went out on %2, not on this boat: put it back there.")
+    return FindingSentencesText::tr("%1 went out on %2, not on this boat: put it back there.")
         .arg(theItem(finding), text(finding.boat));
 }
 
 QString extra(const Finding& finding) {
     if (!finding.boat.empty())
-        return Say::tr("%1 has its home at %2: bring it there, or give it its home here.")
+        return FindingSentencesText::tr("%1 has its home at %2: bring it there, or give it its home here.")
             .arg(theItem(finding), text(finding.boat));
     if (isStop(finding))
-        return Say::tr("%1 is more than this boat's list asks for: take it out.").arg(theItem(finding));
-    return Say::tr("%1 is more than this boat's list asks for: see that it is meant to be here.")
+        return FindingSentencesText::tr("%1 is more than this boat's list asks for: take it out.")
+            .arg(theItem(finding));
+    return FindingSentencesText::tr(
+               "%1 is more than this boat's list asks for: see that it is meant to be here.")
         .arg(theItem(finding));
 }
 
@@ -271,7 +286,7 @@ QString sentenceOf(const Finding& finding) {
     case FindingKind::ServiceOverdue:
         return serviceOverdue(finding);
     case FindingKind::Unserviceable:
-        return Say::tr("%1 is unserviceable%2: leave it ashore until it is released.")
+        return FindingSentencesText::tr("%1 is unserviceable%2: leave it ashore until it is released.")
             .arg(theItem(finding), sinceClause(finding));
     case FindingKind::WrittenOff:
         return writtenOff(finding);
@@ -286,10 +301,12 @@ QString sentenceOf(const Finding& finding) {
     case FindingKind::OtherBoat:
         return otherBoat(finding);
     case FindingKind::WasMissing:
-        return Say::tr("%1 was marked missing%2 and is found: tell the gear officer where it was.")
+        return FindingSentencesText::tr(
+                   "%1 was marked missing%2 and is found: tell the gear officer where it was.")
             .arg(theItem(finding), sinceClause(finding));
     case FindingKind::UnknownTag:
-        return Say::tr("%1 is not in the register, so it does not count: have the thing registered.")
+        return FindingSentencesText::tr(
+                   "%1 is not in the register, so it does not count: have the thing registered.")
             .arg(theItem(finding));
     case FindingKind::DueSoon:
         return dueSoon(finding);
@@ -314,8 +331,8 @@ QString sentenceOf(const Finding& finding) {
 QString explanationOf(const core::RuleDue& due) {
     QStringList clauses;
     if (const QString start = startInWords(due); !start.isEmpty()) clauses << start;
-    clauses << (due.rule.source.empty() ? Say::tr("no source given")
-                                        : Say::tr("source: %1").arg(text(due.rule.source)));
+    clauses << (due.rule.source.empty() ? FindingSentencesText::tr("no source given")
+                                        : FindingSentencesText::tr("source: %1").arg(text(due.rule.source)));
     return clauses.join(QStringLiteral("; "));
 }
 

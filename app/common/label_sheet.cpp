@@ -1,10 +1,10 @@
 #include "app/common/label_sheet.h"
 
+#include "app/common/a4_pdf.h"
 #include "app/common/tag_symbol.h"
 #include "app/common/whole_file.h"
 #include "app/common/words.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QFont>
 #include <QFontMetricsF>
@@ -16,14 +16,13 @@
 namespace app {
 namespace {
 
-struct Say {
+struct LabelSheetText {
     Q_DECLARE_TR_FUNCTIONS(LabelSheet)
 };
 
-constexpr int dotsPerInch = 1200;
-constexpr double dotsPerMm = dotsPerInch / 25.4;
-constexpr double pageWidth = 210, pageHeight = 297; // A4, millimetres, as everything here
-constexpr double aim = 1;                           // how far a printer may miss
+using a4::dotsPerMm, a4::pageHeight, a4::pageWidth;
+
+constexpr double aim = 1; // mm that a printer may miss
 
 /// The symbol with its quiet zone.
 double zoneOf(double symbolMm) {
@@ -143,15 +142,7 @@ core::Result<int> writeTagsOnLabels(const std::filesystem::path& file,
     const int first = std::clamp(firstLabel, 0, paper.perSheet() - 1);
     const int used = first + static_cast<int>(tags.size());
     const int sheets = std::max(1, (used + paper.perSheet() - 1) / paper.perSheet());
-    QBuffer bytes;
-    bytes.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer(&bytes);
-        writer.setResolution(dotsPerInch);
-        writer.setPageSize(QPageSize(QPageSize::A4));
-        writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-        writer.setTitle(Say::tr("Tags"));
-        writer.setCreator(QStringLiteral("Tholepin"));
+    const QByteArray bytes = a4::pdf(LabelSheetText::tr("Tags"), [&](QPdfWriter& writer) {
         QPainter painter(&writer);
         LabelPainter labels(painter, paper, std::min(symbolMm, biggestSymbolOn(paper)));
         for (int place = first; place < used; ++place) {
@@ -159,8 +150,8 @@ core::Result<int> writeTagsOnLabels(const std::filesystem::path& file,
             labels.draw(place % paper.perSheet(), tags[static_cast<std::size_t>(place - first)]);
             if (progress) progress((place - first + 1.0) / static_cast<double>(tags.size()));
         }
-    }
-    if (const core::Outcome saved = writeWholeFile(file, bytes.data()); !saved) return saved.error();
+    });
+    if (const core::Outcome saved = writeWholeFile(file, bytes); !saved) return saved.error();
     return sheets;
 }
 

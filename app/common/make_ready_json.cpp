@@ -9,7 +9,7 @@ Json shortLine(const core::ShortLine& line) {
     return {{"kit_type", line.kitType}, {"wanted", line.wanted}, {"have", line.have}};
 }
 
-Json boat(const core::BoatPlan& plan) {
+Json boatPlan(const core::BoatPlan& plan) {
     return {{"boat", plan.boat},
             {"priority", plan.priority},
             {"complete", plan.complete},
@@ -35,7 +35,7 @@ Json exactGoals(int count) {
 
 std::string makeReadyJson(const core::MakeReadyPlan& plan) {
     return written(
-        {{"boats", listOf(plan.boats, boat)},
+        {{"boats", listOf(plan.boats, boatPlan)},
          {"moves", listOf(plan.moves, move)},
          {"goals",
           {{"priority_weight", plan.goals.priorityWeight},

@@ -11,14 +11,14 @@ QString text(const char* english) {
     return QCoreApplication::translate("MakeReady", english);
 }
 
-QString shortInWords(const core::ShortLine& line) {
+QString shortLineInWords(const core::ShortLine& line) {
     return text("%1 (%2 of %3)").arg(QString::fromStdString(line.kitType)).arg(line.have).arg(line.wanted);
 }
 
 QString listedShort(const std::vector<core::ShortLine>& lines) {
     QStringList words;
     for (const core::ShortLine& line : lines)
-        words << shortInWords(line);
+        words << shortLineInWords(line);
     return listed(words);
 }
 

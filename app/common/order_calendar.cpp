@@ -12,7 +12,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct OrderCalendarText {
     Q_DECLARE_TR_FUNCTIONS(OrderCalendar)
 };
 
@@ -88,7 +88,7 @@ Event orderOf(const std::string& club, const core::ReplacementRow& row, const co
 }
 
 Event planAnew(const std::string& club, const core::ReplacementPlan& plan) {
-    return {uidOf(club, {}, {}), plan.end, Say::tr("Nothing runs short until today: plan anew"),
+    return {uidOf(club, {}, {}), plan.end, OrderCalendarText::tr("Nothing runs short until today: plan anew"),
             questionInWords(plan)};
 }
 

@@ -1,11 +1,11 @@
 #include "app/common/order_sheet.h"
 
+#include "app/common/a4_pdf.h"
 #include "app/common/cautions.h"
 #include "app/common/plan_sentences.h"
 #include "app/common/whole_file.h"
 #include "app/common/words.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QFont>
 #include <QFontMetricsF>
@@ -19,13 +19,12 @@
 namespace app {
 namespace {
 
-constexpr int dotsPerInch = 600;
-constexpr double dotsPerMm = dotsPerInch / 25.4;
-constexpr double pageWidth = 210, pageHeight = 297; // A4, millimetres, as everything here
-constexpr double margin = 15, footHeight = 8, textHeight = 3.1, smallHeight = 2.4;
+using a4::dotsPerMm, a4::pageHeight, a4::pageWidth;
+
+constexpr double margin = 15, footHeight = 8, textHeight = 3.1, smallHeight = 2.4; // mm
 constexpr double textWidth = pageWidth - 2 * margin;
 
-struct Say {
+struct OrderSheetText {
     Q_DECLARE_TR_FUNCTIONS(OrderSheet)
 };
 
@@ -43,16 +42,16 @@ constexpr std::array<Column, 7> columns{{{44, Qt::AlignLeft},
                                          {28, Qt::AlignLeft}}};
 
 QStringList headings() {
-    return {Say::tr("kit"),       Say::tr("order by"), Say::tr("number"),
-            Say::tr("each"),      Say::tr("cost"),     {},
-            Say::tr("ordered on")};
+    return {OrderSheetText::tr("kit"),       OrderSheetText::tr("order by"), OrderSheetText::tr("number"),
+            OrderSheetText::tr("each"),      OrderSheetText::tr("cost"),     {},
+            OrderSheetText::tr("ordered on")};
 }
 
-QStringList cellsOf(const core::ReplacementRow& row) {
+QStringList sheetCells(const core::ReplacementRow& row) {
     const QString day = inWords(*row.orderBy);
     const QString none = QStringLiteral("–");
     return {kitInWords(row),
-            row.late ? Say::tr("▲ late: %1").arg(day) : day,
+            row.late ? OrderSheetText::tr("▲ late: %1").arg(day) : day,
             row.quantity ? QString::number(*row.quantity) : none,
             row.price ? moneyInWords(*row.price) : none,
             row.cost ? moneyInWords(*row.cost) : none,
@@ -62,9 +61,11 @@ QStringList cellsOf(const core::ReplacementRow& row) {
 
 /// Why a number is what it is, beneath the row's kit.
 QString smallPrintOf(const core::ReplacementRow& row, core::CalendarDay today) {
-    QString text =
-        Say::tr("%1; wanted %2, in stock %3").arg(shortInWords(row, today)).arg(row.wanted).arg(row.stock);
-    if (row.pack > 1) text += Say::tr("; packs of %1").arg(row.pack);
+    QString text = OrderSheetText::tr("%1; wanted %2, in stock %3")
+                       .arg(shortInWords(row, today))
+                       .arg(row.wanted)
+                       .arg(row.stock);
+    if (row.pack > 1) text += OrderSheetText::tr("; packs of %1").arg(row.pack);
     if (!row.quantity) text += QStringLiteral("; ") + quantityInWords(row);
     return text;
 }
@@ -129,7 +130,7 @@ private:
     void startPage() {
         m_y = margin;
         ++m_count;
-        const QString number = Say::tr("Sheet %1").arg(m_count);
+        const QString number = OrderSheetText::tr("Sheet %1").arg(m_count);
         write({margin, pageHeight - margin - 4, textWidth, 4}, m_foot + QStringLiteral("  ·  ") + number,
               smallHeight, Qt::AlignLeft | Qt::AlignVCenter);
     }
@@ -165,7 +166,7 @@ void writeHeading(Sheets& sheets) {
 }
 
 void writeRow(Sheets& sheets, const core::ReplacementRow& row, core::CalendarDay today) {
-    const QStringList cells = cellsOf(row);
+    const QStringList cells = sheetCells(row);
     const QString small = smallPrintOf(row, today);
     const double first = heightOf(sheets, cells);
     const double second = sheets.heightOf(small, textWidth, smallHeight) + 1;
@@ -182,12 +183,12 @@ void writeRow(Sheets& sheets, const core::ReplacementRow& row, core::CalendarDay
 void writeBudget(Sheets& sheets, const core::ReplacementPlan& plan) {
     sheets.room(4);
     for (const core::BudgetYear& year : plan.budget)
-        sheets.paragraph(Say::tr("Orders of %1").arg(budgetInWords(year)), textHeight, true);
+        sheets.paragraph(OrderSheetText::tr("Orders of %1").arg(budgetInWords(year)), textHeight, true);
 }
 
 int writeSheets(QPdfWriter& writer, const QString& club, const core::ReplacementPlan& plan) {
-    Sheets sheets(writer, Say::tr("%1, order sheet of %2").arg(club, inWords(plan.today)));
-    sheets.paragraph(Say::tr("Order sheet"), 6, true);
+    Sheets sheets(writer, OrderSheetText::tr("%1, order sheet of %2").arg(club, inWords(plan.today)));
+    sheets.paragraph(OrderSheetText::tr("Order sheet"), 6, true);
     sheets.paragraph(club, 4);
     sheets.paragraph(questionInWords(plan), textHeight);
     sheets.paragraph(reckoningInWords(plan), textHeight);
@@ -195,7 +196,8 @@ int writeSheets(QPdfWriter& writer, const QString& club, const core::Replacement
     if (plan.runsShort())
         writeHeading(sheets);
     else
-        sheets.paragraph(Say::tr("Nothing runs short until %1.").arg(inWords(plan.end)), textHeight, true);
+        sheets.paragraph(OrderSheetText::tr("Nothing runs short until %1.").arg(inWords(plan.end)),
+                         textHeight, true);
     for (const core::ReplacementRow& row : plan.rows)
         if (row.runsShort()) writeRow(sheets, row, plan.today);
     writeBudget(sheets, plan);
@@ -205,28 +207,15 @@ int writeSheets(QPdfWriter& writer, const QString& club, const core::Replacement
     return sheets.count();
 }
 
-QByteArray pdfOf(const QString& club, const core::ReplacementPlan& plan, int& count) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer(&buffer);
-        writer.setResolution(dotsPerInch);
-        writer.setPageSize(QPageSize(QPageSize::A4));
-        writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-        writer.setTitle(Say::tr("Order sheet"));
-        writer.setCreator(QStringLiteral("Tholepin"));
-        count = writeSheets(writer, club, plan);
-    } // the file is finished when the writer goes
-    return bytes;
-}
-
 } // namespace
 
 core::Result<int> writeOrderSheet(const std::filesystem::path& file, const std::string& club,
                                   const core::ReplacementPlan& plan) {
     int count = 0;
-    const core::Outcome saved = writeWholeFile(file, pdfOf(QString::fromStdString(club), plan, count));
+    const QByteArray bytes = a4::pdf(OrderSheetText::tr("Order sheet"), [&](QPdfWriter& writer) {
+        count = writeSheets(writer, QString::fromStdString(club), plan);
+    });
+    const core::Outcome saved = writeWholeFile(file, bytes);
     if (!saved) return saved.error();
     return count;
 }

@@ -1,5 +1,6 @@
 #include "app/common/sentences.h"
 
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "scanner/file_fault.h"
 
@@ -14,13 +15,9 @@ namespace {
 
 using core::FindingKind;
 
-struct Say {
+struct SentencesText {
     Q_DECLARE_TR_FUNCTIONS(Sentences)
 };
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 /// Places that the manifest gives to a kit type; a single place needs no number in a sentence.
 int placesFor(const core::CheckAnswer& answer, const std::string& kitType) {
@@ -31,8 +28,8 @@ int placesFor(const core::CheckAnswer& answer, const std::string& kitType) {
 }
 
 QString shortKit(const core::CheckAnswer& answer, const std::string& kitType, int quantity) {
-    if (quantity > 1) return Say::tr("%1 × %2").arg(quantity).arg(text(kitType));
-    if (placesFor(answer, kitType) > 1) return Say::tr("1 %1").arg(text(kitType));
+    if (quantity > 1) return SentencesText::tr("%1 × %2").arg(quantity).arg(text(kitType));
+    if (placesFor(answer, kitType) > 1) return SentencesText::tr("1 %1").arg(text(kitType));
     return text(kitType);
 }
 
@@ -83,76 +80,76 @@ Stops whatIsShort(const core::CheckAnswer& answer) {
 
 QString kitOutcome(const Stops& stops) {
     const QStringList words = stops.kit + stops.others;
-    return words.isEmpty() ? Say::tr("Kit incomplete")
-                           : Say::tr("Kit incomplete: %1").arg(words.join(Say::tr(", ")));
+    return words.isEmpty() ? SentencesText::tr("Kit incomplete")
+                           : SentencesText::tr("Kit incomplete: %1").arg(words.join(SentencesText::tr(", ")));
 }
 
 /// After a trip the question is what came back, and what is left to do.
 QString returnOutcome(const core::CheckAnswer& answer) {
     const Stops stops = whatIsShort(answer);
-    const QString others = stops.others.join(Say::tr(", "));
+    const QString others = stops.others.join(SentencesText::tr(", "));
     if (stops.kit.isEmpty())
-        return others.isEmpty() ? Say::tr("Return check not done")
-                                : Say::tr("Everything is back; still to do: %1").arg(others);
-    const QString notBack = Say::tr("Not back: %1").arg(stops.kit.join(Say::tr(", ")));
-    return others.isEmpty() ? notBack : Say::tr("%1; %2").arg(notBack, others);
+        return others.isEmpty() ? SentencesText::tr("Return check not done")
+                                : SentencesText::tr("Everything is back; still to do: %1").arg(others);
+    const QString notBack = SentencesText::tr("Not back: %1").arg(stops.kit.join(SentencesText::tr(", ")));
+    return others.isEmpty() ? notBack : SentencesText::tr("%1; %2").arg(notBack, others);
 }
 
 QString sinceAndBy(const core::BoatCondition& boat, core::CalendarDay today) {
     QString words;
     if (boat.since) words += QLatin1Char(' ') + inWords(*boat.since, today);
-    if (!boat.by.empty()) words += Say::tr(" by %1").arg(text(boat.by));
+    if (!boat.by.empty()) words += SentencesText::tr(" by %1").arg(text(boat.by));
     return words;
 }
 
 QString itemInWords(const core::NotReadyReason& reason) {
     if (reason.code.empty()) return text(reason.kitType);
-    return Say::tr("%1 %2").arg(text(reason.kitType), codeInWords(reason.code));
+    return SentencesText::tr("%1 %2").arg(text(reason.kitType), codeInWords(reason.code));
 }
 
 QString stateInWords(const core::DueRow& row, const QString& day) {
     switch (row.due.state) {
     case core::DueState::Passed:
-        return Say::tr("passed on %1").arg(day);
+        return SentencesText::tr("passed on %1").arg(day);
     case core::DueState::WithinTolerance:
-        return Say::tr("passed on %1, within tolerance").arg(day);
+        return SentencesText::tr("passed on %1, within tolerance").arg(day);
     case core::DueState::DueSoon:
-        return Say::tr("soon: %1").arg(day);
+        return SentencesText::tr("soon: %1").arg(day);
     default:
-        return Say::tr("later: %1").arg(day);
+        return SentencesText::tr("later: %1").arg(day);
     }
 }
 
 QString faultInWords(scanner::FileFault fault) {
     switch (fault) {
     case scanner::FileFault::NotFound:
-        return Say::tr("there is no such picture, video or folder");
+        return SentencesText::tr("there is no such picture, video or folder");
     case scanner::FileFault::NotReadable:
-        return Say::tr("the file may not be opened");
+        return SentencesText::tr("the file may not be opened");
     case scanner::FileFault::Empty:
-        return Say::tr("it holds no picture and no video");
+        return SentencesText::tr("it holds no picture and no video");
     case scanner::FileFault::NotAPicture:
-        return Say::tr("it is neither a picture nor a video that can be read here");
+        return SentencesText::tr("it is neither a picture nor a video that can be read here");
     case scanner::FileFault::Damaged:
-        return Say::tr("the picture or video is damaged");
+        return SentencesText::tr("the picture or video is damaged");
     case scanner::FileFault::TooBig:
         break;
     }
-    return Say::tr("the picture is too big");
+    return SentencesText::tr("the picture is too big");
 }
 
 QString mendOf(scanner::FileFault fault) {
     switch (fault) {
     case scanner::FileFault::NotFound:
-        return Say::tr("look at the path");
+        return SentencesText::tr("look at the path");
     case scanner::FileFault::NotReadable:
-        return Say::tr("look at who may read it");
+        return SentencesText::tr("look at who may read it");
     case scanner::FileFault::Empty:
-        return Say::tr("put the pictures there first");
+        return SentencesText::tr("put the pictures there first");
     case scanner::FileFault::TooBig:
-        return Say::tr("save it smaller");
+        return SentencesText::tr("save it smaller");
     default:
-        return Say::tr("take the picture again, as JPEG or PNG");
+        return SentencesText::tr("take the picture again, as JPEG or PNG");
     }
 }
 
@@ -165,7 +162,7 @@ QString outcomeOf(const core::CheckAnswer& answer) {
     case core::CheckOutcome::Incomplete:
         return isReturn ? returnOutcome(answer) : kitOutcome(whatIsShort(answer));
     case core::CheckOutcome::Complete:
-        return isReturn ? Say::tr("Everything is back") : Say::tr("Kit complete");
+        return isReturn ? SentencesText::tr("Everything is back") : SentencesText::tr("Kit complete");
     case core::CheckOutcome::CompleteWithRemarks:
         break;
     }
@@ -179,44 +176,45 @@ QString outcomeOf(const core::CheckAnswer& answer) {
 QString conditionOf(const core::BoatCondition& boat, core::CalendarDay today) {
     switch (boat.kind) {
     case core::BoatCondition::Kind::RescueReady:
-        return Say::tr("rescue ready, checked%1").arg(sinceAndBy(boat, today));
+        return SentencesText::tr("rescue ready, checked%1").arg(sinceAndBy(boat, today));
     case core::BoatCondition::Kind::Out:
-        return Say::tr("out, launch signed%1").arg(sinceAndBy(boat, today));
+        return SentencesText::tr("out, launch signed%1").arg(sinceAndBy(boat, today));
     case core::BoatCondition::Kind::NotReady:
         break;
     }
-    return boat.since ? Say::tr("not ready; last check signed%1").arg(sinceAndBy(boat, today))
-                      : Say::tr("not ready");
+    return boat.since ? SentencesText::tr("not ready; last check signed%1").arg(sinceAndBy(boat, today))
+                      : SentencesText::tr("not ready");
 }
 
 QString reasonOf(const core::NotReadyReason& reason) {
     using Kind = core::NotReadyReason::Kind;
     switch (reason.kind) {
     case Kind::NeverChecked:
-        return Say::tr("No check of this boat has been signed yet: do a launch check.");
+        return SentencesText::tr("No check of this boat has been signed yet: do a launch check.");
     case Kind::CheckOpen:
-        return Say::tr("A check was begun and not signed: go on with it.");
+        return SentencesText::tr("A check was begun and not signed: go on with it.");
     case Kind::Finding:
     case Kind::LogOpen:
     case Kind::BecameDue:
         if (reason.finding) return reasonOf(*reason.finding);
         break;
     case Kind::BecameMissing:
-        return Say::tr("The %1 has been marked missing since the last check: find it, or bring another.")
+        return SentencesText::tr(
+                   "The %1 has been marked missing since the last check: find it, or bring another.")
             .arg(itemInWords(reason));
     case Kind::BecameUnserviceable:
-        return Say::tr("The %1 has been withdrawn since the last check: bring another.")
+        return SentencesText::tr("The %1 has been withdrawn since the last check: bring another.")
             .arg(itemInWords(reason));
     case Kind::SeenElsewhere:
-        return Say::tr("The %1 has been seen at %2 since the last check: bring it back.")
+        return SentencesText::tr("The %1 has been seen at %2 since the last check: bring it back.")
             .arg(itemInWords(reason), text(reason.elsewhere));
     }
     if (reason.kind == Kind::BecameDue)
-        return Say::tr("The %1 has fallen due since the last check: see the due list.")
+        return SentencesText::tr("The %1 has fallen due since the last check: see the due list.")
             .arg(itemInWords(reason));
     if (reason.kind == Kind::LogOpen)
-        return Say::tr("A log entry is open: read it, and close it when it is mended.");
-    return Say::tr("The last check was signed with something short: do another.");
+        return SentencesText::tr("A log entry is open: read it, and close it when it is mended.");
+    return SentencesText::tr("The last check was signed with something short: do another.");
 }
 
 QString linkInWords(const core::ChainLink& link, core::CalendarDay today) {
@@ -224,54 +222,55 @@ QString linkInWords(const core::ChainLink& link, core::CalendarDay today) {
     QString words;
     switch (link.what) {
     case core::ChainLink::What::Launched:
-        words = Say::tr("launched on %1").arg(place);
+        words = SentencesText::tr("launched on %1").arg(place);
         break;
     case core::ChainLink::What::Seen:
-        words = Say::tr("last seen: %1").arg(place);
+        words = SentencesText::tr("last seen: %1").arg(place);
         break;
     case core::ChainLink::What::Returned:
-        words = Say::tr("returned on %1").arg(place);
+        words = SentencesText::tr("returned on %1").arg(place);
         break;
     case core::ChainLink::What::NotReturned:
-        words = Say::tr("not seen when %1 came back").arg(place);
+        words = SentencesText::tr("not seen when %1 came back").arg(place);
         break;
     case core::ChainLink::What::MarkedMissing:
-        words =
-            link.where.empty() ? Say::tr("marked missing") : Say::tr("marked missing, home %1").arg(place);
+        words = link.where.empty() ? SentencesText::tr("marked missing")
+                                   : SentencesText::tr("marked missing, home %1").arg(place);
         break;
     }
-    if (!link.by.empty()) words += Say::tr(" by %1").arg(listed(link.by));
-    if (link.at) return words + Say::tr(", %1").arg(inWords(*link.at, today));
-    return link.day ? words + Say::tr(", %1").arg(inWords(*link.day)) : words;
+    if (!link.by.empty()) words += SentencesText::tr(" by %1").arg(listed(link.by));
+    if (link.at) return words + SentencesText::tr(", %1").arg(inWords(*link.at, today));
+    return link.day ? words + SentencesText::tr(", %1").arg(inWords(*link.day)) : words;
 }
 
 QString dueInWords(const core::DueRow& row) {
-    if (row.due.state == core::DueState::Undated) return Say::tr("undated");
-    if (!row.due.due) return Say::tr("due now");
+    if (row.due.state == core::DueState::Undated) return SentencesText::tr("undated");
+    if (!row.due.due) return SentencesText::tr("due now");
     return stateInWords(row, inWords(*row.due.due));
 }
 
 QString nameInWords(core::Phase phase) {
-    if (phase == core::Phase::Stocktake) return Say::tr("stocktake");
-    return phase == core::Phase::Launch ? Say::tr("launch check") : Say::tr("return check");
+    if (phase == core::Phase::Stocktake) return SentencesText::tr("stocktake");
+    return phase == core::Phase::Launch ? SentencesText::tr("launch check")
+                                        : SentencesText::tr("return check");
 }
 
 QString nameInWords(core::ItemState state) {
     switch (state) {
     case core::ItemState::Serviceable:
-        return Say::tr("serviceable");
+        return SentencesText::tr("serviceable");
     case core::ItemState::Unserviceable:
-        return Say::tr("unserviceable");
+        return SentencesText::tr("unserviceable");
     case core::ItemState::Missing:
-        return Say::tr("missing");
+        return SentencesText::tr("missing");
     case core::ItemState::WrittenOff:
         break;
     }
-    return Say::tr("written off");
+    return SentencesText::tr("written off");
 }
 
 QString damagedByTag() {
-    return Say::tr("damaged: shown with the tag for damaged kit");
+    return SentencesText::tr("damaged: shown with the tag for damaged kit");
 }
 
 QString errorLine(const core::Error& error) {

@@ -1,11 +1,11 @@
 #include "app/common/tag_sheet.h"
 
+#include "app/common/a4_pdf.h"
 #include "app/common/cautions.h"
 #include "app/common/tag_symbol.h"
 #include "app/common/whole_file.h"
 #include "app/common/words.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QFont>
 #include <QFontMetricsF>
@@ -19,12 +19,11 @@
 namespace app {
 namespace {
 
-constexpr int dotsPerInch = 1200;
-constexpr double dotsPerMm = dotsPerInch / 25.4;
-constexpr double pageWidth = 210, pageHeight = 297; // A4, millimetres, as everything here
-constexpr double margin = 10, gap = 4, footHeight = 14;
+using a4::dotsPerMm, a4::pageHeight, a4::pageWidth;
 
-struct Say {
+constexpr double margin = 10, gap = 4, footHeight = 14; // mm
+
+struct TagSheetText {
     Q_DECLARE_TR_FUNCTIONS(TagSheet)
 };
 
@@ -115,7 +114,7 @@ QString reachInWords(double symbolMm) {
     const auto metres = [&](double each) {
         return QLocale().toString(std::floor(symbolMm * each * 20 + 1e-6) / 20, 'f', 2);
     };
-    return Say::tr("A webcam reads these from up to %1 m (720p) or %2 m (1080p) in good light.")
+    return TagSheetText::tr("A webcam reads these from up to %1 m (720p) or %2 m (1080p) in good light.")
         .arg(metres(at720), metres(at1080));
 }
 
@@ -126,7 +125,7 @@ void drawFoot(QPainter& painter, const Layout& layout, int sheet, int sheets) {
         painter.fillRect(dots({x, top - 1, 0.2, 2.4}), Qt::black);
     const QFont small = font(QStringLiteral("DejaVu Sans"), 2.6);
     const QString words =
-        Say::tr("Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2").arg(sheet).arg(sheets);
+        TagSheetText::tr("Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2").arg(sheet).arg(sheets);
     writeLine(painter, {margin + bar + 4, top - 2, pageWidth - 2 * margin - bar - 4, 4}, small, words,
               Qt::AlignLeft | Qt::AlignVCenter);
     writeLine(painter, {margin, top - 5.5, pageWidth - 2 * margin, 3.5}, small,
@@ -138,27 +137,18 @@ void drawFoot(QPainter& painter, const Layout& layout, int sheet, int sheets) {
 
 QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, int sheets,
                  const std::function<void(double)>& progress) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    QPdfWriter writer(&buffer);
-    writer.setResolution(dotsPerInch);
-    writer.setPageSize(QPageSize(QPageSize::A4));
-    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setTitle(Say::tr("Tags"));
-    writer.setCreator(QStringLiteral("Tholepin"));
-    QPainter painter(&writer);
-    for (int sheet = 0; sheet < sheets; ++sheet) {
-        if (sheet > 0) writer.newPage();
-        for (int place = 0; place < layout.perSheet(); ++place) {
-            const auto at = static_cast<std::size_t>(sheet * layout.perSheet() + place);
-            if (at < tags.size()) drawTag(painter, layout, layout.corner(place), tags[at]);
+    return a4::pdf(TagSheetText::tr("Tags"), [&](QPdfWriter& writer) {
+        QPainter painter(&writer);
+        for (int sheet = 0; sheet < sheets; ++sheet) {
+            if (sheet > 0) writer.newPage();
+            for (int place = 0; place < layout.perSheet(); ++place) {
+                const auto at = static_cast<std::size_t>(sheet * layout.perSheet() + place);
+                if (at < tags.size()) drawTag(painter, layout, layout.corner(place), tags[at]);
+            }
+            drawFoot(painter, layout, sheet + 1, sheets);
+            if (progress) progress((sheet + 1.0) / sheets);
         }
-        drawFoot(painter, layout, sheet + 1, sheets);
-        if (progress) progress((sheet + 1.0) / sheets);
-    }
-    painter.end();
-    return bytes;
+    });
 }
 
 } // namespace
@@ -176,12 +166,12 @@ core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::v
 std::vector<core::TagLabel> controlTags() {
     // The codes are fixed by the contract of the command line; they act at the camera and in a code stream
     // alike.
-    return {{"C00000001Y", Say::tr("finish: sign").toStdString(), {}},
-            {"C00000002W", Say::tr("next boat").toStdString(), {}},
-            {"C00000004S", Say::tr("undo").toStdString(), {}},
-            {"C00000005Q", Say::tr("damaged: the thing just seen").toStdString(), {}},
-            {"C00000008K", Say::tr("start or stop the clock").toStdString(), {}},
-            {"C00000010W", Say::tr("save and put aside").toStdString(), {}}};
+    return {{"C00000001Y", TagSheetText::tr("finish: sign").toStdString(), {}},
+            {"C00000002W", TagSheetText::tr("next boat").toStdString(), {}},
+            {"C00000004S", TagSheetText::tr("undo").toStdString(), {}},
+            {"C00000005Q", TagSheetText::tr("damaged: the thing just seen").toStdString(), {}},
+            {"C00000008K", TagSheetText::tr("start or stop the clock").toStdString(), {}},
+            {"C00000010W", TagSheetText::tr("save and put aside").toStdString(), {}}};
 }
 
 } // namespace app

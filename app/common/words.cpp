@@ -10,7 +10,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct WordsText {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
@@ -22,7 +22,7 @@ QString monthInWords(int month) {
         QT_TRANSLATE_NOOP("Words", "July"),      QT_TRANSLATE_NOOP("Words", "August"),
         QT_TRANSLATE_NOOP("Words", "September"), QT_TRANSLATE_NOOP("Words", "October"),
         QT_TRANSLATE_NOOP("Words", "November"),  QT_TRANSLATE_NOOP("Words", "December")};
-    return Say::tr(names[static_cast<std::size_t>(month - 1)]);
+    return WordsText::tr(names[static_cast<std::size_t>(month - 1)]);
 }
 
 QString timeOfDay(core::Instant at) {
@@ -38,14 +38,14 @@ QString timeOfDay(core::Instant at) {
 
 QString inWords(core::CalendarDay day) {
     //: a day: %1 day of the month, %2 month, %3 year
-    return Say::tr("%1 %2 %3").arg(day.day()).arg(monthInWords(day.month())).arg(day.year());
+    return WordsText::tr("%1 %2 %3").arg(day.day()).arg(monthInWords(day.month())).arg(day.year());
 }
 
 QString inWords(core::Instant at, core::CalendarDay today) {
     const core::CalendarDay day = at.localDay();
-    if (day == today) return Say::tr("%1 today").arg(timeOfDay(at));
-    if (day.plusDays(1) == today) return Say::tr("%1 yesterday").arg(timeOfDay(at));
-    return Say::tr("%1 on %2").arg(timeOfDay(at), inWords(day));
+    if (day == today) return WordsText::tr("%1 today").arg(timeOfDay(at));
+    if (day.plusDays(1) == today) return WordsText::tr("%1 yesterday").arg(timeOfDay(at));
+    return WordsText::tr("%1 on %2").arg(timeOfDay(at), inWords(day));
 }
 
 QString codeInWords(const std::string& code) {
@@ -60,13 +60,14 @@ QString numberInWords(double value) {
     if (text.endsWith(QLatin1Char('.'))) text.chop(1);
     if (text == QLatin1String("-0")) return QStringLiteral("0");
     //: the mark between whole and part of a number
-    return text.replace(QLatin1Char('.'), Say::tr("."));
+    return text.replace(QLatin1Char('.'), WordsText::tr("."));
 }
 
 QString listed(const QStringList& words) {
     if (words.size() < 2) return words.join(QString());
     //: the end of a list: everything but the last, and the last
-    return Say::tr("%1 and %2").arg(words.mid(0, words.size() - 1).join(Say::tr(", ")), words.last());
+    return WordsText::tr("%1 and %2")
+        .arg(words.mid(0, words.size() - 1).join(WordsText::tr(", ")), words.last());
 }
 
 QString listed(const std::vector<std::string>& words) {

@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct AboardOptions : CommonOptions {
     std::string boat;
     std::string on;
 };
@@ -56,7 +56,7 @@ void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
     sayLine(scanCaution());
 }
 
-int aboard(const Options& options) {
+int aboard(const AboardOptions& options) {
     const auto on = core::Instant::parse(options.on);
     if (!on)
         return failWith("'" + options.on + "' is no instant", "--on", "write it like 2026-03-14T06:40:00Z");
@@ -74,7 +74,7 @@ int aboard(const Options& options) {
 } // namespace
 
 void addAboard(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<AboardOptions>();
     Command command =
         line.add("aboard", "what was aboard a boat at an instant, in date or not, signed by whom",
                  [options] { return aboard(*options); });

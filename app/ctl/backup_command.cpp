@@ -12,11 +12,11 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct BackupOptions : CommonOptions {
     std::string to;
 };
 
-void sayCopy(const Options& options, const core::Verification& found) {
+void sayCopy(const BackupOptions& options, const core::Verification& found) {
     sayLine(QStringLiteral("%1: %2 facts, head %3.")
                 .arg(QString::fromStdString(options.to))
                 .arg(found.facts)
@@ -27,7 +27,7 @@ void sayCopy(const Options& options, const core::Verification& found) {
 }
 
 /// A damaged file is backed up as it is, and told; it is not restored.
-int copy(const Options& options, bool keepDamaged) {
+int copy(const BackupOptions& options, bool keepDamaged) {
     const auto found = core::copyClub(options.file, options.to, keepDamaged);
     if (!found) return fail(found.error());
     if (options.json)
@@ -40,7 +40,7 @@ int copy(const Options& options, bool keepDamaged) {
 } // namespace
 
 void addBackup(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<BackupOptions>();
     Command command = line.add("backup", "a copy of the club file, looked through; also while it is in use",
                                [options] { return copy(*options, true); });
     takeCommon(command, *options);
@@ -48,7 +48,7 @@ void addBackup(CommandLine& line) {
 }
 
 void addRestore(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<BackupOptions>();
     Command command = line.add("restore", "a club file from a backup that is whole",
                                [options] { return copy(*options, false); });
     takeCommon(command, *options, Takes::NoFile);

@@ -20,7 +20,7 @@ namespace {
 
 using core::Result;
 
-struct Options : CommonOptions {
+struct CheckOptions : CommonOptions {
     std::string boat;
     std::string phase;
     std::string driver;
@@ -44,7 +44,8 @@ Result<std::string> findBoat(const core::Club& club, const std::string& asked) {
 }
 
 /// Driver first; somebody named twice is on board once.
-Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& known, const Options& options) {
+Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& known,
+                                            const CheckOptions& options) {
     std::vector<std::string> onBoard;
     const auto add = [&](const std::string& asked, const char* option) -> core::Outcome {
         const Result<std::string> person = findPerson(known, asked, option);
@@ -60,7 +61,7 @@ Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& kno
 }
 
 /// Everything that can be wrong with the input is found here, before anything is recorded.
-Result<CheckPlan> planOf(const core::Club& club, const Options& options, core::Moment given) {
+Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, core::Moment given) {
     CheckPlan plan{.boat = {},
                    .phase = core::Phase::Launch,
                    .people = {},
@@ -103,7 +104,7 @@ Result<CheckPlan> planOf(const core::Club& club, const Options& options, core::M
     return plan;
 }
 
-int check(const Options& options) {
+int check(const CheckOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         Result<CheckPlan> plan = planOf(club, options, moment);
         if (!plan) return fail(plan.error());
@@ -126,7 +127,7 @@ int check(const Options& options) {
 } // namespace
 
 void addCheck(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<CheckOptions>();
     Command command = line.add("check", "a launch or return check of a boat's kit; unsigned it stays open",
                                [options] { return check(*options); });
     takeCommon(command, *options);

@@ -2,15 +2,12 @@
 
 #include "app/common/cautions.h"
 #include "app/common/sentences.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/ctl/terminal.h"
 
 namespace app {
 namespace {
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 void sayHead(const CheckReport& report, const std::vector<std::string>& people) {
     const core::CheckAnswer& answer = report.answer;

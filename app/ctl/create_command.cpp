@@ -12,7 +12,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct CreateOptions : CommonOptions {
     std::string club;
     std::string from;
 };
@@ -25,7 +25,7 @@ void removeFile(const std::filesystem::path& file) {
 }
 
 /// A club whose register was refused is no club yet: nothing stays behind.
-int fillOrRemove(core::Club& club, const Options& options, core::CalendarDay today) {
+int fillOrRemove(core::Club& club, const CreateOptions& options, core::CalendarDay today) {
     core::Result<core::ImportPlan> plan = importWithProgress(club, options.from, today, false);
     const int exit = plan ? reportImport(*plan, options.json, false) : fail(plan.error());
     if (exit == ExitFine) return exit;
@@ -34,7 +34,7 @@ int fillOrRemove(core::Club& club, const Options& options, core::CalendarDay tod
     return exit;
 }
 
-int create(const Options& options) {
+int create(const CreateOptions& options) {
     const auto moment = momentOf(options);
     if (!moment) return fail(moment.error());
     if (!options.from.empty() && !std::filesystem::is_directory(options.from))
@@ -53,7 +53,7 @@ int create(const Options& options) {
 } // namespace
 
 void addCreate(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<CreateOptions>();
     Command command = line.add("create", "make a new club file, filled from a folder of CSV if you name one",
                                [options] { return create(*options); });
     takeCommon(command, *options);

@@ -17,7 +17,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct DueOptions : CommonOptions {
     std::string within = "90d";
 };
 
@@ -65,7 +65,7 @@ void sayDue(const std::vector<core::DueRow>& rows, int days) {
     sayLine(whoPrevails());
 }
 
-int due(const Options& options) {
+int due(const DueOptions& options) {
     const auto days = daysFrom(options.within);
     if (!days)
         return failWith("'" + options.within + "' is no number of days", "--within", "write it like 90d");
@@ -83,7 +83,7 @@ int due(const Options& options) {
 } // namespace
 
 void addDue(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<DueOptions>();
     Command command = line.add("due", "what is due, overdue, or will be within a number of days",
                                [options] { return due(*options); });
     takeCommon(command, *options);

@@ -10,12 +10,12 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct ExportOptions : CommonOptions {
     std::string folder;
     std::vector<std::string> measuresOf;
 };
 
-int exportRegister(const Options& options) {
+int exportRegister(const ExportOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
         const core::Outcome done = club.exportRegister(options.folder, options.measuresOf);
         if (!done) return fail(done.error());
@@ -30,7 +30,7 @@ int exportRegister(const Options& options) {
 } // namespace
 
 void addExport(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ExportOptions>();
     Command command = line.add("export", "write the register as a folder of CSV",
                                [options] { return exportRegister(*options); });
     takeCommon(command, *options);

@@ -12,7 +12,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct HistoryOptions : CommonOptions {
     std::string subject;
 };
 
@@ -27,7 +27,7 @@ void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>
     say(tableOf({"when", "what", "by", "as recorded"}, table).toStdString());
 }
 
-int history(const Options& options) {
+int history(const HistoryOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
         const auto lines = club.history(options.subject);
         if (!lines) return fail(lines.error());
@@ -42,7 +42,7 @@ int history(const Options& options) {
 } // namespace
 
 void addHistory(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<HistoryOptions>();
     Command command = line.add("history", "everything recorded about an item, a boat or a person",
                                [options] { return history(*options); });
     takeCommon(command, *options);

@@ -10,12 +10,12 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct ImportOptions : CommonOptions {
     std::string folder;
     bool dryRun = false;
 };
 
-int import(const Options& options) {
+int import(const ImportOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto plan = importWithProgress(club, options.folder, moment.today, options.dryRun);
         return plan ? reportImport(*plan, options.json, options.dryRun) : fail(plan.error());
@@ -25,7 +25,7 @@ int import(const Options& options) {
 } // namespace
 
 void addImport(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ImportOptions>();
     Command command = line.add("import", "take a folder of CSV into the register: all rows or none",
                                [options] { return import(*options); });
     takeCommon(command, *options);

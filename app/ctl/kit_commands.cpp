@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct KitOptions : CommonOptions {
     core::NewKit kit;
     std::string code;
     std::string why;
@@ -25,7 +25,7 @@ struct Options : CommonOptions {
 };
 
 /// Tags of the codes, when a sheet is asked for.
-core::Outcome printTags(const core::Club& club, const Options& options,
+core::Outcome printTags(const core::Club& club, const KitOptions& options,
                         const std::vector<std::string>& codes) {
     if (options.out.empty()) return core::Done{};
     const auto labels = club.tagLabels(codes);
@@ -37,12 +37,12 @@ core::Outcome printTags(const core::Club& club, const Options& options,
 }
 
 /// The name as the register has it; nobody named stays nobody.
-core::Result<std::string> byWhom(const core::Club& club, const Options& options) {
+core::Result<std::string> byWhom(const core::Club& club, const KitOptions& options) {
     if (options.by.empty()) return std::string();
     return findPerson(club.people(), options.by, "--by");
 }
 
-int receive(const Options& options) {
+int receive(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         core::NewKit kit = options.kit;
         std::ifstream file;
@@ -75,7 +75,7 @@ int receive(const Options& options) {
     });
 }
 
-int retag(const Options& options) {
+int retag(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
@@ -93,7 +93,7 @@ int retag(const Options& options) {
     });
 }
 
-int sayState(const core::Club& club, const Options& options, const core::Outcome& done, const char* now) {
+int sayState(const core::Club& club, const KitOptions& options, const core::Outcome& done, const char* now) {
     if (!done) return fail(done.error());
     const auto item = club.item(options.code);
     if (options.json)
@@ -104,7 +104,7 @@ int sayState(const core::Club& club, const Options& options, const core::Outcome
     return ExitFine;
 }
 
-int writeOff(const Options& options) {
+int writeOff(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
@@ -112,7 +112,7 @@ int writeOff(const Options& options) {
     });
 }
 
-int release(const Options& options) {
+int release(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
@@ -120,7 +120,7 @@ int release(const Options& options) {
     });
 }
 
-void takeSheet(Command& command, Options& options) {
+void takeSheet(Command& command, KitOptions& options) {
     command.text("--out", options.out, "the PDF of the new tags");
     command.number("--size", options.size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");
@@ -129,7 +129,7 @@ void takeSheet(Command& command, Options& options) {
 } // namespace
 
 void addReceive(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<KitOptions>();
     Command command = line.add("receive", "register kit that arrived and mint its tags",
                                [options] { return receive(*options); });
     takeCommon(command, *options);
@@ -155,7 +155,7 @@ void addReceive(CommandLine& line) {
 }
 
 void addRetag(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<KitOptions>();
     Command command =
         line.add("retag", "a new tag for an item; its history stays", [options] { return retag(*options); });
     takeCommon(command, *options);
@@ -165,7 +165,7 @@ void addRetag(CommandLine& line) {
 }
 
 void addWriteOff(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<KitOptions>();
     Command command = line.add("write-off", "an item that is out of use for good",
                                [options] { return writeOff(*options); });
     takeCommon(command, *options);
@@ -175,7 +175,7 @@ void addWriteOff(CommandLine& line) {
 }
 
 void addRelease(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<KitOptions>();
     Command command = line.add("release", "an unserviceable item that was put right",
                                [options] { return release(*options); });
     takeCommon(command, *options);

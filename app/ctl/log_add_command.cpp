@@ -11,7 +11,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct LogAddOptions : CommonOptions {
     std::string boat;
     std::string code;
     std::string text;
@@ -19,7 +19,7 @@ struct Options : CommonOptions {
     std::string by;
 };
 
-int logAdd(const Options& options) {
+int logAdd(const LogAddOptions& options) {
     const auto severity = options.severity == "stop" ? core::Severity::Stop : core::Severity::Remark;
     const std::string& about = options.boat.empty() ? options.code : options.boat;
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
@@ -36,7 +36,7 @@ int logAdd(const Options& options) {
 } // namespace
 
 void addLogAdd(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<LogAddOptions>();
     Command command = line.add("log-add", "write a remark or defect about a boat or an item",
                                [options] { return logAdd(*options); });
     takeCommon(command, *options);

@@ -10,13 +10,13 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct LogCloseOptions : CommonOptions {
     std::string entry;
     std::string closing;
     std::string by;
 };
 
-int logClose(const Options& options) {
+int logClose(const LogCloseOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const core::Outcome done = club.closeLogEntry(options.entry, options.closing, options.by, moment);
         if (!done) return fail(done.error());
@@ -31,7 +31,7 @@ int logClose(const Options& options) {
 } // namespace
 
 void addLogClose(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<LogCloseOptions>();
     Command command = line.add("log-close", "say what was done about a log entry",
                                [options] { return logClose(*options); });
     takeCommon(command, *options);

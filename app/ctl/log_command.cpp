@@ -12,7 +12,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct LogOptions : CommonOptions {
     std::string boat;
 };
 
@@ -27,7 +27,7 @@ void sayLog(const std::vector<core::LogEntry>& entries) {
         sayEntry(entry);
 }
 
-int log(const Options& options) {
+int log(const LogOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
         const auto entries = club.logEntries(options.boat);
         if (!entries) return fail(entries.error());
@@ -56,7 +56,7 @@ void sayEntry(const core::LogEntry& entry) {
 }
 
 void addLog(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<LogOptions>();
     Command command =
         line.add("log", "the log entries, open ones first", [options] { return log(*options); });
     takeCommon(command, *options);

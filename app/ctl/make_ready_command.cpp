@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct MakeReadyOptions : CommonOptions {
     core::MakeReadyQuestion question;
 };
 
@@ -61,7 +61,7 @@ void sayPlan(const core::MakeReadyPlan& plan) {
     sayLine(whoPrevails());
 }
 
-int makeReady(const Options& options) {
+int makeReady(const MakeReadyOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         const auto plan = club.makeReady(options.question, moment.today);
         if (!plan) return fail(plan.error());
@@ -77,7 +77,7 @@ int makeReady(const Options& options) {
 } // namespace
 
 void addMakeReady(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<MakeReadyOptions>();
     Command command =
         line.add("make-ready", "which boats can be made complete with the kit on hand, and by which moves",
                  [options] { return makeReady(*options); });

@@ -12,7 +12,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct MissingOptions : CommonOptions {
     std::string event;
 };
 
@@ -68,7 +68,7 @@ void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay t
     sayLine(QStringLiteral("A tag that is seen anywhere, in any check, takes its item off this list."));
 }
 
-int ofEvent(const core::Club& club, const Options& options, core::CalendarDay today) {
+int ofEvent(const core::Club& club, const MissingOptions& options, core::CalendarDay today) {
     const auto tally = club.eventTally(options.event);
     if (!tally) return fail(tally.error());
     if (options.json) {
@@ -80,7 +80,7 @@ int ofEvent(const core::Club& club, const Options& options, core::CalendarDay to
     return tally->missing.empty() ? ExitFine : ExitNeedsSomebody;
 }
 
-int missing(const Options& options) {
+int missing(const MissingOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         if (!options.event.empty()) return ofEvent(club, options, moment.today);
         const auto items = club.missingItems();
@@ -95,7 +95,7 @@ int missing(const Options& options) {
 } // namespace
 
 void addMissing(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<MissingOptions>();
     Command command = line.add("missing", "what is missing, and where it was last seen",
                                [options] { return missing(*options); });
     takeCommon(command, *options);

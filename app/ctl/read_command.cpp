@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct ReadOptions : CommonOptions {
     std::vector<std::string> paths;
     std::string effort = "full";
     double seconds = 2;
@@ -42,7 +42,7 @@ void tellGuesses(scanner::PathReading& reading) {
     reading.doubtful.clear();
 }
 
-int read(const Options& options) {
+int read(const ReadOptions& options) {
     auto readings = readPictures(options.paths, {options.effort == "full", options.seconds});
     const bool faulty = reportUnreadable(readings);
     std::erase_if(readings, [](const scanner::PathReading& reading) { return reading.error.has_value(); });
@@ -60,7 +60,7 @@ int read(const Options& options) {
 } // namespace
 
 void addRead(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ReadOptions>();
     Command command = line.add("read", "the codes in pictures, folders of pictures, or videos",
                                [options] { return read(*options); });
     takeCommon(command, *options, Takes::NoFile);

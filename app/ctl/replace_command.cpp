@@ -19,7 +19,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct ReplaceOptions : CommonOptions {
     core::ReplacementQuestion question;
     std::string out;
 };
@@ -35,7 +35,7 @@ std::optional<Sheet> sheetOf(const std::string& out) {
     return end == ".ics" ? std::optional(Sheet::Calendar) : std::nullopt;
 }
 
-core::Outcome write(Sheet sheet, const Options& options, const core::Club& club,
+core::Outcome write(Sheet sheet, const ReplaceOptions& options, const core::Club& club,
                     const core::ReplacementPlan& plan, core::Instant at) {
     if (sheet == Sheet::None) return core::Done{};
     if (sheet == Sheet::Csv) return writeWholeFile(options.out, QByteArray::fromStdString(orderCsv(plan)));
@@ -87,7 +87,7 @@ void sayPlan(const core::ReplacementPlan& plan) {
     sayLine(whoPrevails());
 }
 
-int replace(const Options& options) {
+int replace(const ReplaceOptions& options) {
     const auto sheet = sheetOf(options.out);
     if (!sheet)
         return failWith("'" + options.out + "' is no kind of sheet that can be written", "--out",
@@ -108,7 +108,7 @@ int replace(const Options& options) {
 } // namespace
 
 void addReplace(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ReplaceOptions>();
     core::ReplacementQuestion& question = options->question;
     Command command = line.add("replace", "what runs short when, and what to order by which day",
                                [options] { return replace(*options); });

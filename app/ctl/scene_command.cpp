@@ -17,7 +17,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct SceneOptions : CommonOptions {
     std::string boat;
     std::string out;
     std::uint64_t seed = 1;
@@ -68,7 +68,7 @@ std::vector<TagScene> paintedScenes(const std::vector<core::TagLabel>& kit, std:
     return tagScenes(kit, seed, [&](double share) { progress.show(share); });
 }
 
-int scene(const Options& options) {
+int scene(const SceneOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
         const auto kit = club.kitOf(options.boat);
         if (!kit) return fail(kit.error());
@@ -89,7 +89,7 @@ int scene(const Options& options) {
 } // namespace
 
 void addScene(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<SceneOptions>();
     Command command = line.add("scene", "pictures of a boat's tags in a heap, to practise and test on",
                                [options] { return scene(*options); });
     takeCommon(command, *options);

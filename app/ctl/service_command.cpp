@@ -13,7 +13,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct ServiceOptions : CommonOptions {
     std::string rule;
     std::string day;
     std::string by;
@@ -23,7 +23,7 @@ struct Options : CommonOptions {
     bool failed = false;
 };
 
-core::Result<core::ServiceOrder> orderOf(const core::Club& club, const Options& options,
+core::Result<core::ServiceOrder> orderOf(const core::Club& club, const ServiceOptions& options,
                                          core::Moment moment) {
     const auto day = options.day.empty() ? moment.today : core::CalendarDay::parse(options.day);
     if (!day)
@@ -69,7 +69,7 @@ void sayRound(const core::ServiceOrder& order, const core::ServiceRound& round) 
         sayLine(QStringLiteral("  – %1: no code of this club").arg(QString::fromStdString(each)));
 }
 
-int service(const Options& options) {
+int service(const ServiceOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         auto order = orderOf(club, options, moment);
         if (!order) return fail(order.error());
@@ -96,7 +96,7 @@ int service(const Options& options) {
 } // namespace
 
 void addService(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ServiceOptions>();
     Command command = line.add("service", "a service round: one record for all that is scanned",
                                [options] { return service(*options); });
     takeCommon(command, *options);

@@ -15,7 +15,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct StocktakeOptions : CommonOptions {
     std::string place;
     std::vector<std::string> from;
     std::string codes;
@@ -30,7 +30,7 @@ bool isBegun(const core::Club& club, const std::string& place) {
     });
 }
 
-int stocktake(const Options& options) {
+int stocktake(const StocktakeOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         CheckPlan plan{.boat = options.place,
                        .phase = core::Phase::Stocktake,
@@ -70,7 +70,7 @@ int stocktake(const Options& options) {
 } // namespace
 
 void addStocktake(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<StocktakeOptions>();
     Command command = line.add("stocktake", "what is at a place against the register; unsigned it stays open",
                                [options] { return stocktake(*options); });
     takeCommon(command, *options);

@@ -16,7 +16,7 @@ namespace {
 
 constexpr int mostMinted = 10'000;
 
-struct Options : CommonOptions {
+struct TagsOptions : CommonOptions {
     std::vector<std::string> items;
     std::string out;
     double size = 30;
@@ -24,7 +24,7 @@ struct Options : CommonOptions {
     bool control = false;
 };
 
-int print(const Options& options, const std::vector<core::TagLabel>& tags) {
+int print(const TagsOptions& options, const std::vector<core::TagLabel>& tags) {
     const Painting painting;
     const auto sheets = [&] {
         Progress progress(QStringLiteral("tags"));
@@ -42,7 +42,7 @@ int print(const Options& options, const std::vector<core::TagLabel>& tags) {
     return ExitFine;
 }
 
-int mint(const Options& options, const core::Club& club) {
+int mint(const TagsOptions& options, const core::Club& club) {
     const std::vector<std::string> codes = club.mintCodes(options.mint);
     if (!options.out.empty()) {
         std::vector<core::TagLabel> tags;
@@ -59,7 +59,7 @@ int mint(const Options& options, const core::Club& club) {
     return ExitFine;
 }
 
-int tags(const Options& options) {
+int tags(const TagsOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
         if (options.mint > 0) return mint(options, club);
         auto labels = club.tagLabels(options.items);
@@ -77,7 +77,7 @@ int tags(const Options& options) {
 } // namespace
 
 void addTags(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<TagsOptions>();
     Command command =
         line.add("tags", "sheets of tags as PDF, or unused codes", [options] { return tags(*options); });
     takeCommon(command, *options);

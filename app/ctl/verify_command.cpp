@@ -11,7 +11,7 @@
 namespace app {
 namespace {
 
-struct Options : CommonOptions {
+struct VerifyOptions : CommonOptions {
     bool rebuild = false;
 };
 
@@ -28,7 +28,7 @@ void sayVerification(const core::Verification& found) {
                 .arg(counted(found.devices, "%n device", "%n devices"), QString::fromStdString(found.head)));
 }
 
-int verify(const Options& options) {
+int verify(const VerifyOptions& options) {
     const auto access = options.rebuild ? core::Club::Access::ReadWrite : core::Club::Access::ReadOnly;
     return withClub(options, access, [&](core::Club& club) {
         const auto found = club.verify(options.rebuild);
@@ -44,7 +44,7 @@ int verify(const Options& options) {
 } // namespace
 
 void addVerify(CommandLine& line) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<VerifyOptions>();
     Command command = line.add("verify", "whether the record is whole and unchanged",
                                [options] { return verify(*options); });
     takeCommon(command, *options);

@@ -8,12 +8,12 @@
 namespace app {
 namespace {
 
-struct Say {
+struct ChoosersText {
     Q_DECLARE_TR_FUNCTIONS(Choosers)
 };
 
 QString clubFiles() {
-    return Say::tr("Club files (*.tholepin);;All files (*)");
+    return ChoosersText::tr("Club files (*.tholepin);;All files (*)");
 }
 
 QString documents() {
@@ -22,14 +22,14 @@ QString documents() {
 
 /// What the dialog offers for a file to be saved, by the name proposed.
 QString filesLike(const QString& proposed) {
-    if (proposed.endsWith(QLatin1String(".csv"))) return Say::tr("CSV (*.csv)");
-    if (proposed.endsWith(QLatin1String(".ics"))) return Say::tr("Calendar (*.ics)");
-    return Say::tr("PDF (*.pdf)");
+    if (proposed.endsWith(QLatin1String(".csv"))) return ChoosersText::tr("CSV (*.csv)");
+    if (proposed.endsWith(QLatin1String(".ics"))) return ChoosersText::tr("Calendar (*.ics)");
+    return ChoosersText::tr("PDF (*.pdf)");
 }
 
 QString newClub(QWidget* parent) {
-    QString file =
-        QFileDialog::getSaveFileName(parent, Say::tr("Start a new club file"), documents(), clubFiles());
+    QString file = QFileDialog::getSaveFileName(parent, ChoosersText::tr("Start a new club file"),
+                                                documents(), clubFiles());
     if (!file.isEmpty() && !file.contains('.')) file += QStringLiteral(".tholepin");
     return file;
 }
@@ -39,23 +39,25 @@ QString newClub(QWidget* parent) {
 Choosers systemChoosers() {
     Choosers choosers;
     choosers.openClub = [](QWidget* parent) {
-        return QFileDialog::getOpenFileName(parent, Say::tr("Open a club file"), documents(), clubFiles());
+        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("Open a club file"), documents(),
+                                            clubFiles());
     };
     choosers.newClub = newClub;
     choosers.importFolder = [](QWidget* parent) {
-        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of CSV files to import"),
+        return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of CSV files to import"),
                                                  documents());
     };
     choosers.pictures = [](QWidget* parent) {
-        return QFileDialog::getOpenFileNames(parent, Say::tr("A video or pictures to read"), documents());
+        return QFileDialog::getOpenFileNames(parent, ChoosersText::tr("A video or pictures to read"),
+                                             documents());
     };
     choosers.pictureFolder = [](QWidget* parent) {
-        return QFileDialog::getExistingDirectory(parent, Say::tr("A folder of pictures to read"),
+        return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of pictures to read"),
                                                  documents());
     };
     choosers.sheetFile = [](QWidget* parent, const QString& proposed) {
-        return QFileDialog::getSaveFileName(parent, Say::tr("Save as a file"), documents() + '/' + proposed,
-                                            filesLike(proposed));
+        return QFileDialog::getSaveFileName(parent, ChoosersText::tr("Save as a file"),
+                                            documents() + '/' + proposed, filesLike(proposed));
     };
     choosers.printer = [](QWidget* parent, QPrinter& printer) {
         return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;

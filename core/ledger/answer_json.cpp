@@ -155,7 +155,7 @@ json pointJson(const PointAnswer& answer) {
             {"afloat", numberOrNull(answer.afloat)}};
 }
 
-PointAnswer pointFrom(const json& from) {
+PointAnswer pointAnswerFrom(const json& from) {
     PointAnswer answer;
     answer.point.point = from.value("point", "");
     read(from, "kind", answer.point.kind);
@@ -222,7 +222,7 @@ CheckAnswer answerFrom(const json& from) {
         if (from.value("outcome", "") == nameOf(outcome)) answer.outcome = outcome;
     readList(from, "lines", answer.lines, lineFrom);
     readList(from, "findings", answer.findings, findingFrom);
-    readList(from, "points", answer.points, pointFrom);
+    readList(from, "points", answer.points, pointAnswerFrom);
     readList(from, "log_open", answer.logOpen, entryFrom);
     if (const auto best = from.find("best"); best != from.end() && best->size() == 5)
         answer.best = {(*best)[0], (*best)[1], (*best)[2], (*best)[3], (*best)[4]};

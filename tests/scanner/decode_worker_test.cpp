@@ -14,7 +14,7 @@
 namespace scanner {
 namespace {
 
-Frame frame(int number) {
+Frame numberedFrame(int number) {
     Frame made;
     made.grey = GreyPicture(32, 16, static_cast<std::uint8_t>(number % 200));
     made.at = std::chrono::milliseconds(number);
@@ -58,7 +58,7 @@ protected:
 };
 
 TEST_F(DecodeWorkerOnItsThread, tellsWhatItReadAndOfWhichFrame) {
-    mailbox.offer(frame(42));
+    mailbox.offer(numberedFrame(42));
     ASSERT_TRUE(support::waitFor([&] { return readings.size() == 1; }));
     ASSERT_EQ(readings[0].seen.size(), 1U);
     EXPECT_EQ(readings[0].seen[0].text, "42");
@@ -82,7 +82,7 @@ TEST_F(DecodeWorkerOnItsThread, aFastCameraNeverTearsAFrameAndItsNewestIsRead) {
     constexpr int count = 3000;
     std::jthread camera([&] {
         for (int i = 1; i <= count; ++i)
-            mailbox.offer(frame(i));
+            mailbox.offer(numberedFrame(i));
     });
     ASSERT_TRUE(support::waitFor([&] { return !readings.empty() && readings.back().at.count() == count; }));
     EXPECT_LE(readings.size(), static_cast<std::size_t>(count));
@@ -98,7 +98,7 @@ TEST_F(DecodeWorkerOnItsThread, everyFrameOfARecordingIsRead) {
     constexpr int count = 500;
     std::jthread recording([&](const std::stop_token& stop) {
         for (int i = 1; i <= count; ++i)
-            mailbox.put(frame(i), stop);
+            mailbox.put(numberedFrame(i), stop);
     });
     ASSERT_TRUE(support::waitFor([&] { return readings.size() == count; }));
     for (int i = 0; i < count; ++i)
@@ -122,12 +122,12 @@ TEST(DecodeWorkerOnAPlainThread, aFastCameraAndARecordingShareTheMailbox) {
     });
     std::jthread camera([&] {
         for (int i = 1; i <= 3000; ++i)
-            mailbox.offer(frame(i));
+            mailbox.offer(numberedFrame(i));
     });
     camera.join();
     std::jthread recording([&](const std::stop_token& stop) {
         for (int i = 3001; i <= 3200; ++i)
-            mailbox.put(frame(i), stop);
+            mailbox.put(numberedFrame(i), stop);
         Frame end;
         end.last = true;
         mailbox.put(std::move(end), stop);

@@ -20,7 +20,7 @@ using support::ScratchFolder;
 using support::waitFor;
 using Texts = std::vector<std::string>;
 
-void save(const QImage& image, const std::filesystem::path& path) {
+void savePicture(const QImage& image, const std::filesystem::path& path) {
     ASSERT_TRUE(image.save(QString::fromStdString(path.string()))) << path;
 }
 
@@ -51,10 +51,10 @@ protected:
 };
 
 TEST_F(LiveScannerOnRecordings, readsAFolderOfPicturesToItsEnd) {
-    save(support::tagPicture({"K00000001A", "K00000002B"}), folder / "1.png");
-    save(support::tagPicture({"K00000002B"}), folder / "2.jpg");
+    savePicture(support::tagPicture({"K00000001A", "K00000002B"}), folder / "1.png");
+    savePicture(support::tagPicture({"K00000002B"}), folder / "2.jpg");
     std::ofstream(folder / "3.png") << "words";
-    save(support::tagPicture({"K00000003C"}), folder / "4.png");
+    savePicture(support::tagPicture({"K00000003C"}), folder / "4.png");
     LiveScanner live(read);
     listenTo(live);
     live.setPreviewWidth(640);
@@ -104,7 +104,7 @@ TEST_F(LiveScannerOnRecordings, losesNoFrameOfAVideoToASlowReader) {
 }
 
 TEST_F(LiveScannerOnRecordings, readingIsDoneOnAnotherThreadAndSignalsComeOnThisOne) {
-    save(support::tagPicture({"K00000001A"}), folder / "1.png");
+    savePicture(support::tagPicture({"K00000001A"}), folder / "1.png");
     std::atomic<QThread*> reading = nullptr;
     LiveScanner live([&](GreyView view) {
         reading = QThread::currentThread();
@@ -120,7 +120,7 @@ TEST_F(LiveScannerOnRecordings, readingIsDoneOnAnotherThreadAndSignalsComeOnThis
 }
 
 TEST_F(LiveScannerOnRecordings, outlinesHaveTheFramesCorners) {
-    save(support::tagPicture({"K00000001A"}, {800, 600}), folder / "1.png");
+    savePicture(support::tagPicture({"K00000001A"}, {800, 600}), folder / "1.png");
     std::vector<TrackedCode> outlines;
     QSize frameSize;
     LiveScanner live(read);
@@ -143,7 +143,8 @@ TEST_F(LiveScannerOnRecordings, outlinesHaveTheFramesCorners) {
 
 TEST_F(LiveScannerOnRecordings, stoppedInTheMiddleItIsSilentFromThenOn) {
     for (int i = 10; i < 40; ++i)
-        save(support::tagPicture({"K000000" + std::to_string(i)}), folder / (std::to_string(i) + ".png"));
+        savePicture(support::tagPicture({"K000000" + std::to_string(i)}),
+                    folder / (std::to_string(i) + ".png"));
     LiveScanner live(read);
     listenTo(live);
     QObject::connect(&live, &LiveScanner::codeFound, [&] {
@@ -158,7 +159,8 @@ TEST_F(LiveScannerOnRecordings, stoppedInTheMiddleItIsSilentFromThenOn) {
 
 TEST_F(LiveScannerOnRecordings, canBeDeletedAtAnyMoment) {
     for (int i = 10; i < 20; ++i)
-        save(support::tagPicture({"K000000" + std::to_string(i)}), folder / (std::to_string(i) + ".png"));
+        savePicture(support::tagPicture({"K000000" + std::to_string(i)}),
+                    folder / (std::to_string(i) + ".png"));
     for (std::size_t wanted = 0; wanted < 3; ++wanted) {
         found.clear();
         LiveScanner live(read);
@@ -179,8 +181,8 @@ TEST_F(LiveScannerOnRecordings, anEmptyFolderEndsWithAFailure) {
 }
 
 TEST_F(LiveScannerOnRecordings, aGuessOfOnePictureIsNoCode) {
-    save(support::tagPicture({}, {64, 64}), folder / "1.png");
-    save(support::tagPicture({}, {64, 64}), folder / "2.png");
+    savePicture(support::tagPicture({}, {64, 64}), folder / "1.png");
+    savePicture(support::tagPicture({}, {64, 64}), folder / "2.png");
     const auto guess = [](GreyView) {
         SeenCode code;
         code.text = "K00000001A";

@@ -15,7 +15,7 @@ namespace {
 using support::ScratchFolder;
 using Texts = std::vector<std::string>;
 
-void save(const QImage& image, const std::filesystem::path& path) {
+void saveTagPicture(const QImage& image, const std::filesystem::path& path) {
     ASSERT_TRUE(image.save(QString::fromStdString(path.string()))) << path;
 }
 
@@ -29,7 +29,7 @@ Texts sortedTexts(const std::vector<SeenCode>& codes) {
 
 TEST(ReadPath, readsTheCodesOfOnePicture) {
     const ScratchFolder folder;
-    save(support::tagPicture({"K00000001A", "K00000002B"}), folder / "two.png");
+    saveTagPicture(support::tagPicture({"K00000001A", "K00000002B"}), folder / "two.png");
     const auto readings = readPath(folder / "two.png");
     ASSERT_EQ(readings.size(), 1U);
     EXPECT_FALSE(readings[0].error);
@@ -41,9 +41,9 @@ TEST(ReadPath, readsTheCodesOfOnePicture) {
 
 TEST(ReadPath, readsAFolderInTheOrderOfNames) {
     const ScratchFolder folder;
-    save(support::tagPicture({"K00000002B"}), folder / "2.jpg");
-    save(support::tagPicture({"K00000001A"}), folder / "1.png");
-    save(support::tagPicture({}), folder / "3.png");
+    saveTagPicture(support::tagPicture({"K00000002B"}), folder / "2.jpg");
+    saveTagPicture(support::tagPicture({"K00000001A"}), folder / "1.png");
+    saveTagPicture(support::tagPicture({}), folder / "3.png");
     std::ofstream(folder / "notes.txt") << "not a picture";
     const auto readings = readPath(folder.path());
     ASSERT_EQ(readings.size(), 3U);
@@ -56,7 +56,7 @@ TEST(ReadPath, readsAFolderInTheOrderOfNames) {
 TEST(ReadPath, anUnreadableFileIsOneErrorAndTheRestIsRead) {
     const ScratchFolder folder;
     std::ofstream(folder / "1.png") << "words";
-    save(support::tagPicture({"K00000001A"}), folder / "2.png");
+    saveTagPicture(support::tagPicture({"K00000001A"}), folder / "2.png");
     const auto readings = readPath(folder.path());
     ASSERT_EQ(readings.size(), 2U);
     ASSERT_TRUE(readings[0].error);
@@ -79,7 +79,7 @@ TEST(ReadPath, saysWhatIsWrongWithAPath) {
 TEST(ReadPath, cornersAreInThePicturesOwnPixels) {
     const ScratchFolder folder;
     // 5000 x 4000 is shrunk before it is read; the symbol of 33 modules of 30 px stands in the middle.
-    save(support::tagPicture({"K00000001A"}, {5000, 4000}, Qt::lightGray, 30), folder / "big.jpg");
+    saveTagPicture(support::tagPicture({"K00000001A"}, {5000, 4000}, Qt::lightGray, 30), folder / "big.jpg");
     const auto readings = readPath(folder / "big.jpg");
     ASSERT_EQ(readings[0].seen.size(), 1U);
     EXPECT_EQ(readings[0].width, 5000);
@@ -94,7 +94,7 @@ TEST(ReadPath, cornersAreInThePicturesOwnPixels) {
 TEST(ReadPath, tellsProgressAndStopsWhenAsked) {
     const ScratchFolder folder;
     for (const char* name : {"1.png", "2.png", "3.png", "4.png"})
-        save(support::tagPicture({}, {64, 64}), folder / name);
+        saveTagPicture(support::tagPicture({}, {64, 64}), folder / name);
     std::vector<double> shares;
     readPath(folder.path(), {}, [&](const ReadProgress& progress) {
         shares.push_back(progress.share);
@@ -108,7 +108,7 @@ TEST(ReadPath, tellsProgressAndStopsWhenAsked) {
 
 TEST(ReadPath, aGuessInAPictureIsOnlyDoubtful) {
     const ScratchFolder folder;
-    save(support::tagPicture({}, {64, 64}), folder / "1.png");
+    saveTagPicture(support::tagPicture({}, {64, 64}), folder / "1.png");
     ReadPathOptions options;
     options.reader = [](GreyView) {
         SeenCode guess;

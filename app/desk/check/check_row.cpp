@@ -1,6 +1,7 @@
 #include "app/desk/check/check_row.h"
 
 #include "app/common/sentences.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/check/short_reason.h"
 
@@ -14,15 +15,11 @@
 namespace app {
 namespace {
 
-struct Say {
+struct CheckRowText {
     Q_DECLARE_TR_FUNCTIONS(CheckRows)
 };
 
 using Section = CheckRow::Section;
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 CheckRow kitRow(Section section, Mark mark, const QString& key, const QString& title) {
     CheckRow row;
@@ -100,8 +97,8 @@ private:
         }
         // The same people for every line: said once, over them.
         const bool asks = count > 0 && !m_context.askWhom.empty();
-        close(Section::StillToFind, Say::tr("still to find"), QString::number(count), true,
-              asks ? Say::tr("ask %1").arg(listed(m_context.askWhom)) : QString());
+        close(Section::StillToFind, CheckRowText::tr("still to find"), QString::number(count), true,
+              asks ? CheckRowText::tr("ask %1").arg(listed(m_context.askWhom)) : QString());
     }
 
     int addNotReturned(const core::Finding& finding) {
@@ -116,9 +113,9 @@ private:
         CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "line " + text(line.line.kitType),
                               text(line.line.kitType));
         if (line.wanted == 1)
-            row.aside = Say::tr("one");
+            row.aside = CheckRowText::tr("one");
         else
-            row.aside = Say::tr("%1 of %2").arg(line.counted).arg(line.wanted);
+            row.aside = CheckRowText::tr("%1 of %2").arg(line.counted).arg(line.wanted);
         row.remark = remarkOfShort(line);
         row.remarkIsLook =
             std::any_of(m_answer.findings.begin(), m_answer.findings.end(), [&](const auto& f) {
@@ -133,10 +130,10 @@ private:
             if (finding.kind == core::FindingKind::NoFit && finding.kitType == line.line.kitType)
                 return reasonOf(finding);
         QStringList parts;
-        if (!line.withoutPeople.empty()) parts << Say::tr("for %1").arg(listed(line.withoutPeople));
-        if (!line.line.required) parts << Say::tr("not required");
+        if (!line.withoutPeople.empty()) parts << CheckRowText::tr("for %1").arg(listed(line.withoutPeople));
+        if (!line.line.required) parts << CheckRowText::tr("not required");
         if (!line.line.note.empty()) parts << text(line.line.note);
-        return parts.join(Say::tr(" · "));
+        return parts.join(CheckRowText::tr(" · "));
     }
 
     void addLook() {
@@ -147,7 +144,7 @@ private:
             else if (!isUnderFound(finding.code))
                 addItemToLookAt(finding);
         }
-        close(Section::Look, Say::tr("look at this"), QString::number(m_section.size()), false);
+        close(Section::Look, CheckRowText::tr("look at this"), QString::number(m_section.size()), false);
     }
 
     /// Findings about people. Short lines are under "still to find"; the boat's log has a panel of its own.
@@ -156,9 +153,9 @@ private:
             finding.kind != core::FindingKind::PersonNotChecked)
             return;
         const bool fit = finding.kind == core::FindingKind::FitNotChecked;
-        CheckRow row = kitRow(Section::Look, Mark::Look,
-                              QStringLiteral("people %1 %2").arg(fit).arg(listed(finding.people)),
-                              fit ? Say::tr("fit not checked") : Say::tr("whose it is not checked"));
+        CheckRow row = kitRow(
+            Section::Look, Mark::Look, QStringLiteral("people %1 %2").arg(fit).arg(listed(finding.people)),
+            fit ? CheckRowText::tr("fit not checked") : CheckRowText::tr("whose it is not checked"));
         row.remark = reasonOf(finding);
         row.remarkIsLook = true;
         m_section.push_back(row);
@@ -170,7 +167,7 @@ private:
         if (findings.front() != &finding) return;
         const bool unknown = finding.kind == core::FindingKind::UnknownTag;
         CheckRow row = kitRow(Section::Look, Mark::Look, "item " + text(finding.code),
-                              unknown ? Say::tr("unknown tag") : text(finding.kitType));
+                              unknown ? CheckRowText::tr("unknown tag") : text(finding.kitType));
         nameItem(row, finding.code);
         row.counts = m_counts[finding.code];
         remarkOn(row, finding.code);
@@ -199,7 +196,7 @@ private:
         for (const core::LineAnswer& line : m_answer.lines)
             for (const core::LineItem& item : line.items)
                 if (item.counts && isUnderFound(item.code)) addFoundItem(item);
-        close(Section::Found, Say::tr("found"), QString::number(m_section.size()), false);
+        close(Section::Found, CheckRowText::tr("found"), QString::number(m_section.size()), false);
     }
 
     void addFoundItem(const core::LineItem& item) {
@@ -210,7 +207,7 @@ private:
         if (!item.wornBy.empty()) {
             const QString ofDates = row.remark;
             row.remark = whoWearsIt(item);
-            if (!ofDates.isEmpty()) row.remark += Say::tr(" · ") + ofDates;
+            if (!ofDates.isEmpty()) row.remark += CheckRowText::tr(" · ") + ofDates;
         }
         m_section.push_back(row);
     }
@@ -219,14 +216,15 @@ private:
     QString whoWearsIt(const core::LineItem& item) const {
         const QString person = text(item.wornBy);
         const auto found = m_context.worn.find(item.code);
-        if (found == m_context.worn.end()) return Say::tr("for %1").arg(person);
-        if (found->second.person == item.wornBy) return Say::tr("%1's own").arg(person);
+        if (found == m_context.worn.end()) return CheckRowText::tr("for %1").arg(person);
+        if (found->second.person == item.wornBy) return CheckRowText::tr("%1's own").arg(person);
         const QString size = text(found->second.size);
         if (isFitUnchecked(item.wornBy))
-            return size.isEmpty() ? Say::tr("for %1: fit not checked").arg(person)
-                                  : Say::tr("for %1: size %2, fit not checked").arg(person, size);
-        return size.isEmpty() ? Say::tr("for %1").arg(person)
-                              : Say::tr("for %1: size %2 fits by the club's table").arg(person, size);
+            return size.isEmpty() ? CheckRowText::tr("for %1: fit not checked").arg(person)
+                                  : CheckRowText::tr("for %1: size %2, fit not checked").arg(person, size);
+        return size.isEmpty()
+                   ? CheckRowText::tr("for %1").arg(person)
+                   : CheckRowText::tr("for %1: size %2 fits by the club's table").arg(person, size);
     }
 
     bool isFitUnchecked(const std::string& person) const {
@@ -243,8 +241,8 @@ private:
             done += point.state == core::PointState::Done;
             m_section.push_back(pointRow(point));
         }
-        close(Section::Points, Say::tr("points"), Say::tr("%1 of %2").arg(done).arg(m_answer.points.size()),
-              false);
+        close(Section::Points, CheckRowText::tr("points"),
+              CheckRowText::tr("%1 of %2").arg(done).arg(m_answer.points.size()), false);
     }
 
     CheckRow pointRow(const core::PointAnswer& answer) const {
@@ -273,24 +271,25 @@ private:
 
     static QString valueInWords(const core::PointAnswer& answer) {
         if (answer.point.kind == core::PointKind::Look)
-            return answer.state == core::PointState::Done ? Say::tr("looked at") : QString();
+            return answer.state == core::PointState::Done ? CheckRowText::tr("looked at") : QString();
         if (answer.point.kind == core::PointKind::Timed) return secondsInWords(answer.value.value_or(0));
         const QString number = answer.value ? numberInWords(*answer.value) : QStringLiteral("___");
-        return Say::tr("%1 %2").arg(number, text(answer.point.unit));
+        return CheckRowText::tr("%1 %2").arg(number, text(answer.point.unit));
     }
 
     QString remarkOf(const core::PointAnswer& answer) const {
         QStringList parts;
         const QString range = rangeInWords(answer.point);
-        if (answer.state == core::PointState::OutOfRange) parts << Say::tr("out of range");
+        if (answer.state == core::PointState::OutOfRange) parts << CheckRowText::tr("out of range");
         if (!range.isEmpty()) parts << range;
         if (answer.afloat)
-            parts << Say::tr("about %1 kPa afloat").arg(numberInWords(std::round(*answer.afloat * 10) / 10));
-        if (!answer.point.required) parts << Say::tr("not required");
+            parts << CheckRowText::tr("about %1 kPa afloat")
+                         .arg(numberInWords(std::round(*answer.afloat * 10) / 10));
+        if (!answer.point.required) parts << CheckRowText::tr("not required");
         // How to do it is of no use once it is done.
         if (!answer.point.note.empty() && answer.state != core::PointState::Done)
             parts << text(answer.point.note);
-        return parts.join(Say::tr(" · "));
+        return parts.join(CheckRowText::tr(" · "));
     }
 
     static QString rangeInWords(const core::BoatPoint& point) {
@@ -300,9 +299,9 @@ private:
             return timed ? secondsInWords(value) : numberInWords(value);
         };
         const auto& [low, high] = point.limits;
-        if (low && high) return Say::tr("%1 to %2").arg(number(*low), number(*high));
-        if (low) return Say::tr("at least %1").arg(number(*low));
-        return high ? Say::tr("at most %1").arg(number(*high)) : QString();
+        if (low && high) return CheckRowText::tr("%1 to %2").arg(number(*low), number(*high));
+        if (low) return CheckRowText::tr("at least %1").arg(number(*low));
+        return high ? CheckRowText::tr("at most %1").arg(number(*high)) : QString();
     }
 
     const core::CheckAnswer& m_answer;

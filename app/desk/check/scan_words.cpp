@@ -10,20 +10,20 @@
 namespace app {
 namespace {
 
-struct Say {
+struct ScanWordsText {
     Q_DECLARE_TR_FUNCTIONS(ScanWords)
 };
 
 ScanWords ofNewItem(const core::Scanned& scan, const CheckRow* row) {
     if (!row) return {{}, false, Sound::LookAtThis};
     if (row->mark == Mark::Found)
-        return {Say::tr("Found: %1.").arg(withCode(scan)), false, Sound::NewAndFine};
-    return {Say::tr("Look: %1. %2").arg(withCode(scan), row->remark), true, Sound::LookAtThis};
+        return {ScanWordsText::tr("Found: %1.").arg(withCode(scan)), false, Sound::NewAndFine};
+    return {ScanWordsText::tr("Look: %1. %2").arg(withCode(scan), row->remark), true, Sound::LookAtThis};
 }
 
 ScanWords ofUnread(const QString& text) {
     const auto typed = core::TagCode::parse(text.toStdString());
-    const QString said = typed ? Say::tr("%1 is no tag for this check.").arg(text)
+    const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text)
                                : withCapital(errorLine(typed.error())) + QLatin1Char('.');
     return {said, true, Sound::LookAtThis};
 }
@@ -40,14 +40,17 @@ ScanWords wordsOf(const core::Scanned& scan, const QString& text, const CheckRow
     case What::NewItem:
         return ofNewItem(scan, row);
     case What::SeenBefore:
-        return {Say::tr("%1 was seen before; it counts once.").arg(withCode(scan)), false, std::nullopt};
+        return {ScanWordsText::tr("%1 was seen before; it counts once.").arg(withCode(scan)), false,
+                std::nullopt};
     case What::UnknownTag:
-        return {Say::tr("%1 is not in the register. It does not count.").arg(codeInWords(scan.code)), true,
-                Sound::LookAtThis};
+        return {
+            ScanWordsText::tr("%1 is not in the register. It does not count.").arg(codeInWords(scan.code)),
+            true, Sound::LookAtThis};
     case What::PersonNamed:
-        return {Say::tr("%1 is aboard.").arg(QString::fromStdString(scan.name)), false, Sound::NewAndFine};
+        return {ScanWordsText::tr("%1 is aboard.").arg(QString::fromStdString(scan.name)), false,
+                Sound::NewAndFine};
     case What::Ignored:
-        return {Say::tr("Nothing to do for that tag here."), false, std::nullopt};
+        return {ScanWordsText::tr("Nothing to do for that tag here."), false, std::nullopt};
     case What::Unread:
         return ofUnread(text);
     case What::Control:

@@ -9,7 +9,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct ShortReasonText {
     Q_DECLARE_TR_FUNCTIONS(ShortReason)
 };
 
@@ -26,20 +26,22 @@ QString dueDayOf(const core::Finding& finding) {
 
 /// A remark may stay aboard; a thing that does not count may not.
 QString whatToDo(const core::Finding& finding) {
-    return finding.severity == core::Severity::Stop ? Say::tr("Take it out, bring another.")
-                                                    : Say::tr("Have it seen to.");
+    return finding.severity == core::Severity::Stop ? ShortReasonText::tr("Take it out, bring another.")
+                                                    : ShortReasonText::tr("Have it seen to.");
 }
 
 QString overdue(const core::Finding& finding) {
     const QString day = dueDayOf(finding);
-    if (day.isEmpty()) return Say::tr("%1 is due. %2").arg(withCapital(ruleOf(finding)), whatToDo(finding));
-    return Say::tr("%1 was due on %2. %3").arg(withCapital(ruleOf(finding)), day, whatToDo(finding));
+    if (day.isEmpty())
+        return ShortReasonText::tr("%1 is due. %2").arg(withCapital(ruleOf(finding)), whatToDo(finding));
+    return ShortReasonText::tr("%1 was due on %2. %3")
+        .arg(withCapital(ruleOf(finding)), day, whatToDo(finding));
 }
 
 QString outOfDate(const core::Finding& finding) {
     const QString day = dueDayOf(finding);
-    return day.isEmpty() ? Say::tr("Out of date. %1").arg(whatToDo(finding))
-                         : Say::tr("Out of date since %1. %2").arg(day, whatToDo(finding));
+    return day.isEmpty() ? ShortReasonText::tr("Out of date. %1").arg(whatToDo(finding))
+                         : ShortReasonText::tr("Out of date since %1. %2").arg(day, whatToDo(finding));
 }
 
 } // namespace
@@ -51,33 +53,34 @@ QString shortReasonOf(const core::Finding& finding) {
     case FindingKind::ServiceOverdue:
         return overdue(finding);
     case FindingKind::Undated:
-        return Say::tr("No date known for %1. %2").arg(ruleOf(finding), whatToDo(finding));
+        return ShortReasonText::tr("No date known for %1. %2").arg(ruleOf(finding), whatToDo(finding));
     case FindingKind::DueSoon:
-        return dueDayOf(finding).isEmpty() ? reasonOf(finding)
-                                           : Say::tr("due %1: %2").arg(dueDayOf(finding), ruleOf(finding));
+        return dueDayOf(finding).isEmpty()
+                   ? reasonOf(finding)
+                   : ShortReasonText::tr("due %1: %2").arg(dueDayOf(finding), ruleOf(finding));
     case FindingKind::Unserviceable:
-        return Say::tr("Withdrawn, not fit for use. Take it out, bring another.");
+        return ShortReasonText::tr("Withdrawn, not fit for use. Take it out, bring another.");
     case FindingKind::WrittenOff:
-        return Say::tr("Written off. Take it out of the boat.");
+        return ShortReasonText::tr("Written off. Take it out of the boat.");
     case FindingKind::WrongSize:
-        return Say::tr("Size %1 fits nobody aboard.").arg(QString::fromStdString(finding.size));
+        return ShortReasonText::tr("Size %1 fits nobody aboard.").arg(QString::fromStdString(finding.size));
     case FindingKind::OtherPerson:
         return finding.people.empty()
-                   ? Say::tr("Nobody's own.")
-                   : Say::tr("Belongs to %1, who is not aboard.").arg(listed(finding.people));
+                   ? ShortReasonText::tr("Nobody's own.")
+                   : ShortReasonText::tr("Belongs to %1, who is not aboard.").arg(listed(finding.people));
     case FindingKind::OtherBoat:
-        return Say::tr("From %1. It counts here; bring it back after.")
+        return ShortReasonText::tr("From %1. It counts here; bring it back after.")
             .arg(QString::fromStdString(finding.boat));
     case FindingKind::WasMissing:
-        return Say::tr("Was missing, and is found.");
+        return ShortReasonText::tr("Was missing, and is found.");
     case FindingKind::Extra:
-        return Say::tr("More than this boat's list asks for.");
+        return ShortReasonText::tr("More than this boat's list asks for.");
     case FindingKind::Swapped:
-        return Say::tr("Went out on %1.").arg(QString::fromStdString(finding.boat));
+        return ShortReasonText::tr("Went out on %1.").arg(QString::fromStdString(finding.boat));
     case FindingKind::UnknownTag:
-        return Say::tr("Not in the register. It does not count.");
+        return ShortReasonText::tr("Not in the register. It does not count.");
     case FindingKind::LogOpen:
-        return Say::tr("Log: %1").arg(QString::fromStdString(finding.text));
+        return ShortReasonText::tr("Log: %1").arg(QString::fromStdString(finding.text));
     default:
         return reasonOf(finding);
     }

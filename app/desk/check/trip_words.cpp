@@ -10,7 +10,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct TripWordsText {
     Q_DECLARE_TR_FUNCTIONS(Trip)
 };
 
@@ -20,9 +20,9 @@ QDateTime localOf(core::Instant at) {
 
 QString timesInWords(const core::Operation& trip) {
     if (trip.left && trip.back)
-        return Say::tr("%1 to %2").arg(timeInWords(*trip.left), timeInWords(*trip.back));
-    if (trip.left) return Say::tr("left %1").arg(timeInWords(*trip.left));
-    return trip.back ? Say::tr("back %1").arg(timeInWords(*trip.back)) : QString();
+        return TripWordsText::tr("%1 to %2").arg(timeInWords(*trip.left), timeInWords(*trip.back));
+    if (trip.left) return TripWordsText::tr("left %1").arg(timeInWords(*trip.left));
+    return trip.back ? TripWordsText::tr("back %1").arg(timeInWords(*trip.back)) : QString();
 }
 
 } // namespace
@@ -43,12 +43,12 @@ std::optional<core::Instant> timeOn(core::Instant day, const QString& typed) {
 QString tripInWords(const core::Operation& trip) {
     QStringList parts;
     if (const QString times = timesInWords(trip); !times.isEmpty()) parts << times;
-    if (!trip.people.empty()) parts << Say::tr("aboard: %1").arg(listed(trip.people));
-    if (trip.hours) parts << Say::tr("engine %1 h").arg(numberInWords(*trip.hours));
-    if (trip.launches > 1) parts << Say::tr("launched %1 times").arg(trip.launches);
-    if (!trip.fuel.empty()) parts << Say::tr("fuel: %1").arg(QString::fromStdString(trip.fuel));
+    if (!trip.people.empty()) parts << TripWordsText::tr("aboard: %1").arg(listed(trip.people));
+    if (trip.hours) parts << TripWordsText::tr("engine %1 h").arg(numberInWords(*trip.hours));
+    if (trip.launches > 1) parts << TripWordsText::tr("launched %1 times").arg(trip.launches);
+    if (!trip.fuel.empty()) parts << TripWordsText::tr("fuel: %1").arg(QString::fromStdString(trip.fuel));
     if (!trip.incidents.empty()) parts << QString::fromStdString(trip.incidents);
-    return parts.join(Say::tr(" · "));
+    return parts.join(TripWordsText::tr(" · "));
 }
 
 } // namespace app

@@ -11,7 +11,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct MarksText {
     Q_DECLARE_TR_FUNCTIONS(Marks)
 };
 
@@ -20,15 +20,15 @@ struct Say {
 QString wordOf(Mark mark) {
     switch (mark) {
     case Mark::StillToFind:
-        return Say::tr("still to find");
+        return MarksText::tr("still to find");
     case Mark::Look:
-        return Say::tr("look");
+        return MarksText::tr("look");
     case Mark::Found:
-        return Say::tr("found");
+        return MarksText::tr("found");
     case Mark::NotAsked:
         break;
     }
-    return Say::tr("not asked here");
+    return MarksText::tr("not asked here");
 }
 
 QColor toneOf(Mark mark, const Palette& palette) {

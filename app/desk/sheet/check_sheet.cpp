@@ -18,7 +18,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct CheckSheetText {
     Q_DECLARE_TR_FUNCTIONS(CheckSheet)
 };
 
@@ -56,12 +56,15 @@ public:
         m_painter.setPen(QPen(Qt::black, 0.25 * m_mm));
         m_painter.drawLine(QPointF(0, y), QPointF(half, y));
         m_painter.drawLine(QPointF(m_page.width() - half, y), QPointF(m_page.width(), y));
-        text(0, y + 0.6 * m_mm, half, Say::tr("signature: %1").arg(m_sheet.signedBy), fixedFont(9));
-        text(m_page.width() - half, y + 0.6 * m_mm, half, Say::tr("person in charge"), fixedFont(9));
+        text(0, y + 0.6 * m_mm, half, CheckSheetText::tr("signature: %1").arg(m_sheet.signedBy),
+             fixedFont(9));
+        text(m_page.width() - half, y + 0.6 * m_mm, half, CheckSheetText::tr("person in charge"),
+             fixedFont(9));
         y += 6 * m_mm;
         QFont small("DejaVu Sans Mono");
         small.setPointSizeF(6.5);
-        text(0, y, m_page.width(), Say::tr("record %1 · %2").arg(m_sheet.recordHead, m_sheet.atIso), small);
+        text(0, y, m_page.width(),
+             CheckSheetText::tr("record %1 · %2").arg(m_sheet.recordHead, m_sheet.atIso), small);
     }
 
 private:
@@ -93,7 +96,7 @@ private:
     double head(double y) {
         const double width = m_page.width();
         text(0, y, width, m_sheet.club, font(9), Qt::AlignRight);
-        y = text(0, y, width, Say::tr("%1 · %2").arg(m_sheet.boat, m_sheet.phase), font(20, true));
+        y = text(0, y, width, CheckSheetText::tr("%1 · %2").arg(m_sheet.boat, m_sheet.phase), font(20, true));
         y = text(0, y, width, aboardAndWhen(), font(11)) + m_gap;
         const double side = 4.0 * m_mm * m_scale;
         if (m_paint)
@@ -101,23 +104,24 @@ private:
                       QRectF(0, y + 1.2 * m_mm * m_scale, side, side), Qt::black);
         y = text(side + m_gap, y, width - side - m_gap, m_sheet.outcome, font(14, true));
         if (!m_sheet.urgent.isEmpty())
-            y = text(side + m_gap, y, width - side - m_gap, Say::tr("Urgent: %1").arg(m_sheet.urgent),
-                     font(12, true));
+            y = text(side + m_gap, y, width - side - m_gap,
+                     CheckSheetText::tr("Urgent: %1").arg(m_sheet.urgent), font(12, true));
         for (const QString& entry : m_sheet.log)
-            y = text(side + m_gap, y, width - side - m_gap, Say::tr("log entry open: %1").arg(entry),
-                     font(10));
+            y = text(side + m_gap, y, width - side - m_gap,
+                     CheckSheetText::tr("log entry open: %1").arg(entry), font(10));
         if (!m_sheet.trip.isEmpty())
-            y = text(side + m_gap, y, width - side - m_gap, Say::tr("trip: %1").arg(m_sheet.trip), font(10));
+            y = text(side + m_gap, y, width - side - m_gap, CheckSheetText::tr("trip: %1").arg(m_sheet.trip),
+                     font(10));
         return y + m_gap;
     }
 
     QString aboardAndWhen() const {
         QStringList parts{m_sheet.at};
-        if (!m_sheet.aboard.isEmpty()) parts << Say::tr("driver %1").arg(m_sheet.aboard.first());
+        if (!m_sheet.aboard.isEmpty()) parts << CheckSheetText::tr("driver %1").arg(m_sheet.aboard.first());
         if (m_sheet.aboard.size() > 1)
-            parts << Say::tr("crew %1").arg(m_sheet.aboard.mid(1).join(Say::tr(", ")));
-        parts << Say::tr("signed by %1").arg(m_sheet.signedBy);
-        return parts.join(Say::tr(" · "));
+            parts << CheckSheetText::tr("crew %1").arg(m_sheet.aboard.mid(1).join(CheckSheetText::tr(", ")));
+        parts << CheckSheetText::tr("signed by %1").arg(m_sheet.signedBy);
+        return parts.join(CheckSheetText::tr(" · "));
     }
 
     double column(double x, double y, double width, bool points) {

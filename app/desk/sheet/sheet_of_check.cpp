@@ -11,7 +11,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct SheetOfCheckText {
     Q_DECLARE_TR_FUNCTIONS(CheckSheet)
 };
 
@@ -19,7 +19,7 @@ struct Say {
 QString whenSigned(const core::SignedCheck& check) {
     const QString at = inWords(check.at, check.answer.today);
     if (check.at.localDay() != check.answer.today) return at;
-    return Say::tr("%1, %2").arg(at, inWords(check.answer.today));
+    return SheetOfCheckText::tr("%1, %2").arg(at, inWords(check.answer.today));
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "app/common/sentences.h"
 
 #include "scanner/file_fault.h"
+#include "tests/core/days.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -13,9 +14,7 @@ using core::FindingKind;
 using core::Severity;
 using testing::HasSubstr;
 
-core::CalendarDay day(const char* iso) {
-    return *core::CalendarDay::parse(iso);
-}
+using core::day;
 
 std::string said(const Finding& finding) {
     return reasonOf(finding).toStdString();

@@ -1,13 +1,13 @@
 #include "app/common/words.h"
 
+#include "tests/core/days.h"
+
 #include <gtest/gtest.h>
 
 namespace app {
 namespace {
 
-core::CalendarDay day(const char* iso) {
-    return *core::CalendarDay::parse(iso);
-}
+using core::day;
 
 TEST(Words, daysAreSaidAsAPersonSaysThem) {
     EXPECT_EQ(inWords(day("2026-03-01")), QStringLiteral("1 March 2026"));

@@ -7,7 +7,7 @@
 
 namespace {
 
-constexpr std::chrono::seconds patience{60};
+constexpr std::chrono::seconds untilKilled{60};
 
 /// The program itself in a process of its own, driven by what its camera sees.
 class CrashStory : public support::DeskStory {
@@ -72,14 +72,15 @@ TEST_F(CrashStory, killedInTheMidstOfACheckItGoesOnWithTheVerySameLists) {
     support::fakeWebcams().plugIn("shed", "Shed camera", "YUY2,1280,720,30");
     show({"BB60Q6WX54"}); // Grebe's own tag, on the board
     startProgram();
-    ASSERT_TRUE(support::waitFor([&] { return !storedRows().empty(); }, patience)) << "no check was opened";
+    ASSERT_TRUE(support::waitFor([&] { return !storedRows().empty(); }, untilKilled))
+        << "no check was opened";
     show({"PWX3VJVX6Q"});
-    ASSERT_TRUE(support::waitFor([&] { return storedNames() == 1; }, patience));
+    ASSERT_TRUE(support::waitFor([&] { return storedNames() == 1; }, untilKilled));
     show({"PZ3VKS21SH"});
-    ASSERT_TRUE(support::waitFor([&] { return storedNames() == 2; }, patience));
+    ASSERT_TRUE(support::waitFor([&] { return storedNames() == 2; }, untilKilled));
     show({"KFC3K7GM79", "K2P9VZ9SMA", "KBP1BMKPPK", "KR6MF3MV34"});
     for (const char* code : {"KFC3K7GM79", "K2P9VZ9SMA", "KBP1BMKPPK", "KR6MF3MV34"})
-        ASSERT_TRUE(support::waitFor([&] { return isStoredFound(code); }, patience)) << code;
+        ASSERT_TRUE(support::waitFor([&] { return isStoredFound(code); }, untilKilled)) << code;
     killProgram();
     const auto before = storedRows();
     support::fakeWebcams().pullOut("shed");

@@ -9,7 +9,7 @@ namespace core {
 namespace {
 
 /// A rate that is as good as known: the negative binomial then is a Poisson distribution.
-LossRate known(double rate) {
+LossRate knownRate(double rate) {
     return {rate * 1e12, 1e12};
 }
 
@@ -26,7 +26,7 @@ TEST(Spares, chancesAreThoseOfTheCumulativePoissonTable) {
         {5, {.0067, .0404, .1247, .2650, .4405, .6160, .7622, .8666, .9319, .9682, .9863}}};
     for (const Row& row : table)
         for (std::size_t k = 0; k < row.below.size(); ++k)
-            EXPECT_NEAR(chanceOfAtMost(static_cast<int>(k), known(row.mean), 1), row.below[k], 5e-5)
+            EXPECT_NEAR(chanceOfAtMost(static_cast<int>(k), knownRate(row.mean), 1), row.below[k], 5e-5)
                 << row.mean << ' ' << k;
 }
 
@@ -40,17 +40,18 @@ TEST(Spares, areTheFewestThatReachTheConfidence) {
         {.99, {1, 1, 2, 2, 3, 3, 4, 5, 6, 7, 8, 9, 11, 12, 15, 18, 25, 31}}};
     for (const auto& [confidence, spares] : stock)
         for (std::size_t i = 0; i < means.size(); ++i)
-            EXPECT_EQ(sparesFor(known(means[i]), 1, confidence), spares[i]) << confidence << ' ' << means[i];
+            EXPECT_EQ(sparesFor(knownRate(means[i]), 1, confidence), spares[i])
+                << confidence << ' ' << means[i];
     // One hundred and four in a year, 5 % stock-out: 121 (University of Southampton, edshare document 6210).
-    EXPECT_EQ(sparesFor(known(104), 1, .95), 121);
+    EXPECT_EQ(sparesFor(knownRate(104), 1, .95), 121);
 }
 
 TEST(Spares, changeAtTheBreakPoints) {
     // The largest mean for which 0, 1, 2, 3 suffice at 95 %, to five places.
     const std::vector<double> breaks{0.05129, 0.35536, 0.81769, 1.36632, 1.97015, 2.61301};
     for (std::size_t s = 0; s < breaks.size(); ++s) {
-        EXPECT_EQ(sparesFor(known(breaks[s] - 1e-5), 1, .95), static_cast<int>(s));
-        EXPECT_EQ(sparesFor(known(breaks[s] + 1e-5), 1, .95), static_cast<int>(s) + 1);
+        EXPECT_EQ(sparesFor(knownRate(breaks[s] - 1e-5), 1, .95), static_cast<int>(s));
+        EXPECT_EQ(sparesFor(knownRate(breaks[s] + 1e-5), 1, .95), static_cast<int>(s) + 1);
     }
 }
 
@@ -70,7 +71,7 @@ TEST(Spares, areMoreWhenTheRateIsHardlyKnown) {
     EXPECT_EQ(sparesOf({6, 7}, 2), (std::vector<int>{4, 4, 6}));
     EXPECT_EQ(sparesOf({21, 6}, 1), (std::vector<int>{6, 7, 9}));
     EXPECT_EQ(sparesOf({1.5, 3}, 1), (std::vector<int>{2, 2, 3}));
-    EXPECT_EQ(sparesOf(known(.5), 1), (std::vector<int>{1, 2, 3})) << "as if the rate were known";
+    EXPECT_EQ(sparesOf(knownRate(.5), 1), (std::vector<int>{1, 2, 3})) << "as if the rate were known";
     EXPECT_EQ(sparesOf({0.5, 32441}, 90247), (std::vector<int>{4, 6, 11}));
 }
 

@@ -8,7 +8,7 @@
 namespace core {
 namespace {
 
-std::vector<TimedLife> lives(const std::vector<double>& ended, const std::vector<double>& censored) {
+std::vector<TimedLife> timedLives(const std::vector<double>& ended, const std::vector<double>& censored) {
     std::vector<TimedLife> all;
     for (const double time : ended)
         all.push_back({time, true});
@@ -20,8 +20,8 @@ std::vector<TimedLife> lives(const std::vector<double>& ended, const std::vector
 TEST(Weibull, fitsThePublishedFailures) {
     // NIST/SEMATECH e-Handbook 8.4.1.3: ten failures, ten units still running at 500 hours; printed there:
     // scale 606.5280, shape 1.7208, log-likelihood 75.135 (its sign is lost). Last digits by scipy 1.10.
-    const auto fit =
-        fitWeibull(lives({54, 187, 216, 240, 244, 335, 361, 373, 375, 386}, std::vector<double>(10, 500)));
+    const auto fit = fitWeibull(
+        timedLives({54, 187, 216, 240, 244, 335, 361, 373, 375, 386}, std::vector<double>(10, 500)));
     ASSERT_TRUE(fit);
     EXPECT_NEAR(fit->scale, 606.52756, 5e-5);
     EXPECT_NEAR(fit->shape, 1.720797, 5e-7);
@@ -34,8 +34,8 @@ TEST(Weibull, fitsThePublishedFailures) {
 
 TEST(Weibull, fitsTheWorkedExample) {
     // scipy 1.10.
-    const auto fit = fitWeibull(lives({2.1, 3.4, 4.0, 4.7, 5.2, 5.9, 6.3, 7.1},
-                                      {1.0, 2.5, 3.0, 4.5, 5.0, 6.0, 6.5, 7.5, 8, 8, 8, 8}));
+    const auto fit = fitWeibull(timedLives({2.1, 3.4, 4.0, 4.7, 5.2, 5.9, 6.3, 7.1},
+                                           {1.0, 2.5, 3.0, 4.5, 5.0, 6.0, 6.5, 7.5, 8, 8, 8, 8}));
     ASSERT_TRUE(fit);
     EXPECT_NEAR(fit->shape, 2.5763384667, 1e-9);
     EXPECT_NEAR(fit->scale, 8.4439147051, 1e-9);
@@ -46,8 +46,8 @@ TEST(Weibull, fitsTheWorkedExample) {
 }
 
 TEST(Weibull, doesNotDependOnTheUnitOfTime) {
-    const auto days = fitWeibull(lives({210, 340, 400, 470, 520}, {800}));
-    const auto years = fitWeibull(lives({2.10, 3.40, 4.00, 4.70, 5.20}, {8.00}));
+    const auto days = fitWeibull(timedLives({210, 340, 400, 470, 520}, {800}));
+    const auto years = fitWeibull(timedLives({2.10, 3.40, 4.00, 4.70, 5.20}, {8.00}));
     ASSERT_TRUE(days && years);
     EXPECT_NEAR(days->shape, years->shape, 1e-10);
     EXPECT_NEAR(days->scale, 100 * years->scale, 1e-8);
@@ -69,12 +69,12 @@ TEST(Weibull, findsWhatItWasDrawnFrom) {
 
 TEST(Weibull, hasNoFitWhenNothingEndedBeforeTheLongestLife) {
     EXPECT_FALSE(fitWeibull({}));
-    EXPECT_FALSE(fitWeibull(lives({}, {3, 4, 5})));
-    EXPECT_FALSE(fitWeibull(lives({5, 5, 5}, {3, 4})));
-    const auto barely = fitWeibull(lives({4.9, 5, 5}, {3, 4}));
+    EXPECT_FALSE(fitWeibull(timedLives({}, {3, 4, 5})));
+    EXPECT_FALSE(fitWeibull(timedLives({5, 5, 5}, {3, 4})));
+    const auto barely = fitWeibull(timedLives({4.9, 5, 5}, {3, 4}));
     ASSERT_TRUE(barely);
     EXPECT_GT(barely->shape, 10);
-    const auto sameAge = fitWeibull(lives({5, 5, 5}, {6}));
+    const auto sameAge = fitWeibull(timedLives({5, 5, 5}, {6}));
     ASSERT_TRUE(sameAge);
     EXPECT_TRUE(std::isfinite(sameAge->shape) && std::isfinite(sameAge->scale));
 }

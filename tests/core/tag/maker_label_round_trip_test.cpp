@@ -18,7 +18,7 @@ namespace {
 // Labels that a general-purpose encoder makes (zint, with its own GS1 checks) are drawn, read by a
 // general-purpose reader (ZXing) and given to our parser: the element strings are not of our making.
 
-constexpr int currentYear = 2026;
+constexpr int thisYear = 2026;
 
 class Encoder {
 public:
@@ -127,7 +127,7 @@ bool roundTrip(Encoder& encoder, const Elements& elements, const std::string& id
     EXPECT_EQ(read.symbologyIdentifier(), identifier);
     const std::string bytes(read.bytes().asString());
     for (const std::string& transmitted : {bytes, identifier + bytes}) {
-        const auto label = parseMakerLabel(transmitted, currentYear);
+        const auto label = parseMakerLabel(transmitted, thisYear);
         EXPECT_TRUE(label) << text << ": " << (label ? "" : label.error().what);
         if (label) expectSaid(elements, *label);
     }
@@ -200,7 +200,7 @@ TEST(MakerLabelRoundTrip, refusesWhatZintRefuses) {
         std::string text;
         for (const auto& [ai, value] : elements)
             text += fmt::format("({}){}", ai, value);
-        return static_cast<bool>(parseMakerLabel(text, currentYear));
+        return static_cast<bool>(parseMakerLabel(text, thisYear));
     };
     for (const auto& [good, bad] : goodAndBad) {
         Encoder encoder(BARCODE_DATAMATRIX);

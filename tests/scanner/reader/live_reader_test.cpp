@@ -28,7 +28,7 @@ std::set<std::string> textsOf(const std::vector<scanner::SeenCode>& codes) {
 }
 
 // Processor time: the test machine may be busy.
-scanner::LiveReader reader(int milliseconds = 33) {
+scanner::LiveReader liveReader(int milliseconds = 33) {
     return scanner::LiveReader(pictures::isTag, std::chrono::milliseconds(milliseconds),
                                scanner::LiveReader::Clock::Thread);
 }
@@ -37,7 +37,7 @@ scanner::LiveReader reader(int milliseconds = 33) {
 
 TEST(LiveReader, readsWithinSomeFramesAndFollows) {
     const std::string qr = pictures::tagCode(1), matrix = pictures::tagCode(2);
-    auto live = reader();
+    auto live = liveReader();
     std::vector<scanner::SeenCode> codes;
     for (int frame = 0; frame < 12; ++frame)
         codes = live.read(frameWith(qr, matrix, 3 * frame).view());
@@ -50,7 +50,7 @@ TEST(LiveReader, readsWithinSomeFramesAndFollows) {
 }
 
 TEST(LiveReader, tellsEachCodeOnceAFrame) {
-    auto live = reader();
+    auto live = liveReader();
     for (int frame = 0; frame < 40; ++frame) {
         const auto codes = live.read(frameWith(pictures::tagCode(3), "", frame % 5).view());
         EXPECT_EQ(codes.size(), textsOf(codes).size()) << frame;
@@ -59,7 +59,7 @@ TEST(LiveReader, tellsEachCodeOnceAFrame) {
 }
 
 TEST(LiveReader, forgetsWhatHasLeft) {
-    auto live = reader();
+    auto live = liveReader();
     for (int frame = 0; frame < 6; ++frame)
         live.read(frameWith(pictures::tagCode(4), "", 0).view());
     EXPECT_EQ(textsOf(live.read(frameWith(pictures::tagCode(4), "", 1).view())).size(), 1u);
@@ -68,7 +68,7 @@ TEST(LiveReader, forgetsWhatHasLeft) {
 }
 
 TEST(LiveReader, anotherTagInTheSamePlaceIsNotTheOldOne) {
-    auto live = reader();
+    auto live = liveReader();
     for (int frame = 0; frame < 6; ++frame)
         live.read(frameWith(pictures::tagCode(5), "", 0).view());
     std::set<std::string> later;
@@ -78,7 +78,7 @@ TEST(LiveReader, anotherTagInTheSamePlaceIsNotTheOldOne) {
 }
 
 TEST(LiveReader, bearsEmptyFramesAndFramesOfOtherSizes) {
-    auto live = reader();
+    auto live = liveReader();
     EXPECT_TRUE(live.read({}).empty());
     live.read(frameWith(pictures::tagCode(7), "", 0).view());
     const GreyPicture small(20, 10, 128);

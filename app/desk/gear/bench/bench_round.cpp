@@ -1,5 +1,6 @@
 #include "app/desk/gear/bench/bench_round.h"
 
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/gear/shared/plain_list_model.h"
 #include "core/upkeep/same_name.h"
@@ -12,13 +13,9 @@
 namespace app {
 namespace {
 
-struct Say {
+struct BenchRoundText {
     Q_DECLARE_TR_FUNCTIONS(BenchRound)
 };
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 bool isRecorded(core::RuleKind kind) {
     return kind == core::RuleKind::InspectEvery || kind == core::RuleKind::ServiceEvery ||
@@ -36,9 +33,9 @@ bool fits(const BenchScan& scan, const std::vector<core::KitType>& kitTypes, con
 }
 
 QString nameOf(const BenchScan& scan) {
-    if (scan.code.empty()) return Say::tr("unknown: %1").arg(text(scan.text));
+    if (scan.code.empty()) return BenchRoundText::tr("unknown: %1").arg(text(scan.text));
     return scan.size.empty() ? text(scan.kitType)
-                             : Say::tr("%1 (%2)").arg(text(scan.kitType), text(scan.size));
+                             : BenchRoundText::tr("%1 (%2)").arg(text(scan.kitType), text(scan.size));
 }
 
 void addList(std::vector<CheckRow>& all, const QString& key, const QString& title,
@@ -51,10 +48,10 @@ void addList(std::vector<CheckRow>& all, const QString& key, const QString& titl
 CheckRow rowOf(const core::ServiceRound::Recorded& done, Mark mark, const QString& markWord) {
     QStringList remark;
     if (!done.part.empty()) remark << text(done.part);
-    if (done.nextDue) remark << Say::tr("next due %1").arg(inWords(*done.nextDue));
-    if (done.released) remark << Say::tr("serviceable again");
+    if (done.nextDue) remark << BenchRoundText::tr("next due %1").arg(inWords(*done.nextDue));
+    if (done.released) remark << BenchRoundText::tr("serviceable again");
     CheckRow row = plainRow("done " + text(done.code + done.part), mark, markWord, text(done.kitType),
-                            remark.join(Say::tr(" · ")), text(done.code));
+                            remark.join(BenchRoundText::tr(" · ")), text(done.code));
     row.remarkIsLook = false;
     return row;
 }
@@ -63,12 +60,13 @@ std::vector<CheckRow> refusedOf(const BenchOutcome& outcome) {
     std::vector<CheckRow> rows;
     for (const core::ServiceRound* round : {&outcome.passed, &outcome.failed}) {
         for (const core::ServiceRound::Refused& refused : round->refused)
-            rows.push_back(plainRow("refused " + text(refused.code), Mark::Look, Say::tr("not recorded"),
-                                    refused.kitType.empty() ? Say::tr("unknown tag") : text(refused.kitType),
-                                    reasonOf(refused.why), text(refused.code)));
+            rows.push_back(
+                plainRow("refused " + text(refused.code), Mark::Look, BenchRoundText::tr("not recorded"),
+                         refused.kitType.empty() ? BenchRoundText::tr("unknown tag") : text(refused.kitType),
+                         reasonOf(refused.why), text(refused.code)));
         for (const std::string& unread : round->unread)
-            rows.push_back(plainRow("unread " + text(unread), Mark::Look, Say::tr("not recorded"),
-                                    text(unread), Say::tr("This is no tag of this club.")));
+            rows.push_back(plainRow("unread " + text(unread), Mark::Look, BenchRoundText::tr("not recorded"),
+                                    text(unread), BenchRoundText::tr("This is no tag of this club.")));
     }
     return rows;
 }
@@ -78,15 +76,15 @@ std::vector<CheckRow> refusedOf(const BenchOutcome& outcome) {
 QString reasonOf(core::ServiceRound::Refusal why) {
     switch (why) {
     case core::ServiceRound::Refusal::UnknownTag:
-        return Say::tr("The register does not know this tag.");
+        return BenchRoundText::tr("The register does not know this tag.");
     case core::ServiceRound::Refusal::NoSuchRule:
-        return Say::tr("Its kit type has no rule of that name, or it lacks the part.");
+        return BenchRoundText::tr("Its kit type has no rule of that name, or it lacks the part.");
     case core::ServiceRound::Refusal::WrittenOff:
-        return Say::tr("It is written off: take it away.");
+        return BenchRoundText::tr("It is written off: take it away.");
     case core::ServiceRound::Refusal::DoneAlready:
         break;
     }
-    return Say::tr("The same record of that day stands already.");
+    return BenchRoundText::tr("The same record of that day stands already.");
 }
 
 QStringList recordedRulesOf(const std::vector<core::KitType>& kitTypes) {
@@ -135,34 +133,35 @@ std::vector<CheckRow> BenchRound::lines(const std::vector<core::KitType>& kitTyp
         const QString key = "scan " + text(scan->text);
         const QString code = text(scan->code);
         if (scan->code.empty())
-            others.push_back(plainRow(key, Mark::Look, Say::tr("look"), nameOf(*scan),
-                                      Say::tr("It names no kit of this club.")));
+            others.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("look"), nameOf(*scan),
+                                      BenchRoundText::tr("It names no kit of this club.")));
         else if (!rule.isEmpty() && !fits(*scan, kitTypes, rule))
-            others.push_back(plainRow(key, Mark::Look, Say::tr("look"), nameOf(*scan),
-                                      Say::tr("Its kit type has no rule “%1”.").arg(rule), code));
+            others.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("look"), nameOf(*scan),
+                                      BenchRoundText::tr("Its kit type has no rule “%1”.").arg(rule), code));
         else if (scan->failed)
-            failed.push_back(plainRow(key, Mark::Look, Say::tr("failed"), nameOf(*scan),
-                                      Say::tr("failed: it will be withdrawn"), code));
+            failed.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("failed"), nameOf(*scan),
+                                      BenchRoundText::tr("failed: it will be withdrawn"), code));
         else
-            passed.push_back(plainRow(key, Mark::Found, Say::tr("passed"), nameOf(*scan), {}, code));
+            passed.push_back(
+                plainRow(key, Mark::Found, BenchRoundText::tr("passed"), nameOf(*scan), {}, code));
     }
     std::vector<CheckRow> all;
-    addList(all, "failed", Say::tr("failed"), failed);
-    addList(all, "passed", Say::tr("passed"), passed);
-    addList(all, "others", Say::tr("not for this rule"), others);
+    addList(all, "failed", BenchRoundText::tr("failed"), failed);
+    addList(all, "passed", BenchRoundText::tr("passed"), passed);
+    addList(all, "others", BenchRoundText::tr("not for this rule"), others);
     return all;
 }
 
 std::vector<CheckRow> linesOf(const BenchOutcome& outcome) {
     std::vector<CheckRow> failed, passed;
     for (const auto& done : outcome.failed.recorded)
-        failed.push_back(rowOf(done, Mark::Look, Say::tr("failed")));
+        failed.push_back(rowOf(done, Mark::Look, BenchRoundText::tr("failed")));
     for (const auto& done : outcome.passed.recorded)
-        passed.push_back(rowOf(done, Mark::Found, Say::tr("passed")));
+        passed.push_back(rowOf(done, Mark::Found, BenchRoundText::tr("passed")));
     std::vector<CheckRow> all;
-    addList(all, "refused", Say::tr("not recorded"), refusedOf(outcome));
-    addList(all, "failed", Say::tr("recorded as failed, and withdrawn"), failed);
-    addList(all, "passed", Say::tr("recorded as passed"), passed);
+    addList(all, "refused", BenchRoundText::tr("not recorded"), refusedOf(outcome));
+    addList(all, "failed", BenchRoundText::tr("recorded as failed, and withdrawn"), failed);
+    addList(all, "passed", BenchRoundText::tr("recorded as passed"), passed);
     return all;
 }
 
@@ -172,9 +171,9 @@ QString summaryOf(const BenchOutcome& outcome) {
     const auto refused = static_cast<int>(refusedOf(outcome).size());
     QStringList words{counted(passed, QT_TRANSLATE_N_NOOP("Words", "%n recorded as passed"),
                               QT_TRANSLATE_N_NOOP("Words", "%n recorded as passed"))};
-    if (failed) words << Say::tr("%1 as failed").arg(failed);
-    if (refused) words << Say::tr("%1 not recorded").arg(refused);
-    return words.join(Say::tr(", ")) + QLatin1Char('.');
+    if (failed) words << BenchRoundText::tr("%1 as failed").arg(failed);
+    if (refused) words << BenchRoundText::tr("%1 not recorded").arg(refused);
+    return words.join(BenchRoundText::tr(", ")) + QLatin1Char('.');
 }
 
 } // namespace app

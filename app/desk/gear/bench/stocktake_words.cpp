@@ -1,6 +1,7 @@
 #include "app/desk/gear/bench/stocktake_words.h"
 
 #include "app/common/sentences.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/gear/shared/plain_list_model.h"
 
@@ -13,38 +14,37 @@
 namespace app {
 namespace {
 
-struct Say {
+struct StocktakeWordsText {
     Q_DECLARE_TR_FUNCTIONS(Stocktake)
 };
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 bool isNotSeen(const core::Finding& finding) {
     return finding.kind == core::FindingKind::Missing && !finding.code.empty();
 }
 
 QString kitName(const core::Finding& finding) {
-    if (finding.kind == core::FindingKind::UnknownTag) return Say::tr("unknown tag");
-    return finding.size.empty() ? text(finding.kitType)
-                                : Say::tr("%1 (%2)").arg(text(finding.kitType), text(finding.size));
+    if (finding.kind == core::FindingKind::UnknownTag) return StocktakeWordsText::tr("unknown tag");
+    return finding.size.empty()
+               ? text(finding.kitType)
+               : StocktakeWordsText::tr("%1 (%2)").arg(text(finding.kitType), text(finding.size));
 }
 
 /// What is seen at a place that is not its home is no fault there; it is carried home or gets a new one.
 QString remarkOf(const core::Finding& finding) {
     if (finding.kind != core::FindingKind::Extra) return reasonOf(finding);
     return finding.boat.empty()
-               ? Say::tr("It has no home in the register: give it one.")
-               : Say::tr("Its home is %1: carry it there, or give it its home here.").arg(text(finding.boat));
+               ? StocktakeWordsText::tr("It has no home in the register: give it one.")
+               : StocktakeWordsText::tr("Its home is %1: carry it there, or give it its home here.")
+                     .arg(text(finding.boat));
 }
 
 std::vector<CheckRow> notSeen(const core::CheckAnswer& answer) {
     std::vector<CheckRow> rows;
     for (const core::Finding& finding : answer.findings)
         if (isNotSeen(finding))
-            rows.push_back(plainRow("open " + text(finding.code), Mark::StillToFind, Say::tr("still to find"),
-                                    kitName(finding), {}, text(finding.code)));
+            rows.push_back(plainRow("open " + text(finding.code), Mark::StillToFind,
+                                    StocktakeWordsText::tr("still to find"), kitName(finding), {},
+                                    text(finding.code)));
     return rows;
 }
 
@@ -55,7 +55,7 @@ std::vector<CheckRow> toLookAt(const core::CheckAnswer& answer) {
         if (isNotSeen(finding) || finding.code.empty()) continue;
         const auto [at, isNew] = byCode.emplace(finding.code, rows.size());
         if (isNew)
-            rows.push_back(plainRow("item " + text(finding.code), Mark::Look, Say::tr("look"),
+            rows.push_back(plainRow("item " + text(finding.code), Mark::Look, StocktakeWordsText::tr("look"),
                                     kitName(finding), remarkOf(finding), text(finding.code)));
         else
             rows[at->second].remark += QLatin1Char(' ') + remarkOf(finding);
@@ -71,8 +71,9 @@ std::vector<CheckRow> found(const core::CheckAnswer& answer) {
                 std::any_of(answer.findings.begin(), answer.findings.end(),
                             [&](const core::Finding& finding) { return finding.code == item.code; });
             if (!isLookedAt)
-                rows.push_back(plainRow("item " + text(item.code), Mark::Found, Say::tr("found"),
-                                        text(item.kitType), {}, text(item.code)));
+                rows.push_back(plainRow("item " + text(item.code), Mark::Found,
+                                        StocktakeWordsText::tr("found"), text(item.kitType), {},
+                                        text(item.code)));
         }
     return rows;
 }
@@ -87,9 +88,9 @@ std::vector<CheckRow> stocktakeRowsOf(const core::CheckAnswer& answer) {
         all.push_back(headingRow(key, title, QString::number(rows.size())));
         all.insert(all.end(), rows.begin(), rows.end());
     };
-    add("still to find", Say::tr("still to find"), notSeen(answer), true);
-    add("look", Say::tr("look at this"), toLookAt(answer), false);
-    add("found", Say::tr("found"), found(answer), false);
+    add("still to find", StocktakeWordsText::tr("still to find"), notSeen(answer), true);
+    add("look", StocktakeWordsText::tr("look at this"), toLookAt(answer), false);
+    add("found", StocktakeWordsText::tr("found"), found(answer), false);
     return all;
 }
 
@@ -100,10 +101,11 @@ int stillToFindIn(const core::CheckAnswer& answer) {
 QString stocktakeInWords(const core::CheckAnswer& answer) {
     QStringList words;
     const int open = stillToFindIn(answer);
-    words << (open ? Say::tr("%1 still to find").arg(open) : Say::tr("all found that should be there"));
-    words << Say::tr("%1 found").arg(found(answer).size());
-    if (const auto look = toLookAt(answer).size()) words << Say::tr("%1 to look at").arg(look);
-    return Say::tr("%1: %2.").arg(text(answer.boat), words.join(Say::tr(", ")));
+    words << (open ? StocktakeWordsText::tr("%1 still to find").arg(open)
+                   : StocktakeWordsText::tr("all found that should be there"));
+    words << StocktakeWordsText::tr("%1 found").arg(found(answer).size());
+    if (const auto look = toLookAt(answer).size()) words << StocktakeWordsText::tr("%1 to look at").arg(look);
+    return StocktakeWordsText::tr("%1: %2.").arg(text(answer.boat), words.join(StocktakeWordsText::tr(", ")));
 }
 
 } // namespace app

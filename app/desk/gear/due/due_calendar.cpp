@@ -14,7 +14,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct DueCalendarText {
     Q_DECLARE_TR_FUNCTIONS(DueCalendar)
 };
 
@@ -25,7 +25,7 @@ bool holds(const DueFilter& filter, const core::DueRow& row) {
 
 QString kindOf(const core::DueRow& row, const DueFilter& filter) {
     if (filter.kitType.isEmpty()) return QString::fromStdString(row.kitType);
-    return row.size.empty() ? Say::tr("no size") : QString::fromStdString(row.size);
+    return row.size.empty() ? DueCalendarText::tr("no size") : QString::fromStdString(row.size);
 }
 
 /// Kinds by how many due days they have, most first; what is beyond the patterns goes together.
@@ -39,7 +39,7 @@ QStringList kindsOf(const std::vector<core::DueRow>& rows, const DueFilter& filt
     QStringList kinds;
     for (const auto& kind : byCount)
         kinds << kind.first;
-    if (kinds.size() > mostKinds) kinds = kinds.mid(0, mostKinds - 1) << Say::tr("other kit");
+    if (kinds.size() > mostKinds) kinds = kinds.mid(0, mostKinds - 1) << DueCalendarText::tr("other kit");
     return kinds;
 }
 
@@ -50,7 +50,8 @@ int columnOf(const core::DueRow& row, core::CalendarDay today) {
 }
 
 std::vector<DueMonth> emptyMonths(core::CalendarDay today) {
-    std::vector<DueMonth> months{{Say::tr("passed, undated or due now"), Say::tr("passed"), 0, {}, {}}};
+    std::vector<DueMonth> months{
+        {DueCalendarText::tr("passed, undated or due now"), DueCalendarText::tr("passed"), 0, {}, {}}};
     for (int i = 0; i < dueMonths; ++i) {
         const int number = today.month() - 1 + i;
         const int year = today.year() + number / 12;
@@ -67,19 +68,20 @@ Mark markOf(const core::DueRow& row) {
 }
 
 QString markWordOf(Mark mark) {
-    if (mark == Mark::Look) return Say::tr("does not count any more");
-    return mark == Mark::NotAsked ? Say::tr("later") : Say::tr("soon, or remarked");
+    if (mark == Mark::Look) return DueCalendarText::tr("does not count any more");
+    return mark == Mark::NotAsked ? DueCalendarText::tr("later") : DueCalendarText::tr("soon, or remarked");
 }
 
 CheckRow lineOf(const core::DueRow& row) {
     QString title = QString::fromStdString(row.kitType);
-    if (!row.size.empty()) title += Say::tr(" (%1)").arg(QString::fromStdString(row.size));
-    if (!row.boat.empty()) title += Say::tr(" · %1").arg(QString::fromStdString(row.boat));
+    if (!row.size.empty()) title += DueCalendarText::tr(" (%1)").arg(QString::fromStdString(row.size));
+    if (!row.boat.empty()) title += DueCalendarText::tr(" · %1").arg(QString::fromStdString(row.boat));
     const QString part = QString::fromStdString(row.due.rule.part);
     const QString rule = QString::fromStdString(row.due.rule.rule);
-    const QString remark = Say::tr("%1: %2; %3.")
-                               .arg(withCapital(part.isEmpty() ? rule : Say::tr("%1, %2").arg(part, rule)),
-                                    dueInWords(row), explanationOf(row.due));
+    const QString remark =
+        DueCalendarText::tr("%1: %2; %3.")
+            .arg(withCapital(part.isEmpty() ? rule : DueCalendarText::tr("%1, %2").arg(part, rule)),
+                 dueInWords(row), explanationOf(row.due));
     const Mark mark = markOf(row);
     const QString key = QString::fromStdString(row.code + '/' + row.due.rule.part + '/' + row.due.rule.rule);
     return plainRow(key, mark, markWordOf(mark), title, remark, QString::fromStdString(row.code));
@@ -139,21 +141,22 @@ QString inWords(const DueMonth& month, const QStringList& kinds) {
     QStringList parts;
     for (int kind = 0; kind < kinds.size(); ++kind)
         if (const int count = month.counts[static_cast<std::size_t>(kind)]; count > 0)
-            parts << Say::tr("%1 %2").arg(count).arg(kinds[kind]);
-    if (parts.isEmpty()) return Say::tr("%1: nothing.").arg(withCapital(month.name));
-    return Say::tr("%1: %2.").arg(withCapital(month.name), listed(parts));
+            parts << DueCalendarText::tr("%1 %2").arg(count).arg(kinds[kind]);
+    if (parts.isEmpty()) return DueCalendarText::tr("%1: nothing.").arg(withCapital(month.name));
+    return DueCalendarText::tr("%1: %2.").arg(withCapital(month.name), listed(parts));
 }
 
 QString summaryOf(const DueCalendar& calendar) {
     const int passed = static_cast<int>(calendar.months.front().rows.size());
     const QString coming =
         calendar.coming() == 0
-            ? Say::tr("Nothing falls due in 24 months.")
+            ? DueCalendarText::tr("Nothing falls due in 24 months.")
             : counted(calendar.coming(), QT_TRANSLATE_N_NOOP("Words", "%n falls due in 24 months."),
                       QT_TRANSLATE_N_NOOP("Words", "%n fall due in 24 months."));
     if (passed == 0) return coming;
-    return Say::tr("%1 %2").arg(coming, counted(passed, QT_TRANSLATE_N_NOOP("Words", "%n has passed."),
-                                                QT_TRANSLATE_N_NOOP("Words", "%n have passed.")));
+    return DueCalendarText::tr("%1 %2").arg(coming,
+                                            counted(passed, QT_TRANSLATE_N_NOOP("Words", "%n has passed."),
+                                                    QT_TRANSLATE_N_NOOP("Words", "%n have passed.")));
 }
 
 } // namespace app

@@ -1,6 +1,7 @@
 #include "app/desk/gear/kit/kit_words.h"
 
 #include "app/common/sentences.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/gear/record/history_words.h"
 #include "app/desk/gear/shared/plain_list_model.h"
@@ -13,13 +14,9 @@
 namespace app {
 namespace {
 
-struct Say {
+struct KitWordsText {
     Q_DECLARE_TR_FUNCTIONS(Kit)
 };
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 Mark markOf(const core::Item& item) {
     switch (item.state) {
@@ -38,18 +35,18 @@ Mark markOf(const core::Item& item) {
 QString daysOf(const std::optional<core::PartialDay>& made, const std::optional<core::PartialDay>& firstUse,
                const std::optional<core::PartialDay>& stamped) {
     QStringList words;
-    if (made) words << Say::tr("made %1").arg(text(made->text()));
-    if (firstUse) words << Say::tr("first used %1").arg(text(firstUse->text()));
-    if (stamped) words << Say::tr("stamped %1").arg(text(stamped->text()));
-    return words.join(Say::tr(", "));
+    if (made) words << KitWordsText::tr("made %1").arg(text(made->text()));
+    if (firstUse) words << KitWordsText::tr("first used %1").arg(text(firstUse->text()));
+    if (stamped) words << KitWordsText::tr("stamped %1").arg(text(stamped->text()));
+    return words.join(KitWordsText::tr(", "));
 }
 
 /// A count has no day before it is reached.
 QString withoutDay(const core::RuleDue& due) {
-    if (due.state == core::DueState::Undated) return Say::tr("undated");
-    if (due.state != core::DueState::Later) return Say::tr("due now");
-    if (due.rule.kind == core::RuleKind::AfterEvent) return Say::tr("not due: nothing has happened");
-    return Say::tr("not due: %1 of %2")
+    if (due.state == core::DueState::Undated) return KitWordsText::tr("undated");
+    if (due.state != core::DueState::Later) return KitWordsText::tr("due now");
+    if (due.rule.kind == core::RuleKind::AfterEvent) return KitWordsText::tr("not due: nothing has happened");
+    return KitWordsText::tr("not due: %1 of %2")
         .arg(numberInWords(due.counted.value_or(0)), numberInWords(due.rule.n));
 }
 
@@ -58,13 +55,13 @@ QString dayOf(const core::RuleDue& due) {
     const QString day = inWords(*due.due);
     switch (due.state) {
     case core::DueState::Passed:
-        return Say::tr("passed on %1").arg(day);
+        return KitWordsText::tr("passed on %1").arg(day);
     case core::DueState::WithinTolerance:
-        return Say::tr("passed on %1, within tolerance").arg(day);
+        return KitWordsText::tr("passed on %1, within tolerance").arg(day);
     case core::DueState::DueSoon:
-        return Say::tr("due soon, on %1").arg(day);
+        return KitWordsText::tr("due soon, on %1").arg(day);
     default:
-        return Say::tr("due on %1").arg(day);
+        return KitWordsText::tr("due on %1").arg(day);
     }
 }
 
@@ -74,8 +71,9 @@ Mark markOf(const core::RuleDue& due) {
 }
 
 QString markWordOf(const core::RuleDue& due) {
-    if (due.isPassedStop()) return Say::tr("does not count any more");
-    return due.state == core::DueState::Later ? Say::tr("good") : Say::tr("soon, or remarked");
+    if (due.isPassedStop()) return KitWordsText::tr("does not count any more");
+    return due.state == core::DueState::Later ? KitWordsText::tr("good")
+                                              : KitWordsText::tr("soon, or remarked");
 }
 
 class Lines {
@@ -98,17 +96,17 @@ private:
     }
 
     void addDates() {
-        head("dates", Say::tr("dates"), m_answer.dues.size());
+        head("dates", KitWordsText::tr("dates"), m_answer.dues.size());
         for (const core::RuleDue& due : m_answer.dues)
             m_rows.push_back(lineOf(due));
         if (m_answer.dues.empty())
             m_rows.push_back(plainRow("no dates", Mark::NotAsked, {},
-                                      Say::tr("Its kit type has no rule that applies to it")));
+                                      KitWordsText::tr("Its kit type has no rule that applies to it")));
     }
 
     void addParts() {
         if (m_answer.record.parts.empty()) return;
-        head("parts", Say::tr("parts"), m_answer.record.parts.size());
+        head("parts", KitWordsText::tr("parts"), m_answer.record.parts.size());
         for (const core::Part& part : m_answer.record.parts)
             m_rows.push_back(plainRow("part " + text(part.part), Mark::NotAsked, {}, text(part.part),
                                       daysOf(part.made, part.firstUse, part.stamped)));
@@ -116,16 +114,16 @@ private:
 
     void addLog() {
         if (m_answer.openLog.empty()) return;
-        head("log", Say::tr("open in the log"), m_answer.openLog.size());
+        head("log", KitWordsText::tr("open in the log"), m_answer.openLog.size());
         for (const core::LogEntry& entry : m_answer.openLog)
-            m_rows.push_back(
-                plainRow("log " + text(entry.entry), Mark::Look, Say::tr("look"), text(entry.text),
-                         entry.by.empty() ? inWords(entry.day)
-                                          : Say::tr("%1, by %2").arg(inWords(entry.day), text(entry.by))));
+            m_rows.push_back(plainRow(
+                "log " + text(entry.entry), Mark::Look, KitWordsText::tr("look"), text(entry.text),
+                entry.by.empty() ? inWords(entry.day)
+                                 : KitWordsText::tr("%1, by %2").arg(inWords(entry.day), text(entry.by))));
     }
 
     void addHistory() {
-        head("history", Say::tr("history, newest first"), m_answer.history.size());
+        head("history", KitWordsText::tr("history, newest first"), m_answer.history.size());
         const auto lines = linesOf(m_answer.history, m_today);
         m_rows.insert(m_rows.end(), lines.begin(), lines.end());
     }
@@ -139,36 +137,36 @@ private:
 
 QString kitName(const core::Item& item) {
     return item.size.empty() ? text(item.kitType)
-                             : Say::tr("%1 (%2)").arg(text(item.kitType), text(item.size));
+                             : KitWordsText::tr("%1 (%2)").arg(text(item.kitType), text(item.size));
 }
 
 QString homeOf(const core::Item& item) {
     QStringList words{text(item.boat), text(item.place), text(item.person)};
     words.removeAll(QString());
-    return words.isEmpty() ? Say::tr("no home") : words.join(Say::tr(" · "));
+    return words.isEmpty() ? KitWordsText::tr("no home") : words.join(KitWordsText::tr(" · "));
 }
 
 QString stateOf(const core::Item& item) {
     QString words = nameInWords(item.state);
     if (!item.why.empty() && item.state == core::ItemState::WrittenOff)
-        words = Say::tr("%1: %2").arg(words, text(item.why));
+        words = KitWordsText::tr("%1: %2").arg(words, text(item.why));
     return item.since && item.state != core::ItemState::Serviceable
-               ? Say::tr("%1, since %2").arg(words, inWords(*item.since))
+               ? KitWordsText::tr("%1, since %2").arg(words, inWords(*item.since))
                : words;
 }
 
 QString aboutOf(const core::Item& item) {
-    QStringList words{Say::tr("Home: %1").arg(homeOf(item))};
+    QStringList words{KitWordsText::tr("Home: %1").arg(homeOf(item))};
     if (const QString days = daysOf(item.made, item.firstUse, item.stamped); !days.isEmpty()) words << days;
-    if (!item.maker.empty()) words << Say::tr("maker %1").arg(text(item.maker));
-    if (!item.serial.empty()) words << Say::tr("serial %1").arg(text(item.serial));
-    if (!item.batch.empty()) words << Say::tr("batch %1").arg(text(item.batch));
+    if (!item.maker.empty()) words << KitWordsText::tr("maker %1").arg(text(item.maker));
+    if (!item.serial.empty()) words << KitWordsText::tr("serial %1").arg(text(item.serial));
+    if (!item.batch.empty()) words << KitWordsText::tr("batch %1").arg(text(item.batch));
     if (!item.note.empty()) words << text(item.note);
-    return words.join(Say::tr(" · "));
+    return words.join(KitWordsText::tr(" · "));
 }
 
 std::vector<TableColumn> kitColumns() {
-    return {{Say::tr("kit")}, {Say::tr("home")}, {Say::tr("tag")}};
+    return {{KitWordsText::tr("kit")}, {KitWordsText::tr("home")}, {KitWordsText::tr("tag")}};
 }
 
 TableRow rowOf(const core::KitEntry& entry) {
@@ -181,9 +179,10 @@ TableRow rowOf(const core::KitEntry& entry) {
 CheckRow lineOf(const core::RuleDue& due) {
     const QString rule = due.rule.part.empty()
                              ? text(due.rule.rule)
-                             : Say::tr("%1, %2").arg(text(due.rule.part), text(due.rule.rule));
+                             : KitWordsText::tr("%1, %2").arg(text(due.rule.part), text(due.rule.rule));
     return plainRow("due " + rule, markOf(due), markWordOf(due),
-                    Say::tr("%1: %2").arg(withCapital(rule), dayOf(due)), withCapital(explanationOf(due)));
+                    KitWordsText::tr("%1: %2").arg(withCapital(rule), dayOf(due)),
+                    withCapital(explanationOf(due)));
 }
 
 std::vector<CheckRow> linesOf(const ItemAnswer& answer, core::CalendarDay today) {

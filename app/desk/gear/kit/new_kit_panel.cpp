@@ -1,6 +1,7 @@
 #include "app/desk/gear/kit/new_kit_panel.h"
 
 #include "app/common/sentences.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/check/check_list_view.h"
 #include "app/desk/club/club_thread.h"
@@ -28,10 +29,6 @@ namespace app {
 namespace {
 
 constexpr const char* ofPlace = "place:";
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 QLineEdit* edit(QWidget* parent, const char* name) {
     auto* made = new QLineEdit(parent);

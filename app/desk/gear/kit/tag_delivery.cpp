@@ -11,15 +11,16 @@
 namespace app {
 namespace {
 
-struct Say {
+struct TagDeliveryText {
     Q_DECLARE_TR_FUNCTIONS(TagDelivery)
 };
 
 } // namespace
 
 void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::string>& codes, SaidLabel& said) {
-    const QString file =
-        tools.choosers.sheetFile ? tools.choosers.sheetFile(&page, Say::tr("tags.pdf")) : QString();
+    const QString file = tools.choosers.sheetFile
+                             ? tools.choosers.sheetFile(&page, TagDeliveryText::tr("tags.pdf"))
+                             : QString();
     if (file.isEmpty()) return;
     tools.club.ask(
         &page,
@@ -30,7 +31,7 @@ void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::stri
         },
         [&said, file](const core::Result<int>& sheets) {
             if (!sheets) return said.sayError(sheets.error());
-            said.say(Say::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
+            said.say(TagDeliveryText::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
                          .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
                                       QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
                               file));

@@ -1,5 +1,6 @@
 #include "app/desk/gear/log/log_words.h"
 
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/gear/shared/plain_list_model.h"
 
@@ -10,13 +11,9 @@
 namespace app {
 namespace {
 
-struct Say {
+struct LogWordsText {
     Q_DECLARE_TR_FUNCTIONS(ClubLog)
 };
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 bool stops(const LoggedEntry& logged) {
     return !logged.entry.closed && logged.entry.severity == core::Severity::Stop;
@@ -24,16 +21,17 @@ bool stops(const LoggedEntry& logged) {
 
 QString written(const core::LogEntry& entry) {
     return entry.by.empty() ? inWords(entry.day)
-                            : Say::tr("%1, by %2").arg(inWords(entry.day), text(entry.by));
+                            : LogWordsText::tr("%1, by %2").arg(inWords(entry.day), text(entry.by));
 }
 
 CheckRow lineOf(const LoggedEntry& logged) {
     const core::LogEntry& entry = logged.entry;
-    QString remark = Say::tr("%1 · %2").arg(aboutInWords(logged), written(entry));
-    if (stops(logged)) remark += Say::tr(" · stops it until it is closed");
-    if (entry.closed) remark += Say::tr("\nClosed %1: %2").arg(inWords(*entry.closed), text(entry.closing));
+    QString remark = LogWordsText::tr("%1 · %2").arg(aboutInWords(logged), written(entry));
+    if (stops(logged)) remark += LogWordsText::tr(" · stops it until it is closed");
+    if (entry.closed)
+        remark += LogWordsText::tr("\nClosed %1: %2").arg(inWords(*entry.closed), text(entry.closing));
     const Mark mark = entry.closed ? Mark::Found : stops(logged) ? Mark::Look : Mark::StillToFind;
-    const QString word = entry.closed ? Say::tr("closed") : Say::tr("open");
+    const QString word = entry.closed ? LogWordsText::tr("closed") : LogWordsText::tr("open");
     CheckRow row = plainRow(text(entry.entry), mark, word, text(entry.text), remark);
     row.code = row.key; // it is pressed by its id; the code of an item stands in the remark
     return row;
@@ -50,11 +48,11 @@ QString summaryOf(const std::vector<LoggedEntry>& log) {
     const auto open = static_cast<int>(
         std::count_if(log.begin(), log.end(), [](const LoggedEntry& each) { return !each.entry.closed; }));
     const auto stopping = static_cast<int>(std::count_if(log.begin(), log.end(), stops));
-    if (open == 0) return Say::tr("No entry is open.");
+    if (open == 0) return LogWordsText::tr("No entry is open.");
     const QString words = counted(open, QT_TRANSLATE_N_NOOP("Words", "%n entry open"),
                                   QT_TRANSLATE_N_NOOP("Words", "%n entries open"));
-    return stopping ? Say::tr("%1, %2 of them stopping a boat or item.").arg(words).arg(stopping)
-                    : Say::tr("%1.").arg(words);
+    return stopping ? LogWordsText::tr("%1, %2 of them stopping a boat or item.").arg(words).arg(stopping)
+                    : LogWordsText::tr("%1.").arg(words);
 }
 
 std::vector<CheckRow> linesOf(const std::vector<LoggedEntry>& log) {
@@ -73,8 +71,8 @@ std::vector<CheckRow> linesOf(const std::vector<LoggedEntry>& log) {
         for (auto each = from; each != to; ++each)
             rows.push_back(lineOf(*each));
     };
-    add("open", Say::tr("open"), ordered.begin(), firstClosed);
-    add("closed", Say::tr("closed"), firstClosed, ordered.end());
+    add("open", LogWordsText::tr("open"), ordered.begin(), firstClosed);
+    add("closed", LogWordsText::tr("closed"), firstClosed, ordered.end());
     return rows;
 }
 

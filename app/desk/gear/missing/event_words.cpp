@@ -1,5 +1,6 @@
 #include "app/desk/gear/missing/event_words.h"
 
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/gear/shared/plain_list_model.h"
 
@@ -9,20 +10,16 @@
 namespace app {
 namespace {
 
-struct Say {
+struct EventWordsText {
     Q_DECLARE_TR_FUNCTIONS(EventTally)
 };
 
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
-
 QString atInWords(const std::optional<core::Instant>& at, core::CalendarDay today) {
-    return at ? inWords(*at, today) : Say::tr("at a time nobody wrote down");
+    return at ? inWords(*at, today) : EventWordsText::tr("at a time nobody wrote down");
 }
 
 QString byInWords(const std::vector<std::string>& by) {
-    return by.empty() ? QString() : Say::tr(" by %1").arg(listed(by));
+    return by.empty() ? QString() : EventWordsText::tr(" by %1").arg(listed(by));
 }
 
 class Lines {
@@ -46,58 +43,62 @@ private:
         const QString name = text(boat.boat);
         const int out = static_cast<int>(boat.out.size());
         const int back = static_cast<int>(boat.back.size());
-        m_rows.push_back(headingRow("boat " + name, name, Say::tr("%1 of %2 back").arg(back).arg(out)));
-        m_rows.push_back(plainRow(
-            "out " + name, Mark::NotAsked, {},
-            Say::tr("Went out %1%2").arg(atInWords(boat.launchedAt, m_today), byInWords(boat.launchedBy))));
+        m_rows.push_back(
+            headingRow("boat " + name, name, EventWordsText::tr("%1 of %2 back").arg(back).arg(out)));
+        m_rows.push_back(plainRow("out " + name, Mark::NotAsked, {},
+                                  EventWordsText::tr("Went out %1%2")
+                                      .arg(atInWords(boat.launchedAt, m_today), byInWords(boat.launchedBy))));
         if (boat.returnedAt)
             m_rows.push_back(
                 plainRow("back " + name, back == out ? Mark::Found : Mark::NotAsked, {},
-                         Say::tr("Came back %1%2")
+                         EventWordsText::tr("Came back %1%2")
                              .arg(atInWords(boat.returnedAt, m_today), byInWords(boat.returnedBy))));
         else
-            m_rows.push_back(plainRow("back " + name, Mark::StillToFind, Say::tr("out"),
-                                      Say::tr("Is still out, or its return check is not signed")));
+            m_rows.push_back(plainRow("back " + name, Mark::StillToFind, EventWordsText::tr("out"),
+                                      EventWordsText::tr("Is still out, or its return check is not signed")));
         for (const std::string& code : boat.notReturned)
-            m_rows.push_back(plainRow("lost " + text(code), boat.returnedAt ? Mark::Look : Mark::StillToFind,
-                                      Say::tr("not seen since"), kitTypeOf(code),
-                                      Say::tr("no check has seen it since it went out on %1").arg(name),
-                                      text(code)));
+            m_rows.push_back(plainRow(
+                "lost " + text(code), boat.returnedAt ? Mark::Look : Mark::StillToFind,
+                EventWordsText::tr("not seen since"), kitTypeOf(code),
+                EventWordsText::tr("no check has seen it since it went out on %1").arg(name), text(code)));
     }
 
     void addSwaps() {
         if (m_tally.swaps.empty()) return;
-        m_rows.push_back(
-            headingRow("swaps", Say::tr("came back on another boat"), QString::number(m_tally.swaps.size())));
+        m_rows.push_back(headingRow("swaps", EventWordsText::tr("came back on another boat"),
+                                    QString::number(m_tally.swaps.size())));
         for (const core::Swap& swap : m_tally.swaps)
-            m_rows.push_back(plainRow("swap " + text(swap.code), Mark::Look, Say::tr("on another boat"),
-                                      text(swap.kitType), undoOf(swap), text(swap.code)));
+            m_rows.push_back(plainRow("swap " + text(swap.code), Mark::Look,
+                                      EventWordsText::tr("on another boat"), text(swap.kitType), undoOf(swap),
+                                      text(swap.code)));
     }
 
     static QString undoOf(const core::Swap& swap) {
         const QString out = text(swap.wentOutOn), back = text(swap.cameBackOn);
         if (swap.against.empty())
-            return Say::tr("Went out on %1, came back on %2. Carry it back to %1.").arg(out, back);
-        return Say::tr("Went out on %1, came back on %2; %3 went the other way. Change the two over: this "
-                       "one to %1, %3 to %2.")
+            return EventWordsText::tr("Went out on %1, came back on %2. Carry it back to %1.").arg(out, back);
+        return EventWordsText::tr(
+                   "Went out on %1, came back on %2; %3 went the other way. Change the two over: this "
+                   "one to %1, %3 to %2.")
             .arg(out, back, codeInWords(swap.against));
     }
 
     void addMissing() {
-        m_rows.push_back(
-            headingRow("missing", Say::tr("missing now"), QString::number(m_tally.missing.size())));
+        m_rows.push_back(headingRow("missing", EventWordsText::tr("missing now"),
+                                    QString::number(m_tally.missing.size())));
         for (const core::MissingItem& item : m_tally.missing)
-            m_rows.push_back(plainRow("missing " + text(item.code), Mark::StillToFind, Say::tr("missing"),
-                                      text(item.kitType), Say::tr("went out on %1").arg(text(item.boat)),
+            m_rows.push_back(plainRow("missing " + text(item.code), Mark::StillToFind,
+                                      EventWordsText::tr("missing"), text(item.kitType),
+                                      EventWordsText::tr("went out on %1").arg(text(item.boat)),
                                       text(item.code)));
         if (m_tally.missing.empty())
-            m_rows.push_back(
-                plainRow("missing none", Mark::Found, {}, Say::tr("Nothing that went out is missing")));
+            m_rows.push_back(plainRow("missing none", Mark::Found, {},
+                                      EventWordsText::tr("Nothing that went out is missing")));
     }
 
     QString kitTypeOf(const std::string& code) const {
         const auto found = m_kitTypes.find(code);
-        return found == m_kitTypes.end() ? Say::tr("kit") : text(found->second);
+        return found == m_kitTypes.end() ? EventWordsText::tr("kit") : text(found->second);
     }
 
     const core::EventTally& m_tally;
@@ -119,15 +120,16 @@ QString summaryOf(const core::EventTally& tally) {
     int swapped = 0;
     for (const core::Swap& swap : tally.swaps)
         swapped += swap.against.empty() ? 1 : 2;
-    QStringList words{Say::tr("%1 went out on %2")
+    QStringList words{EventWordsText::tr("%1 went out on %2")
                           .arg(counted(out, QT_TRANSLATE_N_NOOP("Words", "%n item"),
                                        QT_TRANSLATE_N_NOOP("Words", "%n items")),
                                counted(boats, QT_TRANSLATE_N_NOOP("Words", "%n boat"),
                                        QT_TRANSLATE_N_NOOP("Words", "%n boats"))),
-                      Say::tr("%1 came back on their own").arg(back)};
-    if (swapped) words << Say::tr("%1 on another").arg(swapped);
-    words << (missing ? Say::tr("%1 missing now").arg(missing) : Say::tr("nothing missing now"));
-    return words.join(Say::tr(", ")) + QLatin1Char('.');
+                      EventWordsText::tr("%1 came back on their own").arg(back)};
+    if (swapped) words << EventWordsText::tr("%1 on another").arg(swapped);
+    words << (missing ? EventWordsText::tr("%1 missing now").arg(missing)
+                      : EventWordsText::tr("nothing missing now"));
+    return words.join(EventWordsText::tr(", ")) + QLatin1Char('.');
 }
 
 std::vector<CheckRow> linesOf(const core::EventTally& tally,

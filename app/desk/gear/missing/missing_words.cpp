@@ -1,6 +1,7 @@
 #include "app/desk/gear/missing/missing_words.h"
 
 #include "app/common/sentences.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/gear/shared/plain_list_model.h"
 
@@ -11,15 +12,11 @@
 namespace app {
 namespace {
 
-struct Say {
+struct MissingWordsText {
     Q_DECLARE_TR_FUNCTIONS(MissingList)
 };
 
 using What = core::ChainLink::What;
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 const core::ChainLink* linkOf(const core::MissingItem& item, What what) {
     const auto found = std::find_if(item.chain.begin(), item.chain.end(),
@@ -34,18 +31,19 @@ bool areAmong(const std::vector<std::string>& some, const std::vector<std::strin
 }
 
 QString howLong(const core::MissingItem& item, core::CalendarDay today) {
-    if (!item.since) return Say::tr("nobody knows since when");
+    if (!item.since) return MissingWordsText::tr("nobody knows since when");
     const int days = core::daysBetween(*item.since, today);
-    if (days <= 0) return Say::tr("since today");
-    return Say::tr("since %1, %2")
+    if (days <= 0) return MissingWordsText::tr("since today");
+    return MissingWordsText::tr("since %1, %2")
         .arg(inWords(*item.since),
              counted(days, QT_TRANSLATE_N_NOOP("Words", "%n day"), QT_TRANSLATE_N_NOOP("Words", "%n days")));
 }
 
 QString lostFrom(const core::MissingItem& item) {
     if (const core::ChainLink* seen = linkOf(item, What::Seen); seen && !seen->where.empty())
-        return Say::tr("last seen: %1").arg(text(seen->where));
-    return item.boat.empty() ? Say::tr("no check has seen it") : Say::tr("of %1").arg(text(item.boat));
+        return MissingWordsText::tr("last seen: %1").arg(text(seen->where));
+    return item.boat.empty() ? MissingWordsText::tr("no check has seen it")
+                             : MissingWordsText::tr("of %1").arg(text(item.boat));
 }
 
 Mark markOf(const core::ChainLink& link) {
@@ -56,22 +54,22 @@ Mark markOf(const core::ChainLink& link) {
 } // namespace
 
 QString summaryOf(const std::vector<core::MissingItem>& missing) {
-    if (missing.empty()) return Say::tr("Nothing is missing.");
+    if (missing.empty()) return MissingWordsText::tr("Nothing is missing.");
     const QString count =
         counted(static_cast<int>(missing.size()), QT_TRANSLATE_N_NOOP("Words", "%n item missing"),
                 QT_TRANSLATE_N_NOOP("Words", "%n items missing"));
     const core::MissingItem& longest = missing.front();
-    if (!longest.since) return Say::tr("%1.").arg(count);
-    return Say::tr("%1. The longest: %2, since %3.")
+    if (!longest.since) return MissingWordsText::tr("%1.").arg(count);
+    return MissingWordsText::tr("%1. The longest: %2, since %3.")
         .arg(count, text(longest.kitType), inWords(*longest.since));
 }
 
 std::vector<CheckRow> linesOf(const std::vector<core::MissingItem>& missing, core::CalendarDay today) {
     std::vector<CheckRow> rows;
     for (const core::MissingItem& item : missing)
-        rows.push_back(plainRow(text(item.code), Mark::StillToFind, Say::tr("missing"), text(item.kitType),
-                                Say::tr("%1 · %2").arg(howLong(item, today), lostFrom(item)),
-                                text(item.code)));
+        rows.push_back(plainRow(
+            text(item.code), Mark::StillToFind, MissingWordsText::tr("missing"), text(item.kitType),
+            MissingWordsText::tr("%1 · %2").arg(howLong(item, today), lostFrom(item)), text(item.code)));
     return rows;
 }
 
@@ -89,14 +87,17 @@ QStringList nextStepsOf(const core::MissingItem& item) {
     const core::ChainLink* seen = linkOf(item, What::Seen);
     const core::ChainLink* missed = linkOf(item, What::NotReturned);
     if (launched && !launched->by.empty())
-        steps << Say::tr("Ask %1, who took it out on %2.").arg(listed(launched->by), text(launched->where));
+        steps << MissingWordsText::tr("Ask %1, who took it out on %2.")
+                     .arg(listed(launched->by), text(launched->where));
     if (missed && !missed->by.empty() && !(launched && areAmong(missed->by, launched->by)))
-        steps << Say::tr("Ask %1, who signed the check that did not see it.").arg(listed(missed->by));
+        steps << MissingWordsText::tr("Ask %1, who signed the check that did not see it.")
+                     .arg(listed(missed->by));
     if (seen && !seen->where.empty())
-        steps << Say::tr("Look at %1, where it was seen last.").arg(text(seen->where));
+        steps << MissingWordsText::tr("Look at %1, where it was seen last.").arg(text(seen->where));
     if (!item.boat.empty() && (!seen || seen->where != item.boat))
-        steps << Say::tr("Look through %1 and what is stowed with it.").arg(text(item.boat));
-    if (steps.isEmpty()) steps << Say::tr("No check has seen it: look through every boat and shelf.");
+        steps << MissingWordsText::tr("Look through %1 and what is stowed with it.").arg(text(item.boat));
+    if (steps.isEmpty())
+        steps << MissingWordsText::tr("No check has seen it: look through every boat and shelf.");
     return steps;
 }
 

@@ -20,7 +20,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct GearPagesText {
     Q_DECLARE_TR_FUNCTIONS(GearPages)
 };
 
@@ -54,19 +54,24 @@ void addGearPages(GearOffice& office, const GearTools& given) {
     const auto add = [&](const char* id, const QString& name, const char* keys, auto make) {
         office.addPage(id, name, QKeySequence(keys), make);
     };
-    add("missing", Say::tr("&Missing"), "Alt+1", [tools](QWidget* in) { return new MissingPage(tools, in); });
-    add("events", Say::tr("&Events"), "Alt+2", [tools](QWidget* in) { return new EventPage(tools, in); });
-    add("kit", Say::tr("&Kit"), "Alt+3", [tools](QWidget* in) { return new KitPage(tools, in); });
-    add("bench", Say::tr("&Bench"), "Alt+4", [tools](QWidget* in) { return new BenchPage(tools, in); });
-    add("stocktake", Say::tr("&Stocktake"), "Alt+5",
+    add("missing", GearPagesText::tr("&Missing"), "Alt+1",
+        [tools](QWidget* in) { return new MissingPage(tools, in); });
+    add("events", GearPagesText::tr("&Events"), "Alt+2",
+        [tools](QWidget* in) { return new EventPage(tools, in); });
+    add("kit", GearPagesText::tr("&Kit"), "Alt+3", [tools](QWidget* in) { return new KitPage(tools, in); });
+    add("bench", GearPagesText::tr("&Bench"), "Alt+4",
+        [tools](QWidget* in) { return new BenchPage(tools, in); });
+    add("stocktake", GearPagesText::tr("&Stocktake"), "Alt+5",
         [tools](QWidget* in) { return new StocktakePage(tools, in); });
-    add("log", Say::tr("&Log"), "Alt+6", [tools](QWidget* in) { return new LogPage(tools, in); });
-    add("ready", Say::tr("Make &ready"), "Alt+7", [tools](QWidget* in) { return new ReadyPage(tools, in); });
-    add("due", Say::tr("&Due"), "Alt+8", [tools](QWidget* in) { return new DuePage(tools, in); });
-    add("replace", Say::tr("Re&placement"), "Alt+9",
+    add("log", GearPagesText::tr("&Log"), "Alt+6", [tools](QWidget* in) { return new LogPage(tools, in); });
+    add("ready", GearPagesText::tr("Make &ready"), "Alt+7",
+        [tools](QWidget* in) { return new ReadyPage(tools, in); });
+    add("due", GearPagesText::tr("&Due"), "Alt+8", [tools](QWidget* in) { return new DuePage(tools, in); });
+    add("replace", GearPagesText::tr("Re&placement"), "Alt+9",
         [tools](QWidget* in) { return new ReplacePage(tools, in); });
-    add("tags", Say::tr("&Tags"), "Alt+0", [tools](QWidget* in) { return new TagsPage(tools, in); });
-    add("record", Say::tr("Rec&ord"), "Ctrl+Alt+1",
+    add("tags", GearPagesText::tr("&Tags"), "Alt+0",
+        [tools](QWidget* in) { return new TagsPage(tools, in); });
+    add("record", GearPagesText::tr("Rec&ord"), "Ctrl+Alt+1",
         [tools](QWidget* in) { return new RecordPage(tools, in); });
 }
 

@@ -19,7 +19,7 @@
 namespace app {
 namespace {
 
-struct Say {
+struct EvidenceSheetText {
     Q_DECLARE_TR_FUNCTIONS(EvidenceSheet)
 };
 
@@ -81,7 +81,7 @@ private:
     void head() {
         draw({0, 0, m_page.width(), 6 * m_mm}, m_sheet.club, font(9), Qt::AlignRight);
         m_y = 0;
-        paragraph(Say::tr("%1 · what was aboard").arg(m_sheet.boat), font(20, true));
+        paragraph(EvidenceSheetText::tr("%1 · what was aboard").arg(m_sheet.boat), font(20, true));
         paragraph(m_sheet.answer, font(13, true), 2);
         for (const QString& line : m_sheet.more)
             paragraph(line, font(10.5));
@@ -108,7 +108,7 @@ private:
         m_device.newPage();
         ++m_number;
         m_y = 0;
-        paragraph(Say::tr("%1 at %2").arg(m_sheet.boat, m_sheet.on), font(11, true), 3);
+        paragraph(EvidenceSheetText::tr("%1 at %2").arg(m_sheet.boat, m_sheet.on), font(11, true), 3);
     }
 
     void foot() {
@@ -116,8 +116,10 @@ private:
         m_painter.setPen(QPen(Qt::black, 0.25 * m_mm));
         m_painter.drawLine(QPointF(0, y), QPointF(m_page.width() * 0.47, y));
         y += 0.6 * m_mm;
-        draw({0, y, m_page.width(), 5 * m_mm}, Say::tr("taken from the record by, day"), font(9));
-        draw({0, y, m_page.width(), 5 * m_mm}, Say::tr("page %1").arg(m_number), font(9), Qt::AlignRight);
+        draw({0, y, m_page.width(), 5 * m_mm}, EvidenceSheetText::tr("taken from the record by, day"),
+             font(9));
+        draw({0, y, m_page.width(), 5 * m_mm}, EvidenceSheetText::tr("page %1").arg(m_number), font(9),
+             Qt::AlignRight);
         y += 5.5 * m_mm;
         for (const QString& line : m_sheet.proof) {
             const double height = heightOf(line, codeFont(6.5), m_page.width());

@@ -1,6 +1,7 @@
 #include "app/desk/gear/record/evidence_sheet.h"
 
 #include "app/common/sentences.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/gear/shared/plain_list_model.h"
 
@@ -9,16 +10,12 @@
 namespace app {
 namespace {
 
-struct Say {
+struct EvidenceWordsText {
     Q_DECLARE_TR_FUNCTIONS(EvidenceSheet)
 };
 
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
-
 QString signedInWords(const core::SignedCheck& check, core::CalendarDay today) {
-    return Say::tr("signed by %1, %2: %3")
+    return EvidenceWordsText::tr("signed by %1, %2: %3")
         .arg(text(check.by), inWords(check.at, today), outcomeOf(check.answer));
 }
 
@@ -26,10 +23,12 @@ QString answerOf(const core::Evidence& evidence, core::CalendarDay today) {
     const QString boat = text(evidence.boat);
     const QString on = inWords(evidence.on, today);
     if (!evidence.launch)
-        return Say::tr("No launch check of %1 was signed until %2: the record does not say what was aboard.")
+        return EvidenceWordsText::tr(
+                   "No launch check of %1 was signed until %2: the record does not say what was aboard.")
             .arg(boat, on);
-    if (!evidence.out) return Say::tr("%1 was in at %2: nothing was out with it.").arg(boat, on);
-    return Say::tr("%1 was out at %2, with %3 aboard.")
+    if (!evidence.out)
+        return EvidenceWordsText::tr("%1 was in at %2: nothing was out with it.").arg(boat, on);
+    return EvidenceWordsText::tr("%1 was out at %2, with %3 aboard.")
         .arg(boat, on,
              counted(static_cast<int>(evidence.aboard.size()), QT_TRANSLATE_N_NOOP("Words", "%n item"),
                      QT_TRANSLATE_N_NOOP("Words", "%n items")));
@@ -38,41 +37,48 @@ QString answerOf(const core::Evidence& evidence, core::CalendarDay today) {
 QStringList moreOf(const core::Evidence& evidence, core::CalendarDay today) {
     QStringList lines;
     if (!evidence.launch) return lines;
-    if (!evidence.people.empty()) lines << Say::tr("People aboard: %1.").arg(listed(evidence.people));
-    lines << Say::tr("Launch check %1.").arg(signedInWords(*evidence.launch, today));
+    if (!evidence.people.empty())
+        lines << EvidenceWordsText::tr("People aboard: %1.").arg(listed(evidence.people));
+    lines << EvidenceWordsText::tr("Launch check %1.").arg(signedInWords(*evidence.launch, today));
     if (!evidence.launch->urgent.empty())
-        lines << Say::tr("Launched urgent: %1.").arg(text(evidence.launch->urgent));
-    lines << (evidence.back ? Say::tr("Return check %1.").arg(signedInWords(*evidence.back, today))
-                            : Say::tr("No return check has been signed since."));
+        lines << EvidenceWordsText::tr("Launched urgent: %1.").arg(text(evidence.launch->urgent));
+    lines << (evidence.back
+                  ? EvidenceWordsText::tr("Return check %1.").arg(signedInWords(*evidence.back, today))
+                  : EvidenceWordsText::tr("No return check has been signed since."));
     return lines;
 }
 
 QString dateInWords(const core::AboardItem& item) {
-    if (!item.inDate) return Say::tr("undated by the rules of that day");
+    if (!item.inDate) return EvidenceWordsText::tr("undated by the rules of that day");
     const QString due = item.due ? inWords(*item.due) : QString();
     if (!*item.inDate)
-        return due.isEmpty() ? Say::tr("out of date by the rules of that day")
-                             : Say::tr("out of date by the rules of that day: %1").arg(due);
-    return due.isEmpty() ? Say::tr("no date to pass") : Say::tr("in date until %1").arg(due);
+        return due.isEmpty() ? EvidenceWordsText::tr("out of date by the rules of that day")
+                             : EvidenceWordsText::tr("out of date by the rules of that day: %1").arg(due);
+    return due.isEmpty() ? EvidenceWordsText::tr("no date to pass")
+                         : EvidenceWordsText::tr("in date until %1").arg(due);
 }
 
 QString meansOf(const std::string& seenBy) {
-    if (seenBy == "camera") return Say::tr("by the camera");
-    if (seenBy == "picture") return Say::tr("in a picture");
-    return seenBy == "scanner" ? Say::tr("by a hand-held scanner") : Say::tr("typed");
+    if (seenBy == "camera") return EvidenceWordsText::tr("by the camera");
+    if (seenBy == "picture") return EvidenceWordsText::tr("in a picture");
+    return seenBy == "scanner" ? EvidenceWordsText::tr("by a hand-held scanner")
+                               : EvidenceWordsText::tr("typed");
 }
 
 CheckRow rowOf(const core::AboardItem& item, core::CalendarDay today) {
-    QStringList parts{item.counted ? Say::tr("counted for the manifest") : Say::tr("counted for no line"),
+    QStringList parts{item.counted ? EvidenceWordsText::tr("counted for the manifest")
+                                   : EvidenceWordsText::tr("counted for no line"),
                       dateInWords(item)};
-    if (!item.wornBy.empty()) parts << Say::tr("worn by %1").arg(text(item.wornBy));
-    if (item.seenAt) parts << Say::tr("seen %1 %2").arg(inWords(*item.seenAt, today), meansOf(item.seenBy));
+    if (!item.wornBy.empty()) parts << EvidenceWordsText::tr("worn by %1").arg(text(item.wornBy));
+    if (item.seenAt)
+        parts << EvidenceWordsText::tr("seen %1 %2").arg(inWords(*item.seenAt, today), meansOf(item.seenBy));
     const bool isInDate = item.inDate.value_or(false);
     const Mark mark = !isInDate ? Mark::Look : item.counted ? Mark::Found : Mark::NotAsked;
-    const QString name =
-        item.kitType.empty() ? Say::tr("a tag that the register did not know") : text(item.kitType);
-    return plainRow(text(item.code), mark, mark == Mark::Look ? Say::tr("look") : QString(), name,
-                    withCapital(parts.join(Say::tr(", "))) + QLatin1Char('.'), text(item.code));
+    const QString name = item.kitType.empty() ? EvidenceWordsText::tr("a tag that the register did not know")
+                                              : text(item.kitType);
+    return plainRow(text(item.code), mark, mark == Mark::Look ? EvidenceWordsText::tr("look") : QString(),
+                    name, withCapital(parts.join(EvidenceWordsText::tr(", "))) + QLatin1Char('.'),
+                    text(item.code));
 }
 
 } // namespace
@@ -89,10 +95,10 @@ EvidenceSheet evidenceSheetOf(const core::Evidence& evidence, const QString& clu
     for (const core::AboardItem& item : evidence.aboard)
         sheet.rows.push_back(rowOf(item, today));
     if (evidence.launch)
-        sheet.proof << Say::tr("The signature is number %1 of machine %2: %3")
+        sheet.proof << EvidenceWordsText::tr("The signature is number %1 of machine %2: %3")
                            .arg(evidence.seq)
                            .arg(text(evidence.device), text(evidence.factHash));
-    sheet.proof << Say::tr("The record's newest hash: %1").arg(text(evidence.head));
+    sheet.proof << EvidenceWordsText::tr("The record's newest hash: %1").arg(text(evidence.head));
     return sheet;
 }
 

@@ -8,14 +8,14 @@
 namespace app {
 namespace {
 
-struct Say {
+struct TagChoiceText {
     Q_DECLARE_TR_FUNCTIONS(TagChoice)
 };
 
 /// The first letter of a tag code is its class: kit, boat, person.
 QString kindOf(const core::TagLabel& tag) {
-    if (tag.code.starts_with('B')) return Say::tr("boats");
-    if (tag.code.starts_with('P')) return Say::tr("people");
+    if (tag.code.starts_with('B')) return TagChoiceText::tr("boats");
+    if (tag.code.starts_with('P')) return TagChoiceText::tr("people");
     return QString::fromStdString(tag.name);
 }
 
@@ -69,10 +69,10 @@ std::vector<CheckRow> TagChoice::lines() const {
         const bool isOut = m_leftOut.contains(code);
         const QString owner = QString::fromStdString(tag.owner);
         lines.push_back(plainRow(code, isOut ? Mark::NotAsked : Mark::Found,
-                                 isOut ? Say::tr("left out") : Say::tr("to print"),
+                                 isOut ? TagChoiceText::tr("left out") : TagChoiceText::tr("to print"),
                                  QString::fromStdString(tag.name),
-                                 isOut && owner.isEmpty() ? Say::tr("left out")
-                                 : isOut                  ? Say::tr("%1 · left out").arg(owner)
+                                 isOut && owner.isEmpty() ? TagChoiceText::tr("left out")
+                                 : isOut                  ? TagChoiceText::tr("%1 · left out").arg(owner)
                                                           : owner,
                                  code));
     }

@@ -4,10 +4,10 @@ using support::GearStory;
 
 namespace {
 
-// Of demo/club/items.csv: life jackets at their places, and an oar, which has no float test.
+// Of demo/club/items.csv: life jackets at their places, and an oarAtPlace, which has no float test.
 constexpr const char* jacketL = "KT017638PE";
 constexpr const char* jacketM = "K30268QHAF";
-constexpr const char* oar = "KFGQ9XHHKJ";
+constexpr const char* oarAtPlace = "KFGQ9XHHKJ";
 
 class BenchStory : public GearStory {
 protected:
@@ -54,14 +54,14 @@ TEST_F(BenchStory, whatTheRuleDoesNotFitIsSaidBeforeAndNotRecorded) {
     openOffice("bench");
     choose("benchRuleBox", "float test");
     focus("benchList");
-    typeCode(oar);
+    typeCode(oarAtPlace);
     typeCode("KZZZZZZZZZ");
-    EXPECT_EQ(headingOf("benchList", oar), "not for this rule");
+    EXPECT_EQ(headingOf("benchList", oarAtPlace), "not for this rule");
     EXPECT_FALSE(child("benchRecordButton")->isEnabled());
     typeCode(jacketL);
     pressButton("benchRecordButton");
-    EXPECT_EQ(headingOf("benchList", oar), "not recorded");
-    EXPECT_TRUE(recordsOf(oar).empty());
+    EXPECT_EQ(headingOf("benchList", oarAtPlace), "not recorded");
+    EXPECT_TRUE(recordsOf(oarAtPlace).empty());
     EXPECT_EQ(recordsOf(jacketL).size(), 1u);
 }
 

@@ -16,7 +16,7 @@ namespace {
 // Of demo/club/items.csv.
 constexpr const char* inflatableJacket = "K5M9AR38J5"; // with a cylinder, and it went off in the reeds
 constexpr const char* brokenKnife = "KF9DPHVFJK";      // unserviceable
-constexpr const char* oar = "KFGQ9XHHKJ";
+constexpr const char* anOar = "KFGQ9XHHKJ";
 
 class KitStory : public GearStory {
 protected:
@@ -84,17 +84,17 @@ TEST_F(KitStory, anItemShowsAllItsDatesWithTheirReasonsAndItsParts) {
 
 TEST_F(KitStory, aNewTagNamesTheItemFromThenOn) {
     openOffice("kit");
-    openItem(oar);
+    openItem(anOar);
     pressButton("kitNewTagButton");
-    const std::string tag = stored().tagLabels({oar})->front().code;
-    EXPECT_NE(tag, oar);
+    const std::string tag = stored().tagLabels({anOar})->front().code;
+    EXPECT_NE(tag, anOar);
     EXPECT_EQ(textOf("kitTagLabel").remove(' ').toStdString(), tag);
-    EXPECT_EQ(stored().itemOfScan(tag, today())->code, oar);
-    EXPECT_FALSE(stored().itemOfScan(oar, today()));
-    EXPECT_EQ(stored().history(oar)->back().by, "Joss Iveny");
+    EXPECT_EQ(stored().itemOfScan(tag, today())->code, anOar);
+    EXPECT_FALSE(stored().itemOfScan(anOar, today()));
+    EXPECT_EQ(stored().history(anOar)->back().by, "Joss Iveny");
     find(QString::fromStdString(tag));
     ASSERT_EQ(found().size(), 1u);
-    EXPECT_EQ(found()[0].key, oar);
+    EXPECT_EQ(found()[0].key, anOar);
 }
 
 TEST_F(KitStory, anUnserviceableItemIsReleasedAndAnotherIsNotOffered) {
@@ -108,11 +108,11 @@ TEST_F(KitStory, anUnserviceableItemIsReleasedAndAnotherIsNotOffered) {
 
 TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     openOffice("kit");
-    openItem(oar);
+    openItem(anOar);
     choose("kitWriteOffBox", "worn");
     pressButton("kitWriteOffButton");
-    EXPECT_EQ(stored().item(oar)->state, core::ItemState::WrittenOff);
-    EXPECT_EQ(stored().item(oar)->why, "worn");
+    EXPECT_EQ(stored().item(anOar)->state, core::ItemState::WrittenOff);
+    EXPECT_EQ(stored().item(anOar)->why, "worn");
     EXPECT_FALSE(child("kitWriteOffButton")->isVisible());
 }
 

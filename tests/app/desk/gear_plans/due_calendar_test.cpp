@@ -1,12 +1,12 @@
 #include "app/desk/gear/due/due_calendar.h"
 
+#include "tests/core/days.h"
+
 #include <gtest/gtest.h>
 
 namespace {
 
-core::CalendarDay day(const char* iso) {
-    return *core::CalendarDay::parse(iso);
-}
+using core::day;
 
 core::DueRow row(const char* kitType, const char* size, const char* due) {
     core::DueRow made{.code = "KGYD21XNA5", .kitType = kitType, .size = size, .boat = "Teal", .due = {}};

@@ -1,0 +1,26 @@
+#include "app/common/a4_pdf.h"
+
+#include <QBuffer>
+#include <QMarginsF>
+#include <QPageSize>
+#include <QPdfWriter>
+
+namespace app::a4 {
+
+QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& draw) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer(&buffer);
+        writer.setResolution(dotsPerInch);
+        writer.setPageSize(QPageSize(QPageSize::A4));
+        writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+        writer.setTitle(title);
+        writer.setCreator(QStringLiteral("Tholepin"));
+        draw(writer);
+    } // the file is finished when the writer goes
+    return bytes;
+}
+
+} // namespace app::a4
