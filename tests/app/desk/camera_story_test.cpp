@@ -86,6 +86,23 @@ TEST_F(CameraStory, cameraPulledOutIsToldTypedCodesGoOnAndItComesBack) {
     expectFound({"KCYV1T03ZE"});
 }
 
+TEST_F(CameraStory, inTheDarkTheLineUnderThePictureSaysSoAndInTheLightItIsSilent) {
+    QImage dark(1280, 720, QImage::Format_RGB32);
+    dark.fill(QColor(9, 9, 9));
+    plugIn();
+    support::fakeWebcams().show("shed", dark);
+    openWindow(true);
+    openBoat("Grebe");
+    auto& view = window().checkPage().camera().view();
+    ASSERT_TRUE(support::waitFor([&] { return view.advice().startsWith("Too dark"); }, patience))
+        << view.advice().toStdString();
+    EXPECT_EQ(view.accessibleDescription(), view.advice()) << "said aloud too";
+    show({"KMC20GKEK9"});
+    expectFound({"KMC20GKEK9"});
+    EXPECT_TRUE(support::waitFor([&] { return view.advice().isEmpty(); }, patience))
+        << view.advice().toStdString();
+}
+
 // 400 MB: what the window may take on a club's old laptop, by the project's own limit.
 TEST_F(CameraStory, windowWithALiveCameraStaysUnder400Megabytes) {
     plugIn();
