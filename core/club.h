@@ -16,12 +16,14 @@
 
 namespace core {
 
+class ManifestRecord;
 struct Evidence;
 struct EventTally;
 struct KitEntry;
 struct KitLife;
 struct MakeReadyPlan;
 struct MakeReadyQuestion;
+struct ManifestOwner;
 struct NewKit;
 struct Operation;
 struct ReplacementPlan;
@@ -75,6 +77,14 @@ public:
     /// What is aboard the boat as the register has it: its home items, in the manifest's order, then by code.
     Result<std::vector<TagLabel>> kitOf(const std::string& boat) const;
     std::vector<std::string> mintCodes(int count) const; ///< unused kit codes
+    /// What is asked of each boat and class, now and in every version (core/register/manifest_record.h).
+    ManifestRecord manifests() const;
+    /// Writes that line into the manifest of a class or as a boat's own difference: new, changed, or taken
+    /// away with quantity 0. Refused as an import refuses it, with nothing written; no fact when it stands so
+    /// already. A boat whose own line is like the class's differs no more, yet keeps it when the class
+    /// changes.
+    Outcome changeManifest(const ManifestOwner& owner, const ManifestLine& line, const std::string& by,
+                           Moment moment);
 
     // Checks
     // ------------------------------------------------------------------------------------------------------

@@ -1,6 +1,7 @@
 #include "core/exchange/csv_import.h"
 
 #include "core/exchange/csv_cell.h"
+#include "core/exchange/csv_text.h"
 #include "core/exchange/import_checks.h"
 #include "core/exchange/import_draft.h"
 #include "core/exchange/name_spelling.h"
@@ -142,16 +143,9 @@ void sortByFileRowAndColumn(std::vector<RejectedRow>& rows) {
                      [&](const auto& a, const auto& b) { return placeOf(a) < placeOf(b); });
 }
 
-} // namespace
-
-Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& current, CalendarDay today,
-                              const std::function<std::string()>& mintItemCode,
-                              const std::function<void(int done, int of)>& progress) {
-    const auto paths = csvFilesIn(folder);
-    if (!paths) return paths.error();
-    Rejections rejections;
-    std::vector<SheetFile> files = readFiles(*paths, rejections);
-
+ImportPlan planFiles(std::vector<SheetFile> files, Rejections rejections, const RegisterRows& current,
+                     CalendarDay today, const std::function<std::string()>& mintItemCode,
+                     const std::function<void(int done, int of)>& progress) {
     ImportDraft draft(current);
     int total = 0;
     for (SheetFile& file : files) {
@@ -179,6 +173,36 @@ Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& curren
     plan.rejected = std::move(rejections.rows);
     sortByFileRowAndColumn(plan.rejected);
     return plan;
+}
+
+} // namespace
+
+Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& current, CalendarDay today,
+                              const std::function<std::string()>& mintItemCode,
+                              const std::function<void(int done, int of)>& progress) {
+    const auto paths = csvFilesIn(folder);
+    if (!paths) return paths.error();
+    Rejections rejections;
+    std::vector<SheetFile> files = readFiles(*paths, rejections);
+    return planFiles(std::move(files), std::move(rejections), current, today, mintItemCode, progress);
+}
+
+ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
+                     const std::function<std::string()>& mintItemCode) {
+    Rejections rejections;
+    std::vector<SheetFile> files{readSheet(sheet, csv, rejections)};
+    return planFiles(std::move(files), std::move(rejections), current, today, mintItemCode, {});
+}
+
+std::string sheetOfRow(const Sheet& sheet, const std::vector<std::pair<std::string, std::string>>& cells) {
+    std::string header, row;
+    for (const auto& [name, text] : cells) {
+        const Column& column = sheet.columns[static_cast<std::size_t>(sheet.indexOf(name))];
+        header += (header.empty() ? "" : ",") + name;
+        row += (&name == &cells.front().first ? "" : ",") +
+               csvCell(text.empty() ? "-" : writtenCell(column, text));
+    }
+    return header + "\r\n" + row + "\r\n";
 }
 
 } // namespace core

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -37,5 +38,12 @@ struct ImportPlan {
 Result<ImportPlan> planImport(const std::filesystem::path& folder, const RegisterRows& current,
                               CalendarDay today, const std::function<std::string()>& mintItemCode,
                               const std::function<void(int done, int of)>& progress = {});
+
+/// The same for the text of one file of the contract, as a row that a person changed.
+ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
+                     const std::function<std::string()>& mintItemCode);
+
+/// The CSV text of one row, header and all: only the columns given, by name. An empty text clears its cell.
+std::string sheetOfRow(const Sheet& sheet, const std::vector<std::pair<std::string, std::string>>& cells);
 
 } // namespace core

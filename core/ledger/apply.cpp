@@ -1,5 +1,6 @@
 #include "core/ledger/apply.h"
 
+#include "core/ledger/row_of_facts.h"
 #include "core/register/sheets.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
@@ -14,24 +15,6 @@ namespace core {
 namespace {
 
 using nlohmann::json;
-
-void setCells(const Sheet& sheet, const json& from, Cells& cells) {
-    for (const auto& [column, text] : from.items()) {
-        const int index = sheet.indexOf(column);
-        if (index >= 0 &&
-            text.is_string()) // a column of a newer program is kept in the fact, not in the table
-            cells[static_cast<std::size_t>(index)] = text.get<std::string>();
-    }
-}
-
-/// Lays one fact over the row that the older facts made.
-void overlay(const Sheet& sheet, const Fact& fact, const json& body, StoredRow& row) {
-    row.stamp = fact.stamp();
-    row.cells.resize(sheet.columns.size());
-    setCells(sheet, body.at("row"), row.cells);
-    if (body.contains("set")) setCells(sheet, body["set"], row.cells);
-    row.position = body.value("order", row.position);
-}
 
 StoredRow rowFromAllFacts(Database& database, const Sheet& sheet, const std::string& key) {
     StoredRow row;

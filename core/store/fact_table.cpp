@@ -18,6 +18,13 @@ std::optional<Fact> first(Statement query) {
     return fact;
 }
 
+std::vector<Fact> all(Statement query) {
+    std::vector<Fact> facts;
+    while (query.step())
+        facts.push_back(factOf(query));
+    return facts;
+}
+
 } // namespace
 
 std::string device(Database& database) {
@@ -72,16 +79,19 @@ void forEachByStamp(Database& database, const std::function<void(const Fact&)>& 
 }
 
 std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::string& key) {
-    std::vector<Fact> facts;
-    Statement query =
-        database
-            .prepare("SELECT " FACT_COLUMNS " FROM fact WHERE kind = ? AND json_extract(body, '$.key') = ? "
-                     "AND json_extract(body, '$.key') IS NOT NULL ORDER BY at_utc, device, seq")
-            .with(kind)
-            .with(key);
-    while (query.step())
-        facts.push_back(factOf(query));
-    return facts;
+    return all(database
+                   .prepare("SELECT " FACT_COLUMNS
+                            " FROM fact WHERE kind = ? AND json_extract(body, '$.key') = ? "
+                            "AND json_extract(body, '$.key') IS NOT NULL ORDER BY at_utc, device, seq")
+                   .with(kind)
+                   .with(key));
+}
+
+std::vector<Fact> ofKind(Database& database, const std::string& kind) {
+    return all(database
+                   .prepare("SELECT " FACT_COLUMNS " FROM fact WHERE kind = ? AND json_extract(body, "
+                            "'$.key') IS NOT NULL ORDER BY at_utc, device, seq")
+                   .with(kind));
 }
 
 } // namespace core::factTable

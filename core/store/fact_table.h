@@ -22,6 +22,8 @@ void forEachInChain(Database& database, const std::function<void(const Fact&)>& 
 void forEachByStamp(Database& database, const std::function<void(const Fact&)>& visit);
 /// The facts that wrote one row of the register, by stamp.
 std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::string& key);
+/// The facts that wrote rows of that kind, by stamp.
+std::vector<Fact> ofKind(Database& database, const std::string& kind);
 std::optional<Fact> byStamp(Database& database, const std::string& stamp);
 
 } // namespace core::factTable

@@ -142,23 +142,27 @@ std::map<std::string, KitType> RegisterStore::allKitTypes() const {
     return types;
 }
 
+/// A boat may be of no class: boats' own rows have none either, and are not its.
+std::vector<Cells> RegisterStore::ofClass(SheetId id, const std::string& boatClass) const {
+    return boatClass.empty() ? std::vector<Cells>() : where(id, "boat_class", boatClass);
+}
+
 std::vector<ManifestLine> RegisterStore::manifestOf(const Boat& boat) const {
-    auto lines =
-        ownOverClass(valuesOf(where(SheetId::ManifestLines, "boat_class", boat.boatClass), manifestLineFrom),
-                     valuesOf(where(SheetId::ManifestLines, "boat", boat.boat), manifestLineFrom),
-                     [](const ManifestLine& line) { return line.kitType; });
+    auto lines = ownOverClass(valuesOf(ofClass(SheetId::ManifestLines, boat.boatClass), manifestLineFrom),
+                              valuesOf(where(SheetId::ManifestLines, "boat", boat.boat), manifestLineFrom),
+                              [](const ManifestLine& line) { return line.kitType; });
     std::erase_if(lines, [](const ManifestLine& line) { return line.quantity == 0; });
     return lines;
 }
 
 std::vector<BoatPoint> RegisterStore::pointsOf(const Boat& boat, const std::string& phase) const {
-    const auto inPhase = [&](std::string_view column, const std::string& value) {
-        auto rows = where(SheetId::Points, column, value);
+    const auto inPhase = [&](std::vector<Cells> rows) {
         std::erase_if(
             rows, [&](const Cells& row) { return cellOf(sheet(SheetId::Points), row, "phase") != phase; });
         return valuesOf(rows, pointFrom);
     };
-    return ownOverClass(inPhase("boat_class", boat.boatClass), inPhase("boat", boat.boat),
+    return ownOverClass(inPhase(ofClass(SheetId::Points, boat.boatClass)),
+                        inPhase(where(SheetId::Points, "boat", boat.boat)),
                         [](const BoatPoint& point) { return foldName(point.point); });
 }
 

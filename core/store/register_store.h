@@ -62,6 +62,7 @@ public:
                      const std::string& before = {}) const;
 
 private:
+    std::vector<Cells> ofClass(SheetId id, const std::string& boatClass) const;
     std::vector<Cells> withStates(std::vector<Cells> rows) const;
     bool wasSeenBetween(const std::string& code, const std::string& after, const std::string& before) const;
     std::function<ServiceRecord(const Cells&)>

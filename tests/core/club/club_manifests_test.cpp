@@ -1,0 +1,223 @@
+#include "core/club.h"
+#include "core/register/manifest_record.h"
+#include "core/search/evidence.h"
+#include "tests/core/club/small_club.h"
+
+#include <gmock/gmock.h>
+
+namespace {
+
+using core::Difference;
+using core::ManifestLine;
+using core::ManifestOwner;
+using support::SmallClub;
+using testing::ElementsAre;
+using testing::IsEmpty;
+using testing::SizeIs;
+
+const ManifestOwner inflatable{ManifestOwner::Kind::BoatClass, "inflatable"};
+const ManifestOwner petrel{ManifestOwner::Kind::Boat, "Petrel"};
+const ManifestOwner tern{ManifestOwner::Kind::Boat, "Tern"};
+
+using Line = std::tuple<std::string, int, bool, std::vector<std::string>>;
+
+/// What a manifest asks, as a check has it.
+std::vector<Line> asked(const core::Manifest& manifest) {
+    std::vector<Line> lines;
+    for (const core::AskedLine& each : manifest.lines)
+        if (each.line.quantity > 0)
+            lines.emplace_back(each.line.kitType, each.line.quantity, each.line.required,
+                               each.line.substitutes);
+    return lines;
+}
+
+std::vector<Line> asked(const core::CheckAnswer& answer) {
+    std::vector<Line> lines;
+    for (const core::LineAnswer& each : answer.lines)
+        lines.emplace_back(each.line.kitType, each.line.quantity, each.line.required, each.line.substitutes);
+    return lines;
+}
+
+std::vector<std::pair<std::string, std::optional<double>>> launchPoints(const core::Manifest& manifest) {
+    std::vector<std::pair<std::string, std::optional<double>>> points;
+    for (const core::AskedPoint& each : manifest.points)
+        if (each.phase == "launch") points.emplace_back(each.point.point, each.point.limits.low);
+    return points;
+}
+
+std::vector<std::pair<std::string, std::optional<double>>> launchPoints(const core::CheckAnswer& answer) {
+    std::vector<std::pair<std::string, std::optional<double>>> points;
+    for (const core::PointAnswer& each : answer.points)
+        points.emplace_back(each.point.point, each.point.limits.low);
+    return points;
+}
+
+core::SignedCheck signLaunch(SmallClub& small, const std::string& boat, core::Moment moment) {
+    const auto open = small.club.openCheck(boat, core::Phase::Launch, moment);
+    EXPECT_TRUE(small.club.giveNames(open->check, {"Odalys Finch"}, moment));
+    return *small.club.sign(open->check, "Odalys Finch", "for the test", moment);
+}
+
+TEST(ClubManifests, tellEachBoatsDifferencesFromItsClass) {
+    SmallClub small;
+    small.import("manifest_lines.csv", "boat,kit_type,quantity\nTern,paddle,4\nTern,radio,0\n");
+    const auto record = small.club.manifests();
+    EXPECT_THAT(record.classes(), ElementsAre("inflatable"));
+    EXPECT_THAT(record.boatsOf("Inflatable"), ElementsAre("Petrel", "Tern"));
+    EXPECT_THAT(record.now(inflatable).lines, SizeIs(6));
+    for (const auto& line : record.now(petrel).lines)
+        EXPECT_EQ(line.difference, Difference::None);
+    const auto lines = record.now(tern).lines;
+    EXPECT_EQ(lines[1].line.quantity, 4);
+    EXPECT_EQ(lines[1].difference, Difference::Changed);
+    EXPECT_EQ(lines[1].ofClass->quantity, 2);
+    EXPECT_EQ(lines[5].difference, Difference::TakenAway);
+}
+
+// What an old check was asked stays as it was: design/product.md, G9.
+TEST(ClubManifests, aVersionAgreesWithTheChecksSignedUnderIt) {
+    SmallClub small;
+    const auto first = signLaunch(small, "Petrel", small.at("2026-03-14T06:40:00Z"));
+    ASSERT_TRUE(small.club.changeManifest(inflatable, {.kitType = "radio", .quantity = 2}, "Bram Oke",
+                                          small.at("2026-04-01T09:00:00Z")));
+    small.import("points.csv", "boat_class,phase,point,low\ninflatable,launch,bow chamber,17\n");
+    const auto second = signLaunch(small, "Petrel", small.at("2026-04-02T06:40:00Z"));
+    ASSERT_TRUE(small.club.changeManifest(petrel, {.kitType = "paddle", .quantity = 1, .required = false},
+                                          "Bram Oke", small.at("2026-05-01T09:00:00Z")));
+    const auto third = signLaunch(small, "Petrel", small.at("2026-05-02T06:40:00Z"));
+
+    const auto record = small.club.manifests();
+    const auto versions = record.versionsOf(petrel);
+    std::vector<std::string> days;
+    std::size_t signedChecks = 0;
+    for (const auto& version : versions)
+        for (const auto& check : record.checksUnder(petrel, versions, version)) {
+            const auto evidence = small.club.evidence("Petrel", check.at);
+            ASSERT_TRUE(evidence && evidence->launch);
+            const core::CheckAnswer& stored = evidence->launch->answer;
+            EXPECT_EQ(asked(record.asOf(petrel, version.stamp)), asked(stored)) << check.at.iso();
+            EXPECT_EQ(asked(record.asOf(petrel, check.stamp)), asked(stored)) << check.at.iso();
+            EXPECT_EQ(launchPoints(record.asOf(petrel, version.stamp)), launchPoints(stored));
+            days.push_back(check.at.iso().substr(0, 10));
+            ++signedChecks;
+        }
+    EXPECT_THAT(days, ElementsAre("2026-03-14", "2026-04-02", "2026-05-02"));
+    EXPECT_EQ(signedChecks, 3u);
+    EXPECT_EQ(asked(record.now(petrel)), asked(third.answer));
+    EXPECT_NE(asked(first.answer), asked(second.answer));
+    EXPECT_NE(asked(second.answer), asked(third.answer));
+    EXPECT_NE(launchPoints(first.answer), launchPoints(second.answer));
+}
+
+TEST(ClubManifests, aVersionTellsWhoWhenAndWhatWasChanged) {
+    SmallClub small;
+    ASSERT_TRUE(small.club.changeManifest(inflatable,
+                                          {.kitType = "radio", .quantity = 2, .note = "one is spare"},
+                                          "Bram Oke", small.at("2026-04-01T09:00:00Z")));
+    const auto versions = small.club.manifests().versionsOf(petrel);
+    ASSERT_THAT(versions, SizeIs(2));
+    EXPECT_EQ(versions[0].by, "");
+    EXPECT_FALSE(versions[0].at);
+    EXPECT_THAT(versions[0].changes, SizeIs(7)); // the import: six lines and a point
+    EXPECT_EQ(versions[1].by, "Bram Oke");
+    EXPECT_EQ(versions[1].since().iso(), "2026-04-01T09:00:00.000Z");
+    ASSERT_THAT(versions[1].changes, SizeIs(1));
+    EXPECT_EQ(versions[1].changes[0].lineBefore->quantity, 1);
+    EXPECT_EQ(versions[1].changes[0].lineAfter->quantity, 2);
+    EXPECT_EQ(versions[1].changes[0].lineAfter->note, "one is spare");
+}
+
+TEST(ClubManifests, anotherBoatsOwnLineIsNoVersionOfThisOne) {
+    SmallClub small;
+    ASSERT_TRUE(small.club.changeManifest(tern, {.kitType = "radio", .quantity = 2}, {}, small.now));
+    EXPECT_THAT(small.club.manifests().versionsOf(petrel), SizeIs(1));
+    EXPECT_THAT(small.club.manifests().versionsOf(inflatable), SizeIs(1));
+    EXPECT_THAT(small.club.manifests().versionsOf(tern), SizeIs(2));
+}
+
+TEST(ClubManifests, aBoatThatChangesItsClassHasAnotherManifestFromThenOn) {
+    SmallClub small;
+    small.import("manifest_lines.csv", "boat_class,kit_type\nskiff,knife\n");
+    small.import("boats.csv", "boat,boat_class\nTern,skiff\n");
+    const auto record = small.club.manifests();
+    EXPECT_THAT(asked(record.now(tern)), SizeIs(1));
+    const auto versions = record.versionsOf(tern);
+    ASSERT_THAT(versions, SizeIs(2));
+    EXPECT_THAT(asked(record.asOf(tern, versions[0].stamp)), SizeIs(6));
+    EXPECT_THAT(record.classes(), ElementsAre("inflatable", "skiff"));
+}
+
+TEST(ClubManifests, aDayFindsTheVersionThatHeldAtItsEnd) {
+    SmallClub small;
+    for (const char* at : {"2026-12-01T12:00:00Z", "2027-01-01T12:00:00Z"})
+        ASSERT_TRUE(small.club.changeManifest(petrel, {.kitType = "radio", .quantity = at[3] == '6' ? 2 : 3},
+                                              {}, small.at(at)));
+    auto versions = small.club.manifests().versionsOf(petrel);
+    versions.erase(versions.begin()); // the import's day is this machine's
+    const auto on = [&](const char* day) { return versionOn(versions, *core::CalendarDay::parse(day)); };
+    EXPECT_EQ(on("2026-11-28"), nullptr);
+    EXPECT_EQ(on("2026-12-28"), &versions[0]);
+    EXPECT_EQ(on("2027-02-01"), &versions[1]);
+}
+
+TEST(ClubManifests, aLineIsAddedTakenAwayAndAskedForAgain) {
+    SmallClub small;
+    small.import("kit_types.csv", "kit_type\nbailer\n");
+    const auto lines = [&] { return asked(small.club.manifests().now(inflatable)); };
+    ASSERT_TRUE(small.club.changeManifest(
+        inflatable, {.kitType = "BAILER", .required = false, .substitutes = {"knife"}}, {}, small.now));
+    EXPECT_EQ(lines().back(), Line("bailer", 1, false, {"knife"}));
+    ASSERT_TRUE(small.club.changeManifest(inflatable, {.kitType = "bailer", .quantity = 0}, {}, small.now));
+    EXPECT_EQ(std::get<0>(lines().back()), "radio");
+    ASSERT_TRUE(small.club.changeManifest(inflatable, {.kitType = "bailer"}, {}, small.now));
+    EXPECT_EQ(lines().back(), Line("bailer", 1, true, {}));
+    EXPECT_EQ(lines().front(), Line("knife", 1, true, {})); // the order stays
+    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+}
+
+TEST(ClubManifests, whatAnImportWouldRefuseIsRefusedAndNothingIsWritten) {
+    SmallClub small;
+    const auto facts = small.club.verify(false)->facts;
+    const auto isRefused = [&](const ManifestOwner& owner, const ManifestLine& line) {
+        return !small.club.changeManifest(owner, line, {}, small.now);
+    };
+    EXPECT_TRUE(isRefused(petrel, {.kitType = "anvil"}));
+    EXPECT_TRUE(isRefused(petrel, {.kitType = "radio", .substitutes = {"anvil"}}));
+    EXPECT_TRUE(isRefused(petrel, {.kitType = "radio", .quantity = 1001}));
+    EXPECT_TRUE(isRefused(petrel, {.kitType = "radio", .quantity = -1}));
+    EXPECT_TRUE(isRefused({ManifestOwner::Kind::Boat, "Gull"}, {.kitType = "radio"}));
+    EXPECT_TRUE(isRefused({ManifestOwner::Kind::BoatClass, "ketch"}, {.kitType = "radio"}));
+    EXPECT_EQ(small.club.verify(false)->facts, facts);
+    EXPECT_FALSE(isRefused(petrel, {.kitType = "radio", .quantity = 1000}));
+    EXPECT_EQ(small.club.verify(false)->facts, facts + 1);
+}
+
+TEST(ClubManifests, aLineThatStandsSoAlreadyIsNoFact) {
+    SmallClub small;
+    const auto facts = small.club.verify(false)->facts;
+    ASSERT_TRUE(small.club.changeManifest(inflatable, {.kitType = "paddle", .quantity = 2}, {}, small.now));
+    EXPECT_EQ(small.club.verify(false)->facts, facts);
+}
+
+TEST(ClubManifests, notesKeepWhatASpreadsheetWouldRunOrTheFormatWouldCut) {
+    SmallClub small;
+    for (const std::string note : {"-", "=1+1", "one, \"two\";\nthree", "'quoted"}) {
+        ASSERT_TRUE(small.club.changeManifest(inflatable, {.kitType = "radio", .note = note}, {}, small.now));
+        EXPECT_EQ(small.club.manifests().now(inflatable).lines.back().line.note, note);
+    }
+    ASSERT_TRUE(small.club.changeManifest(inflatable, {.kitType = "radio"}, {}, small.now));
+    EXPECT_EQ(small.club.manifests().now(inflatable).lines.back().line.note, "");
+}
+
+TEST(ClubManifests, aBoatOfNoClassIsAskedOnlyItsOwnLines) {
+    SmallClub small;
+    small.import("boats.csv", "boat\nPlover\n");
+    small.import("manifest_lines.csv", "boat,kit_type\nTern,radio\nPlover,knife\n");
+    small.import("points.csv", "boat,phase,point,kind\nTern,launch,bungs,look\n");
+    EXPECT_THAT(asked(small.club.manifests().now({ManifestOwner::Kind::Boat, "Plover"})), SizeIs(1));
+    const auto answer = signLaunch(small, "Plover", small.now).answer;
+    EXPECT_THAT(asked(answer), SizeIs(1));
+    EXPECT_THAT(answer.points, IsEmpty());
+}
+
+} // namespace
