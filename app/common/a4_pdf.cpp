@@ -5,7 +5,16 @@
 #include <QPageSize>
 #include <QPdfWriter>
 
+#include <algorithm>
+#include <cmath>
+
 namespace app::a4 {
+
+QFont font(const QString& family, double heightMm) {
+    QFont chosen(family);
+    chosen.setPixelSize(std::max(1, static_cast<int>(std::lround(heightMm * dotsPerMm))));
+    return chosen;
+}
 
 QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& draw) {
     QByteArray bytes;

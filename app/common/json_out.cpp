@@ -3,18 +3,12 @@
 #include "app/common/json_parts.h"
 #include "app/common/sentences.h"
 #include "app/common/tag_of_text.h"
+#include "core/register/typed_rows.h"
 
 #include <optional>
 
 namespace app {
 namespace {
-
-const char* nameOf(core::RuleKind kind) {
-    static constexpr const char* names[] = {
-        "stamped",       "from_made",   "from_first_use", "year_end_from_made", "inspect_every",
-        "service_every", "every_hours", "every_uses",     "after_event"};
-    return names[static_cast<std::size_t>(kind)];
-}
 
 const char* nameOf(core::DueState state) {
     static constexpr const char* names[] = {"later", "due-soon", "within-tolerance", "passed", "undated"};
@@ -138,7 +132,7 @@ Json dueRow(const core::DueRow& row) {
             {"boat", orNull(row.boat)},
             {"part", orNull(due.rule.part)},
             {"rule", due.rule.rule},
-            {"kind", nameOf(due.rule.kind)},
+            {"kind", core::nameOf(due.rule.kind)},
             {"due", orNull(due.due)},
             {"state", nameOf(due.state)},
             {"severity", core::nameOf(due.severity)},

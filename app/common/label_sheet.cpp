@@ -20,19 +20,13 @@ struct LabelSheetText {
     Q_DECLARE_TR_FUNCTIONS(LabelSheet)
 };
 
-using a4::dotsPerMm, a4::pageHeight, a4::pageWidth;
+using a4::dotsPerMm, a4::font, a4::pageHeight, a4::pageWidth;
 
 constexpr double aim = 1; // mm that a printer may miss
 
 /// The symbol with its quiet zone.
 double zoneOf(double symbolMm) {
     return symbolMm * (symbolModules + 2.0 * quietModules) / symbolModules;
-}
-
-QFont font(const QString& family, double heightMm) {
-    QFont chosen(family);
-    chosen.setPixelSize(std::max(1, static_cast<int>(heightMm * dotsPerMm)));
-    return chosen;
 }
 
 /// Draws labels in millimetres.

@@ -121,8 +121,7 @@ public:
 
 private:
     static QFont fontOf(double height, bool bold) {
-        QFont font(QStringLiteral("DejaVu Sans"));
-        font.setPixelSize(static_cast<int>(std::lround(height * dotsPerMm)));
+        QFont font = a4::font(QStringLiteral("DejaVu Sans"), height);
         font.setBold(bold);
         return font;
     }

@@ -1,6 +1,7 @@
 #include "app/common/plan_json.h"
 
 #include "app/common/json_parts.h"
+#include "core/register/typed_rows.h"
 
 #include <cmath>
 
@@ -48,22 +49,11 @@ Json step(const core::SurvivalStep& step) {
             {"high", step.high}};
 }
 
-const char* nameOf(core::RuleKind kind) {
-    switch (kind) {
-    case core::RuleKind::FromMade:
-        return "from_made";
-    case core::RuleKind::FromFirstUse:
-        return "from_first_use";
-    default:
-        return "year_end_from_made";
-    }
-}
-
 Json allowed(const core::AllowedLife& allowed) {
     const auto& record = allowed.record;
     const bool hasBand = record && record->lasting < 1;
     return {{"rule", allowed.rule},
-            {"kind", nameOf(allowed.kind)},
+            {"kind", core::nameOf(allowed.kind)},
             {"months", allowed.months},
             {"lasting", record ? Json(record->lasting) : Json()},
             {"low", hasBand ? Json(record->low) : Json()},

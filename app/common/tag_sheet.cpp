@@ -19,9 +19,9 @@
 namespace app {
 namespace {
 
-using a4::dotsPerMm, a4::pageHeight, a4::pageWidth;
+using a4::dotsPerMm, a4::font, a4::pageHeight, a4::pageWidth;
 
-constexpr double margin = 10, gap = 4, footHeight = 14; // mm
+constexpr double sheetMargin = 10, gap = 4, sheetFoot = 14; // mm
 
 struct TagSheetText {
     Q_DECLARE_TR_FUNCTIONS(TagSheet)
@@ -34,14 +34,14 @@ struct Layout {
         , width(symbolMm + 2 * quietModules * module)
         , letter(std::min(4.0, width / 9))
         , height(width + 3.6 * letter)
-        , columns(std::max(1, fit(pageWidth - 2 * margin, width)))
-        , rows(std::max(1, fit(pageHeight - 2 * margin - footHeight, height))) {}
+        , columns(std::max(1, fit(pageWidth - 2 * sheetMargin, width)))
+        , rows(std::max(1, fit(pageHeight - 2 * sheetMargin - sheetFoot, height))) {}
 
     static int fit(double room, double size) { return static_cast<int>((room + gap) / (size + gap)); }
     int perSheet() const { return columns * rows; }
     QPointF corner(int place) const {
         const double left = (pageWidth - columns * width - (columns - 1) * gap) / 2;
-        return {left + place % columns * (width + gap), margin + place / columns * (height + gap)};
+        return {left + place % columns * (width + gap), sheetMargin + place / columns * (height + gap)};
     }
 
     double module;
@@ -54,12 +54,6 @@ struct Layout {
 
 QRectF dots(const QRectF& mm) {
     return {mm.x() * dotsPerMm, mm.y() * dotsPerMm, mm.width() * dotsPerMm, mm.height() * dotsPerMm};
-}
-
-QFont font(const QString& family, double heightMm) {
-    QFont chosen(family);
-    chosen.setPixelSize(static_cast<int>(std::lround(heightMm * dotsPerMm)));
-    return chosen;
 }
 
 void writeLine(QPainter& painter, const QRectF& boxMm, const QFont& chosen, const QString& text, int flags) {
@@ -107,32 +101,21 @@ void drawTag(QPainter& painter, const Layout& layout, QPointF corner, const core
     line(1.0 * letter, font(QStringLiteral("DejaVu Sans"), 0.65 * letter), QString::fromStdString(tag.owner));
 }
 
-/// From how far a symbol is read by a webcam that sees 60° across, in metres: measured by reader_reach, the
-/// table in docs/reader.md; straight in the size, and never more than the table says.
-QString reachInWords(double symbolMm) {
-    constexpr double at720 = 0.0225, at1080 = 0.035; // metres for each millimetre
-    const auto metres = [&](double each) {
-        return QLocale().toString(std::floor(symbolMm * each * 20 + 1e-6) / 20, 'f', 2);
-    };
-    return TagSheetText::tr("A webcam reads these from up to %1 m (720p) or %2 m (1080p) in good light.")
-        .arg(metres(at720), metres(at1080));
-}
-
 void drawFoot(QPainter& painter, const Layout& layout, int sheet, int sheets) {
-    constexpr double bar = 50, top = pageHeight - margin - 8;
-    painter.fillRect(dots({margin, top, bar, 0.4}), Qt::black);
-    for (const double x : {margin, margin + bar - 0.2})
+    constexpr double bar = 50, top = pageHeight - sheetMargin - 8;
+    painter.fillRect(dots({sheetMargin, top, bar, 0.4}), Qt::black);
+    for (const double x : {sheetMargin, sheetMargin + bar - 0.2})
         painter.fillRect(dots({x, top - 1, 0.2, 2.4}), Qt::black);
     const QFont small = font(QStringLiteral("DejaVu Sans"), 2.6);
     const QString words =
         TagSheetText::tr("Print at 100 %: this bar is 50 mm long.  Sheet %1 of %2").arg(sheet).arg(sheets);
-    writeLine(painter, {margin + bar + 4, top - 2, pageWidth - 2 * margin - bar - 4, 4}, small, words,
-              Qt::AlignLeft | Qt::AlignVCenter);
-    writeLine(painter, {margin, top - 5.5, pageWidth - 2 * margin, 3.5}, small,
-              reachInWords(layout.module * symbolModules), Qt::AlignLeft | Qt::AlignVCenter);
+    writeLine(painter, {sheetMargin + bar + 4, top - 2, pageWidth - 2 * sheetMargin - bar - 4, 4}, small,
+              words, Qt::AlignLeft | Qt::AlignVCenter);
+    writeLine(painter, {sheetMargin, top - 5.5, pageWidth - 2 * sheetMargin, 3.5}, small,
+              tagReachInWords(layout.module * symbolModules), Qt::AlignLeft | Qt::AlignVCenter);
     painter.setFont(font(QStringLiteral("DejaVu Sans"), 2.2));
-    painter.drawText(dots({margin, top + 2, pageWidth - 2 * margin, 7}), Qt::AlignLeft | Qt::TextWordWrap,
-                     tagCaution());
+    painter.drawText(dots({sheetMargin, top + 2, pageWidth - 2 * sheetMargin, 7}),
+                     Qt::AlignLeft | Qt::TextWordWrap, tagCaution());
 }
 
 QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, int sheets,
@@ -152,6 +135,17 @@ QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, 
 }
 
 } // namespace
+
+/// From how far a symbol is read by a webcam that sees 60° across, in metres: measured by reader_reach, the
+/// table in docs/reader.md; straight in the size, and never more than the table says.
+QString tagReachInWords(double symbolMm) {
+    constexpr double at720 = 0.0225, at1080 = 0.035; // metres for each millimetre
+    const auto metres = [&](double each) {
+        return QLocale().toString(std::floor(symbolMm * each * 20 + 1e-6) / 20, 'f', 2);
+    };
+    return TagSheetText::tr("A webcam reads these from up to %1 m (720p) or %2 m (1080p) in good light.")
+        .arg(metres(at720), metres(at1080));
+}
 
 core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::vector<core::TagLabel>& tags,
                                  double symbolMm, const std::function<void(double)>& progress) {

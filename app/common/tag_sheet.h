@@ -3,6 +3,8 @@
 #include "core/base/result.h"
 #include "core/club_types.h"
 
+#include <QString>
+
 #include <filesystem>
 #include <functional>
 #include <vector>
@@ -21,6 +23,9 @@ inline constexpr double biggestSymbolMm = 120;
 core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::vector<core::TagLabel>& tags,
                                  double symbolMm = 30,
                                  const std::function<void(double share)>& progress = {});
+
+/// From how far a webcam reads a symbol of that width: one sentence, as the sheets' margin has it.
+QString tagReachInWords(double symbolMm);
 
 /// The control tags with what each does, to print beside the kit's.
 std::vector<core::TagLabel> controlTags();

@@ -15,7 +15,7 @@ namespace {
 template <class T, std::size_t size>
 using Meanings = std::array<std::pair<std::string_view, T>, size>;
 
-constexpr Meanings<RuleKind, 9> ruleKinds{{
+constexpr Meanings<RuleKind, 9> ruleKindMeanings{{
     {"stamped", RuleKind::Stamped},
     {"from_made", RuleKind::FromMade},
     {"from_first_use", RuleKind::FromFirstUse},
@@ -26,12 +26,12 @@ constexpr Meanings<RuleKind, 9> ruleKinds{{
     {"every_uses", RuleKind::EveryUses},
     {"after_event", RuleKind::AfterEvent},
 }};
-constexpr Meanings<Severity, 2> severities{{{"stop", Severity::Stop}, {"remark", Severity::Remark}}};
-constexpr Meanings<Undated, 3> undatedMeanings{
+constexpr Meanings<Severity, 2> severityMeanings{{{"stop", Severity::Stop}, {"remark", Severity::Remark}}};
+constexpr Meanings<Undated, 3> undatedWords{
     {{"stop", Undated::Stop}, {"remark", Undated::Remark}, {"ignore", Undated::Ignore}}};
-constexpr Meanings<PointKind, 3> pointKinds{
+constexpr Meanings<PointKind, 3> pointKindMeanings{
     {{"look", PointKind::Look}, {"measure", PointKind::Measure}, {"timed", PointKind::Timed}}};
-constexpr Meanings<ItemState, 4> itemStates{{
+constexpr Meanings<ItemState, 4> itemStateMeanings{{
     {"serviceable", ItemState::Serviceable},
     {"unserviceable", ItemState::Unserviceable},
     {"missing", ItemState::Missing},
@@ -181,15 +181,15 @@ LifeRule lifeRuleFrom(const Cells& cells) {
     LifeRule rule;
     rule.part = row.text("part");
     rule.rule = row.text("rule");
-    rule.kind = row.oneOf("kind", ruleKinds);
+    rule.kind = row.oneOf("kind", ruleKindMeanings);
     rule.n = row.number("n").value_or(0);
     rule.steps = stepsFrom(row.text("steps")).value();
     rule.event = row.text("event");
-    rule.severity = row.oneOf("severity", severities);
+    rule.severity = row.oneOf("severity", severityMeanings);
     rule.leadDays = row.count("lead_days");
     rule.tolerance = toleranceFrom(row.text("tolerance")).value();
     rule.strict = row.yes("strict");
-    rule.undated = row.oneOf("undated", undatedMeanings);
+    rule.undated = row.oneOf("undated", undatedWords);
     rule.source = row.text("source");
     return rule;
 }
@@ -212,8 +212,9 @@ ManifestLine manifestLineFrom(const Cells& cells) {
 
 BoatPoint pointFrom(const Cells& cells) {
     const Row row(SheetId::Points, cells);
-    return {row.text("point"),        row.oneOf("kind", pointKinds), row.text("unit"),
-            row.range("low", "high"), row.yes("required"),           row.text("note")};
+    return {row.text("point"),   row.oneOf("kind", pointKindMeanings),
+            row.text("unit"),    row.range("low", "high"),
+            row.yes("required"), row.text("note")};
 }
 
 Person personFrom(const Cells& cells) {
@@ -231,7 +232,7 @@ Item itemFrom(const Cells& cells) {
     item.boat = row.text("boat");
     item.place = row.text("place");
     item.person = row.text("person");
-    item.state = row.oneOf("state", itemStates);
+    item.state = row.oneOf("state", itemStateMeanings);
     item.since = row.firstDay("since");
     item.why = row.text("why");
     item.made = row.day("made");
@@ -273,10 +274,14 @@ LogEntry logEntryFrom(const Cells& cells) {
             row.text("code"),
             row.firstDay("day").value(),
             row.text("text"),
-            row.oneOf("severity", severities),
+            row.oneOf("severity", severityMeanings),
             row.text("by"),
             row.firstDay("closed"),
             row.text("closing")};
+}
+
+std::string_view nameOf(RuleKind kind) {
+    return ruleKindMeanings[static_cast<std::size_t>(kind)].first;
 }
 
 } // namespace core

@@ -38,4 +38,7 @@ stepsFrom(std::string_view text);                              ///< `108:12;120:
 std::optional<Tolerance> toleranceFrom(std::string_view text); ///< `none`, `end_of_month`, `14d`
 std::vector<std::string> namesFrom(std::string_view text);     ///< `a;b`: outer blanks and empty parts off
 
+/// As the register writes it, `from_made`.
+std::string_view nameOf(RuleKind kind);
+
 } // namespace core

@@ -12,7 +12,7 @@
 namespace scanner::reader {
 namespace {
 
-constexpr int cell = 8; // pixels; glare is looked for in cells
+constexpr int glareCell = 8; // pixels; glare is looked for in cells
 
 /// The grey level that all but a fiftieth of the pixels stay under.
 int lightestOf(GreyView picture) {
@@ -60,15 +60,15 @@ struct Cell {
 };
 
 /// Darkest and lightest of every second pixel of each cell.
-class CellGrid {
+class GlareGrid {
 public:
-    explicit CellGrid(GreyView picture)
-        : m_columns(picture.width / cell)
-        , m_rows(picture.height / cell)
+    explicit GlareGrid(GreyView picture)
+        : m_columns(picture.width / glareCell)
+        , m_rows(picture.height / glareCell)
         , m_cells(static_cast<std::size_t>(m_columns) * m_rows) {
-        for (int y = 0; y < m_rows * cell; y += 2)
-            for (int x = 0; x < m_columns * cell; x += 2) {
-                Cell& c = m_cells[y / cell * m_columns + x / cell];
+        for (int y = 0; y < m_rows * glareCell; y += 2)
+            for (int x = 0; x < m_columns * glareCell; x += 2) {
+                Cell& c = m_cells[y / glareCell * m_columns + x / glareCell];
                 const int value = picture.at(x, y);
                 c.least = std::min(c.least, value);
                 c.most = std::max(c.most, value);
@@ -83,9 +83,9 @@ public:
         Point middle;
         for (const std::size_t index : cells) {
             middle.x +=
-                (static_cast<int>(index) % m_columns + 0.5) * cell / static_cast<double>(cells.size());
+                (static_cast<int>(index) % m_columns + 0.5) * glareCell / static_cast<double>(cells.size());
             middle.y +=
-                (static_cast<int>(index) / m_columns + 0.5) * cell / static_cast<double>(cells.size());
+                (static_cast<int>(index) / m_columns + 0.5) * glareCell / static_cast<double>(cells.size());
         }
         return middle;
     }
@@ -105,7 +105,7 @@ private:
 };
 
 /// The white cells that hang together with one.
-std::vector<std::size_t> patchFrom(std::size_t seed, const CellGrid& grid, std::vector<bool>& known) {
+std::vector<std::size_t> patchFrom(std::size_t seed, const GlareGrid& grid, std::vector<bool>& known) {
     std::vector<std::size_t> patch{seed};
     known[seed] = true;
     for (std::size_t k = 0; k < patch.size(); ++k)
@@ -117,7 +117,7 @@ std::vector<std::size_t> patchFrom(std::size_t seed, const CellGrid& grid, std::
     return patch;
 }
 
-bool fadesIntoPrint(const std::vector<std::size_t>& patch, const CellGrid& grid) {
+bool fadesIntoPrint(const std::vector<std::size_t>& patch, const GlareGrid& grid) {
     int around = 0, fading = 0, printed = 0;
     for (const std::size_t index : patch) {
         grid.visitAround(index, 1, [&](std::size_t next) {
@@ -159,7 +159,7 @@ bool isTooDark(GreyView picture) {
 }
 
 bool showsGlare(GreyView picture, const std::vector<SeenCode>& read) {
-    const CellGrid grid(picture);
+    const GlareGrid grid(picture);
     const std::size_t fewest = std::max<std::size_t>(4, grid.size() / 3000), most = grid.size() / 12;
     std::vector<bool> known(grid.size(), false);
     for (std::size_t i = 0; i < grid.size(); ++i) {

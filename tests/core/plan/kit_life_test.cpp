@@ -1,13 +1,11 @@
 #include "core/plan/kit_life.h"
 
-#include "tests/core/days.h"
+#include "tests/core/plan/today.h"
 
 #include <gtest/gtest.h>
 
 namespace core {
 namespace {
-
-const CalendarDay today = day("2026-01-01");
 
 /// Items of one type whose lives are the NIST failures, in days.
 class KitLives : public testing::Test {

@@ -1,15 +1,13 @@
 #include "core/plan/loss_rate.h"
 
 #include "core/plan/in_service.h"
-#include "tests/core/days.h"
+#include "tests/core/plan/today.h"
 
 #include <boost/math/distributions/gamma.hpp>
 #include <gtest/gtest.h>
 
 namespace core {
 namespace {
-
-const CalendarDay asked = day("2026-01-01");
 
 Item item(ItemState state, const std::string& since = {}, const std::string& why = {}) {
     Item made;
@@ -23,7 +21,7 @@ Item item(ItemState state, const std::string& since = {}, const std::string& why
 LossRecord recordOf(const std::vector<Item>& items) {
     LossRecord record;
     for (const Item& each : items)
-        record.add(each, asked);
+        record.add(each, today);
     return record;
 }
 
@@ -63,27 +61,27 @@ TEST(LossRate, countsWhatIsMissingOrWrittenOffAsLost) {
 
 TEST(LossRate, countsTimeFromFirstUseElseRegistrationToTheEndOfService) {
     Item used = item(ItemState::Serviceable);
-    EXPECT_EQ(daysInService(used, asked), 731); // 2024 is a leap year
+    EXPECT_EQ(daysInService(used, today), 731); // 2024 is a leap year
     used.firstUse = known("2025-12");
-    EXPECT_EQ(daysInService(used, asked), 31) << "a month is its first day";
-    EXPECT_EQ(daysInService(item(ItemState::Unserviceable), asked), 731) << "still in service";
-    EXPECT_EQ(daysInService(item(ItemState::Missing, "2024-01-31"), asked), 30);
-    EXPECT_EQ(daysInService(item(ItemState::WrittenOff, "2024-03-01", "worn"), asked), 60);
-    EXPECT_EQ(daysInService(item(ItemState::Missing), asked), 731)
+    EXPECT_EQ(daysInService(used, today), 31) << "a month is its first day";
+    EXPECT_EQ(daysInService(item(ItemState::Unserviceable), today), 731) << "still in service";
+    EXPECT_EQ(daysInService(item(ItemState::Missing, "2024-01-31"), today), 30);
+    EXPECT_EQ(daysInService(item(ItemState::WrittenOff, "2024-03-01", "worn"), today), 60);
+    EXPECT_EQ(daysInService(item(ItemState::Missing), today), 731)
         << "until today when nobody knows since when";
-    EXPECT_EQ(daysInService(item(ItemState::Missing, "2026-05-01"), asked), 731) << "no time still to come";
+    EXPECT_EQ(daysInService(item(ItemState::Missing, "2026-05-01"), today), 731) << "no time still to come";
     Item unknown = item(ItemState::Missing, "2025-01-01");
     unknown.registered.reset();
-    EXPECT_EQ(daysInService(unknown, asked), 0);
+    EXPECT_EQ(daysInService(unknown, today), 0);
     EXPECT_EQ(recordOf({unknown}).losses, 1) << "its loss counts all the same";
     Item toCome = item(ItemState::Serviceable);
     toCome.registered = known("2026-02-01");
-    EXPECT_EQ(daysInService(toCome, asked), 0);
+    EXPECT_EQ(daysInService(toCome, today), 0);
 }
 
 TEST(LossRate, yearsHave365AndAQuarterDays) {
     Item used = item(ItemState::Serviceable);
-    used.registered = PartialDay(asked.plusDays(-1461));
+    used.registered = PartialDay(today.plusDays(-1461));
     EXPECT_DOUBLE_EQ(recordOf({used, used}).itemYears(), 8);
 }
 

@@ -1,13 +1,11 @@
 #include "core/plan/replacement_plan.h"
 
-#include "tests/core/days.h"
+#include "tests/core/plan/today.h"
 
 #include <gtest/gtest.h>
 
 namespace core {
 namespace {
-
-const CalendarDay today = day("2026-01-01");
 
 /// Two boats that want four each of a type whose life is five years, and the worked example's thirteen items;
 /// four lost; 80 item-years in all.

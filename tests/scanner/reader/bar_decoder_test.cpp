@@ -33,7 +33,7 @@ std::vector<float> profileOf(const std::string& text, double module, double blur
     return profile;
 }
 
-std::set<std::string> textsIn(const std::vector<float>& profile) {
+std::set<std::string> textsOnBars(const std::vector<float>& profile) {
     std::set<std::string> texts;
     for (const BarReading& reading : BarDecoder(profile).read(false))
         if (const auto text =
@@ -50,13 +50,13 @@ TEST(BarDecoder, readsEveryCharacterThatAnotherEncoderDraws) {
         std::string text;
         for (int c = first; c < std::min(127, first + 5); ++c)
             text += static_cast<char>(c);
-        EXPECT_EQ(textsIn(profileOf(text, 6, 0.3)).count(text), 1u) << text;
+        EXPECT_EQ(textsOnBars(profileOf(text, 6, 0.3)).count(text), 1u) << text;
     }
     for (int first = 0; first < 100; first += 4) {
         std::string text;
         for (int pair = first; pair < first + 4; ++pair)
             text += std::to_string(pair / 10) + std::to_string(pair % 10);
-        EXPECT_EQ(textsIn(profileOf(text, 6, 0.3)).count(text), 1u) << text;
+        EXPECT_EQ(textsOnBars(profileOf(text, 6, 0.3)).count(text), 1u) << text;
     }
 }
 
@@ -64,9 +64,9 @@ TEST(BarDecoder, readsBlurredTagsAndRowsThatGrow) {
     int sharp = 0, blurred = 0, growing = 0;
     for (unsigned number = 0; number < 20; ++number) {
         const std::string text = pictures::tagCode(number);
-        sharp += static_cast<int>(textsIn(profileOf(text, 4, 0)).count(text));
-        blurred += static_cast<int>(textsIn(profileOf(text, 4, 1.6)).count(text));
-        growing += static_cast<int>(textsIn(profileOf(text, 5, 0.5, 0.25)).count(text));
+        sharp += static_cast<int>(textsOnBars(profileOf(text, 4, 0)).count(text));
+        blurred += static_cast<int>(textsOnBars(profileOf(text, 4, 1.6)).count(text));
+        growing += static_cast<int>(textsOnBars(profileOf(text, 5, 0.5, 0.25)).count(text));
     }
     EXPECT_EQ(sharp, 20);
     EXPECT_GE(blurred, 18);
@@ -77,9 +77,9 @@ TEST(BarDecoder, findsNothingInStripesOrFlatLight) {
     std::vector<float> stripes(1200), flat(1200, 128);
     for (std::size_t i = 0; i < stripes.size(); ++i)
         stripes[i] = i / 6 % 2 ? 200.0f : 40.0f;
-    EXPECT_TRUE(textsIn(stripes).empty());
-    EXPECT_TRUE(textsIn(flat).empty());
-    EXPECT_TRUE(textsIn({}).empty());
+    EXPECT_TRUE(textsOnBars(stripes).empty());
+    EXPECT_TRUE(textsOnBars(flat).empty());
+    EXPECT_TRUE(textsOnBars({}).empty());
 }
 
 // ISO/IEC 15417: every character is 11 modules wide, its bars together an even number; all differ.

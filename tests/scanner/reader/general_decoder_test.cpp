@@ -28,7 +28,7 @@ GreyPicture gs1Qr(const std::string& elements) {
     return pictures::onGround(large, large.width + 60, large.height + 60);
 }
 
-std::vector<std::string> textsIn(const GreyPicture& picture) {
+std::vector<std::string> textsByGeneralDecoder(const GreyPicture& picture) {
     std::vector<std::string> texts;
     for (const SeenCode& code : decodeMatrixSymbols(picture.view(), Effort::Quick))
         texts.push_back(code.text);
@@ -40,9 +40,10 @@ std::vector<std::string> textsIn(const GreyPicture& picture) {
 // GS1 General Specifications: FNC1 ends a value of varying length; ISO/IEC 18004 7.4.4: a per cent sign
 // stands for FNC1 and is written twice when it is meant.
 TEST(GeneralDecoder, neverTellsAGs1TextCutAtAPerCentSign) {
-    EXPECT_EQ(textsIn(gs1Qr("[10]AXBC[21]KRBD7XKM3R")), std::vector<std::string>{"10AXBC\x1d"
-                                                                                 "21KRBD7XKM3R"});
-    for (const std::string& text : textsIn(gs1Qr("[10]A%BC[21]KRBD7XKM3R")))
+    EXPECT_EQ(textsByGeneralDecoder(gs1Qr("[10]AXBC[21]KRBD7XKM3R")),
+              std::vector<std::string>{"10AXBC\x1d"
+                                       "21KRBD7XKM3R"});
+    for (const std::string& text : textsByGeneralDecoder(gs1Qr("[10]A%BC[21]KRBD7XKM3R")))
         EXPECT_EQ(text, "10A%BC\x1d"
                         "21KRBD7XKM3R");
 }

@@ -1,0 +1,10 @@
+#pragma once
+
+#include "tests/core/days.h"
+
+namespace core {
+
+/// The day on which the plans of these tests are asked for.
+inline const CalendarDay today = day("2026-01-01");
+
+} // namespace core
