@@ -2,6 +2,7 @@
 
 #include "app/common/sentences.h"
 #include "app/common/tag_of_text.h"
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/camera/camera_panel.h"
 #include "app/desk/camera/code_capture.h"
@@ -35,13 +36,6 @@ namespace {
 constexpr int wide = 1600;
 /// A trip is told on a button in one line, as far as it goes.
 constexpr int tripWidth = 520;
-
-QStringList namesOf(const std::vector<std::string>& names) {
-    QStringList list;
-    for (const std::string& name : names)
-        list << QString::fromStdString(name);
-    return list;
-}
 
 } // namespace
 
@@ -208,7 +202,7 @@ void CheckPage::close() {
 
 void CheckPage::showState() {
     const CheckState& state = *m_session->state();
-    m_people->setPeople(namesOf(state.people), namesOf(state.names));
+    m_people->setPeople(texts(state.people), texts(state.names));
     m_log->setEntries(state.log);
     showTrip();
     if (state.open.resumed)

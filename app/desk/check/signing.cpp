@@ -1,21 +1,12 @@
 #include "app/desk/check/signing.h"
 
+#include "app/common/text.h"
 #include "app/common/words.h"
 #include "app/desk/check/sign_panel.h"
 #include "app/desk/check/signed_panel.h"
 #include "app/desk/sheet/sheet_of_check.h"
 
 namespace app {
-namespace {
-
-QStringList namesOf(const std::vector<std::string>& names) {
-    QStringList list;
-    for (const std::string& name : names)
-        list << QString::fromStdString(name);
-    return list;
-}
-
-} // namespace
 
 Signing::Signing(QWidget* parent)
     : QStackedWidget(parent)
@@ -32,7 +23,7 @@ Signing::Signing(QWidget* parent)
 
 void Signing::begin(const CheckState& state) {
     setCurrentWidget(m_sign);
-    m_sign->begin(state.answer, namesOf(state.names), namesOf(state.people));
+    m_sign->begin(state.answer, texts(state.names), texts(state.people));
 }
 
 void Signing::setState(const CheckState& state) {

@@ -15,11 +15,6 @@ bool isLeft(const fs::path& file) {
     return fs::exists(file) || fs::exists(file.string() + "-wal") || fs::exists(file.string() + "-shm");
 }
 
-std::string textOf(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-}
-
 class Create : public testing::Test {
 protected:
     support::ScratchFolder m_folder;

@@ -2,19 +2,11 @@
 
 #include "core/base/calendar_day.h"
 
-#include <fstream>
-#include <iterator>
-
 namespace small_club {
 namespace {
 
 using core::CalendarDay;
 using testing::HasSubstr;
-
-std::string textOf(const std::filesystem::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 /// The worked example as a register: thirteen of five lots, four lost, 80 item-years; wanted by two boats.
 class Replace : public testing::Test {

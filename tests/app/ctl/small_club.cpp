@@ -70,6 +70,11 @@ void writeFiles(const std::filesystem::path& folder, const std::map<std::string,
         std::ofstream(folder / name, std::ios::binary) << text;
 }
 
+std::string textOf(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+}
+
 std::string contentOf(const std::filesystem::path& file) {
     sqlite3* opened = nullptr;
     const int failed = sqlite3_open_v2(file.c_str(), &opened, SQLITE_OPEN_READONLY, nullptr);

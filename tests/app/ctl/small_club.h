@@ -42,6 +42,9 @@ void writeFiles(const std::filesystem::path& folder, const std::map<std::string,
 /// Every row of every table, so that two files of the same content are equal.
 std::string contentOf(const std::filesystem::path& file);
 
+/// Every byte.
+std::string textOf(const std::filesystem::path& file);
+
 /// That exactly one line came, which begins as every error line does.
 void expectOneErrorLine(const Ran& ran);
 
