@@ -9,6 +9,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -74,6 +75,8 @@ public:
     std::vector<std::string> places() const; ///< by name
     /// Registered tags with the words that go beneath: all items and boats and people when `codes` is empty.
     Result<std::vector<TagLabel>> tagLabels(const std::vector<std::string>& codes) const;
+    /// Item and the tag that names it now, for items whose first tag was replaced.
+    std::map<std::string, std::string> replacedTags() const;
     /// What is aboard the boat as the register has it: its home items, in the manifest's order, then by code.
     Result<std::vector<TagLabel>> kitOf(const std::string& boat) const;
     std::vector<std::string> mintCodes(int count) const; ///< unused kit codes

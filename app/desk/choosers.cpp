@@ -47,6 +47,10 @@ Choosers systemChoosers() {
         return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of CSV files to import"),
                                                  documents());
     };
+    choosers.exportFolder = [](QWidget* parent) {
+        return QFileDialog::getExistingDirectory(
+            parent, ChoosersText::tr("A folder to write the register's CSV files to"), documents());
+    };
     choosers.pictures = [](QWidget* parent) {
         return QFileDialog::getOpenFileNames(parent, ChoosersText::tr("A video or pictures to read"),
                                              documents());

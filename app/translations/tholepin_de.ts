@@ -327,6 +327,10 @@
         <source>Save as a file</source>
         <translation>Als Datei speichern</translation>
     </message>
+    <message>
+        <source>A folder to write the register&apos;s CSV files to</source>
+        <translation>Ein Ordner für die CSV-Dateien des Verzeichnisses</translation>
+    </message>
 </context>
 <context>
     <name>ClubLog</name>
@@ -992,6 +996,10 @@ Erledigt am %1: %2</translation>
         <source>Rec&amp;ord</source>
         <translation>Pr&amp;otokoll</translation>
     </message>
+    <message>
+        <source>Mani&amp;fests</source>
+        <translation>Pack&amp;listen</translation>
+    </message>
 </context>
 <context>
     <name>HistoryWords</name>
@@ -1443,6 +1451,233 @@ Erledigt am %1: %2</translation>
     <message>
         <source>to carry</source>
         <translation>zu tragen</translation>
+    </message>
+</context>
+<context>
+    <name>Manifests</name>
+    <message>
+        <source>return</source>
+        <translation>Rückkehr</translation>
+    </message>
+    <message>
+        <source>launch</source>
+        <translation>Auslaufen</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>from %1 %2</source>
+        <translation>ab %1 %2</translation>
+    </message>
+    <message>
+        <source>up to %1 %2</source>
+        <translation>bis %1 %2</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>eigen</translation>
+    </message>
+    <message>
+        <source>taken away</source>
+        <translation>weggelassen</translation>
+    </message>
+    <message>
+        <source>%1; class: %2</source>
+        <translation>%1; Klasse: %2</translation>
+    </message>
+    <message>
+        <source>not %1</source>
+        <translation>nicht %1</translation>
+    </message>
+    <message>
+        <source>%1, not required</source>
+        <translation>%1, nicht Pflicht</translation>
+    </message>
+    <message>
+        <source>different today</source>
+        <translation>heute anders</translation>
+    </message>
+    <message>
+        <source>only today: %1</source>
+        <translation>nur heute: %1</translation>
+    </message>
+    <message>
+        <source>not asked then</source>
+        <translation>damals nicht verlangt</translation>
+    </message>
+    <message>
+        <source>%1 added: %2</source>
+        <translation>%1 dazu: %2</translation>
+    </message>
+    <message>
+        <source>%1 taken away</source>
+        <translation>%1 weggelassen</translation>
+    </message>
+    <message>
+        <source>%1: another note</source>
+        <translation>%1: andere Anmerkung</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>by an import of sheets</source>
+        <translation>durch Einlesen von Tabellen</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 and %3</source>
+        <translation>%1: %2 und %3</translation>
+    </message>
+    <message>
+        <source>%1; %2 unlike its class, %3.</source>
+        <translation>%1; %2 anders als die Klasse %3.</translation>
+    </message>
+    <message>
+        <source>%1, all as its class, %2.</source>
+        <translation>%1, alles wie die Klasse %2.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 own)</source>
+        <translation>%1 (%2 eigene)</translation>
+    </message>
+    <message>
+        <source>%1. Boats: %2.</source>
+        <translation>%1. Boote: %2.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1, or %2</source>
+        <translation>%1, oder %2</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>a look</source>
+        <translation>ansehen</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Prüfpunkt</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>Check</translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation>verlangt</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht verlangt</translation>
+    </message>
+    <message>
+        <source>another note</source>
+        <translation>andere Anmerkung</translation>
+    </message>
+    <message>
+        <source>The first</source>
+        <translation>Die erste</translation>
+    </message>
+    <message>
+        <source>holds now</source>
+        <translation>gilt jetzt</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <translation>früher</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>Asked from %1</source>
+        <translation>Verlangt seit %1</translation>
+    </message>
+    <message>
+        <source>%1 until %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1; written %2.</source>
+        <translation>%1; geschrieben %2.</translation>
+    </message>
+    <message>
+        <source>%1 No check was signed by it.</source>
+        <translation>%1 Kein Check wurde danach unterschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 %2, the last of %3 at %4 by %5.</source>
+        <translation>%1 %2, zuletzt der von %3, %4, von %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3</source>
+        <translation>%1: %2 statt %3</translation>
+    </message>
+    <message>
+        <source>not required</source>
+        <translation>nicht Pflicht</translation>
+    </message>
+    <message>
+        <source>class: %1</source>
+        <translation>Klasse: %1</translation>
     </message>
 </context>
 <context>
@@ -2657,6 +2892,34 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Codes</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n point</source>
+        <translation>
+            <numerusform>%n Prüfpunkt</numerusform>
+            <numerusform>%n Prüfpunkte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n points</source>
+        <translation>
+            <numerusform>%n Prüfpunkt</numerusform>
+            <numerusform>%n Prüfpunkte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check was signed by it</source>
+        <translation>
+            <numerusform>%n Check wurde danach unterschrieben</numerusform>
+            <numerusform>%n Checks wurden danach unterschrieben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks were signed by it</source>
+        <translation>
+            <numerusform>%n Check wurde danach unterschrieben</numerusform>
+            <numerusform>%n Checks wurden danach unterschrieben</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>app::ArrivalPanel</name>
@@ -3528,6 +3791,140 @@ Erledigt am %2: %3</translation>
     <message>
         <source>&amp;Gear officer</source>
         <translation>&amp;Gerätewart</translation>
+    </message>
+</context>
+<context>
+    <name>app::ManifestLinePanel</name>
+    <message>
+        <source>required</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>Take it away</source>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>kit type of the new line</source>
+        <translation>Ausrüstungsart der neuen Zeile</translation>
+    </message>
+    <message>
+        <source>note of the line</source>
+        <translation>Anmerkung der Zeile</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>May be stood in for by %1.</source>
+        <translation>Ersatz kann sein: %1.</translation>
+    </message>
+    <message>
+        <source>What you write is %1&apos;s own and stays when the class changes.</source>
+        <translation>Was hier eingetragen wird, gehört nur %1 und bleibt, wenn die Klasse sich ändert.</translation>
+    </message>
+    <message>
+        <source>A new line, %1&apos;s own</source>
+        <translation>Eine neue Zeile nur für %1</translation>
+    </message>
+    <message>
+        <source>A new line of class %1</source>
+        <translation>Eine neue Zeile der Klasse %1</translation>
+    </message>
+    <message>
+        <source>which kit type?</source>
+        <translation>welche Ausrüstungsart?</translation>
+    </message>
+    <message>
+        <source>%1 taken away. Checks signed before keep what they were asked.</source>
+        <translation>%1 weggelassen. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+    </message>
+    <message>
+        <source>%1: %2 asked from now on. Checks signed before keep what they were asked.</source>
+        <translation>%1: ab jetzt %2 verlangt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+    </message>
+</context>
+<context>
+    <name>app::ManifestsPage</name>
+    <message>
+        <source>lines</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>Prüfpunkte</translation>
+    </message>
+    <message>
+        <source>New line…</source>
+        <translation>Neue Zeile …</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Ausgeben …</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Einlesen …</translation>
+    </message>
+    <message>
+        <source>what is asked</source>
+        <translation>was verlangt wird</translation>
+    </message>
+    <message>
+        <source>versions of this manifest, newest first</source>
+        <translation>Fassungen dieser Packliste, die neueste zuerst</translation>
+    </message>
+    <message>
+        <source>export the register&apos;s sheets</source>
+        <translation>die Tabellen des Verzeichnisses ausgeben</translation>
+    </message>
+    <message>
+        <source>import changed sheets</source>
+        <translation>geänderte Tabellen einlesen</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>class of boat, or boat</source>
+        <translation>Bootsklasse oder Boot</translation>
+    </message>
+    <message>
+        <source>Versions</source>
+        <translation>Fassungen</translation>
+    </message>
+    <message>
+        <source>Say who you are first: choose your name under “At work”.</source>
+        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+    </message>
+    <message>
+        <source>class %1</source>
+        <translation>Klasse %1</translation>
+    </message>
+    <message>
+        <source>Choose the newest version to change a line.</source>
+        <translation>Zum Ändern einer Zeile die neueste Fassung wählen.</translation>
+    </message>
+    <message>
+        <source>Points are changed in the register&apos;s sheets: export them, change points.csv, import the folder. Maker&apos;s plate and manual decide about pressures.</source>
+        <translation>Prüfpunkte werden in den Tabellen des Verzeichnisses geändert: ausgeben, points.csv ändern, den Ordner einlesen. Über Drücke entscheiden Typenschild und Handbuch des Herstellers.</translation>
+    </message>
+    <message>
+        <source>Choose a line to change it, or an earlier version to see what was asked then.</source>
+        <translation>Eine Zeile wählen, um sie zu ändern, oder eine frühere Fassung, um zu sehen, was damals verlangt war.</translation>
+    </message>
+    <message>
+        <source>The register&apos;s sheets are in %1. People&apos;s measures are left out.</source>
+        <translation>Die Tabellen des Verzeichnisses liegen in %1. Die Körpermaße der Leute sind weggelassen.</translation>
     </message>
 </context>
 <context>

@@ -160,6 +160,10 @@ Result<std::vector<TagLabel>> Club::tagLabels(const std::vector<std::string>& co
     });
 }
 
+std::map<std::string, std::string> Club::replacedTags() const {
+    return tagTables::changed(*m_state->database);
+}
+
 Result<std::vector<TagLabel>> Club::kitOf(const std::string& name) const {
     return guarded([&]() -> Result<std::vector<TagLabel>> {
         const auto found = boat(name);

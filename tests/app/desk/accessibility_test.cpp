@@ -1,6 +1,6 @@
 #include "tests/app/desk/desk_story.h"
+#include "tests/app/desk/nameless_controls.h"
 
-#include <QAccessible>
 #include <QAction>
 #include <QMenu>
 #include <QMenuBar>
@@ -10,32 +10,7 @@
 
 namespace {
 
-bool isControl(QAccessible::Role role) {
-    static const std::set<QAccessible::Role> controls{
-        QAccessible::Button,      QAccessible::CheckBox, QAccessible::ComboBox, QAccessible::EditableText,
-        QAccessible::MenuItem,    QAccessible::List,     QAccessible::ListItem, QAccessible::RadioButton,
-        QAccessible::ProgressBar, QAccessible::Slider,   QAccessible::SpinBox,  QAccessible::ButtonMenu};
-    return controls.contains(role);
-}
-
-/// Visible controls without a name, by their object's name.
-void collectNameless(QAccessibleInterface* at, QStringList& nameless) {
-    if (!at || at->state().invisible) return;
-    // A combo box's own list and arrow speak through the box.
-    if (isControl(at->role()) && at->text(QAccessible::Name).trimmed().isEmpty())
-        nameless << (at->object()
-                         ? at->object()->metaObject()->className() + QString(" ") + at->object()->objectName()
-                         : QString("item"));
-    if (at->role() == QAccessible::ComboBox) return;
-    for (int i = 0; i < at->childCount(); ++i)
-        collectNameless(at->child(i), nameless);
-}
-
-QStringList namelessIn(QWidget& widget) {
-    QStringList nameless;
-    collectNameless(QAccessible::queryAccessibleInterface(&widget), nameless);
-    return nameless;
-}
+using support::namelessIn;
 
 class Accessibility : public support::DeskStory {};
 

@@ -68,7 +68,9 @@ TEST(NewKit, unknownNamesAreRefused) {
 TEST(ReplacedTag, theNewOneNamesTheItemAndTheOldOneNothing) {
     SmallClub small;
     const std::string knife = "KGFB6J8WF9";
+    EXPECT_TRUE(small.club.replacedTags().empty());
     const std::string tag = *small.club.replaceTag(knife, "Bram Oke", small.now);
+    EXPECT_EQ(small.club.replacedTags(), (std::map<std::string, std::string>{{knife, tag}}));
     const auto check = small.open();
     EXPECT_EQ(small.scan(check, knife).what, Scanned::What::Unread); // it may lie anywhere
     EXPECT_EQ(small.scan(check, tag).code, knife);

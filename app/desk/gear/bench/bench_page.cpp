@@ -146,13 +146,14 @@ void BenchPage::refresh() {
     m_tools.club.ask(
         this,
         [](core::Club& club) {
-            return Read{club.kitTypes(), club.people()};
+            return Read{club.kitTypes(), club.people(), club.replacedTags()};
         },
         [this](Read read) { take(std::move(read)); });
 }
 
 void BenchPage::take(Read read) {
     m_kitTypes = std::move(read.kitTypes);
+    m_tags = std::move(read.tags);
     QStringList people;
     for (const core::Person& person : read.people)
         people << QString::fromStdString(person.person);
@@ -177,8 +178,8 @@ void BenchPage::scan(const QString& text) {
 void BenchPage::takeScan(const BenchScan& scan) {
     if (m_isDone) m_round.clear();
     m_isDone = false;
-    const QString name =
-        QStringLiteral("%1 %2").arg(QString::fromStdString(scan.kitType), codeInWords(scan.code));
+    const QString name = QStringLiteral("%1 %2").arg(QString::fromStdString(scan.kitType),
+                                                     codeInWords(printedTag(m_tags, scan.code)));
     if (!m_round.add(scan)) {
         m_camera->say(tr("%1 is in the list already; it counts once.")
                           .arg(scan.code.empty() ? QString::fromStdString(scan.text) : name));
@@ -196,7 +197,7 @@ void BenchPage::takeScan(const BenchScan& scan) {
 
 void BenchPage::showRound() {
     const QString rule = m_rule->currentData().toString();
-    m_lines->setRows(m_round.lines(m_kitTypes, rule));
+    m_lines->setRows(withPrintedTags(m_round.lines(m_kitTypes, rule), m_tags));
     const int passed = m_round.countOf(false, m_kitTypes, rule);
     const int failed = m_round.countOf(true, m_kitTypes, rule);
     m_summary->setText(
@@ -244,7 +245,7 @@ void BenchPage::takeOutcome(const core::Result<BenchOutcome>& outcome) {
     }
     m_isDone = true;
     m_round.clear();
-    m_lines->setRows(linesOf(*outcome));
+    m_lines->setRows(withPrintedTags(linesOf(*outcome), m_tags));
     m_list->scrollToTop();
     m_summary->setText(summaryOf(*outcome));
     m_camera->say(tr("Recorded. The next tag begins a new round."));

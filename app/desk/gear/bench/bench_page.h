@@ -2,6 +2,7 @@
 
 #include "app/desk/gear/bench/bench_round.h"
 #include "app/desk/gear/office/gear_pages.h"
+#include "app/desk/gear/shared/printed_tags.h"
 
 #include <QWidget>
 
@@ -45,6 +46,7 @@ private:
     struct Read {
         std::vector<core::KitType> kitTypes;
         std::vector<core::Person> people;
+        PrintedTags tags;
     };
 
     void build();
@@ -60,6 +62,7 @@ private:
 
     GearTools m_tools;
     std::vector<core::KitType> m_kitTypes;
+    PrintedTags m_tags;
     BenchRound m_round;
     bool m_isDone = false; ///< the list shows what was recorded; the next scan begins a new round
     ChoiceBox* m_rule;

@@ -123,12 +123,13 @@ void StocktakePage::refresh() {
     m_tools.club.ask(
         this,
         [](core::Club& club) {
-            return Read{club.places(), club.unfinishedChecks(), club.people()};
+            return Read{club.places(), club.unfinishedChecks(), club.people(), club.replacedTags()};
         },
         [this](const Read& read) { take(read); });
 }
 
 void StocktakePage::take(const Read& read) {
+    m_tags = read.tags;
     QStringList places, people;
     for (const std::string& place : read.places)
         places << QString::fromStdString(place);
@@ -168,7 +169,7 @@ void StocktakePage::scan(const QString& text, core::SeenBy seenBy) {
 void StocktakePage::showState() {
     const core::CheckAnswer& answer = m_session->state()->answer;
     m_summary->setText(stocktakeInWords(answer));
-    m_lines->setRows(stocktakeRowsOf(answer));
+    m_lines->setRows(withPrintedTags(stocktakeRowsOf(answer), m_tags));
     if (!m_list->currentIndex().isValid() && m_lines->rowCount() > 1)
         m_list->setCurrentIndex(m_lines->index(1));
     adapt();
@@ -207,7 +208,7 @@ void StocktakePage::showSigned(const core::SignedCheck& check) {
                       .arg(missing)
                 : tr("%1: signed by %2. Everything was found.").arg(place, QString::fromStdString(check.by)));
     m_camera->say(missing ? tr("See the page Missing for whom to ask.") : QString());
-    m_lines->setRows(stocktakeRowsOf(check.answer));
+    m_lines->setRows(withPrintedTags(stocktakeRowsOf(check.answer), m_tags));
     m_sign->setEnabled(false);
     m_undo->setEnabled(false);
     refresh();

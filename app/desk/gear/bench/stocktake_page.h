@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desk/gear/office/gear_pages.h"
+#include "app/desk/gear/shared/printed_tags.h"
 
 #include <QWidget>
 
@@ -43,6 +44,7 @@ private:
         std::vector<std::string> places;
         std::vector<core::OpenCheck> unfinished;
         std::vector<core::Person> people;
+        PrintedTags tags;
     };
 
     void build();
@@ -57,6 +59,7 @@ private:
     GearTools m_tools;
     std::unique_ptr<CheckSession> m_session;
     QStringList m_unfinished; ///< places
+    PrintedTags m_tags;
     ChoiceBox* m_place;
     QPushButton* m_begin;
     CameraPanel* m_camera;

@@ -94,7 +94,7 @@ void KitPage::connectParts() {
 
 void KitPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    m_table->setColumnHidden(tagColumn, width() < wide);
+    m_table->leaveOut(tagColumn, width() < wide);
 }
 
 void KitPage::showEvent(QShowEvent* event) {
@@ -135,7 +135,6 @@ void KitPage::showFound() {
         rows.push_back(rowOf(m_search.kit()[at]));
     const QSignalBlocker quiet(m_table); // the item shown stays until another is chosen
     m_rows->setTable(kitColumns(), rows);
-    m_table->setColumnHidden(tagColumn, width() < wide);
     m_table->choose(m_code);
     const QString count = counted(static_cast<int>(found.size()), QT_TRANSLATE_N_NOOP("Words", "%n item"),
                                   QT_TRANSLATE_N_NOOP("Words", "%n items"));

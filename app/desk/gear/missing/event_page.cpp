@@ -83,7 +83,7 @@ void EventPage::show(const QString& event) {
     m_tools.club.ask(
         this,
         [name = event.trimmed().toStdString()](core::Club& club) {
-            Read read{club.eventTally(name), {}};
+            Read read{club.eventTally(name), {}, club.replacedTags()};
             if (!read.tally) return read;
             for (const core::BoatTally& boat : read.tally->boats)
                 for (const std::string& code : boat.notReturned)
@@ -96,7 +96,7 @@ void EventPage::show(const QString& event) {
 void EventPage::take(const Read& read) {
     if (read.tally) {
         m_summary->setText(summaryOf(*read.tally));
-        m_lines->setRows(linesOf(*read.tally, read.kitTypes, m_tools.time().today));
+        m_lines->setRows(linesOf(*read.tally, read.kitTypes, m_tools.time().today, read.tags));
     } else {
         m_summary->setText(tr("Nothing was filed under that: give the name of a patrol, training day or "
                               "carnival that checks were filed under, or a day like 2026-03-14."));

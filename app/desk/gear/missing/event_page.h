@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desk/gear/office/gear_pages.h"
+#include "app/desk/gear/shared/printed_tags.h"
 #include "core/search/event_tally.h"
 
 #include <QWidget>
@@ -37,6 +38,7 @@ private:
     struct Read {
         core::Result<core::EventTally> tally;
         std::map<std::string, std::string> kitTypes;
+        PrintedTags tags;
     };
 
     void build();

@@ -25,17 +25,18 @@ QString byInWords(const std::vector<std::string>& by) {
 class Lines {
 public:
     Lines(const core::EventTally& tally, const std::map<std::string, std::string>& kitTypes,
-          core::CalendarDay today)
+          core::CalendarDay today, const PrintedTags& tags)
         : m_tally(tally)
         , m_kitTypes(kitTypes)
-        , m_today(today) {}
+        , m_today(today)
+        , m_tags(tags) {}
 
     std::vector<CheckRow> all() && {
         for (const core::BoatTally& boat : m_tally.boats)
             addBoat(boat);
         addSwaps();
         addMissing();
-        return std::move(m_rows);
+        return withPrintedTags(std::move(m_rows), m_tags);
     }
 
 private:
@@ -73,14 +74,14 @@ private:
                                       text(swap.code)));
     }
 
-    static QString undoOf(const core::Swap& swap) {
+    QString undoOf(const core::Swap& swap) const {
         const QString out = text(swap.wentOutOn), back = text(swap.cameBackOn);
         if (swap.against.empty())
             return EventWordsText::tr("Went out on %1, came back on %2. Carry it back to %1.").arg(out, back);
         return EventWordsText::tr(
                    "Went out on %1, came back on %2; %3 went the other way. Change the two over: this "
                    "one to %1, %3 to %2.")
-            .arg(out, back, codeInWords(swap.against));
+            .arg(out, back, codeInWords(printedTag(m_tags, swap.against)));
     }
 
     void addMissing() {
@@ -104,6 +105,7 @@ private:
     const core::EventTally& m_tally;
     const std::map<std::string, std::string>& m_kitTypes;
     core::CalendarDay m_today;
+    const PrintedTags& m_tags;
     std::vector<CheckRow> m_rows;
 };
 
@@ -133,8 +135,9 @@ QString summaryOf(const core::EventTally& tally) {
 }
 
 std::vector<CheckRow> linesOf(const core::EventTally& tally,
-                              const std::map<std::string, std::string>& kitTypes, core::CalendarDay today) {
-    return Lines(tally, kitTypes, today).all();
+                              const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
+                              const PrintedTags& tags) {
+    return Lines(tally, kitTypes, today, tags).all();
 }
 
 } // namespace app

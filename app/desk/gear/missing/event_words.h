@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desk/check/check_row.h"
+#include "app/desk/gear/shared/printed_tags.h"
 #include "core/search/event_tally.h"
 
 #include <QString>
@@ -18,6 +19,7 @@ QString summaryOf(const core::EventTally& tally);
 /// Per boat what went out, came back and by whom; then what came back on another boat, with how to undo it;
 /// then what is missing now. `kitTypes`: by code.
 std::vector<CheckRow> linesOf(const core::EventTally& tally,
-                              const std::map<std::string, std::string>& kitTypes, core::CalendarDay today);
+                              const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
+                              const PrintedTags& tags = {});
 
 } // namespace app

@@ -118,7 +118,7 @@ void MissingPage::refresh() {
     m_tools.club.ask(
         this,
         [](core::Club& club) {
-            Read read{club.missingItems(), club.unfinishedChecks()};
+            Read read{club.missingItems(), club.unfinishedChecks(), club.replacedTags()};
             std::erase_if(read.stocktakes,
                           [](const core::OpenCheck& check) { return check.phase != core::Phase::Stocktake; });
             return read;
@@ -128,8 +128,9 @@ void MissingPage::refresh() {
 
 void MissingPage::take(Read read) {
     m_missing = std::move(read.missing);
+    m_tags = std::move(read.tags);
     m_summary->setText(summaryOf(m_missing));
-    m_lines->setRows(linesOf(m_missing, m_tools.time().today));
+    m_lines->setRows(withPrintedTags(linesOf(m_missing, m_tools.time().today), m_tags));
     const QString before = m_stocktakes->currentData().toString();
     m_stocktakes->clear();
     for (const core::OpenCheck& check : read.stocktakes)
@@ -152,8 +153,8 @@ void MissingPage::choose(const QString& code) {
     if (item == m_missing.end()) return;
     if (m_chosen != code) m_why->setCurrentIndex(0);
     m_chosen = code;
-    m_name->setText(
-        QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType), codeInWords(item->code)));
+    m_name->setText(QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType),
+                                                codeInWords(printedTag(m_tags, item->code))));
     m_chain->setRows(chainOf(*item, m_tools.time().today));
     m_next->setText(nextStepsOf(*item).join('\n'));
     m_writeOff->setEnabled(m_why->currentIndex() > 0);
@@ -176,8 +177,8 @@ void MissingPage::found(const QString& text) {
         [this, place, text](const core::Result<core::Scanned>& scan) {
             if (!scan) return m_said->sayError(scan.error());
             const auto wasMissing = [&](const core::MissingItem& item) { return item.code == scan->code; };
-            const QString thing =
-                QStringLiteral("%1 %2").arg(QString::fromStdString(scan->name), codeInWords(scan->code));
+            const QString thing = QStringLiteral("%1 %2").arg(QString::fromStdString(scan->name),
+                                                              codeInWords(printedTag(m_tags, scan->code)));
             if (std::any_of(m_missing.begin(), m_missing.end(), wasMissing)) {
                 m_tools.sounds.play(Sound::NewAndFine);
                 m_said->say(tr("Found: %1, at %2. Look whether it is fit for use before it goes back.")

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desk/gear/office/gear_pages.h"
+#include "app/desk/gear/shared/printed_tags.h"
 #include "core/search/missing_list.h"
 
 #include <QWidget>
@@ -39,6 +40,7 @@ private:
     struct Read {
         std::vector<core::MissingItem> missing;
         std::vector<core::OpenCheck> stocktakes;
+        PrintedTags tags;
     };
 
     void build();
@@ -52,6 +54,7 @@ private:
 
     GearTools m_tools;
     std::vector<core::MissingItem> m_missing;
+    PrintedTags m_tags;
     QString m_chosen; ///< code
     QLabel* m_summary;
     PlainListModel* m_lines;

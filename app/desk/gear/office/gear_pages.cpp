@@ -6,6 +6,7 @@
 #include "app/desk/gear/due/due_page.h"
 #include "app/desk/gear/kit/kit_page.h"
 #include "app/desk/gear/log/log_page.h"
+#include "app/desk/gear/manifests/manifests_page.h"
 #include "app/desk/gear/missing/event_page.h"
 #include "app/desk/gear/missing/missing_page.h"
 #include "app/desk/gear/office/gear_office.h"
@@ -71,7 +72,9 @@ void addGearPages(GearOffice& office, const GearTools& given) {
         [tools](QWidget* in) { return new ReplacePage(tools, in); });
     add("tags", GearPagesText::tr("&Tags"), "Alt+0",
         [tools](QWidget* in) { return new TagsPage(tools, in); });
-    add("record", GearPagesText::tr("Rec&ord"), "Ctrl+Alt+1",
+    add("manifests", GearPagesText::tr("Mani&fests"), "Ctrl+Alt+1",
+        [tools](QWidget* in) { return new ManifestsPage(tools, in); });
+    add("record", GearPagesText::tr("Rec&ord"), "Ctrl+Alt+2",
         [tools](QWidget* in) { return new RecordPage(tools, in); });
 }
 

@@ -18,6 +18,8 @@
 namespace app {
 namespace {
 
+constexpr int dayLine = 26; ///< height of a day's words above the plot
+
 double placeOf(core::CalendarDay day) {
     return static_cast<double>(QDate(day.year(), day.month(), day.day()).startOfDay().toMSecsSinceEpoch());
 }
@@ -46,12 +48,12 @@ StockPlot::StockPlot(QWidget* parent)
     m_across->setGridLineVisible(false);
     m_up->setLabelFormat(QStringLiteral("%d"));
     m_up->setTitleText(tr("items"));
-    chart()->setMargins(QMargins(0, 8, 24, 0));
 }
 
 void StockPlot::setRow(const core::ReplacementRow& row, const core::ReplacementPlan& plan) {
     m_row = row;
     m_today = plan.today;
+    chart()->setMargins(QMargins(0, 8 + dayLine * static_cast<int>(days().size()), 24, 0));
     // Items leave at once, so the line falls in steps.
     QList<QPointF> stock;
     for (const core::ShortChance& chance : row.chances) {
@@ -88,22 +90,36 @@ void StockPlot::drawForeground(QPainter* painter, const QRectF& rect) {
     const QPointF wanted = chart()->mapToPosition(m_wanted->at(1), m_wanted);
     label(*painter, {wanted.x() - 130, wanted.y() - 26}, tr("wanted %1").arg(m_row.wanted));
     const QPointF stock = chart()->mapToPosition(m_stock->at(0), m_stock);
-    label(*painter, {stock.x() + 12, stock.y() - 28}, tr("stock %1").arg(m_row.stock));
-    if (m_row.firstShort) drawDay(*painter, *m_row.firstShort, shortInWords(m_row, m_today), 1, true);
-    if (m_row.orderBy && !m_row.late)
-        drawDay(*painter, *m_row.orderBy, tr("order by %1").arg(inWords(*m_row.orderBy)), 0, false);
+    double stockLabel = stock.x() + 12;
+    int line = 0;
+    for (const Day& day : days()) {
+        const double x = drawDay(*painter, day, line++);
+        // The day's line would cross a label at the plot's beginning.
+        if (x < stockLabel + 90) stockLabel = std::max(stockLabel, x + 8);
+    }
+    label(*painter, {stockLabel, stock.y() - 28}, tr("stock %1").arg(m_row.stock));
     painter->restore();
 }
 
-void StockPlot::drawDay(QPainter& painter, core::CalendarDay day, const QString& words, int line,
-                        bool toLook) const {
+std::vector<StockPlot::Day> StockPlot::days() const {
+    std::vector<Day> days;
+    if (m_row.firstShort) days.push_back({*m_row.firstShort, shortInWords(m_row, m_today), true});
+    if (m_row.orderBy && !m_row.late)
+        days.push_back({*m_row.orderBy, tr("order by %1").arg(inWords(*m_row.orderBy)), false});
+    return days;
+}
+
+/// A line through the plot, its words above it where no stock is drawn. Returns its place.
+double StockPlot::drawDay(QPainter& painter, const Day& day, int line) const {
     const Palette& palette = currentPalette();
     const QRectF plot = chart()->plotArea();
     const double x =
-        std::clamp(chart()->mapToPosition({placeOf(day), 0}, m_stock).x(), plot.left(), plot.right());
-    painter.setPen(toLook ? QPen(palette.look, 3) : QPen(palette.ink, 2, Qt::DotLine));
-    painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
-    label(painter, {x + 8, plot.bottom() - 30 - 28 * line}, words, toLook);
+        std::clamp(chart()->mapToPosition({placeOf(day.day), 0}, m_stock).x(), plot.left(), plot.right());
+    const double top = plot.top() - dayLine * (line + 1);
+    painter.setPen(day.toLook ? QPen(palette.look, 3) : QPen(palette.ink, 2, Qt::DotLine));
+    painter.drawLine(QPointF(x, top + 4), QPointF(x, plot.bottom()));
+    label(painter, {x + 8, top}, day.words, day.toLook);
+    return x;
 }
 
 } // namespace app

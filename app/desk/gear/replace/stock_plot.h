@@ -24,7 +24,14 @@ protected:
     void drawForeground(QPainter* painter, const QRectF& rect) override;
 
 private:
-    void drawDay(QPainter& painter, core::CalendarDay day, const QString& words, int line, bool toLook) const;
+    struct Day {
+        core::CalendarDay day;
+        QString words;
+        bool toLook;
+    };
+
+    std::vector<Day> days() const; ///< those that the plot marks
+    double drawDay(QPainter& painter, const Day& day, int line) const;
 
     core::ReplacementRow m_row;
     core::CalendarDay m_today = core::CalendarDay::fromNumber(1);

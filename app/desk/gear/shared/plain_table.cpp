@@ -18,6 +18,7 @@ namespace {
 
 constexpr int markColumn = 36;
 constexpr int margin = spaceUnit;
+constexpr int narrowest = 48; ///< a column cut to fit
 
 /// A cell's text, the mark before the first one, and a ring around the row that has the keyboard.
 class CellPainter : public QStyledItemDelegate {
@@ -171,19 +172,50 @@ PlainTable::PlainTable(PlainTableModel& model, QWidget* parent)
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setWordWrap(false);
-    horizontalHeader()->setMinimumSectionSize(48);
+    horizontalHeader()->setMinimumSectionSize(narrowest);
     connect(&model, &QAbstractItemModel::modelReset, this, &PlainTable::fit);
     fit();
 }
 
 void PlainTable::fit() {
-    horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     verticalHeader()->setDefaultSectionSize(44);
     if (m_model.columnCount() == 0) return;
+    std::vector<int> widths;
     int needed = 0;
+    for (int column = 0; column < m_model.columnCount(); ++column) {
+        setColumnHidden(column, m_leftOut.contains(column));
+        const int words = std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column));
+        widths.push_back(isColumnHidden(column) ? 0 : words);
+        needed += widths.back();
+    }
+    const int room = viewport()->width();
+    if (needed < room)
+        widths.front() += room - needed;
+    else
+        cutWidest(widths, needed - room);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     for (int column = 0; column < m_model.columnCount(); ++column)
-        needed += std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column));
-    if (needed <= viewport()->width()) horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+        if (!isColumnHidden(column)) setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
+}
+
+/// Takes `excess` off the widest columns, so that none is cut before the wider ones; a number is never cut.
+void PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
+    while (excess > 0) {
+        int widest = -1;
+        for (int column = 0; column < m_model.columnCount(); ++column)
+            if (!m_model.isNumber(column) && (widest < 0 || widths[column] > widths[widest])) widest = column;
+        if (widest < 0 || widths[widest] <= narrowest) return;
+        --widths[widest];
+        --excess;
+    }
+}
+
+void PlainTable::leaveOut(int column, bool isOut) {
+    if (isOut)
+        m_leftOut.insert(column);
+    else
+        m_leftOut.erase(column);
+    fit();
 }
 
 void PlainTable::resizeEvent(QResizeEvent* event) {

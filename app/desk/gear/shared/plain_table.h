@@ -8,6 +8,7 @@
 #include <QTableView>
 
 #include <optional>
+#include <set>
 #include <vector>
 
 namespace app {
@@ -38,6 +39,7 @@ public:
     void setTable(const std::vector<TableColumn>& columns, const std::vector<TableRow>& rows);
     const std::vector<TableRow>& rows() const { return m_rows; }
     int indexOfKey(const QString& key) const; ///< -1: not there
+    bool isNumber(int column) const { return m_columns[column].isNumber; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -49,8 +51,8 @@ private:
     std::vector<TableRow> m_rows;
 };
 
-/// A table in the house's type: its first column takes the room that is left, if there is any. Up and down
-/// choose a row, Enter or a press opens it.
+/// A table in the house's type, as wide as its place: its first column takes the room that is left, or the
+/// widest are cut. Up and down choose a row, Enter or a press opens it.
 class PlainTable : public QTableView {
     Q_OBJECT
 
@@ -58,7 +60,8 @@ public:
     explicit PlainTable(PlainTableModel& model, QWidget* parent = nullptr);
 
     void choose(const QString& key);
-    QString chosen() const; ///< key of the current row; empty when there is none
+    QString chosen() const;                ///< key of the current row; empty when there is none
+    void leaveOut(int column, bool isOut); ///< where there is no room for it
 
 signals:
     void rowChosen(const QString& key);
@@ -73,8 +76,10 @@ protected:
 
 private:
     void fit();
+    void cutWidest(std::vector<int>& widths, int excess) const;
 
     PlainTableModel& m_model;
+    std::set<int> m_leftOut;
 };
 
 } // namespace app

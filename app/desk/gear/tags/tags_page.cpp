@@ -204,9 +204,10 @@ void TagsPage::showSize() {
     m_ruler->setTag(tags.empty() ? std::string("K000000000") : tags.front().code, symbolMm());
     m_summary->setText(count == 0 ? tr("No tag is chosen.")
                                   : tr("%1, each symbol %2 mm wide.")
-                                        .arg(counted(count, QT_TRANSLATE_N_NOOP("Words", "%n tag"),
-                                                     QT_TRANSLATE_N_NOOP("Words", "%n tags")),
-                                             numberInWords(symbolMm())));
+                                            .arg(counted(count, QT_TRANSLATE_N_NOOP("Words", "%n tag"),
+                                                         QT_TRANSLATE_N_NOOP("Words", "%n tags")),
+                                                 numberInWords(symbolMm())) +
+                                        QLatin1Char(' ') + tagReachInWords(symbolMm()));
     m_writeButton->setEnabled(count > 0);
 }
 

@@ -68,7 +68,7 @@ protected:
         ASSERT_TRUE(waitFor([&] { return isOpen; }));
         m_office = std::make_unique<app::GearOffice>();
         app::addGearPages(*m_office, {*m_club, [] { return moment(); }, m_sounds, std::move(choosers),
-                                      [] { return false; }});
+                                      [this] { return m_isCameraWanted; }});
         m_office->resize(1280, 800);
         m_office->showPage(page);
         m_office->show();
@@ -162,6 +162,8 @@ protected:
         }
         return {};
     }
+
+    bool m_isCameraWanted = false; ///< whether a page starts the camera by itself
 
 private:
     static void watch(QAbstractItemModel& model) {

@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTextStream>
@@ -18,10 +19,12 @@
 #include "app/desk/gear/missing/event_page.h"
 #include "app/desk/gear/office/gear_office.h"
 #include "app/desk/gear/office/gear_pages.h"
+#include "app/desk/gear/shared/plain_table.h"
 #include "app/desk/look/dress.h"
 #include "app/desk/look/palette.h"
 #include "app/desk/look/sounds.h"
 #include "core/club.h"
+#include "core/register/manifest_record.h"
 #include "tests/support/wait_for.h"
 
 namespace {
@@ -60,6 +63,10 @@ bool makeClub(const std::string& file) {
     const std::string bitternsTube = "KPZ36AE62R", dabchicksTube = "KQ8SK0R3E2", bitternsLine = "KDVK4H6SRX",
                       dabchicksKnife = "KMRMQRZM66";
     const auto launch = core::Phase::Launch, back = core::Phase::Return;
+    const core::ManifestOwner inflatables{core::ManifestOwner::Kind::BoatClass, "inflatable"};
+    if (!club->changeManifest(inflatables, {.kitType = "radio", .quantity = 2, .note = "one is spare"},
+                              "Joss Iveny", {core::Instant::now(), today()}))
+        return false;
     check(*club, "Bittern", launch, {"Tobin Ashe", "Ines Varro"}, "2026-03-12T07:05:00Z", {}, {});
     check(*club, "Dabchick", launch, {"Marta Quill", "Hal Okoro"}, "2026-03-12T07:15:00Z", {dabchicksKnife},
           {});
@@ -161,6 +168,16 @@ void takeAll(Screens& screens) {
     screens.find<app::CheckListView>("clubLogList")
         ->setCurrentIndex(screens.find<app::CheckListView>("clubLogList")->model()->index(1, 0));
     screens.take("log");
+    screens.show("manifests");
+    screens.choose("manifestOwnerBox", "Dabchick");
+    screens.find<app::PlainTable>("manifestTable")->choose("paddle");
+    screens.take("manifests");
+    auto* versions = screens.find<app::CheckListView>("manifestVersionsList");
+    versions->setCurrentIndex(versions->model()->index(1, 0));
+    screens.take("manifests-earlier");
+    versions->setCurrentIndex(versions->model()->index(0, 0));
+    screens.find<QRadioButton>("manifestPointsChoice")->setChecked(true);
+    screens.take("manifests-points");
 }
 
 } // namespace

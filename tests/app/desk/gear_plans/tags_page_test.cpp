@@ -5,6 +5,7 @@
 
 #include <QComboBox>
 #include <QFile>
+#include <QLabel>
 #include <QPushButton>
 #include <QTest>
 
@@ -51,6 +52,17 @@ TEST_F(TagsPageStory, takesTheTagsOfABoatAndLeavesOutWhatIsPressed) {
     page.findChild<QPushButton*>("tagsNoneButton")->click();
     EXPECT_TRUE(page.choice().chosen().empty());
     EXPECT_FALSE(page.findChild<QPushButton*>("tagsWriteButton")->isEnabled());
+}
+
+// Of the table in docs/reader.md, which reader_reach measured.
+TEST_F(TagsPageStory, saysFromHowFarAWebcamReadsTheChosenSize) {
+    app::TagsPage& page = open();
+    const auto* summary = page.findChild<QLabel*>("tagsSummaryLabel");
+    EXPECT_TRUE(summary->text().contains("0.65 m (720p) or 1.05 m (1080p)")) << summary->text().toStdString();
+    auto* sizes = page.findChild<QComboBox*>("tagsSizeBox");
+    sizes->setCurrentText("40 mm");
+    emit sizes->activated(sizes->currentIndex());
+    EXPECT_TRUE(summary->text().contains("0.90 m (720p) or 1.40 m (1080p)")) << summary->text().toStdString();
 }
 
 TEST_F(TagsPageStory, offersOnlySizesThatThePaperCarries) {

@@ -1,0 +1,88 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QWidget>
+
+#include "app/desk/gear/manifests/manifest_words.h"
+#include "app/desk/gear/office/gear_pages.h"
+
+#include <optional>
+
+class QLabel;
+class QPushButton;
+class QRadioButton;
+class QStackedWidget;
+
+namespace app {
+
+class CheckListView;
+class ChoiceBox;
+class ImportRun;
+class ManifestLinePanel;
+class PlainListModel;
+class PlainTable;
+class PlainTableModel;
+class SaidLabel;
+
+/// What is asked of each class of boat, each boat's differences, and every version there was. A line is
+/// changed here, points by the register's sheets.
+class ManifestsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ManifestsPage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    const std::optional<ManifestAnswer>& answer() const { return m_answer; }
+
+signals:
+    void shown();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    struct Read {
+        ManifestAnswer answer;
+        QStringList classes, boats, kitTypes;
+    };
+
+    void build();
+    QLayout* buildLeft();
+    QLayout* buildRight();
+    void connectParts();
+    static Read read(core::Club& club, core::ManifestOwner owner);
+    void take(Read read);
+    void fillOwners(const Read& read);
+    core::ManifestOwner owner() const;
+    const core::ManifestVersion* version() const; ///< an earlier one that is shown; null: today's
+    void showTable();
+    void showSide();
+    void openLine();
+    void addLine();
+    void exportSheets();
+    void importSheets();
+
+    GearTools m_tools;
+    std::optional<ManifestAnswer> m_answer;
+    QStringList m_kitTypes;
+    QString m_version; ///< stamp of the one chosen
+    ChoiceBox* m_owners;
+    QLabel* m_summary;
+    QRadioButton* m_showLines;
+    QRadioButton* m_showPoints;
+    PlainTableModel* m_rows;
+    PlainTable* m_table;
+    QPushButton* m_add;
+    QPushButton* m_export;
+    QPushButton* m_import;
+    PlainListModel* m_versionRows;
+    CheckListView* m_versions;
+    QStackedWidget* m_side;
+    QLabel* m_about;
+    ManifestLinePanel* m_line;
+    SaidLabel* m_said;
+    ImportRun* m_importRun;
+};
+
+} // namespace app
