@@ -146,7 +146,7 @@ QWidget* ReplacePage::buildBeside() {
     lifeLayout->addWidget(m_lifePlot, 1);
     lifeLayout->addWidget(m_lifeLabel);
     auto* choices = new QHBoxLayout;
-    choices->setSpacing(2 * spaceUnit);
+    choices->setSpacing(spaceUnit);
     addPart(*choices, tr("stock"), "replaceStockChoice", m_stock);
     addPart(*choices, tr("how long it lasts"), "replaceLifeChoice", m_life);
     addPart(*choices, tr("arrived"), "replaceArrivedChoice", m_arrival);
