@@ -21,6 +21,9 @@ CheckListView::CheckListView(CheckListModel& model, QWidget* parent)
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setResizeMode(QListView::Adjust);
+    // A list of thousands is measured a piece at a time, between whatever else there is to do.
+    setLayoutMode(QListView::Batched);
+    setBatchSize(200);
     setWordWrap(true);
     setMouseTracking(true);
     verticalScrollBar()->setSingleStep(4 * spaceUnit);

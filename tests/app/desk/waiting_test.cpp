@@ -1,5 +1,6 @@
 #include "tests/app/desk/desk_story.h"
 
+#include "tests/app/desk/gear/gear_story.h"
 #include "tests/support/big_club.h"
 #include "tests/support/loop_watch.h"
 
@@ -22,6 +23,22 @@ std::int64_t sightings() {
     return isNumber ? wanted : 150'000;
 }
 
+/// Prints what it came to, so that a run leaves the figures behind.
+void expectShort(support::LoopWatch& watch, const char* what) {
+    const auto longest = watch.longest();
+    std::printf("    %-28s held the window up for %4lld ms at most\n", what,
+                static_cast<long long>(longest.count()));
+    EXPECT_LE(longest, longestWait) << what;
+}
+
+/// The gear officer's pages on it.
+class OfficeWaiting : public support::GearStory {
+protected:
+    void SetUp() override { m_big = support::makeBigClub(file(), sightings()); }
+
+    support::BigClub m_big;
+};
+
 /// A window on a big club of 8,000 items.
 class Waiting : public support::DeskStory {
 protected:
@@ -30,14 +47,6 @@ protected:
     QString boat() const { return QString::fromStdString(m_big.boat); }
     const std::vector<std::string>& kit() const { return m_big.kit; }
     const std::vector<std::string>& crew() const { return m_big.crew; }
-
-    /// Prints what it came to, so that a run leaves the figures behind.
-    static void expectShort(support::LoopWatch& watch, const char* what) {
-        const auto longest = watch.longest();
-        std::printf("    %-28s held the window up for %4lld ms at most\n", what,
-                    static_cast<long long>(longest.count()));
-        EXPECT_LE(longest, longestWait) << what;
-    }
 
 private:
     support::BigClub m_big;
@@ -97,4 +106,24 @@ TEST_F(Waiting, nothingHoldsTheWindowUpFor100Milliseconds) {
     ASSERT_TRUE(support::waitFor([&] { return boardsShown() > shownBefore; }, 120s));
     expectShort(watch, "going back to the boats");
     ASSERT_EQ(storedCondition(boat().toStdString()).kind, core::BoatCondition::Kind::Out);
+}
+
+TEST_F(OfficeWaiting, noPageHoldsTheWindowUpFor100Milliseconds) {
+    support::LoopWatch watch;
+    openOffice("missing");
+    expectShort(watch, "opening the office");
+    for (const char* page :
+         {"kit", "bench", "stocktake", "log", "due", "replace", "tags", "record", "events"}) {
+        office().showPage(page);
+        settle();
+        expectShort(watch, page);
+    }
+    office().showPage("kit");
+    settle();
+    focus("kitSearchEdit");
+    for (const char* typed : {"l", "i", "f", "e", " ", "j"}) {
+        type(typed);
+        settle();
+    }
+    expectShort(watch, "searching letter by letter");
 }

@@ -14,6 +14,8 @@ namespace app {
 struct DueFilter {
     QString kitType; ///< empty: all
     QString size;    ///< of that kit type; empty: all
+
+    bool operator==(const DueFilter&) const = default;
 };
 
 /// One column of the calendar.

@@ -1,6 +1,7 @@
 #include "app/desk/gear/due/due_page.h"
 
 #include "app/common/cautions.h"
+#include "app/common/text.h"
 #include "app/desk/check/check_list_view.h"
 #include "app/desk/club/club_thread.h"
 #include "app/desk/gear/due/due_chart.h"
@@ -17,7 +18,19 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <set>
+
 namespace app {
+
+/// What the club's thread makes ready, for a big club has thousands of rows.
+struct DuePage::Read {
+    std::vector<core::DueRow> rows;
+    QStringList kitTypes; ///< each once
+    DueCalendar calendar;
+    DueFilter filter; ///< of the calendar
+    int month = 0;
+    std::vector<CheckRow> lines; ///< of that month
+};
 
 DuePage::DuePage(GearTools tools, QWidget* parent)
     : QWidget(parent)
@@ -87,18 +100,31 @@ void DuePage::showEvent(QShowEvent* event) {
 void DuePage::refresh() {
     m_today = m_tools.time().today;
     m_tools.club.ask(
-        this, [today = m_today](core::Club& club) { return club.dueList(today, daysOfDueMonths(today)); },
-        [this](std::vector<core::DueRow> rows) { take(std::move(rows)); });
+        this,
+        [today = m_today, filter = filter(), month = m_chart->month()](core::Club& club) {
+            Read read{club.dueList(today, daysOfDueMonths(today)), {}, {}, filter, month, {}};
+            std::set<std::string> kitTypes;
+            for (const core::DueRow& row : read.rows)
+                kitTypes.insert(row.kitType);
+            read.kitTypes = texts({kitTypes.begin(), kitTypes.end()});
+            read.calendar = dueCalendarOf(read.rows, filter, today);
+            read.lines = linesOf(read.calendar.months[static_cast<std::size_t>(month)]);
+            return read;
+        },
+        [this](Read read) { take(std::move(read)); });
 }
 
-void DuePage::take(std::vector<core::DueRow> rows) {
-    m_rows = std::move(rows);
-    QStringList kitTypes;
-    for (const core::DueRow& row : m_rows)
-        kitTypes << QString::fromStdString(row.kitType);
-    fillBox(*m_kitTypes, tr("all kit"), kitTypes);
+void DuePage::take(Read read) {
+    m_rows = std::move(read.rows);
+    m_calendar = std::move(read.calendar);
+    fillBox(*m_kitTypes, tr("all kit"), read.kitTypes);
     fillSizes();
-    showCalendar();
+    if (filter() == read.filter && m_chart->month() == read.month) {
+        showNumbers();
+        showLines(read.month, read.lines);
+    } else {
+        showCalendar(); // something else was chosen meanwhile
+    }
     emit shown();
 }
 
@@ -117,6 +143,11 @@ DueFilter DuePage::filter() const {
 
 void DuePage::showCalendar() {
     m_calendar = dueCalendarOf(m_rows, filter(), m_today);
+    showNumbers();
+    showMonth(m_chart->month());
+}
+
+void DuePage::showNumbers() {
     m_summary->setText(summaryOf(m_calendar));
     m_chart->setCalendar(m_calendar);
     std::vector<TableColumn> columns{{tr("month"), false}, {tr("all"), true}};
@@ -130,16 +161,19 @@ void DuePage::showCalendar() {
         rows.push_back({QString::number(rows.size()), std::nullopt, {}, cells});
     }
     m_numbers->setTable(columns, rows);
-    showMonth(m_chart->month());
 }
 
 void DuePage::showMonth(int month) {
     if (month < 0 || month >= static_cast<int>(m_calendar.months.size())) return;
+    showLines(month, linesOf(m_calendar.months[static_cast<std::size_t>(month)]));
+}
+
+void DuePage::showLines(int month, const std::vector<CheckRow>& lines) {
     const DueMonth& chosen = m_calendar.months[static_cast<std::size_t>(month)];
     m_chart->setMonth(month);
     m_table->choose(QString::number(month));
     m_monthLabel->setText(inWords(chosen, m_calendar.kinds));
-    m_lines->setRows(linesOf(chosen));
+    m_lines->setRows(lines);
     m_list->scrollToTop();
 }
 

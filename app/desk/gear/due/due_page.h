@@ -39,10 +39,14 @@ protected:
 
 private:
     void build();
-    void take(std::vector<core::DueRow> rows);
+    struct Read;
+
+    void take(Read read);
     void fillSizes();
     void showCalendar();
+    void showNumbers();
     void showMonth(int month);
+    void showLines(int month, const std::vector<CheckRow>& lines);
     void showTable(bool table);
     DueFilter filter() const;
 
