@@ -30,7 +30,7 @@ private:
         for (int item : m_matching.tightItems[m_place]) {
             if (item == m_matching.itemOf[m_place]) return;
             const int holder = m_matching.placeOf[item];
-            if (holder < 0 || !isFree(holder)) continue;
+            if (!isFree(holder)) continue; // nor is -1: nobody holds it
             const int last = findTaker(holder);
             if (last < 0) continue;
             rotate(holder, last);
@@ -60,7 +60,7 @@ private:
             stack.pop_back();
             if (takesWhatIsLeft(place)) return place;
             for (int item : m_matching.tightItems[place])
-                if (m_matching.placeOf[item] >= 0) visit(m_matching.placeOf[item], place, stack);
+                visit(m_matching.placeOf[item], place, stack);
             if (!m_matching.placeNeeded[place]) visitEmpty(place, stack);
         }
         return -1;

@@ -285,5 +285,61 @@ TEST(LaunchFindings, decideTheOutcome) {
     EXPECT_EQ(check.answer().outcome, CheckOutcome::Incomplete);
 }
 
+TEST(LaunchFindings, whatDoesNotCountStandsUnderTheFirstLineThatAsksForItsType) {
+    CheckBuilder check;
+    check.line("flare", 1);
+    check.line("rocket", 1, true, {"flare"});
+    seeFlare(check, "K1").record.item.state = ItemState::Unserviceable;
+    auto answer = check.answer();
+    EXPECT_EQ(briefOf(answer.lines[0]), "K1- ");
+    EXPECT_EQ(briefOf(answer.lines[1]), "");
+    check.input.lines[0].quantity = 0; // taken away by the boat's own manifest
+    answer = check.answer();
+    EXPECT_EQ(briefOf(answer.lines[0]), "");
+    EXPECT_EQ(briefOf(answer.lines[1]), "K1- ");
+}
+
+TEST(LaunchFindings, namesEachPersonWhoIsLeftWithoutAndNobodyElse) {
+    CheckBuilder check;
+    check.sizedType("jacket");
+    check.line("jacket", 2);
+    check.name("Ann", 70);
+    check.name("Ben", 95);
+    const auto both = check.answer();
+    const Finding* missing = findingOf(both, FindingKind::Missing);
+    ASSERT_NE(missing, nullptr);
+    EXPECT_THAT(missing->people, ElementsAre("Ann", "Ben"));
+    check.seeSized("K1", "jacket", "M");
+    const auto one = check.answer();
+    missing = findingOf(one, FindingKind::Missing);
+    ASSERT_NE(missing, nullptr);
+    EXPECT_THAT(missing->people, ElementsAre("Ben"));
+}
+
+TEST(LaunchFindings, aJacketThatIsOverMakesNoShortageOfOtherKitAMatterOfFit) {
+    CheckBuilder check;
+    check.sizedType("jacket");
+    check.line("jacket", 1);
+    check.line("knife", 1);
+    check.name("Ann", 70);
+    check.seeSized("K1", "jacket", "M");
+    check.seeSized("K2", "jacket", "L");
+    const auto answer = check.answer();
+    EXPECT_NE(findingOf(answer, FindingKind::Missing), nullptr);
+    EXPECT_EQ(findingOf(answer, FindingKind::NoFit), nullptr);
+    check.name("Ben", 40); // for whom both are too big
+    check.input.lines[0].quantity = 2;
+    EXPECT_NE(findingOf(check.answer(), FindingKind::NoFit), nullptr);
+}
+
+TEST(LaunchFindings, aLineThatAsksForNoneAsksForNoFitEither) {
+    CheckBuilder check;
+    check.sizedType("jacket");
+    check.line("jacket", 0);
+    EXPECT_THAT(briefOf(check.answer()), IsEmpty());
+    check.input.lines[0].quantity = 1;
+    EXPECT_NE(findingOf(check.answer(), FindingKind::FitNotChecked), nullptr);
+}
+
 } // namespace
 } // namespace core

@@ -44,5 +44,11 @@ TEST(CheckNames, areThoseOfTheCommandLinesDocuments) {
     EXPECT_STREQ(nameOf(PointState::OutOfRange), "out-of-range");
 }
 
+TEST(CheckNames, aPhaseIsFoundByItsName) {
+    for (const Phase phase : {Phase::Launch, Phase::Return, Phase::Stocktake})
+        EXPECT_EQ(phaseOf(nameOf(phase)), phase);
+    EXPECT_EQ(phaseOf("anything else"), Phase::Launch);
+}
+
 } // namespace
 } // namespace core

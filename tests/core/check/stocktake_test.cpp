@@ -31,6 +31,8 @@ TEST(StocktakeRules, areMetWhenAllIsThere) {
     EXPECT_EQ(answer.phase, Phase::Stocktake);
     ASSERT_EQ(answer.lines.size(), 2u);
     EXPECT_EQ(answer.lines[0].line.kitType, "knife"); // by name: a shelf has no manifest
+    EXPECT_EQ(answer.lines[0].wanted, 1);
+    EXPECT_EQ(answer.lines[1].wanted, 1);
     EXPECT_EQ(answer.best.required, 2);
 }
 
