@@ -47,6 +47,23 @@ TEST(Assignment, isTheOptimumOfTenThousandSmallChecksByBruteForce) {
     EXPECT_GT(filledPartly, 2000) << "the random checks are too easy to prove anything";
 }
 
+TEST(Assignment, manyOfTheirOwnTypeDoNotOutweighOnePlaceMore) {
+    // Item i may stand in for place i + 1 or fill place i as its own type: five places with no own type, or
+    // four with.
+    AssignmentTask task;
+    task.items.assign(5, {true, 738000});
+    task.places.resize(5);
+    for (int i = 0; i < 5; ++i) {
+        task.places[i].choices.push_back({i, false});
+        if (i > 0) task.places[i - 1].choices.push_back({i, true});
+    }
+    EXPECT_THAT(bestAssignment(task), ElementsAre(0, 1, 2, 3, 4));
+    EXPECT_EQ(bestAssignment(task), bruteForceAssignment(task));
+    for (AssignmentPlace& place : task.places)
+        place.required = true;
+    EXPECT_THAT(bestAssignment(task), ElementsAre(0, 1, 2, 3, 4));
+}
+
 TEST(Assignment, isTheOptimumWhereLinesShareTypesAsRealOnesDo) {
     // Places in groups that take the same items, items in types: many ties, so that the last point decides.
     std::mt19937 random(7);
