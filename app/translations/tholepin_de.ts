@@ -4680,7 +4680,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>the whole club</source>
-        <translation>der ganze Verein</translation>
+        <translation type="vanished">der ganze Verein</translation>
     </message>
     <message>
         <source>all</source>

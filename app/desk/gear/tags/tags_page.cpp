@@ -160,7 +160,7 @@ void TagsPage::refresh() {
         this, [](core::Club& club) { return club.tagLabels({}); },
         [this](const Labels& labels) {
             m_choice.setTags(labels ? *labels : std::vector<core::TagLabel>());
-            fillBox(*m_homes, tr("the whole club"), m_choice.homes());
+            fillBox(*m_homes, tr("all"), m_choice.homes());
             fillBox(*m_kitTypes, tr("all"), m_choice.kitTypes());
             showTags();
             emit shown();
