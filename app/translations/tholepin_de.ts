@@ -4679,10 +4679,6 @@ Erledigt am %2: %3</translation>
         <translation>Nicht die gedruckte Größe. Mit 100 % drucken, dann das Symbol mit dem Lineal messen: Ein Drucker, der an die Seite anpasst, macht es kleiner.</translation>
     </message>
     <message>
-        <source>the whole club</source>
-        <translation type="vanished">der ganze Verein</translation>
-    </message>
-    <message>
         <source>all</source>
         <translation>alle</translation>
     </message>
