@@ -85,9 +85,10 @@ public:
     /// Writes that line into the manifest of a class or as a boat's own difference: new, changed, or taken
     /// away with quantity 0. Refused as an import refuses it, with nothing written; no fact when it stands so
     /// already. A boat whose own line is like the class's differs no more, yet keeps it when the class
-    /// changes.
+    /// changes. `seen`, when given, is what was asked when it was looked at: NotAllowed, with nothing
+    /// written, when something else is asked by now. A line that comes anew keeps the substitutes it had.
     Outcome changeManifest(const ManifestOwner& owner, const ManifestLine& line, const std::string& by,
-                           Moment moment);
+                           Moment moment, const ManifestLine* seen = nullptr);
 
     // Checks
     // ------------------------------------------------------------------------------------------------------

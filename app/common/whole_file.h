@@ -14,4 +14,8 @@ namespace app {
 core::Outcome writeWholeFile(const std::filesystem::path& file, const QByteArray& bytes,
                              const std::string& what = "file");
 
+/// Whether writeWholeFile would find a place for it; asked before what cannot be taken back. Leaves nothing
+/// behind.
+core::Outcome canWriteWholeFile(const std::filesystem::path& file, const std::string& what = "file");
+
 } // namespace app

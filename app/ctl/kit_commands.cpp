@@ -3,6 +3,7 @@
 
 #include "app/common/record_json.h"
 #include "app/common/tag_sheet.h"
+#include "app/common/whole_file.h"
 #include "app/common/words.h"
 #include "app/ctl/check_input.h"
 #include "app/ctl/progress.h"
@@ -23,6 +24,11 @@ struct KitOptions : CommonOptions {
     std::string out;
     double size = 30;
 };
+
+/// A tag is minted once: what cannot be printed is refused before.
+core::Outcome canPrintTags(const KitOptions& options) {
+    return options.out.empty() ? core::Outcome(core::Done{}) : canWriteWholeFile(options.out, "sheet");
+}
 
 /// Tags of the codes, when a sheet is asked for.
 core::Outcome printTags(const core::Club& club, const KitOptions& options,
@@ -56,6 +62,7 @@ int receive(const KitOptions& options) {
         }
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
+        if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto items = club.registerKit(kit, *by, moment);
         if (!items) return fail(items.error());
         std::vector<std::string> codes;
@@ -79,6 +86,7 @@ int retag(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
+        if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto tag = club.replaceTag(options.code, *by, moment);
         if (!tag) return fail(tag.error());
         const core::Outcome printed = printTags(club, options, {*tag});

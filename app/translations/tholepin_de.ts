@@ -3851,6 +3851,14 @@ Erledigt am %2: %3</translation>
         <source>%1: %2 asked from now on. Checks signed before keep what they were asked.</source>
         <translation>%1: ab jetzt %2 verlangt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, class %2</source>
+        <translation>%1, Klasse %2</translation>
+    </message>
 </context>
 <context>
     <name>app::ManifestsPage</name>

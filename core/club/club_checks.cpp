@@ -2,6 +2,7 @@
 
 #include "core/club/scanned_code.h"
 #include "core/ledger/answer_json.h"
+#include "core/register/plain_text.h"
 #include "core/store/fact_table.h"
 
 #include <algorithm>
@@ -249,12 +250,19 @@ Result<SignedCheck> Club::sign(const std::string& check, const std::string& by, 
         const auto person = m_state->registerStore.person(by);
         if (!person) return unknownPerson(by);
         Transaction transaction(*m_state->database);
-        const CheckAnswer answer = judge(m_state->checkStore.inputOf(*run, moment.today));
+        const BoatCheckInput input = m_state->checkStore.inputOf(*run, moment.today);
+        const CheckAnswer answer = judge(input);
         const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
-        if (incomplete && answer.phase == Phase::Launch && urgent.empty())
+        const std::string given(withoutOuterBlanks(urgent));
+        if (incomplete && answer.phase == Phase::Launch && given.empty())
             return Error{
                 ErrorKind::NotAllowed, "the kit is incomplete", {}, "give the reason of an urgent launch"};
-        const std::string reason = incomplete && answer.phase == Phase::Launch ? urgent : std::string();
+        if (answer.phase == Phase::Stocktake && input.seen.empty())
+            return Error{ErrorKind::NotAllowed,
+                         "no tag of this club was read in this stocktake",
+                         {},
+                         "look whether the scanner works, and scan what is there"};
+        const std::string reason = incomplete && answer.phase == Phase::Launch ? given : std::string();
         m_state->ledger.append("check-signed",
                                {{"check", check},
                                 {"boat", run->boat},

@@ -5,6 +5,7 @@
 #include "core/register/typed_rows.h"
 #include "core/store/manifest_store.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -41,15 +42,21 @@ std::string keyOfLine(const ManifestOwner& owner, const ManifestLine& line) {
                  {isBoat ? std::string() : owner.name, isBoat ? owner.name : std::string(), line.kitType});
 }
 
+bool isAskedStill(const Manifest& now, const ManifestLine& seen) {
+    return std::any_of(now.lines.begin(), now.lines.end(),
+                       [&](const AskedLine& asked) { return asked.line == seen; });
+}
+
 } // namespace
 
 ManifestRecord Club::manifests() const {
     return manifestStore::read(*m_state->database);
 }
 
-Outcome Club::changeManifest(const ManifestOwner& owner, const ManifestLine& line, const std::string& by,
-                             Moment moment) {
+Outcome Club::changeManifest(const ManifestOwner& owner, const ManifestLine& wanted, const std::string& by,
+                             Moment moment, const ManifestLine* seen) {
     return guarded([&]() -> Outcome {
+        ManifestLine line = wanted;
         if (line.quantity < 0)
             return Error{
                 ErrorKind::BadInput, "a manifest asks for no less than nothing", {}, "write 0 or more"};
@@ -59,7 +66,15 @@ Outcome Club::changeManifest(const ManifestOwner& owner, const ManifestLine& lin
                             "name a class as it stands in boats.csv");
         const Sheet& lines = sheet(SheetId::ManifestLines);
         Transaction transaction(*m_state->database);
+        if (seen != nullptr && !isAskedStill(manifestStore::read(*m_state->database).now(owner), *seen))
+            return Error{ErrorKind::NotAllowed,
+                         fmt::format("the line of {} was changed meanwhile", seen->kitType),
+                         {},
+                         "look at it again, then write it"};
         const auto stored = m_state->registerStore.find(lines.id, keyOfLine(owner, line));
+        if (const auto before = stored ? std::optional(manifestLineFrom(*stored)) : std::nullopt;
+            before && before->quantity == 0 && line.substitutes.empty())
+            line.substitutes = before->substitutes;
         const auto plan = planSheet(lines, sheetOfRow(lines, cellsOf(owner, line, stored)),
                                     m_state->registerStore, moment.today, [] { return std::string(); });
         if (!plan.rejected.empty())

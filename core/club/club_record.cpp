@@ -1,6 +1,7 @@
 #include "core/club/club_state.h"
 
 #include "core/ledger/apply.h"
+#include "core/register/plain_text.h"
 #include "core/store/fact_table.h"
 #include "core/store/verify_store.h"
 
@@ -29,6 +30,8 @@ Result<std::vector<LogEntry>> Club::logEntries(const std::string& name) const {
 Result<LogEntry> Club::addLogEntry(const std::string& about, const std::string& text, Severity severity,
                                    const std::string& by, Moment moment) {
     return guarded([&]() -> Result<LogEntry> {
+        if (withoutOuterBlanks(text).empty())
+            return Error{ErrorKind::BadInput, "a log entry says nothing", {}, "write what was seen"};
         LogEntry entry{.day = moment.today};
         if (const auto boat = m_state->registerStore.boat(about))
             entry.boat = boat->boat;

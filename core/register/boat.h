@@ -26,6 +26,8 @@ struct ManifestLine {
     bool required = true;
     std::vector<std::string> substitutes; ///< kit types that may stand in
     std::string note;
+
+    bool operator==(const ManifestLine&) const = default;
 };
 
 enum class PointKind { Look, Measure, Timed };

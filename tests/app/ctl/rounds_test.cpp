@@ -183,6 +183,18 @@ TEST_F(Kit, thatArrivesGetsItsTags) {
     EXPECT_EQ(content(), before);
 }
 
+TEST_F(Kit, isNeitherRegisteredNorGivenATagThatCannotBePrinted) {
+    const std::string before = content(), nowhere = m_folder / "no such folder" / "tags.pdf";
+    for (const Ran& ran : {run({"receive", "--kit-type", "paddle", "--place", "shed", "--out", nowhere}),
+                           run({"retag", knife, "--out", nowhere})}) {
+        EXPECT_EQ(ran.exit, 3);
+        expectOneErrorLine(ran);
+    }
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(run({"retag", knife, "--out", m_folder / "tag.pdf"}).exit, 0);
+    EXPECT_NE(content(), before);
+}
+
 TEST_F(Kit, withANewTagKeepsItsPlace) {
     const Json told = Json::parse(run({"retag", knife, "--by", "Bo Lind", "--json"}).out);
     auto codes = without(wholeKit(), knife);

@@ -119,8 +119,9 @@ TEST(PressureAfloat, needsBothTemperaturesInDegreesCelsius) {
     check = withTemperatures(35, 10);
     check.input.points[1].point.unit = "°F";
     EXPECT_EQ(check.answer().points[2].afloat, std::nullopt);
-    check = withTemperatures(-300, 10);
-    EXPECT_EQ(check.answer().points[2].afloat, std::nullopt);
+    for (const auto& [air, water] : {std::pair(-300.0, 10.0), {-273.15, 10.0}, {10.0, -273.15}})
+        EXPECT_EQ(withTemperatures(air, water).answer().points[2].afloat, std::nullopt) << air;
+    EXPECT_TRUE(withTemperatures(-273.1, -273.1).answer().points[2].afloat) << "cold, but a temperature";
     check = withTemperatures(35, 10);
     check.input.points[2].point.unit = "bar";
     EXPECT_EQ(check.answer().points[2].afloat, std::nullopt);

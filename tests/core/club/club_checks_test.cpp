@@ -106,6 +106,7 @@ TEST(Club, anIncompleteLaunchIsSignedOnlyWithAReason) {
     const auto refused = small.club.sign(check, "Odalys Finch", "", small.now);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
+    EXPECT_FALSE(small.club.sign(check, "Odalys Finch", " \t", small.now)) << "blanks are no reason";
     const auto done = small.club.sign(check, "odalys finch", "swimmer in the water", small.now);
     ASSERT_TRUE(done);
     EXPECT_EQ(done->by, "Odalys Finch");
@@ -184,6 +185,7 @@ TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {
                            testing::Field(&core::BoatCondition::kind, core::BoatCondition::Kind::NotReady)));
     ASSERT_TRUE(small.club.undoSighting(elsewhere, small.now));
     EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::RescueReady);
+    EXPECT_FALSE(small.club.addLogEntry("Petrel", "  ", core::Severity::Stop, "Bram Oke", small.now));
     ASSERT_TRUE(
         small.club.addLogEntry("Petrel", "port bung seeps", core::Severity::Stop, "Bram Oke", small.now));
     EXPECT_EQ(small.club.boatConditions(small.now.today).front().boat, "Petrel");

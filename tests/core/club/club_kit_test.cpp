@@ -85,6 +85,7 @@ TEST(ReplacedTag, theNewOneNamesTheItemAndTheOldOneNothing) {
     for (const auto& line : lines)
         kinds.push_back(line.kind);
     EXPECT_THAT(kinds, ElementsAre("item", "tag-fixed", "tag-seen", "tag-fixed"));
+    EXPECT_EQ(small.club.history(third)->size(), lines.size()) << "by the tag that is on it now";
     EXPECT_TRUE(small.club.verify(true)->problems.empty());
     EXPECT_FALSE(small.club.replaceTag("K000000018", {}, small.now));
 }

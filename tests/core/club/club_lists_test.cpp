@@ -105,6 +105,7 @@ TEST(ClubLists, unfinishedChecksNameStocktakesToo) {
     EXPECT_EQ(unfinished[0].phase, core::Phase::Stocktake);
     EXPECT_EQ(unfinished[1].check, boat);
     EXPECT_EQ(unfinished[1].phase, core::Phase::Launch);
+    small.scan(shelf, "KGFB6J8WF9");
     ASSERT_TRUE(small.club.sign(shelf, "Bram Oke", {}, small.now));
     EXPECT_THAT(small.club.unfinishedChecks(), SizeIs(1));
 }

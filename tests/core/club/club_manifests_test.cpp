@@ -175,6 +175,33 @@ TEST(ClubManifests, aLineIsAddedTakenAwayAndAskedForAgain) {
     EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
 }
 
+TEST(ClubManifests, aLineThatWasChangedMeanwhileIsNotOverwritten) {
+    SmallClub small;
+    const ManifestLine seen = small.club.manifests().now(inflatable).lines.front().line;
+    ManifestLine theirs = seen, mine = seen;
+    theirs.note = "on a lanyard";
+    mine.quantity = 3;
+    ASSERT_TRUE(small.club.changeManifest(inflatable, theirs, "Bram Oke", small.now, &seen));
+    const auto refused = small.club.changeManifest(inflatable, mine, "Odalys Finch", small.now, &seen);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
+    EXPECT_EQ(small.club.manifests().now(inflatable).lines.front().line, theirs);
+    mine.note = theirs.note;
+    EXPECT_TRUE(small.club.changeManifest(inflatable, mine, "Odalys Finch", small.now, &theirs));
+    EXPECT_EQ(small.club.manifests().now(inflatable).lines.front().line, mine);
+}
+
+TEST(ClubManifests, aLineThatComesAnewKeepsItsSubstitutes) {
+    SmallClub small;
+    small.import("kit_types.csv", "kit_type\nbailer\n");
+    ManifestLine line{.kitType = "bailer", .substitutes = {"knife"}};
+    ASSERT_TRUE(small.club.changeManifest(inflatable, line, {}, small.now));
+    line.quantity = 0;
+    ASSERT_TRUE(small.club.changeManifest(inflatable, line, {}, small.now));
+    ASSERT_TRUE(small.club.changeManifest(inflatable, {.kitType = "bailer"}, {}, small.now));
+    EXPECT_EQ(asked(small.club.manifests().now(inflatable)).back(), Line("bailer", 1, true, {"knife"}));
+}
+
 TEST(ClubManifests, whatAnImportWouldRefuseIsRefusedAndNothingIsWritten) {
     SmallClub small;
     const auto facts = small.club.verify(false)->facts;

@@ -64,6 +64,19 @@ TEST(Stocktake, whatIsNotSeenIsMissingOnceSignedAndFoundWhereverItTurnsUp) {
     EXPECT_EQ(small.club.item("K000000026")->state, ItemState::Serviceable);
 }
 
+TEST(Stocktake, isNotSignedWhileNoTagOfTheClubWasRead) {
+    ShedClub small;
+    const auto check = small.stocktake();
+    small.scan(check, "K00000009T"); // unknown: a scanner that works says nothing about this club's kit
+    const auto refused = small.club.sign(check, "Bram Oke", {}, small.now);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
+    EXPECT_THAT(small.club.missingItems(), testing::IsEmpty());
+    small.scan(check, "K000000018");
+    EXPECT_TRUE(small.club.sign(check, "Bram Oke", {}, small.now));
+    EXPECT_EQ(small.club.missingItems().size(), 2u);
+}
+
 TEST(Stocktake, whatBelongsElsewhereIsTold) {
     ShedClub small;
     const auto check = small.stocktake();
@@ -95,6 +108,7 @@ TEST(Stocktake, doesNotMakeABoatReadyOrOut) {
     small.import("places.csv", "place\nPetrel\n"); // a place may have a boat's name
     const auto before = small.club.boatConditions(small.now.today);
     const auto check = small.club.openStocktake("petrel", small.now)->check;
+    small.scan(check, "K000000018");
     ASSERT_TRUE(small.club.sign(check, "Bram Oke", {}, small.now));
     const auto after = small.club.boatConditions(small.now.today);
     EXPECT_EQ(before.size(), after.size());

@@ -82,7 +82,10 @@ void ManifestLinePanel::build() {
 
 void ManifestLinePanel::edit(const core::ManifestOwner& owner, const core::AskedLine& line) {
     show(owner, line.line, false);
-    m_heading->setText(withCapital(text(line.line.kitType)));
+    const QString kit = withCapital(text(line.line.kitType));
+    m_heading->setText(owner.kind == core::ManifestOwner::Kind::Boat
+                           ? tr("%1, %2").arg(kit, text(owner.name))
+                           : tr("%1, class %2").arg(kit, text(owner.name)));
     QStringList about;
     QStringList substitutes;
     for (const std::string& name : line.line.substitutes)
@@ -120,6 +123,10 @@ void ManifestLinePanel::show(const core::ManifestOwner& owner, const core::Manif
     adapt();
 }
 
+bool ManifestLinePanel::isOpenOn(const core::ManifestOwner& owner, const core::ManifestLine& line) const {
+    return !m_isNew && m_owner == owner && m_line == line;
+}
+
 void ManifestLinePanel::setFocusOnNumber() {
     m_number->setFocus(Qt::OtherFocusReason);
     m_number->selectAll();
@@ -146,8 +153,10 @@ void ManifestLinePanel::write(int quantity) {
     }
     m_tools.club.ask(
         this,
-        [owner = m_owner, line, by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.changeManifest(owner, line, by, moment); },
+        [owner = m_owner, line, by = m_tools.officer().toStdString(), moment = m_tools.time(),
+         seen = m_isNew ? std::nullopt : std::optional(m_line)](core::Club& club) {
+            return club.changeManifest(owner, line, by, moment, seen ? &*seen : nullptr);
+        },
         [this, line](const core::Outcome& done) {
             if (!done) {
                 emit refused(done.error());

@@ -30,6 +30,8 @@ public:
     void edit(const core::ManifestOwner& owner, const core::AskedLine& line);
     void beginNew(const core::ManifestOwner& owner, const QStringList& kitTypes); ///< not in the manifest yet
     bool isNew() const { return m_isNew; }
+    /// Whether it shows that line as it is: what was typed meanwhile need not be lost.
+    bool isOpenOn(const core::ManifestOwner& owner, const core::ManifestLine& line) const;
     void setFocusOnNumber();
 
 signals:

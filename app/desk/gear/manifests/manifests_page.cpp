@@ -117,6 +117,10 @@ void ManifestsPage::connectParts() {
     connect(m_owners, &QComboBox::currentIndexChanged, this, [this] {
         m_version.clear();
         m_said->say({});
+        m_answer.reset(); // nothing of the one before can be changed any more
+        m_about->clear();
+        m_side->setCurrentWidget(m_about);
+        m_add->setVisible(false);
         refresh();
     });
     connect(m_showLines, &QRadioButton::toggled, this, [this] {
@@ -264,7 +268,7 @@ void ManifestsPage::showSide() {
         m_about->setText(tr("Choose a line to change it, or an earlier version to see what was asked then."));
         return;
     }
-    m_line->edit(m_answer->owner, *line);
+    if (!m_line->isOpenOn(m_answer->owner, line->line)) m_line->edit(m_answer->owner, *line);
     m_side->setCurrentWidget(m_line);
 }
 
