@@ -104,6 +104,33 @@ TEST_F(ManifestsStory, aLineIsChangedByKeysAndTheRecordSaysByWhom) {
     EXPECT_TRUE(stored().verify(false)->problems.empty());
 }
 
+TEST_F(ManifestsStory, nothingOfTheOwnerBeforeCanBeWrittenOnceAnotherIsChosen) {
+    openOffice("manifests");
+    chooseRow("knife");
+    child<QSpinBox>("manifestNumberBox")->setValue(2);
+    auto* owners = child<QComboBox>("manifestOwnerBox");
+    owners->setCurrentIndex(owners->findText("Dabchick")); // and no answer of the club's thread yet
+    EXPECT_FALSE(child("manifestWriteButton")->isVisible());
+    settle();
+    EXPECT_EQ(storedLine(inflatable, "knife")->quantity, 1);
+    chooseRow("knife");
+    EXPECT_EQ(textOf("manifestLineLabel"), "Knife, Dabchick");
+    EXPECT_EQ(child<QSpinBox>("manifestNumberBox")->value(), 1);
+}
+
+TEST_F(ManifestsStory, whatIsTypedOutlastsALookAtAnotherPage) {
+    openOffice("manifests");
+    chooseRow("knife");
+    child<QSpinBox>("manifestNumberBox")->setValue(7);
+    office().showPage("missing");
+    settle();
+    office().showPage("manifests");
+    settle();
+    EXPECT_EQ(child<QSpinBox>("manifestNumberBox")->value(), 7);
+    pressButton("manifestWriteButton");
+    EXPECT_EQ(storedLine(inflatable, "knife")->quantity, 7);
+}
+
 TEST_F(ManifestsStory, aBoatsOwnLineLeavesTheClassAsItIs) {
     openOffice("manifests");
     choose("manifestOwnerBox", "Dabchick");
