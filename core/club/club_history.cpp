@@ -28,11 +28,8 @@ Result<std::vector<HistoryLine>> Club::history(const std::string& subject) const
         Database& database = *m_state->database;
         const auto code = TagCode::parse(subject);
         std::vector<Fact> facts;
-        const auto newTag = code ? item(code->text()) : std::nullopt;
-        if (const auto found = code ? store.item(code->text()) : std::nullopt)
+        if (const auto found = code ? item(code->text()) : std::nullopt)
             facts = history::ofItem(database, found->code);
-        else if (newTag)
-            facts = history::ofItem(database, newTag->code);
         else if (const auto boat = code ? store.boatOfTag(code->text()) : store.boat(subject))
             facts = history::ofBoat(database, boat->boat);
         else if (const auto person = code ? store.personOfTag(code->text()) : store.person(subject))

@@ -23,9 +23,9 @@ const char* columnOf(const ManifestOwner& owner) {
 }
 
 /// The row's key and the cells that say something else than what stands there.
-CellTexts cellsOf(const ManifestOwner& owner, const ManifestLine& line, const std::optional<Cells>& stored) {
+CellTexts cellsOf(const ManifestOwner& owner, const ManifestLine& line,
+                  const std::optional<ManifestLine>& before) {
     CellTexts cells{{columnOf(owner), owner.name}, {"kit_type", line.kitType}};
-    const auto before = stored ? std::optional(manifestLineFrom(*stored)) : std::nullopt;
     const auto add = [&](const char* column, const std::string& text, bool isNew) {
         if (isNew) cells.emplace_back(column, text);
     };
@@ -72,10 +72,10 @@ Outcome Club::changeManifest(const ManifestOwner& owner, const ManifestLine& wan
                          {},
                          "look at it again, then write it"};
         const auto stored = m_state->registerStore.find(lines.id, keyOfLine(owner, line));
-        if (const auto before = stored ? std::optional(manifestLineFrom(*stored)) : std::nullopt;
-            before && before->quantity == 0 && line.substitutes.empty())
+        const auto before = stored ? std::optional(manifestLineFrom(*stored)) : std::nullopt;
+        if (before && before->quantity == 0 && line.substitutes.empty())
             line.substitutes = before->substitutes;
-        const auto plan = planSheet(lines, sheetOfRow(lines, cellsOf(owner, line, stored)),
+        const auto plan = planSheet(lines, sheetOfRow(lines, cellsOf(owner, line, before)),
                                     m_state->registerStore, moment.today, [] { return std::string(); });
         if (!plan.rejected.empty())
             return Error{ErrorKind::BadInput, plan.rejected.front().reason, {}, "correct the line"};
