@@ -29,15 +29,16 @@ public:
     }
 };
 
+/// Written behind a byte-order mark, as spreadsheet programs save it: a mark that is text of the first cell
+/// stays.
 void checkCsvRoundTrip(const core::CsvText& text) {
-    std::string written;
+    std::string written = "\uFEFF";
     for (const core::CsvRecord& record : text.records)
         for (std::size_t i = 0; i < record.cells.size(); ++i)
             written += core::csvCell(record.cells[i]) + (i + 1 < record.cells.size() ? "," : "\r\n");
     const core::CsvText again = core::readCsv(written);
     require(again.faultRow == 0 && again.records.size() == text.records.size());
-    // Only a byte-order mark of the text's own could be lost: it begins the first cell.
-    for (std::size_t i = 1; i < again.records.size(); ++i)
+    for (std::size_t i = 0; i < again.records.size(); ++i)
         require(again.records[i].cells == text.records[i].cells);
 }
 
