@@ -1342,6 +1342,10 @@ Erledigt am %1: %2</translation>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>look, something is due; %1</source>
+        <translation>hinsehen, etwas ist fällig; %1</translation>
+    </message>
 </context>
 <context>
     <name>LabelSheet</name>

@@ -3,6 +3,7 @@
 #include "app/common/words.h"
 #include "app/desk/club/club_thread.h"
 #include "app/desk/gear/kit/kit_item_panel.h"
+#include "app/desk/gear/kit/kit_words.h"
 #include "app/desk/gear/kit/new_kit_panel.h"
 #include "app/desk/gear/shared/plain_table.h"
 #include "app/desk/gear/shared/words_label.h"
@@ -117,12 +118,19 @@ bool KitPage::eventFilter(QObject* watched, QEvent* event) {
 
 void KitPage::refresh() {
     m_tools.club.ask(
-        this, [](core::Club& club) { return club.kit(); },
-        [this](std::vector<core::KitEntry> kit) { take(std::move(kit)); });
+        this,
+        [today = m_tools.time().today](core::Club& club) {
+            Read read{club.kit(), {}};
+            for (const core::DueRow& row : club.dueList(today, 0))
+                if (isToLookAt(row)) read.due.insert(row.code);
+            return read;
+        },
+        [this](Read read) { take(std::move(read)); });
 }
 
-void KitPage::take(std::vector<core::KitEntry> kit) {
-    m_search = KitSearch(std::move(kit));
+void KitPage::take(Read read) {
+    m_search = KitSearch(std::move(read.kit));
+    m_due = std::move(read.due);
     showFound();
     emit shown();
 }
@@ -131,8 +139,10 @@ void KitPage::showFound() {
     const auto found = m_search.find(m_typed->text());
     std::vector<TableRow> rows;
     rows.reserve(found.size());
-    for (const std::size_t at : found)
-        rows.push_back(rowOf(m_search.kit()[at]));
+    for (const std::size_t at : found) {
+        const core::KitEntry& entry = m_search.kit()[at];
+        rows.push_back(rowOf(entry, m_due.contains(entry.item.code)));
+    }
     const QSignalBlocker quiet(m_table); // the item shown stays until another is chosen
     m_rows->setTable(kitColumns(), rows);
     m_table->choose(m_code);

@@ -6,6 +6,9 @@
 #include "app/desk/gear/kit/kit_search.h"
 #include "app/desk/gear/office/gear_pages.h"
 
+#include <set>
+#include <string>
+
 class QLabel;
 class QLineEdit;
 class QStackedWidget;
@@ -37,15 +40,21 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    struct Read {
+        std::vector<core::KitEntry> kit;
+        std::set<std::string> due; ///< codes of items of which something is to be looked at
+    };
+
     void build();
     void connectParts();
-    void take(std::vector<core::KitEntry> kit);
+    void take(Read read);
     void showFound();
     void open(const QString& code);
     void enter();
 
     GearTools m_tools;
     KitSearch m_search;
+    std::set<std::string> m_due;
     QString m_code; ///< of the item shown
     QLineEdit* m_typed;
     QLabel* m_count;

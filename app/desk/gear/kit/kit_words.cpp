@@ -169,10 +169,16 @@ std::vector<TableColumn> kitColumns() {
     return {{KitWordsText::tr("kit")}, {KitWordsText::tr("home")}, {KitWordsText::tr("tag")}};
 }
 
-TableRow rowOf(const core::KitEntry& entry) {
+bool isToLookAt(const core::DueRow& row) {
+    return row.due.state != core::DueState::Later && row.due.state != core::DueState::DueSoon;
+}
+
+TableRow rowOf(const core::KitEntry& entry, bool isDue) {
+    const bool isLook = isDue && entry.item.state == core::ItemState::Serviceable;
+    const QString state = nameInWords(entry.item.state);
     return {text(entry.item.code),
-            markOf(entry.item),
-            nameInWords(entry.item.state),
+            isLook ? Mark::Look : markOf(entry.item),
+            isLook ? KitWordsText::tr("look, something is due; %1").arg(state) : state,
             {kitName(entry.item), homeOf(entry.item), codeInWords(entry.tag)}};
 }
 

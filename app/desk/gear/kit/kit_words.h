@@ -28,7 +28,11 @@ QString homeOf(const core::Item& item);  ///< boat or place, and whose it is: "P
 QString stateOf(const core::Item& item); ///< "serviceable", "written off: worn, since 1 March 2026"
 /// Where it is from: home, maker, numbers, its days as they were given, the note.
 QString aboutOf(const core::Item& item);
-TableRow rowOf(const core::KitEntry& entry);
+/// Whether a person should look at the thing because of that row of the due list: its day has passed, if only
+/// within tolerance, or is not known.
+bool isToLookAt(const core::DueRow& row);
+/// `isDue`: something of it is to be looked at, so a serviceable item has the mark for that.
+TableRow rowOf(const core::KitEntry& entry, bool isDue);
 std::vector<TableColumn> kitColumns();
 /// A rule's day with how it comes about.
 CheckRow lineOf(const core::RuleDue& due);

@@ -82,6 +82,21 @@ TEST_F(KitStory, anItemShowsAllItsDatesWithTheirReasonsAndItsParts) {
     EXPECT_TRUE(titles.contains("cylinder"));
 }
 
+TEST_F(KitStory, theRegisterMarksWhatIsDueAndNothingElse) {
+    openOffice("kit");
+    find(inflatableJacket); // went off and was not rearmed: due now
+    ASSERT_EQ(found().size(), 1u);
+    EXPECT_EQ(found()[0].mark, app::Mark::Look);
+    EXPECT_EQ(found()[0].markWord, "look, something is due; serviceable");
+    find("KT017638PE"); // of the same type: made 2024-05, serviced 2025-05-10, cylinder weighed 2024-05-10
+    ASSERT_EQ(found().size(), 1u);
+    EXPECT_EQ(found()[0].mark, app::Mark::Found);
+    EXPECT_EQ(found()[0].markWord, "serviceable");
+    find(brokenKnife);
+    EXPECT_EQ(found()[0].mark, app::Mark::Look);
+    EXPECT_EQ(found()[0].markWord, "unserviceable");
+}
+
 TEST_F(KitStory, aNewTagNamesTheItemFromThenOn) {
     openOffice("kit");
     openItem(anOar);
