@@ -1,12 +1,12 @@
 #include "app/desk/look/dress.h"
 
+#include "app/desk/look/desk_style.h"
 #include "app/desk/look/palette.h"
 #include "app/desk/look/type_scale.h"
 
 #include <QApplication>
 #include <QPalette>
 #include <QString>
-#include <QStyleFactory>
 
 namespace app {
 namespace {
@@ -64,8 +64,7 @@ QComboBox QAbstractItemView { background: {ground}; color: {ink}; border: 2px so
 QComboBox QAbstractItemView::item { min-height: {finger}px; padding-left: 8px; }
 QCheckBox, QRadioButton { font-size: 18pt; min-height: {finger}px; spacing: 12px; border: 3px solid transparent; }
 QCheckBox:focus, QRadioButton:focus { border: 3px solid {focus}; border-radius: 4px; }
-QCheckBox::indicator { width: 24px; height: 24px; border: 2px solid {ink}; background: {ground}; }
-QCheckBox::indicator:checked { background: {ink}; border: 2px solid {ink}; image: none; }
+QCheckBox::indicator { width: 28px; height: 28px; }
 QRadioButton::indicator { width: 20px; height: 20px; border: 2px solid {ink}; border-radius: 12px; background: {ground}; }
 QRadioButton::indicator:checked { width: 10px; height: 10px; border: 7px solid {ink}; }
 QProgressBar { border: 2px solid {line}; background: {ground}; min-height: 20px; text-align: center; font-size: 14pt; }
@@ -74,6 +73,9 @@ QListView { border: none; background: transparent; outline: none; }
 QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; border: none; }
 QScrollBar:vertical { background: {panel}; width: 20px; }
 QScrollBar::handle:vertical { background: {line}; min-height: 48px; border-radius: 4px; margin: 2px; }
+QScrollBar:horizontal { background: {panel}; height: 20px; }
+QScrollBar::handle:horizontal { background: {line}; min-width: 48px; border-radius: 4px; margin: 2px; }
+QScrollBar::add-line:horizontal, QScrollBar::sub-line:horizontal { width: 0px; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0px; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QMenuBar { background: {panel}; font-size: 14pt; }
@@ -84,8 +86,7 @@ QMenu::item { padding: 8px 32px 8px 32px; }
 QMenu::item:selected { background: {ink}; color: {ground}; }
 QMenu::item:disabled { color: {quiet}; }
 QMenu::separator { height: 2px; background: {line}; margin: 4px 8px; }
-QMenu::indicator { width: 16px; height: 16px; left: 8px; }
-QMenu::indicator:checked { background: {ink}; border: 2px solid {ground}; }
+QMenu::indicator { width: 22px; height: 22px; left: 6px; }
 QSlider:focus { border: 3px solid {focus}; }
 )";
 
@@ -107,7 +108,7 @@ QString styleSheetOf(const Palette& palette) {
 
 void dress(QApplication& application, const Palette& palette) {
     worn() = &paletteOf(palette.name);
-    application.setStyle(QStyleFactory::create("Fusion"));
+    application.setStyle(new DeskStyle);
     application.setFont(fontOf(TextRole::Remark));
     application.setPalette(qtPaletteOf(palette));
     application.setStyleSheet(styleSheetOf(palette));

@@ -1,4 +1,9 @@
+#include "app/desk/look/dress.h"
 #include "app/desk/look/palette.h"
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QStyleOptionButton>
 
 #include <gtest/gtest.h>
 
@@ -27,6 +32,23 @@ class Theme : public testing::TestWithParam<const char*> {
 protected:
     const app::Palette& palette() const { return app::paletteOf(GetParam()); }
 };
+
+/// The box of a check box as it is painted, without its edge.
+QImage insideOf(QCheckBox& box) {
+    QStyleOptionButton option;
+    option.initFrom(&box);
+    const QRect place = box.style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, &box);
+    return box.grab().toImage().copy(place.adjusted(4, 4, -4, -4));
+}
+
+/// Which part of a picture has about that tone.
+double shareOf(const QImage& picture, const QColor& tone) {
+    int same = 0;
+    for (int y = 0; y < picture.height(); ++y)
+        for (int x = 0; x < picture.width(); ++x)
+            same += contrast(picture.pixelColor(x, y), tone) < 1.5;
+    return static_cast<double>(same) / (picture.width() * picture.height());
+}
 
 } // namespace
 
@@ -60,6 +82,19 @@ TEST_P(Theme, meaningfulTonesAreNotTheInk) {
     EXPECT_NE(palette().found, palette().ink);
     EXPECT_NE(palette().look, palette().ink);
     EXPECT_NE(palette().found, palette().look);
+}
+
+// A box that is filled says less than one with a tick: it might be a state of its own.
+TEST_P(Theme, aTickIsSeenInItsBoxAndNoneInAnEmptyOne) {
+    app::dress(*qApp, palette());
+    QCheckBox box("required");
+    box.resize(box.sizeHint());
+    EXPECT_DOUBLE_EQ(shareOf(insideOf(box), palette().ground), 1);
+    box.setChecked(true);
+    const QImage ticked = insideOf(box);
+    EXPECT_GT(shareOf(ticked, palette().ink), 0.1);
+    EXPECT_GT(shareOf(ticked, palette().ground), 0.4);
+    app::dress(*qApp, app::paletteOf("light"));
 }
 
 INSTANTIATE_TEST_SUITE_P(All, Theme, testing::Values("sun", "light", "dark"));
