@@ -1,14 +1,68 @@
 #include "app/desk/camera/camera_view.h"
 
+#include "app/desk/camera/label_places.h"
 #include "app/desk/look/dress.h"
 #include "app/desk/look/palette.h"
 #include "app/desk/look/type_scale.h"
 
+#include <QLineF>
 #include <QPainter>
 
-#include <algorithm>
-
 namespace app {
+namespace {
+
+/// Always the light theme's deep tones on white: the picture, not the theme, is the ground of an outline.
+const Palette& outlinePalette() {
+    return paletteOf("light");
+}
+
+/// A line with a white edge, so that it is seen on any picture.
+template <class Draw>
+void paintEdged(QPainter& painter, const QColor& tone, double width, Draw draw) {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(Qt::white, width + 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    draw();
+    painter.setPen(QPen(tone, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    draw();
+}
+
+/// The box with what a tag is, and its mark.
+class LabelPainter {
+public:
+    explicit LabelPainter(QPainter& painter)
+        : m_painter(painter)
+        , m_font(boldFootnote())
+        , m_metrics(m_font) {}
+
+    QSizeF sizeOf(const QString& label) const {
+        if (label.isEmpty()) return {};
+        return {m_metrics.horizontalAdvance(label) + m_metrics.capHeight() + 26, m_metrics.height() + 6};
+    }
+
+    void paint(const QRectF& box, const TagOutline& outline) const {
+        const Palette& palette = outlinePalette();
+        const double side = m_metrics.capHeight();
+        m_painter.fillRect(box, Qt::white);
+        paintMark(m_painter, outline.mark, QRectF(box.left() + 8, box.center().y() - side / 2, side, side),
+                  toneOf(outline.mark, palette));
+        m_painter.setFont(m_font);
+        m_painter.setPen(palette.ink);
+        m_painter.drawText(box.adjusted(side + 16, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft, outline.label);
+    }
+
+private:
+    static QFont boldFootnote() {
+        QFont font = fontOf(TextRole::Footnote);
+        font.setBold(true);
+        return font;
+    }
+
+    QPainter& m_painter;
+    QFont m_font;
+    QFontMetricsF m_metrics;
+};
+
+} // namespace
 
 CameraView::CameraView(QWidget* parent)
     : QWidget(parent) {
@@ -80,9 +134,12 @@ void CameraView::paintEvent(QPaintEvent*) {
     painter.drawImage(picture, m_picture);
     painter.restore();
     painter.setRenderHint(QPainter::Antialiasing);
-    for (const TagOutline& outline : m_outlines)
-        paintOutline(painter, outline, picture);
+    paintOutlines(painter, picture);
     if (!m_advice.isEmpty()) paintAdvice(painter);
+}
+
+int CameraView::adviceHeight() const {
+    return m_advice.isEmpty() ? 0 : QFontMetrics(fontOf(TextRole::Remark)).height() + 2 * spaceUnit;
 }
 
 void CameraView::paintAdvice(QPainter& painter) const {
@@ -91,7 +148,7 @@ void CameraView::paintAdvice(QPainter& painter) const {
     const QFontMetrics metrics(font);
     const int inset = 2 * spaceUnit;
     const int side = metrics.capHeight();
-    const QRect line(0, height() - metrics.height() - inset, width(), metrics.height() + inset);
+    const QRect line(0, height() - adviceHeight(), width(), adviceHeight());
     painter.fillRect(line, palette.panel);
     paintMark(painter, Mark::Look, QRectF(inset, line.center().y() - side / 2.0, side, side), palette.look);
     painter.setFont(font);
@@ -114,40 +171,35 @@ void CameraView::paintMessage(QPainter& painter) const {
     painter.drawText(inner.adjusted(0, title.height() + spaceUnit, 0, 0), Qt::TextWordWrap, m_text);
 }
 
-void CameraView::paintOutline(QPainter& painter, const TagOutline& outline, const QRectF& picture) const {
-    // Always the light theme's deep tones on white: the picture, not the theme, is the ground here.
-    const Palette& palette = paletteOf("light");
+QPolygonF CameraView::cornersOf(const TagOutline& outline, const QRectF& picture) const {
     QPolygonF corners;
     for (const QPointF& corner : outline.corners) {
         const double x = m_mirrored ? 1 - corner.x() : corner.x();
         corners << QPointF(picture.left() + x * picture.width(),
                            picture.top() + corner.y() * picture.height());
     }
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(Qt::white, 7, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPolygon(corners);
-    painter.setPen(QPen(toneOf(outline.mark, palette), 4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPolygon(corners);
-    if (outline.label.isEmpty()) return;
+    return corners;
+}
 
-    QFont font = fontOf(TextRole::Footnote);
-    font.setBold(true);
-    painter.setFont(font);
-    const QFontMetricsF metrics(font);
-    const double markSide = metrics.capHeight();
-    const QSizeF size(metrics.horizontalAdvance(outline.label) + markSide + 26, metrics.height() + 6);
-    const QRectF bounds = corners.boundingRect();
-    QRectF label(QPointF(bounds.center().x() - size.width() / 2, bounds.bottom() + 4), size);
-    label.moveLeft(
-        std::clamp(label.left(), picture.left(), std::max(picture.left(), picture.right() - size.width())));
-    label.moveBottom(std::min(label.bottom(), picture.bottom()));
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(Qt::white);
-    painter.drawRect(label);
-    const QRectF mark(label.left() + 8, label.center().y() - markSide / 2, markSide, markSide);
-    paintMark(painter, outline.mark, mark, toneOf(outline.mark, palette));
-    painter.setPen(palette.ink);
-    painter.drawText(label.adjusted(markSide + 16, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft, outline.label);
+/// All outlines first, for no label may hide under one.
+void CameraView::paintOutlines(QPainter& painter, const QRectF& picture) const {
+    const Palette& palette = outlinePalette();
+    const LabelPainter labels(painter);
+    std::vector<LabelledTag> tags;
+    for (const TagOutline& outline : m_outlines) {
+        tags.push_back({cornersOf(outline, picture), labels.sizeOf(outline.label)});
+        paintEdged(painter, toneOf(outline.mark, palette), 4,
+                   [&] { painter.drawPolygon(tags.back().corners); });
+    }
+    const QRectF room(picture.topLeft(), QSizeF(picture.width(), picture.height() - adviceHeight()));
+    const std::vector<QRectF> places = labelPlaces(tags, room);
+    for (std::size_t i = 0; i < tags.size(); ++i) {
+        const QLineF leader = places[i].isNull() ? QLineF() : leaderOf(places[i], tags[i].corners);
+        if (!leader.isNull())
+            paintEdged(painter, toneOf(m_outlines[i].mark, palette), 3, [&] { painter.drawLine(leader); });
+    }
+    for (std::size_t i = 0; i < tags.size(); ++i)
+        if (!places[i].isNull()) labels.paint(places[i], m_outlines[i]);
 }
 
 } // namespace app

@@ -48,7 +48,9 @@ private:
     QRectF pictureRect() const;
     void paintMessage(QPainter& painter) const;
     void paintAdvice(QPainter& painter) const;
-    void paintOutline(QPainter& painter, const TagOutline& outline, const QRectF& picture) const;
+    int adviceHeight() const; ///< 0 without advice
+    QPolygonF cornersOf(const TagOutline& outline, const QRectF& picture) const;
+    void paintOutlines(QPainter& painter, const QRectF& picture) const;
 
     QImage m_picture;
     std::vector<TagOutline> m_outlines;
