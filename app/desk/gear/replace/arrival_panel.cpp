@@ -41,6 +41,7 @@ ArrivalPanel::ArrivalPanel(GearTools tools, QWidget* parent)
 void ArrivalPanel::build() {
     m_count->setObjectName("arrivalCountBox");
     m_count->setRange(1, 1000);
+    m_count->setButtonSymbols(QAbstractSpinBox::NoButtons);
     m_place->setObjectName("arrivalPlaceBox");
     m_made->setObjectName("arrivalMadeEdit");
     m_stamped->setObjectName("arrivalStampedEdit");

@@ -12,6 +12,8 @@
 #include <QStyledItemDelegate>
 
 #include <algorithm>
+#include <numeric>
+#include <utility>
 
 namespace app {
 namespace {
@@ -72,7 +74,7 @@ private:
     }
 };
 
-/// Headings as quiet bold words over a line.
+/// Headings as quiet bold words over a line; in two lines where the columns need the room.
 class PlainHeader : public QHeaderView {
 public:
     explicit PlainHeader(QWidget* parent)
@@ -80,6 +82,23 @@ public:
         setSectionsClickable(false);
         setHighlightSections(false);
         setFocusPolicy(Qt::NoFocus);
+    }
+
+    /// Whether that makes it higher or lower.
+    bool setWrapped(bool wrapped) {
+        if (m_isWrapped == wrapped) return false;
+        m_isWrapped = wrapped;
+        headerDataChanged(Qt::Horizontal, 0, count() - 1); // forgets its height
+        return true;
+    }
+
+    int widthOf(int section, bool wrapped) const {
+        const QFontMetrics metrics(fontOf(TextRole::Heading));
+        const QString words = model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString();
+        int width = 0;
+        for (const QString& part : wrapped ? words.split(' ') : QStringList{words})
+            width = std::max(width, metrics.horizontalAdvance(part));
+        return width + 2 * margin + 4;
     }
 
 protected:
@@ -92,16 +111,19 @@ protected:
         painter->setFont(fontOf(TextRole::Heading));
         painter->setPen(palette.quiet);
         painter->drawText(rect.adjusted(margin, 0, -margin, 0),
-                          model()->headerData(section, Qt::Horizontal, Qt::TextAlignmentRole).toInt(),
+                          model()->headerData(section, Qt::Horizontal, Qt::TextAlignmentRole).toInt() |
+                              (m_isWrapped ? Qt::TextWordWrap : 0),
                           model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString());
         painter->restore();
     }
 
     QSize sectionSizeFromContents(int section) const override {
-        const QFontMetrics metrics(fontOf(TextRole::Heading));
-        const QString words = model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString();
-        return {metrics.horizontalAdvance(words) + 2 * margin + 4, 40};
+        return {widthOf(section, m_isWrapped),
+                m_isWrapped ? 40 + QFontMetrics(fontOf(TextRole::Heading)).lineSpacing() : 40};
     }
+
+private:
+    bool m_isWrapped = false;
 };
 
 } // namespace
@@ -177,37 +199,58 @@ PlainTable::PlainTable(PlainTableModel& model, QWidget* parent)
     fit();
 }
 
+/// How wide each column's words are; 0 for one that is left out.
+std::vector<int> PlainTable::widthsOfWords(bool wrapped) const {
+    const auto* header = static_cast<const PlainHeader*>(horizontalHeader());
+    std::vector<int> widths;
+    for (int column = 0; column < m_model.columnCount(); ++column)
+        widths.push_back(isColumnHidden(column)
+                             ? 0
+                             : std::max(sizeHintForColumn(column), header->widthOf(column, wrapped)));
+    return widths;
+}
+
+/// Higher headings may bring a scroll bar, and it takes room: then the columns are fitted to what is left.
 void PlainTable::fit() {
+    m_mustFit = true;
+    if (std::exchange(m_isFitting, true)) return;
+    for (int round = 0; round < 3 && std::exchange(m_mustFit, false); ++round)
+        fitOnce();
+    m_isFitting = false;
+}
+
+void PlainTable::fitOnce() {
     verticalHeader()->setDefaultSectionSize(44);
     if (m_model.columnCount() == 0) return;
-    std::vector<int> widths;
-    int needed = 0;
-    for (int column = 0; column < m_model.columnCount(); ++column) {
+    for (int column = 0; column < m_model.columnCount(); ++column)
         setColumnHidden(column, m_leftOut.contains(column));
-        const int words = std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column));
-        widths.push_back(isColumnHidden(column) ? 0 : words);
-        needed += widths.back();
-    }
-    const int room = viewport()->width();
-    if (needed < room)
-        widths.front() += room - needed;
-    else
-        cutWidest(widths, needed - room);
+    const auto sumOf = [](const std::vector<int>& all) { return std::accumulate(all.begin(), all.end(), 0); };
+    std::vector<int> widths = widthsOfWords(false);
+    const std::vector<int> wrapped = widthsOfWords(true);
+    const bool isWrapped = sumOf(widths) > viewport()->width() && sumOf(wrapped) < sumOf(widths);
+    if (static_cast<PlainHeader*>(horizontalHeader())->setWrapped(isWrapped)) updateGeometries();
+    if (isWrapped) widths = wrapped;
+    const int excess = sumOf(widths) - viewport()->width();
+    if (excess < 0) widths.front() -= excess;
+    const bool isTooWide = excess > 0 && cutWidest(widths, excess) > 0;
+    setHorizontalScrollBarPolicy(isTooWide ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     for (int column = 0; column < m_model.columnCount(); ++column)
         if (!isColumnHidden(column)) setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
 }
 
 /// Takes `excess` off the widest columns, so that none is cut before the wider ones; a number is never cut.
-void PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
+/// What could not be taken off is left.
+int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
     while (excess > 0) {
         int widest = -1;
         for (int column = 0; column < m_model.columnCount(); ++column)
             if (!m_model.isNumber(column) && (widest < 0 || widths[column] > widths[widest])) widest = column;
-        if (widest < 0 || widths[widest] <= narrowest) return;
+        if (widest < 0 || widths[widest] <= narrowest) break;
         --widths[widest];
         --excess;
     }
+    return excess;
 }
 
 void PlainTable::leaveOut(int column, bool isOut) {

@@ -76,9 +76,13 @@ protected:
 
 private:
     void fit();
-    void cutWidest(std::vector<int>& widths, int excess) const;
+    void fitOnce();
+    std::vector<int> widthsOfWords(bool wrapped) const;
+    int cutWidest(std::vector<int>& widths, int excess) const;
 
     PlainTableModel& m_model;
+    bool m_isFitting = false;
+    bool m_mustFit = false;
     std::set<int> m_leftOut;
 };
 

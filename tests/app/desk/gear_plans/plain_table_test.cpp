@@ -5,6 +5,8 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QHeaderView>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -51,6 +53,46 @@ TEST(PlainTable, keysChooseARowAndEnterOpensIt) {
     ASSERT_EQ(pressed.size(), 1);
     EXPECT_EQ(pressed.first().first().toString(), "b");
     EXPECT_EQ(chosen.last().first().toString(), "b");
+}
+
+TEST(PlainTable, headingsWrapBeforeAnyCellIsCut) {
+    app::PlainTableModel model;
+    app::PlainTable table(model);
+    const std::vector<app::TableColumn> columns{
+        {"month", false}, {"inflatable jacket", true}, {"life jacket", true}, {"first-aid kit", true}};
+    const QString month = "September 2027";
+    table.resize(1200, 300);
+    table.show();
+    model.setTable(columns, {{"a", std::nullopt, {}, {month, "4", "9", "1"}}});
+    const int cell = table.fontMetrics().horizontalAdvance(month);
+    const int oneLine = table.horizontalHeader()->height();
+    table.resize(cell + 440, 300); // the headings alone would take that in one line
+    EXPECT_GE(table.columnWidth(0), cell);
+    EXPECT_GT(table.horizontalHeader()->height(), oneLine);
+    EXPECT_LE(table.horizontalHeader()->length(), table.viewport()->width());
+    table.resize(1200, 300);
+    EXPECT_EQ(table.horizontalHeader()->height(), oneLine);
+}
+
+TEST(PlainTable, headingsOfOneWordStayLowAndNothingIsHiddenBehindTheScrollBar) {
+    app::PlainTableModel model;
+    app::PlainTable table(model);
+    table.resize(1200, 300);
+    table.show();
+    std::vector<app::TableRow> many;
+    for (int i = 0; i < 6; ++i)
+        many.push_back({QString::number(i), std::nullopt, {}, {"inflatable jacket (adult)", "Drying rack"}});
+    model.setTable({{"kit", false}, {"home", false}}, many);
+    QCoreApplication::processEvents();
+    const int oneLine = table.horizontalHeader()->height();
+    table.resize(340, oneLine + 6 * 44 + 2); // all rows have room, as long as no heading grows
+    QCoreApplication::processEvents();
+    EXPECT_EQ(table.horizontalHeader()->height(), oneLine);
+    EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width());
+    table.resize(340, 200);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(table.verticalScrollBar()->isVisible());
+    EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width());
 }
 
 TEST(PlainListModel, keepsToTheRulesOfModelsAndSpeaksItsOwnWords) {
