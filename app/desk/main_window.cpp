@@ -12,12 +12,14 @@
 #include "app/desk/look/dress.h"
 #include "app/desk/look/language.h"
 #include "app/desk/look/palette.h"
-#include "app/desk/look/view_menu.h"
+#include "app/desk/menus/camera_menu.h"
+#include "app/desk/menus/check_menu.h"
+#include "app/desk/menus/page_menu.h"
+#include "app/desk/menus/view_menu.h"
 #include "app/desk/sheet/sheet_delivery.h"
 #include "app/desk/welcome_page.h"
 
 #include <QAbstractButton>
-#include <QActionGroup>
 #include <QApplication>
 #include <QKeyEvent>
 #include <QMenu>
@@ -68,16 +70,12 @@ MainWindow::~MainWindow() {
 
 void MainWindow::build() {
     m_progress->setAccessibleName(tr("how much of the import is done"));
-    delete m_checkActions;
-    m_checkActions = new QActionGroup(this);
-    m_checkActions->setExclusive(false);
     buildPages();
     connectPages();
     connectCheck();
-    menuBar()->clear();
-    delete m_view;
+    setMenuBar(new QMenuBar(this)); // the old one goes, with its menus
     buildMenus();
-    enableActions();
+    adaptMenus();
 }
 
 void MainWindow::buildPages() {
@@ -105,7 +103,7 @@ void MainWindow::openPage(const WindowPage& page) {
     if (!m_isClubOpen) return;
     leavePage();
     m_pages->setCurrentWidget(page.widget);
-    enableActions();
+    adaptMenus();
     page.open();
 }
 
@@ -127,6 +125,7 @@ void MainWindow::connectPages() {
         showOffice();
     });
     connect(m_office, &GearOffice::pageWanted, this, &MainWindow::showOffice);
+    connect(m_office, &GearOffice::pageShown, this, &MainWindow::adaptMenus);
     connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
     auto* capture = new CodeCapture(*m_board, m_board->camera().codeEdit());
     connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
@@ -137,7 +136,7 @@ void MainWindow::showOffice() {
     if (!m_isClubOpen) return;
     if (m_pages->currentWidget() != m_office) leavePage();
     m_pages->setCurrentWidget(m_office);
-    enableActions();
+    adaptMenus();
 }
 
 void MainWindow::connectCheck() {
@@ -149,98 +148,37 @@ void MainWindow::connectCheck() {
     connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
 }
 
-QAction* MainWindow::addAction(QMenu& menu, const QString& text, const QKeySequence& keys,
-                               std::function<void()> act, bool onlyInCheck) {
-    QAction* action = menu.addAction(text);
-    action->setShortcut(keys);
-    connect(action, &QAction::triggered, this, std::move(act));
-    if (onlyInCheck) m_checkActions->addAction(action);
-    return action;
-}
-
 void MainWindow::buildMenus() {
     buildClubMenu();
-    buildCheckMenu();
-    buildCameraMenu();
-    buildGearMenu();
+    m_checkMenu = new CheckMenu(*m_check, menuBar());
+    connect(m_checkMenu, &CheckMenu::startWanted, this, &MainWindow::startOnBoard);
+    menuBar()->addMenu(m_checkMenu);
+    m_cameraMenu = new CameraMenu(m_check->camera(), menuBar());
+    menuBar()->addMenu(m_cameraMenu);
+    menuBar()->addMenu(tr("&Gear officer"))->addActions(m_office->pageActions());
+    m_pageMenu = new PageMenu(menuBar());
+    menuBar()->addMenu(m_pageMenu);
     buildViewMenu();
 }
 
 void MainWindow::buildClubMenu() {
     QMenu& menu = *menuBar()->addMenu(tr("&Club"));
-    addAction(menu, tr("&Open a club file…"), QKeySequence::Open, [this] { chooseClub(); });
-    addAction(menu, tr("&New club file…"), QKeySequence::New, [this] {
+    menu.addAction(tr("&Open a club file…"), QKeySequence::Open, this, &MainWindow::chooseClub);
+    menu.addAction(tr("&New club file…"), QKeySequence::New, this, [this] {
         leavePage();
         m_pages->setCurrentWidget(m_welcome);
-        enableActions();
+        adaptMenus();
     });
-    addAction(menu, tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), [this] { importFolder(); });
+    menu.addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &MainWindow::importFolder);
     menu.addSeparator();
     for (const WindowPage& page : m_menuPages)
-        addAction(menu, page.name, page.keys, [this, page] { openPage(page); });
+        menu.addAction(page.name, page.keys, this, [this, page] { openPage(page); });
     menu.addSeparator();
-    addAction(menu, tr("&Quit"), QKeySequence("Ctrl+Q"), [this] { QWidget::close(); });
-}
-
-void MainWindow::buildCheckMenu() {
-    QMenu& menu = *menuBar()->addMenu(tr("Ch&eck"));
-    addAction(menu, tr("&Launch check of this boat"), QKeySequence("Ctrl+L"),
-              [this] { startOnBoard(core::Phase::Launch); });
-    addAction(menu, tr("&Return check of this boat"), QKeySequence("Ctrl+R"),
-              [this] { startOnBoard(core::Phase::Return); });
-    menu.addSeparator();
-    addAction(
-        menu, tr("&Sign…"), QKeySequence("Ctrl+Return"), [this] { m_check->beginSigning(); }, true);
-    addAction(
-        menu, tr("Save for &later"), QKeySequence::Save, [this] { showBoard(); }, true);
-    addAction(
-        menu, tr("&Next boat"), QKeySequence("Ctrl+Right"), [this] { startNext(); }, true);
-    menu.addSeparator();
-    addAction(
-        menu, tr("&Undo the last scan"), QKeySequence::Undo, [this] { m_check->undo(); }, true);
-    addAction(
-        menu, tr("Take this line's scan &back"), QKeySequence("Ctrl+Backspace"),
-        [this] { m_check->takeBackCurrent(); }, true);
-    addAction(
-        menu, tr("&Damaged…"), QKeySequence("Ctrl+D"), [this] { m_check->damagedCurrent(); }, true);
-    menu.addSeparator();
-    addAction(
-        menu, tr("&Who is aboard"), QKeySequence("Ctrl+W"), [this] { m_check->goToPeople(); }, true);
-    addAction(
-        menu, tr("The &points"), QKeySequence("Ctrl+P"), [this] { m_check->goToPoints(); }, true);
-    addAction(
-        menu, tr("The &trip…"), QKeySequence("Ctrl+T"), [this] { m_check->goToTrip(); }, true);
-    addAction(
-        menu, tr("Start or stop the &clock"), QKeySequence("Ctrl+K"), [this] { m_check->toggleClock(); },
-        true);
-}
-
-void MainWindow::buildCameraMenu() {
-    QMenu& menu = *menuBar()->addMenu(tr("Ca&mera"));
-    addAction(
-        menu, tr("&Start the camera"), QKeySequence("F5"), [this] { m_check->camera().startCamera(); }, true);
-    addAction(
-        menu, tr("S&top the camera"), QKeySequence("F6"), [this] { m_check->camera().stop(); }, true);
-    QAction* mirror = menu.addAction(tr("&Mirror the picture"));
-    mirror->setShortcut(QKeySequence("F7"));
-    mirror->setCheckable(true);
-    mirror->setChecked(QSettings().value("camera/mirrored", false).toBool());
-    connect(mirror, &QAction::toggled, &m_check->camera(), &CameraPanel::setMirrored);
-    connect(&m_check->camera(), &CameraPanel::mirroredChanged, mirror, &QAction::setChecked);
-    m_checkActions->addAction(mirror);
-    menu.addSeparator();
-    addAction(
-        menu, tr("Read a &video or pictures…"), QKeySequence("F8"), [this] { readPictures(false); }, true);
-    addAction(
-        menu, tr("Read a &folder of pictures…"), QKeySequence("F9"), [this] { readPictures(true); }, true);
-}
-
-void MainWindow::buildGearMenu() {
-    menuBar()->addMenu(tr("&Gear officer"))->addActions(m_office->pageActions());
+    menu.addAction(tr("&Quit"), QKeySequence("Ctrl+Q"), this, &QWidget::close);
 }
 
 void MainWindow::buildViewMenu() {
-    m_view = new ViewMenu(m_sounds, this);
+    m_view = new ViewMenu(m_sounds, menuBar());
     menuBar()->addMenu(m_view);
     connect(m_view, &ViewMenu::themeChosen, this, &MainWindow::setTheme);
     // Queued: the menu that was pressed is built anew.
@@ -281,10 +219,11 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
     QMainWindow::keyPressEvent(event);
 }
 
-void MainWindow::enableActions() {
-    const bool inCheck = m_pages->currentWidget() == m_check;
-    for (QAction* action : m_checkActions->actions())
-        action->setEnabled(inCheck);
+void MainWindow::adaptMenus() {
+    QWidget* page = m_pages->currentWidget();
+    m_checkMenu->setInCheck(page == m_check);
+    m_cameraMenu->setInCheck(page == m_check);
+    m_pageMenu->showPage(page == m_office ? m_office->page(m_office->currentPage()) : page);
 }
 
 bool MainWindow::isBoardShown() const {
@@ -315,7 +254,7 @@ void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     if (!opened) {
         m_welcome->say(sentence(opened.error()));
         m_pages->setCurrentWidget(m_welcome);
-        enableActions();
+        adaptMenus();
         return;
     }
     QSettings().setValue("club/file", file);
@@ -326,7 +265,7 @@ void MainWindow::showBoard(const QString& saying) {
     leavePage();
     m_pages->setCurrentWidget(m_board);
     m_isBoardFresh = false;
-    enableActions();
+    adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
     m_club.ask(
         this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
@@ -343,7 +282,7 @@ void MainWindow::startCheck(const QString& boat, core::Phase phase) {
     leavePage();
     m_pages->setCurrentWidget(m_check);
     m_check->open(boat, phase, m_cameraWanted);
-    enableActions();
+    adaptMenus();
 }
 
 void MainWindow::startOnBoard(core::Phase phase) {

@@ -12,15 +12,17 @@
 #include <functional>
 #include <vector>
 
-class QActionGroup;
 class QProgressBar;
 class QStackedWidget;
 
 namespace app {
 
+class CameraMenu;
+class CheckMenu;
 class CheckPage;
 class GearOffice;
 class ImportRun;
+class PageMenu;
 class SheetDelivery;
 class ShedBoard;
 class ViewMenu;
@@ -77,12 +79,7 @@ private:
     void showOffice();
     void buildMenus();
     void buildClubMenu();
-    void buildCheckMenu();
-    void buildCameraMenu();
-    void buildGearMenu();
     void buildViewMenu();
-    QAction* addAction(QMenu& menu, const QString& text, const QKeySequence& keys, std::function<void()> act,
-                       bool onlyInCheck = false);
     void chooseClub();
     void createClub(const QString& name);
     void takeOpened(const core::Outcome& opened, const QString& file);
@@ -93,7 +90,7 @@ private:
     void openBoatSeen(const QString& text);
     void startOnBoard(core::Phase phase);
     void readPictures(bool folder);
-    void enableActions();
+    void adaptMenus(); ///< to the page that is shown
 
     TimeSource m_time;
     Choosers m_choosers;
@@ -112,7 +109,9 @@ private:
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;
     GearOffice* m_office = nullptr;
-    QActionGroup* m_checkActions = nullptr;
+    CheckMenu* m_checkMenu = nullptr;
+    CameraMenu* m_cameraMenu = nullptr;
+    PageMenu* m_pageMenu = nullptr;
     ViewMenu* m_view = nullptr;
 };
 

@@ -3063,6 +3063,33 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::CameraMenu</name>
+    <message>
+        <source>Ca&amp;mera</source>
+        <translation>&amp;Kamera</translation>
+    </message>
+    <message>
+        <source>&amp;Start the camera</source>
+        <translation>Kamera &amp;starten</translation>
+    </message>
+    <message>
+        <source>S&amp;top the camera</source>
+        <translation>Kamera &amp;anhalten</translation>
+    </message>
+    <message>
+        <source>Read a &amp;video or pictures…</source>
+        <translation>&amp;Video oder Bilder lesen…</translation>
+    </message>
+    <message>
+        <source>Read a &amp;folder of pictures…</source>
+        <translation>&amp;Ordner mit Bildern lesen…</translation>
+    </message>
+    <message>
+        <source>&amp;Mirror the picture</source>
+        <translation>Bild s&amp;piegeln</translation>
+    </message>
+</context>
+<context>
     <name>app::CameraPanel</name>
     <message>
         <source>Camera ▾</source>
@@ -3169,6 +3196,61 @@ Erledigt am %1: %2</translation>
     <message>
         <source>points of this check</source>
         <translation>Prüfpunkte dieses Checks</translation>
+    </message>
+</context>
+<context>
+    <name>app::CheckMenu</name>
+    <message>
+        <source>Ch&amp;eck</source>
+        <translation>&amp;Check</translation>
+    </message>
+    <message>
+        <source>&amp;Launch check of this boat</source>
+        <translation>&amp;Auslaufcheck dieses Bootes</translation>
+    </message>
+    <message>
+        <source>&amp;Return check of this boat</source>
+        <translation>&amp;Rückkehrcheck dieses Bootes</translation>
+    </message>
+    <message>
+        <source>&amp;Sign…</source>
+        <translation>&amp;Unterschreiben…</translation>
+    </message>
+    <message>
+        <source>Save for &amp;later</source>
+        <translation>Für &amp;später sichern</translation>
+    </message>
+    <message>
+        <source>&amp;Next boat</source>
+        <translation>&amp;Nächstes Boot</translation>
+    </message>
+    <message>
+        <source>&amp;Undo the last scan</source>
+        <translation>Letzten Scan &amp;zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take this line&apos;s scan &amp;back</source>
+        <translation>Scan dieser Zeile zurückneh&amp;men</translation>
+    </message>
+    <message>
+        <source>&amp;Damaged…</source>
+        <translation>&amp;Beschädigt…</translation>
+    </message>
+    <message>
+        <source>&amp;Who is aboard</source>
+        <translation>&amp;Wer ist an Bord</translation>
+    </message>
+    <message>
+        <source>The &amp;points</source>
+        <translation>Die &amp;Prüfpunkte</translation>
+    </message>
+    <message>
+        <source>The &amp;trip…</source>
+        <translation>&amp;Einsatz…</translation>
+    </message>
+    <message>
+        <source>Start or stop the &amp;clock</source>
+        <translation>U&amp;hr starten oder anhalten</translation>
     </message>
 </context>
 <context>
@@ -3709,88 +3791,12 @@ Erledigt am %2: %3</translation>
         <translation>B&amp;eenden</translation>
     </message>
     <message>
-        <source>Ch&amp;eck</source>
-        <translation>&amp;Check</translation>
-    </message>
-    <message>
-        <source>&amp;Launch check of this boat</source>
-        <translation>&amp;Auslaufcheck dieses Bootes</translation>
-    </message>
-    <message>
-        <source>&amp;Return check of this boat</source>
-        <translation>&amp;Rückkehrcheck dieses Bootes</translation>
-    </message>
-    <message>
-        <source>&amp;Sign…</source>
-        <translation>&amp;Unterschreiben…</translation>
-    </message>
-    <message>
-        <source>Save for &amp;later</source>
-        <translation>Für &amp;später sichern</translation>
-    </message>
-    <message>
-        <source>&amp;Next boat</source>
-        <translation>&amp;Nächstes Boot</translation>
-    </message>
-    <message>
-        <source>&amp;Undo the last scan</source>
-        <translation>Letzten Scan &amp;zurücknehmen</translation>
-    </message>
-    <message>
-        <source>&amp;Damaged…</source>
-        <translation>&amp;Beschädigt…</translation>
-    </message>
-    <message>
-        <source>&amp;Who is aboard</source>
-        <translation>&amp;Wer ist an Bord</translation>
-    </message>
-    <message>
-        <source>The &amp;points</source>
-        <translation>Die &amp;Prüfpunkte</translation>
-    </message>
-    <message>
-        <source>Start or stop the &amp;clock</source>
-        <translation>U&amp;hr starten oder anhalten</translation>
-    </message>
-    <message>
-        <source>Ca&amp;mera</source>
-        <translation>&amp;Kamera</translation>
-    </message>
-    <message>
-        <source>&amp;Start the camera</source>
-        <translation>Kamera &amp;starten</translation>
-    </message>
-    <message>
-        <source>S&amp;top the camera</source>
-        <translation>Kamera &amp;anhalten</translation>
-    </message>
-    <message>
-        <source>&amp;Mirror the picture</source>
-        <translation>Bild s&amp;piegeln</translation>
-    </message>
-    <message>
-        <source>Read a &amp;video or pictures…</source>
-        <translation>&amp;Video oder Bilder lesen…</translation>
-    </message>
-    <message>
-        <source>Read a &amp;folder of pictures…</source>
-        <translation>&amp;Ordner mit Bildern lesen…</translation>
-    </message>
-    <message>
         <source>%1 · Tholepin</source>
         <translation>%1 · Tholepin</translation>
     </message>
     <message>
         <source>%1 is no boat&apos;s tag. Choose the boat first, then scan its kit.</source>
         <translation>%1 ist kein Bootsetikett. Erst das Boot wählen, dann die Ausrüstung scannen.</translation>
-    </message>
-    <message>
-        <source>Take this line&apos;s scan &amp;back</source>
-        <translation>Scan dieser Zeile zurückneh&amp;men</translation>
-    </message>
-    <message>
-        <source>The &amp;trip…</source>
-        <translation>&amp;Einsatz…</translation>
     </message>
     <message>
         <source>&amp;Gear officer</source>
@@ -4146,6 +4152,13 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Sign…</source>
         <translation>Unterschreiben…</translation>
+    </message>
+</context>
+<context>
+    <name>app::PageMenu</name>
+    <message>
+        <source>This &amp;page</source>
+        <translation>Diese &amp;Seite</translation>
     </message>
 </context>
 <context>

@@ -101,6 +101,7 @@ void GearOffice::showPage(const QString& id) {
     m_stack->setCurrentWidget(page.widget);
     const QSignalBlocker quiet(m_names);
     m_names->setCurrentRow(index);
+    emit pageShown();
 }
 
 QString GearOffice::currentPage() const {

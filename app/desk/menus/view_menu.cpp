@@ -1,4 +1,4 @@
-#include "app/desk/look/view_menu.h"
+#include "app/desk/menus/view_menu.h"
 
 #include "app/desk/look/dress.h"
 #include "app/desk/look/language.h"
