@@ -2,18 +2,42 @@
 
 #include "app/desk/board/shed_board.h"
 #include "app/desk/check/check_page.h"
+#include "app/desk/look/dress.h"
+#include "app/desk/look/palette.h"
 #include "app/desk/main_window.h"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QDeadlineTimer>
 #include <QDir>
 #include <QFile>
+#include <QHash>
 #include <QTemporaryDir>
 
+#include <algorithm>
 #include <functional>
 
 namespace app {
 namespace {
+
+constexpr int smallest = 0; ///< of QImage::save's scale for PNG, where less is smaller
+
+/// Colours that differ no more than the eye sees between neighbours are of one kind.
+constexpr QRgb kindOfShade = 0xfff8f8f8;
+
+struct Shade {
+    qint64 count = 0, red = 0, green = 0, blue = 0;
+
+    void add(QRgb colour) {
+        ++count;
+        red += qRed(colour);
+        green += qGreen(colour);
+        blue += qBlue(colour);
+    }
+    QRgb mean() const {
+        return qRgb(static_cast<int>(red / count), static_cast<int>(green / count),
+                    static_cast<int>(blue / count));
+    }
+};
 
 bool runUntil(const std::function<bool()>& holds, int limitMs = 20000) {
     const QDeadlineTimer deadline(limitMs);
@@ -24,7 +48,23 @@ bool runUntil(const std::function<bool()>& holds, int limitMs = 20000) {
 
 } // namespace
 
-WindowPictures::WindowPictures(MainWindow& window, QString folder)
+QImage inFewColours(const QImage& picture) {
+    const QImage full = picture.convertToFormat(QImage::Format_RGB32);
+    QHash<QRgb, Shade> byKind;
+    for (int y = 0; y < full.height(); ++y) {
+        const auto* line = reinterpret_cast<const QRgb*>(full.constScanLine(y));
+        for (int x = 0; x < full.width(); ++x)
+            byKind[line[x] & kindOfShade].add(line[x]);
+    }
+    QList<Shade> shades = byKind.values();
+    std::sort(shades.begin(), shades.end(), [](const Shade& a, const Shade& b) { return a.count > b.count; });
+    QList<QRgb> colours;
+    for (const Shade& shade : shades.mid(0, 256))
+        colours << shade.mean();
+    return full.convertToFormat(QImage::Format_Indexed8, colours, Qt::ThresholdDither);
+}
+
+WindowPictures::WindowPictures(QWidget& window, QString folder)
     : m_window(window)
     , m_folder(std::move(folder)) {}
 
@@ -32,13 +72,14 @@ bool WindowPictures::take(const QString& name, const QStringList& themes, const 
     bool isWritten = true;
     for (const QString& theme : themes)
         for (const QSize& size : sizes) {
-            m_window.setTheme(theme);
+            dress(*qApp, paletteOf(theme));
             m_window.resize(size);
             runUntil([] { return false; }, 150); // layouts settle
-            isWritten &= m_window.grab().save(QStringLiteral("%1/%2-%3-%4x%5.png")
-                                                  .arg(m_folder, name, theme)
-                                                  .arg(size.width())
-                                                  .arg(size.height()));
+            const QString file = QStringLiteral("%1/%2-%3-%4x%5.png")
+                                     .arg(m_folder, name, theme)
+                                     .arg(size.width())
+                                     .arg(size.height());
+            isWritten &= inFewColours(m_window.grab().toImage()).save(file, "PNG", smallest);
         }
     return isWritten;
 }

@@ -1,24 +1,30 @@
 #pragma once
 
+#include <QImage>
 #include <QList>
 #include <QSize>
 #include <QString>
 #include <QStringList>
 
+class QWidget;
+
 namespace app {
 
 class MainWindow;
 
-/// Pictures of the window as files, `NAME-THEME-WIDTHxHEIGHT.png`, in a folder that is there.
+/// The picture in 256 colours, those that it has most of; for files that are a third as big.
+QImage inFewColours(const QImage& picture);
+
+/// Pictures of a window as files, `NAME-THEME-WIDTHxHEIGHT.png`, in a folder that is there.
 class WindowPictures {
 public:
-    WindowPictures(MainWindow& window, QString folder);
+    WindowPictures(QWidget& window, QString folder);
 
     /// The page shown, in each of the themes and sizes. False when a file could not be written.
     bool take(const QString& name, const QStringList& themes, const QList<QSize>& sizes);
 
 private:
-    MainWindow& m_window;
+    QWidget& m_window;
     QString m_folder;
 };
 

@@ -4,6 +4,7 @@
 #include "app/common/words.h"
 #include "app/desk/camera/camera_panel.h"
 #include "app/desk/look/labels.h"
+#include "app/desk/look/tab_order.h"
 #include "app/desk/look/type_scale.h"
 
 #include <QApplication>
@@ -169,6 +170,7 @@ void ShedBoard::fillStrips() {
         import->setFocus(Qt::OtherFocusReason);
     }
     m_stripLayout->addStretch(1);
+    tabAsLaidOut(*this); // what is new would come last
 }
 
 QString ShedBoard::currentBoat() const {

@@ -11,6 +11,7 @@
 #include <QRadioButton>
 
 #include <algorithm>
+#include <cstdlib>
 #include <set>
 
 using support::keylessIn;
@@ -25,29 +26,58 @@ protected:
 
     /// Until the page has read what it shows, and the menu is as the page is.
     void expectKeys(const QString& where) {
-        support::waitFor([&] { return keylessIn(page(), *window().menuBar()).isEmpty(); },
-                         std::chrono::seconds(5));
+        support::waitFor(
+            [&] {
+                const auto buttons = page().findChildren<QPushButton*>();
+                const auto inView = std::count_if(buttons.begin(), buttons.end(),
+                                                  [](const auto* button) { return button->isVisible(); });
+                return inView == menu().actions().size() && keylessIn(page(), *window().menuBar()).isEmpty();
+            },
+            std::chrono::seconds(5));
         EXPECT_EQ(keylessIn(page(), *window().menuBar()), QStringList()) << where.toStdString();
         EXPECT_EQ(keysTwice(*window().menuBar()), QStringList()) << where.toStdString();
     }
 
+    /// The lines of the menu come as the eye goes through the page: from the left in a row, then the next
+    /// row.
+    void expectReadingOrder(const QString& where) {
+        QPoint before(-1, -1);
+        for (const QAction* line : menu().actions()) {
+            const QPoint at = placeOf(line->text());
+            const bool isSameRow = std::abs(at.y() - before.y()) < 48; // buttons are higher than that
+            EXPECT_TRUE(isSameRow ? at.x() > before.x() : at.y() > before.y())
+                << where.toStdString() << ": " << line->text().toStdString();
+            before = at;
+        }
+    }
+    QPoint placeOf(const QString& text) {
+        for (const auto* button : page().findChildren<QPushButton*>())
+            if (button->isVisible() && button->text() == text) return button->mapTo(&page(), QPoint());
+        return {};
+    }
+
+    void expectKeysInOrder(const QString& where) {
+        expectKeys(where);
+        expectReadingOrder(where);
+    }
+
     /// Whatever a choice, a line or a button for a new thing brings into view.
     void walkGearPage(const QString& id) {
-        expectKeys(id);
+        expectKeysInOrder(id);
         const auto* shown = window().gearOffice().page(id);
         for (auto* choice : shown->findChildren<QRadioButton*>()) {
             choice->setChecked(true);
-            expectKeys(id + ' ' + choice->objectName());
+            expectKeysInOrder(id + ' ' + choice->objectName());
         }
         for (auto* view : shown->findChildren<QAbstractItemView*>()) {
             if (!view->isVisible() || view->model()->rowCount() == 0) continue;
             view->setCurrentIndex(view->model()->index(view->model()->rowCount() > 1 ? 1 : 0, 0));
-            expectKeys(id + ' ' + view->objectName());
+            expectKeysInOrder(id + ' ' + view->objectName());
         }
         for (const char* name : {"newKitButton", "newLogEntryButton", "manifestAddButton"})
             if (auto* button = shown->findChild<QPushButton*>(name)) {
                 button->click();
-                expectKeys(id + ' ' + name);
+                expectKeysInOrder(id + ' ' + name);
             }
     }
 
@@ -92,7 +122,7 @@ TEST_F(PageMenu, everyButtonOfTheWelcomePageAndTheBoardHasKeys) {
     ASSERT_TRUE(support::waitFor([&] { return keylessIn(welcome, *fresh.menuBar()).isEmpty(); }));
     EXPECT_EQ(fresh.findChild<app::PageMenu*>("pageMenu")->actions().size(), 2);
     openWindow();
-    expectKeys("board");
+    expectKeysInOrder("board");
     EXPECT_GE(menu().actions().size(), 3);
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/gear/office/page_names.h"
 #include "app/desk/look/choice_box.h"
+#include "app/desk/look/tab_order.h"
 #include "app/desk/look/type_scale.h"
 
 #include <QAction>
@@ -97,6 +98,7 @@ void GearOffice::showPage(const QString& id) {
     if (!page.widget) {
         page.widget = page.make(m_stack);
         m_stack->addWidget(page.widget);
+        tabAsLaidOut(*page.widget);
     }
     m_stack->setCurrentWidget(page.widget);
     const QSignalBlocker quiet(m_names);

@@ -2,42 +2,22 @@
 // and two sizes.
 //     desk_gear_screens FOLDER
 
-#include <QApplication>
+#include "tests/app/desk/screens.h"
+
+#include "app/desk/check/check_list_view.h"
+#include "app/desk/gear/shared/plain_table.h"
+#include "core/register/manifest_record.h"
+
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QSettings>
-#include <QTemporaryDir>
-#include <QTextStream>
 
-#include "app/desk/check/check_list_view.h"
-#include "app/desk/club/club_thread.h"
-#include "app/desk/gear/bench/bench_page.h"
-#include "app/desk/gear/bench/stocktake_page.h"
-#include "app/desk/gear/kit/kit_page.h"
-#include "app/desk/gear/missing/event_page.h"
-#include "app/desk/gear/office/gear_office.h"
-#include "app/desk/gear/office/gear_pages.h"
-#include "app/desk/gear/shared/plain_table.h"
-#include "app/desk/look/dress.h"
-#include "app/desk/look/palette.h"
-#include "app/desk/look/sounds.h"
-#include "core/club.h"
-#include "core/register/manifest_record.h"
-#include "tests/support/wait_for.h"
+#include <algorithm>
 
 namespace {
 
-using support::waitFor;
-
-core::CalendarDay today() {
-    return *core::CalendarDay::from(2026, 3, 14);
-}
-
-core::Moment at(const std::string& instant) {
-    return {*core::Instant::parse(instant), today()};
-}
+using support::at;
 
 /// A check of the boat's own kit, but for some that is missing and some that came along.
 void check(core::Club& club, const std::string& boat, core::Phase phase,
@@ -57,15 +37,15 @@ void check(core::Club& club, const std::string& boat, core::Phase phase,
 }
 
 /// Three boats train; two rescue tubes change over and a tow line stays behind.
-bool makeClub(const std::string& file) {
-    auto club = core::Club::create(file, "Quillmere Lake Rescue");
-    if (!club || !club->importRegister(DEMO_CLUB_FOLDER, today(), false)) return false;
+bool makeClub(const support::ScreensProgram& program) {
+    auto club = program.makeClub();
+    if (!club) return false;
     const std::string bitternsTube = "KPZ36AE62R", dabchicksTube = "KQ8SK0R3E2", bitternsLine = "KDVK4H6SRX",
                       dabchicksKnife = "KMRMQRZM66";
     const auto launch = core::Phase::Launch, back = core::Phase::Return;
     const core::ManifestOwner inflatables{core::ManifestOwner::Kind::BoatClass, "inflatable"};
     if (!club->changeManifest(inflatables, {.kitType = "radio", .quantity = 2, .note = "one is spare"},
-                              "Joss Iveny", {core::Instant::now(), today()}))
+                              "Joss Iveny", {core::Instant::now(), support::screensDay()}))
         return false;
     check(*club, "Bittern", launch, {"Tobin Ashe", "Ines Varro"}, "2026-03-12T07:05:00Z", {}, {});
     check(*club, "Dabchick", launch, {"Marta Quill", "Hal Okoro"}, "2026-03-12T07:15:00Z", {dabchicksKnife},
@@ -77,35 +57,10 @@ bool makeClub(const std::string& file) {
     return true;
 }
 
-class Screens {
+/// The office, used as a person does.
+class Screens : public support::ScreensOffice {
 public:
-    Screens(app::GearOffice& office, app::ClubThread& club, QString folder)
-        : m_office(office)
-        , m_club(club)
-        , m_folder(std::move(folder)) {}
-
-    void settle() {
-        for (int round = 0; round < 4; ++round) {
-            bool isDone = false;
-            m_club.ask(
-                &m_office, [](core::Club&) { return true; }, [&](bool) { isDone = true; });
-            waitFor([&] { return isDone; });
-        }
-    }
-
-    void take(const char* name) {
-        settle();
-        for (const char* theme : {"light", "sun", "dark"})
-            for (const QSize& size : {QSize(1280, 800), QSize(1920, 1080)}) {
-                app::dress(*qApp, app::paletteOf(theme));
-                m_office.window()->resize(size);
-                waitFor([] { return false; }, std::chrono::milliseconds(150)); // layouts settle
-                m_isWritten &= m_office.window()->grab().save(QStringLiteral("%1/gear-%2-%3-%4x%5.png")
-                                                                  .arg(m_folder, name, theme)
-                                                                  .arg(size.width())
-                                                                  .arg(size.height()));
-            }
-    }
+    using ScreensOffice::ScreensOffice;
 
     void type(const char* edit, const QString& text) {
         auto* field = find<QLineEdit>(edit);
@@ -121,91 +76,58 @@ public:
         find<QPushButton>(button)->click();
         settle();
     }
-    template <class Widget>
-    Widget* find(const char* name) {
-        return m_office.page(m_office.currentPage())->findChild<Widget*>(name);
-    }
-    void show(const char* page) {
-        m_office.showPage(page);
-        settle();
-    }
-    bool isWritten() const { return m_isWritten; }
-
-private:
-    app::GearOffice& m_office;
-    app::ClubThread& m_club;
-    QString m_folder;
-    bool m_isWritten = true;
 };
 
 void takeAll(Screens& screens) {
     screens.show("missing");
     screens.find<app::CheckListView>("missingList")
         ->setCurrentIndex(screens.find<app::CheckListView>("missingList")->model()->index(1, 0));
-    screens.take("missing");
+    screens.take("gear-missing");
     screens.show("events");
-    screens.take("events");
+    screens.take("gear-events");
     screens.show("kit");
     screens.type("kitSearchEdit", "K5M9AR38J5");
     screens.find<QLineEdit>("kitSearchEdit")->setText("jacket");
-    screens.take("kit");
+    screens.take("gear-kit");
     screens.press("newKitButton");
     screens.choose("newKitTypeBox", "life jacket");
-    screens.take("kit-new");
+    screens.take("gear-kit-new");
     screens.show("bench");
     screens.choose("benchRuleBox", "float test");
     for (const char* code : {"KT017638PE", "K30268QHAF", "KG7RCVBA55", "KFGQ9XHHKJ", "KTY3P2SKK1"})
         screens.type("codeEdit", code);
     emit screens.find<app::CheckListView>("benchList")->kitPressed("KG7RCVBA55");
-    screens.take("bench");
+    screens.take("gear-bench");
     screens.show("stocktake");
     screens.choose("stocktakePlaceBox", "Gear store");
     screens.press("stocktakeBeginButton");
     for (const char* code : {"KT017638PE", "KXYS7WCBXG", "K3QA8GHK3G", "KG7RCVBA55", "KFGQ9XHHKJ"})
         screens.type("codeEdit", code);
-    screens.take("stocktake");
+    screens.take("gear-stocktake");
     screens.show("log");
     screens.find<app::CheckListView>("clubLogList")
         ->setCurrentIndex(screens.find<app::CheckListView>("clubLogList")->model()->index(1, 0));
-    screens.take("log");
+    screens.take("gear-log");
     screens.show("manifests");
     screens.choose("manifestOwnerBox", "Dabchick");
     screens.find<app::PlainTable>("manifestTable")->choose("paddle");
-    screens.take("manifests");
+    screens.take("gear-manifests");
     auto* versions = screens.find<app::CheckListView>("manifestVersionsList");
     versions->setCurrentIndex(versions->model()->index(1, 0));
-    screens.take("manifests-earlier");
+    screens.take("gear-manifests-earlier");
     versions->setCurrentIndex(versions->model()->index(0, 0));
     screens.find<QRadioButton>("manifestPointsChoice")->setChecked(true);
-    screens.take("manifests-points");
+    screens.take("gear-manifests-points");
 }
 
 } // namespace
 
 int main(int argc, char** argv) {
-    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QTemporaryDir scratch;
-    QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, scratch.path());
-    QApplication application(argc, argv);
-    if (argc != 2) {
-        QTextStream(stderr) << "usage: desk_gear_screens FOLDER\n";
-        return 2;
-    }
-    const std::string file = scratch.filePath("club.tholepin").toStdString();
-    if (!makeClub(file)) return 3;
-    app::dress(application, app::paletteOf("light"));
-    app::ClubThread club;
-    bool isOpen = false;
-    club.open(file, [&](const core::Outcome& opened) { isOpen = static_cast<bool>(opened); });
-    if (!waitFor([&] { return isOpen; })) return 3;
-    app::Sounds sounds;
-    app::GearOffice office;
-    app::addGearPages(office,
-                      {club, [] { return at("2026-03-14T06:40:00Z"); }, sounds, {}, [] { return false; }});
-    office.resize(1280, 800);
-    office.showPage("missing");
-    office.show();
-    Screens screens(office, club, QString::fromLocal8Bit(argv[1]));
+    const support::ScreensProgram program(argc, argv);
+    if (!program.hasFolder()) return 2;
+    if (!makeClub(program)) return 3;
+    Screens screens(program);
+    if (!screens.isOpen()) return 3;
     takeAll(screens);
     return screens.isWritten() ? 0 : 3;
 }

@@ -1,23 +1,9 @@
 // The pictures of docs/screens of the gear officer's plans: the demo club on a day of its own.
 //     gear_plans_screens FOLDER
 
-#include <QApplication>
-#include <QComboBox>
-#include <QDir>
-#include <QLineEdit>
-#include <QMainWindow>
-#include <QPushButton>
-#include <QRadioButton>
-#include <QSettings>
-#include <QTemporaryDir>
-#include <QTextStream>
+#include "tests/app/desk/screens.h"
 
-#include <filesystem>
-
-#include "app/desk/club/club_thread.h"
 #include "app/desk/gear/due/due_page.h"
-#include "app/desk/gear/office/gear_office.h"
-#include "app/desk/gear/office/gear_pages.h"
 #include "app/desk/gear/ready/ready_page.h"
 #include "app/desk/gear/record/evidence_panel.h"
 #include "app/desk/gear/record/history_panel.h"
@@ -26,23 +12,16 @@
 #include "app/desk/gear/replace/replace_page.h"
 #include "app/desk/gear/shared/plain_table.h"
 #include "app/desk/gear/tags/tags_page.h"
-#include "app/desk/look/dress.h"
-#include "app/desk/look/palette.h"
-#include "app/desk/look/sounds.h"
-#include "core/club.h"
-#include "tests/support/wait_for.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
 
 namespace {
 
+using support::at;
 using support::waitFor;
-
-core::CalendarDay today() {
-    return *core::CalendarDay::from(2026, 3, 14);
-}
-
-core::Moment at(const char* instant) {
-    return {*core::Instant::parse(instant), today()};
-}
 
 /// A check of Grebe with all its kit, so that there is evidence to look up.
 void checkGrebe(core::Club& club, core::Phase phase, core::Moment moment) {
@@ -53,35 +32,6 @@ void checkGrebe(core::Club& club, core::Phase phase, core::Moment moment) {
         if (!club.scan(check->check, tag.code, core::SeenBy::Camera, moment)) return;
     if (!club.sign(check->check, "Petra Lund", "Capsized dinghy off the reeds", moment)) return;
 }
-
-/// Pictures of the office's page in the themes and sizes asked for.
-class Pictures {
-public:
-    Pictures(QMainWindow& window, QString folder)
-        : m_window(window)
-        , m_folder(std::move(folder)) {}
-
-    bool take(const QString& name, bool all) {
-        bool isWritten = true;
-        const QStringList themes = all ? QStringList{"light", "sun", "dark"} : QStringList{"light"};
-        const QList<QSize> sizes = all ? QList<QSize>{{1280, 800}, {1920, 1080}} : QList<QSize>{{1280, 800}};
-        for (const QString& theme : themes)
-            for (const QSize& size : sizes) {
-                app::dress(*qApp, app::paletteOf(theme));
-                m_window.resize(size);
-                waitFor([] { return false; }, std::chrono::milliseconds(200)); // layouts settle
-                isWritten &= m_window.grab().save(QStringLiteral("%1/%2-%3-%4x%5.png")
-                                                      .arg(m_folder, name, theme)
-                                                      .arg(size.width())
-                                                      .arg(size.height()));
-            }
-        return isWritten;
-    }
-
-private:
-    QMainWindow& m_window;
-    QString m_folder;
-};
 
 /// Shows a page and waits for the signal that says it is filled.
 template <class Page, class Signal>
@@ -101,58 +51,39 @@ Page* open(app::GearOffice& office, const char* id, Signal filled) {
 } // namespace
 
 int main(int argc, char** argv) {
-    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QTemporaryDir scratch;
-    QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, scratch.path());
-    QApplication application(argc, argv);
-    QApplication::setOrganizationName("tholepin-screens");
-    if (argc != 2 || !QDir().mkpath(argv[1])) {
-        QTextStream(stderr) << "usage: gear_plans_screens FOLDER\n";
-        return 2;
-    }
-    app::dress(application, app::paletteOf("light"));
-    const std::filesystem::path file = scratch.filePath("club.tholepin").toStdString();
+    const support::ScreensProgram program(argc, argv);
+    if (!program.hasFolder()) return 2;
     {
-        auto club = core::Club::create(file, "Quillmere Lake Rescue");
-        if (!club || !club->importRegister(DEMO_CLUB_FOLDER, today(), false)) return 3;
+        auto club = program.makeClub();
+        if (!club) return 3;
         checkGrebe(*club, core::Phase::Launch, at("2026-03-14T05:20:00Z"));
         checkGrebe(*club, core::Phase::Return, at("2026-03-14T06:30:00Z"));
     }
-    app::ClubThread club;
-    app::Sounds sounds;
-    QMainWindow window;
-    auto& office = *new app::GearOffice(&window);
-    bool isOpen = false;
-    club.open(file, [&](const core::Outcome& opened) { isOpen = static_cast<bool>(opened); });
-    if (!waitFor([&] { return isOpen; })) return 3;
-    app::addGearPages(office,
-                      {club, [] { return at("2026-03-14T06:40:00Z"); }, sounds, {}, [] { return false; }});
-    window.setCentralWidget(&office);
-    window.resize(1280, 800);
-    window.show();
-    Pictures pictures(window, argv[1]);
-    bool isWritten = true;
+    support::ScreensOffice screens(program);
+    if (!screens.isOpen()) return 3;
+    app::GearOffice& office = screens.office();
+    office.show();
 
     auto* due = open<app::DuePage>(office, "due", &app::DuePage::shown);
-    isWritten &= pictures.take("due", true);
+    screens.take("due");
     due->findChild<QPushButton*>("dueTableButton")->click();
-    isWritten &= pictures.take("due-table", false);
+    screens.take("due-table");
     office.showPage("ready");
     auto* ready = qobject_cast<app::ReadyPage*>(office.page("ready"));
     ready->makePlan();
     waitFor([&] { return !ready->moves().lines().empty(); });
-    isWritten &= pictures.take("ready", true);
+    screens.take("ready");
     auto* replace = open<app::ReplacePage>(office, "replace", &app::ReplacePage::planned);
     auto* table = replace->findChild<app::PlainTable*>("replaceTable");
     table->choose(QStringLiteral("first-aid kit\x1f"));
-    isWritten &= pictures.take("replace", true);
+    screens.take("replace");
     table->choose(QStringLiteral("knife\x1f"));
     replace->findChild<QRadioButton*>("replaceLifeChoice")->setChecked(true);
-    isWritten &= pictures.take("replace-life", true);
+    screens.take("replace-life");
     replace->findChild<QRadioButton*>("replaceArrivedChoice")->setChecked(true);
-    isWritten &= pictures.take("replace-arrived", false);
+    screens.take("replace-arrived");
     open<app::TagsPage>(office, "tags", &app::TagsPage::shown);
-    isWritten &= pictures.take("tags", true);
+    screens.take("tags");
     office.showPage("record");
     auto* record = qobject_cast<app::RecordPage*>(office.page("record"));
     auto* boats = record->findChild<QComboBox*>("evidenceBoatBox");
@@ -164,18 +95,21 @@ int main(int argc, char** argv) {
                      [&] { isAnswered = true; });
     record->evidencePanel().look();
     waitFor([&] { return isAnswered; });
-    isWritten &= pictures.take("record-evidence", true);
+    screens.take("record-evidence");
     record->showPanel(record->historyPanel());
     bool isTold = false;
     QObject::connect(&record->historyPanel(), &app::HistoryPanel::told, record, [&] { isTold = true; });
-    record->historyPanel().tell("Grebe");
+    auto* names = record->findChild<QComboBox*>("historyNameBox");
+    waitFor([&] { return names->findText("Grebe") >= 0; });
+    names->setCurrentText("Grebe");
+    emit names->activated(names->currentIndex());
     waitFor([&] { return isTold; });
-    isWritten &= pictures.take("record-history", false);
+    screens.take("record-history");
     record->showPanel(record->verifyPanel());
     bool isVerified = false;
     QObject::connect(&record->verifyPanel(), &app::VerifyPanel::verified, record, [&] { isVerified = true; });
     record->verifyPanel().verify();
     waitFor([&] { return isVerified; });
-    isWritten &= pictures.take("record-verify", false);
-    return isWritten ? 0 : 3;
+    screens.take("record-verify");
+    return screens.isWritten() ? 0 : 3;
 }
