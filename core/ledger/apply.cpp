@@ -23,14 +23,26 @@ StoredRow rowFromAllFacts(Database& database, const Sheet& sheet, const std::str
     return row;
 }
 
-void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const json& body) {
+/// Whether the facts come with the newest last, as in a rebuild, or as they arrive from several machines.
+enum class Order { ByStamp, Any };
+
+/// A row that is not there may have been taken away by a fact that is newer than this one.
+bool isNewest(const StoredRow& row, const Sheet& sheet, const Fact& fact, Order order) {
+    if (order == Order::ByStamp) return true;
+    return row.stamp.empty() ? !sheet.losesRows : row.stamp < fact.stamp();
+}
+
+void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const json& body, Order order) {
     const auto key = body.at("key").get<std::string>();
     StoredRow row = rowTable::find(database, sheet, key).value_or(StoredRow{});
-    if (row.stamp < fact.stamp())
+    if (isNewest(row, sheet, fact, order))
         overlay(sheet, fact, body, row);
     else
         row = rowFromAllFacts(database, sheet, key);
-    rowTable::put(database, sheet, key, row);
+    if (row.isGone)
+        rowTable::remove(database, sheet, key);
+    else
+        rowTable::put(database, sheet, key, row);
     if (body.contains("at")) rowTable::putInstant(database, sheet, key, body["at"].get<std::string>());
     if (sheet.id == SheetId::Items && body.contains("set") && body["set"].contains("state"))
         rowTable::putState(database, {.code = body["row"]["code"],
@@ -97,12 +109,10 @@ const std::map<std::string, Applier>& appliers() {
     return known;
 }
 
-} // namespace
-
-void apply(Database& database, const Fact& fact) {
+void applyOne(Database& database, const Fact& fact, Order order) {
     const json body = json::parse(fact.body);
     if (const Sheet* sheet = sheetOfTable(fact.kind)) {
-        applyRow(database, *sheet, fact, body);
+        applyRow(database, *sheet, fact, body, order);
         return;
     }
     // A kind that this program does not know is kept in the ledger for one that does.
@@ -110,12 +120,18 @@ void apply(Database& database, const Fact& fact) {
         found->second(database, fact, body);
 }
 
+} // namespace
+
+void apply(Database& database, const Fact& fact) {
+    applyOne(database, fact, Order::Any);
+}
+
 void rebuildTables(Database& source, Database& target) {
     rowTable::clear(target);
     checkTables::clear(target);
     tripTables::clear(target);
     tagTables::clear(target);
-    factTable::forEachByStamp(source, [&](const Fact& fact) { apply(target, fact); });
+    factTable::forEachByStamp(source, [&](const Fact& fact) { applyOne(target, fact, Order::ByStamp); });
 }
 
 } // namespace core

@@ -20,6 +20,11 @@ void setCells(const Sheet& sheet, const json& from, Cells& cells) {
 
 void overlay(const Sheet& sheet, const Fact& fact, const json& body, StoredRow& row) {
     row.stamp = fact.stamp();
+    row.isGone = body.value("gone", false);
+    if (row.isGone) {
+        row.cells.assign(sheet.columns.size(), {});
+        return;
+    }
     row.cells.resize(sheet.columns.size());
     setCells(sheet, body.at("row"), row.cells);
     if (body.contains("set")) setCells(sheet, body["set"], row.cells);

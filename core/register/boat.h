@@ -40,6 +40,16 @@ struct BoatPoint {
     Range limits;     ///< of a measure in its unit; of a timed point in seconds
     bool required = true;
     std::string note;
+
+    bool operator==(const BoatPoint&) const = default;
+};
+
+/// A point and the check in which it is asked.
+struct PhasePoint {
+    std::string phase; ///< "launch" or "return"
+    BoatPoint point;
+
+    bool operator==(const PhasePoint&) const = default;
 };
 
 /// A person who goes out. Measures are private: they appear on no sheet and in no export unless asked for by

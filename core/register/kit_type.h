@@ -14,6 +14,7 @@ struct Range {
     std::optional<double> high;
 
     bool holds(double value) const { return (!low || *low <= value) && (!high || value <= *high); }
+    bool operator==(const Range&) const = default;
 };
 
 /// Who a size of a worn kit type is made for.

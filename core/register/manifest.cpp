@@ -35,10 +35,11 @@ const BoatPoint& valueOf(const AskedPoint& point) {
 /// The own row in the place of the class's.
 template <class Asked>
 void replace(Asked& ofClass, Asked own) {
-    if (asksTheSame(valueOf(ofClass), valueOf(own))) return;
-    own.difference = !isAsked(ofClass) ? Difference::Added
-                     : isAsked(own)    ? Difference::Changed
-                                       : Difference::TakenAway;
+    own.isOwn = true;
+    if (!asksTheSame(valueOf(ofClass), valueOf(own)))
+        own.difference = !isAsked(ofClass) ? Difference::Added
+                         : isAsked(own)    ? Difference::Changed
+                                           : Difference::TakenAway;
     if (isAsked(ofClass)) own.ofClass = valueOf(ofClass);
     ofClass = std::move(own);
 }
@@ -54,6 +55,7 @@ std::vector<Asked> ownOver(std::vector<Asked> ofClass, const std::vector<Asked>&
         }
         ofClass.push_back(mine);
         ofClass.back().difference = Difference::Added;
+        ofClass.back().isOwn = true;
     }
     // Neither asks it: nothing to be seen, and no difference.
     std::erase_if(ofClass, [](const Asked& each) { return !isAsked(each) && !each.ofClass; });
@@ -94,6 +96,19 @@ void addChanges(const std::vector<Asked>& before, const std::vector<Asked>& afte
 }
 
 } // namespace
+
+std::vector<std::string> possibleSubstitutes(const std::vector<KitType>& kitTypes,
+                                             const std::string& kitType) {
+    const auto own = std::find_if(kitTypes.begin(), kitTypes.end(), [&](const KitType& each) {
+        return foldName(each.kitType) == foldName(kitType);
+    });
+    std::vector<std::string> names;
+    for (const KitType& each : kitTypes)
+        if (own != kitTypes.end() && &each != &*own && each.worn == own->worn &&
+            each.personal == own->personal)
+            names.push_back(each.kitType);
+    return names;
+}
 
 bool asksTheSame(const ManifestLine& a, const ManifestLine& b) {
     return std::tie(a.quantity, a.required, a.substitutes, a.note) ==

@@ -8,13 +8,14 @@
 
 namespace core {
 
-/// How a boat's own row stands to its class's; of a class itself always None.
+/// How what a boat's own row asks stands to its class's; of a class itself always None.
 enum class Difference { None, Changed, Added, TakenAway };
 
 struct AskedLine {
     ManifestLine line;
     Difference difference = Difference::None;
-    std::optional<ManifestLine> ofClass; ///< what the class asks, where the boat's own row differs
+    std::optional<ManifestLine> ofClass; ///< what the class asks, where the boat has a row of its own
+    bool isOwn = false;                  ///< the boat has a row of its own, even where it asks the same
 };
 
 struct AskedPoint {
@@ -22,6 +23,7 @@ struct AskedPoint {
     BoatPoint point;
     Difference difference = Difference::None;
     std::optional<BoatPoint> ofClass;
+    bool isOwn = false;
 };
 
 /// What is asked of a boat, in the order in which a check asks it. A line of the class that the boat takes
@@ -46,6 +48,11 @@ struct ManifestChange {
 
 /// What is asked differently, lines before points. A change of a note alone counts.
 std::vector<ManifestChange> changesBetween(const Manifest& before, const Manifest& after);
+
+/// Kit types that may stand in for `kitType` on a line (design: rules 3): others that agree with it in worn
+/// and personal, in the order given. Import refuses the rest.
+std::vector<std::string> possibleSubstitutes(const std::vector<KitType>& kitTypes,
+                                             const std::string& kitType);
 
 bool asksTheSame(const ManifestLine& a, const ManifestLine& b);
 bool asksTheSame(const BoatPoint& a, const BoatPoint& b);

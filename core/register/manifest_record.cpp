@@ -39,7 +39,10 @@ void sortNames(std::vector<std::string>& names) {
 
 void ManifestRecord::Tables::lay(const ManifestFact& fact) {
     Rows& rows = fact.sheet == SheetId::Boats ? boats : fact.sheet == SheetId::Points ? points : lines;
-    rows[fact.key] = {fact.position, fact.cells};
+    if (fact.isGone)
+        rows.erase(fact.key);
+    else
+        rows[fact.key] = {fact.position, fact.cells};
 }
 
 ManifestRecord::ManifestRecord(std::vector<ManifestFact> facts, std::vector<ManifestCheck> checks)
@@ -57,6 +60,14 @@ std::vector<std::string> ManifestRecord::classes() const {
     std::vector<std::string> names;
     for (const auto& [key, name] : byKey)
         names.push_back(name);
+    return names;
+}
+
+std::vector<std::string> ManifestRecord::boats() const {
+    std::vector<std::string> names;
+    for (const auto& [key, row] : m_now.boats)
+        names.push_back(boatFrom(row.cells).boat);
+    sortNames(names);
     return names;
 }
 

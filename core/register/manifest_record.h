@@ -44,6 +44,7 @@ struct ManifestFact {
     std::string key;
     int position = 0;
     Cells cells;
+    bool isGone = false; ///< it took the row away
 };
 
 /// A check that was signed.
@@ -64,6 +65,7 @@ public:
     ManifestRecord(std::vector<ManifestFact> facts, std::vector<ManifestCheck> checks);
 
     std::vector<std::string> classes() const;                             ///< of today's boats, by name
+    std::vector<std::string> boats() const;                               ///< of today, by name
     std::vector<std::string> boatsOf(const std::string& boatClass) const; ///< today, by name
     Manifest now(const ManifestOwner& owner) const { return manifestIn(m_now, owner); }
     /// As it stood when the fact of that stamp had been recorded.

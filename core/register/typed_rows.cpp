@@ -284,4 +284,8 @@ std::string_view nameOf(RuleKind kind) {
     return ruleKindMeanings[static_cast<std::size_t>(kind)].first;
 }
 
+std::string_view nameOf(PointKind kind) {
+    return pointKindMeanings[static_cast<std::size_t>(kind)].first;
+}
+
 } // namespace core

@@ -40,5 +40,6 @@ std::vector<std::string> namesFrom(std::string_view text);     ///< `a;b`: outer
 
 /// As the register writes it, `from_made`.
 std::string_view nameOf(RuleKind kind);
+std::string_view nameOf(PointKind kind); ///< `measure`
 
 } // namespace core

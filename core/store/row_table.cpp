@@ -80,6 +80,10 @@ void put(Database& database, const Sheet& sheet, const std::string& key, const S
     statement.run();
 }
 
+void remove(Database& database, const Sheet& sheet, const std::string& key) {
+    database.prepare(fmt::format("DELETE FROM {} WHERE key = ?", sheet.table)).with(key).run();
+}
+
 std::vector<Cells> all(Database& database, const Sheet& sheet) {
     return rows(database.prepare(texts(sheet).all), sheet);
 }
@@ -89,6 +93,17 @@ std::vector<Cells> where(Database& database, const Sheet& sheet, std::string_vie
     const auto sql = fmt::format("SELECT {} FROM {} WHERE {} = ? ORDER BY {}key", texts(sheet).columns,
                                  sheet.table, column, sheet.keepsOrder ? "position, " : "");
     return rows(database.prepare(sql).with(value), sheet);
+}
+
+int placeBehind(Database& database, const Sheet& sheet, std::string_view column, const std::string& value) {
+    Statement query = database
+                          .prepare(fmt::format("SELECT coalesce(max(position) + 1, 0) FROM {} WHERE {} = ?",
+                                               sheet.table, column))
+                          .with(value);
+    query.step();
+    const auto place = static_cast<int>(query.integer(0));
+    query.run();
+    return place;
 }
 
 void putInstant(Database& database, const Sheet& sheet, const std::string& key, const std::string& at) {

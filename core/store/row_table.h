@@ -15,6 +15,7 @@ struct StoredRow {
     std::string stamp; ///< of the newest fact that wrote it; empty: no such row yet
     int position = 0;
     Cells cells;
+    bool isGone = false; ///< the newest fact took it away; its cells are empty
 };
 
 /// A state given to an item.
@@ -32,9 +33,13 @@ namespace rowTable {
 
 std::optional<StoredRow> find(Database& database, const Sheet& sheet, const std::string& key);
 void put(Database& database, const Sheet& sheet, const std::string& key, const StoredRow& row);
+void remove(Database& database, const Sheet& sheet, const std::string& key);
 std::vector<Cells> all(Database& database, const Sheet& sheet);
 std::vector<Cells> where(Database& database, const Sheet& sheet, std::string_view column,
                          const std::string& value);
+
+/// The place behind all rows whose `column` holds `value` exactly.
+int placeBehind(Database& database, const Sheet& sheet, std::string_view column, const std::string& value);
 
 void putInstant(Database& database, const Sheet& sheet, const std::string& key, const std::string& at);
 std::optional<Instant> instantOf(Database& database, const Sheet& sheet, const std::string& key);

@@ -1,6 +1,7 @@
 #include "core/ledger/apply.h"
 #include "core/ledger/fact.h"
 #include "core/ledger/ledger.h"
+#include "core/register/manifest_record.h"
 #include "core/store/club_file.h"
 #include "core/store/fact_table.h"
 #include "core/store/verify_store.h"
@@ -150,6 +151,14 @@ std::string dump(Database& database) {
 TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     small.import("items.csv", "code,note\nK80NSC1FX4,blade chipped\n");
     small.import("items.csv", "code,note,serial\nK80NSC1FX4,-,S1\n");
+    // A boat's own lines come and go, one for good.
+    const core::ManifestOwner tern{core::ManifestOwner::Kind::Boat, "Tern"};
+    for (const char* kitType : {"radio", "knife"}) {
+        const core::ManifestLine own{.kitType = kitType, .quantity = 3, .note = "kept aft"};
+        ASSERT_TRUE(small.club.changeManifest(tern, own, {}, small.now));
+        ASSERT_TRUE(small.club.dropOwnLine("Tern", own, {}, small.now));
+    }
+    ASSERT_TRUE(small.club.changeManifest(tern, {.kitType = "knife", .quantity = 2}, {}, small.now));
     Database kept(small.file(), Database::Mode::ReadWrite);
     std::vector<Fact> facts;
     core::factTable::forEachInChain(kept, [&](const Fact& fact) { facts.push_back(fact); });
@@ -166,6 +175,8 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     };
     const std::string first = tablesOf();
     ASSERT_THAT(first, testing::HasSubstr("K80NSC1FX4"));
+    ASSERT_THAT(first, testing::HasSubstr("manifest_line \x1Ftern\x1Fknife"));
+    ASSERT_THAT(first, testing::Not(testing::HasSubstr("tern\x1Fradio")));
     std::mt19937 random(7);
     for (int round = 0; round < 20; ++round) {
         std::shuffle(facts.begin(), facts.end(), random);

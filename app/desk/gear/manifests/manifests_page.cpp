@@ -171,7 +171,7 @@ core::ManifestOwner ManifestsPage::owner() const {
 /// The first class when none is chosen yet; on the club's thread.
 ManifestsPage::Read ManifestsPage::read(core::Club& club, core::ManifestOwner owner) {
     Read read;
-    core::ManifestRecord record = club.manifests();
+    core::ManifestRecord record = club.manifests().value();
     for (const std::string& name : record.classes())
         read.classes << text(name);
     for (const core::Boat& boat : club.boats())

@@ -28,7 +28,7 @@ protected:
         return std::nullopt;
     }
     std::optional<core::ManifestLine> storedLine(const ManifestOwner& owner, const std::string& kitType) {
-        const auto manifest = stored().manifests().now(owner);
+        const auto manifest = stored().manifests()->now(owner);
         for (const core::AskedLine& line : manifest.lines)
             if (line.line.kitType == kitType) return line.line;
         return std::nullopt;
@@ -94,7 +94,7 @@ TEST_F(ManifestsStory, aLineIsChangedByKeysAndTheRecordSaysByWhom) {
     EXPECT_EQ(line->quantity, 2);
     EXPECT_FALSE(line->required);
     EXPECT_EQ(line->note, "one is spare");
-    const auto versions = stored().manifests().versionsOf(inflatable);
+    const auto versions = stored().manifests()->versionsOf(inflatable);
     ASSERT_EQ(versions.size(), 2u);
     EXPECT_EQ(versions[1].by, "Joss Iveny");
     EXPECT_EQ(versions[1].since().iso(), "2026-03-14T06:40:00.000Z");
@@ -210,7 +210,7 @@ TEST_F(ManifestsStory, sheetsGoOutAreChangedAndComeBackAsAVersion) {
     pressButton("manifestImportButton");
     settle();
     EXPECT_EQ(textOf("manifestSaidLabel"), "Imported: 1 row.");
-    const auto versions = stored().manifests().versionsOf(inflatable);
+    const auto versions = stored().manifests()->versionsOf(inflatable);
     ASSERT_EQ(versions.size(), 2u);
     EXPECT_EQ(versions[1].changes.front().pointAfter->limits.low, 19);
     EXPECT_EQ(rowsIn("manifestVersionsList").size(), 2u);

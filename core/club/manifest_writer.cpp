@@ -1,0 +1,92 @@
+#include "core/club/manifest_writer.h"
+
+#include "core/exchange/csv_import.h"
+#include "core/store/manifest_store.h"
+#include "core/store/row_table.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace core {
+
+ManifestWriter::ManifestWriter(Club::State& state, SheetId sheet, ManifestOwner owner, std::string by,
+                               Moment moment)
+    : m_state(state)
+    , m_sheet(core::sheet(sheet))
+    , m_owner(std::move(owner))
+    , m_by(std::move(by))
+    , m_moment(moment) {}
+
+Outcome ManifestWriter::checkOwner() const {
+    if (m_owner.kind == ManifestOwner::Kind::BoatClass &&
+        m_state.registerStore.where(SheetId::Boats, "boat_class", m_owner.name).empty())
+        return notFound(fmt::format("there is no class of boat '{}' in this club", m_owner.name),
+                        "name a class as it stands in boats.csv");
+    return Done{};
+}
+
+Manifest ManifestWriter::now() const {
+    return manifestStore::read(*m_state.database).now(m_owner);
+}
+
+std::string_view ManifestWriter::ownerColumn() const {
+    return m_owner.kind == ManifestOwner::Kind::Boat ? "boat" : "boat_class";
+}
+
+Cells ManifestWriter::keyCells(const CellTexts& key) const {
+    Cells cells(static_cast<std::size_t>(m_sheet.keyColumns));
+    cells[static_cast<std::size_t>(m_sheet.indexOf(ownerColumn()))] = m_owner.name;
+    for (const auto& [column, text] : key)
+        cells[static_cast<std::size_t>(m_sheet.indexOf(column))] = text;
+    return cells;
+}
+
+std::optional<Cells> ManifestWriter::find(const CellTexts& key) const {
+    return m_state.registerStore.find(m_sheet.id, keyOf(m_sheet, keyCells(key)));
+}
+
+int ManifestWriter::placeOf(const CellTexts& key) const {
+    return rowTable::find(*m_state.database, m_sheet, keyOf(m_sheet, keyCells(key))).value().position;
+}
+
+Outcome ManifestWriter::write(const CellTexts& key, const CellTexts& cells, std::optional<int> place) {
+    CellTexts row{{std::string(ownerColumn()), m_owner.name}};
+    row.insert(row.end(), key.begin(), key.end());
+    row.insert(row.end(), cells.begin(), cells.end());
+    const auto plan = planSheet(m_sheet, sheetOfRow(m_sheet, row), m_state.registerStore, m_moment.today,
+                                [] { return std::string(); });
+    if (!plan.rejected.empty())
+        return Error{
+            ErrorKind::BadInput, plan.rejected.front().reason, {}, "correct it, then write it again"};
+    for (const RowChange& change : plan.changes) {
+        auto body = bodyOf(change);
+        if (change.isNew) {
+            const auto column = static_cast<std::size_t>(m_sheet.indexOf(ownerColumn()));
+            body["order"] = place.value_or(
+                rowTable::placeBehind(*m_state.database, m_sheet, ownerColumn(), change.keyCells[column]));
+        }
+        append(std::move(body));
+    }
+    return Done{};
+}
+
+void ManifestWriter::drop(const CellTexts& key) {
+    // With the spelling of the row that is there.
+    const Cells stored = find(key).value();
+    RowChange change{.sheet = m_sheet.id,
+                     .keyCells = Cells(stored.begin(), stored.begin() + m_sheet.keyColumns)};
+    auto body = bodyOf(change);
+    body["gone"] = true;
+    append(std::move(body));
+}
+
+void ManifestWriter::append(nlohmann::json body) {
+    body["at"] = m_moment.at.iso();
+    m_state.ledger.append(std::string(m_sheet.table), body, m_by);
+}
+
+Error changedMeanwhile(const std::string& what) {
+    return {ErrorKind::NotAllowed, what + " was changed meanwhile", {}, "look at it again, then write it"};
+}
+
+} // namespace core

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "core/club/club_state.h"
+#include "core/register/manifest_record.h"
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace core {
+
+using CellTexts = std::vector<std::pair<std::string, std::string>>; ///< by column
+
+/// Writes rows of one owner's manifest, lines or points. Facts are appended within the caller's transaction;
+/// all functions may throw StoreFailure.
+class ManifestWriter {
+public:
+    ManifestWriter(Club::State& state, SheetId sheet, ManifestOwner owner, std::string by, Moment moment);
+
+    /// Only a class that some boat is of has a manifest; boats are looked up by the import's checks.
+    Outcome checkOwner() const;
+    Manifest now() const; ///< what is asked of the owner
+    /// The owner's own row of that key (`key`: kit type; phase and point), as it is stored.
+    std::optional<Cells> find(const CellTexts& key) const;
+    int placeOf(const CellTexts& key) const; ///< in the owner's order; of a row that is there
+
+    /// Writes the cells given, as an import of them would. A new row goes to `place`, or behind the others.
+    Outcome write(const CellTexts& key, const CellTexts& cells, std::optional<int> place = {});
+    /// Takes the owner's own row away, with a fact that says so.
+    void drop(const CellTexts& key);
+
+private:
+    std::string_view ownerColumn() const;
+    Cells keyCells(const CellTexts& key) const;
+    void append(nlohmann::json body);
+
+    Club::State& m_state;
+    const Sheet& m_sheet;
+    ManifestOwner m_owner;
+    std::string m_by;
+    Moment m_moment;
+};
+
+/// The refusal of what was changed since it was looked at. `what`: "the line of radio".
+Error changedMeanwhile(const std::string& what);
+
+} // namespace core

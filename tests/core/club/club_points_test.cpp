@@ -1,0 +1,224 @@
+#include "core/club.h"
+#include "core/register/manifest_record.h"
+#include "core/store/database.h"
+#include "tests/core/club/small_club.h"
+
+#include <gmock/gmock.h>
+
+namespace {
+
+using core::BoatPoint;
+using core::Difference;
+using core::ErrorKind;
+using core::PhasePoint;
+using core::PointKind;
+using support::SmallClub;
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::SizeIs;
+
+const core::ManifestOwner classOwner{core::ManifestOwner::Kind::BoatClass, "inflatable"};
+const core::ManifestOwner ternOwner{core::ManifestOwner::Kind::Boat, "Tern"};
+
+/// The small club's only point: "bow chamber" of the class, 18 to 22 kPa, not required.
+class ClubPoints : public testing::Test {
+protected:
+    std::vector<core::AskedPoint> asked(const core::ManifestOwner& owner) {
+        return small.club.manifests()->now(owner).points;
+    }
+    PhasePoint first(const core::ManifestOwner& owner) {
+        const auto points = asked(owner);
+        return {points.front().phase, points.front().point};
+    }
+    std::vector<std::string> names(const core::ManifestOwner& owner) {
+        std::vector<std::string> names;
+        for (const core::AskedPoint& each : asked(owner))
+            names.push_back(each.phase + " " + each.point.point);
+        return names;
+    }
+    core::Outcome add(const core::ManifestOwner& owner, const PhasePoint& point) {
+        return small.club.changePoint(owner, point, "Bram Oke", small.now);
+    }
+    core::Outcome change(const core::ManifestOwner& owner, const PhasePoint& seen, const PhasePoint& wanted) {
+        return small.club.changePoint(owner, wanted, "Bram Oke", small.now, &seen);
+    }
+
+    SmallClub small;
+};
+
+TEST_F(ClubPoints, aPointIsChangedAndACheckAsksItSo) {
+    const PhasePoint seen = first(classOwner);
+    PhasePoint wanted = seen;
+    wanted.point.limits = {-1.5, 24.25};
+    wanted.point.unit = "mbar";
+    wanted.point.required = true;
+    wanted.point.note = "cold, at the slip";
+    ASSERT_TRUE(change(classOwner, seen, wanted));
+    EXPECT_EQ(first(classOwner), wanted);
+    const auto points = small.club.pointsOf("Petrel", core::Phase::Launch);
+    ASSERT_THAT(*points, SizeIs(1));
+    EXPECT_EQ(points->front(), wanted.point);
+    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+}
+
+TEST_F(ClubPoints, aMeasureBecomesATimedPointAndALook) {
+    const PhasePoint measure = first(classOwner);
+    const PhasePoint timed{"launch", {"bow chamber", PointKind::Timed, {}, {60, std::nullopt}, true, {}}};
+    const PhasePoint look{"launch", {"bow chamber", PointKind::Look, {}, {}, true, {}}};
+    ASSERT_TRUE(change(classOwner, measure, timed));
+    EXPECT_EQ(first(classOwner), timed);
+    ASSERT_TRUE(change(classOwner, timed, look));
+    EXPECT_EQ(first(classOwner), look);
+}
+
+TEST_F(ClubPoints, aPointThatWasChangedMeanwhileIsNotOverwritten) {
+    const PhasePoint seen = first(classOwner);
+    PhasePoint theirs = seen, mine = seen;
+    theirs.point.note = "cold";
+    mine.point.limits.low = 20;
+    ASSERT_TRUE(change(classOwner, seen, theirs));
+    EXPECT_EQ(change(classOwner, seen, mine).error().kind, ErrorKind::NotAllowed);
+    EXPECT_EQ(small.club.dropPoint(classOwner, seen, {}, small.now).error().kind, ErrorKind::NotAllowed);
+    EXPECT_EQ(first(classOwner), theirs);
+    EXPECT_TRUE(change(classOwner, theirs, mine));
+    EXPECT_EQ(first(classOwner), mine);
+}
+
+TEST_F(ClubPoints, aPointIsRenamedInItsPlaceAsOneVersion) {
+    ASSERT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
+    const PhasePoint seen = first(classOwner);
+    PhasePoint wanted = seen;
+    wanted.point.point = "bow tube";
+    ASSERT_TRUE(small.club.changePoint(classOwner, wanted, {}, small.at("2026-03-14T09:00:00Z"), &seen));
+    EXPECT_THAT(names(classOwner), ElementsAre("launch bow tube", "launch bungs"));
+    EXPECT_EQ(first(classOwner), wanted);
+    PhasePoint back = wanted;
+    back.phase = "return";
+    ASSERT_TRUE(small.club.changePoint(classOwner, back, {}, small.at("2026-03-15T06:40:00Z"), &wanted));
+    EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "return bow tube"));
+    const auto record = *small.club.manifests();
+    const auto versions = record.versionsOf(classOwner);
+    ASSERT_THAT(versions, SizeIs(4)); // the import, a new one, the name, the phase
+    EXPECT_EQ(record.asOf(classOwner, versions[1].stamp).points.front().point.point, "bow chamber");
+    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+}
+
+TEST_F(ClubPoints, aNameThatIsTakenIsRefusedWhetherNewOrRenamed) {
+    ASSERT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
+    EXPECT_EQ(add(classOwner, {"launch", {.point = "BUNGS "}}).error().kind, ErrorKind::BadInput);
+    const PhasePoint seen = first(classOwner);
+    PhasePoint wanted = seen;
+    wanted.point.point = "Bungs";
+    EXPECT_EQ(change(classOwner, seen, wanted).error().kind, ErrorKind::BadInput);
+    EXPECT_THAT(names(classOwner), ElementsAre("launch bow chamber", "launch bungs"));
+    EXPECT_TRUE(add(classOwner, {"return", {.point = "bungs"}})); // another check is another point
+}
+
+TEST_F(ClubPoints, aBoatsOwnPointIsTakenAwayAndTheClassIsFollowedAgain) {
+    const PhasePoint ofClass = first(classOwner);
+    PhasePoint own = ofClass;
+    own.point.limits.low = 17;
+    ASSERT_TRUE(change(ternOwner, ofClass, own));
+    EXPECT_EQ(asked(ternOwner).front().difference, Difference::Changed);
+    EXPECT_EQ(first(classOwner), ofClass);
+    ASSERT_TRUE(small.club.dropPoint(ternOwner, own, {}, small.now));
+    EXPECT_EQ(first(ternOwner), ofClass);
+    PhasePoint later = ofClass;
+    later.point.limits.low = 19;
+    ASSERT_TRUE(change(classOwner, ofClass, later));
+    EXPECT_EQ(first(ternOwner), later);
+    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+}
+
+TEST_F(ClubPoints, aPointIsAddedLastAndTakenAway) {
+    ASSERT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
+    ASSERT_TRUE(add(classOwner, {"launch", {.point = "anchor line"}}));
+    ASSERT_TRUE(small.club.dropPoint(classOwner, first(classOwner), {}, small.now));
+    ASSERT_TRUE(add(classOwner, {"launch", {.point = "alpha flag"}}));
+    EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "launch anchor line", "launch alpha flag"));
+    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+}
+
+TEST_F(ClubPoints, aBoatCanNeitherLeaveOutNorRenameAPointOfItsClass) {
+    const PhasePoint ofClass = first(ternOwner);
+    PhasePoint renamed = ofClass;
+    renamed.point.point = "bow tube";
+    EXPECT_EQ(small.club.dropPoint(ternOwner, ofClass, {}, small.now).error().kind, ErrorKind::NotFound);
+    EXPECT_EQ(change(ternOwner, ofClass, renamed).error().kind, ErrorKind::NotAllowed);
+    // Its own it can.
+    const PhasePoint own{"launch", {.point = "keel tube"}};
+    PhasePoint ownRenamed = own;
+    ownRenamed.point.point = "keel chamber";
+    ASSERT_TRUE(add(ternOwner, own));
+    EXPECT_TRUE(change(ternOwner, own, ownRenamed));
+    EXPECT_TRUE(small.club.dropPoint(ternOwner, ownRenamed, {}, small.now));
+    EXPECT_THAT(names(ternOwner), ElementsAre("launch bow chamber"));
+}
+
+TEST_F(ClubPoints, aClassCannotRenameWhatABoatHasAsItsOwn) {
+    const PhasePoint ofClass = first(classOwner);
+    PhasePoint own = ofClass, renamed = ofClass;
+    own.point.note = "aft valve";
+    renamed.point.point = "bow tube";
+    ASSERT_TRUE(change(ternOwner, ofClass, own));
+    EXPECT_THAT(change(classOwner, ofClass, renamed).error().what, HasSubstr("Tern has its own point"));
+    EXPECT_THAT(names(classOwner), ElementsAre("launch bow chamber"));
+    ASSERT_TRUE(small.club.dropPoint(ternOwner, own, {}, small.now));
+    EXPECT_TRUE(change(classOwner, ofClass, renamed));
+    EXPECT_THAT(names(ternOwner), ElementsAre("launch bow tube"));
+}
+
+TEST_F(ClubPoints, whatAnImportWouldRefuseIsRefusedAndNothingIsWritten) {
+    const auto facts = small.club.verify(false)->facts;
+    const PhasePoint seen = first(classOwner);
+    PhasePoint crossed = seen, huge = seen, inNoCheck = seen;
+    crossed.point.limits = {22, 18};
+    huge.point.limits.high = 1e12;
+    inNoCheck.phase = "noon";
+    EXPECT_THAT(change(classOwner, seen, crossed).error().what, HasSubstr("low 22 is above high 18"));
+    EXPECT_FALSE(change(classOwner, seen, huge));
+    EXPECT_FALSE(change(classOwner, seen, inNoCheck));
+    EXPECT_FALSE(add(classOwner, {"launch", {.point = " "}}));
+    EXPECT_FALSE(add({core::ManifestOwner::Kind::BoatClass, "ketch"}, {"launch", {.point = "bungs"}}));
+    EXPECT_FALSE(add({core::ManifestOwner::Kind::Boat, "Gull"}, {"launch", {.point = "bungs"}}));
+    EXPECT_EQ(small.club.verify(false)->facts, facts);
+    EXPECT_EQ(first(classOwner), seen);
+    EXPECT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
+    EXPECT_EQ(small.club.verify(false)->facts, facts + 1);
+}
+
+/// The club's record after a change of the fact of its point that no program makes.
+core::Result<core::ManifestRecord> damaged(SmallClub& small, const std::string& set) {
+    core::Database(small.file(), core::Database::Mode::ReadWrite)
+        .script("DROP TRIGGER IF EXISTS fact_is_never_changed; UPDATE fact SET " + set +
+                " WHERE kind = 'point'");
+    return small.club.manifests();
+}
+
+TEST(DamagedManifests, aFactThatCanBeReadIsNoDamage) {
+    SmallClub small;
+    const auto record = damaged(small, "body = json_set(body, '$.set.low', '17')");
+    ASSERT_TRUE(record);
+    EXPECT_EQ(record->now(classOwner).points.front().point.limits.low, 17);
+}
+
+TEST(DamagedManifests, eachKindOfDamageIsAnErrorThatNamesTheFact) {
+    for (const char* set :
+         {"body = json_set(body, '$.set.kind', 'squint')", "body = json_set(body, '$.set.low', 'eighteen')",
+          "body = json_set(body, '$.set.required', 'perhaps')", "body = json_remove(body, '$.row')",
+          "body = json_set(body, '$.at', 'noon')", "body = json_set(body, '$.order', 'first')",
+          "at_utc = 'noon'"}) {
+        SmallClub small;
+        const auto record = damaged(small, set);
+        ASSERT_FALSE(record) << set;
+        EXPECT_EQ(record.error().kind, ErrorKind::FileDamaged) << set;
+        EXPECT_THAT(record.error().where, HasSubstr("fact ")) << set;
+        const PhasePoint bungs{"launch", {.point = "bungs"}};
+        EXPECT_EQ(small.club.changePoint(classOwner, bungs, {}, small.now).error().kind,
+                  ErrorKind::FileDamaged)
+            << set;
+    }
+}
+
+} // namespace
