@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include <array>
+#include <cmath>
 #include <ctime>
 
 namespace app {
@@ -25,15 +26,6 @@ QString monthInWords(int month) {
     return WordsText::tr(names[static_cast<std::size_t>(month - 1)]);
 }
 
-QString timeOfDay(core::Instant at) {
-    const auto seconds = static_cast<std::time_t>(at.millis() / 1000);
-    std::tm local{};
-    localtime_r(&seconds, &local);
-    return QStringLiteral("%1:%2")
-        .arg(local.tm_hour, 2, 10, QLatin1Char('0'))
-        .arg(local.tm_min, 2, 10, QLatin1Char('0'));
-}
-
 } // namespace
 
 QString inWords(core::CalendarDay day) {
@@ -43,9 +35,40 @@ QString inWords(core::CalendarDay day) {
 
 QString inWords(core::Instant at, core::CalendarDay today) {
     const core::CalendarDay day = at.localDay();
-    if (day == today) return WordsText::tr("%1 today").arg(timeOfDay(at));
-    if (day.plusDays(1) == today) return WordsText::tr("%1 yesterday").arg(timeOfDay(at));
-    return WordsText::tr("%1 on %2").arg(timeOfDay(at), inWords(day));
+    if (day == today) return WordsText::tr("%1 today").arg(timeInWords(at));
+    if (day.plusDays(1) == today) return WordsText::tr("%1 yesterday").arg(timeInWords(at));
+    return WordsText::tr("%1 on %2").arg(timeInWords(at), inWords(day));
+}
+
+QString timeInWords(core::Instant at) {
+    const auto seconds = static_cast<std::time_t>(at.millis() / 1000);
+    std::tm local{};
+    localtime_r(&seconds, &local);
+    return QStringLiteral("%1:%2")
+        .arg(local.tm_hour, 2, 10, QLatin1Char('0'))
+        .arg(local.tm_min, 2, 10, QLatin1Char('0'));
+}
+
+QString secondsInWords(double seconds) {
+    const int whole = static_cast<int>(std::floor(seconds));
+    return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString rangeInWords(const core::BoatPoint& point, WithUnit withUnit) {
+    if (point.kind == core::PointKind::Look) return {};
+    const bool isTimed = point.kind == core::PointKind::Timed;
+    const auto number = [&](double value) { return isTimed ? secondsInWords(value) : numberInWords(value); };
+    const auto& [low, high] = point.limits;
+    QString range;
+    if (low && high)
+        range = WordsText::tr("%1 to %2").arg(number(*low), number(*high));
+    else if (low)
+        range = WordsText::tr("at least %1").arg(number(*low));
+    else if (high)
+        range = WordsText::tr("at most %1").arg(number(*high));
+    if (range.isEmpty() || withUnit == WithUnit::No) return range;
+    const QString unit = isTimed ? WordsText::tr("min") : QString::fromStdString(point.unit);
+    return unit.isEmpty() ? range : range + QLatin1Char(' ') + unit;
 }
 
 QString codeInWords(const std::string& code) {

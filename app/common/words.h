@@ -2,6 +2,7 @@
 
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
+#include "core/register/boat.h"
 
 #include <QString>
 #include <QStringList>
@@ -16,9 +17,15 @@ namespace app {
 QString inWords(core::CalendarDay day); ///< "1 March 2026"
 /// "06:40 today", "06:40 yesterday", "06:40 on 12 March 2026", in the time zone of this machine.
 QString inWords(core::Instant at, core::CalendarDay today);
+QString timeInWords(core::Instant at);        ///< "06:40", in the time zone of this machine
+QString secondsInWords(double seconds);       ///< "2:05" for 125 seconds
 QString codeInWords(const std::string& code); ///< "K7Q2 4RMX 1P"; another text as it is
 QString numberInWords(double value);          ///< "18.5", "20": no zeros that say nothing
-QString listed(const QStringList& words);     ///< "a, b and c"
+/// "18 to 22 kPa", "at least 1:00 min"; without the unit where it stands beside it already. Empty for a look,
+/// and where there is no limit.
+enum class WithUnit { No, Yes };
+QString rangeInWords(const core::BoatPoint& point, WithUnit withUnit);
+QString listed(const QStringList& words); ///< "a, b and c"
 QString listed(const std::vector<std::string>& words);
 QString withCapital(const QString& sentence); ///< its first letter in upper case
 

@@ -198,18 +198,6 @@
         <translation>etwa %1 kPa im Wasser</translation>
     </message>
     <message>
-        <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>at least %1</source>
-        <translation>mindestens %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>höchstens %1</translation>
-    </message>
-    <message>
         <source>ask %1</source>
         <translation>%1 fragen</translation>
     </message>
@@ -1476,18 +1464,6 @@ Erledigt am %1: %2</translation>
         <translation>nein</translation>
     </message>
     <message>
-        <source>%1 to %2 %3</source>
-        <translation>%1 bis %2 %3</translation>
-    </message>
-    <message>
-        <source>from %1 %2</source>
-        <translation>ab %1 %2</translation>
-    </message>
-    <message>
-        <source>up to %1 %2</source>
-        <translation>bis %1 %2</translation>
-    </message>
-    <message>
         <source>in %1</source>
         <translation>in %1</translation>
     </message>
@@ -1584,10 +1560,6 @@ Erledigt am %1: %2</translation>
         <translation>%1, oder %2</translation>
     </message>
     <message>
-        <source>s</source>
-        <translation>s</translation>
-    </message>
-    <message>
         <source>a look</source>
         <translation>ansehen</translation>
     </message>
@@ -1682,6 +1654,26 @@ Erledigt am %1: %2</translation>
     <message>
         <source>class: %1</source>
         <translation>Klasse: %1</translation>
+    </message>
+    <message>
+        <source>own, like its class</source>
+        <translation>eigene, wie die Klasse</translation>
+    </message>
+    <message>
+        <source>by nobody named</source>
+        <translation>von niemandem mit Namen</translation>
+    </message>
+    <message>
+        <source>a measure</source>
+        <translation>messen</translation>
+    </message>
+    <message>
+        <source>timed</source>
+        <translation>nach der Uhr</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -2924,6 +2916,22 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Checks wurden danach unterschrieben</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
 </context>
 <context>
     <name>app::ArrivalPanel</name>
@@ -3544,6 +3552,17 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::KeepQuestion</name>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Take away</source>
+        <translation>Weglassen</translation>
+    </message>
+</context>
+<context>
     <name>app::KitItemPanel</name>
     <message>
         <source>Its tag as PDF…</source>
@@ -3810,14 +3829,6 @@ Erledigt am %2: %3</translation>
         <translation>Pflicht</translation>
     </message>
     <message>
-        <source>Take it away</source>
-        <translation>Weglassen</translation>
-    </message>
-    <message>
-        <source>Write it</source>
-        <translation>Eintragen</translation>
-    </message>
-    <message>
         <source>kit type of the new line</source>
         <translation>Ausrüstungsart der neuen Zeile</translation>
     </message>
@@ -3832,10 +3843,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>how many</source>
         <translation>Anzahl</translation>
-    </message>
-    <message>
-        <source>May be stood in for by %1.</source>
-        <translation>Ersatz kann sein: %1.</translation>
     </message>
     <message>
         <source>What you write is %1&apos;s own and stays when the class changes.</source>
@@ -3868,6 +3875,168 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1, class %2</source>
         <translation>%1, Klasse %2</translation>
+    </message>
+    <message>
+        <source>Substitutes…</source>
+        <translation>Ersatz…</translation>
+    </message>
+    <message>
+        <source>Take “%1” away from %2? It is then asked of it no more.</source>
+        <translation>„%1“ bei %2 weglassen? Dort wird es dann nicht mehr verlangt.</translation>
+    </message>
+    <message>
+        <source>Take “%1” away from class %2? It is then asked of its boats no more.</source>
+        <translation>„%1“ bei der Klasse %2 weglassen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
+    </message>
+    <message>
+        <source>Still asked by a line of its own: %1.</source>
+        <translation>Durch eigene Zeile weiter verlangt: %1.</translation>
+    </message>
+    <message>
+        <source>no substitute</source>
+        <translation>kein Ersatz</translation>
+    </message>
+    <message>
+        <source>or %1</source>
+        <translation>oder %1</translation>
+    </message>
+    <message>
+        <source>no kit type can stand in</source>
+        <translation>keine Ausrüstungsart passt als Ersatz</translation>
+    </message>
+    <message>
+        <source>%1 is asked of %2 as of its class from now on.</source>
+        <translation>%1: von %2 ab jetzt verlangt wie von der Klasse.</translation>
+    </message>
+</context>
+<context>
+    <name>app::ManifestPanel</name>
+    <message>
+        <source>Take it away</source>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>As the class</source>
+        <translation>Wie die Klasse</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>takes what %1 has of its own away: its class&apos;s holds again</source>
+        <translation>lässt weg, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
+    </message>
+</context>
+<context>
+    <name>app::ManifestPointPanel</name>
+    <message>
+        <source>name of the point</source>
+        <translation>Name des Prüfpunkts</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>unit of the measure</source>
+        <translation>Einheit des Messwerts</translation>
+    </message>
+    <message>
+        <source>note of the point</source>
+        <translation>Anmerkung zum Prüfpunkt</translation>
+    </message>
+    <message>
+        <source>which point?</source>
+        <translation>welcher Prüfpunkt?</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>in which check</source>
+        <translation>bei welcher Prüfung</translation>
+    </message>
+    <message>
+        <source>how it is checked</source>
+        <translation>wie geprüft wird</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Take “%1” away from %2? It is then asked of it no more.</source>
+        <translation>„%1“ bei %2 weglassen? Dort wird es dann nicht mehr verlangt.</translation>
+    </message>
+    <message>
+        <source>Take “%1” away from class %2? It is then asked of its boats no more.</source>
+        <translation>„%1“ bei der Klasse %2 weglassen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
+    </message>
+    <message>
+        <source>Still asked by a point of its own: %1.</source>
+        <translation>Durch eigenen Prüfpunkt weiter verlangt: %1.</translation>
+    </message>
+    <message>
+        <source>A new point, %1&apos;s own</source>
+        <translation>Ein neuer Prüfpunkt nur für %1</translation>
+    </message>
+    <message>
+        <source>A new point of class %1</source>
+        <translation>Ein neuer Prüfpunkt der Klasse %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 asked from now on. Checks signed before keep what they were asked.</source>
+        <translation>%1: ab jetzt %2 verlangt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+    </message>
+    <message>
+        <source>%1 taken away. Checks signed before keep what they were asked.</source>
+        <translation>%1 weggelassen. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+    </message>
+    <message>
+        <source>%1 is asked of %2 as of its class from now on.</source>
+        <translation>%1: von %2 ab jetzt verlangt wie von der Klasse.</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s plate and manual decide.</source>
+        <translation>Typenschild und Handbuch entscheiden.</translation>
+    </message>
+    <message>
+        <source>What you write is %1&apos;s own and stays when the class changes.</source>
+        <translation>Was hier eingetragen wird, gehört nur %1 und bleibt, wenn die Klasse sich ändert.</translation>
+    </message>
+    <message>
+        <source>A point of %1</source>
+        <translation>Ein Prüfpunkt von %1</translation>
+    </message>
+    <message>
+        <source>A point of class %1</source>
+        <translation>Ein Prüfpunkt der Klasse %1</translation>
     </message>
 </context>
 <context>
@@ -3929,20 +4098,24 @@ Erledigt am %2: %3</translation>
         <translation>Klasse %1</translation>
     </message>
     <message>
-        <source>Choose the newest version to change a line.</source>
-        <translation>Zum Ändern einer Zeile die neueste Fassung wählen.</translation>
-    </message>
-    <message>
-        <source>Points are changed in the register&apos;s sheets: export them, change points.csv, import the folder. Maker&apos;s plate and manual decide about pressures.</source>
-        <translation>Prüfpunkte werden in den Tabellen des Verzeichnisses geändert: ausgeben, points.csv ändern, den Ordner einlesen. Über Drücke entscheiden Typenschild und Handbuch des Herstellers.</translation>
-    </message>
-    <message>
         <source>Choose a line to change it, or an earlier version to see what was asked then.</source>
         <translation>Eine Zeile wählen, um sie zu ändern, oder eine frühere Fassung, um zu sehen, was damals verlangt war.</translation>
     </message>
     <message>
         <source>The register&apos;s sheets are in %1. People&apos;s measures are left out.</source>
         <translation>Die Tabellen des Verzeichnisses liegen in %1. Die Körpermaße der Leute sind weggelassen.</translation>
+    </message>
+    <message>
+        <source>New point…</source>
+        <translation>Neuer Prüfpunkt…</translation>
+    </message>
+    <message>
+        <source>Choose the newest version to change anything.</source>
+        <translation>Zum Ändern die neueste Fassung wählen.</translation>
+    </message>
+    <message>
+        <source>Choose a point to change it. Maker&apos;s plate and manual decide about pressures.</source>
+        <translation>Zum Ändern einen Prüfpunkt wählen. Über Drücke entscheiden Typenschild und Handbuch des Herstellers.</translation>
     </message>
 </context>
 <context>

@@ -279,7 +279,7 @@ private:
 
     QString remarkOf(const core::PointAnswer& answer) const {
         QStringList parts;
-        const QString range = rangeInWords(answer.point);
+        const QString range = rangeInWords(answer.point, WithUnit::No);
         if (answer.state == core::PointState::OutOfRange) parts << CheckRowText::tr("out of range");
         if (!range.isEmpty()) parts << range;
         if (answer.afloat)
@@ -292,18 +292,6 @@ private:
         return parts.join(CheckRowText::tr(" · "));
     }
 
-    static QString rangeInWords(const core::BoatPoint& point) {
-        if (point.kind == core::PointKind::Look) return {};
-        const bool timed = point.kind == core::PointKind::Timed;
-        const auto number = [&](double value) {
-            return timed ? secondsInWords(value) : numberInWords(value);
-        };
-        const auto& [low, high] = point.limits;
-        if (low && high) return CheckRowText::tr("%1 to %2").arg(number(*low), number(*high));
-        if (low) return CheckRowText::tr("at least %1").arg(number(*low));
-        return high ? CheckRowText::tr("at most %1").arg(number(*high)) : QString();
-    }
-
     const core::CheckAnswer& m_answer;
     const CheckContext& m_context;
     std::map<std::string, bool> m_counts;
@@ -313,11 +301,6 @@ private:
 };
 
 } // namespace
-
-QString secondsInWords(double seconds) {
-    const int whole = static_cast<int>(std::floor(seconds));
-    return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
-}
 
 QString CheckRow::aloud() const {
     const QString most = kind == Kind::Heading ? QStringLiteral("%1: %2").arg(title, aside)

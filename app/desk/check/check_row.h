@@ -52,7 +52,4 @@ struct CheckContext {
 /// The name of a code's kit type is looked up in the answer's lines.
 std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context = {});
 
-/// "2:05" for 125 seconds.
-QString secondsInWords(double seconds);
-
 } // namespace app

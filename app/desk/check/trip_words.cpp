@@ -27,10 +27,6 @@ QString timesInWords(const core::Operation& trip) {
 
 } // namespace
 
-QString timeInWords(core::Instant at) {
-    return localOf(at).toString("HH:mm");
-}
-
 std::optional<core::Instant> timeOn(core::Instant day, const QString& typed) {
     static const QRegularExpression time(QStringLiteral("^([01]?[0-9]|2[0-3])[:.h]?([0-5][0-9])$"));
     const auto match = time.match(typed.trimmed());

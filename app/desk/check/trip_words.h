@@ -6,8 +6,6 @@
 
 namespace app {
 
-/// "06:31" in the time zone of this machine.
-QString timeInWords(core::Instant at);
 /// The time of day that was typed, on the day of `day`, in the time zone of this machine; `6:31`, `0631` and
 /// `06.31` are understood. Empty when it is none.
 std::optional<core::Instant> timeOn(core::Instant day, const QString& typed);

@@ -36,6 +36,27 @@ TEST(Words, numbersCarryNoZerosThatSayNothing) {
     EXPECT_EQ(numberInWords(-0.0001), QStringLiteral("0"));
 }
 
+TEST(Words, secondsAreSaidAsOnAClock) {
+    EXPECT_EQ(app::secondsInWords(125), "2:05");
+    EXPECT_EQ(app::secondsInWords(0), "0:00");
+    EXPECT_EQ(app::secondsInWords(59.9), "0:59");
+}
+
+TEST(Words, rangesSayTheirEndsAndTheirUnit) {
+    using core::BoatPoint, core::PointKind, app::WithUnit;
+    const auto said = [](PointKind kind, core::Range limits, WithUnit withUnit = WithUnit::Yes) {
+        return app::rangeInWords({.kind = kind, .unit = "kPa", .limits = limits}, withUnit).toStdString();
+    };
+    EXPECT_EQ(said(PointKind::Measure, {17, 21.5}), "17 to 21.5 kPa");
+    EXPECT_EQ(said(PointKind::Measure, {17, 21.5}, WithUnit::No), "17 to 21.5");
+    EXPECT_EQ(said(PointKind::Measure, {17, {}}), "at least 17 kPa");
+    EXPECT_EQ(said(PointKind::Measure, {{}, 21}), "at most 21 kPa");
+    EXPECT_EQ(said(PointKind::Measure, {}), "");
+    EXPECT_EQ(said(PointKind::Timed, {60, 305}), "1:00 to 5:05 min");
+    EXPECT_EQ(said(PointKind::Timed, {60, {}}, WithUnit::No), "at least 1:00");
+    EXPECT_EQ(said(PointKind::Look, {17, 21}), "");
+}
+
 TEST(Words, listsEndWithAnd) {
     EXPECT_EQ(listed(QStringList{}), QString());
     EXPECT_EQ(listed(QStringList{"a"}), QStringLiteral("a"));

@@ -115,12 +115,6 @@ TEST(CheckRow, isReadAloudAsWords) {
     EXPECT_EQ(find(rows, "knife")->aloud(), "still to find: knife, one");
 }
 
-TEST(CheckRow, secondsAreSaidAsOnAClock) {
-    EXPECT_EQ(app::secondsInWords(125), "2:05");
-    EXPECT_EQ(app::secondsInWords(0), "0:00");
-    EXPECT_EQ(app::secondsInWords(59.9), "0:59");
-}
-
 TEST(CheckRow, whoWearsItAndWhyStandsOnTheLine) {
     core::LineItem jacket{"KAAA", "life jacket", true, "Ada Marsh", {}};
     core::LineItem whistle{"KBBB", "whistle", true, "Ada Marsh", {}};

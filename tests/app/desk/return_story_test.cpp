@@ -1,5 +1,6 @@
 #include "tests/app/desk/desk_story.h"
 
+#include "app/common/words.h"
 #include "app/desk/check/trip_words.h"
 #include "core/register/operation.h"
 #include "core/search/event_tally.h"

@@ -1,62 +1,58 @@
 #pragma once
 
-// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
-#include <QWidget>
+#include "app/desk/gear/manifests/manifest_panel.h"
+#include "core/register/kit_type.h"
 
-#include "app/desk/gear/office/gear_pages.h"
-#include "core/register/manifest_record.h"
-
-#include <optional>
+#include <vector>
 
 class QCheckBox;
-class QLabel;
 class QLineEdit;
-class QPushButton;
+class QMenu;
 class QSpinBox;
 
 namespace app {
 
 class ChoiceBox;
-class SaidLabel;
 
-/// One line of a manifest as it is asked now: its number, whether it is required, its note. It is written as
-/// an import would write it, under the name of whoever is at work.
-class ManifestLinePanel : public QWidget {
+/// One line of a manifest as it is asked now: its number, whether it is required, what may stand in, its
+/// note. It is written as an import would write it, under the name of whoever is at work.
+class ManifestLinePanel : public ManifestPanel {
     Q_OBJECT
 
 public:
     explicit ManifestLinePanel(GearTools tools, QWidget* parent = nullptr);
 
-    void edit(const core::ManifestOwner& owner, const core::AskedLine& line);
+    void setKitTypes(std::vector<core::KitType> kitTypes) { m_kitTypes = std::move(kitTypes); }
+    /// `stillAskedOf`: boats of the class that ask it by a line of their own.
+    void edit(const core::ManifestOwner& owner, const core::AskedLine& line, const QStringList& stillAskedOf);
     void beginNew(const core::ManifestOwner& owner, const QStringList& kitTypes); ///< not in the manifest yet
-    bool isNew() const { return m_isNew; }
     /// Whether it shows that line as it is: what was typed meanwhile need not be lost.
-    bool isOpenOn(const core::ManifestOwner& owner, const core::ManifestLine& line) const;
+    bool isOpenOn(const core::ManifestOwner& owner, const core::AskedLine& line) const;
     void setFocusOnNumber();
-
-signals:
-    void changed(const QString& sentence); ///< the manifest has, and what became of it
-    void refused(const core::Error& error);
-    void officerWanted(); ///< nobody is named who could stand by a change
 
 private:
     void build();
-    void show(const core::ManifestOwner& owner, const core::ManifestLine& line, bool isNew);
-    void write(int quantity);
+    void fill();
     void adapt();
+    void chooseSubstitutes();
+    void toggleSubstitute(const std::string& kitType, bool isSubstitute);
+    std::string kitType() const;
+    void writeLine(const core::ManifestLine& line);
+    void write() override;
+    void takeAway() override;
+    void makeAsClass() override;
 
-    GearTools m_tools;
-    core::ManifestOwner m_owner;
+    std::vector<core::KitType> m_kitTypes;
     core::ManifestLine m_line;
-    bool m_isNew = false;
-    QLabel* m_heading;
-    QLabel* m_about;
+    bool m_isOwn = false;
+    std::vector<std::string> m_chosen; ///< substitutes
     ChoiceBox* m_kitType;
     QSpinBox* m_number;
     QCheckBox* m_required;
+    QLabel* m_substitutes;
+    QPushButton* m_changeSubstitutes;
+    QMenu* m_menu;
     QLineEdit* m_note;
-    QPushButton* m_takeAway;
-    QPushButton* m_write;
 };
 
 } // namespace app

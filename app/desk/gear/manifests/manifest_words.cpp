@@ -47,22 +47,8 @@ int linesAsked(const core::Manifest& manifest) {
                                           [](const auto& each) { return each.line.quantity > 0; }));
 }
 
-QString phaseInWords(const std::string& phase) {
-    return phase == "return" ? ManifestText::tr("return") : ManifestText::tr("launch");
-}
-
 QString yesOrNo(bool yes) {
     return yes ? ManifestText::tr("yes") : ManifestText::tr("no");
-}
-
-QString rangeInWords(const core::BoatPoint& point, const QString& unit) {
-    const core::Range& limits = point.limits;
-    if (limits.low && limits.high)
-        return ManifestText::tr("%1 to %2 %3")
-            .arg(numberInWords(*limits.low), numberInWords(*limits.high), unit);
-    if (limits.low) return ManifestText::tr("from %1 %2").arg(numberInWords(*limits.low), unit);
-    if (limits.high) return ManifestText::tr("up to %1 %2").arg(numberInWords(*limits.high), unit);
-    return ManifestText::tr("in %1").arg(unit);
 }
 
 Mark markOf(Difference difference) {
@@ -84,6 +70,7 @@ QString markWordOf(Difference difference) {
 
 /// Beside a row's mark: what is unlike the class, and nothing else.
 QString inCell(const core::AskedLine& own) {
+    if (own.difference == Difference::None && own.isOwn) return ManifestText::tr("own, like its class");
     if (own.difference != Difference::Changed) return markWordOf(own.difference);
     const core::ManifestLine& line = own.line;
     QString ofClass = ManifestText::tr("another note");
@@ -95,11 +82,31 @@ QString inCell(const core::AskedLine& own) {
 }
 
 QString inCell(const core::AskedPoint& own) {
+    if (own.difference == Difference::None && own.isOwn) return ManifestText::tr("own, like its class");
     return own.difference == Difference::Changed ? ManifestText::tr("class: %1").arg(inWords(*own.ofClass))
                                                  : markWordOf(own.difference);
 }
 
-/// Which of the class's boats have an own row of that thing: "Dabchick: 0".
+template <class Asked>
+QString differenceInWords(const Asked& own) {
+    if (own.difference == Difference::None)
+        return own.isOwn ? ManifestText::tr("own, like its class") : QString();
+    const QString word = markWordOf(own.difference);
+    return own.ofClass ? ManifestText::tr("%1; class: %2").arg(word, inWords(*own.ofClass)) : word;
+}
+
+/// Which of the class's boats ask that thing by a row of their own.
+template <class Asked, class Rows>
+QStringList boatsWithOwnRow(const std::vector<std::pair<QString, core::Manifest>>& boats, const Asked& row,
+                            Rows rowsOf, bool (*isSame)(const Asked&, const Asked&)) {
+    QStringList names;
+    for (const auto& [name, manifest] : boats)
+        for (const Asked& own : rowsOf(manifest))
+            if (isSame(own, row) && own.isOwn && own.difference != Difference::TakenAway) names << name;
+    return names;
+}
+
+/// Which of the class's boats are asked something else of that thing: "not Dabchick".
 template <class Asked, class Rows>
 QString boatsDiffering(const std::vector<std::pair<QString, core::Manifest>>& boats, const Asked& row,
                        Rows rowsOf, bool (*isSame)(const Asked&, const Asked&)) {
@@ -135,12 +142,10 @@ TableRow rowOf(const core::AskedLine& asked, const QString& last) {
 }
 
 TableRow rowOf(const core::AskedPoint& asked, const QString& last) {
-    QString what = inWords(asked.point);
-    if (!asked.point.required) what = ManifestText::tr("%1, not required").arg(what);
-    return {text(asked.phase + '/' + asked.point.point),
+    return {keyOf(asked),
             std::nullopt,
             {},
-            {text(asked.point.point), phaseInWords(asked.phase), what, last}};
+            {text(asked.point.point), phaseInWords(asked.phase), inWords(asked.point), last}};
 }
 
 void mark(TableRow& row, Mark mark, const QString& word) {
@@ -208,8 +213,16 @@ QString changesInWords(const std::vector<core::ManifestChange>& changes) {
 }
 
 QString whoMade(const core::ManifestVersion& version) {
-    return version.by.empty() ? ManifestText::tr("by an import of sheets")
-                              : ManifestText::tr("by %1").arg(text(version.by));
+    if (!version.by.empty()) return ManifestText::tr("by %1").arg(text(version.by));
+    // Only what is done in the program says when; an import's facts name neither a person nor a folder.
+    return version.at ? ManifestText::tr("by nobody named") : ManifestText::tr("by an import of sheets");
+}
+
+bool isAloneOnItsDay(const std::vector<core::ManifestVersion>& versions,
+                     const core::ManifestVersion& version) {
+    const core::CalendarDay day = version.since().localDay();
+    return std::count_if(versions.begin(), versions.end(),
+                         [&](const auto& each) { return each.since().localDay() == day; }) == 1;
 }
 
 } // namespace
@@ -255,20 +268,49 @@ QString inWords(const core::ManifestLine& line) {
 }
 
 QString inWords(const core::BoatPoint& point) {
-    switch (point.kind) {
+    QString words = rangeInWords(point, WithUnit::Yes);
+    const bool hasUnit = point.kind == core::PointKind::Measure && !point.unit.empty();
+    if (words.isEmpty())
+        words = hasUnit ? ManifestText::tr("in %1").arg(text(point.unit)) : kindInWords(point.kind);
+    return point.required ? words : ManifestText::tr("%1, not required").arg(words);
+}
+
+QString kindInWords(core::PointKind kind) {
+    switch (kind) {
     case core::PointKind::Measure:
-        return rangeInWords(point, text(point.unit));
+        return ManifestText::tr("a measure");
     case core::PointKind::Timed:
-        return rangeInWords(point, ManifestText::tr("s"));
+        return ManifestText::tr("timed");
     case core::PointKind::Look:
         break;
     }
     return ManifestText::tr("a look");
 }
 
+QString phaseInWords(const std::string& phase) {
+    return phase == "return" ? ManifestText::tr("return") : ManifestText::tr("launch");
+}
+
 QString differenceOf(const core::AskedLine& line) {
-    const QString word = markWordOf(line.difference);
-    return line.ofClass ? ManifestText::tr("%1; class: %2").arg(word, inWords(*line.ofClass)) : word;
+    return differenceInWords(line);
+}
+
+QString differenceOf(const core::AskedPoint& point) {
+    return differenceInWords(point);
+}
+
+QString keyOf(const core::AskedPoint& point) {
+    return text(point.phase + '/' + point.point.point);
+}
+
+QStringList boatsWithOwn(const ManifestAnswer& answer, const core::AskedLine& line) {
+    return boatsWithOwnRow(
+        boatsOf(answer), line, [](const auto& m) { return m.lines; }, isSameLine);
+}
+
+QStringList boatsWithOwn(const ManifestAnswer& answer, const core::AskedPoint& point) {
+    return boatsWithOwnRow(
+        boatsOf(answer), point, [](const auto& m) { return m.points; }, isSamePoint);
 }
 
 std::vector<TableColumn> lineColumns(bool isOld) {
@@ -294,7 +336,7 @@ std::vector<TableRow> lineRows(const ManifestAnswer& answer) {
             rows.back().cells[1] = rows.back().cells[2] = QStringLiteral("–");
         if (line.difference != Difference::None)
             mark(rows.back(), markOf(line.difference), markWordOf(line.difference));
-        else
+        else if (!line.isOwn)
             rows.back().cells.back() = boatsDiffering(
                 boats, line, [](const auto& m) { return m.lines; }, isSameLine);
     }
@@ -308,7 +350,7 @@ std::vector<TableRow> pointRows(const ManifestAnswer& answer) {
         rows.push_back(rowOf(point, inCell(point)));
         if (point.difference != Difference::None)
             mark(rows.back(), markOf(point.difference), markWordOf(point.difference));
-        else
+        else if (!point.isOwn)
             rows.back().cells.back() = boatsDiffering(
                 boats, point, [](const auto& m) { return m.points; }, isSamePoint);
     }
@@ -344,10 +386,12 @@ std::vector<CheckRow> versionLines(const ManifestAnswer& answer) {
         const bool isNow = version == answer.versions.rbegin();
         const bool isFirst = version + 1 == answer.versions.rend();
         const QString changes = isFirst ? ManifestText::tr("The first") : changesInWords(version->changes);
+        QString what = ManifestText::tr("%1, %2").arg(changes, whoMade(*version));
+        if (!isAloneOnItsDay(answer.versions, *version))
+            what = ManifestText::tr("%1 · %2").arg(timeInWords(version->since()), what);
         CheckRow row = plainRow(text(version->stamp), isNow ? Mark::Found : Mark::NotAsked,
                                 isNow ? ManifestText::tr("holds now") : ManifestText::tr("earlier"),
-                                inWords(version->since().localDay()),
-                                ManifestText::tr("%1, %2").arg(changes, whoMade(*version)));
+                                inWords(version->since().localDay()), what);
         row.aside = isNow ? ManifestText::tr("now") : QString();
         row.code = row.key; // it is pressed by its stamp
         rows.push_back(row);

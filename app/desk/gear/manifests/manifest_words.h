@@ -5,6 +5,7 @@
 #include "core/register/manifest_record.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -27,9 +28,17 @@ ManifestAnswer answerOf(core::ManifestRecord record, core::ManifestOwner owner);
 QString summaryOf(const ManifestAnswer& answer);
 /// "2", "2, not required", "2, or inflatable jacket"
 QString inWords(const core::ManifestLine& line);
-QString inWords(const core::BoatPoint& point); ///< "17 to 21 kPa", "60 to 300 s", "a look"
-/// How the boat's own line differs; empty when it does not.
+QString inWords(const core::BoatPoint& point); ///< "17 to 21 kPa", "1:00 to 5:00 min", "a look, not required"
+QString kindInWords(core::PointKind kind);     ///< "a look", "a measure", "timed"
+QString phaseInWords(const std::string& phase);
+/// How the boat's own row differs; empty when it has none.
 QString differenceOf(const core::AskedLine& line);
+QString differenceOf(const core::AskedPoint& point);
+/// A point's key in the table: its phase and name. A line's is its kit type.
+QString keyOf(const core::AskedPoint& point);
+/// The boats of the class shown that go on asking that thing by a row of their own; none for a boat.
+QStringList boatsWithOwn(const ManifestAnswer& answer, const core::AskedLine& line);
+QStringList boatsWithOwn(const ManifestAnswer& answer, const core::AskedPoint& point);
 
 /// Tables of today's manifest, with what differs between boat and class in the last column.
 std::vector<TableColumn> lineColumns(bool isOld);

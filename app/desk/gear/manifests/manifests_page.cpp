@@ -6,18 +6,20 @@
 #include "app/desk/club/club_thread.h"
 #include "app/desk/club/import_run.h"
 #include "app/desk/gear/manifests/manifest_line_panel.h"
+#include "app/desk/gear/manifests/manifest_point_panel.h"
+#include "app/desk/gear/manifests/side_scroll.h"
 #include "app/desk/gear/office/said_label.h"
 #include "app/desk/gear/shared/plain_list_model.h"
 #include "app/desk/gear/shared/words_label.h"
 #include "app/desk/look/choice_box.h"
 #include "app/desk/look/type_scale.h"
+#include "core/base/store_failure.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSignalBlocker>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -28,6 +30,8 @@ namespace {
 // Before the name in the data of the box of owners.
 constexpr char ofClass = 'c';
 constexpr char ofBoat = 'b';
+
+constexpr int leastOfVersions = 80; ///< one of them
 
 } // namespace
 
@@ -45,9 +49,9 @@ ManifestsPage::ManifestsPage(GearTools tools, QWidget* parent)
     , m_import(wordsButton(this, tr("Import…"), "manifestImportButton"))
     , m_versionRows(new PlainListModel(this))
     , m_versions(new CheckListView(*m_versionRows, this))
-    , m_side(new QStackedWidget(this))
     , m_about(wordsLabel(this, "remark", "manifestAboutLabel"))
     , m_line(new ManifestLinePanel(m_tools, this))
+    , m_point(new ManifestPointPanel(m_tools, this))
     , m_said(new SaidLabel("manifestSaidLabel", this))
     , m_importRun(new ImportRun(m_tools.club, this)) {
     setObjectName("manifestsPage");
@@ -64,6 +68,8 @@ void ManifestsPage::build() {
     m_table->setAccessibleName(tr("what is asked"));
     m_versions->setObjectName("manifestVersionsList");
     m_versions->setAccessibleName(tr("versions of this manifest, newest first"));
+    m_versions->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored); // what is left over
+    m_versions->setMinimumHeight(leastOfVersions);
     m_about->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_export->setAccessibleName(tr("export the register's sheets"));
     m_import->setAccessibleName(tr("import changed sheets"));
@@ -103,13 +109,18 @@ QLayout* ManifestsPage::buildLeft() {
 QLayout* ManifestsPage::buildRight() {
     auto* heading = wordsLabel(this, "heading", "manifestVersionsLabel");
     heading->setText(tr("Versions"));
-    for (QWidget* part : std::initializer_list<QWidget*>{m_about, m_line})
-        m_side->addWidget(part);
     auto* right = new QVBoxLayout;
     right->setSpacing(spaceUnit);
     right->addWidget(heading);
     right->addWidget(m_versions, 1);
-    right->addWidget(m_side, 1);
+    auto* beside = new QWidget;
+    auto* parts = new QVBoxLayout(beside);
+    parts->setContentsMargins(0, 0, 0, 0);
+    for (QWidget* part : besides())
+        parts->addWidget(part);
+    parts->addStretch(1);
+    right->addWidget(new SideScroll(beside, this));
+    showBeside(m_about);
     return right;
 }
 
@@ -117,10 +128,7 @@ void ManifestsPage::connectParts() {
     connect(m_owners, &QComboBox::currentIndexChanged, this, [this] {
         m_version.clear();
         m_said->say({});
-        m_answer.reset(); // nothing of the one before can be changed any more
-        m_about->clear();
-        m_side->setCurrentWidget(m_about);
-        m_add->setVisible(false);
+        showNothing(); // nothing of the one before can be changed any more
         refresh();
     });
     connect(m_showLines, &QRadioButton::toggled, this, [this] {
@@ -128,7 +136,7 @@ void ManifestsPage::connectParts() {
         showSide();
     });
     connect(m_table, &PlainTable::rowChosen, this, &ManifestsPage::showSide);
-    connect(m_table, &PlainTable::rowPressed, this, &ManifestsPage::openLine);
+    connect(m_table, &PlainTable::rowPressed, this, &ManifestsPage::openRow);
     const auto chooseVersion = [this](const QString& stamp) {
         if (m_version == stamp) return;
         m_version = stamp;
@@ -138,22 +146,28 @@ void ManifestsPage::connectParts() {
     connect(m_versions, &CheckListView::kitPressed, this, chooseVersion);
     connect(m_versions->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this, chooseVersion] { chooseVersion(m_versions->currentCode()); });
-    connect(m_add, &QPushButton::clicked, this, &ManifestsPage::addLine);
-    connect(m_line, &ManifestLinePanel::changed, this, [this](const QString& sentence) {
-        m_said->say(sentence);
-        m_version.clear();
-        refresh();
-    });
-    connect(m_line, &ManifestLinePanel::refused, m_said, &SaidLabel::sayError);
-    connect(m_line, &ManifestLinePanel::officerWanted, this,
-            [this] { m_said->say(tr("Say who you are first: choose your name under “At work”."), true); });
+    connect(m_add, &QPushButton::clicked, this, &ManifestsPage::addRow);
+    connectPanel(m_line);
+    connectPanel(m_point);
     connect(m_export, &QPushButton::clicked, this, &ManifestsPage::exportSheets);
     connect(m_import, &QPushButton::clicked, this, &ManifestsPage::importSheets);
-    connect(m_importRun, &ImportRun::finished, this, [this](const QString& sentence) {
-        m_said->say(sentence);
-        m_version.clear();
-        refresh();
+    connect(m_importRun, &ImportRun::finished, this, &ManifestsPage::afterChange);
+}
+
+void ManifestsPage::connectPanel(ManifestPanel* panel) {
+    connect(panel, &ManifestPanel::changed, this, [this](const QString& sentence) {
+        m_table->setFocus(Qt::OtherFocusReason); // what was written leaves the keyboard nowhere
+        afterChange(sentence);
     });
+    connect(panel, &ManifestPanel::refused, m_said, &SaidLabel::sayError);
+    connect(panel, &ManifestPanel::officerWanted, this,
+            [this] { m_said->say(tr("Say who you are first: choose your name under “At work”."), true); });
+}
+
+void ManifestsPage::afterChange(const QString& sentence) {
+    m_said->say(sentence);
+    m_version.clear();
+    refresh();
 }
 
 void ManifestsPage::showEvent(QShowEvent* event) {
@@ -169,35 +183,67 @@ core::ManifestOwner ManifestsPage::owner() const {
 }
 
 /// The first class when none is chosen yet; on the club's thread.
-ManifestsPage::Read ManifestsPage::read(core::Club& club, core::ManifestOwner owner) {
+core::Result<ManifestsPage::Read> ManifestsPage::read(core::Club& club, core::ManifestOwner owner) {
+    auto record = club.manifests();
+    if (!record) return record.error();
     Read read;
-    core::ManifestRecord record = club.manifests().value();
-    for (const std::string& name : record.classes())
+    for (const std::string& name : record->classes())
         read.classes << text(name);
-    for (const core::Boat& boat : club.boats())
-        read.boats << text(boat.boat);
-    for (const core::KitType& kitType : club.kitTypes())
-        read.kitTypes << text(kitType.kitType);
+    for (const std::string& name : record->boats())
+        read.boats << text(name);
+    try {
+        read.kitTypes = club.kitTypes();
+    } catch (const core::StoreFailure& failure) {
+        return failure.error;
+    }
     const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
     if (!(isBoat ? read.boats : read.classes).contains(text(owner.name)))
         owner = read.classes.isEmpty()
                     ? core::ManifestOwner{core::ManifestOwner::Kind::Boat, read.boats.value(0).toStdString()}
                     : core::ManifestOwner{core::ManifestOwner::Kind::BoatClass,
                                           read.classes.front().toStdString()};
-    read.answer = answerOf(std::move(record), std::move(owner));
+    read.answer = answerOf(std::move(*record), std::move(owner));
     return read;
 }
 
 void ManifestsPage::refresh() {
     m_tools.club.ask(
         this, [owner = owner()](core::Club& club) { return read(club, owner); },
-        [this](Read read) { take(std::move(read)); });
+        [this](core::Result<Read> read) {
+            if (read)
+                take(std::move(*read));
+            else
+                showUnreadable(read.error());
+        });
+}
+
+/// One error in the place of the manifests: nothing of what could not be read is shown or can be changed.
+void ManifestsPage::showUnreadable(const core::Error& error) {
+    m_isUnreadable = true;
+    showNothing();
+    m_said->sayError(error);
+    emit shown();
+}
+
+void ManifestsPage::showNothing() {
+    m_answer.reset();
+    m_about->clear();
+    showBeside(m_about);
+    m_add->setVisible(false);
+    if (!m_isUnreadable) return;
+    m_summary->clear();
+    const QSignalBlocker quiet(m_table);
+    m_rows->setTable({}, {});
+    m_versionRows->setRows({});
 }
 
 void ManifestsPage::take(Read read) {
+    if (m_isUnreadable) m_said->say({});
+    m_isUnreadable = false;
     fillOwners(read);
     if (read.answer.owner != owner()) return; // another one was chosen meanwhile
     m_kitTypes = read.kitTypes;
+    m_line->setKitTypes(read.kitTypes);
     m_answer = std::move(read.answer);
     m_summary->setText(summaryOf(*m_answer));
     const QString wanted = m_version; // the list forgets its current line
@@ -243,23 +289,33 @@ void ManifestsPage::showTable() {
     const QSignalBlocker quiet(m_table);
     m_rows->setTable(isLines ? lineColumns(old) : pointColumns(old), rows);
     m_table->choose(chosen);
-    m_add->setVisible(isLines && !old);
+    m_add->setText(isLines ? tr("New line…") : tr("New point…"));
+    m_add->setVisible(!old);
 }
 
-/// Beside the table: the line chosen, or what there is to know of an earlier version or of points.
+std::array<QWidget*, 3> ManifestsPage::besides() const {
+    return {m_about, m_line, m_point};
+}
+
+void ManifestsPage::showBeside(QWidget* shown) {
+    for (QWidget* part : besides())
+        part->setVisible(part == shown);
+}
+
+/// Beside the table: the line or point chosen, or what there is to know of an earlier version.
 void ManifestsPage::showSide() {
     if (!m_answer) return;
-    m_side->setCurrentWidget(m_about);
-    if (const core::ManifestVersion* old = version()) {
+    showBeside(m_about);
+    if (const core::ManifestVersion* old = version())
         m_about->setText(aboutVersion(*m_answer, *old, m_tools.time().today) + ' ' +
-                         tr("Choose the newest version to change a line."));
-        return;
-    }
-    if (m_showPoints->isChecked()) {
-        m_about->setText(tr("Points are changed in the register's sheets: export them, change points.csv, "
-                            "import the folder. Maker's plate and manual decide about pressures."));
-        return;
-    }
+                         tr("Choose the newest version to change anything."));
+    else if (m_showPoints->isChecked())
+        showPoint();
+    else
+        showLine();
+}
+
+void ManifestsPage::showLine() {
     const auto& lines = m_answer->now.lines;
     const auto line = std::find_if(lines.begin(), lines.end(), [&](const core::AskedLine& each) {
         return text(each.line.kitType) == m_table->chosen();
@@ -268,21 +324,44 @@ void ManifestsPage::showSide() {
         m_about->setText(tr("Choose a line to change it, or an earlier version to see what was asked then."));
         return;
     }
-    if (!m_line->isOpenOn(m_answer->owner, line->line)) m_line->edit(m_answer->owner, *line);
-    m_side->setCurrentWidget(m_line);
+    if (!m_line->isOpenOn(m_answer->owner, *line))
+        m_line->edit(m_answer->owner, *line, boatsWithOwn(*m_answer, *line));
+    showBeside(m_line);
 }
 
-void ManifestsPage::openLine() {
+void ManifestsPage::showPoint() {
+    const auto& points = m_answer->now.points;
+    const auto point = std::find_if(points.begin(), points.end(), [&](const core::AskedPoint& each) {
+        return keyOf(each) == m_table->chosen();
+    });
+    if (point == points.end()) {
+        m_about->setText(tr("Choose a point to change it. Maker's plate and manual decide about pressures."));
+        return;
+    }
+    if (!m_point->isOpenOn(m_answer->owner, *point))
+        m_point->edit(m_answer->owner, *point, boatsWithOwn(*m_answer, *point));
+    showBeside(m_point);
+}
+
+void ManifestsPage::openRow() {
     showSide();
-    if (m_side->currentWidget() == m_line) m_line->setFocusOnNumber();
+    if (m_line->isVisible()) m_line->setFocusOnNumber();
+    if (m_point->isVisible()) m_point->setFocusOnFirst();
 }
 
-void ManifestsPage::addLine() {
+void ManifestsPage::addRow() {
     if (!m_answer) return;
-    QStringList kitTypes = m_kitTypes;
+    if (m_showPoints->isChecked()) {
+        showBeside(m_point);
+        m_point->beginNew(m_answer->owner);
+        return;
+    }
+    QStringList kitTypes;
+    for (const core::KitType& kitType : m_kitTypes)
+        kitTypes << text(kitType.kitType);
     for (const core::AskedLine& line : m_answer->now.lines)
         kitTypes.removeAll(text(line.line.kitType));
-    m_side->setCurrentWidget(m_line);
+    showBeside(m_line);
     m_line->beginNew(m_answer->owner, kitTypes);
 }
 

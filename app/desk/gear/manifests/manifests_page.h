@@ -5,13 +5,14 @@
 
 #include "app/desk/gear/manifests/manifest_words.h"
 #include "app/desk/gear/office/gear_pages.h"
+#include "core/register/kit_type.h"
 
+#include <array>
 #include <optional>
 
 class QLabel;
 class QPushButton;
 class QRadioButton;
-class QStackedWidget;
 
 namespace app {
 
@@ -19,13 +20,15 @@ class CheckListView;
 class ChoiceBox;
 class ImportRun;
 class ManifestLinePanel;
+class ManifestPanel;
+class ManifestPointPanel;
 class PlainListModel;
 class PlainTable;
 class PlainTableModel;
 class SaidLabel;
 
-/// What is asked of each class of boat, each boat's differences, and every version there was. A line is
-/// changed here, points by the register's sheets.
+/// What is asked of each class of boat, each boat's differences, and every version there was. Lines and
+/// points are changed here, or in the register's sheets.
 class ManifestsPage : public QWidget {
     Q_OBJECT
 
@@ -44,29 +47,39 @@ protected:
 private:
     struct Read {
         ManifestAnswer answer;
-        QStringList classes, boats, kitTypes;
+        QStringList classes, boats;
+        std::vector<core::KitType> kitTypes;
     };
 
     void build();
     QLayout* buildLeft();
     QLayout* buildRight();
     void connectParts();
-    static Read read(core::Club& club, core::ManifestOwner owner);
+    void connectPanel(ManifestPanel* panel);
+    static core::Result<Read> read(core::Club& club, core::ManifestOwner owner);
     void take(Read read);
+    void showUnreadable(const core::Error& error);
+    void showNothing();
     void fillOwners(const Read& read);
     core::ManifestOwner owner() const;
     const core::ManifestVersion* version() const; ///< an earlier one that is shown; null: today's
     void showTable();
+    std::array<QWidget*, 3> besides() const; ///< what may stand beside the table, one at a time
+    void showBeside(QWidget* shown);
     void showSide();
-    void openLine();
-    void addLine();
+    void showLine();
+    void showPoint();
+    void openRow();
+    void addRow();
+    void afterChange(const QString& sentence);
     void exportSheets();
     void importSheets();
 
     GearTools m_tools;
     std::optional<ManifestAnswer> m_answer;
-    QStringList m_kitTypes;
-    QString m_version; ///< stamp of the one chosen
+    std::vector<core::KitType> m_kitTypes;
+    bool m_isUnreadable = false; ///< the record was, when it was last asked for
+    QString m_version;           ///< stamp of the one chosen
     ChoiceBox* m_owners;
     QLabel* m_summary;
     QRadioButton* m_showLines;
@@ -78,9 +91,9 @@ private:
     QPushButton* m_import;
     PlainListModel* m_versionRows;
     CheckListView* m_versions;
-    QStackedWidget* m_side;
     QLabel* m_about;
     ManifestLinePanel* m_line;
+    ManifestPointPanel* m_point;
     SaidLabel* m_said;
     ImportRun* m_importRun;
 };

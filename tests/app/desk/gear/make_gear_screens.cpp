@@ -117,7 +117,12 @@ void takeAll(Screens& screens) {
     screens.take("gear-manifests-earlier");
     versions->setCurrentIndex(versions->model()->index(0, 0));
     screens.find<QRadioButton>("manifestPointsChoice")->setChecked(true);
+    screens.find<app::PlainTable>("manifestTable")->choose("launch/keel chamber");
     screens.take("gear-manifests-points");
+    screens.choose("manifestOwnerBox", "class inflatable");
+    screens.find<app::PlainTable>("manifestTable")->choose("launch/keel chamber");
+    screens.press("manifestPointTakeAwayButton");
+    screens.take("gear-manifests-question");
 }
 
 } // namespace
