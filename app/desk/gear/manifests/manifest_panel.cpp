@@ -45,7 +45,11 @@ ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget*
     });
 }
 
-void ManifestPanel::addButtons() {
+void ManifestPanel::addButtons(QWidget* lastField) {
+    // The buttons are older than the fields.
+    setTabOrder(lastField, m_asClass);
+    setTabOrder(m_asClass, m_takeAway);
+    setTabOrder(m_takeAway, m_write);
     m_upper->addStretch(1);
     m_lower->setSpacing(spaceUnit);
     m_lower->addWidget(m_takeAway);

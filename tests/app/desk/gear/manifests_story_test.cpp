@@ -320,6 +320,26 @@ TEST_F(ManifestsStory, nobodyAtWorkIsAskedForANameBeforeTheQuestion) {
     EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Say who you are"));
 }
 
+TEST_F(ManifestsStory, tabGoesThroughTheFieldsAsTheyStand) {
+    openOffice("manifests");
+    choose("manifestOwnerBox", "Dabchick");
+    const auto follows = [this](const std::vector<const char*>& names) {
+        for (const char* name : names) {
+            press(Qt::Key_Tab);
+            EXPECT_EQ(QApplication::focusWidget()->objectName(), name);
+        }
+    };
+    chooseRow("hand pump");
+    press(Qt::Key_Return);
+    type("3");
+    follows({"manifestRequiredCheck", "manifestSubstitutesButton", "manifestNoteEdit",
+             "manifestLineTakeAwayButton", "manifestLineWriteButton"});
+    choosePoint("launch/keel chamber");
+    type("17");
+    follows({"manifestPointHighEdit", "manifestPointUnitEdit", "manifestPointNoteEdit",
+             "manifestPointAsClassButton", "manifestPointWriteButton"});
+}
+
 TEST_F(ManifestsStory, substitutesAreChosenByKeys) {
     openOffice("manifests");
     chooseRow("paddle");
