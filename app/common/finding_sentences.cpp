@@ -336,6 +336,16 @@ QString explanationOf(const core::RuleDue& due) {
     return clauses.join(QStringLiteral("; "));
 }
 
+QString passedInWords(const core::RuleDue& due) {
+    const QString rule =
+        due.rule.part.empty()
+            ? text(due.rule.rule)
+            : FindingSentencesText::tr("%1 of its %2").arg(text(due.rule.rule), text(due.rule.part));
+    if (due.due) return FindingSentencesText::tr("%1, %2").arg(rule, inWords(*due.due));
+    const QString start = startInWords(due);
+    return start.isEmpty() ? rule : FindingSentencesText::tr("%1, %2").arg(rule, start);
+}
+
 QString reasonOf(const Finding& finding) {
     return withCapital(sentenceOf(finding));
 }

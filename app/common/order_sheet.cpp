@@ -60,11 +60,12 @@ QStringList sheetCells(const core::ReplacementRow& row) {
 }
 
 /// Why a number is what it is, beneath the row's kit.
-QString smallPrintOf(const core::ReplacementRow& row, core::CalendarDay today) {
+QString smallPrintOf(const core::ReplacementRow& row, const core::ReplacementPlan& plan) {
     QString text = OrderSheetText::tr("%1; wanted %2, in stock %3")
-                       .arg(shortInWords(row, today))
+                       .arg(shortInWords(row, plan.today))
                        .arg(row.wanted)
                        .arg(row.stock);
+    text += OrderSheetText::tr("; chance of being short %1").arg(chancesInWords(row, plan));
     if (row.pack > 1) text += OrderSheetText::tr("; packs of %1").arg(row.pack);
     if (!row.quantity) text += QStringLiteral("; ") + quantityInWords(row);
     return text;
@@ -164,9 +165,9 @@ void writeHeading(Sheets& sheets) {
     sheets.line(top + height - 1, 0.4);
 }
 
-void writeRow(Sheets& sheets, const core::ReplacementRow& row, core::CalendarDay today) {
+void writeRow(Sheets& sheets, const core::ReplacementRow& row, const core::ReplacementPlan& plan) {
     const QStringList cells = sheetCells(row);
-    const QString small = smallPrintOf(row, today);
+    const QString small = smallPrintOf(row, plan);
     const double first = heightOf(sheets, cells);
     const double second = sheets.heightOf(small, textWidth, smallHeight) + 1;
     if (!sheets.hasRoom(first + second)) {
@@ -198,7 +199,7 @@ int writeSheets(QPdfWriter& writer, const QString& club, const core::Replacement
         sheets.paragraph(OrderSheetText::tr("Nothing runs short until %1.").arg(inWords(plan.end)),
                          textHeight, true);
     for (const core::ReplacementRow& row : plan.rows)
-        if (row.runsShort()) writeRow(sheets, row, plan.today);
+        if (row.runsShort()) writeRow(sheets, row, plan);
     writeBudget(sheets, plan);
     sheets.room(3);
     sheets.paragraph(planCaution(), 2.6);

@@ -16,6 +16,13 @@ QString monthsInWords(int months) {
                    QT_TRANSLATE_N_NOOP("Words", "%n months"));
 }
 
+/// A forecast is never quite sure: what is nearly none or nearly all says so.
+QString percentInWords(double p) {
+    if (p > 0 && p < 0.001) return PlanSentencesText::tr("under 0.1 %");
+    if (p < 1 && p > 0.999) return PlanSentencesText::tr("over 99.9 %");
+    return PlanSentencesText::tr("%1 %").arg(QString::number(100 * p, 'f', p < 0.1 && p > 0 ? 1 : 0));
+}
+
 } // namespace
 
 QString kitInWords(const core::ReplacementRow& row) {
@@ -41,6 +48,18 @@ QString shortInWords(const core::ReplacementRow& row, core::CalendarDay today) {
     if (!row.runsShort()) return {};
     if (*row.firstShort <= today) return PlanSentencesText::tr("short now");
     return PlanSentencesText::tr("short from %1").arg(inWords(*row.firstShort));
+}
+
+QString chancesInWords(const core::ReplacementRow& row, const core::ReplacementPlan& plan) {
+    const core::CalendarDay other = row.firstShort.value_or(plan.end);
+    QStringList words;
+    for (const core::ShortChance& chance : row.chances) {
+        if (chance.day == plan.today)
+            words << PlanSentencesText::tr("%1 now").arg(percentInWords(chance.p));
+        else if (chance.day == other)
+            words << PlanSentencesText::tr("%1 on %2").arg(percentInWords(chance.p), inWords(chance.day));
+    }
+    return words.join(PlanSentencesText::tr(", "));
 }
 
 QString planCaution() {

@@ -16,6 +16,9 @@ QString orderInWords(const core::ReplacementRow& row, const core::ReplacementPla
 QString quantityInWords(const core::ReplacementRow& row);
 /// "runs short on 1 April 2027"; empty when it does not.
 QString shortInWords(const core::ReplacementRow& row, core::CalendarDay today);
+/// How likely fewer are left than are wanted: "3.2 % now, 38 % on 1 April 2027"; the other day is the first
+/// short one, else the horizon's end.
+QString chancesInWords(const core::ReplacementRow& row, const core::ReplacementPlan& plan);
 /// To be shown beside a replacement plan, an order sheet or a survival curve.
 QString planCaution();
 QString moneyInWords(double amount); ///< "48.00"

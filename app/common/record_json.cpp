@@ -43,10 +43,13 @@ Json swap(const core::Swap& each) {
 
 Json aboardItem(const core::AboardItem& item) {
     return {{"code", item.code},
+            {"tag", item.tag},
             {"kit_type", orNull(item.kitType)},
             {"counted", item.counted},
             {"due", orNull(item.due)},
             {"in_date", item.inDate ? Json(*item.inDate) : Json()},
+            {"passed_rule", item.passed ? Json(item.passed->rule.rule) : Json()},
+            {"passed_part", item.passed ? orNull(item.passed->rule.part) : Json()},
             {"worn_by", orNull(item.wornBy)},
             {"seen_at", orNull(item.seenAt)},
             {"seen_by", orNull(item.seenBy)}};

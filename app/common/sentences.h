@@ -30,6 +30,9 @@ QString explanationOf(const core::RuleDue& due);
 /// return "Not back: knife, 1 paddle", "Everything is back".
 QString outcomeOf(const core::CheckAnswer& answer);
 
+/// What was passed: "rearm, 1 March 2026", "float test of its cylinder, without a day".
+QString passedInWords(const core::RuleDue& due);
+
 QString conditionOf(const core::BoatCondition& boat,
                     core::CalendarDay today); ///< "rescue ready, checked 06:40 today by A"
 QString reasonOf(const core::NotReadyReason& reason);

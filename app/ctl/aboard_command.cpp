@@ -20,6 +20,7 @@ struct AboardOptions : CommonOptions {
 };
 
 QString inDateInWords(const core::AboardItem& item) {
+    if (item.passed) return QStringLiteral("OUT OF DATE OR OVERDUE: %1").arg(passedInWords(*item.passed));
     if (!item.inDate) return QStringLiteral("undated");
     return *item.inDate ? QStringLiteral("in date") : QStringLiteral("OUT OF DATE OR OVERDUE");
 }
@@ -27,6 +28,8 @@ QString inDateInWords(const core::AboardItem& item) {
 void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
     const QString boat = QString::fromStdString(evidence.boat);
     const QString on = QString::fromStdString(evidence.on.iso());
+    if (evidence.on.localDay() > today)
+        sayLine(QStringLiteral("That is still to come: this is what the record says up to now."));
     if (!evidence.launch)
         return sayLine(QStringLiteral("No launch check of %1 was signed up to %2.").arg(boat, on));
     const core::SignedCheck& launch = *evidence.launch;
@@ -47,7 +50,7 @@ void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
                         item.counted ? QStringLiteral("counted") : QStringLiteral("did not count"),
                         inDateInWords(item), item.due ? inWords(*item.due) : QString(),
                         QString::fromStdString(item.wornBy)});
-    say(tableOf({"kit type", "tag", "by that day's rules", "dates", "due", "worn by"}, rows).toStdString());
+    sayText(tableOf({"kit type", "tag", "by that day's rules", "dates", "due", "worn by"}, rows));
     sayLine(QStringLiteral("Fact %1 of machine %2, hash %3.")
                 .arg(evidence.seq)
                 .arg(QString::fromStdString(evidence.device), QString::fromStdString(evidence.factHash)));

@@ -139,10 +139,11 @@ void addCheck(CommandLine& line) {
     command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");
     command.notTogether("--from", "--codes");
     command.text("--points", options->points, "CSV of points and their values");
-    command.text("--sign", options->signer, "who signs");
+    command.text("--sign", options->signer, "who signs", Need::NotEmpty);
     command.text("--urgent", options->urgent, "why a launch with the kit incomplete is signed all the same");
     command.text("--at", options->at, "the instant of the check, e.g. 2026-03-14T06:40:00Z");
-    command.text("--event", options->event, "the patrol, training day or carnival that it belongs to");
+    command.text("--event", options->event, "the patrol, training day or carnival that it belongs to",
+                 Need::NotEmpty);
     takeTrip(command, options->trip);
 }
 

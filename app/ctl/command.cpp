@@ -1,6 +1,7 @@
 #include "app/ctl/command.h"
 
 #include "app/ctl/terminal.h"
+#include "core/base/store_failure.h"
 
 #include <CLI/CLI.hpp>
 
@@ -22,6 +23,12 @@ namespace {
 
 void makeRequired(CLI::Option* option, Need need) {
     if (need == Need::Required) option->required();
+    if (need == Need::NotEmpty)
+        option->check([](const std::string& given) {
+            return given.find_first_not_of(" \t") == std::string::npos
+                       ? "it is empty: give a value or leave it out"
+                       : std::string();
+        });
 }
 
 bool isCommand(const CLI::App& app, const std::string& name) {
@@ -121,7 +128,11 @@ int CommandLine::run(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return explain(m_state->app, error, argc > 1 ? argv[1] : "");
     }
-    return finishOutput(m_state->chosen());
+    try {
+        return finishOutput(m_state->chosen());
+    } catch (const std::exception& thrown) { // a reader of the club file met a disk or a record that fails
+        return fail(core::errorOf(thrown));
+    }
 }
 
 } // namespace app

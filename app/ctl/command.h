@@ -12,7 +12,8 @@ namespace app {
 /// The command that was asked for; it is run after the whole line was understood. Returns the exit code.
 using Run = std::function<int()>;
 
-enum class Need { Optional, Required };
+/// NotEmpty: may be left out, but blanks are no value.
+enum class Need { Optional, NotEmpty, Required };
 
 /// One command and what it takes. Each value lands in a variable that must outlive the reading of the line.
 /// Hides the library that reads the line, which is slow to compile.

@@ -60,7 +60,7 @@ void sayDue(const std::vector<core::DueRow>& rows, int days) {
     std::vector<QStringList> table;
     std::transform(rows.begin(), rows.end(), std::back_inserter(table), rowOf);
     const QStringList heading{QString(), "due", "kit type", "tag", "boat", "rule", "why"};
-    say(tableOf(heading, table).toStdString());
+    sayText(tableOf(heading, table));
     sayLine(dueCaution());
     sayLine(whoPrevails());
 }

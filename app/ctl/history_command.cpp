@@ -24,7 +24,7 @@ void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>
         table.push_back({QString::fromStdString((line.at ? *line.at : line.recordedAt).iso()),
                          QString::fromStdString(line.kind), QString::fromStdString(line.by),
                          QString::fromStdString(line.body)});
-    say(tableOf({"when", "what", "by", "as recorded"}, table).toStdString());
+    sayText(tableOf({"when", "what", "by", "as recorded"}, table));
 }
 
 int history(const HistoryOptions& options) {

@@ -26,7 +26,7 @@ void reportAccepted(const core::ImportPlan& plan, bool dryRun) {
     const QString counts = counted(rows, "%n row", "%n rows");
     sayLine(dryRun ? QStringLiteral("%1 could be imported; nothing was changed.").arg(counts)
                    : QStringLiteral("%1 imported.").arg(counts));
-    say(tableOf({QStringLiteral("file"), QStringLiteral("rows")}, table).toStdString());
+    sayText(tableOf({QStringLiteral("file"), QStringLiteral("rows")}, table));
 }
 
 } // namespace

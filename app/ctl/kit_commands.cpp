@@ -129,7 +129,7 @@ int release(const KitOptions& options) {
 }
 
 void takeSheet(Command& command, KitOptions& options) {
-    command.text("--out", options.out, "the PDF of the new tags");
+    command.text("--out", options.out, "the PDF of the new tags", Need::NotEmpty);
     command.number("--size", options.size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");
 }
@@ -156,8 +156,8 @@ void addReceive(CommandLine& line) {
     command.text("--labels", options->labels,
                  "file of makers' labels (GS1), one a line, or - : one item each");
     command.notTogether("--count", "--labels");
-    command.text("--by", options->by, "who registers it");
-    command.text("--out", options->out, "the PDF of the new tags");
+    command.text("--by", options->by, "who registers it", Need::NotEmpty);
+    command.text("--out", options->out, "the PDF of the new tags", Need::NotEmpty);
     command.number("--tag-size", options->size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");
 }
@@ -168,7 +168,7 @@ void addRetag(CommandLine& line) {
         line.add("retag", "a new tag for an item; its history stays", [options] { return retag(*options); });
     takeCommon(command, *options);
     command.file("CODE", options->code, "the item's tag code");
-    command.text("--by", options->by, "who fixes it");
+    command.text("--by", options->by, "who fixes it", Need::NotEmpty);
     takeSheet(command, *options);
 }
 
@@ -179,7 +179,7 @@ void addWriteOff(CommandLine& line) {
     takeCommon(command, *options);
     command.file("CODE", options->code, "the item's tag code");
     command.choice("--why", options->why, {"lost", "damaged", "worn", "expired"}, "why", Need::Required);
-    command.text("--by", options->by, "who writes it off");
+    command.text("--by", options->by, "who writes it off", Need::NotEmpty);
 }
 
 void addRelease(CommandLine& line) {
@@ -188,7 +188,7 @@ void addRelease(CommandLine& line) {
                                [options] { return release(*options); });
     takeCommon(command, *options);
     command.file("CODE", options->code, "the item's tag code");
-    command.text("--by", options->by, "who releases it");
+    command.text("--by", options->by, "who releases it", Need::NotEmpty);
 }
 
 } // namespace app

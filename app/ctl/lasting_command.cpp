@@ -22,7 +22,7 @@ void sayLives(const std::vector<core::KitLife>& lives) {
         for (const core::AllowedLife& allowed : life.allowed)
             table.push_back({QString(), allowedInWords(allowed), QString(), QString()});
     }
-    say(tableOf({"kit", "record", "lasts", "how it goes"}, table).toStdString());
+    sayText(tableOf({"kit", "record", "lasts", "how it goes"}, table));
     sayLine(planCaution());
 }
 

@@ -47,7 +47,7 @@ void addLogAdd(CommandLine& line) {
     command.text("--text", options->text, "what is the matter", Need::Required);
     command.choice("--severity", options->severity, {"stop", "remark"},
                    "stop or remark; remark unless given");
-    command.text("--by", options->by, "who writes it");
+    command.text("--by", options->by, "who writes it", Need::NotEmpty);
     command.text("--at", options->at, "when, if not now");
 }
 

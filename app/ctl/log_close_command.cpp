@@ -37,7 +37,7 @@ void addLogClose(CommandLine& line) {
     takeCommon(command, *options);
     command.file("ENTRY", options->entry, "the entry's short id, as `log` shows it");
     command.text("--closing", options->closing, "what was done about it", Need::Required);
-    command.text("--by", options->by, "who closes it");
+    command.text("--by", options->by, "who closes it", Need::NotEmpty);
     command.text("--at", options->at, "when, if not now");
 }
 

@@ -40,7 +40,9 @@ core::Result<core::Moment> momentOf(const CommonOptions& options) {
 int withClub(const CommonOptions& options, core::Club::Access access,
              const std::function<int(core::Club&)>& goOn) {
     core::Result<core::Club> club = core::Club::open(options.file, access);
-    return club ? goOn(*club) : fail(club.error());
+    if (!club) return fail(club.error());
+    speakOfTags(club->replacedTags());
+    return goOn(*club);
 }
 
 int withClubOn(const CommonOptions& options, core::Club::Access access,

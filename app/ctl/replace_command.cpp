@@ -59,6 +59,7 @@ QStringList rowOf(const core::ReplacementRow& row, const core::ReplacementPlan& 
             row.runsShort() ? quantityInWords(row) : QString(),
             row.runsShort() && row.cost ? moneyInWords(*row.cost) : QString(),
             shortInWords(row, plan.today),
+            chancesInWords(row, plan),
             QString::number(row.sparesAdvised)};
 }
 
@@ -77,9 +78,9 @@ void sayPlan(const core::ReplacementPlan& plan) {
     std::vector<QStringList> table;
     for (const core::ReplacementRow& row : plan.rows)
         table.push_back(rowOf(row, plan));
-    say(tableOf({QString(), "kit", "wanted", "in stock", "when", "what", "cost", "why", "spares for losses"},
-                table)
-            .toStdString());
+    sayText(tableOf({QString(), "kit", "wanted", "in stock", "when", "what", "cost", "why",
+                     "chance of being short", "spares for losses"},
+                    table));
     for (const core::BudgetYear& year : plan.budget)
         sayLine(QStringLiteral("Orders of %1").arg(budgetInWords(year)));
     sayLine(reckoningInWords(plan));
@@ -122,7 +123,8 @@ void addReplace(CommandLine& line) {
     command.number("--prior-losses", question.prior.losses, 0, 1e6,
                    "losses believed before the club's record speaks …");
     command.number("--prior-years", question.prior.itemYears, 0, 1e9, "… in so many item-years");
-    command.text("--out", options->out, "also an order sheet (.pdf or .csv) or the order-by days (.ics)");
+    command.text("--out", options->out, "also an order sheet (.pdf or .csv) or the order-by days (.ics)",
+                 Need::NotEmpty);
 }
 
 } // namespace app

@@ -78,7 +78,8 @@ void addStocktake(CommandLine& line) {
     command.several("--from", options->from, "pictures, folders or videos of the shelf");
     command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");
     command.notTogether("--from", "--codes");
-    command.text("--sign", options->signer, "who signs; what was not seen is missing from then on");
+    command.text("--sign", options->signer, "who signs; what was not seen is missing from then on",
+                 Need::NotEmpty);
     command.text("--at", options->at, "the instant of the stocktake, e.g. 2026-03-14T06:40:00Z");
 }
 

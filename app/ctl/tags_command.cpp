@@ -82,7 +82,7 @@ void addTags(CommandLine& line) {
         line.add("tags", "sheets of tags as PDF, or unused codes", [options] { return tags(*options); });
     takeCommon(command, *options);
     command.several("--items", options->items, "only these codes");
-    command.text("--out", options->out, "the PDF to write");
+    command.text("--out", options->out, "the PDF to write", Need::NotEmpty);
     command.number("--size", options->size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");
     command.number("--mint", options->mint, 1, mostMinted, "print so many unused codes; with --out, as tags");

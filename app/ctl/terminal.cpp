@@ -11,6 +11,7 @@ namespace app {
 namespace {
 
 bool outputFailed = false;
+PrintedTags printedTags;
 
 int exitOf(core::ErrorKind kind) {
     switch (kind) {
@@ -30,8 +31,16 @@ void say(const std::string& text) {
     if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size()) outputFailed = true;
 }
 
+void speakOfTags(PrintedTags tags) {
+    printedTags = std::move(tags);
+}
+
+void sayText(const QString& text) {
+    say(inPrintedTags(text, printedTags).toStdString());
+}
+
 void sayLine(const QString& line) {
-    say(line.toStdString() + '\n');
+    sayText(line + QLatin1Char('\n'));
 }
 
 int finishOutput(int exit) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/common/printed_tags.h"
 #include "core/base/result.h"
 
 #include <QString>
@@ -14,9 +15,14 @@ namespace app {
 /// Exit codes of the contract.
 enum Exit { ExitFine = 0, ExitNeedsSomebody = 1, ExitBadInput = 2, ExitFailed = 3 };
 
-/// Writes to standard output. What cannot be written (a full disk behind a redirection) is told by
+/// Writes to standard output as it is. What cannot be written (a full disk behind a redirection) is told by
 /// finishOutput.
 void say(const std::string& text);
+
+/// From now on what people read names things by the tags that are on them. The club's, once it is open.
+void speakOfTags(PrintedTags tags);
+/// For people: codes stand as they are printed now.
+void sayText(const QString& text);
 void sayLine(const QString& line);
 
 /// Flushes; turns an exit code into ExitFailed, with an error line, when standard output could not take

@@ -56,6 +56,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
         statusBar()->setVisible(false);
         showBoard(sentence);
     });
+    connect(&m_club, &ClubThread::failed, this, &MainWindow::leaveClub);
     connect(m_sheets, &SheetDelivery::done, this,
             [this](const QString& sentence) { m_check->sheetDone(sentence); });
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
@@ -251,14 +252,18 @@ void MainWindow::createClub(const QString& name) {
 
 void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     m_isClubOpen = static_cast<bool>(opened);
-    if (!opened) {
-        m_welcome->say(sentence(opened.error()));
-        m_pages->setCurrentWidget(m_welcome);
-        adaptMenus();
-        return;
-    }
+    if (!opened) return leaveClub(opened.error());
     QSettings().setValue("club/file", file);
     showBoard();
+}
+
+/// A file that cannot be read is left alone; what was written before is on disk.
+void MainWindow::leaveClub(const core::Error& error) {
+    leavePage();
+    m_isClubOpen = false;
+    m_welcome->say(sentence(error));
+    m_pages->setCurrentWidget(m_welcome);
+    adaptMenus();
 }
 
 void MainWindow::showBoard(const QString& saying) {

@@ -83,6 +83,7 @@ private:
     void chooseClub();
     void createClub(const QString& name);
     void takeOpened(const core::Outcome& opened, const QString& file);
+    void leaveClub(const core::Error& error);
     void importFolder();
     void showBoard(const QString& saying = {});
     void startNext();

@@ -649,6 +649,14 @@ Erledigt am %1: %2</translation>
         <source>The record&apos;s newest hash: %1</source>
         <translation>Neueste Prüfsumme des Protokolls: %1</translation>
     </message>
+    <message>
+        <source>That is still to come: this is what the record says up to now.</source>
+        <translation>Das liegt in der Zukunft: Dies sagen die Aufzeichnungen bis jetzt.</translation>
+    </message>
+    <message>
+        <source>its tag is now %1</source>
+        <translation>trägt jetzt das Etikett %1</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -936,6 +944,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source> of %1</source>
         <translation> vom %1</translation>
+    </message>
+    <message>
+        <source>%1 of its %2</source>
+        <translation>%1, Teil: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -1763,6 +1779,76 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>OrderCalendar</name>
+    <message>
+        <source>Nothing runs short until today: plan anew</source>
+        <translation>Bis heute wird nichts knapp: neu planen</translation>
+    </message>
+</context>
+<context>
+    <name>OrderSheet</name>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>order by</source>
+        <translation>bestellen bis</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>each</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>ordered on</source>
+        <translation>bestellt am</translation>
+    </message>
+    <message>
+        <source>▲ late: %1</source>
+        <translation>▲ zu spät: %1</translation>
+    </message>
+    <message>
+        <source>%1; wanted %2, in stock %3</source>
+        <translation>%1; gebraucht %2, vorhanden %3</translation>
+    </message>
+    <message>
+        <source>; chance of being short %1</source>
+        <translation>; Risiko, knapp zu sein: %1</translation>
+    </message>
+    <message>
+        <source>; packs of %1</source>
+        <translation>; Packungen zu %1</translation>
+    </message>
+    <message>
+        <source>Sheet %1</source>
+        <translation>Blatt %1</translation>
+    </message>
+    <message>
+        <source>Orders of %1</source>
+        <translation>Bestellungen %1</translation>
+    </message>
+    <message>
+        <source>%1, order sheet of %2</source>
+        <translation>%1, Bestellliste vom %2</translation>
+    </message>
+    <message>
+        <source>Order sheet</source>
+        <translation>Bestellliste</translation>
+    </message>
+    <message>
+        <source>Nothing runs short until %1.</source>
+        <translation>Bis %1 wird nichts knapp.</translation>
+    </message>
+</context>
+<context>
     <name>PlanSentences</name>
     <message>
         <source>%1 (%2)</source>
@@ -1863,6 +1949,30 @@ Erledigt am %1: %2</translation>
     <message>
         <source>: %1 % come that far (%2 to %3 %)</source>
         <translation>: %1 % kommen so weit (%2 bis %3 %)</translation>
+    </message>
+    <message>
+        <source>under 0.1 %</source>
+        <translation>unter 0,1 %</translation>
+    </message>
+    <message>
+        <source>over 99.9 %</source>
+        <translation>über 99,9 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation>jetzt %1</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
     </message>
 </context>
 <context>
@@ -4564,6 +4674,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>chance of being short %1</source>
+        <translation>Risiko, knapp zu sein: %1</translation>
     </message>
 </context>
 <context>

@@ -16,4 +16,14 @@ struct StoreFailure : std::exception {
     Error error;
 };
 
+/// What to tell a person of whatever a function of core threw: the failure's own error, else that something
+/// in the file has another shape than the program wrote.
+inline Error errorOf(const std::exception& thrown) {
+    if (const auto* failure = dynamic_cast<const StoreFailure*>(&thrown)) return failure->error;
+    return {ErrorKind::FileDamaged,
+            std::string("the club file holds something that cannot be read: ") + thrown.what(),
+            {},
+            "look it over with verify, and restore a backup"};
+}
+
 } // namespace core

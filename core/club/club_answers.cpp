@@ -103,6 +103,15 @@ public:
         return found;
     }
 
+    /// What did not come back may have turned up elsewhere: the boat still lacks it, but nobody need search.
+    Reason reasonNow(const Finding& finding) const {
+        const auto elsewhere =
+            finding.kind == FindingKind::NotReturned ? seenElsewhere(finding.code) : std::nullopt;
+        Reason reason = reasonOf(elsewhere ? Reason::Kind::SeenElsewhere : Reason::Kind::Finding, finding);
+        if (elsewhere) reason.elsewhere = *elsewhere;
+        return reason;
+    }
+
 private:
     void addOfItem(const ItemRecord& record, std::vector<Reason>& found) const {
         const Item& item = record.item;
@@ -179,10 +188,11 @@ BoatCondition conditionOf(const Club::State& state, const Boat& boat, CalendarDa
         condition.kind = BoatCondition::Kind::Out;
         return condition;
     }
-    for (const Finding& finding : answerOf(*last).findings)
-        if (finding.severity == Severity::Stop)
-            condition.reasons.push_back(reasonOf(Reason::Kind::Finding, finding));
-    if (condition.reasons.empty()) condition.reasons = KitSince(state, *last, today).reasons();
+    const KitSince kit(state, *last, today);
+    const CheckAnswer answer = answerOf(*last);
+    for (const Finding& finding : answer.findings)
+        if (finding.severity == Severity::Stop) condition.reasons.push_back(kit.reasonNow(finding));
+    if (condition.reasons.empty()) condition.reasons = kit.reasons();
     if (condition.reasons.empty()) {
         condition.kind = BoatCondition::Kind::RescueReady;
         condition.urgent.clear(); // whole again

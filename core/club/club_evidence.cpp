@@ -3,6 +3,7 @@
 #include "core/ledger/answer_json.h"
 #include "core/search/evidence.h"
 #include "core/store/fact_table.h"
+#include "core/store/tag_tables.h"
 
 #include <algorithm>
 #include <map>
@@ -44,12 +45,17 @@ std::vector<AboardItem> aboardOf(Database& database, const CheckAnswer& answer, 
         const auto item = items.find(finding.code);
         if (item == items.end()) continue;
         if (item->second.kitType.empty()) item->second.kitType = finding.kitType;
-        if (saysOverdue(finding)) item->second.inDate = false;
+        if (saysOverdue(finding)) {
+            item->second.inDate = false;
+            if (!item->second.passed || finding.due->isPassedStop()) item->second.passed = finding.due;
+        }
         if (finding.kind == FindingKind::Undated) item->second.inDate = std::nullopt;
     }
     std::vector<AboardItem> aboard;
-    for (auto& [code, item] : items)
+    for (auto& [code, item] : items) {
+        item.tag = tagTables::tagOf(database, code);
         aboard.push_back(std::move(item));
+    }
     std::stable_sort(aboard.begin(), aboard.end(), [](const AboardItem& a, const AboardItem& b) {
         return std::tie(a.kitType, a.code) < std::tie(b.kitType, b.code);
     });

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
+#include <set>
 
 namespace core {
 namespace {
@@ -15,8 +16,38 @@ Error badKit(const std::string& what, const std::string& mend) {
     return {ErrorKind::BadInput, what, {}, mend};
 }
 
+/// What arrives was made and first used before it is registered, in that order.
+Outcome areDaysOfNewKit(const NewKit& kit, CalendarDay today) {
+    for (const std::string* day : {&kit.made, &kit.firstUse, &kit.stamped})
+        if (!day->empty() && !PartialDay::parse(*day))
+            return badKit(fmt::format("'{}' is no day", *day), "write it like 2026-03-14, 2026-03 or 2026");
+    const auto made = PartialDay::parse(kit.made), firstUse = PartialDay::parse(kit.firstUse);
+    if (made && made->firstDay() > today)
+        return badKit(fmt::format("the day it was made, {}, is still to come", kit.made),
+                      "give the day on its label");
+    if (firstUse && firstUse->firstDay() > today)
+        return badKit(fmt::format("the day of its first use, {}, is still to come", kit.firstUse),
+                      "leave it out until it is used");
+    if (made && firstUse && firstUse->lastDay() < made->firstDay())
+        return badKit(fmt::format("it was first used {}, before it was made {}", kit.firstUse, kit.made),
+                      "give the days on its label");
+    return Done{};
+}
+
+/// No serial stands twice in one batch; the register's own are looked at label by label.
+Outcome areLabelsApart(const std::vector<std::string>& labels, int year) {
+    std::set<std::pair<std::string, std::string>> seen;
+    for (const std::string& text : labels) {
+        const auto label = parseMakerLabel(text, year);
+        if (label && !label->serial.empty() && !seen.emplace(label->gtin, label->serial).second)
+            return badKit(fmt::format("serial {} stands twice among the labels", label->serial),
+                          "take one of them out of the list");
+    }
+    return Done{};
+}
+
 /// Looks the names of new kit up and puts them as the register spells them.
-Result<NewKit> lookedUp(const Club::State& state, const Club& club, NewKit kit) {
+Result<NewKit> lookedUp(const Club::State& state, const Club& club, NewKit kit, CalendarDay today) {
     const auto type = state.registerStore.kitType(kit.kitType);
     if (!type)
         return notFound(fmt::format("there is no kit type '{}' in this club", kit.kitType),
@@ -52,12 +83,16 @@ Result<NewKit> lookedUp(const Club::State& state, const Club& club, NewKit kit) 
                             "name a person as people.csv has them");
         kit.person = person->person;
     }
-    for (const std::string* day : {&kit.made, &kit.firstUse, &kit.stamped})
-        if (!day->empty() && !PartialDay::parse(*day))
-            return badKit(fmt::format("'{}' is no day", *day), "write it like 2026-03-14, 2026-03 or 2026");
+    if (const Outcome days = areDaysOfNewKit(kit, today); !days) return days.error();
     if (kit.labels.empty() && (kit.count < 1 || kit.count > 1000))
         return badKit("from 1 to 1000 items are registered at once", "give another number");
     return kit;
+}
+
+Result<Item> knownItem(const Club& club, const std::string& typed) {
+    if (auto known = club.item(typed)) return std::move(*known);
+    return notFound(fmt::format("no item of this club has the tag {}", typed),
+                    "give a tag code of the register");
 }
 
 using CellTexts = std::vector<std::pair<std::string, std::string>>;
@@ -89,8 +124,10 @@ CellTexts cellsOf(const NewKit& kit, CalendarDay today) {
 
 Result<std::vector<Item>> Club::registerKit(const NewKit& given, const std::string& by, Moment moment) {
     return guarded([&]() -> Result<std::vector<Item>> {
-        const auto kit = lookedUp(*m_state, *this, given);
+        const auto kit = lookedUp(*m_state, *this, given, moment.today);
         if (!kit) return kit.error();
+        if (const Outcome apart = areLabelsApart(kit->labels, moment.today.year()); !apart)
+            return apart.error();
         Transaction transaction(*m_state->database);
         std::vector<std::string> codes;
         const std::size_t count =
@@ -115,10 +152,13 @@ Result<std::vector<Item>> Club::registerKit(const NewKit& given, const std::stri
 
 Result<std::string> Club::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
     return guarded([&]() -> Result<std::string> {
-        const auto known = item(typed);
-        if (!known)
-            return notFound(fmt::format("no item of this club has the tag {}", typed),
-                            "give a tag code of the register");
+        const auto known = knownItem(*this, typed);
+        if (!known) return known.error();
+        if (known->state == ItemState::WrittenOff)
+            return Error{ErrorKind::NotAllowed,
+                         fmt::format("{} {} is written off", known->kitType, known->code),
+                         {},
+                         "fix no new tag to it: it counts nowhere any more"};
         Transaction transaction(*m_state->database);
         const std::string tag = mintCodes(1).front();
         m_state->ledger.append("tag-fixed", {{"code", known->code}, {"tag", tag}, {"at", moment.at.iso()}},
@@ -131,12 +171,12 @@ Result<std::string> Club::replaceTag(const std::string& typed, const std::string
 Outcome Club::writeOff(const std::string& typed, const std::string& why, const std::string& by,
                        Moment moment) {
     return guarded([&]() -> Outcome {
-        const auto known = item(typed);
-        if (!known) return notFound(fmt::format("no item of this club has the tag {}", typed), "");
+        const auto known = knownItem(*this, typed);
+        if (!known) return known.error();
         if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
             return badKit(fmt::format("'{}' is no reason", why), "say lost, damaged, worn or expired");
         if (known->state == ItemState::WrittenOff)
-            return Error{ErrorKind::NotAllowed, "it is written off already", {}, {}};
+            return Error{ErrorKind::NotAllowed, "it is written off already", {}, "nothing is left to do"};
         Transaction transaction(*m_state->database);
         m_state->ledger.append("item", stateBody(known->code, "written off", moment.today, why, {}), by);
         transaction.commit();
@@ -146,10 +186,11 @@ Outcome Club::writeOff(const std::string& typed, const std::string& why, const s
 
 Outcome Club::release(const std::string& typed, const std::string& by, Moment moment) {
     return guarded([&]() -> Outcome {
-        const auto known = item(typed);
-        if (!known) return notFound(fmt::format("no item of this club has the tag {}", typed), "");
+        const auto known = knownItem(*this, typed);
+        if (!known) return known.error();
         if (known->state != ItemState::Unserviceable)
-            return Error{ErrorKind::NotAllowed, "only an unserviceable item is released", {}, {}};
+            return Error{
+                ErrorKind::NotAllowed, "only an unserviceable item is released", {}, "look at its history"};
         Transaction transaction(*m_state->database);
         m_state->ledger.append("item", stateBody(known->code, "serviceable", moment.today, {}, {}), by);
         transaction.commit();

@@ -34,13 +34,13 @@ struct Club::State {
     Result<CheckRun> anyRun(const std::string& check) const;
 };
 
-/// Runs `work` and turns a failing store into its Error.
+/// Runs `work` and turns a failing store, or a record that cannot be read, into its Error.
 template <class Work>
 auto guarded(Work work) -> decltype(work()) {
     try {
         return work();
-    } catch (const StoreFailure& failure) {
-        return failure.error;
+    } catch (const std::exception& thrown) {
+        return errorOf(thrown);
     }
 }
 

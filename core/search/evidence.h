@@ -12,10 +12,12 @@ namespace core {
 /// One thing that was seen at the boat in its launch check.
 struct AboardItem {
     std::string code;
+    std::string tag; ///< the tag that names it now: another than its code when that was replaced
     std::string kitType;
     bool counted = false;              ///< it filled a place of the manifest by the rules of that day
     std::optional<CalendarDay> due;    ///< its earliest due day as it stood then
     std::optional<bool> inDate = true; ///< false: that check found it passed; empty: undated
+    std::optional<RuleDue> passed; ///< the rule that was passed, the one that stops before one that does not
     std::string wornBy;
     std::optional<Instant> seenAt;
     std::string seenBy; ///< camera, picture, scanner or typed

@@ -37,7 +37,8 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today) {
                      club.boatConditions(today),
                      club.unfinishedChecks(),
                      0,
-                     0};
+                     0,
+                     club.replacedTags()};
     // A place may have a boat's name.
     std::erase_if(state.unfinished,
                   [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
@@ -56,7 +57,7 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
     words.boat = QString::fromStdString(boat.boat);
     words.condition = conditionOf(boat, board.today);
     for (const core::NotReadyReason& reason : boat.reasons)
-        words.reasons << withCapital(reasonOf(reason));
+        words.reasons << inPrintedTags(withCapital(reasonOf(reason)), board.tags);
     if (!boat.urgent.empty())
         words.reasons.prepend(
             ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));

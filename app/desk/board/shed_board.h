@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/common/printed_tags.h"
 #include "app/desk/board/boat_strip.h"
 #include "core/club.h"
 
@@ -23,6 +24,7 @@ struct BoardState {
     std::vector<core::OpenCheck> unfinished;
     int missing = 0;
     int dueSoon = 0; ///< rows of the due list within `dueWithin` days
+    PrintedTags tags;
 };
 inline constexpr int dueWithin = 30;
 

@@ -113,7 +113,7 @@ void CheckPage::connectParts() {
     connect(m_camera, &CameraPanel::codeSeen, this, &CheckPage::takeCode);
     m_camera->setDescribe([this](const QString& text) {
         const auto code = tagOfText(text.toStdString());
-        const CheckRow* row = code ? m_lists->rowOfSeen(QString::fromStdString(*code)) : nullptr;
+        const CheckRow* row = code ? m_lists->rowOfSeen(itemOf(*code)) : nullptr;
         return row ? CodeWords{row->title, row->mark} : CodeWords{};
     });
     connect(m_lists, &CheckLists::lookPressed, this, [this](const QString& point, bool done) {
@@ -186,7 +186,7 @@ void CheckPage::startSession(core::Phase phase) {
     connect(m_session.get(), &CheckSession::failed, this,
             [this](const QString& sentence) { say(sentence, true); });
     connect(m_session.get(), &CheckSession::tookBack, this,
-            [this](const core::Scanned& scan) { say(tr("Taken back: %1.").arg(withCode(scan))); });
+            [this](const core::Scanned& scan) { say(inPrinted(tr("Taken back: %1.").arg(withCode(scan)))); });
     m_session->open(m_boat, phase);
 }
 
@@ -257,7 +257,7 @@ void CheckPage::showScan(const core::Scanned& scan, const QString& text) {
     const CheckRow* row = m_lists->rowOfSeen(QString::fromStdString(scan.code));
     const ScanWords words = wordsOf(scan, text, row);
     if (words.sound) m_sounds.play(*words.sound);
-    if (!words.said.isEmpty()) say(words.said, words.toLookAt);
+    if (!words.said.isEmpty()) say(inPrinted(words.said), words.toLookAt);
     if (scan.what == What::NewItem && row) m_lists->markChanged(row->key);
 }
 
@@ -394,6 +394,16 @@ void CheckPage::goToTrip() {
     m_stack->setCurrentWidget(m_trip);
     m_foot->showButtons(false);
     m_trip->begin(state.trip.value_or(proposed), m_session->moment().at);
+}
+
+QString CheckPage::itemOf(const std::string& tag) const {
+    if (!m_session || !m_session->state()) return {};
+    return QString::fromStdString(itemOfPrintedTag(m_session->state()->context.tags, tag));
+}
+
+QString CheckPage::inPrinted(const QString& sentence) const {
+    if (!m_session || !m_session->state()) return sentence;
+    return inPrintedTags(sentence, m_session->state()->context.tags);
 }
 
 void CheckPage::goToPeople() {

@@ -54,6 +54,8 @@ public:
     void goToPeople();
     void goToTrip(); ///< of a return
 
+    QString itemOf(const std::string& tag) const; ///< the code of the item that a printed tag names
+    QString inPrinted(const QString& sentence) const;
     void say(const QString& sentence, bool toLookAt = false);
 
 signals:

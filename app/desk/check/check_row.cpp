@@ -318,7 +318,15 @@ bool CheckRow::operator==(const CheckRow& other) const {
 }
 
 std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context) {
-    return Rows(answer, context).all();
+    return withPrintedTags(Rows(answer, context).all(), context.tags);
+}
+
+std::vector<CheckRow> withPrintedTags(std::vector<CheckRow> rows, const PrintedTags& tags) {
+    if (tags.empty()) return rows;
+    for (CheckRow& row : rows)
+        for (QString* words : {&row.title, &row.aside, &row.remark, &row.detail})
+            *words = inPrintedTags(std::move(*words), tags);
+    return rows;
 }
 
 } // namespace app

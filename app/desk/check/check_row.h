@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/common/printed_tags.h"
 #include "app/desk/look/marks.h"
 #include "core/check/boat_check.h"
 
@@ -46,10 +47,14 @@ struct CheckContext {
     std::vector<std::string> askWhom;       ///< return: who was aboard when the boat went out
     std::optional<core::Instant> launched;  ///< return: when the launch check was signed
     std::map<std::string, core::Item> worn; ///< by code: what a person of the answer wears
+    PrintedTags tags;
 };
 
 /// The four lists of a check, headings before rows, in the order in which a crew needs them.
 /// The name of a code's kit type is looked up in the answer's lines.
 std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context = {});
+
+/// Shows and says the tags that are on the things now. The rows' keys and codes stay the items'.
+std::vector<CheckRow> withPrintedTags(std::vector<CheckRow> rows, const PrintedTags& tags);
 
 } // namespace app

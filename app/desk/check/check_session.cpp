@@ -39,6 +39,7 @@ core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open
         state.people.push_back(std::move(person.person));
     if (auto log = club.logEntries(open.boat)) state.log = std::move(log).value();
     state.context.worn = wornIn(club, state.answer);
+    state.context.tags = club.replacedTags();
     if (open.phase == core::Phase::Return) state.trip = club.operationOf(open.check);
     return state;
 }

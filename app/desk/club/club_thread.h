@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/base/store_failure.h"
 #include "core/club.h"
 
 #include <QObject>
@@ -33,19 +34,28 @@ public:
                 std::function<void(core::Outcome)> then);
 
     /// Runs `job` on the club's thread, then `then` with what it returned, on the GUI thread; `then` is
-    /// dropped when `context` is gone by then. Only while a club is open.
+    /// dropped when `context` is gone by then. Only while a club is open. A job that throws has no answer:
+    /// `failed` tells why.
     template <class Job, class Then>
     void ask(QObject* context, Job job, Then then) {
         QMetaObject::invokeMethod(m_worker, [this, guard = QPointer<QObject>(context), job = std::move(job),
                                              then = std::move(then)]() mutable {
             if (!m_club) return;
-            auto answer = std::make_shared<std::invoke_result_t<Job, core::Club&>>(job(*m_club));
-            // The guard is looked at on the GUI thread only, where its object lives and dies.
-            QMetaObject::invokeMethod(this, [guard, answer, then = std::move(then)]() mutable {
-                if (guard) then(std::move(*answer));
-            });
+            try {
+                auto answer = std::make_shared<std::invoke_result_t<Job, core::Club&>>(job(*m_club));
+                // The guard is looked at on the GUI thread only, where its object lives and dies.
+                QMetaObject::invokeMethod(this, [guard, answer, then = std::move(then)]() mutable {
+                    if (guard) then(std::move(*answer));
+                });
+            } catch (const std::exception& thrown) {
+                QMetaObject::invokeMethod(this,
+                                          [this, error = core::errorOf(thrown)] { emit failed(error); });
+            }
         });
     }
+
+signals:
+    void failed(const core::Error& error); ///< the disk, or a record of the file
 
 private:
     void take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then);

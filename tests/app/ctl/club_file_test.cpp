@@ -88,6 +88,40 @@ TEST_P(ClubFile, ofANewerProgramIsRefusedAndStaysAsItIs) {
 
 INSTANTIATE_TEST_SUITE_P(Commands, ClubFile, testing::ValuesIn(commands()));
 
+class UnreadableFile : public SmallClub {
+protected:
+    void change(const char* sql) const {
+        sqlite3* database = nullptr;
+        ASSERT_EQ(sqlite3_open(m_file.c_str(), &database), SQLITE_OK);
+        EXPECT_EQ(sqlite3_exec(database, sql, nullptr, nullptr, nullptr), SQLITE_OK)
+            << sqlite3_errmsg(database);
+        EXPECT_EQ(sqlite3_close(database), SQLITE_OK);
+    }
+    void expectFailed(const std::vector<std::string>& words) const {
+        const Ran ran = run(words);
+        EXPECT_EQ(ran.exit, 3) << words.front();
+        EXPECT_TRUE(ran.out.empty()) << ran.out;
+        expectOneErrorLine(ran);
+    }
+};
+
+TEST_F(UnreadableFile, lacksATableAndEveryReaderSaysSoInOneLine) {
+    ASSERT_EQ(check(wholeKit(), {"--sign", "Ada Thorne"}).exit, 0);
+    for (const char* reader : {"boats", "missing", "due", "log", "make-ready", "replace", "lasting"})
+        EXPECT_LE(run({reader, "--today", today}).exit, 1) << reader;
+    change("DROP TABLE undone; DROP TABLE log_entry; DROP TABLE kit_type; DROP TABLE sign_off");
+    for (const char* reader : {"boats", "missing", "due", "log", "make-ready", "replace", "lasting"})
+        expectFailed({reader, "--today", today});
+}
+
+TEST_F(UnreadableFile, holdsASignatureThatIsNoJson) {
+    ASSERT_EQ(check(wholeKit(), {"--sign", "Ada Thorne", "--at", "2026-03-14T07:00:00Z"}).exit, 0);
+    const std::vector<std::string> aboard{"aboard", "--boat", "Teal", "--on", "2026-03-14T08:00:00Z"};
+    EXPECT_EQ(run(aboard).exit, 0);
+    change("UPDATE sign_off SET answer = '{'");
+    expectFailed(aboard);
+}
+
 using LockedFile = SmallClub;
 
 TEST_F(LockedFile, failsAWriterWithExitThreeAndNothingIsRecorded) {

@@ -4,6 +4,7 @@ namespace small_club {
 namespace {
 
 using testing::HasSubstr;
+using testing::Not;
 
 /// The club with two paddles in the shed.
 class Shed : public SmallClub {
@@ -201,6 +202,92 @@ TEST_F(Kit, withANewTagKeepsItsPlace) {
     EXPECT_EQ(check(codes).exit, 1);
     codes.push_back(told["tag"]);
     EXPECT_EQ(check(codes).exit, 0);
+}
+
+TEST_F(Kit, withANewTagIsNamedByWhatIsPrintedOnIt) {
+    const auto inWords = [](const std::string& code) {
+        return code.substr(0, 4) + ' ' + code.substr(4, 4) + ' ' + code.substr(8);
+    };
+    const auto say = [&](const std::vector<std::string>& codes) {
+        return run({"check", "--boat", "Teal", "--phase", "launch", "--driver", "Ada Thorne", "--crew",
+                    "Bo Lind", "--codes", "-", "--today", today},
+                   lines(codes))
+            .out;
+    };
+    EXPECT_THAT(say(wholeKit()), HasSubstr(inWords(knife)));
+    const std::string tag = Json::parse(run({"retag", knife, "--json"}).out)["tag"];
+    auto codes = without(wholeKit(), knife);
+    codes.push_back(tag);
+    const std::string said = say(codes);
+    EXPECT_THAT(said, HasSubstr(inWords(tag)));
+    EXPECT_THAT(said, Not(HasSubstr(inWords(knife))));
+    // A document names the item as the register does, for ever.
+    const std::string document = check(codes).out;
+    EXPECT_THAT(document, HasSubstr(knife));
+    EXPECT_THAT(document, Not(HasSubstr(tag)));
+}
+
+TEST_F(Kit, thatIsWrittenOffGetsNoNewTag) {
+    EXPECT_EQ(run({"retag", knife}).exit, 0);
+    ASSERT_EQ(run({"write-off", knife, "--why", "worn", "--today", today}).exit, 0);
+    const std::string before = content();
+    const Ran ran = run({"retag", knife});
+    EXPECT_EQ(ran.exit, 2);
+    expectOneErrorLine(ran);
+    EXPECT_EQ(content(), before);
+}
+
+TEST_F(Kit, arrivesWithDaysThatCanBe) {
+    const auto receive = [&](std::vector<std::string> days) {
+        std::vector<std::string> words{"receive", "--kit-type", "paddle", "--place",
+                                       "shed",    "--today",    today};
+        words.insert(words.end(), days.begin(), days.end());
+        return run(words);
+    };
+    const std::string before = content();
+    for (const auto& days :
+         std::vector<std::vector<std::string>>{{"--made", "2026-04"},
+                                               {"--made", "2027"},
+                                               {"--first-use", "2026-03-15"},
+                                               {"--made", "2026-02-02", "--first-use", "2026-02-01"}}) {
+        const Ran ran = receive(days);
+        EXPECT_EQ(ran.exit, 2) << days[1];
+        expectOneErrorLine(ran);
+    }
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(receive({"--made", "2026-03"}).exit, 0) << "it may be of this month";
+    EXPECT_EQ(receive({"--made", "2026", "--first-use", "2026-03-14"}).exit, 0);
+    EXPECT_EQ(receive({"--made", "2026-02-02", "--first-use", "2026-02"}).exit, 0) << "within that month";
+    EXPECT_EQ(receive({"--stamped", "2030-01"}).exit, 0);
+}
+
+TEST_F(Kit, aBatchThatNamesOneSerialTwiceIsRefused) {
+    const std::string one = "0109521101530001"
+                            "21A1",
+                      other = "0109521101530001"
+                              "21A2";
+    const std::string before = content();
+    const std::vector<std::string> words{"receive", "--kit-type", "paddle", "--place",
+                                         "shed",    "--labels",   "-"};
+    const Ran ran = run(words, lines({one, other, one}));
+    EXPECT_EQ(ran.exit, 2);
+    expectOneErrorLine(ran);
+    EXPECT_THAT(ran.err, HasSubstr("serial A1 stands twice"));
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(run(words, lines({one, other})).exit, 0);
+}
+
+TEST_F(Kit, blanksAreNobody) {
+    const std::string before = content();
+    for (const char* blanks : {"", "  "}) {
+        const Ran ran = run({"write-off", knife, "--why", "worn", "--by", blanks});
+        EXPECT_EQ(ran.exit, 2);
+        expectOneErrorLine(ran);
+    }
+    expectOneErrorLine(run({"missing", "--event", ""}));
+    expectOneErrorLine(run({"replace", "--out", ""}));
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(run({"write-off", knife, "--why", "worn", "--by", "Bo Lind"}).exit, 0);
 }
 
 TEST_F(Kit, isWrittenOffAndReleased) {

@@ -1,6 +1,11 @@
 #include "tests/app/desk/desk_story.h"
 
+#include "app/common/words.h"
+#include "app/desk/check/check_lists.h"
+#include "app/desk/welcome_page.h"
+
 #include <algorithm>
+#include <sqlite3.h>
 
 using support::DeskStory;
 
@@ -269,4 +274,54 @@ TEST_F(LaunchStory, returnOfWhatWentOutLeavesTheBoatRescueReady) {
     settle();
     closeWindow();
     EXPECT_EQ(storedCondition("Grebe").kind, core::BoatCondition::Kind::RescueReady);
+}
+
+TEST_F(LaunchStory, aThingWithANewTagIsNamedByTheTagThatIsOnIt) {
+    const std::string tube = "KMC20GKEK9"; // Grebe's rescue tube
+    std::string tag;
+    {
+        auto club = core::Club::open(file());
+        ASSERT_TRUE(club);
+        const auto replaced = club->replaceTag(tube, "Petra Lund", moment());
+        ASSERT_TRUE(replaced);
+        tag = *replaced;
+    }
+    openWindow();
+    openBoat("Grebe");
+    typeCode(QString::fromStdString(tag));
+    EXPECT_TRUE(said().contains(app::codeInWords(tag))) << said().toStdString();
+    EXPECT_FALSE(said().contains(app::codeInWords(tube)));
+    const auto& rows = window().checkPage().findChild<app::CheckLists*>()->rows();
+    const auto row = std::find_if(rows.begin(), rows.end(), [&](const app::CheckRow& each) {
+        return each.code == QString::fromStdString(tube);
+    });
+    ASSERT_NE(row, rows.end());
+    EXPECT_EQ(row->aside, app::codeInWords(tag));
+    EXPECT_EQ(row->mark, app::Mark::Found);
+    typeCode(QString::fromStdString(tube)); // the old one, found in a pocket
+    EXPECT_FALSE(said().contains("seen before")) << said().toStdString();
+}
+
+TEST_F(LaunchStory, aFileThatCannotBeReadAnyMoreIsLeftAndSaysSo) {
+    openWindow();
+    openBoat("Grebe");
+    typeCode("KMC20GKEK9");
+    sqlite3* database = nullptr;
+    ASSERT_EQ(sqlite3_open(file().c_str(), &database), SQLITE_OK);
+    ASSERT_EQ(sqlite3_exec(database, "ALTER TABLE kit_type RENAME TO lost", nullptr, nullptr, nullptr),
+              SQLITE_OK);
+    type("KFC3K7GM79");
+    press(Qt::Key_Return);
+    const auto* welcome = window().findChild<app::WelcomePage*>();
+    ASSERT_TRUE(support::waitFor([&] { return welcome->isVisible(); }));
+    EXPECT_FALSE(child<QLabel>("welcomeSaidLabel")->text().isEmpty());
+    // Put right, it is opened again, and both scans are there.
+    ASSERT_EQ(sqlite3_exec(database, "ALTER TABLE lost RENAME TO kit_type", nullptr, nullptr, nullptr),
+              SQLITE_OK);
+    ASSERT_EQ(sqlite3_close(database), SQLITE_OK);
+    const int shown = boardsShown();
+    window().openClub(file());
+    waitForBoard(shown);
+    openBoat("Grebe");
+    EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
 }

@@ -131,6 +131,15 @@ TEST(WornKit, saysWhoIsLeftWithoutWhenNothingFits) {
     EXPECT_EQ(answer.outcome, CheckOutcome::Incomplete);
 }
 
+TEST(WornKit, saysSoOfWhoIsNamedFirstToo) {
+    auto check = twoJackets("M", "M");
+    check.name("Ada", 120);
+    check.name("Ben", 70);
+    const auto answer = check.answer();
+    EXPECT_THAT(briefOf(answer), ElementsAre("stop no-fit jacket", "remark extra jacket K2"));
+    EXPECT_THAT(answer.findings[0].people, ElementsAre("Ada"));
+}
+
 TEST(WornKit, isOfTheWrongSizeWhenItFitsNobodyNamed) {
     auto check = twoJackets("M", "S");
     check.name("Ada", 70);

@@ -164,9 +164,18 @@ TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
     EXPECT_TRUE(hasFinding(*small.club.answer(elsewhere, small.now.today), FindingKind::WasMissing));
     EXPECT_TRUE(small.club.missingItems().empty());
     EXPECT_EQ(small.club.item("KGFB6J8WF9")->state, core::ItemState::Serviceable);
+    const auto whyPetrel = [&] {
+        for (const core::BoatCondition& boat : small.club.boatConditions(small.now.today))
+            if (boat.boat == "Petrel") return boat.reasons.at(0);
+        return core::NotReadyReason{};
+    };
+    const core::NotReadyReason found = whyPetrel();
+    EXPECT_EQ(found.kind, core::NotReadyReason::Kind::SeenElsewhere) << "nobody need search it any more";
+    EXPECT_EQ(found.elsewhere, "Tern");
     ASSERT_TRUE(
         small.club.undoSightingOf(elsewhere, "KGFB6J8WF9", small.now)); // it was a wrong scan: still missing
     EXPECT_EQ(small.club.missingItems().size(), 1U);
+    EXPECT_EQ(whyPetrel().kind, core::NotReadyReason::Kind::Finding);
 }
 
 TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {

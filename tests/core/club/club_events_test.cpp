@@ -142,4 +142,34 @@ TEST(Evidence, tellsWhatWasAboardAtAnInstant) {
     EXPECT_FALSE(small.club.evidence("Gull", small.now.at));
 }
 
+TEST(Evidence, namesTheRuleThatWasPassedNotTheNextDayOfAnother) {
+    TwoBoats small;
+    small.import("life_rules.csv", "kit_type,rule,kind,n,severity\nknife,replace,from_made,120,stop\n"
+                                   "knife,sharpen,every_uses,2,remark\n");
+    small.import("items.csv", "code,made\nKGFB6J8WF9,2024-01-01\n");
+    small.import("use.csv", "code,day,launches\nKGFB6J8WF9,2026-03-01,2\n");
+    small.check("Petrel", Phase::Launch, {"KGFB6J8WF9", "K80NSC1FX4"}, "2026-03-14T08:00:00Z");
+    const auto evidence = *small.club.evidence("Petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
+    ASSERT_THAT(evidence.aboard, SizeIs(2));
+    const core::AboardItem& knife = evidence.aboard[0];
+    EXPECT_EQ(knife.inDate, std::optional(false));
+    EXPECT_EQ(knife.due, core::CalendarDay::parse("2034-01-01"));
+    ASSERT_TRUE(knife.passed);
+    EXPECT_EQ(knife.passed->rule.rule, "sharpen");
+    EXPECT_FALSE(knife.passed->due) << "it has no day";
+    EXPECT_FALSE(evidence.aboard[1].passed);
+}
+
+TEST(Evidence, namesTheTagThatIsOnAThingNow) {
+    TwoBoats small;
+    small.check("Petrel", Phase::Launch, {"KGFB6J8WF9", "K80NSC1FX4"}, "2026-03-14T08:00:00Z");
+    const auto tag = small.club.replaceTag("KGFB6J8WF9", "Odalys Finch", small.now);
+    ASSERT_TRUE(tag);
+    const auto evidence = *small.club.evidence("Petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
+    ASSERT_THAT(evidence.aboard, SizeIs(2));
+    EXPECT_EQ(evidence.aboard[0].code, "KGFB6J8WF9");
+    EXPECT_EQ(evidence.aboard[0].tag, *tag);
+    EXPECT_EQ(evidence.aboard[1].tag, "K80NSC1FX4");
+}
+
 } // namespace

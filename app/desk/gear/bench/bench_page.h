@@ -1,8 +1,8 @@
 #pragma once
 
+#include "app/common/printed_tags.h"
 #include "app/desk/gear/bench/bench_round.h"
 #include "app/desk/gear/office/gear_pages.h"
-#include "app/desk/gear/shared/printed_tags.h"
 
 #include <QWidget>
 

@@ -30,6 +30,7 @@ struct DuePage::Read {
     DueFilter filter; ///< of the calendar
     int month = 0;
     std::vector<CheckRow> lines; ///< of that month
+    PrintedTags tags;
 };
 
 DuePage::DuePage(GearTools tools, QWidget* parent)
@@ -102,13 +103,15 @@ void DuePage::refresh() {
     m_tools.club.ask(
         this,
         [today = m_today, filter = filter(), month = m_chart->month()](core::Club& club) {
-            Read read{club.dueList(today, daysOfDueMonths(today)), {}, {}, filter, month, {}};
+            Read read{
+                club.dueList(today, daysOfDueMonths(today)), {}, {}, filter, month, {}, club.replacedTags()};
             std::set<std::string> kitTypes;
             for (const core::DueRow& row : read.rows)
                 kitTypes.insert(row.kitType);
             read.kitTypes = texts({kitTypes.begin(), kitTypes.end()});
             read.calendar = dueCalendarOf(read.rows, filter, today);
-            read.lines = linesOf(read.calendar.months[static_cast<std::size_t>(month)]);
+            read.lines =
+                withPrintedTags(linesOf(read.calendar.months[static_cast<std::size_t>(month)]), read.tags);
             return read;
         },
         [this](Read read) { take(std::move(read)); });
@@ -117,6 +120,7 @@ void DuePage::refresh() {
 void DuePage::take(Read read) {
     m_rows = std::move(read.rows);
     m_calendar = std::move(read.calendar);
+    m_tags = std::move(read.tags);
     fillBox(*m_kitTypes, tr("all kit"), read.kitTypes);
     fillSizes();
     if (filter() == read.filter && m_chart->month() == read.month) {
@@ -165,7 +169,8 @@ void DuePage::showNumbers() {
 
 void DuePage::showMonth(int month) {
     if (month < 0 || month >= static_cast<int>(m_calendar.months.size())) return;
-    showLines(month, linesOf(m_calendar.months[static_cast<std::size_t>(month)]));
+    const auto& chosen = m_calendar.months[static_cast<std::size_t>(month)];
+    showLines(month, withPrintedTags(linesOf(chosen), m_tags));
 }
 
 void DuePage::showLines(int month, const std::vector<CheckRow>& lines) {

@@ -135,10 +135,12 @@ void LogPage::refresh() {
         this,
         [](core::Club& club) {
             Read read;
+            const PrintedTags tags = club.replacedTags();
             if (const auto entries = club.logEntries())
                 for (const core::LogEntry& entry : *entries) {
                     const auto item = entry.code.empty() ? std::nullopt : club.item(entry.code);
-                    read.log.push_back({entry, item ? item->kitType : std::string()});
+                    read.log.push_back(
+                        {entry, item ? item->kitType : std::string(), printedTag(tags, entry.code)});
                 }
             for (const core::Boat& boat : club.boats())
                 read.boats << QString::fromStdString(boat.boat);

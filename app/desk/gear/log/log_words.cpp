@@ -41,7 +41,7 @@ CheckRow lineOf(const LoggedEntry& logged) {
 
 QString aboutInWords(const LoggedEntry& logged) {
     if (!logged.entry.boat.empty()) return text(logged.entry.boat);
-    return QStringLiteral("%1 %2").arg(text(logged.kitType), codeInWords(logged.entry.code));
+    return QStringLiteral("%1 %2").arg(text(logged.kitType), codeInWords(logged.tag));
 }
 
 QString summaryOf(const std::vector<LoggedEntry>& log) {

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "app/common/printed_tags.h"
 #include "app/desk/check/check_row.h"
-#include "app/desk/gear/shared/printed_tags.h"
 #include "core/search/event_tally.h"
 
 #include <QString>

@@ -98,8 +98,9 @@ std::vector<CheckRow> linesOf(const std::vector<core::BoatPlan>& boats) {
     return rows;
 }
 
-void MoveList::setPlan(const core::MakeReadyPlan& plan) {
+void MoveList::setPlan(const core::MakeReadyPlan& plan, PrintedTags tags) {
     m_plan = plan;
+    m_tags = std::move(tags);
     m_done.clear();
 }
 
@@ -147,7 +148,7 @@ std::vector<CheckRow> MoveList::lines() const {
                                     text(trip->kitType), inPlaceOf, text(trip->code)));
         }
     }
-    return rows;
+    return withPrintedTags(std::move(rows), m_tags);
 }
 
 } // namespace app

@@ -139,15 +139,15 @@ void ReadyPage::makePlan() {
     m_tools.club.ask(
         this,
         [question, today = m_tools.time().today](core::Club& club) {
-            return club.makeReady(question, today);
+            return std::pair(club.makeReady(question, today), club.replacedTags());
         },
-        [this](const core::Result<core::MakeReadyPlan>& plan) { take(plan); });
+        [this](const auto& read) { take(read.first, read.second); });
 }
 
-void ReadyPage::take(const core::Result<core::MakeReadyPlan>& plan) {
+void ReadyPage::take(const core::Result<core::MakeReadyPlan>& plan, const PrintedTags& tags) {
     m_planButton->setEnabled(true);
     m_progress->setVisible(false);
-    m_moves.setPlan(plan ? *plan : core::MakeReadyPlan());
+    m_moves.setPlan(plan ? *plan : core::MakeReadyPlan(), tags);
     m_answer->setText(plan ? answerInWords(*plan) : withCapital(errorLine(plan.error())) + QLatin1Char('.'));
     m_goals->setText(plan ? goalsInWords(*plan) : QString());
     m_boats->setRows(plan ? linesOf(plan->boats) : std::vector<CheckRow>());
@@ -182,7 +182,7 @@ void ReadyPage::takeCode(const QString& typed) {
 }
 
 void ReadyPage::tick(const QString& code) {
-    const QString shown = codeInWords(code.toStdString());
+    const QString shown = codeInWords(printedTag(m_moves.tags(), code.toStdString()));
     switch (m_moves.tick(code)) {
     case MoveList::Ticked::Now:
         showMoves();

@@ -45,7 +45,7 @@ private:
     void build();
     void connectParts();
     void offerPlaces();
-    void take(const core::Result<core::MakeReadyPlan>& plan);
+    void take(const core::Result<core::MakeReadyPlan>& plan, const PrintedTags& tags);
     void tick(const QString& code);
     void showMoves();
     void showCamera(bool camera);

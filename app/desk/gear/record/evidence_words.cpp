@@ -36,6 +36,8 @@ QString answerOf(const core::Evidence& evidence, core::CalendarDay today) {
 
 QStringList moreOf(const core::Evidence& evidence, core::CalendarDay today) {
     QStringList lines;
+    if (evidence.on.localDay() > today)
+        lines << EvidenceWordsText::tr("That is still to come: this is what the record says up to now.");
     if (!evidence.launch) return lines;
     if (!evidence.people.empty())
         lines << EvidenceWordsText::tr("People aboard: %1.").arg(listed(evidence.people));
@@ -50,10 +52,11 @@ QStringList moreOf(const core::Evidence& evidence, core::CalendarDay today) {
 
 QString dateInWords(const core::AboardItem& item) {
     if (!item.inDate) return EvidenceWordsText::tr("undated by the rules of that day");
+    if (item.passed)
+        return EvidenceWordsText::tr("out of date by the rules of that day: %1")
+            .arg(passedInWords(*item.passed));
+    if (!*item.inDate) return EvidenceWordsText::tr("out of date by the rules of that day");
     const QString due = item.due ? inWords(*item.due) : QString();
-    if (!*item.inDate)
-        return due.isEmpty() ? EvidenceWordsText::tr("out of date by the rules of that day")
-                             : EvidenceWordsText::tr("out of date by the rules of that day: %1").arg(due);
     return due.isEmpty() ? EvidenceWordsText::tr("no date to pass")
                          : EvidenceWordsText::tr("in date until %1").arg(due);
 }
@@ -72,6 +75,7 @@ CheckRow rowOf(const core::AboardItem& item, core::CalendarDay today) {
     if (!item.wornBy.empty()) parts << EvidenceWordsText::tr("worn by %1").arg(text(item.wornBy));
     if (item.seenAt)
         parts << EvidenceWordsText::tr("seen %1 %2").arg(inWords(*item.seenAt, today), meansOf(item.seenBy));
+    if (item.tag != item.code) parts << EvidenceWordsText::tr("its tag is now %1").arg(codeInWords(item.tag));
     const bool isInDate = item.inDate.value_or(false);
     const Mark mark = !isInDate ? Mark::Look : item.counted ? Mark::Found : Mark::NotAsked;
     const QString name = item.kitType.empty() ? EvidenceWordsText::tr("a tag that the register did not know")

@@ -247,7 +247,7 @@ void ReplacePage::showRow(const QString& key) {
     QStringList words{
         tr("%1: %2 in stock, %3 wanted").arg(kitInWords(*row)).arg(row->stock).arg(row->wanted)};
     if (row->runsShort()) words << shortInWords(*row, m_plan->today) << quantityInWords(*row);
-    words << orderInWords(*row, *m_plan);
+    words << orderInWords(*row, *m_plan) << tr("chance of being short %1").arg(chancesInWords(*row, *m_plan));
     m_chosen->setText(withCapital(words.join(tr("; "))) + QLatin1Char('.'));
     m_stock->setRow(*row, *m_plan);
     showLife(*row);

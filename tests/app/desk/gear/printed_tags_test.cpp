@@ -1,7 +1,7 @@
 #include "tests/app/desk/gear/gear_story.h"
 
+#include "app/common/printed_tags.h"
 #include "app/common/words.h"
-#include "app/desk/gear/shared/printed_tags.h"
 
 using support::GearStory;
 
