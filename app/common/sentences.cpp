@@ -1,5 +1,6 @@
 #include "app/common/sentences.h"
 
+#include "app/common/error_words.h"
 #include "app/common/text.h"
 #include "app/common/words.h"
 #include "scanner/file_fault.h"
@@ -274,9 +275,9 @@ QString damagedByTag() {
 }
 
 QString errorLine(const core::Error& error) {
-    QString line = text(error.what);
+    QString line = coreInWords(error.what);
     if (!error.where.empty()) line += QStringLiteral(" (%1)").arg(text(error.where));
-    if (!error.mend.empty()) line += QStringLiteral("; ") + text(error.mend);
+    if (!error.mend.empty()) line += QStringLiteral("; ") + coreInWords(error.mend);
     return line.replace(QLatin1Char('\n'), QLatin1Char(' '));
 }
 

@@ -44,7 +44,8 @@ QString nameInWords(core::ItemState state);
 /// The log text of what the "damaged" control tag withdrew.
 QString damagedByTag();
 
-/// One line for the error channel: what (where); what to do. No full stop.
+/// One line for the error channel: what (where); what to do. No full stop. What core says in English is said
+/// in the language of the window.
 QString errorLine(const core::Error& error);
 core::Error fileErrorOf(const std::string& path, const scanner::FileError& error);
 

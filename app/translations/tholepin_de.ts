@@ -425,6 +425,953 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Errors</name>
+    <message>
+        <source>there is no boat &apos;%1&apos; in this club</source>
+        <translation>das Boot „%1“ gibt es in diesem Verein nicht</translation>
+    </message>
+    <message>
+        <source>import boats first</source>
+        <translation>erst Boote einlesen</translation>
+    </message>
+    <message>
+        <source>the club&apos;s boats are: %1</source>
+        <translation>die Boote des Vereins sind: %1</translation>
+    </message>
+    <message>
+        <source>there is no class of boat &apos;%1&apos; in this club</source>
+        <translation>die Bootsklasse „%1“ gibt es in diesem Verein nicht</translation>
+    </message>
+    <message>
+        <source>name a class as it stands in boats.csv</source>
+        <translation>eine Klasse nennen, wie sie in boats.csv steht</translation>
+    </message>
+    <message>
+        <source>there is no place &apos;%1&apos; in this club</source>
+        <translation>den Ort „%1“ gibt es in diesem Verein nicht</translation>
+    </message>
+    <message>
+        <source>import places first</source>
+        <translation>erst Orte einlesen</translation>
+    </message>
+    <message>
+        <source>the club&apos;s places are: %1</source>
+        <translation>die Orte des Vereins sind: %1</translation>
+    </message>
+    <message>
+        <source>name a place as it stands in places.csv</source>
+        <translation>einen Ort nennen, wie er in places.csv steht</translation>
+    </message>
+    <message>
+        <source>there is no &apos;%1&apos; among the club&apos;s people</source>
+        <translation>„%1“ gehört nicht zu den Leuten des Vereins</translation>
+    </message>
+    <message>
+        <source>give a name as it stands in people.csv</source>
+        <translation>einen Namen angeben, wie er in people.csv steht</translation>
+    </message>
+    <message>
+        <source>name a person as people.csv has them</source>
+        <translation>eine Person so nennen, wie sie in people.csv steht</translation>
+    </message>
+    <message>
+        <source>there is no kit type &apos;%1&apos; in this club</source>
+        <translation>die Art „%1“ gibt es in diesem Verein nicht</translation>
+    </message>
+    <message>
+        <source>name a kit type as it stands in kit_types.csv</source>
+        <translation>eine Art nennen, wie sie in kit_types.csv steht</translation>
+    </message>
+    <message>
+        <source>%1 has no size &apos;%2&apos;</source>
+        <translation>%1 gibt es nicht in Größe „%2“</translation>
+    </message>
+    <message>
+        <source>name a size as it stands in sizes.csv</source>
+        <translation>eine Größe nennen, wie sie in sizes.csv steht</translation>
+    </message>
+    <message>
+        <source>no item of this club has the tag %1</source>
+        <translation>kein Stück dieses Vereins hat den Code %1</translation>
+    </message>
+    <message>
+        <source>give a tag code of the register</source>
+        <translation>einen Code aus dem Verzeichnis angeben</translation>
+    </message>
+    <message>
+        <source>no item, boat or person of this club has the tag %1</source>
+        <translation>kein Stück, kein Boot und keine Person dieses Vereins hat den Code %1</translation>
+    </message>
+    <message>
+        <source>look the code up in the register</source>
+        <translation>den Code im Verzeichnis nachschlagen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no tag code, boat or person of this club</source>
+        <translation>„%1“ ist kein Code, kein Boot und keine Person dieses Vereins</translation>
+    </message>
+    <message>
+        <source>give a tag code, a boat&apos;s name or a person&apos;s name as the register has it</source>
+        <translation>einen Code, ein Boot oder eine Person so angeben, wie es im Verzeichnis steht</translation>
+    </message>
+    <message>
+        <source>there is no check %1</source>
+        <translation>den Check %1 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>open a check of a boat first</source>
+        <translation>erst einen Check eines Boots öffnen</translation>
+    </message>
+    <message>
+        <source>this check is signed</source>
+        <translation>dieser Check ist schon unterschrieben</translation>
+    </message>
+    <message>
+        <source>open a new check of the boat</source>
+        <translation>einen neuen Check des Boots öffnen</translation>
+    </message>
+    <message>
+        <source>nothing was seen yet in this check</source>
+        <translation>in diesem Check wurde noch nichts gesehen</translation>
+    </message>
+    <message>
+        <source>%1 was not seen in this check</source>
+        <translation>%1 wurde in diesem Check nicht gesehen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no point of %2 at the %3</source>
+        <translation>„%1“ ist kein Prüfpunkt von %2 (%3)</translation>
+    </message>
+    <message>
+        <source>launch</source>
+        <translation>Auslaufen</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Rückkehr</translation>
+    </message>
+    <message>
+        <source>stocktake</source>
+        <translation>Inventur</translation>
+    </message>
+    <message>
+        <source>name a point as it stands in points.csv</source>
+        <translation>einen Prüfpunkt nennen, wie er in points.csv steht</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is looked at, not measured</source>
+        <translation>„%1“ wird angesehen, nicht gemessen</translation>
+    </message>
+    <message>
+        <source>give `done`</source>
+        <translation>`done` angeben</translation>
+    </message>
+    <message>
+        <source>the kit is incomplete</source>
+        <translation>die Ausrüstung ist unvollständig</translation>
+    </message>
+    <message>
+        <source>give the reason of an urgent launch</source>
+        <translation>den Grund für das dringende Auslaufen angeben</translation>
+    </message>
+    <message>
+        <source>no tag of this club was read in this stocktake</source>
+        <translation>in dieser Inventur wurde kein Code dieses Vereins gelesen</translation>
+    </message>
+    <message>
+        <source>look whether the scanner works, and scan what is there</source>
+        <translation>nachsehen, ob der Scanner geht, und scannen, was da ist</translation>
+    </message>
+    <message>
+        <source>an event has a name</source>
+        <translation>ein Einsatz hat einen Namen</translation>
+    </message>
+    <message>
+        <source>name the patrol or training day</source>
+        <translation>die Wache oder den Übungstag nennen</translation>
+    </message>
+    <message>
+        <source>no check was filed under &apos;%1&apos;</source>
+        <translation>unter „%1“ ist kein Check abgelegt</translation>
+    </message>
+    <message>
+        <source>give the name that checks were filed under with --event, or a day</source>
+        <translation>den Namen angeben, unter dem Checks abgelegt sind, oder einen Tag</translation>
+    </message>
+    <message>
+        <source>hours run are from 0 to 10000</source>
+        <translation>Motorstunden sind 0 bis 10000</translation>
+    </message>
+    <message>
+        <source>read the hour counter again</source>
+        <translation>den Stundenzähler noch einmal ablesen</translation>
+    </message>
+    <message>
+        <source>launches are from 1 to 1000</source>
+        <translation>Wasserungen sind 1 bis 1000</translation>
+    </message>
+    <message>
+        <source>count them again</source>
+        <translation>noch einmal zählen</translation>
+    </message>
+    <message>
+        <source>the boat was back before it left</source>
+        <translation>das Boot war zurück, bevor es auslief</translation>
+    </message>
+    <message>
+        <source>look at the two times</source>
+        <translation>die beiden Zeiten prüfen</translation>
+    </message>
+    <message>
+        <source>kit has its home on a boat or at a place, not both</source>
+        <translation>Ausrüstung gehört auf ein Boot oder an einen Ort, nicht beides</translation>
+    </message>
+    <message>
+        <source>give one of the two</source>
+        <translation>eins von beiden angeben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no day</source>
+        <translation>„%1“ ist kein Tag</translation>
+    </message>
+    <message>
+        <source>write it like 2026-03-14, 2026-03 or 2026</source>
+        <translation>so schreiben wie 2026-03-14, 2026-03 oder 2026</translation>
+    </message>
+    <message>
+        <source>from 1 to 1000 items are registered at once</source>
+        <translation>auf einmal werden 1 bis 1000 Stück aufgenommen</translation>
+    </message>
+    <message>
+        <source>give another number</source>
+        <translation>eine andere Zahl angeben</translation>
+    </message>
+    <message>
+        <source>the label %1 has no serial number, so it names no single item</source>
+        <translation>das Etikett %1 hat keine Seriennummer und benennt deshalb kein einzelnes Stück</translation>
+    </message>
+    <message>
+        <source>register it by number instead</source>
+        <translation>stattdessen nach Anzahl aufnehmen</translation>
+    </message>
+    <message>
+        <source>serial %1 is registered already as %2</source>
+        <translation>Seriennummer %1 ist schon aufgenommen als %2</translation>
+    </message>
+    <message>
+        <source>take it out of the list</source>
+        <translation>aus der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no reason</source>
+        <translation>„%1“ ist kein Grund</translation>
+    </message>
+    <message>
+        <source>say lost, damaged, worn or expired</source>
+        <translation>verloren, beschädigt, verschlissen oder abgelaufen sagen</translation>
+    </message>
+    <message>
+        <source>it is written off already</source>
+        <translation>es ist schon ausgemustert</translation>
+    </message>
+    <message>
+        <source>only an unserviceable item is released</source>
+        <translation>freigegeben wird nur, was gesperrt ist</translation>
+    </message>
+    <message>
+        <source>a manifest asks for no less than nothing</source>
+        <translation>eine Packliste verlangt nicht weniger als nichts</translation>
+    </message>
+    <message>
+        <source>write 0 or more</source>
+        <translation>0 oder mehr schreiben</translation>
+    </message>
+    <message>
+        <source>the line of %1 was changed meanwhile</source>
+        <translation>die Zeile für %1 wurde inzwischen geändert</translation>
+    </message>
+    <message>
+        <source>look at it again, then write it</source>
+        <translation>noch einmal ansehen, dann eintragen</translation>
+    </message>
+    <message>
+        <source>correct the line</source>
+        <translation>die Zeile berichtigen</translation>
+    </message>
+    <message>
+        <source>a log entry says nothing</source>
+        <translation>der Eintrag sagt nichts</translation>
+    </message>
+    <message>
+        <source>write what was seen</source>
+        <translation>schreiben, was gesehen wurde</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no boat and no item of this club</source>
+        <translation>„%1“ ist kein Boot und kein Stück dieses Vereins</translation>
+    </message>
+    <message>
+        <source>give a boat&apos;s name or a tag code</source>
+        <translation>ein Boot oder einen Code angeben</translation>
+    </message>
+    <message>
+        <source>this log entry was closed on %1</source>
+        <translation>dieser Eintrag wurde am %1 erledigt</translation>
+    </message>
+    <message>
+        <source>write a new entry</source>
+        <translation>einen neuen Eintrag schreiben</translation>
+    </message>
+    <message>
+        <source>there is no log entry %1</source>
+        <translation>den Eintrag %1 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>give the id that `log` shows</source>
+        <translation>die Kennung angeben, die `log` zeigt</translation>
+    </message>
+    <message>
+        <source>%1 is after today, %2</source>
+        <translation>%1 liegt nach heute, %2</translation>
+    </message>
+    <message>
+        <source>give the day on which it was done</source>
+        <translation>den Tag angeben, an dem es getan wurde</translation>
+    </message>
+    <message>
+        <source>no kit type of this club has a rule &apos;%1&apos;</source>
+        <translation>keine Art dieses Vereins hat eine Regel „%1“</translation>
+    </message>
+    <message>
+        <source>name a rule as it stands in life_rules.csv</source>
+        <translation>eine Regel nennen, wie sie in life_rules.csv steht</translation>
+    </message>
+    <message>
+        <source>a horizon of %1 months is none</source>
+        <translation>%1 Monate voraus geht nicht</translation>
+    </message>
+    <message>
+        <source>give 1 to 1200</source>
+        <translation>1 bis 1200 angeben</translation>
+    </message>
+    <message>
+        <source>%1 is no confidence</source>
+        <translation>%1 ist keine Sicherheit</translation>
+    </message>
+    <message>
+        <source>give a number above 0 and below 1, like 0.95</source>
+        <translation>eine Zahl über 0 und unter 1 angeben, etwa 0,95</translation>
+    </message>
+    <message>
+        <source>a cover of %1 months is none</source>
+        <translation>für %1 Monate bestellen geht nicht</translation>
+    </message>
+    <message>
+        <source>give 0 to 1200</source>
+        <translation>0 bis 1200 angeben</translation>
+    </message>
+    <message>
+        <source>a margin of %1 days is none</source>
+        <translation>%1 Tage Reserve geht nicht</translation>
+    </message>
+    <message>
+        <source>give 0 to 3650</source>
+        <translation>0 bis 3650 angeben</translation>
+    </message>
+    <message>
+        <source>losses and item-years believed beforehand are more than 0</source>
+        <translation>vorab angenommene Verluste und Stückjahre sind mehr als 0</translation>
+    </message>
+    <message>
+        <source>give both, like 0.5 in 10</source>
+        <translation>beide angeben, etwa 0,5 in 10</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has %2 characters where a tag code has %3</source>
+        <translation>„%1“ hat %2 Zeichen, ein Code hat %3</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; does not begin with K, B, P, C or S</source>
+        <translation>„%1“ beginnt nicht mit K, B, P, C oder S</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; holds a character that no tag code has</source>
+        <translation>in „%1“ ist ein Zeichen, das in keinem Code vorkommt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; fails its check character</source>
+        <translation>„%1“ passt nicht zu seinem Prüfzeichen</translation>
+    </message>
+    <message>
+        <source>type the ten characters under the tag</source>
+        <translation>die zehn Zeichen unter dem Etikett tippen</translation>
+    </message>
+    <message>
+        <source>two neighbouring characters may be exchanged: is it %1?</source>
+        <translation>zwei Nachbarzeichen sind vielleicht vertauscht, gemeint war dann %1</translation>
+    </message>
+    <message>
+        <source>one character is probably wrong: compare it with the ten characters under the tag</source>
+        <translation>wahrscheinlich ist ein Zeichen falsch: mit den zehn Zeichen unter dem Etikett vergleichen</translation>
+    </message>
+    <message>
+        <source>compare the text beneath the maker&apos;s symbol, or type the tag code</source>
+        <translation>mit dem Text unter dem Symbol des Herstellers vergleichen oder den Code tippen</translation>
+    </message>
+    <message>
+        <source>the label holds no element</source>
+        <translation>das Etikett enthält kein Element</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; begins no element that is known here</source>
+        <translation>mit „%1“ beginnt kein Element, das hier bekannt ist</translation>
+    </message>
+    <message>
+        <source>a bracket of the label is not closed</source>
+        <translation>eine Klammer des Etiketts ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>&apos;(%1)&apos; is no element that is known here</source>
+        <translation>„(%1)“ ist kein Element, das hier bekannt ist</translation>
+    </message>
+    <message>
+        <source>the label says two things for element (%1)</source>
+        <translation>das Etikett sagt zweierlei zu Element (%1)</translation>
+    </message>
+    <message>
+        <source>element (%1) of the label: its %2 is wrong in &apos;%3&apos;</source>
+        <translation>Element (%1) des Etiketts: %2 falsch in „%3“</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>character</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>check digit</source>
+        <translation>Prüfziffer</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>first digit</source>
+        <translation>erste Ziffer</translation>
+    </message>
+    <message>
+        <source>the file exists</source>
+        <translation>die Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>choose another name, or move the old file away</source>
+        <translation>einen anderen Namen wählen oder die alte Datei wegräumen</translation>
+    </message>
+    <message>
+        <source>the file cannot be made: %1</source>
+        <translation>die Datei lässt sich nicht anlegen: %1</translation>
+    </message>
+    <message>
+        <source>see that the folder is there and writable</source>
+        <translation>nachsehen, ob der Ordner da und beschreibbar ist</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>die Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>give the path of a club file, or create one</source>
+        <translation>eine Vereinsdatei wählen oder eine anlegen</translation>
+    </message>
+    <message>
+        <source>this is not a file</source>
+        <translation>das ist keine Datei</translation>
+    </message>
+    <message>
+        <source>this is not a club file</source>
+        <translation>das ist keine Vereinsdatei</translation>
+    </message>
+    <message>
+        <source>give the path of a club file</source>
+        <translation>eine Vereinsdatei wählen</translation>
+    </message>
+    <message>
+        <source>the making of this club file was cut short and nothing is in it</source>
+        <translation>das Anlegen dieser Vereinsdatei brach ab, und es steht nichts darin</translation>
+    </message>
+    <message>
+        <source>remove it and create it again</source>
+        <translation>löschen und neu anlegen</translation>
+    </message>
+    <message>
+        <source>the club file has format %1, this program knows %2</source>
+        <translation>die Vereinsdatei hat Format %1, dieses Programm kennt %2</translation>
+    </message>
+    <message>
+        <source>use a newer Tholepin; the file was not touched</source>
+        <translation>ein neueres Tholepin benutzen; die Datei blieb, wie sie war</translation>
+    </message>
+    <message>
+        <source>close the other program that has the club file open and try again</source>
+        <translation>das andere Programm schließen, das die Vereinsdatei offen hat, und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>restore the newest backup, and keep the damaged file for inspection</source>
+        <translation>die neueste Sicherung zurückholen und die beschädigte Datei zum Nachsehen aufheben</translation>
+    </message>
+    <message>
+        <source>see that the disk is there, writable and not full</source>
+        <translation>nachsehen, ob der Datenträger da, beschreibbar und nicht voll ist</translation>
+    </message>
+    <message>
+        <source>the record is damaged: %1</source>
+        <translation>das Protokoll ist beschädigt: %1</translation>
+    </message>
+    <message>
+        <source>take an older backup, or look at it with `verify`</source>
+        <translation>eine ältere Sicherung nehmen oder mit `verify` nachsehen</translation>
+    </message>
+    <message>
+        <source>this machine gives no random numbers</source>
+        <translation>dieses Gerät liefert keine Zufallszahlen</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>something that is no file stands in the way</source>
+        <translation>etwas, das keine Datei ist, steht im Weg</translation>
+    </message>
+    <message>
+        <source>the file cannot be written: %1</source>
+        <translation>die Datei lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>the sheet cannot be written: %1</source>
+        <translation>das Blatt lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>the file cannot be replaced: %1</source>
+        <translation>die Datei lässt sich nicht ersetzen: %1</translation>
+    </message>
+    <message>
+        <source>check the folder, its permissions and the free space</source>
+        <translation>Ordner, Rechte und freien Platz prüfen</translation>
+    </message>
+    <message>
+        <source>choose another place, or make room</source>
+        <translation>anderswo speichern oder Platz schaffen</translation>
+    </message>
+    <message>
+        <source>no person %1</source>
+        <translation>%1 gibt es unter den Leuten nicht</translation>
+    </message>
+    <message>
+        <source>correct the name</source>
+        <translation>den Namen berichtigen</translation>
+    </message>
+    <message>
+        <source>the folder cannot be read: %1</source>
+        <translation>der Ordner lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>the folder holds no CSV file</source>
+        <translation>im Ordner ist keine CSV-Datei</translation>
+    </message>
+    <message>
+        <source>name a folder that holds the register&apos;s CSV files</source>
+        <translation>einen Ordner mit den CSV-Dateien des Verzeichnisses wählen</translation>
+    </message>
+    <message>
+        <source>fact %1 of machine %2</source>
+        <translation>Zeile %1 von Gerät %2</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <translation>Tabelle %1</translation>
+    </message>
+    <message>
+        <source>facts</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>facts %1 to %2 are not there</source>
+        <translation>die Zeilen %1 bis %2 fehlen</translation>
+    </message>
+    <message>
+        <source>it does not follow the fact before it</source>
+        <translation>sie folgt nicht auf die Zeile davor</translation>
+    </message>
+    <message>
+        <source>its body is not as it was written</source>
+        <translation>ihr Inhalt ist nicht, wie er geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>it was changed after it was written</source>
+        <translation>sie wurde nach dem Schreiben geändert</translation>
+    </message>
+    <message>
+        <source>differs from what the facts say, first at %1</source>
+        <translation>weicht ab von dem, was das Protokoll sagt, zuerst bei %1</translation>
+    </message>
+    <message>
+        <source>cannot be applied: %1</source>
+        <translation>lassen sich nicht anwenden: %1</translation>
+    </message>
+    <message>
+        <source>database is locked</source>
+        <translation>ein anderes Programm hält die Vereinsdatei</translation>
+    </message>
+    <message>
+        <source>file is not a database</source>
+        <translation>das ist keine Vereinsdatei</translation>
+    </message>
+    <message>
+        <source>database disk image is malformed</source>
+        <translation>die Vereinsdatei ist beschädigt</translation>
+    </message>
+    <message>
+        <source>attempt to write a readonly database</source>
+        <translation>die Vereinsdatei lässt sich nur lesen</translation>
+    </message>
+    <message>
+        <source>unable to open database file</source>
+        <translation>die Vereinsdatei lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>disk I/O error</source>
+        <translation>der Datenträger meldet einen Fehler</translation>
+    </message>
+    <message>
+        <source>database or disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>keine Berechtigung</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>Datei oder Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>das ist kein Ordner</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>dort lässt sich nur lesen</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>kein Platz mehr</translation>
+    </message>
+    <message>
+        <source>it is no file that can be read: replace it or take it out of the folder</source>
+        <translation>keine Datei, die sich lesen lässt: ersetzen oder aus dem Ordner nehmen</translation>
+    </message>
+    <message>
+        <source>the file is larger than 256 MB: it cannot be a register</source>
+        <translation>die Datei ist größer als 256 MB: Sie kann kein Verzeichnis sein</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: check its permissions</source>
+        <translation>die Datei lässt sich nicht lesen: Rechte prüfen</translation>
+    </message>
+    <message>
+        <source>unknown file: rename it or take it out; the register&apos;s files are %1</source>
+        <translation>unbekannte Datei: umbenennen oder herausnehmen; die Dateien des Verzeichnisses sind %1</translation>
+    </message>
+    <message>
+        <source>the file is there twice, with small and capital letters: keep one</source>
+        <translation>die Datei ist zweimal da, klein und groß geschrieben: eine behalten</translation>
+    </message>
+    <message>
+        <source>the file is UTF-16: save it as UTF-8</source>
+        <translation>die Datei ist UTF-16: als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>the file has no header row: write the names of the columns in row 1</source>
+        <translation>die Datei hat keine Kopfzeile: die Namen der Spalten in Zeile 1 schreiben</translation>
+    </message>
+    <message>
+        <source>the cells are not separated by commas: save the file with commas between them</source>
+        <translation>die Zellen sind nicht durch Kommas getrennt: die Datei mit Kommas dazwischen speichern</translation>
+    </message>
+    <message>
+        <source>a quote mark stands in the middle of a cell: put the whole cell in quotes and double each quote mark inside it</source>
+        <translation>ein Anführungszeichen steht mitten in einer Zelle: die ganze Zelle in Anführungszeichen setzen und jedes darin verdoppeln</translation>
+    </message>
+    <message>
+        <source>a cell begins with a quote mark and never ends: close the quotes</source>
+        <translation>eine Zelle beginnt mit einem Anführungszeichen und endet nie: das schließende setzen</translation>
+    </message>
+    <message>
+        <source>column %1 has no name: name it or take it out</source>
+        <translation>Spalte %1 hat keinen Namen: benennen oder herausnehmen</translation>
+    </message>
+    <message>
+        <source>unknown column %1: %2 has %3</source>
+        <translation>unbekannte Spalte %1: %2 hat %3</translation>
+    </message>
+    <message>
+        <source>the column %1 is there twice: take one out</source>
+        <translation>die Spalte %1 ist zweimal da: eine herausnehmen</translation>
+    </message>
+    <message>
+        <source>the column %1 is missing: it names the row, so add it</source>
+        <translation>die Spalte %1 fehlt: Sie benennt die Zeile, also hinzufügen</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells where the header has %2: is a comma missing, or a cell with a comma not in quotes?</source>
+        <translation>die Zeile hat %1 Zellen, der Kopf hat %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
+    </message>
+    <message>
+        <source>the %1 is missing: it names the row, so fill it in</source>
+        <translation>%1 fehlt: Es benennt die Zeile, also ausfüllen</translation>
+    </message>
+    <message>
+        <source>each of %1 and %2 is given: fill in exactly one of them</source>
+        <translation>%1 und %2 sind beide angegeben: genau eins davon ausfüllen</translation>
+    </message>
+    <message>
+        <source>none of %1 and %2 is given: fill in exactly one of them</source>
+        <translation>weder %1 noch %2 ist angegeben: genau eins davon ausfüllen</translation>
+    </message>
+    <message>
+        <source>no unused tag code could be found: fill in a code</source>
+        <translation>es fand sich kein freier Code: einen Code eintragen</translation>
+    </message>
+    <message>
+        <source>row %1 has the same key: keep one of them</source>
+        <translation>Zeile %1 hat denselben Schlüssel: eine behalten</translation>
+    </message>
+    <message>
+        <source>%1 holds a control character: take it out</source>
+        <translation>in %1 ist ein Steuerzeichen: herausnehmen</translation>
+    </message>
+    <message>
+        <source>%1 is not UTF-8: save the file as UTF-8</source>
+        <translation>%1 ist nicht UTF-8: die Datei als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>%1 is no number: write it with a full stop, without a comma</source>
+        <translation>%1 ist hier keine Zahl: mit Punkt schreiben, ohne Komma</translation>
+    </message>
+    <message>
+        <source>%1 is no number: write digits, with a full stop where needed</source>
+        <translation>%1 ist keine Zahl: Ziffern schreiben, wo nötig mit Punkt</translation>
+    </message>
+    <message>
+        <source>%1 is negative: write 0 or more</source>
+        <translation>%1 ist negativ: 0 oder mehr schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is not whole: write a whole number</source>
+        <translation>%1 ist nicht ganz: eine ganze Zahl schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is too large: write at most %2</source>
+        <translation>%1 ist zu groß: höchstens %2 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is no day: write 2026-03-14, 2026-03 or 2026</source>
+        <translation>%1 ist kein Tag: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is not in the calendar: write 2026-03-14, 2026-03 or 2026</source>
+        <translation>%1 steht nicht im Kalender: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is none of the choices: write %2</source>
+        <translation>%1 steht nicht zur Wahl, möglich sind: %2</translation>
+    </message>
+    <message>
+        <source>%1 is no tag code of kit: write one that begins with %2</source>
+        <translation>%1 ist kein Code von Ausrüstung: einen schreiben, der mit %2 beginnt</translation>
+    </message>
+    <message>
+        <source>%1 is no tag code of a boat: write one that begins with %2</source>
+        <translation>%1 ist kein Code eines Boots: einen schreiben, der mit %2 beginnt</translation>
+    </message>
+    <message>
+        <source>%1 is no tag code of a person: write one that begins with %2</source>
+        <translation>%1 ist kein Code einer Person: einen schreiben, der mit %2 beginnt</translation>
+    </message>
+    <message>
+        <source>%1 is no GTIN: write its 8, 12, 13 or 14 digits</source>
+        <translation>%1 ist keine GTIN: ihre 8, 12, 13 oder 14 Ziffern schreiben</translation>
+    </message>
+    <message>
+        <source>%1 fails its check digit: compare it with the label</source>
+        <translation>%1 passt nicht zu seiner Prüfziffer: mit dem Etikett vergleichen</translation>
+    </message>
+    <message>
+        <source>%1 are no steps: write 108:12, several by rising age with ; between them and n above 0</source>
+        <translation>%1 sind keine Stufen: 108:12 schreiben, mehrere nach steigendem Alter mit ; dazwischen und n über 0</translation>
+    </message>
+    <message>
+        <source>%1 is no tolerance: write none, end_of_month or days such as 14d</source>
+        <translation>%1 ist keine Toleranz: none, end_of_month oder Tage wie 14d schreiben</translation>
+    </message>
+    <message>
+        <source>the %1 is missing: fill it in</source>
+        <translation>%1 fehlt: ausfüllen</translation>
+    </message>
+    <message>
+        <source>%1 %2 is above %3 %4: exchange or correct them</source>
+        <translation>%1 %2 liegt über %3 %4: tauschen oder berichtigen</translation>
+    </message>
+    <message>
+        <source>a pack of 0 holds nothing: write 1 or more</source>
+        <translation>eine Packung mit 0 enthält nichts: 1 oder mehr schreiben</translation>
+    </message>
+    <message>
+        <source>a manifest line for %1 has substitutes that would no longer agree in %2: change the line&apos;s substitutes first</source>
+        <translation>eine Packlistenzeile für %1 hat Ersatz, der in %2 nicht mehr übereinstimmen würde: erst den Ersatz der Zeile ändern</translation>
+    </message>
+    <message>
+        <source>%1 and %2 do not agree in %3: a substitute must, so choose another</source>
+        <translation>%1 und %2 stimmen in %3 nicht überein: Ersatz muss das, also anderen wählen</translation>
+    </message>
+    <message>
+        <source>a rule of kind after_event waits for an event: name it</source>
+        <translation>eine Regel der Art after_event wartet auf ein Ereignis: es nennen</translation>
+    </message>
+    <message>
+        <source>only a rule of kind after_event waits for an event: leave the cell empty</source>
+        <translation>nur eine Regel der Art after_event wartet auf ein Ereignis: die Zelle leer lassen</translation>
+    </message>
+    <message>
+        <source>a rule of kind %1 counts nothing: leave the cell empty</source>
+        <translation>eine Regel der Art %1 zählt nichts: die Zelle leer lassen</translation>
+    </message>
+    <message>
+        <source>a rule of kind %1 needs a number above 0</source>
+        <translation>eine Regel der Art %1 braucht eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>%1 is not whole: a rule of kind %2 needs a whole number</source>
+        <translation>%1 ist nicht ganz: Eine Regel der Art %2 braucht eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a rule of kind %1 does not count from a record, so it has no steps: leave the cell empty</source>
+        <translation>eine Regel der Art %1 zählt nicht ab einem Nachweis und hat deshalb keine Stufen: die Zelle leer lassen</translation>
+    </message>
+    <message>
+        <source>steps of kind %1 need whole numbers, at most 12000</source>
+        <translation>Stufen der Art %1 brauchen ganze Zahlen, höchstens 12000</translation>
+    </message>
+    <message>
+        <source>the item has both a home boat, %1, and a home place, %2: keep one and write - in the other</source>
+        <translation>das Stück gehört zu einem Boot, %1, und an einen Ort, %2: eins behalten und beim andern - schreiben</translation>
+    </message>
+    <message>
+        <source>%1 has the tag %2 already: correct one of them</source>
+        <translation>%1 hat den Code %2 schon: eins von beiden berichtigen</translation>
+    </message>
+    <message>
+        <source>%1 has this gtin and the serial %2 already: correct one of them</source>
+        <translation>%1 hat diese GTIN und die Seriennummer %2 schon: eins von beiden berichtigen</translation>
+    </message>
+    <message>
+        <source>no size %1 of kit_type %2 in sizes.csv or in the club file: correct it or add it there</source>
+        <translation>die Größe %1 der Art %2 steht weder in sizes.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no life rule %1 without a part of kit_type %2 in life_rules.csv or in the club file: correct it or add it there</source>
+        <translation>die Regel %1 ohne Teil für die Art %2 steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no life rule %1 for the part %2 of kit_type %3 in life_rules.csv or in the club file: correct it or add it there</source>
+        <translation>die Regel %1 zum Teil %2 für die Art %3 steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no item %1 in %2 or in the club file: correct it or add it there</source>
+        <translation>das Stück %1 steht weder in %2 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no %1 %2 in %3 or in the club file: correct it or add it there</source>
+        <translation>%1 %2 steht weder in %3 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>the day it was made, %1, is still to come</source>
+        <translation>der Tag der Herstellung, %1, kommt erst noch</translation>
+    </message>
+    <message>
+        <source>give the day on its label</source>
+        <translation>den Tag vom Etikett angeben</translation>
+    </message>
+    <message>
+        <source>the day of its first use, %1, is still to come</source>
+        <translation>der Tag der ersten Benutzung, %1, kommt erst noch</translation>
+    </message>
+    <message>
+        <source>leave it out until it is used</source>
+        <translation>weglassen, bis es benutzt wird</translation>
+    </message>
+    <message>
+        <source>it was first used %1, before it was made %2</source>
+        <translation>erste Benutzung %1, aber Herstellung erst %2</translation>
+    </message>
+    <message>
+        <source>give the days on its label</source>
+        <translation>die Tage vom Etikett angeben</translation>
+    </message>
+    <message>
+        <source>serial %1 stands twice among the labels</source>
+        <translation>Seriennummer %1 steht zweimal unter den Etiketten</translation>
+    </message>
+    <message>
+        <source>take one of them out of the list</source>
+        <translation>eins davon aus der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>%1 %2 is written off</source>
+        <translation>%1 %2 ist ausgemustert</translation>
+    </message>
+    <message>
+        <source>fix no new tag to it: it counts nowhere any more</source>
+        <translation>keinen neuen Code anbringen: es zählt nirgends mehr</translation>
+    </message>
+    <message>
+        <source>nothing is left to do</source>
+        <translation>es ist nichts mehr zu tun</translation>
+    </message>
+    <message>
+        <source>look at its history</source>
+        <translation>den Verlauf ansehen</translation>
+    </message>
+    <message>
+        <source>the club file holds something that cannot be read: %1</source>
+        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: %1</translation>
+    </message>
+    <message>
+        <source>look it over with verify, and restore a backup</source>
+        <translation>mit verify durchsehen und eine Sicherung zurückholen</translation>
+    </message>
+</context>
+<context>
     <name>EventTally</name>
     <message>
         <source>at a time nobody wrote down</source>

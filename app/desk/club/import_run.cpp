@@ -1,5 +1,6 @@
 #include "app/desk/club/import_run.h"
 
+#include "app/common/error_words.h"
 #include "app/common/sentences.h"
 #include "app/common/words.h"
 #include "app/desk/club/club_thread.h"
@@ -21,7 +22,7 @@ QString rejectedInWords(const core::ImportPlan& plan) {
         lines << ImportRun::tr("%1, row %2 %3: %4")
                      .arg(QString::fromStdString(row.file))
                      .arg(row.row)
-                     .arg(QString::fromStdString(row.column), QString::fromStdString(row.reason));
+                     .arg(QString::fromStdString(row.column), coreInWords(row.reason));
     }
     if (plan.rejected.size() > shown) lines << ImportRun::tr("and %1 more").arg(plan.rejected.size() - shown);
     return lines.join('\n');

@@ -1,5 +1,6 @@
 #include "app/desk/gear/record/verify_panel.h"
 
+#include "app/common/error_words.h"
 #include "app/common/sentences.h"
 #include "app/common/words.h"
 #include "app/desk/check/check_list_view.h"
@@ -86,7 +87,7 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
     std::vector<CheckRow> rows;
     for (const core::Problem& problem : verification->problems)
         rows.push_back(plainRow(QString::number(rows.size()), Mark::Look, tr("look"),
-                                QString::fromStdString(problem.what), QString::fromStdString(problem.where)));
+                                coreInWords(problem.what), coreInWords(problem.where)));
     m_lines->setRows(rows);
     m_head->setText(
         tr("The newest hash, to write down on paper: %1").arg(QString::fromStdString(verification->head)));
