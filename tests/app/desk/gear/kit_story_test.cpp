@@ -4,10 +4,12 @@
 #include "app/desk/gear/kit/kit_page.h"
 #include "app/desk/gear/kit/new_kit_panel.h"
 #include "app/desk/gear/shared/plain_table.h"
+#include "app/desk/look/language.h"
 
 #include <QFile>
 
 #include <algorithm>
+#include <tuple>
 
 using support::GearStory;
 
@@ -129,6 +131,26 @@ TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     EXPECT_EQ(stored().item(anOar)->state, core::ItemState::WrittenOff);
     EXPECT_EQ(stored().item(anOar)->why, "worn");
     EXPECT_FALSE(child("kitWriteOffButton")->isVisible());
+}
+
+TEST_F(KitStory, whatAnotherWroteOffMeanwhileIsRefusedInTheWindowsLanguage) {
+    for (const auto& [language, reason, said] :
+         {std::tuple("de", "verschlissen", "Es ist schon ausgemustert; es ist nichts mehr zu tun."),
+          std::tuple("en", "worn", "It is written off already; nothing is left to do.")}) {
+        app::speak(language);
+        const std::string oar = stored(core::Club::Access::ReadWrite)
+                                    .registerKit({.kitType = "oar"}, "Joss Iveny", moment())
+                                    ->front()
+                                    .code;
+        openOffice("kit");
+        openItem(oar.c_str());
+        choose("kitWriteOffBox", reason);
+        ASSERT_TRUE(stored(core::Club::Access::ReadWrite).writeOff(oar, "lost", "Joss Iveny", moment()));
+        pressButton("kitWriteOffButton");
+        EXPECT_EQ(textOf("kitSaidLabel"), said);
+        EXPECT_EQ(stored().item(oar)->why, "lost");
+    }
+    app::speak("en");
 }
 
 TEST_F(KitStory, nothingIsDoneByNobody) {
