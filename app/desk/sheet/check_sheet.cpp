@@ -1,10 +1,11 @@
 #include "app/desk/sheet/check_sheet.h"
 
+#include "app/common/a4_pdf.h"
+#include "app/common/whole_file.h"
 #include "app/desk/look/marks.h"
 #include "app/desk/look/type_scale.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
 #include <QFontMetricsF>
 #include <QPageLayout>
 #include <QPageSize>
@@ -178,13 +179,10 @@ bool paintSheet(QPagedPaintDevice& device, const CheckSheet& sheet) {
 }
 
 bool saveSheet(const QString& file, const CheckSheet& sheet) {
-    {
-        QPdfWriter writer(file);
-        writer.setResolution(600);
-        writer.setTitle(sheet.boat);
-        if (!paintSheet(writer, sheet)) return false;
-    }
-    return QFileInfo(file).size() > 0;
+    bool isPainted = false;
+    const QByteArray bytes =
+        a4::pdf(sheet.boat, [&](QPdfWriter& writer) { isPainted = paintSheet(writer, sheet); });
+    return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
 }
 
 } // namespace app

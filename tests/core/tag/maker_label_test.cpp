@@ -252,6 +252,36 @@ TEST(Gs1CheckDigit, seesEverySingleWrongDigit) {
         }
 }
 
+TEST(Gs1Identifiers, takeEveryLengthOfTheirFormatAndNoOther) {
+    // GS1 Barcode Syntax Dictionary, commit ff2eb4b; 22, 241, 243, 251, 254, 30, 37, 400, 422, 8006, 8020 and
+    // 8200 from memory. `begin` is what a value must begin with (check digits), then any characters follow.
+    struct Format {
+        const char* ai;
+        std::string begin;
+        std::size_t least, most;
+    };
+    const std::string gtin = "12345678901231", grai = "02112345678900"; // [engine]
+    const std::vector<Format> formats{
+        {"10", "", 1, 20},      {"20", "", 2, 2},    {"21", "", 1, 20},   {"22", "", 1, 20},
+        {"240", "", 1, 30},     {"241", "", 1, 30},  {"243", "", 1, 20},  {"250", "", 1, 30},
+        {"251", "", 1, 30},     {"254", "", 1, 20},  {"30", "", 1, 8},    {"3103", "", 6, 6},
+        {"37", "", 1, 8},       {"400", "", 1, 30},  {"422", "", 3, 3},   {"8003", grai, 14, 30},
+        {"8006", gtin, 18, 18}, {"8004", "", 4, 30}, {"8020", "", 1, 25}, {"8200", "", 1, 70},
+        {"90", "", 1, 30},      {"91", "", 1, 90},   {"99", "", 1, 90},   {"01", gtin, 14, 14},
+        {"02", gtin, 14, 14}};
+    for (const Format& format : formats) {
+        std::size_t aiLength = 0;
+        const Gs1Identifier* identifier = gs1IdentifierAt(format.ai, aiLength);
+        ASSERT_TRUE(identifier) << format.ai;
+        for (std::size_t length = 0; length <= format.most + 2; ++length) {
+            std::string value = format.begin.substr(0, length);
+            value.resize(length, '1');
+            EXPECT_EQ(gs1Fault(*identifier, value).empty(), format.least <= length && length <= format.most)
+                << format.ai << ' ' << value;
+        }
+    }
+}
+
 TEST(Gs1Identifiers, haveFormsThatCannotBeMistakenForEachOther) {
     std::size_t length = 0;
     for (const Gs1Identifier& identifier : gs1Identifiers()) {

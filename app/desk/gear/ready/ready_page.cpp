@@ -111,23 +111,12 @@ void ReadyPage::connectParts() {
 
 void ReadyPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    offerPlaces();
+    fillWithPlaces(*m_places, tr("every place"), m_tools.club);
 }
 
 void ReadyPage::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
     showCamera(false);
-}
-
-void ReadyPage::offerPlaces() {
-    m_tools.club.ask(
-        this, [](core::Club& club) { return club.places(); },
-        [this](const std::vector<std::string>& places) {
-            QStringList names;
-            for (const std::string& place : places)
-                names << QString::fromStdString(place);
-            fillBox(*m_places, tr("every place"), names);
-        });
 }
 
 void ReadyPage::makePlan() {

@@ -44,7 +44,6 @@ protected:
 private:
     void build();
     void connectParts();
-    void offerPlaces();
     void take(const core::Result<core::MakeReadyPlan>& plan, const PrintedTags& tags);
     void tick(const QString& code);
     void showMoves();

@@ -1,10 +1,11 @@
 #include "app/desk/gear/record/evidence_sheet.h"
 
+#include "app/common/a4_pdf.h"
 #include "app/common/cautions.h"
+#include "app/common/whole_file.h"
 #include "app/desk/look/marks.h"
 #include "app/desk/look/type_scale.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPageLayout>
@@ -12,7 +13,6 @@
 #include <QPagedPaintDevice>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -149,16 +149,10 @@ bool paintEvidence(QPagedPaintDevice& device, const EvidenceSheet& sheet) {
 }
 
 bool saveEvidence(const QString& file, const EvidenceSheet& sheet) {
-    QBuffer bytes;
-    bytes.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer(&bytes);
-        writer.setResolution(600);
-        writer.setTitle(sheet.boat);
-        if (!paintEvidence(writer, sheet)) return false;
-    }
-    QSaveFile out(file);
-    return out.open(QIODevice::WriteOnly) && out.write(bytes.data()) == bytes.data().size() && out.commit();
+    bool isPainted = false;
+    const QByteArray bytes =
+        a4::pdf(sheet.boat, [&](QPdfWriter& writer) { isPainted = paintEvidence(writer, sheet); });
+    return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
 }
 
 } // namespace app

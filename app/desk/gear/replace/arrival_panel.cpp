@@ -89,14 +89,7 @@ void ArrivalPanel::setKit(const std::string& kitType, const std::string& size, i
 }
 
 void ArrivalPanel::refresh() {
-    m_tools.club.ask(
-        this, [](core::Club& club) { return club.places(); },
-        [this](const std::vector<std::string>& places) {
-            QStringList names;
-            for (const std::string& place : places)
-                names << QString::fromStdString(place);
-            fillBox(*m_place, tr("no place yet"), names);
-        });
+    fillWithPlaces(*m_place, tr("no place yet"), m_tools.club);
 }
 
 void ArrivalPanel::registerKit() {

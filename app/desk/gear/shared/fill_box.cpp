@@ -1,5 +1,8 @@
 #include "app/desk/gear/shared/fill_box.h"
 
+#include "app/common/text.h"
+#include "app/desk/club/club_thread.h"
+
 #include <QComboBox>
 #include <QStringList>
 
@@ -17,6 +20,12 @@ void fillBox(QComboBox& box, const QString& all, QStringList names) {
     for (const QString& name : names)
         box.addItem(name, name);
     box.setCurrentIndex(std::max(0, box.findData(before)));
+}
+
+void fillWithPlaces(QComboBox& box, const QString& all, ClubThread& club) {
+    club.ask(
+        &box, [](core::Club& open) { return open.places(); },
+        [&box, all](const std::vector<std::string>& places) { fillBox(box, all, texts(places)); });
 }
 
 } // namespace app
