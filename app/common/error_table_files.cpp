@@ -49,6 +49,9 @@ constexpr ErrorSentence ofFiles[] = {
     {QT_TRANSLATE_NOOP("Errors", "see that the disk is there, writable and not full")},
     {QT_TRANSLATE_NOOP("Errors", "the club file holds something that cannot be read: %1")},
     {QT_TRANSLATE_NOOP("Errors", "look it over with verify, and restore a backup")},
+    {QT_TRANSLATE_NOOP("Errors", "the record of the manifests cannot be read: %1"), 1},
+    {QT_TRANSLATE_NOOP("Errors", "'%1' is no time")},
+    {QT_TRANSLATE_NOOP("Errors", "it is not as this program writes it")},
     {QT_TRANSLATE_NOOP("Errors", "the record is damaged: %1"), 1},
     {QT_TRANSLATE_NOOP("Errors", "take an older backup, or look at it with `verify`")},
     {QT_TRANSLATE_NOOP("Errors", "this machine gives no random numbers")},
@@ -76,6 +79,7 @@ constexpr ErrorSentence ofFiles[] = {
     {QT_TRANSLATE_NOOP("Errors", "it was changed after it was written")},
     {QT_TRANSLATE_NOOP("Errors", "differs from what the facts say, first at %1")},
     {QT_TRANSLATE_NOOP("Errors", "cannot be applied: %1")},
+    {QT_TRANSLATE_NOOP("Errors", "%1 is '%2'")},
 
     // SQLite (sqlite3_errstr) and the system (strerror)
     {QT_TRANSLATE_NOOP("Errors", "database is locked")},

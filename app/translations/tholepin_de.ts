@@ -695,10 +695,6 @@ Erledigt am %1: %2</translation>
         <translation>noch einmal ansehen, dann eintragen</translation>
     </message>
     <message>
-        <source>correct the line</source>
-        <translation>die Zeile berichtigen</translation>
-    </message>
-    <message>
         <source>a log entry says nothing</source>
         <translation>der Eintrag sagt nichts</translation>
     </message>
@@ -1369,6 +1365,70 @@ Erledigt am %1: %2</translation>
     <message>
         <source>look it over with verify, and restore a backup</source>
         <translation>mit verify durchsehen und eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>the point %1 was changed meanwhile</source>
+        <translation>der Prüfpunkt %1 wurde inzwischen geändert</translation>
+    </message>
+    <message>
+        <source>correct it, then write it again</source>
+        <translation>berichtigen, dann noch einmal eintragen</translation>
+    </message>
+    <message>
+        <source>%1 has no line of its own for %2</source>
+        <translation>%1 hat keine eigene Zeile für %2</translation>
+    </message>
+    <message>
+        <source>it is asked as its class already</source>
+        <translation>es wird schon wie bei der Klasse verlangt</translation>
+    </message>
+    <message>
+        <source>there is a point %1 in the %2 check already</source>
+        <translation>einen Prüfpunkt %1 gibt es schon (%2)</translation>
+    </message>
+    <message>
+        <source>give it another name, or change the one that is there</source>
+        <translation>einen anderen Namen wählen oder den vorhandenen ändern</translation>
+    </message>
+    <message>
+        <source>%1 is a point of the boat&apos;s class</source>
+        <translation>%1 ist ein Prüfpunkt der Bootsklasse</translation>
+    </message>
+    <message>
+        <source>rename it in the class, or add a point of another name</source>
+        <translation>in der Klasse umbenennen oder einen mit anderem Namen anlegen</translation>
+    </message>
+    <message>
+        <source>%1 has its own point %2</source>
+        <translation>%1 hat einen eigenen Prüfpunkt %2</translation>
+    </message>
+    <message>
+        <source>make it as the class first, then rename it</source>
+        <translation>erst der Klasse angleichen, dann umbenennen</translation>
+    </message>
+    <message>
+        <source>%1 has no point %2 of its own</source>
+        <translation>%1 hat keinen eigenen Prüfpunkt %2</translation>
+    </message>
+    <message>
+        <source>a boat cannot leave a point of its class out: write it as not required</source>
+        <translation>ein Boot kann einen Prüfpunkt seiner Klasse nicht weglassen: als nicht Pflicht eintragen</translation>
+    </message>
+    <message>
+        <source>the record of the manifests cannot be read: %1</source>
+        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %1</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no time</source>
+        <translation>„%1“ ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>it is not as this program writes it</source>
+        <translation>die Zeile ist nicht, wie dieses Programm sie schreibt</translation>
+    </message>
+    <message>
+        <source>%1 is &apos;%2&apos;</source>
+        <translation>%1 ist „%2“</translation>
     </message>
 </context>
 <context>
