@@ -73,9 +73,8 @@ private:
 
     /// As it is printed for people: (01)…(17)…
     void readBracketed() {
-        const auto close = m_rest.find(')');
-        if (m_rest.front() != '(' || close == m_rest.npos)
-            return fail("a bracket of the label is not closed");
+        const auto close = m_rest.find(')'); // the text begins with its bracket: the last value ended there
+        if (close == m_rest.npos) return fail("a bracket of the label is not closed");
         const auto ai = m_rest.substr(1, close - 1);
         std::size_t length = 0;
         const Gs1Identifier* identifier = gs1IdentifierAt(ai, length);

@@ -140,6 +140,16 @@ TEST(MakerLabel, namesTheElementThatIsWrong) {
     EXPECT_THAT(label.error().what, HasSubstr("check digit"));
     EXPECT_THAT(parseMakerLabel("10A B", 2026).error().what, HasSubstr("'A B'"));
     EXPECT_THAT(parseMakerLabel("10A\xC3~", 2026).error().what, HasSubstr("'A?~'")) << "plain ASCII only";
+    EXPECT_THAT(parseMakerLabel("89123", 2026).error().what, HasSubstr("'8912' begins no element"));
+    EXPECT_THAT(parseMakerLabel("(15", 2026).error().what, HasSubstr("bracket"));
+    const std::string forty(40, 'x');
+    EXPECT_THAT(parseMakerLabel("10" + forty + "yy", 2026).error().what, HasSubstr("'" + forty + "'"));
+}
+
+TEST(MakerLabel, inBracketsHoldsNothingButAnIdentifier) {
+    EXPECT_TRUE(isRefused("(101)ABC"));
+    EXPECT_TRUE(isRefused("(10 )ABC"));
+    EXPECT_EQ(labelOf("(10)1ABC").batch, "1ABC");
 }
 
 TEST(MakerLabel, isTheSameWithAndWithoutASymbologyIdentifier) {
