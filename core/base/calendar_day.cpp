@@ -5,6 +5,7 @@
 #include <charconv>
 #include <chrono>
 #include <fmt/format.h>
+#include <memory>
 
 namespace core {
 namespace {
@@ -19,8 +20,8 @@ chrono::year_month_day civil(int number) {
 }
 
 std::optional<int> digits(std::string_view text) {
-    int value = 0;
-    const auto error = std::from_chars(text.data(), text.data() + text.size(), value).ec;
+    int value{};
+    const auto error = std::from_chars(std::to_address(text.begin()), std::to_address(text.end()), value).ec;
     const bool plain = std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
     if (!plain || error != std::errc{}) return std::nullopt; // empty is an error of from_chars
     return value;
@@ -89,14 +90,15 @@ PartialDay::PartialDay(CalendarDay day)
     , m_day(day.day()) {}
 
 std::optional<PartialDay> PartialDay::parse(std::string_view text) {
-    const bool shaped = text.size() == 4 || (text.size() == 7 && text[4] == '-') ||
-                        (text.size() == 10 && text[4] == '-' && text[7] == '-');
-    if (!shaped) return std::nullopt;
-    const auto year = digits(text.substr(0, 4));
-    const auto month = text.size() > 4 ? digits(text.substr(5, 2)) : 1;
-    const auto day = text.size() > 7 ? digits(text.substr(8, 2)) : 1;
+    const bool isYear = text.size() == 4, isMonth = text.size() == 7;
+    // A year or a month is the beginning of its first day.
+    const std::string whole = std::string(text) + (isYear ? "-01-01" : isMonth ? "-01" : "");
+    if (whole.size() != 10 || whole[4] != '-' || whole[7] != '-') return std::nullopt;
+    const std::string_view parts = whole;
+    const auto year = digits(parts.substr(0, 4)), month = digits(parts.substr(5, 2)),
+               day = digits(parts.substr(8));
     if (!year || !month || !day || !CalendarDay::from(*year, *month, *day)) return std::nullopt;
-    return PartialDay(*year, text.size() > 4 ? *month : 0, text.size() > 7 ? *day : 0);
+    return PartialDay(*year, isYear ? 0 : *month, isYear || isMonth ? 0 : *day);
 }
 
 CalendarDay PartialDay::firstDay() const {
@@ -105,7 +107,8 @@ CalendarDay PartialDay::firstDay() const {
 
 CalendarDay PartialDay::lastDay() const {
     if (m_day != 0) return firstDay();
-    return CalendarDay::from(m_year, m_month != 0 ? m_month : 12, 1)->lastOfMonth();
+    const int month = m_month != 0 ? m_month : 12;
+    return *CalendarDay::from(m_year, month, lastDayOf(m_year, month));
 }
 
 std::string PartialDay::text() const {

@@ -1,6 +1,9 @@
 #include "core/check/judged_item.h"
 
 #include <algorithm>
+#include <array>
+#include <limits>
+#include <ranges>
 
 namespace core {
 namespace {
@@ -18,16 +21,16 @@ FindingKind kindOf(const RuleDue& due) {
 
 /// out-of-date before service-overdue before undated; then what has been due longest, without a day last.
 auto urgencyOf(const RuleDue& due) {
-    const FindingKind kind = kindOf(due);
-    const int rank = kind == FindingKind::OutOfDate ? 0 : kind == FindingKind::ServiceOverdue ? 1 : 2;
-    return std::pair(rank, due.due ? due.due->number() : CalendarDay::fromNumber(3652059).number() + 1);
+    static constexpr std::array order{FindingKind::OutOfDate, FindingKind::ServiceOverdue,
+                                      FindingKind::Undated};
+    const auto rank = std::find(order.begin(), order.end(), kindOf(due));
+    return std::pair(rank, due.due ? due.due->number() : std::numeric_limits<int>::max());
 }
 
 const RuleDue* firstStop(const std::vector<RuleDue>& dues) {
-    const RuleDue* first = nullptr;
-    for (const RuleDue& due : dues)
-        if (due.isPassedStop() && (!first || urgencyOf(due) < urgencyOf(*first))) first = &due;
-    return first;
+    auto stops = dues | std::views::filter(&RuleDue::isPassedStop);
+    const auto first = std::ranges::min_element(stops, {}, urgencyOf);
+    return first == stops.end() ? nullptr : &*first;
 }
 
 } // namespace
@@ -56,14 +59,10 @@ std::vector<JudgedItem> judgeItems(const BoatCheckInput& input) {
         const KitType& kitType = kitTypeOf(input, seen.record.item.kitType);
         items.push_back({&seen, &kitType, dueDatesOf(seen.record, kitType, input.today)});
     }
-    const auto byCode = [](const JudgedItem& a, const JudgedItem& b) {
-        return a.item().code < b.item().code;
-    };
-    const auto sameCode = [](const JudgedItem& a, const JudgedItem& b) {
-        return a.item().code == b.item().code;
-    };
-    std::stable_sort(items.begin(), items.end(), byCode);
-    items.erase(std::unique(items.begin(), items.end(), sameCode), items.end());
+    const auto codeOf = [](const JudgedItem& item) -> const std::string& { return item.item().code; };
+    std::ranges::stable_sort(items, {}, codeOf);
+    const auto again = std::ranges::unique(items, {}, codeOf);
+    items.erase(again.begin(), again.end());
     return items;
 }
 

@@ -29,8 +29,7 @@ LineAnswer answerLine(const BoatCheckInput& input, const LaunchPlaces& launch, i
             answer.withoutPeople.push_back(place.person->person);
     }
     answer.counted = static_cast<int>(answer.items.size());
-    std::sort(answer.items.begin(), answer.items.end(),
-              [](const LineItem& a, const LineItem& b) { return a.code < b.code; });
+    std::ranges::sort(answer.items, {}, &LineItem::code);
     return answer;
 }
 

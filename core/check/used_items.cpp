@@ -32,7 +32,7 @@ private:
         std::vector<int> order(m_items.size());
         std::iota(order.begin(), order.end(), 0);
         const auto rank = [this](int i) { return std::tuple(!m_items[i].ownBoat, m_items[i].due, i); };
-        std::sort(order.begin(), order.end(), [&](int a, int b) { return rank(a) < rank(b); });
+        std::ranges::sort(order, {}, rank);
         return order;
     }
 

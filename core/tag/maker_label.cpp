@@ -4,7 +4,6 @@
 #include "core/tag/gs1_identifiers.h"
 
 #include <algorithm>
-#include <array>
 #include <fmt/format.h>
 #include <map>
 
@@ -12,7 +11,7 @@ namespace core {
 namespace {
 
 constexpr char separator = '\x1D';
-constexpr std::array<std::string_view, 4> gs1Symbols{"]d2", "]Q3", "]C1", "]e0"};
+constexpr std::string_view gs1Symbols[]{"]d2", "]Q3", "]C1", "]e0"};
 
 using Elements = std::map<std::string, std::string, std::less<>>;
 
@@ -61,7 +60,7 @@ private:
     void readPlain() {
         if (m_rest.front() == separator)
             return m_rest.remove_prefix(1); // leading, or not needed but tolerated
-        std::size_t length = 0;
+        std::size_t length{};
         const Gs1Identifier* identifier = gs1IdentifierAt(m_rest, length);
         if (!identifier)
             return fail(fmt::format("'{}' begins no element that is known here", shown(m_rest.substr(0, 4))));
@@ -76,7 +75,7 @@ private:
         const auto close = m_rest.find(')'); // the text begins with its bracket: the last value ended there
         if (close == m_rest.npos) return fail("a bracket of the label is not closed");
         const auto ai = m_rest.substr(1, close - 1);
-        std::size_t length = 0;
+        std::size_t length{};
         const Gs1Identifier* identifier = gs1IdentifierAt(ai, length);
         if (!identifier || length != ai.size())
             return fail(fmt::format("'({})' is no element that is known here", shown(ai)));
@@ -124,7 +123,7 @@ int fullYear(int twoDigits, int currentYear) {
 std::optional<PartialDay> dayFrom(std::string_view yymmdd, int currentYear) {
     const int year = fullYear((yymmdd[0] - '0') * 10 + (yymmdd[1] - '0'), currentYear);
     const auto month = yymmdd.substr(2, 2);
-    const auto day = yymmdd.substr(4, 2);
+    const auto day = yymmdd.substr(4);
     return PartialDay::parse(day == "00" ? fmt::format("{:04}-{}", year, month)
                                          : fmt::format("{:04}-{}-{}", year, month, day));
 }
@@ -136,8 +135,8 @@ Result<MakerLabel> parseMakerLabel(std::string_view text, int currentYear) {
     if (!elements) return elements.error();
     MakerLabel label{valueOf(*elements, "01"), valueOf(*elements, "21"), valueOf(*elements, "10"), {}, {}};
     const bool hasExpiry = elements->contains("17");
-    const std::array<std::pair<std::string_view, std::optional<PartialDay>*>, 2> days{
-        {{"11", &label.made}, {hasExpiry ? "17" : "15", &label.stamped}}};
+    const std::pair<std::string_view, std::optional<PartialDay>*> days[]{
+        {"11", &label.made}, {hasExpiry ? "17" : "15", &label.stamped}};
     for (const auto& [ai, day] : days) {
         const std::string value = valueOf(*elements, ai);
         if (value.empty()) continue;

@@ -229,6 +229,13 @@ TEST(MakerLabel, takesTheBestBeforeDayWhereThereIsNoExpiry) {
         << "payment, packing and sale are none";
 }
 
+TEST(MakerLabel, isKnownByAWholeArticleNumberInFront) {
+    EXPECT_TRUE(looksLikeMakerLabel("0112345678901231"));        // [engine]
+    EXPECT_TRUE(looksLikeMakerLabel("01123456789012311012345")); // [engine] digits may follow
+    EXPECT_FALSE(looksLikeMakerLabel("2112345678901231")) << "another element in front";
+    EXPECT_FALSE(looksLikeMakerLabel("0112345670")) << "EAN-8, with a good check digit, is too short";
+}
+
 TEST(MakerLabel, isKnownByItsSignsBeforeItIsRead) {
     for (const char* text : {"]d2anything", "]C1", "0112345678901231",
                              "0112345678901231"

@@ -28,6 +28,23 @@ TEST(ServiceState, aLaterPassedRecordOfTheSameRulePutsItRight) {
     EXPECT_FALSE(failedSince({record("look", "2026-01-05", false), record("Look ", "2026-02-01", true)}));
 }
 
+TEST(ServiceState, ofOneDayTheInstantsDecideWhereBothAreKnown) {
+    const auto at = [](const char* instant, bool passed) {
+        ServiceRecord made = record("look", "2026-01-05", passed);
+        made.at = Instant::parse(instant);
+        return made;
+    };
+    const auto failed = at("2026-01-05T10:00:00Z", false);
+    EXPECT_FALSE(failedSince({failed, at("2026-01-05T10:00:01Z", true)}));
+    EXPECT_EQ(failedSince({failed, at("2026-01-05T09:59:59Z", true)}), day("2026-01-05"));
+    EXPECT_EQ(failedSince({failed, at("2026-01-05T10:00:00Z", true)}), day("2026-01-05"))
+        << "in doubt it is not";
+    EXPECT_EQ(failedSince({failed, record("look", "2026-01-05", true)}), day("2026-01-05"))
+        << "in doubt it is not";
+    EXPECT_EQ(failedSince({record("look", "2026-01-05", false), at("2026-01-05T11:00:00Z", true)}),
+              day("2026-01-05"));
+}
+
 TEST(ServiceState, anotherRulesOrPartsRecordDoesNot) {
     EXPECT_EQ(failedSince({record("look", "2026-01-05", false), record("weigh", "2026-02-01", true)}),
               day("2026-01-05"));
