@@ -43,7 +43,8 @@ TEST_F(Manner, whatAFingerPressesIsFifteenMillimetresHigh) {
     ASSERT_GT(fifteenMillimetres(), 44);
     openWindow();
     for (const auto* strip : window().findChildren<app::BoatStrip*>())
-        EXPECT_GE(strip->height(), std::floor(fifteenMillimetres())) << strip->objectName().toStdString();
+        EXPECT_TRUE(support::waitFor([&] { return strip->height() >= std::floor(fifteenMillimetres()); }))
+            << strip->objectName().toStdString() << " is laid out " << strip->height() << " high";
     openBoat("Bittern");
     int pressed = 0;
     for (const auto* button : window().checkPage().findChildren<QPushButton*>()) {

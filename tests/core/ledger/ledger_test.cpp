@@ -162,8 +162,13 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     Database kept(small.file(), Database::Mode::ReadWrite);
     std::vector<Fact> facts;
     core::factTable::forEachInChain(kept, [&](const Fact& fact) { facts.push_back(fact); });
-    for (std::size_t i = 0; i < facts.size(); i += 3) // pretend that a third came from another machine
-        facts[i].device = "0000000000000000";
+    // Pretend that a third came from another machine, and each in a millisecond of its own, for of two in the
+    // same one the machine's name decides which is the newer.
+    const std::int64_t begun = core::Instant::parse(facts.front().atUtc)->millis();
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+        facts[i].atUtc = core::Instant::fromMillis(begun + static_cast<std::int64_t>(i)).iso();
+        if (i % 3 == 0) facts[i].device = "0000000000000000";
+    }
     const auto tablesOf = [&] {
         Database memory({}, Database::Mode::Memory);
         core::migrate(memory, core::migrations());

@@ -18,9 +18,10 @@ KeepQuestion::KeepQuestion(const QByteArray& prefix, QWidget* parent)
     , m_takeAway(wordsButton(this, tr("Take away"), prefix + "ReallyTakeAwayButton")) {
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spaceUnit);
-    buttons->addWidget(m_takeAway);
-    buttons->addStretch(1);
+    // Where "Take it away" was pressed stands Keep: a second press in haste takes nothing away.
     buttons->addWidget(m_keep);
+    buttons->addStretch(1);
+    buttons->addWidget(m_takeAway);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);
@@ -28,7 +29,6 @@ KeepQuestion::KeepQuestion(const QByteArray& prefix, QWidget* parent)
     layout->addLayout(buttons);
     for (QPushButton* button : {m_keep, m_takeAway})
         button->setAutoDefault(true); // Enter answers as Space does
-    setTabOrder(m_keep, m_takeAway);
     connect(m_keep, &QPushButton::clicked, this, &KeepQuestion::kept);
     connect(m_takeAway, &QPushButton::clicked, this, &KeepQuestion::takenAway);
     hide();

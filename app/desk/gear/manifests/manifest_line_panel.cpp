@@ -73,7 +73,7 @@ void ManifestLinePanel::build() {
     fields()->addLayout(number);
     fields()->addLayout(substitutes);
     fields()->addWidget(m_note);
-    addButtons(m_note);
+    addButtons();
 }
 
 void ManifestLinePanel::edit(const core::ManifestOwner& owner, const core::AskedLine& asked,

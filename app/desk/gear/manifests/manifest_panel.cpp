@@ -45,13 +45,10 @@ ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget*
     });
 }
 
-void ManifestPanel::addButtons(QWidget* lastField) {
-    // The buttons are older than the fields.
-    setTabOrder(lastField, m_asClass);
-    setTabOrder(m_asClass, m_takeAway);
-    setTabOrder(m_takeAway, m_write);
+void ManifestPanel::addButtons() {
     m_upper->addStretch(1);
     m_lower->setSpacing(spaceUnit);
+    m_lower->addWidget(m_asClass); // which goes up where both are offered
     m_lower->addWidget(m_takeAway);
     m_lower->addStretch(1);
     m_lower->addWidget(m_write);

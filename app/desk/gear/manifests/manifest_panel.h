@@ -38,8 +38,8 @@ protected:
     /// `prefix` of the object names.
     ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget* parent);
 
-    /// To be called once the fields are in fields(); Tab goes from the last of them to the buttons.
-    void addButtons(QWidget* lastField);
+    /// To be called once the fields are in fields().
+    void addButtons();
     QVBoxLayout* fields() const { return m_rows; }
     const core::ManifestOwner& owner() const { return m_owner; }
     bool isOfBoat() const { return m_owner.kind == core::ManifestOwner::Kind::Boat; }

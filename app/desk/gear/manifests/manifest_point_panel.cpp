@@ -98,7 +98,7 @@ void ManifestPointPanel::build() {
     fields()->addWidget(m_limits);
     fields()->addWidget(m_caution);
     fields()->addWidget(m_note);
-    addButtons(m_note);
+    addButtons();
 }
 
 QLayout* ManifestPointPanel::buildLimits() {
