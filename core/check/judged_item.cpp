@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <limits>
-#include <ranges>
+#include <vector>
 
 namespace core {
 namespace {
@@ -28,9 +28,12 @@ auto urgencyOf(const RuleDue& due) {
 }
 
 const RuleDue* firstStop(const std::vector<RuleDue>& dues) {
-    auto stops = dues | std::views::filter(&RuleDue::isPassedStop);
-    const auto first = std::ranges::min_element(stops, {}, urgencyOf);
-    return first == stops.end() ? nullptr : &*first;
+    std::vector<const RuleDue*> stops;
+    for (const RuleDue& due : dues)
+        if (due.isPassedStop()) stops.push_back(&due);
+    const auto first =
+        std::ranges::min_element(stops, {}, [](const RuleDue* due) { return urgencyOf(*due); });
+    return first == stops.end() ? nullptr : *first;
 }
 
 } // namespace
@@ -61,8 +64,8 @@ std::vector<JudgedItem> judgeItems(const BoatCheckInput& input) {
     }
     const auto codeOf = [](const JudgedItem& item) -> const std::string& { return item.item().code; };
     std::ranges::stable_sort(items, {}, codeOf);
-    const auto again = std::ranges::unique(items, {}, codeOf);
-    items.erase(again.begin(), again.end());
+    const auto sameCode = [&](const JudgedItem& a, const JudgedItem& b) { return codeOf(a) == codeOf(b); };
+    items.erase(std::unique(items.begin(), items.end(), sameCode), items.end());
     return items;
 }
 
