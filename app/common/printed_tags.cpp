@@ -1,8 +1,6 @@
 #include "app/common/printed_tags.h"
 
-#include "app/common/words.h"
-
-#include <QRegularExpression>
+#include "core/club_types.h"
 
 #include <algorithm>
 
@@ -19,16 +17,15 @@ std::string itemOfPrintedTag(const PrintedTags& tags, const std::string& tag) {
     return found == tags.end() ? tag : found->first;
 }
 
-QString inPrintedTags(QString sentence, const PrintedTags& tags) {
-    if (tags.empty()) return sentence;
-    static const QRegularExpression code(QStringLiteral("\\bK[0-9A-Z]{3} [0-9A-Z]{4} [0-9A-Z]{2}\\b"));
-    for (auto match = code.match(sentence); match.hasMatch();) {
-        const std::string first = match.captured().remove(QLatin1Char(' ')).toStdString();
-        // Grouped codes are all of one length, so the next one is looked for behind this one.
-        sentence.replace(match.capturedStart(), match.capturedLength(), codeInWords(printedTag(tags, first)));
-        match = code.match(sentence, match.capturedEnd());
-    }
-    return sentence;
+core::Finding named(core::Finding finding, const PrintedTags& tags) {
+    finding.code = printedTag(tags, finding.code);
+    return finding;
+}
+
+core::NotReadyReason named(core::NotReadyReason reason, const PrintedTags& tags) {
+    reason.code = printedTag(tags, reason.code);
+    if (reason.finding) reason.finding = named(*reason.finding, tags);
+    return reason;
 }
 
 } // namespace app

@@ -1,9 +1,15 @@
 #pragma once
 
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QString>
 
 #include <map>
 #include <string>
+
+namespace core {
+struct Finding;
+struct NotReadyReason;
+} // namespace core
 
 namespace app {
 
@@ -15,7 +21,9 @@ using PrintedTags = std::map<std::string, std::string>;
 std::string printedTag(const PrintedTags& tags, const std::string& code);
 /// The item that a printed tag names: the other way round. A tag that was replaced stays itself.
 std::string itemOfPrintedTag(const PrintedTags& tags, const std::string& tag);
-/// A sentence with each code in words ("K7Q2 4RMX 1P") put as it is printed now.
-QString inPrintedTags(QString sentence, const PrintedTags& tags);
+/// The same, named by the tag that is on the thing: for a sentence, where nothing else than the item's own
+/// name changes.
+core::Finding named(core::Finding finding, const PrintedTags& tags);
+core::NotReadyReason named(core::NotReadyReason reason, const PrintedTags& tags);
 
 } // namespace app

@@ -276,7 +276,7 @@ QString damagedByTag() {
 
 QString errorLine(const core::Error& error) {
     QString line = coreInWords(error.what);
-    if (!error.where.empty()) line += QStringLiteral(" (%1)").arg(text(error.where));
+    if (!error.where.empty()) line += QStringLiteral(" (%1)").arg(coreInWords(error.where));
     if (!error.mend.empty()) line += QStringLiteral("; ") + coreInWords(error.mend);
     return line.replace(QLatin1Char('\n'), QLatin1Char(' '));
 }

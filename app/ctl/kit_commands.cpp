@@ -108,7 +108,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
         say(stateJson(*item));
     else
         sayLine(QStringLiteral("%1 %2 is %3.")
-                    .arg(QString::fromStdString(item->kitType), codeInWords(item->code), QLatin1String(now)));
+                    .arg(QString::fromStdString(item->kitType), tagInWords(item->code), QLatin1String(now)));
     return ExitFine;
 }
 

@@ -61,6 +61,12 @@ void sayPlan(const core::MakeReadyPlan& plan) {
     sayLine(whoPrevails());
 }
 
+core::MakeReadyPlan inPrintedTags(core::MakeReadyPlan plan) {
+    for (core::KitMove& move : plan.moves)
+        move.code = printedTag(spokenTags(), move.code);
+    return plan;
+}
+
 int makeReady(const MakeReadyOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         const auto plan = club.makeReady(options.question, moment.today);
@@ -68,7 +74,7 @@ int makeReady(const MakeReadyOptions& options) {
         if (options.json)
             say(makeReadyJson(*plan));
         else
-            sayPlan(*plan);
+            sayPlan(inPrintedTags(*plan));
         const bool all = std::all_of(plan->boats.begin(), plan->boats.end(), isComplete);
         return static_cast<int>(all ? ExitFine : ExitNeedsSomebody);
     });

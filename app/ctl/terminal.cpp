@@ -1,6 +1,7 @@
 #include "app/ctl/terminal.h"
 
 #include "app/common/sentences.h"
+#include "app/common/words.h"
 
 #include <QGuiApplication>
 #include <QLoggingCategory>
@@ -35,8 +36,16 @@ void speakOfTags(PrintedTags tags) {
     printedTags = std::move(tags);
 }
 
+const PrintedTags& spokenTags() {
+    return printedTags;
+}
+
+QString tagInWords(const std::string& item) {
+    return codeInWords(printedTag(printedTags, item));
+}
+
 void sayText(const QString& text) {
-    say(inPrintedTags(text, printedTags).toStdString());
+    say(text.toStdString());
 }
 
 void sayLine(const QString& line) {

@@ -19,11 +19,13 @@ enum Exit { ExitFine = 0, ExitNeedsSomebody = 1, ExitBadInput = 2, ExitFailed = 
 /// finishOutput.
 void say(const std::string& text);
 
-/// From now on what people read names things by the tags that are on them. The club's, once it is open.
-void speakOfTags(PrintedTags tags);
-/// For people: codes stand as they are printed now.
 void sayText(const QString& text);
 void sayLine(const QString& line);
+
+/// What people read names things by the tags that are on them; a document by their code in the record.
+void speakOfTags(PrintedTags tags); ///< the club's, once it is open
+const PrintedTags& spokenTags();
+QString tagInWords(const std::string& item); ///< of the item of that code
 
 /// Flushes; turns an exit code into ExitFailed, with an error line, when standard output could not take
 /// everything.

@@ -56,7 +56,11 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
         statusBar()->setVisible(false);
         showBoard(sentence);
     });
-    connect(&m_club, &ClubThread::failed, this, &MainWindow::leaveClub);
+    connect(&m_club, &ClubThread::failed, this, [this](const core::Error& error) {
+        leavePage();
+        build(); // some page waits for an answer that never comes
+        leaveClub(error);
+    });
     connect(m_sheets, &SheetDelivery::done, this,
             [this](const QString& sentence) { m_check->sheetDone(sentence); });
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());

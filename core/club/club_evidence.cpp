@@ -49,7 +49,7 @@ std::vector<AboardItem> aboardOf(Database& database, const CheckAnswer& answer, 
             item->second.inDate = false;
             if (!item->second.passed || finding.due->isPassedStop()) item->second.passed = finding.due;
         }
-        if (finding.kind == FindingKind::Undated) item->second.inDate = std::nullopt;
+        if (finding.kind == FindingKind::Undated && !item->second.passed) item->second.inDate = std::nullopt;
     }
     std::vector<AboardItem> aboard;
     for (auto& [code, item] : items) {

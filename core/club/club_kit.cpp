@@ -16,6 +16,8 @@ Error badKit(const std::string& what, const std::string& mend) {
     return {ErrorKind::BadInput, what, {}, mend};
 }
 
+using CellTexts = std::vector<std::pair<std::string, std::string>>;
+
 /// What arrives was made and first used before it is registered, in that order.
 Outcome areDaysOfNewKit(const NewKit& kit, CalendarDay today) {
     for (const std::string* day : {&kit.made, &kit.firstUse, &kit.stamped})
@@ -32,6 +34,22 @@ Outcome areDaysOfNewKit(const NewKit& kit, CalendarDay today) {
         return badKit(fmt::format("it was first used {}, before it was made {}", kit.firstUse, kit.made),
                       "give the days on its label");
     return Done{};
+}
+
+/// The days of the cells, of which the later of two holds.
+NewKit daysIn(const CellTexts& cells) {
+    NewKit kit;
+    for (const auto& [column, text] : cells) {
+        if (column == "made") kit.made = text;
+        if (column == "first_use") kit.firstUse = text;
+    }
+    return kit;
+}
+
+/// As it is printed on the thing now.
+std::string shownTag(Database& database, const std::string& item) {
+    const auto tag = TagCode::exact(tagTables::tagOf(database, item));
+    return tag ? tag->grouped() : item;
 }
 
 /// No serial stands twice in one batch; the register's own are looked at label by label.
@@ -95,8 +113,6 @@ Result<Item> knownItem(const Club& club, const std::string& typed) {
                     "give a tag code of the register");
 }
 
-using CellTexts = std::vector<std::pair<std::string, std::string>>;
-
 /// What the maker's label says goes before what was typed.
 Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& text, int year) {
     const auto label = parseMakerLabel(text, year);
@@ -138,6 +154,8 @@ Result<std::vector<Item>> Club::registerKit(const NewKit& given, const std::stri
                 const auto label = cellsOfLabel(m_state->registerStore, kit->labels[i], moment.today.year());
                 if (!label) return label.error();
                 cells.insert(cells.end(), label->begin(), label->end());
+                if (const Outcome days = areDaysOfNewKit(daysIn(cells), moment.today); !days)
+                    return days.error();
             }
             codes.push_back(mintCodes(1).front());
             m_state->ledger.append("item", rowBody(SheetId::Items, {{"code", codes.back()}}, cells), by);
@@ -156,7 +174,8 @@ Result<std::string> Club::replaceTag(const std::string& typed, const std::string
         if (!known) return known.error();
         if (known->state == ItemState::WrittenOff)
             return Error{ErrorKind::NotAllowed,
-                         fmt::format("{} {} is written off", known->kitType, known->code),
+                         fmt::format("{} {} is written off", known->kitType,
+                                     shownTag(*m_state->database, known->code)),
                          {},
                          "fix no new tag to it: it counts nowhere any more"};
         Transaction transaction(*m_state->database);

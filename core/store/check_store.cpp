@@ -39,7 +39,7 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
     if (boat) input.logOpen = openOnly(m_register.logOfBoat(boat->boat));
     if (input.phase == Phase::Return)
         if (const auto launch = outOn(run.boat)) input.expectedBack = itemsSeenIn(launch->check);
-    if (input.phase == Phase::Stocktake) input.expectedBack = itemsOfPlace(run.boat);
+    if (input.phase == Phase::Stocktake) input.expectedBack = itemsOfPlace(run.boat, input.seen);
     addKitTypes(input);
     return input;
 }
@@ -81,12 +81,18 @@ std::vector<ItemRecord> CheckStore::itemsSeenIn(const std::string& check) const 
     return records;
 }
 
-std::vector<ItemRecord> CheckStore::itemsOfPlace(const std::string& place) const {
+std::vector<ItemRecord> CheckStore::itemsOfPlace(const std::string& place,
+                                                 const std::vector<SeenItem>& seen) const {
+    const auto isSeen = [&](const std::string& code) {
+        return std::any_of(seen.begin(), seen.end(),
+                           [&](const SeenItem& each) { return each.record.item.code == code; });
+    };
     std::vector<ItemRecord> records;
     for (const Cells& cells : m_register.where(SheetId::Items, "place", place)) {
         auto record = m_register.record(cells[0]);
         const bool gone = !record || record->item.state == ItemState::Missing ||
-                          record->item.state == ItemState::WrittenOff || isOut(record->item.code);
+                          record->item.state == ItemState::WrittenOff ||
+                          (isOut(record->item.code) && !isSeen(record->item.code));
         if (!gone) records.push_back(std::move(*record));
     }
     return records;

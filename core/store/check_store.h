@@ -30,8 +30,8 @@ public:
     std::vector<ItemRecord> itemsSeenIn(const std::string& check) const;
 
     /// What should be at a place: the items at home there that are neither missing nor written off nor out on
-    /// a boat.
-    std::vector<ItemRecord> itemsOfPlace(const std::string& place) const;
+    /// a boat, unless it is seen there all the same.
+    std::vector<ItemRecord> itemsOfPlace(const std::string& place, const std::vector<SeenItem>& seen) const;
 
 private:
     bool isOut(const std::string& code) const;

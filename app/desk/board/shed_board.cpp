@@ -57,7 +57,7 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
     words.boat = QString::fromStdString(boat.boat);
     words.condition = conditionOf(boat, board.today);
     for (const core::NotReadyReason& reason : boat.reasons)
-        words.reasons << inPrintedTags(withCapital(reasonOf(reason)), board.tags);
+        words.reasons << withCapital(reasonOf(named(reason, board.tags)));
     if (!boat.urgent.empty())
         words.reasons.prepend(
             ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));

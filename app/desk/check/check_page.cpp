@@ -186,7 +186,7 @@ void CheckPage::startSession(core::Phase phase) {
     connect(m_session.get(), &CheckSession::failed, this,
             [this](const QString& sentence) { say(sentence, true); });
     connect(m_session.get(), &CheckSession::tookBack, this,
-            [this](const core::Scanned& scan) { say(inPrinted(tr("Taken back: %1.").arg(withCode(scan)))); });
+            [this](const core::Scanned& scan) { say(tr("Taken back: %1.").arg(withCode(inPrinted(scan)))); });
     m_session->open(m_boat, phase);
 }
 
@@ -255,9 +255,9 @@ void CheckPage::showScan(const core::Scanned& scan, const QString& text) {
     if (scan.what == What::NewItem || scan.what == What::SeenBefore)
         m_lastItem = QString::fromStdString(scan.code);
     const CheckRow* row = m_lists->rowOfSeen(QString::fromStdString(scan.code));
-    const ScanWords words = wordsOf(scan, text, row);
+    const ScanWords words = wordsOf(inPrinted(scan), text, row);
     if (words.sound) m_sounds.play(*words.sound);
-    if (!words.said.isEmpty()) say(inPrinted(words.said), words.toLookAt);
+    if (!words.said.isEmpty()) say(words.said, words.toLookAt);
     if (scan.what == What::NewItem && row) m_lists->markChanged(row->key);
 }
 
@@ -401,9 +401,9 @@ QString CheckPage::itemOf(const std::string& tag) const {
     return QString::fromStdString(itemOfPrintedTag(m_session->state()->context.tags, tag));
 }
 
-QString CheckPage::inPrinted(const QString& sentence) const {
-    if (!m_session || !m_session->state()) return sentence;
-    return inPrintedTags(sentence, m_session->state()->context.tags);
+core::Scanned CheckPage::inPrinted(core::Scanned scan) const {
+    if (m_session && m_session->state()) scan.code = printedTag(m_session->state()->context.tags, scan.code);
+    return scan;
 }
 
 void CheckPage::goToPeople() {

@@ -54,8 +54,8 @@ public:
     void goToPeople();
     void goToTrip(); ///< of a return
 
-    QString itemOf(const std::string& tag) const; ///< the code of the item that a printed tag names
-    QString inPrinted(const QString& sentence) const;
+    QString itemOf(const std::string& tag) const;      ///< the code of the item that a printed tag names
+    core::Scanned inPrinted(core::Scanned scan) const; ///< named by the tag that is on the thing
     void say(const QString& sentence, bool toLookAt = false);
 
 signals:

@@ -30,9 +30,9 @@ CheckRow kitRow(Section section, Mark mark, const QString& key, const QString& t
     return row;
 }
 
-void nameItem(CheckRow& row, const std::string& code) {
+void nameItem(CheckRow& row, const std::string& code, const PrintedTags& tags) {
     row.code = text(code);
-    row.aside = codeInWords(code);
+    row.aside = codeInWords(printedTag(tags, code));
     row.asideIsCode = true;
 }
 
@@ -104,7 +104,7 @@ private:
     int addNotReturned(const core::Finding& finding) {
         CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "out " + text(finding.code),
                               text(finding.kitType));
-        nameItem(row, finding.code);
+        nameItem(row, finding.code, m_context.tags);
         m_section.push_back(row);
         return 1;
     }
@@ -168,7 +168,7 @@ private:
         const bool unknown = finding.kind == core::FindingKind::UnknownTag;
         CheckRow row = kitRow(Section::Look, Mark::Look, "item " + text(finding.code),
                               unknown ? CheckRowText::tr("unknown tag") : text(finding.kitType));
-        nameItem(row, finding.code);
+        nameItem(row, finding.code, m_context.tags);
         row.counts = m_counts[finding.code];
         remarkOn(row, finding.code);
         m_section.push_back(row);
@@ -184,8 +184,9 @@ private:
         QStringList remarks;
         QStringList details;
         for (const core::Finding* finding : m_ofCode[code]) {
-            remarks << shortReasonOf(*finding);
-            details << reasonOf(*finding);
+            const core::Finding shown = named(*finding, m_context.tags);
+            remarks << shortReasonOf(shown);
+            details << reasonOf(shown);
         }
         row.remark = remarks.join(' ');
         row.remarkIsLook = !remarks.isEmpty();
@@ -201,7 +202,7 @@ private:
 
     void addFoundItem(const core::LineItem& item) {
         CheckRow row = kitRow(Section::Found, Mark::Found, "item " + text(item.code), text(item.kitType));
-        nameItem(row, item.code);
+        nameItem(row, item.code, m_context.tags);
         row.counts = true;
         remarkOn(row, item.code);
         if (!item.wornBy.empty()) {
@@ -318,14 +319,17 @@ bool CheckRow::operator==(const CheckRow& other) const {
 }
 
 std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context) {
-    return withPrintedTags(Rows(answer, context).all(), context.tags);
+    return Rows(answer, context).all();
 }
 
 std::vector<CheckRow> withPrintedTags(std::vector<CheckRow> rows, const PrintedTags& tags) {
-    if (tags.empty()) return rows;
-    for (CheckRow& row : rows)
-        for (QString* words : {&row.title, &row.aside, &row.remark, &row.detail})
-            *words = inPrintedTags(std::move(*words), tags);
+    for (CheckRow& row : rows) {
+        const std::string code = row.code.toStdString();
+        const QString first = codeInWords(code), printed = codeInWords(printedTag(tags, code));
+        if (!row.asideIsCode || printed == first) continue;
+        row.aside.replace(first, printed);
+        row.detail.replace(first, printed);
+    }
     return rows;
 }
 

@@ -12,6 +12,14 @@ namespace {
 /// code nor a number is meant.
 constexpr int functionKeys[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 11, 12};
 
+/// As its tooltip, unless it has one of its own; anew when the page got other buttons before it.
+void tellKeys(QPushButton& button, const QKeySequence& keys) {
+    constexpr const char* told = "toldKeys";
+    if (!button.toolTip().isEmpty() && button.toolTip() != button.property(told).toString()) return;
+    button.setToolTip(keys.toString(QKeySequence::NativeText));
+    button.setProperty(told, button.toolTip());
+}
+
 } // namespace
 
 PageMenu::PageMenu(QWidget* parent)
@@ -99,8 +107,7 @@ void PageMenu::build(const std::vector<Line>& lines) {
             button->setFocus(Qt::ShortcutFocusReason); // as a press does, and pages go on from there
             button->click();
         });
-        if (line.button->toolTip().isEmpty())
-            line.button->setToolTip(line.keys.toString(QKeySequence::NativeText));
+        tellKeys(*line.button, line.keys);
         connect(line.button, &QObject::destroyed, this, &PageMenu::refreshSoon, Qt::UniqueConnection);
     }
 }

@@ -1,5 +1,7 @@
 #include "app/common/printed_tags.h"
 
+#include "app/common/sentences.h"
+
 #include <gtest/gtest.h>
 
 namespace {
@@ -7,13 +9,22 @@ namespace {
 // Good codes, the first two of the practice club of these tests.
 const app::PrintedTags replaced{{"KD0XPAMAJG", "KFGQ9XHHKJ"}};
 
-TEST(PrintedTags, standInSentencesWhereTheItemsFirstCodeStood) {
-    EXPECT_EQ(app::inPrintedTags("The knife KD0X PAMA JG, and KD0X PAMA JG again.", replaced),
-              "The knife KFGQ 9XHH KJ, and KFGQ 9XHH KJ again.");
-    EXPECT_EQ(app::inPrintedTags("The paddle KVP5 CYVR E7 is fine.", replaced),
-              "The paddle KVP5 CYVR E7 is fine.");
-    EXPECT_EQ(app::inPrintedTags("As recorded: KD0XPAMAJG.", replaced), "As recorded: KD0XPAMAJG.");
-    EXPECT_EQ(app::inPrintedTags("The knife KD0X PAMA JG.", {}), "The knife KD0X PAMA JG.");
+TEST(PrintedTags, standWhereASentenceNamesItsThingAndNowhereElse) {
+    core::Finding finding;
+    finding.kind = core::FindingKind::LogOpen;
+    finding.kitType = "knife";
+    finding.code = "KD0XPAMAJG";
+    finding.text = "tag KD0X PAMA JG found in the bilge";
+    EXPECT_EQ(app::reasonOf(app::named(finding, replaced)),
+              "The log of the knife KFGQ 9XHH KJ has an open entry: “tag KD0X PAMA JG found in the bilge”; "
+              "see to it and "
+              "close it.");
+    finding.code = "KVP5CYVRE7";
+    EXPECT_EQ(app::named(finding, replaced).code, "KVP5CYVRE7");
+    core::NotReadyReason reason{.kind = core::NotReadyReason::Kind::BecameMissing, .finding = finding};
+    reason.code = "KD0XPAMAJG";
+    EXPECT_EQ(app::named(reason, replaced).code, "KFGQ9XHHKJ");
+    EXPECT_EQ(app::named(reason, {}).code, "KD0XPAMAJG");
 }
 
 TEST(PrintedTags, nameTheirItem) {

@@ -221,6 +221,10 @@ TEST_F(Kit, withANewTagIsNamedByWhatIsPrintedOnIt) {
     const std::string said = say(codes);
     EXPECT_THAT(said, HasSubstr(inWords(tag)));
     EXPECT_THAT(said, Not(HasSubstr(inWords(knife))));
+    // What somebody typed or wrote stays as it is: the old tag is the one that is read in vain.
+    EXPECT_THAT(say({inWords(knife)}), HasSubstr(inWords(knife)));
+    ASSERT_EQ(run({"log-add", "--boat", "Teal", "--text", "tag " + inWords(knife) + " found"}).exit, 0);
+    EXPECT_THAT(run({"log"}).out, HasSubstr("tag " + inWords(knife) + " found"));
     // A document names the item as the register does, for ever.
     const std::string document = check(codes).out;
     EXPECT_THAT(document, HasSubstr(knife));
@@ -259,6 +263,23 @@ TEST_F(Kit, arrivesWithDaysThatCanBe) {
     EXPECT_EQ(receive({"--made", "2026", "--first-use", "2026-03-14"}).exit, 0);
     EXPECT_EQ(receive({"--made", "2026-02-02", "--first-use", "2026-02"}).exit, 0) << "within that month";
     EXPECT_EQ(receive({"--stamped", "2030-01"}).exit, 0);
+}
+
+TEST_F(Kit, aLabelsDaysAreLookedAtToo) {
+    const auto receive = [&](const std::string& label, std::vector<std::string> more = {}) {
+        std::vector<std::string> words{"receive",  "--kit-type", "paddle",  "--place", "shed",
+                                       "--labels", "-",          "--today", today};
+        words.insert(words.end(), more.begin(), more.end());
+        return run(words, label + "\n");
+    };
+    const std::string before = content();
+    for (const Ran& ran : {receive("(01)09521101530001(11)270101(21)A9"),
+                           receive("(01)09521101530001(11)260101(21)A9", {"--first-use", "2025-01-01"})}) {
+        EXPECT_EQ(ran.exit, 2);
+        expectOneErrorLine(ran);
+    }
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(receive("(01)09521101530001(11)260101(21)A9", {"--first-use", "2026-02-01"}).exit, 0);
 }
 
 TEST_F(Kit, aBatchThatNamesOneSerialTwiceIsRefused) {

@@ -137,6 +137,11 @@ TEST_F(ClubPoints, aPointIsAddedLastAndTakenAway) {
     ASSERT_TRUE(small.club.dropPoint(classOwner, first(classOwner), {}, small.now));
     ASSERT_TRUE(add(classOwner, {"launch", {.point = "alpha flag"}}));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "launch anchor line", "launch alpha flag"));
+    // So does one of a sheet, though fewer rows are there than places were given.
+    small.import("points.csv",
+                 "boat_class,phase,point,kind\ninflatable,launch,aback,look\ninflatable,launch,aaa,look\n");
+    EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "launch anchor line", "launch alpha flag",
+                                               "launch aback", "launch aaa"));
     EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
 }
 

@@ -101,6 +101,9 @@ TEST(Stocktake, kitThatIsOutOnABoatIsNotExpected) {
     small.scan(check, "K000000026");
     small.scan(check, "K000000034");
     EXPECT_EQ(small.club.answer(check, small.now.today)->outcome, core::CheckOutcome::CompleteWithRemarks);
+    EXPECT_THAT(told(*small.club.answer(check, small.now.today)), ElementsAre("unserviceable K000000034"));
+    small.scan(check, "K000000018"); // it lies at home after all
+    EXPECT_THAT(told(*small.club.answer(check, small.now.today)), ElementsAre("unserviceable K000000034"));
 }
 
 TEST(Stocktake, doesNotMakeABoatReadyOrOut) {

@@ -269,6 +269,16 @@ TEST(Gs1CheckDigit, seesEverySingleWrongDigit) {
         }
 }
 
+TEST(Gs1Identifiers, tellAWrongMonthAlsoWhereTheDayIsNought) {
+    // GS1 Syntax Dictionary, lint_yymmd0.c: months 00 and 13 fail, a day 00 does not.
+    std::size_t length = 0;
+    const Gs1Identifier& expiry = *gs1IdentifierAt("17", length);
+    EXPECT_EQ(gs1Fault(expiry, "261300"), "month");
+    EXPECT_EQ(gs1Fault(expiry, "260000"), "month");
+    EXPECT_EQ(gs1Fault(expiry, "261232"), "day");
+    EXPECT_EQ(gs1Fault(expiry, "261200"), "");
+}
+
 TEST(Gs1Identifiers, takeEveryLengthOfTheirFormatAndNoOther) {
     // GS1 Barcode Syntax Dictionary, commit ff2eb4b; 22, 241, 243, 251, 254, 30, 37, 400, 422, 8006, 8020 and
     // 8200 from memory. `begin` is what a value must begin with (check digits), then any characters follow.

@@ -80,6 +80,7 @@ void ManifestLinePanel::edit(const core::ManifestOwner& owner, const core::Asked
                              const QStringList& stillAskedOf) {
     m_line = asked.line;
     m_isOwn = asked.isOwn;
+    m_isOwnAlone = owner.kind == core::ManifestOwner::Kind::Boat && asked.isOwn && !asked.ofClass;
     const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
     const QString kit = text(m_line.kitType), name = text(owner.name);
     Shown shown;
@@ -105,6 +106,7 @@ void ManifestLinePanel::edit(const core::ManifestOwner& owner, const core::Asked
 void ManifestLinePanel::beginNew(const core::ManifestOwner& owner, const QStringList& kitTypes) {
     m_line = {};
     m_isOwn = false;
+    m_isOwnAlone = false;
     Shown shown{.isNew = true};
     shown.heading = owner.kind == core::ManifestOwner::Kind::Boat
                         ? tr("A new line, %1's own").arg(text(owner.name))
@@ -171,7 +173,7 @@ void ManifestLinePanel::toggleSubstitute(const std::string& kitType, bool isSubs
 void ManifestLinePanel::writeLine(const core::ManifestLine& line) {
     const QString kit = withCapital(text(line.kitType));
     const QString sentence =
-        line.quantity == 0 ? tr("%1 taken away. Checks signed before keep what they were asked.").arg(kit)
+        line.quantity == 0 ? takenAwayInWords()
                            : tr("%1: %2 asked from now on. Checks signed before keep what they were asked.")
                                  .arg(kit, inWords(line));
     run(
@@ -192,19 +194,32 @@ void ManifestLinePanel::write() {
     writeLine(line);
 }
 
+QString ManifestLinePanel::takenAwayInWords() const {
+    return tr("%1 taken away. Checks signed before keep what they were asked.")
+        .arg(withCapital(text(m_line.kitType)));
+}
+
 void ManifestLinePanel::takeAway() {
+    if (m_isOwnAlone) { // of a boat, and its class asks for none: nothing is left to say
+        dropOwn(takenAwayInWords());
+        return;
+    }
     core::ManifestLine line = m_line;
     line.quantity = 0;
     writeLine(line);
 }
 
 void ManifestLinePanel::makeAsClass() {
+    dropOwn(tr("%1 is asked of %2 as of its class from now on.")
+                .arg(withCapital(text(m_line.kitType)), text(owner().name)));
+}
+
+void ManifestLinePanel::dropOwn(const QString& sentence) {
     run(
         [boat = owner().name, seen = m_line](core::Club& club, const std::string& by, core::Moment moment) {
             return club.dropOwnLine(boat, seen, by, moment);
         },
-        tr("%1 is asked of %2 as of its class from now on.")
-            .arg(withCapital(text(m_line.kitType)), text(owner().name)));
+        sentence);
 }
 
 } // namespace app

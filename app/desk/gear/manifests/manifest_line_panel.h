@@ -41,10 +41,13 @@ private:
     void write() override;
     void takeAway() override;
     void makeAsClass() override;
+    void dropOwn(const QString& sentence);
+    QString takenAwayInWords() const;
 
     std::vector<core::KitType> m_kitTypes;
     core::ManifestLine m_line;
     bool m_isOwn = false;
+    bool m_isOwnAlone = false;         ///< a boat's, of a kit type that its class does not ask
     std::vector<std::string> m_chosen; ///< substitutes
     ChoiceBox* m_kitType;
     QSpinBox* m_number;

@@ -6,6 +6,7 @@
 #include "app/desk/gear/shared/words_label.h"
 #include "app/desk/look/choice_box.h"
 #include "app/desk/look/type_scale.h"
+#include "core/register/plain_text.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -216,7 +217,10 @@ core::PhasePoint ManifestPointPanel::wanted() const {
         point.point = m_point.point; // with what this kind does not show
     else if (kind() == PointKind::Timed)
         point.point.unit = std::string{"s"};
-    point.point.point = m_name->text().trimmed().toStdString();
+    // The register knows a point by its name, whatever the capitals.
+    const std::string name = m_name->text().trimmed().toStdString();
+    const bool isSame = !isNew() && core::foldName(name) == core::foldName(m_point.point.point);
+    point.point.point = isSame ? m_point.point.point : name;
     point.point.kind = kind();
     if (kind() == PointKind::Measure) point.point.unit = m_unit->text().trimmed().toStdString();
     if (kind() != PointKind::Look)
