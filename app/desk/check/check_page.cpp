@@ -95,13 +95,13 @@ QWidget* CheckPage::buildHead() {
     m_phaseLabel = new QLabel(head);
     m_phaseLabel->setObjectName("phaseLabel");
     m_phaseLabel->setProperty("role", "phase");
+    m_phaseLabel->setWordWrap(true); // a check begun on another day says so at length
     m_people = new PeopleBar(head);
     auto* layout = new QHBoxLayout(head);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
     layout->setSpacing(2 * spaceUnit);
     layout->addWidget(m_boatLabel);
-    layout->addWidget(m_phaseLabel);
-    layout->addStretch(1);
+    layout->addWidget(m_phaseLabel, 1);
     layout->addWidget(m_people);
     return head;
 }
@@ -205,10 +205,11 @@ void CheckPage::showState() {
     m_people->setPeople(texts(state.people), texts(state.names));
     m_log->setEntries(state.log);
     showTrip();
-    if (state.open.resumed)
-        m_phaseLabel->setText(
-            tr("%1, begun %2")
-                .arg(nameInWords(state.open.phase), inWords(state.open.openedAt, state.answer.today)));
+    if (state.open.resumed) {
+        const core::CalendarDay day = state.open.openedAt.localDay();
+        const QString begun = day == state.answer.today ? inWords(state.open.openedAt, day) : inWords(day);
+        m_phaseLabel->setText(tr("%1, begun %2").arg(nameInWords(state.open.phase), begun));
+    }
     m_lists->setRows(rowsOf(state.answer, state.context));
     m_foot->setAnswer(state.answer);
     m_signing->setState(state);
