@@ -35,16 +35,6 @@ TagLabel labelOf(const Item& item, const std::map<std::string, std::string>& tag
     return {changed == tags.end() ? item.code : changed->second, item.kitType, owner};
 }
 
-/// Behind all rows of the same boat class or boat, also where rows before them were taken away.
-int placeBehindOwners(Database& database, const RowChange& change) {
-    const Sheet& kind = sheet(change.sheet);
-    for (const char* owner : {"boat_class", "boat"})
-        if (const std::string& name = change.keyCells[static_cast<std::size_t>(kind.indexOf(owner))];
-            !name.empty())
-            return rowTable::placeBehind(database, kind, owner, name);
-    return *change.order;
-}
-
 } // namespace
 
 Club::Club(std::unique_ptr<State> state)
@@ -84,7 +74,7 @@ Result<ImportPlan> Club::importRegister(const std::filesystem::path& folder, Cal
         auto plan = planImport(folder, m_state->registerStore, today, mintKitCode, progress);
         if (!plan || !plan->rejected.empty() || dryRun) return plan;
         for (RowChange& change : plan->changes) {
-            if (change.order) change.order = placeBehindOwners(*m_state->database, change);
+            if (change.order) change.order = placeBehind(*m_state->database, change);
             m_state->ledger.append(std::string(sheet(change.sheet).table), bodyOf(change), {});
         }
         transaction.commit();

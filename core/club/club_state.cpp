@@ -1,5 +1,7 @@
 #include "core/club/club_state.h"
 
+#include "core/store/row_table.h"
+
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -21,6 +23,15 @@ Result<CheckRun> Club::State::openRun(const std::string& check) const {
     if (run && checkTables::signOff(*database, check))
         return Error{ErrorKind::NotAllowed, "this check is signed", {}, "open a new check of the boat"};
     return run;
+}
+
+int placeBehind(Database& database, const RowChange& change) {
+    const Sheet& kind = sheet(change.sheet);
+    const auto cellOfKey = [&](const char* column) -> const std::string& {
+        return change.keyCells[static_cast<std::size_t>(kind.indexOf(column))];
+    };
+    const char* owner = cellOfKey("boat").empty() ? "boat_class" : "boat";
+    return rowTable::placeBehind(database, kind, owner, cellOfKey(owner));
 }
 
 json bodyOf(const RowChange& change) {

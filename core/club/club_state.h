@@ -49,6 +49,10 @@ Error notFound(const std::string& what, const std::string& mend);
 /// The body of the fact that writes a row of the register.
 nlohmann::json bodyOf(const RowChange& change);
 
+/// Where a new row of an ordered sheet goes: behind all rows of its boat class or boat, also where rows
+/// before them were taken away.
+int placeBehind(Database& database, const RowChange& change);
+
 /// The body of a fact that sets cells of one row, given by column names.
 nlohmann::json rowBody(SheetId id, const std::vector<std::pair<std::string, std::string>>& key,
                        const std::vector<std::pair<std::string, std::string>>& set);

@@ -60,11 +60,7 @@ Outcome ManifestWriter::write(const CellTexts& key, const CellTexts& cells, std:
             ErrorKind::BadInput, plan.rejected.front().reason, {}, "correct it, then write it again"};
     for (const RowChange& change : plan.changes) {
         auto body = bodyOf(change);
-        if (change.isNew) {
-            const auto column = static_cast<std::size_t>(m_sheet.indexOf(ownerColumn()));
-            body["order"] = place.value_or(
-                rowTable::placeBehind(*m_state.database, m_sheet, ownerColumn(), change.keyCells[column]));
-        }
+        if (change.isNew) body["order"] = place ? *place : placeBehind(*m_state.database, change);
         append(std::move(body));
     }
     return Done{};
