@@ -33,4 +33,10 @@ private:
     std::int64_t m_millis;
 };
 
+/// When something is done: the instant, and the calendar day that the rules go by.
+struct Moment {
+    Instant at;
+    CalendarDay today;
+};
+
 } // namespace core

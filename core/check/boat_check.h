@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/instant.h"
 #include "core/check/finding.h"
 #include "core/register/boat.h"
 #include "core/register/item.h"
@@ -100,6 +101,15 @@ struct CheckAnswer {
     std::vector<PointAnswer> points;
     std::vector<LogEntry> logOpen; ///< of the boat and of the items used
     Best best;
+};
+
+/// A signed check as it stands in the record.
+struct SignedCheck {
+    std::string check;
+    std::string by;
+    Instant at;
+    std::string urgent; ///< empty: not urgent
+    CheckAnswer answer;
 };
 
 /// Judges what was seen against what the boat must carry, took out, or the place should hold (design: rules 3

@@ -1,6 +1,6 @@
 #include "core/club/club_state.h"
 
-#include "core/ledger/answer_json.h"
+#include "core/record/answer_json.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -225,34 +225,6 @@ std::vector<ChainLink> chainOf(Database& database, const std::string& code, cons
 }
 
 } // namespace
-
-const char* nameOf(BoatCondition::Kind kind) {
-    switch (kind) {
-    case BoatCondition::Kind::NotReady:
-        return "not-ready";
-    case BoatCondition::Kind::Out:
-        return "out";
-    case BoatCondition::Kind::RescueReady:
-        return "rescue-ready";
-    }
-    return "";
-}
-
-const char* nameOf(ChainLink::What what) {
-    switch (what) {
-    case ChainLink::What::Launched:
-        return "launched";
-    case ChainLink::What::Seen:
-        return "seen";
-    case ChainLink::What::Returned:
-        return "returned";
-    case ChainLink::What::NotReturned:
-        return "not-returned";
-    case ChainLink::What::MarkedMissing:
-        return "marked-missing";
-    }
-    return "";
-}
 
 std::vector<BoatCondition> Club::boatConditions(CalendarDay today) const {
     std::vector<BoatCondition> conditions;

@@ -1,8 +1,8 @@
 #include "core/club/club_state.h"
 
+#include "core/base/plain_text.h"
 #include "core/club/scanned_code.h"
-#include "core/ledger/answer_json.h"
-#include "core/register/plain_text.h"
+#include "core/record/answer_json.h"
 #include "core/store/fact_table.h"
 
 #include <algorithm>

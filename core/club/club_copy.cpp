@@ -1,4 +1,4 @@
-#include "core/club_copy.h"
+#include "core/club/club_copy.h"
 
 #include "core/club/club_state.h"
 #include "core/store/club_file.h"

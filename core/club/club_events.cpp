@@ -1,8 +1,8 @@
 #include "core/club/club_state.h"
 
-#include "core/ledger/operation_json.h"
+#include "core/answers/event_tally.h"
+#include "core/record/operation_json.h"
 #include "core/register/operation.h"
-#include "core/search/event_tally.h"
 #include "core/store/trip_tables.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 #include "core/club/club_state.h"
 
-#include "core/ledger/answer_json.h"
-#include "core/search/evidence.h"
+#include "core/answers/evidence.h"
+#include "core/record/answer_json.h"
 #include "core/store/fact_table.h"
 #include "core/store/tag_tables.h"
 

@@ -1,7 +1,7 @@
 #include "core/club/club_state.h"
 
-#include "core/ledger/fact.h"
-#include "core/plan/make_ready.h"
+#include "core/plan/make_ready/make_ready.h"
+#include "core/record/fact.h"
 #include "core/store/fact_table.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 #include "core/club/club_state.h"
 
-#include "core/ledger/apply.h"
-#include "core/register/plain_text.h"
+#include "core/base/plain_text.h"
+#include "core/store/apply.h"
 #include "core/store/fact_table.h"
 #include "core/store/verify_store.h"
 

@@ -1,7 +1,7 @@
 #include "core/club/club_state.h"
 
-#include "core/plan/kit_life.h"
-#include "core/plan/replacement_plan.h"
+#include "core/plan/lasting/kit_life.h"
+#include "core/plan/replacement/replacement_plan.h"
 
 #include <fmt/format.h>
 

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "core/club.h"
-#include "core/ledger/ledger.h"
+#include "core/club/club.h"
 #include "core/store/check_store.h"
 #include "core/store/database.h"
+#include "core/store/ledger.h"
 #include "core/store/register_store.h"
 
 #include <memory>

@@ -1,7 +1,7 @@
 #include "core/exchange/csv_cell.h"
 
 #include "core/base/calendar_day.h"
-#include "core/register/plain_text.h"
+#include "core/base/plain_text.h"
 #include "core/register/typed_rows.h"
 #include "core/tag/tag_code.h"
 

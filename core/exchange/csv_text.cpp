@@ -1,6 +1,6 @@
 #include "core/exchange/csv_text.h"
 
-#include "core/register/plain_text.h"
+#include "core/base/plain_text.h"
 
 #include <algorithm>
 #include <csv.h>

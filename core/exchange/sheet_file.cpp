@@ -1,8 +1,8 @@
 #include "core/exchange/sheet_file.h"
 
+#include "core/base/plain_text.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_text.h"
-#include "core/register/plain_text.h"
 
 #include <algorithm>
 #include <fmt/format.h>

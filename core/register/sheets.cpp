@@ -1,6 +1,6 @@
 #include "core/register/sheets.h"
 
-#include "core/register/plain_text.h"
+#include "core/base/plain_text.h"
 
 #include <algorithm>
 #include <cassert>

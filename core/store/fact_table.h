@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/ledger/fact.h"
+#include "core/record/fact.h"
 #include "core/store/database.h"
 
 #include <functional>

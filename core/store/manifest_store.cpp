@@ -1,6 +1,6 @@
 #include "core/store/manifest_store.h"
 
-#include "core/ledger/row_of_facts.h"
+#include "core/record/row_of_facts.h"
 #include "core/register/typed_rows.h"
 #include "core/store/fact_table.h"
 

@@ -1,6 +1,6 @@
 #include "core/store/migrations.h"
 
-#include "core/store/migration_scripts.h" // made by CMake from migrations/*.sql
+#include "migration_scripts.h" // made by CMake from migrations/*.sql
 
 #include <array>
 #include <fmt/format.h>

@@ -1,6 +1,6 @@
 #include "core/store/register_store.h"
 
-#include "core/ledger/fact.h"
+#include "core/record/fact.h"
 #include "core/register/typed_rows.h"
 #include "core/store/row_table.h"
 #include "core/upkeep/service_state.h"

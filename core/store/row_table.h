@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/instant.h"
+#include "core/record/row_of_facts.h"
 #include "core/register/sheets.h"
 #include "core/store/database.h"
 
@@ -9,14 +10,6 @@
 #include <vector>
 
 namespace core {
-
-/// A row of a register table.
-struct StoredRow {
-    std::string stamp; ///< of the newest fact that wrote it; empty: no such row yet
-    int position = 0;
-    Cells cells;
-    bool isGone = false; ///< the newest fact took it away; its cells are empty
-};
 
 /// A state given to an item.
 struct GivenState {

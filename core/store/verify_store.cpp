@@ -1,6 +1,6 @@
 #include "core/store/verify_store.h"
 
-#include "core/ledger/apply.h"
+#include "core/store/apply.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/migrations.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/club_types.h"
+#include "core/record/verification.h"
 #include "core/store/database.h"
 
 namespace core {

@@ -1,6 +1,6 @@
 #include "core/tag/maker_label.h"
 
-#include "core/register/plain_text.h"
+#include "core/base/plain_text.h"
 #include "core/tag/gs1_identifiers.h"
 
 #include <algorithm>

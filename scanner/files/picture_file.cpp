@@ -1,7 +1,7 @@
 #include "scanner/files/picture_file.h"
 
 #include "scanner/files/folder.h"
-#include "scanner/frame_grey.h"
+#include "scanner/live/frame_grey.h"
 
 #include <QByteArray>
 #include <QFile>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "scanner/file_fault.h"
+#include "scanner/files/file_fault.h"
 #include "scanner/grey_picture.h"
 
 #include <QImage>

@@ -1,10 +1,10 @@
 #include "scanner/live/camera_source.h"
 
-#include "scanner/frame_grey.h"
 #include "scanner/live/camera_format.h"
 #include "scanner/live/camera_list.h"
+#include "scanner/live/frame_grey.h"
 #include "scanner/live/frame_mailbox.h"
-#include "scanner/preview_image.h"
+#include "scanner/live/preview_image.h"
 
 #include <QCamera>
 #include <QCameraDevice>

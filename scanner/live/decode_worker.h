@@ -1,7 +1,7 @@
 #pragma once
 
-#include "scanner/code_reader.h"
-#include "scanner/picture_advice.h"
+#include "scanner/live/picture_advice.h"
+#include "scanner/reader/code_reader.h"
 
 #include <QObject>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "scanner/file_fault.h"
-#include "scanner/source_state.h"
+#include "scanner/files/file_fault.h"
+#include "scanner/live/source_state.h"
 
 #include <QImage>
 #include <QObject>

@@ -1,9 +1,9 @@
 #include "scanner/reader/frame_reader.h"
 
-#include "scanner/reader/data_matrix_step.h"
-#include "scanner/reader/finder_pairs.h"
-#include "scanner/reader/finder_triples.h"
-#include "scanner/reader/qr_step.h"
+#include "scanner/reader/data_matrix/data_matrix_step.h"
+#include "scanner/reader/qr/finder_pairs.h"
+#include "scanner/reader/qr/finder_triples.h"
+#include "scanner/reader/qr/qr_step.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,14 +1,14 @@
 #pragma once
 
-#include "scanner/reader/bar_regions.h"
-#include "scanner/reader/finder_search.h"
 #include "scanner/reader/general_decoder.h"
-#include "scanner/reader/grid_fit.h"
-#include "scanner/reader/linear_step.h"
-#include "scanner/reader/picture_levels.h"
+#include "scanner/reader/image/grid_fit.h"
+#include "scanner/reader/image/picture_levels.h"
+#include "scanner/reader/image/time_budget.h"
+#include "scanner/reader/linear/bar_regions.h"
+#include "scanner/reader/linear/linear_step.h"
+#include "scanner/reader/qr/finder_search.h"
 #include "scanner/reader/reading_step.h"
 #include "scanner/reader/text_test.h"
-#include "scanner/reader/time_budget.h"
 #include "scanner/seen_code.h"
 
 #include <optional>

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "scanner/grey_picture.h"
-#include "scanner/reader/grid_sampling.h"
+#include "scanner/reader/image/grid_sampling.h"
 #include "scanner/seen_code.h"
 
 #include <optional>

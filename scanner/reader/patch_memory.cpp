@@ -1,7 +1,7 @@
 #include "scanner/reader/patch_memory.h"
 
-#include "scanner/reader/homography.h"
-#include "scanner/reader/sampling.h"
+#include "scanner/reader/image/homography.h"
+#include "scanner/reader/image/sampling.h"
 
 #include <cmath>
 

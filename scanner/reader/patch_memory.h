@@ -1,6 +1,6 @@
 #pragma once
 
-#include "scanner/reader/picture_levels.h"
+#include "scanner/reader/image/picture_levels.h"
 #include "scanner/seen_code.h"
 
 #include <array>

@@ -1,7 +1,7 @@
-#include "core/club.h"
-#include "core/ledger/answer_json.h"
-#include "core/ledger/ledger.h"
+#include "core/club/club.h"
+#include "core/record/answer_json.h"
 #include "core/store/club_file.h"
+#include "core/store/ledger.h"
 #include "tests/support/scratch_folder.h"
 
 #include <benchmark/benchmark.h>

@@ -1,5 +1,5 @@
-#include "core/plan/make_ready.h"
-#include "tests/core/plan/random_tasks.h"
+#include "core/plan/make_ready/make_ready.h"
+#include "tests/core/plan/make_ready/random_tasks.h"
 
 #include <benchmark/benchmark.h>
 

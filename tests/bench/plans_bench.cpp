@@ -1,5 +1,5 @@
-#include "core/plan/kit_life.h"
-#include "core/plan/replacement_plan.h"
+#include "core/plan/lasting/kit_life.h"
+#include "core/plan/replacement/replacement_plan.h"
 
 #include <benchmark/benchmark.h>
 #include <random>

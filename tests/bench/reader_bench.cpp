@@ -3,7 +3,7 @@
 // Prints recall by stratum and symbol, wrong texts, processes ended, and processor time of one thread a
 // frame, as a table in Markdown; the same as JSON into FILE.
 
-#include "scanner/symbol_reader.h"
+#include "scanner/reader/symbol_reader.h"
 #include "tests/bench/library_readers.h"
 #include "tests/scanner/reader/pictures.h"
 #include "tests/scanner/reader/read_apart.h"

@@ -5,7 +5,7 @@
 // ink 45 on paper 205. A distance counts when nine of ten scenes are read without a guess, as do all nearer
 // ones.
 
-#include "scanner/symbol_reader.h"
+#include "scanner/reader/symbol_reader.h"
 #include "tests/scanner/reader/pictures.h"
 
 #include <algorithm>

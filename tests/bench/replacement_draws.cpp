@@ -1,5 +1,5 @@
-#include "core/plan/shortage.h"
-#include "core/plan/survivors.h"
+#include "core/plan/replacement/shortage.h"
+#include "core/plan/replacement/survivors.h"
 
 #include <cmath>
 #include <cstdio>

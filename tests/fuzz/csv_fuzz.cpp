@@ -2,13 +2,13 @@
 // text. Whatever the bytes are, reading ends, every reason is UTF-8, and what was read comes back the same
 // when it is written.
 
+#include "core/base/plain_text.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_text.h"
 #include "core/exchange/import_checks.h"
 #include "core/exchange/import_draft.h"
 #include "core/exchange/name_spelling.h"
 #include "core/exchange/sheet_file.h"
-#include "core/register/plain_text.h"
 #include "core/register/typed_rows.h"
 
 #include <cstdint>

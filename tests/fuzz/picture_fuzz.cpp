@@ -1,7 +1,7 @@
 // libFuzzer target: any bytes as a grey picture, drawn two pixels a byte so that small inputs make modules.
 // The reader must end, and the fast pass must tell nothing that the whole does not.
 
-#include "scanner/symbol_reader.h"
+#include "scanner/reader/symbol_reader.h"
 
 #include <cstdint>
 #include <cstdlib>

@@ -1,4 +1,4 @@
-#include "tests/scanner/camera_bench.h"
+#include "tests/scanner/live/camera_bench.h"
 
 #include <QGuiApplication>
 #include <gtest/gtest.h>

@@ -1,6 +1,6 @@
 #include "tests/support/big_club.h"
 
-#include "core/club.h"
+#include "core/club/club.h"
 #include "core/tag/tag_code.h"
 #include "tests/support/scratch_folder.h"
 

@@ -1,6 +1,6 @@
 #include "core/base/calendar_day.h"
 
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 #include <glib.h>
 #include <gtest/gtest.h>

@@ -1,6 +1,6 @@
 #include "core/base/instant.h"
 
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 #include <cstdlib>
 #include <ctime>

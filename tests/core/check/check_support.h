@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/check/boat_check.h"
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 #include <string>
 #include <vector>

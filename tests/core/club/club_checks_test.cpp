@@ -1,4 +1,4 @@
-#include "core/club.h"
+#include "core/club/club.h"
 #include "tests/core/club/small_club.h"
 #include "tests/support/watched_disk.h"
 

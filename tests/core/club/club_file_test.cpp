@@ -1,6 +1,6 @@
-#include "core/club.h"
-#include "core/ledger/ledger.h"
+#include "core/club/club.h"
 #include "core/store/club_file.h"
+#include "core/store/ledger.h"
 #include "tests/core/club/small_club.h"
 #include "tests/support/watched_disk.h"
 

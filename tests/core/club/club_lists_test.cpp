@@ -1,4 +1,4 @@
-#include "core/club.h"
+#include "core/club/club.h"
 #include "core/register/kit_entry.h"
 #include "core/register/new_kit.h"
 #include "tests/core/club/small_club.h"

@@ -1,7 +1,7 @@
-#include "core/club.h"
+#include "core/answers/evidence.h"
+#include "core/club/club.h"
 #include "core/register/kit_type.h"
 #include "core/register/manifest_record.h"
-#include "core/search/evidence.h"
 #include "tests/core/club/small_club.h"
 
 #include <gmock/gmock.h>

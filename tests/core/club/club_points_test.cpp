@@ -1,4 +1,4 @@
-#include "core/club.h"
+#include "core/club/club.h"
 #include "core/register/manifest_record.h"
 #include "core/store/database.h"
 #include "tests/core/club/small_club.h"

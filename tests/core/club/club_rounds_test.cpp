@@ -1,5 +1,5 @@
 #include "core/check/finding.h"
-#include "core/club.h"
+#include "core/club/club.h"
 #include "core/upkeep/service_round.h"
 #include "tests/core/club/small_club.h"
 

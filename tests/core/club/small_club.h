@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/club.h"
+#include "core/club/club.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fstream>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/plan/make_ready.h"
+#include "core/plan/make_ready/make_ready.h"
 
 #include <tuple>
 

@@ -1,6 +1,6 @@
 #include "core/plan/last_good_day.h"
 
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 namespace core {
 

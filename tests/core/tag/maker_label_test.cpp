@@ -1,7 +1,7 @@
 #include "core/tag/maker_label.h"
 
 #include "core/tag/gs1_identifiers.h"
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 #include <gmock/gmock.h>
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/upkeep/due_date.h"
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 #include <string>
 #include <utility>

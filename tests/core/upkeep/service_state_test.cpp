@@ -1,6 +1,6 @@
 #include "core/upkeep/service_state.h"
 
-#include "tests/core/days.h"
+#include "tests/core/base/days.h"
 
 #include <gtest/gtest.h>
 

@@ -2,8 +2,8 @@
 //   reader_fuzz COUNT [SEED]
 // Ends with 1 when a text is told that is a tag and was not drawn. Meant for a build with sanitizers.
 
-#include "scanner/live_reader.h"
-#include "scanner/symbol_reader.h"
+#include "scanner/live/live_reader.h"
+#include "scanner/reader/symbol_reader.h"
 #include "tests/scanner/reader/pictures.h"
 
 #include <algorithm>

@@ -1,4 +1,4 @@
-#include "scanner/symbol_reader.h"
+#include "scanner/reader/symbol_reader.h"
 
 #include "tests/scanner/reader/pictures.h"
 #include "tests/scanner/reader/reading_score.h"

@@ -1,0 +1,59 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+
+#include "app/cli/json/json_out.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/text/words.h"
+#include "core/club/club_copy.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct BackupOptions : CommonOptions {
+    std::string to;
+};
+
+void sayCopy(const BackupOptions& options, const core::Verification& found) {
+    sayLine(QStringLiteral("%1: %2 facts, head %3.")
+                .arg(QString::fromStdString(options.to))
+                .arg(found.facts)
+                .arg(QString::fromStdString(found.head)));
+    for (const core::Problem& problem : found.problems)
+        sayLine(QStringLiteral("  ▲ %1: %2")
+                    .arg(QString::fromStdString(problem.where), QString::fromStdString(problem.what)));
+}
+
+/// A damaged file is backed up as it is, and told; it is not restored.
+int copy(const BackupOptions& options, bool keepDamaged) {
+    const auto found = core::copyClub(options.file, options.to, keepDamaged);
+    if (!found) return fail(found.error());
+    if (options.json)
+        say(verificationJson(*found));
+    else
+        sayCopy(options, *found);
+    return found->problems.empty() ? ExitFine : ExitNeedsSomebody;
+}
+
+} // namespace
+
+void addBackup(CommandLine& line) {
+    auto options = std::make_shared<BackupOptions>();
+    Command command = line.add("backup", "a copy of the club file, looked through; also while it is in use",
+                               [options] { return copy(*options, true); });
+    takeCommon(command, *options);
+    command.file("TO", options->to, "the copy, which must not exist yet");
+}
+
+void addRestore(CommandLine& line) {
+    auto options = std::make_shared<BackupOptions>();
+    Command command = line.add("restore", "a club file from a backup that is whole",
+                               [options] { return copy(*options, false); });
+    takeCommon(command, *options, Takes::NoFile);
+    command.file("FROM", options->file, "the backup");
+    command.file("FILE", options->to, "the club file, which must not exist yet");
+}
+
+} // namespace app

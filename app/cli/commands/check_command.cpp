@@ -1,0 +1,150 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+
+#include "app/cli/commands/check_input.h"
+#include "app/cli/commands/check_report.h"
+#include "app/cli/commands/check_run.h"
+#include "app/cli/commands/picture_reading.h"
+#include "app/cli/terminal/terminal.h"
+
+#include "core/register/sheets.h"
+#include "core/tag/tag_code.h"
+
+#include <algorithm>
+#include <fstream>
+#include <memory>
+
+namespace app {
+namespace {
+
+using core::Result;
+
+struct CheckOptions : CommonOptions {
+    std::string boat;
+    std::string phase;
+    std::string driver;
+    std::vector<std::string> crew;
+    std::vector<std::string> from;
+    std::string codes;
+    std::string points;
+    std::string signer;
+    std::string urgent;
+    std::string event;
+    TripOptions trip;
+};
+
+/// By name, or by the boat's tag.
+Result<std::string> findBoat(const core::Club& club, const std::string& asked) {
+    const Result<core::Boat> boat = club.boat(asked);
+    if (boat) return boat->boat;
+    if (const auto code = core::TagCode::parse(asked))
+        if (const auto tagged = club.boatOfTag(code->text())) return tagged->boat;
+    return boat.error();
+}
+
+/// Driver first; somebody named twice is on board once.
+Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& known,
+                                            const CheckOptions& options) {
+    std::vector<std::string> onBoard;
+    const auto add = [&](const std::string& asked, const char* option) -> core::Outcome {
+        const Result<std::string> person = findPerson(known, asked, option);
+        if (!person) return person.error();
+        if (std::find(onBoard.begin(), onBoard.end(), *person) == onBoard.end()) onBoard.push_back(*person);
+        return core::Done{};
+    };
+    if (!options.driver.empty())
+        if (const core::Outcome added = add(options.driver, "--driver"); !added) return added.error();
+    for (const std::string& each : options.crew)
+        if (const core::Outcome added = add(each, "--crew"); !added) return added.error();
+    return onBoard;
+}
+
+/// Everything that can be wrong with the input is found here, before anything is recorded.
+Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, core::Moment given) {
+    CheckPlan plan{.boat = {},
+                   .phase = core::Phase::Launch,
+                   .people = {},
+                   .points = {},
+                   .pictures = {},
+                   .codes = nullptr,
+                   .signer = {},
+                   .urgent = options.urgent,
+                   .event = {},
+                   .trip = {},
+                   .today = given.today,
+                   .now = clockOf(options, given)};
+    plan.phase = options.phase == "return" ? core::Phase::Return : core::Phase::Launch;
+    const Result<std::string> boat = findBoat(club, options.boat);
+    if (!boat) return boat.error();
+    plan.boat = *boat;
+    const std::vector<core::Person> known = club.people();
+    auto people = findPeople(known, options);
+    if (!people) return people.error();
+    plan.people = std::move(*people);
+    if (!options.signer.empty()) {
+        const Result<std::string> signer = findPerson(known, options.signer, "--sign");
+        if (!signer) return signer.error();
+        plan.signer = *signer;
+    }
+    plan.event = options.event;
+    auto trip = tripFrom(options.trip, plan.people);
+    if (!trip) return trip.error();
+    plan.trip = std::move(*trip);
+    if (plan.trip && plan.phase != core::Phase::Return)
+        return core::Error{core::ErrorKind::BadInput, "a trip is told when the boat is back", "--phase",
+                           "give times, hours and fuel with the return check"};
+    if (!options.points.empty()) {
+        const auto points = club.pointsOf(plan.boat, plan.phase);
+        if (!points) return points.error();
+        auto values = readPointsFile(options.points, *points);
+        if (!values) return values.error();
+        plan.points = std::move(*values);
+    }
+    return plan;
+}
+
+int check(const CheckOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        Result<CheckPlan> plan = planOf(club, options, moment);
+        if (!plan) return fail(plan.error());
+        std::ifstream file;
+        if (const core::Outcome opened = openCodes(options.codes, file, plan->codes); !opened)
+            return fail(opened.error());
+        plan->pictures = readPictures(options.from);
+        if (reportUnreadable(plan->pictures)) return static_cast<int>(ExitBadInput);
+
+        const Result<CheckReport> report = runCheck(club, *plan);
+        if (!report) return fail(report.error());
+        if (options.json)
+            say(checkJson(*report));
+        else
+            sayCheck(*report, club.namesOf(report->check));
+        return exitOf(report->answer);
+    });
+}
+
+} // namespace
+
+void addCheck(CommandLine& line) {
+    auto options = std::make_shared<CheckOptions>();
+    Command command = line.add("check", "a launch or return check of a boat's kit; unsigned it stays open",
+                               [options] { return check(*options); });
+    takeCommon(command, *options);
+    command.text("--boat", options->boat, "the boat", Need::Required);
+    command.choice("--phase", options->phase, {"launch", "return"}, "launch or return", Need::Required);
+    command.text("--driver", options->driver, "who drives");
+    command.repeated("--crew", options->crew, "who else is on board; may be repeated");
+    command.several("--from", options->from, "pictures, folders or videos of the kit");
+    command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");
+    command.notTogether("--from", "--codes");
+    command.text("--points", options->points, "CSV of points and their values");
+    command.text("--sign", options->signer, "who signs", Need::NotEmpty);
+    command.text("--urgent", options->urgent, "why a launch with the kit incomplete is signed all the same");
+    command.text("--at", options->at, "the instant of the check, e.g. 2026-03-14T06:40:00Z");
+    command.text("--event", options->event, "the patrol, training day or carnival that it belongs to",
+                 Need::NotEmpty);
+    takeTrip(command, options->trip);
+}
+
+} // namespace app

@@ -1,0 +1,117 @@
+#include "app/cli/commands/check_input.h"
+
+#include "app/cli/terminal/terminal.h"
+
+#include "core/base/plain_text.h"
+#include "core/register/operation.h"
+#include "core/register/sheets.h"
+#include "core/tag/tag_code.h"
+
+#include <algorithm>
+#include <charconv>
+#include <filesystem>
+#include <iostream>
+
+namespace app {
+
+using core::Result;
+
+Result<std::string> findPerson(const std::vector<core::Person>& people, const std::string& asked,
+                               const char* option) {
+    const auto code = core::TagCode::parse(asked);
+    const auto isAsked = [&](const core::Person& each) {
+        return core::foldName(each.person) == core::foldName(asked) || (code && each.tag == code->text());
+    };
+    const auto found = std::find_if(people.begin(), people.end(), isAsked);
+    if (found != people.end()) return found->person;
+    return core::Error{core::ErrorKind::NotFound, "the club knows nobody named '" + asked + "'", option,
+                       "write the name as people.csv has it"};
+}
+
+core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes) {
+    if (path.empty()) return core::Done{};
+    if (path == "-") {
+        codes = &std::cin;
+        return core::Done{};
+    }
+    file.open(path, std::ios::binary);
+    if (!file || std::filesystem::is_directory(path))
+        return core::Error{core::ErrorKind::FileMissing, "the codes cannot be read", path,
+                           "look at the path"};
+    codes = &file;
+    return core::Done{};
+}
+
+/// A fixed instant stays fixed; otherwise each step happens when it happens, on the day that was given.
+std::function<core::Moment()> clockOf(const CommonOptions& options, core::Moment given) {
+    if (!options.at.empty()) return [given] { return given; };
+    if (options.today.empty())
+        return [] { return core::Moment{core::Instant::now(), core::Instant::now().localDay()}; };
+    return [given] {
+        return core::Moment{core::Instant::onLocalDay(given.today, core::Instant::now()), given.today};
+    };
+}
+
+std::vector<std::string> linesOf(std::istream& codes) {
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(codes, line);) {
+        if (line.ends_with('\r')) line.pop_back();
+        if (!core::withoutOuterBlanks(line).empty()) lines.push_back(line);
+    }
+    return lines;
+}
+
+int exitOf(const core::CheckAnswer& answer) {
+    return answer.outcome == core::CheckOutcome::Incomplete ? ExitNeedsSomebody : ExitFine;
+}
+
+void takeTrip(Command& command, TripOptions& trip) {
+    command.text("--left", trip.left, "return: when the boat left, e.g. 2026-03-14T07:00:00Z");
+    command.text("--back", trip.back, "return: when it was back");
+    command.text("--hours", trip.hours, "return: engine hours run, counted to what went out");
+    command.text("--launches", trip.launches, "return: how often it was launched (1)");
+    command.text("--fuel", trip.fuel, "return: what was filled or is left");
+    command.text("--incidents", trip.incidents, "return: what happened");
+}
+
+namespace {
+
+Result<std::optional<core::Instant>> instantFrom(const std::string& text, const char* option) {
+    if (text.empty()) return std::optional<core::Instant>();
+    const auto instant = core::Instant::parse(text);
+    if (instant) return std::optional(*instant);
+    return core::Error{core::ErrorKind::BadInput, "'" + text + "' is no instant", option,
+                       "write it like 2026-03-14T06:40:00Z"};
+}
+
+template <class Number>
+Result<std::optional<Number>> numberFrom(const std::string& text, const char* option) {
+    if (text.empty()) return std::optional<Number>();
+    Number number{};
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error == std::errc() && end == text.data() + text.size()) return std::optional(number);
+    return core::Error{core::ErrorKind::BadInput, "'" + text + "' is no number", option,
+                       "write it like 2 or, for hours, 1.5"};
+}
+
+} // namespace
+
+Result<std::optional<core::Operation>> tripFrom(const TripOptions& given,
+                                                const std::vector<std::string>& people) {
+    if (given.left.empty() && given.back.empty() && given.hours.empty() && given.launches.empty() &&
+        given.fuel.empty() && given.incidents.empty())
+        return std::optional<core::Operation>();
+    const auto left = instantFrom(given.left, "--left");
+    if (!left) return left.error();
+    const auto back = instantFrom(given.back, "--back");
+    if (!back) return back.error();
+    const auto hours = numberFrom<double>(given.hours, "--hours");
+    if (!hours) return hours.error();
+    const auto launches = numberFrom<int>(given.launches, "--launches");
+    if (!launches) return launches.error();
+    core::Operation trip{*left, *back, people, *hours, launches->value_or(1), given.fuel, given.incidents};
+    if (const auto fault = core::faultOf(trip)) return *fault;
+    return std::optional(std::move(trip));
+}
+
+} // namespace app

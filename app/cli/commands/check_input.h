@@ -1,0 +1,44 @@
+#pragma once
+
+#include "app/cli/commands/options.h"
+#include "core/club/club.h"
+#include "core/register/operation.h"
+
+#include <fstream>
+#include <functional>
+#include <iosfwd>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace app {
+
+/// By name, or by the person's tag. NotFound names the option.
+core::Result<std::string> findPerson(const std::vector<core::Person>& people, const std::string& asked,
+                                     const char* option);
+
+/// Opens the file of codes, or standard input for `-`; `codes` stays null for an empty path.
+core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes);
+std::vector<std::string> linesOf(std::istream& codes); ///< without blank lines and line ends
+
+/// What a moment of this command is: a fixed instant stays fixed, else each step happens when it happens.
+std::function<core::Moment()> clockOf(const CommonOptions& options, core::Moment given);
+
+int exitOf(const core::CheckAnswer& answer);
+
+/// What a crew tells of its trip, as it was typed.
+struct TripOptions {
+    std::string left;
+    std::string back;
+    std::string hours;
+    std::string launches;
+    std::string fuel;
+    std::string incidents;
+};
+
+void takeTrip(Command& command, TripOptions& trip);
+/// Empty when nothing was told.
+core::Result<std::optional<core::Operation>> tripFrom(const TripOptions& given,
+                                                      const std::vector<std::string>& people);
+
+} // namespace app

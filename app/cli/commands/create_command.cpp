@@ -1,0 +1,64 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+
+#include "app/cli/commands/import_report.h"
+#include "app/cli/json/json_out.h"
+#include "app/cli/terminal/terminal.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace app {
+namespace {
+
+struct CreateOptions : CommonOptions {
+    std::string club;
+    std::string from;
+};
+
+/// What SQLite keeps beside the file while it is open goes with it.
+void removeFile(const std::filesystem::path& file) {
+    std::error_code ignored;
+    for (const char* beside : {"", "-wal", "-shm"})
+        std::filesystem::remove(file.string() + beside, ignored);
+}
+
+/// A club whose register was refused is no club yet: nothing stays behind.
+int fillOrRemove(core::Club& club, const CreateOptions& options, core::CalendarDay today) {
+    core::Result<core::ImportPlan> plan = importWithProgress(club, options.from, today, false);
+    const int exit = plan ? reportImport(*plan, options.json, false) : fail(plan.error());
+    if (exit == ExitFine) return exit;
+    { const core::Club closed = std::move(club); }
+    removeFile(options.file);
+    return exit;
+}
+
+int create(const CreateOptions& options) {
+    const auto moment = momentOf(options);
+    if (!moment) return fail(moment.error());
+    if (!options.from.empty() && !std::filesystem::is_directory(options.from))
+        return failWith("there is no folder of CSV files", options.from, "look at the path");
+    core::Result<core::Club> club = core::Club::create(options.file, options.club);
+    if (!club) return fail(club.error());
+    if (!options.from.empty()) return fillOrRemove(*club, options, moment->today);
+    if (options.json)
+        say(importJson({}));
+    else
+        sayLine(QStringLiteral("The club file %1 is ready. Import a folder of CSV to fill it.")
+                    .arg(QString::fromStdString(options.file)));
+    return ExitFine;
+}
+
+} // namespace
+
+void addCreate(CommandLine& line) {
+    auto options = std::make_shared<CreateOptions>();
+    Command command = line.add("create", "make a new club file, filled from a folder of CSV if you name one",
+                               [options] { return create(*options); });
+    takeCommon(command, *options);
+    command.text("--club", options->club, "the club's name", Need::Required);
+    command.text("--from", options->from, "folder of CSV files");
+}
+
+} // namespace app

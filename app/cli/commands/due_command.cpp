@@ -1,0 +1,93 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+
+#include "app/cli/json/json_out.h"
+#include "app/cli/terminal/table.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/text/cautions.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <algorithm>
+#include <charconv>
+#include <memory>
+#include <optional>
+
+namespace app {
+namespace {
+
+struct DueOptions : CommonOptions {
+    std::string within = "90d";
+};
+
+/// `90d` or `90`; no more than the calendar holds.
+std::optional<int> daysFrom(std::string_view text) {
+    if (text.ends_with('d')) text.remove_suffix(1);
+    int days = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), days);
+    if (error != std::errc() || end != text.data() + text.size() || days < 0 || days > 3'652'059)
+        return std::nullopt;
+    return days;
+}
+
+bool isLater(const core::DueRow& row) {
+    return row.due.state == core::DueState::Later;
+}
+
+QStringList rowOf(const core::DueRow& row) {
+    const QString rule = QString::fromStdString(row.due.rule.rule);
+    const QString part = QString::fromStdString(row.due.rule.part);
+    const QString size =
+        row.size.empty() ? QString() : QStringLiteral(" (%1)").arg(QString::fromStdString(row.size));
+    const QString mark = row.due.isPassedStop() ? QStringLiteral("▲")
+                         : isLater(row)         ? QStringLiteral("–")
+                                                : QStringLiteral("◯");
+    return {mark,
+            dueInWords(row),
+            QString::fromStdString(row.kitType) + size,
+            tagInWords(row.code),
+            QString::fromStdString(row.boat),
+            part.isEmpty() ? rule : QStringLiteral("%1: %2").arg(part, rule),
+            explanationOf(row.due)};
+}
+
+void sayDue(const std::vector<core::DueRow>& rows, int days) {
+    const QString span = counted(days, "within %n day", "within %n days");
+    if (rows.empty()) return sayLine(QStringLiteral("Nothing falls due %1.").arg(span));
+    sayLine(counted(static_cast<int>(rows.size()), "%n due day", "%n due days") +
+            QStringLiteral(" passed or %1.").arg(span));
+    std::vector<QStringList> table;
+    std::transform(rows.begin(), rows.end(), std::back_inserter(table), rowOf);
+    const QStringList heading{QString(), "due", "kit type", "tag", "boat", "rule", "why"};
+    sayText(tableOf(heading, table));
+    sayLine(dueCaution());
+    sayLine(whoPrevails());
+}
+
+int due(const DueOptions& options) {
+    const auto days = daysFrom(options.within);
+    if (!days)
+        return failWith("'" + options.within + "' is no number of days", "--within", "write it like 90d");
+    return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
+        const auto rows = club.dueList(moment.today, *days);
+        if (options.json)
+            say(dueJson(rows, moment.today));
+        else
+            sayDue(rows, *days);
+        return static_cast<int>(std::all_of(rows.begin(), rows.end(), isLater) ? ExitFine
+                                                                               : ExitNeedsSomebody);
+    });
+}
+
+} // namespace
+
+void addDue(CommandLine& line) {
+    auto options = std::make_shared<DueOptions>();
+    Command command = line.add("due", "what is due, overdue, or will be within a number of days",
+                               [options] { return due(*options); });
+    takeCommon(command, *options);
+    command.text("--within", options->within, "how far ahead, in days");
+}
+
+} // namespace app

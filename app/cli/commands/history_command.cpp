@@ -1,0 +1,52 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+
+#include "app/cli/json/json_out.h"
+#include "app/cli/terminal/table.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/text/words.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct HistoryOptions : CommonOptions {
+    std::string subject;
+};
+
+void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>& lines) {
+    sayLine(counted(static_cast<int>(lines.size()), "%n line of history of ", "%n lines of history of ") +
+            QString::fromStdString(subject) + QStringLiteral("."));
+    std::vector<QStringList> table;
+    for (const core::HistoryLine& line : lines)
+        table.push_back({QString::fromStdString((line.at ? *line.at : line.recordedAt).iso()),
+                         QString::fromStdString(line.kind), QString::fromStdString(line.by),
+                         QString::fromStdString(line.body)});
+    sayText(tableOf({"when", "what", "by", "as recorded"}, table));
+}
+
+int history(const HistoryOptions& options) {
+    return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
+        const auto lines = club.history(options.subject);
+        if (!lines) return fail(lines.error());
+        if (options.json)
+            say(historyJson(options.subject, *lines));
+        else
+            sayHistory(options.subject, *lines);
+        return static_cast<int>(ExitFine);
+    });
+}
+
+} // namespace
+
+void addHistory(CommandLine& line) {
+    auto options = std::make_shared<HistoryOptions>();
+    Command command = line.add("history", "everything recorded about an item, a boat or a person",
+                               [options] { return history(*options); });
+    takeCommon(command, *options);
+    command.file("OF", options->subject, "a tag code, or the name of a boat or person");
+}
+
+} // namespace app

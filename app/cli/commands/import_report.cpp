@@ -1,0 +1,49 @@
+#include "app/cli/commands/import_report.h"
+
+#include "app/cli/json/json_out.h"
+#include "app/cli/terminal/progress.h"
+#include "app/cli/terminal/table.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/text/words.h"
+
+namespace app {
+namespace {
+
+int reportRejected(const core::ImportPlan& plan) {
+    for (const core::RejectedRow& row : plan.rejected)
+        note(QStringLiteral("%1: %2").arg(QString::fromStdString(placeIn(row.file, row.row, row.column)),
+                                          QString::fromStdString(row.reason)));
+    return ExitBadInput;
+}
+
+void reportAccepted(const core::ImportPlan& plan, bool dryRun) {
+    int rows = 0;
+    std::vector<QStringList> table;
+    for (const auto& [file, count] : plan.accepted) {
+        rows += count;
+        table.push_back({QString::fromStdString(file), QString::number(count)});
+    }
+    const QString counts = counted(rows, "%n row", "%n rows");
+    sayLine(dryRun ? QStringLiteral("%1 could be imported; nothing was changed.").arg(counts)
+                   : QStringLiteral("%1 imported.").arg(counts));
+    sayText(tableOf({QStringLiteral("file"), QStringLiteral("rows")}, table));
+}
+
+} // namespace
+
+core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::string& folder,
+                                                  core::CalendarDay today, bool dryRun) {
+    Progress progress(QStringLiteral("import"));
+    return club.importRegister(folder, today, dryRun, [&](int done, int of) {
+        if (of > 0) progress.show(static_cast<double>(done) / of);
+    });
+}
+
+int reportImport(const core::ImportPlan& plan, bool json, bool dryRun) {
+    if (json) say(importJson(plan));
+    if (!plan.rejected.empty()) return reportRejected(plan);
+    if (!json) reportAccepted(plan, dryRun);
+    return ExitFine;
+}
+
+} // namespace app

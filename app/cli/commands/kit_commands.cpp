@@ -1,0 +1,194 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+
+#include "app/cli/commands/check_input.h"
+#include "app/cli/json/record_json.h"
+#include "app/cli/terminal/progress.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/paper/tag_sheet.h"
+#include "app/paper/whole_file.h"
+#include "app/text/words.h"
+#include "core/register/new_kit.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct KitOptions : CommonOptions {
+    core::NewKit kit;
+    std::string code;
+    std::string why;
+    std::string by;
+    std::string labels;
+    std::string out;
+    double size = 30;
+};
+
+/// A tag is minted once: what cannot be printed is refused before.
+core::Outcome canPrintTags(const KitOptions& options) {
+    return options.out.empty() ? core::Outcome(core::Done{}) : canWriteWholeFile(options.out, "sheet");
+}
+
+/// Tags of the codes, when a sheet is asked for.
+core::Outcome printTags(const core::Club& club, const KitOptions& options,
+                        const std::vector<std::string>& codes) {
+    if (options.out.empty()) return core::Done{};
+    const auto labels = club.tagLabels(codes);
+    if (!labels) return labels.error();
+    const Painting painting;
+    const auto sheets = writeTagSheets(options.out, *labels, options.size);
+    if (!sheets) return sheets.error();
+    return core::Done{};
+}
+
+/// The name as the register has it; nobody named stays nobody.
+core::Result<std::string> byWhom(const core::Club& club, const KitOptions& options) {
+    if (options.by.empty()) return std::string();
+    return findPerson(club.people(), options.by, "--by");
+}
+
+int receive(const KitOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        core::NewKit kit = options.kit;
+        std::ifstream file;
+        std::istream* labels = nullptr;
+        if (const core::Outcome opened = openCodes(options.labels, file, labels); !opened)
+            return fail(opened.error());
+        if (labels != nullptr) {
+            kit.labels = linesOf(*labels);
+            if (kit.labels.empty())
+                return failWith("there is no label in it", options.labels, "give one label a line");
+        }
+        const auto by = byWhom(club, options);
+        if (!by) return fail(by.error());
+        if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
+        const auto items = club.registerKit(kit, *by, moment);
+        if (!items) return fail(items.error());
+        std::vector<std::string> codes;
+        for (const core::Item& item : *items)
+            codes.push_back(item.code);
+        const core::Outcome printed = printTags(club, options, codes);
+        if (options.json)
+            say(newKitJson(*items, printed ? options.out : std::string()));
+        else {
+            sayLine(counted(static_cast<int>(items->size()), "%n item registered.", "%n items registered."));
+            for (const core::Item& item : *items)
+                sayLine(QStringLiteral("  %1  %2  %3")
+                            .arg(codeInWords(item.code), QString::fromStdString(item.kitType),
+                                 QString::fromStdString(item.serial)));
+        }
+        return printed ? static_cast<int>(ExitFine) : fail(printed.error());
+    });
+}
+
+int retag(const KitOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto by = byWhom(club, options);
+        if (!by) return fail(by.error());
+        if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
+        const auto tag = club.replaceTag(options.code, *by, moment);
+        if (!tag) return fail(tag.error());
+        const core::Outcome printed = printTags(club, options, {*tag});
+        const auto item = club.item(*tag);
+        if (options.json)
+            say(newTagJson(item->code, *tag, printed ? options.out : std::string()));
+        else
+            sayLine(
+                QStringLiteral("%1 %2 has the new tag %3; its old tag names nothing any more.")
+                    .arg(QString::fromStdString(item->kitType), codeInWords(item->code), codeInWords(*tag)));
+        return printed ? static_cast<int>(ExitFine) : fail(printed.error());
+    });
+}
+
+int sayState(const core::Club& club, const KitOptions& options, const core::Outcome& done, const char* now) {
+    if (!done) return fail(done.error());
+    const auto item = club.item(options.code);
+    if (options.json)
+        say(stateJson(*item));
+    else
+        sayLine(QStringLiteral("%1 %2 is %3.")
+                    .arg(QString::fromStdString(item->kitType), tagInWords(item->code), QLatin1String(now)));
+    return ExitFine;
+}
+
+int writeOff(const KitOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto by = byWhom(club, options);
+        if (!by) return fail(by.error());
+        return sayState(club, options, club.writeOff(options.code, options.why, *by, moment), "written off");
+    });
+}
+
+int release(const KitOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto by = byWhom(club, options);
+        if (!by) return fail(by.error());
+        return sayState(club, options, club.release(options.code, *by, moment), "serviceable");
+    });
+}
+
+void takeSheet(Command& command, KitOptions& options) {
+    command.text("--out", options.out, "the PDF of the new tags", Need::NotEmpty);
+    command.number("--size", options.size, smallestSymbolMm, biggestSymbolMm,
+                   "width of a symbol in millimetres");
+}
+
+} // namespace
+
+void addReceive(CommandLine& line) {
+    auto options = std::make_shared<KitOptions>();
+    Command command = line.add("receive", "register kit that arrived and mint its tags",
+                               [options] { return receive(*options); });
+    takeCommon(command, *options);
+    command.text("--kit-type", options->kit.kitType, "what it is", Need::Required);
+    command.text("--size", options->kit.size, "its size");
+    command.text("--boat", options->kit.boat, "its home boat");
+    command.text("--place", options->kit.place, "its home place");
+    command.notTogether("--boat", "--place");
+    command.text("--person", options->kit.person, "whose it is, for a personal kit type");
+    command.text("--made", options->kit.made, "day, month or year of manufacture");
+    command.text("--first-use", options->kit.firstUse, "day of its first use");
+    command.text("--stamped", options->kit.stamped, "the expiry printed on it");
+    command.text("--maker", options->kit.maker, "who made it");
+    command.text("--note", options->kit.note, "a remark");
+    command.number("--count", options->kit.count, 1, 1000, "how many alike");
+    command.text("--labels", options->labels,
+                 "file of makers' labels (GS1), one a line, or - : one item each");
+    command.notTogether("--count", "--labels");
+    command.text("--by", options->by, "who registers it", Need::NotEmpty);
+    command.text("--out", options->out, "the PDF of the new tags", Need::NotEmpty);
+    command.number("--tag-size", options->size, smallestSymbolMm, biggestSymbolMm,
+                   "width of a symbol in millimetres");
+}
+
+void addRetag(CommandLine& line) {
+    auto options = std::make_shared<KitOptions>();
+    Command command =
+        line.add("retag", "a new tag for an item; its history stays", [options] { return retag(*options); });
+    takeCommon(command, *options);
+    command.file("CODE", options->code, "the item's tag code");
+    command.text("--by", options->by, "who fixes it", Need::NotEmpty);
+    takeSheet(command, *options);
+}
+
+void addWriteOff(CommandLine& line) {
+    auto options = std::make_shared<KitOptions>();
+    Command command = line.add("write-off", "an item that is out of use for good",
+                               [options] { return writeOff(*options); });
+    takeCommon(command, *options);
+    command.file("CODE", options->code, "the item's tag code");
+    command.choice("--why", options->why, {"lost", "damaged", "worn", "expired"}, "why", Need::Required);
+    command.text("--by", options->by, "who writes it off", Need::NotEmpty);
+}
+
+void addRelease(CommandLine& line) {
+    auto options = std::make_shared<KitOptions>();
+    Command command = line.add("release", "an unserviceable item that was put right",
+                               [options] { return release(*options); });
+    takeCommon(command, *options);
+    command.file("CODE", options->code, "the item's tag code");
+    command.text("--by", options->by, "who releases it", Need::NotEmpty);
+}
+
+} // namespace app

@@ -1,0 +1,98 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+
+#include "app/cli/json/make_ready_json.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/text/cautions.h"
+#include "app/text/make_ready_sentences.h"
+#include "app/text/words.h"
+
+#include <algorithm>
+#include <memory>
+
+namespace app {
+namespace {
+
+struct MakeReadyOptions : CommonOptions {
+    core::MakeReadyQuestion question;
+};
+
+bool isComplete(const core::BoatPlan& plan) {
+    return plan.complete;
+}
+
+bool isSameTrip(const core::KitMove& a, const core::KitMove& b) {
+    return a.from == b.from && a.to == b.to;
+}
+
+void sayMoves(const core::MakeReadyPlan& plan) {
+    if (plan.moves.empty()) return sayLine(QStringLiteral("Nothing has to be carried."));
+    sayLine(counted(static_cast<int>(plan.moves.size()), "%n move", "%n moves") +
+            counted(plan.goals.trips, " on %n trip:", " on %n trips:"));
+    for (std::size_t i = 0; i < plan.moves.size(); ++i) {
+        if (i == 0 || !isSameTrip(plan.moves[i - 1], plan.moves[i]))
+            sayLine(QStringLiteral("  ") + tripInWords(plan.moves[i]));
+        sayLine(QStringLiteral("    [ ] ") + moveInWords(plan.moves[i]));
+    }
+}
+
+void sayLeftOut(const core::MakeReadyPlan& plan) {
+    if (!plan.boatsOut.empty())
+        sayLine(QStringLiteral("Out, so neither planned nor is their kit on hand: %1.")
+                    .arg(listed(plan.boatsOut)));
+    if (!plan.notPlaced.empty())
+        sayLine(counted(static_cast<int>(plan.notPlaced.size()),
+                        "%n item has no boat, no place and was never seen, so it is not planned.",
+                        "%n items have no boat, no place and were never seen, so they are not planned."));
+}
+
+void sayPlan(const core::MakeReadyPlan& plan) {
+    const auto complete = std::count_if(plan.boats.begin(), plan.boats.end(), isComplete);
+    sayLine(QStringLiteral("%1 of %2 can be made complete.")
+                .arg(complete)
+                .arg(counted(static_cast<int>(plan.boats.size()), "%n boat", "%n boats")));
+    for (const core::BoatPlan& boat : plan.boats)
+        sayLine(QStringLiteral("  ") + boatInWords(boat));
+    sayMoves(plan);
+    sayLeftOut(plan);
+    sayLine(proofInWords(plan));
+    sayLine(makeReadyCaution());
+    sayLine(whoPrevails());
+}
+
+core::MakeReadyPlan inPrintedTags(core::MakeReadyPlan plan) {
+    for (core::KitMove& move : plan.moves)
+        move.code = printedTag(spokenTags(), move.code);
+    return plan;
+}
+
+int makeReady(const MakeReadyOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
+        const auto plan = club.makeReady(options.question, moment.today);
+        if (!plan) return fail(plan.error());
+        if (options.json)
+            say(makeReadyJson(*plan));
+        else
+            sayPlan(inPrintedTags(*plan));
+        const bool all = std::all_of(plan->boats.begin(), plan->boats.end(), isComplete);
+        return static_cast<int>(all ? ExitFine : ExitNeedsSomebody);
+    });
+}
+
+} // namespace
+
+void addMakeReady(CommandLine& line) {
+    auto options = std::make_shared<MakeReadyOptions>();
+    Command command =
+        line.add("make-ready", "which boats can be made complete with the kit on hand, and by which moves",
+                 [options] { return makeReady(*options); });
+    takeCommon(command, *options);
+    command.several("--place", options->question.places,
+                    "only kit at these places and aboard the planned boats");
+    command.several("--boats", options->question.boats, "only these boats; the others keep their kit");
+    command.number("--seconds", options->question.seconds, 0.1, 86400,
+                   "how long it may look for the best plan");
+}
+
+} // namespace app

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "app/cli/commands/command.h"
+#include "core/base/result.h"
+#include "core/club/club.h"
+#include "core/club/club_types.h"
+
+#include <functional>
+#include <string>
+
+namespace app {
+
+/// What nearly every command takes.
+struct CommonOptions {
+    std::string file; ///< the club file
+    std::string today;
+    std::string at;
+    bool json = false;
+};
+
+/// Adds --json and --today, and the club file before everything else unless the command has none.
+enum class Takes { ClubFile, NoFile };
+void takeCommon(Command& command, CommonOptions& options, Takes takes = Takes::ClubFile);
+
+/// --at if given, else --today at the present time of day, else now. BadInput for a day or instant that is
+/// none.
+core::Result<core::Moment> momentOf(const CommonOptions& options);
+
+/// Opens the club file and goes on with it; else the error's exit code.
+int withClub(const CommonOptions& options, core::Club::Access access,
+             const std::function<int(core::Club&)>& goOn);
+/// The same for commands that go by a day.
+int withClubOn(const CommonOptions& options, core::Club::Access access,
+               const std::function<int(core::Club&, core::Moment)>& goOn);
+
+} // namespace app

@@ -1,0 +1,95 @@
+#include "app/cli/commands/points_file.h"
+
+#include "app/cli/terminal/terminal.h"
+
+#include "core/base/plain_text.h"
+#include "core/exchange/csv_text.h"
+#include "core/register/sheets.h"
+#include "core/register/typed_rows.h"
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <optional>
+
+namespace app {
+namespace {
+
+core::Error refusal(const std::filesystem::path& file, int row, const char* column, std::string what,
+                    std::string mend) {
+    return {core::ErrorKind::BadInput, std::move(what), placeIn(file.string(), row, column), std::move(mend)};
+}
+
+std::string trimmed(const std::string& cell) {
+    return std::string(core::withoutOuterBlanks(cell));
+}
+
+const core::BoatPoint* findPoint(const std::vector<core::BoatPoint>& points, const std::string& name) {
+    const auto sameName = [&](const core::BoatPoint& point) {
+        return core::foldName(point.point) == core::foldName(name);
+    };
+    const auto found = std::find_if(points.begin(), points.end(), sameName);
+    return found == points.end() ? nullptr : &*found;
+}
+
+std::optional<double> valueFor(const core::BoatPoint& point, const std::string& text) {
+    if (point.kind == core::PointKind::Look) return text == "done" ? std::optional<double>(1) : std::nullopt;
+    const auto number = core::numberFrom(text);
+    if (number && point.kind == core::PointKind::Timed && *number < 0) return std::nullopt;
+    return number;
+}
+
+const char* howToWrite(core::PointKind kind) {
+    switch (kind) {
+    case core::PointKind::Look:
+        return "write done for a point that is looked at, and leave the row out while it is not";
+    case core::PointKind::Measure:
+        return "write the number that was measured, with a full stop";
+    default:
+        return "write the seconds that it ran";
+    }
+}
+
+/// Places of the two columns in the header; empty when it is another.
+std::optional<std::pair<std::size_t, std::size_t>> columnsOf(const std::vector<std::string>& header) {
+    if (header.size() != 2) return std::nullopt;
+    if (trimmed(header[0]) == "point" && trimmed(header[1]) == "value") return std::pair{0U, 1U};
+    if (trimmed(header[0]) == "value" && trimmed(header[1]) == "point") return std::pair{1U, 0U};
+    return std::nullopt;
+}
+
+} // namespace
+
+core::Result<std::vector<PointValue>> readPointsFile(const std::filesystem::path& file,
+                                                     const std::vector<core::BoatPoint>& points) {
+    std::ifstream in(file, std::ios::binary);
+    if (!in || std::filesystem::is_directory(file))
+        return core::Error{core::ErrorKind::FileMissing, "the points file cannot be read", file.string(),
+                           "look at the path"};
+    const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+    const core::CsvText csv = core::readCsv(bytes);
+    if (csv.faultRow > 0) return refusal(file, csv.faultRow, "", csv.fault, {});
+    const auto columns = csv.records.empty() ? std::nullopt : columnsOf(csv.records.front().cells);
+    if (!columns) return refusal(file, 1, "", "the header is not point,value", "write that as the first row");
+
+    std::vector<PointValue> values;
+    for (auto record = std::next(csv.records.begin()); record != csv.records.end(); ++record) {
+        if (record->cells.size() != 2)
+            return refusal(file, record->row, "", "the row has not two cells", "write a point and its value");
+        const std::string name = trimmed(record->cells[columns->first]);
+        const std::string text = trimmed(record->cells[columns->second]);
+        const core::BoatPoint* point = findPoint(points, name);
+        if (point == nullptr)
+            return refusal(file, record->row, "point",
+                           "'" + name + "' is no point of this boat in this phase",
+                           "write it as the manifest does");
+        const auto value = valueFor(*point, text);
+        if (!value)
+            return refusal(file, record->row, "value", "'" + text + "' is no value for this point",
+                           howToWrite(point->kind));
+        values.push_back({point->point, *value});
+    }
+    return values;
+}
+
+} // namespace app

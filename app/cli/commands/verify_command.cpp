@@ -1,0 +1,54 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+
+#include "app/cli/json/json_out.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/text/words.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct VerifyOptions : CommonOptions {
+    bool rebuild = false;
+};
+
+void sayVerification(const core::Verification& found) {
+    const int problems = static_cast<int>(found.problems.size());
+    sayLine(problems == 0
+                ? QStringLiteral("The record is whole: nothing was changed behind the program's back.")
+                : counted(problems, "The record has %n problem.", "The record has %n problems."));
+    for (const core::Problem& problem : found.problems)
+        sayLine(QStringLiteral("  ▲ %1: %2")
+                    .arg(QString::fromStdString(problem.where), QString::fromStdString(problem.what)));
+    sayLine(QStringLiteral("  %1 facts from %2; head %3")
+                .arg(found.facts)
+                .arg(counted(found.devices, "%n device", "%n devices"), QString::fromStdString(found.head)));
+}
+
+int verify(const VerifyOptions& options) {
+    const auto access = options.rebuild ? core::Club::Access::ReadWrite : core::Club::Access::ReadOnly;
+    return withClub(options, access, [&](core::Club& club) {
+        const auto found = club.verify(options.rebuild);
+        if (!found) return fail(found.error());
+        if (options.json)
+            say(verificationJson(*found));
+        else
+            sayVerification(*found);
+        return static_cast<int>(found->problems.empty() ? ExitFine : ExitNeedsSomebody);
+    });
+}
+
+} // namespace
+
+void addVerify(CommandLine& line) {
+    auto options = std::make_shared<VerifyOptions>();
+    Command command = line.add("verify", "whether the record is whole and unchanged",
+                               [options] { return verify(*options); });
+    takeCommon(command, *options);
+    command.flag("--rebuild", options->rebuild, "make the tables anew from the record");
+}
+
+} // namespace app

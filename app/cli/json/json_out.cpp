@@ -1,0 +1,266 @@
+#include "app/cli/json/json_out.h"
+
+#include "app/cli/json/json_parts.h"
+#include "app/text/sentences.h"
+#include "app/text/tag_of_text.h"
+#include "core/register/typed_rows.h"
+
+#include <optional>
+
+namespace app {
+namespace {
+
+const char* nameOf(core::DueState state) {
+    static constexpr const char* names[] = {"later", "due-soon", "within-tolerance", "passed", "undated"};
+    return names[static_cast<std::size_t>(state)];
+}
+
+Json anchorName(core::Anchor anchor) {
+    static constexpr const char* names[] = {"",           "made",    "first_use", "stamped",
+                                            "registered", "service", "event"};
+    return orNull(names[static_cast<std::size_t>(anchor)]);
+}
+
+Json lineItem(const core::LineItem& item) {
+    return {{"code", item.code},
+            {"counts", item.counts},
+            {"kit_type", item.kitType},
+            {"worn_by", orNull(item.wornBy)},
+            {"due", orNull(item.due)}};
+}
+
+Json line(const core::LineAnswer& answer) {
+    return {{"kit_type", answer.line.kitType},
+            {"required", answer.line.required},
+            {"wanted", answer.wanted},
+            {"counted", answer.counted},
+            {"items", listOf(answer.items, lineItem)}};
+}
+
+/// `since` is the day that the rule counted from, or the day since which a state holds: with `rule` and
+/// `source` it explains the finding.
+Json finding(const core::Finding& found) {
+    const auto& due = found.due;
+    return {{"kind", core::nameOf(found.kind)},
+            {"severity", core::nameOf(found.severity)},
+            {"kit_type", orNull(found.kitType)},
+            {"code", orNull(found.code)},
+            {"quantity", found.quantity},
+            {"reason", reasonOf(found).toStdString()},
+            {"rule", due ? orNull(due->rule.rule) : Json()},
+            {"since", due ? orNull(due->anchorDay) : orNull(found.since)},
+            {"source", due ? orNull(due->rule.source) : Json()},
+            {"due", due ? orNull(due->due) : Json()}};
+}
+
+Json point(const core::PointAnswer& answer) {
+    const bool hasValue = answer.value && answer.point.kind != core::PointKind::Look;
+    const bool seconds = answer.point.kind == core::PointKind::Timed && answer.point.unit.empty();
+    return {{"point", answer.point.point},
+            {"state", core::nameOf(answer.state)},
+            {"value", hasValue ? Json(*answer.value) : Json()},
+            {"unit", seconds ? Json("s") : orNull(answer.point.unit)}};
+}
+
+Json openEntry(const core::LogEntry& entry) {
+    return {{"entry", entry.entry},
+            {"text", entry.text},
+            {"day", entry.day.iso()},
+            {"severity", core::nameOf(entry.severity)},
+            {"code", orNull(entry.code)}};
+}
+
+Json corner(const scanner::Point& at) {
+    return Json::array({at.x, at.y});
+}
+
+Json seenCode(const scanner::SeenCode& code) {
+    Json corners = Json::array();
+    for (const scanner::Point& at : code.corners)
+        corners.push_back(corner(at));
+    return {{"text", code.text},
+            {"symbology", scanner::nameOf(code.symbology)},
+            {"gs1", code.gs1},
+            {"tag", orNull(tagOfText(code.text, code.gs1).value_or(""))},
+            {"how_read", scanner::nameOf(code.howRead)},
+            {"guessed", code.howRead == scanner::HowRead::Guessed},
+            {"corners", corners}};
+}
+
+Json picture(const scanner::PathReading& reading) {
+    Json entry{{"path", reading.path.string()}, {"seen", listOf(reading.seen, seenCode)}};
+    if (reading.frames) entry["frames"] = *reading.frames;
+    return entry;
+}
+
+Json rejectedRow(const core::RejectedRow& row) {
+    return {{"file", row.file}, {"row", row.row}, {"column", orNull(row.column)}, {"reason", row.reason}};
+}
+
+Json boat(const core::BoatCondition& condition) {
+    const auto reason = [](const core::NotReadyReason& each) { return Json(reasonOf(each).toStdString()); };
+    return {{"boat", condition.boat},
+            {"boat_class", orNull(condition.boatClass)},
+            {"condition", core::nameOf(condition.kind)},
+            {"since", orNull(condition.since)},
+            {"by", orNull(condition.by)},
+            {"reasons", listOf(condition.reasons, reason)},
+            {"urgent", orNull(condition.urgent)}};
+}
+
+Json link(const core::ChainLink& each) {
+    return {{"at", each.at ? orNull(each.at) : orNull(each.day)},
+            {"what", core::nameOf(each.what)},
+            {"where", orNull(each.where)},
+            {"by", orNull(joined(each.by))},
+            {"check", orNull(each.check)}};
+}
+
+Json missingItem(const core::MissingItem& item) {
+    return {{"code", item.code},
+            {"kit_type", item.kitType},
+            {"boat", orNull(item.boat)},
+            {"since", orNull(item.since)},
+            {"chain", listOf(item.chain, link)}};
+}
+
+Json dueRow(const core::DueRow& row) {
+    const core::RuleDue& due = row.due;
+    return {{"code", row.code},
+            {"kit_type", row.kitType},
+            {"size", orNull(row.size)},
+            {"boat", orNull(row.boat)},
+            {"part", orNull(due.rule.part)},
+            {"rule", due.rule.rule},
+            {"kind", core::nameOf(due.rule.kind)},
+            {"due", orNull(due.due)},
+            {"state", nameOf(due.state)},
+            {"severity", core::nameOf(due.severity)},
+            {"anchor", anchorName(due.anchor)},
+            {"anchor_day", orNull(due.anchorDay)},
+            {"source", orNull(due.rule.source)}};
+}
+
+Json logEntry(const core::LogEntry& entry) {
+    return {{"entry", entry.entry},
+            {"boat", orNull(entry.boat)},
+            {"code", orNull(entry.code)},
+            {"day", entry.day.iso()},
+            {"text", entry.text},
+            {"severity", core::nameOf(entry.severity)},
+            {"by", orNull(entry.by)},
+            {"closed", orNull(entry.closed)},
+            {"closing", orNull(entry.closing)}};
+}
+
+Json historyLine(const core::HistoryLine& line) {
+    const Json body = Json::parse(line.body, nullptr, false);
+    return {{"recorded_at", line.recordedAt.iso()},
+            {"at", orNull(line.at)},
+            {"device", line.device},
+            {"seq", line.seq},
+            {"by", orNull(line.by)},
+            {"kind", line.kind},
+            {"body", body.is_discarded() ? Json(line.body) : body}};
+}
+
+} // namespace
+
+std::string checkJson(const CheckReport& report) {
+    const core::CheckAnswer& answer = report.answer;
+    const core::Best& best = answer.best;
+    Json document = {{"check", report.check},
+                     {"boat", answer.boat},
+                     {"phase", core::nameOf(answer.phase)},
+                     {"today", answer.today.iso()},
+                     {"signed_by", orNull(report.signedBy)},
+                     {"urgent", orNull(report.urgent)},
+                     {"outcome", core::nameOf(answer.outcome)},
+                     {"lines", listOf(answer.lines, line)},
+                     {"findings", listOf(answer.findings, finding)},
+                     {"points", listOf(answer.points, point)},
+                     {"log_open", listOf(answer.logOpen, openEntry)},
+                     {"unread", report.unread},
+                     {"best",
+                      {{"required", best.required},
+                       {"other", best.other},
+                       {"own_type", best.ownType},
+                       {"own_boat", best.ownBoat},
+                       {"due_sum", best.dueSum}}}};
+    if (answer.phase == core::Phase::Stocktake) {
+        document["boat"] = nullptr;
+        document["place"] = answer.boat;
+    }
+    return written(document);
+}
+
+std::string readingsJson(const std::vector<scanner::PathReading>& readings) {
+    return written({{"pictures", listOf(readings, picture)}});
+}
+
+std::string importJson(const core::ImportPlan& plan) {
+    Json accepted = Json::object();
+    for (const auto& [file, rows] : plan.accepted)
+        accepted[file] = rows;
+    return written({{"accepted", accepted}, {"rejected", listOf(plan.rejected, rejectedRow)}});
+}
+
+std::string boatsJson(const std::vector<core::BoatCondition>& boats) {
+    return written({{"boats", listOf(boats, boat)}});
+}
+
+std::string missingJson(const std::vector<core::MissingItem>& items) {
+    return written({{"missing", listOf(items, missingItem)}});
+}
+
+std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today) {
+    return written({{"today", today.iso()}, {"due", listOf(rows, dueRow)}});
+}
+
+std::string verificationJson(const core::Verification& verification) {
+    const auto problem = [](const core::Problem& each) {
+        return Json{{"where", each.where}, {"what", each.what}};
+    };
+    return written({{"facts", verification.facts},
+                    {"devices", verification.devices},
+                    {"head", orNull(verification.head)},
+                    {"problems", listOf(verification.problems, problem)}});
+}
+
+std::string logJson(const std::vector<core::LogEntry>& entries) {
+    return written({{"log", listOf(entries, logEntry)}});
+}
+
+std::string logEntryJson(const core::LogEntry& entry) {
+    return written(logEntry(entry));
+}
+
+std::string closedJson(const std::string& entry) {
+    return written({{"entry", entry}, {"closed", true}});
+}
+
+std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines) {
+    return written({{"of", subject}, {"history", listOf(lines, historyLine)}});
+}
+
+std::string codesJson(const std::vector<std::string>& codes) {
+    return written({{"codes", codes}});
+}
+
+std::string fileJson(const std::string& file) {
+    return written({{"file", file}});
+}
+
+std::string tagsJson(const std::string& file, int sheets, const std::vector<core::TagLabel>& labels) {
+    const auto tag = [](const core::TagLabel& label) {
+        return Json{{"code", label.code}, {"name", orNull(label.name)}, {"owner", orNull(label.owner)}};
+    };
+    return written({{"file", file}, {"sheets", sheets}, {"tags", listOf(labels, tag)}});
+}
+
+std::string sceneJson(const std::string& boat, const ScenePictures& pictures) {
+    const auto picture = [](const auto& each) { return Json{{"path", each.first}, {"codes", each.second}}; };
+    return written({{"boat", boat}, {"pictures", listOf(pictures, picture)}});
+}
+
+} // namespace app

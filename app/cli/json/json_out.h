@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/answers/missing_list.h"
+#include "core/check/boat_check.h"
+#include "core/club/club_types.h"
+#include "core/exchange/csv_import.h"
+#include "scanner/files/read_path.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace app {
+
+// The documents of the command line: one UTF-8 JSON text each, ending with a line end. snake_case names, ISO
+// days, UTC instants, codes as strings, what is absent is null. Names are never renamed, only added.
+
+/// A check as it stands, with what only this run knows.
+struct CheckReport {
+    std::string check; ///< id
+    core::CheckAnswer answer;
+    std::string signedBy; ///< empty: not signed
+    std::string urgent;
+    std::vector<std::string> unread; ///< as they came
+};
+
+std::string checkJson(const CheckReport& report);
+std::string readingsJson(const std::vector<scanner::PathReading>& readings);
+std::string importJson(const core::ImportPlan& plan);
+std::string boatsJson(const std::vector<core::BoatCondition>& boats);
+std::string missingJson(const std::vector<core::MissingItem>& items);
+std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today);
+std::string verificationJson(const core::Verification& verification);
+std::string logJson(const std::vector<core::LogEntry>& entries);
+std::string logEntryJson(const core::LogEntry& entry);
+std::string closedJson(const std::string& entry);
+std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines);
+std::string codesJson(const std::vector<std::string>& codes);
+std::string fileJson(const std::string& file); ///< {"file": …}: what was written
+std::string tagsJson(const std::string& file, int sheets, const std::vector<core::TagLabel>& labels);
+
+/// Pictures of a scene: file, and the codes that are in full view on it.
+using ScenePictures = std::vector<std::pair<std::string, std::vector<std::string>>>;
+std::string sceneJson(const std::string& boat, const ScenePictures& pictures);
+
+} // namespace app

@@ -1,0 +1,34 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+
+int main(int argc, char** argv) {
+    app::CommandLine line;
+    app::addCreate(line);
+    app::addImport(line);
+    app::addExport(line);
+    app::addRead(line);
+    app::addCheck(line);
+    app::addBoats(line);
+    app::addMissing(line);
+    app::addDue(line);
+    app::addTags(line);
+    app::addScene(line);
+    app::addLog(line);
+    app::addLogAdd(line);
+    app::addLogClose(line);
+    app::addHistory(line);
+    app::addVerify(line);
+    app::addBackup(line);
+    app::addRestore(line);
+    app::addStocktake(line);
+    app::addService(line);
+    app::addAboard(line);
+    app::addReceive(line);
+    app::addRetag(line);
+    app::addWriteOff(line);
+    app::addRelease(line);
+    app::addMakeReady(line);
+    app::addReplace(line);
+    app::addLasting(line);
+    return line.run(argc, argv);
+}

@@ -1,0 +1,97 @@
+#include "app/cli/terminal/terminal.h"
+
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <QGuiApplication>
+#include <QLoggingCategory>
+
+#include <cstdio>
+
+namespace app {
+namespace {
+
+bool outputFailed = false;
+PrintedTags printedTags;
+
+int exitOf(core::ErrorKind kind) {
+    switch (kind) {
+    case core::ErrorKind::FileUnfinished:
+    case core::ErrorKind::FileLocked:
+    case core::ErrorKind::FileDamaged:
+    case core::ErrorKind::DiskFailed:
+        return ExitFailed;
+    default:
+        return ExitBadInput;
+    }
+}
+
+} // namespace
+
+void say(const std::string& text) {
+    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size()) outputFailed = true;
+}
+
+void speakOfTags(PrintedTags tags) {
+    printedTags = std::move(tags);
+}
+
+const PrintedTags& spokenTags() {
+    return printedTags;
+}
+
+QString tagInWords(const std::string& item) {
+    return codeInWords(printedTag(printedTags, item));
+}
+
+void sayText(const QString& text) {
+    say(text.toStdString());
+}
+
+void sayLine(const QString& line) {
+    sayText(line + QLatin1Char('\n'));
+}
+
+int finishOutput(int exit) {
+    if (std::fflush(stdout) == 0 && !outputFailed) return exit;
+    return fail({core::ErrorKind::DiskFailed, "the answer could not be written", "standard output",
+                 "make room where it goes"});
+}
+
+void note(const QString& line) {
+    const std::string text = "tholepinctl: " + line.toStdString() + '\n';
+    std::fwrite(text.data(), 1, text.size(), stderr);
+}
+
+int fail(const core::Error& error) {
+    note(errorLine(error));
+    return exitOf(error.kind);
+}
+
+int failWith(const std::string& what, const std::string& where, const std::string& mend) {
+    return fail({core::ErrorKind::BadInput, what, where, mend});
+}
+
+std::string placeIn(const std::string& file, int row, const std::string& column) {
+    std::string place = file;
+    if (row > 0) place.append(1, ':').append(std::to_string(row));
+    if (!column.empty()) place.append(1, ':').append(column);
+    return place;
+}
+
+void quietQt() {
+    QLoggingCategory::setFilterRules(QStringLiteral("*.warning=false"));
+}
+
+Painting::Painting() {
+    quietQt();
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    static int count = 1;
+    static char name[] = "tholepinctl";
+    static char* arguments[] = {name, nullptr};
+    m_application = std::make_unique<QGuiApplication>(count, arguments);
+}
+
+Painting::~Painting() = default;
+
+} // namespace app

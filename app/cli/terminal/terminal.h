@@ -1,0 +1,60 @@
+#pragma once
+
+#include "app/text/printed_tags.h"
+#include "core/base/result.h"
+
+#include <QString>
+
+#include <memory>
+#include <string>
+
+class QGuiApplication;
+
+namespace app {
+
+/// Exit codes of the contract.
+enum Exit { ExitFine = 0, ExitNeedsSomebody = 1, ExitBadInput = 2, ExitFailed = 3 };
+
+/// Writes to standard output as it is. What cannot be written (a full disk behind a redirection) is told by
+/// finishOutput.
+void say(const std::string& text);
+
+void sayText(const QString& text);
+void sayLine(const QString& line);
+
+/// What people read names things by the tags that are on them; a document by their code in the record.
+void speakOfTags(PrintedTags tags); ///< the club's, once it is open
+const PrintedTags& spokenTags();
+QString tagInWords(const std::string& item); ///< of the item of that code
+
+/// Flushes; turns an exit code into ExitFailed, with an error line, when standard output could not take
+/// everything.
+int finishOutput(int exit);
+
+/// One line on standard error, `tholepinctl: …`.
+void note(const QString& line);
+
+/// The error as one line, and its exit code: bad input, or a file or device that failed.
+int fail(const core::Error& error);
+int failWith(const std::string& what, const std::string& where, const std::string& mend);
+
+/// `file:row:column`, as far as they are known: row 0 and an empty column are left out.
+std::string placeIn(const std::string& file, int row, const std::string& column);
+
+/// Qt's own warnings are no answer to a person: what failed is said by the error line.
+void quietQt();
+
+/// What Qt's painting needs, without a display, while it lives. Only for commands that paint: it takes its
+/// time.
+class Painting {
+public:
+    Painting();
+    ~Painting();
+    Painting(const Painting&) = delete;
+    Painting& operator=(const Painting&) = delete;
+
+private:
+    std::unique_ptr<QGuiApplication> m_application;
+};
+
+} // namespace app

@@ -1,0 +1,195 @@
+#include "app/gui/board/shed_board.h"
+
+#include "app/gui/camera/camera_panel.h"
+#include "app/gui/theme/labels.h"
+#include "app/gui/theme/tab_order.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLayoutItem>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr int cameraWidth = 380;
+
+const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished, const std::string& boat) {
+    const auto found = std::find_if(unfinished.begin(), unfinished.end(),
+                                    [&](const auto& check) { return check.boat == boat; });
+    return found == unfinished.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+BoardState readBoard(const core::Club& club, core::CalendarDay today) {
+    BoardState state{QString::fromStdString(club.name()),
+                     today,
+                     club.boatConditions(today),
+                     club.unfinishedChecks(),
+                     0,
+                     0,
+                     club.replacedTags()};
+    // A place may have a boat's name.
+    std::erase_if(state.unfinished,
+                  [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
+    state.missing = static_cast<int>(club.missingItems().size());
+    state.dueSoon = static_cast<int>(club.dueList(today, dueWithin).size());
+    return state;
+}
+
+core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::OpenCheck>& unfinished) {
+    if (const core::OpenCheck* open = unfinishedOf(unfinished, boat.boat)) return open->phase;
+    return boat.kind == core::BoatCondition::Kind::Out ? core::Phase::Return : core::Phase::Launch;
+}
+
+BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
+    BoatWords words;
+    words.boat = QString::fromStdString(boat.boat);
+    words.condition = conditionOf(boat, board.today);
+    for (const core::NotReadyReason& reason : boat.reasons)
+        words.reasons << withCapital(reasonOf(named(reason, board.tags)));
+    if (!boat.urgent.empty())
+        words.reasons.prepend(
+            ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));
+    const core::OpenCheck* open = unfinishedOf(board.unfinished, boat.boat);
+    const QString phase = nameInWords(nextPhase(boat, board.unfinished));
+    words.next = open ? ShedBoard::tr("go on with the %1").arg(phase) : phase;
+    switch (boat.kind) {
+    case core::BoatCondition::Kind::RescueReady:
+        words.mark = Mark::Found;
+        break;
+    case core::BoatCondition::Kind::Out:
+        words.mark = Mark::StillToFind;
+        break;
+    case core::BoatCondition::Kind::NotReady:
+        words.mark = Mark::Look;
+        break;
+    }
+    return words;
+}
+
+ShedBoard::ShedBoard(QWidget* parent)
+    : QWidget(parent)
+    , m_state{{}, core::CalendarDay::fromNumber(1), {}, {}, 0, 0}
+    , m_title(wordsIn("boatName", {}, this))
+    , m_strips(new QWidget)
+    , m_stripLayout(new QVBoxLayout(m_strips))
+    , m_missing(new QPushButton(this))
+    , m_due(new QPushButton(this))
+    , m_said(wordsIn("quiet", {}, this))
+    , m_camera(new CameraPanel(this)) {
+    setObjectName("shedBoard");
+    m_missing->setObjectName("missingLine");
+    m_due->setObjectName("dueLine");
+    m_said->setObjectName("boardSaidLabel");
+    m_camera->setFixedWidth(cameraWidth);
+    m_camera->askFor(tr("a boat's tag code"), tr("a boat's tag"));
+    m_stripLayout->setContentsMargins(0, 0, 0, 0);
+    m_stripLayout->setSpacing(spaceUnit);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidget(m_strips);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+
+    auto* side = new QVBoxLayout;
+    side->addWidget(m_camera);
+    side->addStretch(1);
+    auto* body = new QHBoxLayout;
+    body->setSpacing(2 * spaceUnit);
+    body->addWidget(scroll, 1);
+    body->addLayout(side);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_title);
+    layout->addLayout(body, 1);
+    layout->addWidget(m_said);
+    auto* gear = new QHBoxLayout;
+    for (QPushButton* line : {m_missing, m_due}) {
+        line->setProperty("role", "plain");
+        gear->addWidget(line);
+    }
+    gear->addStretch(1);
+    layout->addLayout(gear);
+    connect(m_missing, &QPushButton::clicked, this, [this] { emit gearPagePressed("missing"); });
+    connect(m_due, &QPushButton::clicked, this, [this] { emit gearPagePressed("due"); });
+}
+
+void ShedBoard::setState(const BoardState& state) {
+    m_state = state;
+    m_title->setText(state.club);
+    m_missing->setText(state.missing == 0
+                           ? tr("Nothing is missing.")
+                           : counted(state.missing, QT_TRANSLATE_N_NOOP("Words", "%n item missing"),
+                                     QT_TRANSLATE_N_NOOP("Words", "%n items missing")));
+    m_due->setText(state.dueSoon == 0
+                       ? tr("Nothing falls due within %1 days.").arg(dueWithin)
+                       : counted(state.dueSoon,
+                                 QT_TRANSLATE_N_NOOP("Words", "%n date due or passed within 30 days"),
+                                 QT_TRANSLATE_N_NOOP("Words", "%n dates due or passed within 30 days")));
+    m_said->clear();
+    fillStrips();
+}
+
+void ShedBoard::fillStrips() {
+    const QString current = currentBoat();
+    while (QLayoutItem* item = m_stripLayout->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    for (const core::BoatCondition& boat : m_state.boats) {
+        auto* strip = new BoatStrip(wordsOf(boat, m_state), m_strips);
+        const core::Phase phase = nextPhase(boat, m_state.unfinished);
+        connect(strip, &BoatStrip::clicked, this,
+                [this, name = strip->text(), phase] { emit boatPressed(name, phase); });
+        m_stripLayout->addWidget(strip);
+        if (strip->text() == current) strip->setFocus(Qt::OtherFocusReason);
+    }
+    if (current.isEmpty() && !m_state.boats.empty())
+        m_stripLayout->itemAt(0)->widget()->setFocus(Qt::OtherFocusReason);
+    if (m_state.boats.empty()) {
+        auto* empty = wordsIn("remark", {}, m_strips);
+        empty->setText(tr("No boats yet. Import a folder of CSV: boats, what each must carry, and the kit."));
+        auto* import = new QPushButton(tr("Import a folder of CSV…"), m_strips);
+        import->setObjectName("importButton");
+        import->setProperty("role", "usual");
+        connect(import, &QPushButton::clicked, this, &ShedBoard::importPressed);
+        m_stripLayout->addWidget(empty);
+        m_stripLayout->addWidget(import, 0, Qt::AlignLeft);
+        import->setFocus(Qt::OtherFocusReason);
+    }
+    m_stripLayout->addStretch(1);
+    tabAsLaidOut(*this); // what is new would come last
+}
+
+QString ShedBoard::currentBoat() const {
+    const auto* strip = qobject_cast<BoatStrip*>(QApplication::focusWidget());
+    return strip && isAncestorOf(strip) ? strip->text() : QString();
+}
+
+void ShedBoard::say(const QString& sentence) {
+    m_said->setText(sentence);
+}
+
+void ShedBoard::keyPressEvent(QKeyEvent* event) {
+    const bool down = event->key() == Qt::Key_Down;
+    if (down || event->key() == Qt::Key_Up) {
+        focusNextPrevChild(down);
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+} // namespace app

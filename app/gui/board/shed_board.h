@@ -1,0 +1,73 @@
+#pragma once
+
+#include "app/gui/board/boat_strip.h"
+#include "app/text/printed_tags.h"
+#include "core/club/club.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace app {
+
+class CameraPanel;
+
+/// What the shed board shows, read from the club file in one go.
+struct BoardState {
+    QString club;
+    core::CalendarDay today;
+    std::vector<core::BoatCondition> boats;
+    std::vector<core::OpenCheck> unfinished;
+    int missing = 0;
+    int dueSoon = 0; ///< rows of the due list within `dueWithin` days
+    PrintedTags tags;
+};
+inline constexpr int dueWithin = 30;
+
+/// Reads it; on the club's thread.
+BoardState readBoard(const core::Club& club, core::CalendarDay today);
+
+/// What a boat needs next.
+core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::OpenCheck>& unfinished);
+BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board);
+
+/// The first screen: a strip per boat, and two lines for the gear officer.
+class ShedBoard : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ShedBoard(QWidget* parent = nullptr);
+
+    void setState(const BoardState& state);
+    const BoardState& state() const { return m_state; }
+    /// The boat whose strip has the keyboard; empty when none has.
+    QString currentBoat() const;
+    void say(const QString& sentence);          ///< what became of a code typed here
+    CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
+
+signals:
+    void boatPressed(const QString& boat, core::Phase phase);
+    void importPressed();
+    void gearPagePressed(const QString& id); ///< see GearOffice
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void fillStrips();
+
+    BoardState m_state;
+    QLabel* m_title;
+    QWidget* m_strips;
+    QVBoxLayout* m_stripLayout;
+    QPushButton* m_missing;
+    QPushButton* m_due;
+    QLabel* m_said;
+    CameraPanel* m_camera;
+};
+
+} // namespace app

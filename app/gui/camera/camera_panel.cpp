@@ -1,0 +1,261 @@
+#include "app/gui/camera/camera_panel.h"
+
+#include "app/gui/camera/camera_view.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/text/sentences.h"
+#include "app/text/tag_of_text.h"
+#include "app/text/words.h"
+#include "scanner/files/file_fault.h"
+#include "scanner/reader/symbol_reader.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSettings>
+#include <QStyle>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+using scanner::SourceState;
+
+/// A live picture must not lag: the rescue steps of one frame end after so long.
+constexpr std::chrono::milliseconds liveBudget{100};
+
+scanner::CodeReader tagReader() {
+    scanner::ReadOptions options;
+    options.budget = liveBudget;
+    options.isTag = isTagText;
+    return [options](scanner::GreyView frame) { return scanner::readSymbols(frame, options); };
+}
+
+/// What to change so that more is read; empty when nothing needs to be.
+QString inWords(scanner::PictureAdvice advice) {
+    switch (advice) {
+    case scanner::PictureAdvice::TooDark:
+        return CameraPanel::tr("Too dark: more light on the tags.");
+    case scanner::PictureAdvice::Glare:
+        return CameraPanel::tr("Glare: tilt the tag, or move the lamp.");
+    case scanner::PictureAdvice::OutOfFocus:
+        return CameraPanel::tr("Blurred: hold still, or move further off.");
+    case scanner::PictureAdvice::TooFar:
+        return CameraPanel::tr("Too far: bring the tags nearer.");
+    case scanner::PictureAdvice::None:
+        break;
+    }
+    return {};
+}
+
+QString cameraKey() {
+    return QStringLiteral("camera/name");
+}
+
+} // namespace
+
+CameraPanel::CameraPanel(QWidget* parent)
+    : QWidget(parent)
+    , m_live(tagReader())
+    , m_view(new CameraView(this))
+    , m_menu(new QMenu(this))
+    , m_cameraButton(new QPushButton(tr("Camera ▾"), this))
+    , m_progress(new QProgressBar(this))
+    , m_said(new QLabel(this))
+    , m_codeEdit(new QLineEdit(this)) {
+    setObjectName("cameraPanel");
+    buildControls();
+    connect(&m_live, &scanner::LiveScanner::codeFound, this, [this](const scanner::SeenCode& code) {
+        emit codeSeen(QString::fromStdString(code.text),
+                      m_isRecording ? core::SeenBy::Picture : core::SeenBy::Camera);
+    });
+    connect(&m_live, &scanner::LiveScanner::previewChanged, m_view, &CameraView::setPicture);
+    connect(&m_live, &scanner::LiveScanner::outlinesChanged, this, &CameraPanel::takeOutlines);
+    connect(&m_live, &scanner::LiveScanner::stateChanged, this, &CameraPanel::showState);
+    connect(&m_live, &scanner::LiveScanner::progressed, this,
+            [this](double share) { m_progress->setValue(static_cast<int>(share * 100)); });
+    connect(&m_live, &scanner::LiveScanner::fileFailed, this, &CameraPanel::showFailure);
+    connect(&m_live, &scanner::LiveScanner::adviceChanged, this, &CameraPanel::showAdvice);
+    connect(m_menu, &QMenu::aboutToShow, this, &CameraPanel::fillMenu);
+    showState(SourceState::Stopped);
+    setMirrored(QSettings().value("camera/mirrored", false).toBool());
+}
+
+void CameraPanel::buildControls() {
+    m_cameraButton->setObjectName("cameraButton");
+    m_cameraButton->setAccessibleName(tr("camera: which one, mirrored or not, a video or pictures instead"));
+    m_cameraButton->setMenu(m_menu);
+    m_menu->setObjectName("cameraMenu");
+    m_progress->setObjectName("recordingProgress");
+    m_progress->setAccessibleName(tr("how much of the recording is read"));
+    m_progress->setVisible(false);
+    m_said->setObjectName("saidLabel");
+    m_said->setWordWrap(true);
+    m_said->setTextFormat(Qt::PlainText);
+    m_codeEdit->setObjectName("codeEdit");
+    askFor(tr("tag code"), tr("type a code, then Enter"));
+    QFont code = fontOf(TextRole::Code);
+    m_codeEdit->setFont(code);
+    say({});
+
+    auto* controls = new QHBoxLayout;
+    controls->setSpacing(spaceUnit);
+    controls->addWidget(m_codeEdit, 1);
+    controls->addWidget(m_cameraButton);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_view, 1);
+    layout->addWidget(m_progress);
+    layout->addWidget(m_said);
+    layout->addLayout(controls);
+}
+
+void CameraPanel::setDescribe(std::function<CodeWords(const QString&)> describe) {
+    m_describe = std::move(describe);
+}
+
+void CameraPanel::startCamera() {
+    m_isRecording = false;
+    m_progress->setVisible(false);
+    m_live.setPreviewWidth(m_view->width());
+    QByteArray wanted;
+    const QString lastName = QSettings().value(cameraKey()).toString();
+    for (const scanner::CameraChoice& camera : m_live.cameras())
+        if (camera.name == lastName) wanted = camera.id;
+    m_live.useCamera(wanted);
+}
+
+void CameraPanel::stop() {
+    m_live.stop();
+    m_view->clearPicture();
+}
+
+void CameraPanel::readRecording(const std::vector<std::filesystem::path>& paths) {
+    m_isRecording = true;
+    m_progress->setValue(0);
+    m_progress->setVisible(true);
+    m_live.setPreviewWidth(m_view->width());
+    m_live.useRecording(paths);
+}
+
+void CameraPanel::fillMenu() {
+    m_menu->clear();
+    const QString inUse = QSettings().value(cameraKey()).toString();
+    for (const scanner::CameraChoice& camera : m_live.cameras()) {
+        QAction* action = m_menu->addAction(camera.name, this, [this, camera] { chooseCamera(camera); });
+        action->setCheckable(true);
+        action->setChecked(!m_isRecording && camera.name == inUse);
+    }
+    if (m_menu->isEmpty()) m_menu->addAction(tr("no camera is plugged in"))->setEnabled(false);
+    m_menu->addSeparator();
+    QAction* mirror = m_menu->addAction(tr("mirror the picture"));
+    mirror->setCheckable(true);
+    mirror->setChecked(m_view->isMirrored());
+    connect(mirror, &QAction::toggled, this, &CameraPanel::setMirrored);
+    m_menu->addAction(tr("camera off"), this, &CameraPanel::stop);
+    m_menu->addSeparator();
+    m_menu->addAction(tr("read a video or pictures…"), this, &CameraPanel::picturesPressed);
+    m_menu->addAction(tr("read a folder of pictures…"), this, &CameraPanel::pictureFolderPressed);
+}
+
+void CameraPanel::chooseCamera(const scanner::CameraChoice& camera) {
+    m_isRecording = false;
+    m_progress->setVisible(false);
+    QSettings().setValue(cameraKey(), camera.name);
+    m_live.useCamera(camera.id);
+}
+
+void CameraPanel::setMirrored(bool mirrored) {
+    if (m_view->isMirrored() == mirrored) return;
+    m_view->setMirrored(mirrored);
+    QSettings().setValue("camera/mirrored", mirrored);
+    emit mirroredChanged(mirrored);
+}
+
+void CameraPanel::askFor(const QString& aloud, const QString& shown) {
+    m_codeEdit->setAccessibleName(aloud);
+    m_codeEdit->setPlaceholderText(shown);
+}
+
+void CameraPanel::say(const QString& sentence, bool toLookAt) {
+    m_said->setText(sentence);
+    m_said->setProperty("role", toLookAt ? "look" : "quiet");
+    m_said->style()->unpolish(m_said);
+    m_said->style()->polish(m_said);
+    m_said->setVisible(!sentence.isEmpty());
+}
+
+void CameraPanel::showState(SourceState state) {
+    const QString instead =
+        tr("Type the code on a tag, or use a hand-held scanner: no field has to be chosen.");
+    switch (state) {
+    case SourceState::NoCamera:
+        m_view->clearPicture();
+        m_view->setMessage(tr("No camera."),
+                           instead + QLatin1Char(' ') + tr("A camera that is plugged in starts by itself."));
+        break;
+    case SourceState::Stalled:
+        m_view->clearPicture();
+        m_view->setMessage(tr("The camera sends no picture."),
+                           tr("It is tried again by itself.") + QLatin1Char(' ') + instead);
+        break;
+    case SourceState::Starting:
+        m_view->setMessage(tr("The camera is starting."), instead);
+        break;
+    case SourceState::Stopped:
+        m_view->clearPicture();
+        m_view->setMessage(tr("The camera is off."), instead);
+        break;
+    case SourceState::Ended:
+        m_progress->setVisible(false);
+        say(tr("The recording has been read to its end."));
+        break;
+    case SourceState::Running:
+        break;
+    }
+}
+
+void CameraPanel::takeOutlines(const std::vector<scanner::TrackedCode>& codes, QSize frame) {
+    // The last picture of a recording stays, and what was read in it with it.
+    if (m_isRecording && frame.isEmpty()) return;
+    m_inView = codes;
+    m_frame = frame;
+    describeAgain();
+}
+
+void CameraPanel::describeAgain() {
+    std::vector<TagOutline> outlines;
+    for (const scanner::TrackedCode& tracked : m_inView) {
+        if (!tracked.believed || m_frame.isEmpty()) continue;
+        TagOutline outline;
+        for (const scanner::Point& corner : tracked.code.corners)
+            outline.corners << QPointF(corner.x / m_frame.width(), corner.y / m_frame.height());
+        if (m_describe) {
+            const CodeWords words = m_describe(QString::fromStdString(tracked.code.text));
+            outline.label = words.label;
+            outline.mark = words.mark;
+        }
+        outlines.push_back(std::move(outline));
+    }
+    m_view->setOutlines(std::move(outlines));
+}
+
+void CameraPanel::showAdvice(scanner::PictureAdvice advice) {
+    m_view->setAdvice(inWords(advice));
+}
+
+void CameraPanel::showFailure(const QString& path, const scanner::FileError& error) {
+    say(withCapital(errorLine(fileErrorOf(path.toStdString(), error))) + QLatin1Char('.'), true);
+}
+
+void CameraPanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_live.setPreviewWidth(m_view->width());
+}
+
+} // namespace app

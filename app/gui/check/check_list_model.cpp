@@ -1,0 +1,129 @@
+#include "app/gui/check/check_list_model.h"
+
+#include "app/gui/theme/motion.h"
+
+#include <QLocale>
+#include <QTimer>
+
+#include <algorithm>
+#include <utility>
+
+namespace app {
+
+CheckListModel::CheckListModel(QObject* parent)
+    : QAbstractListModel(parent) {}
+
+void CheckListModel::setRows(const std::vector<CheckRow>& rows) {
+    // Lines go and come between what stays the same at both ends: the view keeps its place and its current
+    // line.
+    const auto sameKey = [](const CheckRow& a, const CheckRow& b) { return a.key == b.key; };
+    const int before = static_cast<int>(m_rows.size());
+    const int after = static_cast<int>(rows.size());
+    const int shorter = std::min(before, after);
+    int head = 0;
+    while (head < shorter && sameKey(m_rows[head], rows[head]))
+        ++head;
+    int tail = 0;
+    while (tail < shorter - head && sameKey(m_rows[before - 1 - tail], rows[after - 1 - tail]))
+        ++tail;
+    if (head < before - tail) {
+        beginRemoveRows({}, head, before - tail - 1);
+        m_rows.erase(m_rows.begin() + head, m_rows.end() - tail);
+        endRemoveRows();
+    }
+    if (head < after - tail) {
+        beginInsertRows({}, head, after - tail - 1);
+        m_rows.insert(m_rows.begin() + head, rows.begin() + head, rows.end() - tail);
+        endInsertRows();
+    }
+    for (int row = 0; row < after; ++row) {
+        if (m_rows[row] == rows[row]) continue;
+        m_rows[row] = rows[row];
+        announce(row);
+    }
+}
+
+void CheckListModel::announce(int row) {
+    emit dataChanged(index(row), index(row));
+}
+
+int CheckListModel::indexOfKey(const QString& key) const {
+    const auto found =
+        std::find_if(m_rows.begin(), m_rows.end(), [&](const CheckRow& row) { return row.key == key; });
+    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+}
+
+int CheckListModel::indexOfCode(const QString& code) const {
+    const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const CheckRow& row) {
+        return !row.code.isEmpty() && row.code == code;
+    });
+    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+}
+
+void CheckListModel::markChanged(const QString& key) {
+    const int row = indexOfKey(key);
+    if (row < 0) return;
+    if (isMotionReduced())
+        for (const QString& before : std::exchange(m_justChanged, {}))
+            if (const int at = indexOfKey(before); at >= 0) announce(at);
+    m_justChanged.insert(key);
+    announce(row);
+    if (isMotionReduced()) return; // it stays until the next change
+    QTimer::singleShot(2000, this, [this, key] {
+        m_justChanged.remove(key);
+        if (const int now = indexOfKey(key); now >= 0) announce(now);
+    });
+}
+
+void CheckListModel::setClock(const QString& key, const QString& shown) {
+    const QString old = m_clockKey;
+    m_clockKey = shown.isEmpty() ? QString() : key;
+    m_clockShown = shown;
+    for (const QString& changed : {old, key})
+        if (const int row = indexOfKey(changed); row >= 0) announce(row);
+}
+
+int CheckListModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QVariant CheckListModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    CheckRow row = m_rows[index.row()];
+    if (!m_clockKey.isEmpty() && row.key == m_clockKey) row.aside = m_clockShown;
+    switch (role) {
+    case Qt::DisplayRole:
+        return row.title;
+    case Qt::EditRole:
+        return row.value ? QVariant(*row.value) : QVariant();
+    case Qt::AccessibleTextRole:
+        return row.aloud();
+    case RowRole:
+        return QVariant::fromValue(row);
+    case JustChangedRole:
+        return m_justChanged.contains(row.key);
+    default:
+        return {};
+    }
+}
+
+Qt::ItemFlags CheckListModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) return Qt::NoItemFlags;
+    const CheckRow& row = m_rows[index.row()];
+    if (row.kind == CheckRow::Kind::Heading) return Qt::ItemIsEnabled | Qt::ItemNeverHasChildren;
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    if (row.kind == CheckRow::Kind::Point && row.pointKind != core::PointKind::Look)
+        flags |= Qt::ItemIsEditable;
+    return flags;
+}
+
+bool CheckListModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+    if (role != Qt::EditRole || !(flags(index) & Qt::ItemIsEditable)) return false;
+    bool isNumber = false;
+    const double number = value.toString().trimmed().replace(',', '.').toDouble(&isNumber);
+    if (!isNumber) return false;
+    emit valueTyped(m_rows[index.row()].title, number);
+    return true;
+}
+
+} // namespace app

@@ -1,0 +1,54 @@
+#pragma once
+
+#include "app/gui/check/check_row.h"
+
+#include <QWidget>
+
+#include <vector>
+
+namespace app {
+
+class CheckListModel;
+class CheckListView;
+
+/// The lists of a check: what is still to find, to look at, found, and the points; on a wide page the points
+/// have a column of their own.
+class CheckLists : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit CheckLists(QWidget* parent = nullptr);
+
+    void setRows(std::vector<CheckRow> rows);
+    void setWide(bool wide);
+    const std::vector<CheckRow>& rows() const { return m_rows; }
+    /// The line of an item that was seen; null when there is none.
+    const CheckRow* rowOfSeen(const QString& code) const;
+    /// Underlines the line for a while, and shows what is still to find.
+    void markChanged(const QString& key);
+    void setClock(const QString& point, const QString& shown); ///< empty: the clock of that point stands
+    QString currentCode() const;
+    bool isOnItem() const; ///< the keyboard is on the line of an item
+    void takeKeyboard();
+    void goToPoints();
+
+signals:
+    void lookPressed(const QString& point, bool done);
+    void clockPressed(const QString& point);
+    void kitPressed(const QString& code);
+    void valueTyped(const QString& point, double value);
+
+private:
+    CheckListView* addView(CheckListModel& model, const QString& name, const QString& aloud);
+    void share();
+    CheckListModel& modelOf(const QString& key) const;
+
+    std::vector<CheckRow> m_rows;
+    bool m_isWide = false;
+    CheckListModel* m_model;       ///< everything, or all but the points on a wide page
+    CheckListModel* m_pointsModel; ///< the points on a wide page
+    CheckListView* m_view;
+    CheckListView* m_pointsView;
+};
+
+} // namespace app

@@ -1,0 +1,148 @@
+#include "app/gui/check/check_row_delegate.h"
+
+#include "app/gui/check/check_list_model.h"
+#include "app/gui/theme/dress.h"
+#include "app/gui/theme/palette.h"
+#include "app/gui/theme/type_scale.h"
+
+#include <QFontMetrics>
+#include <QLineEdit>
+#include <QPainter>
+#include <QRegularExpression>
+#include <QRegularExpressionValidator>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr int markColumn = 44;
+constexpr int margin = spaceUnit;
+
+const CheckRow rowAt(const QModelIndex& index) {
+    return index.data(CheckListModel::RowRole).value<CheckRow>();
+}
+
+QFont asideFont(const CheckRow& row) {
+    if (row.kind == CheckRow::Kind::Heading) return fontOf(TextRole::Heading);
+    return fontOf(row.asideIsCode ? TextRole::Code : TextRole::KitLine);
+}
+
+} // namespace
+
+/// Where the parts of a line stand in its rectangle.
+struct CheckRowDelegate::Layout {
+    QRect mark;
+    QRect title;
+    QRect aside;
+    QRect remark;
+    int height = 0;
+};
+
+CheckRowDelegate::CheckRowDelegate(QObject* parent)
+    : QStyledItemDelegate(parent) {}
+
+CheckRowDelegate::Layout CheckRowDelegate::layOut(const CheckRow& row, const QRect& rect) const {
+    const bool heading = row.kind == CheckRow::Kind::Heading;
+    const QFontMetrics titleMetrics(fontOf(heading ? TextRole::Heading : TextRole::KitLine));
+    const QFontMetrics asideMetrics(asideFont(row));
+    const QFontMetrics remarkMetrics(fontOf(TextRole::Remark));
+    const int left = rect.left() + margin + (heading ? 0 : markColumn);
+    const int right = rect.right() - margin;
+    const int asideWidth = row.aside.isEmpty() ? 0 : asideMetrics.horizontalAdvance(row.aside) + 2;
+    const int titleWidth = std::max(80, right - left - asideWidth - 2 * margin);
+    const int above = heading ? 2 * spaceUnit : spaceUnit / 2;
+
+    Layout layout;
+    const QRect title = titleMetrics.boundingRect(QRect(0, 0, titleWidth, 1000), Qt::TextWordWrap, row.title);
+    int height = above + title.height();
+    layout.title = QRect(left, rect.top() + above, titleWidth, title.height());
+    layout.aside = QRect(right - asideWidth, rect.top() + above, asideWidth + 2, titleMetrics.height());
+    layout.mark =
+        QRect(rect.left() + margin, rect.top() + above, markColumn - 2 * margin, titleMetrics.height());
+    if (!row.remark.isEmpty()) {
+        const QRect remark =
+            remarkMetrics.boundingRect(QRect(0, 0, right - left, 4000), Qt::TextWordWrap, row.remark);
+        layout.remark = QRect(left, rect.top() + height, right - left, remark.height());
+        height += remark.height();
+    }
+    height += spaceUnit / 2;
+
+    layout.height = heading ? height : std::max(height, m_fingerHeight);
+    const int down = (layout.height - height) / 2;
+    for (QRect* part : {&layout.mark, &layout.title, &layout.aside, &layout.remark})
+        part->translate(0, down);
+    return layout;
+}
+
+void CheckRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                             const QModelIndex& index) const {
+    const CheckRow row = rowAt(index);
+    const Palette& palette = currentPalette();
+    const Layout layout = layOut(row, option.rect);
+    const bool heading = row.kind == CheckRow::Kind::Heading;
+    painter->save();
+    if (option.state & QStyle::State_MouseOver && row.kind == CheckRow::Kind::Point)
+        painter->fillRect(option.rect, palette.panel);
+    if (!heading) {
+        const int side = 20;
+        const QRectF box(layout.mark.left(), layout.mark.center().y() - side / 2.0 + 1, side, side);
+        paintMark(*painter, row.mark, box, toneOf(row.mark, palette));
+    }
+    QFont titleFont = fontOf(heading ? TextRole::Heading : TextRole::KitLine);
+    titleFont.setUnderline(index.data(CheckListModel::JustChangedRole).toBool());
+    painter->setFont(titleFont);
+    painter->setPen(heading ? palette.quiet : palette.ink);
+    painter->drawText(layout.title, Qt::TextWordWrap, row.title);
+    painter->setFont(asideFont(row));
+    painter->setPen(heading || row.asideIsCode || row.mark == Mark::StillToFind ? palette.quiet
+                                                                                : palette.ink);
+    painter->drawText(layout.aside, Qt::AlignRight | Qt::AlignVCenter | Qt::TextDontClip, row.aside);
+    painter->setFont(fontOf(TextRole::Remark));
+    painter->setPen(row.remarkIsLook ? palette.look : palette.quiet);
+    painter->drawText(layout.remark, Qt::TextWordWrap, row.remark);
+    // The ring stands for the keyboard's place; a mouse leaves none behind.
+    if (option.state & QStyle::State_HasFocus) {
+        painter->setPen(QPen(palette.focus, 3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+        painter->drawRect(option.rect.adjusted(2, 2, -3, -3));
+    }
+    painter->restore();
+}
+
+QSize CheckRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const int width = option.rect.width() > 0 ? option.rect.width() : 400;
+    return {width, layOut(rowAt(index), QRect(0, 0, width, 0)).height};
+}
+
+QWidget* CheckRowDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                                        const QModelIndex& index) const {
+    static const QRegularExpression number(QStringLiteral("-?[0-9]{0,6}([.,][0-9]{0,3})?"));
+    const CheckRow row = rowAt(index);
+    auto* edit = new QLineEdit(parent);
+    edit->setObjectName("pointValueEdit");
+    edit->setValidator(new QRegularExpressionValidator(number, edit));
+    edit->setAlignment(Qt::AlignRight);
+    const QString unit = row.pointKind == core::PointKind::Timed ? tr("seconds") : row.unit;
+    edit->setPlaceholderText(unit);
+    edit->setAccessibleName(tr("%1 in %2, %3").arg(row.title, unit, row.remark));
+    return edit;
+}
+
+void CheckRowDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+    auto* edit = static_cast<QLineEdit*>(editor);
+    edit->setText(index.data(Qt::EditRole).toString());
+    edit->selectAll();
+}
+
+void CheckRowDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
+                                    const QModelIndex& index) const {
+    model->setData(index, static_cast<QLineEdit*>(editor)->text(), Qt::EditRole);
+}
+
+void CheckRowDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                                            const QModelIndex&) const {
+    const int width = 180;
+    editor->setGeometry(option.rect.right() - width, option.rect.top(), width, option.rect.height());
+}
+
+} // namespace app

@@ -1,0 +1,83 @@
+#include "app/gui/check/item_panel.h"
+
+#include "app/gui/theme/type_scale.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace app {
+
+ItemPanel::ItemPanel(QWidget* parent)
+    : QWidget(parent)
+    , m_name(new QLabel(this))
+    , m_codeLabel(new QLabel(this))
+    , m_remark(new QLabel(this))
+    , m_damage(new QLineEdit(this))
+    , m_withdraw(new QPushButton(tr("Withdraw it: damaged"), this))
+    , m_takeBack(new QPushButton(tr("Take this scan back"), this)) {
+    setObjectName("itemPanel");
+    m_name->setProperty("role", "heading");
+    m_codeLabel->setFont(fontOf(TextRole::Code));
+    m_remark->setProperty("role", "look");
+    m_remark->setWordWrap(true);
+    m_damage->setObjectName("damageEdit");
+    m_damage->setAccessibleName(tr("what is damaged"));
+    m_withdraw->setObjectName("withdrawButton");
+    m_withdraw->setProperty("role", "usual");
+    m_takeBack->setObjectName("takeBackButton");
+    auto* damageLabel =
+        new QLabel(tr("Damaged? Say in a sentence what is the matter. It then counts for no boat until "
+                      "it is released."),
+                   this);
+    damageLabel->setProperty("role", "remark");
+    damageLabel->setWordWrap(true);
+    damageLabel->setBuddy(m_damage);
+    auto* back = new QPushButton(tr("Back to the check"), this);
+    back->setObjectName("itemBackButton");
+
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(back);
+    buttons->addWidget(m_takeBack);
+    buttons->addStretch(1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(spaceUnit, 2 * spaceUnit, spaceUnit, spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_name);
+    layout->addWidget(m_codeLabel);
+    layout->addWidget(m_remark);
+    layout->addSpacing(spaceUnit);
+    layout->addWidget(damageLabel);
+    layout->addWidget(m_damage);
+    layout->addWidget(m_withdraw, 0, Qt::AlignRight);
+    layout->addSpacing(2 * spaceUnit);
+    layout->addLayout(buttons);
+    layout->addStretch(1);
+    connect(m_damage, &QLineEdit::textChanged, this,
+            [this](const QString& text) { m_withdraw->setEnabled(!text.trimmed().isEmpty()); });
+    connect(m_damage, &QLineEdit::returnPressed, m_withdraw, &QPushButton::click);
+    connect(m_withdraw, &QPushButton::clicked, this,
+            [this] { emit withdrawPressed(m_code, m_damage->text().trimmed()); });
+    connect(m_takeBack, &QPushButton::clicked, this, [this] { emit takeBackPressed(m_code); });
+    connect(back, &QPushButton::clicked, this, &ItemPanel::backPressed);
+}
+
+void ItemPanel::begin(const CheckRow& row, bool toWithdraw) {
+    m_code = row.code;
+    m_name->setText(row.title);
+    m_codeLabel->setText(row.aside);
+    const QString remark = row.detail.isEmpty() ? row.remark : row.detail;
+    m_remark->setText(remark);
+    m_remark->setVisible(!remark.isEmpty());
+    m_damage->clear();
+    m_withdraw->setEnabled(false);
+    m_takeBack->setEnabled(row.mark != Mark::StillToFind);
+    if (toWithdraw || !m_takeBack->isEnabled())
+        m_damage->setFocus(Qt::OtherFocusReason);
+    else
+        m_takeBack->setFocus(Qt::OtherFocusReason);
+}
+
+} // namespace app

@@ -1,0 +1,117 @@
+#include "app/gui/check/outcome_foot.h"
+
+#include "app/gui/theme/dress.h"
+#include "app/gui/theme/marks.h"
+#include "app/gui/theme/palette.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/text/sentences.h"
+
+#include <QFontMetrics>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QStyle>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+/// One mark and the sentence beside it, in at most two lines: what does not fit is counted.
+class Sentence : public QLabel {
+public:
+    explicit Sentence(QWidget* parent)
+        : QLabel(parent) {
+        setTextFormat(Qt::PlainText);
+        setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+        setMinimumHeight(2 * QFontMetrics(fontOf(TextRole::Outcome)).height());
+    }
+
+    Mark mark = Mark::StillToFind;
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        const QFontMetrics metrics(fontOf(TextRole::Outcome));
+        const QRect box = rect().adjusted(44, 0, 0, 0);
+        const QString shown = fitted(metrics, box.width());
+        const QRect used = metrics.boundingRect(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
+        const double line = metrics.height();
+        paintMark(painter, mark, QRectF(4, used.top() + (line - 24) / 2, 24, 24),
+                  toneOf(mark, currentPalette()));
+        painter.setFont(fontOf(TextRole::Outcome));
+        painter.setPen(currentPalette().ink);
+        painter.drawText(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
+    }
+
+private:
+    QString fitted(const QFontMetrics& metrics, int width) const {
+        const auto fits = [&](const QString& words) {
+            return metrics.boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, words).height() <=
+                   2 * metrics.height() + 2;
+        };
+        QStringList parts = text().split(QStringLiteral(", "));
+        const auto all = parts.size();
+        QString words = text();
+        while (parts.size() > 1 && !fits(words)) {
+            parts.removeLast();
+            words = OutcomeFoot::tr("%1 and %2 more")
+                        .arg(parts.join(QStringLiteral(", ")))
+                        .arg(all - parts.size());
+        }
+        return words;
+    }
+};
+
+void setRole(QPushButton& button, const char* role) {
+    button.setProperty("role", role);
+    button.style()->unpolish(&button);
+    button.style()->polish(&button);
+}
+
+} // namespace
+
+OutcomeFoot::OutcomeFoot(QWidget* parent)
+    : QWidget(parent)
+    , m_sentence(new Sentence(this))
+    , m_sign(new QPushButton(this))
+    , m_later(new QPushButton(tr("Save for later"), this)) {
+    setObjectName("outcomeFoot");
+    m_sentence->setObjectName("outcomeLabel");
+    m_sign->setObjectName("signButton");
+    m_later->setObjectName("saveForLaterButton");
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
+    layout->setSpacing(2 * spaceUnit);
+    layout->addWidget(m_sentence, 1);
+    layout->addWidget(m_sign);
+    layout->addWidget(m_later);
+    connect(m_sign, &QPushButton::clicked, this, &OutcomeFoot::signPressed);
+    connect(m_later, &QPushButton::clicked, this, &OutcomeFoot::saveForLaterPressed);
+}
+
+void OutcomeFoot::setAnswer(const core::CheckAnswer& answer) {
+    static_cast<Sentence*>(m_sentence)->mark =
+        answer.outcome == core::CheckOutcome::Complete ? Mark::Found : Mark::Look;
+    m_sentence->setText(outcomeOf(answer));
+    m_sentence->setAccessibleName(outcomeOf(answer));
+    m_sentence->setToolTip(outcomeOf(answer));
+    m_sentence->update();
+    const bool incomplete = answer.outcome == core::CheckOutcome::Incomplete;
+    const bool urgent = incomplete && answer.phase == core::Phase::Launch;
+    m_sign->setText(urgent ? tr("Urgent: launch short…") : tr("Sign…"));
+    // The usual way carries the weight: a check that is short waits, a complete one is signed.
+    setRole(*m_sign, incomplete ? "other" : "usual");
+    setRole(*m_later, incomplete ? "usual" : "other");
+}
+
+void OutcomeFoot::showButtons(bool shown) {
+    m_sign->setVisible(shown);
+    m_later->setVisible(shown);
+}
+
+void OutcomeFoot::paintEvent(QPaintEvent*) {
+    QPainter(this).fillRect(rect(), currentPalette().panel);
+}
+
+} // namespace app

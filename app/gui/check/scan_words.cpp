@@ -1,0 +1,62 @@
+#include "app/gui/check/scan_words.h"
+
+#include "app/gui/check/check_row.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+#include "core/tag/tag_code.h"
+
+#include <QCoreApplication>
+
+namespace app {
+namespace {
+
+struct ScanWordsText {
+    Q_DECLARE_TR_FUNCTIONS(ScanWords)
+};
+
+ScanWords ofNewItem(const core::Scanned& scan, const CheckRow* row) {
+    if (!row) return {{}, false, Sound::LookAtThis};
+    if (row->mark == Mark::Found)
+        return {ScanWordsText::tr("Found: %1.").arg(withCode(scan)), false, Sound::NewAndFine};
+    return {ScanWordsText::tr("Look: %1. %2").arg(withCode(scan), row->remark), true, Sound::LookAtThis};
+}
+
+ScanWords ofUnread(const QString& text) {
+    const auto typed = core::TagCode::parse(text.toStdString());
+    const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text)
+                               : withCapital(errorLine(typed.error())) + QLatin1Char('.');
+    return {said, true, Sound::LookAtThis};
+}
+
+} // namespace
+
+QString withCode(const core::Scanned& scan) {
+    return QStringLiteral("%1 %2").arg(QString::fromStdString(scan.name), codeInWords(scan.code));
+}
+
+ScanWords wordsOf(const core::Scanned& scan, const QString& text, const CheckRow* row) {
+    using What = core::Scanned::What;
+    switch (scan.what) {
+    case What::NewItem:
+        return ofNewItem(scan, row);
+    case What::SeenBefore:
+        return {ScanWordsText::tr("%1 was seen before; it counts once.").arg(withCode(scan)), false,
+                std::nullopt};
+    case What::UnknownTag:
+        return {
+            ScanWordsText::tr("%1 is not in the register. It does not count.").arg(codeInWords(scan.code)),
+            true, Sound::LookAtThis};
+    case What::PersonNamed:
+        return {ScanWordsText::tr("%1 is aboard.").arg(QString::fromStdString(scan.name)), false,
+                Sound::NewAndFine};
+    case What::Ignored:
+        return {ScanWordsText::tr("Nothing to do for that tag here."), false, std::nullopt};
+    case What::Unread:
+        return ofUnread(text);
+    case What::Control:
+        break;
+    }
+    return {};
+}
+
+} // namespace app

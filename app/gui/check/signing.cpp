@@ -1,0 +1,64 @@
+#include "app/gui/check/signing.h"
+
+#include "app/gui/check/sign_panel.h"
+#include "app/gui/check/signed_panel.h"
+#include "app/gui/sheet/sheet_of_check.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+
+namespace app {
+
+Signing::Signing(QWidget* parent)
+    : QStackedWidget(parent)
+    , m_sign(new SignPanel(this))
+    , m_signedPanel(new SignedPanel(this)) {
+    addWidget(m_sign);
+    addWidget(m_signedPanel);
+    connect(m_sign, &SignPanel::backPressed, this, &Signing::backPressed);
+    connect(m_sign, &SignPanel::signPressed, this, &Signing::signPressed);
+    connect(m_signedPanel, &SignedPanel::donePressed, this, &Signing::donePressed);
+    connect(m_signedPanel, &SignedPanel::printPressed, this, [this] { emit printPressed(m_sheet); });
+    connect(m_signedPanel, &SignedPanel::savePressed, this, [this] { emit savePressed(m_sheet); });
+}
+
+void Signing::begin(const CheckState& state) {
+    setCurrentWidget(m_sign);
+    m_sign->begin(state.answer, texts(state.names), texts(state.people));
+}
+
+void Signing::setState(const CheckState& state) {
+    if (isAsking()) m_sign->setAnswer(state.answer);
+}
+
+bool Signing::isAsking() const {
+    return isVisible() && currentWidget() == m_sign;
+}
+
+bool Signing::nameSigner(const QString& person) {
+    return m_sign->nameSigner(person);
+}
+
+bool Signing::press() {
+    return m_sign->press();
+}
+
+void Signing::showSigned(const core::SignedCheck& check, const CheckState& state) {
+    m_isSigned = true;
+    m_sheet = sheetOf(check, state);
+    setCurrentWidget(m_signedPanel);
+    const QString urgent = QString::fromStdString(check.urgent);
+    m_signedPanel->begin(
+        tr("Signed by %1, %2.").arg(QString::fromStdString(check.by), inWords(check.at, check.answer.today)),
+        urgent.isEmpty() ? QString() : tr("Launched urgent: %1").arg(urgent));
+}
+
+void Signing::sheetDone(const QString& sentence) {
+    m_signedPanel->say(sentence);
+}
+
+void Signing::clear() {
+    m_isSigned = false;
+    m_sheet = {};
+}
+
+} // namespace app

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "app/gui/check/check_session.h"
+#include "app/gui/sheet/check_sheet.h"
+
+#include <QStackedWidget>
+
+namespace app {
+
+class SignPanel;
+class SignedPanel;
+
+/// The end of a check: first who signs, then what was signed and the sheet of it.
+class Signing : public QStackedWidget {
+    Q_OBJECT
+
+public:
+    explicit Signing(QWidget* parent = nullptr);
+
+    void begin(const CheckState& state);
+    void setState(const CheckState& state); ///< the check has changed meanwhile
+    bool nameSigner(const QString& person); ///< false: nobody of that name can sign
+    bool press();                           ///< signs, if nothing is wanting
+    void showSigned(const core::SignedCheck& check, const CheckState& state);
+    void sheetDone(const QString& sentence);
+    void clear(); ///< for the next check
+
+    bool isSigned() const { return m_isSigned; }
+    bool isAsking() const; ///< it is on the screen and waits for the signature
+
+signals:
+    void backPressed();
+    void signPressed(const QString& by, const QString& urgent);
+    void printPressed(const app::CheckSheet& sheet);
+    void savePressed(const app::CheckSheet& sheet);
+    void donePressed();
+
+private:
+    bool m_isSigned = false;
+    CheckSheet m_sheet;
+    SignPanel* m_sign;
+    SignedPanel* m_signedPanel;
+};
+
+} // namespace app

@@ -1,0 +1,72 @@
+#include "app/gui/choosers.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QPrintDialog>
+#include <QStandardPaths>
+
+namespace app {
+namespace {
+
+struct ChoosersText {
+    Q_DECLARE_TR_FUNCTIONS(Choosers)
+};
+
+QString clubFiles() {
+    return ChoosersText::tr("Club files (*.tholepin);;All files (*)");
+}
+
+QString documents() {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+/// What the dialog offers for a file to be saved, by the name proposed.
+QString filesLike(const QString& proposed) {
+    if (proposed.endsWith(QLatin1String(".csv"))) return ChoosersText::tr("CSV (*.csv)");
+    if (proposed.endsWith(QLatin1String(".ics"))) return ChoosersText::tr("Calendar (*.ics)");
+    return ChoosersText::tr("PDF (*.pdf)");
+}
+
+QString newClub(QWidget* parent) {
+    QString file = QFileDialog::getSaveFileName(parent, ChoosersText::tr("Start a new club file"),
+                                                documents(), clubFiles());
+    if (!file.isEmpty() && !file.contains('.')) file += QStringLiteral(".tholepin");
+    return file;
+}
+
+} // namespace
+
+Choosers systemChoosers() {
+    Choosers choosers;
+    choosers.openClub = [](QWidget* parent) {
+        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("Open a club file"), documents(),
+                                            clubFiles());
+    };
+    choosers.newClub = newClub;
+    choosers.importFolder = [](QWidget* parent) {
+        return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of CSV files to import"),
+                                                 documents());
+    };
+    choosers.exportFolder = [](QWidget* parent) {
+        return QFileDialog::getExistingDirectory(
+            parent, ChoosersText::tr("A folder to write the register's CSV files to"), documents());
+    };
+    choosers.pictures = [](QWidget* parent) {
+        return QFileDialog::getOpenFileNames(parent, ChoosersText::tr("A video or pictures to read"),
+                                             documents());
+    };
+    choosers.pictureFolder = [](QWidget* parent) {
+        return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of pictures to read"),
+                                                 documents());
+    };
+    choosers.sheetFile = [](QWidget* parent, const QString& proposed) {
+        return QFileDialog::getSaveFileName(parent, ChoosersText::tr("Save as a file"),
+                                            documents() + '/' + proposed, filesLike(proposed));
+    };
+    choosers.printer = [](QWidget* parent, QPrinter& printer) {
+        return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;
+    };
+    return choosers;
+}
+
+} // namespace app

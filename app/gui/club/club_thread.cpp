@@ -1,0 +1,46 @@
+#include "app/gui/club/club_thread.h"
+
+namespace app {
+
+ClubThread::ClubThread(QObject* parent)
+    : QObject(parent)
+    , m_worker(new QObject) {
+    m_worker->moveToThread(&m_thread);
+    m_thread.setObjectName("club");
+    m_thread.start();
+}
+
+ClubThread::~ClubThread() {
+    // A blocking job at the end of the queue: everything asked for before it has run by then.
+    QMetaObject::invokeMethod(
+        m_worker, [this] { m_club.reset(); }, Qt::BlockingQueuedConnection);
+    m_worker->deleteLater();
+    m_thread.quit();
+    m_thread.wait();
+}
+
+void ClubThread::open(const std::filesystem::path& file, std::function<void(core::Outcome)> then) {
+    QMetaObject::invokeMethod(m_worker, [this, file, then = std::move(then)] {
+        m_club.reset();
+        take(core::Club::open(file), then);
+    });
+}
+
+void ClubThread::create(const std::filesystem::path& file, const std::string& name,
+                        std::function<void(core::Outcome)> then) {
+    QMetaObject::invokeMethod(m_worker, [this, file, name, then = std::move(then)] {
+        m_club.reset();
+        take(core::Club::create(file, name), then);
+    });
+}
+
+void ClubThread::take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then) {
+    core::Outcome outcome = core::Done{};
+    if (opened)
+        m_club = std::make_unique<core::Club>(std::move(opened).value());
+    else
+        outcome = opened.error();
+    QMetaObject::invokeMethod(this, [then, outcome] { then(outcome); });
+}
+
+} // namespace app

@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/base/store_failure.h"
+#include "core/club/club.h"
+
+#include <QObject>
+#include <QPointer>
+#include <QThread>
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <type_traits>
+#include <utility>
+
+namespace app {
+
+/// A club file on a thread of its own, so that a slow disk never holds up the window.
+///
+/// Jobs run one after the other, in the order they were asked for. The destructor lets those that were asked
+/// for finish: nothing that a person did is dropped.
+class ClubThread : public QObject {
+    Q_OBJECT
+
+public:
+    explicit ClubThread(QObject* parent = nullptr);
+    ~ClubThread() override;
+
+    /// Opens (or creates, with a club's name) a file; `then` runs on the caller's thread. Replaces the open
+    /// one.
+    void open(const std::filesystem::path& file, std::function<void(core::Outcome)> then);
+    void create(const std::filesystem::path& file, const std::string& name,
+                std::function<void(core::Outcome)> then);
+
+    /// Runs `job` on the club's thread, then `then` with what it returned, on the GUI thread; `then` is
+    /// dropped when `context` is gone by then. Only while a club is open. A job that throws has no answer:
+    /// `failed` tells why.
+    template <class Job, class Then>
+    void ask(QObject* context, Job job, Then then) {
+        QMetaObject::invokeMethod(m_worker, [this, guard = QPointer<QObject>(context), job = std::move(job),
+                                             then = std::move(then)]() mutable {
+            if (!m_club) return;
+            try {
+                auto answer = std::make_shared<std::invoke_result_t<Job, core::Club&>>(job(*m_club));
+                // The guard is looked at on the GUI thread only, where its object lives and dies.
+                QMetaObject::invokeMethod(this, [guard, answer, then = std::move(then)]() mutable {
+                    if (guard) then(std::move(*answer));
+                });
+            } catch (const std::exception& thrown) {
+                QMetaObject::invokeMethod(this,
+                                          [this, error = core::errorOf(thrown)] { emit failed(error); });
+            }
+        });
+    }
+
+signals:
+    void failed(const core::Error& error); ///< the disk, or a record of the file
+
+private:
+    void take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then);
+
+    QThread m_thread;
+    QObject* m_worker = nullptr;        ///< lives on m_thread; jobs are its events
+    std::unique_ptr<core::Club> m_club; ///< touched on m_thread only
+};
+
+} // namespace app

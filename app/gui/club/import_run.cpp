@@ -1,0 +1,59 @@
+#include "app/gui/club/import_run.h"
+
+#include "app/gui/club/club_thread.h"
+#include "app/text/error_words.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+#include "core/exchange/csv_import.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+/// The first rejected rows, one a line, and how many more there are.
+QString rejectedInWords(const core::ImportPlan& plan) {
+    constexpr std::size_t shown = 8;
+    QStringList lines{ImportRun::tr("Nothing was imported. Mend these rows and import again:")};
+    for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
+        const core::RejectedRow& row = plan.rejected[i];
+        lines << ImportRun::tr("%1, row %2 %3: %4")
+                     .arg(QString::fromStdString(row.file))
+                     .arg(row.row)
+                     .arg(QString::fromStdString(row.column), coreInWords(row.reason));
+    }
+    if (plan.rejected.size() > shown) lines << ImportRun::tr("and %1 more").arg(plan.rejected.size() - shown);
+    return lines.join('\n');
+}
+
+QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
+    if (!plan) return withCapital(errorLine(plan.error())) + QLatin1Char('.');
+    if (!plan->rejected.empty()) return rejectedInWords(*plan);
+    int rows = 0;
+    for (const auto& [file, count] : plan->accepted)
+        rows += count;
+    return counted(rows, QT_TRANSLATE_N_NOOP("Words", "Imported: %n row."),
+                   QT_TRANSLATE_N_NOOP("Words", "Imported: %n rows."));
+}
+
+} // namespace
+
+ImportRun::ImportRun(ClubThread& club, QObject* parent)
+    : QObject(parent)
+    , m_club(club) {}
+
+void ImportRun::start(const QString& folder, core::CalendarDay today) {
+    const auto tell = [this](int done, int of) {
+        QMetaObject::invokeMethod(this, [this, done, of] { emit progressed(of ? 100 * done / of : 100); });
+    };
+    m_club.ask(
+        this,
+        [folder = folder.toStdString(), today, tell](core::Club& club) {
+            return club.importRegister(folder, today, false, tell);
+        },
+        [this](const core::Result<core::ImportPlan>& plan) { emit finished(sentenceOf(plan)); });
+}
+
+} // namespace app

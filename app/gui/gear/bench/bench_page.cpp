@@ -1,0 +1,257 @@
+#include "app/gui/gear/bench/bench_page.h"
+
+#include "app/gui/camera/camera_panel.h"
+#include "app/gui/camera/code_capture.h"
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/sounds.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace app {
+
+BenchPage::BenchPage(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_rule(new ChoiceBox(this))
+    , m_day(new QLineEdit(this))
+    , m_by(new ChoiceBox(this))
+    , m_note(new QLineEdit(this))
+    , m_camera(new CameraPanel(this))
+    , m_summary(wordsLabel(this, "remark", "benchSummaryLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this))
+    , m_takeBack(wordsButton(this, tr("Take back the last"), "benchTakeBackButton"))
+    , m_record(wordsButton(this, {}, "benchRecordButton", true)) {
+    setObjectName("benchPage");
+    build();
+    connectParts();
+    m_day->setText(QString::fromStdString(m_tools.time().today.iso()));
+    showRound();
+}
+
+BenchPage::~BenchPage() = default;
+
+void BenchPage::build() {
+    m_list->setObjectName("benchList");
+    m_list->setAccessibleName(tr("kit shown at the bench; a press makes it failed, or passed again"));
+    auto* left = new QVBoxLayout;
+    left->setSpacing(spaceUnit);
+    left->addLayout(buildOrder());
+    left->addWidget(m_camera, 1);
+    auto* right = new QVBoxLayout;
+    right->setSpacing(spaceUnit);
+    right->addWidget(m_summary);
+    right->addWidget(m_list, 1);
+    right->addLayout(buildFoot());
+    auto* body = new QHBoxLayout;
+    body->setSpacing(4 * spaceUnit);
+    body->addLayout(left, 11);
+    body->addLayout(right, 12);
+    auto* caution = wordsLabel(this, "footnote", "benchCautionLabel");
+    caution->setText(tr("A scan shows that the tag was here, not that the thing works: inspect and test each "
+                        "one by its maker's manual before it is recorded."));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addLayout(body, 1);
+    layout->addWidget(caution);
+}
+
+QLayout* BenchPage::buildOrder() {
+    for (ChoiceBox* box : {m_rule, m_by}) {
+        // As wide as there is room, whatever the names' lengths.
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(6);
+    }
+    m_rule->setObjectName("benchRuleBox");
+    m_day->setObjectName("benchDayEdit");
+    m_day->setPlaceholderText(tr("2026-03-14"));
+    m_by->setObjectName("benchByBox");
+    m_note->setObjectName("benchNoteEdit");
+    m_note->setPlaceholderText(tr("a word for the record"));
+    auto* grid = new QGridLayout;
+    grid->setVerticalSpacing(spaceUnit / 2);
+    grid->setHorizontalSpacing(2 * spaceUnit);
+    grid->setColumnStretch(1, 1);
+    const auto add = [&](int row, const QString& word, QWidget* field) {
+        auto* label = new QLabel(word, this);
+        label->setProperty("role", "quiet");
+        label->setBuddy(field);
+        field->setAccessibleName(word);
+        grid->addWidget(label, row, 0);
+        grid->addWidget(field, row, 1);
+    };
+    add(0, tr("Rule"), m_rule);
+    add(1, tr("On"), m_day);
+    add(2, tr("By"), m_by);
+    add(3, tr("Note"), m_note);
+    return grid;
+}
+
+QLayout* BenchPage::buildFoot() {
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(m_takeBack);
+    foot->addStretch(1);
+    foot->addWidget(m_record);
+    return foot;
+}
+
+void BenchPage::connectParts() {
+    connect(m_rule, &QComboBox::currentIndexChanged, this, [this] {
+        if (!m_isDone) showRound();
+    });
+    connect(m_by, &QComboBox::currentIndexChanged, this, [this] {
+        if (!m_isDone) showRound();
+    });
+    connect(m_list, &CheckListView::kitPressed, this, [this](const QString& code) {
+        if (m_isDone) return;
+        m_round.toggle(code);
+        showRound();
+    });
+    connect(m_takeBack, &QPushButton::clicked, this, [this] {
+        m_round.takeBackLast();
+        showRound();
+    });
+    connect(m_record, &QPushButton::clicked, this, &BenchPage::record);
+    auto* capture = new CodeCapture(*this, m_camera->codeEdit());
+    connect(capture, &CodeCapture::codeTyped, this, &BenchPage::scan);
+    connect(m_camera, &CameraPanel::codeSeen, this, [this](const QString& text) { scan(text); });
+}
+
+void BenchPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+    if (m_tools.isCameraWanted()) m_camera->startCamera();
+}
+
+void BenchPage::hideEvent(QHideEvent* event) {
+    m_camera->stop();
+    QWidget::hideEvent(event);
+}
+
+void BenchPage::refresh() {
+    m_tools.club.ask(
+        this,
+        [](core::Club& club) {
+            return Read{club.kitTypes(), club.people(), club.replacedTags()};
+        },
+        [this](Read read) { take(std::move(read)); });
+}
+
+void BenchPage::take(Read read) {
+    m_kitTypes = std::move(read.kitTypes);
+    m_tags = std::move(read.tags);
+    QStringList people;
+    for (const core::Person& person : read.people)
+        people << QString::fromStdString(person.person);
+    fillBox(*m_rule, tr("which rule?"), recordedRulesOf(m_kitTypes));
+    fillBox(*m_by, tr("who did it?"), people);
+    if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(m_tools.officer())));
+    if (!m_isDone) showRound();
+    emit shown();
+}
+
+void BenchPage::scan(const QString& text) {
+    m_tools.club.ask(
+        this,
+        [text = text.toStdString(), today = m_tools.time().today](core::Club& club) {
+            const auto item = club.itemOfScan(text, today);
+            return item ? BenchScan{text, item->code, item->kitType, item->size}
+                        : BenchScan{text, {}, {}, {}};
+        },
+        [this](const BenchScan& scan) { takeScan(scan); });
+}
+
+void BenchPage::takeScan(const BenchScan& scan) {
+    if (m_isDone) m_round.clear();
+    m_isDone = false;
+    const QString name = QStringLiteral("%1 %2").arg(QString::fromStdString(scan.kitType),
+                                                     codeInWords(printedTag(m_tags, scan.code)));
+    if (!m_round.add(scan)) {
+        m_camera->say(tr("%1 is in the list already; it counts once.")
+                          .arg(scan.code.empty() ? QString::fromStdString(scan.text) : name));
+    } else if (scan.code.empty()) {
+        m_tools.sounds.play(Sound::LookAtThis);
+        m_camera->say(tr("%1 names no kit of this club.").arg(codeInWords(scan.text)), true);
+    } else {
+        m_tools.sounds.play(Sound::NewAndFine);
+        m_camera->say(tr("In the list: %1.").arg(name));
+    }
+    showRound();
+    m_lines->markChanged("scan " + QString::fromStdString(scan.text));
+    emit taken();
+}
+
+void BenchPage::showRound() {
+    const QString rule = m_rule->currentData().toString();
+    m_lines->setRows(withPrintedTags(m_round.lines(m_kitTypes, rule), m_tags));
+    const int passed = m_round.countOf(false, m_kitTypes, rule);
+    const int failed = m_round.countOf(true, m_kitTypes, rule);
+    m_summary->setText(
+        m_round.scans().empty()
+            ? tr("Show the kit to the camera, tag after tag, or type its codes. A press on a line makes it "
+                 "failed.")
+            : tr("%1 passed, %2 failed. A press on a line changes that.").arg(passed).arg(failed));
+    m_record->setText(failed ? tr("Record %1 passed, %2 failed").arg(passed).arg(failed)
+                             : tr("Record %1 as passed").arg(passed));
+    m_record->setEnabled(passed + failed > 0 && m_by->currentIndex() > 0);
+    m_takeBack->setEnabled(!m_round.scans().empty());
+}
+
+void BenchPage::record() {
+    const auto day = core::CalendarDay::parse(m_day->text().trimmed().toStdString());
+    if (!day) return m_camera->say(tr("“%1” is no day: write it like 2026-03-14.").arg(m_day->text()), true);
+    const auto orderOf = [&](bool failed) {
+        return core::ServiceOrder{m_rule->currentData().toString().toStdString(), *day,
+                                  m_by->currentData().toString().toStdString(),   !failed,
+                                  m_note->text().trimmed().toStdString(),         m_round.textsOf(failed)};
+    };
+    m_record->setEnabled(false);
+    m_tools.club.ask(
+        this,
+        [passed = orderOf(false), failed = orderOf(true),
+         moment = m_tools.time()](core::Club& club) -> core::Result<BenchOutcome> {
+            BenchOutcome outcome;
+            for (const core::ServiceOrder* order : {&failed, &passed}) {
+                if (order->scans.empty()) continue;
+                auto round = club.recordService(*order, moment);
+                if (!round) return round.error();
+                (order->passed ? outcome.passed : outcome.failed) = std::move(round).value();
+            }
+            return outcome;
+        },
+        [this](const core::Result<BenchOutcome>& outcome) { takeOutcome(outcome); });
+}
+
+void BenchPage::takeOutcome(const core::Result<BenchOutcome>& outcome) {
+    if (!outcome) {
+        m_camera->say(withCapital(errorLine(outcome.error())) + '.', true);
+        showRound();
+        emit recorded();
+        return;
+    }
+    m_isDone = true;
+    m_round.clear();
+    m_lines->setRows(withPrintedTags(linesOf(*outcome), m_tags));
+    m_list->scrollToTop();
+    m_summary->setText(summaryOf(*outcome));
+    m_camera->say(tr("Recorded. The next tag begins a new round."));
+    m_record->setEnabled(false);
+    m_takeBack->setEnabled(false);
+    emit recorded();
+}
+
+} // namespace app

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "app/gui/gear/bench/bench_round.h"
+#include "app/gui/gear/office/gear_pages.h"
+#include "app/text/printed_tags.h"
+
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace app {
+
+class CameraPanel;
+class CheckListView;
+class ChoiceBox;
+class PlainListModel;
+
+/// A service round: which rule, on which day, by whom; tag after tag is shown to the camera or typed, and one
+/// record is made for all, failures apart.
+class BenchPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit BenchPage(GearTools tools, QWidget* parent = nullptr);
+    ~BenchPage() override;
+
+    void refresh();
+    CameraPanel& camera() { return *m_camera; }
+    const BenchRound& round() const { return m_round; }
+
+signals:
+    void shown();
+    void taken();    ///< a scan is in the list, or was refused
+    void recorded(); ///< or refused as a whole
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    struct Read {
+        std::vector<core::KitType> kitTypes;
+        std::vector<core::Person> people;
+        PrintedTags tags;
+    };
+
+    void build();
+    QLayout* buildOrder();
+    QLayout* buildFoot();
+    void connectParts();
+    void take(Read read);
+    void scan(const QString& text);
+    void takeScan(const BenchScan& scan);
+    void showRound();
+    void record();
+    void takeOutcome(const core::Result<BenchOutcome>& outcome);
+
+    GearTools m_tools;
+    std::vector<core::KitType> m_kitTypes;
+    PrintedTags m_tags;
+    BenchRound m_round;
+    bool m_isDone = false; ///< the list shows what was recorded; the next scan begins a new round
+    ChoiceBox* m_rule;
+    QLineEdit* m_day;
+    ChoiceBox* m_by;
+    QLineEdit* m_note;
+    CameraPanel* m_camera;
+    QLabel* m_summary;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+    QPushButton* m_takeBack;
+    QPushButton* m_record;
+};
+
+} // namespace app

@@ -1,0 +1,218 @@
+#include "app/gui/gear/bench/stocktake_page.h"
+
+#include "app/gui/camera/camera_panel.h"
+#include "app/gui/camera/code_capture.h"
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/check/scan_words.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/bench/stocktake_words.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+
+StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_place(new ChoiceBox(this))
+    , m_begin(wordsButton(this, tr("Begin"), "stocktakeBeginButton"))
+    , m_camera(new CameraPanel(this))
+    , m_summary(wordsLabel(this, "heading", "stocktakeSummaryLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this))
+    , m_undo(wordsButton(this, tr("Take back the last"), "stocktakeUndoButton"))
+    , m_by(new ChoiceBox(this))
+    , m_sign(wordsButton(this, {}, "stocktakeSignButton", true)) {
+    setObjectName("stocktakePage");
+    build();
+    connectParts();
+    m_summary->setText(tr("Choose a place. Its kit is listed, and ticked off as its tags are shown."));
+    adapt();
+}
+
+StocktakePage::~StocktakePage() = default;
+
+void StocktakePage::build() {
+    for (ChoiceBox* box : {m_place, m_by}) {
+        // As wide as there is room, whatever the names' lengths.
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(6);
+    }
+    m_place->setObjectName("stocktakePlaceBox");
+    m_by->setObjectName("stocktakeByBox");
+    m_list->setObjectName("stocktakeList");
+    m_list->setAccessibleName(tr("kit of this place"));
+    auto* head = new QHBoxLayout;
+    addWithWord(*head, tr("Place"), m_place);
+    head->setStretch(1, 1);
+    head->addWidget(m_begin);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(spaceUnit);
+    left->addLayout(head);
+    left->addWidget(m_camera, 1);
+    auto* foot = new QHBoxLayout;
+    foot->setSpacing(spaceUnit);
+    foot->addWidget(m_undo);
+    foot->addStretch(1);
+    foot->addWidget(m_sign);
+    auto* signer = new QHBoxLayout;
+    addWithWord(*signer, tr("Signed by"), m_by);
+    signer->setStretch(1, 1);
+    auto* right = new QVBoxLayout;
+    right->setSpacing(spaceUnit);
+    right->addWidget(m_summary);
+    right->addWidget(m_list, 1);
+    right->addLayout(signer);
+    right->addLayout(foot);
+    auto* body = new QHBoxLayout;
+    body->setSpacing(4 * spaceUnit);
+    body->addLayout(left, 11);
+    body->addLayout(right, 12);
+    auto* caution = wordsLabel(this, "footnote", "stocktakeCautionLabel");
+    caution->setText(tr("Signing marks as missing what the register has here and nobody has shown. A scan "
+                        "shows that the tag was here, not that the thing works."));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addLayout(body, 1);
+    layout->addWidget(caution);
+}
+
+void StocktakePage::connectParts() {
+    connect(m_place, &QComboBox::currentIndexChanged, this, &StocktakePage::adapt);
+    connect(m_begin, &QPushButton::clicked, this, [this] { open(m_place->currentData().toString()); });
+    connect(m_by, &QComboBox::currentIndexChanged, this, &StocktakePage::adapt);
+    connect(m_undo, &QPushButton::clicked, this, [this] {
+        if (m_session) m_session->undo();
+    });
+    connect(m_sign, &QPushButton::clicked, this, [this] {
+        if (m_session) m_session->sign(m_by->currentData().toString(), {});
+    });
+    auto* capture = new CodeCapture(*this, m_camera->codeEdit());
+    connect(capture, &CodeCapture::codeTyped, this,
+            [this](const QString& text) { scan(text, core::SeenBy::Typed); });
+    connect(m_camera, &CameraPanel::codeSeen, this, &StocktakePage::scan);
+}
+
+void StocktakePage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+    // Another page may have found something of it meanwhile.
+    if (m_session && m_session->state()) open(QString::fromStdString(m_session->state()->open.boat));
+    if (m_tools.isCameraWanted()) m_camera->startCamera();
+}
+
+void StocktakePage::hideEvent(QHideEvent* event) {
+    m_camera->stop();
+    QWidget::hideEvent(event);
+}
+
+void StocktakePage::refresh() {
+    m_tools.club.ask(
+        this,
+        [](core::Club& club) {
+            return Read{club.places(), club.unfinishedChecks(), club.people(), club.replacedTags()};
+        },
+        [this](const Read& read) { take(read); });
+}
+
+void StocktakePage::take(const Read& read) {
+    m_tags = read.tags;
+    QStringList places, people;
+    for (const std::string& place : read.places)
+        places << QString::fromStdString(place);
+    for (const core::Person& person : read.people)
+        people << QString::fromStdString(person.person);
+    fillBox(*m_place, tr("which place?"), places);
+    m_unfinished.clear();
+    for (const core::OpenCheck& check : read.unfinished)
+        if (check.phase == core::Phase::Stocktake) m_unfinished << QString::fromStdString(check.boat);
+    fillBox(*m_by, tr("choose a name"), people);
+    if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(m_tools.officer())));
+    adapt();
+    emit shown();
+}
+
+void StocktakePage::open(const QString& place) {
+    m_place->setCurrentIndex(std::max(0, m_place->findData(place)));
+    m_session = std::make_unique<CheckSession>(m_tools.club, m_tools.time);
+    connect(m_session.get(), &CheckSession::changed, this, &StocktakePage::showState);
+    connect(m_session.get(), &CheckSession::scanned, this, &StocktakePage::showScan);
+    connect(m_session.get(), &CheckSession::signedOff, this, &StocktakePage::showSigned);
+    connect(m_session.get(), &CheckSession::tookBack, this,
+            [this](const core::Scanned& scan) { m_camera->say(tr("Taken back: %1.").arg(withCode(scan))); });
+    connect(m_session.get(), &CheckSession::failed, this,
+            [this](const QString& sentence) { m_camera->say(sentence, true); });
+    m_session->open(place, core::Phase::Stocktake);
+    m_list->setFocus(Qt::OtherFocusReason);
+}
+
+void StocktakePage::scan(const QString& text, core::SeenBy seenBy) {
+    if (m_session)
+        m_session->scan(text, seenBy);
+    else
+        m_camera->say(tr("Choose the place first, then show its kit."), true);
+}
+
+void StocktakePage::showState() {
+    const core::CheckAnswer& answer = m_session->state()->answer;
+    m_summary->setText(stocktakeInWords(answer));
+    m_lines->setRows(withPrintedTags(stocktakeRowsOf(answer), m_tags));
+    if (!m_list->currentIndex().isValid() && m_lines->rowCount() > 1)
+        m_list->setCurrentIndex(m_lines->index(1));
+    adapt();
+    emit shown();
+}
+
+void StocktakePage::showScan(const core::Scanned& scan, const QString& text) {
+    const QString key = "item " + QString::fromStdString(scan.code);
+    const int row = m_lines->indexOfKey(key);
+    const ScanWords words =
+        wordsOf(scan, text, row < 0 ? nullptr : &m_lines->rows()[static_cast<std::size_t>(row)]);
+    m_camera->say(words.said, words.toLookAt);
+    if (words.sound) m_tools.sounds.play(*words.sound);
+    m_lines->markChanged(key);
+    if (row >= 0) m_list->scrollTo(m_lines->index(row));
+}
+
+void StocktakePage::adapt() {
+    const bool isOpen = m_session && m_session->state();
+    const int open = isOpen ? stillToFindIn(m_session->state()->answer) : 0;
+    const QString place = m_place->currentData().toString();
+    m_begin->setText(m_unfinished.contains(place) ? tr("Go on") : tr("Begin"));
+    m_begin->setEnabled(!place.isEmpty());
+    m_sign->setText(open ? tr("Sign: %1 missing").arg(open) : tr("Sign: all found"));
+    m_sign->setEnabled(isOpen && m_by->currentIndex() > 0);
+    m_undo->setEnabled(isOpen);
+}
+
+void StocktakePage::showSigned(const core::SignedCheck& check) {
+    const int missing = stillToFindIn(check.answer);
+    const QString place = QString::fromStdString(check.answer.boat);
+    m_session.reset();
+    m_summary->setText(
+        missing ? tr("%1: signed by %2. %3 marked missing.")
+                      .arg(place, QString::fromStdString(check.by))
+                      .arg(missing)
+                : tr("%1: signed by %2. Everything was found.").arg(place, QString::fromStdString(check.by)));
+    m_camera->say(missing ? tr("See the page Missing for whom to ask.") : QString());
+    m_lines->setRows(withPrintedTags(stocktakeRowsOf(check.answer), m_tags));
+    m_sign->setEnabled(false);
+    m_undo->setEnabled(false);
+    refresh();
+    emit signedOff();
+}
+
+} // namespace app

@@ -1,0 +1,111 @@
+#include "app/gui/gear/bench/stocktake_words.h"
+
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/text/sentences.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <map>
+
+namespace app {
+namespace {
+
+struct StocktakeWordsText {
+    Q_DECLARE_TR_FUNCTIONS(Stocktake)
+};
+
+bool isNotSeen(const core::Finding& finding) {
+    return finding.kind == core::FindingKind::Missing && !finding.code.empty();
+}
+
+QString kitName(const core::Finding& finding) {
+    if (finding.kind == core::FindingKind::UnknownTag) return StocktakeWordsText::tr("unknown tag");
+    return finding.size.empty()
+               ? text(finding.kitType)
+               : StocktakeWordsText::tr("%1 (%2)").arg(text(finding.kitType), text(finding.size));
+}
+
+/// What is seen at a place that is not its home is no fault there; it is carried home or gets a new one.
+QString remarkOf(const core::Finding& finding) {
+    if (finding.kind != core::FindingKind::Extra) return reasonOf(finding);
+    return finding.boat.empty()
+               ? StocktakeWordsText::tr("It has no home in the register: give it one.")
+               : StocktakeWordsText::tr("Its home is %1: carry it there, or give it its home here.")
+                     .arg(text(finding.boat));
+}
+
+std::vector<CheckRow> notSeen(const core::CheckAnswer& answer) {
+    std::vector<CheckRow> rows;
+    for (const core::Finding& finding : answer.findings)
+        if (isNotSeen(finding))
+            rows.push_back(plainRow("open " + text(finding.code), Mark::StillToFind,
+                                    StocktakeWordsText::tr("still to find"), kitName(finding), {},
+                                    text(finding.code)));
+    return rows;
+}
+
+std::vector<CheckRow> toLookAt(const core::CheckAnswer& answer) {
+    std::vector<CheckRow> rows;
+    std::map<std::string, std::size_t> byCode;
+    for (const core::Finding& finding : answer.findings) {
+        if (isNotSeen(finding) || finding.code.empty()) continue;
+        const auto [at, isNew] = byCode.emplace(finding.code, rows.size());
+        if (isNew)
+            rows.push_back(plainRow("item " + text(finding.code), Mark::Look, StocktakeWordsText::tr("look"),
+                                    kitName(finding), remarkOf(finding), text(finding.code)));
+        else
+            rows[at->second].remark += QLatin1Char(' ') + remarkOf(finding);
+    }
+    return rows;
+}
+
+std::vector<CheckRow> found(const core::CheckAnswer& answer) {
+    std::vector<CheckRow> rows;
+    for (const core::LineAnswer& line : answer.lines)
+        for (const core::LineItem& item : line.items) {
+            const bool isLookedAt =
+                std::any_of(answer.findings.begin(), answer.findings.end(),
+                            [&](const core::Finding& finding) { return finding.code == item.code; });
+            if (!isLookedAt)
+                rows.push_back(plainRow("item " + text(item.code), Mark::Found,
+                                        StocktakeWordsText::tr("found"), text(item.kitType), {},
+                                        text(item.code)));
+        }
+    return rows;
+}
+
+} // namespace
+
+std::vector<CheckRow> stocktakeRowsOf(const core::CheckAnswer& answer) {
+    std::vector<CheckRow> all;
+    const auto add = [&](const QString& key, const QString& title, const std::vector<CheckRow>& rows,
+                         bool evenEmpty) {
+        if (rows.empty() && !evenEmpty) return;
+        all.push_back(headingRow(key, title, QString::number(rows.size())));
+        all.insert(all.end(), rows.begin(), rows.end());
+    };
+    add("still to find", StocktakeWordsText::tr("still to find"), notSeen(answer), true);
+    add("look", StocktakeWordsText::tr("look at this"), toLookAt(answer), false);
+    add("found", StocktakeWordsText::tr("found"), found(answer), false);
+    return all;
+}
+
+int stillToFindIn(const core::CheckAnswer& answer) {
+    return static_cast<int>(std::count_if(answer.findings.begin(), answer.findings.end(), isNotSeen));
+}
+
+QString stocktakeInWords(const core::CheckAnswer& answer) {
+    QStringList words;
+    const int open = stillToFindIn(answer);
+    words << (open ? StocktakeWordsText::tr("%1 still to find").arg(open)
+                   : StocktakeWordsText::tr("all found that should be there"));
+    words << StocktakeWordsText::tr("%1 found").arg(found(answer).size());
+    if (const auto look = toLookAt(answer).size()) words << StocktakeWordsText::tr("%1 to look at").arg(look);
+    return StocktakeWordsText::tr("%1: %2.").arg(text(answer.boat), words.join(StocktakeWordsText::tr(", ")));
+}
+
+} // namespace app

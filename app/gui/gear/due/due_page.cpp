@@ -1,0 +1,190 @@
+#include "app/gui/gear/due/due_page.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/due/due_chart.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/plain_table.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/cautions.h"
+#include "app/text/text.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <set>
+
+namespace app {
+
+/// What the club's thread makes ready, for a big club has thousands of rows.
+struct DuePage::Read {
+    std::vector<core::DueRow> rows;
+    QStringList kitTypes; ///< each once
+    DueCalendar calendar;
+    DueFilter filter; ///< of the calendar
+    int month = 0;
+    std::vector<CheckRow> lines; ///< of that month
+    PrintedTags tags;
+};
+
+DuePage::DuePage(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_today(m_tools.time().today)
+    , m_summary(wordsLabel(this, "remark", "dueSummaryLabel"))
+    , m_kitTypes(new ChoiceBox(this))
+    , m_sizes(new ChoiceBox(this))
+    , m_tableButton(wordsButton(this, {}, "dueTableButton"))
+    , m_stack(new QStackedWidget(this))
+    , m_chart(new DueChart(this))
+    , m_numbers(new PlainTableModel(this))
+    , m_table(new PlainTable(*m_numbers, this))
+    , m_monthLabel(wordsLabel(this, "heading", "dueMonthLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this)) {
+    setObjectName("duePage");
+    build();
+    connect(m_kitTypes, &QComboBox::activated, this, [this] {
+        fillSizes();
+        showCalendar();
+    });
+    connect(m_sizes, &QComboBox::activated, this, [this] { showCalendar(); });
+    connect(m_tableButton, &QPushButton::clicked, this,
+            [this] { showTable(m_stack->currentWidget() == m_chart); });
+    connect(m_chart, &DueChart::monthPressed, this, &DuePage::showMonth);
+    connect(m_table, &PlainTable::rowPressed, this, [this](const QString& key) { showMonth(key.toInt()); });
+    connect(m_list, &CheckListView::kitPressed, this, [this](const QString& code) {
+        if (m_tools.showItem) m_tools.showItem(code);
+    });
+    showTable(false);
+}
+
+void DuePage::build() {
+    m_kitTypes->setObjectName("dueKitTypeBox");
+    m_sizes->setObjectName("dueSizeBox");
+    m_table->setObjectName("dueTable");
+    m_table->setAccessibleName(tr("what falls due, month by month, in numbers"));
+    m_list->setObjectName("dueList");
+    m_list->setAccessibleName(tr("what falls due in the chosen month, and why"));
+    m_stack->addWidget(m_chart);
+    m_stack->addWidget(m_table);
+
+    auto* head = new QHBoxLayout;
+    head->setSpacing(spaceUnit);
+    head->addWidget(m_summary, 1);
+    addWithWord(*head, tr("kit type"), m_kitTypes);
+    addWithWord(*head, tr("size"), m_sizes);
+    head->addWidget(m_tableButton);
+    auto* caution = wordsLabel(this, "footnote", "dueCautionLabel");
+    caution->setText(dueCaution() + QLatin1Char(' ') + whoPrevails());
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addLayout(head);
+    layout->addWidget(m_stack, 13);
+    layout->addWidget(m_monthLabel);
+    layout->addWidget(m_list, 10);
+    layout->addWidget(caution);
+}
+
+void DuePage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+void DuePage::refresh() {
+    m_today = m_tools.time().today;
+    m_tools.club.ask(
+        this,
+        [today = m_today, filter = filter(), month = m_chart->month()](core::Club& club) {
+            Read read{
+                club.dueList(today, daysOfDueMonths(today)), {}, {}, filter, month, {}, club.replacedTags()};
+            std::set<std::string> kitTypes;
+            for (const core::DueRow& row : read.rows)
+                kitTypes.insert(row.kitType);
+            read.kitTypes = texts({kitTypes.begin(), kitTypes.end()});
+            read.calendar = dueCalendarOf(read.rows, filter, today);
+            read.lines =
+                withPrintedTags(linesOf(read.calendar.months[static_cast<std::size_t>(month)]), read.tags);
+            return read;
+        },
+        [this](Read read) { take(std::move(read)); });
+}
+
+void DuePage::take(Read read) {
+    m_rows = std::move(read.rows);
+    m_calendar = std::move(read.calendar);
+    m_tags = std::move(read.tags);
+    fillBox(*m_kitTypes, tr("all kit"), read.kitTypes);
+    fillSizes();
+    if (filter() == read.filter && m_chart->month() == read.month) {
+        showNumbers();
+        showLines(read.month, read.lines);
+    } else {
+        showCalendar(); // something else was chosen meanwhile
+    }
+    emit shown();
+}
+
+void DuePage::fillSizes() {
+    QStringList sizes;
+    for (const core::DueRow& row : m_rows)
+        if (QString::fromStdString(row.kitType) == m_kitTypes->currentData().toString())
+            sizes << QString::fromStdString(row.size);
+    fillBox(*m_sizes, tr("all sizes"), sizes);
+    m_sizes->setEnabled(m_sizes->count() > 1);
+}
+
+DueFilter DuePage::filter() const {
+    return {m_kitTypes->currentData().toString(), m_sizes->currentData().toString()};
+}
+
+void DuePage::showCalendar() {
+    m_calendar = dueCalendarOf(m_rows, filter(), m_today);
+    showNumbers();
+    showMonth(m_chart->month());
+}
+
+void DuePage::showNumbers() {
+    m_summary->setText(summaryOf(m_calendar));
+    m_chart->setCalendar(m_calendar);
+    std::vector<TableColumn> columns{{tr("month"), false}, {tr("all"), true}};
+    for (const QString& kind : m_calendar.kinds)
+        columns.push_back({kind, true});
+    std::vector<TableRow> rows;
+    for (const DueMonth& month : m_calendar.months) {
+        QStringList cells{month.name, QString::number(month.rows.size())};
+        for (const int count : month.counts)
+            cells << (count == 0 ? QStringLiteral("–") : QString::number(count));
+        rows.push_back({QString::number(rows.size()), std::nullopt, {}, cells});
+    }
+    m_numbers->setTable(columns, rows);
+}
+
+void DuePage::showMonth(int month) {
+    if (month < 0 || month >= static_cast<int>(m_calendar.months.size())) return;
+    const auto& chosen = m_calendar.months[static_cast<std::size_t>(month)];
+    showLines(month, withPrintedTags(linesOf(chosen), m_tags));
+}
+
+void DuePage::showLines(int month, const std::vector<CheckRow>& lines) {
+    const DueMonth& chosen = m_calendar.months[static_cast<std::size_t>(month)];
+    m_chart->setMonth(month);
+    m_table->choose(QString::number(month));
+    m_monthLabel->setText(inWords(chosen, m_calendar.kinds));
+    m_lines->setRows(lines);
+    m_list->scrollToTop();
+}
+
+void DuePage::showTable(bool table) {
+    m_stack->setCurrentWidget(table ? static_cast<QWidget*>(m_table) : m_chart);
+    m_tableButton->setText(table ? tr("As a chart") : tr("As a table"));
+}
+
+} // namespace app

@@ -1,0 +1,71 @@
+#pragma once
+
+#include "app/gui/gear/due/due_calendar.h"
+#include "app/gui/gear/office/gear_pages.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace app {
+
+class CheckListView;
+class DueChart;
+class PlainListModel;
+class PlainTable;
+class PlainTableModel;
+
+/// What falls due: a calendar of months, beneath it what the chosen month holds and why. The same numbers
+/// stand in a table for whoever cannot see a chart. Read anew whenever the page is shown.
+class DuePage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit DuePage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    const DueCalendar& calendar() const { return m_calendar; }
+
+signals:
+    void shown(); ///< what was read is shown
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void build();
+    struct Read;
+
+    void take(Read read);
+    void fillSizes();
+    void showCalendar();
+    void showNumbers();
+    void showMonth(int month);
+    void showLines(int month, const std::vector<CheckRow>& lines);
+    void showTable(bool table);
+    DueFilter filter() const;
+
+    GearTools m_tools;
+    core::CalendarDay m_today;
+    std::vector<core::DueRow> m_rows;
+    DueCalendar m_calendar;
+    PrintedTags m_tags;
+    QLabel* m_summary;
+    QComboBox* m_kitTypes;
+    QComboBox* m_sizes;
+    QPushButton* m_tableButton;
+    QStackedWidget* m_stack;
+    DueChart* m_chart;
+    PlainTableModel* m_numbers;
+    PlainTable* m_table;
+    QLabel* m_monthLabel;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+};
+
+} // namespace app

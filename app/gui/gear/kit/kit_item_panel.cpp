@@ -1,0 +1,187 @@
+#include "app/gui/gear/kit/kit_item_panel.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/kit/tag_delivery.h"
+#include "app/gui/gear/office/said_label.h"
+#include "app/gui/gear/office/write_off_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStyle>
+#include <QVBoxLayout>
+
+namespace app {
+
+std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today) {
+    auto record = club.itemRecord(code);
+    if (!record) return std::nullopt;
+    ItemAnswer answer{std::move(*record), {}, {}, {}, {}};
+    const std::string& own = answer.record.item.code;
+    if (const auto labels = club.tagLabels({own}); labels && !labels->empty())
+        answer.tag = labels->front().code;
+    for (const core::KitType& kitType : club.kitTypes())
+        if (kitType.kitType == answer.record.item.kitType)
+            answer.dues = core::dueDatesOf(answer.record, kitType, today);
+    if (const auto log = club.logEntries())
+        for (const core::LogEntry& entry : *log)
+            if (entry.code == own && !entry.closed) answer.openLog.push_back(entry);
+    if (auto history = club.history(own)) answer.history = std::move(history).value();
+    return answer;
+}
+
+KitItemPanel::KitItemPanel(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_name(wordsLabel(this, "heading", "kitNameLabel"))
+    , m_tag(wordsLabel(this, "remark", "kitTagLabel"))
+    , m_state(wordsLabel(this, "remark", "kitStateLabel"))
+    , m_about(wordsLabel(this, "quiet", "kitAboutLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this))
+    , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
+    , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
+    , m_release(wordsButton(this, tr("Release: it was put right"), "kitReleaseButton", true))
+    , m_why(new WriteOffBox(this))
+    , m_writeOff(wordsButton(this, tr("Write it off"), "kitWriteOffButton"))
+    , m_said(new SaidLabel("kitSaidLabel", this)) {
+    setObjectName("kitItemPanel");
+    build();
+    connect(m_print, &QPushButton::clicked, this,
+            [this] { saveTags(m_tools, *this, {m_code.toStdString()}, *m_said); });
+    connect(m_newTag, &QPushButton::clicked, this, &KitItemPanel::replaceTag);
+    connect(m_release, &QPushButton::clicked, this, &KitItemPanel::release);
+    connect(m_writeOff, &QPushButton::clicked, this, &KitItemPanel::writeOff);
+    connect(m_why, &QComboBox::currentIndexChanged, this,
+            [this](int index) { m_writeOff->setEnabled(index > 0); });
+}
+
+void KitItemPanel::build() {
+    m_tag->setFont(fontOf(TextRole::Code));
+    m_tag->setWordWrap(false);
+    m_why->setObjectName("kitWriteOffBox");
+    m_writeOff->setEnabled(false);
+    m_list->setObjectName("kitItemList");
+    m_list->setAccessibleName(tr("dates, parts, log and history of this item"));
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_name, 1);
+    head->addWidget(m_tag);
+    auto* tagRow = new QHBoxLayout;
+    tagRow->setSpacing(spaceUnit);
+    tagRow->addWidget(m_print);
+    tagRow->addWidget(m_newTag);
+    tagRow->addStretch(1);
+    auto* stateRow = new QHBoxLayout;
+    stateRow->setSpacing(spaceUnit);
+    stateRow->addWidget(m_release);
+    stateRow->addWidget(m_why);
+    stateRow->addWidget(m_writeOff);
+    stateRow->addStretch(1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit / 2);
+    layout->addLayout(head);
+    layout->addWidget(m_state);
+    layout->addWidget(m_about);
+    layout->addWidget(m_list, 1);
+    layout->addWidget(m_said);
+    layout->addLayout(tagRow);
+    layout->addLayout(stateRow);
+}
+
+void KitItemPanel::open(const QString& code) {
+    if (m_code != code) {
+        m_said->say({});
+        m_why->setCurrentIndex(0);
+    }
+    m_code = code;
+    m_tools.club.ask(
+        this,
+        [code = code.toStdString(), today = m_tools.time().today](core::Club& club) {
+            return readItem(club, code, today);
+        },
+        [this](std::optional<ItemAnswer> answer) { take(std::move(answer)); });
+}
+
+void KitItemPanel::take(std::optional<ItemAnswer> answer) {
+    // Another one may have been asked for meanwhile.
+    if (answer && QString::fromStdString(answer->record.item.code) != m_code) return;
+    m_answer = std::move(answer);
+    if (!m_answer) {
+        emit gone();
+        return;
+    }
+    const core::Item& item = m_answer->record.item;
+    m_name->setText(kitName(item));
+    m_tag->setText(codeInWords(m_answer->tag));
+    m_state->setText(withCapital(stateOf(item)) + '.');
+    m_state->setProperty("role", item.state == core::ItemState::Serviceable ? "remark" : "look");
+    m_state->style()->unpolish(m_state);
+    m_state->style()->polish(m_state);
+    m_about->setText(aboutOf(item));
+    m_lines->setRows(linesOf(*m_answer, m_tools.time().today));
+    const bool isInUse = item.state != core::ItemState::WrittenOff;
+    m_release->setVisible(item.state == core::ItemState::Unserviceable);
+    m_why->setVisible(isInUse);
+    m_writeOff->setVisible(isInUse);
+    m_newTag->setEnabled(isInUse);
+    emit shown();
+}
+
+bool KitItemPanel::isOfficerNamed() {
+    if (!m_tools.officer().isEmpty()) return true;
+    m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
+    return false;
+}
+
+void KitItemPanel::settle(const core::Outcome& done, const QString& sentence) {
+    if (!done) return m_said->sayError(done.error());
+    m_said->say(sentence);
+    open(m_code);
+    emit changed();
+}
+
+void KitItemPanel::replaceTag() {
+    if (!isOfficerNamed()) return;
+    m_tools.club.ask(
+        this,
+        [code = m_code.toStdString(), by = m_tools.officer().toStdString(),
+         moment = m_tools.time()](core::Club& club) { return club.replaceTag(code, by, moment); },
+        [this](const core::Result<std::string>& tag) {
+            if (!tag) return m_said->sayError(tag.error());
+            settle(core::Done{},
+                   tr("The new tag is %1. Print and fix it; the old one names nothing any more.")
+                       .arg(codeInWords(*tag)));
+        });
+}
+
+void KitItemPanel::release() {
+    if (!isOfficerNamed()) return;
+    m_tools.club.ask(
+        this,
+        [code = m_code.toStdString(), by = m_tools.officer().toStdString(),
+         moment = m_tools.time()](core::Club& club) { return club.release(code, by, moment); },
+        [this](const core::Outcome& done) {
+            settle(done,
+                   tr("Released: it counts again. An open log entry about it is closed on the page Log."));
+        });
+}
+
+void KitItemPanel::writeOff() {
+    if (!isOfficerNamed()) return;
+    m_tools.club.ask(
+        this,
+        [code = m_code.toStdString(), why = m_why->currentData().toString().toStdString(),
+         by = m_tools.officer().toStdString(),
+         moment = m_tools.time()](core::Club& club) { return club.writeOff(code, why, by, moment); },
+        [this](const core::Outcome& done) {
+            settle(done, tr("Written off. Take it out of the boats and destroy its tag; its history stays."));
+        });
+}
+
+} // namespace app

@@ -1,0 +1,69 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QWidget>
+
+#include "app/gui/gear/kit/kit_search.h"
+#include "app/gui/gear/office/gear_pages.h"
+
+#include <set>
+#include <string>
+
+class QLabel;
+class QLineEdit;
+class QStackedWidget;
+
+namespace app {
+
+class KitItemPanel;
+class NewKitPanel;
+class PlainTable;
+class PlainTableModel;
+
+/// The register: found as it is typed, one item's page beside the list, new kit.
+class KitPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit KitPage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    void showItem(const QString& code); ///< whatever the list shows
+    const KitSearch& search() const { return m_search; }
+
+signals:
+    void shown(); ///< the list is what the register holds
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    struct Read {
+        std::vector<core::KitEntry> kit;
+        std::set<std::string> due; ///< codes of items of which something is to be looked at
+    };
+
+    void build();
+    void connectParts();
+    void take(Read read);
+    void showFound();
+    void open(const QString& code);
+    void enter();
+
+    GearTools m_tools;
+    KitSearch m_search;
+    std::set<std::string> m_due;
+    QString m_code; ///< of the item shown
+    QLineEdit* m_typed;
+    QLabel* m_count;
+    PlainTableModel* m_rows;
+    PlainTable* m_table;
+    QStackedWidget* m_side;
+    QLabel* m_hint;
+    KitItemPanel* m_item;
+    NewKitPanel* m_new;
+};
+
+} // namespace app

@@ -1,0 +1,198 @@
+#include "app/gui/gear/kit/kit_words.h"
+
+#include "app/gui/gear/record/history_words.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/text/sentences.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+struct KitWordsText {
+    Q_DECLARE_TR_FUNCTIONS(Kit)
+};
+
+Mark markOf(const core::Item& item) {
+    switch (item.state) {
+    case core::ItemState::Serviceable:
+        return Mark::Found;
+    case core::ItemState::Missing:
+        return Mark::StillToFind;
+    case core::ItemState::Unserviceable:
+        return Mark::Look;
+    case core::ItemState::WrittenOff:
+        break;
+    }
+    return Mark::NotAsked;
+}
+
+QString daysOf(const std::optional<core::PartialDay>& made, const std::optional<core::PartialDay>& firstUse,
+               const std::optional<core::PartialDay>& stamped) {
+    QStringList words;
+    if (made) words << KitWordsText::tr("made %1").arg(text(made->text()));
+    if (firstUse) words << KitWordsText::tr("first used %1").arg(text(firstUse->text()));
+    if (stamped) words << KitWordsText::tr("stamped %1").arg(text(stamped->text()));
+    return words.join(KitWordsText::tr(", "));
+}
+
+/// A count has no day before it is reached.
+QString withoutDay(const core::RuleDue& due) {
+    if (due.state == core::DueState::Undated) return KitWordsText::tr("undated");
+    if (due.state != core::DueState::Later) return KitWordsText::tr("due now");
+    if (due.rule.kind == core::RuleKind::AfterEvent) return KitWordsText::tr("not due: nothing has happened");
+    return KitWordsText::tr("not due: %1 of %2")
+        .arg(numberInWords(due.counted.value_or(0)), numberInWords(due.rule.n));
+}
+
+QString dayOf(const core::RuleDue& due) {
+    if (!due.due) return withoutDay(due);
+    const QString day = inWords(*due.due);
+    switch (due.state) {
+    case core::DueState::Passed:
+        return KitWordsText::tr("passed on %1").arg(day);
+    case core::DueState::WithinTolerance:
+        return KitWordsText::tr("passed on %1, within tolerance").arg(day);
+    case core::DueState::DueSoon:
+        return KitWordsText::tr("due soon, on %1").arg(day);
+    default:
+        return KitWordsText::tr("due on %1").arg(day);
+    }
+}
+
+Mark markOf(const core::RuleDue& due) {
+    if (due.isPassedStop()) return Mark::Look;
+    return due.state == core::DueState::Later ? Mark::Found : Mark::StillToFind;
+}
+
+QString markWordOf(const core::RuleDue& due) {
+    if (due.isPassedStop()) return KitWordsText::tr("does not count any more");
+    return due.state == core::DueState::Later ? KitWordsText::tr("good")
+                                              : KitWordsText::tr("soon, or remarked");
+}
+
+class Lines {
+public:
+    Lines(const ItemAnswer& answer, core::CalendarDay today)
+        : m_answer(answer)
+        , m_today(today) {}
+
+    std::vector<CheckRow> all() && {
+        addDates();
+        addParts();
+        addLog();
+        addHistory();
+        return std::move(m_rows);
+    }
+
+private:
+    void head(const QString& key, const QString& title, std::size_t count) {
+        m_rows.push_back(headingRow(key, title, QString::number(count)));
+    }
+
+    void addDates() {
+        head("dates", KitWordsText::tr("dates"), m_answer.dues.size());
+        for (const core::RuleDue& due : m_answer.dues)
+            m_rows.push_back(lineOf(due));
+        if (m_answer.dues.empty())
+            m_rows.push_back(plainRow("no dates", Mark::NotAsked, {},
+                                      KitWordsText::tr("Its kit type has no rule that applies to it")));
+    }
+
+    void addParts() {
+        if (m_answer.record.parts.empty()) return;
+        head("parts", KitWordsText::tr("parts"), m_answer.record.parts.size());
+        for (const core::Part& part : m_answer.record.parts)
+            m_rows.push_back(plainRow("part " + text(part.part), Mark::NotAsked, {}, text(part.part),
+                                      daysOf(part.made, part.firstUse, part.stamped)));
+    }
+
+    void addLog() {
+        if (m_answer.openLog.empty()) return;
+        head("log", KitWordsText::tr("open in the log"), m_answer.openLog.size());
+        for (const core::LogEntry& entry : m_answer.openLog)
+            m_rows.push_back(plainRow(
+                "log " + text(entry.entry), Mark::Look, KitWordsText::tr("look"), text(entry.text),
+                entry.by.empty() ? inWords(entry.day)
+                                 : KitWordsText::tr("%1, by %2").arg(inWords(entry.day), text(entry.by))));
+    }
+
+    void addHistory() {
+        head("history", KitWordsText::tr("history, newest first"), m_answer.history.size());
+        const auto lines = linesOf(m_answer.history, m_today);
+        m_rows.insert(m_rows.end(), lines.begin(), lines.end());
+    }
+
+    const ItemAnswer& m_answer;
+    core::CalendarDay m_today;
+    std::vector<CheckRow> m_rows;
+};
+
+} // namespace
+
+QString kitName(const core::Item& item) {
+    return item.size.empty() ? text(item.kitType)
+                             : KitWordsText::tr("%1 (%2)").arg(text(item.kitType), text(item.size));
+}
+
+QString homeOf(const core::Item& item) {
+    QStringList words{text(item.boat), text(item.place), text(item.person)};
+    words.removeAll(QString());
+    return words.isEmpty() ? KitWordsText::tr("no home") : words.join(KitWordsText::tr(" · "));
+}
+
+QString stateOf(const core::Item& item) {
+    QString words = nameInWords(item.state);
+    if (!item.why.empty() && item.state == core::ItemState::WrittenOff)
+        words = KitWordsText::tr("%1: %2").arg(words, text(item.why));
+    return item.since && item.state != core::ItemState::Serviceable
+               ? KitWordsText::tr("%1, since %2").arg(words, inWords(*item.since))
+               : words;
+}
+
+QString aboutOf(const core::Item& item) {
+    QStringList words{KitWordsText::tr("Home: %1").arg(homeOf(item))};
+    if (const QString days = daysOf(item.made, item.firstUse, item.stamped); !days.isEmpty()) words << days;
+    if (!item.maker.empty()) words << KitWordsText::tr("maker %1").arg(text(item.maker));
+    if (!item.serial.empty()) words << KitWordsText::tr("serial %1").arg(text(item.serial));
+    if (!item.batch.empty()) words << KitWordsText::tr("batch %1").arg(text(item.batch));
+    if (!item.note.empty()) words << text(item.note);
+    return words.join(KitWordsText::tr(" · "));
+}
+
+std::vector<TableColumn> kitColumns() {
+    return {{KitWordsText::tr("kit")}, {KitWordsText::tr("home")}, {KitWordsText::tr("tag")}};
+}
+
+bool isToLookAt(const core::DueRow& row) {
+    return row.due.state != core::DueState::Later && row.due.state != core::DueState::DueSoon;
+}
+
+TableRow rowOf(const core::KitEntry& entry, bool isDue) {
+    const bool isLook = isDue && entry.item.state == core::ItemState::Serviceable;
+    const QString state = nameInWords(entry.item.state);
+    return {text(entry.item.code),
+            isLook ? Mark::Look : markOf(entry.item),
+            isLook ? KitWordsText::tr("look, something is due; %1").arg(state) : state,
+            {kitName(entry.item), homeOf(entry.item), codeInWords(entry.tag)}};
+}
+
+CheckRow lineOf(const core::RuleDue& due) {
+    const QString rule = due.rule.part.empty()
+                             ? text(due.rule.rule)
+                             : KitWordsText::tr("%1, %2").arg(text(due.rule.part), text(due.rule.rule));
+    return plainRow("due " + rule, markOf(due), markWordOf(due),
+                    KitWordsText::tr("%1: %2").arg(withCapital(rule), dayOf(due)),
+                    withCapital(explanationOf(due)));
+}
+
+std::vector<CheckRow> linesOf(const ItemAnswer& answer, core::CalendarDay today) {
+    return Lines(answer, today).all();
+}
+
+} // namespace app

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/plain_table.h"
+#include "core/club/club_types.h"
+#include "core/register/boat.h"
+#include "core/register/kit_entry.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace app {
+
+// One item of the register in a person's words.
+
+/// Everything that an item's page shows, as it stands on disk.
+struct ItemAnswer {
+    core::ItemRecord record;
+    std::string tag;                     ///< that names it now
+    std::vector<core::RuleDue> dues;     ///< all rules, not only those that are near
+    std::vector<core::LogEntry> openLog; ///< open entries about it
+    std::vector<core::HistoryLine> history;
+};
+
+QString kitName(const core::Item& item); ///< "life jacket (M)"
+QString homeOf(const core::Item& item);  ///< boat or place, and whose it is: "Petrel · Ines Varro"
+QString stateOf(const core::Item& item); ///< "serviceable", "written off: worn, since 1 March 2026"
+/// Where it is from: home, maker, numbers, its days as they were given, the note.
+QString aboutOf(const core::Item& item);
+/// Whether a person should look at the thing because of that row of the due list: its day has passed, if only
+/// within tolerance, or is not known.
+bool isToLookAt(const core::DueRow& row);
+/// `isDue`: something of it is to be looked at, so a serviceable item has the mark for that.
+TableRow rowOf(const core::KitEntry& entry, bool isDue);
+std::vector<TableColumn> kitColumns();
+/// A rule's day with how it comes about.
+CheckRow lineOf(const core::RuleDue& due);
+/// Dates, parts, open log entries and history, each with its heading.
+std::vector<CheckRow> linesOf(const ItemAnswer& answer, core::CalendarDay today);
+
+} // namespace app

@@ -1,0 +1,291 @@
+#include "app/gui/gear/kit/new_kit_panel.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/kit/kit_words.h"
+#include "app/gui/gear/kit/tag_delivery.h"
+#include "app/gui/gear/office/said_label.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/sentences.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+#include "core/tag/maker_label.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr const char* ofPlace = "place:";
+
+QLineEdit* edit(QWidget* parent, const char* name) {
+    auto* made = new QLineEdit(parent);
+    made->setObjectName(name);
+    return made;
+}
+
+} // namespace
+
+NewKitPanel::NewKitPanel(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_kitType(new ChoiceBox(this))
+    , m_size(new ChoiceBox(this))
+    , m_home(new ChoiceBox(this))
+    , m_person(new ChoiceBox(this))
+    , m_maker(edit(this, "newMakerEdit"))
+    , m_note(edit(this, "newNoteEdit"))
+    , m_count(new QSpinBox(this))
+    , m_label(edit(this, "newLabelEdit"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this))
+    , m_register(wordsButton(this, {}, "registerKitButton", true))
+    , m_tags(wordsButton(this, tr("Their tags as PDF…"), "newTagsButton"))
+    , m_said(new SaidLabel("newKitSaidLabel", this)) {
+    setObjectName("newKitPanel");
+    build();
+    connect(m_kitType, &QComboBox::currentIndexChanged, this, [this] {
+        showSizes();
+        adapt();
+    });
+    connect(m_count, &QSpinBox::valueChanged, this, &NewKitPanel::adapt);
+    connect(m_label, &QLineEdit::returnPressed, this, &NewKitPanel::addLabel);
+    connect(m_register, &QPushButton::clicked, this, &NewKitPanel::registerIt);
+    connect(m_tags, &QPushButton::clicked, this, [this] { saveTags(m_tools, *this, m_registered, *m_said); });
+    adapt();
+}
+
+void NewKitPanel::addField(QGridLayout& grid, const QString& word, QWidget* field) {
+    auto* label = new QLabel(word, this);
+    label->setProperty("role", "quiet");
+    label->setBuddy(field);
+    field->setAccessibleName(word);
+    const int row = grid.rowCount();
+    grid.addWidget(label, row, 0);
+    grid.addWidget(field, row, 1);
+}
+
+QLineEdit* NewKitPanel::addDay(QGridLayout& grid, const QString& word, const char* name) {
+    QLineEdit* day = edit(this, name);
+    day->setPlaceholderText(tr("2026-03-14, 2026-03 or 2026"));
+    addField(grid, word, day);
+    return day;
+}
+
+void NewKitPanel::build() {
+    m_kitType->setObjectName("newKitTypeBox");
+    m_size->setObjectName("newSizeBox");
+    m_home->setObjectName("newHomeBox");
+    m_person->setObjectName("newPersonBox");
+    m_count->setObjectName("newCountBox");
+    m_count->setRange(1, 1000);
+    m_count->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    m_label->setPlaceholderText(tr("or scan makers' labels, one by one"));
+    m_list->setObjectName("newLabelList");
+    m_list->setAccessibleName(tr("makers' labels scanned, or what was registered"));
+    m_tags->setVisible(false);
+
+    auto* form = new QWidget;
+    auto* grid = new QGridLayout(form);
+    grid->setContentsMargins(0, 0, spaceUnit, 0);
+    grid->setVerticalSpacing(spaceUnit / 2);
+    grid->setHorizontalSpacing(2 * spaceUnit);
+    grid->setColumnStretch(1, 1);
+    addField(*grid, tr("Kit type"), m_kitType);
+    addField(*grid, tr("Size"), m_size);
+    addField(*grid, tr("How many"), m_count);
+    addField(*grid, tr("Labels"), m_label);
+    addField(*grid, tr("Home"), m_home);
+    addField(*grid, tr("Whose"), m_person);
+    m_made = addDay(*grid, tr("Made"), "newMadeEdit");
+    m_firstUse = addDay(*grid, tr("First use"), "newFirstUseEdit");
+    m_stamped = addDay(*grid, tr("Stamped"), "newStampedEdit");
+    addField(*grid, tr("Maker"), m_maker);
+    addField(*grid, tr("Note"), m_note);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidget(form);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+
+    auto* heading = wordsLabel(this, "heading", "newKitLabel");
+    heading->setText(tr("New kit"));
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_tags);
+    buttons->addStretch(1);
+    buttons->addWidget(m_register);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(heading);
+    layout->addWidget(scroll, 3);
+    layout->addWidget(m_list, 1);
+    layout->addWidget(m_said);
+    layout->addLayout(buttons);
+    m_list->setVisible(false);
+}
+
+void NewKitPanel::begin() {
+    m_tools.club.ask(
+        this,
+        [](core::Club& club) {
+            return Read{club.kitTypes(), club.boats(), club.places(), club.people()};
+        },
+        [this](Read read) { take(std::move(read)); });
+}
+
+void NewKitPanel::take(Read read) {
+    m_read = std::move(read);
+    QStringList kitTypes;
+    for (const core::KitType& kitType : m_read.kitTypes)
+        kitTypes << text(kitType.kitType);
+    fillBox(*m_kitType, tr("which?"), kitTypes);
+    QStringList people;
+    for (const core::Person& person : m_read.people)
+        people << text(person.person);
+    fillBox(*m_person, tr("nobody's own"), people);
+    const QVariant home = m_home->currentData();
+    m_home->clear();
+    m_home->addItem(tr("none yet"), QString());
+    for (const core::Boat& boat : m_read.boats)
+        m_home->addItem(text(boat.boat), text(boat.boat));
+    for (const std::string& place : m_read.places)
+        m_home->addItem(text(place), ofPlace + text(place));
+    m_home->setCurrentIndex(std::max(0, m_home->findData(home)));
+    emit ready();
+}
+
+void NewKitPanel::showSizes() {
+    QStringList sizes;
+    bool isPersonal = false;
+    for (const core::KitType& kitType : m_read.kitTypes) {
+        if (text(kitType.kitType) != m_kitType->currentData().toString()) continue;
+        isPersonal = kitType.personal;
+        for (const core::Size& size : kitType.sizes)
+            sizes << text(size.size);
+    }
+    // In the register's own order: sizes do not sort by their letters.
+    m_size->clear();
+    m_size->addItem(sizes.isEmpty() ? tr("has no sizes") : tr("no size"), QString());
+    for (const QString& size : sizes)
+        m_size->addItem(size, size);
+    m_size->setEnabled(!sizes.isEmpty());
+    m_person->setEnabled(isPersonal);
+    if (!isPersonal) m_person->setCurrentIndex(0);
+}
+
+/// A label that is no maker's is refused at once; what the club has already is found out when it is
+/// registered.
+void NewKitPanel::addLabel() {
+    const std::string scanned = m_label->text().trimmed().toStdString();
+    m_label->clear();
+    if (scanned.empty()) return;
+    const auto label = core::parseMakerLabel(scanned, m_tools.time().today.year());
+    if (!label) return m_said->sayError(label.error());
+    if (std::find(m_labels.begin(), m_labels.end(), scanned) != m_labels.end())
+        return m_said->say(tr("That label is in the list already; it counts once."));
+    m_labels.push_back(scanned);
+    m_said->say(tr("Label taken: serial %1.").arg(text(label->serial)));
+    showLabels();
+    adapt();
+}
+
+void NewKitPanel::showLabels() {
+    std::vector<CheckRow> rows{headingRow("labels", tr("makers' labels"), QString::number(m_labels.size()))};
+    for (const std::string& scanned : m_labels) {
+        const auto label = core::parseMakerLabel(scanned, m_tools.time().today.year());
+        QStringList days;
+        if (label->made) days << tr("made %1").arg(text(label->made->text()));
+        if (label->stamped) days << tr("stamped %1").arg(text(label->stamped->text()));
+        rows.push_back(plainRow(text(scanned), Mark::Found, tr("label"),
+                                tr("serial %1").arg(text(label->serial)), days.join(tr(", "))));
+    }
+    m_list->setVisible(true);
+    m_lines->setRows(rows);
+    m_list->scrollToBottom();
+}
+
+void NewKitPanel::adapt() {
+    m_count->setEnabled(m_labels.empty());
+    const int count = m_labels.empty() ? m_count->value() : static_cast<int>(m_labels.size());
+    m_register->setText(counted(count, QT_TRANSLATE_N_NOOP("Words", "Register %n item"),
+                                QT_TRANSLATE_N_NOOP("Words", "Register %n items")));
+    m_register->setEnabled(m_kitType->currentIndex() > 0);
+}
+
+core::NewKit NewKitPanel::kit() const {
+    core::NewKit kit;
+    kit.kitType = m_kitType->currentData().toString().toStdString();
+    kit.size = m_size->currentData().toString().toStdString();
+    const QString home = m_home->currentData().toString();
+    if (home.startsWith(ofPlace))
+        kit.place = home.mid(static_cast<int>(std::char_traits<char>::length(ofPlace))).toStdString();
+    else
+        kit.boat = home.toStdString();
+    kit.person = m_person->currentData().toString().toStdString();
+    kit.made = m_made->text().trimmed().toStdString();
+    kit.firstUse = m_firstUse->text().trimmed().toStdString();
+    kit.stamped = m_stamped->text().trimmed().toStdString();
+    kit.maker = m_maker->text().trimmed().toStdString();
+    kit.note = m_note->text().trimmed().toStdString();
+    kit.count = m_count->value();
+    kit.labels = m_labels;
+    return kit;
+}
+
+void NewKitPanel::registerIt() {
+    const QString officer = m_tools.officer();
+    if (officer.isEmpty())
+        return m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
+    m_register->setEnabled(false);
+    m_tools.club.ask(
+        this,
+        [kit = kit(), by = officer.toStdString(), moment = m_tools.time()](core::Club& club) {
+            return club.registerKit(kit, by, moment);
+        },
+        [this](const core::Result<std::vector<core::Item>>& items) {
+            adapt();
+            if (!items) return m_said->sayError(items.error());
+            showRegistered(*items);
+        });
+}
+
+void NewKitPanel::showRegistered(const std::vector<core::Item>& items) {
+    m_registered.clear();
+    const auto count = static_cast<int>(items.size());
+    std::vector<CheckRow> rows{
+        headingRow("registered", tr("registered, each with its new tag"), QString::number(count))};
+    for (const core::Item& item : items) {
+        m_registered.push_back(item.code);
+        rows.push_back(
+            plainRow(text(item.code), Mark::Found, tr("registered"), kitName(item), {}, text(item.code)));
+    }
+    m_labels.clear();
+    m_lines->setRows(rows);
+    m_list->setVisible(true);
+    m_tags->setVisible(true);
+    m_said->say(counted(
+        count,
+        QT_TRANSLATE_N_NOOP("Words",
+                            "%n item registered. Print its tag and fix it before the item goes to a boat."),
+        QT_TRANSLATE_N_NOOP(
+            "Words", "%n items registered. Print their tags and fix them before the kit goes to a boat.")));
+    m_count->setValue(1);
+    adapt();
+    emit changed();
+}
+
+} // namespace app

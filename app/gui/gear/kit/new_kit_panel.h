@@ -1,0 +1,84 @@
+#pragma once
+
+#include "app/gui/gear/office/gear_pages.h"
+#include "core/register/boat.h"
+#include "core/register/item.h"
+#include "core/register/kit_type.h"
+#include "core/register/new_kit.h"
+
+#include <QWidget>
+
+#include <string>
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace app {
+
+class ChoiceBox;
+class PlainListModel;
+class CheckListView;
+class SaidLabel;
+
+/// Kit that has arrived: what it is, how many or which makers' labels; it is registered with new tags, which
+/// are then printed.
+class NewKitPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit NewKitPanel(GearTools tools, QWidget* parent = nullptr);
+
+    void begin(); ///< reads kit types, boats, places and people anew
+    const std::vector<std::string>& registered() const { return m_registered; }
+
+signals:
+    void ready();   ///< it can be filled in
+    void changed(); ///< kit was registered
+
+private:
+    struct Read {
+        std::vector<core::KitType> kitTypes;
+        std::vector<core::Boat> boats;
+        std::vector<std::string> places;
+        std::vector<core::Person> people;
+    };
+
+    void build();
+    void addField(QGridLayout& grid, const QString& word, QWidget* field);
+    QLineEdit* addDay(QGridLayout& grid, const QString& word, const char* name);
+    void take(Read read);
+    void showSizes();
+    void addLabel();
+    void showLabels();
+    void adapt();
+    core::NewKit kit() const;
+    void registerIt();
+    void showRegistered(const std::vector<core::Item>& items);
+
+    GearTools m_tools;
+    Read m_read;
+    std::vector<std::string> m_labels;
+    std::vector<std::string> m_registered; ///< codes
+    ChoiceBox* m_kitType;
+    ChoiceBox* m_size;
+    ChoiceBox* m_home;
+    ChoiceBox* m_person;
+    QLineEdit* m_made = nullptr;
+    QLineEdit* m_firstUse = nullptr;
+    QLineEdit* m_stamped = nullptr;
+    QLineEdit* m_maker;
+    QLineEdit* m_note;
+    QSpinBox* m_count;
+    QLineEdit* m_label;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+    QPushButton* m_register;
+    QPushButton* m_tags;
+    SaidLabel* m_said;
+};
+
+} // namespace app

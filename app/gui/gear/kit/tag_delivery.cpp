@@ -1,0 +1,41 @@
+#include "app/gui/gear/kit/tag_delivery.h"
+
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/office/said_label.h"
+#include "app/paper/tag_sheet.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <QWidget>
+
+namespace app {
+namespace {
+
+struct TagDeliveryText {
+    Q_DECLARE_TR_FUNCTIONS(TagDelivery)
+};
+
+} // namespace
+
+void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::string>& codes, SaidLabel& said) {
+    const QString file = tools.choosers.sheetFile
+                             ? tools.choosers.sheetFile(&page, TagDeliveryText::tr("tags.pdf"))
+                             : QString();
+    if (file.isEmpty()) return;
+    tools.club.ask(
+        &page,
+        [codes, path = file.toStdString()](core::Club& club) -> core::Result<int> {
+            const auto labels = club.tagLabels(codes);
+            if (!labels) return labels.error();
+            return writeTagSheets(path, *labels);
+        },
+        [&said, file](const core::Result<int>& sheets) {
+            if (!sheets) return said.sayError(sheets.error());
+            said.say(TagDeliveryText::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
+                         .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
+                                      QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
+                              file));
+        });
+}
+
+} // namespace app

@@ -1,0 +1,234 @@
+#include "app/gui/gear/log/log_page.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/office/said_label.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+QLineEdit* edit(QWidget* parent, const char* name, const QString& aloud, const QString& shown) {
+    auto* made = new QLineEdit(parent);
+    made->setObjectName(name);
+    made->setAccessibleName(aloud);
+    made->setPlaceholderText(shown);
+    return made;
+}
+
+} // namespace
+
+LogPage::LogPage(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_summary(wordsLabel(this, "heading", "logSummaryLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this))
+    , m_side(new QStackedWidget(this))
+    , m_said(new SaidLabel("logSaidLabel", this)) {
+    setObjectName("logPage");
+    m_new = buildNew();
+    m_one = buildOne();
+    build();
+    connect(m_list, &CheckListView::kitPressed, this, &LogPage::choose);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this] { choose(m_list->currentCode()); });
+}
+
+void LogPage::build() {
+    m_list->setObjectName("clubLogList");
+    m_list->setAccessibleName(tr("the log, open entries first"));
+    m_side->addWidget(m_new);
+    m_side->addWidget(m_one);
+    auto* newEntry = wordsButton(this, tr("New entry…"), "newLogEntryButton");
+    connect(newEntry, &QPushButton::clicked, this, &LogPage::beginNew);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_summary, 1);
+    head->addWidget(newEntry);
+    auto* body = new QHBoxLayout;
+    body->setSpacing(4 * spaceUnit);
+    body->addWidget(m_list, 12);
+    body->addWidget(m_side, 10);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addLayout(head);
+    layout->addLayout(body, 1);
+    layout->addWidget(m_said);
+}
+
+QWidget* LogPage::buildNew() {
+    auto* panel = new QWidget(this);
+    m_about = new ChoiceBox(panel);
+    m_about->setObjectName("logAboutBox");
+    m_about->setAccessibleName(tr("boat that the entry is about"));
+    m_code = edit(panel, "logCodeEdit", tr("tag code of the item it is about"), tr("or an item: its code"));
+    m_code->setFont(fontOf(TextRole::Code));
+    m_text = edit(panel, "logTextEdit", tr("what is the matter"), tr("what is the matter"));
+    m_severity = new ChoiceBox(panel);
+    m_severity->setObjectName("logSeverityBox");
+    m_severity->setAccessibleName(tr("how much it matters"));
+    m_severity->addItem(tr("a remark, to be read"), 0);
+    m_severity->addItem(tr("it stops the boat or item until closed"), 1);
+    m_write = wordsButton(panel, tr("Write it into the log"), "writeLogButton", true);
+    auto* heading = wordsLabel(panel, "heading", "newLogLabel");
+    heading->setText(tr("A new entry"));
+    auto* layout = new QVBoxLayout(panel);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    for (QWidget* part : std::initializer_list<QWidget*>{heading, m_about, m_code, m_text, m_severity})
+        layout->addWidget(part);
+    layout->addWidget(m_write, 0, Qt::AlignRight);
+    layout->addStretch(1);
+    const auto adapt = [this] {
+        const bool isAbout = m_about->currentIndex() > 0 || !m_code->text().trimmed().isEmpty();
+        m_write->setEnabled(isAbout && !m_text->text().trimmed().isEmpty());
+    };
+    connect(m_about, &QComboBox::currentIndexChanged, this, adapt);
+    connect(m_code, &QLineEdit::textChanged, this, adapt);
+    connect(m_text, &QLineEdit::textChanged, this, adapt);
+    connect(m_write, &QPushButton::clicked, this, &LogPage::write);
+    adapt();
+    return panel;
+}
+
+QWidget* LogPage::buildOne() {
+    auto* panel = new QWidget(this);
+    m_oneAbout = wordsLabel(panel, "heading", "logAboutLabel");
+    m_oneText = wordsLabel(panel, "remark", "logTextLabel");
+    m_closing = edit(panel, "closingEdit", tr("what was done about it"), tr("what was done about it"));
+    m_close = wordsButton(panel, tr("Close this entry"), "closeLogButton", true);
+    auto* layout = new QVBoxLayout(panel);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_oneAbout, m_oneText, m_closing})
+        layout->addWidget(part);
+    layout->addWidget(m_close, 0, Qt::AlignRight);
+    layout->addStretch(1);
+    connect(m_closing, &QLineEdit::textChanged, this,
+            [this](const QString& text) { m_close->setEnabled(!text.trimmed().isEmpty()); });
+    connect(m_close, &QPushButton::clicked, this, &LogPage::closeEntry);
+    return panel;
+}
+
+void LogPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+void LogPage::refresh() {
+    m_tools.club.ask(
+        this,
+        [](core::Club& club) {
+            Read read;
+            const PrintedTags tags = club.replacedTags();
+            if (const auto entries = club.logEntries())
+                for (const core::LogEntry& entry : *entries) {
+                    const auto item = entry.code.empty() ? std::nullopt : club.item(entry.code);
+                    read.log.push_back(
+                        {entry, item ? item->kitType : std::string(), printedTag(tags, entry.code)});
+                }
+            for (const core::Boat& boat : club.boats())
+                read.boats << QString::fromStdString(boat.boat);
+            return read;
+        },
+        [this](Read read) { take(std::move(read)); });
+}
+
+void LogPage::take(Read read) {
+    m_log = std::move(read.log);
+    m_summary->setText(summaryOf(m_log));
+    fillBox(*m_about, tr("which boat?"), read.boats);
+    m_lines->setRows(linesOf(m_log));
+    if (m_lines->indexOfKey(m_chosen) < 0)
+        beginNew();
+    else
+        choose(m_chosen);
+    emit shown();
+}
+
+void LogPage::choose(const QString& id) {
+    const auto logged = std::find_if(m_log.begin(), m_log.end(), [&](const LoggedEntry& each) {
+        return each.entry.entry == id.toStdString();
+    });
+    if (logged == m_log.end()) return;
+    if (m_chosen != id) m_closing->clear();
+    m_chosen = id;
+    const core::LogEntry& entry = logged->entry;
+    m_oneAbout->setText(aboutInWords(*logged));
+    m_oneText->setText(entry.closed ? tr("%1\nClosed %2: %3")
+                                          .arg(QString::fromStdString(entry.text), inWords(*entry.closed),
+                                               QString::fromStdString(entry.closing))
+                                    : QString::fromStdString(entry.text));
+    m_closing->setVisible(!entry.closed);
+    m_close->setVisible(!entry.closed);
+    m_close->setEnabled(!m_closing->text().trimmed().isEmpty());
+    m_side->setCurrentWidget(m_one);
+}
+
+void LogPage::beginNew() {
+    m_chosen.clear();
+    m_side->setCurrentWidget(m_new);
+    if (isVisible() && !m_list->hasFocus()) m_about->setFocus(Qt::OtherFocusReason);
+}
+
+QString LogPage::officer() {
+    const QString name = m_tools.officer();
+    if (name.isEmpty()) m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
+    return name;
+}
+
+void LogPage::write() {
+    const QString by = officer();
+    if (by.isEmpty()) return;
+    const QString about =
+        m_code->text().trimmed().isEmpty() ? m_about->currentData().toString() : m_code->text().trimmed();
+    m_tools.club.ask(
+        this,
+        [about = about.toStdString(), text = m_text->text().trimmed().toStdString(),
+         severity = m_severity->currentIndex() == 1 ? core::Severity::Stop : core::Severity::Remark,
+         by = by.toStdString(), moment = m_tools.time()](core::Club& club) {
+            return club.addLogEntry(about, text, severity, by, moment);
+        },
+        [this](const core::Result<core::LogEntry>& entry) {
+            if (!entry) return m_said->sayError(entry.error());
+            m_said->say(tr("Written: %1").arg(QString::fromStdString(entry->text)));
+            m_text->clear();
+            m_code->clear();
+            m_severity->setCurrentIndex(0);
+            refresh();
+        });
+}
+
+void LogPage::closeEntry() {
+    const QString by = officer();
+    if (by.isEmpty()) return;
+    m_tools.club.ask(
+        this,
+        [entry = m_chosen.toStdString(), closing = m_closing->text().trimmed().toStdString(),
+         by = by.toStdString(), moment = m_tools.time()](core::Club& club) {
+            return club.closeLogEntry(entry, closing, by, moment);
+        },
+        [this](const core::Outcome& done) {
+            if (!done) return m_said->sayError(done.error());
+            m_said->say(tr("Closed. An item that was withdrawn counts again once it is released on its page "
+                           "under Kit."));
+            refresh();
+        });
+}
+
+} // namespace app

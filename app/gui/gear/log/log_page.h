@@ -1,0 +1,76 @@
+#pragma once
+
+#include "app/gui/gear/log/log_words.h"
+#include "app/gui/gear/office/gear_pages.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QStackedWidget;
+
+namespace app {
+
+class CheckListView;
+class PlainListModel;
+class SaidLabel;
+
+/// The log of all boats and kit, open entries first. An entry is closed with what was done, or a new one is
+/// written.
+class LogPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LogPage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    const std::vector<LoggedEntry>& entries() const { return m_log; }
+
+signals:
+    void shown();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    struct Read {
+        std::vector<LoggedEntry> log;
+        QStringList boats;
+    };
+
+    void build();
+    QWidget* buildNew();
+    QWidget* buildOne();
+    void take(Read read);
+    void choose(const QString& entry);
+    void beginNew();
+    void write();
+    void closeEntry();
+    QString officer(); ///< empty, and it is said, when nobody is named
+
+    GearTools m_tools;
+    std::vector<LoggedEntry> m_log;
+    QString m_chosen;
+    QLabel* m_summary;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+    QStackedWidget* m_side;
+    QWidget* m_new;
+    QComboBox* m_about;
+    QLineEdit* m_code;
+    QLineEdit* m_text;
+    QComboBox* m_severity;
+    QPushButton* m_write;
+    QWidget* m_one;
+    QLabel* m_oneAbout;
+    QLabel* m_oneText;
+    QLineEdit* m_closing;
+    QPushButton* m_close;
+    SaidLabel* m_said;
+};
+
+} // namespace app

@@ -1,0 +1,225 @@
+#include "app/gui/gear/manifests/manifest_line_panel.h"
+
+#include "app/gui/gear/manifests/manifest_words.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+
+#include <QAction>
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+constexpr int mostItems = 1000; ///< an import takes no more either
+
+} // namespace
+
+ManifestLinePanel::ManifestLinePanel(GearTools tools, QWidget* parent)
+    : ManifestPanel(std::move(tools), "manifestLine", parent)
+    , m_kitType(new ChoiceBox(this))
+    , m_number(new QSpinBox(this))
+    , m_required(new QCheckBox(tr("required"), this))
+    , m_substitutes(wordsLabel(this, "remark", "manifestSubstitutesLabel"))
+    , m_changeSubstitutes(wordsButton(this, tr("Substitutes…"), "manifestSubstitutesButton"))
+    , m_menu(new QMenu(this))
+    , m_note(new QLineEdit(this)) {
+    setObjectName("manifestLinePanel");
+    build();
+    connect(m_kitType, &QComboBox::currentIndexChanged, this, [this] {
+        m_chosen.clear(); // they were the other kit type's
+        adapt();
+    });
+    connect(m_number, &QSpinBox::valueChanged, this, &ManifestLinePanel::adapt);
+    connect(m_required, &QCheckBox::toggled, this, &ManifestLinePanel::adapt);
+    connect(m_note, &QLineEdit::textChanged, this, &ManifestLinePanel::adapt);
+    connect(m_changeSubstitutes, &QPushButton::clicked, this, &ManifestLinePanel::chooseSubstitutes);
+}
+
+void ManifestLinePanel::build() {
+    m_kitType->setObjectName("manifestKitTypeBox");
+    m_kitType->setAccessibleName(tr("kit type of the new line"));
+    m_number->setObjectName("manifestNumberBox");
+    m_number->setRange(1, mostItems);
+    m_number->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    m_number->setFixedWidth(92);
+    m_required->setObjectName("manifestRequiredCheck");
+    m_menu->setObjectName("manifestSubstitutesMenu");
+    m_note->setObjectName("manifestNoteEdit");
+    m_note->setAccessibleName(tr("note of the line"));
+    m_note->setPlaceholderText(tr("note"));
+    auto* number = new QHBoxLayout;
+    number->setSpacing(spaceUnit);
+    addWithWord(*number, tr("how many"), m_number);
+    number->addWidget(m_required);
+    number->addStretch(1);
+    auto* substitutes = new QHBoxLayout;
+    substitutes->setSpacing(spaceUnit);
+    substitutes->addWidget(m_substitutes, 1);
+    substitutes->addWidget(m_changeSubstitutes);
+    fields()->addWidget(m_kitType);
+    fields()->addLayout(number);
+    fields()->addLayout(substitutes);
+    fields()->addWidget(m_note);
+    addButtons();
+}
+
+void ManifestLinePanel::edit(const core::ManifestOwner& owner, const core::AskedLine& asked,
+                             const QStringList& stillAskedOf) {
+    m_line = asked.line;
+    m_isOwn = asked.isOwn;
+    m_isOwnAlone = owner.kind == core::ManifestOwner::Kind::Boat && asked.isOwn && !asked.ofClass;
+    const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
+    const QString kit = text(m_line.kitType), name = text(owner.name);
+    Shown shown;
+    shown.heading =
+        isBoat ? tr("%1, %2").arg(withCapital(kit), name) : tr("%1, class %2").arg(withCapital(kit), name);
+    if (asked.isOwn)
+        shown.about = withCapital(differenceOf(asked)) + '.';
+    else if (isBoat)
+        shown.about = tr("What you write is %1's own and stays when the class changes.").arg(name);
+    shown.mayBeAsClass = asked.isOwn && asked.ofClass;
+    if (m_line.quantity > 0) {
+        shown.question =
+            isBoat
+                ? tr("Take “%1” away from %2? It is then asked of it no more.").arg(kit, name)
+                : tr("Take “%1” away from class %2? It is then asked of its boats no more.").arg(kit, name);
+        if (!stillAskedOf.isEmpty())
+            shown.question += ' ' + tr("Still asked by a line of its own: %1.").arg(listed(stillAskedOf));
+    }
+    show(owner, shown);
+    fill();
+}
+
+void ManifestLinePanel::beginNew(const core::ManifestOwner& owner, const QStringList& kitTypes) {
+    m_line = {};
+    m_isOwn = false;
+    m_isOwnAlone = false;
+    Shown shown{.isNew = true};
+    shown.heading = owner.kind == core::ManifestOwner::Kind::Boat
+                        ? tr("A new line, %1's own").arg(text(owner.name))
+                        : tr("A new line of class %1").arg(text(owner.name));
+    show(owner, shown);
+    fillBox(*m_kitType, tr("which kit type?"), kitTypes);
+    m_kitType->setCurrentIndex(0);
+    fill();
+    if (isVisible()) m_kitType->setFocus(Qt::OtherFocusReason);
+}
+
+void ManifestLinePanel::fill() {
+    m_kitType->setVisible(isNew());
+    m_number->setValue(std::max(1, m_line.quantity));
+    m_required->setChecked(m_line.required);
+    m_chosen = m_line.substitutes;
+    m_note->setText(text(m_line.note));
+    m_note->setCursorPosition(0); // a long one is read from its beginning
+    adapt();
+}
+
+bool ManifestLinePanel::isOpenOn(const core::ManifestOwner& wanted, const core::AskedLine& line) const {
+    return !isNew() && owner() == wanted && m_line == line.line && m_isOwn == line.isOwn;
+}
+
+void ManifestLinePanel::setFocusOnNumber() {
+    m_number->setFocus(Qt::OtherFocusReason);
+    m_number->selectAll();
+}
+
+std::string ManifestLinePanel::kitType() const {
+    return isNew() ? m_kitType->currentData().toString().toStdString() : m_line.kitType;
+}
+
+void ManifestLinePanel::adapt() {
+    m_substitutes->setText(m_chosen.empty() ? tr("no substitute") : tr("or %1").arg(listed(m_chosen)));
+    m_changeSubstitutes->setEnabled(!kitType().empty());
+    const bool isAnother = m_number->value() != m_line.quantity ||
+                           m_required->isChecked() != m_line.required || m_chosen != m_line.substitutes ||
+                           m_note->text().trimmed() != text(m_line.note);
+    setWritable(isNew() ? !kitType().empty() : isAnother);
+}
+
+/// A menu of what may stand in, each with its mark; it opens and closes by the keyboard.
+void ManifestLinePanel::chooseSubstitutes() {
+    m_menu->clear();
+    for (const std::string& name : core::possibleSubstitutes(m_kitTypes, kitType())) {
+        QAction* action = m_menu->addAction(text(name).replace('&', QLatin1String("&&")));
+        action->setCheckable(true);
+        action->setChecked(std::find(m_chosen.begin(), m_chosen.end(), name) != m_chosen.end());
+        connect(action, &QAction::triggered, this,
+                [this, name](bool isChecked) { toggleSubstitute(name, isChecked); });
+    }
+    if (m_menu->isEmpty()) m_menu->addAction(tr("no kit type can stand in"))->setEnabled(false);
+    m_menu->popup(m_changeSubstitutes->mapToGlobal(QPoint(0, m_changeSubstitutes->height())));
+}
+
+void ManifestLinePanel::toggleSubstitute(const std::string& kitType, bool isSubstitute) {
+    std::erase(m_chosen, kitType);
+    if (isSubstitute) m_chosen.push_back(kitType);
+    adapt();
+}
+
+void ManifestLinePanel::writeLine(const core::ManifestLine& line) {
+    const QString kit = withCapital(text(line.kitType));
+    const QString sentence =
+        line.quantity == 0 ? takenAwayInWords()
+                           : tr("%1: %2 asked from now on. Checks signed before keep what they were asked.")
+                                 .arg(kit, inWords(line));
+    run(
+        [owner = owner(), line, seen = isNew() ? std::nullopt : std::optional(m_line)](
+            core::Club& club, const std::string& by, core::Moment moment) {
+            return club.changeManifest(owner, line, by, moment, seen ? &*seen : nullptr);
+        },
+        sentence);
+}
+
+void ManifestLinePanel::write() {
+    core::ManifestLine line = m_line;
+    line.kitType = kitType();
+    line.quantity = m_number->value();
+    line.required = m_required->isChecked();
+    line.substitutes = m_chosen;
+    line.note = m_note->text().trimmed().toStdString();
+    writeLine(line);
+}
+
+QString ManifestLinePanel::takenAwayInWords() const {
+    return tr("%1 taken away. Checks signed before keep what they were asked.")
+        .arg(withCapital(text(m_line.kitType)));
+}
+
+void ManifestLinePanel::takeAway() {
+    if (m_isOwnAlone) { // of a boat, and its class asks for none: nothing is left to say
+        dropOwn(takenAwayInWords());
+        return;
+    }
+    core::ManifestLine line = m_line;
+    line.quantity = 0;
+    writeLine(line);
+}
+
+void ManifestLinePanel::makeAsClass() {
+    dropOwn(tr("%1 is asked of %2 as of its class from now on.")
+                .arg(withCapital(text(m_line.kitType)), text(owner().name)));
+}
+
+void ManifestLinePanel::dropOwn(const QString& sentence) {
+    run(
+        [boat = owner().name, seen = m_line](core::Club& club, const std::string& by, core::Moment moment) {
+            return club.dropOwnLine(boat, seen, by, moment);
+        },
+        sentence);
+}
+
+} // namespace app

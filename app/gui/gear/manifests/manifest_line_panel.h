@@ -1,0 +1,61 @@
+#pragma once
+
+#include "app/gui/gear/manifests/manifest_panel.h"
+#include "core/register/kit_type.h"
+
+#include <vector>
+
+class QCheckBox;
+class QLineEdit;
+class QMenu;
+class QSpinBox;
+
+namespace app {
+
+class ChoiceBox;
+
+/// One line of a manifest as it is asked now: its number, whether it is required, what may stand in, its
+/// note. It is written as an import would write it, under the name of whoever is at work.
+class ManifestLinePanel : public ManifestPanel {
+    Q_OBJECT
+
+public:
+    explicit ManifestLinePanel(GearTools tools, QWidget* parent = nullptr);
+
+    void setKitTypes(std::vector<core::KitType> kitTypes) { m_kitTypes = std::move(kitTypes); }
+    /// `stillAskedOf`: boats of the class that ask it by a line of their own.
+    void edit(const core::ManifestOwner& owner, const core::AskedLine& line, const QStringList& stillAskedOf);
+    void beginNew(const core::ManifestOwner& owner, const QStringList& kitTypes); ///< not in the manifest yet
+    /// Whether it shows that line as it is: what was typed meanwhile need not be lost.
+    bool isOpenOn(const core::ManifestOwner& owner, const core::AskedLine& line) const;
+    void setFocusOnNumber();
+
+private:
+    void build();
+    void fill();
+    void adapt();
+    void chooseSubstitutes();
+    void toggleSubstitute(const std::string& kitType, bool isSubstitute);
+    std::string kitType() const;
+    void writeLine(const core::ManifestLine& line);
+    void write() override;
+    void takeAway() override;
+    void makeAsClass() override;
+    void dropOwn(const QString& sentence);
+    QString takenAwayInWords() const;
+
+    std::vector<core::KitType> m_kitTypes;
+    core::ManifestLine m_line;
+    bool m_isOwn = false;
+    bool m_isOwnAlone = false;         ///< a boat's, of a kit type that its class does not ask
+    std::vector<std::string> m_chosen; ///< substitutes
+    ChoiceBox* m_kitType;
+    QSpinBox* m_number;
+    QCheckBox* m_required;
+    QLabel* m_substitutes;
+    QPushButton* m_changeSubstitutes;
+    QMenu* m_menu;
+    QLineEdit* m_note;
+};
+
+} // namespace app

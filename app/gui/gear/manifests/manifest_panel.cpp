@@ -1,0 +1,111 @@
+#include "app/gui/gear/manifests/manifest_panel.h"
+
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/manifests/keep_question.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/text.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace app {
+
+ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_heading(wordsLabel(this, "heading", prefix + "Label"))
+    , m_about(wordsLabel(this, "quiet", prefix + "AboutLabel"))
+    , m_fields(new QWidget(this))
+    , m_rows(new QVBoxLayout(m_fields))
+    , m_question(new KeepQuestion(prefix, this))
+    , m_upper(new QHBoxLayout)
+    , m_lower(new QHBoxLayout)
+    , m_takeAway(wordsButton(m_fields, tr("Take it away"), prefix + "TakeAwayButton"))
+    , m_asClass(wordsButton(m_fields, tr("As the class"), prefix + "AsClassButton"))
+    , m_write(wordsButton(m_fields, tr("Write it"), prefix + "WriteButton", true)) {
+    m_rows->setContentsMargins(0, 0, 0, 0);
+    m_rows->setSpacing(spaceUnit / 2);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit / 2);
+    for (QWidget* part : {static_cast<QWidget*>(m_heading), static_cast<QWidget*>(m_about), m_fields,
+                          static_cast<QWidget*>(m_question)})
+        layout->addWidget(part);
+    layout->addStretch(1);
+    connect(m_write, &QPushButton::clicked, this, [this] { write(); });
+    connect(m_takeAway, &QPushButton::clicked, this, &ManifestPanel::ask);
+    connect(m_asClass, &QPushButton::clicked, this, [this] { makeAsClass(); });
+    connect(m_question, &KeepQuestion::kept, this, &ManifestPanel::keep);
+    connect(m_question, &KeepQuestion::takenAway, this, [this] {
+        keep();
+        takeAway();
+    });
+}
+
+void ManifestPanel::addButtons() {
+    m_upper->addStretch(1);
+    m_lower->setSpacing(spaceUnit);
+    m_lower->addWidget(m_asClass); // which goes up where both are offered
+    m_lower->addWidget(m_takeAway);
+    m_lower->addStretch(1);
+    m_lower->addWidget(m_write);
+    m_rows->addLayout(m_upper);
+    m_rows->addLayout(m_lower);
+}
+
+void ManifestPanel::show(const core::ManifestOwner& owner, const Shown& shown) {
+    m_owner = owner;
+    m_isNew = shown.isNew;
+    m_questionText = shown.question;
+    m_question->close();
+    m_fields->show();
+    m_heading->setText(shown.heading);
+    m_about->setText(shown.about);
+    m_about->setVisible(!shown.about.isEmpty());
+    m_takeAway->setVisible(!shown.question.isEmpty());
+    (shown.question.isEmpty() ? m_lower : m_upper)->insertWidget(0, m_asClass);
+    m_asClass->setVisible(shown.mayBeAsClass);
+    m_asClass->setAccessibleDescription(
+        tr("takes what %1 has of its own away: its class's holds again").arg(text(owner.name)));
+}
+
+void ManifestPanel::setWritable(bool isWritable) {
+    m_write->setEnabled(isWritable);
+}
+
+void ManifestPanel::ask() {
+    if (m_tools.officer().isEmpty()) {
+        emit officerWanted();
+        return;
+    }
+    m_fields->hide();
+    m_question->ask(m_questionText);
+}
+
+void ManifestPanel::keep() {
+    m_fields->show();
+    m_takeAway->setFocus(Qt::OtherFocusReason);
+    m_question->close();
+}
+
+void ManifestPanel::run(Job job, const QString& sentence) {
+    if (m_tools.officer().isEmpty()) {
+        emit officerWanted();
+        return;
+    }
+    m_tools.club.ask(
+        this,
+        [job = std::move(job), by = m_tools.officer().toStdString(),
+         moment = m_tools.time()](core::Club& club) { return job(club, by, moment); },
+        [this, sentence](const core::Outcome& done) {
+            if (done)
+                emit changed(sentence);
+            else
+                emit refused(done.error());
+        });
+}
+
+} // namespace app

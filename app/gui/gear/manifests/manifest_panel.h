@@ -1,0 +1,82 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QWidget>
+
+#include "app/gui/gear/office/gear_pages.h"
+#include "core/club/club.h"
+#include "core/register/manifest_record.h"
+
+#include <functional>
+#include <string>
+
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace app {
+
+class KeepQuestion;
+
+/// What the panels of a line and of a point share: the heading, the buttons, the question before anything is
+/// taken away, and the name of whoever is at work, without which nothing is written.
+class ManifestPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    bool isNew() const { return m_isNew; }
+
+signals:
+    void changed(const QString& sentence); ///< the manifest has, and what became of it
+    void refused(const core::Error& error);
+    void officerWanted(); ///< nobody is named who could stand by a change
+
+protected:
+    using Job = std::function<core::Outcome(core::Club&, const std::string& by, core::Moment)>;
+
+    /// `prefix` of the object names.
+    ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget* parent);
+
+    /// To be called once the fields are in fields().
+    void addButtons();
+    QVBoxLayout* fields() const { return m_rows; }
+    const core::ManifestOwner& owner() const { return m_owner; }
+    bool isOfBoat() const { return m_owner.kind == core::ManifestOwner::Kind::Boat; }
+
+    struct Shown {
+        QString heading, about;
+        QString question; ///< asked before it is taken away; empty: it cannot be
+        bool isNew = false;
+        bool mayBeAsClass = false; ///< the boat has its own, and the class asks it too
+    };
+    void show(const core::ManifestOwner& owner, const Shown& shown);
+    void setWritable(bool isWritable);
+    /// Runs on the club's thread under the name of whoever is at work.
+    void run(Job job, const QString& sentence);
+
+    virtual void write() = 0;
+    virtual void takeAway() = 0;
+    virtual void makeAsClass() = 0;
+
+private:
+    void ask();
+    void keep();
+
+    GearTools m_tools;
+    core::ManifestOwner m_owner;
+    QString m_questionText;
+    bool m_isNew = false;
+    QLabel* m_heading;
+    QLabel* m_about;
+    QWidget* m_fields;
+    QVBoxLayout* m_rows;
+    KeepQuestion* m_question;
+    QHBoxLayout* m_upper; ///< for a button that the lower row has no room for
+    QHBoxLayout* m_lower;
+    QPushButton* m_takeAway;
+    QPushButton* m_asClass;
+    QPushButton* m_write;
+};
+
+} // namespace app

@@ -1,0 +1,384 @@
+#include "app/gui/gear/manifests/manifests_page.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/club/import_run.h"
+#include "app/gui/gear/manifests/manifest_line_panel.h"
+#include "app/gui/gear/manifests/manifest_point_panel.h"
+#include "app/gui/gear/manifests/side_scroll.h"
+#include "app/gui/gear/office/said_label.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+#include "core/base/store_failure.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+// Before the name in the data of the box of owners.
+constexpr char ofClass = 'c';
+constexpr char ofBoat = 'b';
+
+constexpr int leastOfVersions = 80; ///< one of them
+
+} // namespace
+
+ManifestsPage::ManifestsPage(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_owners(new ChoiceBox(this))
+    , m_summary(wordsLabel(this, "heading", "manifestSummaryLabel"))
+    , m_showLines(new QRadioButton(tr("lines"), this))
+    , m_showPoints(new QRadioButton(tr("points"), this))
+    , m_rows(new PlainTableModel(this))
+    , m_table(new PlainTable(*m_rows, this))
+    , m_add(wordsButton(this, tr("New line…"), "manifestAddButton"))
+    , m_export(wordsButton(this, tr("Export…"), "manifestExportButton"))
+    , m_import(wordsButton(this, tr("Import…"), "manifestImportButton"))
+    , m_versionRows(new PlainListModel(this))
+    , m_versions(new CheckListView(*m_versionRows, this))
+    , m_about(wordsLabel(this, "remark", "manifestAboutLabel"))
+    , m_line(new ManifestLinePanel(m_tools, this))
+    , m_point(new ManifestPointPanel(m_tools, this))
+    , m_said(new SaidLabel("manifestSaidLabel", this))
+    , m_importRun(new ImportRun(m_tools.club, this)) {
+    setObjectName("manifestsPage");
+    build();
+    connectParts();
+}
+
+void ManifestsPage::build() {
+    m_owners->setObjectName("manifestOwnerBox");
+    m_showLines->setObjectName("manifestLinesChoice");
+    m_showLines->setChecked(true);
+    m_showPoints->setObjectName("manifestPointsChoice");
+    m_table->setObjectName("manifestTable");
+    m_table->setAccessibleName(tr("what is asked"));
+    m_versions->setObjectName("manifestVersionsList");
+    m_versions->setAccessibleName(tr("versions of this manifest, newest first"));
+    m_versions->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored); // what is left over
+    m_versions->setMinimumHeight(leastOfVersions);
+    m_about->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_export->setAccessibleName(tr("export the register's sheets"));
+    m_import->setAccessibleName(tr("import changed sheets"));
+    auto* head = new QHBoxLayout;
+    head->setSpacing(spaceUnit);
+    addWithWord(*head, tr("of"), m_owners);
+    m_owners->setAccessibleName(tr("class of boat, or boat"));
+    head->addWidget(m_summary, 1);
+    head->addWidget(m_export);
+    head->addWidget(m_import);
+    auto* body = new QHBoxLayout;
+    body->setSpacing(4 * spaceUnit);
+    body->addLayout(buildLeft(), 15);
+    body->addLayout(buildRight(), 10);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addLayout(head);
+    layout->addLayout(body, 1);
+    layout->addWidget(m_said);
+}
+
+QLayout* ManifestsPage::buildLeft() {
+    auto* choices = new QHBoxLayout;
+    choices->setSpacing(2 * spaceUnit);
+    choices->addWidget(m_showLines);
+    choices->addWidget(m_showPoints);
+    choices->addStretch(1);
+    choices->addWidget(m_add);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(spaceUnit);
+    left->addLayout(choices);
+    left->addWidget(m_table, 1);
+    return left;
+}
+
+QLayout* ManifestsPage::buildRight() {
+    auto* heading = wordsLabel(this, "heading", "manifestVersionsLabel");
+    heading->setText(tr("Versions"));
+    auto* right = new QVBoxLayout;
+    right->setSpacing(spaceUnit);
+    right->addWidget(heading);
+    right->addWidget(m_versions, 1);
+    auto* beside = new QWidget;
+    auto* parts = new QVBoxLayout(beside);
+    parts->setContentsMargins(0, 0, 0, 0);
+    for (QWidget* part : besides())
+        parts->addWidget(part);
+    parts->addStretch(1);
+    right->addWidget(new SideScroll(beside, this));
+    showBeside(m_about);
+    return right;
+}
+
+void ManifestsPage::connectParts() {
+    connect(m_owners, &QComboBox::currentIndexChanged, this, [this] {
+        m_version.clear();
+        m_said->say({});
+        showNothing(); // nothing of the one before can be changed any more
+        refresh();
+    });
+    connect(m_showLines, &QRadioButton::toggled, this, [this] {
+        showTable();
+        showSide();
+    });
+    connect(m_table, &PlainTable::rowChosen, this, &ManifestsPage::showSide);
+    connect(m_table, &PlainTable::rowPressed, this, &ManifestsPage::openRow);
+    const auto chooseVersion = [this](const QString& stamp) {
+        if (m_version == stamp) return;
+        m_version = stamp;
+        showTable();
+        showSide();
+    };
+    connect(m_versions, &CheckListView::kitPressed, this, chooseVersion);
+    connect(m_versions->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this, chooseVersion] { chooseVersion(m_versions->currentCode()); });
+    connect(m_add, &QPushButton::clicked, this, &ManifestsPage::addRow);
+    connectPanel(m_line);
+    connectPanel(m_point);
+    connect(m_export, &QPushButton::clicked, this, &ManifestsPage::exportSheets);
+    connect(m_import, &QPushButton::clicked, this, &ManifestsPage::importSheets);
+    connect(m_importRun, &ImportRun::finished, this, &ManifestsPage::afterChange);
+}
+
+void ManifestsPage::connectPanel(ManifestPanel* panel) {
+    connect(panel, &ManifestPanel::changed, this, [this](const QString& sentence) {
+        m_table->setFocus(Qt::OtherFocusReason); // what was written leaves the keyboard nowhere
+        afterChange(sentence);
+    });
+    connect(panel, &ManifestPanel::refused, m_said, &SaidLabel::sayError);
+    connect(panel, &ManifestPanel::officerWanted, this,
+            [this] { m_said->say(tr("Say who you are first: choose your name under “At work”."), true); });
+}
+
+void ManifestsPage::afterChange(const QString& sentence) {
+    m_said->say(sentence);
+    m_version.clear();
+    refresh();
+}
+
+void ManifestsPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+core::ManifestOwner ManifestsPage::owner() const {
+    const QString chosen = m_owners->currentData().toString();
+    return {chosen.startsWith(ofBoat) ? core::ManifestOwner::Kind::Boat
+                                      : core::ManifestOwner::Kind::BoatClass,
+            chosen.mid(1).toStdString()};
+}
+
+/// The first class when none is chosen yet; on the club's thread.
+core::Result<ManifestsPage::Read> ManifestsPage::read(core::Club& club, core::ManifestOwner owner) {
+    auto record = club.manifests();
+    if (!record) return record.error();
+    Read read;
+    for (const std::string& name : record->classes())
+        read.classes << text(name);
+    for (const std::string& name : record->boats())
+        read.boats << text(name);
+    try {
+        read.kitTypes = club.kitTypes();
+    } catch (const core::StoreFailure& failure) {
+        return failure.error;
+    }
+    const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
+    if (!(isBoat ? read.boats : read.classes).contains(text(owner.name)))
+        owner = read.classes.isEmpty()
+                    ? core::ManifestOwner{core::ManifestOwner::Kind::Boat, read.boats.value(0).toStdString()}
+                    : core::ManifestOwner{core::ManifestOwner::Kind::BoatClass,
+                                          read.classes.front().toStdString()};
+    read.answer = answerOf(std::move(*record), std::move(owner));
+    return read;
+}
+
+void ManifestsPage::refresh() {
+    m_tools.club.ask(
+        this, [owner = owner()](core::Club& club) { return read(club, owner); },
+        [this](core::Result<Read> read) {
+            if (read)
+                take(std::move(*read));
+            else
+                showUnreadable(read.error());
+        });
+}
+
+/// One error in the place of the manifests: nothing of what could not be read is shown or can be changed.
+void ManifestsPage::showUnreadable(const core::Error& error) {
+    m_isUnreadable = true;
+    showNothing();
+    m_said->sayError(error);
+    emit shown();
+}
+
+void ManifestsPage::showNothing() {
+    m_answer.reset();
+    m_about->clear();
+    showBeside(m_about);
+    m_add->setVisible(false);
+    if (!m_isUnreadable) return;
+    m_summary->clear();
+    const QSignalBlocker quiet(m_table);
+    m_rows->setTable({}, {});
+    m_versionRows->setRows({});
+}
+
+void ManifestsPage::take(Read read) {
+    if (m_isUnreadable) m_said->say({});
+    m_isUnreadable = false;
+    fillOwners(read);
+    if (read.answer.owner != owner()) return; // another one was chosen meanwhile
+    m_kitTypes = read.kitTypes;
+    m_line->setKitTypes(read.kitTypes);
+    m_answer = std::move(read.answer);
+    m_summary->setText(summaryOf(*m_answer));
+    const QString wanted = m_version; // the list forgets its current line
+    m_versionRows->setRows(versionLines(*m_answer));
+    m_version = wanted;
+    m_versions->setCurrentIndex(m_versionRows->index(std::max(0, m_versionRows->indexOfKey(wanted)), 0));
+    showTable();
+    showSide();
+    emit shown();
+}
+
+void ManifestsPage::fillOwners(const Read& read) {
+    const QSignalBlocker quiet(m_owners);
+    const QString before = m_owners->currentData().toString();
+    m_owners->clear();
+    for (const QString& name : read.classes)
+        m_owners->addItem(tr("class %1").arg(name), ofClass + name);
+    for (const QString& name : read.boats)
+        m_owners->addItem(name, ofBoat + name);
+    m_owners->setCurrentIndex(std::max(0, m_owners->findData(before)));
+}
+
+const core::ManifestVersion* ManifestsPage::version() const {
+    if (!m_answer || m_answer->versions.empty()) return nullptr;
+    const auto found =
+        std::find_if(m_answer->versions.begin(), m_answer->versions.end(),
+                     [&](const core::ManifestVersion& each) { return text(each.stamp) == m_version; });
+    return found == m_answer->versions.end() || found + 1 == m_answer->versions.end() ? nullptr : &*found;
+}
+
+void ManifestsPage::showTable() {
+    if (!m_answer) return;
+    const core::ManifestVersion* old = version();
+    const bool isLines = m_showLines->isChecked();
+    const QString chosen = m_table->chosen();
+    std::vector<TableRow> rows;
+    if (old) {
+        const core::Manifest then = m_answer->record.asOf(m_answer->owner, old->stamp);
+        rows = isLines ? lineRows(then, m_answer->now) : pointRows(then, m_answer->now);
+    } else {
+        rows = isLines ? lineRows(*m_answer) : pointRows(*m_answer);
+    }
+    const QSignalBlocker quiet(m_table);
+    m_rows->setTable(isLines ? lineColumns(old) : pointColumns(old), rows);
+    m_table->choose(chosen);
+    m_add->setText(isLines ? tr("New line…") : tr("New point…"));
+    m_add->setVisible(!old);
+}
+
+std::array<QWidget*, 3> ManifestsPage::besides() const {
+    return {m_about, m_line, m_point};
+}
+
+void ManifestsPage::showBeside(QWidget* shown) {
+    for (QWidget* part : besides())
+        part->setVisible(part == shown);
+}
+
+/// Beside the table: the line or point chosen, or what there is to know of an earlier version.
+void ManifestsPage::showSide() {
+    if (!m_answer) return;
+    showBeside(m_about);
+    if (const core::ManifestVersion* old = version())
+        m_about->setText(aboutVersion(*m_answer, *old, m_tools.time().today) + ' ' +
+                         tr("Choose the newest version to change anything."));
+    else if (m_showPoints->isChecked())
+        showPoint();
+    else
+        showLine();
+}
+
+void ManifestsPage::showLine() {
+    const auto& lines = m_answer->now.lines;
+    const auto line = std::find_if(lines.begin(), lines.end(), [&](const core::AskedLine& each) {
+        return text(each.line.kitType) == m_table->chosen();
+    });
+    if (line == lines.end()) {
+        m_about->setText(tr("Choose a line to change it, or an earlier version to see what was asked then."));
+        return;
+    }
+    if (!m_line->isOpenOn(m_answer->owner, *line))
+        m_line->edit(m_answer->owner, *line, boatsWithOwn(*m_answer, *line));
+    showBeside(m_line);
+}
+
+void ManifestsPage::showPoint() {
+    const auto& points = m_answer->now.points;
+    const auto point = std::find_if(points.begin(), points.end(), [&](const core::AskedPoint& each) {
+        return keyOf(each) == m_table->chosen();
+    });
+    if (point == points.end()) {
+        m_about->setText(tr("Choose a point to change it. Maker's plate and manual decide about pressures."));
+        return;
+    }
+    if (!m_point->isOpenOn(m_answer->owner, *point))
+        m_point->edit(m_answer->owner, *point, boatsWithOwn(*m_answer, *point));
+    showBeside(m_point);
+}
+
+void ManifestsPage::openRow() {
+    showSide();
+    if (m_line->isVisible()) m_line->setFocusOnNumber();
+    if (m_point->isVisible()) m_point->setFocusOnFirst();
+}
+
+void ManifestsPage::addRow() {
+    if (!m_answer) return;
+    if (m_showPoints->isChecked()) {
+        showBeside(m_point);
+        m_point->beginNew(m_answer->owner);
+        return;
+    }
+    QStringList kitTypes;
+    for (const core::KitType& kitType : m_kitTypes)
+        kitTypes << text(kitType.kitType);
+    for (const core::AskedLine& line : m_answer->now.lines)
+        kitTypes.removeAll(text(line.line.kitType));
+    showBeside(m_line);
+    m_line->beginNew(m_answer->owner, kitTypes);
+}
+
+void ManifestsPage::exportSheets() {
+    const QString folder = m_tools.choosers.exportFolder(this);
+    if (folder.isEmpty()) return;
+    m_tools.club.ask(
+        this, [folder = folder.toStdString()](core::Club& club) { return club.exportRegister(folder, {}); },
+        [this, folder](const core::Outcome& done) {
+            if (!done) return m_said->sayError(done.error());
+            m_said->say(tr("The register's sheets are in %1. People's measures are left out.").arg(folder));
+        });
+}
+
+void ManifestsPage::importSheets() {
+    const QString folder = m_tools.choosers.importFolder(this);
+    if (!folder.isEmpty()) m_importRun->start(folder, m_tools.time().today);
+}
+
+} // namespace app

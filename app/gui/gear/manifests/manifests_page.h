@@ -1,0 +1,101 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QWidget>
+
+#include "app/gui/gear/manifests/manifest_words.h"
+#include "app/gui/gear/office/gear_pages.h"
+#include "core/register/kit_type.h"
+
+#include <array>
+#include <optional>
+
+class QLabel;
+class QPushButton;
+class QRadioButton;
+
+namespace app {
+
+class CheckListView;
+class ChoiceBox;
+class ImportRun;
+class ManifestLinePanel;
+class ManifestPanel;
+class ManifestPointPanel;
+class PlainListModel;
+class PlainTable;
+class PlainTableModel;
+class SaidLabel;
+
+/// What is asked of each class of boat, each boat's differences, and every version there was. Lines and
+/// points are changed here, or in the register's sheets.
+class ManifestsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ManifestsPage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    const std::optional<ManifestAnswer>& answer() const { return m_answer; }
+
+signals:
+    void shown();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    struct Read {
+        ManifestAnswer answer;
+        QStringList classes, boats;
+        std::vector<core::KitType> kitTypes;
+    };
+
+    void build();
+    QLayout* buildLeft();
+    QLayout* buildRight();
+    void connectParts();
+    void connectPanel(ManifestPanel* panel);
+    static core::Result<Read> read(core::Club& club, core::ManifestOwner owner);
+    void take(Read read);
+    void showUnreadable(const core::Error& error);
+    void showNothing();
+    void fillOwners(const Read& read);
+    core::ManifestOwner owner() const;
+    const core::ManifestVersion* version() const; ///< an earlier one that is shown; null: today's
+    void showTable();
+    std::array<QWidget*, 3> besides() const; ///< what may stand beside the table, one at a time
+    void showBeside(QWidget* shown);
+    void showSide();
+    void showLine();
+    void showPoint();
+    void openRow();
+    void addRow();
+    void afterChange(const QString& sentence);
+    void exportSheets();
+    void importSheets();
+
+    GearTools m_tools;
+    std::optional<ManifestAnswer> m_answer;
+    std::vector<core::KitType> m_kitTypes;
+    bool m_isUnreadable = false; ///< the record was, when it was last asked for
+    QString m_version;           ///< stamp of the one chosen
+    ChoiceBox* m_owners;
+    QLabel* m_summary;
+    QRadioButton* m_showLines;
+    QRadioButton* m_showPoints;
+    PlainTableModel* m_rows;
+    PlainTable* m_table;
+    QPushButton* m_add;
+    QPushButton* m_export;
+    QPushButton* m_import;
+    PlainListModel* m_versionRows;
+    CheckListView* m_versions;
+    QLabel* m_about;
+    ManifestLinePanel* m_line;
+    ManifestPointPanel* m_point;
+    SaidLabel* m_said;
+    ImportRun* m_importRun;
+};
+
+} // namespace app

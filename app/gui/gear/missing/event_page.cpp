@@ -1,0 +1,109 @@
+#include "app/gui/gear/missing/event_page.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/missing/event_words.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace app {
+
+EventPage::EventPage(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_event(new ChoiceBox(this))
+    , m_summary(wordsLabel(this, "heading", "eventSummaryLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this)) {
+    setObjectName("eventPage");
+    build();
+    connect(m_event, &QComboBox::activated, this, [this] { show(m_event->currentText()); });
+    connect(m_event->lineEdit(), &QLineEdit::returnPressed, this, [this] { show(m_event->currentText()); });
+    connect(m_list, &CheckListView::kitPressed, this,
+            [this](const QString& code) { m_tools.showItem(code); });
+}
+
+void EventPage::build() {
+    m_event->setObjectName("eventBox");
+    m_event->setEditable(true);
+    m_event->setInsertPolicy(QComboBox::NoInsert);
+    m_event->lineEdit()->setObjectName("eventEdit");
+    m_event->lineEdit()->setAccessibleName(tr("name of an event, or a day"));
+    m_list->setObjectName("eventList");
+    m_list->setAccessibleName(tr("what went out and came back"));
+    auto* showIt = wordsButton(this, tr("Show"), "eventShowButton", true);
+    connect(showIt, &QPushButton::clicked, this, [this] { show(m_event->currentText()); });
+    auto* head = new QHBoxLayout;
+    head->setSpacing(spaceUnit);
+    addWithWord(*head, tr("Event, or day"), m_event);
+    head->setStretch(1, 1);
+    head->addWidget(showIt);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addLayout(head);
+    layout->addWidget(m_summary);
+    layout->addWidget(m_list, 1);
+}
+
+void EventPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+/// Offers the events that checks were filed under, and today; shows what was asked for last, else the newest.
+void EventPage::refresh() {
+    m_tools.club.ask(
+        this, [](core::Club& club) { return club.events(); },
+        [this](const std::vector<std::string>& events) {
+            const QString today = QString::fromStdString(m_tools.time().today.iso());
+            const QString before = m_event->currentText();
+            m_event->clear();
+            for (const std::string& event : events)
+                m_event->addItem(QString::fromStdString(event));
+            m_event->addItem(today);
+            m_event->setEditText(before.isEmpty() ? m_event->itemText(0) : before);
+            show(m_event->currentText());
+        });
+}
+
+void EventPage::show(const QString& event) {
+    if (event.trimmed().isEmpty()) return;
+    m_event->setEditText(event);
+    m_tools.club.ask(
+        this,
+        [name = event.trimmed().toStdString()](core::Club& club) {
+            Read read{club.eventTally(name), {}, club.replacedTags()};
+            if (!read.tally) return read;
+            for (const core::BoatTally& boat : read.tally->boats)
+                for (const std::string& code : boat.notReturned)
+                    if (const auto item = club.item(code)) read.kitTypes[code] = item->kitType;
+            return read;
+        },
+        [this](const Read& read) { take(read); });
+}
+
+void EventPage::take(const Read& read) {
+    if (read.tally) {
+        m_summary->setText(summaryOf(*read.tally));
+        m_lines->setRows(linesOf(*read.tally, read.kitTypes, m_tools.time().today, read.tags));
+    } else {
+        m_summary->setText(tr("Nothing was filed under that: give the name of a patrol, training day or "
+                              "carnival that checks were filed under, or a day like 2026-03-14."));
+        m_lines->setRows({});
+    }
+    m_list->scrollToTop();
+    emit shown();
+}
+
+} // namespace app

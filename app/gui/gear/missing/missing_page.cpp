@@ -1,0 +1,216 @@
+#include "app/gui/gear/missing/missing_page.h"
+
+#include "app/gui/camera/code_capture.h"
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/missing/missing_words.h"
+#include "app/gui/gear/office/said_label.h"
+#include "app/gui/gear/office/write_off_box.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/sounds.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/cautions.h"
+#include "app/text/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app {
+
+MissingPage::MissingPage(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_summary(wordsLabel(this, "heading", "missingSummaryLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this))
+    , m_one(new QWidget(this))
+    , m_name(wordsLabel(m_one, "heading", "missingNameLabel"))
+    , m_chain(new PlainListModel(this))
+    , m_chainList(new CheckListView(*m_chain, m_one))
+    , m_next(wordsLabel(m_one, "remark", "missingNextLabel"))
+    , m_why(new WriteOffBox(m_one))
+    , m_writeOff(wordsButton(m_one, tr("Write it off"), "writeOffButton"))
+    , m_stocktakes(new ChoiceBox(this))
+    , m_begin(wordsButton(this, tr("Begin a stocktake"), "beginStocktakeButton"))
+    , m_code(new QLineEdit(this))
+    , m_said(new SaidLabel("missingSaidLabel", this)) {
+    setObjectName("missingPage");
+    build();
+    connectParts();
+    choose({});
+}
+
+void MissingPage::build() {
+    m_list->setObjectName("missingList");
+    m_list->setAccessibleName(tr("what is missing, longest first"));
+    auto* body = new QHBoxLayout;
+    body->setSpacing(4 * spaceUnit);
+    body->addWidget(m_list, 10);
+    body->addWidget(buildChain(), 12);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_summary);
+    layout->addLayout(body, 1);
+    layout->addWidget(m_said);
+    layout->addLayout(buildFoot());
+}
+
+QWidget* MissingPage::buildChain() {
+    m_chainList->setObjectName("missingChain");
+    m_chainList->setAccessibleName(tr("how it was lost from sight, oldest first"));
+    m_why->setObjectName("writeOffReasonBox");
+    auto* writeOff = new QHBoxLayout;
+    writeOff->setSpacing(spaceUnit);
+    writeOff->addWidget(m_why);
+    writeOff->addWidget(m_writeOff);
+    writeOff->addStretch(1);
+    auto* layout = new QVBoxLayout(m_one);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_name);
+    layout->addWidget(m_chainList, 1);
+    layout->addWidget(m_next);
+    layout->addLayout(writeOff);
+    return m_one;
+}
+
+QLayout* MissingPage::buildFoot() {
+    m_stocktakes->setObjectName("foundStocktakeBox");
+    m_stocktakes->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_code->setObjectName("foundCodeEdit");
+    m_code->setAccessibleName(tr("tag code of what turned up"));
+    m_code->setPlaceholderText(tr("scan it, or type its code"));
+    m_code->setFont(fontOf(TextRole::Code));
+    auto* foot = new QHBoxLayout;
+    foot->setSpacing(spaceUnit);
+    addWithWord(*foot, tr("Turned up at"), m_stocktakes);
+    foot->addWidget(m_begin);
+    foot->addWidget(m_code, 1);
+    return foot;
+}
+
+void MissingPage::connectParts() {
+    connect(m_list, &CheckListView::kitPressed, this, &MissingPage::choose);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this] { choose(m_list->currentCode()); });
+    connect(m_why, &QComboBox::currentIndexChanged, this,
+            [this](int index) { m_writeOff->setEnabled(index > 0); });
+    connect(m_writeOff, &QPushButton::clicked, this, &MissingPage::writeOff);
+    connect(m_begin, &QPushButton::clicked, this, [this] { m_tools.showPage("stocktake"); });
+    auto* capture = new CodeCapture(*this, *m_code);
+    connect(capture, &CodeCapture::codeTyped, this, &MissingPage::found);
+}
+
+void MissingPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+void MissingPage::refresh() {
+    m_tools.club.ask(
+        this,
+        [](core::Club& club) {
+            Read read{club.missingItems(), club.unfinishedChecks(), club.replacedTags()};
+            std::erase_if(read.stocktakes,
+                          [](const core::OpenCheck& check) { return check.phase != core::Phase::Stocktake; });
+            return read;
+        },
+        [this](Read read) { take(std::move(read)); });
+}
+
+void MissingPage::take(Read read) {
+    m_missing = std::move(read.missing);
+    m_tags = std::move(read.tags);
+    m_summary->setText(summaryOf(m_missing));
+    m_lines->setRows(withPrintedTags(linesOf(m_missing, m_tools.time().today), m_tags));
+    const QString before = m_stocktakes->currentData().toString();
+    m_stocktakes->clear();
+    for (const core::OpenCheck& check : read.stocktakes)
+        m_stocktakes->addItem(QString::fromStdString(check.boat), QString::fromStdString(check.check));
+    if (read.stocktakes.empty()) m_stocktakes->addItem(tr("no stocktake open"), QString());
+    m_stocktakes->setCurrentIndex(std::max(0, m_stocktakes->findData(before)));
+    m_begin->setVisible(read.stocktakes.empty());
+    choose(m_lines->indexOfCode(m_chosen) >= 0 || m_missing.empty()
+               ? m_chosen
+               : QString::fromStdString(m_missing.front().code));
+    if (const int row = m_lines->indexOfCode(m_chosen); row >= 0)
+        m_list->setCurrentIndex(m_lines->index(row));
+    emit shown();
+}
+
+void MissingPage::choose(const QString& code) {
+    const auto item = std::find_if(m_missing.begin(), m_missing.end(),
+                                   [&](const auto& each) { return each.code == code.toStdString(); });
+    m_one->setVisible(item != m_missing.end());
+    if (item == m_missing.end()) return;
+    if (m_chosen != code) m_why->setCurrentIndex(0);
+    m_chosen = code;
+    m_name->setText(QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType),
+                                                codeInWords(printedTag(m_tags, item->code))));
+    m_chain->setRows(chainOf(*item, m_tools.time().today));
+    m_next->setText(nextStepsOf(*item).join('\n'));
+    m_writeOff->setEnabled(m_why->currentIndex() > 0);
+}
+
+/// A sighting in a stocktake: it is then where that stocktake is, and missing no more.
+void MissingPage::found(const QString& text) {
+    const std::string check = m_stocktakes->currentData().toString().toStdString();
+    if (check.empty()) {
+        m_said->say(tr("No stocktake is open to write it into: begin one of the place where it turned up."),
+                    true);
+        return;
+    }
+    const QString place = m_stocktakes->currentText();
+    m_tools.club.ask(
+        this,
+        [check, text = text.toStdString(), moment = m_tools.time()](core::Club& club) {
+            return club.scan(check, text, core::SeenBy::Typed, moment);
+        },
+        [this, place, text](const core::Result<core::Scanned>& scan) {
+            if (!scan) return m_said->sayError(scan.error());
+            const auto wasMissing = [&](const core::MissingItem& item) { return item.code == scan->code; };
+            const QString thing = QStringLiteral("%1 %2").arg(QString::fromStdString(scan->name),
+                                                              codeInWords(printedTag(m_tags, scan->code)));
+            if (std::any_of(m_missing.begin(), m_missing.end(), wasMissing)) {
+                m_tools.sounds.play(Sound::NewAndFine);
+                m_said->say(tr("Found: %1, at %2. Look whether it is fit for use before it goes back.")
+                                .arg(thing, place));
+            } else if (scan->what == core::Scanned::What::NewItem ||
+                       scan->what == core::Scanned::What::SeenBefore) {
+                m_said->say(tr("%1 was not missing; it is now seen at %2.").arg(thing, place));
+            } else {
+                m_tools.sounds.play(Sound::LookAtThis);
+                m_said->say(tr("%1 names no kit of this club.").arg(codeInWords(text.toStdString())), true);
+            }
+            refresh();
+        });
+}
+
+void MissingPage::writeOff() {
+    const QString officer = m_tools.officer();
+    if (officer.isEmpty()) {
+        m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
+        return;
+    }
+    m_tools.club.ask(
+        this,
+        [code = m_chosen.toStdString(), why = m_why->currentData().toString().toStdString(),
+         by = officer.toStdString(),
+         moment = m_tools.time()](core::Club& club) { return club.writeOff(code, why, by, moment); },
+        [this, thing = m_name->text()](const core::Outcome& done) {
+            if (!done) return m_said->sayError(done.error());
+            m_said->say(tr("Written off: %1. It counts nowhere from now on; its history stays.").arg(thing));
+            m_chosen.clear();
+            refresh();
+        });
+}
+
+} // namespace app

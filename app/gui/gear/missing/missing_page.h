@@ -1,0 +1,75 @@
+#pragma once
+
+#include "app/gui/gear/office/gear_pages.h"
+#include "app/text/printed_tags.h"
+#include "core/answers/missing_list.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace app {
+
+class CheckListView;
+class ChoiceBox;
+class PlainListModel;
+class SaidLabel;
+
+/// What is missing, longest first; how each was lost from sight, whom to ask and where to look; found by its
+/// code, or written off.
+class MissingPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MissingPage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    const std::vector<core::MissingItem>& missing() const { return m_missing; }
+
+signals:
+    void shown(); ///< what was read is shown
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    struct Read {
+        std::vector<core::MissingItem> missing;
+        std::vector<core::OpenCheck> stocktakes;
+        PrintedTags tags;
+    };
+
+    void build();
+    QWidget* buildChain();
+    QLayout* buildFoot();
+    void connectParts();
+    void take(Read read);
+    void choose(const QString& code);
+    void found(const QString& text);
+    void writeOff();
+
+    GearTools m_tools;
+    std::vector<core::MissingItem> m_missing;
+    PrintedTags m_tags;
+    QString m_chosen; ///< code
+    QLabel* m_summary;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+    QWidget* m_one; ///< what is said of the chosen one
+    QLabel* m_name;
+    PlainListModel* m_chain;
+    CheckListView* m_chainList;
+    QLabel* m_next;
+    ChoiceBox* m_why;
+    QPushButton* m_writeOff;
+    ChoiceBox* m_stocktakes;
+    QPushButton* m_begin;
+    QLineEdit* m_code;
+    SaidLabel* m_said;
+};
+
+} // namespace app

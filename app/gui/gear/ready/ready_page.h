@@ -1,0 +1,70 @@
+#pragma once
+
+#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/gear/ready/move_list.h"
+#include "core/base/result.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QPushButton;
+class QStackedWidget;
+
+namespace app {
+
+class CameraPanel;
+class CheckListView;
+class PlainListModel;
+class SaidLabel;
+
+/// Which boats can be made complete with what is here, and what to carry where; ticked off by showing each
+/// tag, typing it or pressing its line.
+class ReadyPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ReadyPage(GearTools tools, QWidget* parent = nullptr);
+
+    void makePlan();
+    const MoveList& moves() const { return m_moves; }
+    /// A code as a scanner or camera gives it.
+    void takeCode(const QString& text);
+
+signals:
+    void planned();
+    void codeTaken(const QString& text); ///< and what came of it is shown
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    void build();
+    void connectParts();
+    void take(const core::Result<core::MakeReadyPlan>& plan, const PrintedTags& tags);
+    void tick(const QString& code);
+    void showMoves();
+    void showCamera(bool camera);
+
+    GearTools m_tools;
+    MoveList m_moves;
+    QComboBox* m_places;
+    QPushButton* m_planButton;
+    QProgressBar* m_progress;
+    QLabel* m_answer;
+    QLabel* m_goals;
+    PlainListModel* m_boats;
+    CheckListView* m_boatList;
+    CameraPanel* m_camera;
+    QStackedWidget* m_left;
+    QPushButton* m_cameraButton;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+    QLineEdit* m_code;
+    SaidLabel* m_said;
+};
+
+} // namespace app

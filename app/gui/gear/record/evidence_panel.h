@@ -1,0 +1,60 @@
+#pragma once
+
+#include "app/gui/check/check_session.h"
+#include "app/gui/choosers.h"
+#include "app/gui/gear/record/evidence_sheet.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace app {
+
+class CheckListView;
+class ClubThread;
+class PlainListModel;
+
+/// What was aboard a boat at an instant, and a sheet of it.
+class EvidencePanel : public QWidget {
+    Q_OBJECT
+
+public:
+    EvidencePanel(ClubThread& club, TimeSource time, Choosers choosers, QWidget* parent = nullptr);
+
+    void refresh(); ///< the boats to choose from
+    void look();
+
+signals:
+    void answered();
+
+private:
+    void build();
+    void take(const EvidenceSheet& sheet);
+    void refuse(const QString& sentence);
+    void save();
+    void print();
+
+    ClubThread& m_club;
+    TimeSource m_time;
+    Choosers m_choosers;
+    EvidenceSheet m_sheet;
+    QComboBox* m_boats;
+    QLineEdit* m_when;
+    QPushButton* m_lookButton;
+    QPushButton* m_saveButton;
+    QPushButton* m_printButton;
+    QLabel* m_answer;
+    QLabel* m_more;
+    QLabel* m_proof;
+    QLabel* m_said;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+};
+
+/// `2026-03-14 06:40` or `2026-03-14` (its last minute) in the time zone of this machine.
+std::optional<core::Instant> instantOfText(const QString& text);
+
+} // namespace app

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "app/gui/check/check_row.h"
+#include "core/answers/evidence.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+class QPagedPaintDevice;
+
+namespace app {
+
+/// What the record says of a boat at an instant, in words; the same on the screen and on paper.
+struct EvidenceSheet {
+    QString club;
+    QString boat;
+    QString on;       ///< in words
+    QString answer;   ///< the sentence first
+    QStringList more; ///< who was aboard, who signed, when it came back
+    std::vector<CheckRow> rows;
+    QStringList proof;    ///< where it stands in the record, and the chain's head
+    bool isKnown = false; ///< a launch check had been signed by then
+};
+
+EvidenceSheet evidenceSheetOf(const core::Evidence& evidence, const QString& club, core::CalendarDay today);
+
+/// A4, black on white, as many pages as it takes, each with the boat, the instant and the chain's head. False
+/// when the device cannot be painted on.
+bool paintEvidence(QPagedPaintDevice& device, const EvidenceSheet& sheet);
+/// The same as a PDF; the file is whole or as it was.
+bool saveEvidence(const QString& file, const EvidenceSheet& sheet);
+
+} // namespace app

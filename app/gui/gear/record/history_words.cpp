@@ -1,0 +1,208 @@
+#include "app/gui/gear/record/history_words.h"
+
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QMap>
+#include <QStringList>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+struct HistoryWordsText {
+    Q_DECLARE_TR_FUNCTIONS(HistoryWords)
+};
+
+QString text(const QJsonObject& body, const char* name) {
+    return body[QLatin1String(name)].toString();
+}
+
+QString dayInWords(const QString& iso) {
+    const auto day = core::CalendarDay::parse(iso.toStdString());
+    return day ? inWords(*day) : iso;
+}
+
+QString phaseInWords(const QString& phase) {
+    if (phase == "stocktake") return HistoryWordsText::tr("stocktake");
+    return phase == "return" ? HistoryWordsText::tr("return check") : HistoryWordsText::tr("launch check");
+}
+
+QString outcomeInWords(const QString& outcome) {
+    if (outcome == "complete") return HistoryWordsText::tr("kit complete");
+    return outcome == "incomplete" ? HistoryWordsText::tr("kit incomplete")
+                                   : HistoryWordsText::tr("kit complete, with remarks");
+}
+
+QString meansInWords(const QString& seenBy) {
+    if (seenBy == "camera") return HistoryWordsText::tr("by the camera");
+    if (seenBy == "picture") return HistoryWordsText::tr("in a picture");
+    return seenBy == "scanner" ? HistoryWordsText::tr("by a hand-held scanner")
+                               : HistoryWordsText::tr("typed");
+}
+
+/// The cells that a fact set, as "kit type: knife, size: M"; names as in the register's files.
+QString cellsInWords(const QJsonObject& set) {
+    QStringList words;
+    for (auto cell = set.begin(); cell != set.end(); ++cell)
+        if (!cell.value().toString().isEmpty())
+            words << HistoryWordsText::tr("%1: %2").arg(QString(cell.key()).replace('_', ' '),
+                                                        cell.value().toString());
+    return words.join(HistoryWordsText::tr(", "));
+}
+
+QString stateInWords(const QJsonObject& set) {
+    const QString state = text(set, "state");
+    if (state == "missing") return HistoryWordsText::tr("marked missing");
+    if (state == "unserviceable") return HistoryWordsText::tr("withdrawn: unserviceable");
+    if (state == "written off") return HistoryWordsText::tr("written off: %1").arg(text(set, "why"));
+    return HistoryWordsText::tr("back in use: serviceable");
+}
+
+/// The first row that names an item's kit type is its beginning.
+QString itemInWords(const QJsonObject& set) {
+    if (set.contains("kit_type"))
+        return HistoryWordsText::tr("entered in the register: %1").arg(cellsInWords(set));
+    if (set.contains("state")) return stateInWords(set);
+    return HistoryWordsText::tr("changed in the register: %1").arg(cellsInWords(set));
+}
+
+QString serviceInWords(const QJsonObject& row, const QJsonObject& set) {
+    const QString part = text(row, "part");
+    const QString rule =
+        part.isEmpty() ? text(row, "rule") : HistoryWordsText::tr("%1, %2").arg(part, text(row, "rule"));
+    const QString by = text(set, "by");
+    const QString passed =
+        text(set, "passed") == "no" ? HistoryWordsText::tr("not passed") : HistoryWordsText::tr("passed");
+    const QString words =
+        HistoryWordsText::tr("%1 on %2: %3").arg(rule, dayInWords(text(row, "day")), passed);
+    return by.isEmpty() ? words : HistoryWordsText::tr("%1, by %2").arg(words, by);
+}
+
+QString logInWords(const QJsonObject& row, const QJsonObject& set) {
+    if (!text(set, "closed").isEmpty() && !set.contains("severity"))
+        return HistoryWordsText::tr("log entry “%1” closed: %2").arg(text(row, "text"), text(set, "closing"));
+    if (!text(set, "closed").isEmpty())
+        return HistoryWordsText::tr("log entry: %1 (closed %2: %3)")
+            .arg(text(row, "text"), dayInWords(text(set, "closed")), text(set, "closing"));
+    return HistoryWordsText::tr("log entry: %1").arg(text(row, "text"));
+}
+
+QString useInWords(const QJsonObject& row, const QJsonObject& set) {
+    QStringList use;
+    if (!text(set, "hours").isEmpty() && text(set, "hours") != "0")
+        use << HistoryWordsText::tr("%1 h").arg(text(set, "hours"));
+    if (!text(set, "launches").isEmpty() && text(set, "launches") != "0")
+        use << HistoryWordsText::tr("launches: %1").arg(text(set, "launches"));
+    return HistoryWordsText::tr("used on %1: %2")
+        .arg(dayInWords(text(row, "day")), use.join(HistoryWordsText::tr(", ")));
+}
+
+/// A row of one of the register's files.
+QString rowInWords(const QString& kind, const QJsonObject& row, const QJsonObject& set) {
+    if (kind == "item") return itemInWords(set);
+    if (kind == "service") return serviceInWords(row, set);
+    if (kind == "log_entry") return logInWords(row, set);
+    if (kind == "use_record") return useInWords(row, set);
+    if (kind == "happening")
+        return HistoryWordsText::tr("%1 on %2").arg(text(row, "event"), dayInWords(text(row, "day")));
+    if (kind == "part") return HistoryWordsText::tr("part %1: %2").arg(text(row, "part"), cellsInWords(set));
+    if (kind == "manifest_line")
+        return HistoryWordsText::tr("manifest, %1: %2").arg(text(row, "kit_type"), cellsInWords(set));
+    if (kind == "point")
+        return HistoryWordsText::tr("point %1: %2").arg(text(row, "point"), cellsInWords(set));
+    // Measures are private: a person's history says that they were written, not what they are.
+    if (kind == "person") return HistoryWordsText::tr("written in the register");
+    return HistoryWordsText::tr("written in the register: %1").arg(cellsInWords(set));
+}
+
+QString peopleInWords(const QJsonArray& people) {
+    QStringList names;
+    for (const auto& name : people)
+        names << name.toString();
+    return names.isEmpty() ? HistoryWordsText::tr("nobody named")
+                           : HistoryWordsText::tr("aboard: %1").arg(listed(names));
+}
+
+QString operationInWords(const QJsonObject& operation) {
+    QStringList words{HistoryWordsText::tr("launches: %1").arg(operation["launches"].toDouble())};
+    if (operation.contains("hours")) words << HistoryWordsText::tr("%1 h").arg(operation["hours"].toDouble());
+    if (!text(operation, "fuel").isEmpty())
+        words << HistoryWordsText::tr("fuel: %1").arg(text(operation, "fuel"));
+    if (!text(operation, "incidents").isEmpty()) words << text(operation, "incidents");
+    return HistoryWordsText::tr("log of the operation: %1").arg(words.join(HistoryWordsText::tr(", ")));
+}
+
+QString signedInWords(const QJsonObject& body) {
+    const QString words = HistoryWordsText::tr("%1 signed: %2")
+                              .arg(phaseInWords(text(body, "phase")),
+                                   outcomeInWords(text(body["answer"].toObject(), "outcome")));
+    const QString urgent = text(body, "urgent");
+    return urgent.isEmpty() ? words : HistoryWordsText::tr("%1; urgent: %2").arg(words, urgent);
+}
+
+QString checkInWords(const QString& kind, const QJsonObject& body) {
+    if (kind == "check-opened")
+        return HistoryWordsText::tr("%1 of %2 begun")
+            .arg(phaseInWords(text(body, "phase")), text(body, "boat"));
+    if (kind == "names-given") return peopleInWords(body["people"].toArray());
+    if (kind == "tag-seen")
+        return HistoryWordsText::tr("seen in a check, %1").arg(meansInWords(text(body, "seen_by")));
+    if (kind == "sighting-undone") return HistoryWordsText::tr("a sighting taken back");
+    if (kind == "point-recorded")
+        return HistoryWordsText::tr("%1: %2").arg(text(body, "point"),
+                                                  numberInWords(body["value"].toDouble()));
+    if (kind == "check-signed") return signedInWords(body);
+    if (kind == "event-given") return HistoryWordsText::tr("filed under %1").arg(text(body, "event"));
+    if (kind == "operation-logged") return operationInWords(body["operation"].toObject());
+    if (kind == "tag-fixed")
+        return HistoryWordsText::tr("new tag %1").arg(codeInWords(text(body, "tag").toStdString()));
+    return kind;
+}
+
+Mark markOf(const core::HistoryLine& line, const QJsonObject& body) {
+    const QString state = text(body["set"].toObject(), "state");
+    if (!state.isEmpty() && state != "serviceable") return Mark::Look;
+    if (line.kind != "check-signed") return Mark::NotAsked;
+    return text(body["answer"].toObject(), "outcome") == "incomplete" ? Mark::Look : Mark::Found;
+}
+
+QString whereInWords(const core::HistoryLine& line, core::CalendarDay today) {
+    QString words = inWords(line.at.value_or(line.recordedAt), today);
+    if (!line.by.empty()) words += HistoryWordsText::tr(", by %1").arg(QString::fromStdString(line.by));
+    return HistoryWordsText::tr("%1 · number %2 of machine %3")
+        .arg(withCapital(words))
+        .arg(line.seq)
+        .arg(QString::fromStdString(line.device).left(8));
+}
+
+} // namespace
+
+QString inWords(const core::HistoryLine& line) {
+    const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line.body)).object();
+    const QString kind = QString::fromStdString(line.kind);
+    if (body.contains("set") && body.contains("row"))
+        return rowInWords(kind, body["row"].toObject(), body["set"].toObject());
+    return checkInWords(kind, body);
+}
+
+std::vector<CheckRow> linesOf(const std::vector<core::HistoryLine>& history, core::CalendarDay today) {
+    std::vector<CheckRow> rows;
+    for (auto line = history.rbegin(); line != history.rend(); ++line) {
+        const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line->body)).object();
+        const Mark mark = markOf(*line, body);
+        rows.push_back(
+            plainRow(QStringLiteral("%1/%2").arg(QString::fromStdString(line->device)).arg(line->seq), mark,
+                     mark == Mark::Look ? HistoryWordsText::tr("look") : QString(),
+                     withCapital(inWords(*line)), whereInWords(*line, today)));
+        rows.back().remarkIsLook = false;
+    }
+    return rows;
+}
+
+} // namespace app

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "app/gui/check/check_row.h"
+#include "core/club/club_types.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace app {
+
+/// A line of a history as a sentence: "launch check signed: kit complete". A kind of fact that this program
+/// does not know is said by its name.
+QString inWords(const core::HistoryLine& line);
+/// The lines, newest first, with when, by whom and where in the record.
+std::vector<CheckRow> linesOf(const std::vector<core::HistoryLine>& history, core::CalendarDay today);
+
+} // namespace app

@@ -1,0 +1,58 @@
+#include "app/gui/gear/record/record_page.h"
+
+#include "app/gui/gear/record/evidence_panel.h"
+#include "app/gui/gear/record/history_panel.h"
+#include "app/gui/gear/record/verify_panel.h"
+#include "app/gui/theme/type_scale.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QRadioButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace app {
+
+RecordPage::RecordPage(const GearTools& tools, QWidget* parent)
+    : QWidget(parent)
+    , m_verify(new VerifyPanel(tools.club, this))
+    , m_evidence(new EvidencePanel(tools.club, tools.time, tools.choosers, this))
+    , m_history(new HistoryPanel(tools.club, tools.time, this))
+    , m_row(new QHBoxLayout)
+    , m_choices(new QButtonGroup(this))
+    , m_panels(new QStackedWidget(this)) {
+    setObjectName("recordPage");
+    m_row->setSpacing(4 * spaceUnit);
+    addPanel(tr("what was aboard"), "recordEvidenceChoice", *m_evidence);
+    addPanel(tr("history"), "recordHistoryChoice", *m_history);
+    addPanel(tr("is the record whole"), "recordVerifyChoice", *m_verify);
+    m_row->addStretch(1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
+    layout->setSpacing(0);
+    layout->addLayout(m_row);
+    layout->addWidget(m_panels, 1);
+    showPanel(*m_evidence);
+}
+
+void RecordPage::addPanel(const QString& name, const char* objectName, QWidget& panel) {
+    auto* choice = new QRadioButton(name, this);
+    choice->setObjectName(objectName);
+    m_choices->addButton(choice, m_panels->addWidget(&panel));
+    m_row->addWidget(choice);
+    connect(choice, &QRadioButton::toggled, this, [this, &panel](bool chosen) {
+        if (chosen) m_panels->setCurrentWidget(&panel);
+    });
+}
+
+void RecordPage::showPanel(QWidget& panel) {
+    m_choices->button(m_panels->indexOf(&panel))->setChecked(true);
+}
+
+void RecordPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    m_evidence->refresh();
+    m_history->refresh();
+}
+
+} // namespace app

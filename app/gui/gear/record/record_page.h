@@ -1,0 +1,43 @@
+#pragma once
+
+#include "app/gui/gear/office/gear_pages.h"
+
+#include <QWidget>
+
+class QButtonGroup;
+class QHBoxLayout;
+class QStackedWidget;
+
+namespace app {
+
+class EvidencePanel;
+class HistoryPanel;
+class VerifyPanel;
+
+/// The record: whether it is whole, what was aboard on a day, what was recorded of one boat, person or item.
+class RecordPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit RecordPage(const GearTools& tools, QWidget* parent = nullptr);
+
+    VerifyPanel& verifyPanel() { return *m_verify; }
+    EvidencePanel& evidencePanel() { return *m_evidence; }
+    HistoryPanel& historyPanel() { return *m_history; }
+    void showPanel(QWidget& panel);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void addPanel(const QString& name, const char* objectName, QWidget& panel);
+
+    VerifyPanel* m_verify;
+    EvidencePanel* m_evidence;
+    HistoryPanel* m_history;
+    QHBoxLayout* m_row;
+    QButtonGroup* m_choices;
+    QStackedWidget* m_panels;
+};
+
+} // namespace app

@@ -1,0 +1,97 @@
+#include "app/gui/gear/record/verify_panel.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/error_words.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace app {
+
+VerifyPanel::VerifyPanel(ClubThread& club, QWidget* parent)
+    : QWidget(parent)
+    , m_club(club)
+    , m_button(wordsButton(this, tr("Verify the record"), "verifyButton", true))
+    , m_progress(new QProgressBar(this))
+    , m_answer(wordsLabel(this, "outcome", "verifyAnswerLabel"))
+    , m_head(wordsLabel(this, "footnote", "verifyHeadLabel"))
+    , m_lines(new PlainListModel(this))
+    , m_list(new CheckListView(*m_lines, this)) {
+    setObjectName("verifyPanel");
+    m_progress->setObjectName("verifyProgress");
+    m_progress->setAccessibleName(tr("the record is looked through"));
+    m_progress->setRange(0, 0); // how long it takes is not known beforehand
+    m_progress->setVisible(false);
+    m_list->setObjectName("verifyList");
+    m_list->setAccessibleName(tr("what does not agree"));
+    auto* what = wordsLabel(this, "quiet", "verifyWhatLabel");
+    what->setText(tr("Each line of the record carries the hash of the line before it. This looks whether the "
+                     "chain holds, whether the tables say what the record says, and whether the file is "
+                     "sound. It does not show that what people wrote was true."));
+    m_head->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_button);
+    head->addWidget(m_progress, 1);
+    head->addStretch(1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, spaceUnit, 0, 0);
+    layout->setSpacing(2 * spaceUnit);
+    layout->addWidget(what);
+    layout->addLayout(head);
+    layout->addWidget(m_answer);
+    layout->addWidget(m_list, 1);
+    layout->addWidget(m_head);
+    connect(m_button, &QPushButton::clicked, this, &VerifyPanel::verify);
+}
+
+void VerifyPanel::verify() {
+    m_button->setEnabled(false);
+    m_progress->setVisible(true);
+    m_answer->clear();
+    m_lines->setRows({});
+    m_club.ask(
+        this, [](core::Club& club) { return club.verify(false); },
+        [this](const core::Result<core::Verification>& verification) { take(verification); });
+}
+
+void VerifyPanel::take(const core::Result<core::Verification>& verification) {
+    m_button->setEnabled(true);
+    m_progress->setVisible(false);
+    m_head->clear();
+    if (!verification) {
+        m_answer->setText(withCapital(errorLine(verification.error())) + QLatin1Char('.'));
+        emit verified();
+        return;
+    }
+    const QString size =
+        tr("%1 of %2")
+            .arg(counted(static_cast<int>(verification->facts), QT_TRANSLATE_N_NOOP("Words", "%n line"),
+                         QT_TRANSLATE_N_NOOP("Words", "%n lines")),
+                 counted(verification->devices, QT_TRANSLATE_N_NOOP("Words", "%n machine"),
+                         QT_TRANSLATE_N_NOOP("Words", "%n machines")));
+    const int problems = static_cast<int>(verification->problems.size());
+    m_answer->setText(problems == 0 ? tr("The record is whole: %1.").arg(size)
+                                    : tr("The record does not agree with itself in %1: %2.")
+                                          .arg(counted(problems, QT_TRANSLATE_N_NOOP("Words", "%n place"),
+                                                       QT_TRANSLATE_N_NOOP("Words", "%n places")),
+                                               size));
+    std::vector<CheckRow> rows;
+    for (const core::Problem& problem : verification->problems)
+        rows.push_back(plainRow(QString::number(rows.size()), Mark::Look, tr("look"),
+                                coreInWords(problem.what), coreInWords(problem.where)));
+    m_lines->setRows(rows);
+    m_head->setText(
+        tr("The newest hash, to write down on paper: %1").arg(QString::fromStdString(verification->head)));
+    emit verified();
+}
+
+} // namespace app

@@ -1,0 +1,127 @@
+#include "app/gui/gear/replace/arrival_panel.h"
+
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/kit/tag_delivery.h"
+#include "app/gui/gear/office/said_label.h"
+#include "app/gui/theme/choice_box.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/words.h"
+#include "core/register/new_kit.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+namespace app {
+
+ArrivalPanel::ArrivalPanel(GearTools tools, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools))
+    , m_name(wordsLabel(this, "heading", "arrivalNameLabel"))
+    , m_count(new QSpinBox(this))
+    , m_place(new ChoiceBox(this))
+    , m_made(new QLineEdit(this))
+    , m_stamped(new QLineEdit(this))
+    , m_registerButton(wordsButton(this, tr("Register it"), "arrivalRegisterButton", true))
+    , m_tagsButton(wordsButton(this, tr("Save its tags as PDF…"), "arrivalTagsButton"))
+    , m_said(new SaidLabel("arrivalSaidLabel", this)) {
+    setObjectName("arrivalPanel");
+    build();
+    connect(m_registerButton, &QPushButton::clicked, this, &ArrivalPanel::registerKit);
+    connect(m_tagsButton, &QPushButton::clicked, this,
+            [this] { saveTags(m_tools, *this, m_codes, *m_said); });
+    setKit({}, {}, 1);
+}
+
+void ArrivalPanel::build() {
+    m_count->setObjectName("arrivalCountBox");
+    m_count->setRange(1, 1000);
+    m_count->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    m_place->setObjectName("arrivalPlaceBox");
+    m_made->setObjectName("arrivalMadeEdit");
+    m_stamped->setObjectName("arrivalStampedEdit");
+    for (QLineEdit* day : {m_made, m_stamped}) {
+        day->setPlaceholderText(tr("like 2026-03"));
+        day->setFixedWidth(190);
+    }
+    auto* first = new QHBoxLayout;
+    first->setSpacing(spaceUnit);
+    addWithWord(*first, tr("how many"), m_count);
+    addWithWord(*first, tr("put at"), m_place);
+    first->addStretch(1);
+    auto* second = new QHBoxLayout;
+    second->setSpacing(spaceUnit);
+    addWithWord(*second, tr("made"), m_made);
+    addWithWord(*second, tr("printed expiry"), m_stamped);
+    second->addStretch(1);
+    auto* third = new QHBoxLayout;
+    third->setSpacing(spaceUnit);
+    third->addWidget(m_registerButton);
+    third->addWidget(m_tagsButton);
+    third->addStretch(1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_name);
+    for (QHBoxLayout* row : {first, second, third})
+        layout->addLayout(row);
+    layout->addWidget(m_said);
+    layout->addStretch(1);
+}
+
+void ArrivalPanel::setKit(const std::string& kitType, const std::string& size, int count) {
+    if (kitType == m_kitType && size == m_size && !kitType.empty()) return;
+    m_kitType = kitType;
+    m_size = size;
+    m_codes.clear();
+    m_count->setValue(count);
+    const QString name = QString::fromStdString(kitType);
+    m_name->setText(size.empty() ? tr("New: %1").arg(name)
+                                 : tr("New: %1, size %2").arg(name, QString::fromStdString(size)));
+    m_registerButton->setEnabled(!kitType.empty());
+    m_tagsButton->setEnabled(false);
+    m_said->say(QString());
+}
+
+void ArrivalPanel::refresh() {
+    fillWithPlaces(*m_place, tr("no place yet"), m_tools.club);
+}
+
+void ArrivalPanel::registerKit() {
+    core::NewKit kit;
+    kit.kitType = m_kitType;
+    kit.size = m_size;
+    kit.count = m_count->value();
+    kit.place = m_place->currentData().toString().toStdString();
+    kit.made = m_made->text().trimmed().toStdString();
+    kit.stamped = m_stamped->text().trimmed().toStdString();
+    m_registerButton->setEnabled(false);
+    using Items = core::Result<std::vector<core::Item>>;
+    m_tools.club.ask(
+        this,
+        [kit, by = m_tools.officer ? m_tools.officer().toStdString() : std::string(),
+         moment = m_tools.time()](core::Club& club) { return club.registerKit(kit, by, moment); },
+        [this](const Items& items) {
+            m_registerButton->setEnabled(true);
+            if (!items) {
+                m_said->sayError(items.error());
+                return;
+            }
+            m_codes.clear();
+            for (const core::Item& item : *items)
+                m_codes.push_back(item.code);
+            m_tagsButton->setEnabled(true);
+            m_said->say(
+                counted(static_cast<int>(m_codes.size()),
+                        QT_TRANSLATE_N_NOOP("Words", "%n item registered, with a tag of its own."),
+                        QT_TRANSLATE_N_NOOP("Words", "%n items registered, each with a tag of its own.")));
+            emit arrived();
+        });
+}
+
+} // namespace app

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "app/gui/gear/office/gear_pages.h"
+
+#include <QWidget>
+
+#include <string>
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace app {
+
+class SaidLabel;
+
+/// What was ordered has arrived: it is registered, gets its tags, and the tags are printed.
+class ArrivalPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ArrivalPanel(GearTools tools, QWidget* parent = nullptr);
+
+    /// What arrived, and how many were to be ordered.
+    void setKit(const std::string& kitType, const std::string& size, int count);
+    void refresh(); ///< the places to put it
+    const std::vector<std::string>& registered() const { return m_codes; }
+
+signals:
+    void arrived(); ///< items were registered
+
+private:
+    void build();
+    void registerKit();
+
+    GearTools m_tools;
+    std::string m_kitType;
+    std::string m_size;
+    std::vector<std::string> m_codes;
+    QLabel* m_name;
+    QSpinBox* m_count;
+    QComboBox* m_place;
+    QLineEdit* m_made;
+    QLineEdit* m_stamped;
+    QPushButton* m_registerButton;
+    QPushButton* m_tagsButton;
+    SaidLabel* m_said;
+};
+
+} // namespace app

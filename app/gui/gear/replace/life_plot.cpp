@@ -1,0 +1,116 @@
+#include "app/gui/gear/replace/life_plot.h"
+
+#include "app/gui/theme/dress.h"
+#include "app/gui/theme/palette.h"
+#include "app/text/plan_sentences.h"
+
+#include <QAreaSeries>
+#include <QChart>
+#include <QLineSeries>
+#include <QPainter>
+#include <QValueAxis>
+
+#include <algorithm>
+#include <cmath>
+
+namespace app {
+namespace {
+
+constexpr double daysOfYear = 365.25;
+
+/// A curve that holds until the next step: two points for each.
+void addStep(QList<QPointF>& points, double years, double share) {
+    points << QPointF(years, points.isEmpty() ? 100 : points.last().y()) << QPointF(years, 100 * share);
+}
+
+/// How old the oldest is that the record knows: the curve says nothing beyond.
+double yearsKnown(const core::SurvivalCurve& curve) {
+    int known = 0;
+    for (int step = 1 << 16; step > 0; step /= 2)
+        if (curve.at(known + step)) known += step;
+    return known / daysOfYear;
+}
+
+} // namespace
+
+LifePlot::LifePlot(QWidget* parent)
+    : PlotView(parent)
+    , m_curve(new QLineSeries(this))
+    , m_low(new QLineSeries(this))
+    , m_high(new QLineSeries(this))
+    , m_band(new QAreaSeries(m_high, m_low))
+    , m_across(new QValueAxis(this))
+    , m_up(new QValueAxis(this)) {
+    setObjectName("lifePlot");
+    setAccessibleName(tr("how long kit lasts here"));
+    setFocusPolicy(Qt::NoFocus);
+    setMinimumHeight(120);
+    chart()->addAxis(m_across, Qt::AlignBottom);
+    chart()->addAxis(m_up, Qt::AlignLeft);
+    for (QAbstractSeries* series :
+         {static_cast<QAbstractSeries*>(m_band), static_cast<QAbstractSeries*>(m_curve)}) {
+        chart()->addSeries(series);
+        series->attachAxis(m_across);
+        series->attachAxis(m_up);
+    }
+    m_across->setLabelFormat(QStringLiteral("%d"));
+    m_across->setTitleText(tr("years in service"));
+    m_across->setTickType(QValueAxis::TicksDynamic);
+    m_across->setGridLineVisible(false);
+    m_up->setLabelFormat(QStringLiteral("%d %%"));
+    m_up->setRange(0, 100);
+    m_up->setTickCount(5);
+    m_up->setTitleText(tr("lasting"));
+    chart()->setMargins(QMargins(0, 8, 24, 0));
+}
+
+void LifePlot::setLife(const core::KitLife& life) {
+    m_life = life;
+    QList<QPointF> curve{{0, 100}}, low{{0, 100}}, high{{0, 100}};
+    double years = 1;
+    for (const core::SurvivalStep& step : life.curve.steps()) {
+        years = step.days / daysOfYear;
+        addStep(curve, years, step.lasting);
+        addStep(low, years, step.low);
+        addStep(high, years, step.high);
+    }
+    double most = std::max(years, yearsKnown(life.curve));
+    for (const core::AllowedLife& allowed : life.allowed)
+        most = std::max(most, allowed.months / 12.0);
+    for (QList<QPointF>* points : {&curve, &low, &high})
+        points->append({yearsKnown(life.curve), points->last().y()});
+    m_curve->replace(curve);
+    m_low->replace(low);
+    m_high->replace(high);
+    m_across->setTickInterval(std::max(1.0, std::ceil(most / 12)));
+    m_across->setRange(0, std::ceil(most + 0.25));
+    setAccessibleDescription(endingsInWords(life) + QStringLiteral("; ") + medianInWords(life));
+    dressAll();
+}
+
+void LifePlot::dressSeries(const Palette& palette) {
+    m_curve->setPen(QPen(palette.ink, 3.5));
+    QColor tint = palette.found;
+    tint.setAlphaF(0.22F);
+    m_band->setBrush(tint);
+    m_band->setPen(QPen(palette.found, 1, Qt::DotLine));
+}
+
+void LifePlot::drawForeground(QPainter* painter, const QRectF& rect) {
+    PlotView::drawForeground(painter, rect);
+    if (m_curve->count() == 0) return;
+    const Palette& palette = currentPalette();
+    const QRectF plot = chart()->plotArea();
+    painter->save();
+    int line = 0;
+    for (const core::AllowedLife& allowed : m_life.allowed) {
+        const double x = chart()->mapToPosition({allowed.months / 12.0, 0}, m_curve).x();
+        painter->setPen(QPen(palette.look, 3));
+        painter->drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
+        label(*painter, {x + 8, plot.top() + 4 + 28 * line++},
+              tr("rule: %1").arg(QString::fromStdString(allowed.rule)), true);
+    }
+    painter->restore();
+}
+
+} // namespace app

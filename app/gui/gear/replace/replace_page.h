@@ -1,0 +1,86 @@
+#pragma once
+
+#include "app/gui/gear/office/gear_pages.h"
+#include "core/base/result.h"
+#include "core/plan/lasting/kit_life.h"
+#include "core/plan/replacement/replacement_plan.h"
+
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+class QButtonGroup;
+class QComboBox;
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace app {
+
+class ArrivalPanel;
+class LifePlot;
+class PlainTable;
+class PlainTableModel;
+class SaidLabel;
+class StockPlot;
+
+/// What runs short when, what to order by which day, and the sheets of it; how long kit lasts here; and what
+/// has arrived.
+class ReplacePage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ReplacePage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    const std::optional<core::ReplacementPlan>& plan() const { return m_plan; }
+    ArrivalPanel& arrival() { return *m_arrival; }
+
+signals:
+    void planned();
+    void saved(); ///< or refused
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    enum class Paper { Sheet, Csv, Calendar };
+    struct Read;
+
+    void build();
+    QWidget* buildBeside();
+    void addPart(QHBoxLayout& row, const QString& name, const char* objectName, QWidget* part);
+    void take(const core::Result<Read>& read);
+    void fillTable();
+    void showRow(const QString& key);
+    void showLife(const core::ReplacementRow& row);
+    void save(Paper paper);
+    const core::ReplacementRow* rowOf(const QString& key) const;
+
+    GearTools m_tools;
+    QString m_club;
+    std::optional<core::ReplacementPlan> m_plan;
+    std::vector<core::KitLife> m_lives;
+    QComboBox* m_months;
+    QComboBox* m_confidence;
+    QLabel* m_summary;
+    PlainTableModel* m_rows;
+    PlainTable* m_table;
+    QLabel* m_chosen;
+    QButtonGroup* m_choices;
+    QStackedWidget* m_parts;
+    StockPlot* m_stock;
+    QWidget* m_life;
+    LifePlot* m_lifePlot;
+    QLabel* m_lifeLabel;
+    ArrivalPanel* m_arrival;
+    std::vector<QPushButton*> m_papers;
+    SaidLabel* m_said;
+};
+
+/// "4 kinds of kit run short; 1 order is late. 2026: 464.00." and the like.
+QString summaryOf(const core::ReplacementPlan& plan);
+
+} // namespace app

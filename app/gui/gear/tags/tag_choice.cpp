@@ -1,0 +1,92 @@
+#include "app/gui/gear/tags/tag_choice.h"
+
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/paper/tag_sheet.h"
+
+#include <QCoreApplication>
+
+namespace app {
+namespace {
+
+struct TagChoiceText {
+    Q_DECLARE_TR_FUNCTIONS(TagChoice)
+};
+
+/// The first letter of a tag code is its class: kit, boat, person.
+QString kindOf(const core::TagLabel& tag) {
+    if (tag.code.starts_with('B')) return TagChoiceText::tr("boats");
+    if (tag.code.starts_with('P')) return TagChoiceText::tr("people");
+    return QString::fromStdString(tag.name);
+}
+
+QString homeOf(const core::TagLabel& tag) {
+    return QString::fromStdString(tag.code.starts_with('B') ? tag.name : tag.owner);
+}
+
+} // namespace
+
+void TagChoice::setTags(std::vector<core::TagLabel> tags) {
+    m_tags = std::move(tags);
+}
+
+bool TagChoice::isShown(const core::TagLabel& tag) const {
+    return (m_home.isEmpty() || homeOf(tag) == m_home) && (m_kitType.isEmpty() || kindOf(tag) == m_kitType);
+}
+
+void TagChoice::toggle(const QString& code) {
+    if (!m_leftOut.remove(code)) m_leftOut.insert(code);
+}
+
+void TagChoice::leaveOut(bool all) {
+    for (const core::TagLabel& tag : m_tags) {
+        if (!isShown(tag)) continue;
+        if (all)
+            m_leftOut.insert(QString::fromStdString(tag.code));
+        else
+            m_leftOut.remove(QString::fromStdString(tag.code));
+    }
+}
+
+QStringList TagChoice::homes() const {
+    QStringList homes;
+    for (const core::TagLabel& tag : m_tags)
+        homes << homeOf(tag);
+    return homes;
+}
+
+QStringList TagChoice::kitTypes() const {
+    QStringList kinds;
+    for (const core::TagLabel& tag : m_tags)
+        kinds << kindOf(tag);
+    return kinds;
+}
+
+std::vector<CheckRow> TagChoice::lines() const {
+    std::vector<CheckRow> lines;
+    for (const core::TagLabel& tag : m_tags) {
+        if (!isShown(tag)) continue;
+        const QString code = QString::fromStdString(tag.code);
+        const bool isOut = m_leftOut.contains(code);
+        const QString owner = QString::fromStdString(tag.owner);
+        lines.push_back(plainRow(code, isOut ? Mark::NotAsked : Mark::Found,
+                                 isOut ? TagChoiceText::tr("left out") : TagChoiceText::tr("to print"),
+                                 QString::fromStdString(tag.name),
+                                 isOut && owner.isEmpty() ? TagChoiceText::tr("left out")
+                                 : isOut                  ? TagChoiceText::tr("%1 · left out").arg(owner)
+                                                          : owner,
+                                 code));
+    }
+    return lines;
+}
+
+std::vector<core::TagLabel> TagChoice::chosen() const {
+    std::vector<core::TagLabel> chosen;
+    for (const core::TagLabel& tag : m_tags)
+        if (isShown(tag) && !m_leftOut.contains(QString::fromStdString(tag.code))) chosen.push_back(tag);
+    if (m_withControl)
+        for (core::TagLabel& tag : controlTags())
+            chosen.push_back(std::move(tag));
+    return chosen;
+}
+
+} // namespace app

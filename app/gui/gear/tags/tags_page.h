@@ -1,0 +1,67 @@
+#pragma once
+
+#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/gear/tags/tag_choice.h"
+#include "core/base/result.h"
+
+#include <QWidget>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLayout;
+class QPushButton;
+
+namespace app {
+
+class CheckListView;
+class PlainListModel;
+class TagRuler;
+struct LabelPaper;
+
+/// Sheets of tags: of which boat, place or kit type, on which paper, how large.
+class TagsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit TagsPage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh();
+    const TagChoice& choice() const { return m_choice; }
+
+signals:
+    void shown();
+    void written(); ///< or refused
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void build();
+    void connectParts();
+    QLayout* buildChoice();
+    QLayout* buildPaper();
+    void showTags();
+    void offerSizes();
+    void showSize();
+    void write();
+    void sayWritten(const core::Result<int>& sheets, const QString& file);
+    const LabelPaper* paper() const; ///< null: the whole sheet, to be cut
+    double symbolMm() const;
+
+    GearTools m_tools;
+    TagChoice m_choice;
+    QComboBox* m_homes;
+    QComboBox* m_kitTypes;
+    QCheckBox* m_control;
+    PlainListModel* m_lines;
+    CheckListView* m_list;
+    QComboBox* m_papers;
+    QComboBox* m_sizes;
+    TagRuler* m_ruler;
+    QLabel* m_summary;
+    QLabel* m_said;
+    QPushButton* m_writeButton;
+};
+
+} // namespace app

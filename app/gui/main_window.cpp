@@ -1,0 +1,359 @@
+#include "app/gui/main_window.h"
+
+#include "app/gui/board/shed_board.h"
+#include "app/gui/camera/camera_panel.h"
+#include "app/gui/camera/code_capture.h"
+#include "app/gui/check/check_page.h"
+#include "app/gui/club/import_run.h"
+#include "app/gui/gear/office/gear_office.h"
+#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/menus/camera_menu.h"
+#include "app/gui/menus/check_menu.h"
+#include "app/gui/menus/page_menu.h"
+#include "app/gui/menus/view_menu.h"
+#include "app/gui/sheet/sheet_delivery.h"
+#include "app/gui/theme/dress.h"
+#include "app/gui/theme/language.h"
+#include "app/gui/theme/palette.h"
+#include "app/gui/welcome_page.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QMenuBar>
+#include <QProgressBar>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QStatusBar>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+QString sentence(const core::Error& error) {
+    return withCapital(errorLine(error)) + QLatin1Char('.');
+}
+
+} // namespace
+
+MainWindow::MainWindow(TimeSource time, Choosers choosers)
+    : m_time(std::move(time))
+    , m_choosers(std::move(choosers))
+    , m_import(new ImportRun(m_club, this))
+    , m_sheets(new SheetDelivery(m_club, m_choosers, this))
+    , m_progress(new QProgressBar(this)) {
+    setObjectName("mainWindow");
+    setWindowTitle(tr("Tholepin"));
+    m_progress->setObjectName("workProgress");
+    statusBar()->addPermanentWidget(m_progress, 1);
+    statusBar()->setVisible(false);
+    connect(m_import, &ImportRun::progressed, m_progress, &QProgressBar::setValue);
+    connect(m_import, &ImportRun::finished, this, [this](const QString& sentence) {
+        statusBar()->setVisible(false);
+        showBoard(sentence);
+    });
+    connect(&m_club, &ClubThread::failed, this, [this](const core::Error& error) {
+        leavePage();
+        build(); // some page waits for an answer that never comes
+        leaveClub(error);
+    });
+    connect(m_sheets, &SheetDelivery::done, this,
+            [this](const QString& sentence) { m_check->sheetDone(sentence); });
+    m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
+    build();
+    m_welcome->setFocus(Qt::OtherFocusReason);
+    resize(1280, 800);
+}
+
+MainWindow::~MainWindow() {
+    m_check->close();
+}
+
+void MainWindow::build() {
+    m_progress->setAccessibleName(tr("how much of the import is done"));
+    buildPages();
+    connectPages();
+    connectCheck();
+    setMenuBar(new QMenuBar(this)); // the old one goes, with its menus
+    buildMenus();
+    adaptMenus();
+}
+
+void MainWindow::buildPages() {
+    m_pages = new QStackedWidget(this);
+    m_welcome = new WelcomePage(this);
+    m_board = new ShedBoard(this);
+    m_check = new CheckPage(m_club, m_time, m_sounds, this);
+    m_welcome->say({});
+    m_pages->addWidget(m_welcome);
+    m_pages->addWidget(m_check);
+    m_office = new GearOffice(this);
+    addGearPages(*m_office, {m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }});
+    m_pages->addWidget(m_office);
+    m_menuPages.clear();
+    addPage({tr("The &boats"), QKeySequence("Ctrl+B"), m_board, [this] { showBoard(); }});
+    setCentralWidget(m_pages); // the old one goes
+}
+
+void MainWindow::addPage(const WindowPage& page) {
+    m_pages->addWidget(page.widget);
+    m_menuPages.push_back(page);
+}
+
+void MainWindow::openPage(const WindowPage& page) {
+    if (!m_isClubOpen) return;
+    leavePage();
+    m_pages->setCurrentWidget(page.widget);
+    adaptMenus();
+    page.open();
+}
+
+/// No page keeps a camera that another may want.
+void MainWindow::leavePage() {
+    m_check->close();
+    m_board->camera().stop();
+}
+
+void MainWindow::connectPages() {
+    connect(m_welcome, &WelcomePage::openPressed, this, &MainWindow::chooseClub);
+    connect(m_welcome, &WelcomePage::newPressed, this, &MainWindow::createClub);
+    connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
+        if (m_isBoardFresh) startCheck(boat, phase);
+    });
+    connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
+    connect(m_board, &ShedBoard::gearPagePressed, this, [this](const QString& page) {
+        m_office->showPage(page);
+        showOffice();
+    });
+    connect(m_office, &GearOffice::pageWanted, this, &MainWindow::showOffice);
+    connect(m_office, &GearOffice::pageShown, this, &MainWindow::adaptMenus);
+    connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
+    auto* capture = new CodeCapture(*m_board, m_board->camera().codeEdit());
+    connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
+}
+
+/// The office has the page already; its pages let their camera go when they are hidden.
+void MainWindow::showOffice() {
+    if (!m_isClubOpen) return;
+    if (m_pages->currentWidget() != m_office) leavePage();
+    m_pages->setCurrentWidget(m_office);
+    adaptMenus();
+}
+
+void MainWindow::connectCheck() {
+    connect(m_check, &CheckPage::leaveWanted, this, [this] { showBoard(); });
+    connect(m_check, &CheckPage::nextBoatWanted, this, &MainWindow::startNext);
+    connect(m_check, &CheckPage::printWanted, m_sheets, &SheetDelivery::print);
+    connect(m_check, &CheckPage::saveWanted, m_sheets, &SheetDelivery::save);
+    connect(&m_check->camera(), &CameraPanel::picturesPressed, this, [this] { readPictures(false); });
+    connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
+}
+
+void MainWindow::buildMenus() {
+    buildClubMenu();
+    m_checkMenu = new CheckMenu(*m_check, menuBar());
+    connect(m_checkMenu, &CheckMenu::startWanted, this, &MainWindow::startOnBoard);
+    menuBar()->addMenu(m_checkMenu);
+    m_cameraMenu = new CameraMenu(m_check->camera(), menuBar());
+    menuBar()->addMenu(m_cameraMenu);
+    menuBar()->addMenu(tr("&Gear officer"))->addActions(m_office->pageActions());
+    m_pageMenu = new PageMenu(menuBar());
+    menuBar()->addMenu(m_pageMenu);
+    buildViewMenu();
+}
+
+void MainWindow::buildClubMenu() {
+    QMenu& menu = *menuBar()->addMenu(tr("&Club"));
+    menu.addAction(tr("&Open a club file…"), QKeySequence::Open, this, &MainWindow::chooseClub);
+    menu.addAction(tr("&New club file…"), QKeySequence::New, this, [this] {
+        leavePage();
+        m_pages->setCurrentWidget(m_welcome);
+        adaptMenus();
+    });
+    menu.addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &MainWindow::importFolder);
+    menu.addSeparator();
+    for (const WindowPage& page : m_menuPages)
+        menu.addAction(page.name, page.keys, this, [this, page] { openPage(page); });
+    menu.addSeparator();
+    menu.addAction(tr("&Quit"), QKeySequence("Ctrl+Q"), this, &QWidget::close);
+}
+
+void MainWindow::buildViewMenu() {
+    m_view = new ViewMenu(m_sounds, menuBar());
+    menuBar()->addMenu(m_view);
+    connect(m_view, &ViewMenu::themeChosen, this, &MainWindow::setTheme);
+    // Queued: the menu that was pressed is built anew.
+    connect(m_view, &ViewMenu::languageChosen, this, &MainWindow::setLanguage, Qt::QueuedConnection);
+    connect(m_view, &ViewMenu::fullScreenPressed, this,
+            [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+}
+
+void MainWindow::setLanguage(const QString& code) {
+    QSettings().setValue("look/language", code);
+    const bool inCheck = m_check->isOpen();
+    const QString boat = m_check->boat();
+    const core::Phase phase = m_check->phase();
+    leavePage();
+    speak(code);
+    build();
+    if (!m_isClubOpen) return;
+    if (inCheck)
+        startCheck(boat, phase);
+    else
+        showBoard();
+}
+
+void MainWindow::setTheme(const QString& name) {
+    dress(*qApp, paletteOf(name));
+    QSettings().setValue("look/theme", currentPalette().name);
+    m_view->markTheme(currentPalette().name);
+    for (QWidget* widget : findChildren<QWidget*>())
+        widget->update();
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
+    if (button && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) {
+        button->click();
+        return;
+    }
+    QMainWindow::keyPressEvent(event);
+}
+
+void MainWindow::adaptMenus() {
+    QWidget* page = m_pages->currentWidget();
+    m_checkMenu->setInCheck(page == m_check);
+    m_cameraMenu->setInCheck(page == m_check);
+    m_pageMenu->showPage(page == m_office ? m_office->page(m_office->currentPage()) : page);
+}
+
+bool MainWindow::isBoardShown() const {
+    return m_pages->currentWidget() == m_board;
+}
+
+void MainWindow::openClub(const std::filesystem::path& file) {
+    leavePage();
+    m_club.open(file, [this, name = QString::fromStdString(file.string())](const core::Outcome& opened) {
+        takeOpened(opened, name);
+    });
+}
+
+void MainWindow::chooseClub() {
+    const QString file = m_choosers.openClub(this);
+    if (!file.isEmpty()) openClub(file.toStdString());
+}
+
+void MainWindow::createClub(const QString& name) {
+    const QString file = m_choosers.newClub(this);
+    if (file.isEmpty()) return;
+    m_club.create(file.toStdString(), name.toStdString(),
+                  [this, file](const core::Outcome& opened) { takeOpened(opened, file); });
+}
+
+void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
+    m_isClubOpen = static_cast<bool>(opened);
+    if (!opened) return leaveClub(opened.error());
+    QSettings().setValue("club/file", file);
+    showBoard();
+}
+
+/// A file that cannot be read is left alone; what was written before is on disk.
+void MainWindow::leaveClub(const core::Error& error) {
+    leavePage();
+    m_isClubOpen = false;
+    m_welcome->say(sentence(error));
+    m_pages->setCurrentWidget(m_welcome);
+    adaptMenus();
+}
+
+void MainWindow::showBoard(const QString& saying) {
+    leavePage();
+    m_pages->setCurrentWidget(m_board);
+    m_isBoardFresh = false;
+    adaptMenus();
+    if (m_cameraWanted) m_board->camera().startCamera();
+    m_club.ask(
+        this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
+        [this, saying](BoardState state) {
+            setWindowTitle(tr("%1 · Tholepin").arg(state.club));
+            m_isBoardFresh = true;
+            m_board->setState(state);
+            m_board->say(saying);
+            emit boardShown();
+        });
+}
+
+void MainWindow::startCheck(const QString& boat, core::Phase phase) {
+    leavePage();
+    m_pages->setCurrentWidget(m_check);
+    m_check->open(boat, phase, m_cameraWanted);
+    adaptMenus();
+}
+
+void MainWindow::startOnBoard(core::Phase phase) {
+    const QString boat = isBoardShown() ? m_board->currentBoat() : m_check->boat();
+    if (m_isClubOpen && !boat.isEmpty()) startCheck(boat, phase);
+}
+
+/// The boat after this one on the board, from the last to the first again.
+void MainWindow::startNext() {
+    const auto& boats = m_board->state().boats;
+    if (boats.empty()) return;
+    const std::string here = m_check->boat().toStdString();
+    auto at = std::find_if(boats.begin(), boats.end(), [&](const auto& boat) { return boat.boat == here; });
+    if (at == boats.end() || ++at == boats.end()) at = boats.begin();
+    startCheck(QString::fromStdString(at->boat), nextPhase(*at, m_board->state().unfinished));
+}
+
+void MainWindow::openBoatOfTag(const QString& code) {
+    const auto tag = core::TagCode::parse(code.toStdString());
+    m_club.ask(
+        this, [text = tag ? tag->text() : std::string()](core::Club& club) { return club.boatOfTag(text); },
+        [this, code](const std::optional<core::Boat>& boat) {
+            const auto& boats = m_board->state().boats;
+            const auto at = std::find_if(boats.begin(), boats.end(),
+                                         [&](const auto& each) { return boat && each.boat == boat->boat; });
+            if (at == boats.end())
+                m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));
+            else
+                startCheck(QString::fromStdString(at->boat), nextPhase(*at, m_board->state().unfinished));
+        });
+}
+
+/// A camera on the board sees kit too: only a boat's tag means something here.
+void MainWindow::openBoatSeen(const QString& text) {
+    const auto tag = core::TagCode::exact(text.toStdString());
+    if (tag && tag->tagClass() == core::TagClass::Boat && m_isBoardFresh) openBoatOfTag(text);
+}
+
+void MainWindow::importFolder() {
+    if (!m_isClubOpen) return;
+    const QString folder = m_choosers.importFolder(this);
+    if (folder.isEmpty()) return;
+    m_progress->setValue(0);
+    m_progress->setVisible(true);
+    statusBar()->setVisible(true);
+    m_import->start(folder, m_time().today);
+}
+
+void MainWindow::readPictures(bool folder) {
+    if (!m_check->isOpen()) return;
+    // A dialog holds everything else up, so the camera does not run meanwhile.
+    m_check->camera().stop();
+    const QStringList chosen =
+        folder ? QStringList{m_choosers.pictureFolder(this)} : m_choosers.pictures(this);
+    std::vector<std::filesystem::path> paths;
+    for (const QString& path : chosen)
+        if (!path.isEmpty()) paths.emplace_back(path.toStdString());
+    if (paths.empty()) {
+        if (m_cameraWanted) m_check->camera().startCamera();
+        return;
+    }
+    m_check->camera().readRecording(paths);
+}
+
+} // namespace app

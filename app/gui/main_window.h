@@ -1,0 +1,119 @@
+#pragma once
+
+#include "app/gui/check/check_session.h"
+#include "app/gui/choosers.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/theme/sounds.h"
+
+#include <QKeySequence>
+#include <QMainWindow>
+
+#include <filesystem>
+#include <functional>
+#include <vector>
+
+class QProgressBar;
+class QStackedWidget;
+
+namespace app {
+
+class CameraMenu;
+class CheckMenu;
+class CheckPage;
+class GearOffice;
+class ImportRun;
+class PageMenu;
+class SheetDelivery;
+class ShedBoard;
+class ViewMenu;
+class WelcomePage;
+
+/// A page that is gone to by the menu, when a club file is open.
+struct WindowPage {
+    QString name; ///< as the menu has it, with the letter to press after an `&`
+    QKeySequence keys;
+    QWidget* widget = nullptr;
+    std::function<void()> open; ///< reads what it shows, each time it is gone to
+};
+
+/// The window: the shed board, the page of the check that is done, and what else has a page. Every action is
+/// in its menus.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(TimeSource time = machineTime(), Choosers choosers = systemChoosers());
+    ~MainWindow() override;
+
+    void openClub(const std::filesystem::path& file);
+    void setTheme(const QString& name);
+    /// Builds everything anew in that language and goes on where it was. Kept for the next time.
+    void setLanguage(const QString& code);
+    /// Whether a check starts the camera; off where there must be none.
+    void setCameraWanted(bool wanted) { m_cameraWanted = wanted; }
+
+    ShedBoard& board() { return *m_board; }
+    CheckPage& checkPage() { return *m_check; }
+    GearOffice& gearOffice() { return *m_office; }
+    Sounds& sounds() { return m_sounds; }
+    bool isBoardShown() const;
+
+public slots:
+    void startCheck(const QString& boat, core::Phase phase);
+
+signals:
+    void boardShown();
+
+protected:
+    /// Enter presses the button that has the keyboard, as Space does.
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void build();
+    void buildPages();
+    void addPage(const WindowPage& page);
+    void openPage(const WindowPage& page);
+    void leavePage();
+    void connectPages();
+    void connectCheck();
+    void showOffice();
+    void buildMenus();
+    void buildClubMenu();
+    void buildViewMenu();
+    void chooseClub();
+    void createClub(const QString& name);
+    void takeOpened(const core::Outcome& opened, const QString& file);
+    void leaveClub(const core::Error& error);
+    void importFolder();
+    void showBoard(const QString& saying = {});
+    void startNext();
+    void openBoatOfTag(const QString& code);
+    void openBoatSeen(const QString& text);
+    void startOnBoard(core::Phase phase);
+    void readPictures(bool folder);
+    void adaptMenus(); ///< to the page that is shown
+
+    TimeSource m_time;
+    Choosers m_choosers;
+    ClubThread m_club;
+    Sounds m_sounds;
+    bool m_isClubOpen = false;
+    bool m_cameraWanted = true;
+    bool m_isBoardFresh = false; ///< what the board shows is newer than what was done last
+    ImportRun* m_import;
+    SheetDelivery* m_sheets;
+    QProgressBar* m_progress;
+    // Made anew with each language.
+    std::vector<WindowPage> m_menuPages;
+    QStackedWidget* m_pages = nullptr;
+    WelcomePage* m_welcome = nullptr;
+    ShedBoard* m_board = nullptr;
+    CheckPage* m_check = nullptr;
+    GearOffice* m_office = nullptr;
+    CheckMenu* m_checkMenu = nullptr;
+    CameraMenu* m_cameraMenu = nullptr;
+    PageMenu* m_pageMenu = nullptr;
+    ViewMenu* m_view = nullptr;
+};
+
+} // namespace app

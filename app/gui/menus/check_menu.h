@@ -1,0 +1,34 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QMenu>
+
+#include "core/club/club_types.h"
+
+class QActionGroup;
+
+namespace app {
+
+class CheckPage;
+
+/// What is done in a check, and how one is begun from the board.
+class CheckMenu : public QMenu {
+    Q_OBJECT
+
+public:
+    explicit CheckMenu(CheckPage& page, QWidget* parent = nullptr);
+
+    void setInCheck(bool inCheck); ///< most of it can be done in a check alone
+
+signals:
+    void startWanted(core::Phase phase); ///< of the boat that the board or the check stands on
+
+private:
+    template <class Does>
+    void addOfCheck(const QString& text, const QKeySequence& keys, Does does);
+
+    CheckPage& m_page;
+    QActionGroup* m_ofCheck;
+};
+
+} // namespace app

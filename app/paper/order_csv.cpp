@@ -1,0 +1,58 @@
+#include "app/paper/order_sheet.h"
+
+#include "core/exchange/csv_cell.h"
+#include "core/exchange/csv_text.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace app {
+namespace {
+
+std::string numberOf(double value) {
+    return QString::number(value, 'g', 15).toStdString();
+}
+
+template <class Value, class Text>
+std::string orEmpty(const std::optional<Value>& value, Text text) {
+    return value ? text(*value) : std::string();
+}
+
+std::string isoDay(core::CalendarDay day) {
+    return day.iso();
+}
+
+std::vector<std::string> cellsOf(const core::ReplacementRow& row) {
+    return {core::guarded(row.kitType),
+            core::guarded(row.size),
+            orEmpty(row.quantity, [](int count) { return std::to_string(count); }),
+            std::to_string(row.pack),
+            orEmpty(row.price, numberOf),
+            orEmpty(row.cost, numberOf),
+            orEmpty(row.orderBy, isoDay),
+            row.late ? "yes" : "no",
+            orEmpty(row.firstShort, isoDay),
+            std::to_string(row.orderBy ? row.orderBy->year() : 0),
+            std::to_string(row.wanted),
+            std::to_string(row.stock)};
+}
+
+void addRow(std::string& csv, const std::vector<std::string>& cells) {
+    for (std::size_t i = 0; i < cells.size(); ++i)
+        csv += (i == 0 ? "" : ",") + core::csvCell(cells[i]);
+    csv += "\r\n";
+}
+
+} // namespace
+
+std::string orderCsv(const core::ReplacementPlan& plan) {
+    std::string csv;
+    addRow(csv, {"kit_type", "size", "quantity", "pack", "price", "cost", "order_by", "late", "first_short",
+                 "budget_year", "wanted", "stock"});
+    for (const core::ReplacementRow& row : plan.rows)
+        if (row.runsShort()) addRow(csv, cellsOf(row));
+    return csv;
+}
+
+} // namespace app

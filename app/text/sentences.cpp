@@ -1,0 +1,289 @@
+#include "app/text/sentences.h"
+
+#include "app/text/error_words.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+#include "scanner/files/file_fault.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+namespace app {
+namespace {
+
+using core::FindingKind;
+
+struct SentencesText {
+    Q_DECLARE_TR_FUNCTIONS(Sentences)
+};
+
+/// Places that the manifest gives to a kit type; a single place needs no number in a sentence.
+int placesFor(const core::CheckAnswer& answer, const std::string& kitType) {
+    const auto line =
+        std::find_if(answer.lines.begin(), answer.lines.end(),
+                     [&](const core::LineAnswer& each) { return each.line.kitType == kitType; });
+    return line == answer.lines.end() ? 1 : line->wanted;
+}
+
+QString shortKit(const core::CheckAnswer& answer, const std::string& kitType, int quantity) {
+    if (quantity > 1) return SentencesText::tr("%1 × %2").arg(quantity).arg(text(kitType));
+    if (placesFor(answer, kitType) > 1) return SentencesText::tr("1 %1").arg(text(kitType));
+    return text(kitType);
+}
+
+bool isShortKit(FindingKind kind) {
+    return kind == FindingKind::Missing || kind == FindingKind::NoFit || kind == FindingKind::NotReturned;
+}
+
+/// Things of one type are said once, with their number.
+void addShort(std::vector<std::pair<std::string, int>>& kit, const core::Finding& finding) {
+    const auto same =
+        std::find_if(kit.begin(), kit.end(), [&](const auto& each) { return each.first == finding.kitType; });
+    if (same == kit.end())
+        kit.emplace_back(finding.kitType, finding.quantity);
+    else
+        same->second += finding.quantity;
+}
+
+/// The stops as a crew says them: the kit by name, and how many points and log entries.
+struct Stops {
+    QStringList kit;
+    QStringList others;
+};
+
+Stops whatIsShort(const core::CheckAnswer& answer) {
+    std::vector<std::pair<std::string, int>> kit;
+    int open = 0, outOfRange = 0, entries = 0;
+    for (const core::Finding& finding : answer.findings) {
+        if (finding.severity != core::Severity::Stop) continue;
+        if (isShortKit(finding.kind)) addShort(kit, finding);
+        open += finding.kind == FindingKind::PointOpen;
+        outOfRange += finding.kind == FindingKind::PointOutOfRange;
+        entries += finding.kind == FindingKind::LogOpen;
+    }
+    Stops stops;
+    for (const auto& [kitType, quantity] : kit)
+        stops.kit << shortKit(answer, kitType, quantity);
+    if (open)
+        stops.others << counted(open, QT_TRANSLATE_N_NOOP("Words", "%n point open"),
+                                QT_TRANSLATE_N_NOOP("Words", "%n points open"));
+    if (outOfRange)
+        stops.others << counted(outOfRange, QT_TRANSLATE_N_NOOP("Words", "%n point out of range"),
+                                QT_TRANSLATE_N_NOOP("Words", "%n points out of range"));
+    if (entries)
+        stops.others << counted(entries, QT_TRANSLATE_N_NOOP("Words", "%n log entry open"),
+                                QT_TRANSLATE_N_NOOP("Words", "%n log entries open"));
+    return stops;
+}
+
+QString kitOutcome(const Stops& stops) {
+    const QStringList words = stops.kit + stops.others;
+    return words.isEmpty() ? SentencesText::tr("Kit incomplete")
+                           : SentencesText::tr("Kit incomplete: %1").arg(words.join(SentencesText::tr(", ")));
+}
+
+/// After a trip the question is what came back, and what is left to do.
+QString returnOutcome(const core::CheckAnswer& answer) {
+    const Stops stops = whatIsShort(answer);
+    const QString others = stops.others.join(SentencesText::tr(", "));
+    if (stops.kit.isEmpty())
+        return others.isEmpty() ? SentencesText::tr("Return check not done")
+                                : SentencesText::tr("Everything is back; still to do: %1").arg(others);
+    const QString notBack = SentencesText::tr("Not back: %1").arg(stops.kit.join(SentencesText::tr(", ")));
+    return others.isEmpty() ? notBack : SentencesText::tr("%1; %2").arg(notBack, others);
+}
+
+QString sinceAndBy(const core::BoatCondition& boat, core::CalendarDay today) {
+    QString words;
+    if (boat.since) words += QLatin1Char(' ') + inWords(*boat.since, today);
+    if (!boat.by.empty()) words += SentencesText::tr(" by %1").arg(text(boat.by));
+    return words;
+}
+
+QString itemInWords(const core::NotReadyReason& reason) {
+    if (reason.code.empty()) return text(reason.kitType);
+    return SentencesText::tr("%1 %2").arg(text(reason.kitType), codeInWords(reason.code));
+}
+
+QString stateInWords(const core::DueRow& row, const QString& day) {
+    switch (row.due.state) {
+    case core::DueState::Passed:
+        return SentencesText::tr("passed on %1").arg(day);
+    case core::DueState::WithinTolerance:
+        return SentencesText::tr("passed on %1, within tolerance").arg(day);
+    case core::DueState::DueSoon:
+        return SentencesText::tr("soon: %1").arg(day);
+    default:
+        return SentencesText::tr("later: %1").arg(day);
+    }
+}
+
+QString faultInWords(scanner::FileFault fault) {
+    switch (fault) {
+    case scanner::FileFault::NotFound:
+        return SentencesText::tr("there is no such picture, video or folder");
+    case scanner::FileFault::NotReadable:
+        return SentencesText::tr("the file may not be opened");
+    case scanner::FileFault::Empty:
+        return SentencesText::tr("it holds no picture and no video");
+    case scanner::FileFault::NotAPicture:
+        return SentencesText::tr("it is neither a picture nor a video that can be read here");
+    case scanner::FileFault::Damaged:
+        return SentencesText::tr("the picture or video is damaged");
+    case scanner::FileFault::TooBig:
+        break;
+    }
+    return SentencesText::tr("the picture is too big");
+}
+
+QString mendOf(scanner::FileFault fault) {
+    switch (fault) {
+    case scanner::FileFault::NotFound:
+        return SentencesText::tr("look at the path");
+    case scanner::FileFault::NotReadable:
+        return SentencesText::tr("look at who may read it");
+    case scanner::FileFault::Empty:
+        return SentencesText::tr("put the pictures there first");
+    case scanner::FileFault::TooBig:
+        return SentencesText::tr("save it smaller");
+    default:
+        return SentencesText::tr("take the picture again, as JPEG or PNG");
+    }
+}
+
+} // namespace
+
+QString outcomeOf(const core::CheckAnswer& answer) {
+    const bool isReturn = answer.phase == core::Phase::Return;
+    const int remarks = static_cast<int>(answer.findings.size());
+    switch (answer.outcome) {
+    case core::CheckOutcome::Incomplete:
+        return isReturn ? returnOutcome(answer) : kitOutcome(whatIsShort(answer));
+    case core::CheckOutcome::Complete:
+        return isReturn ? SentencesText::tr("Everything is back") : SentencesText::tr("Kit complete");
+    case core::CheckOutcome::CompleteWithRemarks:
+        break;
+    }
+    if (isReturn)
+        return counted(remarks, QT_TRANSLATE_N_NOOP("Words", "Everything is back, with %n remark"),
+                       QT_TRANSLATE_N_NOOP("Words", "Everything is back, with %n remarks"));
+    return counted(remarks, QT_TRANSLATE_N_NOOP("Words", "Kit complete, with %n remark"),
+                   QT_TRANSLATE_N_NOOP("Words", "Kit complete, with %n remarks"));
+}
+
+QString conditionOf(const core::BoatCondition& boat, core::CalendarDay today) {
+    switch (boat.kind) {
+    case core::BoatCondition::Kind::RescueReady:
+        return SentencesText::tr("rescue ready, checked%1").arg(sinceAndBy(boat, today));
+    case core::BoatCondition::Kind::Out:
+        return SentencesText::tr("out, launch signed%1").arg(sinceAndBy(boat, today));
+    case core::BoatCondition::Kind::NotReady:
+        break;
+    }
+    return boat.since ? SentencesText::tr("not ready; last check signed%1").arg(sinceAndBy(boat, today))
+                      : SentencesText::tr("not ready");
+}
+
+QString reasonOf(const core::NotReadyReason& reason) {
+    using Kind = core::NotReadyReason::Kind;
+    switch (reason.kind) {
+    case Kind::NeverChecked:
+        return SentencesText::tr("No check of this boat has been signed yet: do a launch check.");
+    case Kind::CheckOpen:
+        return SentencesText::tr("A check was begun and not signed: go on with it.");
+    case Kind::Finding:
+    case Kind::LogOpen:
+    case Kind::BecameDue:
+        if (reason.finding) return reasonOf(*reason.finding);
+        break;
+    case Kind::BecameMissing:
+        return SentencesText::tr(
+                   "The %1 has been marked missing since the last check: find it, or bring another.")
+            .arg(itemInWords(reason));
+    case Kind::BecameUnserviceable:
+        return SentencesText::tr("The %1 has been withdrawn since the last check: bring another.")
+            .arg(itemInWords(reason));
+    case Kind::SeenElsewhere:
+        return SentencesText::tr("The %1 has been seen at %2 since the last check: bring it back.")
+            .arg(itemInWords(reason), text(reason.elsewhere));
+    }
+    if (reason.kind == Kind::BecameDue)
+        return SentencesText::tr("The %1 has fallen due since the last check: see the due list.")
+            .arg(itemInWords(reason));
+    if (reason.kind == Kind::LogOpen)
+        return SentencesText::tr("A log entry is open: read it, and close it when it is mended.");
+    return SentencesText::tr("The last check was signed with something short: do another.");
+}
+
+QString linkInWords(const core::ChainLink& link, core::CalendarDay today) {
+    const QString place = text(link.where);
+    QString words;
+    switch (link.what) {
+    case core::ChainLink::What::Launched:
+        words = SentencesText::tr("launched on %1").arg(place);
+        break;
+    case core::ChainLink::What::Seen:
+        words = SentencesText::tr("last seen: %1").arg(place);
+        break;
+    case core::ChainLink::What::Returned:
+        words = SentencesText::tr("returned on %1").arg(place);
+        break;
+    case core::ChainLink::What::NotReturned:
+        words = SentencesText::tr("not seen when %1 came back").arg(place);
+        break;
+    case core::ChainLink::What::MarkedMissing:
+        words = link.where.empty() ? SentencesText::tr("marked missing")
+                                   : SentencesText::tr("marked missing, home %1").arg(place);
+        break;
+    }
+    if (!link.by.empty()) words += SentencesText::tr(" by %1").arg(listed(link.by));
+    if (link.at) return words + SentencesText::tr(", %1").arg(inWords(*link.at, today));
+    return link.day ? words + SentencesText::tr(", %1").arg(inWords(*link.day)) : words;
+}
+
+QString dueInWords(const core::DueRow& row) {
+    if (row.due.state == core::DueState::Undated) return SentencesText::tr("undated");
+    if (!row.due.due) return SentencesText::tr("due now");
+    return stateInWords(row, inWords(*row.due.due));
+}
+
+QString nameInWords(core::Phase phase) {
+    if (phase == core::Phase::Stocktake) return SentencesText::tr("stocktake");
+    return phase == core::Phase::Launch ? SentencesText::tr("launch check")
+                                        : SentencesText::tr("return check");
+}
+
+QString nameInWords(core::ItemState state) {
+    switch (state) {
+    case core::ItemState::Serviceable:
+        return SentencesText::tr("serviceable");
+    case core::ItemState::Unserviceable:
+        return SentencesText::tr("unserviceable");
+    case core::ItemState::Missing:
+        return SentencesText::tr("missing");
+    case core::ItemState::WrittenOff:
+        break;
+    }
+    return SentencesText::tr("written off");
+}
+
+QString damagedByTag() {
+    return SentencesText::tr("damaged: shown with the tag for damaged kit");
+}
+
+QString errorLine(const core::Error& error) {
+    QString line = coreInWords(error.what);
+    if (!error.where.empty()) line += QStringLiteral(" (%1)").arg(coreInWords(error.where));
+    if (!error.mend.empty()) line += QStringLiteral("; ") + coreInWords(error.mend);
+    return line.replace(QLatin1Char('\n'), QLatin1Char(' '));
+}
+
+core::Error fileErrorOf(const std::string& path, const scanner::FileError& error) {
+    return {core::ErrorKind::BadInput, faultInWords(error.fault).toStdString(), path,
+            mendOf(error.fault).toStdString()};
+}
+
+} // namespace app

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "core/answers/missing_list.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
+#include "core/club/club_types.h"
+#include "core/upkeep/due_date.h"
+
+#include <QString>
+
+#include <string>
+
+namespace scanner {
+struct FileError;
+}
+
+namespace app {
+
+// What core and scanner found out, as sentences for a person. Every sentence of the two programs about the
+// club's kit is written here. Works without an application object; translated by QCoreApplication::translate.
+
+/// One sentence: what is the matter with which thing, by which rule, counted from which day, with the rule's
+/// source, and what to do. Ends with a full stop.
+QString reasonOf(const core::Finding& finding);
+
+/// How a due day comes about: `last recorded 1 March 2025; source: the maker's manual`.
+QString explanationOf(const core::RuleDue& due);
+
+/// "Kit incomplete: knife, 1 paddle, 1 life jacket", "Kit complete, with 2 remarks", "Kit complete"; of a
+/// return "Not back: knife, 1 paddle", "Everything is back".
+QString outcomeOf(const core::CheckAnswer& answer);
+
+/// What was passed: "rearm, 1 March 2026", "float test of its cylinder, without a day".
+QString passedInWords(const core::RuleDue& due);
+
+QString conditionOf(const core::BoatCondition& boat,
+                    core::CalendarDay today); ///< "rescue ready, checked 06:40 today by A"
+QString reasonOf(const core::NotReadyReason& reason);
+QString linkInWords(const core::ChainLink& link, core::CalendarDay today);
+QString dueInWords(const core::DueRow& row); ///< "passed on 1 March 2026", "due on 1 May 2026", "undated" …
+
+QString nameInWords(core::Phase phase); ///< "launch check", "return check"
+QString nameInWords(core::ItemState state);
+/// The log text of what the "damaged" control tag withdrew.
+QString damagedByTag();
+
+/// One line for the error channel: what (where); what to do. No full stop. What core says in English is said
+/// in the language of the window.
+QString errorLine(const core::Error& error);
+core::Error fileErrorOf(const std::string& path, const scanner::FileError& error);
+
+} // namespace app

@@ -1,0 +1,53 @@
+#include "core/record/fact.h"
+
+#include <array>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+#include <sodium.h>
+
+namespace core {
+
+std::string Fact::stamp() const {
+    return fmt::format("{} {} {:012}", atUtc, device, seq);
+}
+
+std::string sha256Hex(const std::string& bytes) {
+    std::array<unsigned char, crypto_hash_sha256_BYTES> digest{};
+    crypto_hash_sha256(digest.data(), reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
+    std::array<char, crypto_hash_sha256_BYTES * 2 + 1> hex{};
+    sodium_bin2hex(hex.data(), hex.size(), digest.data(), digest.size());
+    return hex.data();
+}
+
+std::string canonical(const nlohmann::json& value) {
+    return value.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+}
+
+std::string hashOf(const Fact& fact) {
+    const nlohmann::json array = {fact.prevHash,
+                                  fact.device,
+                                  fact.seq,
+                                  fact.atUtc,
+                                  fact.by,
+                                  fact.kind,
+                                  nlohmann::json::parse(fact.body, nullptr, false)};
+    return sha256Hex(canonical(array));
+}
+
+std::string newUuid7(Instant now) {
+    // RFC 9562: 48 bits of milliseconds, version 7, variant 10, the rest random.
+    std::array<unsigned char, 16> bytes{};
+    randombytes_buf(bytes.data(), bytes.size());
+    auto millis = static_cast<std::uint64_t>(now.millis());
+    for (int i = 5; i >= 0; --i, millis >>= 8)
+        bytes[static_cast<std::size_t>(i)] = static_cast<unsigned char>(millis & 0xff);
+    bytes[6] = static_cast<unsigned char>(0x70 | (bytes[6] & 0x0f));
+    bytes[8] = static_cast<unsigned char>(0x80 | (bytes[8] & 0x3f));
+    std::array<char, 33> hex{};
+    sodium_bin2hex(hex.data(), hex.size(), bytes.data(), bytes.size());
+    const std::string_view h(hex.data());
+    return fmt::format("{}-{}-{}-{}-{}", h.substr(0, 8), h.substr(8, 4), h.substr(12, 4), h.substr(16, 4),
+                       h.substr(20));
+}
+
+} // namespace core

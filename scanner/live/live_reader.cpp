@@ -1,0 +1,123 @@
+#include "scanner/live/live_reader.h"
+
+#include "scanner/reader/frame_reader.h"
+#include "scanner/reader/patch_memory.h"
+
+#include <algorithm>
+#include <array>
+
+namespace scanner {
+namespace {
+
+using reader::FrameReader;
+using reader::ReadingStep;
+
+/// What gives most comes twice a round: the camera moves, and another frame shows another view. After the
+/// last comes the first again.
+constexpr std::array order{
+    ReadingStep::Triples,       ReadingStep::Pairs,         ReadingStep::Bars,
+    ReadingStep::Patches,       ReadingStep::Plain,         ReadingStep::WidePatches,
+    ReadingStep::CloseUp,       ReadingStep::WidestPatches, ReadingStep::NegativePatches,
+    ReadingStep::Triples,       ReadingStep::Pairs,         ReadingStep::Bars,
+    ReadingStep::Patches,       ReadingStep::Plain,         ReadingStep::WidePatches,
+    ReadingStep::CloseUp,       ReadingStep::WidestPatches, ReadingStep::AllBars,
+    ReadingStep::PlainThorough, ReadingStep::ForeignBars};
+
+constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
+constexpr int forgottenAfter = 3;  // frames in which it was not found
+
+void move(std::array<Point, 4>& corners, Point by) {
+    for (Point& p : corners)
+        p = {p.x + by.x, p.y + by.y};
+}
+
+std::array<Point, 4> scaled(std::array<Point, 4> corners, double factor) {
+    for (Point& p : corners)
+        p = {p.x * factor, p.y * factor};
+    return corners;
+}
+
+/// A code that was read in an earlier frame.
+struct Known {
+    SeenCode code;
+    reader::PatchMemory look;
+    int age = 0;    ///< frames since it was read
+    int missed = 0; ///< frames since it was found
+};
+
+} // namespace
+
+struct LiveReader::State {
+    TagTest isTag;
+    std::chrono::milliseconds budget;
+    Clock clock;
+    std::vector<Known> known;
+    std::size_t next = 0; ///< step, in the order
+
+    std::vector<SeenCode> follow(FrameReader& frame);
+    void readOn(FrameReader& frame);
+    void remember(const FrameReader& frame, const std::vector<SeenCode>& fresh);
+};
+
+LiveReader::LiveReader(TagTest isTag, std::chrono::milliseconds budget, Clock clock)
+    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0})) {}
+
+LiveReader::~LiveReader() = default;
+LiveReader::LiveReader(LiveReader&&) noexcept = default;
+LiveReader& LiveReader::operator=(LiveReader&&) noexcept = default;
+
+/// Finds the known codes in the frame and masks them; those that are due are left for reading.
+std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
+    std::vector<SeenCode> still;
+    for (Known& k : known) {
+        ++k.age;
+        ++k.missed;
+        const auto shift = k.look.seek(frame.picture(), scaled(k.code.corners, 1 / frame.reduction()));
+        if (!shift) continue;
+        move(k.code.corners, {shift->x * frame.reduction(), shift->y * frame.reduction()});
+        k.missed = 0;
+        if (k.age >= readAgainAfter || k.code.howRead == HowRead::Guessed) continue;
+        frame.mask(k.code.corners);
+        still.push_back(k.code);
+    }
+    std::erase_if(known,
+                  [](const Known& k) { return k.missed >= forgottenAfter || k.age > 2 * readAgainAfter; });
+    return still;
+}
+
+/// A step that was cut off gets the next frame from its beginning; one that had a frame to itself has had its
+/// turn.
+void LiveReader::State::readOn(FrameReader& frame) {
+    for (std::size_t count = 0; count < order.size() && !frame.isLate(); ++count) {
+        frame.run(order[next]);
+        if (frame.wasCutOff() && count > 0) return;
+        next = (next + 1) % order.size();
+    }
+}
+
+void LiveReader::State::remember(const FrameReader& frame, const std::vector<SeenCode>& fresh) {
+    for (const SeenCode& code : fresh) {
+        std::erase_if(known, [&](const Known& k) { return k.code.text == code.text; });
+        known.push_back(
+            {code, reader::PatchMemory(frame.picture(), scaled(code.corners, 1 / frame.reduction())), 0, 0});
+    }
+}
+
+std::vector<SeenCode> LiveReader::read(GreyView view) {
+    if (view.isEmpty()) return {};
+    // A tenth is kept: the pieces of work between two looks at the clock take up to some milliseconds.
+    const auto steps = std::chrono::duration_cast<reader::TimeBudget::Duration>(m_state->budget) * 9 / 10;
+    const auto budget = m_state->clock == Clock::Wall ? reader::TimeBudget::ofWall(steps)
+                                                      : reader::TimeBudget::ofThread(steps);
+    FrameReader frame(copyOf(view), m_state->isTag);
+    frame.setBudget(budget);
+    frame.bendAtOnce();
+    std::vector<SeenCode> codes = m_state->follow(frame);
+    m_state->readOn(frame);
+    const std::vector<SeenCode> fresh = frame.codes();
+    m_state->remember(frame, fresh);
+    codes.insert(codes.end(), fresh.begin(), fresh.end());
+    return codes;
+}
+
+} // namespace scanner

@@ -1,0 +1,41 @@
+#pragma once
+
+#include "scanner/reader/image/grid_pattern.h"
+#include "scanner/reader/image/grid_sampling.h"
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace scanner::reader {
+
+/// A square Data Matrix ECC 200 symbol of one region (ISO/IEC 16022, table 7).
+struct MatrixSize {
+    int modules; ///< a side, with the finder
+    int data;    ///< codewords
+    int checks;  ///< Reed–Solomon codewords
+};
+
+/// Sizes 10 to 26.
+std::span<const MatrixSize> matrixSizes();
+
+/// The solid left and lower edges, the alternating upper and right edges, and the quiet zone.
+const GridPattern& matrixPattern(int modules);
+
+/// A symbol's codewords after mending, drawn again as a whole symbol (negative: dark).
+struct MatrixReading {
+    GridSamples modules;
+    int erased = 0;
+    int errors = 0;
+    int checks = 0;
+
+    /// Fewer than two check codewords were left to prove the reading, or many codewords were given up.
+    bool needsGuesswork() const { return erased + 2 * errors > checks - 2 || erased > checks / 2; }
+};
+
+/// Mends what the soft modules (negative: dark) tell, giving up 0 to `mostErased` least certain codewords.
+std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSize& size, int fewestErased,
+                                        int mostErased);
+
+} // namespace scanner::reader

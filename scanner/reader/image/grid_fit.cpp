@@ -1,0 +1,133 @@
+#include "scanner/reader/image/grid_fit.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scanner::reader {
+namespace {
+
+/// Takes -1 to 1 to the modules of a pattern.
+Homography scaling(const GridPattern& pattern) {
+    const double half = std::max(pattern.columns, pattern.rows) / 2.0;
+    return {{half, 0, pattern.columns / 2.0, 0, half, pattern.rows / 2.0, 0, 0, 1}};
+}
+
+Homography inverseScaling(const GridPattern& pattern) {
+    const double half = std::max(pattern.columns, pattern.rows) / 2.0;
+    return {{1 / half, 0, -pattern.columns / 2.0 / half, 0, 1 / half, -pattern.rows / 2.0 / half, 0, 0, 1}};
+}
+
+} // namespace
+
+GridFitter::GridFitter(const StraightPatch& patch, const GridPattern& pattern, const Homography& start)
+    : m_patch(patch)
+    , m_pattern(pattern)
+    , m_inner(scaling(pattern))
+    , m_now(start * m_inner)
+    , m_best(m_now) {}
+
+Homography GridFitter::toPatch() const {
+    return m_best * inverseScaling(m_pattern);
+}
+
+/// Correlation at the mapping; remembers values and slopes for the step.
+double GridFitter::look(const Homography& toPatch, const std::vector<PatternPoint>& points) {
+    m_seen.resize(points.size());
+    float m[9];
+    for (int i = 0; i < 9; ++i)
+        m[i] = static_cast<float>(toPatch.m[i]);
+    float s = 0, ss = 0, t = 0, tt = 0, st = 0;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const float u = points[i].u, v = points[i].v, target = points[i].target;
+        const float w = 1.0f / (m[6] * u + m[7] * v + m[8]);
+        const float x = (m[0] * u + m[1] * v + m[2]) * w, y = (m[3] * u + m[4] * v + m[5]) * w;
+        const Slope slope = slopeAt(m_patch, x, y);
+        const float turn = slope.dx * x + slope.dy * y;
+        m_seen[i] = {slope.value, (slope.dx * m[0] + slope.dy * m[3] - turn * m[6]) * w,
+                     (slope.dx * m[1] + slope.dy * m[4] - turn * m[7]) * w};
+        s += slope.value;
+        ss += slope.value * slope.value;
+        t += target;
+        tt += target * target;
+        st += slope.value * target;
+    }
+    const float n = static_cast<float>(points.size());
+    const float vs = ss - s * s / n, vt = tt - t * t / n, c = st - s * t / n;
+    if (!(vs > 1e-4f && vt > 1e-4f)) return 0;
+    m_gain = std::clamp(c / vs, 0.3f, 4.0f);
+    m_bias = (t - m_gain * s) / n;
+    return c / std::sqrt(vs * vt);
+}
+
+/// One step with 6 (affine) or 8 parameters from what was last seen.
+void GridFitter::step(int parameters, const std::vector<PatternPoint>& points) {
+    float normal[8][8]{}, right[8]{};
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const PatternPoint& p = points[i];
+        const Seen& seen = m_seen[i];
+        const float residual = p.target - (m_gain * seen.value + m_bias);
+        const float weight = 1.0f / (1.0f + residual * residual);
+        const float gu = m_gain * seen.byU, gv = m_gain * seen.byV, along = gu * p.u + gv * p.v;
+        const float j[8] = {gu * p.u, gu * p.v, gu, gv * p.u, gv * p.v, gv, -along * p.u, -along * p.v};
+        for (int a = 0; a < 8; ++a) {
+            const float weighted = weight * j[a];
+            right[a] += weighted * residual;
+            for (int b = 0; b < 8; ++b)
+                normal[a][b] += weighted * j[b];
+        }
+    }
+    double a[64], b[8]{};
+    for (int r = 0; r < parameters; ++r) {
+        for (int c = 0; c < parameters; ++c)
+            a[r * parameters + c] = normal[r][c];
+        a[r * parameters + r] += 1e-3 * normal[r][r] + 1e-6;
+        b[r] = right[r];
+    }
+    if (!solve(a, b, parameters)) return;
+    const double half = m_inner.m[0];
+    const double move = std::max({std::abs(b[2]), std::abs(b[5]), std::abs(b[0]), std::abs(b[4])}) * half;
+    const double brake = move > 1 ? 1 / move : 1; // at most a module at once
+    for (double& value : b)
+        value *= brake;
+    m_now = m_now * Homography{{1 + b[0], b[1], b[2], b[3], 1 + b[4], b[5], b[6], b[7], 1}};
+}
+
+bool GridFitter::approach(double least, int affineSteps, int fullSteps) {
+    const auto& points = m_pattern.middles;
+    m_bestCorrelation = look(m_now, points);
+    if (m_bestCorrelation < least) return false;
+    for (int i = 0; i < affineSteps + fullSteps; ++i) {
+        step(i < affineSteps ? 6 : 8, points);
+        const double correlation = look(m_now, points);
+        if (correlation > m_bestCorrelation) {
+            m_bestCorrelation = correlation;
+            m_best = m_now;
+        }
+    }
+    return true;
+}
+
+void GridFitter::refine() {
+    const auto& points = m_pattern.quarters;
+    m_now = m_best;
+    m_bestCorrelation = look(m_now, points);
+    for (int i = 0; i < 6; ++i) {
+        step(8, points);
+        const double correlation = look(m_now, points), gain = correlation - m_bestCorrelation;
+        if (gain > 0) {
+            m_bestCorrelation = correlation;
+            m_best = m_now;
+        }
+        if (gain < 1e-3 && i > 0) break;
+    }
+}
+
+GridFit fitGrid(const PictureLevels& picture, const GridPattern& pattern, const Homography& guess,
+                bool negative, double least) {
+    const StraightPatch patch(picture, guess, pattern.columns, pattern.rows, negative);
+    GridFitter fitter(patch, pattern, StraightPatch::fromModules());
+    if (fitter.approach(least, 3, 2) && fitter.correlation() > 0.3) fitter.refine();
+    return {patch.toPicture() * fitter.toPatch(), fitter.correlation()};
+}
+
+} // namespace scanner::reader

@@ -1,0 +1,105 @@
+#include "scanner/reader/image/local_contrast.h"
+
+#include "scanner/reader/image/vectorised.h"
+
+#include <algorithm>
+
+namespace scanner::reader {
+namespace {
+
+SCANNER_VECTORISED void addRows(const std::uint8_t* a, const std::uint8_t* b, const std::uint8_t* c,
+                                std::uint16_t* sum, int n) {
+    for (int x = 0; x < n; ++x)
+        sum[x] = static_cast<std::uint16_t>(a[x] + 2 * b[x] + c[x]);
+}
+
+SCANNER_VECTORISED void smoothRow(const std::uint16_t* sum, std::uint8_t* out, int n) {
+    for (int x = 0; x < n; ++x)
+        out[x] = static_cast<std::uint8_t>((sum[x] + 2 * sum[x + 1] + sum[x + 2] + 8) >> 4);
+}
+
+SCANNER_VECTORISED void slideColumns(std::uint16_t* sum, const std::uint8_t* in, const std::uint8_t* out,
+                                     int n) {
+    for (int x = 0; x < n; ++x)
+        sum[x] = static_cast<std::uint16_t>(sum[x] + in[x] - out[x]);
+}
+
+SCANNER_VECTORISED void subtractMean(const std::uint8_t* row, const std::uint32_t* prefix, int window,
+                                     float scale, std::int8_t* out, int n) {
+    for (int x = 0; x < n; ++x) {
+        const auto total = static_cast<std::int32_t>(prefix[x + window] - prefix[x]);
+        const int mean = static_cast<int>(static_cast<float>(total) * scale + 0.5f);
+        out[x] = static_cast<std::int8_t>(std::clamp(static_cast<int>(row[x]) - mean, -127, 127));
+    }
+}
+
+SCANNER_VECTORISED void halveRow(const std::uint8_t* a, const std::uint8_t* b, std::uint8_t* out, int n) {
+    for (int x = 0; x < n; ++x)
+        out[x] = static_cast<std::uint8_t>((a[2 * x] + a[2 * x + 1] + b[2 * x] + b[2 * x + 1] + 2) >> 2);
+}
+
+} // namespace
+
+GreyPicture smoothed(const GreyPicture& picture) {
+    const int w = picture.width, h = picture.height;
+    GreyPicture result(w, h);
+    if (w == 0 || h == 0) return result;
+    std::vector<std::uint16_t> sum(static_cast<std::size_t>(w) + 2);
+    for (int y = 0; y < h; ++y) {
+        addRows(picture.row(std::max(0, y - 1)), picture.row(y), picture.row(std::min(h - 1, y + 1)),
+                sum.data() + 1, w);
+        sum[0] = sum[1];
+        sum[w + 1] = sum[w];
+        smoothRow(sum.data(), result.row(y), w);
+    }
+    return result;
+}
+
+GreyPicture halved(const GreyPicture& picture) {
+    const int w = picture.width / 2, h = picture.height / 2;
+    if (w < 16 || h < 16) return {};
+    GreyPicture result(w, h);
+    for (int y = 0; y < h; ++y)
+        halveRow(picture.row(2 * y), picture.row(2 * y + 1), result.row(y), w);
+    return result;
+}
+
+ContrastMap contrastOf(const GreyPicture& picture, int radius) {
+    const int w = picture.width, h = picture.height, window = 2 * radius + 1;
+    ContrastMap map{w, h, std::vector<std::int8_t>(picture.pixels.size())};
+    if (w == 0 || h == 0) return map;
+    const auto clampedRow = [&](int y) { return picture.row(std::clamp(y, 0, h - 1)); };
+    std::vector<std::uint16_t> columns(w, 0);
+    for (int y = -radius - 1; y < radius; ++y)
+        for (int x = 0; x < w; ++x)
+            columns[x] = static_cast<std::uint16_t>(columns[x] + clampedRow(y)[x]);
+    std::vector<std::uint32_t> prefix(static_cast<std::size_t>(w) + window);
+    const float scale = 1.0f / static_cast<float>(window * window);
+    for (int y = 0; y < h; ++y) {
+        slideColumns(columns.data(), clampedRow(y + radius), clampedRow(y - radius - 1), w);
+        prefix[0] = 0;
+        std::uint32_t total = 0;
+        for (int i = 0; i < radius; ++i)
+            prefix[i + 1] = total += columns[0];
+        for (int x = 0; x < w; ++x)
+            prefix[x + radius + 1] = total += columns[x];
+        for (int i = 0; i < radius; ++i)
+            prefix[w + radius + 1 + i] = total += columns[w - 1];
+        subtractMean(picture.row(y), prefix.data(), window, scale,
+                     map.values.data() + static_cast<std::ptrdiff_t>(y) * w, w);
+    }
+    return map;
+}
+
+ContrastMap transposed(const ContrastMap& map) {
+    constexpr int block = 32;
+    ContrastMap result{map.height, map.width, std::vector<std::int8_t>(map.values.size())};
+    for (int top = 0; top < map.height; top += block)
+        for (int left = 0; left < map.width; left += block)
+            for (int y = top; y < std::min(top + block, map.height); ++y)
+                for (int x = left; x < std::min(left + block, map.width); ++x)
+                    result.values[static_cast<std::size_t>(x) * map.height + y] = map.row(y)[x];
+    return result;
+}
+
+} // namespace scanner::reader

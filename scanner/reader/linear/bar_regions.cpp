@@ -1,0 +1,209 @@
+#include "scanner/reader/linear/bar_regions.h"
+
+#include "scanner/reader/image/vectorised.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scanner::reader {
+namespace {
+
+constexpr int cell = 8;
+constexpr std::size_t mostRegions = 40;
+
+/// Sums over a cell: gradient products, and the grey level for comparing dark corners with bright ones.
+struct Tensor {
+    float xx = 0, xy = 0, yy = 0;
+
+    float energy() const { return xx + yy; }
+    float coherence() const {
+        const float difference = xx - yy;
+        return energy() > 0 ? std::sqrt(difference * difference + 4 * xy * xy) / energy() : 0;
+    }
+    /// Direction of the gradient, -pi/2 to pi/2.
+    double angle() const { return 0.5 * std::atan2(2 * xy, xx - yy); }
+};
+
+struct CellGrid {
+    int columns = 0, rows = 0;
+    std::vector<Tensor> cells;
+};
+
+/// Gradient products of one row added to a sum per column.
+SCANNER_VECTORISED void addGradients(const std::uint8_t* above, const std::uint8_t* row,
+                                     const std::uint8_t* below, int n, std::int32_t* xx, std::int32_t* xy,
+                                     std::int32_t* yy) {
+    for (int x = 1; x < n - 1; ++x) {
+        const std::int32_t dx = row[x + 1] - row[x - 1], dy = below[x] - above[x];
+        xx[x] += dx * dx;
+        xy[x] += dx * dy;
+        yy[x] += dy * dy;
+    }
+}
+
+CellGrid tensorsOf(const GreyPicture& picture) {
+    CellGrid grid{picture.width / cell, picture.height / cell, {}};
+    grid.cells.resize(static_cast<std::size_t>(grid.columns) * grid.rows);
+    std::vector<std::int32_t> sums(static_cast<std::size_t>(picture.width) * 3);
+    std::int32_t* xx = sums.data();
+    std::int32_t* xy = xx + picture.width;
+    std::int32_t* yy = xy + picture.width;
+    for (int row = 0; row < grid.rows; ++row) {
+        std::fill(sums.begin(), sums.end(), 0);
+        for (int y = std::max(1, row * cell); y < std::min(picture.height - 1, row * cell + cell); ++y)
+            addGradients(picture.row(y - 1), picture.row(y), picture.row(y + 1), picture.width, xx, xy, yy);
+        for (int column = 0; column < grid.columns; ++column) {
+            Tensor& t = grid.cells[row * grid.columns + column];
+            for (int x = column * cell; x < column * cell + cell; ++x) {
+                t.xx += static_cast<float>(xx[x]);
+                t.xy += static_cast<float>(xy[x]);
+                t.yy += static_cast<float>(yy[x]);
+            }
+        }
+    }
+    return grid;
+}
+
+/// Each cell with its eight neighbours.
+CellGrid spread(const CellGrid& grid) {
+    CellGrid result = grid;
+    for (int r = 0; r < grid.rows; ++r)
+        for (int c = 0; c < grid.columns; ++c) {
+            Tensor sum;
+            for (int y = std::max(0, r - 1); y <= std::min(grid.rows - 1, r + 1); ++y)
+                for (int x = std::max(0, c - 1); x <= std::min(grid.columns - 1, c + 1); ++x) {
+                    const Tensor& t = grid.cells[y * grid.columns + x];
+                    sum.xx += t.xx;
+                    sum.xy += t.xy;
+                    sum.yy += t.yy;
+                }
+            result.cells[r * grid.columns + c] = sum;
+        }
+    return result;
+}
+
+double turnBetween(double a, double b) {
+    const double d = std::abs(std::remainder(a - b, 3.14159265358979));
+    return d;
+}
+
+class RegionGrower {
+public:
+    explicit RegionGrower(const CellGrid& grid)
+        : m_grid(grid)
+        , m_state(grid.cells.size(), 0) {
+        constexpr float leastEnergy = 9 * cell * cell * 25; // 25: a gradient of 5 grey levels over 2 pixels
+        m_angle.resize(grid.cells.size());
+        for (std::size_t i = 0; i < grid.cells.size(); ++i) {
+            const Tensor& t = grid.cells[i];
+            if (t.energy() < leastEnergy || t.coherence() < 0.55f) continue;
+            m_state[i] = 1;
+            m_angle[i] = t.angle();
+        }
+    }
+
+    std::vector<std::vector<int>> regions() {
+        constexpr std::size_t fewestCells = 8;
+        std::vector<std::vector<int>> found;
+        for (std::size_t i = 0; i < m_state.size(); ++i) {
+            if (m_state[i] != 1) continue;
+            auto cells = grow(static_cast<int>(i));
+            if (cells.size() >= fewestCells) found.push_back(std::move(cells));
+        }
+        return found;
+    }
+
+private:
+    std::vector<int> grow(int seed) {
+        std::vector<int> cells{seed};
+        m_state[seed] = 2;
+        for (std::size_t k = 0; k < cells.size(); ++k) {
+            const int r = cells[k] / m_grid.columns, c = cells[k] % m_grid.columns;
+            for (int y = std::max(0, r - 1); y <= std::min(m_grid.rows - 1, r + 1); ++y)
+                for (int x = std::max(0, c - 1); x <= std::min(m_grid.columns - 1, c + 1); ++x) {
+                    const int next = y * m_grid.columns + x;
+                    if (m_state[next] != 1 || turnBetween(m_angle[next], m_angle[cells[k]]) > 0.2) continue;
+                    m_state[next] = 2;
+                    cells.push_back(next);
+                }
+        }
+        return cells;
+    }
+
+    const CellGrid& m_grid;
+    std::vector<std::uint8_t> m_state;
+    std::vector<double> m_angle;
+};
+
+/// The row direction: where the cells lie, if they lie stretched out and not far off the gradient; else the
+/// gradient.
+Point rowDirection(const std::vector<Point>& centres, Point middle, Point gradient) {
+    double xx = 0, xy = 0, yy = 0;
+    for (const Point& p : centres) {
+        xx += (p.x - middle.x) * (p.x - middle.x);
+        xy += (p.x - middle.x) * (p.y - middle.y);
+        yy += (p.y - middle.y) * (p.y - middle.y);
+    }
+    const double angle = 0.5 * std::atan2(2 * xy, xx - yy);
+    const double root = std::hypot(xx - yy, 2 * xy),
+                 stretch = (xx + yy + root) / std::max(1e-9, xx + yy - root);
+    Point axis{std::cos(angle), std::sin(angle)};
+    const double cosine = axis.x * gradient.x + axis.y * gradient.y;
+    if (cosine < 0) axis = {-axis.x, -axis.y};
+    return stretch > 2.5 && std::abs(cosine) > 0.8 ? axis : gradient;
+}
+
+BarRegion regionOf(const CellGrid& raw, const std::vector<int>& cells) {
+    Tensor sum;
+    Point middle;
+    std::vector<Point> centres;
+    for (int i : cells) {
+        sum.xx += raw.cells[i].xx;
+        sum.xy += raw.cells[i].xy;
+        sum.yy += raw.cells[i].yy;
+        centres.push_back({(i % raw.columns + 0.5) * cell, (i / raw.columns + 0.5) * cell});
+        middle.x += centres.back().x / static_cast<double>(cells.size());
+        middle.y += centres.back().y / static_cast<double>(cells.size());
+    }
+    const Point gradient{std::cos(sum.angle()), std::sin(sum.angle())};
+    BarRegion region;
+    region.upright = {-gradient.y, gradient.x};
+    region.along = rowDirection(centres, middle, gradient);
+    const double area = region.along.x * region.upright.y - region.along.y * region.upright.x;
+    std::vector<double> a, b;
+    for (const Point& p : centres) {
+        const double dx = p.x - middle.x, dy = p.y - middle.y;
+        a.push_back((dx * region.upright.y - dy * region.upright.x) / area);
+        b.push_back((region.along.x * dy - region.along.y * dx) / area);
+    }
+    std::sort(a.begin(), a.end());
+    std::sort(b.begin(), b.end());
+    const std::size_t trim = cells.size() / 20;
+    const double left = a.front(), right = a.back(), low = b[trim], high = b[b.size() - 1 - trim];
+    region.length = right - left + cell;
+    region.height = high - low + cell;
+    const double ma = (left + right) / 2, mb = (low + high) / 2;
+    region.centre = {middle.x + ma * region.along.x + mb * region.upright.x,
+                     middle.y + ma * region.along.y + mb * region.upright.y};
+    return region;
+}
+
+} // namespace
+
+std::vector<BarRegion> findBarRegions(const GreyPicture& picture) {
+    const CellGrid raw = tensorsOf(picture);
+    if (raw.cells.empty()) return {};
+    const CellGrid grid = spread(raw);
+    std::vector<BarRegion> regions;
+    for (const auto& cells : RegionGrower(grid).regions()) {
+        const BarRegion region = regionOf(raw, cells);
+        if (region.length >= 48 && region.height >= 12) regions.push_back(region);
+    }
+    std::stable_sort(regions.begin(), regions.end(), [](const BarRegion& a, const BarRegion& b) {
+        return a.length * a.height > b.length * b.height;
+    });
+    if (regions.size() > mostRegions) regions.resize(mostRegions);
+    return regions;
+}
+
+} // namespace scanner::reader

@@ -1,0 +1,124 @@
+#include "scanner/reader/linear/linear_step.h"
+
+#include "scanner/reader/general_decoder.h"
+#include "scanner/reader/gs1_text.h"
+#include "scanner/reader/linear/bar_decoder.h"
+#include "scanner/reader/linear/bar_profile.h"
+#include "scanner/reader/linear/code128.h"
+
+#include <algorithm>
+#include <array>
+
+namespace scanner::reader {
+namespace {
+
+struct Band {
+    double offset, height; ///< in parts of the region's height
+};
+
+constexpr std::array<Band, 7> bands{
+    {{0, 0.3}, {-0.25, 0.2}, {0.25, 0.2}, {0, 0.1}, {-0.13, 0.15}, {0.13, 0.15}, {0, 0.7}}};
+
+SeenCode seenCodeOf(const Code128Text& text, const BarReading& reading, const BarProfile& profile,
+                    const BarRegion& region, double offset, bool reversed) {
+    double first = reading.first, last = reading.last;
+    if (reversed) {
+        const double count = static_cast<double>(profile.values.size());
+        first = count - reading.first;
+        last = count - reading.last;
+    }
+    const auto at = [&](double index, double up) {
+        const double s = index * profile.step, v = up * region.height / 2 - offset;
+        return Point{profile.start.x + s * region.along.x + v * region.upright.x,
+                     profile.start.y + s * region.along.y + v * region.upright.y};
+    };
+    SeenCode code;
+    code.text = text.text;
+    code.gs1 = text.gs1;
+    code.symbology = Symbology::Code128;
+    code.howRead = reading.guessed ? HowRead::Guessed : HowRead::Fitted;
+    const double up = reversed ? 1 : -1; // the upright vector points down when the row runs to the right
+    code.corners = {at(first, up), at(last, up), at(last, -up), at(first, -up)};
+    return code;
+}
+
+/// A picture of the profile as the general decoder likes it: each value dark or light by the middle of its
+/// surroundings' extremes, in a few equal rows.
+GreyPicture stripOf(const std::vector<float>& profile) {
+    constexpr int rows = 8;
+    const int count = static_cast<int>(profile.size()), reach = std::max(6, count / 24);
+    GreyPicture strip(count, rows, 255);
+    for (int x = 0; x < count; ++x) {
+        const auto [low, high] = std::minmax_element(profile.begin() + std::max(0, x - reach),
+                                                     profile.begin() + std::min(count, x + reach + 1));
+        const bool dark = profile[x] < (*low + *high) / 2 && *high - *low > 12;
+        for (int y = 0; dark && y < rows; ++y)
+            strip.row(y)[x] = 0;
+    }
+    return strip;
+}
+
+std::array<Point, 4> cornersOf(const BarRegion& region) {
+    const auto at = [&](double a, double b) {
+        return Point{region.centre.x + a * region.length / 2 * region.along.x +
+                         b * region.height / 2 * region.upright.x,
+                     region.centre.y + a * region.length / 2 * region.along.y +
+                         b * region.height / 2 * region.upright.y};
+    };
+    return {at(-1, -1), at(1, -1), at(1, 1), at(-1, 1)};
+}
+
+} // namespace
+
+std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
+                                    const TextTest& isTag, const TimeBudget& budget) {
+    std::vector<std::string> unproved;
+    const std::size_t count = effort == BarEffort::TwoBands ? 2 : bands.size();
+    for (std::size_t b = 0; b < count; ++b) {
+        const double offset = bands[b].offset * region.height;
+        const double beyond = std::min(40.0, 12 + 0.05 * region.length);
+        BarProfile profile =
+            profileOf(picture, region, offset, std::max(1.0, bands[b].height * region.height), beyond);
+        for (bool reversed : {false, true}) {
+            if (budget.isSpent()) return std::nullopt;
+            if (reversed) std::reverse(profile.values.begin(), profile.values.end());
+            for (const BarReading& reading : BarDecoder(profile.values).read(effort == BarEffort::AllBands)) {
+                const auto text =
+                    code128TextOf(std::span(reading.characters).first(reading.characters.size() - 1));
+                if (!text) continue;
+                const bool proved =
+                    (isTag && isTag(text->text)) || (text->gs1 && provesItselfAsGs1(text->text, isTag));
+                const bool again =
+                    !reading.guessed && std::count(unproved.begin(), unproved.end(), text->text) > 0;
+                if (proved || again) return seenCodeOf(*text, reading, profile, region, offset, reversed);
+                if (!reading.guessed) unproved.push_back(text->text);
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<SeenCode> readForeignLinear(const GreyPicture& picture, const BarRegion& region,
+                                          const TextTest& isTag, const TimeBudget& budget) {
+    std::vector<SeenCode> found;
+    for (const Band& band : {bands[0], bands[1], bands[2]}) {
+        if (budget.isSpent()) return std::nullopt;
+        const double offset = band.offset * region.height;
+        const double beyond = std::min(40.0, 12 + 0.05 * region.length);
+        const BarProfile profile =
+            profileOf(picture, region, offset, std::max(1.0, band.height * region.height), beyond);
+        auto code = decodeLinearStrip(stripOf(profile.values).view());
+        if (!code) continue;
+        if (code->symbology == Symbology::Code128 && isTag && isTag(code->text))
+            continue; // ours is the stricter
+        for (const SeenCode& other : found) {
+            if (other.text != code->text || other.symbology != code->symbology) continue;
+            code->corners = cornersOf(region);
+            return code;
+        }
+        found.push_back(std::move(*code));
+    }
+    return std::nullopt;
+}
+
+} // namespace scanner::reader

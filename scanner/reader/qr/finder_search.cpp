@@ -1,0 +1,273 @@
+#include "scanner/reader/qr/finder_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace scanner::reader {
+namespace {
+
+constexpr int hysteresis = 3; // grey levels; less is noise
+constexpr int rayCount = 24;
+constexpr int raysNeeded = 11;
+constexpr std::size_t mostFinders = 150;
+constexpr double smallestModule = 0.8, largestModule = 7;
+
+/// A place where a line shows the ratio.
+struct Hit {
+    float x, y, module;
+    bool negative;
+};
+
+/// Where a line crosses its surroundings' mean, between pixels; every second crossing leads into the dark.
+struct Crossings {
+    std::vector<float> at;
+    bool firstIntoDark = false;
+};
+
+void findCrossings(const std::int8_t* line, int n, Crossings& out) {
+    out.at.clear();
+    bool light = line[0] >= 0;
+    out.firstIntoDark = light;
+    for (int x = 1; x < n; ++x) {
+        if (light ? line[x] > -hysteresis : line[x] < hysteresis) continue;
+        int before = x - 1;
+        while (before > 0 && (light ? line[before] < 0 : line[before] >= 0))
+            --before;
+        const float from = line[before], to = line[before + 1];
+        const float part = from == to ? 0.5f : std::clamp(from / (from - to), 0.0f, 1.0f);
+        out.at.push_back(static_cast<float>(before) + 0.5f + part);
+        light = !light;
+    }
+}
+
+/// Module width if six successive crossings show 1:1:3:1:1, else 0. Like edges are compared, which uneven
+/// light and spreading ink do not shift against each other.
+float ratioModule(const float* e) {
+    const float module = (e[4] - e[0] + e[5] - e[1]) / 12.0f;
+    if (module < smallestModule || module > largestModule) return 0;
+    const float slack = 0.5f * module + 0.25f;
+    const auto near = [&](float length, float modules) {
+        return std::abs(length - modules * module) < slack;
+    };
+    const bool like =
+        near(e[2] - e[0], 2) && near(e[3] - e[1], 4) && near(e[4] - e[2], 4) && near(e[5] - e[3], 2);
+    const bool core = std::abs(e[3] - e[2] - 3 * module) < 1.1f * module;
+    const float thinnest = std::min({e[1] - e[0], e[2] - e[1], e[4] - e[3], e[5] - e[4]});
+    return like && core && thinnest > 0.25f * module ? module : 0;
+}
+
+void findHits(const ContrastMap& map, bool columns, std::vector<Hit>& hits) {
+    Crossings crossings;
+    for (int y = 0; y < map.height; ++y) {
+        findCrossings(map.row(y), map.width, crossings);
+        const auto& at = crossings.at;
+        for (std::size_t i = 0; i + 5 < at.size(); ++i) {
+            const float module = ratioModule(at.data() + i);
+            if (module <= 0) continue;
+            const bool intoDark = crossings.firstIntoDark == (i % 2 == 0);
+            const float along = (at[i] + at[i + 1] + at[i + 2] + at[i + 3] + at[i + 4] + at[i + 5]) / 6;
+            const float across = static_cast<float>(y) + 0.5f;
+            hits.push_back({columns ? across : along, columns ? along : across, module, !intoDark});
+        }
+    }
+}
+
+struct Cluster {
+    float x, y, module;
+    bool negative;
+    int hits;
+};
+
+/// Joins hits of both directions that tell of the same centre; a grid of cells keeps it linear.
+class Clustering {
+public:
+    Clustering(int width, int height)
+        : m_columns(width / cell + 1)
+        , m_cells(m_columns * (height / cell + 1)) {}
+
+    void add(const Hit& hit) {
+        const int cx = static_cast<int>(hit.x) / cell, cy = static_cast<int>(hit.y) / cell;
+        Cluster* best = nearest(hit, cx, cy);
+        if (best == nullptr) {
+            m_cells[cy * m_columns + cx].push_back(static_cast<int>(m_clusters.size()));
+            m_clusters.push_back({hit.x, hit.y, hit.module, hit.negative, 1});
+            return;
+        }
+        const float part = 1.0f / static_cast<float>(++best->hits);
+        best->x += (hit.x - best->x) * part;
+        best->y += (hit.y - best->y) * part;
+        best->module += (hit.module - best->module) * part;
+    }
+
+    const std::vector<Cluster>& clusters() const { return m_clusters; }
+
+private:
+    static constexpr int cell = 16;
+
+    Cluster* nearest(const Hit& hit, int cx, int cy) {
+        const int rows = static_cast<int>(m_cells.size()) / m_columns;
+        for (int y = std::max(0, cy - 1); y <= std::min(rows - 1, cy + 1); ++y)
+            for (int x = std::max(0, cx - 1); x <= std::min(m_columns - 1, cx + 1); ++x)
+                for (int id : m_cells[y * m_columns + x]) {
+                    Cluster& c = m_clusters[id];
+                    const float reach = 1.6f * std::min(c.module, hit.module);
+                    if (c.negative == hit.negative && std::abs(c.x - hit.x) < reach &&
+                        std::abs(c.y - hit.y) < reach &&
+                        std::max(c.module, hit.module) < 1.7f * std::min(c.module, hit.module))
+                        return &c;
+                }
+        return nullptr;
+    }
+
+    int m_columns;
+    std::vector<std::vector<int>> m_cells;
+    std::vector<Cluster> m_clusters;
+};
+
+float contrastAt(const ContrastMap& map, float x, float y) {
+    const float px = x - 0.5f, py = y - 0.5f;
+    const int ix = static_cast<int>(px), iy = static_cast<int>(py);
+    const float fx = px - static_cast<float>(ix), fy = py - static_cast<float>(iy);
+    const std::int8_t* top = map.row(iy) + ix;
+    const std::int8_t* low = top + map.width;
+    const float upper = static_cast<float>(top[0]) + fx * static_cast<float>(top[1] - top[0]);
+    const float lower = static_cast<float>(low[0]) + fx * static_cast<float>(low[1] - low[0]);
+    return upper + fy * (lower - upper);
+}
+
+/// How much lighter the light ring is than the core, as the map tells.
+double contrastOfRings(const ContrastMap& map, const Finder& finder) {
+    double core = 0, ring = 0;
+    for (int i = 0; i < 8; ++i) {
+        const double dx = std::cos(i * std::numbers::pi / 4), dy = std::sin(i * std::numbers::pi / 4);
+        const double px = finder.shape[0] * dx + finder.shape[1] * dy,
+                     py = finder.shape[2] * dx + finder.shape[3] * dy;
+        const auto at = [&](double r) {
+            return contrastAt(map,
+                              std::clamp(static_cast<float>(finder.centre.x + r * px), 0.5f,
+                                         static_cast<float>(map.width) - 1.6f),
+                              std::clamp(static_cast<float>(finder.centre.y + r * py), 0.5f,
+                                         static_cast<float>(map.height) - 1.6f));
+        };
+        core += at(0.8);
+        ring += at(2.2);
+    }
+    return (finder.negative ? core - ring : ring - core) / 8;
+}
+
+/// Length of a module along a ray from the centre, from its first three edges, or 0.
+float moduleAlongRay(const ContrastMap& map, Point centre, float dx, float dy, float module, float sign) {
+    constexpr float step = 0.5f;
+    const float reach = 7.5f * module;
+    float edges[3];
+    int found = 0;
+    float last = -1; // inside the core it is "dark"
+    for (float r = step; r < reach && found < 3; r += step) {
+        const float x = static_cast<float>(centre.x) + r * dx, y = static_cast<float>(centre.y) + r * dy;
+        if (x < 1 || y < 1 || x > static_cast<float>(map.width) - 1.5f ||
+            y > static_cast<float>(map.height) - 1.5f)
+            break;
+        const float value = sign * contrastAt(map, x, y);
+        const bool wantsLight = found != 1;
+        if (wantsLight ? value > 0 : value < 0) {
+            const float part = std::clamp(last / (last - value), 0.0f, 1.0f);
+            edges[found++] = r - step + part * step;
+        }
+        last = value;
+    }
+    if (found < 3) return 0;
+    const float inner = (edges[0] + edges[1]) / 4, outer = (edges[1] + edges[2]) / 6;
+    const float mean = (inner + outer) / 2;
+    const bool even =
+        std::abs(inner - outer) < 0.22f * mean && edges[0] < 2.3f * mean && edges[0] > 0.8f * mean;
+    return even && edges[2] - edges[1] > 0.3f * mean ? mean : 0;
+}
+
+/// Area moments of a polygon about its centroid.
+struct Moments {
+    double area = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0;
+};
+
+Moments momentsOf(const std::array<Point, rayCount>& corner, int n) {
+    Moments m;
+    for (int i = 0; i < n; ++i) {
+        const Point a = corner[i], b = corner[(i + 1) % n];
+        const double cross = a.x * b.y - b.x * a.y;
+        m.area += cross / 2;
+        m.x += cross * (a.x + b.x) / 6;
+        m.y += cross * (a.y + b.y) / 6;
+        m.xx += cross * (a.x * a.x + a.x * b.x + b.x * b.x) / 12;
+        m.yy += cross * (a.y * a.y + a.y * b.y + b.y * b.y) / 12;
+        m.xy += cross * (2 * a.x * a.y + a.x * b.y + b.x * a.y + 2 * b.x * b.y) / 24;
+    }
+    if (m.area <= 0) return {};
+    m.x /= m.area;
+    m.y /= m.area;
+    m.xx = m.xx / m.area - m.x * m.x;
+    m.yy = m.yy / m.area - m.y * m.y;
+    m.xy = m.xy / m.area - m.x * m.y;
+    return m;
+}
+
+/// Looks along the rays from the finder's centre and sets its shape; false when too few show the three edges.
+bool measureShape(const ContrastMap& map, Finder& finder) {
+    std::array<Point, rayCount> contour;
+    int n = 0;
+    const float sign = finder.negative ? -1.0f : 1.0f;
+    for (int i = 0; i < rayCount; ++i) {
+        const double angle = 2 * std::numbers::pi * i / rayCount;
+        const auto dx = static_cast<float>(std::cos(angle)), dy = static_cast<float>(std::sin(angle));
+        const float r = moduleAlongRay(map, finder.centre, dx, dy, static_cast<float>(finder.module), sign);
+        if (r > 0) contour[n++] = {r * dx, r * dy};
+    }
+    finder.rays = n;
+    if (n < raysNeeded) return false;
+    const Moments m = momentsOf(contour, n);
+    const double determinant = m.xx * m.yy - m.xy * m.xy;
+    if (m.area <= 0 || determinant <= 0) return false;
+    // The second moment of a square of half side 1 is 1/3; the symmetric root of 3·moments maps it to what is
+    // seen.
+    const double root = std::sqrt(determinant), scale = 1 / std::sqrt(m.xx + m.yy + 2 * root);
+    const double unit = std::numbers::sqrt3 * scale;
+    finder.shape = {(m.xx + root) * unit, m.xy * unit, m.xy * unit, (m.yy + root) * unit};
+    finder.module = std::sqrt(std::sqrt(9 * determinant));
+    finder.centre.x += m.x;
+    finder.centre.y += m.y;
+    const double trace = m.xx + m.yy, spread = std::sqrt(std::max(0.0, trace * trace / 4 - determinant));
+    return trace / 2 + spread < 20 * (trace / 2 - spread); // under a tilt of about 75°
+}
+
+} // namespace
+
+std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget) {
+    if (map.width < 16 || map.height < 16) return {};
+    std::vector<Hit> hits;
+    findHits(map, false, hits);
+    findHits(transposed(map), true, hits);
+    Clustering clustering(map.width, map.height);
+    for (const Hit& hit : hits)
+        clustering.add(hit);
+    std::vector<Finder> finders;
+    for (const Cluster& c : clustering.clusters()) {
+        if (c.hits < 3) continue;
+        if (budget.isSpent()) break;
+        Finder finder{{c.x, c.y}, {}, c.module, c.negative, 0};
+        if (!measureShape(map, finder)) continue;
+        const Finder first = finder;
+        if (!measureShape(map, finder)) finder = first; // the second look is from a better centre
+        const bool known = std::any_of(finders.begin(), finders.end(), [&](const Finder& other) {
+            return std::hypot(other.centre.x - finder.centre.x, other.centre.y - finder.centre.y) <
+                   2 * finder.module;
+        });
+        finder.contrast = contrastOfRings(map, finder);
+        if (!known && finder.contrast > 8) finders.push_back(finder);
+    }
+    std::stable_sort(finders.begin(), finders.end(), [](const Finder& a, const Finder& b) {
+        return a.contrast * a.rays > b.contrast * b.rays;
+    });
+    if (finders.size() > mostFinders) finders.resize(mostFinders);
+    return finders;
+}
+
+} // namespace scanner::reader

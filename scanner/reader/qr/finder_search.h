@@ -1,0 +1,29 @@
+#pragma once
+
+#include "scanner/reader/image/local_contrast.h"
+#include "scanner/reader/image/time_budget.h"
+#include "scanner/seen_code.h"
+
+#include <array>
+#include <vector>
+
+namespace scanner::reader {
+
+/// A QR finder pattern: three nested squares of 7, 5 and 3 modules.
+struct Finder {
+    Point centre;
+    /// Takes module offsets to pixel offsets {xx, xy, xy, yy}; right but for a turn, which one square cannot
+    /// tell.
+    std::array<double, 4> shape{};
+    double module = 0;     ///< pixels, geometric mean of both directions
+    bool negative = false; ///< light on dark
+    int rays = 0;          ///< of 24: how many found all three edges
+    double contrast = 0;   ///< grey levels between the core and the light ring
+};
+
+/// Finder patterns with modules of about 1 to 5 pixels (at the map's scale): 1:1:3:1:1 along rows and
+/// columns, then rays. The strongest 150 at most, most certain first: a field of gravel shows thousands of
+/// weak ones. When the time is spent, those that were found until then.
+std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget = {});
+
+} // namespace scanner::reader

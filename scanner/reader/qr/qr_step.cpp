@@ -1,0 +1,75 @@
+#include "scanner/reader/qr/qr_step.h"
+
+#include "scanner/reader/general_decoder.h"
+#include "scanner/reader/image/bent_fit.h"
+#include "scanner/reader/image/grid_sampling.h"
+
+#include <cmath>
+
+namespace scanner::reader {
+namespace {
+
+double modulePixelsOf(const Homography& h, double middle) {
+    const auto d = derivativeAt(h, {middle, middle});
+    return std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
+}
+
+/// What is the same in every symbol of this size is drawn as it should be, which saves the general decoder's
+/// doubts.
+void repaint(GridSamples& soft, const GridPattern& pattern) {
+    for (int row = 0; row < pattern.rows; ++row)
+        for (int column = 0; column < pattern.columns; ++column)
+            if (pattern.at(column, row) != 0)
+                soft.values[row * soft.columns + column] = pattern.at(column, row);
+}
+
+SeenCode seenCodeOf(const TagReading& tag) {
+    SeenCode code;
+    code.text = tag.text;
+    code.symbology = Symbology::Qr;
+    code.howRead = tag.needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
+    return code;
+}
+
+} // namespace
+
+std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
+                                     bool negative, const TextTest& isTag) {
+    const GridPattern& pattern = qrPattern(version);
+    const int size = pattern.columns;
+    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
+    const GridSamples samples =
+        sampleGrid(picture, mapping, modulePixelsOf(fit.toPicture, size / 2.0), size, size, negative);
+    std::optional<SeenCode> code;
+    if (version == 1)
+        if (const auto tag = decodeQrTag(samples, isTag)) code = seenCodeOf(*tag);
+    for (const Threshold& threshold :
+         {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0.7f}, Threshold{11, 0}}) {
+        if (code) break;
+        GridSamples soft = softModules(samples, threshold);
+        repaint(soft, pattern);
+        code = decodeCleanGrid(soft, Symbology::Qr);
+        if (code && isTag && isTag(code->text) && version == 1)
+            return std::nullopt; // the tag decoder had its reasons
+    }
+    if (code) code->corners = cornersOf(fit.toPicture, size, size);
+    return code;
+}
+
+std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
+                                      const TextTest& isTag) {
+    const GridPattern& pattern = qrPattern(1);
+    const double size = pattern.columns;
+    const BentFit fit = fitBentGrid(picture, pattern, flat, negative);
+    if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
+    const auto mapping = [&](double u, double v) { return fit.map(u, v); };
+    const GridSamples samples = sampleGrid(picture, mapping, modulePixelsOf(flat.toPicture, size / 2),
+                                           pattern.columns, pattern.rows, negative);
+    const auto tag = decodeQrTag(samples, isTag);
+    if (!tag) return std::nullopt;
+    SeenCode code = seenCodeOf(*tag);
+    code.corners = {fit.map(0, 0), fit.map(size, 0), fit.map(size, size), fit.map(0, size)};
+    return code;
+}
+
+} // namespace scanner::reader

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "scanner/reader/image/grid_fit.h"
+#include "scanner/reader/image/picture_levels.h"
+#include "scanner/reader/qr/finder_search.h"
+#include "scanner/reader/qr/qr_tag_decoder.h"
+#include "scanner/seen_code.h"
+
+#include <optional>
+
+namespace scanner::reader {
+
+/// Reads the QR symbol that lies as the fit says: the tag decoder first, then the general one on a clean
+/// drawing of it.
+std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
+                                     bool negative, const TextTest& isTag);
+
+/// The same for a tag on a bent label, from a flat fit that found it but could not read it.
+std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
+                                      const TextTest& isTag);
+
+} // namespace scanner::reader

@@ -1,0 +1,202 @@
+#include "scanner/reader/qr/qr_tag_decoder.h"
+
+#include "scanner/reader/reed_solomon.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numeric>
+
+namespace scanner::reader {
+namespace {
+
+constexpr int size = 21, codewords = 26, checks = 17;
+constexpr std::array<Threshold, 8> thresholds{
+    {{7, 0}, {7, 0.7f}, {0, 0}, {0, 0.7f}, {5, 0}, {11, 0}, {5, 0.7f}, {11, 0.7f}}};
+
+struct Place {
+    int column, row;
+};
+
+bool isFunction(int column, int row) {
+    const bool finders = (column < 9 && row < 9) || (column > 12 && row < 9) || (column < 9 && row > 12);
+    return finders || column == 6 || row == 6;
+}
+
+/// Where the 208 bits of the codewords lie: two columns at a time, from the right, upward and downward in
+/// turn.
+std::array<Place, codewords * 8> makeBitPlaces() {
+    std::array<Place, codewords * 8> places{};
+    int next = 0;
+    bool upward = true;
+    for (int right = size - 1; right > 0; right -= 2) {
+        if (right == 6) right = 5; // the timing column is skipped
+        for (int i = 0; i < size; ++i)
+            for (int side = 0; side < 2; ++side) {
+                const int column = right - side, row = upward ? size - 1 - i : i;
+                if (!isFunction(column, row)) places[next++] = {column, row};
+            }
+        upward = !upward;
+    }
+    return places;
+}
+
+bool isMasked(int mask, int column, int row) {
+    switch (mask) {
+    case 0:
+        return (row + column) % 2 == 0;
+    case 1:
+        return row % 2 == 0;
+    case 2:
+        return column % 3 == 0;
+    case 3:
+        return (row + column) % 3 == 0;
+    case 4:
+        return (row / 2 + column / 3) % 2 == 0;
+    case 5:
+        return row * column % 2 + row * column % 3 == 0;
+    case 6:
+        return (row * column % 2 + row * column % 3) % 2 == 0;
+    default:
+        return ((row + column) % 2 + row * column % 3) % 2 == 0;
+    }
+}
+
+/// The 15 format bits of level H with a mask: BCH(15, 5), generator 0x537, then masked by 0x5412.
+int formatBits(int mask) {
+    const int data = 2 << 3 | mask;
+    int remainder = data << 10;
+    for (int bit = 14; bit >= 10; --bit)
+        if (remainder >> bit & 1) remainder ^= 0x537 << (bit - 10);
+    return (data << 10 | remainder) ^ 0x5412;
+}
+
+/// Both places of each format bit, bit 0 first.
+std::array<std::array<Place, 2>, 15> formatPlaces() {
+    std::array<std::array<Place, 2>, 15> places{};
+    for (int i = 0; i < 15; ++i) {
+        const int up = i < 6 ? i : i + 1; // timing row and column are skipped
+        places[i][0] = i < 8 ? Place{8, up} : Place{i == 8 ? 7 : 14 - i, 8};
+        places[i][1] = i < 8 ? Place{size - 1 - i, 8} : Place{8, size - 15 + i};
+    }
+    return places;
+}
+
+/// Masks of level H, most likely first.
+std::array<int, 8> rankMasks(const GridSamples& soft) {
+    static const auto places = formatPlaces();
+    std::array<float, 8> score{};
+    for (int mask = 0; mask < 8; ++mask) {
+        const int bits = formatBits(mask);
+        for (int i = 0; i < 15; ++i)
+            for (const Place& p : places[i]) {
+                const float value = std::clamp(soft.at(p.column, p.row), -0.7f, 0.7f);
+                score[mask] += bits >> i & 1 ? -value : value;
+            }
+    }
+    std::array<int, 8> order{};
+    std::iota(order.begin(), order.end(), 0);
+    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return score[a] > score[b]; });
+    return order;
+}
+
+struct SoftWord {
+    std::array<std::uint8_t, codewords> value{};
+    std::array<float, codewords> certainty{}; ///< of the least certain bits
+};
+
+SoftWord wordOf(const GridSamples& soft, int mask) {
+    static const auto places = makeBitPlaces();
+    SoftWord word;
+    for (int i = 0; i < codewords; ++i) {
+        float least = 9, second = 9;
+        for (int bit = 0; bit < 8; ++bit) {
+            const Place& p = places[i * 8 + bit];
+            const float value =
+                isMasked(mask, p.column, p.row) ? soft.at(p.column, p.row) : -soft.at(p.column, p.row);
+            word.value[i] = static_cast<std::uint8_t>(word.value[i] << 1 | (value > 0));
+            const float size1 = std::abs(value);
+            second = std::min(second, std::max(least, size1));
+            least = std::min(least, size1);
+        }
+        word.certainty[i] = least + 0.3f * second;
+    }
+    // Mode 0010 (alphanumeric), length 10 in nine bits, and the terminator are the same on every tag.
+    word.value[0] = 0x20;
+    word.certainty[0] = 99;
+    word.value[1] = static_cast<std::uint8_t>(0x50 | (word.value[1] & 7));
+    word.value[8] &= 0xF0;
+    return word;
+}
+
+std::optional<std::string> textOf(const std::array<std::uint8_t, codewords>& word) {
+    static constexpr char alphabet[] = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
+    if (word[0] != 0x20 || (word[1] & 0xF8) != 0x50 || (word[8] & 0x0F) != 0) return std::nullopt;
+    std::string text;
+    for (int pair = 0; pair < 5; ++pair) {
+        int value = 0;
+        for (int bit = 13 + pair * 11; bit < 24 + pair * 11; ++bit)
+            value = value << 1 | (word[bit / 8] >> (7 - bit % 8) & 1);
+        if (value >= 45 * 45) return std::nullopt;
+        text += alphabet[value / 45];
+        text += alphabet[value % 45];
+    }
+    return text;
+}
+
+/// Two labels cut and joined give a clean picture that a code for damage mends to one of the two: dark and
+/// light modules both stand against the text, and all of them clearly. Dirt and glare go one way, blur is
+/// never sure.
+bool looksSpliced(const GridSamples& soft, int mask, const std::array<std::uint8_t, codewords>& word) {
+    constexpr float clear = 0.5f;
+    constexpr int many = 8;
+    static const auto places = makeBitPlaces();
+    int clearDark = 0, clearLight = 0, unsure = 0;
+    for (int i = 0; i < codewords * 8; ++i) {
+        const Place& p = places[i];
+        const float seen = soft.at(p.column, p.row);
+        const bool wanted = (word[i / 8] >> (7 - i % 8) & 1) != isMasked(mask, p.column, p.row);
+        if ((seen < 0) == wanted) continue;
+        if (std::abs(seen) < clear)
+            ++unsure;
+        else if (seen < 0)
+            ++clearDark;
+        else
+            ++clearLight;
+    }
+    const int balanced = std::min(clearDark, clearLight);
+    return balanced >= many && unsure < balanced;
+}
+
+std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const TextTest& isTag) {
+    const SoftWord word = wordOf(soft, mask);
+    std::array<int, codewords> order{};
+    std::iota(order.begin(), order.end(), 0);
+    std::stable_sort(order.begin(), order.end(),
+                     [&](int a, int b) { return word.certainty[a] < word.certainty[b]; });
+    for (int erased = 0; erased <= 12; erased += 2) {
+        auto mended = word.value;
+        const int errors = ReedSolomon::forQr().mend(mended, checks, std::span(order).first(erased));
+        if (errors < 0) continue;
+        const auto text = textOf(mended);
+        if (!text || !isTag(*text)) continue;
+        if (looksSpliced(soft, mask, mended)) return std::nullopt;
+        return TagReading{*text, erased, errors};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TextTest& isTag) {
+    if (samples.columns != size || samples.rows != size || !isTag) return std::nullopt;
+    for (const Threshold& threshold : thresholds) {
+        const GridSamples soft = softModules(samples, threshold);
+        const auto masks = rankMasks(soft);
+        for (int k = 0; k < 2; ++k)
+            if (auto reading = decodeWord(soft, masks[k], isTag)) return reading;
+    }
+    return std::nullopt;
+}
+
+} // namespace scanner::reader

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "scanner/reader/image/grid_sampling.h"
+#include "scanner/reader/text_test.h"
+
+#include <optional>
+#include <string>
+
+namespace scanner::reader {
+
+/// A tag read from a version 1-H symbol (ISO/IEC 18004) that holds ten alphanumeric characters.
+struct TagReading {
+    std::string text;
+    int erased = 0; ///< codewords given up before mending
+    int errors = 0; ///< codewords mended beside those
+
+    /// Of the 17 check codewords fewer than this many were left to prove the reading.
+    bool needsGuesswork() const { return erased + 2 * errors > 15 || erased > 8; }
+};
+
+/// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every
+/// tag shares and `isTag` agree. Tags only: other texts and other levels are left to the general decoder.
+std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TextTest& isTag);
+
+} // namespace scanner::reader

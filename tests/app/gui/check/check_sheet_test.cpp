@@ -1,0 +1,66 @@
+#include "app/gui/sheet/check_sheet.h"
+#include "tests/support/scratch_folder.h"
+
+#include <gtest/gtest.h>
+
+#include <QProcess>
+#include <QRegularExpression>
+
+namespace {
+
+/// What poppler's tools, which share no code with the writer, read in the PDF.
+QString outputOf(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    EXPECT_TRUE(process.waitForFinished(20000)) << program.toStdString();
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+app::CheckSheet sheetWith(int lines) {
+    app::CheckSheet sheet;
+    sheet.club = "Quillmere Lake Rescue";
+    sheet.boat = "Teal";
+    sheet.phase = "launch check";
+    sheet.at = "06:40 today";
+    sheet.atIso = "2026-03-14T06:40:00.000Z";
+    sheet.aboard = {"Ada Marsh", "Bo Lake"};
+    sheet.signedBy = "Ada Marsh";
+    sheet.outcome = "Kit incomplete: knife";
+    sheet.urgent = "Two swimmers drift off";
+    sheet.cautions = {"The person in charge prevails."};
+    sheet.recordHead = "0123456789abcdef";
+    for (int i = 0; i < lines; ++i) {
+        app::CheckRow row;
+        row.title = QString("thing %1").arg(i);
+        row.aside = "one";
+        row.remark = "a remark that takes some room on the line";
+        row.section = i % 3 ? app::CheckRow::Section::Found : app::CheckRow::Section::Points;
+        row.mark = app::Mark::Found;
+        sheet.rows.push_back(row);
+    }
+    return sheet;
+}
+
+} // namespace
+
+class CheckSheetOf : public testing::TestWithParam<int> {};
+
+TEST_P(CheckSheetOf, isOnePageOfA4WithEverythingOnIt) {
+    const support::ScratchFolder folder;
+    const QString file = QString::fromStdString((folder / "sheet.pdf").string());
+    ASSERT_TRUE(app::saveSheet(file, sheetWith(GetParam())));
+    const QString info = outputOf("pdfinfo", {file});
+    EXPECT_TRUE(info.contains(QRegularExpression("Pages:\\s+1\\n"))) << info.toStdString();
+    EXPECT_TRUE(info.contains("(A4)")) << info.toStdString();
+    const QString text = outputOf("pdftotext", {"-layout", file, "-"}).simplified();
+    for (const QString& words : {QString("Teal · launch check"), QString("Kit incomplete: knife"),
+                                 QString("Urgent: Two swimmers drift off"), QString("signature: Ada Marsh"),
+                                 QString("0123456789abcdef"), QString("thing %1").arg(GetParam() - 1)})
+        EXPECT_TRUE(text.contains(words)) << words.toStdString();
+}
+
+INSTANTIATE_TEST_SUITE_P(FewAndMany, CheckSheetOf, testing::Values(3, 25, 90));
+
+TEST(CheckSheet, folderThatIsNotThereIsToldNotIgnored) {
+    EXPECT_FALSE(app::saveSheet("/no/such/folder/sheet.pdf", sheetWith(3)));
+}

@@ -1,0 +1,97 @@
+#include "tests/app/gui/desk_story.h"
+
+#include "tests/app/gui/fake_webcam.h"
+#include "tests/support/tag_picture.h"
+
+#include <QProcess>
+
+namespace {
+
+constexpr std::chrono::seconds untilKilled{60};
+
+/// The program itself in a process of its own, driven by what its camera sees.
+class CrashStory : public support::DeskStory {
+protected:
+    void TearDown() override {
+        m_program.kill();
+        m_program.waitForFinished();
+        support::fakeWebcams().pullOut("shed");
+        support::DeskStory::TearDown();
+    }
+
+    void startProgram() {
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert("XDG_CONFIG_HOME", QString::fromStdString((folder() / "settings").string()));
+        environment.insert("LC_ALL", "C.UTF-8");
+        m_program.setProcessEnvironment(environment);
+        m_program.setProcessChannelMode(QProcess::ForwardedChannels);
+        m_program.start(THOLEPIN, {QString::fromStdString(file().string())});
+        ASSERT_TRUE(m_program.waitForStarted());
+    }
+
+    /// As `kill -9` does: the program is told nothing and can save nothing.
+    void killProgram() {
+        m_program.kill();
+        ASSERT_TRUE(m_program.waitForFinished());
+        ASSERT_EQ(m_program.exitStatus(), QProcess::CrashExit);
+    }
+
+    void show(const std::vector<std::string>& codes) {
+        support::fakeWebcams().show("shed", support::tagPicture(codes));
+    }
+
+    /// The lists of the one check that is open, made of what is on disk.
+    std::vector<app::CheckRow> storedRows() {
+        const core::Club club = stored();
+        const auto open = club.unfinishedChecks();
+        if (open.size() != 1) return {};
+        const auto answer = club.answer(open.front().check, today());
+        return answer ? app::rowsOf(*answer) : std::vector<app::CheckRow>();
+    }
+
+    std::size_t storedNames() {
+        const core::Club club = stored();
+        const auto open = club.unfinishedChecks();
+        return open.empty() ? 0 : club.namesOf(open.front().check).size();
+    }
+
+    bool isStoredFound(const std::string& code) {
+        const auto rows = storedRows();
+        return std::any_of(rows.begin(), rows.end(), [&](const app::CheckRow& row) {
+            return row.code == QString::fromStdString(code) && row.mark != app::Mark::StillToFind;
+        });
+    }
+
+private:
+    QProcess m_program;
+};
+
+} // namespace
+
+TEST_F(CrashStory, killedInTheMidstOfACheckItGoesOnWithTheVerySameLists) {
+    support::fakeWebcams().plugIn("shed", "Shed camera", "YUY2,1280,720,30");
+    show({"BB60Q6WX54"}); // Grebe's own tag, on the board
+    startProgram();
+    ASSERT_TRUE(support::waitFor([&] { return !storedRows().empty(); }, untilKilled))
+        << "no check was opened";
+    show({"PWX3VJVX6Q"});
+    ASSERT_TRUE(support::waitFor([&] { return storedNames() == 1; }, untilKilled));
+    show({"PZ3VKS21SH"});
+    ASSERT_TRUE(support::waitFor([&] { return storedNames() == 2; }, untilKilled));
+    show({"KFC3K7GM79", "K2P9VZ9SMA", "KBP1BMKPPK", "KR6MF3MV34"});
+    for (const char* code : {"KFC3K7GM79", "K2P9VZ9SMA", "KBP1BMKPPK", "KR6MF3MV34"})
+        ASSERT_TRUE(support::waitFor([&] { return isStoredFound(code); }, untilKilled)) << code;
+    killProgram();
+    const auto before = storedRows();
+    support::fakeWebcams().pullOut("shed");
+
+    openWindow();
+    openBoat("Grebe");
+    const app::CheckState& state = *window().checkPage().session()->state();
+    EXPECT_TRUE(state.open.resumed);
+    EXPECT_EQ(state.names, (std::vector<std::string>{"Petra Lund", "Sami Reeve"}));
+    EXPECT_TRUE(app::rowsOf(state.answer) == before);
+    EXPECT_TRUE(stored().verify(false)->problems.empty());
+    typeCode("KMC20GKEK9"); // and it takes the next thing
+    EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
+}

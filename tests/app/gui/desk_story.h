@@ -1,0 +1,148 @@
+#pragma once
+
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QStackedWidget>
+#include <QTest>
+
+#include "app/gui/board/boat_strip.h"
+#include "app/gui/board/shed_board.h"
+#include "app/gui/check/check_list_model.h"
+#include "app/gui/check/check_page.h"
+#include "app/gui/check/check_session.h"
+#include "app/gui/main_window.h"
+#include "core/club/club.h"
+#include "tests/support/scratch_folder.h"
+#include "tests/support/wait_for.h"
+
+#include <gtest/gtest.h>
+
+#include <memory>
+
+namespace support {
+
+/// The window on the demo club, on a day of its own, used as a person does: by keys that go to whatever has
+/// the keyboard. What came of it is read from the club file by a second reader.
+class DeskStory : public testing::Test {
+protected:
+    void SetUp() override {
+        auto club = core::Club::create(file(), "Quillmere Lake Rescue");
+        ASSERT_TRUE(club);
+        const auto plan = club->importRegister(DEMO_CLUB_FOLDER, today(), false);
+        ASSERT_TRUE(plan);
+        ASSERT_TRUE(plan->rejected.empty());
+    }
+
+    void TearDown() override { m_window.reset(); }
+
+    std::filesystem::path file() const { return m_folder / "club.tholepin"; }
+    const ScratchFolder& folder() const { return m_folder; }
+    static core::CalendarDay today() { return *core::CalendarDay::from(2026, 3, 14); }
+    static core::Moment moment() { return {*core::Instant::parse("2026-03-14T06:40:00Z"), today()}; }
+
+    app::MainWindow& window() { return *m_window; }
+
+    void openWindow(bool withCamera = false, app::Choosers choosers = {}) {
+        m_window = std::make_unique<app::MainWindow>([] { return moment(); }, std::move(choosers));
+        m_window->setCameraWanted(withCamera);
+        m_window->show();
+        m_window->activateWindow();
+        m_boardsShown = 0;
+        QObject::connect(m_window.get(), &app::MainWindow::boardShown, m_window.get(),
+                         [this] { ++m_boardsShown; });
+        m_window->openClub(file());
+        waitForBoard(0);
+        ASSERT_TRUE(waitFor([&] { return m_window->isActiveWindow(); }));
+    }
+
+    int boardsShown() const { return m_boardsShown; }
+    void waitForBoard(int shownBefore) {
+        ASSERT_TRUE(waitFor([&] { return m_boardsShown > shownBefore; }));
+    }
+
+    void closeWindow() { m_window.reset(); }
+
+    template <class Widget = QWidget>
+    Widget* child(const char* name) {
+        const auto* pages = m_window->findChild<QStackedWidget*>();
+        auto* onPage = pages->currentWidget()->findChild<Widget*>(name);
+        return onPage ? onPage : m_window->findChild<Widget*>(name);
+    }
+
+    static void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        QWidget* focus = QApplication::focusWidget();
+        ASSERT_NE(focus, nullptr) << "nothing has the keyboard";
+        QTest::keyClick(focus, key, modifiers);
+    }
+
+    static void type(const QString& text) {
+        QWidget* focus = QApplication::focusWidget();
+        ASSERT_NE(focus, nullptr) << "nothing has the keyboard";
+        QTest::keyClicks(focus, text);
+    }
+
+    /// A code and Enter, and until it is on disk and shown.
+    void typeCode(const QString& code) {
+        type(code);
+        press(Qt::Key_Return);
+        settle();
+    }
+
+    /// Until everything asked of the club file is done and shown.
+    void settle() {
+        ASSERT_TRUE(waitFor([&] {
+            app::CheckSession* session = window().checkPage().session();
+            return !session || !session->isBusy();
+        }));
+    }
+
+    /// Opens what the boat needs next, by the keyboard, from the board.
+    void openBoat(const QString& boat) {
+        auto* strip = m_window->findChild<app::BoatStrip*>("boatStrip " + boat);
+        ASSERT_NE(strip, nullptr);
+        ASSERT_TRUE(waitFor([&] {
+            strip->setFocus();
+            return QApplication::focusWidget() == strip;
+        }));
+        press(Qt::Key_Return);
+        ASSERT_TRUE(waitFor([&] {
+            return window().checkPage().session() && window().checkPage().session()->state();
+        })) << "pressed: "
+            << (window().checkPage().session() != nullptr) << ", said: " << said().toStdString()
+            << ", keyboard: "
+            << (QApplication::focusWidget() ? QApplication::focusWidget()->objectName().toStdString()
+                                            : "none");
+        ASSERT_EQ(window().checkPage().boat(), boat);
+    }
+
+    QString outcome() { return child<QLabel>("outcomeLabel")->text(); }
+    QString said() { return child<QLabel>("saidLabel")->text(); }
+
+    /// The line of that item in the list, by its mark; empty when it is not there.
+    std::optional<app::Mark> markOf(const QString& code) {
+        for (const app::CheckRow& row : app::rowsOf(window().checkPage().session()->state()->answer))
+            if (row.code == code) return row.mark;
+        return std::nullopt;
+    }
+
+    core::Club stored() {
+        auto club = core::Club::open(file(), core::Club::Access::ReadOnly);
+        EXPECT_TRUE(club);
+        return std::move(club).value();
+    }
+
+    core::BoatCondition storedCondition(const std::string& boat) {
+        for (core::BoatCondition& condition : stored().boatConditions(today()))
+            if (condition.boat == boat) return condition;
+        ADD_FAILURE() << "no boat " << boat;
+        return {};
+    }
+
+private:
+    ScratchFolder m_folder;
+    int m_boardsShown = 0;
+    std::unique_ptr<app::MainWindow> m_window;
+};
+
+} // namespace support

@@ -1,0 +1,82 @@
+#include "tests/app/gui/gear/gear_story.h"
+
+#include <algorithm>
+
+using support::GearStory;
+
+namespace {
+
+// Drying rack, by demo/club/items.csv.
+constexpr const char* jacket = "KG7RCVBA55";
+constexpr const char* jacketGone = "K5M9AR38J5";
+constexpr const char* bitternsTube = "KPZ36AE62R";
+
+class StocktakeStory : public GearStory {
+protected:
+    void begin(const QString& place) {
+        choose("stocktakePlaceBox", place);
+        pressButton("stocktakeBeginButton");
+        focus("stocktakeList");
+    }
+};
+
+} // namespace
+
+TEST_F(StocktakeStory, whatIsShownIsFoundAndTheRestIsMissingOnceSigned) {
+    openOffice("stocktake");
+    begin("Drying rack");
+    EXPECT_EQ(headingOf("stocktakeList", jacket), "still to find");
+    EXPECT_EQ(headingOf("stocktakeList", jacketGone), "still to find");
+    typeCode("kg7r cvba 55");
+    EXPECT_NE(headingOf("stocktakeList", jacket), "still to find");
+    EXPECT_EQ(textOf("saidLabel").isEmpty(), false);
+    EXPECT_EQ(child<QPushButton>("stocktakeSignButton")->text(), "Sign: 1 missing");
+    pressButton("stocktakeSignButton");
+    EXPECT_EQ(stored().item(jacketGone)->state, core::ItemState::Missing);
+    EXPECT_EQ(stored().item(jacket)->state, core::ItemState::Serviceable);
+    EXPECT_TRUE(stored().unfinishedChecks().empty());
+    EXPECT_EQ(textOf("stocktakeSummaryLabel"), "Drying rack: signed by Joss Iveny. 1 marked missing.");
+}
+
+TEST_F(StocktakeStory, kitOfElsewhereIsToLookAtAndSaysItsHome) {
+    openOffice("stocktake");
+    begin("Drying rack");
+    typeCode(bitternsTube);
+    EXPECT_EQ(headingOf("stocktakeList", bitternsTube), "look at this");
+    EXPECT_TRUE(rowOf("stocktakeList", bitternsTube)->remark.startsWith("Its home is Bittern"))
+        << rowOf("stocktakeList", bitternsTube)->remark.toStdString();
+    pressButton("stocktakeUndoButton");
+    EXPECT_EQ(headingOf("stocktakeList", bitternsTube), "");
+}
+
+TEST_F(StocktakeStory, choosingAPlaceBeginsNothingUntilItIsPressed) {
+    openOffice("stocktake");
+    choose("stocktakePlaceBox", "Repair bench");
+    EXPECT_TRUE(stored().unfinishedChecks().empty());
+    focus("stocktakeList");
+    typeCode(jacket);
+    EXPECT_TRUE(textOf("saidLabel").startsWith("Choose the place first"));
+    EXPECT_TRUE(stored().unfinishedChecks().empty());
+    pressButton("stocktakeBeginButton");
+    ASSERT_EQ(stored().unfinishedChecks().size(), 1u);
+    EXPECT_EQ(stored().unfinishedChecks()[0].boat, "Repair bench");
+}
+
+TEST_F(StocktakeStory, isGoneOnWithAfterAnotherPage) {
+    openOffice("stocktake");
+    begin("Drying rack");
+    typeCode(jacket);
+    office().showPage("log");
+    settle();
+    office().showPage("stocktake");
+    settle();
+    EXPECT_NE(headingOf("stocktakeList", jacket), "still to find");
+    TearDown();
+    openOffice("stocktake");
+    choose("stocktakePlaceBox", "Drying rack");
+    EXPECT_EQ(child<QPushButton>("stocktakeBeginButton")->text(), "Go on");
+    pressButton("stocktakeBeginButton");
+    EXPECT_EQ(headingOf("stocktakeList", jacketGone), "still to find");
+    EXPECT_NE(headingOf("stocktakeList", jacket), "still to find");
+    EXPECT_EQ(stored().unfinishedChecks().size(), 1u);
+}

@@ -1,0 +1,179 @@
+#pragma once
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/office/gear_office.h"
+#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/theme/sounds.h"
+#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/plain_table.h"
+#include "core/club/club.h"
+#include "tests/support/scratch_folder.h"
+#include "tests/support/wait_for.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+
+#include <memory>
+
+namespace support {
+
+/// The gear officer's pages on the demo club, on a day of its own, used by keys as a person does. What came
+/// of it is read from the club file by a second reader.
+class GearStory : public testing::Test {
+protected:
+    void SetUp() override {
+        auto made = core::Club::create(file(), "Quillmere Lake Rescue");
+        ASSERT_TRUE(made);
+        const auto plan = made->importRegister(DEMO_CLUB_FOLDER, today(), false);
+        ASSERT_TRUE(plan && plan->rejected.empty());
+    }
+
+    std::filesystem::path file() const { return m_folder / "club.tholepin"; }
+    QString pathOf(const char* name) const { return QString::fromStdString((m_folder / name).string()); }
+    static core::CalendarDay today() { return *core::CalendarDay::from(2026, 3, 14); }
+    static core::Moment moment(const char* at = "2026-03-14T06:40:00Z") {
+        return {*core::Instant::parse(at), today()};
+    }
+
+    core::Club stored(core::Club::Access access = core::Club::Access::ReadOnly) {
+        auto club = core::Club::open(file(), access);
+        EXPECT_TRUE(club);
+        return std::move(club).value();
+    }
+
+    /// A signed launch or return check, whatever is short.
+    static void check(core::Club& club, const std::string& boat, core::Phase phase, const std::string& by,
+                      const std::vector<std::string>& codes, const char* at) {
+        const auto open = club.openCheck(boat, phase, moment(at));
+        ASSERT_TRUE(open);
+        ASSERT_TRUE(club.giveNames(open->check, {by}, moment(at)));
+        for (const std::string& code : codes)
+            ASSERT_TRUE(club.scan(open->check, code, core::SeenBy::Typed, moment(at)));
+        ASSERT_TRUE(club.sign(open->check, by, "for the test", moment(at)));
+    }
+
+    void openOffice(const QString& page, app::Choosers choosers = {}) {
+        m_club = std::make_unique<app::ClubThread>();
+        bool isOpen = false;
+        m_club->open(file(), [&](const core::Outcome& opened) { isOpen = static_cast<bool>(opened); });
+        ASSERT_TRUE(waitFor([&] { return isOpen; }));
+        m_office = std::make_unique<app::GearOffice>();
+        app::addGearPages(*m_office, {*m_club, [] { return moment(); }, m_sounds, std::move(choosers),
+                                      [this] { return m_isCameraWanted; }});
+        m_office->resize(1280, 800);
+        m_office->showPage(page);
+        m_office->show();
+        m_office->activateWindow();
+        ASSERT_TRUE(waitFor([&] { return m_office->isActiveWindow(); }));
+        settle();
+        for (auto* model : m_office->findChildren<app::CheckListModel*>())
+            watch(*model);
+        for (auto* model : m_office->findChildren<app::PlainTableModel*>())
+            watch(*model);
+    }
+
+    void TearDown() override {
+        m_office.reset();
+        m_club.reset();
+    }
+
+    app::GearOffice& office() { return *m_office; }
+
+    template <class Widget = QWidget>
+    Widget* child(const char* name) {
+        auto* page = m_office->page(m_office->currentPage());
+        auto* onPage = page ? page->findChild<Widget*>(name) : nullptr;
+        return onPage ? onPage : m_office->findChild<Widget*>(name);
+    }
+    QString textOf(const char* label) { return child<QLabel>(label)->text(); }
+
+    /// Until everything asked of the club file is done and shown, also what its answers ask anew.
+    void settle() {
+        for (int round = 0; round < 4; ++round) {
+            bool isDone = false;
+            m_club->ask(
+                m_office.get(), [](core::Club&) { return true; }, [&](bool) { isDone = true; });
+            ASSERT_TRUE(waitFor([&] { return isDone; }));
+        }
+    }
+
+    void focus(const char* name) {
+        auto* widget = child(name);
+        ASSERT_NE(widget, nullptr) << name;
+        ASSERT_TRUE(widget->isVisible() && widget->isEnabled()) << name;
+        widget->setFocus(Qt::TabFocusReason);
+        ASSERT_TRUE(widget->hasFocus() || widget->isAncestorOf(QApplication::focusWidget())) << name;
+    }
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        ASSERT_NE(QApplication::focusWidget(), nullptr) << "nothing has the keyboard";
+        QTest::keyClick(QApplication::focusWidget(), key, modifiers);
+        settle();
+    }
+    void type(const QString& text) {
+        ASSERT_NE(QApplication::focusWidget(), nullptr) << "nothing has the keyboard";
+        QTest::keyClicks(QApplication::focusWidget(), text);
+    }
+    void typeCode(const QString& code) {
+        type(code);
+        press(Qt::Key_Return);
+    }
+    void typeInto(const char* field, const QString& text) {
+        focus(field);
+        press(Qt::Key_A, Qt::ControlModifier);
+        type(text);
+    }
+    /// Goes down the choices until it stands on the wanted one.
+    void choose(const char* box, const QString& wanted) {
+        focus(box);
+        auto* choices = child<QComboBox>(box);
+        press(Qt::Key_Home);
+        for (int i = 0; i < choices->count() && choices->currentText() != wanted; ++i)
+            press(Qt::Key_Down);
+        ASSERT_EQ(choices->currentText(), wanted);
+    }
+    void pressButton(const char* name) {
+        focus(name);
+        press(Qt::Key_Space);
+    }
+
+    std::vector<app::CheckRow> rowsIn(const char* list) {
+        return static_cast<app::PlainListModel*>(child<app::CheckListView>(list)->model())->rows();
+    }
+    std::optional<app::CheckRow> rowOf(const char* list, const QString& code) {
+        for (const app::CheckRow& row : rowsIn(list))
+            if (row.code == code) return row;
+        return std::nullopt;
+    }
+    /// Under which heading a code stands; empty when it is not there.
+    QString headingOf(const char* list, const QString& code) {
+        QString heading;
+        for (const app::CheckRow& row : rowsIn(list)) {
+            if (row.kind == app::CheckRow::Kind::Heading) heading = row.title;
+            if (row.code == code) return heading;
+        }
+        return {};
+    }
+
+    bool m_isCameraWanted = false; ///< whether a page starts the camera by itself
+
+private:
+    static void watch(QAbstractItemModel& model) {
+        new QAbstractItemModelTester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal, &model);
+    }
+
+    ScratchFolder m_folder;
+    app::Sounds m_sounds;
+    std::unique_ptr<app::ClubThread> m_club;
+    std::unique_ptr<app::GearOffice> m_office;
+};
+
+} // namespace support

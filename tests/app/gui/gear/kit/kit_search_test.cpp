@@ -1,0 +1,65 @@
+#include "app/gui/gear/kit/kit_search.h"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+core::KitEntry entry(const char* code, const char* tag) {
+    core::KitEntry made;
+    made.item.code = code;
+    made.tag = tag;
+    return made;
+}
+
+/// Two items; the codes are tag codes of the demo club.
+app::KitSearch twoItems() {
+    core::KitEntry jacket = entry("KGYD21XNA5", "KGYD21XNA5");
+    jacket.item.kitType = "life jacket";
+    jacket.item.size = "XL";
+    jacket.item.boat = "Bittern";
+    jacket.item.maker = "Quayside";
+    jacket.item.serial = "LJ-0417";
+    jacket.item.batch = "B77";
+    jacket.item.person = "Ines Varro";
+    jacket.item.note = "came back from the youth day";
+    core::KitEntry knife = entry("KMRMQRZM66", "KD0XPAMAJG"); // its tag was replaced
+    knife.item.kitType = "knife";
+    knife.item.place = "Gear store";
+    knife.item.state = core::ItemState::Missing;
+    return app::KitSearch({jacket, knife});
+}
+
+using Found = std::vector<std::size_t>;
+
+} // namespace
+
+TEST(KitSearch, findsByEachThingThatIsKnownOfAnItem) {
+    const app::KitSearch search = twoItems();
+    for (const char* typed :
+         {"jacket", "XL", "bittern", "QUAY", "lj-04", "b77", "varro", "youth", "serviceable"})
+        EXPECT_EQ(search.find(typed), Found{0}) << typed;
+    for (const char* typed : {"knife", "gear st", "missing", "KMRM", "d0xp"})
+        EXPECT_EQ(search.find(typed), Found{1}) << typed;
+    EXPECT_EQ(search.find("oar"), Found{});
+}
+
+TEST(KitSearch, everyWordMustStandSomewhere) {
+    const app::KitSearch search = twoItems();
+    EXPECT_EQ(search.find("life bittern"), Found{0});
+    EXPECT_EQ(search.find("  bittern   life "), Found{0});
+    EXPECT_EQ(search.find("life store"), Found{});
+}
+
+TEST(KitSearch, emptyTextFindsAllInTheRegistersOrder) {
+    EXPECT_EQ(twoItems().find(""), (Found{0, 1}));
+    EXPECT_EQ(twoItems().find("e"), (Found{0, 1}));
+}
+
+TEST(KitSearch, aWholeCodeFindsItsItemAloneByOldAndNewTag) {
+    const app::KitSearch search = twoItems();
+    EXPECT_EQ(search.find("kgyd 21xn a5"), Found{0});
+    EXPECT_EQ(search.find("KMRMQRZM66"), Found{1});
+    EXPECT_EQ(search.find("KD0XPAMAJG"), Found{1});
+    EXPECT_EQ(search.ofCode("KFC3K7GM79"), nullptr);
+    EXPECT_EQ(search.ofCode("KD0XPAMAJG"), &search.kit()[1]);
+}

@@ -1,0 +1,67 @@
+#include "app/gui/gear/ready/ready_page.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "tests/app/gui/gear/plan_pages.h"
+
+#include <QLabel>
+#include <QTest>
+
+namespace {
+
+class ReadyPageStory : public support::PlanPages {
+protected:
+    app::ReadyPage& planned() {
+        m_page = std::make_unique<app::ReadyPage>(tools());
+        m_page->show();
+        bool isPlanned = false;
+        QObject::connect(m_page.get(), &app::ReadyPage::planned, m_page.get(), [&] { isPlanned = true; });
+        m_page->makePlan();
+        EXPECT_TRUE(support::waitFor([&] { return isPlanned; }));
+        m_page->disconnect(m_page.get());
+        return *m_page;
+    }
+    void scan(const QString& text) {
+        int taken = 0;
+        QObject::connect(m_page.get(), &app::ReadyPage::codeTaken, m_page.get(), [&] { ++taken; });
+        m_page->takeCode(text);
+        EXPECT_TRUE(support::waitFor([&] { return taken > 0; }));
+        m_page->disconnect(m_page.get());
+    }
+    QString said() { return m_page->findChild<QLabel*>("readySaidLabel")->text(); }
+
+    std::unique_ptr<app::ReadyPage> m_page;
+};
+
+} // namespace
+
+TEST_F(ReadyPageStory, showsThePlanThatCoreMakes) {
+    const app::ReadyPage& page = planned();
+    const auto plan = stored().makeReady({}, today());
+    ASSERT_TRUE(plan);
+    ASSERT_FALSE(plan->moves.empty());
+    EXPECT_EQ(page.moves().total(), static_cast<int>(plan->moves.size()));
+    EXPECT_EQ(page.findChild<QLabel*>("readyAnswerLabel")->text(), app::answerInWords(*plan));
+    EXPECT_EQ(page.findChild<QLabel*>("readyGoalsLabel")->text(), app::goalsInWords(*plan));
+    EXPECT_EQ(page.findChild<app::CheckListView*>("readyBoatList")->model()->rowCount(),
+              static_cast<int>(plan->boats.size()));
+}
+
+TEST_F(ReadyPageStory, aScanTicksItsMoveAndAnotherTagIsToldApart) {
+    const app::ReadyPage& page = planned();
+    const auto plan = stored().makeReady({}, today());
+    ASSERT_FALSE(plan->moves.empty());
+    scan(QString::fromStdString(plan->moves.front().code));
+    EXPECT_EQ(page.moves().done(), 1);
+    scan("K000000000");
+    EXPECT_EQ(page.moves().done(), 1);
+    EXPECT_TRUE(said().contains("no item of this club")) << said().toStdString();
+}
+
+TEST_F(ReadyPageStory, aPressOnALineTicksIt) {
+    const app::ReadyPage& page = planned();
+    auto* list = m_page->findChild<app::CheckListView*>("readyMoveList");
+    ASSERT_GT(page.moves().total(), 0);
+    list->setCurrentIndex(list->model()->index(1, 0));
+    QTest::keyClick(list, Qt::Key_Space);
+    EXPECT_EQ(page.moves().done(), 1);
+}

@@ -1,0 +1,130 @@
+#include "app/gui/gear/record/evidence_panel.h"
+#include "app/gui/gear/record/evidence_sheet.h"
+#include "app/gui/gear/record/record_page.h"
+#include "app/gui/gear/record/verify_panel.h"
+#include "core/answers/evidence.h"
+#include "tests/app/gui/gear/plan_pages.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProcess>
+#include <QPushButton>
+#include <QRegularExpression>
+
+namespace {
+
+/// What poppler's tools, which share no code with the writer, read in the PDF.
+QString outputOf(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    EXPECT_TRUE(process.waitForFinished(20000)) << program.toStdString();
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+class EvidenceStory : public support::PlanPages {
+protected:
+    void SetUp() override {
+        PlanPages::SetUp();
+        auto club = core::Club::open(file());
+        ASSERT_TRUE(club);
+        const auto check = club->openCheck("Grebe", core::Phase::Launch, moment());
+        ASSERT_TRUE(club->giveNames(check->check, {"Petra Lund", "Sami Reeve"}, moment()));
+        const auto kit = club->kitOf("Grebe");
+        ASSERT_TRUE(kit);
+        for (const core::TagLabel& tag : *kit)
+            ASSERT_TRUE(club->scan(check->check, tag.code, core::SeenBy::Camera, moment()));
+        ASSERT_TRUE(club->sign(check->check, "Petra Lund", "points not looked at", moment()));
+        // Something newer than the signature, so that the chain's head is another hash than the signature's.
+        ASSERT_TRUE(
+            club->addLogEntry("Grebe", "Oar grip loose", core::Severity::Remark, "Petra Lund", moment()));
+    }
+    core::Evidence evidence(const char* on) { return *stored().evidence("Grebe", *core::Instant::parse(on)); }
+};
+
+} // namespace
+
+TEST_F(EvidenceStory, saysWhatWasAboardInDateAndWhoSigned) {
+    const core::Evidence found = evidence("2026-03-14T07:00:00Z");
+    ASSERT_TRUE(found.out);
+    const app::EvidenceSheet sheet = app::evidenceSheetOf(found, "Quillmere Lake Rescue", today());
+    ASSERT_EQ(sheet.rows.size(), found.aboard.size());
+    for (std::size_t i = 0; i < sheet.rows.size(); ++i)
+        EXPECT_EQ(sheet.rows[i].code.toStdString(), found.aboard[i].code);
+    EXPECT_TRUE(sheet.more.join(' ').contains("Petra Lund"));
+    EXPECT_TRUE(sheet.proof.join(' ').contains(QString::fromStdString(found.factHash)));
+    EXPECT_TRUE(sheet.proof.join(' ').contains(QString::fromStdString(found.head)));
+}
+
+TEST_F(EvidenceStory, beforeTheFirstLaunchItSaysThatNothingIsKnown) {
+    const app::EvidenceSheet sheet = app::evidenceSheetOf(evidence("2020-01-01T00:00:00Z"), "Club", today());
+    EXPECT_FALSE(sheet.isKnown);
+    EXPECT_TRUE(sheet.rows.empty());
+    EXPECT_TRUE(sheet.answer.startsWith("No launch check of Grebe")) << sheet.answer.toStdString();
+}
+
+TEST_F(EvidenceStory, theSheetIsA4WithEveryItemAndTheChainsHeadOnEachPage) {
+    app::EvidenceSheet sheet = app::evidenceSheetOf(evidence("2026-03-14T07:00:00Z"), "Club", today());
+    const auto few = sheet.rows;
+    while (sheet.rows.size() < 70)
+        sheet.rows.insert(sheet.rows.end(), few.begin(), few.end());
+    const QString file = QString::fromStdString(inFolder("evidence.pdf").string());
+    ASSERT_TRUE(app::saveEvidence(file, sheet));
+    const QString info = outputOf("pdfinfo", {file});
+    EXPECT_TRUE(info.contains("(A4)")) << info.toStdString();
+    const auto pages = QRegularExpression("Pages:\\s+(\\d+)").match(info).captured(1).toInt();
+    EXPECT_GT(pages, 1);
+    const QString text = outputOf("pdftotext", {"-layout", file, "-"});
+    const QString head = QString::fromStdString(stored().evidence("Grebe", moment().at)->head);
+    EXPECT_EQ(QString(text).remove(QRegularExpression("\\s")).count(head), pages);
+    for (const app::CheckRow& row : few)
+        EXPECT_TRUE(text.contains(row.aside)) << row.aside.toStdString();
+}
+
+TEST_F(EvidenceStory, folderThatIsNotThereIsToldNotIgnored) {
+    EXPECT_FALSE(app::saveEvidence("/no/such/folder/evidence.pdf", {}));
+}
+
+TEST(InstantOfText, readsADayWithATimeAndADayAlone) {
+    ASSERT_TRUE(app::instantOfText("2026-03-14 06:40"));
+    EXPECT_EQ(app::instantOfText(" 2026-03-14  06:40")->localDay().iso(), "2026-03-14");
+    ASSERT_TRUE(app::instantOfText("2026-03-14"));
+    EXPECT_GT(*app::instantOfText("2026-03-14"), *app::instantOfText("2026-03-14 23:59"));
+    for (const char* wrong : {"", "14.3.2026", "2026-02-30", "2026-03-14 25:00", "today"})
+        EXPECT_FALSE(app::instantOfText(wrong)) << wrong;
+}
+
+TEST_F(EvidenceStory, thePageAnswersForABoatAndAnInstantAndSavesIt) {
+    app::RecordPage page(tools());
+    page.show();
+    auto* boats = page.findChild<QComboBox*>("evidenceBoatBox");
+    ASSERT_TRUE(support::waitFor([&] { return boats->count() == 3; }));
+    boats->setCurrentText("Grebe");
+    page.findChild<QLineEdit*>("evidenceWhenEdit")->setText("2026-03-15");
+    bool isAnswered = false;
+    QObject::connect(&page.evidencePanel(), &app::EvidencePanel::answered, &page, [&] { isAnswered = true; });
+    page.evidencePanel().look();
+    ASSERT_TRUE(support::waitFor([&] { return isAnswered; }));
+    EXPECT_TRUE(page.findChild<QLabel*>("evidenceAnswerLabel")->text().startsWith("Grebe was out"));
+    m_saveTo = QString::fromStdString(inFolder("sheet.pdf").string());
+    page.findChild<QPushButton*>("evidenceSaveButton")->click();
+    EXPECT_TRUE(std::filesystem::exists(inFolder("sheet.pdf")));
+    page.findChild<QLineEdit*>("evidenceWhenEdit")->setText("yesterday");
+    page.evidencePanel().look();
+    EXPECT_FALSE(page.findChild<QPushButton*>("evidenceSaveButton")->isEnabled());
+}
+
+TEST_F(EvidenceStory, theRecordIsSaidToBeWhole) {
+    app::RecordPage page(tools());
+    bool isVerified = false;
+    QObject::connect(&page.verifyPanel(), &app::VerifyPanel::verified, &page, [&] { isVerified = true; });
+    page.verifyPanel().verify();
+    ASSERT_TRUE(support::waitFor([&] { return isVerified; }));
+    const QString answer = page.findChild<QLabel*>("verifyAnswerLabel")->text();
+    EXPECT_TRUE(answer.startsWith("The record is whole")) << answer.toStdString();
+    auto club = core::Club::open(file());
+    ASSERT_TRUE(club);
+    EXPECT_TRUE(page.findChild<QLabel*>("verifyHeadLabel")
+                    ->text()
+                    .contains(QString::fromStdString(club->verify(false)->head)));
+}

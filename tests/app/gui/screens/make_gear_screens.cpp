@@ -1,0 +1,138 @@
+// Pictures of the gear officer's pages for docs/screens: the demo club after a training day, in every theme
+// and two sizes.
+//     gui_gear_screens FOLDER
+
+#include "tests/app/gui/screens/screens.h"
+
+#include "app/gui/check/check_list_view.h"
+#include "app/gui/widgets/plain_table.h"
+#include "core/register/manifest_record.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
+
+#include <algorithm>
+
+namespace {
+
+using support::at;
+
+/// A check of the boat's own kit, but for some that is missing and some that came along.
+void check(core::Club& club, const std::string& boat, core::Phase phase,
+           const std::vector<std::string>& people, const std::string& instant,
+           const std::vector<std::string>& without, const std::vector<std::string>& with) {
+    const auto open = club.openCheck(boat, phase, at(instant));
+    if (!open || !club.giveNames(open->check, people, at(instant)) ||
+        !club.giveEvent(open->check, "Spring training", at(instant)))
+        return;
+    std::vector<std::string> codes = with;
+    const auto kit = club.kitOf(boat);
+    for (const core::TagLabel& tag : *kit)
+        if (std::find(without.begin(), without.end(), tag.code) == without.end()) codes.push_back(tag.code);
+    for (const std::string& code : codes)
+        if (!club.scan(open->check, code, core::SeenBy::Camera, at(instant))) return;
+    if (!club.sign(open->check, people.front(), "training", at(instant))) return;
+}
+
+/// Three boats train; two rescue tubes change over and a tow line stays behind.
+bool makeClub(const support::ScreensProgram& program) {
+    auto club = program.makeClub();
+    if (!club) return false;
+    const std::string bitternsTube = "KPZ36AE62R", dabchicksTube = "KQ8SK0R3E2", bitternsLine = "KDVK4H6SRX",
+                      dabchicksKnife = "KMRMQRZM66";
+    const auto launch = core::Phase::Launch, back = core::Phase::Return;
+    const core::ManifestOwner inflatables{core::ManifestOwner::Kind::BoatClass, "inflatable"};
+    if (!club->changeManifest(inflatables, {.kitType = "radio", .quantity = 2, .note = "one is spare"},
+                              "Joss Iveny", {core::Instant::now(), support::screensDay()}))
+        return false;
+    check(*club, "Bittern", launch, {"Tobin Ashe", "Ines Varro"}, "2026-03-12T07:05:00Z", {}, {});
+    check(*club, "Dabchick", launch, {"Marta Quill", "Hal Okoro"}, "2026-03-12T07:15:00Z", {dabchicksKnife},
+          {});
+    check(*club, "Bittern", back, {"Tobin Ashe", "Ines Varro"}, "2026-03-12T11:30:00Z",
+          {bitternsTube, bitternsLine}, {dabchicksTube});
+    check(*club, "Dabchick", back, {"Marta Quill", "Hal Okoro"}, "2026-03-12T11:45:00Z",
+          {dabchicksTube, dabchicksKnife}, {bitternsTube});
+    return true;
+}
+
+/// The office, used as a person does.
+class Screens : public support::ScreensOffice {
+public:
+    using ScreensOffice::ScreensOffice;
+
+    void type(const char* edit, const QString& text) {
+        auto* field = find<QLineEdit>(edit);
+        field->setText(text);
+        emit field->returnPressed();
+        settle();
+    }
+    void choose(const char* box, const QString& text) {
+        find<QComboBox>(box)->setCurrentText(text);
+        settle();
+    }
+    void press(const char* button) {
+        find<QPushButton>(button)->click();
+        settle();
+    }
+};
+
+void takeAll(Screens& screens) {
+    screens.show("missing");
+    screens.find<app::CheckListView>("missingList")
+        ->setCurrentIndex(screens.find<app::CheckListView>("missingList")->model()->index(1, 0));
+    screens.take("gear-missing");
+    screens.show("events");
+    screens.take("gear-events");
+    screens.show("kit");
+    screens.type("kitSearchEdit", "K5M9AR38J5");
+    screens.find<QLineEdit>("kitSearchEdit")->setText("jacket");
+    screens.take("gear-kit");
+    screens.press("newKitButton");
+    screens.choose("newKitTypeBox", "life jacket");
+    screens.take("gear-kit-new");
+    screens.show("bench");
+    screens.choose("benchRuleBox", "float test");
+    for (const char* code : {"KT017638PE", "K30268QHAF", "KG7RCVBA55", "KFGQ9XHHKJ", "KTY3P2SKK1"})
+        screens.type("codeEdit", code);
+    emit screens.find<app::CheckListView>("benchList")->kitPressed("KG7RCVBA55");
+    screens.take("gear-bench");
+    screens.show("stocktake");
+    screens.choose("stocktakePlaceBox", "Gear store");
+    screens.press("stocktakeBeginButton");
+    for (const char* code : {"KT017638PE", "KXYS7WCBXG", "K3QA8GHK3G", "KG7RCVBA55", "KFGQ9XHHKJ"})
+        screens.type("codeEdit", code);
+    screens.take("gear-stocktake");
+    screens.show("log");
+    screens.find<app::CheckListView>("clubLogList")
+        ->setCurrentIndex(screens.find<app::CheckListView>("clubLogList")->model()->index(1, 0));
+    screens.take("gear-log");
+    screens.show("manifests");
+    screens.choose("manifestOwnerBox", "Dabchick");
+    screens.find<app::PlainTable>("manifestTable")->choose("paddle");
+    screens.take("gear-manifests");
+    auto* versions = screens.find<app::CheckListView>("manifestVersionsList");
+    versions->setCurrentIndex(versions->model()->index(1, 0));
+    screens.take("gear-manifests-earlier");
+    versions->setCurrentIndex(versions->model()->index(0, 0));
+    screens.find<QRadioButton>("manifestPointsChoice")->setChecked(true);
+    screens.find<app::PlainTable>("manifestTable")->choose("launch/keel chamber");
+    screens.take("gear-manifests-points");
+    screens.choose("manifestOwnerBox", "class inflatable");
+    screens.find<app::PlainTable>("manifestTable")->choose("launch/keel chamber");
+    screens.press("manifestPointTakeAwayButton");
+    screens.take("gear-manifests-question");
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const support::ScreensProgram program(argc, argv);
+    if (!program.hasFolder()) return 2;
+    if (!makeClub(program)) return 3;
+    Screens screens(program);
+    if (!screens.isOpen()) return 3;
+    takeAll(screens);
+    return screens.isWritten() ? 0 : 3;
+}

@@ -1,0 +1,125 @@
+#pragma once
+
+#include "app/gui/club/club_thread.h"
+#include "app/gui/gear/office/gear_office.h"
+#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/theme/dress.h"
+#include "app/gui/theme/palette.h"
+#include "app/gui/theme/sounds.h"
+#include "app/gui/window_pictures.h"
+#include "core/club/club.h"
+#include "tests/support/wait_for.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTextStream>
+
+#include <filesystem>
+#include <string>
+
+// What the programs that make docs/screens have in common.
+
+namespace support {
+
+inline core::CalendarDay screensDay() {
+    return *core::CalendarDay::from(2026, 3, 14);
+}
+
+inline core::Moment at(const std::string& instant) {
+    return {*core::Instant::parse(instant), screensDay()};
+}
+
+inline const QStringList allThemes{"light", "sun", "dark"};
+inline const QList<QSize> bothSizes{{1280, 800}, {1920, 1080}};
+
+/// The program: settings, club file and look of its own, and the folder that its pictures go to.
+class ScreensProgram {
+public:
+    ScreensProgram(int& argc, char** argv)
+        : m_application(withoutDisplay(argc), argv) {
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, m_scratch.path());
+        QApplication::setOrganizationName("tholepin-screens");
+        app::dress(m_application, app::paletteOf("light"));
+        if (argc == 2 && QDir().mkpath(argv[1])) m_folder = QString::fromLocal8Bit(argv[1]);
+        if (m_folder.isEmpty()) QTextStream(stderr) << "usage: " << argv[0] << " FOLDER\n";
+    }
+
+    bool hasFolder() const { return !m_folder.isEmpty(); }
+    const QString& folder() const { return m_folder; }
+    QString scratch() const { return m_scratch.path(); }
+    std::filesystem::path clubFile() const { return m_scratch.filePath("club.tholepin").toStdString(); }
+
+    /// The demo club, new in `clubFile`.
+    core::Result<core::Club> makeClub() const {
+        auto club = core::Club::create(clubFile(), "Quillmere Lake Rescue");
+        if (!club) return club;
+        if (const auto plan = club->importRegister(DEMO_CLUB_FOLDER, screensDay(), false); !plan)
+            return plan.error();
+        return club;
+    }
+
+private:
+    static int& withoutDisplay(int& argc) {
+        if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+        return argc;
+    }
+
+    QTemporaryDir m_scratch;
+    QApplication m_application;
+    QString m_folder;
+};
+
+/// The gear officer's pages on the program's club.
+class ScreensOffice {
+public:
+    explicit ScreensOffice(const ScreensProgram& program)
+        : m_pictures(m_office, program.folder()) {
+        m_club.open(program.clubFile(),
+                    [this](const core::Outcome& opened) { m_isOpen = static_cast<bool>(opened); });
+        waitFor([&] { return m_isOpen; });
+        app::addGearPages(
+            m_office,
+            {m_club, [] { return at("2026-03-14T06:40:00Z"); }, m_sounds, {}, [] { return false; }});
+        m_office.resize(bothSizes.front());
+    }
+
+    bool isOpen() const { return m_isOpen; }
+    app::GearOffice& office() { return m_office; }
+
+    /// Until everything asked of the club file is done and shown, also what its answers ask anew.
+    void settle() {
+        for (int round = 0; round < 4; ++round) {
+            bool isDone = false;
+            m_club.ask(
+                &m_office, [](core::Club&) { return true; }, [&](bool) { isDone = true; });
+            waitFor([&] { return isDone; });
+        }
+    }
+    void show(const char* page) {
+        m_office.showPage(page);
+        m_office.show();
+        settle();
+    }
+    template <class Widget>
+    Widget* find(const char* name) {
+        return m_office.page(m_office.currentPage())->findChild<Widget*>(name);
+    }
+    /// In every theme and size.
+    void take(const QString& name) {
+        settle();
+        m_isWritten &= m_pictures.take(name, allThemes, bothSizes);
+    }
+    bool isWritten() const { return m_isWritten; }
+
+private:
+    app::ClubThread m_club;
+    app::Sounds m_sounds;
+    app::GearOffice m_office;
+    app::WindowPictures m_pictures;
+    bool m_isOpen = false;
+    bool m_isWritten = true;
+};
+
+} // namespace support

@@ -1,0 +1,192 @@
+#include "core/record/fact.h"
+#include "core/register/manifest_record.h"
+#include "core/store/apply.h"
+#include "core/store/club_file.h"
+#include "core/store/fact_table.h"
+#include "core/store/ledger.h"
+#include "core/store/verify_store.h"
+#include "tests/core/club/small_club.h"
+
+#include <algorithm>
+#include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
+#include <random>
+#include <regex>
+
+namespace {
+
+using core::Database;
+using core::Fact;
+using support::SmallClub;
+
+// FIPS 180-4 example "abc" and the CAVS short messages (NIST).
+TEST(Sha256, publishedVectors) {
+    EXPECT_EQ(core::sha256Hex(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+    EXPECT_EQ(core::sha256Hex("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    EXPECT_EQ(core::sha256Hex(std::string(1000000, 'a')),
+              "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+    EXPECT_EQ(core::sha256Hex(std::string(56, '\0')),
+              "d4817aa5497628e7c77e6b606107042bbba3130888c5f47a375e6179be789fbb");
+}
+
+// RFC 9562, section 5.7: 48 bits of Unix milliseconds, version 7, variant 10. Its appendix A.6 uses
+// 017F22E2-79B0.
+TEST(Uuid7, hasTheLayoutOfTheRfc) {
+    const auto when = core::Instant::fromMillis(0x017F22E279B0);
+    const std::string id = core::newUuid7(when);
+    EXPECT_TRUE(std::regex_match(id, std::regex("017f22e2-79b0-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}")))
+        << id;
+    EXPECT_NE(id, core::newUuid7(when));
+}
+
+TEST(Fact, hashIsOverTheCanonicalArray) {
+    Fact fact;
+    fact.device = "d";
+    fact.seq = 1;
+    fact.atUtc = "2026-03-14T06:40:00.000Z";
+    fact.kind = "club-named";
+    fact.body = R"({"name":"x"})";
+    EXPECT_EQ(core::hashOf(fact),
+              core::sha256Hex(R"(["","d",1,"2026-03-14T06:40:00.000Z","","club-named",{"name":"x"}])"));
+}
+
+/// The club of small_club.h with a launch and a return in its record, opened as a bare database.
+class TamperedFile : public testing::Test {
+protected:
+    void SetUp() override {
+        const auto check = small.open();
+        small.scanAll(check, "KGFB6J8WF9");
+        ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "drill", small.now));
+        const auto back = small.open(core::Phase::Return);
+        small.scanAll(back, "K80NSC1FX4");
+        ASSERT_TRUE(small.club.sign(back, "Odalys Finch", "", small.now));
+    }
+    std::vector<std::string> whereAfter(const std::string& sql) {
+        {
+            Database database(small.file(), Database::Mode::ReadWrite);
+            database.script(sql);
+        }
+        std::vector<std::string> where;
+        const auto verification = small.club.verify(false);
+        for (const core::Problem& problem : verification->problems)
+            where.push_back(problem.where);
+        return where;
+    }
+    SmallClub small;
+    const std::string noTriggers = "DROP TRIGGER fact_is_never_changed; DROP TRIGGER fact_is_never_deleted;";
+};
+
+TEST_F(TamperedFile, untouchedIsWithoutProblems) {
+    EXPECT_THAT(whereAfter("SELECT 1"), testing::IsEmpty());
+    EXPECT_EQ(small.club.verify(false)->devices, 1);
+}
+
+TEST_F(TamperedFile, factsCannotBeChangedOrDeletedByPlainSql) {
+    Database database(small.file(), Database::Mode::ReadWrite);
+    EXPECT_THROW(database.script("UPDATE fact SET by = 'x' WHERE seq = 3"), core::StoreFailure);
+    EXPECT_THROW(database.script("DELETE FROM fact WHERE seq = 3"), core::StoreFailure);
+    EXPECT_NO_THROW(database.script("UPDATE here SET device = device"));
+}
+
+TEST_F(TamperedFile, aChangedFactShows) {
+    EXPECT_FALSE(
+        whereAfter(noTriggers + "UPDATE fact SET by = 'Bram Oke' WHERE kind = 'check-signed'").empty());
+}
+
+TEST_F(TamperedFile, aChangedBodyShows) {
+    EXPECT_FALSE(
+        whereAfter(noTriggers +
+                   "UPDATE fact SET body = replace(body, 'drill', 'thrill') WHERE kind = 'check-signed'")
+            .empty());
+}
+
+TEST_F(TamperedFile, aRemovedFactShows) {
+    EXPECT_FALSE(
+        whereAfter(noTriggers +
+                   "DELETE FROM fact WHERE kind = 'tag-seen' AND seq = (SELECT min(seq) FROM fact WHERE "
+                   "kind = 'tag-seen')")
+            .empty());
+}
+
+TEST_F(TamperedFile, swappedFactsShow) {
+    EXPECT_FALSE(
+        whereAfter(noTriggers +
+                   "UPDATE fact SET seq = -seq WHERE seq = 99999; UPDATE fact SET body = (SELECT body FROM "
+                   "fact f WHERE f.seq = 21) WHERE seq = 20")
+            .empty());
+}
+
+TEST_F(TamperedFile, aChangedTableShowsAndRebuildingPutsItRight) {
+    EXPECT_THAT(whereAfter("UPDATE item SET kit_type = 'radio' WHERE code = 'K80NSC1FX4'"),
+                testing::ElementsAre("table item"));
+    ASSERT_TRUE(small.club.verify(true)->problems.empty());
+    EXPECT_EQ(small.club.item("K80NSC1FX4")->kitType, "paddle");
+}
+
+TEST_F(TamperedFile, everyTableIsCompared) {
+    for (const char* table :
+         {"sighting", "check_run", "sign_off", "item_state", "point_value", "boat", "kit_type"}) {
+        Database database(small.file(), Database::Mode::ReadWrite);
+        if (database.number(std::string("SELECT count(*) FROM ") + table) == 0) continue;
+        EXPECT_THAT(whereAfter(std::string("DELETE FROM ") + table),
+                    testing::Contains(std::string("table ") + table));
+        ASSERT_TRUE(small.club.verify(true)->problems.empty()) << table;
+    }
+}
+
+/// All rows of all tables, as one text.
+std::string dump(Database& database) {
+    std::string text;
+    for (const char* table : {"club", "item", "item_state", "boat", "kit_type", "manifest_line", "sighting",
+                              "undone", "check_run", "check_names", "sign_off"}) {
+        auto query = database.prepare(std::string("SELECT * FROM ") + table + " ORDER BY 1, 2");
+        while (query.step())
+            text += std::string(table) + " " + query.text(0) + " " + query.text(1) + " " + query.text(3) +
+                    " " + query.text(4) + "\n";
+    }
+    return text;
+}
+
+// Two machines write the same rows; whatever the order in which their facts arrive, the tables are the same.
+TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
+    small.import("items.csv", "code,note\nK80NSC1FX4,blade chipped\n");
+    small.import("items.csv", "code,note,serial\nK80NSC1FX4,-,S1\n");
+    // A boat's own lines come and go, one for good.
+    const core::ManifestOwner tern{core::ManifestOwner::Kind::Boat, "Tern"};
+    for (const char* kitType : {"radio", "knife"}) {
+        const core::ManifestLine own{.kitType = kitType, .quantity = 3, .note = "kept aft"};
+        ASSERT_TRUE(small.club.changeManifest(tern, own, {}, small.now));
+        ASSERT_TRUE(small.club.dropOwnLine("Tern", own, {}, small.now));
+    }
+    ASSERT_TRUE(small.club.changeManifest(tern, {.kitType = "knife", .quantity = 2}, {}, small.now));
+    Database kept(small.file(), Database::Mode::ReadWrite);
+    std::vector<Fact> facts;
+    core::factTable::forEachInChain(kept, [&](const Fact& fact) { facts.push_back(fact); });
+    // Pretend that a third came from another machine, and each in a millisecond of its own, for of two in the
+    // same one the machine's name decides which is the newer.
+    const std::int64_t begun = core::Instant::parse(facts.front().atUtc)->millis();
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+        facts[i].atUtc = core::Instant::fromMillis(begun + static_cast<std::int64_t>(i)).iso();
+        if (i % 3 == 0) facts[i].device = "0000000000000000";
+    }
+    const auto tablesOf = [&] {
+        Database memory({}, Database::Mode::Memory);
+        core::migrate(memory, core::migrations());
+        for (const Fact& fact : facts) {
+            core::factTable::insert(memory, fact);
+            core::apply(memory, fact);
+        }
+        return dump(memory);
+    };
+    const std::string first = tablesOf();
+    ASSERT_THAT(first, testing::HasSubstr("K80NSC1FX4"));
+    ASSERT_THAT(first, testing::HasSubstr("manifest_line \x1Ftern\x1Fknife"));
+    ASSERT_THAT(first, testing::Not(testing::HasSubstr("tern\x1Fradio")));
+    std::mt19937 random(7);
+    for (int round = 0; round < 20; ++round) {
+        std::shuffle(facts.begin(), facts.end(), random);
+        EXPECT_EQ(tablesOf(), first) << "round " << round;
+    }
+}
+
+} // namespace

@@ -1,0 +1,90 @@
+#include "scanner/live/live_reader.h"
+
+#include "tests/scanner/reader/pictures.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+using scanner::GreyPicture;
+
+namespace {
+
+/// A QR and a Data Matrix tag, moved by some pixels.
+GreyPicture frameWith(const std::string& qr, const std::string& matrix, int shift) {
+    GreyPicture frame(640, 480, 225);
+    if (!qr.empty()) pictures::paste(frame, pictures::enlarged(pictures::qrModules(qr), 4), 60 + shift, 80);
+    if (!matrix.empty())
+        pictures::paste(frame, pictures::enlarged(pictures::dataMatrixModules(matrix), 5), 400 + shift,
+                        200 + shift);
+    return frame;
+}
+
+std::set<std::string> textsOf(const std::vector<scanner::SeenCode>& codes) {
+    std::set<std::string> texts;
+    for (const auto& code : codes)
+        texts.insert(code.text);
+    return texts;
+}
+
+// Processor time: the test machine may be busy.
+scanner::LiveReader liveReader(int milliseconds = 33) {
+    return scanner::LiveReader(pictures::isTag, std::chrono::milliseconds(milliseconds),
+                               scanner::LiveReader::Clock::Thread);
+}
+
+} // namespace
+
+TEST(LiveReader, readsWithinSomeFramesAndFollows) {
+    const std::string qr = pictures::tagCode(1), matrix = pictures::tagCode(2);
+    auto live = liveReader();
+    std::vector<scanner::SeenCode> codes;
+    for (int frame = 0; frame < 12; ++frame)
+        codes = live.read(frameWith(qr, matrix, 3 * frame).view());
+    EXPECT_EQ(textsOf(codes), (std::set<std::string>{qr, matrix}));
+    for (const auto& code : codes) {
+        const bool isQr = code.text == qr;
+        EXPECT_NEAR(code.corners[0].x, (isQr ? 60 : 400) + 33, 3);
+        EXPECT_NEAR(code.corners[0].y, isQr ? 80 : 233, 3);
+    }
+}
+
+TEST(LiveReader, tellsEachCodeOnceAFrame) {
+    auto live = liveReader();
+    for (int frame = 0; frame < 40; ++frame) {
+        const auto codes = live.read(frameWith(pictures::tagCode(3), "", frame % 5).view());
+        EXPECT_EQ(codes.size(), textsOf(codes).size()) << frame;
+        EXPECT_LE(codes.size(), 1u) << frame;
+    }
+}
+
+TEST(LiveReader, forgetsWhatHasLeft) {
+    auto live = liveReader();
+    for (int frame = 0; frame < 6; ++frame)
+        live.read(frameWith(pictures::tagCode(4), "", 0).view());
+    EXPECT_EQ(textsOf(live.read(frameWith(pictures::tagCode(4), "", 1).view())).size(), 1u);
+    for (int frame = 0; frame < 4; ++frame)
+        EXPECT_TRUE(live.read(frameWith("", "", 0).view()).empty()) << frame;
+}
+
+TEST(LiveReader, anotherTagInTheSamePlaceIsNotTheOldOne) {
+    auto live = liveReader();
+    for (int frame = 0; frame < 6; ++frame)
+        live.read(frameWith(pictures::tagCode(5), "", 0).view());
+    std::set<std::string> later;
+    for (int frame = 0; frame < 12; ++frame)
+        later = textsOf(live.read(frameWith(pictures::tagCode(6), "", 0).view()));
+    EXPECT_EQ(later, (std::set<std::string>{pictures::tagCode(6)}));
+}
+
+TEST(LiveReader, bearsEmptyFramesAndFramesOfOtherSizes) {
+    auto live = liveReader();
+    EXPECT_TRUE(live.read({}).empty());
+    live.read(frameWith(pictures::tagCode(7), "", 0).view());
+    const GreyPicture small(20, 10, 128);
+    EXPECT_TRUE(live.read(small.view()).empty());
+    std::vector<scanner::SeenCode> codes;
+    for (int frame = 0; frame < 8; ++frame)
+        codes = live.read(frameWith(pictures::tagCode(7), "", 0).view());
+    EXPECT_EQ(textsOf(codes).size(), 1u);
+}

@@ -1,0 +1,91 @@
+#include "scanner/reader/qr/qr_tag_decoder.h"
+
+#include "tests/scanner/reader/pictures.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+using namespace scanner::reader;
+
+namespace {
+
+GridSamples samplesOf(const scanner::GreyPicture& modules) {
+    GridSamples samples{modules.width, modules.height, {}};
+    for (const auto value : modules.pixels)
+        samples.values.push_back(value ? 200.0f : 40.0f);
+    return samples;
+}
+
+void flip(GridSamples& samples, int place) {
+    samples.values[place] = 240 - samples.values[place];
+}
+
+} // namespace
+
+TEST(QrTagDecoder, readsEveryCleanTag) {
+    for (unsigned number = 0; number < 300; ++number) {
+        const std::string text = pictures::tagCode(number);
+        const auto reading = decodeQrTag(samplesOf(pictures::qrModules(text)), pictures::isTag);
+        ASSERT_TRUE(reading) << text;
+        EXPECT_EQ(reading->text, text);
+        EXPECT_EQ(reading->errors, 0);
+        EXPECT_FALSE(reading->needsGuesswork());
+    }
+}
+
+TEST(QrTagDecoder, bearsAnyOneModuleAndAnyEightWrong) {
+    const std::string text = pictures::tagCode(7);
+    const GridSamples clean = samplesOf(pictures::qrModules(text));
+    for (int place = 0; place < 21 * 21; ++place) {
+        GridSamples broken = clean;
+        flip(broken, place);
+        const auto reading = decodeQrTag(broken, pictures::isTag);
+        ASSERT_TRUE(reading && reading->text == text) << place;
+    }
+    // Eight modules are at most eight codewords, which the (26, 9) code mends; the format bits bear some of
+    // them.
+    std::mt19937 random(1);
+    for (int round = 0; round < 500; ++round) {
+        GridSamples broken = clean;
+        for (int i = 0; i < 8; ++i)
+            flip(broken, static_cast<int>(random() % (21 * 21)));
+        const auto reading = decodeQrTag(broken, pictures::isTag);
+        ASSERT_TRUE(reading && reading->text == text);
+    }
+}
+
+TEST(QrTagDecoder, readsUnderADarkBlotButNotASplice) {
+    const std::string text = pictures::tagCode(11), other = pictures::tagCode(12);
+    const GridSamples clean = samplesOf(pictures::qrModules(text)),
+                      strange = samplesOf(pictures::qrModules(other));
+    GridSamples blotted = clean, spliced = clean;
+    for (int row = 9; row < 21; ++row)
+        for (int column = 15; column < 21; ++column) {
+            blotted.values[row * 21 + column] = 40;
+            spliced.values[row * 21 + column] = strange.at(column, row);
+        }
+    const auto reading = decodeQrTag(blotted, pictures::isTag);
+    ASSERT_TRUE(reading);
+    EXPECT_EQ(reading->text, text);
+    EXPECT_FALSE(decodeQrTag(spliced, pictures::isTag));
+}
+
+TEST(QrTagDecoder, takesOnlyTags) {
+    const GridSamples samples = samplesOf(pictures::qrModules(pictures::tagCode(3)));
+    EXPECT_TRUE(decodeQrTag(samples, pictures::isTag));
+    EXPECT_FALSE(decodeQrTag(samples, [](const std::string&) { return false; }));
+    EXPECT_FALSE(decodeQrTag(samples, {}));
+    EXPECT_FALSE(
+        decodeQrTag(samplesOf(pictures::qrModules("K234567890")), pictures::isTag)); // wrong check character
+}
+
+TEST(QrTagDecoder, findsNothingInNoise) {
+    std::mt19937 random(4);
+    for (int round = 0; round < 2000; ++round) {
+        GridSamples noise{21, 21, std::vector<float>(21 * 21)};
+        for (float& value : noise.values)
+            value = static_cast<float>(random() % 256);
+        ASSERT_FALSE(decodeQrTag(noise, pictures::isTag));
+    }
+}
