@@ -18,6 +18,7 @@
 #include "app/gui/welcome_page.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_register.h"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -312,7 +313,10 @@ void MainWindow::startNext() {
 void MainWindow::openBoatOfTag(const QString& code) {
     const auto tag = core::TagCode::parse(code.toStdString());
     m_club.ask(
-        this, [text = tag ? tag->text() : std::string()](core::Club& club) { return club.boatOfTag(text); },
+        this,
+        [text = tag ? tag->text() : std::string()](core::Club& club) {
+            return club.register_().boatOfTag(text);
+        },
         [this, code](const std::optional<core::Boat>& boat) {
             const auto& boats = m_board->state().boats;
             const auto at = std::find_if(boats.begin(), boats.end(),

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/club/club_types.h"
+#include "core/club/club_kit.h"
 
 #include <filesystem>
 #include <functional>

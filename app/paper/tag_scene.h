@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/club/club_types.h"
+#include "core/club/club_kit.h"
 
 #include <QImage>
 

@@ -1,6 +1,7 @@
 #include "app/text/printed_tags.h"
 
-#include "core/club/club_types.h"
+#include "core/answers/board.h"
+#include "core/check/finding.h"
 
 #include <algorithm>
 

@@ -1,9 +1,12 @@
 #pragma once
 
+#include "core/answers/board.h"
+#include "core/answers/due_list.h"
 #include "core/answers/missing_list.h"
+#include "core/base/calendar_day.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
-#include "core/club/club_types.h"
+#include "core/check/finding.h"
 #include "core/upkeep/due_date.h"
 
 #include <QString>

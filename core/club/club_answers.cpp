@@ -1,4 +1,16 @@
+#include "core/answers/board.h"
+#include "core/answers/due_list.h"
+#include "core/answers/missing_list.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/check/boat_check.h"
+#include "core/check/finding.h"
 #include "core/club/club_state.h"
+#include "core/register/boat.h"
+#include "core/register/item.h"
+#include "core/upkeep/due_date.h"
+
+#include "core/club/club_register.h"
 
 #include "core/record/answer_json.h"
 
@@ -87,7 +99,7 @@ int conditionRank(BoatCondition::Kind kind) {
 /// Judges what has become of a boat's kit since its last return check was signed.
 class KitSince {
 public:
-    KitSince(const Club::State& state, const SignOff& last, CalendarDay today)
+    KitSince(const ClubState& state, const SignOff& last, CalendarDay today)
         : m_state(state)
         , m_last(last)
         , m_today(today) {}
@@ -161,18 +173,18 @@ private:
         return people;
     }
 
-    const Club::State& m_state;
+    const ClubState& m_state;
     const SignOff& m_last;
     CalendarDay m_today;
 };
 
 /// The reason of the boat's last urgent launch, unless a complete launch was signed since.
-std::string urgentOf(const Club::State& state, const std::string& boat) {
+std::string urgentOf(const ClubState& state, const std::string& boat) {
     const auto launch = checkTables::newestSignOff(*state.database, boat, nameOf(Phase::Launch));
     return launch ? launch->urgent : std::string();
 }
 
-BoatCondition conditionOf(const Club::State& state, const Boat& boat, CalendarDay today) {
+BoatCondition conditionOf(const ClubState& state, const Boat& boat, CalendarDay today) {
     BoatCondition condition;
     condition.boat = boat.boat;
     condition.boatClass = boat.boatClass;
@@ -226,9 +238,9 @@ std::vector<ChainLink> chainOf(Database& database, const std::string& code, cons
 
 } // namespace
 
-std::vector<BoatCondition> Club::boatConditions(CalendarDay today) const {
+std::vector<BoatCondition> ClubAnswers::boatConditions(CalendarDay today) const {
     std::vector<BoatCondition> conditions;
-    for (const Boat& boat : boats())
+    for (const Boat& boat : ClubRegister(*m_state).boats())
         conditions.push_back(conditionOf(*m_state, boat, today));
     std::stable_sort(conditions.begin(), conditions.end(),
                      [](const BoatCondition& a, const BoatCondition& b) {
@@ -237,7 +249,7 @@ std::vector<BoatCondition> Club::boatConditions(CalendarDay today) const {
     return conditions;
 }
 
-std::vector<MissingItem> Club::missingItems() const {
+std::vector<MissingItem> ClubAnswers::missingItems() const {
     std::vector<std::string> codes;
     Statement query = m_state->database->prepare(
         "SELECT DISTINCT code FROM item_state WHERE state = 'missing' ORDER BY code");
@@ -259,7 +271,7 @@ std::vector<MissingItem> Club::missingItems() const {
     return missing;
 }
 
-std::vector<DueRow> Club::dueList(CalendarDay today, int days) const {
+std::vector<DueRow> ClubAnswers::dueList(CalendarDay today, int days) const {
     const auto types = m_state->registerStore.allKitTypes();
     std::vector<DueRow> rows;
     for (const ItemRecord& record : m_state->registerStore.allRecords()) {

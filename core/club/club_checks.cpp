@@ -1,4 +1,15 @@
+#include "core/club/club_checks.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
+#include "core/check/finding.h"
 #include "core/club/club_state.h"
+#include "core/tag/tag_code.h"
+
+#include "core/club/club_kit.h"
+
+#include "core/club/club_register.h"
 
 #include "core/base/plain_text.h"
 #include "core/club/scanned_code.h"
@@ -44,15 +55,15 @@ Error unknownPerson(const std::string& name) {
 
 } // namespace
 
-Result<OpenCheck> Club::openCheck(const std::string& name, Phase phase, Moment moment) {
+Result<OpenCheck> ClubChecks::open(const std::string& name, Phase phase, Moment moment) {
     return guarded([&]() -> Result<OpenCheck> {
-        const auto found = boat(name);
+        const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
         return m_state->openOrResume(found->boat, phase, moment);
     });
 }
 
-OpenCheck Club::State::openOrResume(const std::string& where, Phase phase, Moment moment) {
+OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment moment) {
     Transaction transaction(*database);
     if (const auto unfinished = checkTables::unfinished(*database, where, core::nameOf(phase)))
         return openCheckOf(*unfinished, true);
@@ -64,18 +75,19 @@ OpenCheck Club::State::openOrResume(const std::string& where, Phase phase, Momen
     return {check, where, phase, moment.at, false};
 }
 
-std::vector<OpenCheck> Club::unfinishedChecks() const {
+std::vector<OpenCheck> ClubChecks::unfinished() const {
     std::vector<OpenCheck> open;
     for (const CheckRun& run : checkTables::allUnfinished(*m_state->database))
         open.push_back(openCheckOf(run, true));
     return open;
 }
 
-std::vector<std::string> Club::namesOf(const std::string& check) const {
+std::vector<std::string> ClubChecks::namesOf(const std::string& check) const {
     return checkTables::names(*m_state->database, check);
 }
 
-Outcome Club::giveNames(const std::string& check, const std::vector<std::string>& people, Moment moment) {
+Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::string>& people,
+                              Moment moment) {
     return guarded([&]() -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
@@ -95,7 +107,8 @@ Outcome Club::giveNames(const std::string& check, const std::vector<std::string>
     });
 }
 
-Result<Scanned> Club::scan(const std::string& check, const std::string& text, SeenBy seenBy, Moment moment) {
+Result<Scanned> ClubChecks::scan(const std::string& check, const std::string& text, SeenBy seenBy,
+                                 Moment moment) {
     return guarded([&]() -> Result<Scanned> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
@@ -150,7 +163,7 @@ Result<Scanned> Club::scan(const std::string& check, const std::string& text, Se
     });
 }
 
-Result<Scanned> Club::undoSighting(const std::string& check, Moment moment) {
+Result<Scanned> ClubChecks::undoSighting(const std::string& check, Moment moment) {
     const auto sightings = checkTables::sightings(*m_state->database, check);
     if (sightings.empty()) return notFound("nothing was seen yet in this check", "");
     const std::string code = sightings.back().code;
@@ -159,7 +172,7 @@ Result<Scanned> Club::undoSighting(const std::string& check, Moment moment) {
     return Scanned{Scanned::What::NewItem, code, item ? item->kitType : "", {}};
 }
 
-Outcome Club::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
+Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
     return guarded([&]() -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
@@ -183,7 +196,8 @@ Outcome Club::undoSightingOf(const std::string& check, const std::string& typed,
     });
 }
 
-Outcome Club::recordPoint(const std::string& check, const std::string& point, double value, Moment moment) {
+Outcome ClubChecks::recordPoint(const std::string& check, const std::string& point, double value,
+                                Moment moment) {
     return guarded([&]() -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
@@ -210,12 +224,12 @@ Outcome Club::recordPoint(const std::string& check, const std::string& point, do
     });
 }
 
-Outcome Club::withdraw(const std::string& check, const std::string& typed, const std::string& text,
-                       Moment moment) {
+Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed, const std::string& text,
+                             Moment moment) {
     return guarded([&]() -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        const auto item = this->item(typed);
+        const auto item = ClubKit(*m_state).item(typed);
         if (!item) return notFound(fmt::format("no item of this club has the tag {}", typed), "");
         const auto names = namesOf(check);
         const std::string by = names.empty() ? std::string() : names.front();
@@ -232,7 +246,7 @@ Outcome Club::withdraw(const std::string& check, const std::string& typed, const
     });
 }
 
-Result<CheckAnswer> Club::answer(const std::string& check, CalendarDay today) const {
+Result<CheckAnswer> ClubChecks::answer(const std::string& check, CalendarDay today) const {
     return guarded([&]() -> Result<CheckAnswer> {
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
@@ -242,8 +256,8 @@ Result<CheckAnswer> Club::answer(const std::string& check, CalendarDay today) co
     });
 }
 
-Result<SignedCheck> Club::sign(const std::string& check, const std::string& by, const std::string& urgent,
-                               Moment moment) {
+Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string& by,
+                                     const std::string& urgent, Moment moment) {
     return guarded([&]() -> Result<SignedCheck> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
@@ -279,6 +293,22 @@ Result<SignedCheck> Club::sign(const std::string& check, const std::string& by, 
                                        person->person);
         transaction.commit();
         return SignedCheck{check, person->person, moment.at, reason, answer};
+    });
+}
+
+Result<OpenCheck> ClubChecks::openStocktake(const std::string& name, Moment moment) {
+    return guarded([&]() -> Result<OpenCheck> {
+        std::string place;
+        std::string known;
+        for (const Cells& cells : m_state->registerStore.all(SheetId::Places)) {
+            if (foldName(cells[0]) == foldName(name)) place = cells[0];
+            known += (known.empty() ? "" : ", ") + cells[0];
+        }
+        if (place.empty())
+            return notFound(fmt::format("there is no place '{}' in this club", name),
+                            known.empty() ? "import places first"
+                                          : fmt::format("the club's places are: {}", known));
+        return m_state->openOrResume(place, Phase::Stocktake, moment);
     });
 }
 

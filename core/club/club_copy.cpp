@@ -1,6 +1,8 @@
 #include "core/club/club_copy.h"
 
+#include "core/base/result.h"
 #include "core/club/club_state.h"
+#include "core/record/verification.h"
 #include "core/store/club_file.h"
 #include "core/store/verify_store.h"
 

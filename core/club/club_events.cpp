@@ -1,4 +1,12 @@
+#include "core/answers/missing_list.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club_state.h"
+#include "core/register/item.h"
+
+#include "core/club/club_answers.h"
 
 #include "core/answers/event_tally.h"
 #include "core/record/operation_json.h"
@@ -38,7 +46,7 @@ std::vector<CheckRun> runsOf(Database& database, const std::string& event) {
 
 class Tally {
 public:
-    Tally(const Club::State& state, const std::vector<CheckRun>& runs)
+    Tally(const ClubState& state, const std::vector<CheckRun>& runs)
         : m_database(*state.database) {
         for (const CheckRun& run : runs) {
             if (run.phase != nameOf(Phase::Launch)) continue;
@@ -129,7 +137,7 @@ private:
 };
 
 /// Adds to what an item ran and how often it was launched on a day. The cell is the day's sum.
-void countUse(Club::State& state, const std::string& code, CalendarDay day, double hours, double launches) {
+void countUse(ClubState& state, const std::string& code, CalendarDay day, double hours, double launches) {
     Use use{day, 0, 0};
     if (const auto record = state.registerStore.record(code))
         for (const Use& known : record->use)
@@ -145,7 +153,7 @@ void countUse(Club::State& state, const std::string& code, CalendarDay day, doub
 
 } // namespace
 
-Outcome Club::giveEvent(const std::string& check, const std::string& event, Moment moment) {
+Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event, Moment moment) {
     return guarded([&]() -> Outcome {
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
@@ -160,20 +168,20 @@ Outcome Club::giveEvent(const std::string& check, const std::string& event, Mome
     });
 }
 
-Result<EventTally> Club::eventTally(const std::string& event) const {
+Result<EventTally> ClubEvents::tally(const std::string& event) const {
     return guarded([&]() -> Result<EventTally> {
         const auto runs = runsOf(*m_state->database, event);
         if (runs.empty())
             return notFound(fmt::format("no check was filed under '{}'", event),
                             "give the name that checks were filed under with --event, or a day");
         const Tally tally(*m_state, runs);
-        EventTally answer{event, tally.boats(), tally.swaps(), missingItems()};
+        EventTally answer{event, tally.boats(), tally.swaps(), ClubAnswers(*m_state).missingItems()};
         std::erase_if(answer.missing, [&](const MissingItem& item) { return !tally.wentOut(item.code); });
         return answer;
     });
 }
 
-Outcome Club::recordOperation(const std::string& check, const Operation& operation, Moment moment) {
+Outcome ClubEvents::recordOperation(const std::string& check, const Operation& operation, Moment moment) {
     return guarded([&]() -> Outcome {
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
@@ -202,9 +210,13 @@ Outcome Club::recordOperation(const std::string& check, const Operation& operati
     });
 }
 
-std::optional<Operation> Club::operationOf(const std::string& check) const {
+std::optional<Operation> ClubEvents::operationOf(const std::string& check) const {
     const auto body = tripTables::operation(*m_state->database, check);
     return body ? std::optional(operationFrom(json::parse(*body))) : std::nullopt;
+}
+
+std::vector<std::string> ClubEvents::names() const {
+    return tripTables::events(*m_state->database);
 }
 
 } // namespace core

@@ -1,4 +1,10 @@
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
+#include "core/check/finding.h"
 #include "core/club/club_state.h"
+
+#include "core/club/club_register.h"
 
 #include "core/answers/evidence.h"
 #include "core/record/answer_json.h"
@@ -85,9 +91,9 @@ std::optional<SignOff> firstReturnAfter(const std::vector<SignOff>& signOffs, co
 
 } // namespace
 
-Result<Evidence> Club::evidence(const std::string& name, Instant on) const {
+Result<Evidence> ClubAnswers::evidence(const std::string& name, Instant on) const {
     return guarded([&]() -> Result<Evidence> {
-        const auto found = boat(name);
+        const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
         Database& database = *m_state->database;
         Evidence evidence{.boat = found->boat, .on = on, .head = m_state->ledger.head()};

@@ -1,4 +1,10 @@
+#include "core/answers/history.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/club_state.h"
+#include "core/tag/tag_code.h"
+
+#include "core/club/club_kit.h"
 #include "core/store/history_store.h"
 
 #include <fmt/format.h>
@@ -22,13 +28,13 @@ HistoryLine lineOf(const Fact& fact) {
 
 } // namespace
 
-Result<std::vector<HistoryLine>> Club::history(const std::string& subject) const {
+Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject) const {
     return guarded([&]() -> Result<std::vector<HistoryLine>> {
         const RegisterStore& store = m_state->registerStore;
         Database& database = *m_state->database;
         const auto code = TagCode::parse(subject);
         std::vector<Fact> facts;
-        if (const auto found = code ? item(code->text()) : std::nullopt)
+        if (const auto found = code ? ClubKit(*m_state).item(code->text()) : std::nullopt)
             facts = history::ofItem(database, found->code);
         else if (const auto boat = code ? store.boatOfTag(code->text()) : store.boat(subject))
             facts = history::ofBoat(database, boat->boat);

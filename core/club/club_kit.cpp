@@ -1,5 +1,13 @@
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/club_state.h"
+#include "core/register/item.h"
+#include "core/tag/tag_code.h"
 
+#include "core/club/club_register.h"
+
+#include "core/register/kit_entry.h"
 #include "core/register/new_kit.h"
 #include "core/store/tag_tables.h"
 #include "core/tag/maker_label.h"
@@ -65,7 +73,7 @@ Outcome areLabelsApart(const std::vector<std::string>& labels, int year) {
 }
 
 /// Looks the names of new kit up and puts them as the register spells them.
-Result<NewKit> lookedUp(const Club::State& state, const Club& club, NewKit kit, CalendarDay today) {
+Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     const auto type = state.registerStore.kitType(kit.kitType);
     if (!type)
         return notFound(fmt::format("there is no kit type '{}' in this club", kit.kitType),
@@ -83,7 +91,7 @@ Result<NewKit> lookedUp(const Club::State& state, const Club& club, NewKit kit, 
     if (!kit.boat.empty() && !kit.place.empty())
         return badKit("kit has its home on a boat or at a place, not both", "give one of the two");
     if (!kit.boat.empty()) {
-        const auto boat = club.boat(kit.boat);
+        const auto boat = ClubRegister(state).boat(kit.boat);
         if (!boat) return boat.error();
         kit.boat = boat->boat;
     }
@@ -107,7 +115,7 @@ Result<NewKit> lookedUp(const Club::State& state, const Club& club, NewKit kit, 
     return kit;
 }
 
-Result<Item> knownItem(const Club& club, const std::string& typed) {
+Result<Item> knownItem(const ClubKit& club, const std::string& typed) {
     if (auto known = club.item(typed)) return std::move(*known);
     return notFound(fmt::format("no item of this club has the tag {}", typed),
                     "give a tag code of the register");
@@ -138,9 +146,9 @@ CellTexts cellsOf(const NewKit& kit, CalendarDay today) {
 
 } // namespace
 
-Result<std::vector<Item>> Club::registerKit(const NewKit& given, const std::string& by, Moment moment) {
+Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::string& by, Moment moment) {
     return guarded([&]() -> Result<std::vector<Item>> {
-        const auto kit = lookedUp(*m_state, *this, given, moment.today);
+        const auto kit = lookedUp(*m_state, given, moment.today);
         if (!kit) return kit.error();
         if (const Outcome apart = areLabelsApart(kit->labels, moment.today.year()); !apart)
             return apart.error();
@@ -168,7 +176,7 @@ Result<std::vector<Item>> Club::registerKit(const NewKit& given, const std::stri
     });
 }
 
-Result<std::string> Club::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
+Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
     return guarded([&]() -> Result<std::string> {
         const auto known = knownItem(*this, typed);
         if (!known) return known.error();
@@ -187,8 +195,8 @@ Result<std::string> Club::replaceTag(const std::string& typed, const std::string
     });
 }
 
-Outcome Club::writeOff(const std::string& typed, const std::string& why, const std::string& by,
-                       Moment moment) {
+Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, const std::string& by,
+                          Moment moment) {
     return guarded([&]() -> Outcome {
         const auto known = knownItem(*this, typed);
         if (!known) return known.error();
@@ -203,7 +211,7 @@ Outcome Club::writeOff(const std::string& typed, const std::string& why, const s
     });
 }
 
-Outcome Club::release(const std::string& typed, const std::string& by, Moment moment) {
+Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment moment) {
     return guarded([&]() -> Outcome {
         const auto known = knownItem(*this, typed);
         if (!known) return known.error();
@@ -215,6 +223,34 @@ Outcome Club::release(const std::string& typed, const std::string& by, Moment mo
         transaction.commit();
         return Done{};
     });
+}
+
+std::optional<Item> ClubKit::item(const std::string& code) const {
+    const auto parsed = TagCode::parse(code);
+    if (!parsed) return std::nullopt;
+    // A replaced tag still finds its item here: it is typed by people who look things up.
+    return m_state->registerStore.item(tagTables::everOf(*m_state->database, parsed->text()));
+}
+
+std::vector<KitEntry> ClubKit::all() const {
+    const auto tags = tagTables::changed(*m_state->database);
+    std::vector<KitEntry> kit;
+    for (ItemRecord& record : m_state->registerStore.allRecords()) {
+        const auto changed = tags.find(record.item.code);
+        std::string tag = changed == tags.end() ? record.item.code : changed->second;
+        kit.push_back({std::move(record.item), std::move(tag)});
+    }
+    return kit;
+}
+
+std::optional<ItemRecord> ClubKit::itemRecord(const std::string& typed) const {
+    const auto known = item(typed);
+    return known ? m_state->registerStore.record(known->code) : std::nullopt;
+}
+
+std::optional<Item> ClubKit::itemOfScan(const std::string& text, CalendarDay today) const {
+    const auto code = scannedCode(text, *m_state->database, m_state->registerStore, today.year());
+    return code ? m_state->registerStore.item(code->text()) : std::nullopt;
 }
 
 } // namespace core

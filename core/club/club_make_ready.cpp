@@ -1,4 +1,13 @@
+#include "core/base/calendar_day.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club_state.h"
+#include "core/register/boat.h"
+#include "core/register/item.h"
+#include "core/register/kit_type.h"
+#include "core/upkeep/due_date.h"
+
+#include "core/club/club_register.h"
 
 #include "core/plan/make_ready/make_ready.h"
 #include "core/record/fact.h"
@@ -23,7 +32,7 @@ const std::string& spelled(const Names& names, const std::string& name) {
 /// Gathers boats and kit for a plan: what is asked, what is not out, what counts today and lies somewhere.
 class MakeReadyStock {
 public:
-    MakeReadyStock(const Club::State& state, const std::vector<Boat>& boats, CalendarDay today)
+    MakeReadyStock(const ClubState& state, const std::vector<Boat>& boats, CalendarDay today)
         : m_state(state)
         , m_boats(boats)
         , m_today(today)
@@ -142,7 +151,7 @@ private:
                            [&](const BoatToPlan& boat) { return boat.boat == at.name; });
     }
 
-    const Club::State& m_state;
+    const ClubState& m_state;
     const std::vector<Boat>& m_boats;
     CalendarDay m_today;
     std::map<std::string, KitType> m_types;
@@ -154,12 +163,12 @@ private:
 
 } // namespace
 
-Result<MakeReadyPlan> Club::makeReady(const MakeReadyQuestion& question, CalendarDay today) const {
+Result<MakeReadyPlan> ClubPlans::makeReady(const MakeReadyQuestion& question, CalendarDay today) const {
     return guarded([&]() -> Result<MakeReadyPlan> {
-        const std::vector<Boat> all = boats();
+        const std::vector<Boat> all = ClubRegister(*m_state).boats();
         std::set<std::string> asked;
         for (const std::string& name : question.boats) {
-            const auto known = boat(name);
+            const auto known = ClubRegister(*m_state).boat(name);
             if (!known) return known.error();
             asked.insert(known->boat);
         }

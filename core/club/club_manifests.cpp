@@ -1,3 +1,5 @@
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/manifest_writer.h"
 
 #include "core/register/typed_rows.h"
@@ -39,12 +41,12 @@ Error lineChanged(const ManifestLine& seen) {
 
 } // namespace
 
-Result<ManifestRecord> Club::manifests() const {
+Result<ManifestRecord> ClubManifests::read() const {
     return guarded([&]() -> Result<ManifestRecord> { return manifestStore::read(*m_state->database); });
 }
 
-Outcome Club::changeManifest(const ManifestOwner& owner, const ManifestLine& wanted, const std::string& by,
-                             Moment moment, const ManifestLine* seen) {
+Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine& wanted,
+                                  const std::string& by, Moment moment, const ManifestLine* seen) {
     return guarded([&]() -> Outcome {
         ManifestLine line = wanted;
         if (line.quantity < 0)
@@ -64,8 +66,8 @@ Outcome Club::changeManifest(const ManifestOwner& owner, const ManifestLine& wan
     });
 }
 
-Outcome Club::dropOwnLine(const std::string& boat, const ManifestLine& seen, const std::string& by,
-                          Moment moment) {
+Outcome ClubManifests::dropOwnLine(const std::string& boat, const ManifestLine& seen, const std::string& by,
+                                   Moment moment) {
     return guarded([&]() -> Outcome {
         ManifestWriter writer(*m_state, SheetId::ManifestLines, {ManifestOwner::Kind::Boat, boat}, by,
                               moment);

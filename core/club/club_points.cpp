@@ -1,3 +1,5 @@
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/manifest_writer.h"
 
 #include "core/register/typed_rows.h"
@@ -60,7 +62,7 @@ Error takenName(const PhasePoint& point) {
 
 /// A point is known by its name: a boat whose own point replaces the class's would be asked both from then
 /// on.
-Outcome mayRename(Club::State& state, const ManifestOwner& owner, const AskedPoint& old, Moment moment) {
+Outcome mayRename(ClubState& state, const ManifestOwner& owner, const AskedPoint& old, Moment moment) {
     const std::string& name = old.point.point;
     if (owner.kind == ManifestOwner::Kind::Boat) {
         if (old.isOwn && !old.ofClass) return Done{};
@@ -83,8 +85,8 @@ Outcome mayRename(Club::State& state, const ManifestOwner& owner, const AskedPoi
 
 } // namespace
 
-Outcome Club::changePoint(const ManifestOwner& owner, const PhasePoint& wanted, const std::string& by,
-                          Moment moment, const PhasePoint* seen) {
+Outcome ClubManifests::changePoint(const ManifestOwner& owner, const PhasePoint& wanted,
+                                   const std::string& by, Moment moment, const PhasePoint* seen) {
     return guarded([&]() -> Outcome {
         ManifestWriter writer(*m_state, SheetId::Points, owner, by, moment);
         if (auto known = writer.checkOwner(); !known) return known;
@@ -108,8 +110,8 @@ Outcome Club::changePoint(const ManifestOwner& owner, const PhasePoint& wanted, 
     });
 }
 
-Outcome Club::dropPoint(const ManifestOwner& owner, const PhasePoint& seen, const std::string& by,
-                        Moment moment) {
+Outcome ClubManifests::dropPoint(const ManifestOwner& owner, const PhasePoint& seen, const std::string& by,
+                                 Moment moment) {
     return guarded([&]() -> Outcome {
         ManifestWriter writer(*m_state, SheetId::Points, owner, by, moment);
         Transaction transaction(*m_state->database);

@@ -1,4 +1,9 @@
+#include "core/base/calendar_day.h"
+#include "core/base/result.h"
 #include "core/club/club_state.h"
+#include "core/register/boat.h"
+
+#include "core/club/club_register.h"
 
 #include "core/plan/lasting/kit_life.h"
 #include "core/plan/replacement/replacement_plan.h"
@@ -30,10 +35,11 @@ Outcome checked(const ReplacementQuestion& question) {
     return Done{};
 }
 
-ReplacementInput inputOf(const Club& club, const RegisterStore& store) {
+ReplacementInput inputOf(ClubState& state) {
+    const RegisterStore& store = state.registerStore;
     ReplacementInput input;
     input.kitTypes = store.allKitTypes();
-    for (const Boat& boat : club.boats())
+    for (const Boat& boat : ClubRegister(state).boats())
         input.manifests.push_back(store.manifestOf(boat));
     input.items = store.allRecords();
     return input;
@@ -41,14 +47,13 @@ ReplacementInput inputOf(const Club& club, const RegisterStore& store) {
 
 } // namespace
 
-Result<ReplacementPlan> Club::replacementPlan(const ReplacementQuestion& question, CalendarDay today) const {
+Result<ReplacementPlan> ClubPlans::replacement(const ReplacementQuestion& question, CalendarDay today) const {
     if (const Outcome good = checked(question); !good) return good.error();
-    return guarded([&]() -> Result<ReplacementPlan> {
-        return planReplacement(inputOf(*this, m_state->registerStore), question, today);
-    });
+    return guarded(
+        [&]() -> Result<ReplacementPlan> { return planReplacement(inputOf(*m_state), question, today); });
 }
 
-std::vector<KitLife> Club::kitLives(CalendarDay today) const {
+std::vector<KitLife> ClubPlans::kitLives(CalendarDay today) const {
     return kitLivesOf(m_state->registerStore.allKitTypes(), m_state->registerStore.allRecords(), today);
 }
 

@@ -1,5 +1,7 @@
 #include "core/club/club_state.h"
 
+#include "core/base/calendar_day.h"
+#include "core/base/result.h"
 #include "core/store/row_table.h"
 
 #include <fmt/format.h>
@@ -13,12 +15,12 @@ Error notFound(const std::string& what, const std::string& mend) {
     return {ErrorKind::NotFound, what, {}, mend};
 }
 
-Result<CheckRun> Club::State::anyRun(const std::string& check) const {
+Result<CheckRun> ClubState::anyRun(const std::string& check) const {
     if (auto run = checkTables::run(*database, check)) return *run;
     return notFound(fmt::format("there is no check {}", check), "open a check of a boat first");
 }
 
-Result<CheckRun> Club::State::openRun(const std::string& check) const {
+Result<CheckRun> ClubState::openRun(const std::string& check) const {
     auto run = anyRun(check);
     if (run && checkTables::signOff(*database, check))
         return Error{ErrorKind::NotAllowed, "this check is signed", {}, "open a new check of the boat"};

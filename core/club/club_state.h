@@ -1,6 +1,11 @@
 #pragma once
 
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
 #include "core/store/check_store.h"
 #include "core/store/database.h"
 #include "core/store/ledger.h"
@@ -14,8 +19,8 @@
 namespace core {
 
 /// What stands behind a Club: one connection, its ledger and its readers.
-struct Club::State {
-    explicit State(std::unique_ptr<Database> opened)
+struct ClubState {
+    explicit ClubState(std::unique_ptr<Database> opened)
         : database(std::move(opened))
         , ledger(*database)
         , registerStore(*database)
@@ -60,5 +65,8 @@ nlohmann::json rowBody(SheetId id, const std::vector<std::pair<std::string, std:
 /// The body of a fact that gives an item a state. `check`: the return check that missed it, or empty.
 nlohmann::json stateBody(const std::string& code, const std::string& state, CalendarDay since,
                          const std::string& why, const std::string& check);
+
+/// A fresh kit code; whether it is used already is the caller's to look.
+std::string mintKitCode();
 
 } // namespace core

@@ -1,5 +1,7 @@
 #include "core/club/manifest_writer.h"
 
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/exchange/csv_import.h"
 #include "core/store/manifest_store.h"
 #include "core/store/row_table.h"
@@ -9,7 +11,7 @@
 
 namespace core {
 
-ManifestWriter::ManifestWriter(Club::State& state, SheetId sheet, ManifestOwner owner, std::string by,
+ManifestWriter::ManifestWriter(ClubState& state, SheetId sheet, ManifestOwner owner, std::string by,
                                Moment moment)
     : m_state(state)
     , m_sheet(core::sheet(sheet))

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/club_state.h"
 #include "core/register/manifest_record.h"
 
@@ -16,7 +18,7 @@ using CellTexts = std::vector<std::pair<std::string, std::string>>; ///< by colu
 /// all functions may throw StoreFailure.
 class ManifestWriter {
 public:
-    ManifestWriter(Club::State& state, SheetId sheet, ManifestOwner owner, std::string by, Moment moment);
+    ManifestWriter(ClubState& state, SheetId sheet, ManifestOwner owner, std::string by, Moment moment);
 
     /// Only a class that some boat is of has a manifest; boats are looked up by the import's checks.
     Outcome checkOwner() const;
@@ -35,7 +37,7 @@ private:
     Cells keyCells(const CellTexts& key) const;
     void append(nlohmann::json body);
 
-    Club::State& m_state;
+    ClubState& m_state;
     const Sheet& m_sheet;
     ManifestOwner m_owner;
     std::string m_by;

@@ -2,6 +2,7 @@
 
 #include "core/store/tag_tables.h"
 #include "core/tag/maker_label.h"
+#include "core/tag/tag_code.h"
 
 namespace core {
 namespace {

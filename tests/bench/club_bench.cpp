@@ -1,4 +1,7 @@
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_register.h"
 #include "core/record/answer_json.h"
 #include "core/store/club_file.h"
 #include "core/store/ledger.h"
@@ -99,10 +102,10 @@ struct BigClub {
     explicit BigClub(std::int64_t sightings) {
         writeRegister(folder / "csv");
         Club made = Club::create(folder / "club.tholepin", "Big club").value();
-        if (!made.importRegister(folder / "csv", now.today, false)->rejected.empty())
+        if (!made.register_().importCsv(folder / "csv", now.today, false)->rejected.empty())
             throw std::runtime_error("the register was not taken");
-        const auto check = made.openCheck("boat 0", Phase::Launch, now)->check;
-        const auto answer = jsonOf(*made.answer(check, now.today));
+        const auto check = made.checks().open("boat 0", Phase::Launch, now)->check;
+        const auto answer = jsonOf(*made.checks().answer(check, now.today));
         writeHistory(folder / "club.tholepin", answer, sightings);
         club = std::make_unique<Club>(Club::open(folder / "club.tholepin").value());
     }
@@ -122,30 +125,30 @@ BigClub& clubWith(std::int64_t sightings) {
 /// The answer of a launch check with all its kit seen.
 void answerOfCheck(benchmark::State& state) {
     BigClub& big = clubWith(state.range(0));
-    const auto check = big.club->openCheck("boat 3", Phase::Launch, big.now)->check;
+    const auto check = big.club->checks().open("boat 3", Phase::Launch, big.now)->check;
     for (int item = 0; item < itemsOfBoat; ++item)
-        if (!big.club->scan(check, codes()[static_cast<std::size_t>(3 * itemsOfBoat + item)], SeenBy::Camera,
-                            big.now))
+        if (!big.club->checks().scan(check, codes()[static_cast<std::size_t>(3 * itemsOfBoat + item)],
+                                     SeenBy::Camera, big.now))
             throw std::runtime_error("a scan failed");
     for (auto _ : state)
-        benchmark::DoNotOptimize(big.club->answer(check, big.now.today)->outcome);
+        benchmark::DoNotOptimize(big.club->checks().answer(check, big.now.today)->outcome);
 }
 BENCHMARK(answerOfCheck)->Arg(0)->Arg(50'000)->Arg(1'500'000)->Unit(benchmark::kMillisecond);
 
 /// A new sighting recorded and the lists refreshed; then it is taken back, which does not count.
 void scanAndAnswer(benchmark::State& state) {
     BigClub& big = clubWith(state.range(0));
-    const auto check = big.club->openCheck("boat 4", Phase::Launch, big.now)->check;
+    const auto check = big.club->checks().open("boat 4", Phase::Launch, big.now)->check;
     for (int item = 1; item < itemsOfBoat; ++item)
-        if (!big.club->scan(check, codes()[static_cast<std::size_t>(4 * itemsOfBoat + item)], SeenBy::Camera,
-                            big.now))
+        if (!big.club->checks().scan(check, codes()[static_cast<std::size_t>(4 * itemsOfBoat + item)],
+                                     SeenBy::Camera, big.now))
             throw std::runtime_error("a scan failed");
     const std::string& code = codes()[4 * itemsOfBoat];
     for (auto _ : state) {
-        const auto seen = big.club->scan(check, code, SeenBy::Camera, big.now);
-        benchmark::DoNotOptimize(big.club->answer(check, big.now.today)->outcome);
+        const auto seen = big.club->checks().scan(check, code, SeenBy::Camera, big.now);
+        benchmark::DoNotOptimize(big.club->checks().answer(check, big.now.today)->outcome);
         state.PauseTiming();
-        if (seen->what != Scanned::What::NewItem || !big.club->undoSightingOf(check, code, big.now))
+        if (seen->what != Scanned::What::NewItem || !big.club->checks().undoSightingOf(check, code, big.now))
             throw std::runtime_error("not a new sighting");
         state.ResumeTiming();
     }
@@ -155,19 +158,20 @@ BENCHMARK(scanAndAnswer)->Arg(0)->Arg(50'000)->Arg(1'500'000)->Unit(benchmark::k
 /// The answer of a return check, which looks back at the launch.
 void answerOfReturn(benchmark::State& state) {
     BigClub& big = clubWith(state.range(0));
-    const auto launch = big.club->openCheck("boat 5", Phase::Launch, big.now)->check;
+    const auto launch = big.club->checks().open("boat 5", Phase::Launch, big.now)->check;
     const auto back = [&](const std::string& check) {
         for (int item = 0; item < itemsOfBoat; ++item)
-            if (!big.club->scan(check, codes()[static_cast<std::size_t>(5 * itemsOfBoat + item)],
-                                SeenBy::Camera, big.now))
+            if (!big.club->checks().scan(check, codes()[static_cast<std::size_t>(5 * itemsOfBoat + item)],
+                                         SeenBy::Camera, big.now))
                 throw std::runtime_error("a scan failed");
     };
     back(launch);
-    if (!big.club->sign(launch, "Wren Sadler", "drill", big.now)) throw std::runtime_error("not signed");
-    const auto check = big.club->openCheck("boat 5", Phase::Return, big.now)->check;
+    if (!big.club->checks().sign(launch, "Wren Sadler", "drill", big.now))
+        throw std::runtime_error("not signed");
+    const auto check = big.club->checks().open("boat 5", Phase::Return, big.now)->check;
     back(check);
     for (auto _ : state)
-        benchmark::DoNotOptimize(big.club->answer(check, big.now.today)->outcome);
+        benchmark::DoNotOptimize(big.club->checks().answer(check, big.now.today)->outcome);
 }
 BENCHMARK(answerOfReturn)->Arg(0)->Arg(50'000)->Arg(1'500'000)->Unit(benchmark::kMillisecond);
 
@@ -175,7 +179,7 @@ BENCHMARK(answerOfReturn)->Arg(0)->Arg(50'000)->Arg(1'500'000)->Unit(benchmark::
 void boatConditions(benchmark::State& state) {
     BigClub& big = clubWith(state.range(0));
     for (auto _ : state)
-        benchmark::DoNotOptimize(big.club->boatConditions(big.now.today).size());
+        benchmark::DoNotOptimize(big.club->answers().boatConditions(big.now.today).size());
 }
 BENCHMARK(boatConditions)->Arg(0)->Arg(50'000)->Arg(1'500'000)->Unit(benchmark::kMillisecond);
 

@@ -1,6 +1,9 @@
 #include "tests/support/big_club.h"
 
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
 #include "core/club/club.h"
+#include "core/club/club_register.h"
 #include "core/tag/tag_code.h"
 #include "tests/support/scratch_folder.h"
 
@@ -120,7 +123,7 @@ BigClub makeBigClub(const std::filesystem::path& file, std::int64_t sightings) {
     {
         auto club = core::Club::create(file, "Big club");
         if (!club) throw std::runtime_error(club.error().what);
-        const auto plan = club->importRegister(folder / "csv", now().today, false);
+        const auto plan = club->register_().importCsv(folder / "csv", now().today, false);
         if (!plan || !plan->rejected.empty()) throw std::runtime_error("the register was not taken");
     }
     BulkWriter writer(file);

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_answers.h"
 
 #include "app/cli/json/record_json.h"
 #include "app/cli/terminal/table.h"
@@ -64,7 +65,7 @@ int aboard(const AboardOptions& options) {
     if (!on)
         return failWith("'" + options.on + "' is no instant", "--on", "write it like 2026-03-14T06:40:00Z");
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto evidence = club.evidence(options.boat, *on);
+        const auto evidence = club.answers().evidence(options.boat, *on);
         if (!evidence) return fail(evidence.error());
         if (options.json)
             say(evidenceJson(*evidence));

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/record/verification.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_answers.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
@@ -41,7 +42,7 @@ void sayBoats(const std::vector<core::BoatCondition>& boats, core::CalendarDay t
 
 int boats(const CommonOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto boats = club.boatConditions(moment.today);
+        const auto boats = club.answers().boatConditions(moment.today);
         if (options.json)
             say(boatsJson(boats));
         else

@@ -1,6 +1,8 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_register.h"
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/commands/check_report.h"
@@ -36,10 +38,10 @@ struct CheckOptions : CommonOptions {
 
 /// By name, or by the boat's tag.
 Result<std::string> findBoat(const core::Club& club, const std::string& asked) {
-    const Result<core::Boat> boat = club.boat(asked);
+    const Result<core::Boat> boat = club.register_().boat(asked);
     if (boat) return boat->boat;
     if (const auto code = core::TagCode::parse(asked))
-        if (const auto tagged = club.boatOfTag(code->text())) return tagged->boat;
+        if (const auto tagged = club.register_().boatOfTag(code->text())) return tagged->boat;
     return boat.error();
 }
 
@@ -78,7 +80,7 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
     const Result<std::string> boat = findBoat(club, options.boat);
     if (!boat) return boat.error();
     plan.boat = *boat;
-    const std::vector<core::Person> known = club.people();
+    const std::vector<core::Person> known = club.register_().people();
     auto people = findPeople(known, options);
     if (!people) return people.error();
     plan.people = std::move(*people);
@@ -95,7 +97,7 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
         return core::Error{core::ErrorKind::BadInput, "a trip is told when the boat is back", "--phase",
                            "give times, hours and fuel with the return check"};
     if (!options.points.empty()) {
-        const auto points = club.pointsOf(plan.boat, plan.phase);
+        const auto points = club.register_().pointsOf(plan.boat, plan.phase);
         if (!points) return points.error();
         auto values = readPointsFile(options.points, *points);
         if (!values) return values.error();
@@ -119,7 +121,7 @@ int check(const CheckOptions& options) {
         if (options.json)
             say(checkJson(*report));
         else
-            sayCheck(*report, club.namesOf(report->check));
+            sayCheck(*report, club.checks().namesOf(report->check));
         return exitOf(report->answer);
     });
 }

@@ -1,7 +1,11 @@
 #pragma once
 
 #include "app/cli/commands/options.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/register/boat.h"
 #include "core/register/operation.h"
 
 #include <fstream>

@@ -3,6 +3,8 @@
 #include "app/cli/commands/code_stream.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/tag_of_text.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_events.h"
 
 #include "core/base/plain_text.h"
 
@@ -16,7 +18,7 @@ using core::Result;
 
 Outcome recordPoints(core::Club& club, const std::string& check, const CheckPlan& plan) {
     for (const PointValue& each : plan.points)
-        if (const Outcome done = club.recordPoint(check, each.point, each.value, plan.now()); !done)
+        if (const Outcome done = club.checks().recordPoint(check, each.point, each.value, plan.now()); !done)
             return done;
     return core::Done{};
 }
@@ -63,19 +65,19 @@ Outcome signAtEnd(core::Club& club, const CodeStream& stream, const CheckPlan& p
 
 Result<CheckReport> runCheck(core::Club& club, const CheckPlan& plan) {
     const Result<core::OpenCheck> open = plan.phase == core::Phase::Stocktake
-                                             ? club.openStocktake(plan.boat, plan.now())
-                                             : club.openCheck(plan.boat, plan.phase, plan.now());
+                                             ? club.checks().openStocktake(plan.boat, plan.now())
+                                             : club.checks().open(plan.boat, plan.phase, plan.now());
     if (!open) return open.error();
     if (!plan.people.empty())
-        if (const Outcome named = club.giveNames(open->check, plan.people, plan.now()); !named)
+        if (const Outcome named = club.checks().giveNames(open->check, plan.people, plan.now()); !named)
             return named.error();
     if (const Outcome recorded = recordPoints(club, open->check, plan); !recorded) return recorded.error();
 
     if (!plan.event.empty())
-        if (const Outcome filed = club.giveEvent(open->check, plan.event, plan.now()); !filed)
+        if (const Outcome filed = club.events().fileUnder(open->check, plan.event, plan.now()); !filed)
             return filed.error();
     if (plan.trip)
-        if (const Outcome told = club.recordOperation(open->check, *plan.trip, plan.now()); !told)
+        if (const Outcome told = club.events().recordOperation(open->check, *plan.trip, plan.now()); !told)
             return told.error();
 
     CodeStream stream(club, open->check, plan.now, plan.signer, plan.urgent);
@@ -85,7 +87,7 @@ Result<CheckReport> runCheck(core::Club& club, const CheckPlan& plan) {
     if (stream.clockRuns())
         note(QStringLiteral("the clock was started and not stopped: nothing is recorded for it"));
 
-    Result<core::CheckAnswer> answer = club.answer(open->check, plan.today);
+    Result<core::CheckAnswer> answer = club.checks().answer(open->check, plan.today);
     if (!answer && !stream.signedCheck()) return answer.error();
     CheckReport report{
         open->check, answer ? std::move(*answer) : stream.signedCheck()->answer, {}, {}, stream.unread()};

@@ -2,6 +2,10 @@
 
 #include "app/cli/commands/points_file.h"
 #include "app/cli/json/json_out.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
 #include "core/register/operation.h"
 #include "scanner/files/read_path.h"

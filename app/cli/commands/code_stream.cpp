@@ -2,6 +2,7 @@
 
 #include "app/cli/terminal/terminal.h"
 #include "app/text/sentences.h"
+#include "core/club/club_checks.h"
 
 #include <algorithm>
 
@@ -19,7 +20,8 @@ CodeStream::CodeStream(core::Club& club, std::string check, std::function<core::
     , m_urgent(std::move(urgent)) {}
 
 Result<bool> CodeStream::take(const std::string& text, core::SeenBy seenBy, const std::string& typed) {
-    const Result<Scanned> scanned = m_club.scan(m_check, typed.empty() ? text : typed, seenBy, m_now());
+    const Result<Scanned> scanned =
+        m_club.checks().scan(m_check, typed.empty() ? text : typed, seenBy, m_now());
     if (!scanned) return scanned.error();
     switch (scanned->what) {
     case Scanned::What::NewItem:
@@ -60,7 +62,7 @@ Result<bool> CodeStream::act(core::ControlTag control) {
 Result<bool> CodeStream::finish() {
     std::string person = m_person;
     if (person.empty())
-        if (const auto onBoard = m_club.namesOf(m_check); !onBoard.empty()) person = onBoard.front();
+        if (const auto onBoard = m_club.checks().namesOf(m_check); !onBoard.empty()) person = onBoard.front();
     if (person.empty()) {
         note(QStringLiteral(
             "the finish tag was shown and nobody is named: name the driver, or sign with --sign"));
@@ -73,7 +75,7 @@ Result<bool> CodeStream::finish() {
 }
 
 Result<bool> CodeStream::undo() {
-    const Result<Scanned> undone = m_club.undoSighting(m_check, m_now());
+    const Result<Scanned> undone = m_club.checks().undoSighting(m_check, m_now());
     if (!undone && undone.error().kind != core::ErrorKind::NotFound) return undone.error();
     if (!undone) note(QStringLiteral("the undo tag was shown and there is no sighting to take back"));
     m_lastItem.clear();
@@ -85,7 +87,8 @@ Result<bool> CodeStream::withdrawLast() {
         note(QStringLiteral("the damaged tag was shown and no item before it: show the item's tag first"));
         return true;
     }
-    const core::Outcome done = m_club.withdraw(m_check, m_lastItem, damagedByTag().toStdString(), m_now());
+    const core::Outcome done =
+        m_club.checks().withdraw(m_check, m_lastItem, damagedByTag().toStdString(), m_now());
     if (!done) return done.error();
     return true;
 }
@@ -95,11 +98,11 @@ Result<bool> CodeStream::turnClock() {
     if (m_clockSince) {
         const double seconds = std::chrono::duration<double>(now - *m_clockSince).count();
         m_clockSince.reset();
-        const core::Outcome done = m_club.recordPoint(m_check, m_timedPoint, seconds, m_now());
+        const core::Outcome done = m_club.checks().recordPoint(m_check, m_timedPoint, seconds, m_now());
         if (!done) return done.error();
         return true;
     }
-    const Result<core::CheckAnswer> answer = m_club.answer(m_check, m_now().today);
+    const Result<core::CheckAnswer> answer = m_club.checks().answer(m_check, m_now().today);
     if (!answer) return answer.error();
     const auto isOpenTimed = [](const core::PointAnswer& each) {
         return each.point.kind == core::PointKind::Timed && each.state == core::PointState::Open;
@@ -117,10 +120,10 @@ Result<bool> CodeStream::turnClock() {
 Result<std::optional<core::SignedCheck>> signIfAllowed(core::Club& club, const std::string& check,
                                                        const std::string& person, const std::string& urgent,
                                                        core::Moment moment) {
-    auto done = club.sign(check, person, urgent, moment);
+    auto done = club.checks().sign(check, person, urgent, moment);
     if (done) return std::optional<core::SignedCheck>(std::move(*done));
     if (done.error().kind != core::ErrorKind::NotAllowed) return done.error();
-    const Result<core::CheckAnswer> answer = club.answer(check, moment.today);
+    const Result<core::CheckAnswer> answer = club.checks().answer(check, moment.today);
     if (!answer) return done.error();
     if (answer->phase != core::Phase::Launch || answer->outcome != core::CheckOutcome::Incomplete)
         return done.error();

@@ -1,7 +1,11 @@
 #pragma once
 
+#include "core/base/instant.h"
 #include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
+#include "core/tag/tag_code.h"
 
 #include <chrono>
 #include <functional>

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_answers.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/table.h"
@@ -70,7 +71,7 @@ int due(const DueOptions& options) {
     if (!days)
         return failWith("'" + options.within + "' is no number of days", "--within", "write it like 90d");
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto rows = club.dueList(moment.today, *days);
+        const auto rows = club.answers().dueList(moment.today, *days);
         if (options.json)
             say(dueJson(rows, moment.today));
         else

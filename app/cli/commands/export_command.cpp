@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_register.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
@@ -17,7 +18,7 @@ struct ExportOptions : CommonOptions {
 
 int exportRegister(const ExportOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
-        const core::Outcome done = club.exportRegister(options.folder, options.measuresOf);
+        const core::Outcome done = club.register_().exportCsv(options.folder, options.measuresOf);
         if (!done) return fail(done.error());
         if (options.json)
             say(fileJson(options.folder));

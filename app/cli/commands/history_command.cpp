@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_answers.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/table.h"
@@ -29,7 +30,7 @@ void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>
 
 int history(const HistoryOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
-        const auto lines = club.history(options.subject);
+        const auto lines = club.answers().history(options.subject);
         if (!lines) return fail(lines.error());
         if (options.json)
             say(historyJson(options.subject, *lines));

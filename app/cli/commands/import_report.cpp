@@ -5,6 +5,7 @@
 #include "app/cli/terminal/table.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/words.h"
+#include "core/club/club_register.h"
 
 namespace app {
 namespace {
@@ -34,7 +35,7 @@ void reportAccepted(const core::ImportPlan& plan, bool dryRun) {
 core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::string& folder,
                                                   core::CalendarDay today, bool dryRun) {
     Progress progress(QStringLiteral("import"));
-    return club.importRegister(folder, today, dryRun, [&](int done, int of) {
+    return club.register_().importCsv(folder, today, dryRun, [&](int done, int of) {
         if (of > 0) progress.show(static_cast<double>(done) / of);
     });
 }

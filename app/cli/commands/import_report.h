@@ -1,6 +1,9 @@
 #pragma once
 
+#include "core/base/calendar_day.h"
+#include "core/base/result.h"
 #include "core/club/club.h"
+#include "core/exchange/csv_import.h"
 
 namespace app {
 

@@ -1,5 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_register.h"
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/json/record_json.h"
@@ -34,7 +36,7 @@ core::Outcome canPrintTags(const KitOptions& options) {
 core::Outcome printTags(const core::Club& club, const KitOptions& options,
                         const std::vector<std::string>& codes) {
     if (options.out.empty()) return core::Done{};
-    const auto labels = club.tagLabels(codes);
+    const auto labels = club.kit().tagLabels(codes);
     if (!labels) return labels.error();
     const Painting painting;
     const auto sheets = writeTagSheets(options.out, *labels, options.size);
@@ -45,7 +47,7 @@ core::Outcome printTags(const core::Club& club, const KitOptions& options,
 /// The name as the register has it; nobody named stays nobody.
 core::Result<std::string> byWhom(const core::Club& club, const KitOptions& options) {
     if (options.by.empty()) return std::string();
-    return findPerson(club.people(), options.by, "--by");
+    return findPerson(club.register_().people(), options.by, "--by");
 }
 
 int receive(const KitOptions& options) {
@@ -63,7 +65,7 @@ int receive(const KitOptions& options) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
-        const auto items = club.registerKit(kit, *by, moment);
+        const auto items = club.kit().registerKit(kit, *by, moment);
         if (!items) return fail(items.error());
         std::vector<std::string> codes;
         for (const core::Item& item : *items)
@@ -87,10 +89,10 @@ int retag(const KitOptions& options) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
-        const auto tag = club.replaceTag(options.code, *by, moment);
+        const auto tag = club.kit().replaceTag(options.code, *by, moment);
         if (!tag) return fail(tag.error());
         const core::Outcome printed = printTags(club, options, {*tag});
-        const auto item = club.item(*tag);
+        const auto item = club.kit().item(*tag);
         if (options.json)
             say(newTagJson(item->code, *tag, printed ? options.out : std::string()));
         else
@@ -103,7 +105,7 @@ int retag(const KitOptions& options) {
 
 int sayState(const core::Club& club, const KitOptions& options, const core::Outcome& done, const char* now) {
     if (!done) return fail(done.error());
-    const auto item = club.item(options.code);
+    const auto item = club.kit().item(options.code);
     if (options.json)
         say(stateJson(*item));
     else
@@ -116,7 +118,8 @@ int writeOff(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
-        return sayState(club, options, club.writeOff(options.code, options.why, *by, moment), "written off");
+        return sayState(club, options, club.kit().writeOff(options.code, options.why, *by, moment),
+                        "written off");
     });
 }
 
@@ -124,7 +127,7 @@ int release(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
-        return sayState(club, options, club.release(options.code, *by, moment), "serviceable");
+        return sayState(club, options, club.kit().release(options.code, *by, moment), "serviceable");
     });
 }
 

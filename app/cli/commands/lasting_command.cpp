@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_plans.h"
 
 #include "app/cli/json/plan_json.h"
 #include "app/cli/terminal/table.h"
@@ -28,7 +29,7 @@ void sayLives(const std::vector<core::KitLife>& lives) {
 
 int lasting(const CommonOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto lives = club.kitLives(moment.today);
+        const auto lives = club.plans().kitLives(moment.today);
         if (options.json)
             say(lastingJson(lives, moment.today));
         else

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_log.h"
 
 #include "app/cli/commands/log_report.h"
 #include "app/cli/json/json_out.h"
@@ -23,7 +24,7 @@ int logAdd(const LogAddOptions& options) {
     const auto severity = options.severity == "stop" ? core::Severity::Stop : core::Severity::Remark;
     const std::string& about = options.boat.empty() ? options.code : options.boat;
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto entry = club.addLogEntry(about, options.text, severity, options.by, moment);
+        const auto entry = club.log().add(about, options.text, severity, options.by, moment);
         if (!entry) return fail(entry.error());
         if (options.json)
             say(logEntryJson(*entry));

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_log.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
@@ -18,7 +19,7 @@ struct LogCloseOptions : CommonOptions {
 
 int logClose(const LogCloseOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const core::Outcome done = club.closeLogEntry(options.entry, options.closing, options.by, moment);
+        const core::Outcome done = club.log().close(options.entry, options.closing, options.by, moment);
         if (!done) return fail(done.error());
         if (options.json)
             say(closedJson(options.entry));

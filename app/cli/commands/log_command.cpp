@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_log.h"
 
 #include "app/cli/commands/log_report.h"
 #include "app/cli/json/json_out.h"
@@ -29,7 +30,7 @@ void sayLog(const std::vector<core::LogEntry>& entries) {
 
 int log(const LogOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
-        const auto entries = club.logEntries(options.boat);
+        const auto entries = club.log().entries(options.boat);
         if (!entries) return fail(entries.error());
         if (options.json)
             say(logJson(*entries));

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_plans.h"
 
 #include "app/cli/json/make_ready_json.h"
 #include "app/cli/terminal/terminal.h"
@@ -69,7 +70,7 @@ core::MakeReadyPlan inPrintedTags(core::MakeReadyPlan plan) {
 
 int makeReady(const MakeReadyOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto plan = club.makeReady(options.question, moment.today);
+        const auto plan = club.plans().makeReady(options.question, moment.today);
         if (!plan) return fail(plan.error());
         if (options.json)
             say(makeReadyJson(*plan));

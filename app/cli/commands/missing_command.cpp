@@ -1,6 +1,8 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_events.h"
 
 #include "app/cli/json/record_json.h"
 #include "app/cli/terminal/terminal.h"
@@ -69,7 +71,7 @@ void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay t
 }
 
 int ofEvent(const core::Club& club, const MissingOptions& options, core::CalendarDay today) {
-    const auto tally = club.eventTally(options.event);
+    const auto tally = club.events().tally(options.event);
     if (!tally) return fail(tally.error());
     if (options.json) {
         say(tallyJson(*tally));
@@ -83,7 +85,7 @@ int ofEvent(const core::Club& club, const MissingOptions& options, core::Calenda
 int missing(const MissingOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         if (!options.event.empty()) return ofEvent(club, options, moment.today);
-        const auto items = club.missingItems();
+        const auto items = club.answers().missingItems();
         if (options.json)
             say(missingJson(items));
         else

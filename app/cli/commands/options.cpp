@@ -1,6 +1,7 @@
 #include "app/cli/commands/options.h"
 
 #include "app/cli/terminal/terminal.h"
+#include "core/club/club_kit.h"
 
 namespace app {
 namespace {
@@ -41,7 +42,7 @@ int withClub(const CommonOptions& options, core::Club::Access access,
              const std::function<int(core::Club&)>& goOn) {
     core::Result<core::Club> club = core::Club::open(options.file, access);
     if (!club) return fail(club.error());
-    speakOfTags(club->replacedTags());
+    speakOfTags(club->kit().replacedTags());
     return goOn(*club);
 }
 

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "app/cli/commands/command.h"
+#include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club.h"
-#include "core/club/club_types.h"
 
 #include <functional>
 #include <string>

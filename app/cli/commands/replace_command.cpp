@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_plans.h"
 
 #include "app/cli/json/plan_json.h"
 #include "app/cli/terminal/table.h"
@@ -94,7 +95,7 @@ int replace(const ReplaceOptions& options) {
         return failWith("'" + options.out + "' is no kind of sheet that can be written", "--out",
                         "let its name end with .pdf, .csv or .ics");
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto plan = club.replacementPlan(options.question, moment.today);
+        const auto plan = club.plans().replacement(options.question, moment.today);
         if (!plan) return fail(plan.error());
         const core::Outcome written = write(*sheet, options, club, *plan, moment.at);
         if (!written) return fail(written.error());

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_kit.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/progress.h"
@@ -70,7 +71,7 @@ std::vector<TagScene> paintedScenes(const std::vector<core::TagLabel>& kit, std:
 
 int scene(const SceneOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
-        const auto kit = club.kitOf(options.boat);
+        const auto kit = club.kit().labelsOfBoat(options.boat);
         if (!kit) return fail(kit.error());
         if (kit->empty())
             return failWith("the register has no kit of this boat", options.boat,

@@ -1,5 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_register.h"
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/commands/picture_reading.h"
@@ -29,7 +31,7 @@ core::Result<core::ServiceOrder> orderOf(const core::Club& club, const ServiceOp
     if (!day)
         return core::Error{core::ErrorKind::BadInput, "'" + options.day + "' is no day", "--day",
                            "write it like 2026-03-14"};
-    const auto person = findPerson(club.people(), options.by, "--by");
+    const auto person = findPerson(club.register_().people(), options.by, "--by");
     if (!person) return person.error();
     return core::ServiceOrder{options.rule, *day, *person, !options.failed, options.note, {}};
 }
@@ -83,7 +85,7 @@ int service(const ServiceOptions& options) {
             for (const auto& code : picture.seen)
                 order->scans.push_back(typedText(code));
         if (codes != nullptr) order->scans = linesOf(*codes);
-        const auto round = club.recordService(*order, moment);
+        const auto round = club.kit().recordService(*order, moment);
         if (!round) return fail(round.error());
         if (options.json)
             say(serviceJson(*order, *round));

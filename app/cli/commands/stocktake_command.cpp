@@ -1,5 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_register.h"
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/commands/check_report.h"
@@ -24,7 +26,7 @@ struct StocktakeOptions : CommonOptions {
 
 /// One that was begun may be signed without more scans.
 bool isBegun(const core::Club& club, const std::string& place) {
-    const auto open = club.unfinishedChecks();
+    const auto open = club.checks().unfinished();
     return std::any_of(open.begin(), open.end(), [&](const core::OpenCheck& check) {
         return check.phase == core::Phase::Stocktake && core::foldName(check.boat) == core::foldName(place);
     });
@@ -45,7 +47,7 @@ int stocktake(const StocktakeOptions& options) {
                        .today = moment.today,
                        .now = clockOf(options, moment)};
         if (!options.signer.empty()) {
-            const auto signer = findPerson(club.people(), options.signer, "--sign");
+            const auto signer = findPerson(club.register_().people(), options.signer, "--sign");
             if (!signer) return fail(signer.error());
             plan.signer = *signer;
         }

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_kit.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/progress.h"
@@ -43,7 +44,7 @@ int print(const TagsOptions& options, const std::vector<core::TagLabel>& tags) {
 }
 
 int mint(const TagsOptions& options, const core::Club& club) {
-    const std::vector<std::string> codes = club.mintCodes(options.mint);
+    const std::vector<std::string> codes = club.kit().mintCodes(options.mint);
     if (!options.out.empty()) {
         std::vector<core::TagLabel> tags;
         for (const std::string& code : codes)
@@ -62,7 +63,7 @@ int mint(const TagsOptions& options, const core::Club& club) {
 int tags(const TagsOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
         if (options.mint > 0) return mint(options, club);
-        auto labels = club.tagLabels(options.items);
+        auto labels = club.kit().tagLabels(options.items);
         if (!labels) return fail(labels.error());
         if (options.control)
             for (core::TagLabel& each : controlTags())

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/club/club_record.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
@@ -31,7 +32,7 @@ void sayVerification(const core::Verification& found) {
 int verify(const VerifyOptions& options) {
     const auto access = options.rebuild ? core::Club::Access::ReadWrite : core::Club::Access::ReadOnly;
     return withClub(options, access, [&](core::Club& club) {
-        const auto found = club.verify(options.rebuild);
+        const auto found = club.record().verify(options.rebuild);
         if (!found) return fail(found.error());
         if (options.json)
             say(verificationJson(*found));

@@ -1,9 +1,14 @@
 #pragma once
 
+#include "core/answers/board.h"
+#include "core/answers/due_list.h"
+#include "core/answers/history.h"
 #include "core/answers/missing_list.h"
+#include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
-#include "core/club/club_types.h"
+#include "core/club/club_kit.h"
 #include "core/exchange/csv_import.h"
+#include "core/record/verification.h"
 #include "scanner/files/read_path.h"
 
 #include <string>

@@ -6,6 +6,9 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -34,16 +37,16 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
 BoardState readBoard(const core::Club& club, core::CalendarDay today) {
     BoardState state{QString::fromStdString(club.name()),
                      today,
-                     club.boatConditions(today),
-                     club.unfinishedChecks(),
+                     club.answers().boatConditions(today),
+                     club.checks().unfinished(),
                      0,
                      0,
-                     club.replacedTags()};
+                     club.kit().replacedTags()};
     // A place may have a boat's name.
     std::erase_if(state.unfinished,
                   [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
-    state.missing = static_cast<int>(club.missingItems().size());
-    state.dueSoon = static_cast<int>(club.dueList(today, dueWithin).size());
+    state.missing = static_cast<int>(club.answers().missingItems().size());
+    state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
     return state;
 }
 

@@ -2,7 +2,11 @@
 
 #include "app/gui/board/boat_strip.h"
 #include "app/text/printed_tags.h"
+#include "core/answers/board.h"
+#include "core/base/calendar_day.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
 
 #include <QWidget>
 

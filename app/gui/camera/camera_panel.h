@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/theme/marks.h"
-#include "core/club/club_types.h"
+#include "core/club/club_checks.h"
 #include "scanner/live/live_scanner.h"
 
 #include <QWidget>

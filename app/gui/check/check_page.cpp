@@ -19,6 +19,7 @@
 #include "app/text/tag_of_text.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -236,7 +237,7 @@ void CheckPage::takeCode(const QString& text, core::SeenBy seenBy) {
 
 void CheckPage::nameSigner(const std::string& code) {
     m_club.ask(
-        this, [code](core::Club& club) { return club.tagLabels({code}); },
+        this, [code](core::Club& club) { return club.kit().tagLabels({code}); },
         [this](const core::Result<std::vector<core::TagLabel>>& labels) {
             const QString person =
                 labels && !labels->empty() ? QString::fromStdString(labels->front().name) : QString();

@@ -4,6 +4,12 @@
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/answers/evidence.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_events.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_register.h"
 
 namespace app {
 namespace {
@@ -14,7 +20,7 @@ std::map<std::string, core::Item> wornIn(const core::Club& club, const core::Che
     for (const core::LineAnswer& line : answer.lines)
         for (const core::LineItem& seen : line.items)
             if (seen.counts && !seen.wornBy.empty())
-                if (auto item = club.item(seen.code)) worn.emplace(seen.code, std::move(*item));
+                if (auto item = club.kit().item(seen.code)) worn.emplace(seen.code, std::move(*item));
     return worn;
 }
 
@@ -22,7 +28,7 @@ std::map<std::string, core::Item> wornIn(const core::Club& club, const core::Che
 CheckContext launchOf(const core::Club& club, const core::OpenCheck& open, core::Instant now) {
     CheckContext context;
     if (open.phase != core::Phase::Return) return context;
-    const auto evidence = club.evidence(open.boat, now);
+    const auto evidence = club.answers().evidence(open.boat, now);
     if (!evidence || !evidence->launch) return context;
     context.askWhom = evidence->people;
     context.launched = evidence->launch->at;
@@ -31,16 +37,16 @@ CheckContext launchOf(const core::Club& club, const core::OpenCheck& open, core:
 
 core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open, core::CalendarDay today,
                                    CheckContext context) {
-    auto answer = club.answer(open.check, today);
+    auto answer = club.checks().answer(open.check, today);
     if (!answer) return answer.error();
-    CheckState state{open, std::move(answer).value(), club.namesOf(open.check), {}, {}, std::move(context),
-                     {}};
-    for (core::Person& person : club.people())
+    CheckState state{
+        open, std::move(answer).value(), club.checks().namesOf(open.check), {}, {}, std::move(context), {}};
+    for (core::Person& person : club.register_().people())
         state.people.push_back(std::move(person.person));
-    if (auto log = club.logEntries(open.boat)) state.log = std::move(log).value();
+    if (auto log = club.log().entries(open.boat)) state.log = std::move(log).value();
     state.context.worn = wornIn(club, state.answer);
-    state.context.tags = club.replacedTags();
-    if (open.phase == core::Phase::Return) state.trip = club.operationOf(open.check);
+    state.context.tags = club.kit().replacedTags();
+    if (open.phase == core::Phase::Return) state.trip = club.events().operationOf(open.check);
     return state;
 }
 
@@ -62,8 +68,8 @@ void CheckSession::open(const QString& boat, core::Phase phase) {
     ++m_jobs;
     const auto job = [boat = boat.toStdString(), phase,
                       moment = m_time()](core::Club& club) -> core::Result<CheckState> {
-        auto open = phase == core::Phase::Stocktake ? club.openStocktake(boat, moment)
-                                                    : club.openCheck(boat, phase, moment);
+        auto open = phase == core::Phase::Stocktake ? club.checks().openStocktake(boat, moment)
+                                                    : club.checks().open(boat, phase, moment);
         if (!open) return open.error();
         return readState(club, *open, moment.today, launchOf(club, *open, moment.at));
     };
@@ -101,7 +107,7 @@ void CheckSession::giveNames(const QStringList& people) {
     for (const QString& person : people)
         names.push_back(person.toStdString());
     change([names](core::Club& club, const std::string& check, core::Moment moment) {
-        return club.giveNames(check, names, moment);
+        return club.checks().giveNames(check, names, moment);
     });
 }
 
@@ -117,7 +123,7 @@ void CheckSession::writeScans() {
                       waiting = std::exchange(m_waiting, {})](core::Club& club) {
         std::vector<std::pair<core::Result<core::Scanned>, std::string>> scans;
         for (const Waiting& one : waiting)
-            scans.emplace_back(club.scan(open.check, one.text, one.seenBy, moment), one.text);
+            scans.emplace_back(club.checks().scan(open.check, one.text, one.seenBy, moment), one.text);
         return Scans{readState(club, open, moment.today, context), std::move(scans)};
     };
     m_club.ask(this, job, [this](Scans scans) { takeScans(std::move(scans)); });
@@ -140,7 +146,7 @@ void CheckSession::undo() {
     ++m_jobs;
     using Undone = std::pair<core::Result<core::Scanned>, core::Result<CheckState>>;
     const auto job = [open = m_state->open, context = m_state->context, moment = m_time()](core::Club& club) {
-        auto undone = club.undoSighting(open.check, moment);
+        auto undone = club.checks().undoSighting(open.check, moment);
         return Undone{std::move(undone), readState(club, open, moment.today, context)};
     };
     m_club.ask(this, job, [this](Undone undone) {
@@ -154,27 +160,27 @@ void CheckSession::undo() {
 
 void CheckSession::takeBack(const QString& code) {
     change([code = code.toStdString()](core::Club& club, const std::string& check, core::Moment moment) {
-        return club.undoSightingOf(check, code, moment);
+        return club.checks().undoSightingOf(check, code, moment);
     });
 }
 
 void CheckSession::recordPoint(const QString& point, double value) {
     change([point = point.toStdString(), value](core::Club& club, const std::string& check,
                                                 core::Moment moment) {
-        return club.recordPoint(check, point, value, moment);
+        return club.checks().recordPoint(check, point, value, moment);
     });
 }
 
 void CheckSession::withdraw(const QString& code, const QString& text) {
     change([code = code.toStdString(), text = text.toStdString()](core::Club& club, const std::string& check,
                                                                   core::Moment moment) {
-        return club.withdraw(check, code, text, moment);
+        return club.checks().withdraw(check, code, text, moment);
     });
 }
 
 void CheckSession::recordTrip(const core::Operation& trip) {
     change([trip](core::Club& club, const std::string& check, core::Moment moment) {
-        return club.recordOperation(check, trip, moment);
+        return club.events().recordOperation(check, trip, moment);
     });
 }
 
@@ -182,7 +188,9 @@ void CheckSession::sign(const QString& by, const QString& urgent) {
     if (!m_state) return;
     ++m_jobs;
     const auto job = [check = m_state->open.check, by = by.toStdString(), urgent = urgent.toStdString(),
-                      moment = m_time()](core::Club& club) { return club.sign(check, by, urgent, moment); };
+                      moment = m_time()](core::Club& club) {
+        return club.checks().sign(check, by, urgent, moment);
+    };
     m_club.ask(this, job, [this](core::Result<core::SignedCheck> done) {
         --m_jobs;
         if (done)

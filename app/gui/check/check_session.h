@@ -4,7 +4,11 @@
 #include <QObject>
 
 #include "app/gui/check/check_row.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
 #include "core/register/operation.h"
 
 #include <QString>

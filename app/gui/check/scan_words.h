@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/theme/sounds.h"
-#include "core/club/club_types.h"
+#include "core/club/club_checks.h"
 
 #include <QString>
 

@@ -4,6 +4,7 @@
 #include "app/text/error_words.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_register.h"
 #include "core/exchange/csv_import.h"
 
 #include <QStringList>
@@ -51,7 +52,7 @@ void ImportRun::start(const QString& folder, core::CalendarDay today) {
     m_club.ask(
         this,
         [folder = folder.toStdString(), today, tell](core::Club& club) {
-            return club.importRegister(folder, today, false, tell);
+            return club.register_().importCsv(folder, today, false, tell);
         },
         [this](const core::Result<core::ImportPlan>& plan) { emit finished(sentenceOf(plan)); });
 }

@@ -1,6 +1,7 @@
 #include "app/gui/menus/check_menu.h"
 
 #include "app/gui/check/check_page.h"
+#include "core/check/boat_check.h"
 
 #include <QActionGroup>
 

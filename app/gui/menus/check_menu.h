@@ -1,11 +1,12 @@
 #pragma once
 
-// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QMenu>
 
-#include "core/club/club_types.h"
-
 class QActionGroup;
+
+namespace core {
+enum class Phase;
+}
 
 namespace app {
 

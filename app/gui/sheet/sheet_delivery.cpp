@@ -2,6 +2,7 @@
 
 #include "app/gui/club/club_thread.h"
 #include "core/answers/evidence.h"
+#include "core/club/club_answers.h"
 
 #include <QPrinter>
 #include <QWidget>
@@ -15,7 +16,7 @@ CheckSheet completed(core::Club& club, CheckSheet sheet) {
     // The head alone: a sheet does not wait until a long record has been verified.
     const auto at = core::Instant::parse(sheet.atIso.toStdString());
     if (!at) return sheet;
-    if (const auto evidence = club.evidence(sheet.boat.toStdString(), *at))
+    if (const auto evidence = club.answers().evidence(sheet.boat.toStdString(), *at))
         sheet.recordHead = QString::fromStdString(evidence->head);
     return sheet;
 }

@@ -2,6 +2,8 @@
 
 #include "app/gui/club/club_thread.h"
 #include "app/text/text.h"
+#include "core/club/club.h"
+#include "core/club/club_register.h"
 
 #include <QComboBox>
 #include <QStringList>
@@ -24,7 +26,7 @@ void fillBox(QComboBox& box, const QString& all, QStringList names) {
 
 void fillWithPlaces(QComboBox& box, const QString& all, ClubThread& club) {
     club.ask(
-        &box, [](core::Club& open) { return open.places(); },
+        &box, [](core::Club& open) { return open.register_().places(); },
         [&box, all](const std::vector<std::string>& places) { fillBox(box, all, texts(places)); });
 }
 

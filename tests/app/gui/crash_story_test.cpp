@@ -1,3 +1,5 @@
+#include "core/club/club_checks.h"
+#include "core/club/club_record.h"
 #include "tests/app/gui/desk_story.h"
 
 #include "tests/app/gui/fake_webcam.h"
@@ -43,16 +45,16 @@ protected:
     /// The lists of the one check that is open, made of what is on disk.
     std::vector<app::CheckRow> storedRows() {
         const core::Club club = stored();
-        const auto open = club.unfinishedChecks();
+        const auto open = club.checks().unfinished();
         if (open.size() != 1) return {};
-        const auto answer = club.answer(open.front().check, today());
+        const auto answer = club.checks().answer(open.front().check, today());
         return answer ? app::rowsOf(*answer) : std::vector<app::CheckRow>();
     }
 
     std::size_t storedNames() {
         const core::Club club = stored();
-        const auto open = club.unfinishedChecks();
-        return open.empty() ? 0 : club.namesOf(open.front().check).size();
+        const auto open = club.checks().unfinished();
+        return open.empty() ? 0 : club.checks().namesOf(open.front().check).size();
     }
 
     bool isStoredFound(const std::string& code) {
@@ -91,7 +93,7 @@ TEST_F(CrashStory, killedInTheMidstOfACheckItGoesOnWithTheVerySameLists) {
     EXPECT_TRUE(state.open.resumed);
     EXPECT_EQ(state.names, (std::vector<std::string>{"Petra Lund", "Sami Reeve"}));
     EXPECT_TRUE(app::rowsOf(state.answer) == before);
-    EXPECT_TRUE(stored().verify(false)->problems.empty());
+    EXPECT_TRUE(stored().record().verify(false)->problems.empty());
     typeCode("KMC20GKEK9"); // and it takes the next thing
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
 }

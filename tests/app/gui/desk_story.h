@@ -12,7 +12,12 @@
 #include "app/gui/check/check_page.h"
 #include "app/gui/check/check_session.h"
 #include "app/gui/main_window.h"
+#include "core/answers/board.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_register.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -29,7 +34,7 @@ protected:
     void SetUp() override {
         auto club = core::Club::create(file(), "Quillmere Lake Rescue");
         ASSERT_TRUE(club);
-        const auto plan = club->importRegister(DEMO_CLUB_FOLDER, today(), false);
+        const auto plan = club->register_().importCsv(DEMO_CLUB_FOLDER, today(), false);
         ASSERT_TRUE(plan);
         ASSERT_TRUE(plan->rejected.empty());
     }
@@ -133,7 +138,7 @@ protected:
     }
 
     core::BoatCondition storedCondition(const std::string& boat) {
-        for (core::BoatCondition& condition : stored().boatConditions(today()))
+        for (core::BoatCondition& condition : stored().answers().boatConditions(today()))
             if (condition.boat == boat) return condition;
         ADD_FAILURE() << "no boat " << boat;
         return {};

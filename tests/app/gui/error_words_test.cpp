@@ -1,6 +1,9 @@
 #include "app/gui/theme/language.h"
 #include "app/text/error_words.h"
 #include "app/text/sentences.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_register.h"
 #include "core/exchange/csv_import.h"
 #include "core/tag/maker_label.h"
 #include "core/tag/tag_code.h"
@@ -172,25 +175,25 @@ TEST_F(ErrorWords, aSentenceThatIsNotInTheTableIsNoticed) {
 
 TEST_F(ErrorWords, aSentenceOfCoreIsGermanAndInEnglishWhatItWas) {
     core::Club club = opened();
-    const auto check = club.openCheck("Grebe", core::Phase::Launch, moment());
+    const auto check = club.checks().open("Grebe", core::Phase::Launch, moment());
     ASSERT_TRUE(check);
     const std::string knife = "KMC20GKEK9";
-    ASSERT_TRUE(club.writeOff(knife, "lost", "Petra Lund", moment()));
+    ASSERT_TRUE(club.kit().writeOff(knife, "lost", "Petra Lund", moment()));
     const std::vector<std::tuple<core::Error, std::string, std::string>> said{
-        {club.writeOff(knife, "lost", "Petra Lund", moment()).error(),
+        {club.kit().writeOff(knife, "lost", "Petra Lund", moment()).error(),
          "it is written off already; nothing is left to do",
          "es ist schon ausgemustert; es ist nichts mehr zu tun"},
-        {club.withdraw(check->check, "K999999998", "torn", moment()).error(),
+        {club.checks().withdraw(check->check, "K999999998", "torn", moment()).error(),
          "no item of this club has the tag K999999998", "kein Stück dieses Vereins hat den Code K999999998"},
-        {club.boat("Swan").error(),
+        {club.register_().boat("Swan").error(),
          "there is no boat 'Swan' in this club; the club's boats are: Bittern, Dabchick, Grebe",
          "das Boot „Swan“ gibt es in diesem Verein nicht; die Boote des Vereins sind: Bittern, "
          "Dabchick, Grebe"},
-        {club.recordPoint(check->check, "sails", 1, moment()).error(),
+        {club.checks().recordPoint(check->check, "sails", 1, moment()).error(),
          "'sails' is no point of Grebe at the launch; name a point as it stands in points.csv",
          "„sails“ ist kein Prüfpunkt von Grebe (Auslaufen); einen Prüfpunkt nennen, wie er in points.csv "
          "steht"},
-        {club.sign(check->check, "Petra Lund", "", moment()).error(),
+        {club.checks().sign(check->check, "Petra Lund", "", moment()).error(),
          "the kit is incomplete; give the reason of an urgent launch",
          "die Ausrüstung ist unvollständig; den Grund für das dringende Auslaufen angeben"},
         {core::Club::open(path("none.tholepin")).error(),
@@ -261,7 +264,7 @@ TEST_F(ErrorWords, reasonsOfRejectedRowsAreGerman) {
     for (const auto& [name, text] : files)
         std::ofstream(folder() / "sheets" / name) << text;
     core::Club club = opened();
-    const auto plan = club.importRegister(folder() / "sheets", today(), true);
+    const auto plan = club.register_().importCsv(folder() / "sheets", today(), true);
     ASSERT_TRUE(plan);
     std::set<QString> german;
     for (const core::RejectedRow& row : plan->rejected) {

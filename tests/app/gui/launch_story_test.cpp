@@ -1,3 +1,8 @@
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_record.h"
 #include "tests/app/gui/desk_story.h"
 
 #include "app/gui/check/check_lists.h"
@@ -67,8 +72,8 @@ TEST_F(LaunchStory, wholeCheckByKeysIsSignedAndStored) {
     EXPECT_EQ(grebe.kind, core::BoatCondition::Kind::Out);
     EXPECT_EQ(grebe.by, "Petra Lund");
     EXPECT_TRUE(grebe.urgent.empty());
-    EXPECT_TRUE(stored().unfinishedChecks().empty());
-    EXPECT_TRUE(stored().verify(false)->problems.empty());
+    EXPECT_TRUE(stored().checks().unfinished().empty());
+    EXPECT_TRUE(stored().record().verify(false)->problems.empty());
 }
 
 TEST_F(LaunchStory, answerOnDiskIsTheOneShown) {
@@ -78,8 +83,8 @@ TEST_F(LaunchStory, answerOnDiskIsTheOneShown) {
     scanGrebe();
     lookAtGrebesPoints();
     const core::Club club = stored();
-    ASSERT_EQ(club.unfinishedChecks().size(), 1u);
-    const auto answer = club.answer(club.unfinishedChecks().front().check, today());
+    ASSERT_EQ(club.checks().unfinished().size(), 1u);
+    const auto answer = club.checks().answer(club.checks().unfinished().front().check, today());
     ASSERT_TRUE(answer);
     EXPECT_NE(answer->outcome, core::CheckOutcome::Incomplete);
     for (const core::LineAnswer& line : answer->lines)
@@ -139,7 +144,7 @@ TEST_F(LaunchStory, wrongScanIsUndoneAndStaysInTheRecord) {
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
     closeWindow();
 
-    const auto history = stored().history("KQ8SK0R3E2");
+    const auto history = stored().answers().history("KQ8SK0R3E2");
     ASSERT_TRUE(history);
     const auto ofCheck = std::count_if(history->begin(), history->end(), [](const core::HistoryLine& line) {
         return line.kind.find("tag") != std::string::npos || line.kind.find("undone") != std::string::npos;
@@ -159,8 +164,8 @@ TEST_F(LaunchStory, damagedThingIsWithdrawnWithItsSentence) {
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Look);
     closeWindow();
 
-    EXPECT_EQ(stored().item("KMC20GKEK9")->state, core::ItemState::Unserviceable);
-    const auto history = stored().logEntries();
+    EXPECT_EQ(stored().kit().item("KMC20GKEK9")->state, core::ItemState::Unserviceable);
+    const auto history = stored().log().entries();
     ASSERT_TRUE(history);
     EXPECT_TRUE(std::any_of(history->begin(), history->end(), [](const core::LogEntry& entry) {
         return entry.code == "KMC20GKEK9" && entry.text == "Sash torn at the clip" && !entry.closed;
@@ -209,7 +214,7 @@ TEST_F(LaunchStory, controlTagsAct) {
     typeCode("C00000010W"); // put aside
     ASSERT_TRUE(support::waitFor([&] { return window().isBoardShown(); }));
     closeWindow();
-    EXPECT_EQ(stored().unfinishedChecks().size(), 1u);
+    EXPECT_EQ(stored().checks().unfinished().size(), 1u);
 }
 
 TEST_F(LaunchStory, clockOfATimedPointGoesOnWhileScanning) {
@@ -282,7 +287,7 @@ TEST_F(LaunchStory, aThingWithANewTagIsNamedByTheTagThatIsOnIt) {
     {
         auto club = core::Club::open(file());
         ASSERT_TRUE(club);
-        const auto replaced = club->replaceTag(tube, "Petra Lund", moment());
+        const auto replaced = club->kit().replaceTag(tube, "Petra Lund", moment());
         ASSERT_TRUE(replaced);
         tag = *replaced;
     }

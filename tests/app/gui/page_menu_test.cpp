@@ -4,6 +4,7 @@
 #include "tests/app/gui/keyless_buttons.h"
 
 #include "app/gui/gear/office/gear_office.h"
+#include "core/club/club_log.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
@@ -97,7 +98,7 @@ protected:
         QTest::keySequence(QApplication::focusWidget(), keysOf(text));
     }
     std::optional<core::LogEntry> storedEntry(const std::string& text) {
-        const auto entries = stored().logEntries();
+        const auto entries = stored().log().entries();
         const auto found = std::find_if(entries->begin(), entries->end(),
                                         [&](const core::LogEntry& entry) { return entry.text == text; });
         return found == entries->end() ? std::nullopt : std::optional(*found);

@@ -1,3 +1,8 @@
+#include "core/club/club_answers.h"
+#include "core/club/club_events.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_record.h"
 #include "tests/app/gui/desk_story.h"
 
 #include "app/gui/check/trip_words.h"
@@ -21,7 +26,7 @@ class ReturnStory : public DeskStory {
 protected:
     std::vector<std::string> kitOf(const std::string& boat) {
         std::vector<std::string> codes;
-        const auto tags = stored().kitOf(boat);
+        const auto tags = stored().kit().labelsOfBoat(boat);
         for (const core::TagLabel& tag : *tags)
             codes.push_back(tag.code);
         return codes;
@@ -77,7 +82,7 @@ protected:
     }
 
     bool isStoredMissing(const std::string& code) {
-        return stored().item(code)->state == core::ItemState::Missing;
+        return stored().kit().item(code)->state == core::ItemState::Missing;
     }
 };
 
@@ -107,7 +112,7 @@ TEST_F(ReturnStory, twoBoatsThatSwappedKitAreToldAndInTheEndNothingIsMissing) {
 
     EXPECT_FALSE(isStoredMissing(grebesTube)) << "it turned up on Dabchick";
     // Dabchick's return did not see its own tube; the chain says where it is.
-    const auto missing = stored().missingItems();
+    const auto missing = stored().answers().missingItems();
     ASSERT_EQ(missing.size(), 1u);
     EXPECT_EQ(missing.front().code, dabchicksTube);
     EXPECT_TRUE(std::any_of(missing.front().chain.begin(), missing.front().chain.end(), [](const auto& link) {
@@ -118,13 +123,13 @@ TEST_F(ReturnStory, twoBoatsThatSwappedKitAreToldAndInTheEndNothingIsMissing) {
     EXPECT_FALSE(isStoredMissing(dabchicksTube));
     closeWindow();
 
-    const auto tally = stored().eventTally("2026-03-14");
+    const auto tally = stored().events().tally("2026-03-14");
     ASSERT_TRUE(tally);
     ASSERT_EQ(tally->swaps.size(), 1u);
     const core::Swap& swap = tally->swaps.front();
     EXPECT_EQ((std::set<std::string>{swap.code, swap.against}),
               (std::set<std::string>{grebesTube, dabchicksTube}));
-    EXPECT_TRUE(stored().verify(false)->problems.empty());
+    EXPECT_TRUE(stored().record().verify(false)->problems.empty());
 }
 
 TEST_F(ReturnStory, damagedOnReturnIsWithdrawnAtOnceAndTheBoatIsNotReady) {
@@ -142,12 +147,12 @@ TEST_F(ReturnStory, damagedOnReturnIsWithdrawnAtOnceAndTheBoatIsNotReady) {
     const core::Club asItStands = stored();
     std::string withdrawn;
     for (const std::string& code : kitOf("Grebe"))
-        if (asItStands.item(code)->state == core::ItemState::Unserviceable) withdrawn = code;
+        if (asItStands.kit().item(code)->state == core::ItemState::Unserviceable) withdrawn = code;
     EXPECT_FALSE(withdrawn.empty()) << "withdrawn before anything is signed";
     signAndGoBack();
     closeWindow();
 
-    const auto entries = stored().logEntries();
+    const auto entries = stored().log().entries();
     ASSERT_TRUE(entries);
     EXPECT_TRUE(std::any_of(entries->begin(), entries->end(), [&](const core::LogEntry& entry) {
         return entry.code == withdrawn && entry.text == "Strap torn off" && !entry.closed;
@@ -204,7 +209,7 @@ TEST_F(ReturnStory, tripIsWrittenIntoTheLogByKeys) {
     const std::string check = window().checkPage().session()->state()->open.check;
     closeWindow();
 
-    const auto trip = stored().operationOf(check);
+    const auto trip = stored().events().operationOf(check);
     ASSERT_TRUE(trip);
     EXPECT_EQ(app::timeInWords(*trip->left), "06:45");
     EXPECT_EQ(app::timeInWords(*trip->back), "07:30");

@@ -1,4 +1,15 @@
+#include "core/answers/board.h"
+#include "core/answers/history.h"
+#include "core/answers/missing_list.h"
+#include "core/check/boat_check.h"
+#include "core/check/finding.h"
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_record.h"
+#include "core/tag/tag_code.h"
 #include "tests/core/club/small_club.h"
 #include "tests/support/watched_disk.h"
 
@@ -30,14 +41,14 @@ TEST(Club, publishedKitIsCompleteAndEachMissingPieceIsNamed) {
         SmallClub small;
         const auto check = small.open();
         small.scanAll(check, left);
-        const auto shortAnswer = small.club.answer(check, small.now.today);
+        const auto shortAnswer = small.club.checks().answer(check, small.now.today);
         EXPECT_EQ(shortAnswer->outcome, CheckOutcome::Incomplete) << type;
         EXPECT_EQ(missingOf(*shortAnswer, type), 1) << type;
         EXPECT_EQ(std::count_if(shortAnswer->findings.begin(), shortAnswer->findings.end(),
                                 [](const auto& f) { return f.severity == core::Severity::Stop; }),
                   1);
         small.scan(check, left);
-        const auto whole = small.club.answer(check, small.now.today);
+        const auto whole = small.club.checks().answer(check, small.now.today);
         EXPECT_FALSE(hasFinding(*whole, FindingKind::Missing)) << type;
     }
 }
@@ -47,9 +58,9 @@ TEST(Club, onePaddleShownTwiceIsStillOnePaddle) {
     const auto check = small.open();
     small.scanAll(check, "K80NSC1FX4");
     EXPECT_EQ(small.scan(check, "KBDWAF2K6T").what, Scanned::What::SeenBefore);
-    EXPECT_EQ(missingOf(*small.club.answer(check, small.now.today), "paddle"), 1);
+    EXPECT_EQ(missingOf(*small.club.checks().answer(check, small.now.today), "paddle"), 1);
     EXPECT_EQ(small.scan(check, "K80NSC1FX4").what, Scanned::What::NewItem);
-    EXPECT_EQ(missingOf(*small.club.answer(check, small.now.today), "paddle"), 0);
+    EXPECT_EQ(missingOf(*small.club.checks().answer(check, small.now.today), "paddle"), 0);
 }
 
 TEST(Club, aSightingIsOnDiskBeforeItIsAnsweredAndTheCheckGoesOn) {
@@ -59,11 +70,11 @@ TEST(Club, aSightingIsOnDiskBeforeItIsAnsweredAndTheCheckGoesOn) {
     // A second connection sees what a machine would find after a power cut at this moment.
     auto other = core::Club::open(small.file());
     ASSERT_TRUE(other);
-    const auto again = other->openCheck("petrel", Phase::Launch, small.now);
+    const auto again = other->checks().open("petrel", Phase::Launch, small.now);
     ASSERT_TRUE(again);
     EXPECT_TRUE(again->resumed);
     EXPECT_EQ(again->check, check);
-    EXPECT_EQ(missingOf(*other->answer(check, small.now.today), "paddle"), 1);
+    EXPECT_EQ(missingOf(*other->checks().answer(check, small.now.today), "paddle"), 1);
 }
 
 TEST(Club, aNewSightingCostsOneSyncAndARepeatedOneNone) {
@@ -83,18 +94,18 @@ TEST(Club, undoTakesTheNewestSightingBackAndKeepsItInTheRecord) {
     SmallClub small;
     const auto check = small.open();
     small.scanAll(check);
-    small.scan(check, small.club.mintCodes(1).front());
-    EXPECT_TRUE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::UnknownTag));
-    const auto facts = small.club.verify(false)->facts;
-    ASSERT_TRUE(small.club.undoSighting(check, small.now));
-    EXPECT_FALSE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::UnknownTag));
-    EXPECT_EQ(small.club.verify(false)->facts, facts + 1);
+    small.scan(check, small.club.kit().mintCodes(1).front());
+    EXPECT_TRUE(hasFinding(*small.club.checks().answer(check, small.now.today), FindingKind::UnknownTag));
+    const auto facts = small.club.record().verify(false)->facts;
+    ASSERT_TRUE(small.club.checks().undoSighting(check, small.now));
+    EXPECT_FALSE(hasFinding(*small.club.checks().answer(check, small.now.today), FindingKind::UnknownTag));
+    EXPECT_EQ(small.club.record().verify(false)->facts, facts + 1);
 }
 
 TEST(Club, undoOfNothingIsRefused) {
     SmallClub small;
     const auto check = small.open();
-    const auto undone = small.club.undoSighting(check, small.now);
+    const auto undone = small.club.checks().undoSighting(check, small.now);
     ASSERT_FALSE(undone);
     EXPECT_EQ(undone.error().kind, core::ErrorKind::NotFound);
 }
@@ -103,53 +114,55 @@ TEST(Club, anIncompleteLaunchIsSignedOnlyWithAReason) {
     SmallClub small;
     const auto check = small.open();
     small.scanAll(check, "KGFB6J8WF9");
-    const auto refused = small.club.sign(check, "Odalys Finch", "", small.now);
+    const auto refused = small.club.checks().sign(check, "Odalys Finch", "", small.now);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
-    EXPECT_FALSE(small.club.sign(check, "Odalys Finch", " \t", small.now)) << "blanks are no reason";
-    const auto done = small.club.sign(check, "odalys finch", "swimmer in the water", small.now);
+    EXPECT_FALSE(small.club.checks().sign(check, "Odalys Finch", " \t", small.now)) << "blanks are no reason";
+    const auto done = small.club.checks().sign(check, "odalys finch", "swimmer in the water", small.now);
     ASSERT_TRUE(done);
     EXPECT_EQ(done->by, "Odalys Finch");
     EXPECT_EQ(done->urgent, "swimmer in the water");
-    EXPECT_EQ(small.club.boatConditions(small.now.today).front().boat, "Tern"); // never checked stands first
-    EXPECT_EQ(small.club.boatConditions(small.now.today).back().urgent, "swimmer in the water");
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).front().boat,
+              "Tern"); // never checked stands first
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().urgent, "swimmer in the water");
 }
 
 TEST(Club, aSignedCheckNeverChanges) {
     SmallClub small;
     const auto check = small.open();
     small.scanAll(check);
-    ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "not urgent at all", small.now));
-    EXPECT_FALSE(small.club.scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
-    EXPECT_FALSE(small.club.sign(check, "Bram Oke", "", small.now));
-    EXPECT_FALSE(small.club.undoSighting(check, small.now));
-    const auto before = small.club.answer(check, small.now.today);
+    ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "not urgent at all", small.now));
+    EXPECT_FALSE(small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
+    EXPECT_FALSE(small.club.checks().sign(check, "Bram Oke", "", small.now));
+    EXPECT_FALSE(small.club.checks().undoSighting(check, small.now));
+    const auto before = small.club.checks().answer(check, small.now.today);
     small.import("manifest_lines.csv", "boat_class,kit_type,quantity\ninflatable,knife,5\n");
-    const auto after = small.club.answer(check, small.now.today);
+    const auto after = small.club.checks().answer(check, small.now.today);
     EXPECT_EQ(after->outcome, before->outcome);
     EXPECT_EQ(after->lines.front().wanted, 1);
     EXPECT_EQ(after->findings.size(), before->findings.size());
     EXPECT_TRUE(after->best == before->best);
     const auto next = small.open();
-    EXPECT_EQ(small.club.answer(next, small.now.today)->lines.front().wanted, 5);
+    EXPECT_EQ(small.club.checks().answer(next, small.now.today)->lines.front().wanted, 5);
 }
 
 TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
     SmallClub small;
     const auto launch = small.open();
-    ASSERT_TRUE(small.club.giveNames(launch, {"Odalys Finch", "Bram Oke"}, small.now));
+    ASSERT_TRUE(small.club.checks().giveNames(launch, {"Odalys Finch", "Bram Oke"}, small.now));
     small.scanAll(launch);
-    ASSERT_TRUE(small.club.sign(launch, "Odalys Finch", "", small.now));
-    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::Out);
+    ASSERT_TRUE(small.club.checks().sign(launch, "Odalys Finch", "", small.now));
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().kind,
+              core::BoatCondition::Kind::Out);
 
     small.now = small.at("2026-03-14T09:10:00Z");
     const auto back = small.open(Phase::Return);
     small.scanAll(back, "KGFB6J8WF9");
-    const auto signedBack = small.club.sign(back, "Bram Oke", "", small.now);
+    const auto signedBack = small.club.checks().sign(back, "Bram Oke", "", small.now);
     ASSERT_TRUE(signedBack);
     EXPECT_EQ(signedBack->answer.outcome, CheckOutcome::Incomplete);
 
-    const auto missing = small.club.missingItems();
+    const auto missing = small.club.answers().missingItems();
     ASSERT_EQ(missing.size(), 1U);
     EXPECT_EQ(missing[0].code, "KGFB6J8WF9");
     EXPECT_EQ(missing[0].boat, "Petrel");
@@ -157,24 +170,25 @@ TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
     EXPECT_EQ(missing[0].chain[0].what, core::ChainLink::What::Launched);
     EXPECT_THAT(missing[0].chain[0].by, testing::ElementsAre("Odalys Finch", "Bram Oke"));
     EXPECT_EQ(missing[0].chain[2].what, core::ChainLink::What::NotReturned);
-    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::NotReady);
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().kind,
+              core::BoatCondition::Kind::NotReady);
 
     const auto elsewhere = small.open(Phase::Launch, "Tern");
     small.scan(elsewhere, "KGFB6J8WF9");
-    EXPECT_TRUE(hasFinding(*small.club.answer(elsewhere, small.now.today), FindingKind::WasMissing));
-    EXPECT_TRUE(small.club.missingItems().empty());
-    EXPECT_EQ(small.club.item("KGFB6J8WF9")->state, core::ItemState::Serviceable);
+    EXPECT_TRUE(hasFinding(*small.club.checks().answer(elsewhere, small.now.today), FindingKind::WasMissing));
+    EXPECT_TRUE(small.club.answers().missingItems().empty());
+    EXPECT_EQ(small.club.kit().item("KGFB6J8WF9")->state, core::ItemState::Serviceable);
     const auto whyPetrel = [&] {
-        for (const core::BoatCondition& boat : small.club.boatConditions(small.now.today))
+        for (const core::BoatCondition& boat : small.club.answers().boatConditions(small.now.today))
             if (boat.boat == "Petrel") return boat.reasons.at(0);
         return core::NotReadyReason{};
     };
     const core::NotReadyReason found = whyPetrel();
     EXPECT_EQ(found.kind, core::NotReadyReason::Kind::SeenElsewhere) << "nobody need search it any more";
     EXPECT_EQ(found.elsewhere, "Tern");
-    ASSERT_TRUE(
-        small.club.undoSightingOf(elsewhere, "KGFB6J8WF9", small.now)); // it was a wrong scan: still missing
-    EXPECT_EQ(small.club.missingItems().size(), 1U);
+    ASSERT_TRUE(small.club.checks().undoSightingOf(elsewhere, "KGFB6J8WF9",
+                                                   small.now)); // it was a wrong scan: still missing
+    EXPECT_EQ(small.club.answers().missingItems().size(), 1U);
     EXPECT_EQ(whyPetrel().kind, core::NotReadyReason::Kind::Finding);
 }
 
@@ -183,22 +197,24 @@ TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {
     for (const Phase phase : {Phase::Launch, Phase::Return}) {
         const auto check = small.open(phase);
         small.scanAll(check);
-        ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "", small.now));
+        ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "", small.now));
     }
-    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::RescueReady);
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().kind,
+              core::BoatCondition::Kind::RescueReady);
 
     const auto elsewhere = small.open(Phase::Launch, "Tern");
     small.scan(elsewhere, "KD2289T9SE");
-    const auto moved = small.club.boatConditions(small.now.today);
+    const auto moved = small.club.answers().boatConditions(small.now.today);
     EXPECT_THAT(moved, testing::Each(
                            testing::Field(&core::BoatCondition::kind, core::BoatCondition::Kind::NotReady)));
-    ASSERT_TRUE(small.club.undoSighting(elsewhere, small.now));
-    EXPECT_EQ(small.club.boatConditions(small.now.today).back().kind, core::BoatCondition::Kind::RescueReady);
-    EXPECT_FALSE(small.club.addLogEntry("Petrel", "  ", core::Severity::Stop, "Bram Oke", small.now));
+    ASSERT_TRUE(small.club.checks().undoSighting(elsewhere, small.now));
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().kind,
+              core::BoatCondition::Kind::RescueReady);
+    EXPECT_FALSE(small.club.log().add("Petrel", "  ", core::Severity::Stop, "Bram Oke", small.now));
     ASSERT_TRUE(
-        small.club.addLogEntry("Petrel", "port bung seeps", core::Severity::Stop, "Bram Oke", small.now));
-    EXPECT_EQ(small.club.boatConditions(small.now.today).front().boat, "Petrel");
-    EXPECT_EQ(small.club.boatConditions(small.now.today).front().reasons.size(), 1U);
+        small.club.log().add("Petrel", "port bung seeps", core::Severity::Stop, "Bram Oke", small.now));
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).front().boat, "Petrel");
+    EXPECT_EQ(small.club.answers().boatConditions(small.now.today).front().reasons.size(), 1U);
 }
 
 // Rules 4 and the safest reading of "rescue ready": short when it went out and short when it came back is
@@ -208,9 +224,9 @@ TEST(Club, aBoatLaunchedShortIsNotRescueReadyWhenItIsBack) {
     for (const Phase phase : {Phase::Launch, Phase::Return}) {
         const auto check = small.open(phase);
         small.scanAll(check, "KGFB6J8WF9");
-        ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "swimmer in the water", small.now));
+        ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "swimmer in the water", small.now));
     }
-    const auto petrel = small.club.boatConditions(small.now.today).front();
+    const auto petrel = small.club.answers().boatConditions(small.now.today).front();
     EXPECT_EQ(petrel.kind, core::BoatCondition::Kind::NotReady);
     EXPECT_EQ(petrel.urgent, "swimmer in the water");
 }
@@ -218,12 +234,12 @@ TEST(Club, aBoatLaunchedShortIsNotRescueReadyWhenItIsBack) {
 TEST(Club, historyTellsWhatWasRecordedAboutAnItemABoatAndAPerson) {
     SmallClub small;
     const auto check = small.open();
-    ASSERT_TRUE(small.club.giveNames(check, {"Bram Oke"}, small.now));
+    ASSERT_TRUE(small.club.checks().giveNames(check, {"Bram Oke"}, small.now));
     small.scan(check, "K80NSC1FX4");
-    ASSERT_TRUE(small.club.undoSighting(check, small.now));
+    ASSERT_TRUE(small.club.checks().undoSighting(check, small.now));
     const auto kindsOf = [&](const std::string& subject) {
         std::vector<std::string> kinds;
-        const auto history = small.club.history(subject);
+        const auto history = small.club.answers().history(subject);
         for (const core::HistoryLine& line : history.value())
             kinds.push_back(line.kind);
         return kinds;
@@ -231,18 +247,18 @@ TEST(Club, historyTellsWhatWasRecordedAboutAnItemABoatAndAPerson) {
     EXPECT_THAT(kindsOf("k80n sc1f x4"), testing::ElementsAre("item", "tag-seen", "sighting-undone"));
     EXPECT_THAT(kindsOf("petrel"), testing::ElementsAre("boat", "check-opened", "names-given"));
     EXPECT_THAT(kindsOf("Bram Oke"), testing::ElementsAre("person", "names-given"));
-    EXPECT_FALSE(small.club.history("nobody"));
+    EXPECT_FALSE(small.club.answers().history("nobody"));
 }
 
 TEST(Club, damagedKitCountsForNoBoatAndStandsInTheLog) {
     SmallClub small;
     const auto check = small.open();
     small.scanAll(check);
-    ASSERT_TRUE(small.club.withdraw(check, "kd22 89t9 se", "aerial broken", small.now));
-    const auto answer = small.club.answer(check, small.now.today);
+    ASSERT_TRUE(small.club.checks().withdraw(check, "kd22 89t9 se", "aerial broken", small.now));
+    const auto answer = small.club.checks().answer(check, small.now.today);
     EXPECT_TRUE(hasFinding(*answer, FindingKind::Unserviceable));
     EXPECT_EQ(missingOf(*answer, "radio"), 1);
-    const auto log = small.club.logEntries();
+    const auto log = small.club.log().entries();
     ASSERT_EQ(log->size(), 1U);
     EXPECT_EQ(log->front().text, "aerial broken");
     EXPECT_EQ(log->front().severity, core::Severity::Stop);
@@ -251,11 +267,13 @@ TEST(Club, damagedKitCountsForNoBoatAndStandsInTheLog) {
 TEST(Club, pointsAreRecordedAndRefusedByName) {
     SmallClub small;
     const auto check = small.open();
-    EXPECT_TRUE(small.club.recordPoint(check, "Bow Chamber", 25, small.now));
-    EXPECT_TRUE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::PointOutOfRange));
-    EXPECT_TRUE(small.club.recordPoint(check, "bow chamber", 20, small.now));
-    EXPECT_FALSE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::PointOutOfRange));
-    EXPECT_FALSE(small.club.recordPoint(check, "stern chamber", 20, small.now));
+    EXPECT_TRUE(small.club.checks().recordPoint(check, "Bow Chamber", 25, small.now));
+    EXPECT_TRUE(
+        hasFinding(*small.club.checks().answer(check, small.now.today), FindingKind::PointOutOfRange));
+    EXPECT_TRUE(small.club.checks().recordPoint(check, "bow chamber", 20, small.now));
+    EXPECT_FALSE(
+        hasFinding(*small.club.checks().answer(check, small.now.today), FindingKind::PointOutOfRange));
+    EXPECT_FALSE(small.club.checks().recordPoint(check, "stern chamber", 20, small.now));
 }
 
 TEST(Club, tagsOfBoatsPeopleAndControlsMeanWhatTheyAre) {
@@ -266,12 +284,12 @@ TEST(Club, tagsOfBoatsPeopleAndControlsMeanWhatTheyAre) {
     EXPECT_EQ(small.scan(check, "B00000001S").what, Scanned::What::Ignored);
     EXPECT_EQ(small.scan(check, "B00000002Q").what, Scanned::What::Unread);
     EXPECT_EQ(small.scan(check, "P000000011").what, Scanned::What::PersonNamed);
-    EXPECT_THAT(small.club.namesOf(check), testing::ElementsAre("Bram Oke"));
+    EXPECT_THAT(small.club.checks().namesOf(check), testing::ElementsAre("Bram Oke"));
     EXPECT_EQ(small.scan(check, "C00000004S").control, core::ControlTag::Undo);
     EXPECT_EQ(small.scan(check, "]Q1K80NSC1FX4").what,
               Scanned::What::NewItem); // as a hand-held scanner may type it
     EXPECT_EQ(small.scan(check, "4099052913969").what, Scanned::What::Unread);
-    EXPECT_FALSE(hasFinding(*small.club.answer(check, small.now.today), FindingKind::UnknownTag));
+    EXPECT_FALSE(hasFinding(*small.club.checks().answer(check, small.now.today), FindingKind::UnknownTag));
 }
 
 } // namespace

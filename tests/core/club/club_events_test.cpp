@@ -1,6 +1,14 @@
 #include "core/answers/event_tally.h"
 #include "core/answers/evidence.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_events.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_record.h"
 #include "core/register/operation.h"
 #include "tests/core/club/small_club.h"
 
@@ -22,11 +30,11 @@ public:
                       const std::string& at) {
         now = this->at(at);
         const std::string id = open(phase, boat);
-        EXPECT_TRUE(club.giveNames(id, {boat == "Tern" ? "Bram Oke" : "Odalys Finch"}, now));
+        EXPECT_TRUE(club.checks().giveNames(id, {boat == "Tern" ? "Bram Oke" : "Odalys Finch"}, now));
         for (const std::string& code : codes)
             scan(id, code);
-        EXPECT_TRUE(club.giveEvent(id, "Spring training", now));
-        EXPECT_TRUE(club.sign(id, "Bram Oke", "training", now));
+        EXPECT_TRUE(club.events().fileUnder(id, "Spring training", now));
+        EXPECT_TRUE(club.checks().sign(id, "Bram Oke", "training", now));
         return id;
     }
 };
@@ -37,7 +45,7 @@ TEST(EventTally, tellsWhatWentOutAndCameBackOnWhichBoat) {
     small.check("Tern", Phase::Launch, {"K000000018", "K000000026"}, "2026-03-14T08:05:00Z");
     small.check("Petrel", Phase::Return, {"K000000018", "K80NSC1FX4"}, "2026-03-14T11:00:00Z");
     small.check("Tern", Phase::Return, {"KGFB6J8WF9"}, "2026-03-14T11:10:00Z");
-    const auto tally = *small.club.eventTally("SPRING training");
+    const auto tally = *small.club.events().tally("SPRING training");
     ASSERT_THAT(tally.boats, SizeIs(2));
     EXPECT_EQ(tally.boats[0].boat, "Petrel");
     EXPECT_THAT(tally.boats[0].launchedBy, ElementsAre("Odalys Finch"));
@@ -61,15 +69,15 @@ TEST(EventTally, aDayIsAnEventToo) {
     TwoBoats small;
     small.check("Petrel", Phase::Launch, {"KGFB6J8WF9"}, "2026-03-14T08:00:00Z");
     small.check("Petrel", Phase::Return, {"KGFB6J8WF9"}, "2026-03-14T09:00:00Z");
-    EXPECT_THAT(small.club.eventTally("2026-03-14")->boats, SizeIs(1));
-    EXPECT_FALSE(small.club.eventTally("2026-03-15"));
-    EXPECT_EQ(small.club.eventTally("Regatta").error().kind, core::ErrorKind::NotFound);
+    EXPECT_THAT(small.club.events().tally("2026-03-14")->boats, SizeIs(1));
+    EXPECT_FALSE(small.club.events().tally("2026-03-15"));
+    EXPECT_EQ(small.club.events().tally("Regatta").error().kind, core::ErrorKind::NotFound);
 }
 
 TEST(EventTally, whatIsStillOutIsNeitherBackNorMissed) {
     TwoBoats small;
     small.check("Petrel", Phase::Launch, {"KGFB6J8WF9"}, "2026-03-14T08:00:00Z");
-    const auto tally = *small.club.eventTally("Spring training");
+    const auto tally = *small.club.events().tally("Spring training");
     EXPECT_FALSE(tally.boats[0].returnedAt);
     EXPECT_THAT(tally.boats[0].back, IsEmpty());
     EXPECT_THAT(tally.boats[0].notReturned, IsEmpty());
@@ -83,30 +91,30 @@ TEST(Operation, hoursAndLaunchesAreCountedOnceToWhatWentOut) {
     small.check("Petrel", Phase::Launch, {"KGFB6J8WF9"}, "2026-03-14T08:00:00Z");
     const auto back = small.check("Petrel", Phase::Return, {"KGFB6J8WF9"}, "2026-03-14T11:00:00Z");
     core::Operation trip{.people = {"Odalys Finch"}, .hours = 4.5, .launches = 2, .fuel = "filled"};
-    ASSERT_TRUE(small.club.recordOperation(back, trip, small.now));
+    ASSERT_TRUE(small.club.events().recordOperation(back, trip, small.now));
     trip.hours = 5.5; // put right afterwards
-    ASSERT_TRUE(small.club.recordOperation(back, trip, small.now));
-    EXPECT_EQ(small.club.operationOf(back)->hours, 5.5);
-    EXPECT_EQ(small.club.operationOf(back)->fuel, "filled");
+    ASSERT_TRUE(small.club.events().recordOperation(back, trip, small.now));
+    EXPECT_EQ(small.club.events().operationOf(back)->hours, 5.5);
+    EXPECT_EQ(small.club.events().operationOf(back)->fuel, "filled");
     std::vector<std::string> due;
-    for (const auto& row : small.club.dueList(small.now.today, 90))
+    for (const auto& row : small.club.answers().dueList(small.now.today, 90))
         if (row.code == "KGFB6J8WF9")
             due.push_back(row.due.rule.rule + " " + std::to_string(*row.due.counted).substr(0, 3));
     EXPECT_THAT(due, testing::UnorderedElementsAre("hone 5.5", "rinse 2.0"));
-    EXPECT_TRUE(small.club.verify(false)->problems.empty());
+    EXPECT_TRUE(small.club.record().verify(false)->problems.empty());
 }
 
 TEST(Operation, whatCannotBeIsRefused) {
     TwoBoats small;
     const auto check = small.open();
-    EXPECT_FALSE(small.club.recordOperation(check, {.hours = -1}, small.now));
-    EXPECT_FALSE(small.club.recordOperation(check, {.launches = 0}, small.now));
-    EXPECT_FALSE(small.club.recordOperation(check,
-                                            {.left = core::Instant::parse("2026-03-14T09:00:00Z"),
-                                             .back = core::Instant::parse("2026-03-14T08:00:00Z")},
-                                            small.now));
-    EXPECT_TRUE(small.club.recordOperation(check, {.hours = 1}, small.now));
-    EXPECT_FALSE(small.club.operationOf("no such check"));
+    EXPECT_FALSE(small.club.events().recordOperation(check, {.hours = -1}, small.now));
+    EXPECT_FALSE(small.club.events().recordOperation(check, {.launches = 0}, small.now));
+    EXPECT_FALSE(small.club.events().recordOperation(check,
+                                                     {.left = core::Instant::parse("2026-03-14T09:00:00Z"),
+                                                      .back = core::Instant::parse("2026-03-14T08:00:00Z")},
+                                                     small.now));
+    EXPECT_TRUE(small.club.events().recordOperation(check, {.hours = 1}, small.now));
+    EXPECT_FALSE(small.club.events().operationOf("no such check"));
 }
 
 TEST(Evidence, tellsWhatWasAboardAtAnInstant) {
@@ -118,7 +126,8 @@ TEST(Evidence, tellsWhatWasAboardAtAnInstant) {
     small.check("Petrel", Phase::Return, {"KGFB6J8WF9", "K80NSC1FX4"}, "2026-03-14T11:00:00Z");
     // The register changes afterwards: the evidence does not.
     small.import("items.csv", "code,made\nKGFB6J8WF9,2026-03-01\n");
-    const auto during = *small.club.evidence("petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
+    const auto during =
+        *small.club.answers().evidence("petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
     EXPECT_TRUE(during.out);
     ASSERT_TRUE(during.launch);
     EXPECT_EQ(during.launch->check, launch);
@@ -133,13 +142,15 @@ TEST(Evidence, tellsWhatWasAboardAtAnInstant) {
     EXPECT_EQ(during.factHash.size(), 64u);
     EXPECT_EQ(during.head.size(), 64u);
 
-    const auto after = *small.club.evidence("Petrel", *core::Instant::parse("2026-03-14T12:00:00Z"));
+    const auto after =
+        *small.club.answers().evidence("Petrel", *core::Instant::parse("2026-03-14T12:00:00Z"));
     EXPECT_FALSE(after.out);
     EXPECT_THAT(after.aboard, IsEmpty());
     EXPECT_TRUE(after.back);
-    const auto before = *small.club.evidence("Petrel", *core::Instant::parse("2026-03-14T07:00:00Z"));
+    const auto before =
+        *small.club.answers().evidence("Petrel", *core::Instant::parse("2026-03-14T07:00:00Z"));
     EXPECT_FALSE(before.launch);
-    EXPECT_FALSE(small.club.evidence("Gull", small.now.at));
+    EXPECT_FALSE(small.club.answers().evidence("Gull", small.now.at));
 }
 
 TEST(Evidence, namesTheRuleThatWasPassedNotTheNextDayOfAnother) {
@@ -149,7 +160,8 @@ TEST(Evidence, namesTheRuleThatWasPassedNotTheNextDayOfAnother) {
     small.import("items.csv", "code,made\nKGFB6J8WF9,2024-01-01\n");
     small.import("use.csv", "code,day,launches\nKGFB6J8WF9,2026-03-01,2\n");
     small.check("Petrel", Phase::Launch, {"KGFB6J8WF9", "K80NSC1FX4"}, "2026-03-14T08:00:00Z");
-    const auto evidence = *small.club.evidence("Petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
+    const auto evidence =
+        *small.club.answers().evidence("Petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
     ASSERT_THAT(evidence.aboard, SizeIs(2));
     const core::AboardItem& knife = evidence.aboard[0];
     EXPECT_EQ(knife.inDate, std::optional(false));
@@ -163,9 +175,10 @@ TEST(Evidence, namesTheRuleThatWasPassedNotTheNextDayOfAnother) {
 TEST(Evidence, namesTheTagThatIsOnAThingNow) {
     TwoBoats small;
     small.check("Petrel", Phase::Launch, {"KGFB6J8WF9", "K80NSC1FX4"}, "2026-03-14T08:00:00Z");
-    const auto tag = small.club.replaceTag("KGFB6J8WF9", "Odalys Finch", small.now);
+    const auto tag = small.club.kit().replaceTag("KGFB6J8WF9", "Odalys Finch", small.now);
     ASSERT_TRUE(tag);
-    const auto evidence = *small.club.evidence("Petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
+    const auto evidence =
+        *small.club.answers().evidence("Petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
     ASSERT_THAT(evidence.aboard, SizeIs(2));
     EXPECT_EQ(evidence.aboard[0].code, "KGFB6J8WF9");
     EXPECT_EQ(evidence.aboard[0].tag, *tag);

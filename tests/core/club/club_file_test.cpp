@@ -1,4 +1,9 @@
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_record.h"
+#include "core/club/club_register.h"
 #include "core/store/club_file.h"
 #include "core/store/ledger.h"
 #include "tests/core/club/small_club.h"
@@ -80,11 +85,11 @@ TEST(ClubFile, aLockedFileIsSaidToBeLocked) {
     {
         Database other(small.file(), Database::Mode::ReadWrite);
         core::Transaction writing(other);
-        const auto seen = small.club.scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now);
+        const auto seen = small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now);
         ASSERT_FALSE(seen);
         EXPECT_EQ(seen.error().kind, ErrorKind::FileLocked);
     }
-    EXPECT_TRUE(small.club.scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
+    EXPECT_TRUE(small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
 }
 
 // store-notes: FULL in WAL mode, and EXTRA before it, are what lost nothing in 5,931 replayed power cuts.
@@ -115,7 +120,7 @@ TEST(ClubFile, anOlderFileIsBackedUpAndThenMigratedWithItsRows) {
     }
     const auto backup = Club::open(small.file().string() + ".before-" + std::to_string(steps.back().version));
     ASSERT_TRUE(backup);
-    EXPECT_EQ(backup->item("K80NSC1FX4")->kitType, "paddle");
+    EXPECT_EQ(backup->kit().item("K80NSC1FX4")->kitType, "paddle");
 }
 
 TEST(ClubFile, aFailingMigrationChangesNothing) {
@@ -137,14 +142,14 @@ TEST(ClubFile, aFileOfTheFirstFormatIsReadAsItIsAndBroughtUpToDateByAWriter) {
         database.script("DROP TABLE check_event; DROP TABLE operation; DROP TABLE tag_change;"
                         "DROP INDEX item_of_place; PRAGMA user_version = 1;");
     }
-    EXPECT_EQ(Club::open(small.file(), Club::Access::ReadOnly)->item("K80NSC1FX4")->kitType, "paddle");
+    EXPECT_EQ(Club::open(small.file(), Club::Access::ReadOnly)->kit().item("K80NSC1FX4")->kitType, "paddle");
     EXPECT_FALSE(fs::exists(small.file().string() + ".before-2"));
     const auto before =
         core::Database(small.file(), core::Database::Mode::ReadOnly).number("PRAGMA user_version");
     EXPECT_EQ(before, 1);
     auto written = Club::open(small.file());
-    ASSERT_TRUE(written->openCheck("Petrel", core::Phase::Launch, small.now));
-    EXPECT_TRUE(written->verify(false)->problems.empty());
+    ASSERT_TRUE(written->checks().open("Petrel", core::Phase::Launch, small.now));
+    EXPECT_TRUE(written->record().verify(false)->problems.empty());
     EXPECT_TRUE(fs::exists(small.file().string() + ".before-2"));
 }
 
@@ -170,16 +175,16 @@ TEST(ClubFile, aFullDiskAtAnyWriteOfTheCreationLeavesNothing) {
 TEST(ClubFile, aFullDiskAtAnyWriteOfAnImportChangesNothing) {
     support::WatchedDisk disk;
     SmallClub small;
-    const auto before = small.club.verify(false);
+    const auto before = small.club.record().verify(false);
     fs::create_directories(small.folder / "more");
     support::writeFile(small.folder / "more" / "places.csv", "place\nshed\nloft\nvan\n");
     bool done = false;
     for (int writes = 0; !done && writes < 500; ++writes) {
         disk.fillAfter(writes);
-        const auto plan = small.club.importRegister(small.folder / "more", small.now.today, false);
+        const auto plan = small.club.register_().importCsv(small.folder / "more", small.now.today, false);
         disk.empty();
         done = static_cast<bool>(plan);
-        const auto now = small.club.verify(false);
+        const auto now = small.club.record().verify(false);
         ASSERT_TRUE(now->problems.empty()) << writes;
         EXPECT_EQ(now->facts, done ? before->facts + 3 : before->facts) << writes;
     }

@@ -1,4 +1,8 @@
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_record.h"
 #include "core/register/new_kit.h"
 #include "tests/core/club/small_club.h"
 
@@ -15,7 +19,7 @@ using testing::SizeIs;
 
 TEST(NewKit, isRegisteredWithMintedTags) {
     SmallClub small;
-    const auto items = *small.club.registerKit(
+    const auto items = *small.club.kit().registerKit(
         {.kitType = "PADDLE", .boat = "petrel", .made = "2026-01", .count = 3}, "Bram Oke", small.now);
     ASSERT_THAT(items, SizeIs(3));
     EXPECT_NE(items[0].code, items[1].code);
@@ -31,7 +35,7 @@ TEST(NewKit, aMakersLabelFillsSerialBatchAndDays) {
     SmallClub small;
     const std::string label = "(01)09521101530001(11)251200(17)351231(10)AB-12(21)S-77";
     const auto items =
-        *small.club.registerKit({.kitType = "radio", .labels = {label}}, "Bram Oke", small.now);
+        *small.club.kit().registerKit({.kitType = "radio", .labels = {label}}, "Bram Oke", small.now);
     ASSERT_THAT(items, SizeIs(1));
     EXPECT_EQ(items[0].gtin, "09521101530001");
     EXPECT_EQ(items[0].serial, "S-77");
@@ -40,21 +44,24 @@ TEST(NewKit, aMakersLabelFillsSerialBatchAndDays) {
     EXPECT_EQ(items[0].stamped->text(), "2035-12-31");
     // The label now names the item, and cannot be registered twice.
     EXPECT_EQ(small.scan(small.open(), label).code, items[0].code);
-    EXPECT_FALSE(small.club.registerKit({.kitType = "radio", .labels = {label}}, "Bram Oke", small.now));
+    EXPECT_FALSE(
+        small.club.kit().registerKit({.kitType = "radio", .labels = {label}}, "Bram Oke", small.now));
 }
 
 TEST(NewKit, oneBadLabelAndNothingIsRegistered) {
     SmallClub small;
-    const auto facts = small.club.verify(false)->facts;
+    const auto facts = small.club.record().verify(false)->facts;
     const std::string good = "(01)09521101530001(21)S-1", bad = "(01)09521101530002(21)S-2"; // check digit
-    EXPECT_FALSE(small.club.registerKit({.kitType = "radio", .labels = {good, bad}}, {}, small.now));
-    EXPECT_EQ(small.club.verify(false)->facts, facts);
-    EXPECT_TRUE(small.club.registerKit({.kitType = "radio", .labels = {good}}, {}, small.now));
+    EXPECT_FALSE(small.club.kit().registerKit({.kitType = "radio", .labels = {good, bad}}, {}, small.now));
+    EXPECT_EQ(small.club.record().verify(false)->facts, facts);
+    EXPECT_TRUE(small.club.kit().registerKit({.kitType = "radio", .labels = {good}}, {}, small.now));
 }
 
 TEST(NewKit, unknownNamesAreRefused) {
     SmallClub small;
-    const auto isRefused = [&](const NewKit& kit) { return !small.club.registerKit(kit, {}, small.now); };
+    const auto isRefused = [&](const NewKit& kit) {
+        return !small.club.kit().registerKit(kit, {}, small.now);
+    };
     EXPECT_TRUE(isRefused({.kitType = "anvil"}));
     EXPECT_TRUE(isRefused({.kitType = "paddle", .size = "large"}));
     EXPECT_TRUE(isRefused({.kitType = "paddle", .boat = "Gull"}));
@@ -68,46 +75,46 @@ TEST(NewKit, unknownNamesAreRefused) {
 TEST(ReplacedTag, theNewOneNamesTheItemAndTheOldOneNothing) {
     SmallClub small;
     const std::string knife = "KGFB6J8WF9";
-    EXPECT_TRUE(small.club.replacedTags().empty());
-    const std::string tag = *small.club.replaceTag(knife, "Bram Oke", small.now);
-    EXPECT_EQ(small.club.replacedTags(), (std::map<std::string, std::string>{{knife, tag}}));
+    EXPECT_TRUE(small.club.kit().replacedTags().empty());
+    const std::string tag = *small.club.kit().replaceTag(knife, "Bram Oke", small.now);
+    EXPECT_EQ(small.club.kit().replacedTags(), (std::map<std::string, std::string>{{knife, tag}}));
     const auto check = small.open();
     EXPECT_EQ(small.scan(check, knife).what, Scanned::What::Unread); // it may lie anywhere
     EXPECT_EQ(small.scan(check, tag).code, knife);
-    EXPECT_EQ(small.club.item(tag)->code, knife);
-    EXPECT_EQ(small.club.item(knife)->code, knife); // for who looks it up
-    const std::string third = *small.club.replaceTag(tag, "Bram Oke", small.now);
+    EXPECT_EQ(small.club.kit().item(tag)->code, knife);
+    EXPECT_EQ(small.club.kit().item(knife)->code, knife); // for who looks it up
+    const std::string third = *small.club.kit().replaceTag(tag, "Bram Oke", small.now);
     EXPECT_EQ(small.scan(check, tag).what, Scanned::What::Unread);
     EXPECT_EQ(small.scan(check, third).what, Scanned::What::SeenBefore);
-    EXPECT_EQ((*small.club.tagLabels({knife}))[0].code, third);
+    EXPECT_EQ((*small.club.kit().tagLabels({knife}))[0].code, third);
     std::vector<std::string> kinds;
-    const auto lines = *small.club.history(knife);
+    const auto lines = *small.club.answers().history(knife);
     for (const auto& line : lines)
         kinds.push_back(line.kind);
     EXPECT_THAT(kinds, ElementsAre("item", "tag-fixed", "tag-seen", "tag-fixed"));
-    EXPECT_EQ(small.club.history(third)->size(), lines.size()) << "by the tag that is on it now";
-    EXPECT_TRUE(small.club.verify(true)->problems.empty());
-    EXPECT_FALSE(small.club.replaceTag("K000000018", {}, small.now));
+    EXPECT_EQ(small.club.answers().history(third)->size(), lines.size()) << "by the tag that is on it now";
+    EXPECT_TRUE(small.club.record().verify(true)->problems.empty());
+    EXPECT_FALSE(small.club.kit().replaceTag("K000000018", {}, small.now));
 }
 
 TEST(WrittenOff, countsNowhereAndIsNotWrittenOffTwice) {
     SmallClub small;
-    ASSERT_TRUE(small.club.writeOff("KGFB6J8WF9", "worn", "Bram Oke", small.now));
-    EXPECT_EQ(small.club.item("KGFB6J8WF9")->state, ItemState::WrittenOff);
-    EXPECT_EQ(small.club.item("KGFB6J8WF9")->why, "worn");
-    EXPECT_FALSE(small.club.writeOff("KGFB6J8WF9", "worn", {}, small.now));
-    EXPECT_FALSE(small.club.writeOff("K80NSC1FX4", "bored", {}, small.now));
-    EXPECT_FALSE(small.club.release("KGFB6J8WF9", {}, small.now));
+    ASSERT_TRUE(small.club.kit().writeOff("KGFB6J8WF9", "worn", "Bram Oke", small.now));
+    EXPECT_EQ(small.club.kit().item("KGFB6J8WF9")->state, ItemState::WrittenOff);
+    EXPECT_EQ(small.club.kit().item("KGFB6J8WF9")->why, "worn");
+    EXPECT_FALSE(small.club.kit().writeOff("KGFB6J8WF9", "worn", {}, small.now));
+    EXPECT_FALSE(small.club.kit().writeOff("K80NSC1FX4", "bored", {}, small.now));
+    EXPECT_FALSE(small.club.kit().release("KGFB6J8WF9", {}, small.now));
 }
 
 TEST(Release, putsAnUnserviceableItemBackInUse) {
     SmallClub small;
     const auto check = small.open();
     small.scan(check, "KGFB6J8WF9");
-    ASSERT_TRUE(small.club.withdraw(check, "KGFB6J8WF9", "blunt", small.now));
-    ASSERT_TRUE(small.club.release("KGFB6J8WF9", "Bram Oke", small.now));
-    EXPECT_EQ(small.club.item("KGFB6J8WF9")->state, ItemState::Serviceable);
-    EXPECT_FALSE(small.club.release("KGFB6J8WF9", "Bram Oke", small.now));
+    ASSERT_TRUE(small.club.checks().withdraw(check, "KGFB6J8WF9", "blunt", small.now));
+    ASSERT_TRUE(small.club.kit().release("KGFB6J8WF9", "Bram Oke", small.now));
+    EXPECT_EQ(small.club.kit().item("KGFB6J8WF9")->state, ItemState::Serviceable);
+    EXPECT_FALSE(small.club.kit().release("KGFB6J8WF9", "Bram Oke", small.now));
 }
 
 } // namespace

@@ -1,4 +1,9 @@
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_manifests.h"
+#include "core/club/club_record.h"
+#include "core/club/club_register.h"
 #include "core/register/manifest_record.h"
 #include "core/store/database.h"
 #include "tests/core/club/small_club.h"
@@ -25,7 +30,7 @@ const core::ManifestOwner ternOwner{core::ManifestOwner::Kind::Boat, "Tern"};
 class ClubPoints : public testing::Test {
 protected:
     std::vector<core::AskedPoint> asked(const core::ManifestOwner& owner) {
-        return small.club.manifests()->now(owner).points;
+        return small.club.manifests().read()->now(owner).points;
     }
     PhasePoint first(const core::ManifestOwner& owner) {
         const auto points = asked(owner);
@@ -38,10 +43,10 @@ protected:
         return names;
     }
     core::Outcome add(const core::ManifestOwner& owner, const PhasePoint& point) {
-        return small.club.changePoint(owner, point, "Bram Oke", small.now);
+        return small.club.manifests().changePoint(owner, point, "Bram Oke", small.now);
     }
     core::Outcome change(const core::ManifestOwner& owner, const PhasePoint& seen, const PhasePoint& wanted) {
-        return small.club.changePoint(owner, wanted, "Bram Oke", small.now, &seen);
+        return small.club.manifests().changePoint(owner, wanted, "Bram Oke", small.now, &seen);
     }
 
     SmallClub small;
@@ -56,10 +61,10 @@ TEST_F(ClubPoints, aPointIsChangedAndACheckAsksItSo) {
     wanted.point.note = "cold, at the slip";
     ASSERT_TRUE(change(classOwner, seen, wanted));
     EXPECT_EQ(first(classOwner), wanted);
-    const auto points = small.club.pointsOf("Petrel", core::Phase::Launch);
+    const auto points = small.club.register_().pointsOf("Petrel", core::Phase::Launch);
     ASSERT_THAT(*points, SizeIs(1));
     EXPECT_EQ(points->front(), wanted.point);
-    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+    EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
 }
 
 TEST_F(ClubPoints, aMeasureBecomesATimedPointAndALook) {
@@ -79,7 +84,8 @@ TEST_F(ClubPoints, aPointThatWasChangedMeanwhileIsNotOverwritten) {
     mine.point.limits.low = 20;
     ASSERT_TRUE(change(classOwner, seen, theirs));
     EXPECT_EQ(change(classOwner, seen, mine).error().kind, ErrorKind::NotAllowed);
-    EXPECT_EQ(small.club.dropPoint(classOwner, seen, {}, small.now).error().kind, ErrorKind::NotAllowed);
+    EXPECT_EQ(small.club.manifests().dropPoint(classOwner, seen, {}, small.now).error().kind,
+              ErrorKind::NotAllowed);
     EXPECT_EQ(first(classOwner), theirs);
     EXPECT_TRUE(change(classOwner, theirs, mine));
     EXPECT_EQ(first(classOwner), mine);
@@ -90,18 +96,20 @@ TEST_F(ClubPoints, aPointIsRenamedInItsPlaceAsOneVersion) {
     const PhasePoint seen = first(classOwner);
     PhasePoint wanted = seen;
     wanted.point.point = "bow tube";
-    ASSERT_TRUE(small.club.changePoint(classOwner, wanted, {}, small.at("2026-03-14T09:00:00Z"), &seen));
+    ASSERT_TRUE(
+        small.club.manifests().changePoint(classOwner, wanted, {}, small.at("2026-03-14T09:00:00Z"), &seen));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bow tube", "launch bungs"));
     EXPECT_EQ(first(classOwner), wanted);
     PhasePoint back = wanted;
     back.phase = "return";
-    ASSERT_TRUE(small.club.changePoint(classOwner, back, {}, small.at("2026-03-15T06:40:00Z"), &wanted));
+    ASSERT_TRUE(
+        small.club.manifests().changePoint(classOwner, back, {}, small.at("2026-03-15T06:40:00Z"), &wanted));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "return bow tube"));
-    const auto record = *small.club.manifests();
+    const auto record = *small.club.manifests().read();
     const auto versions = record.versionsOf(classOwner);
     ASSERT_THAT(versions, SizeIs(4)); // the import, a new one, the name, the phase
     EXPECT_EQ(record.asOf(classOwner, versions[1].stamp).points.front().point.point, "bow chamber");
-    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+    EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
 }
 
 TEST_F(ClubPoints, aNameThatIsTakenIsRefusedWhetherNewOrRenamed) {
@@ -122,19 +130,19 @@ TEST_F(ClubPoints, aBoatsOwnPointIsTakenAwayAndTheClassIsFollowedAgain) {
     ASSERT_TRUE(change(ternOwner, ofClass, own));
     EXPECT_EQ(asked(ternOwner).front().difference, Difference::Changed);
     EXPECT_EQ(first(classOwner), ofClass);
-    ASSERT_TRUE(small.club.dropPoint(ternOwner, own, {}, small.now));
+    ASSERT_TRUE(small.club.manifests().dropPoint(ternOwner, own, {}, small.now));
     EXPECT_EQ(first(ternOwner), ofClass);
     PhasePoint later = ofClass;
     later.point.limits.low = 19;
     ASSERT_TRUE(change(classOwner, ofClass, later));
     EXPECT_EQ(first(ternOwner), later);
-    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+    EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
 }
 
 TEST_F(ClubPoints, aPointIsAddedLastAndTakenAway) {
     ASSERT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
     ASSERT_TRUE(add(classOwner, {"launch", {.point = "anchor line"}}));
-    ASSERT_TRUE(small.club.dropPoint(classOwner, first(classOwner), {}, small.now));
+    ASSERT_TRUE(small.club.manifests().dropPoint(classOwner, first(classOwner), {}, small.now));
     ASSERT_TRUE(add(classOwner, {"launch", {.point = "alpha flag"}}));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "launch anchor line", "launch alpha flag"));
     // So does one of a sheet, though fewer rows are there than places were given.
@@ -142,14 +150,15 @@ TEST_F(ClubPoints, aPointIsAddedLastAndTakenAway) {
                  "boat_class,phase,point,kind\ninflatable,launch,aback,look\ninflatable,launch,aaa,look\n");
     EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "launch anchor line", "launch alpha flag",
                                                "launch aback", "launch aaa"));
-    EXPECT_THAT(small.club.verify(true)->problems, IsEmpty());
+    EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
 }
 
 TEST_F(ClubPoints, aBoatCanNeitherLeaveOutNorRenameAPointOfItsClass) {
     const PhasePoint ofClass = first(ternOwner);
     PhasePoint renamed = ofClass;
     renamed.point.point = "bow tube";
-    EXPECT_EQ(small.club.dropPoint(ternOwner, ofClass, {}, small.now).error().kind, ErrorKind::NotFound);
+    EXPECT_EQ(small.club.manifests().dropPoint(ternOwner, ofClass, {}, small.now).error().kind,
+              ErrorKind::NotFound);
     EXPECT_EQ(change(ternOwner, ofClass, renamed).error().kind, ErrorKind::NotAllowed);
     // Its own it can.
     const PhasePoint own{"launch", {.point = "keel tube"}};
@@ -157,7 +166,7 @@ TEST_F(ClubPoints, aBoatCanNeitherLeaveOutNorRenameAPointOfItsClass) {
     ownRenamed.point.point = "keel chamber";
     ASSERT_TRUE(add(ternOwner, own));
     EXPECT_TRUE(change(ternOwner, own, ownRenamed));
-    EXPECT_TRUE(small.club.dropPoint(ternOwner, ownRenamed, {}, small.now));
+    EXPECT_TRUE(small.club.manifests().dropPoint(ternOwner, ownRenamed, {}, small.now));
     EXPECT_THAT(names(ternOwner), ElementsAre("launch bow chamber"));
 }
 
@@ -169,13 +178,13 @@ TEST_F(ClubPoints, aClassCannotRenameWhatABoatHasAsItsOwn) {
     ASSERT_TRUE(change(ternOwner, ofClass, own));
     EXPECT_THAT(change(classOwner, ofClass, renamed).error().what, HasSubstr("Tern has its own point"));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bow chamber"));
-    ASSERT_TRUE(small.club.dropPoint(ternOwner, own, {}, small.now));
+    ASSERT_TRUE(small.club.manifests().dropPoint(ternOwner, own, {}, small.now));
     EXPECT_TRUE(change(classOwner, ofClass, renamed));
     EXPECT_THAT(names(ternOwner), ElementsAre("launch bow tube"));
 }
 
 TEST_F(ClubPoints, whatAnImportWouldRefuseIsRefusedAndNothingIsWritten) {
-    const auto facts = small.club.verify(false)->facts;
+    const auto facts = small.club.record().verify(false)->facts;
     const PhasePoint seen = first(classOwner);
     PhasePoint crossed = seen, huge = seen, inNoCheck = seen;
     crossed.point.limits = {22, 18};
@@ -187,10 +196,10 @@ TEST_F(ClubPoints, whatAnImportWouldRefuseIsRefusedAndNothingIsWritten) {
     EXPECT_FALSE(add(classOwner, {"launch", {.point = " "}}));
     EXPECT_FALSE(add({core::ManifestOwner::Kind::BoatClass, "ketch"}, {"launch", {.point = "bungs"}}));
     EXPECT_FALSE(add({core::ManifestOwner::Kind::Boat, "Gull"}, {"launch", {.point = "bungs"}}));
-    EXPECT_EQ(small.club.verify(false)->facts, facts);
+    EXPECT_EQ(small.club.record().verify(false)->facts, facts);
     EXPECT_EQ(first(classOwner), seen);
     EXPECT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
-    EXPECT_EQ(small.club.verify(false)->facts, facts + 1);
+    EXPECT_EQ(small.club.record().verify(false)->facts, facts + 1);
 }
 
 /// The club's record after a change of the fact of its point that no program makes.
@@ -198,7 +207,7 @@ core::Result<core::ManifestRecord> damaged(SmallClub& small, const std::string& 
     core::Database(small.file(), core::Database::Mode::ReadWrite)
         .script("DROP TRIGGER IF EXISTS fact_is_never_changed; UPDATE fact SET " + set +
                 " WHERE kind = 'point'");
-    return small.club.manifests();
+    return small.club.manifests().read();
 }
 
 TEST(DamagedManifests, aFactThatCanBeReadIsNoDamage) {
@@ -220,7 +229,7 @@ TEST(DamagedManifests, eachKindOfDamageIsAnErrorThatNamesTheFact) {
         EXPECT_EQ(record.error().kind, ErrorKind::FileDamaged) << set;
         EXPECT_THAT(record.error().where, HasSubstr("fact ")) << set;
         const PhasePoint bungs{"launch", {.point = "bungs"}};
-        EXPECT_EQ(small.club.changePoint(classOwner, bungs, {}, small.now).error().kind,
+        EXPECT_EQ(small.club.manifests().changePoint(classOwner, bungs, {}, small.now).error().kind,
                   ErrorKind::FileDamaged)
             << set;
     }

@@ -1,5 +1,12 @@
+#include "core/answers/missing_list.h"
+#include "core/base/calendar_day.h"
+#include "core/check/boat_check.h"
 #include "core/check/finding.h"
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_record.h"
 #include "core/upkeep/service_round.h"
 #include "tests/core/club/small_club.h"
 
@@ -30,7 +37,7 @@ public:
         import("items.csv", "code,kit_type,place,state\nK000000018,paddle,shed,\nK000000026,knife,shed,\n"
                             "K000000034,radio,shed,unserviceable\nK000000042,knife,loft,\n");
     }
-    std::string stocktake() { return club.openStocktake("Shed", now)->check; }
+    std::string stocktake() { return club.checks().openStocktake("Shed", now)->check; }
 };
 
 TEST(Stocktake, everythingThereIsComplete) {
@@ -38,7 +45,7 @@ TEST(Stocktake, everythingThereIsComplete) {
     const auto check = small.stocktake();
     for (const char* code : {"K000000018", "K000000026", "K000000034"})
         small.scan(check, code);
-    const auto answer = *small.club.answer(check, small.now.today);
+    const auto answer = *small.club.checks().answer(check, small.now.today);
     EXPECT_EQ(answer.boat, "shed");
     EXPECT_EQ(answer.phase, Phase::Stocktake);
     EXPECT_THAT(told(answer), ElementsAre("unserviceable K000000034")); // it is there, and told
@@ -52,29 +59,29 @@ TEST(Stocktake, whatIsNotSeenIsMissingOnceSignedAndFoundWhereverItTurnsUp) {
     const auto check = small.stocktake();
     small.scan(check, "K000000018");
     small.scan(check, "K000000034");
-    const auto answer = *small.club.sign(check, "Bram Oke", {}, small.now);
+    const auto answer = *small.club.checks().sign(check, "Bram Oke", {}, small.now);
     EXPECT_THAT(told(answer.answer), ElementsAre("missing K000000026", "unserviceable K000000034"));
-    EXPECT_EQ(small.club.item("K000000026")->state, ItemState::Missing);
-    EXPECT_EQ(small.club.item("K000000018")->state, ItemState::Serviceable);
-    const auto missing = small.club.missingItems();
+    EXPECT_EQ(small.club.kit().item("K000000026")->state, ItemState::Missing);
+    EXPECT_EQ(small.club.kit().item("K000000018")->state, ItemState::Serviceable);
+    const auto missing = small.club.answers().missingItems();
     ASSERT_EQ(missing.size(), 1u);
     EXPECT_EQ(missing[0].chain.back().what, core::ChainLink::What::MarkedMissing);
     EXPECT_EQ(missing[0].chain.back().where, "shed");
     small.scan(small.open(), "K000000026");
-    EXPECT_EQ(small.club.item("K000000026")->state, ItemState::Serviceable);
+    EXPECT_EQ(small.club.kit().item("K000000026")->state, ItemState::Serviceable);
 }
 
 TEST(Stocktake, isNotSignedWhileNoTagOfTheClubWasRead) {
     ShedClub small;
     const auto check = small.stocktake();
     small.scan(check, "K00000009T"); // unknown: a scanner that works says nothing about this club's kit
-    const auto refused = small.club.sign(check, "Bram Oke", {}, small.now);
+    const auto refused = small.club.checks().sign(check, "Bram Oke", {}, small.now);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
-    EXPECT_THAT(small.club.missingItems(), testing::IsEmpty());
+    EXPECT_THAT(small.club.answers().missingItems(), testing::IsEmpty());
     small.scan(check, "K000000018");
-    EXPECT_TRUE(small.club.sign(check, "Bram Oke", {}, small.now));
-    EXPECT_EQ(small.club.missingItems().size(), 2u);
+    EXPECT_TRUE(small.club.checks().sign(check, "Bram Oke", {}, small.now));
+    EXPECT_EQ(small.club.answers().missingItems().size(), 2u);
 }
 
 TEST(Stocktake, whatBelongsElsewhereIsTold) {
@@ -83,7 +90,7 @@ TEST(Stocktake, whatBelongsElsewhereIsTold) {
     small.scan(check, "K000000042"); // of the loft
     small.scan(check, "KGFB6J8WF9"); // Petrel's knife
     small.scan(check, "K00000009T"); // unknown
-    const auto answer = *small.club.answer(check, small.now.today);
+    const auto answer = *small.club.checks().answer(check, small.now.today);
     EXPECT_THAT(told(answer), testing::IsSupersetOf({"extra K000000042", "extra KGFB6J8WF9"}));
     for (const auto& finding : answer.findings)
         if (finding.kind == FindingKind::Extra) {
@@ -96,33 +103,36 @@ TEST(Stocktake, kitThatIsOutOnABoatIsNotExpected) {
     const auto launch = small.open();
     small.scanAll(launch);
     small.scan(launch, "K000000018"); // the spare paddle goes along
-    ASSERT_TRUE(small.club.sign(launch, "Odalys Finch", {}, small.now));
+    ASSERT_TRUE(small.club.checks().sign(launch, "Odalys Finch", {}, small.now));
     const auto check = small.stocktake();
     small.scan(check, "K000000026");
     small.scan(check, "K000000034");
-    EXPECT_EQ(small.club.answer(check, small.now.today)->outcome, core::CheckOutcome::CompleteWithRemarks);
-    EXPECT_THAT(told(*small.club.answer(check, small.now.today)), ElementsAre("unserviceable K000000034"));
+    EXPECT_EQ(small.club.checks().answer(check, small.now.today)->outcome,
+              core::CheckOutcome::CompleteWithRemarks);
+    EXPECT_THAT(told(*small.club.checks().answer(check, small.now.today)),
+                ElementsAre("unserviceable K000000034"));
     small.scan(check, "K000000018"); // it lies at home after all
-    EXPECT_THAT(told(*small.club.answer(check, small.now.today)), ElementsAre("unserviceable K000000034"));
+    EXPECT_THAT(told(*small.club.checks().answer(check, small.now.today)),
+                ElementsAre("unserviceable K000000034"));
 }
 
 TEST(Stocktake, doesNotMakeABoatReadyOrOut) {
     ShedClub small;
     small.import("places.csv", "place\nPetrel\n"); // a place may have a boat's name
-    const auto before = small.club.boatConditions(small.now.today);
-    const auto check = small.club.openStocktake("petrel", small.now)->check;
+    const auto before = small.club.answers().boatConditions(small.now.today);
+    const auto check = small.club.checks().openStocktake("petrel", small.now)->check;
     small.scan(check, "K000000018");
-    ASSERT_TRUE(small.club.sign(check, "Bram Oke", {}, small.now));
-    const auto after = small.club.boatConditions(small.now.today);
+    ASSERT_TRUE(small.club.checks().sign(check, "Bram Oke", {}, small.now));
+    const auto after = small.club.answers().boatConditions(small.now.today);
     EXPECT_EQ(before.size(), after.size());
     EXPECT_EQ(after[0].kind, before[0].kind);
     EXPECT_FALSE(after[0].since);
-    EXPECT_THAT(small.club.unfinishedChecks(), IsEmpty());
+    EXPECT_THAT(small.club.checks().unfinished(), IsEmpty());
 }
 
 TEST(Stocktake, aPlaceThatIsNoneIsRefusedByName) {
     ShedClub small;
-    const auto open = small.club.openStocktake("attic", small.now);
+    const auto open = small.club.checks().openStocktake("attic", small.now);
     ASSERT_FALSE(open);
     EXPECT_EQ(open.error().kind, core::ErrorKind::NotFound);
     EXPECT_THAT(open.error().mend, testing::HasSubstr("loft, shed"));
@@ -154,10 +164,10 @@ std::vector<std::string> refusals(const ServiceRound& round) {
 
 TEST(ServiceRound, onePassForAllThatTheRuleFits) {
     RoundClub small;
-    const auto round =
-        *small.club.recordService(small.order("Yearly Look", {"K79TE08WXH", "k000 0000 18", "K000000018",
-                                                              "KGFB6J8WF9", "K00000009T", "soup"}),
-                                  small.now);
+    const auto round = *small.club.kit().recordService(
+        small.order("Yearly Look",
+                    {"K79TE08WXH", "k000 0000 18", "K000000018", "KGFB6J8WF9", "K00000009T", "soup"}),
+        small.now);
     ASSERT_EQ(round.recorded.size(), 2u);
     EXPECT_EQ(round.recorded[0].code, "K79TE08WXH");
     EXPECT_EQ(round.recorded[0].nextDue, core::CalendarDay::parse("2027-03-14"));
@@ -169,7 +179,7 @@ TEST(ServiceRound, onePassForAllThatTheRuleFits) {
 TEST(ServiceRound, aPartsRuleIsRecordedWhereThePartIs) {
     RoundClub small;
     const auto round =
-        *small.club.recordService(small.order("weigh", {"K000000018", "K000000026"}), small.now);
+        *small.club.kit().recordService(small.order("weigh", {"K000000018", "K000000026"}), small.now);
     ASSERT_EQ(round.recorded.size(), 1u);
     EXPECT_EQ(round.recorded[0].part, "cylinder");
     EXPECT_THAT(refusals(round), ElementsAre("no-such-rule K000000026"));
@@ -177,50 +187,52 @@ TEST(ServiceRound, aPartsRuleIsRecordedWhereThePartIs) {
 
 TEST(ServiceRound, theSameRecordTwiceIsToldAndNotWrittenAgain) {
     RoundClub small;
-    ASSERT_EQ(
-        small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now)->recorded.size(), 1u);
-    const auto facts = small.club.verify(false)->facts;
-    const auto again = *small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now);
+    ASSERT_EQ(small.club.kit()
+                  .recordService(small.order("yearly look", {"K79TE08WXH"}), small.now)
+                  ->recorded.size(),
+              1u);
+    const auto facts = small.club.record().verify(false)->facts;
+    const auto again = *small.club.kit().recordService(small.order("yearly look", {"K79TE08WXH"}), small.now);
     EXPECT_THAT(again.recorded, IsEmpty());
     EXPECT_THAT(refusals(again), ElementsAre("done-already K79TE08WXH"));
-    EXPECT_EQ(small.club.verify(false)->facts, facts);
+    EXPECT_EQ(small.club.record().verify(false)->facts, facts);
 }
 
 TEST(ServiceRound, aFailedRecordWithdrawsAndALaterPassedOneReleases) {
     RoundClub small;
     auto failed = small.order("yearly look", {"K79TE08WXH"});
     failed.passed = false;
-    ASSERT_EQ(small.club.recordService(failed, small.now)->recorded.size(), 1u);
-    EXPECT_EQ(small.club.item("K79TE08WXH")->state, ItemState::Unserviceable);
+    ASSERT_EQ(small.club.kit().recordService(failed, small.now)->recorded.size(), 1u);
+    EXPECT_EQ(small.club.kit().item("K79TE08WXH")->state, ItemState::Unserviceable);
     const auto later = small.at("2026-03-20T10:00:00Z");
     auto passed = small.order("yearly look", {"K79TE08WXH"});
     passed.day = later.today;
-    const auto round = *small.club.recordService(passed, later);
+    const auto round = *small.club.kit().recordService(passed, later);
     ASSERT_EQ(round.recorded.size(), 1u);
     EXPECT_TRUE(round.recorded[0].released);
-    EXPECT_EQ(small.club.item("K79TE08WXH")->state, ItemState::Serviceable);
+    EXPECT_EQ(small.club.kit().item("K79TE08WXH")->state, ItemState::Serviceable);
 }
 
 TEST(ServiceRound, aPassedRecordDoesNotReleaseWhatTheCrewWithdrew) {
     RoundClub small;
     const auto check = small.open();
     small.scan(check, "K79TE08WXH");
-    ASSERT_TRUE(small.club.withdraw(check, "K79TE08WXH", "cut", small.now));
-    ASSERT_TRUE(small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
-    EXPECT_EQ(small.club.item("K79TE08WXH")->state, ItemState::Unserviceable);
+    ASSERT_TRUE(small.club.checks().withdraw(check, "K79TE08WXH", "cut", small.now));
+    ASSERT_TRUE(small.club.kit().recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
+    EXPECT_EQ(small.club.kit().item("K79TE08WXH")->state, ItemState::Unserviceable);
 }
 
 TEST(ServiceRound, whatCannotBeIsRefusedWhole) {
     RoundClub small;
     auto tomorrow = small.order("yearly look", {"K79TE08WXH"});
     tomorrow.day = small.now.today.plusDays(1);
-    EXPECT_EQ(small.club.recordService(tomorrow, small.now).error().kind, core::ErrorKind::BadInput);
+    EXPECT_EQ(small.club.kit().recordService(tomorrow, small.now).error().kind, core::ErrorKind::BadInput);
     auto nobody = small.order("yearly look", {"K79TE08WXH"});
     nobody.by = "Nobody";
-    EXPECT_EQ(small.club.recordService(nobody, small.now).error().kind, core::ErrorKind::NotFound);
-    EXPECT_EQ(small.club.recordService(small.order("polish", {"K79TE08WXH"}), small.now).error().kind,
+    EXPECT_EQ(small.club.kit().recordService(nobody, small.now).error().kind, core::ErrorKind::NotFound);
+    EXPECT_EQ(small.club.kit().recordService(small.order("polish", {"K79TE08WXH"}), small.now).error().kind,
               core::ErrorKind::NotFound);
-    EXPECT_TRUE(small.club.recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
+    EXPECT_TRUE(small.club.kit().recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
 }
 
 } // namespace

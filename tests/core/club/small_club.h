@@ -1,6 +1,11 @@
 #pragma once
 
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_register.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fstream>
@@ -34,10 +39,10 @@ public:
         return {when, *core::CalendarDay::parse(instant.substr(0, 10))};
     }
     std::string open(core::Phase phase = core::Phase::Launch, const std::string& boat = "Petrel") {
-        return club.openCheck(boat, phase, now)->check;
+        return club.checks().open(boat, phase, now)->check;
     }
     core::Scanned scan(const std::string& check, const std::string& code) {
-        return *club.scan(check, code, core::SeenBy::Typed, now);
+        return *club.checks().scan(check, code, core::SeenBy::Typed, now);
     }
     void scanAll(const std::string& check, const std::string& but = {}) {
         for (const auto& [code, type] : publishedKit)
@@ -46,7 +51,7 @@ public:
     void import(const std::string& file, const std::string& text) {
         std::filesystem::create_directories(folder / "more");
         writeFile(folder / "more" / file, text);
-        const auto plan = club.importRegister(folder / "more", now.today, false);
+        const auto plan = club.register_().importCsv(folder / "more", now.today, false);
         if (!plan || !plan->rejected.empty())
             throw std::runtime_error(plan ? plan->rejected.front().reason : plan.error().what);
         std::filesystem::remove_all(folder / "more");
@@ -77,7 +82,7 @@ private:
         writeFile(csv / "points.csv", "boat_class,phase,point,kind,unit,low,high,required\n"
                                       "inflatable,launch,bow chamber,measure,kPa,18,22,no\n");
         auto made = core::Club::create(file(), "Small club");
-        const auto plan = made->importRegister(csv, now.today, false);
+        const auto plan = made->register_().importCsv(csv, now.today, false);
         if (!plan || !plan->rejected.empty())
             throw std::runtime_error(plan ? plan->rejected.front().reason : plan.error().what);
         return std::move(*made);

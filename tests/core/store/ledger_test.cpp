@@ -1,3 +1,7 @@
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_manifests.h"
+#include "core/club/club_record.h"
 #include "core/record/fact.h"
 #include "core/register/manifest_record.h"
 #include "core/store/apply.h"
@@ -56,10 +60,10 @@ protected:
     void SetUp() override {
         const auto check = small.open();
         small.scanAll(check, "KGFB6J8WF9");
-        ASSERT_TRUE(small.club.sign(check, "Odalys Finch", "drill", small.now));
+        ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "drill", small.now));
         const auto back = small.open(core::Phase::Return);
         small.scanAll(back, "K80NSC1FX4");
-        ASSERT_TRUE(small.club.sign(back, "Odalys Finch", "", small.now));
+        ASSERT_TRUE(small.club.checks().sign(back, "Odalys Finch", "", small.now));
     }
     std::vector<std::string> whereAfter(const std::string& sql) {
         {
@@ -67,7 +71,7 @@ protected:
             database.script(sql);
         }
         std::vector<std::string> where;
-        const auto verification = small.club.verify(false);
+        const auto verification = small.club.record().verify(false);
         for (const core::Problem& problem : verification->problems)
             where.push_back(problem.where);
         return where;
@@ -78,7 +82,7 @@ protected:
 
 TEST_F(TamperedFile, untouchedIsWithoutProblems) {
     EXPECT_THAT(whereAfter("SELECT 1"), testing::IsEmpty());
-    EXPECT_EQ(small.club.verify(false)->devices, 1);
+    EXPECT_EQ(small.club.record().verify(false)->devices, 1);
 }
 
 TEST_F(TamperedFile, factsCannotBeChangedOrDeletedByPlainSql) {
@@ -119,8 +123,8 @@ TEST_F(TamperedFile, swappedFactsShow) {
 TEST_F(TamperedFile, aChangedTableShowsAndRebuildingPutsItRight) {
     EXPECT_THAT(whereAfter("UPDATE item SET kit_type = 'radio' WHERE code = 'K80NSC1FX4'"),
                 testing::ElementsAre("table item"));
-    ASSERT_TRUE(small.club.verify(true)->problems.empty());
-    EXPECT_EQ(small.club.item("K80NSC1FX4")->kitType, "paddle");
+    ASSERT_TRUE(small.club.record().verify(true)->problems.empty());
+    EXPECT_EQ(small.club.kit().item("K80NSC1FX4")->kitType, "paddle");
 }
 
 TEST_F(TamperedFile, everyTableIsCompared) {
@@ -130,7 +134,7 @@ TEST_F(TamperedFile, everyTableIsCompared) {
         if (database.number(std::string("SELECT count(*) FROM ") + table) == 0) continue;
         EXPECT_THAT(whereAfter(std::string("DELETE FROM ") + table),
                     testing::Contains(std::string("table ") + table));
-        ASSERT_TRUE(small.club.verify(true)->problems.empty()) << table;
+        ASSERT_TRUE(small.club.record().verify(true)->problems.empty()) << table;
     }
 }
 
@@ -155,10 +159,10 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     const core::ManifestOwner tern{core::ManifestOwner::Kind::Boat, "Tern"};
     for (const char* kitType : {"radio", "knife"}) {
         const core::ManifestLine own{.kitType = kitType, .quantity = 3, .note = "kept aft"};
-        ASSERT_TRUE(small.club.changeManifest(tern, own, {}, small.now));
-        ASSERT_TRUE(small.club.dropOwnLine("Tern", own, {}, small.now));
+        ASSERT_TRUE(small.club.manifests().changeLine(tern, own, {}, small.now));
+        ASSERT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));
     }
-    ASSERT_TRUE(small.club.changeManifest(tern, {.kitType = "knife", .quantity = 2}, {}, small.now));
+    ASSERT_TRUE(small.club.manifests().changeLine(tern, {.kitType = "knife", .quantity = 2}, {}, small.now));
     Database kept(small.file(), Database::Mode::ReadWrite);
     std::vector<Fact> facts;
     core::factTable::forEachInChain(kept, [&](const Fact& fact) { facts.push_back(fact); });

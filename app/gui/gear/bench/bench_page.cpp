@@ -12,6 +12,8 @@
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_register.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -146,7 +148,7 @@ void BenchPage::refresh() {
     m_tools.club.ask(
         this,
         [](core::Club& club) {
-            return Read{club.kitTypes(), club.people(), club.replacedTags()};
+            return Read{club.register_().kitTypes(), club.register_().people(), club.kit().replacedTags()};
         },
         [this](Read read) { take(std::move(read)); });
 }
@@ -168,7 +170,7 @@ void BenchPage::scan(const QString& text) {
     m_tools.club.ask(
         this,
         [text = text.toStdString(), today = m_tools.time().today](core::Club& club) {
-            const auto item = club.itemOfScan(text, today);
+            const auto item = club.kit().itemOfScan(text, today);
             return item ? BenchScan{text, item->code, item->kitType, item->size}
                         : BenchScan{text, {}, {}, {}};
         },
@@ -227,7 +229,7 @@ void BenchPage::record() {
             BenchOutcome outcome;
             for (const core::ServiceOrder* order : {&failed, &passed}) {
                 if (order->scans.empty()) continue;
-                auto round = club.recordService(*order, moment);
+                auto round = club.kit().recordService(*order, moment);
                 if (!round) return round.error();
                 (order->passed ? outcome.passed : outcome.failed) = std::move(round).value();
             }

@@ -12,6 +12,9 @@
 #include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_register.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -123,7 +126,8 @@ void StocktakePage::refresh() {
     m_tools.club.ask(
         this,
         [](core::Club& club) {
-            return Read{club.places(), club.unfinishedChecks(), club.people(), club.replacedTags()};
+            return Read{club.register_().places(), club.checks().unfinished(), club.register_().people(),
+                        club.kit().replacedTags()};
         },
         [this](const Read& read) { take(read); });
 }

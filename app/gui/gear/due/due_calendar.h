@@ -1,7 +1,8 @@
 #pragma once
 
 #include "app/gui/check/check_row.h"
-#include "core/club/club_types.h"
+#include "core/answers/due_list.h"
+#include "core/base/calendar_day.h"
 
 #include <QString>
 #include <QStringList>

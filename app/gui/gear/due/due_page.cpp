@@ -11,6 +11,8 @@
 #include "app/gui/widgets/words_label.h"
 #include "app/text/cautions.h"
 #include "app/text/text.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_kit.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -103,8 +105,13 @@ void DuePage::refresh() {
     m_tools.club.ask(
         this,
         [today = m_today, filter = filter(), month = m_chart->month()](core::Club& club) {
-            Read read{
-                club.dueList(today, daysOfDueMonths(today)), {}, {}, filter, month, {}, club.replacedTags()};
+            Read read{club.answers().dueList(today, daysOfDueMonths(today)),
+                      {},
+                      {},
+                      filter,
+                      month,
+                      {},
+                      club.kit().replacedTags()};
             std::set<std::string> kitTypes;
             for (const core::DueRow& row : read.rows)
                 kitTypes.insert(row.kitType);

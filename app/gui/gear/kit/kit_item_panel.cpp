@@ -9,6 +9,10 @@
 #include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_register.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -19,19 +23,19 @@
 namespace app {
 
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today) {
-    auto record = club.itemRecord(code);
+    auto record = club.kit().itemRecord(code);
     if (!record) return std::nullopt;
     ItemAnswer answer{std::move(*record), {}, {}, {}, {}};
     const std::string& own = answer.record.item.code;
-    if (const auto labels = club.tagLabels({own}); labels && !labels->empty())
+    if (const auto labels = club.kit().tagLabels({own}); labels && !labels->empty())
         answer.tag = labels->front().code;
-    for (const core::KitType& kitType : club.kitTypes())
+    for (const core::KitType& kitType : club.register_().kitTypes())
         if (kitType.kitType == answer.record.item.kitType)
             answer.dues = core::dueDatesOf(answer.record, kitType, today);
-    if (const auto log = club.logEntries())
+    if (const auto log = club.log().entries())
         for (const core::LogEntry& entry : *log)
             if (entry.code == own && !entry.closed) answer.openLog.push_back(entry);
-    if (auto history = club.history(own)) answer.history = std::move(history).value();
+    if (auto history = club.answers().history(own)) answer.history = std::move(history).value();
     return answer;
 }
 
@@ -151,7 +155,7 @@ void KitItemPanel::replaceTag() {
     m_tools.club.ask(
         this,
         [code = m_code.toStdString(), by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.replaceTag(code, by, moment); },
+         moment = m_tools.time()](core::Club& club) { return club.kit().replaceTag(code, by, moment); },
         [this](const core::Result<std::string>& tag) {
             if (!tag) return m_said->sayError(tag.error());
             settle(core::Done{},
@@ -165,7 +169,7 @@ void KitItemPanel::release() {
     m_tools.club.ask(
         this,
         [code = m_code.toStdString(), by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.release(code, by, moment); },
+         moment = m_tools.time()](core::Club& club) { return club.kit().release(code, by, moment); },
         [this](const core::Outcome& done) {
             settle(done,
                    tr("Released: it counts again. An open log entry about it is closed on the page Log."));
@@ -178,7 +182,7 @@ void KitItemPanel::writeOff() {
         this,
         [code = m_code.toStdString(), why = m_why->currentData().toString().toStdString(),
          by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.writeOff(code, why, by, moment); },
+         moment = m_tools.time()](core::Club& club) { return club.kit().writeOff(code, why, by, moment); },
         [this](const core::Outcome& done) {
             settle(done, tr("Written off. Take it out of the boats and destroy its tag; its history stays."));
         });

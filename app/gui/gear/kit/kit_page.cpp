@@ -8,6 +8,8 @@
 #include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_kit.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -120,8 +122,8 @@ void KitPage::refresh() {
     m_tools.club.ask(
         this,
         [today = m_tools.time().today](core::Club& club) {
-            Read read{club.kit(), {}};
-            for (const core::DueRow& row : club.dueList(today, 0))
+            Read read{club.kit().all(), {}};
+            for (const core::DueRow& row : club.answers().dueList(today, 0))
                 if (isToLookAt(row)) read.due.insert(row.code);
             return read;
         },
@@ -164,7 +166,7 @@ void KitPage::enter() {
     m_tools.club.ask(
         this,
         [text = m_typed->text().toStdString(), today = m_tools.time().today](core::Club& club) {
-            return club.itemOfScan(text, today);
+            return club.kit().itemOfScan(text, today);
         },
         [this](const std::optional<core::Item>& item) {
             if (item) showItem(QString::fromStdString(item->code));

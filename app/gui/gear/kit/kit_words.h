@@ -2,9 +2,13 @@
 
 #include "app/gui/check/check_row.h"
 #include "app/gui/widgets/plain_table.h"
-#include "core/club/club_types.h"
+#include "core/answers/due_list.h"
+#include "core/answers/history.h"
+#include "core/base/calendar_day.h"
 #include "core/register/boat.h"
+#include "core/register/item.h"
 #include "core/register/kit_entry.h"
+#include "core/upkeep/due_date.h"
 
 #include <QString>
 

@@ -13,6 +13,8 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_register.h"
 #include "core/tag/maker_label.h"
 
 #include <QGridLayout>
@@ -142,7 +144,8 @@ void NewKitPanel::begin() {
     m_tools.club.ask(
         this,
         [](core::Club& club) {
-            return Read{club.kitTypes(), club.boats(), club.places(), club.people()};
+            return Read{club.register_().kitTypes(), club.register_().boats(), club.register_().places(),
+                        club.register_().people()};
         },
         [this](Read read) { take(std::move(read)); });
 }
@@ -254,7 +257,7 @@ void NewKitPanel::registerIt() {
     m_tools.club.ask(
         this,
         [kit = kit(), by = officer.toStdString(), moment = m_tools.time()](core::Club& club) {
-            return club.registerKit(kit, by, moment);
+            return club.kit().registerKit(kit, by, moment);
         },
         [this](const core::Result<std::vector<core::Item>>& items) {
             adapt();

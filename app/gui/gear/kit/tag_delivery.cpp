@@ -4,6 +4,7 @@
 #include "app/gui/gear/office/said_label.h"
 #include "app/paper/tag_sheet.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
 
 #include <QCoreApplication>
 #include <QWidget>
@@ -25,7 +26,7 @@ void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::stri
     tools.club.ask(
         &page,
         [codes, path = file.toStdString()](core::Club& club) -> core::Result<int> {
-            const auto labels = club.tagLabels(codes);
+            const auto labels = club.kit().tagLabels(codes);
             if (!labels) return labels.error();
             return writeTagSheets(path, *labels);
         },

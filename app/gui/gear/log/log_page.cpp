@@ -9,6 +9,9 @@
 #include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_register.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -135,14 +138,14 @@ void LogPage::refresh() {
         this,
         [](core::Club& club) {
             Read read;
-            const PrintedTags tags = club.replacedTags();
-            if (const auto entries = club.logEntries())
+            const PrintedTags tags = club.kit().replacedTags();
+            if (const auto entries = club.log().entries())
                 for (const core::LogEntry& entry : *entries) {
-                    const auto item = entry.code.empty() ? std::nullopt : club.item(entry.code);
+                    const auto item = entry.code.empty() ? std::nullopt : club.kit().item(entry.code);
                     read.log.push_back(
                         {entry, item ? item->kitType : std::string(), printedTag(tags, entry.code)});
                 }
-            for (const core::Boat& boat : club.boats())
+            for (const core::Boat& boat : club.register_().boats())
                 read.boats << QString::fromStdString(boat.boat);
             return read;
         },
@@ -202,7 +205,7 @@ void LogPage::write() {
         [about = about.toStdString(), text = m_text->text().trimmed().toStdString(),
          severity = m_severity->currentIndex() == 1 ? core::Severity::Stop : core::Severity::Remark,
          by = by.toStdString(), moment = m_tools.time()](core::Club& club) {
-            return club.addLogEntry(about, text, severity, by, moment);
+            return club.log().add(about, text, severity, by, moment);
         },
         [this](const core::Result<core::LogEntry>& entry) {
             if (!entry) return m_said->sayError(entry.error());
@@ -220,9 +223,8 @@ void LogPage::closeEntry() {
     m_tools.club.ask(
         this,
         [entry = m_chosen.toStdString(), closing = m_closing->text().trimmed().toStdString(),
-         by = by.toStdString(), moment = m_tools.time()](core::Club& club) {
-            return club.closeLogEntry(entry, closing, by, moment);
-        },
+         by = by.toStdString(),
+         moment = m_tools.time()](core::Club& club) { return club.log().close(entry, closing, by, moment); },
         [this](const core::Outcome& done) {
             if (!done) return m_said->sayError(done.error());
             m_said->say(tr("Closed. An item that was withdrawn counts again once it is released on its page "

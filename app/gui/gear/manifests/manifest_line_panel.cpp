@@ -7,6 +7,7 @@
 #include "app/gui/widgets/words_label.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/club/club_manifests.h"
 
 #include <QAction>
 #include <QCheckBox>
@@ -179,7 +180,7 @@ void ManifestLinePanel::writeLine(const core::ManifestLine& line) {
     run(
         [owner = owner(), line, seen = isNew() ? std::nullopt : std::optional(m_line)](
             core::Club& club, const std::string& by, core::Moment moment) {
-            return club.changeManifest(owner, line, by, moment, seen ? &*seen : nullptr);
+            return club.manifests().changeLine(owner, line, by, moment, seen ? &*seen : nullptr);
         },
         sentence);
 }
@@ -217,7 +218,7 @@ void ManifestLinePanel::makeAsClass() {
 void ManifestLinePanel::dropOwn(const QString& sentence) {
     run(
         [boat = owner().name, seen = m_line](core::Club& club, const std::string& by, core::Moment moment) {
-            return club.dropOwnLine(boat, seen, by, moment);
+            return club.manifests().dropOwnLine(boat, seen, by, moment);
         },
         sentence);
 }

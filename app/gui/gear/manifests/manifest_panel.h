@@ -4,6 +4,8 @@
 #include <QWidget>
 
 #include "app/gui/gear/office/gear_pages.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/club.h"
 #include "core/register/manifest_record.h"
 

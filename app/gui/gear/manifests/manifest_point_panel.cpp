@@ -7,6 +7,7 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/plain_text.h"
+#include "core/club/club_manifests.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -245,7 +246,7 @@ void ManifestPointPanel::write() {
     run(
         [owner = owner(), point, seen = isNew() ? std::nullopt : std::optional(m_point)](
             core::Club& club, const std::string& by, core::Moment moment) {
-            return club.changePoint(owner, point, by, moment, seen ? &*seen : nullptr);
+            return club.manifests().changePoint(owner, point, by, moment, seen ? &*seen : nullptr);
         },
         tr("%1: %2 asked from now on. Checks signed before keep what they were asked.")
             .arg(withCapital(text(point.point.point)), inWords(point.point)));
@@ -254,7 +255,7 @@ void ManifestPointPanel::write() {
 void ManifestPointPanel::takeAway() {
     run(
         [owner = owner(), seen = m_point](core::Club& club, const std::string& by, core::Moment moment) {
-            return club.dropPoint(owner, seen, by, moment);
+            return club.manifests().dropPoint(owner, seen, by, moment);
         },
         tr("%1 taken away. Checks signed before keep what they were asked.")
             .arg(withCapital(text(m_point.point.point))));
@@ -263,7 +264,7 @@ void ManifestPointPanel::takeAway() {
 void ManifestPointPanel::makeAsClass() {
     run(
         [owner = owner(), seen = m_point](core::Club& club, const std::string& by, core::Moment moment) {
-            return club.dropPoint(owner, seen, by, moment);
+            return club.manifests().dropPoint(owner, seen, by, moment);
         },
         tr("%1 is asked of %2 as of its class from now on.")
             .arg(withCapital(text(m_point.point.point)), text(owner().name)));

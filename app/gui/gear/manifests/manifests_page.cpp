@@ -14,6 +14,8 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/store_failure.h"
+#include "core/club/club_manifests.h"
+#include "core/club/club_register.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -184,7 +186,7 @@ core::ManifestOwner ManifestsPage::owner() const {
 
 /// The first class when none is chosen yet; on the club's thread.
 core::Result<ManifestsPage::Read> ManifestsPage::read(core::Club& club, core::ManifestOwner owner) {
-    auto record = club.manifests();
+    auto record = club.manifests().read();
     if (!record) return record.error();
     Read read;
     for (const std::string& name : record->classes())
@@ -192,7 +194,7 @@ core::Result<ManifestsPage::Read> ManifestsPage::read(core::Club& club, core::Ma
     for (const std::string& name : record->boats())
         read.boats << text(name);
     try {
-        read.kitTypes = club.kitTypes();
+        read.kitTypes = club.register_().kitTypes();
     } catch (const core::StoreFailure& failure) {
         return failure.error;
     }
@@ -369,7 +371,8 @@ void ManifestsPage::exportSheets() {
     const QString folder = m_tools.choosers.exportFolder(this);
     if (folder.isEmpty()) return;
     m_tools.club.ask(
-        this, [folder = folder.toStdString()](core::Club& club) { return club.exportRegister(folder, {}); },
+        this,
+        [folder = folder.toStdString()](core::Club& club) { return club.register_().exportCsv(folder, {}); },
         [this, folder](const core::Outcome& done) {
             if (!done) return m_said->sayError(done.error());
             m_said->say(tr("The register's sheets are in %1. People's measures are left out.").arg(folder));

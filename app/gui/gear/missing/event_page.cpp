@@ -9,6 +9,8 @@
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_events.h"
+#include "core/club/club_kit.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -64,7 +66,7 @@ void EventPage::showEvent(QShowEvent* event) {
 /// Offers the events that checks were filed under, and today; shows what was asked for last, else the newest.
 void EventPage::refresh() {
     m_tools.club.ask(
-        this, [](core::Club& club) { return club.events(); },
+        this, [](core::Club& club) { return club.events().names(); },
         [this](const std::vector<std::string>& events) {
             const QString today = QString::fromStdString(m_tools.time().today.iso());
             const QString before = m_event->currentText();
@@ -83,11 +85,11 @@ void EventPage::show(const QString& event) {
     m_tools.club.ask(
         this,
         [name = event.trimmed().toStdString()](core::Club& club) {
-            Read read{club.eventTally(name), {}, club.replacedTags()};
+            Read read{club.events().tally(name), {}, club.kit().replacedTags()};
             if (!read.tally) return read;
             for (const core::BoatTally& boat : read.tally->boats)
                 for (const std::string& code : boat.notReturned)
-                    if (const auto item = club.item(code)) read.kitTypes[code] = item->kitType;
+                    if (const auto item = club.kit().item(code)) read.kitTypes[code] = item->kitType;
             return read;
         },
         [this](const Read& read) { take(read); });

@@ -13,6 +13,9 @@
 #include "app/gui/widgets/words_label.h"
 #include "app/text/cautions.h"
 #include "app/text/words.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -118,7 +121,7 @@ void MissingPage::refresh() {
     m_tools.club.ask(
         this,
         [](core::Club& club) {
-            Read read{club.missingItems(), club.unfinishedChecks(), club.replacedTags()};
+            Read read{club.answers().missingItems(), club.checks().unfinished(), club.kit().replacedTags()};
             std::erase_if(read.stocktakes,
                           [](const core::OpenCheck& check) { return check.phase != core::Phase::Stocktake; });
             return read;
@@ -172,7 +175,7 @@ void MissingPage::found(const QString& text) {
     m_tools.club.ask(
         this,
         [check, text = text.toStdString(), moment = m_tools.time()](core::Club& club) {
-            return club.scan(check, text, core::SeenBy::Typed, moment);
+            return club.checks().scan(check, text, core::SeenBy::Typed, moment);
         },
         [this, place, text](const core::Result<core::Scanned>& scan) {
             if (!scan) return m_said->sayError(scan.error());
@@ -204,7 +207,7 @@ void MissingPage::writeOff() {
         this,
         [code = m_chosen.toStdString(), why = m_why->currentData().toString().toStdString(),
          by = officer.toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.writeOff(code, why, by, moment); },
+         moment = m_tools.time()](core::Club& club) { return club.kit().writeOff(code, why, by, moment); },
         [this, thing = m_name->text()](const core::Outcome& done) {
             if (!done) return m_said->sayError(done.error());
             m_said->say(tr("Written off: %1. It counts nowhere from now on; its history stays.").arg(thing));

@@ -14,6 +14,8 @@
 #include "app/gui/gear/record/record_page.h"
 #include "app/gui/gear/replace/replace_page.h"
 #include "app/gui/gear/tags/tags_page.h"
+#include "core/club/club.h"
+#include "core/club/club_register.h"
 
 #include <QCoreApplication>
 #include <QKeySequence>
@@ -27,7 +29,7 @@ struct GearPagesText {
 
 void readPeople(GearOffice& office, ClubThread& club) {
     club.ask(
-        &office, [](core::Club& open) { return open.people(); },
+        &office, [](core::Club& open) { return open.register_().people(); },
         [&office](const std::vector<core::Person>& people) {
             QStringList officers;
             QStringList others;

@@ -14,6 +14,8 @@
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_plans.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -128,7 +130,7 @@ void ReadyPage::makePlan() {
     m_tools.club.ask(
         this,
         [question, today = m_tools.time().today](core::Club& club) {
-            return std::pair(club.makeReady(question, today), club.replacedTags());
+            return std::pair(club.plans().makeReady(question, today), club.kit().replacedTags());
         },
         [this](const auto& read) { take(read.first, read.second); });
 }
@@ -159,7 +161,7 @@ void ReadyPage::takeCode(const QString& typed) {
     m_tools.club.ask(
         this,
         [text = typed.toStdString(), today = m_tools.time().today](core::Club& club) {
-            return club.itemOfScan(text, today);
+            return club.kit().itemOfScan(text, today);
         },
         [this, typed](const std::optional<core::Item>& item) {
             if (item)

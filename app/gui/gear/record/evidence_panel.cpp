@@ -8,6 +8,8 @@
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_register.h"
 
 #include <QDateTime>
 #include <QHBoxLayout>
@@ -88,7 +90,7 @@ void EvidencePanel::build() {
 
 void EvidencePanel::refresh() {
     m_club.ask(
-        this, [](core::Club& club) { return club.boats(); },
+        this, [](core::Club& club) { return club.register_().boats(); },
         [this](const std::vector<core::Boat>& boats) {
             const QString before = m_boats->currentText();
             m_boats->clear();
@@ -108,7 +110,7 @@ void EvidencePanel::look() {
     m_club.ask(
         this,
         [boat = m_boats->currentText().toStdString(), on = *on, today = m_time().today](core::Club& club) {
-            const auto evidence = club.evidence(boat, on);
+            const auto evidence = club.answers().evidence(boat, on);
             return evidence ? Sheet(evidenceSheetOf(*evidence, QString::fromStdString(club.name()), today))
                             : Sheet(evidence.error());
         },

@@ -9,6 +9,8 @@
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_register.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -62,7 +64,7 @@ void HistoryPanel::refresh() {
     m_club.ask(
         this,
         [](core::Club& club) {
-            return Names{club.boats(), club.people()};
+            return Names{club.register_().boats(), club.register_().people()};
         },
         [this](const Names& names) {
             const QString before = m_names->currentData().toString();
@@ -81,7 +83,7 @@ void HistoryPanel::tell(const QString& subject) {
     if (subject.isEmpty()) return;
     using Lines = core::Result<std::vector<core::HistoryLine>>;
     m_club.ask(
-        this, [subject = subject.toStdString()](core::Club& club) { return club.history(subject); },
+        this, [subject = subject.toStdString()](core::Club& club) { return club.answers().history(subject); },
         [this, subject](const Lines& lines) {
             m_lines->setRows(lines ? linesOf(*lines, m_time().today) : std::vector<CheckRow>());
             m_answer->setText(

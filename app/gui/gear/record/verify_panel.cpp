@@ -8,6 +8,7 @@
 #include "app/text/error_words.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_record.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -59,7 +60,7 @@ void VerifyPanel::verify() {
     m_answer->clear();
     m_lines->setRows({});
     m_club.ask(
-        this, [](core::Club& club) { return club.verify(false); },
+        this, [](core::Club& club) { return club.record().verify(false); },
         [this](const core::Result<core::Verification>& verification) { take(verification); });
 }
 

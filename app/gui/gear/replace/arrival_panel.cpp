@@ -8,6 +8,7 @@
 #include "app/gui/widgets/fill_box.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
 #include "core/register/new_kit.h"
 
 #include <QHBoxLayout>
@@ -105,7 +106,7 @@ void ArrivalPanel::registerKit() {
     m_tools.club.ask(
         this,
         [kit, by = m_tools.officer ? m_tools.officer().toStdString() : std::string(),
-         moment = m_tools.time()](core::Club& club) { return club.registerKit(kit, by, moment); },
+         moment = m_tools.time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
         [this](const Items& items) {
             m_registerButton->setEnabled(true);
             if (!items) {

@@ -14,6 +14,7 @@
 #include "app/paper/whole_file.h"
 #include "app/text/plan_sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_plans.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -196,9 +197,9 @@ void ReplacePage::refresh() {
     m_tools.club.ask(
         this,
         [question, today = m_tools.time().today](core::Club& club) -> core::Result<Read> {
-            auto plan = club.replacementPlan(question, today);
+            auto plan = club.plans().replacement(question, today);
             if (!plan) return plan.error();
-            return Read{QString::fromStdString(club.name()), std::move(*plan), club.kitLives(today)};
+            return Read{QString::fromStdString(club.name()), std::move(*plan), club.plans().kitLives(today)};
         },
         [this](const core::Result<Read>& read) { take(read); });
 }

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/check/check_row.h"
-#include "core/club/club_types.h"
+#include "core/club/club_kit.h"
 
 #include <QSet>
 #include <QString>

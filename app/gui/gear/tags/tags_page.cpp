@@ -13,6 +13,7 @@
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/club/club_kit.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -157,7 +158,7 @@ void TagsPage::showEvent(QShowEvent* event) {
 void TagsPage::refresh() {
     using Labels = core::Result<std::vector<core::TagLabel>>;
     m_tools.club.ask(
-        this, [](core::Club& club) { return club.tagLabels({}); },
+        this, [](core::Club& club) { return club.kit().tagLabels({}); },
         [this](const Labels& labels) {
             m_choice.setTags(labels ? *labels : std::vector<core::TagLabel>());
             fillBox(*m_homes, tr("all"), m_choice.homes());

@@ -1,3 +1,4 @@
+#include "core/club/club_kit.h"
 #include "tests/app/gui/fake_webcam.h"
 #include "tests/app/gui/gear/gear_story.h"
 #include "tests/support/tag_picture.h"
@@ -42,7 +43,7 @@ TEST_F(GearCameraStory, aServiceRoundByWhatTheWebcamShows) {
         ASSERT_TRUE(waitFor([&] { return headingOf("benchList", code) == "passed"; }, untilRead)) << code;
     pressButton("benchRecordButton");
     for (const char* code : {jacketAtStore, otherJacket}) {
-        const auto item = stored().itemRecord(code);
+        const auto item = stored().kit().itemRecord(code);
         EXPECT_TRUE(std::any_of(item->services.begin(), item->services.end(), [](const auto& record) {
             return record.day == today() && record.rule == "float test" && record.passed;
         })) << code;
@@ -59,6 +60,6 @@ TEST_F(GearCameraStory, aStocktakeByWhatTheWebcamShows) {
         waitFor([&] { return headingOf("stocktakeList", jacketOnRack) != "still to find"; }, untilRead));
     EXPECT_EQ(headingOf("stocktakeList", inflatableOnRack), "still to find");
     pressButton("stocktakeSignButton");
-    EXPECT_EQ(stored().item(jacketOnRack)->state, core::ItemState::Serviceable);
-    EXPECT_EQ(stored().item(inflatableOnRack)->state, core::ItemState::Missing);
+    EXPECT_EQ(stored().kit().item(jacketOnRack)->state, core::ItemState::Serviceable);
+    EXPECT_EQ(stored().kit().item(inflatableOnRack)->state, core::ItemState::Missing);
 }

@@ -14,7 +14,13 @@
 #include "app/gui/theme/sounds.h"
 #include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/plain_table.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_register.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -33,7 +39,7 @@ protected:
     void SetUp() override {
         auto made = core::Club::create(file(), "Quillmere Lake Rescue");
         ASSERT_TRUE(made);
-        const auto plan = made->importRegister(DEMO_CLUB_FOLDER, today(), false);
+        const auto plan = made->register_().importCsv(DEMO_CLUB_FOLDER, today(), false);
         ASSERT_TRUE(plan && plan->rejected.empty());
     }
 
@@ -53,12 +59,12 @@ protected:
     /// A signed launch or return check, whatever is short.
     static void check(core::Club& club, const std::string& boat, core::Phase phase, const std::string& by,
                       const std::vector<std::string>& codes, const char* at) {
-        const auto open = club.openCheck(boat, phase, moment(at));
+        const auto open = club.checks().open(boat, phase, moment(at));
         ASSERT_TRUE(open);
-        ASSERT_TRUE(club.giveNames(open->check, {by}, moment(at)));
+        ASSERT_TRUE(club.checks().giveNames(open->check, {by}, moment(at)));
         for (const std::string& code : codes)
-            ASSERT_TRUE(club.scan(open->check, code, core::SeenBy::Typed, moment(at)));
-        ASSERT_TRUE(club.sign(open->check, by, "for the test", moment(at)));
+            ASSERT_TRUE(club.checks().scan(open->check, code, core::SeenBy::Typed, moment(at)));
+        ASSERT_TRUE(club.checks().sign(open->check, by, "for the test", moment(at)));
     }
 
     void openOffice(const QString& page, app::Choosers choosers = {}) {

@@ -3,7 +3,11 @@
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/theme/sounds.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/club.h"
+#include "core/club/club_register.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/wait_for.h"
 
@@ -18,7 +22,7 @@ protected:
     void SetUp() override {
         auto club = core::Club::create(file(), "Quillmere Lake Rescue");
         ASSERT_TRUE(club);
-        const auto plan = club->importRegister(DEMO_CLUB_FOLDER, today(), false);
+        const auto plan = club->register_().importCsv(DEMO_CLUB_FOLDER, today(), false);
         ASSERT_TRUE(plan);
         ASSERT_TRUE(plan->rejected.empty());
     }

@@ -1,3 +1,5 @@
+#include "core/club/club_answers.h"
+#include "core/club/club_kit.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 #include "app/text/printed_tags.h"
@@ -15,7 +17,7 @@ constexpr const char* dabchickTube = "KQ8SK0R3E2";
 class PrintedTags : public GearStory {
 protected:
     QString replace(const char* code) {
-        const auto tag = stored(core::Club::Access::ReadWrite).replaceTag(code, "Joss Iveny", moment());
+        const auto tag = stored(core::Club::Access::ReadWrite).kit().replaceTag(code, "Joss Iveny", moment());
         EXPECT_TRUE(tag);
         return app::codeInWords(*tag);
     }
@@ -65,7 +67,7 @@ TEST_F(PrintedTags, areWhatTheBenchShows) {
 }
 
 TEST_F(PrintedTags, areWhatTheMissingListLooksFor) {
-    const std::string code = stored().missingItems().front().code;
+    const std::string code = stored().answers().missingItems().front().code;
     const QString printed = replace(code.c_str());
     openOffice("missing");
     expectPrinted("missingList", code.c_str(), printed);

@@ -2,6 +2,10 @@
 // and two sizes.
 //     gui_gear_screens FOLDER
 
+#include "core/club/club_checks.h"
+#include "core/club/club_events.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_manifests.h"
 #include "tests/app/gui/screens/screens.h"
 
 #include "app/gui/check/check_list_view.h"
@@ -23,17 +27,17 @@ using support::at;
 void check(core::Club& club, const std::string& boat, core::Phase phase,
            const std::vector<std::string>& people, const std::string& instant,
            const std::vector<std::string>& without, const std::vector<std::string>& with) {
-    const auto open = club.openCheck(boat, phase, at(instant));
-    if (!open || !club.giveNames(open->check, people, at(instant)) ||
-        !club.giveEvent(open->check, "Spring training", at(instant)))
+    const auto open = club.checks().open(boat, phase, at(instant));
+    if (!open || !club.checks().giveNames(open->check, people, at(instant)) ||
+        !club.events().fileUnder(open->check, "Spring training", at(instant)))
         return;
     std::vector<std::string> codes = with;
-    const auto kit = club.kitOf(boat);
+    const auto kit = club.kit().labelsOfBoat(boat);
     for (const core::TagLabel& tag : *kit)
         if (std::find(without.begin(), without.end(), tag.code) == without.end()) codes.push_back(tag.code);
     for (const std::string& code : codes)
-        if (!club.scan(open->check, code, core::SeenBy::Camera, at(instant))) return;
-    if (!club.sign(open->check, people.front(), "training", at(instant))) return;
+        if (!club.checks().scan(open->check, code, core::SeenBy::Camera, at(instant))) return;
+    if (!club.checks().sign(open->check, people.front(), "training", at(instant))) return;
 }
 
 /// Three boats train; two rescue tubes change over and a tow line stays behind.
@@ -44,8 +48,9 @@ bool makeClub(const support::ScreensProgram& program) {
                       dabchicksKnife = "KMRMQRZM66";
     const auto launch = core::Phase::Launch, back = core::Phase::Return;
     const core::ManifestOwner inflatables{core::ManifestOwner::Kind::BoatClass, "inflatable"};
-    if (!club->changeManifest(inflatables, {.kitType = "radio", .quantity = 2, .note = "one is spare"},
-                              "Joss Iveny", {core::Instant::now(), support::screensDay()}))
+    if (!club->manifests().changeLine(inflatables,
+                                      {.kitType = "radio", .quantity = 2, .note = "one is spare"},
+                                      "Joss Iveny", {core::Instant::now(), support::screensDay()}))
         return false;
     check(*club, "Bittern", launch, {"Tobin Ashe", "Ines Varro"}, "2026-03-12T07:05:00Z", {}, {});
     check(*club, "Dabchick", launch, {"Marta Quill", "Hal Okoro"}, "2026-03-12T07:15:00Z", {dabchicksKnife},

@@ -1,6 +1,8 @@
 // The pictures of docs/screens of the gear officer's plans: the demo club on a day of its own.
 //     gui_plans_screens FOLDER
 
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 #include "tests/app/gui/screens/screens.h"
 
 #include "app/gui/gear/due/due_page.h"
@@ -25,12 +27,12 @@ using support::waitFor;
 
 /// A check of Grebe with all its kit, so that there is evidence to look up.
 void checkGrebe(core::Club& club, core::Phase phase, core::Moment moment) {
-    const auto check = club.openCheck("Grebe", phase, moment);
-    if (!check || !club.giveNames(check->check, {"Petra Lund", "Sami Reeve"}, moment)) return;
-    const auto kit = club.kitOf("Grebe");
+    const auto check = club.checks().open("Grebe", phase, moment);
+    if (!check || !club.checks().giveNames(check->check, {"Petra Lund", "Sami Reeve"}, moment)) return;
+    const auto kit = club.kit().labelsOfBoat("Grebe");
     for (const core::TagLabel& tag : *kit)
-        if (!club.scan(check->check, tag.code, core::SeenBy::Camera, moment)) return;
-    if (!club.sign(check->check, "Petra Lund", "Capsized dinghy off the reeds", moment)) return;
+        if (!club.checks().scan(check->check, tag.code, core::SeenBy::Camera, moment)) return;
+    if (!club.checks().sign(check->check, "Petra Lund", "Capsized dinghy off the reeds", moment)) return;
 }
 
 /// Shows a page and waits for the signal that says it is filled.

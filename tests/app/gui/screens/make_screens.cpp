@@ -1,6 +1,8 @@
 // The pictures of docs/screens: the demo club on a day of its own, in every theme and two sizes.
 //     gui_screens FOLDER
 
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 #include "tests/app/gui/screens/screens.h"
 
 #include "app/gui/board/shed_board.h"
@@ -21,23 +23,23 @@ using support::waitFor;
 /// Signs a check with all of the boat's kit, so that the board has more than one thing to say.
 void signCheck(core::Club& club, const std::string& boat, core::Phase phase, core::Moment moment,
                const std::vector<std::string>& people) {
-    const auto check = club.openCheck(boat, phase, moment);
-    if (!check || !club.giveNames(check->check, people, moment)) return;
-    const auto kit = club.kitOf(boat);
+    const auto check = club.checks().open(boat, phase, moment);
+    if (!check || !club.checks().giveNames(check->check, people, moment)) return;
+    const auto kit = club.kit().labelsOfBoat(boat);
     for (const core::TagLabel& tag : *kit)
-        if (!club.scan(check->check, tag.code, core::SeenBy::Camera, moment)) return;
-    const auto answer = club.answer(check->check, support::screensDay());
+        if (!club.checks().scan(check->check, tag.code, core::SeenBy::Camera, moment)) return;
+    const auto answer = club.checks().answer(check->check, support::screensDay());
     for (const core::PointAnswer& point : answer->points) {
         const double value =
             point.point.kind == core::PointKind::Look ? 1 : point.point.limits.low.value_or(0) + 1;
-        if (!club.recordPoint(check->check, point.point.point, value, moment)) return;
+        if (!club.checks().recordPoint(check->check, point.point.point, value, moment)) return;
     }
-    if (!club.sign(check->check, people.front(), "Capsized dinghy off the reeds", moment)) return;
+    if (!club.checks().sign(check->check, people.front(), "Capsized dinghy off the reeds", moment)) return;
 }
 
 std::vector<std::filesystem::path> scenesOfBittern(core::Club& club, const QString& folder) {
-    std::vector<core::TagLabel> tags = *club.kitOf("Bittern");
-    const auto knife = club.tagLabels({"KMRMQRZM66"}); // Dabchick's, missing since training
+    std::vector<core::TagLabel> tags = *club.kit().labelsOfBoat("Bittern");
+    const auto knife = club.kit().tagLabels({"KMRMQRZM66"}); // Dabchick's, missing since training
     tags.push_back(knife->front());
     std::erase_if(tags, [](const core::TagLabel& tag) { return tag.name == "bailer"; });
     std::vector<std::filesystem::path> files;

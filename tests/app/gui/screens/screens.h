@@ -7,7 +7,11 @@
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/window_pictures.h"
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
 #include "core/club/club.h"
+#include "core/club/club_register.h"
 #include "tests/support/wait_for.h"
 
 #include <QApplication>
@@ -55,7 +59,7 @@ public:
     core::Result<core::Club> makeClub() const {
         auto club = core::Club::create(clubFile(), "Quillmere Lake Rescue");
         if (!club) return club;
-        if (const auto plan = club->importRegister(DEMO_CLUB_FOLDER, screensDay(), false); !plan)
+        if (const auto plan = club->register_().importCsv(DEMO_CLUB_FOLDER, screensDay(), false); !plan)
             return plan.error();
         return club;
     }

@@ -1,3 +1,4 @@
+#include "core/club/club_kit.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 using support::GearStory;
@@ -13,7 +14,7 @@ class BenchStory : public GearStory {
 protected:
     std::vector<core::ServiceRecord> recordsOf(const char* code) {
         std::vector<core::ServiceRecord> today;
-        const auto item = stored().itemRecord(code);
+        const auto item = stored().kit().itemRecord(code);
         for (const core::ServiceRecord& record : item->services)
             if (record.day == GearStory::today()) today.push_back(record);
         return today;
@@ -40,10 +41,10 @@ TEST_F(BenchStory, oneRecordForAllAndFailuresApart) {
     ASSERT_EQ(recordsOf(jacketL).size(), 1u);
     EXPECT_TRUE(recordsOf(jacketL)[0].passed);
     EXPECT_EQ(recordsOf(jacketL)[0].rule, "float test");
-    EXPECT_EQ(stored().item(jacketL)->state, core::ItemState::Serviceable);
+    EXPECT_EQ(stored().kit().item(jacketL)->state, core::ItemState::Serviceable);
     ASSERT_EQ(recordsOf(jacketM).size(), 1u);
     EXPECT_FALSE(recordsOf(jacketM)[0].passed);
-    EXPECT_EQ(stored().item(jacketM)->state, core::ItemState::Unserviceable);
+    EXPECT_EQ(stored().kit().item(jacketM)->state, core::ItemState::Unserviceable);
     EXPECT_EQ(headingOf("benchList", jacketL), "recorded as passed");
     EXPECT_EQ(headingOf("benchList", jacketM), "recorded as failed, and withdrawn");
     // Twelve months after the day of the record, by demo/club/life_rules.csv.
@@ -72,10 +73,10 @@ TEST_F(BenchStory, anEarlierDayIsRecordedAndALaterOneRefused) {
     typeCode(jacketL);
     typeInto("benchDayEdit", "2026-03-20");
     pressButton("benchRecordButton");
-    EXPECT_EQ(stored().itemRecord(jacketL)->services.size(), 1u);
+    EXPECT_EQ(stored().kit().itemRecord(jacketL)->services.size(), 1u);
     typeInto("benchDayEdit", "2026-03-12");
     pressButton("benchRecordButton");
-    const auto item = stored().itemRecord(jacketL);
+    const auto item = stored().kit().itemRecord(jacketL);
     ASSERT_EQ(item->services.size(), 2u);
     bool isRecorded = false;
     for (const core::ServiceRecord& record : item->services)

@@ -1,3 +1,5 @@
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 #include <algorithm>
@@ -32,9 +34,9 @@ TEST_F(StocktakeStory, whatIsShownIsFoundAndTheRestIsMissingOnceSigned) {
     EXPECT_EQ(textOf("saidLabel").isEmpty(), false);
     EXPECT_EQ(child<QPushButton>("stocktakeSignButton")->text(), "Sign: 1 missing");
     pressButton("stocktakeSignButton");
-    EXPECT_EQ(stored().item(jacketGone)->state, core::ItemState::Missing);
-    EXPECT_EQ(stored().item(jacket)->state, core::ItemState::Serviceable);
-    EXPECT_TRUE(stored().unfinishedChecks().empty());
+    EXPECT_EQ(stored().kit().item(jacketGone)->state, core::ItemState::Missing);
+    EXPECT_EQ(stored().kit().item(jacket)->state, core::ItemState::Serviceable);
+    EXPECT_TRUE(stored().checks().unfinished().empty());
     EXPECT_EQ(textOf("stocktakeSummaryLabel"), "Drying rack: signed by Joss Iveny. 1 marked missing.");
 }
 
@@ -52,14 +54,14 @@ TEST_F(StocktakeStory, kitOfElsewhereIsToLookAtAndSaysItsHome) {
 TEST_F(StocktakeStory, choosingAPlaceBeginsNothingUntilItIsPressed) {
     openOffice("stocktake");
     choose("stocktakePlaceBox", "Repair bench");
-    EXPECT_TRUE(stored().unfinishedChecks().empty());
+    EXPECT_TRUE(stored().checks().unfinished().empty());
     focus("stocktakeList");
     typeCode(jacket);
     EXPECT_TRUE(textOf("saidLabel").startsWith("Choose the place first"));
-    EXPECT_TRUE(stored().unfinishedChecks().empty());
+    EXPECT_TRUE(stored().checks().unfinished().empty());
     pressButton("stocktakeBeginButton");
-    ASSERT_EQ(stored().unfinishedChecks().size(), 1u);
-    EXPECT_EQ(stored().unfinishedChecks()[0].boat, "Repair bench");
+    ASSERT_EQ(stored().checks().unfinished().size(), 1u);
+    EXPECT_EQ(stored().checks().unfinished()[0].boat, "Repair bench");
 }
 
 TEST_F(StocktakeStory, isGoneOnWithAfterAnotherPage) {
@@ -78,5 +80,5 @@ TEST_F(StocktakeStory, isGoneOnWithAfterAnotherPage) {
     pressButton("stocktakeBeginButton");
     EXPECT_EQ(headingOf("stocktakeList", jacketGone), "still to find");
     EXPECT_NE(headingOf("stocktakeList", jacket), "still to find");
-    EXPECT_EQ(stored().unfinishedChecks().size(), 1u);
+    EXPECT_EQ(stored().checks().unfinished().size(), 1u);
 }

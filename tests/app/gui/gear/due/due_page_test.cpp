@@ -4,6 +4,7 @@
 #include "app/gui/gear/due/due_chart.h"
 #include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/plain_table.h"
+#include "core/club/club_answers.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
 #include <QComboBox>
@@ -36,7 +37,7 @@ protected:
 
 TEST_F(DuePageStory, everyRowOfTheDueListStandsInOneMonth) {
     const app::DuePage& page = open();
-    const auto rows = stored().dueList(today(), app::daysOfDueMonths(today()));
+    const auto rows = stored().answers().dueList(today(), app::daysOfDueMonths(today()));
     ASSERT_FALSE(rows.empty());
     std::size_t shown = 0;
     for (const app::DueMonth& month : page.calendar().months)
@@ -89,7 +90,7 @@ TEST_F(DuePageStory, aKitTypeIsSeenAloneAndBySize) {
     kitTypes->setCurrentIndex(jackets);
     emit kitTypes->activated(jackets);
     int expected = 0;
-    for (const core::DueRow& row : stored().dueList(today(), app::daysOfDueMonths(today())))
+    for (const core::DueRow& row : stored().answers().dueList(today(), app::daysOfDueMonths(today())))
         expected += row.kitType == "life jacket";
     int shown = 0;
     for (const app::DueMonth& month : page.calendar().months)

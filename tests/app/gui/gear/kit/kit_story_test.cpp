@@ -1,3 +1,5 @@
+#include "core/club/club_answers.h"
+#include "core/club/club_kit.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 #include "app/gui/gear/kit/kit_item_panel.h"
@@ -39,7 +41,7 @@ protected:
         choose("newKitTypeBox", kitType);
     }
     int countOf(const std::string& kitType) {
-        const auto kit = stored().kit();
+        const auto kit = stored().kit().all();
         return static_cast<int>(std::count_if(kit.begin(), kit.end(), [&](const core::KitEntry& entry) {
             return entry.item.kitType == kitType;
         }));
@@ -51,7 +53,7 @@ protected:
 TEST_F(KitStory, theListNarrowsAsItIsTypedAndDownOpensAnItem) {
     openOffice("kit");
     const auto all = found().size();
-    EXPECT_EQ(all, stored().kit().size());
+    EXPECT_EQ(all, stored().kit().all().size());
     find("tube bitt");
     ASSERT_EQ(found().size(), 1u);
     EXPECT_EQ(found()[0].cells[0], "rescue tube");
@@ -103,12 +105,12 @@ TEST_F(KitStory, aNewTagNamesTheItemFromThenOn) {
     openOffice("kit");
     openItem(anOar);
     pressButton("kitNewTagButton");
-    const std::string tag = stored().tagLabels({anOar})->front().code;
+    const std::string tag = stored().kit().tagLabels({anOar})->front().code;
     EXPECT_NE(tag, anOar);
     EXPECT_EQ(textOf("kitTagLabel").remove(' ').toStdString(), tag);
-    EXPECT_EQ(stored().itemOfScan(tag, today())->code, anOar);
-    EXPECT_FALSE(stored().itemOfScan(anOar, today()));
-    EXPECT_EQ(stored().history(anOar)->back().by, "Joss Iveny");
+    EXPECT_EQ(stored().kit().itemOfScan(tag, today())->code, anOar);
+    EXPECT_FALSE(stored().kit().itemOfScan(anOar, today()));
+    EXPECT_EQ(stored().answers().history(anOar)->back().by, "Joss Iveny");
     find(QString::fromStdString(tag));
     ASSERT_EQ(found().size(), 1u);
     EXPECT_EQ(found()[0].key, anOar);
@@ -119,7 +121,7 @@ TEST_F(KitStory, anUnserviceableItemIsReleasedAndAnotherIsNotOffered) {
     openItem(brokenKnife);
     EXPECT_TRUE(textOf("kitStateLabel").startsWith("Unserviceable, since 1 March 2026"));
     pressButton("kitReleaseButton");
-    EXPECT_EQ(stored().item(brokenKnife)->state, core::ItemState::Serviceable);
+    EXPECT_EQ(stored().kit().item(brokenKnife)->state, core::ItemState::Serviceable);
     EXPECT_FALSE(child("kitReleaseButton")->isVisible());
 }
 
@@ -128,8 +130,8 @@ TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     openItem(anOar);
     choose("kitWriteOffBox", "worn");
     pressButton("kitWriteOffButton");
-    EXPECT_EQ(stored().item(anOar)->state, core::ItemState::WrittenOff);
-    EXPECT_EQ(stored().item(anOar)->why, "worn");
+    EXPECT_EQ(stored().kit().item(anOar)->state, core::ItemState::WrittenOff);
+    EXPECT_EQ(stored().kit().item(anOar)->why, "worn");
     EXPECT_FALSE(child("kitWriteOffButton")->isVisible());
 }
 
@@ -139,16 +141,18 @@ TEST_F(KitStory, whatAnotherWroteOffMeanwhileIsRefusedInTheWindowsLanguage) {
           std::tuple("en", "worn", "It is written off already; nothing is left to do.")}) {
         app::speak(language);
         const std::string oar = stored(core::Club::Access::ReadWrite)
+                                    .kit()
                                     .registerKit({.kitType = "oar"}, "Joss Iveny", moment())
                                     ->front()
                                     .code;
         openOffice("kit");
         openItem(oar.c_str());
         choose("kitWriteOffBox", reason);
-        ASSERT_TRUE(stored(core::Club::Access::ReadWrite).writeOff(oar, "lost", "Joss Iveny", moment()));
+        ASSERT_TRUE(
+            stored(core::Club::Access::ReadWrite).kit().writeOff(oar, "lost", "Joss Iveny", moment()));
         pressButton("kitWriteOffButton");
         EXPECT_EQ(textOf("kitSaidLabel"), said);
-        EXPECT_EQ(stored().item(oar)->why, "lost");
+        EXPECT_EQ(stored().kit().item(oar)->why, "lost");
     }
     app::speak("en");
 }
@@ -158,7 +162,7 @@ TEST_F(KitStory, nothingIsDoneByNobody) {
     openItem(brokenKnife);
     office().setOfficer({});
     pressButton("kitReleaseButton");
-    EXPECT_EQ(stored().item(brokenKnife)->state, core::ItemState::Unserviceable);
+    EXPECT_EQ(stored().kit().item(brokenKnife)->state, core::ItemState::Unserviceable);
     EXPECT_TRUE(textOf("kitSaidLabel").startsWith("Say who you are first"));
 }
 
@@ -179,7 +183,7 @@ TEST_F(KitStory, newKitByNumberGetsTagsThatAreSavedAsPdf) {
     const auto codes = child<app::NewKitPanel>("newKitPanel")->registered();
     ASSERT_EQ(codes.size(), 3u);
     for (const std::string& code : codes) {
-        const auto item = stored().item(code);
+        const auto item = stored().kit().item(code);
         ASSERT_TRUE(item);
         EXPECT_EQ(item->place, "Gear store");
         EXPECT_EQ(item->made->text(), "2026-01");
@@ -205,8 +209,8 @@ TEST_F(KitStory, newKitByMakersLabels) {
     pressButton("registerKitButton");
     const auto codes = child<app::NewKitPanel>("newKitPanel")->registered();
     ASSERT_EQ(codes.size(), 1u);
-    EXPECT_EQ(stored().item(codes[0])->serial, "S-77");
-    EXPECT_EQ(stored().item(codes[0])->made->text(), "2025-12");
+    EXPECT_EQ(stored().kit().item(codes[0])->serial, "S-77");
+    EXPECT_EQ(stored().kit().item(codes[0])->made->text(), "2025-12");
 }
 
 TEST_F(KitStory, aBadDayIsRefusedAndNothingIsRegistered) {

@@ -1,3 +1,4 @@
+#include "core/club/club_log.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 #include <algorithm>
@@ -9,7 +10,7 @@ namespace {
 class LogStory : public GearStory {
 protected:
     std::optional<core::LogEntry> entryOf(const std::string& text) {
-        const auto entries = stored().logEntries();
+        const auto entries = stored().log().entries();
         const auto found = std::find_if(entries->begin(), entries->end(),
                                         [&](const core::LogEntry& entry) { return entry.text == text; });
         return found == entries->end() ? std::nullopt : std::optional(*found);

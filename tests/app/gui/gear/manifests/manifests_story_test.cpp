@@ -1,3 +1,5 @@
+#include "core/club/club_manifests.h"
+#include "core/club/club_record.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 #include "app/gui/gear/manifests/manifests_page.h"
@@ -33,7 +35,7 @@ protected:
         return std::nullopt;
     }
     std::optional<core::ManifestLine> storedLine(const ManifestOwner& owner, const std::string& kitType) {
-        const auto manifest = stored().manifests()->now(owner);
+        const auto manifest = stored().manifests().read()->now(owner);
         for (const core::AskedLine& line : manifest.lines)
             if (line.line.kitType == kitType) return line.line;
         return std::nullopt;
@@ -56,7 +58,7 @@ protected:
     }
     std::optional<core::BoatPoint> storedPoint(const ManifestOwner& owner, const std::string& name,
                                                const std::string& phase = "launch") {
-        const auto manifest = stored().manifests()->now(owner);
+        const auto manifest = stored().manifests().read()->now(owner);
         for (const core::AskedPoint& each : manifest.points)
             if (each.point.point == name && each.phase == phase) return each.point;
         return std::nullopt;
@@ -113,14 +115,14 @@ TEST_F(ManifestsStory, aLineIsChangedByKeysAndTheRecordSaysByWhom) {
     EXPECT_EQ(line->quantity, 2);
     EXPECT_FALSE(line->required);
     EXPECT_EQ(line->note, "one is spare");
-    const auto versions = stored().manifests()->versionsOf(inflatable);
+    const auto versions = stored().manifests().read()->versionsOf(inflatable);
     ASSERT_EQ(versions.size(), 2u);
     EXPECT_EQ(versions[1].by, "Joss Iveny");
     EXPECT_EQ(versions[1].since().iso(), "2026-03-14T06:40:00.000Z");
     EXPECT_EQ(rowOf("radio")->cells, (QStringList{"radio", "2", "no", ""}));
     ASSERT_EQ(rowsIn("manifestVersionsList").size(), 2u);
     EXPECT_EQ(rowsIn("manifestVersionsList")[0].remark, "Radio: 2, not required instead of 1, by Joss Iveny");
-    EXPECT_TRUE(stored().verify(false)->problems.empty());
+    EXPECT_TRUE(stored().record().verify(false)->problems.empty());
 }
 
 TEST_F(ManifestsStory, nothingOfTheOwnerBeforeCanBeWrittenOnceAnotherIsChosen) {
@@ -186,10 +188,10 @@ TEST_F(ManifestsStory, anEarlierVersionShowsWhatWasAskedThenAndChangesNothing) {
     {
         core::Club club = stored(core::Club::Access::ReadWrite);
         check(club, "Bittern", core::Phase::Launch, "Tobin Ashe", {}, "2026-03-10T07:00:00Z");
-        ASSERT_TRUE(club.changeManifest(inflatable, {.kitType = "radio", .quantity = 2}, "Joss Iveny",
-                                        moment("2026-03-11T09:00:00Z")));
-        ASSERT_TRUE(club.changeManifest(inflatable, {.kitType = "bailer", .quantity = 0}, "Joss Iveny",
-                                        moment("2026-03-12T09:00:00Z")));
+        ASSERT_TRUE(club.manifests().changeLine(inflatable, {.kitType = "radio", .quantity = 2}, "Joss Iveny",
+                                                moment("2026-03-11T09:00:00Z")));
+        ASSERT_TRUE(club.manifests().changeLine(inflatable, {.kitType = "bailer", .quantity = 0},
+                                                "Joss Iveny", moment("2026-03-12T09:00:00Z")));
     }
     openOffice("manifests");
     ASSERT_EQ(rowsIn("manifestVersionsList").size(), 3u);
@@ -233,7 +235,7 @@ TEST_F(ManifestsStory, sheetsGoOutAreChangedAndComeBackAsAVersion) {
     pressButton("manifestImportButton");
     settle();
     EXPECT_EQ(textOf("manifestSaidLabel"), "Imported: 1 row.");
-    const auto versions = stored().manifests()->versionsOf(inflatable);
+    const auto versions = stored().manifests().read()->versionsOf(inflatable);
     ASSERT_EQ(versions.size(), 2u);
     EXPECT_EQ(versions[1].changes.front().pointAfter->limits.low, 19);
     EXPECT_EQ(rowsIn("manifestVersionsList").size(), 2u);
@@ -252,17 +254,18 @@ TEST_F(ManifestsStory, aBoatIsAskedAsItsClassAgain) {
     EXPECT_TRUE(child("manifestTable")->hasFocus());
     {
         core::Club club = stored(core::Club::Access::ReadWrite);
-        ASSERT_TRUE(club.changeManifest(inflatable, {.kitType = "flare", .quantity = 3}, {}, moment()));
+        ASSERT_TRUE(
+            club.manifests().changeLine(inflatable, {.kitType = "flare", .quantity = 3}, {}, moment()));
     }
     EXPECT_EQ(storedLine(dabchick, "flare")->quantity, 3) << "it follows its class";
-    EXPECT_TRUE(stored().verify(false)->problems.empty());
+    EXPECT_TRUE(stored().record().verify(false)->problems.empty());
 }
 
 TEST_F(ManifestsStory, anOwnLineLikeTheClassSaysSoAndOnlyABoatsOwnOffersTheClasss) {
     {
         core::Club club = stored(core::Club::Access::ReadWrite);
         const auto line = *storedLine(inflatable, "knife");
-        ASSERT_TRUE(club.changeManifest(dabchick, line, "Joss Iveny", moment()));
+        ASSERT_TRUE(club.manifests().changeLine(dabchick, line, "Joss Iveny", moment()));
     }
     openOffice("manifests");
     chooseRow("knife");
@@ -382,7 +385,7 @@ TEST_F(ManifestsStory, aPointIsChangedByKeysAndTheRecordSaysByWhom) {
     EXPECT_EQ(point->note, "cold, at the slip");
     EXPECT_EQ(rowOf("keel chamber")->cells[2], "19.5 to 24 kPa");
     EXPECT_EQ(storedPoint(dabchick, "keel chamber")->limits.low, 18);
-    EXPECT_EQ(stored().manifests()->versionsOf(inflatable).back().by, "Joss Iveny");
+    EXPECT_EQ(stored().manifests().read()->versionsOf(inflatable).back().by, "Joss Iveny");
     EXPECT_TRUE(rowsIn("manifestVersionsList")[0].remark.startsWith(
         "Keel chamber (launch): 19.5 to 24 kPa instead of 20 to 24 kPa"));
 }
@@ -437,7 +440,7 @@ TEST_F(ManifestsStory, aPointIsAddedTimedRenamedAndTakenAway) {
     pressButton("manifestPointReallyTakeAwayButton");
     EXPECT_FALSE(storedPoint(inflatable, "horn", "return"));
     EXPECT_FALSE(rowOf("horn"));
-    EXPECT_TRUE(stored().verify(false)->problems.empty());
+    EXPECT_TRUE(stored().record().verify(false)->problems.empty());
 }
 
 TEST_F(ManifestsStory, aBoatsOwnPointIsMadeAndGivenUp) {
@@ -466,7 +469,7 @@ TEST_F(ManifestsStory, aPointThatAnotherProgramChangedMeanwhileIsNotOverwritten)
         const core::PhasePoint seen{"launch", *storedPoint(inflatable, "keel chamber")};
         core::PhasePoint theirs = seen;
         theirs.point.limits.low = 21;
-        ASSERT_TRUE(club.changePoint(inflatable, theirs, "Tobin Ashe", moment(), &seen));
+        ASSERT_TRUE(club.manifests().changePoint(inflatable, theirs, "Tobin Ashe", moment(), &seen));
     }
     type("17");
     pressButton("manifestPointWriteButton");
@@ -478,8 +481,8 @@ TEST_F(ManifestsStory, versionsOfOneDayTellTheirTimeAndAnImportIsNobodys) {
     {
         core::Club club = stored(core::Club::Access::ReadWrite);
         for (const char* at : {"2026-03-11T09:00:00Z", "2026-03-12T08:05:00Z", "2026-03-12T15:40:00Z"})
-            ASSERT_TRUE(club.changeManifest(inflatable, {.kitType = "radio", .quantity = 2 + at[12] - '0'},
-                                            "Joss Iveny", moment(at)));
+            ASSERT_TRUE(club.manifests().changeLine(
+                inflatable, {.kitType = "radio", .quantity = 2 + at[12] - '0'}, "Joss Iveny", moment(at)));
     }
     openOffice("manifests");
     const auto rows = rowsIn("manifestVersionsList");

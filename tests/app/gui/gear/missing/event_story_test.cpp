@@ -1,3 +1,5 @@
+#include "core/club/club_checks.h"
+#include "core/club/club_events.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 using support::GearStory;
@@ -56,8 +58,8 @@ TEST_F(EventStory, anEventThatNobodyNamedIsSaidToBeUnknown) {
 TEST_F(EventStory, namedEventsAreOfferedNewestFirst) {
     core::Club club = stored(core::Club::Access::ReadWrite);
     for (const auto& [boat, event] : {std::pair("Grebe", "Youth day"), std::pair("Bittern", "Spring patrol")})
-        ASSERT_TRUE(
-            club.giveEvent(club.openCheck(boat, core::Phase::Launch, moment())->check, event, moment()));
+        ASSERT_TRUE(club.events().fileUnder(club.checks().open(boat, core::Phase::Launch, moment())->check,
+                                            event, moment()));
     openOffice("events");
     EXPECT_EQ(child<QComboBox>("eventBox")->itemText(0), "Spring patrol");
     EXPECT_EQ(child<QComboBox>("eventBox")->itemText(1), "Youth day");

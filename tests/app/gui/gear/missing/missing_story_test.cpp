@@ -1,3 +1,7 @@
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_record.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 #include "app/gui/gear/missing/missing_page.h"
@@ -20,9 +24,9 @@ protected:
         check(club, "Grebe", core::Phase::Return, "Sami Reeve", {knife}, "2026-03-13T11:00:00Z");
     }
     void beginStocktake(const char* place) {
-        ASSERT_TRUE(stored(core::Club::Access::ReadWrite).openStocktake(place, moment()));
+        ASSERT_TRUE(stored(core::Club::Access::ReadWrite).checks().openStocktake(place, moment()));
     }
-    core::ItemState stateOf(const char* code) { return stored().item(code)->state; }
+    core::ItemState stateOf(const char* code) { return stored().kit().item(code)->state; }
 };
 
 } // namespace
@@ -70,7 +74,7 @@ TEST_F(MissingStory, aTypedCodeFindsItInAnOpenStocktake) {
 }
 
 TEST_F(MissingStory, withoutAStocktakeItSaysSoAndRecordsNothing) {
-    const auto facts = stored(core::Club::Access::ReadWrite).verify(false)->facts;
+    const auto facts = stored(core::Club::Access::ReadWrite).record().verify(false)->facts;
     openOffice("missing");
     focus("missingList");
     typeCode(lostKnife);
@@ -79,7 +83,7 @@ TEST_F(MissingStory, withoutAStocktakeItSaysSoAndRecordsNothing) {
     pressButton("beginStocktakeButton");
     EXPECT_EQ(office().currentPage(), "stocktake");
     TearDown();
-    EXPECT_EQ(stored(core::Club::Access::ReadWrite).verify(false)->facts, facts);
+    EXPECT_EQ(stored(core::Club::Access::ReadWrite).record().verify(false)->facts, facts);
 }
 
 TEST_F(MissingStory, writtenOffWithItsReasonAndWho) {
@@ -89,8 +93,8 @@ TEST_F(MissingStory, writtenOffWithItsReasonAndWho) {
     EXPECT_EQ(textOf("missingNameLabel"), "knife KMRM QRZM 66");
     pressButton("writeOffButton");
     EXPECT_EQ(stateOf(lostKnife), core::ItemState::WrittenOff);
-    EXPECT_EQ(stored().item(lostKnife)->why, "lost");
-    EXPECT_EQ(stored().history(lostKnife)->back().by, "Joss Iveny");
+    EXPECT_EQ(stored().kit().item(lostKnife)->why, "lost");
+    EXPECT_EQ(stored().answers().history(lostKnife)->back().by, "Joss Iveny");
     EXPECT_EQ(textOf("missingSummaryLabel"), "Nothing is missing.");
 }
 

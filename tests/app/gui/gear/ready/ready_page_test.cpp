@@ -1,4 +1,5 @@
 #include "app/gui/gear/ready/ready_page.h"
+#include "core/club/club_plans.h"
 
 #include "app/gui/check/check_list_view.h"
 #include "tests/app/gui/gear/plan_pages.h"
@@ -36,7 +37,7 @@ protected:
 
 TEST_F(ReadyPageStory, showsThePlanThatCoreMakes) {
     const app::ReadyPage& page = planned();
-    const auto plan = stored().makeReady({}, today());
+    const auto plan = stored().plans().makeReady({}, today());
     ASSERT_TRUE(plan);
     ASSERT_FALSE(plan->moves.empty());
     EXPECT_EQ(page.moves().total(), static_cast<int>(plan->moves.size()));
@@ -48,7 +49,7 @@ TEST_F(ReadyPageStory, showsThePlanThatCoreMakes) {
 
 TEST_F(ReadyPageStory, aScanTicksItsMoveAndAnotherTagIsToldApart) {
     const app::ReadyPage& page = planned();
-    const auto plan = stored().makeReady({}, today());
+    const auto plan = stored().plans().makeReady({}, today());
     ASSERT_FALSE(plan->moves.empty());
     scan(QString::fromStdString(plan->moves.front().code));
     EXPECT_EQ(page.moves().done(), 1);

@@ -3,6 +3,11 @@
 #include "app/gui/gear/record/record_page.h"
 #include "app/gui/gear/record/verify_panel.h"
 #include "core/answers/evidence.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_record.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
 #include <QComboBox>
@@ -28,18 +33,20 @@ protected:
         PlanPages::SetUp();
         auto club = core::Club::open(file());
         ASSERT_TRUE(club);
-        const auto check = club->openCheck("Grebe", core::Phase::Launch, moment());
-        ASSERT_TRUE(club->giveNames(check->check, {"Petra Lund", "Sami Reeve"}, moment()));
-        const auto kit = club->kitOf("Grebe");
+        const auto check = club->checks().open("Grebe", core::Phase::Launch, moment());
+        ASSERT_TRUE(club->checks().giveNames(check->check, {"Petra Lund", "Sami Reeve"}, moment()));
+        const auto kit = club->kit().labelsOfBoat("Grebe");
         ASSERT_TRUE(kit);
         for (const core::TagLabel& tag : *kit)
-            ASSERT_TRUE(club->scan(check->check, tag.code, core::SeenBy::Camera, moment()));
-        ASSERT_TRUE(club->sign(check->check, "Petra Lund", "points not looked at", moment()));
+            ASSERT_TRUE(club->checks().scan(check->check, tag.code, core::SeenBy::Camera, moment()));
+        ASSERT_TRUE(club->checks().sign(check->check, "Petra Lund", "points not looked at", moment()));
         // Something newer than the signature, so that the chain's head is another hash than the signature's.
         ASSERT_TRUE(
-            club->addLogEntry("Grebe", "Oar grip loose", core::Severity::Remark, "Petra Lund", moment()));
+            club->log().add("Grebe", "Oar grip loose", core::Severity::Remark, "Petra Lund", moment()));
     }
-    core::Evidence evidence(const char* on) { return *stored().evidence("Grebe", *core::Instant::parse(on)); }
+    core::Evidence evidence(const char* on) {
+        return *stored().answers().evidence("Grebe", *core::Instant::parse(on));
+    }
 };
 
 } // namespace
@@ -75,7 +82,7 @@ TEST_F(EvidenceStory, theSheetIsA4WithEveryItemAndTheChainsHeadOnEachPage) {
     const auto pages = QRegularExpression("Pages:\\s+(\\d+)").match(info).captured(1).toInt();
     EXPECT_GT(pages, 1);
     const QString text = outputOf("pdftotext", {"-layout", file, "-"});
-    const QString head = QString::fromStdString(stored().evidence("Grebe", moment().at)->head);
+    const QString head = QString::fromStdString(stored().answers().evidence("Grebe", moment().at)->head);
     EXPECT_EQ(QString(text).remove(QRegularExpression("\\s")).count(head), pages);
     for (const app::CheckRow& row : few)
         EXPECT_TRUE(text.contains(row.aside)) << row.aside.toStdString();
@@ -126,5 +133,5 @@ TEST_F(EvidenceStory, theRecordIsSaidToBeWhole) {
     ASSERT_TRUE(club);
     EXPECT_TRUE(page.findChild<QLabel*>("verifyHeadLabel")
                     ->text()
-                    .contains(QString::fromStdString(club->verify(false)->head)));
+                    .contains(QString::fromStdString(club->record().verify(false)->head)));
 }

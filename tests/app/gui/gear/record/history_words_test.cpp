@@ -1,4 +1,9 @@
 #include "app/gui/gear/record/history_words.h"
+#include "core/answers/history.h"
+#include "core/check/boat_check.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 
 #include "core/club/club.h"
 #include "tests/app/gui/gear/plan_pages.h"
@@ -23,33 +28,33 @@ bool contains(const std::vector<QString>& words, const QString& part) {
 TEST_F(HistoryWords, aBoatsCheckIsToldFromBeginningToSignature) {
     auto club = core::Club::open(file());
     ASSERT_TRUE(club);
-    const auto check = club->openCheck("Grebe", core::Phase::Launch, moment());
+    const auto check = club->checks().open("Grebe", core::Phase::Launch, moment());
     ASSERT_TRUE(check);
-    ASSERT_TRUE(club->giveNames(check->check, {"Petra Lund"}, moment()));
-    ASSERT_TRUE(club->scan(check->check, "KD0XPAMAJG", core::SeenBy::Typed, moment()));
-    ASSERT_TRUE(club->sign(check->check, "Petra Lund", "man overboard", moment()));
-    const auto boat = wordsOf(*club->history("Grebe"));
+    ASSERT_TRUE(club->checks().giveNames(check->check, {"Petra Lund"}, moment()));
+    ASSERT_TRUE(club->checks().scan(check->check, "KD0XPAMAJG", core::SeenBy::Typed, moment()));
+    ASSERT_TRUE(club->checks().sign(check->check, "Petra Lund", "man overboard", moment()));
+    const auto boat = wordsOf(*club->answers().history("Grebe"));
     for (const char* part : {"launch check of Grebe begun", "aboard: Petra Lund",
                              "launch check signed: kit incomplete; urgent: man overboard"})
         EXPECT_TRUE(contains(boat, part)) << part;
-    EXPECT_TRUE(contains(wordsOf(*club->history("KD0XPAMAJG")), "seen in a check, typed"));
+    EXPECT_TRUE(contains(wordsOf(*club->answers().history("KD0XPAMAJG")), "seen in a check, typed"));
 }
 
 TEST_F(HistoryWords, anItemIsToldFromTheRegisterToItsEnd) {
     auto club = core::Club::open(file());
     ASSERT_TRUE(club);
-    ASSERT_TRUE(club->writeOff("KGYD21XNA5", "worn", "Joss Iveny", moment()));
-    const auto words = wordsOf(*club->history("KGYD21XNA5"));
+    ASSERT_TRUE(club->kit().writeOff("KGYD21XNA5", "worn", "Joss Iveny", moment()));
+    const auto words = wordsOf(*club->answers().history("KGYD21XNA5"));
     EXPECT_TRUE(contains(words, "entered in the register"));
     EXPECT_TRUE(contains(words, "float test on 21 June 2025: passed, by Joss Iveny"));
     EXPECT_EQ(words.back(), "written off: worn");
 }
 
 TEST_F(HistoryWords, aPersonsMeasuresAreNotTold) {
-    for (const QString& line : wordsOf(*stored().history("Tobin Ashe")))
+    for (const QString& line : wordsOf(*stored().answers().history("Tobin Ashe")))
         for (const char* measure : {"78", "101", "mass"})
             EXPECT_FALSE(line.contains(measure)) << line.toStdString();
-    EXPECT_FALSE(stored().history("Tobin Ashe")->empty());
+    EXPECT_FALSE(stored().answers().history("Tobin Ashe")->empty());
 }
 
 TEST_F(HistoryWords, newestStandsFirstAndAKindFromTheFutureIsNamed) {

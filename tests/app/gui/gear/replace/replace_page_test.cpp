@@ -1,4 +1,7 @@
 #include "app/gui/gear/replace/replace_page.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_plans.h"
 
 #include "app/gui/gear/replace/arrival_panel.h"
 #include "app/gui/widgets/plain_table.h"
@@ -39,7 +42,7 @@ protected:
 
 TEST_F(ReplacePageStory, theTableHasARowForEachOfThePlanInItsOrder) {
     const app::ReplacePage& page = planned();
-    const auto plan = stored().replacementPlan({}, today());
+    const auto plan = stored().plans().replacement({}, today());
     ASSERT_TRUE(plan);
     const auto* table = page.findChild<app::PlainTable*>("replaceTable");
     ASSERT_EQ(table->model()->rowCount(), static_cast<int>(plan->rows.size()));
@@ -79,11 +82,11 @@ TEST_F(ReplacePageStory, whatArrivedIsInTheRegisterWithTagsAndInTheStock) {
     waitForPlan([&] { page.findChild<QPushButton*>("arrivalRegisterButton")->click(); });
     ASSERT_EQ(page.arrival().registered().size(), 3u);
     for (const std::string& code : page.arrival().registered()) {
-        const auto item = stored().item(code);
+        const auto item = stored().kit().item(code);
         ASSERT_TRUE(item) << code;
         EXPECT_EQ(item->kitType, before.kitType);
         EXPECT_EQ(item->size, before.size);
-        const auto history = stored().history(code);
+        const auto history = stored().answers().history(code);
         ASSERT_TRUE(history);
         EXPECT_EQ(history->front().by, "Joss Iveny");
     }

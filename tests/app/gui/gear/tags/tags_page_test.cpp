@@ -1,6 +1,7 @@
 #include "app/gui/gear/tags/tags_page.h"
 
 #include "app/gui/check/check_list_view.h"
+#include "core/club/club_kit.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
 #include <QComboBox>
@@ -37,7 +38,7 @@ protected:
 
 TEST_F(TagsPageStory, takesTheTagsOfABoatAndLeavesOutWhatIsPressed) {
     app::TagsPage& page = open();
-    EXPECT_EQ(page.choice().chosen().size(), stored().tagLabels({})->size());
+    EXPECT_EQ(page.choice().chosen().size(), stored().kit().tagLabels({})->size());
     choose("tagsHomeBox", "Grebe");
     const auto kit = page.choice().chosen();
     ASSERT_FALSE(kit.empty());

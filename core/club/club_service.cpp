@@ -1,4 +1,11 @@
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
+#include "core/club/club_checks.h"
 #include "core/club/club_state.h"
+#include "core/register/item.h"
+#include "core/register/kit_type.h"
+#include "core/upkeep/due_date.h"
 
 #include "core/club/scanned_code.h"
 #include "core/upkeep/service_round.h"
@@ -36,7 +43,7 @@ bool isDone(const ItemRecord& record, const LifeRule& rule, const ServiceOrder& 
 /// Writes one service round, item by item, in the caller's transaction.
 class Round {
 public:
-    Round(Club::State& state, const ServiceOrder& order, Moment moment)
+    Round(ClubState& state, const ServiceOrder& order, Moment moment)
         : m_state(state)
         , m_order(order)
         , m_moment(moment)
@@ -124,7 +131,7 @@ private:
         m_released = false;
     }
 
-    Club::State& m_state;
+    ClubState& m_state;
     const ServiceOrder& m_order;
     Moment m_moment;
     std::map<std::string, KitType> m_types;
@@ -135,23 +142,7 @@ private:
 
 } // namespace
 
-Result<OpenCheck> Club::openStocktake(const std::string& name, Moment moment) {
-    return guarded([&]() -> Result<OpenCheck> {
-        std::string place;
-        std::string known;
-        for (const Cells& cells : m_state->registerStore.all(SheetId::Places)) {
-            if (foldName(cells[0]) == foldName(name)) place = cells[0];
-            known += (known.empty() ? "" : ", ") + cells[0];
-        }
-        if (place.empty())
-            return notFound(fmt::format("there is no place '{}' in this club", name),
-                            known.empty() ? "import places first"
-                                          : fmt::format("the club's places are: {}", known));
-        return m_state->openOrResume(place, Phase::Stocktake, moment);
-    });
-}
-
-Result<ServiceRound> Club::recordService(const ServiceOrder& given, Moment moment) {
+Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment moment) {
     return guarded([&]() -> Result<ServiceRound> {
         ServiceOrder order = given;
         if (order.day > moment.today)

@@ -1,0 +1,80 @@
+#include "core/club/club.h"
+
+#include "core/base/result.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_events.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_manifests.h"
+#include "core/club/club_plans.h"
+#include "core/club/club_record.h"
+#include "core/club/club_register.h"
+#include "core/club/club_state.h"
+#include "core/store/club_file.h"
+#include "core/store/row_table.h"
+
+#include <nlohmann/json.hpp>
+#include <sodium.h>
+
+namespace core {
+
+Club::Club(std::unique_ptr<ClubState> state)
+    : m_state(std::move(state)) {}
+Club::Club(Club&&) noexcept = default;
+Club& Club::operator=(Club&&) noexcept = default;
+Club::~Club() = default;
+
+Result<Club> Club::create(const std::filesystem::path& file, const std::string& name) {
+    return guarded([&]() -> Result<Club> {
+        if (sodium_init() < 0)
+            return Error{ErrorKind::DiskFailed, "this machine gives no random numbers", {}, {}};
+        auto database = clubFile::create(file, [&](Database& fresh) {
+            Ledger::nameDevice(fresh);
+            Ledger(fresh).append("club-named", {{"name", name}}, {});
+        });
+        return Club(std::make_unique<ClubState>(std::move(database)));
+    });
+}
+
+Result<Club> Club::open(const std::filesystem::path& file, Access access) {
+    return guarded([&]() -> Result<Club> {
+        if (sodium_init() < 0)
+            return Error{ErrorKind::DiskFailed, "this machine gives no random numbers", {}, {}};
+        return Club(std::make_unique<ClubState>(clubFile::open(file, access == Access::ReadOnly)));
+    });
+}
+
+std::string Club::name() const {
+    return rowTable::clubName(*m_state->database);
+}
+
+ClubRegister Club::register_() const {
+    return ClubRegister(*m_state);
+}
+ClubKit Club::kit() const {
+    return ClubKit(*m_state);
+}
+ClubManifests Club::manifests() const {
+    return ClubManifests(*m_state);
+}
+ClubChecks Club::checks() const {
+    return ClubChecks(*m_state);
+}
+ClubEvents Club::events() const {
+    return ClubEvents(*m_state);
+}
+ClubLog Club::log() const {
+    return ClubLog(*m_state);
+}
+ClubAnswers Club::answers() const {
+    return ClubAnswers(*m_state);
+}
+ClubPlans Club::plans() const {
+    return ClubPlans(*m_state);
+}
+ClubRecord Club::record() const {
+    return ClubRecord(*m_state);
+}
+
+} // namespace core

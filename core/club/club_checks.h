@@ -1,0 +1,90 @@
+#pragma once
+
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
+#include "core/tag/tag_code.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+struct ClubState;
+
+/// By which means a tag was seen.
+enum class SeenBy { Camera, Picture, Scanner, Typed };
+
+/// A check that is not signed yet.
+struct OpenCheck {
+    std::string check; ///< id
+    std::string boat;
+    Phase phase = Phase::Launch;
+    Instant openedAt;
+    bool resumed = false;
+};
+
+/// What one scan meant.
+struct Scanned {
+    enum class What {
+        NewItem,     ///< a registered item seen for the first time in this check
+        SeenBefore,  ///< again in this check: counts once
+        UnknownTag,  ///< a good kit or person tag that the register does not know
+        PersonNamed, ///< a person's tag: next on board
+        Ignored,     ///< the boat's own tag, a shelf's, or a person who is named already
+        Unread,      ///< no code of this club's kind, or another boat's tag
+        Control,     ///< a control tag: the caller acts on it
+    };
+    What what = What::Unread;
+    std::string code; ///< tag code of the item, person or unknown tag
+    std::string name; ///< kit type, or the person's name
+    std::optional<ControlTag> control;
+};
+
+/// Launch checks, return checks and stocktakes, from the first scan to the signature. See Club for what holds
+/// of every function.
+class ClubChecks {
+public:
+    explicit ClubChecks(ClubState& state)
+        : m_state(&state) {}
+
+    /// The unfinished check of that boat and phase, or a new one. `resumed` tells which.
+    Result<OpenCheck> open(const std::string& boat, Phase phase, Moment moment);
+    /// The unfinished stocktake of that place, or a new one: a check like the others, of what the register
+    /// has there. Signing it marks what was not seen as missing.
+    Result<OpenCheck> openStocktake(const std::string& place, Moment moment);
+    std::vector<OpenCheck> unfinished() const; ///< newest first
+
+    /// Replaces the names. Driver first, then crew, as they are to be served in that order. Unknown:
+    /// NotFound.
+    Outcome giveNames(const std::string& check, const std::vector<std::string>& people, Moment moment);
+    std::vector<std::string> namesOf(const std::string& check) const;
+
+    /// One scan, as a camera or a hand-held scanner gives it. A new sighting is on disk when this returns.
+    Result<Scanned> scan(const std::string& check, const std::string& text, SeenBy seenBy, Moment moment);
+    /// Takes the newest standing sighting back; it stays in the record as undone. NotFound when there is
+    /// none.
+    Result<Scanned> undoSighting(const std::string& check, Moment moment);
+    /// Takes back that item's sighting in this check.
+    Outcome undoSightingOf(const std::string& check, const std::string& code, Moment moment);
+    /// A look: 1 done, 0 taken back. NotFound for an unknown point; BadInput for a look with another value.
+    Outcome recordPoint(const std::string& check, const std::string& point, double value, Moment moment);
+    /// Withdraws the item (unserviceable) with an open log entry of severity stop.
+    Outcome withdraw(const std::string& check, const std::string& code, const std::string& text,
+                     Moment moment);
+
+    /// How the check stands now. Its cost does not grow with the club's history.
+    Result<CheckAnswer> answer(const std::string& check, CalendarDay today) const;
+    /// Signs. A launch that is incomplete needs `urgent`, a reason, else NotAllowed; urgent is dropped when
+    /// it is complete. A return marks what was not returned as missing. Afterwards nothing of the check
+    /// changes.
+    Result<SignedCheck> sign(const std::string& check, const std::string& by, const std::string& urgent,
+                             Moment moment);
+
+private:
+    ClubState* m_state;
+};
+
+} // namespace core

@@ -1,0 +1,64 @@
+#pragma once
+
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/register/item.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+struct ClubState;
+struct KitEntry;
+struct NewKit;
+struct ServiceOrder;
+struct ServiceRound;
+
+/// What a printed tag says.
+struct TagLabel {
+    std::string code;
+    std::string name;  ///< kit type, boat or person
+    std::string owner; ///< home boat, place or person; may be empty
+};
+
+/// Items: what they are, their tags, their service and their end. See Club for what holds of every function.
+class ClubKit {
+public:
+    explicit ClubKit(ClubState& state)
+        : m_state(&state) {}
+
+    std::optional<Item> item(const std::string& code) const;
+    /// The same, with all that its dates depend on (core/upkeep/due_date.h reckons them).
+    std::optional<ItemRecord> itemRecord(const std::string& code) const;
+    /// What a scan means: the item whose tag or maker's label it is. Empty for a tag that was replaced.
+    std::optional<Item> itemOfScan(const std::string& text, CalendarDay today) const;
+    std::vector<KitEntry> all() const; ///< every item, by code (core/register/kit_entry.h)
+
+    /// Registers kit and mints its tags, all or nothing; in the order of the labels.
+    Result<std::vector<Item>> registerKit(const NewKit& kit, const std::string& by, Moment moment);
+    /// Written off: it counts nowhere from then on. `why`: lost, damaged, worn or expired.
+    Outcome writeOff(const std::string& code, const std::string& why, const std::string& by, Moment moment);
+    /// Back in use: an unserviceable item that was put right. NotAllowed for another state.
+    Outcome release(const std::string& code, const std::string& by, Moment moment);
+    /// One record for each item that the rule fits, all in one transaction.
+    Result<ServiceRound> recordService(const ServiceOrder& order, Moment moment);
+
+    /// Gives an item a new tag, which is returned; the old tag no longer works. Its history stays.
+    Result<std::string> replaceTag(const std::string& code, const std::string& by, Moment moment);
+    /// Registered tags with the words that go beneath: all items and boats and people when `codes` is empty.
+    Result<std::vector<TagLabel>> tagLabels(const std::vector<std::string>& codes) const;
+    /// What is aboard the boat as the register has it: its home items, in the manifest's order, then by code.
+    Result<std::vector<TagLabel>> labelsOfBoat(const std::string& boat) const;
+    /// Item and the tag that names it now, for items whose first tag was replaced.
+    std::map<std::string, std::string> replacedTags() const;
+    std::vector<std::string> mintCodes(int count) const; ///< unused kit codes
+
+private:
+    ClubState* m_state;
+};
+
+} // namespace core

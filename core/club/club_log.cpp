@@ -1,0 +1,86 @@
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/club/club_state.h"
+
+#include "core/base/plain_text.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_register.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace core {
+
+Result<std::vector<LogEntry>> ClubLog::entries(const std::string& name) const {
+    return guarded([&]() -> Result<std::vector<LogEntry>> {
+        std::vector<LogEntry> entries;
+        if (name.empty()) {
+            entries = m_state->registerStore.allLog();
+        } else {
+            const auto found = ClubRegister(*m_state).boat(name);
+            if (!found) return found.error();
+            entries = m_state->registerStore.logOfBoat(found->boat);
+        }
+        std::stable_partition(entries.begin(), entries.end(),
+                              [](const LogEntry& entry) { return !entry.closed; });
+        return entries;
+    });
+}
+
+Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text, Severity severity,
+                              const std::string& by, Moment moment) {
+    return guarded([&]() -> Result<LogEntry> {
+        if (withoutOuterBlanks(text).empty())
+            return Error{ErrorKind::BadInput, "a log entry says nothing", {}, "write what was seen"};
+        LogEntry entry{.day = moment.today};
+        if (const auto boat = m_state->registerStore.boat(about))
+            entry.boat = boat->boat;
+        else if (const auto known = ClubKit(*m_state).item(about))
+            entry.code = known->code;
+        else
+            return notFound(fmt::format("'{}' is no boat and no item of this club", about),
+                            "give a boat's name or a tag code");
+        entry.text = text;
+        entry.severity = severity;
+        entry.by = by;
+        const auto body =
+            rowBody(SheetId::Log,
+                    {{"boat", entry.boat}, {"code", entry.code}, {"day", entry.day.iso()}, {"text", text}},
+                    {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
+        entry.entry = logEntryId({entry.boat, entry.code, entry.day.iso(), text});
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append("log_entry", body, by);
+        transaction.commit();
+        return entry;
+    });
+}
+
+Outcome ClubLog::close(const std::string& id, const std::string& closing, const std::string& by,
+                       Moment moment) {
+    return guarded([&]() -> Outcome {
+        for (const LogEntry& entry : m_state->registerStore.allLog()) {
+            if (entry.entry != id) continue;
+            if (entry.closed)
+                return Error{ErrorKind::NotAllowed,
+                             fmt::format("this log entry was closed on {}", entry.closed->iso()),
+                             {},
+                             "write a new entry"};
+            Transaction transaction(*m_state->database);
+            m_state->ledger.append("log_entry",
+                                   rowBody(SheetId::Log,
+                                           {{"boat", entry.boat},
+                                            {"code", entry.code},
+                                            {"day", entry.day.iso()},
+                                            {"text", entry.text}},
+                                           {{"closed", moment.today.iso()}, {"closing", closing}}),
+                                   by);
+            transaction.commit();
+            return Done{};
+        }
+        return notFound(fmt::format("there is no log entry {}", id), "give the id that `log` shows");
+    });
+}
+
+} // namespace core

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/base/calendar_day.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
+#include "core/exchange/csv_import.h"
+#include "core/register/boat.h"
+#include "core/register/kit_type.h"
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+struct ClubState;
+
+/// The register: its sheets as CSV, and what they say of boats, people and places. See Club for what holds of
+/// every function.
+class ClubRegister {
+public:
+    explicit ClubRegister(ClubState& state)
+        : m_state(&state) {}
+
+    /// All or nothing. With rejected rows nothing is imported and the plan says which. A dry run only plans.
+    Result<ImportPlan> importCsv(const std::filesystem::path& folder, CalendarDay today, bool dryRun,
+                                 const std::function<void(int done, int of)>& progress = {});
+    /// `measuresOf`: the people whose mass and chest are written out, by name.
+    Outcome exportCsv(const std::filesystem::path& folder, const std::vector<std::string>& measuresOf) const;
+
+    std::vector<Boat> boats() const;    ///< by name
+    std::vector<Person> people() const; ///< by name
+    Result<Boat> boat(const std::string& name) const;
+    std::optional<Boat> boatOfTag(const std::string& code) const;
+    /// The boat's points of that phase, in the manifest's order.
+    Result<std::vector<BoatPoint>> pointsOf(const std::string& boat, Phase phase) const;
+    std::vector<KitType> kitTypes() const;   ///< with sizes and rules, by name
+    std::vector<std::string> places() const; ///< by name
+
+private:
+    ClubState* m_state;
+};
+
+} // namespace core
