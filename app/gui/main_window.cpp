@@ -320,7 +320,7 @@ void MainWindow::openBoatOfTag(const QString& code) {
         [this, code](const std::optional<core::Boat>& boat) {
             const auto& boats = m_board->state().boats;
             const auto at = std::find_if(boats.begin(), boats.end(),
-                                         [&](const auto& each) { return boat && each.boat == boat->boat; });
+                                         [&](const auto& each) { return boat && each.boat == boat->name; });
             if (at == boats.end())
                 m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));
             else

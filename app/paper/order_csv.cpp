@@ -24,8 +24,8 @@ std::string isoDay(core::CalendarDay day) {
 }
 
 std::vector<std::string> cellsOf(const core::ReplacementRow& row) {
-    return {core::guarded(row.kitType),
-            core::guarded(row.size),
+    return {core::withFormulaGuard(row.kitType),
+            core::withFormulaGuard(row.size),
             orEmpty(row.quantity, [](int count) { return std::to_string(count); }),
             std::to_string(row.pack),
             orEmpty(row.price, numberOf),

@@ -31,8 +31,8 @@ QString sinceClause(const Finding& finding) {
 
 /// What the rule is called; a part's rule names the part.
 QString theRule(const core::RuleDue& due) {
-    if (due.rule.part.empty()) return FindingSentencesText::tr("the rule “%1”").arg(text(due.rule.rule));
-    return FindingSentencesText::tr("the rule “%1” for its %2").arg(text(due.rule.rule), text(due.rule.part));
+    if (due.rule.part.empty()) return FindingSentencesText::tr("the rule “%1”").arg(text(due.rule.name));
+    return FindingSentencesText::tr("the rule “%1” for its %2").arg(text(due.rule.name), text(due.rule.part));
 }
 
 QString anchorInWords(Anchor anchor, const QString& day) {
@@ -339,8 +339,8 @@ QString explanationOf(const core::RuleDue& due) {
 QString passedInWords(const core::RuleDue& due) {
     const QString rule =
         due.rule.part.empty()
-            ? text(due.rule.rule)
-            : FindingSentencesText::tr("%1 of its %2").arg(text(due.rule.rule), text(due.rule.part));
+            ? text(due.rule.name)
+            : FindingSentencesText::tr("%1 of its %2").arg(text(due.rule.name), text(due.rule.part));
     if (due.due) return FindingSentencesText::tr("%1, %2").arg(rule, inWords(*due.due));
     const QString start = startInWords(due);
     return start.isEmpty() ? rule : FindingSentencesText::tr("%1, %2").arg(rule, start);

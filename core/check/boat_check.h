@@ -81,14 +81,14 @@ struct PointAnswer {
 };
 
 /// The vector that the assignment makes best, in this order (design: rules 3).
-struct Best {
+struct AssignmentScore {
     int required = 0;
     int other = 0;
     int ownType = 0;
     int ownBoat = 0;
     long long dueSum = 0;
 
-    bool operator==(const Best&) const = default;
+    bool operator==(const AssignmentScore&) const = default;
 };
 
 struct CheckAnswer {
@@ -100,7 +100,7 @@ struct CheckAnswer {
     std::vector<Finding> findings; ///< stops first, then by the manifest's order and code
     std::vector<PointAnswer> points;
     std::vector<LogEntry> logOpen; ///< of the boat and of the items used
-    Best best;
+    AssignmentScore score;
 };
 
 /// A signed check as it stands in the record.

@@ -41,7 +41,7 @@ public:
         answer.findings = std::move(findings).inOrder();
         answer.outcome = outcomeOf(answer.findings);
         for (const LineAnswer& line : answer.lines)
-            answer.best.required += line.counted;
+            answer.score.required += line.counted;
         return answer;
     }
 
@@ -85,7 +85,7 @@ private:
         const int line = lineOf(item.item().kitType);
         if (!isExpected(item)) findings.add(line, m_findings.notExpected(item));
         // Nothing has to count now, but a boat will not be rescue ready with it.
-        if (const auto reason = unsoundness(item)) findings.add(line, *reason);
+        if (const auto reason = whyItDoesNotCount(item)) findings.add(line, *reason);
         if (item.wasMissing())
             findings.add(line, findingAbout(item, FindingKind::WasMissing, Severity::Remark));
         for (Finding& finding : logFindings(item))

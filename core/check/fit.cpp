@@ -9,7 +9,7 @@ namespace core {
 const Size* sizeOf(const Item& item, const KitType& kitType) {
     if (item.size.empty()) return nullptr;
     const auto found = std::find_if(kitType.sizes.begin(), kitType.sizes.end(),
-                                    [&](const Size& s) { return sameName(s.size, item.size); });
+                                    [&](const Size& s) { return sameName(s.name, item.size); });
     return found == kitType.sizes.end() ? nullptr : &*found;
 }
 

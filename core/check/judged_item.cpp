@@ -69,7 +69,7 @@ std::vector<JudgedItem> judgeItems(const BoatCheckInput& input) {
     return items;
 }
 
-std::optional<Finding> unsoundness(const JudgedItem& item) {
+std::optional<Finding> whyItDoesNotCount(const JudgedItem& item) {
     const ItemState state = item.item().state;
     if (state == ItemState::WrittenOff) return findingAbout(item, FindingKind::WrittenOff, Severity::Remark);
     if (state == ItemState::Unserviceable)
@@ -105,7 +105,7 @@ std::vector<Finding> logFindings(const JudgedItem& item) {
     for (const LogEntry& entry : item.seen->logOpen) {
         Finding finding = findingAbout(item, FindingKind::LogOpen, entry.severity);
         finding.text = entry.text;
-        finding.entry = entry.entry;
+        finding.entry = entry.id;
         finding.since = entry.day;
         findings.push_back(std::move(finding));
     }

@@ -31,7 +31,7 @@ const KitType& kitTypeOf(const BoatCheckInput& input, const std::string& name);
 /// Why the item does not count by its state or its stop rules: written-off, unserviceable, out-of-date,
 /// service-overdue or undated, the first that applies. Empty when it is sound. The severity is the caller's
 /// to set.
-std::optional<Finding> unsoundness(const JudgedItem& item);
+std::optional<Finding> whyItDoesNotCount(const JudgedItem& item);
 
 /// A finding about the item with its kit type, code and size.
 Finding findingAbout(const JudgedItem& item, FindingKind kind, Severity severity);

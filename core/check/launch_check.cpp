@@ -12,7 +12,7 @@ namespace {
 
 LineItem lineItemOf(const JudgedItem& item, const Place* place) {
     LineItem shown{item.item().code, item.item().kitType, place != nullptr, {}, item.due()};
-    if (place && place->person) shown.wornBy = place->person->person;
+    if (place && place->person) shown.wornBy = place->person->name;
     return shown;
 }
 
@@ -26,7 +26,7 @@ LineAnswer answerLine(const BoatCheckInput& input, const LaunchPlaces& launch, i
         if (launch.itemAt[p] >= 0)
             answer.items.push_back(lineItemOf(launch.items[launch.itemAt[p]], &place));
         else if (place.person)
-            answer.withoutPeople.push_back(place.person->person);
+            answer.withoutPeople.push_back(place.person->name);
     }
     answer.counted = static_cast<int>(answer.items.size());
     std::ranges::sort(answer.items, {}, &LineItem::code);
@@ -63,7 +63,7 @@ CheckAnswer judgeLaunch(const BoatCheckInput& input) {
     listNotCounting(answer.lines, launch);
     answer.points = answerPoints(input.points);
     answer.logOpen = openEntries(input, launch);
-    answer.best = launch.best;
+    answer.score = launch.score;
     RankedFindings findings;
     addLaunchFindings(findings, input, launch);
     addBoatFindings(findings, input, answer.points);

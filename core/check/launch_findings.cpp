@@ -39,7 +39,7 @@ private:
         finding.quantity = unfilled;
         for (std::size_t p = 0; p < m_launch.places.size(); ++p)
             if (isEmptyPlaceOf(line, p) && m_launch.places[p].person)
-                finding.people.push_back(m_launch.places[p].person->person);
+                finding.people.push_back(m_launch.places[p].person->name);
         m_findings.add(line, std::move(finding));
     }
 
@@ -98,7 +98,7 @@ private:
 
     Finding whyNotCounting(const JudgedItem& item) const {
         const Severity severity = isWantedBadly(item) ? Severity::Stop : Severity::Remark;
-        if (auto reason = unsoundness(item)) {
+        if (auto reason = whyItDoesNotCount(item)) {
             reason->severity = severity;
             return *reason;
         }
@@ -119,7 +119,7 @@ private:
 
     bool isOnBoard(const std::string& person) const {
         return std::any_of(m_input.people.begin(), m_input.people.end(),
-                           [&](const Person& p) { return p.person == person; });
+                           [&](const Person& p) { return p.name == person; });
     }
 
     void addCounting(int index, int line) {
@@ -184,7 +184,7 @@ private:
     void addAbout(FindingKind kind, const Person* person) {
         Finding finding;
         finding.kind = kind;
-        if (person) finding.people = {person->person};
+        if (person) finding.people = {person->name};
         m_findings.add(RankedFindings::After::People, std::move(finding));
     }
 

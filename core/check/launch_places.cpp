@@ -30,8 +30,8 @@ AssignmentTask taskOf(const BoatCheckInput& input, const LaunchPlaces& launch) {
     return task;
 }
 
-Best bestOf(const BoatCheckInput& input, const LaunchPlaces& launch, const AssignmentTask& task) {
-    Best best;
+AssignmentScore scoreOf(const BoatCheckInput& input, const LaunchPlaces& launch, const AssignmentTask& task) {
+    AssignmentScore best;
     for (std::size_t p = 0; p < launch.places.size(); ++p) {
         if (launch.itemAt[p] < 0) continue;
         const ManifestLine& line = input.lines[launch.places[p].line];
@@ -66,7 +66,7 @@ LaunchPlaces fillPlaces(const BoatCheckInput& input) {
         for (const AssignmentChoice& choice : task.places[p].choices)
             launch.counts[choice.item] = true;
     }
-    launch.best = bestOf(input, launch, task);
+    launch.score = scoreOf(input, launch, task);
     return launch;
 }
 

@@ -15,7 +15,7 @@ struct LaunchPlaces {
     std::vector<int> itemAt;  ///< per place: index into items, -1 empty
     std::vector<int> placeOf; ///< per item: index into places, -1 not used
     std::vector<bool> counts; ///< per item: it may fill some place
-    Best best;
+    AssignmentScore score;
 
     int unfilled(int line) const; ///< empty places of the line
 };

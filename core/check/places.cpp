@@ -31,8 +31,7 @@ bool takes(const ManifestLine& line, const std::string& kitType) {
 }
 
 bool mayFillButForFit(const BoatCheckInput& input, const Place& place, const JudgedItem& item) {
-    const bool belongs =
-        !place.person || !item.kitType->personal || item.item().person == place.person->person;
+    const bool belongs = !place.person || !item.kitType->personal || item.item().person == place.person->name;
     return takes(input.lines[place.line], item.item().kitType) && item.isSound() && belongs;
 }
 

@@ -21,7 +21,7 @@ PointState stateOf(const PointRecord& record) {
 std::optional<double> measured(const std::vector<PointRecord>& records, std::string_view point,
                                std::string_view unit) {
     const auto found = std::find_if(records.begin(), records.end(), [&](const PointRecord& r) {
-        return r.point.kind == PointKind::Measure && sameName(r.point.point, point) &&
+        return r.point.kind == PointKind::Measure && sameName(r.point.name, point) &&
                sameName(r.point.unit, unit);
     });
     return found == records.end() ? std::nullopt : found->value;
@@ -37,7 +37,7 @@ double atmosphereKpa(const std::vector<PointRecord>& records) {
 
 bool isChamber(const BoatPoint& point) {
     return point.kind == PointKind::Measure && sameName(point.unit, "kPa") &&
-           !sameName(point.point, atmospherePoint);
+           !sameName(point.name, atmospherePoint);
 }
 
 void addPressuresAfloat(std::vector<PointAnswer>& answers, const std::vector<PointRecord>& records) {
@@ -59,7 +59,7 @@ Finding findingOf(const PointAnswer& answer) {
     finding.kind = answer.state == PointState::Open ? FindingKind::PointOpen : FindingKind::PointOutOfRange;
     finding.severity =
         answer.point.required && answer.state != PointState::Done ? Severity::Stop : Severity::Remark;
-    finding.text = answer.point.point;
+    finding.text = answer.point.name;
     finding.value = answer.value;
     finding.unit = answer.point.unit;
     finding.low = answer.point.limits.low;

@@ -54,7 +54,7 @@ void addBoatFindings(RankedFindings& findings, const BoatCheckInput& input,
         finding.severity = entry.severity;
         finding.boat = entry.boat;
         finding.text = entry.text;
-        finding.entry = entry.entry;
+        finding.entry = entry.id;
         finding.since = entry.day;
         findings.add(RankedFindings::After::Log, std::move(finding));
     }

@@ -50,7 +50,7 @@ Finding findingOf(const LogEntry& entry) {
     finding.kind = FindingKind::LogOpen;
     finding.severity = entry.severity;
     finding.text = entry.text;
-    finding.entry = entry.entry;
+    finding.entry = entry.id;
     finding.since = entry.day;
     return finding;
 }
@@ -186,16 +186,16 @@ std::string urgentOf(const ClubState& state, const std::string& boat) {
 
 BoatCondition conditionOf(const ClubState& state, const Boat& boat, CalendarDay today) {
     BoatCondition condition;
-    condition.boat = boat.boat;
+    condition.boat = boat.name;
     condition.boatClass = boat.boatClass;
-    const auto last = checkTables::newestSignOff(*state.database, boat.boat);
+    const auto last = checkTables::newestSignOff(*state.database, boat.name);
     if (!last) {
         condition.reasons.emplace_back();
         return condition;
     }
     condition.since = Instant::parse(last->at);
     condition.by = last->by;
-    condition.urgent = urgentOf(state, boat.boat);
+    condition.urgent = urgentOf(state, boat.name);
     if (last->phase == nameOf(Phase::Launch)) {
         condition.kind = BoatCondition::Kind::Out;
         return condition;
@@ -284,7 +284,7 @@ std::vector<DueRow> ClubAnswers::dueList(CalendarDay today, int days) const {
     }
     const auto order = [](const DueRow& row) {
         return std::tuple(rankOf(row.due), row.due.due ? row.due.due->number() : 0, row.code,
-                          row.due.rule.rule);
+                          row.due.rule.name);
     };
     std::stable_sort(rows.begin(), rows.end(),
                      [&](const DueRow& a, const DueRow& b) { return order(a) < order(b); });

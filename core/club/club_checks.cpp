@@ -59,7 +59,7 @@ Result<OpenCheck> ClubChecks::open(const std::string& name, Phase phase, Moment 
     return guarded([&]() -> Result<OpenCheck> {
         const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
-        return m_state->openOrResume(found->boat, phase, moment);
+        return m_state->openOrResume(found->name, phase, moment);
     });
 }
 
@@ -95,8 +95,8 @@ Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::s
         for (const std::string& given : people) {
             const auto person = m_state->registerStore.person(given);
             if (!person) return unknownPerson(given);
-            if (std::find(names.begin(), names.end(), person->person) == names.end())
-                names.push_back(person->person);
+            if (std::find(names.begin(), names.end(), person->name) == names.end())
+                names.push_back(person->name);
         }
         if (names == namesOf(check)) return Done{};
         Transaction transaction(*m_state->database);
@@ -140,17 +140,17 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const std::string& te
             return ignored();
         case TagClass::Boat: {
             const auto boat = store.boatOfTag(code->text());
-            return boat && boat->boat == run->boat ? ignored()
+            return boat && boat->name == run->boat ? ignored()
                                                    : Scanned{Scanned::What::Unread, code->text(), {}, {}};
         }
         case TagClass::Person: {
             const auto person = store.personOfTag(code->text());
             if (!person) return see({Scanned::What::UnknownTag, code->text(), {}, {}});
             auto names = namesOf(check);
-            if (std::find(names.begin(), names.end(), person->person) != names.end()) return ignored();
-            names.push_back(person->person);
+            if (std::find(names.begin(), names.end(), person->name) != names.end()) return ignored();
+            names.push_back(person->name);
             if (auto given = giveNames(check, names, moment); !given) return given.error();
-            return Scanned{Scanned::What::PersonNamed, code->text(), person->person, {}};
+            return Scanned{Scanned::What::PersonNamed, code->text(), person->name, {}};
         }
         case TagClass::Kit:
             break;
@@ -205,20 +205,20 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
         const auto points =
             boat ? m_state->registerStore.pointsOf(*boat, run->phase) : std::vector<BoatPoint>();
         const auto found = std::find_if(points.begin(), points.end(), [&](const BoatPoint& p) {
-            return foldName(p.point) == foldName(point);
+            return foldName(p.name) == foldName(point);
         });
         if (found == points.end())
             return notFound(fmt::format("'{}' is no point of {} at the {}", point, run->boat, run->phase),
                             "name a point as it stands in points.csv");
         if (found->kind == PointKind::Look && value != 0 && value != 1)
             return Error{ErrorKind::BadInput,
-                         fmt::format("'{}' is looked at, not measured", found->point),
+                         fmt::format("'{}' is looked at, not measured", found->name),
                          {},
                          "give `done`"};
         Transaction transaction(*m_state->database);
         m_state->ledger.append(
             "point-recorded",
-            {{"check", check}, {"point", found->point}, {"value", value}, {"at", moment.at.iso()}}, {});
+            {{"check", check}, {"point", found->name}, {"value", value}, {"at", moment.at.iso()}}, {});
         transaction.commit();
         return Done{};
     });
@@ -285,14 +285,14 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
                                 {"people", namesOf(check)},
                                 {"urgent", reason},
                                 {"answer", jsonOf(answer)}},
-                               person->person);
+                               person->name);
         for (const Finding& finding : answer.findings)
             if (finding.kind == FindingKind::NotReturned ||
                 (answer.phase == Phase::Stocktake && finding.kind == FindingKind::Missing))
                 m_state->ledger.append("item", stateBody(finding.code, "missing", moment.today, {}, check),
-                                       person->person);
+                                       person->name);
         transaction.commit();
-        return SignedCheck{check, person->person, moment.at, reason, answer};
+        return SignedCheck{check, person->name, moment.at, reason, answer};
     });
 }
 

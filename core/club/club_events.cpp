@@ -72,16 +72,16 @@ public:
         for (const Swap& swap : m_swaps) {
             if (told.contains(swap.code)) continue;
             told.insert(swap.code);
-            Swap told1 = swap;
+            Swap named = swap;
             const auto other = std::find_if(m_swaps.begin(), m_swaps.end(), [&](const Swap& each) {
                 return each.kitType == swap.kitType && each.wentOutOn == swap.cameBackOn &&
                        each.cameBackOn == swap.wentOutOn && !told.contains(each.code);
             });
             if (other != m_swaps.end()) {
-                told1.against = other->code;
+                named.against = other->code;
                 told.insert(other->code);
             }
-            (told1.against.empty() ? alone : pairs).push_back(std::move(told1));
+            (named.against.empty() ? alone : pairs).push_back(std::move(named));
         }
         pairs.insert(pairs.end(), alone.begin(), alone.end());
         return pairs;

@@ -96,8 +96,8 @@ Result<Evidence> ClubAnswers::evidence(const std::string& name, Instant on) cons
         const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
         Database& database = *m_state->database;
-        Evidence evidence{.boat = found->boat, .on = on, .head = m_state->ledger.head()};
-        const auto signOffs = checkTables::signOffsOf(database, found->boat);
+        Evidence evidence{.boat = found->name, .on = on, .head = m_state->ledger.head()};
+        const auto signOffs = checkTables::signOffsOf(database, found->name);
         const auto launch = lastUntil(signOffs, Phase::Launch, on);
         if (!launch) return evidence;
         evidence.launch = signedCheckOf(*launch);

@@ -37,9 +37,9 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         if (const auto found = code ? ClubKit(*m_state).item(code->text()) : std::nullopt)
             facts = history::ofItem(database, found->code);
         else if (const auto boat = code ? store.boatOfTag(code->text()) : store.boat(subject))
-            facts = history::ofBoat(database, boat->boat);
+            facts = history::ofBoat(database, boat->name);
         else if (const auto person = code ? store.personOfTag(code->text()) : store.person(subject))
-            facts = history::ofPerson(database, person->person);
+            facts = history::ofPerson(database, person->name);
         else
             return notFound(fmt::format("'{}' is no tag code, boat or person of this club", subject),
                             "give a tag code, a boat's name or a person's name as the register has it");

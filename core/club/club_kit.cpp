@@ -78,22 +78,22 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     if (!type)
         return notFound(fmt::format("there is no kit type '{}' in this club", kit.kitType),
                         "name a kit type as it stands in kit_types.csv");
-    kit.kitType = type->kitType;
+    kit.kitType = type->name;
     if (!kit.size.empty()) {
         const auto size = std::find_if(type->sizes.begin(), type->sizes.end(), [&](const Size& each) {
-            return foldName(each.size) == foldName(kit.size);
+            return foldName(each.name) == foldName(kit.size);
         });
         if (size == type->sizes.end())
             return notFound(fmt::format("{} has no size '{}'", kit.kitType, kit.size),
                             "name a size as it stands in sizes.csv");
-        kit.size = size->size;
+        kit.size = size->name;
     }
     if (!kit.boat.empty() && !kit.place.empty())
         return badKit("kit has its home on a boat or at a place, not both", "give one of the two");
     if (!kit.boat.empty()) {
         const auto boat = ClubRegister(state).boat(kit.boat);
         if (!boat) return boat.error();
-        kit.boat = boat->boat;
+        kit.boat = boat->name;
     }
     if (!kit.place.empty()) {
         const auto cells = state.registerStore.find(SheetId::Places, foldName(kit.place));
@@ -107,7 +107,7 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
         if (!person)
             return notFound(fmt::format("there is no '{}' among the club's people", kit.person),
                             "name a person as people.csv has them");
-        kit.person = person->person;
+        kit.person = person->name;
     }
     if (const Outcome days = areDaysOfNewKit(kit, today); !days) return days.error();
     if (kit.labels.empty() && (kit.count < 1 || kit.count > 1000))

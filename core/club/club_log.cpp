@@ -21,7 +21,7 @@ Result<std::vector<LogEntry>> ClubLog::entries(const std::string& name) const {
         } else {
             const auto found = ClubRegister(*m_state).boat(name);
             if (!found) return found.error();
-            entries = m_state->registerStore.logOfBoat(found->boat);
+            entries = m_state->registerStore.logOfBoat(found->name);
         }
         std::stable_partition(entries.begin(), entries.end(),
                               [](const LogEntry& entry) { return !entry.closed; });
@@ -36,7 +36,7 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
             return Error{ErrorKind::BadInput, "a log entry says nothing", {}, "write what was seen"};
         LogEntry entry{.day = moment.today};
         if (const auto boat = m_state->registerStore.boat(about))
-            entry.boat = boat->boat;
+            entry.boat = boat->name;
         else if (const auto known = ClubKit(*m_state).item(about))
             entry.code = known->code;
         else
@@ -49,7 +49,7 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
             rowBody(SheetId::Log,
                     {{"boat", entry.boat}, {"code", entry.code}, {"day", entry.day.iso()}, {"text", text}},
                     {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
-        entry.entry = logEntryId({entry.boat, entry.code, entry.day.iso(), text});
+        entry.id = logEntryId({entry.boat, entry.code, entry.day.iso(), text});
         Transaction transaction(*m_state->database);
         m_state->ledger.append("log_entry", body, by);
         transaction.commit();
@@ -61,7 +61,7 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
                        Moment moment) {
     return guarded([&]() -> Outcome {
         for (const LogEntry& entry : m_state->registerStore.allLog()) {
-            if (entry.entry != id) continue;
+            if (entry.id != id) continue;
             if (entry.closed)
                 return Error{ErrorKind::NotAllowed,
                              fmt::format("this log entry was closed on {}", entry.closed->iso()),

@@ -38,7 +38,7 @@ public:
         , m_today(today)
         , m_types(state.registerStore.allKitTypes()) {
         for (const Boat& boat : boats)
-            m_boatNames[foldName(boat.boat)] = boat.boat;
+            m_boatNames[foldName(boat.name)] = boat.name;
         for (const Cells& cells : state.registerStore.all(SheetId::Places))
             m_placeNames[foldName(cells[0])] = cells[0];
     }
@@ -50,11 +50,11 @@ public:
             m_places.insert(spelled(m_placeNames, place));
         }
         for (const Boat& boat : m_boats) {
-            if (!boats.empty() && !boats.contains(boat.boat)) continue;
-            if (m_state.checkStore.outOn(boat.boat))
-                m_out.push_back(boat.boat);
+            if (!boats.empty() && !boats.contains(boat.name)) continue;
+            if (m_state.checkStore.outOn(boat.name))
+                m_out.push_back(boat.name);
             else
-                m_planned.push_back({boat.boat, boat.priority, m_state.registerStore.manifestOf(boat)});
+                m_planned.push_back({boat.name, boat.priority, m_state.registerStore.manifestOf(boat)});
         }
         return Done{};
     }
@@ -170,7 +170,7 @@ Result<MakeReadyPlan> ClubPlans::makeReady(const MakeReadyQuestion& question, Ca
         for (const std::string& name : question.boats) {
             const auto known = ClubRegister(*m_state).boat(name);
             if (!known) return known.error();
-            asked.insert(known->boat);
+            asked.insert(known->name);
         }
         MakeReadyStock stock(*m_state, all, today);
         if (const Outcome chosen = stock.choose(question.places, asked); !chosen) return chosen.error();

@@ -11,11 +11,11 @@ namespace core {
 namespace {
 
 CellTexts keyOfPoint(const PhasePoint& point) {
-    return {{"phase", point.phase}, {"point", point.point.point}};
+    return {{"phase", point.phase}, {"point", point.point.name}};
 }
 
 bool isSameKey(const PhasePoint& a, const PhasePoint& b) {
-    return foldName(a.phase) == foldName(b.phase) && foldName(a.point.point) == foldName(b.point.point);
+    return foldName(a.phase) == foldName(b.phase) && foldName(a.point.name) == foldName(b.point.name);
 }
 
 /// With a full stop and no exponent, whatever the machine's language; an import takes needless zeros off.
@@ -50,12 +50,12 @@ const AskedPoint* findPoint(const Manifest& manifest, const PhasePoint& wanted) 
 std::optional<Error> pointFault(const Manifest& now, const PhasePoint& seen) {
     const AskedPoint* asked = findPoint(now, seen);
     if (asked != nullptr && asked->point == seen.point) return std::nullopt;
-    return changedMeanwhile(fmt::format("the point {}", seen.point.point));
+    return changedMeanwhile(fmt::format("the point {}", seen.point.name));
 }
 
 Error takenName(const PhasePoint& point) {
     return {ErrorKind::BadInput,
-            fmt::format("there is a point {} in the {} check already", point.point.point, point.phase),
+            fmt::format("there is a point {} in the {} check already", point.point.name, point.phase),
             {},
             "give it another name, or change the one that is there"};
 }
@@ -63,7 +63,7 @@ Error takenName(const PhasePoint& point) {
 /// A point is known by its name: a boat whose own point replaces the class's would be asked both from then
 /// on.
 Outcome mayRename(ClubState& state, const ManifestOwner& owner, const AskedPoint& old, Moment moment) {
-    const std::string& name = old.point.point;
+    const std::string& name = old.point.name;
     if (owner.kind == ManifestOwner::Kind::Boat) {
         if (old.isOwn && !old.ofClass) return Done{};
         return Error{ErrorKind::NotAllowed,
@@ -72,7 +72,7 @@ Outcome mayRename(ClubState& state, const ManifestOwner& owner, const AskedPoint
                      "rename it in the class, or add a point of another name"};
     }
     for (const Cells& boat : state.registerStore.where(SheetId::Boats, "boat_class", owner.name)) {
-        const std::string boatName = boatFrom(boat).boat;
+        const std::string boatName = boatFrom(boat).name;
         const ManifestWriter own(state, SheetId::Points, {ManifestOwner::Kind::Boat, boatName}, {}, moment);
         if (own.find(keyOfPoint({old.phase, old.point})))
             return Error{ErrorKind::NotAllowed,
@@ -117,7 +117,7 @@ Outcome ClubManifests::dropPoint(const ManifestOwner& owner, const PhasePoint& s
         Transaction transaction(*m_state->database);
         if (auto fault = pointFault(writer.now(), seen)) return *fault;
         if (!writer.find(keyOfPoint(seen)))
-            return notFound(fmt::format("{} has no point {} of its own", owner.name, seen.point.point),
+            return notFound(fmt::format("{} has no point {} of its own", owner.name, seen.point.name),
                             "a boat cannot leave a point of its class out: write it as not required");
         writer.drop(keyOfPoint(seen));
         transaction.commit();

@@ -63,7 +63,7 @@ Result<Boat> ClubRegister::boat(const std::string& name) const {
         if (auto boat = m_state->registerStore.boat(name)) return *boat;
         std::string known;
         for (const Boat& each : boats())
-            known += (known.empty() ? "" : ", ") + each.boat;
+            known += (known.empty() ? "" : ", ") + each.name;
         return notFound(fmt::format("there is no boat '{}' in this club", name),
                         known.empty() ? "import boats first"
                                       : fmt::format("the club's boats are: {}", known));

@@ -22,20 +22,20 @@ using Refusal = ServiceRound::Refusal;
 
 bool hasPart(const ItemRecord& record, const std::string& name) {
     return name.empty() || std::any_of(record.parts.begin(), record.parts.end(), [&](const Part& part) {
-               return foldName(part.part) == foldName(name);
+               return foldName(part.name) == foldName(name);
            });
 }
 
 std::vector<LifeRule> rulesFitting(const ItemRecord& record, const KitType& type, const std::string& name) {
     std::vector<LifeRule> rules;
     for (const LifeRule& rule : type.rules)
-        if (foldName(rule.rule) == foldName(name) && hasPart(record, rule.part)) rules.push_back(rule);
+        if (foldName(rule.name) == foldName(name) && hasPart(record, rule.part)) rules.push_back(rule);
     return rules;
 }
 
 bool isDone(const ItemRecord& record, const LifeRule& rule, const ServiceOrder& order) {
     return std::any_of(record.services.begin(), record.services.end(), [&](const ServiceRecord& done) {
-        return done.part == rule.part && foldName(done.rule) == foldName(rule.rule) &&
+        return done.part == rule.part && foldName(done.rule) == foldName(rule.name) &&
                done.day == order.day && done.passed == order.passed;
     });
 }
@@ -52,7 +52,7 @@ public:
     bool knowsRule() const {
         return std::any_of(m_types.begin(), m_types.end(), [&](const auto& each) {
             return std::any_of(each.second.rules.begin(), each.second.rules.end(), [&](const LifeRule& rule) {
-                return foldName(rule.rule) == foldName(m_order.rule);
+                return foldName(rule.name) == foldName(m_order.rule);
             });
         });
     }
@@ -94,7 +94,7 @@ private:
     void write(const std::string& code, const LifeRule& rule) {
         auto body =
             rowBody(SheetId::Services,
-                    {{"code", code}, {"part", rule.part}, {"rule", rule.rule}, {"day", m_order.day.iso()}},
+                    {{"code", code}, {"part", rule.part}, {"rule", rule.name}, {"day", m_order.day.iso()}},
                     {{"passed", m_order.passed ? "yes" : "no"}, {"by", m_order.by}, {"note", m_order.note}});
         // The day may be an earlier one than today's: then only the day is known.
         if (m_order.day == m_moment.today) body["at"] = m_moment.at.iso();
@@ -123,9 +123,9 @@ private:
     void report(const std::string& code, const KitType& type, const std::vector<LifeRule>& rules) {
         const auto after = m_state.registerStore.record(code);
         for (const LifeRule& rule : rules) {
-            ServiceRound::Recorded done{code, type.kitType, rule.part, {}, m_released};
+            ServiceRound::Recorded done{code, type.name, rule.part, {}, m_released};
             for (const RuleDue& due : dueDatesOf(*after, type, m_moment.today))
-                if (due.rule.rule == rule.rule && due.rule.part == rule.part) done.nextDue = due.due;
+                if (due.rule.name == rule.name && due.rule.part == rule.part) done.nextDue = due.due;
             m_round.recorded.push_back(std::move(done));
         }
         m_released = false;
@@ -154,7 +154,7 @@ Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment mo
         if (!person)
             return notFound(fmt::format("there is no '{}' among the club's people", order.by),
                             "give a name as it stands in people.csv");
-        order.by = person->person;
+        order.by = person->name;
         Transaction transaction(*m_state->database);
         Round round(*m_state, order, moment);
         if (!round.knowsRule())

@@ -47,9 +47,9 @@ Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>&
         for (const Cells& cells : m_state->registerStore.all(SheetId::Items))
             all.push_back(labelOf(itemFrom(cells), tags));
         for (const Boat& boat : ClubRegister(*m_state).boats())
-            if (!boat.tag.empty()) all.push_back({boat.tag, boat.boat, boat.boatClass});
+            if (!boat.tag.empty()) all.push_back({boat.tag, boat.name, boat.boatClass});
         for (const Person& person : ClubRegister(*m_state).people())
-            if (!person.tag.empty()) all.push_back({person.tag, person.person, person.role});
+            if (!person.tag.empty()) all.push_back({person.tag, person.name, person.role});
         if (codes.empty()) return all;
         std::vector<TagLabel> chosen;
         for (const std::string& typed : codes) {
@@ -86,7 +86,7 @@ Result<std::vector<TagLabel>> ClubKit::labelsOfBoat(const std::string& name) con
         };
         std::vector<TagLabel> labels;
         const auto tags = tagTables::changed(*m_state->database);
-        for (const Cells& cells : m_state->registerStore.where(SheetId::Items, "boat", found->boat))
+        for (const Cells& cells : m_state->registerStore.where(SheetId::Items, "boat", found->name))
             if (const Item item = itemFrom(cells); item.state != ItemState::WrittenOff)
                 labels.push_back(labelOf(item, tags));
         std::stable_sort(labels.begin(), labels.end(),

@@ -197,21 +197,21 @@ CellReading readCell(const Column& column, std::string_view raw) {
     if (std::string problem = unreadable(raw); !problem.empty()) return faulty(std::move(problem));
     const std::string_view bare = withoutOuterBlanks(raw);
     if (bare.empty()) return {};
-    if (isProse(column)) return value(raw == "-" ? std::string() : std::string(unguarded(raw)));
+    if (isProse(column)) return value(raw == "-" ? std::string() : std::string(withoutFormulaGuard(raw)));
     if (bare == "-") return value({});
-    return readTyped(column, withoutOuterBlanks(unguarded(raw)));
+    return readTyped(column, withoutOuterBlanks(withoutFormulaGuard(raw)));
 }
 
 std::string writtenCell(const Column& column, const std::string& stored) {
     const bool isNumber = column.type == CellType::Number && numberFrom(stored);
-    return isNumber ? stored : guarded(stored);
+    return isNumber ? stored : withFormulaGuard(stored);
 }
 
-std::string guarded(std::string_view text) {
+std::string withFormulaGuard(std::string_view text) {
     return isFormulaStart(withoutApostrophes(text)) ? '\'' + std::string(text) : std::string(text);
 }
 
-std::string_view unguarded(std::string_view text) {
+std::string_view withoutFormulaGuard(std::string_view text) {
     return text.starts_with('\'') && isFormulaStart(withoutApostrophes(text)) ? text.substr(1) : text;
 }
 

@@ -24,8 +24,8 @@ std::string writtenCell(const Column& column, const std::string& stored);
 /// A leading `'` before what a spreadsheet would run as a formula: = + - @, TAB, CR, LF and their full-width
 /// forms (OWASP, "CSV Injection"). A text that already looks guarded gets one more, so that taking one off
 /// gives it back.
-std::string guarded(std::string_view text);
-std::string_view unguarded(std::string_view text);
+std::string withFormulaGuard(std::string_view text);
+std::string_view withoutFormulaGuard(std::string_view text);
 
 /// `text` in quotes for a reason: at most 40 characters, no control characters, always UTF-8.
 std::string shown(std::string_view text);

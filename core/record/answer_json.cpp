@@ -36,7 +36,7 @@ std::optional<double> numberFrom(const json& from, const char* key) {
 }
 
 json dueJson(const RuleDue& due) {
-    return {{"rule", due.rule.rule},
+    return {{"rule", due.rule.name},
             {"part", due.rule.part},
             {"kind", number(due.rule.kind)},
             {"n", due.rule.n},
@@ -54,7 +54,7 @@ json dueJson(const RuleDue& due) {
 
 RuleDue dueFrom(const json& from) {
     RuleDue due;
-    due.rule.rule = from.value("rule", "");
+    due.rule.name = from.value("rule", "");
     due.rule.part = from.value("part", "");
     read(from, "kind", due.rule.kind);
     due.rule.n = from.value("n", 0.0);
@@ -144,7 +144,7 @@ LineAnswer lineFrom(const json& from) {
 }
 
 json pointJson(const PointAnswer& answer) {
-    return {{"point", answer.point.point},
+    return {{"point", answer.point.name},
             {"kind", number(answer.point.kind)},
             {"unit", answer.point.unit},
             {"low", numberOrNull(answer.point.limits.low)},
@@ -157,7 +157,7 @@ json pointJson(const PointAnswer& answer) {
 
 PointAnswer pointAnswerFrom(const json& from) {
     PointAnswer answer;
-    answer.point.point = from.value("point", "");
+    answer.point.name = from.value("point", "");
     read(from, "kind", answer.point.kind);
     answer.point.unit = from.value("unit", "");
     answer.point.limits = {numberFrom(from, "low"), numberFrom(from, "high")};
@@ -169,13 +169,13 @@ PointAnswer pointAnswerFrom(const json& from) {
 }
 
 json entryJson(const LogEntry& entry) {
-    return {{"entry", entry.entry},   {"boat", entry.boat}, {"code", entry.code},
+    return {{"entry", entry.id},      {"boat", entry.boat}, {"code", entry.code},
             {"day", entry.day.iso()}, {"text", entry.text}, {"severity", number(entry.severity)}};
 }
 
 LogEntry entryFrom(const json& from) {
     LogEntry entry{.day = dayFrom(from, "day").value_or(CalendarDay::fromNumber(1))};
-    entry.entry = from.value("entry", "");
+    entry.id = from.value("entry", "");
     entry.boat = from.value("boat", "");
     entry.code = from.value("code", "");
     entry.text = from.value("text", "");
@@ -209,8 +209,8 @@ json jsonOf(const CheckAnswer& answer) {
             {"points", listOf(answer.points, pointJson)},
             {"log_open", listOf(answer.logOpen, entryJson)},
             {"best",
-             {answer.best.required, answer.best.other, answer.best.ownType, answer.best.ownBoat,
-              answer.best.dueSum}}};
+             {answer.score.required, answer.score.other, answer.score.ownType, answer.score.ownBoat,
+              answer.score.dueSum}}};
 }
 
 CheckAnswer answerFrom(const json& from) {
@@ -225,7 +225,7 @@ CheckAnswer answerFrom(const json& from) {
     readList(from, "points", answer.points, pointAnswerFrom);
     readList(from, "log_open", answer.logOpen, entryFrom);
     if (const auto best = from.find("best"); best != from.end() && best->size() == 5)
-        answer.best = {(*best)[0], (*best)[1], (*best)[2], (*best)[3], (*best)[4]};
+        answer.score = {(*best)[0], (*best)[1], (*best)[2], (*best)[3], (*best)[4]};
     return answer;
 }
 

@@ -11,7 +11,7 @@
 namespace core {
 
 struct Boat {
-    std::string boat;
+    std::string name;
     std::string boatClass;
     std::string tag; ///< tag code, or empty
     std::string place;
@@ -34,7 +34,7 @@ enum class PointKind { Look, Measure, Timed };
 
 /// What is looked at, measured or timed on the boat itself in a phase of its day.
 struct BoatPoint {
-    std::string point;
+    std::string name;
     PointKind kind = PointKind::Look;
     std::string unit; ///< of a measure
     Range limits;     ///< of a measure in its unit; of a timed point in seconds
@@ -55,7 +55,7 @@ struct PhasePoint {
 /// A person who goes out. Measures are private: they appear on no sheet and in no export unless asked for by
 /// name.
 struct Person {
-    std::string person;
+    std::string name;
     std::string tag;
     std::string role; ///< crew, driver or gear officer
     std::optional<double> massKg;
@@ -65,8 +65,8 @@ struct Person {
 
 /// A remark or defect on a boat or an item, open until closed.
 struct LogEntry {
-    std::string entry; ///< short id, derived from what it is about, its day and its text
-    std::string boat;  ///< one of boat and code
+    std::string id;   ///< short id, derived from what it is about, its day and its text
+    std::string boat; ///< one of boat and code
     std::string code;
     CalendarDay day;
     std::string text;

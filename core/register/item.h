@@ -35,7 +35,7 @@ struct Item {
 
 /// Something inside an item that has dates of its own.
 struct Part {
-    std::string part;
+    std::string name;
     std::optional<PartialDay> made;
     std::optional<PartialDay> firstUse;
     std::optional<PartialDay> stamped;

@@ -19,7 +19,7 @@ struct Range {
 
 /// Who a size of a worn kit type is made for.
 struct Size {
-    std::string size;
+    std::string name;
     Range massKg;
     Range chestCm;
     std::optional<int> wanted; ///< how many the club wants to hold for its boats
@@ -28,7 +28,7 @@ struct Size {
 
 /// What a thing is, with its sizes and life rules.
 struct KitType {
-    std::string kitType;
+    std::string name;
     bool worn = false;     ///< one for each person, and it must fit
     bool personal = false; ///< belongs to a person
     int orderLeadDays = 0;
@@ -40,7 +40,7 @@ struct KitType {
 
     const Size* findSize(const std::string& name) const {
         for (const Size& candidate : sizes)
-            if (candidate.size == name) return &candidate;
+            if (candidate.name == name) return &candidate;
         return nullptr;
     }
 };

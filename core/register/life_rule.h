@@ -41,7 +41,7 @@ struct RuleStep {
 /// One way in which a kit of a type comes due: data of the club, with the source that it was taken from.
 struct LifeRule {
     std::string part; ///< empty: the rule is the item's own
-    std::string rule; ///< its name
+    std::string name;
     RuleKind kind = RuleKind::Stamped;
     double n = 0;
     std::vector<RuleStep> steps; ///< by rising age

@@ -13,7 +13,7 @@ bool isSame(const AskedLine& a, const AskedLine& b) {
 }
 
 bool isSame(const AskedPoint& a, const AskedPoint& b) {
-    return a.phase == b.phase && foldName(a.point.point) == foldName(b.point.point);
+    return a.phase == b.phase && foldName(a.point.name) == foldName(b.point.name);
 }
 
 bool isAsked(const AskedLine& line) {
@@ -100,13 +100,13 @@ void addChanges(const std::vector<Asked>& before, const std::vector<Asked>& afte
 std::vector<std::string> possibleSubstitutes(const std::vector<KitType>& kitTypes,
                                              const std::string& kitType) {
     const auto own = std::find_if(kitTypes.begin(), kitTypes.end(), [&](const KitType& each) {
-        return foldName(each.kitType) == foldName(kitType);
+        return foldName(each.name) == foldName(kitType);
     });
     std::vector<std::string> names;
     for (const KitType& each : kitTypes)
         if (own != kitTypes.end() && &each != &*own && each.worn == own->worn &&
             each.personal == own->personal)
-            names.push_back(each.kitType);
+            names.push_back(each.name);
     return names;
 }
 

@@ -66,7 +66,7 @@ std::vector<std::string> ManifestRecord::classes() const {
 std::vector<std::string> ManifestRecord::boats() const {
     std::vector<std::string> names;
     for (const auto& [key, row] : m_now.boats)
-        names.push_back(boatFrom(row.cells).boat);
+        names.push_back(boatFrom(row.cells).name);
     sortNames(names);
     return names;
 }
@@ -74,7 +74,7 @@ std::vector<std::string> ManifestRecord::boats() const {
 std::vector<std::string> ManifestRecord::boatsOf(const std::string& boatClass) const {
     std::vector<std::string> names;
     for (const Cells& cells : rowsOf(m_now.boats, SheetId::Boats, "boat_class", boatClass))
-        names.push_back(boatFrom(cells).boat);
+        names.push_back(boatFrom(cells).name);
     sortNames(names);
     return names;
 }

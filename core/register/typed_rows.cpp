@@ -155,7 +155,7 @@ std::vector<std::string> namesFrom(std::string_view text) {
 KitType kitTypeFrom(const Cells& cells) {
     const Row row(SheetId::KitTypes, cells);
     KitType type;
-    type.kitType = row.text("kit_type");
+    type.name = row.text("kit_type");
     type.worn = row.yes("worn");
     type.personal = row.yes("personal");
     type.orderLeadDays = row.count("order_lead_days");
@@ -168,7 +168,7 @@ KitType kitTypeFrom(const Cells& cells) {
 Size sizeFrom(const Cells& cells) {
     const Row row(SheetId::Sizes, cells);
     Size size;
-    size.size = row.text("size");
+    size.name = row.text("size");
     size.massKg = row.range("mass_low_kg", "mass_high_kg");
     size.chestCm = row.range("chest_low_cm", "chest_high_cm");
     if (row.number("wanted")) size.wanted = row.count("wanted");
@@ -180,7 +180,7 @@ LifeRule lifeRuleFrom(const Cells& cells) {
     const Row row(SheetId::LifeRules, cells);
     LifeRule rule;
     rule.part = row.text("part");
-    rule.rule = row.text("rule");
+    rule.name = row.text("rule");
     rule.kind = row.oneOf("kind", ruleKindMeanings);
     rule.n = row.number("n").value_or(0);
     rule.steps = stepsFrom(row.text("steps")).value();

@@ -26,7 +26,7 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
     if (boat) {
         input.lines = m_register.manifestOf(*boat);
         for (const BoatPoint& point : m_register.pointsOf(*boat, run.phase))
-            input.points.push_back({point, checkTables::pointValue(m_database, run.check, point.point)});
+            input.points.push_back({point, checkTables::pointValue(m_database, run.check, point.name)});
     }
     for (const std::string& name : checkTables::names(m_database, run.check))
         if (auto person = m_register.person(name)) input.people.push_back(std::move(*person));
@@ -36,7 +36,7 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
         else
             input.unknownTags.push_back(sighting.code);
     }
-    if (boat) input.logOpen = openOnly(m_register.logOfBoat(boat->boat));
+    if (boat) input.logOpen = openOnly(m_register.logOfBoat(boat->name));
     if (input.phase == Phase::Return)
         if (const auto launch = outOn(run.boat)) input.expectedBack = itemsSeenIn(launch->check);
     if (input.phase == Phase::Stocktake) input.expectedBack = itemsOfPlace(run.boat, input.seen);

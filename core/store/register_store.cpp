@@ -23,7 +23,7 @@ auto valuesOf(const std::vector<Cells>& rows, Make make) {
 
 LogEntry entryOf(const Cells& cells) {
     LogEntry entry = logEntryFrom(cells);
-    entry.entry = logEntryId(cells);
+    entry.id = logEntryId(cells);
     return entry;
 }
 
@@ -128,8 +128,8 @@ std::optional<KitType> RegisterStore::kitType(const std::string& name) const {
     const auto cells = find(SheetId::KitTypes, foldName(name));
     if (!cells) return std::nullopt;
     KitType type = kitTypeFrom(*cells);
-    type.sizes = valuesOf(where(SheetId::Sizes, "kit_type", type.kitType), sizeFrom);
-    type.rules = valuesOf(where(SheetId::LifeRules, "kit_type", type.kitType), lifeRuleFrom);
+    type.sizes = valuesOf(where(SheetId::Sizes, "kit_type", type.name), sizeFrom);
+    type.rules = valuesOf(where(SheetId::LifeRules, "kit_type", type.name), lifeRuleFrom);
     return type;
 }
 
@@ -137,7 +137,7 @@ std::map<std::string, KitType> RegisterStore::allKitTypes() const {
     std::map<std::string, KitType> types;
     for (const Cells& cells : all(SheetId::KitTypes)) {
         const KitType type = kitTypeFrom(cells);
-        types[type.kitType] = *kitType(type.kitType);
+        types[type.name] = *kitType(type.name);
     }
     return types;
 }
@@ -149,7 +149,7 @@ std::vector<Cells> RegisterStore::ofClass(SheetId id, const std::string& boatCla
 
 std::vector<ManifestLine> RegisterStore::manifestOf(const Boat& boat) const {
     auto lines = ownOverClass(valuesOf(ofClass(SheetId::ManifestLines, boat.boatClass), manifestLineFrom),
-                              valuesOf(where(SheetId::ManifestLines, "boat", boat.boat), manifestLineFrom),
+                              valuesOf(where(SheetId::ManifestLines, "boat", boat.name), manifestLineFrom),
                               [](const ManifestLine& line) { return line.kitType; });
     std::erase_if(lines, [](const ManifestLine& line) { return line.quantity == 0; });
     return lines;
@@ -162,8 +162,8 @@ std::vector<BoatPoint> RegisterStore::pointsOf(const Boat& boat, const std::stri
         return valuesOf(rows, pointFrom);
     };
     return ownOverClass(inPhase(ofClass(SheetId::Points, boat.boatClass)),
-                        inPhase(where(SheetId::Points, "boat", boat.boat)),
-                        [](const BoatPoint& point) { return foldName(point.point); });
+                        inPhase(where(SheetId::Points, "boat", boat.name)),
+                        [](const BoatPoint& point) { return foldName(point.name); });
 }
 
 StateNow RegisterStore::stateOf(const std::string& code, const std::vector<ServiceRecord>& services,

@@ -31,7 +31,7 @@ std::optional<AnchorDay> beginningOf(const OwnDays& own, const Item& item) {
 }
 
 bool isPassedRecordOf(const LifeRule& rule, const ServiceRecord& record) {
-    return record.passed && sameName(record.rule, rule.rule) && sameName(record.part, rule.part);
+    return record.passed && sameName(record.rule, rule.name) && sameName(record.part, rule.part);
 }
 
 bool settles(const ServiceRecord& record, const Happening& event) {
@@ -48,7 +48,7 @@ bool isLater(const Happening& a, const Happening& b) {
 
 const Part* partOf(const ItemRecord& record, const LifeRule& rule) {
     const auto found = std::find_if(record.parts.begin(), record.parts.end(),
-                                    [&](const Part& p) { return sameName(p.part, rule.part); });
+                                    [&](const Part& p) { return sameName(p.name, rule.part); });
     return found == record.parts.end() ? nullptr : &*found;
 }
 

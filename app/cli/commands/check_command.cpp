@@ -39,9 +39,9 @@ struct CheckOptions : CommonOptions {
 /// By name, or by the boat's tag.
 Result<std::string> findBoat(const core::Club& club, const std::string& asked) {
     const Result<core::Boat> boat = club.register_().boat(asked);
-    if (boat) return boat->boat;
+    if (boat) return boat->name;
     if (const auto code = core::TagCode::parse(asked))
-        if (const auto tagged = club.register_().boatOfTag(code->text())) return tagged->boat;
+        if (const auto tagged = club.register_().boatOfTag(code->text())) return tagged->name;
     return boat.error();
 }
 

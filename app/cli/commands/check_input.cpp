@@ -20,10 +20,10 @@ Result<std::string> findPerson(const std::vector<core::Person>& people, const st
                                const char* option) {
     const auto code = core::TagCode::parse(asked);
     const auto isAsked = [&](const core::Person& each) {
-        return core::foldName(each.person) == core::foldName(asked) || (code && each.tag == code->text());
+        return core::foldName(each.name) == core::foldName(asked) || (code && each.tag == code->text());
     };
     const auto found = std::find_if(people.begin(), people.end(), isAsked);
-    if (found != people.end()) return found->person;
+    if (found != people.end()) return found->name;
     return core::Error{core::ErrorKind::NotFound, "the club knows nobody named '" + asked + "'", option,
                        "write the name as people.csv has it"};
 }

@@ -81,7 +81,7 @@ QStringList pointRows(const core::CheckAnswer& answer) {
         QString row = (done   ? QStringLiteral("■ ")
                        : open ? QStringLiteral("◯ ")
                               : QStringLiteral("▲ ")) +
-                      text(point.point.point);
+                      text(point.point.name);
         if (point.value && point.point.kind != core::PointKind::Look)
             row += QStringLiteral("  %1 %2").arg(
                 numberInWords(*point.value),
@@ -120,7 +120,7 @@ void sayStocktake(const CheckReport& report) {
     for (const core::LineAnswer& line : answer.lines)
         wanted += line.wanted;
     sayLine(QStringLiteral("%1 of %2 that should be at %3 were seen.")
-                .arg(answer.best.required)
+                .arg(answer.score.required)
                 .arg(counted(wanted, "%n item", "%n items"), text(answer.boat)));
     sayLine(report.signedBy.empty() ? QStringLiteral("Not signed, it stays open.")
                                     : QStringLiteral("Signed by %1.").arg(text(report.signedBy)));

@@ -112,7 +112,7 @@ Result<bool> CodeStream::turnClock() {
         note(QStringLiteral("the clock tag was shown and no timed point is open"));
         return true;
     }
-    m_timedPoint = point->point.point;
+    m_timedPoint = point->point.name;
     m_clockSince = now;
     return true;
 }

@@ -37,7 +37,7 @@ bool isLater(const core::DueRow& row) {
 }
 
 QStringList rowOf(const core::DueRow& row) {
-    const QString rule = QString::fromStdString(row.due.rule.rule);
+    const QString rule = QString::fromStdString(row.due.rule.name);
     const QString part = QString::fromStdString(row.due.rule.part);
     const QString size =
         row.size.empty() ? QString() : QStringLiteral(" (%1)").arg(QString::fromStdString(row.size));

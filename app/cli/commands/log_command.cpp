@@ -48,7 +48,7 @@ void sayEntry(const core::LogEntry& entry) {
         entry.by.empty() ? QString() : QStringLiteral(", by %1").arg(QString::fromStdString(entry.by));
     const QString mark = entry.closed ? QStringLiteral("■") : QStringLiteral("▲");
     sayLine(QStringLiteral("  %1 %2  %3, %4%5: “%6”%7")
-                .arg(mark, QString::fromStdString(entry.entry), about, inWords(entry.day), by,
+                .arg(mark, QString::fromStdString(entry.id), about, inWords(entry.day), by,
                      QString::fromStdString(entry.text),
                      entry.severity == core::Severity::Stop ? QStringLiteral(" (stop)") : QString()));
     if (entry.closed)

@@ -26,7 +26,7 @@ std::string trimmed(const std::string& cell) {
 
 const core::BoatPoint* findPoint(const std::vector<core::BoatPoint>& points, const std::string& name) {
     const auto sameName = [&](const core::BoatPoint& point) {
-        return core::foldName(point.point) == core::foldName(name);
+        return core::foldName(point.name) == core::foldName(name);
     };
     const auto found = std::find_if(points.begin(), points.end(), sameName);
     return found == points.end() ? nullptr : &*found;
@@ -87,7 +87,7 @@ core::Result<std::vector<PointValue>> readPointsFile(const std::filesystem::path
         if (!value)
             return refusal(file, record->row, "value", "'" + text + "' is no value for this point",
                            howToWrite(point->kind));
-        values.push_back({point->point, *value});
+        values.push_back({point->name, *value});
     }
     return values;
 }

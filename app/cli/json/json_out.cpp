@@ -47,7 +47,7 @@ Json finding(const core::Finding& found) {
             {"code", orNull(found.code)},
             {"quantity", found.quantity},
             {"reason", reasonOf(found).toStdString()},
-            {"rule", due ? orNull(due->rule.rule) : Json()},
+            {"rule", due ? orNull(due->rule.name) : Json()},
             {"since", due ? orNull(due->anchorDay) : orNull(found.since)},
             {"source", due ? orNull(due->rule.source) : Json()},
             {"due", due ? orNull(due->due) : Json()}};
@@ -56,14 +56,14 @@ Json finding(const core::Finding& found) {
 Json point(const core::PointAnswer& answer) {
     const bool hasValue = answer.value && answer.point.kind != core::PointKind::Look;
     const bool seconds = answer.point.kind == core::PointKind::Timed && answer.point.unit.empty();
-    return {{"point", answer.point.point},
+    return {{"point", answer.point.name},
             {"state", core::nameOf(answer.state)},
             {"value", hasValue ? Json(*answer.value) : Json()},
             {"unit", seconds ? Json("s") : orNull(answer.point.unit)}};
 }
 
 Json openEntry(const core::LogEntry& entry) {
-    return {{"entry", entry.entry},
+    return {{"entry", entry.id},
             {"text", entry.text},
             {"day", entry.day.iso()},
             {"severity", core::nameOf(entry.severity)},
@@ -131,7 +131,7 @@ Json dueRow(const core::DueRow& row) {
             {"size", orNull(row.size)},
             {"boat", orNull(row.boat)},
             {"part", orNull(due.rule.part)},
-            {"rule", due.rule.rule},
+            {"rule", due.rule.name},
             {"kind", core::nameOf(due.rule.kind)},
             {"due", orNull(due.due)},
             {"state", nameOf(due.state)},
@@ -142,7 +142,7 @@ Json dueRow(const core::DueRow& row) {
 }
 
 Json logEntry(const core::LogEntry& entry) {
-    return {{"entry", entry.entry},
+    return {{"entry", entry.id},
             {"boat", orNull(entry.boat)},
             {"code", orNull(entry.code)},
             {"day", entry.day.iso()},
@@ -168,7 +168,7 @@ Json historyLine(const core::HistoryLine& line) {
 
 std::string checkJson(const CheckReport& report) {
     const core::CheckAnswer& answer = report.answer;
-    const core::Best& best = answer.best;
+    const core::AssignmentScore& best = answer.score;
     Json document = {{"check", report.check},
                      {"boat", answer.boat},
                      {"phase", core::nameOf(answer.phase)},

@@ -48,7 +48,7 @@ Json aboardItem(const core::AboardItem& item) {
             {"counted", item.counted},
             {"due", orNull(item.due)},
             {"in_date", item.inDate ? Json(*item.inDate) : Json()},
-            {"passed_rule", item.passed ? Json(item.passed->rule.rule) : Json()},
+            {"passed_rule", item.passed ? Json(item.passed->rule.name) : Json()},
             {"passed_part", item.passed ? orNull(item.passed->rule.part) : Json()},
             {"worn_by", orNull(item.wornBy)},
             {"seen_at", orNull(item.seenAt)},

@@ -247,8 +247,8 @@ private:
     }
 
     CheckRow pointRow(const core::PointAnswer& answer) const {
-        CheckRow row = kitRow(Section::Points, markOf(answer.state), "point " + text(answer.point.point),
-                              text(answer.point.point));
+        CheckRow row = kitRow(Section::Points, markOf(answer.state), "point " + text(answer.point.name),
+                              text(answer.point.name));
         row.kind = CheckRow::Kind::Point;
         row.pointKind = answer.point.kind;
         row.unit = text(answer.point.unit);

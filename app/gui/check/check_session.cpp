@@ -42,7 +42,7 @@ core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open
     CheckState state{
         open, std::move(answer).value(), club.checks().namesOf(open.check), {}, {}, std::move(context), {}};
     for (core::Person& person : club.register_().people())
-        state.people.push_back(std::move(person.person));
+        state.people.push_back(std::move(person.name));
     if (auto log = club.log().entries(open.boat)) state.log = std::move(log).value();
     state.context.worn = wornIn(club, state.answer);
     state.context.tags = club.kit().replacedTags();

@@ -88,7 +88,7 @@ void LogPanel::addEntry(const core::LogEntry& entry) {
 
 void LogPanel::setEntries(const std::vector<core::LogEntry>& entries) {
     const auto same = [](const core::LogEntry& a, const core::LogEntry& b) {
-        return a.entry == b.entry && a.closed == b.closed;
+        return a.id == b.id && a.closed == b.closed;
     };
     if (!m_entries.empty() &&
         std::equal(entries.begin(), entries.end(), m_entries.begin(), m_entries.end(), same))

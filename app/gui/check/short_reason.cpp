@@ -16,7 +16,7 @@ struct ShortReasonText {
 using core::FindingKind;
 
 QString ruleOf(const core::Finding& finding) {
-    return finding.due ? QString::fromStdString(finding.due->rule.rule) : QString();
+    return finding.due ? QString::fromStdString(finding.due->rule.name) : QString();
 }
 
 /// The day on which it was or is due; empty when the rule has none.

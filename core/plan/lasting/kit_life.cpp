@@ -61,7 +61,7 @@ private:
     static AllowedLife allowedBy(const LifeRule& rule, const SurvivalCurve& curve) {
         constexpr double daysOfMonth = daysOfYear / 12;
         const double months = rule.kind == RuleKind::YearEndFromMade ? 12 * rule.n : rule.n;
-        AllowedLife allowed{rule.rule, rule.kind, static_cast<int>(std::min(months, 120000.0)), {}};
+        AllowedLife allowed{rule.name, rule.kind, static_cast<int>(std::min(months, 120000.0)), {}};
         allowed.record = curve.at(static_cast<int>(std::lround(allowed.months * daysOfMonth)));
         return allowed;
     }

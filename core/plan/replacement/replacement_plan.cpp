@@ -31,7 +31,7 @@ public:
     ReplacementRow rowOf(const std::string& size, int wanted) const {
         const Shortage shortage(wanted, Stock(m_stock.lastGoodDaysOf(size)), m_survivors, m_plan.today);
         ReplacementRow row;
-        row.kitType = m_kitType.kitType;
+        row.kitType = m_kitType.name;
         row.size = size;
         row.wanted = wanted;
         row.stock = shortage.inStock();
@@ -101,7 +101,7 @@ std::vector<std::pair<std::string, int>> wantedOf(const KitType& kitType, int re
     std::vector<std::pair<std::string, int>> wanted;
     if (kitType.sizes.empty()) wanted.emplace_back(std::string(), required + kitType.spares);
     for (const Size& size : kitType.sizes)
-        wanted.emplace_back(size.size, size.wanted.value_or(0));
+        wanted.emplace_back(size.name, size.wanted.value_or(0));
     std::erase_if(wanted, [](const auto& each) { return each.second <= 0; });
     return wanted;
 }

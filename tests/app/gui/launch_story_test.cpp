@@ -90,7 +90,7 @@ TEST_F(LaunchStory, answerOnDiskIsTheOneShown) {
     for (const core::LineAnswer& line : answer->lines)
         EXPECT_EQ(line.counted, line.wanted) << line.line.kitType;
     for (const core::PointAnswer& point : answer->points)
-        EXPECT_EQ(point.state, core::PointState::Done) << point.point.point;
+        EXPECT_EQ(point.state, core::PointState::Done) << point.point.name;
 }
 
 TEST_F(LaunchStory, shortKitNeedsAReasonAndIsStoredAsUrgent) {
@@ -193,7 +193,7 @@ TEST_F(LaunchStory, scannerThatTypesIntoAMeasureIsStillAScanner) {
     typeCode("KMC20GKEK9");
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
     for (const core::PointAnswer& point : window().checkPage().session()->state()->answer.points)
-        EXPECT_EQ(point.value, std::nullopt) << point.point.point;
+        EXPECT_EQ(point.value, std::nullopt) << point.point.name;
 }
 
 TEST_F(LaunchStory, controlTagsAct) {
@@ -227,7 +227,7 @@ TEST_F(LaunchStory, clockOfATimedPointGoesOnWhileScanning) {
     settle();
     const auto& points = window().checkPage().session()->state()->answer.points;
     const auto run = std::find_if(points.begin(), points.end(), [](const core::PointAnswer& point) {
-        return point.point.point == "engine run";
+        return point.point.name == "engine run";
     });
     ASSERT_NE(run, points.end());
     ASSERT_TRUE(run->value);

@@ -22,7 +22,7 @@ std::string said(const Finding& finding) {
 
 core::RuleDue yearlyLook() {
     core::RuleDue due;
-    due.rule.rule = "yearly look";
+    due.rule.name = "yearly look";
     due.rule.kind = core::RuleKind::InspectEvery;
     due.rule.n = 12;
     due.rule.source = "club order 3";

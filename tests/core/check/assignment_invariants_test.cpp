@@ -80,7 +80,7 @@ TEST(CheckInvariants, theOrderOfScanningNeverMatters) {
             random.shuffle();
             const auto after = random.check.answer();
             ASSERT_EQ(wholeAnswer(after), wholeAnswer(before)) << "seed " << seed;
-            ASSERT_EQ(after.best, before.best);
+            ASSERT_EQ(after.score, before.score);
         }
     }
 }
@@ -97,7 +97,7 @@ TEST(CheckInvariants, aGoodItemNeverAddsAStop) {
         if (added.record.item.kitType == "jacket") added.record.item.size.clear(); // it fits anybody
         const auto after = random.check.answer();
         ASSERT_LE(stops(after), stops(before)) << "seed " << seed;
-        ASSERT_GE(after.best.required, before.best.required) << "seed " << seed;
+        ASSERT_GE(after.score.required, before.score.required) << "seed " << seed;
         mattered += stops(after) < stops(before) ? 1 : 0;
     }
     EXPECT_GT(mattered, 5) << "the random checks are too full to prove anything";
@@ -110,8 +110,8 @@ TEST(CheckInvariants, takingAnItemAwayNeverFillsAPlace) {
         const auto before = random.check.answer();
         random.check.input.seen.erase(random.check.input.seen.begin() + random.pick(30));
         const auto after = random.check.answer();
-        const auto filled = [](const CheckAnswer& a) { return a.best.required + a.best.other; };
-        ASSERT_LE(after.best.required, before.best.required) << "seed " << seed;
+        const auto filled = [](const CheckAnswer& a) { return a.score.required + a.score.other; };
+        ASSERT_LE(after.score.required, before.score.required) << "seed " << seed;
         ASSERT_LE(filled(after), filled(before)) << "seed " << seed;
         ASSERT_GE(filled(after), filled(before) - 1) << "seed " << seed;
         mattered += filled(after) < filled(before) ? 1 : 0;
@@ -129,8 +129,8 @@ TEST(CheckInvariants, theCountsOfTheLinesAddUpToTheBest) {
             EXPECT_EQ(line.counted, std::count_if(line.items.begin(), line.items.end(),
                                                   [](const LineItem& i) { return i.counts; }));
         }
-        EXPECT_EQ(required, answer.best.required);
-        EXPECT_EQ(other, answer.best.other);
+        EXPECT_EQ(required, answer.score.required);
+        EXPECT_EQ(other, answer.score.other);
     }
 }
 

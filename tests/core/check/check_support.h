@@ -14,7 +14,7 @@ struct CheckBuilder {
 
     KitType& type(const std::string& name) {
         KitType& kitType = input.kitTypes[name];
-        kitType.kitType = name;
+        kitType.name = name;
         return kitType;
     }
 
@@ -69,7 +69,7 @@ struct CheckBuilder {
     void name(const std::string& person, std::optional<double> massKg = {},
               std::optional<double> chestCm = {}) {
         Person named;
-        named.person = person;
+        named.name = person;
         named.massKg = massKg;
         named.chestCm = chestCm;
         input.people.push_back(named);
@@ -95,7 +95,7 @@ struct CheckBuilder {
 
 inline LifeRule expiry(Severity severity = Severity::Stop) {
     LifeRule rule;
-    rule.rule = "expiry";
+    rule.name = "expiry";
     rule.kind = RuleKind::Stamped;
     rule.severity = severity;
     return rule;
@@ -103,7 +103,7 @@ inline LifeRule expiry(Severity severity = Severity::Stop) {
 
 inline LifeRule yearlyService() {
     LifeRule rule;
-    rule.rule = "service";
+    rule.name = "service";
     rule.kind = RuleKind::ServiceEvery;
     rule.n = 12;
     return rule;

@@ -33,7 +33,7 @@ TEST(LaunchCheck, isCompleteWithThePublishedKitAndNothingElse) {
     EXPECT_THAT(answer.findings, IsEmpty());
     EXPECT_EQ(answer.boat, "Heron");
     EXPECT_EQ(answer.lines.size(), publishedKit.size());
-    EXPECT_EQ(answer.best, (Best{7, 0, 7, 7, 7LL * 3652059}));
+    EXPECT_EQ(answer.score, (AssignmentScore{7, 0, 7, 7, 7LL * 3652059}));
 }
 
 TEST(LaunchCheck, missesExactlyWhatIsNotThere) {
@@ -82,7 +82,7 @@ TEST(LaunchCheck, takesAListedSubstituteAndNoOther) {
     check.line("tow line", 1, true, {"long tow line"});
     check.see("K1", "long tow line");
     EXPECT_THAT(check.answer().findings, IsEmpty());
-    EXPECT_EQ(check.answer().best.ownType, 0);
+    EXPECT_EQ(check.answer().score.ownType, 0);
     check.input.lines[0].substitutes.clear();
     EXPECT_THAT(briefOf(check.answer()),
                 ElementsAre("stop missing tow line", "remark extra long tow line K1"));
@@ -95,7 +95,7 @@ TEST(LaunchCheck, usesTheLinesOwnTypeBeforeASubstitute) {
     check.see("K2", "tow line");
     const auto answer = check.answer();
     EXPECT_EQ(briefOf(answer.lines[0]), "K2+ ");
-    EXPECT_EQ(answer.best.ownType, 1);
+    EXPECT_EQ(answer.score.ownType, 1);
     EXPECT_THAT(briefOf(answer), ElementsAre("remark extra long tow line K1"));
 }
 
@@ -109,7 +109,7 @@ TEST(LaunchCheck, keepsTheSubstituteForTheLineThatNeedsIt) {
     EXPECT_THAT(answer.findings, IsEmpty());
     EXPECT_EQ(answer.lines[0].items[0].code, "K2");
     EXPECT_EQ(answer.lines[1].items[0].code, "K1");
-    EXPECT_EQ(answer.best, (Best{2, 0, 2, 2, 2LL * 3652059}));
+    EXPECT_EQ(answer.score, (AssignmentScore{2, 0, 2, 2, 2LL * 3652059}));
 }
 
 TEST(LaunchCheck, fillsTheRequiredLineFirst) {
@@ -118,7 +118,7 @@ TEST(LaunchCheck, fillsTheRequiredLineFirst) {
     check.line("knife");
     check.see("K1", "knife");
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark missing spare knife"));
-    EXPECT_EQ(check.answer().best, (Best{1, 0, 1, 1, 3652059}));
+    EXPECT_EQ(check.answer().score, (AssignmentScore{1, 0, 1, 1, 3652059}));
 }
 
 TEST(LaunchCheck, usesTheBoatsOwnItemBeforeOneOfAnotherBoat) {
@@ -129,7 +129,7 @@ TEST(LaunchCheck, usesTheBoatsOwnItemBeforeOneOfAnotherBoat) {
     const auto answer = check.answer();
     EXPECT_EQ(answer.lines[0].items[0].code, "K2")
         << "an item at home on no boat is as good as the boat's own";
-    EXPECT_EQ(answer.best.ownBoat, 1);
+    EXPECT_EQ(answer.score.ownBoat, 1);
     EXPECT_THAT(briefOf(answer), ElementsAre("remark extra paddle K1", "remark other-boat paddle K1"));
 }
 
@@ -142,7 +142,7 @@ TEST(LaunchCheck, usesFirstWhatIsDueFirst) {
     const auto answer = check.answer();
     EXPECT_EQ(briefOf(answer.lines[0]), "K2+ ");
     EXPECT_EQ(answer.lines[0].items[0].due, day("2026-12-31"));
-    EXPECT_EQ(answer.best.dueSum, day("2026-12-31").number());
+    EXPECT_EQ(answer.score.dueSum, day("2026-12-31").number());
 }
 
 TEST(LaunchCheck, countsAPartsDayAmongTheItems) {
@@ -192,8 +192,8 @@ TEST(LaunchCheck, gathersTheOpenLogOfTheBoatAndOfWhatItUses) {
     EXPECT_THAT(briefOf(answer),
                 ElementsAre("stop log-open", "remark log-open paddle K1", "remark extra paddle K2"));
     ASSERT_EQ(answer.logOpen.size(), 2u);
-    EXPECT_EQ(answer.logOpen[0].entry, "e1");
-    EXPECT_EQ(answer.logOpen[1].entry, "e2");
+    EXPECT_EQ(answer.logOpen[0].id, "e1");
+    EXPECT_EQ(answer.logOpen[1].id, "e2");
     EXPECT_EQ(answer.findings[0].text, "soft floor");
     EXPECT_EQ(answer.findings[0].since, day("2026-03-01"));
     EXPECT_EQ(answer.findings[0].boat, "Heron");

@@ -99,7 +99,7 @@ TEST(LaunchFindings, namesTheRuleTheDayAndTheSource) {
     const auto answer = check.answer();
     const Finding* finding = findingOf(answer, FindingKind::OutOfDate);
     ASSERT_TRUE(finding && finding->due);
-    EXPECT_EQ(finding->due->rule.rule, "expiry");
+    EXPECT_EQ(finding->due->rule.name, "expiry");
     EXPECT_EQ(finding->due->rule.source, "printed on the flare");
     EXPECT_EQ(finding->due->anchorDay, day("2026-02-28"));
     EXPECT_EQ(finding->since, day("2026-02-28"));
@@ -153,14 +153,14 @@ TEST(LaunchFindings, ofTwoPassedRulesSpeaksOfTheOneDueLongest) {
     CheckBuilder check;
     check.type("flare").rules = {expiry(), expiry()};
     check.type("flare").rules[1].kind = RuleKind::FromMade;
-    check.type("flare").rules[1].rule = "age";
+    check.type("flare").rules[1].name = "age";
     check.line("flare");
     SeenItem& seen = check.see("K1", "flare");
     seen.record.item.stamped = known("2026-02");
     seen.record.item.made = known("2026-01");
-    EXPECT_EQ(findingOf(check.answer(), FindingKind::OutOfDate)->due->rule.rule, "age");
+    EXPECT_EQ(findingOf(check.answer(), FindingKind::OutOfDate)->due->rule.name, "age");
     check.input.seen[0].record.item.stamped = known("2025");
-    EXPECT_EQ(findingOf(check.answer(), FindingKind::OutOfDate)->due->rule.rule, "expiry");
+    EXPECT_EQ(findingOf(check.answer(), FindingKind::OutOfDate)->due->rule.name, "expiry");
 }
 
 TEST(LaunchFindings, anUndatedItemStopsOnlyWhereTheRuleSaysSo) {
@@ -202,7 +202,7 @@ TEST(LaunchFindings, remarksOncePerItemWhatIsDueSoonTheEarliest) {
     item.registered = known("2025-04-01");
     const auto answer = check.answer();
     EXPECT_THAT(briefOf(answer), ElementsAre("remark due-soon flare K1"));
-    EXPECT_EQ(answer.findings[0].due->rule.rule, "service");
+    EXPECT_EQ(answer.findings[0].due->rule.name, "service");
     EXPECT_EQ(answer.findings[0].since, std::nullopt) << "it is not due yet";
     item.registered = known("2025-06-01");
     item.stamped = known("2026-04-14");
@@ -216,7 +216,7 @@ TEST(LaunchFindings, anItemOfAnotherBoatCountsWithARemark) {
     const auto answer = check.answer();
     EXPECT_THAT(briefOf(answer), ElementsAre("remark other-boat paddle K1"));
     EXPECT_EQ(answer.findings[0].boat, "Teal");
-    EXPECT_EQ(answer.best.ownBoat, 0);
+    EXPECT_EQ(answer.score.ownBoat, 0);
 }
 
 TEST(LaunchFindings, anItemOfAnotherBoatThatDoesNotCountIsNotSaidToBe) {

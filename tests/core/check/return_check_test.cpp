@@ -36,7 +36,7 @@ TEST(ReturnCheck, isCompleteWhenAllThatWentOutIsBack) {
     EXPECT_EQ(answer.lines[0].wanted, 2);
     EXPECT_EQ(answer.lines[0].counted, 2);
     EXPECT_EQ(briefOf(answer.lines[0]), "K1+ K2+ ");
-    EXPECT_EQ(answer.best.required, 2);
+    EXPECT_EQ(answer.score.required, 2);
 }
 
 TEST(ReturnCheck, stopsForEachItemThatIsNotBack) {

@@ -33,7 +33,7 @@ TEST(StocktakeRules, areMetWhenAllIsThere) {
     EXPECT_EQ(answer.lines[0].line.kitType, "knife"); // by name: a shelf has no manifest
     EXPECT_EQ(answer.lines[0].wanted, 1);
     EXPECT_EQ(answer.lines[1].wanted, 1);
-    EXPECT_EQ(answer.best.required, 2);
+    EXPECT_EQ(answer.score.required, 2);
 }
 
 TEST(StocktakeRules, stopForEachThingThatIsNotThere) {

@@ -141,7 +141,7 @@ TEST(Club, aSignedCheckNeverChanges) {
     EXPECT_EQ(after->outcome, before->outcome);
     EXPECT_EQ(after->lines.front().wanted, 1);
     EXPECT_EQ(after->findings.size(), before->findings.size());
-    EXPECT_TRUE(after->best == before->best);
+    EXPECT_TRUE(after->score == before->score);
     const auto next = small.open();
     EXPECT_EQ(small.club.checks().answer(next, small.now.today)->lines.front().wanted, 5);
 }

@@ -99,7 +99,7 @@ TEST(Operation, hoursAndLaunchesAreCountedOnceToWhatWentOut) {
     std::vector<std::string> due;
     for (const auto& row : small.club.answers().dueList(small.now.today, 90))
         if (row.code == "KGFB6J8WF9")
-            due.push_back(row.due.rule.rule + " " + std::to_string(*row.due.counted).substr(0, 3));
+            due.push_back(row.due.rule.name + " " + std::to_string(*row.due.counted).substr(0, 3));
     EXPECT_THAT(due, testing::UnorderedElementsAre("hone 5.5", "rinse 2.0"));
     EXPECT_TRUE(small.club.record().verify(false)->problems.empty());
 }
@@ -167,7 +167,7 @@ TEST(Evidence, namesTheRuleThatWasPassedNotTheNextDayOfAnother) {
     EXPECT_EQ(knife.inDate, std::optional(false));
     EXPECT_EQ(knife.due, core::CalendarDay::parse("2034-01-01"));
     ASSERT_TRUE(knife.passed);
-    EXPECT_EQ(knife.passed->rule.rule, "sharpen");
+    EXPECT_EQ(knife.passed->rule.name, "sharpen");
     EXPECT_FALSE(knife.passed->due) << "it has no day";
     EXPECT_FALSE(evidence.aboard[1].passed);
 }

@@ -48,7 +48,7 @@ TEST(ClubLists, itemRecordCarriesPartsAndRecords) {
     const auto record = small.club.kit().itemRecord("kd22 89t9 se");
     ASSERT_TRUE(record);
     ASSERT_THAT(record->parts, SizeIs(1));
-    EXPECT_EQ(record->parts[0].part, "battery");
+    EXPECT_EQ(record->parts[0].name, "battery");
     ASSERT_THAT(record->services, SizeIs(1));
     EXPECT_EQ(record->services[0].rule, "monthly test");
     EXPECT_FALSE(small.club.kit().itemRecord("K000000018"));
@@ -79,9 +79,9 @@ TEST(ClubLists, kitTypesComeWithSizesAndRules) {
     small.import("sizes.csv", "kit_type,size\npaddle,long\npaddle,short\n");
     std::vector<std::string> names;
     for (const core::KitType& kitType : small.club.register_().kitTypes()) {
-        names.push_back(kitType.kitType);
-        EXPECT_THAT(kitType.rules, SizeIs(kitType.kitType == "knife" ? 1 : 0));
-        EXPECT_THAT(kitType.sizes, SizeIs(kitType.kitType == "paddle" ? 2 : 0));
+        names.push_back(kitType.name);
+        EXPECT_THAT(kitType.rules, SizeIs(kitType.name == "knife" ? 1 : 0));
+        EXPECT_THAT(kitType.sizes, SizeIs(kitType.name == "paddle" ? 2 : 0));
     }
     EXPECT_THAT(names, ElementsAre("knife", "paddle", "radio", "rescue tube", "tow line", "whistle"));
 }

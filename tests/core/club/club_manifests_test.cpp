@@ -50,14 +50,14 @@ std::vector<Line> asked(const core::CheckAnswer& answer) {
 std::vector<std::pair<std::string, std::optional<double>>> launchPoints(const core::Manifest& manifest) {
     std::vector<std::pair<std::string, std::optional<double>>> points;
     for (const core::AskedPoint& each : manifest.points)
-        if (each.phase == "launch") points.emplace_back(each.point.point, each.point.limits.low);
+        if (each.phase == "launch") points.emplace_back(each.point.name, each.point.limits.low);
     return points;
 }
 
 std::vector<std::pair<std::string, std::optional<double>>> launchPoints(const core::CheckAnswer& answer) {
     std::vector<std::pair<std::string, std::optional<double>>> points;
     for (const core::PointAnswer& each : answer.points)
-        points.emplace_back(each.point.point, each.point.limits.low);
+        points.emplace_back(each.point.name, each.point.limits.low);
     return points;
 }
 

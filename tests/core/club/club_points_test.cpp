@@ -39,7 +39,7 @@ protected:
     std::vector<std::string> names(const core::ManifestOwner& owner) {
         std::vector<std::string> names;
         for (const core::AskedPoint& each : asked(owner))
-            names.push_back(each.phase + " " + each.point.point);
+            names.push_back(each.phase + " " + each.point.name);
         return names;
     }
     core::Outcome add(const core::ManifestOwner& owner, const PhasePoint& point) {
@@ -92,10 +92,10 @@ TEST_F(ClubPoints, aPointThatWasChangedMeanwhileIsNotOverwritten) {
 }
 
 TEST_F(ClubPoints, aPointIsRenamedInItsPlaceAsOneVersion) {
-    ASSERT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
+    ASSERT_TRUE(add(classOwner, {"launch", {.name = "bungs"}}));
     const PhasePoint seen = first(classOwner);
     PhasePoint wanted = seen;
-    wanted.point.point = "bow tube";
+    wanted.point.name = "bow tube";
     ASSERT_TRUE(
         small.club.manifests().changePoint(classOwner, wanted, {}, small.at("2026-03-14T09:00:00Z"), &seen));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bow tube", "launch bungs"));
@@ -108,19 +108,19 @@ TEST_F(ClubPoints, aPointIsRenamedInItsPlaceAsOneVersion) {
     const auto record = *small.club.manifests().read();
     const auto versions = record.versionsOf(classOwner);
     ASSERT_THAT(versions, SizeIs(4)); // the import, a new one, the name, the phase
-    EXPECT_EQ(record.asOf(classOwner, versions[1].stamp).points.front().point.point, "bow chamber");
+    EXPECT_EQ(record.asOf(classOwner, versions[1].stamp).points.front().point.name, "bow chamber");
     EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
 }
 
 TEST_F(ClubPoints, aNameThatIsTakenIsRefusedWhetherNewOrRenamed) {
-    ASSERT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
-    EXPECT_EQ(add(classOwner, {"launch", {.point = "BUNGS "}}).error().kind, ErrorKind::BadInput);
+    ASSERT_TRUE(add(classOwner, {"launch", {.name = "bungs"}}));
+    EXPECT_EQ(add(classOwner, {"launch", {.name = "BUNGS "}}).error().kind, ErrorKind::BadInput);
     const PhasePoint seen = first(classOwner);
     PhasePoint wanted = seen;
-    wanted.point.point = "Bungs";
+    wanted.point.name = "Bungs";
     EXPECT_EQ(change(classOwner, seen, wanted).error().kind, ErrorKind::BadInput);
     EXPECT_THAT(names(classOwner), ElementsAre("launch bow chamber", "launch bungs"));
-    EXPECT_TRUE(add(classOwner, {"return", {.point = "bungs"}})); // another check is another point
+    EXPECT_TRUE(add(classOwner, {"return", {.name = "bungs"}})); // another check is another point
 }
 
 TEST_F(ClubPoints, aBoatsOwnPointIsTakenAwayAndTheClassIsFollowedAgain) {
@@ -140,10 +140,10 @@ TEST_F(ClubPoints, aBoatsOwnPointIsTakenAwayAndTheClassIsFollowedAgain) {
 }
 
 TEST_F(ClubPoints, aPointIsAddedLastAndTakenAway) {
-    ASSERT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
-    ASSERT_TRUE(add(classOwner, {"launch", {.point = "anchor line"}}));
+    ASSERT_TRUE(add(classOwner, {"launch", {.name = "bungs"}}));
+    ASSERT_TRUE(add(classOwner, {"launch", {.name = "anchor line"}}));
     ASSERT_TRUE(small.club.manifests().dropPoint(classOwner, first(classOwner), {}, small.now));
-    ASSERT_TRUE(add(classOwner, {"launch", {.point = "alpha flag"}}));
+    ASSERT_TRUE(add(classOwner, {"launch", {.name = "alpha flag"}}));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bungs", "launch anchor line", "launch alpha flag"));
     // So does one of a sheet, though fewer rows are there than places were given.
     small.import("points.csv",
@@ -156,14 +156,14 @@ TEST_F(ClubPoints, aPointIsAddedLastAndTakenAway) {
 TEST_F(ClubPoints, aBoatCanNeitherLeaveOutNorRenameAPointOfItsClass) {
     const PhasePoint ofClass = first(ternOwner);
     PhasePoint renamed = ofClass;
-    renamed.point.point = "bow tube";
+    renamed.point.name = "bow tube";
     EXPECT_EQ(small.club.manifests().dropPoint(ternOwner, ofClass, {}, small.now).error().kind,
               ErrorKind::NotFound);
     EXPECT_EQ(change(ternOwner, ofClass, renamed).error().kind, ErrorKind::NotAllowed);
     // Its own it can.
-    const PhasePoint own{"launch", {.point = "keel tube"}};
+    const PhasePoint own{"launch", {.name = "keel tube"}};
     PhasePoint ownRenamed = own;
-    ownRenamed.point.point = "keel chamber";
+    ownRenamed.point.name = "keel chamber";
     ASSERT_TRUE(add(ternOwner, own));
     EXPECT_TRUE(change(ternOwner, own, ownRenamed));
     EXPECT_TRUE(small.club.manifests().dropPoint(ternOwner, ownRenamed, {}, small.now));
@@ -174,7 +174,7 @@ TEST_F(ClubPoints, aClassCannotRenameWhatABoatHasAsItsOwn) {
     const PhasePoint ofClass = first(classOwner);
     PhasePoint own = ofClass, renamed = ofClass;
     own.point.note = "aft valve";
-    renamed.point.point = "bow tube";
+    renamed.point.name = "bow tube";
     ASSERT_TRUE(change(ternOwner, ofClass, own));
     EXPECT_THAT(change(classOwner, ofClass, renamed).error().what, HasSubstr("Tern has its own point"));
     EXPECT_THAT(names(classOwner), ElementsAre("launch bow chamber"));
@@ -193,12 +193,12 @@ TEST_F(ClubPoints, whatAnImportWouldRefuseIsRefusedAndNothingIsWritten) {
     EXPECT_THAT(change(classOwner, seen, crossed).error().what, HasSubstr("low 22 is above high 18"));
     EXPECT_FALSE(change(classOwner, seen, huge));
     EXPECT_FALSE(change(classOwner, seen, inNoCheck));
-    EXPECT_FALSE(add(classOwner, {"launch", {.point = " "}}));
-    EXPECT_FALSE(add({core::ManifestOwner::Kind::BoatClass, "ketch"}, {"launch", {.point = "bungs"}}));
-    EXPECT_FALSE(add({core::ManifestOwner::Kind::Boat, "Gull"}, {"launch", {.point = "bungs"}}));
+    EXPECT_FALSE(add(classOwner, {"launch", {.name = " "}}));
+    EXPECT_FALSE(add({core::ManifestOwner::Kind::BoatClass, "ketch"}, {"launch", {.name = "bungs"}}));
+    EXPECT_FALSE(add({core::ManifestOwner::Kind::Boat, "Gull"}, {"launch", {.name = "bungs"}}));
     EXPECT_EQ(small.club.record().verify(false)->facts, facts);
     EXPECT_EQ(first(classOwner), seen);
-    EXPECT_TRUE(add(classOwner, {"launch", {.point = "bungs"}}));
+    EXPECT_TRUE(add(classOwner, {"launch", {.name = "bungs"}}));
     EXPECT_EQ(small.club.record().verify(false)->facts, facts + 1);
 }
 
@@ -228,7 +228,7 @@ TEST(DamagedManifests, eachKindOfDamageIsAnErrorThatNamesTheFact) {
         ASSERT_FALSE(record) << set;
         EXPECT_EQ(record.error().kind, ErrorKind::FileDamaged) << set;
         EXPECT_THAT(record.error().where, HasSubstr("fact ")) << set;
-        const PhasePoint bungs{"launch", {.point = "bungs"}};
+        const PhasePoint bungs{"launch", {.name = "bungs"}};
         EXPECT_EQ(small.club.manifests().changePoint(classOwner, bungs, {}, small.now).error().kind,
                   ErrorKind::FileDamaged)
             << set;

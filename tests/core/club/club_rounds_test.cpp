@@ -51,7 +51,7 @@ TEST(Stocktake, everythingThereIsComplete) {
     EXPECT_THAT(told(answer), ElementsAre("unserviceable K000000034")); // it is there, and told
     EXPECT_EQ(answer.outcome, core::CheckOutcome::CompleteWithRemarks);
     EXPECT_EQ(answer.lines.size(), 3u);
-    EXPECT_EQ(answer.best.required, 3);
+    EXPECT_EQ(answer.score.required, 3);
 }
 
 TEST(Stocktake, whatIsNotSeenIsMissingOnceSignedAndFoundWhereverItTurnsUp) {

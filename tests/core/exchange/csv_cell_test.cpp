@@ -56,7 +56,7 @@ TEST(CsvCell, formulasAreGuardedAndComeBack) {
     }
     for (const std::string text : {"1=1", "a-b", "x@y", "'tis", "", "it's", " =1"}) {
         EXPECT_EQ(core::writtenCell(note, text), text);
-        EXPECT_EQ(core::unguarded(text), text);
+        EXPECT_EQ(core::withoutFormulaGuard(text), text);
     }
 }
 

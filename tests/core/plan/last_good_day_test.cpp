@@ -11,7 +11,7 @@ namespace {
 
 LifeRule rule(RuleKind kind, double n = 0) {
     LifeRule made;
-    made.rule = "rule";
+    made.name = "rule";
     made.kind = kind;
     made.n = n;
     return made;

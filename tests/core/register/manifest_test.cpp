@@ -53,9 +53,9 @@ TEST(Manifest, whatIsAskedNowhereIsNoLine) {
 
 TEST(Manifest, pointsOfTheLaunchComeFirstAndPhasesAreKeptApart) {
     Manifest ofClass, own;
-    ofClass.points = {{.phase = "return", .point = {.point = "bungs"}},
-                      {.phase = "launch", .point = {.point = "bungs"}}};
-    own.points = {{.phase = "launch", .point = {.point = "Bungs", .required = false}}};
+    ofClass.points = {{.phase = "return", .point = {.name = "bungs"}},
+                      {.phase = "launch", .point = {.name = "bungs"}}};
+    own.points = {{.phase = "launch", .point = {.name = "Bungs", .required = false}}};
     const Manifest boat = manifestOf(ofClass, own);
     ASSERT_THAT(boat.points, SizeIs(2));
     EXPECT_EQ(boat.points[0].phase, "launch");
@@ -66,8 +66,8 @@ TEST(Manifest, pointsOfTheLaunchComeFirstAndPhasesAreKeptApart) {
 TEST(ManifestChanges, areLinesAndPointsOfEitherSide) {
     Manifest before = linesOf({{"knife", 1}, {"flare", 2}, {"radio", 1}});
     Manifest after = linesOf({{"knife", 2}, {"radio", 1}, {"tow line", 1}});
-    before.points = {{.phase = "launch", .point = BoatPoint{.point = "bow chamber", .limits = {18, 22}}}};
-    after.points = {{.phase = "launch", .point = BoatPoint{.point = "bow chamber", .limits = {17, 22}}}};
+    before.points = {{.phase = "launch", .point = BoatPoint{.name = "bow chamber", .limits = {18, 22}}}};
+    after.points = {{.phase = "launch", .point = BoatPoint{.name = "bow chamber", .limits = {17, 22}}}};
     const auto changes = changesBetween(before, after);
     ASSERT_THAT(changes, SizeIs(4));
     EXPECT_EQ(changes[0].lineBefore->quantity, 1);

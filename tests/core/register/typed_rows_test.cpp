@@ -18,7 +18,7 @@ Cells cellsOf(SheetId id, const std::vector<std::pair<std::string_view, std::str
 
 TEST(TypedRows, emptyCellsReadAsTheContractsDefaults) {
     const auto type = core::kitTypeFrom(cellsOf(SheetId::KitTypes, {{"kit_type", "paddle"}}));
-    EXPECT_EQ(type.kitType, "paddle");
+    EXPECT_EQ(type.name, "paddle");
     EXPECT_FALSE(type.worn);
     EXPECT_EQ(type.pack, 1);
     EXPECT_EQ(type.spares, 0);

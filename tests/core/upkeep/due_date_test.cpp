@@ -336,12 +336,12 @@ TEST(DueDate, isTheEarliestOverAllRules) {
     kitType.rules = {ruleOf(RuleKind::EveryUses, 5), ruleOf(RuleKind::FromMade, 24),
                      ruleOf(RuleKind::Stamped), ruleOf(RuleKind::FromMade, 12),
                      ruleOf(RuleKind::FromMade, 12)};
-    kitType.rules[3].rule = "first of two";
+    kitType.rules[3].name = "first of two";
     ItemRecord record = madeOn("2025-01-01");
     const auto dues = dueDatesOf(record, kitType, day("2025-02-01"));
     ASSERT_EQ(dues.size(), 5u);
     ASSERT_NE(earliestOf(dues), nullptr);
-    EXPECT_EQ(earliestOf(dues)->rule.rule, "first of two");
+    EXPECT_EQ(earliestOf(dues)->rule.name, "first of two");
     EXPECT_EQ(earliestOf({dues[0], dues[2]}), nullptr);
 }
 

@@ -11,7 +11,7 @@ namespace core {
 /// A rule with the defaults of the register: a stop, lead 30 days, no tolerance, undated a remark.
 inline LifeRule ruleOf(RuleKind kind, double n = 0) {
     LifeRule rule;
-    rule.rule = "rule";
+    rule.name = "rule";
     rule.kind = kind;
     rule.n = n;
     return rule;

@@ -158,7 +158,7 @@ void BenchPage::take(Read read) {
     m_tags = std::move(read.tags);
     QStringList people;
     for (const core::Person& person : read.people)
-        people << QString::fromStdString(person.person);
+        people << QString::fromStdString(person.name);
     fillBox(*m_rule, tr("which rule?"), recordedRulesOf(m_kitTypes));
     fillBox(*m_by, tr("who did it?"), people);
     if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(m_tools.officer())));

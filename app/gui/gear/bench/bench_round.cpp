@@ -25,9 +25,9 @@ bool isRecorded(core::RuleKind kind) {
 
 bool fits(const BenchScan& scan, const std::vector<core::KitType>& kitTypes, const QString& rule) {
     return std::any_of(kitTypes.begin(), kitTypes.end(), [&](const core::KitType& kitType) {
-        return kitType.kitType == scan.kitType &&
+        return kitType.name == scan.kitType &&
                std::any_of(kitType.rules.begin(), kitType.rules.end(), [&](const core::LifeRule& each) {
-                   return core::sameName(each.rule, rule.toStdString());
+                   return core::sameName(each.name, rule.toStdString());
                });
     });
 }
@@ -91,7 +91,7 @@ QStringList recordedRulesOf(const std::vector<core::KitType>& kitTypes) {
     std::set<QString> rules;
     for (const core::KitType& kitType : kitTypes)
         for (const core::LifeRule& rule : kitType.rules)
-            if (isRecorded(rule.kind)) rules.insert(text(rule.rule));
+            if (isRecorded(rule.kind)) rules.insert(text(rule.name));
     return {rules.begin(), rules.end()};
 }
 

@@ -138,7 +138,7 @@ void StocktakePage::take(const Read& read) {
     for (const std::string& place : read.places)
         places << QString::fromStdString(place);
     for (const core::Person& person : read.people)
-        people << QString::fromStdString(person.person);
+        people << QString::fromStdString(person.name);
     fillBox(*m_place, tr("which place?"), places);
     m_unfinished.clear();
     for (const core::OpenCheck& check : read.unfinished)

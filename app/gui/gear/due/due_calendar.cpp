@@ -77,13 +77,13 @@ CheckRow lineOf(const core::DueRow& row) {
     if (!row.size.empty()) title += DueCalendarText::tr(" (%1)").arg(QString::fromStdString(row.size));
     if (!row.boat.empty()) title += DueCalendarText::tr(" · %1").arg(QString::fromStdString(row.boat));
     const QString part = QString::fromStdString(row.due.rule.part);
-    const QString rule = QString::fromStdString(row.due.rule.rule);
+    const QString rule = QString::fromStdString(row.due.rule.name);
     const QString remark =
         DueCalendarText::tr("%1: %2; %3.")
             .arg(withCapital(part.isEmpty() ? rule : DueCalendarText::tr("%1, %2").arg(part, rule)),
                  dueInWords(row), explanationOf(row.due));
     const Mark mark = markOf(row);
-    const QString key = QString::fromStdString(row.code + '/' + row.due.rule.part + '/' + row.due.rule.rule);
+    const QString key = QString::fromStdString(row.code + '/' + row.due.rule.part + '/' + row.due.rule.name);
     return plainRow(key, mark, markWordOf(mark), title, remark, QString::fromStdString(row.code));
 }
 

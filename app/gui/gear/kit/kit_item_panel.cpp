@@ -30,7 +30,7 @@ std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& co
     if (const auto labels = club.kit().tagLabels({own}); labels && !labels->empty())
         answer.tag = labels->front().code;
     for (const core::KitType& kitType : club.register_().kitTypes())
-        if (kitType.kitType == answer.record.item.kitType)
+        if (kitType.name == answer.record.item.kitType)
             answer.dues = core::dueDatesOf(answer.record, kitType, today);
     if (const auto log = club.log().entries())
         for (const core::LogEntry& entry : *log)

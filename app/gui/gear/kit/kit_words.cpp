@@ -108,7 +108,7 @@ private:
         if (m_answer.record.parts.empty()) return;
         head("parts", KitWordsText::tr("parts"), m_answer.record.parts.size());
         for (const core::Part& part : m_answer.record.parts)
-            m_rows.push_back(plainRow("part " + text(part.part), Mark::NotAsked, {}, text(part.part),
+            m_rows.push_back(plainRow("part " + text(part.name), Mark::NotAsked, {}, text(part.name),
                                       daysOf(part.made, part.firstUse, part.stamped)));
     }
 
@@ -117,7 +117,7 @@ private:
         head("log", KitWordsText::tr("open in the log"), m_answer.openLog.size());
         for (const core::LogEntry& entry : m_answer.openLog)
             m_rows.push_back(plainRow(
-                "log " + text(entry.entry), Mark::Look, KitWordsText::tr("look"), text(entry.text),
+                "log " + text(entry.id), Mark::Look, KitWordsText::tr("look"), text(entry.text),
                 entry.by.empty() ? inWords(entry.day)
                                  : KitWordsText::tr("%1, by %2").arg(inWords(entry.day), text(entry.by))));
     }
@@ -184,8 +184,8 @@ TableRow rowOf(const core::KitEntry& entry, bool isDue) {
 
 CheckRow lineOf(const core::RuleDue& due) {
     const QString rule = due.rule.part.empty()
-                             ? text(due.rule.rule)
-                             : KitWordsText::tr("%1, %2").arg(text(due.rule.part), text(due.rule.rule));
+                             ? text(due.rule.name)
+                             : KitWordsText::tr("%1, %2").arg(text(due.rule.part), text(due.rule.name));
     return plainRow("due " + rule, markOf(due), markWordOf(due),
                     KitWordsText::tr("%1: %2").arg(withCapital(rule), dayOf(due)),
                     withCapital(explanationOf(due)));

@@ -154,17 +154,17 @@ void NewKitPanel::take(Read read) {
     m_read = std::move(read);
     QStringList kitTypes;
     for (const core::KitType& kitType : m_read.kitTypes)
-        kitTypes << text(kitType.kitType);
+        kitTypes << text(kitType.name);
     fillBox(*m_kitType, tr("which?"), kitTypes);
     QStringList people;
     for (const core::Person& person : m_read.people)
-        people << text(person.person);
+        people << text(person.name);
     fillBox(*m_person, tr("nobody's own"), people);
     const QVariant home = m_home->currentData();
     m_home->clear();
     m_home->addItem(tr("none yet"), QString());
     for (const core::Boat& boat : m_read.boats)
-        m_home->addItem(text(boat.boat), text(boat.boat));
+        m_home->addItem(text(boat.name), text(boat.name));
     for (const std::string& place : m_read.places)
         m_home->addItem(text(place), ofPlace + text(place));
     m_home->setCurrentIndex(std::max(0, m_home->findData(home)));
@@ -175,10 +175,10 @@ void NewKitPanel::showSizes() {
     QStringList sizes;
     bool isPersonal = false;
     for (const core::KitType& kitType : m_read.kitTypes) {
-        if (text(kitType.kitType) != m_kitType->currentData().toString()) continue;
+        if (text(kitType.name) != m_kitType->currentData().toString()) continue;
         isPersonal = kitType.personal;
         for (const core::Size& size : kitType.sizes)
-            sizes << text(size.size);
+            sizes << text(size.name);
     }
     // In the register's own order: sizes do not sort by their letters.
     m_size->clear();

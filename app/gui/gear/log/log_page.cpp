@@ -146,7 +146,7 @@ void LogPage::refresh() {
                         {entry, item ? item->kitType : std::string(), printedTag(tags, entry.code)});
                 }
             for (const core::Boat& boat : club.register_().boats())
-                read.boats << QString::fromStdString(boat.boat);
+                read.boats << QString::fromStdString(boat.name);
             return read;
         },
         [this](Read read) { take(std::move(read)); });
@@ -166,7 +166,7 @@ void LogPage::take(Read read) {
 
 void LogPage::choose(const QString& id) {
     const auto logged = std::find_if(m_log.begin(), m_log.end(), [&](const LoggedEntry& each) {
-        return each.entry.entry == id.toStdString();
+        return each.entry.id == id.toStdString();
     });
     if (logged == m_log.end()) return;
     if (m_chosen != id) m_closing->clear();

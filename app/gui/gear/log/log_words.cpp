@@ -32,7 +32,7 @@ CheckRow lineOf(const LoggedEntry& logged) {
         remark += LogWordsText::tr("\nClosed %1: %2").arg(inWords(*entry.closed), text(entry.closing));
     const Mark mark = entry.closed ? Mark::Found : stops(logged) ? Mark::Look : Mark::StillToFind;
     const QString word = entry.closed ? LogWordsText::tr("closed") : LogWordsText::tr("open");
-    CheckRow row = plainRow(text(entry.entry), mark, word, text(entry.text), remark);
+    CheckRow row = plainRow(text(entry.id), mark, word, text(entry.text), remark);
     row.code = row.key; // it is pressed by its id; the code of an item stands in the remark
     return row;
 }

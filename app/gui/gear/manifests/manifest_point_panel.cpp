@@ -141,7 +141,7 @@ void ManifestPointPanel::edit(const core::ManifestOwner& owner, const core::Aske
     m_isOwn = asked.isOwn;
     const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
     const bool isOfClass = isBoat && (!asked.isOwn || asked.ofClass); // its name and check are the class's
-    const QString point = text(asked.point.point), name = text(owner.name);
+    const QString point = text(asked.point.name), name = text(owner.name);
     Shown shown;
     // What has its name in a field needs it in no heading.
     if (isOfClass)
@@ -178,7 +178,7 @@ void ManifestPointPanel::beginNew(const core::ManifestOwner& owner) {
 
 void ManifestPointPanel::fill() {
     const core::BoatPoint& point = m_point.point;
-    m_name->setText(text(point.point));
+    m_name->setText(text(point.name));
     m_phase->setCurrentIndex(m_phase->findData(text(m_point.phase)));
     m_kind->setCurrentIndex(m_kind->findData(static_cast<int>(point.kind)));
     m_required->setChecked(point.required);
@@ -220,8 +220,8 @@ core::PhasePoint ManifestPointPanel::wanted() const {
         point.point.unit = std::string{"s"};
     // The register knows a point by its name, whatever the capitals.
     const std::string name = m_name->text().trimmed().toStdString();
-    const bool isSame = !isNew() && core::foldName(name) == core::foldName(m_point.point.point);
-    point.point.point = isSame ? m_point.point.point : name;
+    const bool isSame = !isNew() && core::foldName(name) == core::foldName(m_point.point.name);
+    point.point.name = isSame ? m_point.point.name : name;
     point.point.kind = kind();
     if (kind() == PointKind::Measure) point.point.unit = m_unit->text().trimmed().toStdString();
     if (kind() != PointKind::Look)
@@ -238,7 +238,7 @@ void ManifestPointPanel::adapt() {
     m_caution->setVisible(kind() == PointKind::Measure);
     m_seconds->setVisible(kind() == PointKind::Timed);
     const core::PhasePoint point = wanted();
-    setWritable(isReadable() && !point.point.point.empty() && (isNew() || !(point == m_point)));
+    setWritable(isReadable() && !point.point.name.empty() && (isNew() || !(point == m_point)));
 }
 
 void ManifestPointPanel::write() {
@@ -249,7 +249,7 @@ void ManifestPointPanel::write() {
             return club.manifests().changePoint(owner, point, by, moment, seen ? &*seen : nullptr);
         },
         tr("%1: %2 asked from now on. Checks signed before keep what they were asked.")
-            .arg(withCapital(text(point.point.point)), inWords(point.point)));
+            .arg(withCapital(text(point.point.name)), inWords(point.point)));
 }
 
 void ManifestPointPanel::takeAway() {
@@ -258,7 +258,7 @@ void ManifestPointPanel::takeAway() {
             return club.manifests().dropPoint(owner, seen, by, moment);
         },
         tr("%1 taken away. Checks signed before keep what they were asked.")
-            .arg(withCapital(text(m_point.point.point))));
+            .arg(withCapital(text(m_point.point.name))));
 }
 
 void ManifestPointPanel::makeAsClass() {
@@ -267,7 +267,7 @@ void ManifestPointPanel::makeAsClass() {
             return club.manifests().dropPoint(owner, seen, by, moment);
         },
         tr("%1 is asked of %2 as of its class from now on.")
-            .arg(withCapital(text(m_point.point.point)), text(owner().name)));
+            .arg(withCapital(text(m_point.point.name)), text(owner().name)));
 }
 
 } // namespace app

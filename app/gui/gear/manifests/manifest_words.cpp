@@ -122,7 +122,7 @@ bool isSameLine(const core::AskedLine& a, const core::AskedLine& b) {
 }
 
 bool isSamePoint(const core::AskedPoint& a, const core::AskedPoint& b) {
-    return a.phase == b.phase && core::foldName(a.point.point) == core::foldName(b.point.point);
+    return a.phase == b.phase && core::foldName(a.point.name) == core::foldName(b.point.name);
 }
 
 std::vector<std::pair<QString, core::Manifest>> boatsOf(const ManifestAnswer& answer) {
@@ -145,7 +145,7 @@ TableRow rowOf(const core::AskedPoint& asked, const QString& last) {
     return {keyOf(asked),
             std::nullopt,
             {},
-            {text(asked.point.point), phaseInWords(asked.phase), inWords(asked.point), last}};
+            {text(asked.point.name), phaseInWords(asked.phase), inWords(asked.point), last}};
 }
 
 void mark(TableRow& row, Mark mark, const QString& word) {
@@ -198,7 +198,7 @@ QString changeInWords(const core::ManifestChange& change) {
         return changedInWords(text(line->kitType), change.lineBefore, change.lineAfter);
     }
     const auto& point = change.pointAfter ? change.pointAfter : change.pointBefore;
-    return changedInWords(ManifestText::tr("%1 (%2)").arg(text(point->point), phaseInWords(change.phase)),
+    return changedInWords(ManifestText::tr("%1 (%2)").arg(text(point->name), phaseInWords(change.phase)),
                           change.pointBefore, change.pointAfter);
 }
 
@@ -300,7 +300,7 @@ QString differenceOf(const core::AskedPoint& point) {
 }
 
 QString keyOf(const core::AskedPoint& point) {
-    return text(point.phase + '/' + point.point.point);
+    return text(point.phase + '/' + point.point.name);
 }
 
 QStringList boatsWithOwn(const ManifestAnswer& answer, const core::AskedLine& line) {

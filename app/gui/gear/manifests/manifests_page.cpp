@@ -360,7 +360,7 @@ void ManifestsPage::addRow() {
     }
     QStringList kitTypes;
     for (const core::KitType& kitType : m_kitTypes)
-        kitTypes << text(kitType.kitType);
+        kitTypes << text(kitType.name);
     for (const core::AskedLine& line : m_answer->now.lines)
         kitTypes.removeAll(text(line.line.kitType));
     showBeside(m_line);

@@ -34,7 +34,7 @@ void readPeople(GearOffice& office, ClubThread& club) {
             QStringList officers;
             QStringList others;
             for (const core::Person& person : people)
-                (person.role == "gear officer" ? officers : others) << QString::fromStdString(person.person);
+                (person.role == "gear officer" ? officers : others) << QString::fromStdString(person.name);
             office.setPeople(officers, others);
         });
 }

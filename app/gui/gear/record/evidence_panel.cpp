@@ -95,7 +95,7 @@ void EvidencePanel::refresh() {
             const QString before = m_boats->currentText();
             m_boats->clear();
             for (const core::Boat& boat : boats)
-                m_boats->addItem(QString::fromStdString(boat.boat));
+                m_boats->addItem(QString::fromStdString(boat.name));
             m_boats->setCurrentIndex(std::max(0, m_boats->findText(before)));
         });
 }

@@ -71,10 +71,9 @@ void HistoryPanel::refresh() {
             m_names->clear();
             m_names->addItem(tr("choose"), QString());
             for (const core::Boat& boat : names.first)
-                m_names->addItem(QString::fromStdString(boat.boat), QString::fromStdString(boat.boat));
+                m_names->addItem(QString::fromStdString(boat.name), QString::fromStdString(boat.name));
             for (const core::Person& person : names.second)
-                m_names->addItem(QString::fromStdString(person.person),
-                                 QString::fromStdString(person.person));
+                m_names->addItem(QString::fromStdString(person.name), QString::fromStdString(person.name));
             m_names->setCurrentIndex(std::max(0, m_names->findData(before)));
         });
 }

@@ -11,7 +11,7 @@ namespace {
 class KitLives : public testing::Test {
 protected:
     KitLives() {
-        type.kitType = "tow line";
+        type.name = "tow line";
         for (const int days : {54, 187, 216, 240, 244, 335, 361, 373, 375, 386})
             add(days, ItemState::WrittenOff, "worn");
         for (int i = 0; i < 10; ++i)
@@ -20,7 +20,7 @@ protected:
 
     Item& add(int days, ItemState state, const std::string& why = {}) {
         ItemRecord record;
-        record.item.kitType = type.kitType;
+        record.item.kitType = type.name;
         record.item.state = state;
         record.item.why = why;
         record.item.firstUse = PartialDay(today.plusDays(-days));
@@ -29,7 +29,7 @@ protected:
         return items.back().item;
     }
 
-    KitLife life() const { return kitLivesOf({{type.kitType, type}}, items, today).at(0); }
+    KitLife life() const { return kitLivesOf({{type.name, type}}, items, today).at(0); }
 
     KitType type;
     std::vector<ItemRecord> items;
@@ -93,11 +93,11 @@ TEST_F(KitLives, leaveOutWhatHasNoKnownLife) {
 
 TEST_F(KitLives, standBesideTheRules) {
     LifeRule retire;
-    retire.rule = "retire";
+    retire.name = "retire";
     retire.kind = RuleKind::FromFirstUse;
     retire.n = 12; // 365.25 days: seven have ended by then
     LifeRule longer = retire, stamped = retire, remark = retire;
-    longer.rule = "longer";
+    longer.name = "longer";
     longer.n = 120;
     stamped.kind = RuleKind::Stamped;
     remark.severity = Severity::Remark;
@@ -115,8 +115,8 @@ TEST_F(KitLives, standBesideTheRules) {
 
 TEST_F(KitLives, areListedByKitType) {
     KitType other = type, unused = type;
-    other.kitType = "knife";
-    unused.kitType = "whistle";
+    other.name = "knife";
+    unused.name = "whistle";
     items.push_back(items.back());
     items.back().item.kitType = "knife";
     const auto lives = kitLivesOf({{"tow line", type}, {"knife", other}, {"whistle", unused}}, items, today);

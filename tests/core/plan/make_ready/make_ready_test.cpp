@@ -54,7 +54,7 @@ core::CheckAnswer judged(const MakeReadyTask& task, const BoatToPlan& boat,
     input.boat = boat.boat;
     input.lines = boat.lines;
     for (const KitOnHand& item : task.kit) {
-        input.kitTypes[item.kitType].kitType = item.kitType;
+        input.kitTypes[item.kitType].name = item.kitType;
         if (at.at(item.code) != Whereabouts{true, boat.boat}) continue;
         core::SeenItem seen;
         seen.record.item.code = item.code;
@@ -84,12 +84,12 @@ void expectJudgeAgrees(const MakeReadyTask& task, const MakeReadyPlan& plan) {
         }
         weight += task.boats[b].priority;
         EXPECT_THAT(plan.boats[b].shortLines, IsEmpty());
-        EXPECT_EQ(answer.best.required, placesOf(task.boats[b], true));
+        EXPECT_EQ(answer.score.required, placesOf(task.boats[b], true));
         int unfilled = 0;
         for (const core::ShortLine& each : plan.boats[b].unfilledOther)
             unfilled += each.wanted;
         // What happens to lie aboard may fill a place more.
-        EXPECT_GE(answer.best.other, placesOf(task.boats[b], false) - unfilled);
+        EXPECT_GE(answer.score.other, placesOf(task.boats[b], false) - unfilled);
     }
     EXPECT_NEAR(plan.goals.priorityWeight, weight, 1e-9);
     std::set<std::pair<Whereabouts, std::string>> trips;

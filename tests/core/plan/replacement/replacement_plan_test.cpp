@@ -13,10 +13,10 @@ class Replacement : public testing::Test {
 protected:
     Replacement() {
         KitType& type = input.kitTypes["smoke"];
-        type.kitType = "smoke";
+        type.name = "smoke";
         type.orderLeadDays = 84;
         LifeRule age;
-        age.rule = "age";
+        age.name = "age";
         age.kind = RuleKind::FromMade;
         age.n = 60;
         type.rules = {age};
@@ -154,11 +154,11 @@ TEST_F(Replacement, wantsWhatRequiredLinesAskAndSpares) {
 
 TEST_F(Replacement, ofASizedTypeIsForEachSizeThatIsWanted) {
     Size medium, large, unasked;
-    medium.size = "M";
+    medium.name = "M";
     medium.wanted = 3;
-    large.size = "L";
+    large.name = "L";
     large.wanted = 1;
-    unasked.size = "S";
+    unasked.name = "S";
     type().sizes = {large, medium, unasked};
     type().spares = 5;
     for (int i = 0; i < 4; ++i)
@@ -188,9 +188,9 @@ TEST_F(Replacement, countsWhatIsServiceableAndInDateToday) {
 
 TEST_F(Replacement, putsWhatMustBeOrderedFirstInFront) {
     KitType early = type(), never = type();
-    early.kitType = "zinc";
+    early.name = "zinc";
     early.orderLeadDays = 500;
-    never.kitType = "anchor";
+    never.name = "anchor";
     never.rules.clear();
     never.spares = 0;
     input.kitTypes["zinc"] = early;

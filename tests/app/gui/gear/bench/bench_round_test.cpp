@@ -6,16 +6,16 @@ namespace {
 
 std::vector<core::KitType> kitTypes() {
     core::KitType jacket;
-    jacket.kitType = "life jacket";
+    jacket.name = "life jacket";
     core::LifeRule test;
-    test.rule = "float test";
+    test.name = "float test";
     test.kind = core::RuleKind::InspectEvery;
     core::LifeRule retire;
-    retire.rule = "retire";
+    retire.name = "retire";
     retire.kind = core::RuleKind::FromMade;
     jacket.rules = {test, retire};
     core::KitType oar;
-    oar.kitType = "oar";
+    oar.name = "oar";
     return {jacket, oar};
 }
 

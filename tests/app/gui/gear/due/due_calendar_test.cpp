@@ -10,7 +10,7 @@ using core::day;
 
 core::DueRow row(const char* kitType, const char* size, const char* due) {
     core::DueRow made{.code = "KGYD21XNA5", .kitType = kitType, .size = size, .boat = "Teal", .due = {}};
-    made.due.rule.rule = "retire";
+    made.due.rule.name = "retire";
     if (*due) made.due.due = day(due);
     return made;
 }

@@ -60,7 +60,7 @@ protected:
                                                const std::string& phase = "launch") {
         const auto manifest = stored().manifests().read()->now(owner);
         for (const core::AskedPoint& each : manifest.points)
-            if (each.point.point == name && each.phase == phase) return each.point;
+            if (each.point.name == name && each.phase == phase) return each.point;
         return std::nullopt;
     }
     void chooseVersion(int down) {
