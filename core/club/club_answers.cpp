@@ -1,3 +1,4 @@
+#include "core/club/club_answers.h"
 #include "core/answers/board.h"
 #include "core/answers/due_list.h"
 #include "core/answers/missing_list.h"

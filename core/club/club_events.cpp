@@ -1,3 +1,4 @@
+#include "core/club/club_events.h"
 #include "core/answers/missing_list.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"

@@ -2,6 +2,7 @@
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
 #include "core/check/finding.h"
+#include "core/club/club_answers.h"
 #include "core/club/club_state.h"
 
 #include "core/club/club_register.h"

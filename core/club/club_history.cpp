@@ -1,6 +1,7 @@
 #include "core/answers/history.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
+#include "core/club/club_answers.h"
 #include "core/club/club_state.h"
 #include "core/tag/tag_code.h"
 

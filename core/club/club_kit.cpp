@@ -1,3 +1,4 @@
+#include "core/club/club_kit.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"

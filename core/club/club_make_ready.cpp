@@ -1,6 +1,7 @@
 #include "core/base/calendar_day.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
+#include "core/club/club_plans.h"
 #include "core/club/club_state.h"
 #include "core/register/boat.h"
 #include "core/register/item.h"

@@ -1,3 +1,4 @@
+#include "core/club/club_record.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"

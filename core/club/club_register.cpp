@@ -1,3 +1,4 @@
+#include "core/club/club_register.h"
 #include "core/base/calendar_day.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"

@@ -1,5 +1,6 @@
 #include "core/base/calendar_day.h"
 #include "core/base/result.h"
+#include "core/club/club_plans.h"
 #include "core/club/club_state.h"
 #include "core/register/boat.h"
 

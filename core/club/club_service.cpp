@@ -2,6 +2,7 @@
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
 #include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 #include "core/club/club_state.h"
 #include "core/register/item.h"
 #include "core/register/kit_type.h"
