@@ -1,6 +1,5 @@
 #include "app/text/sentences.h"
 
-#include "app/text/error_words.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "scanner/files/file_fault.h"
@@ -272,13 +271,6 @@ QString nameInWords(core::ItemState state) {
 
 QString damagedByTag() {
     return SentencesText::tr("damaged: shown with the tag for damaged kit");
-}
-
-QString errorLine(const core::Error& error) {
-    QString line = coreInWords(error.what);
-    if (!error.where.empty()) line += QStringLiteral(" (%1)").arg(coreInWords(error.where));
-    if (!error.mend.empty()) line += QStringLiteral("; ") + coreInWords(error.mend);
-    return line.replace(QLatin1Char('\n'), QLatin1Char(' '));
 }
 
 core::Error fileErrorOf(const std::string& path, const scanner::FileError& error) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/text/errors.h"
 #include "core/answers/board.h"
 #include "core/answers/due_list.h"
 #include "core/answers/missing_list.h"
@@ -47,9 +48,6 @@ QString nameInWords(core::ItemState state);
 /// The log text of what the "damaged" control tag withdrew.
 QString damagedByTag();
 
-/// One line for the error channel: what (where); what to do. No full stop. What core says in English is said
-/// in the language of the window.
-QString errorLine(const core::Error& error);
 core::Error fileErrorOf(const std::string& path, const scanner::FileError& error);
 
 } // namespace app

@@ -1430,6 +1430,358 @@ Erledigt am %1: %2</translation>
         <source>%1 is &apos;%2&apos;</source>
         <translation>%1 ist „%2“</translation>
     </message>
+    <message>
+        <source>&apos;%1&apos; holds a control character: take it out</source>
+        <translation>in „%1“ ist ein Steuerzeichen: herausnehmen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not UTF-8: save the file as UTF-8</source>
+        <translation>„%1“ ist nicht UTF-8: die Datei als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no number: write it with a full stop, without a comma</source>
+        <translation>„%1“ ist hier keine Zahl: mit Punkt schreiben, ohne Komma</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no number: write digits, with a full stop where needed</source>
+        <translation>„%1“ ist keine Zahl: Ziffern schreiben, wo nötig mit Punkt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is negative: write 0 or more</source>
+        <translation>„%1“ ist negativ: 0 oder mehr schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not whole: write a whole number</source>
+        <translation>„%1“ ist nicht ganz: eine ganze Zahl schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is too large: write at most %2</source>
+        <translation>„%1“ ist zu groß: höchstens %2 schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no day: write 2026-03-14, 2026-03 or 2026</source>
+        <translation>„%1“ ist kein Tag: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not in the calendar: write 2026-03-14, 2026-03 or 2026</source>
+        <translation>„%1“ steht nicht im Kalender: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is none of the choices: write %2</source>
+        <translation>„%1“ steht nicht zur Wahl, möglich sind: %2</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no tag code of kit: write one that begins with K</source>
+        <translation>„%1“ ist kein Code von Ausrüstung: einen schreiben, der mit K beginnt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no tag code of a boat: write one that begins with B</source>
+        <translation>„%1“ ist kein Code eines Boots: einen schreiben, der mit B beginnt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no tag code of a person: write one that begins with P</source>
+        <translation>„%1“ ist kein Code einer Person: einen schreiben, der mit P beginnt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no GTIN: write its 8, 12, 13 or 14 digits</source>
+        <translation>„%1“ ist keine GTIN: ihre 8, 12, 13 oder 14 Ziffern schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; fails its check digit: compare it with the label</source>
+        <translation>„%1“ passt nicht zu seiner Prüfziffer: mit dem Etikett vergleichen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; are no steps: write 108:12, several by rising age with ; between them and n above 0</source>
+        <translation>„%1“ sind keine Stufen: 108:12 schreiben, mehrere nach steigendem Alter mit ; dazwischen und n über 0</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no tolerance: write none, end_of_month or days such as 14d</source>
+        <translation>„%1“ ist keine Toleranz: none, end_of_month oder Tage wie 14d schreiben</translation>
+    </message>
+    <message>
+        <source>a manifest line for &apos;%1&apos; has substitutes that would no longer agree in %2: change the line&apos;s substitutes first</source>
+        <translation>eine Packlistenzeile für „%1“ hat Ersatz, der in %2 nicht mehr übereinstimmen würde: erst den Ersatz der Zeile ändern</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; and &apos;%2&apos; do not agree in %3: a substitute must, so choose another</source>
+        <translation>„%1“ und „%2“ stimmen in %3 nicht überein: Ersatz muss das, also anderen wählen</translation>
+    </message>
+    <message>
+        <source>%1 is too large: write at most 12000</source>
+        <translation>%1 ist zu groß: höchstens 12000 schreiben</translation>
+    </message>
+    <message>
+        <source>the item has both a home boat, &apos;%1&apos;, and a home place, &apos;%2&apos;: keep one and write - in the other</source>
+        <translation>das Stück gehört zu einem Boot, „%1“, und an einen Ort, „%2“: eins behalten und beim andern - schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has the tag &apos;%2&apos; already: correct one of them</source>
+        <translation>„%1“ hat den Code „%2“ schon: eins von beiden berichtigen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has this gtin and the serial &apos;%2&apos; already: correct one of them</source>
+        <translation>„%1“ hat diese GTIN und die Seriennummer „%2“ schon: eins von beiden berichtigen</translation>
+    </message>
+    <message>
+        <source>no item &apos;%1&apos; in %2 or in the club file: correct it or add it there</source>
+        <translation>das Stück „%1“ steht weder in %2 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no %1 &apos;%2&apos; in %3 or in the club file: correct it or add it there</source>
+        <translation>%1 „%2“ steht weder in %3 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no size &apos;%1&apos; of kit_type &apos;%2&apos; in sizes.csv or in the club file: correct it or add it there</source>
+        <translation>die Größe „%1“ der Art „%2“ steht weder in sizes.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no life rule &apos;%1&apos; without a part of kit_type &apos;%2&apos; in life_rules.csv or in the club file: correct it or add it there</source>
+        <translation>die Regel „%1“ ohne Teil für die Art „%2“ steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>no life rule &apos;%1&apos; for the part &apos;%2&apos; of kit_type &apos;%3&apos; in life_rules.csv or in the club file: correct it or add it there</source>
+        <translation>die Regel „%1“ zum Teil „%2“ für die Art „%3“ steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no point of %2 at the launch</source>
+        <translation>„%1“ ist kein Prüfpunkt von %2 (Auslaufen)</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no point of %2 at the return</source>
+        <translation>„%1“ ist kein Prüfpunkt von %2 (Rückkehr)</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no point of %2 at the stocktake</source>
+        <translation>„%1“ ist kein Prüfpunkt von %2 (Inventur)</translation>
+    </message>
+    <message>
+        <source>unknown column &apos;%1&apos;: %2 has %3</source>
+        <translation>unbekannte Spalte „%1“: %2 hat %3</translation>
+    </message>
+    <message>
+        <source>the column &apos;%1&apos; is there twice: take one out</source>
+        <translation>die Spalte „%1“ ist zweimal da: eine herausnehmen</translation>
+    </message>
+    <message>
+        <source>there is a point %1 in the launch check already</source>
+        <translation>einen Prüfpunkt %1 gibt es schon (Auslaufen)</translation>
+    </message>
+    <message>
+        <source>there is a point %1 in the return check already</source>
+        <translation>einen Prüfpunkt %1 gibt es schon (Rückkehr)</translation>
+    </message>
+    <message>
+        <source>write it like 2026-03-14</source>
+        <translation>so schreiben wie 2026-03-14</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no instant</source>
+        <translation>„%1“ ist kein Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>write it like 2026-03-14T06:40:00Z</source>
+        <translation>so schreiben wie 2026-03-14T06:40:00Z</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>write it like 2 or, for hours, 1.5</source>
+        <translation>so schreiben wie 2 oder, bei Stunden, 1.5</translation>
+    </message>
+    <message>
+        <source>the club knows nobody named &apos;%1&apos;</source>
+        <translation>niemand im Verein heißt „%1“</translation>
+    </message>
+    <message>
+        <source>write the name as people.csv has it</source>
+        <translation>den Namen schreiben, wie er in people.csv steht</translation>
+    </message>
+    <message>
+        <source>a trip is told when the boat is back</source>
+        <translation>von einer Fahrt wird berichtet, wenn das Boot zurück ist</translation>
+    </message>
+    <message>
+        <source>give times, hours and fuel with the return check</source>
+        <translation>Zeiten, Stunden und Kraftstoff beim Check zur Rückkehr angeben</translation>
+    </message>
+    <message>
+        <source>the codes cannot be read</source>
+        <translation>die Codes lassen sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>look at the path</source>
+        <translation>Pfad prüfen</translation>
+    </message>
+    <message>
+        <source>the points file cannot be read</source>
+        <translation>die Datei der Prüfpunkte lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the header is not point,value</source>
+        <translation>die Kopfzeile ist nicht point,value</translation>
+    </message>
+    <message>
+        <source>write that as the first row</source>
+        <translation>das als erste Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>the row has not two cells</source>
+        <translation>die Zeile hat nicht zwei Zellen</translation>
+    </message>
+    <message>
+        <source>write a point and its value</source>
+        <translation>einen Prüfpunkt und seinen Wert schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no point of this boat in this phase</source>
+        <translation>„%1“ ist bei diesem Check kein Prüfpunkt dieses Boots</translation>
+    </message>
+    <message>
+        <source>write it as the manifest does</source>
+        <translation>so schreiben, wie es in der Packliste steht</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no value for this point</source>
+        <translation>„%1“ ist kein Wert für diesen Prüfpunkt</translation>
+    </message>
+    <message>
+        <source>write done for a point that is looked at, and leave the row out while it is not</source>
+        <translation>done schreiben, wenn der Prüfpunkt angesehen ist, und die Zeile bis dahin weglassen</translation>
+    </message>
+    <message>
+        <source>write the number that was measured, with a full stop</source>
+        <translation>die gemessene Zahl schreiben, mit Punkt</translation>
+    </message>
+    <message>
+        <source>write the seconds that it ran</source>
+        <translation>die Sekunden schreiben, die es lief</translation>
+    </message>
+    <message>
+        <source>there is no such picture, video or folder</source>
+        <translation>Bild, Video oder Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>the file may not be opened</source>
+        <translation>die Datei darf nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>look at who may read it</source>
+        <translation>Leserechte prüfen</translation>
+    </message>
+    <message>
+        <source>it holds no picture and no video</source>
+        <translation>darin ist kein Bild und kein Video</translation>
+    </message>
+    <message>
+        <source>put the pictures there first</source>
+        <translation>erst Bilder dort ablegen</translation>
+    </message>
+    <message>
+        <source>it is neither a picture nor a video that can be read here</source>
+        <translation>weder ein Bild noch ein Video, das hier gelesen werden kann</translation>
+    </message>
+    <message>
+        <source>take the picture again, as JPEG or PNG</source>
+        <translation>noch einmal aufnehmen, als JPEG oder PNG</translation>
+    </message>
+    <message>
+        <source>the picture or video is damaged</source>
+        <translation>Bild oder Video ist beschädigt</translation>
+    </message>
+    <message>
+        <source>the picture is too big</source>
+        <translation>das Bild ist zu groß</translation>
+    </message>
+    <message>
+        <source>save it smaller</source>
+        <translation>kleiner speichern</translation>
+    </message>
+    <message>
+        <source>the picture cannot be written: %1</source>
+        <translation>das Bild lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made: %1</source>
+        <translation>der Ordner lässt sich nicht anlegen: %1</translation>
+    </message>
+    <message>
+        <source>choose another place</source>
+        <translation>anderswo speichern</translation>
+    </message>
+    <message>
+        <source>the answer could not be written</source>
+        <translation>die Antwort ließ sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>make room where it goes</source>
+        <translation>Platz schaffen, wo sie hingeht</translation>
+    </message>
+    <message>
+        <source>the record of the manifests cannot be read: it is not as this program writes it</source>
+        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: die Zeile ist nicht, wie dieses Programm sie schreibt</translation>
+    </message>
+    <message>
+        <source>the record of the manifests cannot be read: &apos;%3&apos; is no time</source>
+        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: „%3“ ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>the record of the manifests cannot be read: %3 is &apos;%4&apos;</source>
+        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %3 ist „%4“</translation>
+    </message>
+    <message>
+        <source>facts %3 to %4 are not there</source>
+        <translation>die Zeilen %3 bis %4 fehlen</translation>
+    </message>
+    <message>
+        <source>differs from what the facts say, first at %2</source>
+        <translation>weicht ab von dem, was das Protokoll sagt, zuerst bei %2</translation>
+    </message>
+    <message>
+        <source>the club&apos;s boats are: %2</source>
+        <translation>die Boote des Vereins sind: %2</translation>
+    </message>
+    <message>
+        <source>the club&apos;s places are: %2</source>
+        <translation>die Orte des Vereins sind: %2</translation>
+    </message>
+    <message>
+        <source>no person &apos;%1&apos;</source>
+        <translation>„%1“ gibt es unter den Leuten nicht</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has %2 characters where a tag code has 10</source>
+        <translation>„%1“ hat %2 Zeichen, ein Code hat 10</translation>
+    </message>
+    <message>
+        <source>two neighbouring characters may be exchanged: is it %2?</source>
+        <translation>zwei Nachbarzeichen sind vielleicht vertauscht, gemeint war dann %2</translation>
+    </message>
+    <message>
+        <source>element (%1) of the label: its length is wrong in &apos;%2&apos;</source>
+        <translation>Element (%1) des Etiketts: Länge falsch in „%2“</translation>
+    </message>
+    <message>
+        <source>element (%1) of the label: its character is wrong in &apos;%2&apos;</source>
+        <translation>Element (%1) des Etiketts: Zeichen falsch in „%2“</translation>
+    </message>
+    <message>
+        <source>element (%1) of the label: its check digit is wrong in &apos;%2&apos;</source>
+        <translation>Element (%1) des Etiketts: Prüfziffer falsch in „%2“</translation>
+    </message>
+    <message>
+        <source>element (%1) of the label: its month is wrong in &apos;%2&apos;</source>
+        <translation>Element (%1) des Etiketts: Monat falsch in „%2“</translation>
+    </message>
+    <message>
+        <source>element (%1) of the label: its day is wrong in &apos;%2&apos;</source>
+        <translation>Element (%1) des Etiketts: Tag falsch in „%2“</translation>
+    </message>
+    <message>
+        <source>element (%1) of the label: its first digit is wrong in &apos;%2&apos;</source>
+        <translation>Element (%1) des Etiketts: erste Ziffer falsch in „%2“</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

@@ -1,38 +1,12 @@
 #pragma once
 
+#include "core/base/error.h"
+
 #include <cassert>
-#include <optional>
-#include <string>
 #include <utility>
 #include <variant>
-#include <vector>
 
 namespace core {
-
-/// Why something that may fail in the field failed. The programs turn a kind into a sentence and an exit
-/// code.
-enum class ErrorKind {
-    BadInput,       ///< what was given cannot be used; nothing was changed
-    NotFound,       ///< a name or code that the club does not have
-    NotAllowed,     ///< against a rule of the record, e.g. a second signature
-    FileExists,     ///< refuses to write over it
-    FileMissing,    ///<
-    NotAClubFile,   ///< some other file
-    FileUnfinished, ///< creation was cut short before anything was recorded: create it again
-    FileNewer,      ///< written by a newer Tholepin
-    FileLocked,     ///< another program holds it
-    FileDamaged,    ///<
-    DiskFailed,     ///< full, read-only, I/O error
-};
-
-/// Plain detail for one failure: `what` happened, `where`, and `mend`, what to do about it. No full stop at
-/// the end.
-struct Error {
-    ErrorKind kind = ErrorKind::BadInput;
-    std::string what;
-    std::string where; ///< file, or file:row:column; may be empty
-    std::string mend;  ///< may be empty
-};
 
 /// A value, or the reason why there is none. value() asserts; look first.
 template <class T>

@@ -76,7 +76,7 @@ Result<bool> CodeStream::finish() {
 
 Result<bool> CodeStream::undo() {
     const Result<Scanned> undone = m_club.checks().undoSighting(m_check, m_now());
-    if (!undone && undone.error().kind != core::ErrorKind::NotFound) return undone.error();
+    if (!undone && undone.error().kind() != core::ErrorKind::NotFound) return undone.error();
     if (!undone) note(QStringLiteral("the undo tag was shown and there is no sighting to take back"));
     m_lastItem.clear();
     return true;
@@ -122,7 +122,7 @@ Result<std::optional<core::SignedCheck>> signIfAllowed(core::Club& club, const s
                                                        core::Moment moment) {
     auto done = club.checks().sign(check, person, urgent, moment);
     if (done) return std::optional<core::SignedCheck>(std::move(*done));
-    if (done.error().kind != core::ErrorKind::NotAllowed) return done.error();
+    if (done.error().kind() != core::ErrorKind::NotAllowed) return done.error();
     const Result<core::CheckAnswer> answer = club.checks().answer(check, moment.today);
     if (!answer) return done.error();
     if (answer->phase != core::Phase::Launch || answer->outcome != core::CheckOutcome::Incomplete)

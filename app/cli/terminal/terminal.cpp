@@ -65,7 +65,7 @@ void note(const QString& line) {
 
 int fail(const core::Error& error) {
     note(errorLine(error));
-    return exitOf(error.kind);
+    return exitOf(error.kind());
 }
 
 int failWith(const std::string& what, const std::string& where, const std::string& mend) {

@@ -107,7 +107,7 @@ TEST(Club, undoOfNothingIsRefused) {
     const auto check = small.open();
     const auto undone = small.club.checks().undoSighting(check, small.now);
     ASSERT_FALSE(undone);
-    EXPECT_EQ(undone.error().kind, core::ErrorKind::NotFound);
+    EXPECT_EQ(undone.error().kind(), core::ErrorKind::NotFound);
 }
 
 TEST(Club, anIncompleteLaunchIsSignedOnlyWithAReason) {
@@ -116,7 +116,7 @@ TEST(Club, anIncompleteLaunchIsSignedOnlyWithAReason) {
     small.scanAll(check, "KGFB6J8WF9");
     const auto refused = small.club.checks().sign(check, "Odalys Finch", "", small.now);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
+    EXPECT_EQ(refused.error().kind(), core::ErrorKind::NotAllowed);
     EXPECT_FALSE(small.club.checks().sign(check, "Odalys Finch", " \t", small.now)) << "blanks are no reason";
     const auto done = small.club.checks().sign(check, "odalys finch", "swimmer in the water", small.now);
     ASSERT_TRUE(done);

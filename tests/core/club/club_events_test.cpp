@@ -71,7 +71,7 @@ TEST(EventTally, aDayIsAnEventToo) {
     small.check("Petrel", Phase::Return, {"KGFB6J8WF9"}, "2026-03-14T09:00:00Z");
     EXPECT_THAT(small.club.events().tally("2026-03-14")->boats, SizeIs(1));
     EXPECT_FALSE(small.club.events().tally("2026-03-15"));
-    EXPECT_EQ(small.club.events().tally("Regatta").error().kind, core::ErrorKind::NotFound);
+    EXPECT_EQ(small.club.events().tally("Regatta").error().kind(), core::ErrorKind::NotFound);
 }
 
 TEST(EventTally, whatIsStillOutIsNeitherBackNorMissed) {

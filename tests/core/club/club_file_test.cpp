@@ -34,7 +34,7 @@ ErrorKind refusalOf(const fs::path& file) {
     if (fs::is_regular_file(file)) {
         EXPECT_EQ(bytesOf(file), before);
     }
-    return club ? ErrorKind::BadInput : club.error().kind;
+    return club ? ErrorKind::BadInput : club.error().kind();
 }
 
 namespace {
@@ -56,7 +56,7 @@ TEST(ClubFile, createsOnceAndOpensAgain) {
     const std::string before = bytesOf(file);
     const auto again = Club::create(file, "Other");
     ASSERT_FALSE(again);
-    EXPECT_EQ(again.error().kind, ErrorKind::FileExists);
+    EXPECT_EQ(again.error().kind(), ErrorKind::FileExists);
     EXPECT_EQ(bytesOf(file), before);
 }
 
@@ -87,7 +87,7 @@ TEST(ClubFile, aLockedFileIsSaidToBeLocked) {
         core::Transaction writing(other);
         const auto seen = small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now);
         ASSERT_FALSE(seen);
-        EXPECT_EQ(seen.error().kind, ErrorKind::FileLocked);
+        EXPECT_EQ(seen.error().kind(), ErrorKind::FileLocked);
     }
     EXPECT_TRUE(small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
 }
@@ -164,7 +164,7 @@ TEST(ClubFile, aFullDiskAtAnyWriteOfTheCreationLeavesNothing) {
         disk.empty();
         made = static_cast<bool>(club);
         if (!made) {
-            EXPECT_EQ(club.error().kind, ErrorKind::DiskFailed) << writes;
+            EXPECT_EQ(club.error().kind(), ErrorKind::DiskFailed) << writes;
             EXPECT_TRUE(fs::is_empty(folder.path())) << writes;
         }
     }

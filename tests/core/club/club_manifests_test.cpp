@@ -196,7 +196,7 @@ TEST(ClubManifests, aLineThatWasChangedMeanwhileIsNotOverwritten) {
     const auto refused =
         small.club.manifests().changeLine(inflatable, mine, "Odalys Finch", small.now, &seen);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
+    EXPECT_EQ(refused.error().kind(), core::ErrorKind::NotAllowed);
     EXPECT_EQ(small.club.manifests().read()->now(inflatable).lines.front().line, theirs);
     mine.note = theirs.note;
     EXPECT_TRUE(small.club.manifests().changeLine(inflatable, mine, "Odalys Finch", small.now, &theirs));
@@ -307,9 +307,9 @@ TEST(ClubManifests, anOwnLineIsDroppedOnlyAsItWasSeenAndOnlyWhereThereIsOne) {
     const ManifestLine own{.kitType = "radio", .quantity = 2}, older{.kitType = "radio", .quantity = 3};
     ASSERT_TRUE(small.club.manifests().changeLine(tern, own, {}, small.now));
     const auto facts = small.club.record().verify(false)->facts;
-    EXPECT_EQ(small.club.manifests().dropOwnLine("Tern", older, {}, small.now).error().kind,
+    EXPECT_EQ(small.club.manifests().dropOwnLine("Tern", older, {}, small.now).error().kind(),
               core::ErrorKind::NotAllowed);
-    EXPECT_EQ(small.club.manifests().dropOwnLine("Petrel", {.kitType = "radio"}, {}, small.now).error().kind,
+    EXPECT_EQ(small.club.manifests().dropOwnLine("Petrel", {.kitType = "radio"}, {}, small.now).error().kind(),
               core::ErrorKind::NotFound);
     EXPECT_EQ(small.club.record().verify(false)->facts, facts);
     EXPECT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));

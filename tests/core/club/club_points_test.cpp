@@ -83,8 +83,8 @@ TEST_F(ClubPoints, aPointThatWasChangedMeanwhileIsNotOverwritten) {
     theirs.point.note = "cold";
     mine.point.limits.low = 20;
     ASSERT_TRUE(change(classOwner, seen, theirs));
-    EXPECT_EQ(change(classOwner, seen, mine).error().kind, ErrorKind::NotAllowed);
-    EXPECT_EQ(small.club.manifests().dropPoint(classOwner, seen, {}, small.now).error().kind,
+    EXPECT_EQ(change(classOwner, seen, mine).error().kind(), ErrorKind::NotAllowed);
+    EXPECT_EQ(small.club.manifests().dropPoint(classOwner, seen, {}, small.now).error().kind(),
               ErrorKind::NotAllowed);
     EXPECT_EQ(first(classOwner), theirs);
     EXPECT_TRUE(change(classOwner, theirs, mine));
@@ -114,11 +114,11 @@ TEST_F(ClubPoints, aPointIsRenamedInItsPlaceAsOneVersion) {
 
 TEST_F(ClubPoints, aNameThatIsTakenIsRefusedWhetherNewOrRenamed) {
     ASSERT_TRUE(add(classOwner, {"launch", {.name = "bungs"}}));
-    EXPECT_EQ(add(classOwner, {"launch", {.name = "BUNGS "}}).error().kind, ErrorKind::BadInput);
+    EXPECT_EQ(add(classOwner, {"launch", {.name = "BUNGS "}}).error().kind(), ErrorKind::BadInput);
     const PhasePoint seen = first(classOwner);
     PhasePoint wanted = seen;
     wanted.point.name = "Bungs";
-    EXPECT_EQ(change(classOwner, seen, wanted).error().kind, ErrorKind::BadInput);
+    EXPECT_EQ(change(classOwner, seen, wanted).error().kind(), ErrorKind::BadInput);
     EXPECT_THAT(names(classOwner), ElementsAre("launch bow chamber", "launch bungs"));
     EXPECT_TRUE(add(classOwner, {"return", {.name = "bungs"}})); // another check is another point
 }
@@ -157,9 +157,9 @@ TEST_F(ClubPoints, aBoatCanNeitherLeaveOutNorRenameAPointOfItsClass) {
     const PhasePoint ofClass = first(ternOwner);
     PhasePoint renamed = ofClass;
     renamed.point.name = "bow tube";
-    EXPECT_EQ(small.club.manifests().dropPoint(ternOwner, ofClass, {}, small.now).error().kind,
+    EXPECT_EQ(small.club.manifests().dropPoint(ternOwner, ofClass, {}, small.now).error().kind(),
               ErrorKind::NotFound);
-    EXPECT_EQ(change(ternOwner, ofClass, renamed).error().kind, ErrorKind::NotAllowed);
+    EXPECT_EQ(change(ternOwner, ofClass, renamed).error().kind(), ErrorKind::NotAllowed);
     // Its own it can.
     const PhasePoint own{"launch", {.name = "keel tube"}};
     PhasePoint ownRenamed = own;
@@ -226,10 +226,10 @@ TEST(DamagedManifests, eachKindOfDamageIsAnErrorThatNamesTheFact) {
         SmallClub small;
         const auto record = damaged(small, set);
         ASSERT_FALSE(record) << set;
-        EXPECT_EQ(record.error().kind, ErrorKind::FileDamaged) << set;
+        EXPECT_EQ(record.error().kind(), ErrorKind::FileDamaged) << set;
         EXPECT_THAT(record.error().where, HasSubstr("fact ")) << set;
         const PhasePoint bungs{"launch", {.name = "bungs"}};
-        EXPECT_EQ(small.club.manifests().changePoint(classOwner, bungs, {}, small.now).error().kind,
+        EXPECT_EQ(small.club.manifests().changePoint(classOwner, bungs, {}, small.now).error().kind(),
                   ErrorKind::FileDamaged)
             << set;
     }

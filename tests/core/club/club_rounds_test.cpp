@@ -77,7 +77,7 @@ TEST(Stocktake, isNotSignedWhileNoTagOfTheClubWasRead) {
     small.scan(check, "K00000009T"); // unknown: a scanner that works says nothing about this club's kit
     const auto refused = small.club.checks().sign(check, "Bram Oke", {}, small.now);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().kind, core::ErrorKind::NotAllowed);
+    EXPECT_EQ(refused.error().kind(), core::ErrorKind::NotAllowed);
     EXPECT_THAT(small.club.answers().missingItems(), testing::IsEmpty());
     small.scan(check, "K000000018");
     EXPECT_TRUE(small.club.checks().sign(check, "Bram Oke", {}, small.now));
@@ -134,7 +134,7 @@ TEST(Stocktake, aPlaceThatIsNoneIsRefusedByName) {
     ShedClub small;
     const auto open = small.club.checks().openStocktake("attic", small.now);
     ASSERT_FALSE(open);
-    EXPECT_EQ(open.error().kind, core::ErrorKind::NotFound);
+    EXPECT_EQ(open.error().kind(), core::ErrorKind::NotFound);
     EXPECT_THAT(open.error().mend, testing::HasSubstr("loft, shed"));
 }
 
@@ -226,11 +226,11 @@ TEST(ServiceRound, whatCannotBeIsRefusedWhole) {
     RoundClub small;
     auto tomorrow = small.order("yearly look", {"K79TE08WXH"});
     tomorrow.day = small.now.today.plusDays(1);
-    EXPECT_EQ(small.club.kit().recordService(tomorrow, small.now).error().kind, core::ErrorKind::BadInput);
+    EXPECT_EQ(small.club.kit().recordService(tomorrow, small.now).error().kind(), core::ErrorKind::BadInput);
     auto nobody = small.order("yearly look", {"K79TE08WXH"});
     nobody.by = "Nobody";
-    EXPECT_EQ(small.club.kit().recordService(nobody, small.now).error().kind, core::ErrorKind::NotFound);
-    EXPECT_EQ(small.club.kit().recordService(small.order("polish", {"K79TE08WXH"}), small.now).error().kind,
+    EXPECT_EQ(small.club.kit().recordService(nobody, small.now).error().kind(), core::ErrorKind::NotFound);
+    EXPECT_EQ(small.club.kit().recordService(small.order("polish", {"K79TE08WXH"}), small.now).error().kind(),
               core::ErrorKind::NotFound);
     EXPECT_TRUE(small.club.kit().recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
 }

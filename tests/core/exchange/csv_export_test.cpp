@@ -81,7 +81,7 @@ TEST(CsvExport, measuresOfSomebodyUnknownAreRefused) {
     MapRegister rows;
     const core::Outcome outcome = core::exportSheets(rows, folder / "out", {"Nobody"});
     ASSERT_FALSE(outcome);
-    EXPECT_EQ(outcome.error().kind, core::ErrorKind::NotFound);
+    EXPECT_EQ(outcome.error().kind(), core::ErrorKind::NotFound);
     EXPECT_FALSE(fs::exists(folder / "out"));
     support::importInto(rows, {{"people.csv", "person\nNobody\n"}});
     EXPECT_TRUE(core::exportSheets(rows, folder / "out", {"Nobody"}));
@@ -115,7 +115,7 @@ TEST(CsvExport, whatStandsInTheWayChangesNothing) {
     fs::create_directories(folder / "log.csv");
     const core::Outcome outcome = core::exportSheets(MapRegister(), folder.path());
     ASSERT_FALSE(outcome);
-    EXPECT_EQ(outcome.error().kind, core::ErrorKind::DiskFailed);
+    EXPECT_EQ(outcome.error().kind(), core::ErrorKind::DiskFailed);
     EXPECT_THAT(outcome.error().where, HasSubstr("log.csv"));
     std::ifstream stream(folder / "places.csv");
     EXPECT_EQ(std::string(std::istreambuf_iterator<char>(stream), {}), "old");
@@ -156,7 +156,7 @@ TEST(CsvExport, aDiskThatTakesNoMoreChangesNothing) {
         const SmallFilesOnly limit(2000);
         const core::Outcome outcome = core::exportSheets(rows, folder.path());
         ASSERT_FALSE(outcome);
-        EXPECT_EQ(outcome.error().kind, core::ErrorKind::DiskFailed);
+        EXPECT_EQ(outcome.error().kind(), core::ErrorKind::DiskFailed);
         EXPECT_THAT(outcome.error().where, HasSubstr("log.csv"));
         EXPECT_FALSE(core::exportSheets(rows, folder / "fresh"));
     }
@@ -170,7 +170,7 @@ TEST(CsvExport, aFolderThatCannotBeMadeIsReported) {
     std::ofstream(folder / "file") << "x";
     const core::Outcome outcome = core::exportSheets(MapRegister(), folder / "file" / "out");
     ASSERT_FALSE(outcome);
-    EXPECT_EQ(outcome.error().kind, core::ErrorKind::DiskFailed);
+    EXPECT_EQ(outcome.error().kind(), core::ErrorKind::DiskFailed);
 }
 
 /// Random registers: names and notes full of what CSV, spreadsheets and the contract treat in a way of their

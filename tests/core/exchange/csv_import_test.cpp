@@ -247,7 +247,7 @@ TEST(CsvImportFolder, aMissingOrEmptyFolderIsAnError) {
         return core::planImport(path, rows, *core::CalendarDay::parse("2026-03-14"),
                                 [] { return kitCode(1); });
     };
-    EXPECT_EQ(plan(folder / "nowhere").error().kind, core::ErrorKind::FileMissing);
+    EXPECT_EQ(plan(folder / "nowhere").error().kind(), core::ErrorKind::FileMissing);
     EXPECT_THAT(plan(folder.path()).error().what, HasSubstr("no CSV file"));
     std::ofstream(folder / "places.csv") << "place\nLoft\n";
     EXPECT_TRUE(plan(folder.path()));

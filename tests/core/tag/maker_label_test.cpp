@@ -27,7 +27,7 @@ MakerLabel labelOf(const std::string& text, int currentYear = 2026) {
 
 bool isRefused(const std::string& text) {
     const auto label = parseMakerLabel(transmitted(text), 2026);
-    return !label && label.error().kind == ErrorKind::BadInput && !label.error().what.empty();
+    return !label && label.error().kind() == ErrorKind::BadInput && !label.error().what.empty();
 }
 
 TEST(MakerLabel, readsWhatALabelSays) {

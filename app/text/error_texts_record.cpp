@@ -1,0 +1,51 @@
+#include "app/text/error_texts.h"
+
+#include <QtGlobal>
+
+namespace app {
+namespace {
+
+using core::ErrorCode;
+
+// The record: what a damaged one cannot give, and what `verify` finds in it.
+constexpr ErrorText textsOfRecord[] = {
+    {ErrorCode::RecordDamaged, QT_TRANSLATE_NOOP("Errors", "the record is damaged: %1"),
+     QT_TRANSLATE_NOOP("Errors", "take an older backup, or look at it with `verify`")},
+    {ErrorCode::ManifestRecordUnreadable,
+     QT_TRANSLATE_NOOP("Errors",
+                       "the record of the manifests cannot be read: it is not as this program writes it"),
+     QT_TRANSLATE_NOOP("Errors", "take an older backup, or look at it with `verify`"),
+     QT_TRANSLATE_NOOP("Errors", "fact %1 of machine %2")},
+    {ErrorCode::ManifestRecordTime,
+     QT_TRANSLATE_NOOP("Errors", "the record of the manifests cannot be read: '%3' is no time"),
+     QT_TRANSLATE_NOOP("Errors", "take an older backup, or look at it with `verify`"),
+     QT_TRANSLATE_NOOP("Errors", "fact %1 of machine %2")},
+    {ErrorCode::ManifestRecordCell,
+     QT_TRANSLATE_NOOP("Errors", "the record of the manifests cannot be read: %3 is '%4'"),
+     QT_TRANSLATE_NOOP("Errors", "take an older backup, or look at it with `verify`"),
+     QT_TRANSLATE_NOOP("Errors", "fact %1 of machine %2")},
+    {ErrorCode::FactsMissing, QT_TRANSLATE_NOOP("Errors", "facts %3 to %4 are not there"), nullptr,
+     QT_TRANSLATE_NOOP("Errors", "fact %1 of machine %2")},
+    {ErrorCode::FactOutOfChain, QT_TRANSLATE_NOOP("Errors", "it does not follow the fact before it"), nullptr,
+     QT_TRANSLATE_NOOP("Errors", "fact %1 of machine %2")},
+    {ErrorCode::FactBodyChanged, QT_TRANSLATE_NOOP("Errors", "its body is not as it was written"), nullptr,
+     QT_TRANSLATE_NOOP("Errors", "fact %1 of machine %2")},
+    {ErrorCode::FactChanged, QT_TRANSLATE_NOOP("Errors", "it was changed after it was written"), nullptr,
+     QT_TRANSLATE_NOOP("Errors", "fact %1 of machine %2")},
+    {ErrorCode::TableDiffers, QT_TRANSLATE_NOOP("Errors", "differs from what the facts say, first at %2"),
+     nullptr, QT_TRANSLATE_NOOP("Errors", "table %1")},
+    {ErrorCode::FactsInapplicable, QT_TRANSLATE_NOOP("Errors", "cannot be applied: %1"), nullptr,
+     QT_TRANSLATE_NOOP("Errors", "facts")},
+    {ErrorCode::FileUnsound, "%1", nullptr, QT_TRANSLATE_NOOP("Errors", "file")},
+};
+
+static_assert(isWhole(textsOfRecord, ErrorCode::RecordDamaged, ErrorCode::NoBoats),
+              "a text for each code of these, in their order");
+
+} // namespace
+
+std::span<const ErrorText> recordTexts() {
+    return textsOfRecord;
+}
+
+} // namespace app

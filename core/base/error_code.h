@@ -1,0 +1,233 @@
+#pragma once
+
+#include <cstdint>
+
+namespace core {
+
+/// What failed, or what cannot be taken as it is. The comment beside a code says its arguments in their
+/// order; what is said of it to a person stands in app/text/error_texts_*.cpp, at the same place of the same
+/// order.
+enum class ErrorCode : std::uint16_t {
+    // Files, folders and the disk
+    FileExists,  ///< refused to write over it
+    FileNotMade, ///< what the system says
+    NoSuchFile,
+    NotAFile, ///< a folder, a device
+    NotAClubFile,
+    FileUnfinished,  ///< its creation was cut short
+    FileNewer,       ///< its format; the newest known here
+    DatabaseLocked,  ///< what SQLite says
+    DatabaseForeign, ///< what SQLite says: it is no database
+    DatabaseDamaged, ///< what SQLite says
+    DatabaseFailed,  ///< what SQLite says: full, read-only, I/O error
+    NoRandomNumbers,
+    ContentUnreadable, ///< what the reader of facts or tables says
+    FolderNotMade,
+    NoFileInTheWay,   ///< a folder or device stands where a file is to be written
+    FileNotWritten,   ///< what the system says
+    FileNotReplaced,  ///< what the system says
+    FolderUnreadable, ///< what the system says
+    FolderWithoutCsv,
+
+    // The record. `verify` lists those whose first arguments say where they stand in it
+    RecordDamaged,            ///< because of the first problem
+    ManifestRecordUnreadable, ///< number of the fact; its machine
+    ManifestRecordTime,       ///< number of the fact; its machine; the text that is no time
+    ManifestRecordCell,       ///< number of the fact; its machine; column; the text in it
+    FactsMissing,      ///< number of the fact behind; its machine; first and last number that are not there
+    FactOutOfChain,    ///< number of the fact; its machine
+    FactBodyChanged,   ///< number of the fact; its machine
+    FactChanged,       ///< number of the fact; its machine
+    TableDiffers,      ///< table; the first row that differs
+    FactsInapplicable, ///< what the reader of facts says
+    FileUnsound,       ///< what SQLite's integrity check says
+
+    // Names and codes that are looked up in the register
+    NoBoats,         ///< name; the club has no boat at all
+    NoSuchBoat,      ///< name; the club's boats
+    NoSuchBoatClass, ///< name
+    NoPlaces,        ///< name; the club has no place at all
+    NoSuchPlace,     ///< name; the club's places
+    NoSuchHomePlace, ///< name
+    NoSuchPerson,    ///< name
+    NoSuchKeeper,    ///< name of the person whose kit it is to be
+    NoSuchMeasured,  ///< name of the person whose measures are asked for
+    NoSuchKitType,   ///< name
+    NoSuchSize,      ///< kit type; size
+    NoSuchRule,      ///< name
+    NoSuchItem,      ///< tag code
+    NothingHasTag,   ///< tag code
+    NoSuchSubject,   ///< what was asked for: a tag code, a boat or a person
+
+    // Items that are registered, written off, released, or given a new tag
+    KitDayUnreadable, ///< the text
+    MadeInFuture,     ///< day
+    FirstUseInFuture, ///< day
+    UsedBeforeMade,   ///< day of the first use; day it was made
+    SerialTwice,      ///< serial
+    TwoHomes,
+    ItemCountOutOfRange,
+    LabelWithoutSerial, ///< label
+    SerialRegistered,   ///< serial; code of its item
+    TagForWrittenOff,   ///< kit type; tag
+    NotAReason,         ///< the text
+    WrittenOffAlready,
+    NotUnserviceable,
+
+    // Checks and stocktakes
+    NoSuchCheck, ///< id
+    CheckSigned,
+    NothingSeen,
+    NotSeen,                ///< tag
+    NoSuchPointAtLaunch,    ///< point; boat
+    NoSuchPointAtReturn,    ///< point; boat
+    NoSuchPointAtStocktake, ///< point; place
+    PointNotMeasured,       ///< point
+    NoSuchItemInCheck,      ///< tag code
+    KitIncomplete,
+    NothingOfClubRead,
+
+    // Trips, events and the log
+    HoursOutOfRange,
+    LaunchesOutOfRange,
+    BackBeforeLeft,
+    EventWithoutName,
+    NoSuchEvent, ///< name
+    LogEntryEmpty,
+    NoSuchLogSubject, ///< the text: neither a boat nor an item
+    LogEntryClosed,   ///< day
+    NoSuchLogEntry,   ///< id
+
+    // Manifests
+    QuantityNegative,
+    LineChanged,         ///< kit type
+    PointChanged,        ///< point
+    ManifestRowRejected, ///< because of what an import would say of the row
+    NoOwnLine,           ///< boat; kit type
+    PointTakenAtLaunch,  ///< point
+    PointTakenAtReturn,  ///< point
+    PointOfClass,        ///< point
+    BoatHasOwnPoint,     ///< boat; point
+    NoOwnPoint,          ///< boat or class; point
+
+    // Plans and service rounds
+    ServiceInFuture,      ///< its day; today
+    HorizonOutOfRange,    ///< months
+    ConfidenceOutOfRange, ///< the number
+    CoverOutOfRange,      ///< months
+    MarginOutOfRange,     ///< days
+    PriorOutOfRange,
+
+    // Tag codes and makers' labels
+    TagLength,              ///< what was typed; how many characters it has
+    TagClassUnknown,        ///< what was typed
+    TagCharacter,           ///< what was typed
+    TagCheckCharacter,      ///< what was typed
+    TagNeighboursExchanged, ///< what was typed; the likely code
+    LabelEmpty,
+    LabelElementUnknown, ///< the characters where one should begin
+    LabelBracketOpen,
+    LabelIdentifierUnknown, ///< what stands in the brackets
+    LabelContradiction,     ///< identifier
+    LabelLength,            ///< identifier; value
+    LabelCharacter,         ///< identifier; value
+    LabelCheckDigit,        ///< identifier; value
+    LabelMonth,             ///< identifier; value
+    LabelDay,               ///< identifier; value
+    LabelFirstDigit,        ///< identifier; value
+
+    // Import: a file as a whole, its header and the shape of its rows
+    ImportNotAFile,
+    ImportFileTooLarge,
+    ImportFileUnreadable,
+    ImportFileUnknown, ///< the files of the register
+    ImportFileTwice,
+    ImportUtf16,
+    ImportWithoutHeader,
+    ImportNotByCommas,
+    CsvQuoteInCell,
+    CsvQuoteOpen,
+    ColumnWithoutName, ///< its number, from 1
+    ColumnUnknown,     ///< its name; the file; the file's columns
+    ColumnTwice,       ///< its name
+    KeyColumnMissing,  ///< its name
+    RowLength,         ///< its cells; those of the header
+    KeyCellMissing,    ///< column
+    BothGiven,         ///< the two columns of which one is given
+    NeitherGiven,      ///< the two columns of which one is given
+    NoFreeTagCode,
+    KeyTwice, ///< the other row
+
+    // Import: one cell. The first argument is the text of the cell, unless something else is said
+    CellControlCharacter,
+    CellNotUtf8,
+    CellNumberWithComma,
+    CellNotANumber,
+    CellNegative,
+    CellNotWhole,
+    CellTooLarge, ///< the text; the largest that may be
+    CellNotADay,
+    CellNotInCalendar,
+    CellNotAChoice, ///< the text; the choices
+    CellNotAKitTag,
+    CellNotABoatTag,
+    CellNotAPersonTag,
+    CellNotAGtin,
+    CellGtinCheckDigit,
+    CellNotSteps,
+    CellNotATolerance,
+
+    // Import: cells that do not agree with others
+    CellMissing,   ///< column
+    RangeReversed, ///< column and number of the low end; column and number of the high end
+    PackOfNothing,
+    LineWouldDisagree, ///< kit type of the line; column of the kit types in which its substitutes must agree
+    SubstituteDisagrees, ///< the substitute; the kit type; column in which they do not agree
+    LineTooLarge,        ///< quantity; the largest that may be
+    EventMissing,
+    EventNotWaitedFor,
+    RuleCountsNothing,       ///< kind of rule
+    RuleNeedsNumber,         ///< kind of rule
+    RuleNeedsWholeNumber,    ///< the number; kind of rule
+    RuleNumberTooLarge,      ///< the number
+    RuleWithoutSteps,        ///< kind of rule
+    StepsNotWhole,           ///< kind of rule
+    ItemWithTwoHomes,        ///< boat; place
+    TagTaken,                ///< who or what has it; tag code
+    SerialTaken,             ///< code of the item that has it; serial
+    ReferredItemMissing,     ///< code; the file it should stand in
+    ReferredRowMissing,      ///< column that names such rows; name; the file it should stand in
+    ReferredSizeMissing,     ///< size; kit type
+    ReferredRuleMissing,     ///< rule; kit type: a rule of the whole item
+    ReferredPartRuleMissing, ///< rule; part; kit type
+
+    // What a program was given, reads beside the club file, or writes for people
+    DayUnreadable,     ///< the text
+    InstantUnreadable, ///< the text
+    NumberUnreadable,  ///< the text
+    NobodyOfThatName,  ///< name
+    TripNotAtReturn,
+    CodesUnreadable,
+    PointsFileUnreadable,
+    PointsFileHeader,
+    PointsFileRow,
+    PointsFilePoint,  ///< the text
+    PointNotLookedAt, ///< the text
+    PointNotANumber,  ///< the text
+    PointNotSeconds,  ///< the text
+    NoSuchPicture,
+    PictureUnreadable,
+    NoPictureInFolder,
+    NotAPicture,
+    PictureDamaged,
+    PictureTooBig,
+    FileNotSaved,         ///< what the system says
+    SheetNotSaved,        ///< what the system says
+    PictureNotSaved,      ///< what the system says
+    PictureFolderNotMade, ///< what the system says
+    AnswerNotWritten,
+
+    EndOfCodes ///< no code: how many there are
+};
+
+} // namespace core
