@@ -3,9 +3,6 @@
 #include "core/base/plain_text.h"
 
 #include <algorithm>
-#include <cassert>
-#include <clocale>
-#include <cwctype>
 
 namespace core {
 namespace {
@@ -179,18 +176,6 @@ constexpr std::array<Sheet, sheetCount> contract{{
     {SheetId::Log, "log.csv", "log_entry", 4, log},
 }};
 
-bool isPlainAscii(std::string_view name) {
-    return std::all_of(name.begin(), name.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
-}
-
-/// Lower case by the character tables of the C.UTF-8 locale: the same on every machine, whatever its
-/// language.
-char32_t lowerCase(char32_t character) {
-    static const locale_t unicode = newlocale(LC_CTYPE_MASK, "C.UTF-8", nullptr);
-    assert(unicode);
-    return static_cast<char32_t>(towlower_l(static_cast<wint_t>(character), unicode));
-}
-
 } // namespace
 
 int Sheet::indexOf(std::string_view column) const {
@@ -217,20 +202,6 @@ const Sheet* sheetOfTable(std::string_view table) {
     const auto found =
         std::find_if(contract.begin(), contract.end(), [&](const Sheet& s) { return s.table == table; });
     return found == contract.end() ? nullptr : &*found;
-}
-
-std::string foldName(std::string_view name) {
-    name = withoutOuterBlanks(name);
-    std::string folded;
-    folded.reserve(name.size());
-    const auto characters = isPlainAscii(name) ? std::nullopt : decodeUtf8(name);
-    if (characters)
-        for (char32_t c : *characters)
-            appendUtf8(folded, lowerCase(c));
-    else
-        for (char c : name)
-            folded += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    return folded;
 }
 
 std::string keyOf(const Sheet& sheet, const Cells& cells) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/plain_text.h" // foldName, by which rows are found
+
 #include <array>
 #include <optional>
 #include <span>
@@ -77,9 +79,6 @@ const Sheet* sheetOfTable(std::string_view table);
 
 /// A row's cells, aligned with the sheet's columns; empty means unknown.
 using Cells = std::vector<std::string>;
-
-/// The name folded for comparison: outer blanks off, lower case (Unicode simple case mapping).
-std::string foldName(std::string_view name);
 
 /// The row's key: its key cells folded and joined by 0x1F.
 std::string keyOf(const Sheet& sheet, const Cells& cells);

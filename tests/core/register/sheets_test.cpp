@@ -72,18 +72,6 @@ TEST(Sheets, filesTablesAndColumnsAreFoundByName) {
     EXPECT_EQ(core::sheetOfTable("kit"), nullptr);
 }
 
-// Unicode Character Database, simple lower-case mappings of single letters (UnicodeData.txt, from memory).
-TEST(Sheets, namesFoldByUnicodeWithoutOuterBlanks) {
-    EXPECT_EQ(core::foldName("  Life Jacket\t"), "life jacket");
-    EXPECT_EQ(core::foldName("MÜCKE"), "mücke");
-    EXPECT_EQ(core::foldName("ŁÓDŹ"), "łódź");
-    EXPECT_EQ(core::foldName("ΒΆΡΚΑ"), "βάρκα");
-    EXPECT_EQ(core::foldName("ЛОДКА"), "лодка");
-    EXPECT_EQ(core::foldName("\u00A0Heron\u00A0"), "heron");
-    EXPECT_NE(core::foldName("Mücke"), core::foldName("Mucke"));
-    EXPECT_EQ(core::foldName(""), "");
-}
-
 TEST(Sheets, keysJoinTheFoldedKeyCells) {
     const core::Sheet& rules = core::sheet(SheetId::LifeRules);
     core::Cells cells(rules.columns.size());
