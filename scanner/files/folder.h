@@ -3,9 +3,7 @@
 #include "scanner/files/file_fault.h"
 
 #include <filesystem>
-#include <functional>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace scanner {
@@ -14,9 +12,12 @@ namespace scanner {
 /// bytes.
 std::optional<FileError> faultOfFile(const std::filesystem::path& path);
 
-/// The regular files of a folder whose ending (without the dot, as written) the test accepts, sorted by name
-/// byte by byte. Hidden files and subfolders are left out. Empty when the folder cannot be opened.
-std::vector<std::filesystem::path> filesWithEnding(const std::filesystem::path& folder,
-                                                   const std::function<bool(const std::string&)>& isWanted);
+/// The pictures of a folder by their names' endings, sorted by name byte by byte; hidden files and subfolders
+/// are left out. Empty when the folder cannot be opened. Never throws.
+std::vector<std::filesystem::path> picturesIn(const std::filesystem::path& folder);
+
+/// The pictures and videos that a path stands for, in the order to read them: itself, or those of the folder
+/// it names by their endings, sorted by name. Empty only for a folder without any.
+std::vector<std::filesystem::path> filesToRead(const std::filesystem::path& path);
 
 } // namespace scanner

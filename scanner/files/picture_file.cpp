@@ -1,9 +1,8 @@
 #include "scanner/files/picture_file.h"
 
 #include "scanner/files/folder.h"
-#include "scanner/live/frame_grey.h"
+#include "scanner/files/image_grey.h"
 
-#include <QByteArray>
 #include <QFile>
 #include <QImage>
 #include <QImageReader>
@@ -81,13 +80,6 @@ LoadedPicture loadPicture(const fs::path& path, int maxPixels) {
     reader.setDecideFormatFromContent(true);
     reader.setAutoTransform(true);
     return decode(reader, maxPixels);
-}
-
-std::vector<fs::path> picturesIn(const fs::path& folder) {
-    const QList<QByteArray> endings = QImageReader::supportedImageFormats();
-    return filesWithEnding(folder, [&](const std::string& ending) {
-        return endings.contains(QByteArray::fromStdString(ending).toLower());
-    });
 }
 
 } // namespace scanner

@@ -5,9 +5,6 @@
 
 #include <filesystem>
 #include <optional>
-#include <vector>
-
-class QImage;
 
 namespace scanner {
 
@@ -31,9 +28,5 @@ constexpr int mostPixels = 4096 * 3072;
 /// Reads one picture in any format that Qt knows here; what counts is the content, not the name. Never
 /// throws. Any thread.
 LoadedPicture loadPicture(const std::filesystem::path& path, int maxPixels = mostPixels);
-
-/// The pictures of a folder by their names' endings, sorted by name byte by byte; hidden files and subfolders
-/// are left out. Empty when the folder cannot be opened.
-std::vector<std::filesystem::path> picturesIn(const std::filesystem::path& folder);
 
 } // namespace scanner

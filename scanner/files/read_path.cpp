@@ -1,7 +1,7 @@
 #include "scanner/files/read_path.h"
 
 #include "scanner/files/code_tally.h"
-#include "scanner/files/files_to_read.h"
+#include "scanner/files/folder.h"
 #include "scanner/files/picture_file.h"
 #include "scanner/files/video_file.h"
 

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "scanner/files/file_fault.h"
-#include "scanner/reader/code_reader.h"
 #include "scanner/reader/symbol_reader.h"
 #include "scanner/seen_code.h"
 

@@ -1,7 +1,7 @@
 #include "scanner/files/video_file.h"
 
 #include "scanner/files/folder.h"
-#include "scanner/live/preview_image.h"
+#include "scanner/files/preview_image.h"
 
 #include <gst/app/gstappsink.h>
 #include <gst/gst.h>

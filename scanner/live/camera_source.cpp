@@ -1,18 +1,20 @@
 #include "scanner/live/camera_source.h"
 
-#include "scanner/live/camera_format.h"
+#include "scanner/live/camera_frame.h"
 #include "scanner/live/camera_list.h"
-#include "scanner/live/frame_grey.h"
 #include "scanner/live/frame_mailbox.h"
-#include "scanner/live/preview_image.h"
 
 #include <QCamera>
 #include <QCameraDevice>
+#include <QCameraFormat>
 #include <QMediaCaptureSession>
 #include <QVideoFrame>
+#include <QVideoFrameFormat>
 #include <QVideoSink>
 
 #include <algorithm>
+#include <cmath>
+#include <tuple>
 #include <utility>
 
 namespace scanner {
@@ -28,6 +30,14 @@ constexpr auto longestRetry = 16000ms;
 std::chrono::milliseconds now() {
     return std::chrono::duration_cast<std::chrono::milliseconds>(
         std::chrono::steady_clock::now().time_since_epoch());
+}
+
+/// Smaller is better. Sizes are compared by their ratio: half is as far from the mark as double.
+auto distanceOf(const QCameraFormat& format) {
+    const double pixels = std::max(1, format.resolution().width() * format.resolution().height());
+    const bool compressed = format.pixelFormat() == QVideoFrameFormat::Format_Jpeg;
+    return std::tuple(std::abs(std::log(pixels / (1280.0 * 720.0))), std::abs(format.maxFrameRate() - 30.0F),
+                      compressed);
 }
 
 } // namespace
@@ -155,6 +165,13 @@ void CameraSource::noticeSilence() {
 
 void CameraSource::setState(SourceState state) {
     if (std::exchange(m_state, state) != state) emit stateChanged(state);
+}
+
+QCameraFormat chooseFormat(const QList<QCameraFormat>& formats) {
+    const auto best = std::min_element(formats.begin(), formats.end(), [](const auto& a, const auto& b) {
+        return distanceOf(a) < distanceOf(b);
+    });
+    return best == formats.end() ? QCameraFormat() : *best;
 }
 
 } // namespace scanner

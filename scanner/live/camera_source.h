@@ -3,12 +3,14 @@
 #include "scanner/live/frame_source.h"
 
 #include <QByteArray>
+#include <QList>
 #include <QTimer>
 
 #include <chrono>
 #include <memory>
 
 class QCameraDevice;
+class QCameraFormat;
 class QVideoFrame;
 
 namespace scanner {
@@ -54,5 +56,9 @@ private:
     SourceState m_state = SourceState::Stopped;
     int m_previewWidth = 0;
 };
+
+/// The format to ask a camera for: nearest to 1280 × 720 in pixels, then nearest to 30 frames a second, then
+/// one that needs no decoding. Null if there is none: the camera chooses then.
+QCameraFormat chooseFormat(const QList<QCameraFormat>& formats);
 
 } // namespace scanner

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "scanner/live/picture_advice.h"
-#include "scanner/reader/code_reader.h"
+#include "scanner/reader/symbol_reader.h"
 
 #include <QObject>
 

@@ -1,15 +1,27 @@
 #pragma once
 
 #include "scanner/files/file_fault.h"
-#include "scanner/live/source_state.h"
 
 #include <QImage>
 #include <QObject>
 #include <QString>
 
+#include <cstdint>
+
 namespace scanner {
 
 class FrameMailbox;
+
+/// How it stands with the source of frames.
+enum class SourceState : std::uint8_t {
+    Stopped,  ///< none is asked for
+    NoCamera, ///< the camera asked for is not there, or was pulled out; it starts by itself when it is
+              ///< plugged in
+    Starting, ///< opened, no frame has come yet
+    Running,  ///< frames come
+    Stalled,  ///< the camera is there and sends nothing; it is opened anew from time to time
+    Ended,    ///< the recording has been read to its end
+};
 
 /// Where frames come from. It puts them into the mailbox and tells the rest by signals, which a recording
 /// sends from a thread of its own. Made, started, stopped and deleted on the thread of the window.

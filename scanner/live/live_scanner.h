@@ -1,10 +1,10 @@
 #pragma once
 
 #include "scanner/files/file_fault.h"
-#include "scanner/live/source_state.h"
+#include "scanner/live/frame_source.h"
 #include "scanner/live/steady_advice.h"
 #include "scanner/live/tracker.h"
-#include "scanner/reader/code_reader.h"
+#include "scanner/reader/symbol_reader.h"
 
 #include <QByteArray>
 #include <QImage>
@@ -22,7 +22,6 @@ namespace scanner {
 class CameraList;
 class DecodeWorker;
 class FrameMailbox;
-class FrameSource;
 struct FrameReading;
 
 struct CameraChoice {

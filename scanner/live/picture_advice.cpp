@@ -1,6 +1,6 @@
 #include "scanner/live/picture_advice.h"
 
-#include "scanner/reader/image/picture_faults.h"
+#include "scanner/reader/picture_faults.h"
 
 namespace scanner {
 

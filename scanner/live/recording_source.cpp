@@ -1,7 +1,8 @@
 #include "scanner/live/recording_source.h"
 
-#include "scanner/files/files_to_read.h"
+#include "scanner/files/folder.h"
 #include "scanner/files/picture_file.h"
+#include "scanner/files/preview_image.h"
 #include "scanner/files/video_file.h"
 #include "scanner/live/frame_mailbox.h"
 
@@ -16,12 +17,6 @@ namespace {
 /// Frames of a second to read at most: a tag carried past a camera is in view for longer than a tenth of a
 /// second.
 constexpr double videoFramesPerSecond = 10;
-
-QImage previewOf(const GreyPicture& grey, int maxWidth) {
-    if (maxWidth <= 0) return {};
-    const QImage borrowed(grey.pixels.data(), grey.width, grey.height, grey.width, QImage::Format_Grayscale8);
-    return grey.width > maxWidth ? borrowed.scaledToWidth(maxWidth) : borrowed.copy();
-}
 
 } // namespace
 
@@ -72,7 +67,8 @@ bool RecordingSource::sendFile(const std::filesystem::path& path, const std::sto
         tellFailure(path, *picture.error);
         return !stop.stop_requested();
     }
-    const QImage preview = previewOf(picture.grey, m_previewWidth);
+    const int width = m_previewWidth;
+    const QImage preview = width > 0 ? previewOf(picture.grey, width) : QImage();
     if (!m_mailbox.put({std::move(picture.grey), m_videoTime, m_number, false}, stop)) return false;
     if (!preview.isNull()) emit previewReady(preview);
     return true;

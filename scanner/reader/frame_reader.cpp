@@ -3,6 +3,7 @@
 #include "scanner/reader/data_matrix/data_matrix_step.h"
 #include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_triples.h"
+#include "scanner/reader/qr/qr_pattern.h"
 #include "scanner/reader/qr/qr_step.h"
 
 #include <algorithm>
@@ -51,7 +52,7 @@ void scale(std::array<Point, 4>& corners, double factor) {
 
 } // namespace
 
-FrameReader::FrameReader(GreyPicture picture, TextTest isTag)
+FrameReader::FrameReader(GreyPicture picture, TagTest isTag)
     : m_reduction(picture.width)
     , m_picture(reduced(std::move(picture)))
     , m_isTag(std::move(isTag)) {
@@ -152,7 +153,7 @@ void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) 
         if (++tried > mostTriples) break;
         const bool negative = finders[triple.corner].negative;
         for (int version = 1; version <= 6; ++version) {
-            const int size = 17 + 4 * version;
+            const int size = qrModules(version);
             if (std::abs(std::log(triple.distance / (size - 7))) > (version < 4 ? 0.3 : 0.12)) continue;
             auto guess = mappingOf(finders, triple, size);
             if (!guess) continue;

@@ -8,7 +8,7 @@
 #include "scanner/reader/linear/linear_step.h"
 #include "scanner/reader/qr/finder_search.h"
 #include "scanner/reader/reading_step.h"
-#include "scanner/reader/text_test.h"
+#include "scanner/reader/text_proof.h"
 #include "scanner/seen_code.h"
 
 #include <optional>
@@ -21,7 +21,7 @@ namespace scanner::reader {
 /// quarter size.
 class FrameReader {
 public:
-    FrameReader(GreyPicture picture, TextTest isTag);
+    FrameReader(GreyPicture picture, TagTest isTag);
 
     /// When it is spent, steps end with what they have.
     void setBudget(const TimeBudget& budget) { m_budget = budget; }
@@ -65,7 +65,7 @@ private:
 
     double m_reduction = 1;
     PictureLevels m_picture;
-    TextTest m_isTag;
+    TagTest m_isTag;
     TimeBudget m_budget;
     std::vector<SeenCode> m_codes;
     std::vector<std::array<Point, 4>> m_taken;

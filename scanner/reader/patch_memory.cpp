@@ -1,5 +1,6 @@
 #include "scanner/reader/patch_memory.h"
 
+#include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/homography.h"
 #include "scanner/reader/image/sampling.h"
 
@@ -37,19 +38,13 @@ std::vector<Point> PatchMemory::places(const std::array<Point, 4>& corners) {
 /// Correlation with the look when the places are shifted, over every n-th place.
 double PatchMemory::likeness(const GreyPicture& picture, const std::vector<Point>& places, double scale,
                              Point shift, int every) const {
-    float n = 0, s = 0, ss = 0, t = 0, tt = 0, st = 0;
+    Correlation<float> correlation;
     for (std::size_t i = 0; i < places.size(); i += static_cast<std::size_t>(every)) {
         const float value =
             sampleAt(picture, (places[i].x + shift.x) * scale, (places[i].y + shift.y) * scale);
-        n += 1;
-        s += value;
-        ss += value * value;
-        t += m_look[i];
-        tt += m_look[i] * m_look[i];
-        st += value * m_look[i];
+        correlation.add(value, m_look[i]);
     }
-    const float vs = ss - s * s / n, vt = tt - t * t / n;
-    return vs > 1 && vt > 1e-6f ? (st - s * t / n) / std::sqrt(vs * vt) : 0;
+    return correlation.value(1, 1e-6f);
 }
 
 std::optional<Point> PatchMemory::seek(const PictureLevels& picture,

@@ -1,18 +1,14 @@
 #pragma once
 
 #include "scanner/grey_picture.h"
+#include "scanner/reader/text_proof.h"
 #include "scanner/seen_code.h"
 
 #include <chrono>
 #include <functional>
-#include <string>
 #include <vector>
 
 namespace scanner {
-
-/// Says whether a text is a tag of the club's kind (its check character agrees). Given by the caller, because
-/// the scanner does not know the trade; called from the reading thread.
-using TagTest = std::function<bool(const std::string& text)>;
 
 struct ReadOptions {
     bool rescue = true;                    ///< go on after the fast pass, while there is time
@@ -24,5 +20,9 @@ struct ReadOptions {
 /// (without a budget), same answer; no state, any thread. Never throws, aborts or hangs; an empty picture has
 /// no symbols.
 std::vector<SeenCode> readSymbols(GreyView picture, const ReadOptions& options = {});
+
+/// Reads the symbols of one frame: readSymbols with its options bound, or a reader that remembers the frame
+/// before. Called by one thread at a time. A video's and a camera's frames come in their order.
+using CodeReader = std::function<std::vector<SeenCode>(GreyView)>;
 
 } // namespace scanner

@@ -2,8 +2,9 @@
 
 #include "scanner/reader/data_matrix/data_matrix.h"
 #include "scanner/reader/general_decoder.h"
-#include "scanner/reader/gs1_text.h"
+#include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/grid_fit.h"
+#include "scanner/reader/text_proof.h"
 
 #include <algorithm>
 #include <cmath>
@@ -61,21 +62,16 @@ Homography quarterTurns(int turns, double size) {
 
 /// Correlation of the alternating edges alone: whole-pattern correlation likes wrong sizes.
 double alternation(const StraightPatch& patch, const Homography& toPatch, int n) {
-    float count = 0, s = 0, ss = 0, st = 0;
+    Correlation<float> correlation;
     const auto add = [&](int column, int row, float target) {
         const Point p = toPatch.map(column + 0.5, row + 0.5);
-        const float value = slopeAt(patch, static_cast<float>(p.x), static_cast<float>(p.y)).value;
-        s += value;
-        ss += value * value;
-        st += value * target;
-        count += 1;
+        correlation.add(slopeAt(patch, static_cast<float>(p.x), static_cast<float>(p.y)).value, target);
     };
     for (int i = 1; i + 1 < n; ++i) {
         add(i, 0, i % 2 ? 1.0f : -1.0f);
         add(n - 1, i, i % 2 ? -1.0f : 1.0f);
     }
-    const float variance = ss - s * s / count;
-    return variance > 1e-3f ? st / std::sqrt(variance * count) : 0;
+    return correlation.value(1e-3f);
 }
 
 struct Candidate {
@@ -90,7 +86,7 @@ double modulePixelsOf(const Homography& h, int n) {
 }
 
 std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& toPicture,
-                               const MatrixSize& size, bool negative, const TextTest& isTag,
+                               const MatrixSize& size, bool negative, const TagTest& isTag,
                                const TimeBudget& budget) {
     const int n = size.modules;
     const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
@@ -104,8 +100,7 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& t
             if (!reading) continue;
             auto code = decodeCleanGrid(reading->modules, Symbology::DataMatrix);
             if (!code) continue;
-            const bool proved =
-                (isTag && isTag(code->text)) || (code->gs1 && provesItselfAsGs1(code->text, isTag));
+            const bool proved = provesItself(code->text, code->gs1, isTag);
             if (!proved && reading->erased + 2 * reading->errors > size.checks - 4) continue;
             code->howRead = reading->needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
             code->corners = cornersOf(toPicture, n, n);
@@ -118,7 +113,7 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& t
 } // namespace
 
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
-                                       const TextTest& isTag, const TimeBudget& budget) {
+                                       const TagTest& isTag, const TimeBudget& budget) {
     const auto guess =
         projectionThrough({Point{0, 0}, Point{nominal, 0}, Point{nominal, nominal}, Point{0, nominal}}, quad);
     if (!guess) return std::nullopt;

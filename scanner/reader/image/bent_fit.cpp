@@ -1,5 +1,7 @@
 #include "scanner/reader/image/bent_fit.h"
 
+#include "scanner/reader/image/correlation.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -45,25 +47,19 @@ public:
     }
 
     double look() {
-        double n = 0, s = 0, ss = 0, t = 0, tt = 0, st = 0;
+        Correlation<double> correlation;
         for (std::size_t i = 0; i < m_points.size(); ++i) {
             const PatternPoint& p = m_points[i];
             const double a = p.u, b = p.v;
             m_space[i] = m_alongRows ? spacePoint(b, a, m_bend) : spacePoint(a, b, m_bend);
             m_at[i] = project(m_camera, m_space[i]);
             m_seen[i] = slopeAt(m_patch, static_cast<float>(m_at[i].x), static_cast<float>(m_at[i].y));
-            const double value = m_seen[i].value;
-            n += 1;
-            s += value;
-            ss += value * value;
-            t += p.target;
-            tt += p.target * p.target;
-            st += value * p.target;
+            correlation.add(m_seen[i].value, p.target);
         }
-        const double vs = ss - s * s / n, vt = tt - t * t / n, c = st - s * t / n;
-        m_gain = vs > 1e-9 ? std::clamp(c / vs, 0.3, 4.0) : 1;
-        m_bias = (t - m_gain * s) / n;
-        return vs > 1e-9 && vt > 1e-9 ? c / std::sqrt(vs * vt) : 0;
+        const double spread = correlation.spread();
+        m_gain = spread > 1e-9 ? std::clamp(correlation.covariance() / spread, 0.3, 4.0) : 1;
+        m_bias = (correlation.targets - m_gain * correlation.sum) / correlation.count;
+        return correlation.value(1e-9, 1e-9);
     }
 
     void step() {

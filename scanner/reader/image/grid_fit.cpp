@@ -1,5 +1,7 @@
 #include "scanner/reader/image/grid_fit.h"
 
+#include "scanner/reader/image/correlation.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -36,7 +38,7 @@ double GridFitter::look(const Homography& toPatch, const std::vector<PatternPoin
     float m[9];
     for (int i = 0; i < 9; ++i)
         m[i] = static_cast<float>(toPatch.m[i]);
-    float s = 0, ss = 0, t = 0, tt = 0, st = 0;
+    Correlation<float> correlation;
     for (std::size_t i = 0; i < points.size(); ++i) {
         const float u = points[i].u, v = points[i].v, target = points[i].target;
         const float w = 1.0f / (m[6] * u + m[7] * v + m[8]);
@@ -45,18 +47,13 @@ double GridFitter::look(const Homography& toPatch, const std::vector<PatternPoin
         const float turn = slope.dx * x + slope.dy * y;
         m_seen[i] = {slope.value, (slope.dx * m[0] + slope.dy * m[3] - turn * m[6]) * w,
                      (slope.dx * m[1] + slope.dy * m[4] - turn * m[7]) * w};
-        s += slope.value;
-        ss += slope.value * slope.value;
-        t += target;
-        tt += target * target;
-        st += slope.value * target;
+        correlation.add(slope.value, target);
     }
-    const float n = static_cast<float>(points.size());
-    const float vs = ss - s * s / n, vt = tt - t * t / n, c = st - s * t / n;
-    if (!(vs > 1e-4f && vt > 1e-4f)) return 0;
-    m_gain = std::clamp(c / vs, 0.3f, 4.0f);
-    m_bias = (t - m_gain * s) / n;
-    return c / std::sqrt(vs * vt);
+    const float spread = correlation.spread();
+    if (!(spread > 1e-4f && correlation.targetSpread() > 1e-4f)) return 0;
+    m_gain = std::clamp(correlation.covariance() / spread, 0.3f, 4.0f);
+    m_bias = (correlation.targets - m_gain * correlation.sum) / correlation.count;
+    return correlation.value(1e-4f, 1e-4f);
 }
 
 /// One step with 6 (affine) or 8 parameters from what was last seen.

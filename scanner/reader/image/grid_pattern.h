@@ -33,8 +33,4 @@ struct GridPattern {
     void listPoints();                  ///< fills both; call it when all modules are set
 };
 
-/// Finders, separators, timing, alignment patterns, the dark module and the quiet zone of a QR symbol of
-/// version 1 to 6 (ISO/IEC 18004, 6.3). The format information is left unknown.
-const GridPattern& qrPattern(int version);
-
 } // namespace scanner::reader

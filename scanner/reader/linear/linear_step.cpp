@@ -1,10 +1,10 @@
 #include "scanner/reader/linear/linear_step.h"
 
 #include "scanner/reader/general_decoder.h"
-#include "scanner/reader/gs1_text.h"
 #include "scanner/reader/linear/bar_decoder.h"
 #include "scanner/reader/linear/bar_profile.h"
 #include "scanner/reader/linear/code128.h"
+#include "scanner/reader/text_proof.h"
 
 #include <algorithm>
 #include <array>
@@ -71,7 +71,7 @@ std::array<Point, 4> cornersOf(const BarRegion& region) {
 } // namespace
 
 std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
-                                    const TextTest& isTag, const TimeBudget& budget) {
+                                    const TagTest& isTag, const TimeBudget& budget) {
     std::vector<std::string> unproved;
     const std::size_t count = effort == BarEffort::TwoBands ? 2 : bands.size();
     for (std::size_t b = 0; b < count; ++b) {
@@ -86,8 +86,7 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
                 const auto text =
                     code128TextOf(std::span(reading.characters).first(reading.characters.size() - 1));
                 if (!text) continue;
-                const bool proved =
-                    (isTag && isTag(text->text)) || (text->gs1 && provesItselfAsGs1(text->text, isTag));
+                const bool proved = provesItself(text->text, text->gs1, isTag);
                 const bool again =
                     !reading.guessed && std::count(unproved.begin(), unproved.end(), text->text) > 0;
                 if (proved || again) return seenCodeOf(*text, reading, profile, region, offset, reversed);
@@ -99,7 +98,7 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
 }
 
 std::optional<SeenCode> readForeignLinear(const GreyPicture& picture, const BarRegion& region,
-                                          const TextTest& isTag, const TimeBudget& budget) {
+                                          const TagTest& isTag, const TimeBudget& budget) {
     std::vector<SeenCode> found;
     for (const Band& band : {bands[0], bands[1], bands[2]}) {
         if (budget.isSpent()) return std::nullopt;

@@ -2,7 +2,7 @@
 
 #include "scanner/reader/image/time_budget.h"
 #include "scanner/reader/linear/bar_regions.h"
-#include "scanner/reader/text_test.h"
+#include "scanner/reader/text_proof.h"
 #include "scanner/seen_code.h"
 
 #include <optional>
@@ -16,11 +16,11 @@ enum class BarEffort { TwoBands, AllBands };
 /// strings that prove themselves, or when two bands agree: the symbol's own check character alone lets one in
 /// a hundred through. Nothing when the time is spent before.
 std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
-                                    const TextTest& isTag, const TimeBudget& budget = {});
+                                    const TagTest& isTag, const TimeBudget& budget = {});
 
 /// Other linear symbols (EAN, UPC, Code 39, ITF) by the general decoder on straightened bands; two must
 /// agree.
 std::optional<SeenCode> readForeignLinear(const GreyPicture& picture, const BarRegion& region,
-                                          const TextTest& isTag, const TimeBudget& budget = {});
+                                          const TagTest& isTag, const TimeBudget& budget = {});
 
 } // namespace scanner::reader

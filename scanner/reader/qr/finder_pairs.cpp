@@ -1,6 +1,7 @@
 #include "scanner/reader/qr/finder_pairs.h"
 
-#include "scanner/reader/image/straight_patch.h"
+#include "scanner/reader/image/correlation.h"
+#include "scanner/reader/qr/qr_pattern.h"
 
 #include <algorithm>
 #include <array>
@@ -32,28 +33,6 @@ Point modulesBetween(const Finder& a, const Finder& b) {
     return {(s[3] * dx - s[1] * dy) / determinant, (s[0] * dy - s[2] * dx) / determinant};
 }
 
-/// Correlation of places of the map with what should be there, 1 or -1, as they come one by one.
-struct MapCorrelation {
-    int n = 0, sum = 0, squares = 0, targets = 0, products = 0;
-
-    void add(int value, int target) {
-        n += 1;
-        sum += value;
-        squares += value * value;
-        targets += target;
-        products += value * target;
-    }
-
-    double value() const {
-        if (n == 0) return 0;
-        const double mean = static_cast<double>(sum) / n, meanTarget = static_cast<double>(targets) / n;
-        const double spread = squares - sum * mean, spreadTarget = n - targets * meanTarget;
-        return spread > 1 && spreadTarget > 0
-                   ? (products - sum * meanTarget) / std::sqrt(spread * spreadTarget)
-                   : 0;
-    }
-};
-
 /// A finder pattern with its light ring, drawn with axes `right` and `down` (pixels a module) and compared
 /// with the map at many places.
 class FinderTemplate {
@@ -76,7 +55,7 @@ public:
     double scoreAt(Point place) const {
         if (!(std::abs(place.x) < 1e6 && std::abs(place.y) < 1e6)) return 0;
         const int x = static_cast<int>(std::floor(place.x)), y = static_cast<int>(std::floor(place.y));
-        MapCorrelation correlation;
+        Correlation<int> correlation;
         if (x >= m_wide && y >= m_high && x + m_wide < m_map.width && y + m_high < m_map.height) {
             const std::int8_t* middle = m_map.row(y) + x;
             for (int i = 0; i < count; ++i)
@@ -85,7 +64,7 @@ public:
             for (const Tap& tap : m_taps)
                 correlation.add(levelAt(m_map, x + tap.x, y + tap.y), tap.target);
         }
-        return correlation.value();
+        return correlation.value(1);
     }
 
 private:
@@ -140,20 +119,6 @@ std::optional<Homography> guessWith(const ContrastMap& map, std::array<Point, 3>
 
 } // namespace
 
-double quickCorrelation(const ContrastMap& map, const GridPattern& pattern, const Homography& toPicture,
-                        bool negative) {
-    MapCorrelation correlation;
-    for (int row = -1; row <= pattern.rows; ++row)
-        for (int column = -1; column <= pattern.columns; ++column) {
-            const int target = pattern.at(column, row);
-            if (target == 0) continue;
-            const Point p = toPicture.map(column + 0.5, row + 0.5);
-            const bool inside = p.x >= 0 && p.y >= 0 && p.x < map.width && p.y < map.height;
-            correlation.add(inside ? map.row(static_cast<int>(p.y))[static_cast<int>(p.x)] : 0, target);
-        }
-    return negative ? -correlation.value() : correlation.value();
-}
-
 std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<Finder>& finders,
                                       std::size_t most, const TimeBudget& budget) {
     std::vector<PairGuess> guesses;
@@ -169,7 +134,7 @@ std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<
             const int sign = a.negative ? -1 : 1;
             const auto consider = [&](std::array<Point, 3> places, int unknown) {
                 if (const auto guess = guessWith(map, places, unknown, sign)) {
-                    const double correlation = quickCorrelation(map, qrPattern(1), *guess, a.negative);
+                    const double correlation = correlationOnMap(map, qrPattern(1), *guess, a.negative);
                     if (correlation > 0.2) guesses.push_back({i, k, *guess, correlation, a.negative});
                 }
             };

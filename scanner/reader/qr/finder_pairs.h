@@ -1,6 +1,5 @@
 #pragma once
 
-#include "scanner/reader/image/grid_pattern.h"
 #include "scanner/reader/image/homography.h"
 #include "scanner/reader/image/time_budget.h"
 #include "scanner/reader/qr/finder_search.h"
@@ -16,10 +15,6 @@ struct PairGuess {
     double correlation = 0;    ///< of the known modules with the map
     bool negative = false;
 };
-
-/// How the map agrees with the pattern's known modules where the mapping puts them, -1 to 1.
-double quickCorrelation(const ContrastMap& map, const GridPattern& pattern, const Homography& toPicture,
-                        bool negative);
 
 /// Every pair of finders at a version 1 symbol's distance, as side or diagonal; the third finder is sought
 /// within four modules of where it should be. The best `most` guesses, best first; of fewer

@@ -3,6 +3,7 @@
 #include "scanner/reader/general_decoder.h"
 #include "scanner/reader/image/bent_fit.h"
 #include "scanner/reader/image/grid_sampling.h"
+#include "scanner/reader/qr/qr_pattern.h"
 
 #include <cmath>
 
@@ -34,7 +35,7 @@ SeenCode seenCodeOf(const TagReading& tag) {
 } // namespace
 
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
-                                     bool negative, const TextTest& isTag) {
+                                     bool negative, const TagTest& isTag) {
     const GridPattern& pattern = qrPattern(version);
     const int size = pattern.columns;
     const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
@@ -57,7 +58,7 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
 }
 
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
-                                      const TextTest& isTag) {
+                                      const TagTest& isTag) {
     const GridPattern& pattern = qrPattern(1);
     const double size = pattern.columns;
     const BentFit fit = fitBentGrid(picture, pattern, flat, negative);

@@ -13,10 +13,10 @@ namespace scanner::reader {
 /// Reads the QR symbol that lies as the fit says: the tag decoder first, then the general one on a clean
 /// drawing of it.
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
-                                     bool negative, const TextTest& isTag);
+                                     bool negative, const TagTest& isTag);
 
 /// The same for a tag on a bent label, from a flat fit that found it but could not read it.
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
-                                      const TextTest& isTag);
+                                      const TagTest& isTag);
 
 } // namespace scanner::reader

@@ -168,7 +168,7 @@ bool looksSpliced(const GridSamples& soft, int mask, const std::array<std::uint8
     return balanced >= many && unsure < balanced;
 }
 
-std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const TextTest& isTag) {
+std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const TagTest& isTag) {
     const SoftWord word = wordOf(soft, mask);
     std::array<int, codewords> order{};
     std::iota(order.begin(), order.end(), 0);
@@ -188,7 +188,7 @@ std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const Te
 
 } // namespace
 
-std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TextTest& isTag) {
+std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag) {
     if (samples.columns != size || samples.rows != size || !isTag) return std::nullopt;
     for (const Threshold& threshold : thresholds) {
         const GridSamples soft = softModules(samples, threshold);

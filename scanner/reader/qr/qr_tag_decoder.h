@@ -1,7 +1,7 @@
 #pragma once
 
 #include "scanner/reader/image/grid_sampling.h"
-#include "scanner/reader/text_test.h"
+#include "scanner/reader/text_proof.h"
 
 #include <optional>
 #include <string>
@@ -20,6 +20,6 @@ struct TagReading {
 
 /// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every
 /// tag shares and `isTag` agree. Tags only: other texts and other levels are left to the general decoder.
-std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TextTest& isTag);
+std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag);
 
 } // namespace scanner::reader

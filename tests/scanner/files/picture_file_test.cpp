@@ -153,20 +153,5 @@ TEST(PictureFile, garbageAfterAGoodSignatureNeverCrashes) {
     }
 }
 
-TEST(PicturesIn, listsPicturesSortedWithoutTheRest) {
-    const ScratchFolder folder;
-    for (const char* name : {"b.png", "a.JPG", "c.webp", ".hidden.png", "notes.txt", "noending"})
-        write(folder / name, "x");
-    std::filesystem::create_directory(folder / "sub.png");
-    std::vector<std::string> names;
-    for (const auto& path : picturesIn(folder.path()))
-        names.push_back(path.filename().string());
-    EXPECT_EQ(names, (std::vector<std::string>{"a.JPG", "b.png", "c.webp"}));
-}
-
-TEST(PicturesIn, aFolderThatIsNotThereHasNone) {
-    EXPECT_TRUE(picturesIn("/no/such/folder").empty());
-}
-
 } // namespace
 } // namespace scanner

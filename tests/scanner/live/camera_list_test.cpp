@@ -1,6 +1,6 @@
 #include "scanner/live/camera_list.h"
 
-#include "scanner/live/camera_format.h"
+#include "scanner/live/camera_source.h"
 #include "tests/scanner/live/camera_bench.h"
 #include "tests/support/wait_for.h"
 

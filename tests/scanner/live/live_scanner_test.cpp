@@ -24,8 +24,12 @@ void savePicture(const QImage& image, const std::filesystem::path& path) {
     ASSERT_TRUE(image.save(QString::fromStdString(path.string()))) << path;
 }
 
+/// The fast pass alone: what is shown is easy, and a busy machine must not run into a time limit.
 std::vector<SeenCode> read(GreyView view) {
-    return readSymbols(view);
+    ReadOptions options;
+    options.rescue = false;
+    options.budget = {};
+    return readSymbols(view, options);
 }
 
 class LiveScannerOnRecordings : public testing::Test {

@@ -2,7 +2,7 @@
 //   reader_fuzz COUNT [SEED]
 // Ends with 1 when a text is told that is a tag and was not drawn. Meant for a build with sanitizers.
 
-#include "scanner/live/live_reader.h"
+#include "scanner/reader/live_reader.h"
 #include "scanner/reader/symbol_reader.h"
 #include "tests/scanner/reader/pictures.h"
 

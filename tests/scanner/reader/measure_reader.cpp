@@ -7,8 +7,8 @@
 // further: --budget MS (a frame), --misses (each tag that was not read), --limit N (frames), --half 0|1 (even
 // or odd frames only: change a step by one half, look at the other)
 
-#include "scanner/live/live_reader.h"
 #include "scanner/reader/frame_reader.h"
+#include "scanner/reader/live_reader.h"
 #include "scanner/reader/symbol_reader.h"
 #include "tests/scanner/reader/pictures.h"
 #include "tests/scanner/reader/reading_score.h"

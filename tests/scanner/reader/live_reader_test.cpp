@@ -1,4 +1,4 @@
-#include "scanner/live/live_reader.h"
+#include "scanner/reader/live_reader.h"
 
 #include "tests/scanner/reader/pictures.h"
 

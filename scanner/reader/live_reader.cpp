@@ -1,4 +1,4 @@
-#include "scanner/live/live_reader.h"
+#include "scanner/reader/live_reader.h"
 
 #include "scanner/reader/frame_reader.h"
 #include "scanner/reader/patch_memory.h"

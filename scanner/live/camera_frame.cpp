@@ -1,34 +1,15 @@
-#include "scanner/live/frame_grey.h"
+#include "scanner/live/camera_frame.h"
 
-#include <QImage>
+#include "scanner/files/image_grey.h"
+#include "scanner/files/preview_image.h"
+
 #include <QVideoFrame>
 
-#include <algorithm>
 #include <cstddef>
 #include <optional>
 
 namespace scanner {
 namespace {
-
-std::uint8_t weigh(int red, int green, int blue) {
-    return static_cast<std::uint8_t>((77 * red + 150 * green + 29 * blue + 128) >> 8);
-}
-
-std::uint8_t onWhitePaper(QRgb pixel) {
-    const int alpha = qAlpha(pixel);
-    const int grey = weigh(qRed(pixel), qGreen(pixel), qBlue(pixel));
-    return static_cast<std::uint8_t>((grey * alpha + 255 * (255 - alpha)) / 255);
-}
-
-template <class Pixel>
-GreyPicture greyByRows(const QImage& image, Pixel pixelToGrey) {
-    GreyPicture grey(image.width(), image.height());
-    for (int y = 0; y < grey.height; ++y) {
-        const auto* from = reinterpret_cast<const QRgb*>(image.constScanLine(y));
-        std::transform(from, from + grey.width, grey.row(y), pixelToGrey);
-    }
-    return grey;
-}
 
 /// Where a packed or planar format keeps its luma: the byte of the first pixel and the step to the next.
 struct LumaPlace {
@@ -90,7 +71,7 @@ GreyPicture greyByColour(const QVideoFrame& mapped, ColourPlace place) {
         const uchar* from = mapped.bits(0) + static_cast<std::ptrdiff_t>(y) * mapped.bytesPerLine(0);
         std::uint8_t* to = grey.row(y);
         for (int x = 0; x < grey.width; ++x, from += 4)
-            to[x] = weigh(from[place.red], from[place.green], from[place.blue]);
+            to[x] = lumaOf(from[place.red], from[place.green], from[place.blue]);
     }
     return grey;
 }
@@ -103,19 +84,39 @@ GreyPicture greyOfMapped(const QVideoFrame& mapped) {
     return greyByColour(mapped, *colourPlaceOf(mapped.pixelFormat()));
 }
 
-} // namespace
-
-GreyPicture greyOf(const QImage& image) {
-    if (image.isNull()) return {};
-    if (image.format() == QImage::Format_Grayscale8) {
-        return copyOf(GreyView{image.constBits(), image.width(), image.height(),
-                               static_cast<int>(image.bytesPerLine()), 1});
-    }
-    if (image.hasAlphaChannel())
-        return greyByRows(image.convertToFormat(QImage::Format_ARGB32), onWhitePaper);
-    return greyByRows(image.convertToFormat(QImage::Format_RGB32),
-                      [](QRgb pixel) { return weigh(qRed(pixel), qGreen(pixel), qBlue(pixel)); });
+Channel channelOf(const QVideoFrame& mapped, int plane, int first, int step) {
+    return {mapped.bits(plane) + first, mapped.bytesPerLine(plane), step};
 }
+
+/// Where the three channels lie in the formats that webcams give and decoders put out; others go through Qt.
+std::optional<YuvView> viewOf(const QVideoFrame& mapped) {
+    const int width = mapped.width();
+    const int height = mapped.height();
+    const auto at = [&](int plane, int first, int step) { return channelOf(mapped, plane, first, step); };
+    switch (mapped.pixelFormat()) {
+    case QVideoFrameFormat::Format_YUYV:
+        return YuvView{width, height, at(0, 0, 2), at(0, 1, 4), at(0, 3, 4), true};
+    case QVideoFrameFormat::Format_UYVY:
+        return YuvView{width, height, at(0, 1, 2), at(0, 0, 4), at(0, 2, 4), true};
+    case QVideoFrameFormat::Format_NV12:
+        return YuvView{width, height, at(0, 0, 1), at(1, 0, 2), at(1, 1, 2)};
+    case QVideoFrameFormat::Format_NV21:
+        return YuvView{width, height, at(0, 0, 1), at(1, 1, 2), at(1, 0, 2)};
+    case QVideoFrameFormat::Format_YUV420P:
+        return YuvView{width, height, at(0, 0, 1), at(1, 0, 1), at(2, 0, 1)};
+    case QVideoFrameFormat::Format_YV12:
+        return YuvView{width, height, at(0, 0, 1), at(2, 0, 1), at(1, 0, 1)};
+    default:
+        return std::nullopt;
+    }
+}
+
+QImage previewThroughQt(const QVideoFrame& frame, int maxWidth) {
+    const QImage image = frame.toImage();
+    return image.width() > maxWidth ? image.scaledToWidth(maxWidth) : image;
+}
+
+} // namespace
 
 GreyPicture greyOf(const QVideoFrame& frame) {
     if (!frame.isValid()) return {};
@@ -126,6 +127,15 @@ GreyPicture greyOf(const QVideoFrame& frame) {
     GreyPicture grey = greyOfMapped(mapped);
     mapped.unmap();
     return grey;
+}
+
+QImage previewOf(const QVideoFrame& frame, int maxWidth) {
+    QVideoFrame mapped(frame); // shares the pixels; mapping is not const
+    if (!mapped.map(QVideoFrame::ReadOnly)) return {};
+    const auto view = viewOf(mapped);
+    const QImage image = view ? previewOf(*view, maxWidth) : QImage();
+    mapped.unmap();
+    return view ? image : previewThroughQt(frame, maxWidth);
 }
 
 } // namespace scanner

@@ -1,9 +1,10 @@
-#include "scanner/reader/image/picture_faults.h"
+#include "scanner/reader/picture_faults.h"
 
+#include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/local_contrast.h"
-#include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_search.h"
 #include "scanner/reader/qr/finder_triples.h"
+#include "scanner/reader/qr/qr_pattern.h"
 
 #include <algorithm>
 #include <array>
@@ -194,7 +195,7 @@ bool showsSmallTag(GreyView picture, const std::vector<SeenCode>& read) {
         if (++tried > mostTriples) return false;
         const auto mapping = mappingOf(finders, triple, side);
         const bool negative = finders[triple.corner].negative;
-        if (!mapping || quickCorrelation(map, qrPattern(1), *mapping, negative) < certain) continue;
+        if (!mapping || correlationOnMap(map, qrPattern(1), *mapping, negative) < certain) continue;
         const auto d = derivativeAt(*mapping, {side / 2.0, side / 2.0});
         const double module = std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
         const Point middle = mapping->map(side / 2.0, side / 2.0);

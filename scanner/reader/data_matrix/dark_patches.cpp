@@ -1,4 +1,4 @@
-#include "scanner/reader/image/dark_patches.h"
+#include "scanner/reader/data_matrix/dark_patches.h"
 
 #include "scanner/reader/image/vectorised.h"
 

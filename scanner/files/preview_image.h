@@ -1,10 +1,10 @@
 #pragma once
 
+#include "scanner/grey_picture.h"
+
 #include <QImage>
 
 #include <cstdint>
-
-class QVideoFrame;
 
 namespace scanner {
 
@@ -26,10 +26,11 @@ struct YuvView {
     bool chromaRowsFull = false;
 };
 
-/// A picture to look at, not to read from: every n-th pixel, so that it is at most `maxWidth` wide. RGB32.
+/// A picture to look at, not to read from: every n-th pixel, so that it is at most `maxWidth` (1 or more)
+/// pixels wide. RGB32. Any thread.
 QImage previewOf(const YuvView& frame, int maxWidth);
 
-/// The same of a camera's frame. Maps, copies and unmaps it before it returns; null if it cannot be mapped.
-QImage previewOf(const QVideoFrame& frame, int maxWidth);
+/// The same of a grey picture, in grey. Null if the picture is empty.
+QImage previewOf(const GreyPicture& grey, int maxWidth);
 
 } // namespace scanner

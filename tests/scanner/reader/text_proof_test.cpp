@@ -1,4 +1,4 @@
-#include "scanner/reader/gs1_text.h"
+#include "scanner/reader/text_proof.h"
 
 #include "tests/scanner/reader/pictures.h"
 
