@@ -12,6 +12,9 @@ struct Point {
     double y = 0;
 };
 
+/// Four corners in turn.
+using Quad = std::array<Point, 4>;
+
 enum class Symbology : std::uint8_t { Qr, DataMatrix, Code128, Ean13, Ean8, UpcA, UpcE, Code39, Itf, Other };
 
 /// Name as the command line prints it: "qr", "data-matrix", "code-128", "ean-13", "ean-8", "upc-a", "upc-e",
@@ -34,8 +37,7 @@ struct SeenCode {
     std::string text; ///< UTF-8; in GS1 element strings FNC1 is the byte 0x1D
     Symbology symbology = Symbology::Other;
     bool gs1 = false; ///< the symbol says that it holds GS1 element strings
-    std::array<Point, 4>
-        corners{}; ///< top left first, clockwise as the symbol's own reading direction has it
+    Quad corners{};   ///< top left first, clockwise as the symbol's own reading direction has it
     HowRead howRead = HowRead::Plain;
 };
 

@@ -28,10 +28,11 @@ Owned<GError> owned(GError* error) {
 }
 
 /// Only pictures are decoded, only into planes whose first is the luma, turned upright, and without a clock.
-constexpr const char* chain = "filesrc name=file ! decodebin expose-all-streams=false caps=video/x-raw "
-                              "! videoflip video-direction=auto ! videoconvert ! "
-                              "appsink name=out sync=false max-buffers=2 drop=false enable-last-sample=false "
-                              "caps=video/x-raw,format=I420";
+constexpr const char* pipelineDescription =
+    "filesrc name=file ! decodebin expose-all-streams=false caps=video/x-raw "
+    "! videoflip video-direction=auto ! videoconvert ! "
+    "appsink name=out sync=false max-buffers=2 drop=false enable-last-sample=false "
+    "caps=video/x-raw,format=I420";
 
 FileFault faultOf(const GError& error) {
     if (error.domain == GST_RESOURCE_ERROR) return FileFault::NotReadable;
@@ -82,7 +83,7 @@ struct VideoFile::Pipeline {
 
     Pipeline(const std::filesystem::path& path, GError** failed) {
         if (!gst_init_check(nullptr, nullptr, failed)) return;
-        top = gst_parse_launch(chain, failed);
+        top = gst_parse_launch(pipelineDescription, failed);
         if (*failed != nullptr) return;
         GstElement* file = gst_bin_get_by_name(GST_BIN(top), "file");
         g_object_set(file, "location", path.c_str(), nullptr);

@@ -1,6 +1,6 @@
 #include "scanner/live/camera_list.h"
 
-#include "scanner/live/camera_roll.h"
+#include "scanner/live/distinct_cameras.h"
 
 #include <QMediaDevices>
 #include <QTimer>
@@ -14,8 +14,8 @@ namespace {
 /// The doubles come in the first rounds of the event loop.
 constexpr auto doublesComeWithin = std::chrono::milliseconds(1000);
 
-CameraRoll& theRoll() {
-    static CameraRoll roll;
+DistinctCameras& distinctCameras() {
+    static DistinctCameras roll;
     return roll;
 }
 
@@ -36,7 +36,7 @@ QList<QCameraDevice> camerasOnce() {
     for (const QCameraDevice& device : devices)
         listed.push_back({device.id(), device.description(), kindOf(device)});
     QList<QCameraDevice> cameras;
-    for (const ListedCamera& shown : theRoll().update(listed)) {
+    for (const ListedCamera& shown : distinctCameras().update(listed)) {
         const auto device = std::find_if(devices.begin(), devices.end(),
                                          [&](const QCameraDevice& each) { return each.id() == shown.id; });
         cameras.push_back(*device);
@@ -52,7 +52,7 @@ CameraList::CameraList()
     auto* devices = new QMediaDevices(this);
     connect(devices, &QMediaDevices::videoInputsChanged, this, &CameraList::refresh, Qt::QueuedConnection);
     QTimer::singleShot(0, this, [this] {
-        QTimer::singleShot(doublesComeWithin, this, [] { theRoll().stopExpectingDoubles(); });
+        QTimer::singleShot(doublesComeWithin, this, [] { distinctCameras().stopExpectingDoubles(); });
     });
 }
 

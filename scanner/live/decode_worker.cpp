@@ -19,14 +19,14 @@ void DecodeWorker::readWaiting() {
     const auto frame = m_mailbox.take();
     if (!frame) return;
     FrameReading reading;
-    if (!frame->last) reading.seen = m_reader(frame->grey.view());
+    if (!frame->isEnd) reading.seen = m_reader(frame->grey.view());
     reading.width = frame->grey.width;
     reading.height = frame->grey.height;
     reading.at = frame->at;
     reading.source = frame->source;
-    reading.last = frame->last;
+    reading.isEnd = frame->isEnd;
     if (std::exchange(m_source, frame->source) != frame->source) m_nextAdvice = frame->at;
-    if (!frame->last && frame->at >= m_nextAdvice) {
+    if (!frame->isEnd && frame->at >= m_nextAdvice) {
         reading.advice = adviseOn(frame->grey.view(), reading.seen);
         m_nextAdvice = frame->at + adviceEvery;
     }

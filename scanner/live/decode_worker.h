@@ -20,7 +20,7 @@ struct FrameReading {
     int height = 0;
     std::chrono::milliseconds at{};
     int source = 0;
-    bool last = false;                   ///< nothing was read: the recording is at its end
+    bool isEnd = false;                  ///< nothing was read: the recording is at its end
     std::optional<PictureAdvice> advice; ///< some five times a second: it costs a few milliseconds
 };
 

@@ -92,7 +92,7 @@ void LiveScanner::setPreviewWidth(int width) {
 
 void LiveScanner::take(const FrameReading& reading) {
     if (reading.source != m_sourceNumber) return;
-    if (reading.last) {
+    if (reading.isEnd) {
         emit progressed(1);
         setState(SourceState::Ended);
         return;

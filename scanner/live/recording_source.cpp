@@ -55,7 +55,7 @@ void RecordingSource::run(const std::stop_token& stop) {
     }
     Frame end;
     end.source = m_number;
-    end.last = true;
+    end.isEnd = true;
     end.at = m_videoTime;
     m_mailbox.put(std::move(end), stop);
 }

@@ -1,6 +1,7 @@
 #include "scanner/reader/frame_reader.h"
 
 #include "scanner/reader/data_matrix/data_matrix_step.h"
+#include "scanner/reader/image/quad.h"
 #include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_triples.h"
 #include "scanner/reader/qr/qr_pattern.h"
@@ -27,29 +28,6 @@ GreyPicture reduced(GreyPicture picture) {
     return picture;
 }
 
-Point middleOf(const std::array<Point, 4>& corners) {
-    Point middle;
-    for (const Point& p : corners)
-        middle = {middle.x + p.x / 4, middle.y + p.y / 4};
-    return middle;
-}
-
-bool contains(const std::array<Point, 4>& area, Point p) {
-    bool left = true, right = true;
-    for (int i = 0; i < 4; ++i) {
-        const Point a = area[i], b = area[(i + 1) % 4];
-        const double side = (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
-        left &= side >= 0;
-        right &= side <= 0;
-    }
-    return left || right;
-}
-
-void scale(std::array<Point, 4>& corners, double factor) {
-    for (Point& p : corners)
-        p = {p.x * factor, p.y * factor};
-}
-
 } // namespace
 
 FrameReader::FrameReader(GreyPicture picture, TagTest isTag)
@@ -62,47 +40,46 @@ FrameReader::FrameReader(GreyPicture picture, TagTest isTag)
 void FrameReader::run(ReadingStep step) {
     m_isCut = false;
     switch (step) {
-    case ReadingStep::Triples:
+    case ReadingStep::ThreeFinders:
         return readTriples(finders(), 1);
-    case ReadingStep::Plain:
-        return readPlain(Effort::Quick);
-    case ReadingStep::Bars:
+    case ReadingStep::WholePicture:
+        return readWholePicture(Effort::Quick);
+    case ReadingStep::Code128:
         return readBars(BarEffort::TwoBands);
-    case ReadingStep::Patches:
+    case ReadingStep::DataMatrix:
         return readPatches(0, 1, false);
-    case ReadingStep::WidePatches:
+    case ReadingStep::DataMatrixWideGaps:
         return readPatches(1, 1, false);
-    case ReadingStep::Pairs:
+    case ReadingStep::TwoFinders:
         finders();
         return readPairs(*m_contrast, *m_finders, 1);
-    case ReadingStep::Bent:
+    case ReadingStep::BentLabels:
         return readAllBent();
     case ReadingStep::CloseUp:
         return readCloseUp();
-    case ReadingStep::WidestPatches:
+    case ReadingStep::DataMatrixWidestGaps:
         return readPatches(1, 2, false);
-    case ReadingStep::NegativePatches:
+    case ReadingStep::DataMatrixLightOnDark:
         readPatches(1, 1, true);
         if (!m_isCut) readPatches(0, 1, true);
         return;
-    case ReadingStep::AllBars:
+    case ReadingStep::Code128AllBands:
         return readBars(BarEffort::AllBands);
-    case ReadingStep::PlainThorough:
-        return readPlain(Effort::Thorough);
-    case ReadingStep::ForeignBars:
-        return readForeignBars();
+    case ReadingStep::WholePictureThorough:
+        return readWholePicture(Effort::Thorough);
+    case ReadingStep::OtherLinear:
+        return readOtherBars();
     }
 }
 
-void FrameReader::mask(const std::array<Point, 4>& area) {
-    m_taken.push_back(area);
-    scale(m_taken.back(), 1 / m_reduction);
+void FrameReader::mask(const Quad& area) {
+    m_taken.push_back(scaled(area, 1 / m_reduction));
 }
 
 std::vector<SeenCode> FrameReader::codes() const {
     std::vector<SeenCode> codes = m_codes;
     for (SeenCode& code : codes)
-        scale(code.corners, m_reduction);
+        code.corners = scaled(code.corners, m_reduction);
     return codes;
 }
 
@@ -135,7 +112,7 @@ const std::vector<BarRegion>& FrameReader::bars() {
     return *m_bars;
 }
 
-void FrameReader::readPlain(Effort effort) {
+void FrameReader::readWholePicture(Effort effort) {
     for (SeenCode& code : decodeMatrixSymbols(m_picture.full().view(), effort))
         add(std::move(code));
 }
@@ -207,9 +184,9 @@ void FrameReader::readAllBent() {
 void FrameReader::readPatches(int level, int reach, bool negative) {
     if (level >= static_cast<int>(m_picture.levels.size())) return;
     const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
-    for (Quad patch : findDarkPatches(map, reach, negative)) {
+    for (const Quad& found : findDarkPatches(map, reach, negative)) {
         if (!hasTime()) return;
-        scale(patch, 1 << level);
+        const Quad patch = scaled(found, 1 << level);
         if (isTaken(middleOf(patch))) continue;
         if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget)) add(std::move(*code));
     }
@@ -238,11 +215,11 @@ void FrameReader::readBars(BarEffort effort) {
     }
 }
 
-void FrameReader::readForeignBars() {
+void FrameReader::readOtherBars() {
     for (const BarRegion& region : bars()) {
         if (!hasTime()) return;
         if (isTaken(region.centre)) continue;
-        if (auto code = readForeignLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
+        if (auto code = readOtherLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
     }
 }
 

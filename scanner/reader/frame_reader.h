@@ -30,7 +30,7 @@ public:
     /// frame may have no time left for it later.
     void bendAtOnce() { m_bendsAtOnce = true; }
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
-    void mask(const std::array<Point, 4>& area);
+    void mask(const Quad& area);
     void run(ReadingStep step);
     /// Whether the time was spent before the last step came to its end.
     bool wasCutOff() const { return m_isCut; }
@@ -47,7 +47,7 @@ private:
         bool negative;
     };
 
-    void readPlain(Effort effort);
+    void readWholePicture(Effort effort);
     void readTriples(const std::vector<Finder>& finders, double scale);
     void readPairs(const ContrastMap& map, const std::vector<Finder>& finders, double scale);
     bool readFlat(const GridFit& fit, int version, bool negative);
@@ -55,7 +55,7 @@ private:
     void readAllBent();
     void readPatches(int level, int reach, bool negative);
     void readBars(BarEffort effort);
-    void readForeignBars();
+    void readOtherBars();
     void readCloseUp();
     const std::vector<Finder>& finders();
     const std::vector<BarRegion>& bars();
@@ -68,7 +68,7 @@ private:
     TagTest m_isTag;
     TimeBudget m_budget;
     std::vector<SeenCode> m_codes;
-    std::vector<std::array<Point, 4>> m_taken;
+    std::vector<Quad> m_taken;
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
     std::optional<std::vector<BarRegion>> m_bars;

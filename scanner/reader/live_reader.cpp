@@ -1,6 +1,7 @@
 #include "scanner/reader/live_reader.h"
 
 #include "scanner/reader/frame_reader.h"
+#include "scanner/reader/image/quad.h"
 #include "scanner/reader/patch_memory.h"
 
 #include <algorithm>
@@ -14,28 +15,29 @@ using reader::ReadingStep;
 
 /// What gives most comes twice a round: the camera moves, and another frame shows another view. After the
 /// last comes the first again.
-constexpr std::array order{
-    ReadingStep::Triples,       ReadingStep::Pairs,         ReadingStep::Bars,
-    ReadingStep::Patches,       ReadingStep::Plain,         ReadingStep::WidePatches,
-    ReadingStep::CloseUp,       ReadingStep::WidestPatches, ReadingStep::NegativePatches,
-    ReadingStep::Triples,       ReadingStep::Pairs,         ReadingStep::Bars,
-    ReadingStep::Patches,       ReadingStep::Plain,         ReadingStep::WidePatches,
-    ReadingStep::CloseUp,       ReadingStep::WidestPatches, ReadingStep::AllBars,
-    ReadingStep::PlainThorough, ReadingStep::ForeignBars};
+constexpr std::array stepOrder{ReadingStep::ThreeFinders,
+                               ReadingStep::TwoFinders,
+                               ReadingStep::Code128,
+                               ReadingStep::DataMatrix,
+                               ReadingStep::WholePicture,
+                               ReadingStep::DataMatrixWideGaps,
+                               ReadingStep::CloseUp,
+                               ReadingStep::DataMatrixWidestGaps,
+                               ReadingStep::DataMatrixLightOnDark,
+                               ReadingStep::ThreeFinders,
+                               ReadingStep::TwoFinders,
+                               ReadingStep::Code128,
+                               ReadingStep::DataMatrix,
+                               ReadingStep::WholePicture,
+                               ReadingStep::DataMatrixWideGaps,
+                               ReadingStep::CloseUp,
+                               ReadingStep::DataMatrixWidestGaps,
+                               ReadingStep::Code128AllBands,
+                               ReadingStep::WholePictureThorough,
+                               ReadingStep::OtherLinear};
 
 constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
 constexpr int forgottenAfter = 3;  // frames in which it was not found
-
-void move(std::array<Point, 4>& corners, Point by) {
-    for (Point& p : corners)
-        p = {p.x + by.x, p.y + by.y};
-}
-
-std::array<Point, 4> scaled(std::array<Point, 4> corners, double factor) {
-    for (Point& p : corners)
-        p = {p.x * factor, p.y * factor};
-    return corners;
-}
 
 /// A code that was read in an earlier frame.
 struct Known {
@@ -72,9 +74,11 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
     for (Known& k : known) {
         ++k.age;
         ++k.missed;
-        const auto shift = k.look.seek(frame.picture(), scaled(k.code.corners, 1 / frame.reduction()));
+        const auto shift =
+            k.look.seek(frame.picture(), reader::scaled(k.code.corners, 1 / frame.reduction()));
         if (!shift) continue;
-        move(k.code.corners, {shift->x * frame.reduction(), shift->y * frame.reduction()});
+        k.code.corners =
+            reader::moved(k.code.corners, {shift->x * frame.reduction(), shift->y * frame.reduction()});
         k.missed = 0;
         if (k.age >= readAgainAfter || k.code.howRead == HowRead::Guessed) continue;
         frame.mask(k.code.corners);
@@ -88,10 +92,10 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
 /// A step that was cut off gets the next frame from its beginning; one that had a frame to itself has had its
 /// turn.
 void LiveReader::State::readOn(FrameReader& frame) {
-    for (std::size_t count = 0; count < order.size() && !frame.isLate(); ++count) {
-        frame.run(order[next]);
+    for (std::size_t count = 0; count < stepOrder.size() && !frame.isLate(); ++count) {
+        frame.run(stepOrder[next]);
         if (frame.wasCutOff() && count > 0) return;
-        next = (next + 1) % order.size();
+        next = (next + 1) % stepOrder.size();
     }
 }
 
@@ -99,7 +103,8 @@ void LiveReader::State::remember(const FrameReader& frame, const std::vector<See
     for (const SeenCode& code : fresh) {
         std::erase_if(known, [&](const Known& k) { return k.code.text == code.text; });
         known.push_back(
-            {code, reader::PatchMemory(frame.picture(), scaled(code.corners, 1 / frame.reduction())), 0, 0});
+            {code, reader::PatchMemory(frame.picture(), reader::scaled(code.corners, 1 / frame.reduction())),
+             0, 0});
     }
 }
 

@@ -8,7 +8,7 @@
 
 namespace scanner::reader {
 
-PatchMemory::PatchMemory(const PictureLevels& picture, const std::array<Point, 4>& corners) {
+PatchMemory::PatchMemory(const PictureLevels& picture, const Quad& corners) {
     double sum = 0, power = 0;
     for (const Point& p : places(corners)) {
         m_look.push_back(sampleAt(picture.full(), p.x, p.y));
@@ -25,7 +25,7 @@ PatchMemory::PatchMemory(const PictureLevels& picture, const std::array<Point, 4
 
 /// A grid over the quadrilateral and a margin of an eighth, where the label ends and the likeness is
 /// sharpest.
-std::vector<Point> PatchMemory::places(const std::array<Point, 4>& corners) {
+std::vector<Point> PatchMemory::places(const Quad& corners) {
     std::vector<Point> places;
     const auto mapping = projectionThrough({Point{0, 0}, Point{1, 0}, Point{1, 1}, Point{0, 1}}, corners);
     if (!mapping) return places;
@@ -47,8 +47,7 @@ double PatchMemory::likeness(const GreyPicture& picture, const std::vector<Point
     return correlation.value(1, 1e-6f);
 }
 
-std::optional<Point> PatchMemory::seek(const PictureLevels& picture,
-                                       const std::array<Point, 4>& corners) const {
+std::optional<Point> PatchMemory::seek(const PictureLevels& picture, const Quad& corners) const {
     const auto where = places(corners);
     if (where.size() != m_look.size() || where.empty()) return std::nullopt;
     Point best;

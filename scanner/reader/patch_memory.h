@@ -12,16 +12,16 @@ namespace scanner::reader {
 /// How a quadrilateral of a picture and its margin looked, for finding it again in the next frame.
 class PatchMemory {
 public:
-    PatchMemory(const PictureLevels& picture, const std::array<Point, 4>& corners);
+    PatchMemory(const PictureLevels& picture, const Quad& corners);
 
     /// By how many pixels the patch has moved since `corners`, up to about 44 either way; nullopt when
     /// nothing there looks like it.
-    std::optional<Point> seek(const PictureLevels& picture, const std::array<Point, 4>& corners) const;
+    std::optional<Point> seek(const PictureLevels& picture, const Quad& corners) const;
 
 private:
     static constexpr int side = 24;
 
-    static std::vector<Point> places(const std::array<Point, 4>& corners);
+    static std::vector<Point> places(const Quad& corners);
     double likeness(const GreyPicture& picture, const std::vector<Point>& places, double scale, Point shift,
                     int every) const;
 

@@ -2,6 +2,7 @@
 
 #include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/local_contrast.h"
+#include "scanner/reader/image/quad.h"
 #include "scanner/reader/qr/finder_search.h"
 #include "scanner/reader/qr/finder_triples.h"
 #include "scanner/reader/qr/qr_pattern.h"
@@ -130,7 +131,7 @@ bool fadesIntoPrint(const std::vector<std::size_t>& patch, const GlareGrid& grid
     return fading > 0.6 * around && printed > 0;
 }
 
-GreyPicture middleOf(GreyView picture, int& left, int& top) {
+GreyPicture middlePart(GreyView picture, int& left, int& top) {
     constexpr int wide = 512, high = 288;
     const int width = std::min(wide, picture.width), height = std::min(high, picture.height);
     left = (picture.width - width) / 2;
@@ -143,10 +144,10 @@ GreyPicture middleOf(GreyView picture, int& left, int& top) {
 }
 
 /// Whether a place lies on or close by a symbol that was read.
-bool isOn(const std::vector<SeenCode>& read, Point place) {
+bool isOnReadSymbol(const std::vector<SeenCode>& read, Point place) {
     return std::any_of(read.begin(), read.end(), [&](const SeenCode& code) {
         const auto& c = code.corners;
-        const Point middle{(c[0].x + c[1].x + c[2].x + c[3].x) / 4, (c[0].y + c[1].y + c[2].y + c[3].y) / 4};
+        const Point middle = middleOf(c);
         const double reach = std::hypot(c[2].x - c[0].x, c[2].y - c[0].y) * 0.7;
         return std::hypot(middle.x - place.x, middle.y - place.y) < reach;
     });
@@ -166,7 +167,8 @@ bool showsGlare(GreyView picture, const std::vector<SeenCode>& read) {
     for (std::size_t i = 0; i < grid.size(); ++i) {
         if (known[i] || !grid[i].isWhite()) continue;
         const auto patch = patchFrom(i, grid, known);
-        if (patch.size() < fewest || patch.size() > most || isOn(read, grid.middleOf(patch))) continue;
+        if (patch.size() < fewest || patch.size() > most || isOnReadSymbol(read, grid.middleOf(patch)))
+            continue;
         if (fadesIntoPrint(patch, grid)) return true;
     }
     return false;
@@ -188,7 +190,7 @@ bool showsSmallTag(GreyView picture, const std::vector<SeenCode>& read) {
     constexpr double smallest = 1.8, certain = 0.5; // pixels a module; correlation
     constexpr int mostTriples = 20, side = 21;
     int left = 0, top = 0;
-    const ContrastMap map = contrastOf(middleOf(picture, left, top), 15);
+    const ContrastMap map = contrastOf(middlePart(picture, left, top), 15);
     const auto finders = findFinders(map);
     int tried = 0;
     for (const FinderTriple& triple : findTriples(finders)) {
@@ -196,10 +198,9 @@ bool showsSmallTag(GreyView picture, const std::vector<SeenCode>& read) {
         const auto mapping = mappingOf(finders, triple, side);
         const bool negative = finders[triple.corner].negative;
         if (!mapping || correlationOnMap(map, qrPattern(1), *mapping, negative) < certain) continue;
-        const auto d = derivativeAt(*mapping, {side / 2.0, side / 2.0});
-        const double module = std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
+        const double module = modulePixelsAt(*mapping, {side / 2.0, side / 2.0});
         const Point middle = mapping->map(side / 2.0, side / 2.0);
-        if (module < smallest && !isOn(read, {middle.x + left, middle.y + top})) return true;
+        if (module < smallest && !isOnReadSymbol(read, {middle.x + left, middle.y + top})) return true;
     }
     return false;
 }

@@ -4,31 +4,31 @@ namespace scanner::reader {
 
 const char* nameOf(ReadingStep step) {
     switch (step) {
-    case ReadingStep::Triples:
+    case ReadingStep::ThreeFinders:
         return "three finders, grid fit";
-    case ReadingStep::Plain:
+    case ReadingStep::WholePicture:
         return "general decoder, whole picture";
-    case ReadingStep::Bars:
+    case ReadingStep::Code128:
         return "Code 128, two bands";
-    case ReadingStep::Patches:
+    case ReadingStep::DataMatrix:
         return "Data Matrix, gaps of 2 pixels";
-    case ReadingStep::WidePatches:
+    case ReadingStep::DataMatrixWideGaps:
         return "Data Matrix, gaps of 4 pixels";
-    case ReadingStep::Pairs:
+    case ReadingStep::TwoFinders:
         return "two finders, third sought";
-    case ReadingStep::Bent:
+    case ReadingStep::BentLabels:
         return "bent labels";
     case ReadingStep::CloseUp:
         return "close-ups";
-    case ReadingStep::WidestPatches:
+    case ReadingStep::DataMatrixWidestGaps:
         return "Data Matrix, gaps of 8 pixels";
-    case ReadingStep::NegativePatches:
+    case ReadingStep::DataMatrixLightOnDark:
         return "Data Matrix, light on dark";
-    case ReadingStep::AllBars:
+    case ReadingStep::Code128AllBands:
         return "Code 128, all bands";
-    case ReadingStep::PlainThorough:
+    case ReadingStep::WholePictureThorough:
         return "general decoder, trying harder";
-    case ReadingStep::ForeignBars:
+    case ReadingStep::OtherLinear:
         break;
     }
     return "other linear symbols";

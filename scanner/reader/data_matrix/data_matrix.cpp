@@ -1,12 +1,11 @@
 #include "scanner/reader/data_matrix/data_matrix.h"
 
 #include "scanner/reader/reed_solomon.h"
+#include "scanner/reader/soft_word.h"
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <map>
-#include <numeric>
 
 namespace scanner::reader {
 namespace {
@@ -199,24 +198,13 @@ std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSiz
                                         int mostErased) {
     const int n = size.modules, side = n - 2, total = size.data + size.checks;
     const auto& places = placementFor(side).places();
-    std::vector<std::uint8_t> word(total);
-    std::vector<float> certainty(total);
-    for (int i = 0; i < total; ++i) {
-        float least = 9, second = 9;
-        for (int bit = 0; bit < 8; ++bit) {
-            const int place = places[i][bit];
-            const float value = soft.at(place % side + 1, place / side + 1);
-            word[i] = static_cast<std::uint8_t>(word[i] << 1 | (value < 0));
-            second = std::min(second, std::max(least, std::abs(value)));
-            least = std::min(least, std::abs(value));
-        }
-        certainty[i] = least + 0.3f * second;
-    }
-    std::vector<int> order(total);
-    std::iota(order.begin(), order.end(), 0);
-    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return certainty[a] < certainty[b]; });
+    const SoftWord word = softWordOf(total, [&](int codeword, int bit) {
+        const int place = places[codeword][bit];
+        return -soft.at(place % side + 1, place / side + 1);
+    });
+    const std::vector<int> order = word.leastCertainFirst();
     for (int erased = fewestErased; erased <= mostErased; erased += 2) {
-        auto mended = word;
+        auto mended = word.values;
         const int errors = ReedSolomon::forDataMatrix().mend(
             mended, size.checks, std::span(order).first(static_cast<std::size_t>(erased)));
         if (errors >= 0) return MatrixReading{drawn(mended, size), erased, errors, size.checks};

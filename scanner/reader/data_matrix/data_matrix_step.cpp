@@ -13,7 +13,7 @@ namespace scanner::reader {
 namespace {
 
 constexpr double leastSolidity = 0.2;
-constexpr int nominal = 18; ///< modules a side of the patch in which all sizes are tried
+constexpr int patchModules = 18; ///< modules a side of the patch in which all sizes are tried
 
 double patchAt(const StraightPatch& patch, double x, double y) {
     const int ix = std::clamp(static_cast<int>(x), 0, patch.width() - 1);
@@ -24,7 +24,7 @@ double patchAt(const StraightPatch& patch, double x, double y) {
 /// How dark a side of the patch is all along, 1 to -1: the best of some lines parallel to it, just inside.
 double solidity(const StraightPatch& patch, int side) {
     constexpr double p = StraightPatch::pixelsPerModule, from = StraightPatch::margin * p,
-                     length = nominal * p;
+                     length = patchModules * p;
     double best = -1;
     for (double inset : {-1.0, 1.0, 3.0, 5.0}) {
         double sum = 0;
@@ -80,17 +80,13 @@ struct Candidate {
     double alternation = -1;
 };
 
-double modulePixelsOf(const Homography& h, int n) {
-    const auto d = derivativeAt(h, {n / 2.0, n / 2.0});
-    return std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
-}
-
 std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& toPicture,
                                const MatrixSize& size, bool negative, const TagTest& isTag,
                                const TimeBudget& budget) {
     const int n = size.modules;
     const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
-    const GridSamples samples = sampleGrid(picture, mapping, modulePixelsOf(toPicture, n), n, n, negative);
+    const GridSamples samples =
+        sampleGrid(picture, mapping, modulePixelsAt(toPicture, {n / 2.0, n / 2.0}), n, n, negative);
     for (const Threshold& threshold : {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0},
                                        Threshold{5, 0.7f}, Threshold{11, 0.7f}, Threshold{0, 0.7f}}) {
         if (budget.isSpent()) return std::nullopt;
@@ -114,10 +110,11 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& t
 
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
                                        const TagTest& isTag, const TimeBudget& budget) {
-    const auto guess =
-        projectionThrough({Point{0, 0}, Point{nominal, 0}, Point{nominal, nominal}, Point{0, nominal}}, quad);
+    const auto guess = projectionThrough(
+        {Point{0, 0}, Point{patchModules, 0}, Point{patchModules, patchModules}, Point{0, patchModules}},
+        quad);
     if (!guess) return std::nullopt;
-    const StraightPatch patch(picture, *guess, nominal, nominal, negative);
+    const StraightPatch patch(picture, *guess, patchModules, patchModules, negative);
     std::array<double, 4> solid{};
     for (int side = 0; side < 4; ++side)
         solid[side] = solidity(patch, side);
@@ -130,8 +127,8 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
         if (score(turns[k]) < leastSolidity) break;
         for (const MatrixSize& size : matrixSizes()) {
             if (budget.isSpent()) return std::nullopt;
-            const double scale = static_cast<double>(nominal) / size.modules;
-            const Homography start = StraightPatch::fromModules() * quarterTurns(turns[k], nominal) *
+            const double scale = static_cast<double>(patchModules) / size.modules;
+            const Homography start = StraightPatch::fromModules() * quarterTurns(turns[k], patchModules) *
                                      Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}};
             GridFitter fitter(patch, matrixPattern(size.modules), start);
             if (!fitter.approach(0.2, 3, 3) || fitter.correlation() < 0.4) continue;

@@ -46,7 +46,8 @@ public:
         m_camera[alongRows ? 4 : 5] = scale;
     }
 
-    double look() {
+    /// At the present camera and bend; remembers what is seen there for the step.
+    double correlate() {
         Correlation<double> correlation;
         for (std::size_t i = 0; i < m_points.size(); ++i) {
             const PatternPoint& p = m_points[i];
@@ -96,7 +97,7 @@ public:
         best.correlation = -1;
         int idle = 0;
         for (int i = 0; i < 15 && idle < 3; ++i) {
-            const double correlation = look();
+            const double correlation = correlate();
             idle = correlation > best.correlation + 1e-3 ? 0 : idle + 1;
             if (correlation > best.correlation) best = {m_camera, m_bend, m_alongRows, m_half, correlation};
             step();

@@ -25,15 +25,15 @@ GridFitter::GridFitter(const StraightPatch& patch, const GridPattern& pattern, c
     : m_patch(patch)
     , m_pattern(pattern)
     , m_inner(scaling(pattern))
-    , m_now(start * m_inner)
-    , m_best(m_now) {}
+    , m_current(start * m_inner)
+    , m_best(m_current) {}
 
 Homography GridFitter::toPatch() const {
     return m_best * inverseScaling(m_pattern);
 }
 
 /// Correlation at the mapping; remembers values and slopes for the step.
-double GridFitter::look(const Homography& toPatch, const std::vector<PatternPoint>& points) {
+double GridFitter::correlate(const Homography& toPatch, const std::vector<PatternPoint>& points) {
     m_seen.resize(points.size());
     float m[9];
     for (int i = 0; i < 9; ++i)
@@ -86,19 +86,19 @@ void GridFitter::step(int parameters, const std::vector<PatternPoint>& points) {
     const double brake = move > 1 ? 1 / move : 1; // at most a module at once
     for (double& value : b)
         value *= brake;
-    m_now = m_now * Homography{{1 + b[0], b[1], b[2], b[3], 1 + b[4], b[5], b[6], b[7], 1}};
+    m_current = m_current * Homography{{1 + b[0], b[1], b[2], b[3], 1 + b[4], b[5], b[6], b[7], 1}};
 }
 
 bool GridFitter::approach(double least, int affineSteps, int fullSteps) {
     const auto& points = m_pattern.middles;
-    m_bestCorrelation = look(m_now, points);
+    m_bestCorrelation = correlate(m_current, points);
     if (m_bestCorrelation < least) return false;
     for (int i = 0; i < affineSteps + fullSteps; ++i) {
         step(i < affineSteps ? 6 : 8, points);
-        const double correlation = look(m_now, points);
+        const double correlation = correlate(m_current, points);
         if (correlation > m_bestCorrelation) {
             m_bestCorrelation = correlation;
-            m_best = m_now;
+            m_best = m_current;
         }
     }
     return true;
@@ -106,14 +106,14 @@ bool GridFitter::approach(double least, int affineSteps, int fullSteps) {
 
 void GridFitter::refine() {
     const auto& points = m_pattern.quarters;
-    m_now = m_best;
-    m_bestCorrelation = look(m_now, points);
+    m_current = m_best;
+    m_bestCorrelation = correlate(m_current, points);
     for (int i = 0; i < 6; ++i) {
         step(8, points);
-        const double correlation = look(m_now, points), gain = correlation - m_bestCorrelation;
+        const double correlation = correlate(m_current, points), gain = correlation - m_bestCorrelation;
         if (gain > 0) {
             m_bestCorrelation = correlation;
-            m_best = m_now;
+            m_best = m_current;
         }
         if (gain < 1e-3 && i > 0) break;
     }

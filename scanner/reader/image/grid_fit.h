@@ -29,13 +29,13 @@ public:
     Homography toPatch() const;
 
 private:
-    double look(const Homography& toPatch, const std::vector<PatternPoint>& points);
+    double correlate(const Homography& toPatch, const std::vector<PatternPoint>& points);
     void step(int parameters, const std::vector<PatternPoint>& points);
 
     const StraightPatch& m_patch;
     const GridPattern& m_pattern;
     Homography m_inner; ///< module coordinates scaled to -1 to 1, which keeps the normal equations even
-    Homography m_now, m_best;
+    Homography m_current, m_best;
     double m_bestCorrelation = -1;
     struct Seen {
         float value, byU, byV;

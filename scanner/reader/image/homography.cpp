@@ -12,6 +12,11 @@ std::array<double, 4> derivativeAt(const Homography& h, Point at) {
             (h.m[4] - p.y * h.m[7]) / w};
 }
 
+double modulePixelsAt(const Homography& h, Point at) {
+    const auto d = derivativeAt(h, at);
+    return std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
+}
+
 Homography operator*(const Homography& a, const Homography& b) {
     Homography product;
     for (int row = 0; row < 3; ++row)
@@ -37,8 +42,7 @@ std::optional<Homography> affineThrough(const std::array<Point, 3>& from, const 
     return Homography{{x[0], x[1], x[2], y[0], y[1], y[2], 0, 0, 1}};
 }
 
-std::optional<Homography> projectionThrough(const std::array<Point, 4>& from,
-                                            const std::array<Point, 4>& to) {
+std::optional<Homography> projectionThrough(const Quad& from, const Quad& to) {
     double a[64]{}, b[8];
     for (int i = 0; i < 4; ++i) {
         const double u = from[i].x, v = from[i].y;
@@ -58,7 +62,7 @@ std::optional<Homography> projectionThrough(const std::array<Point, 4>& from,
     return Homography{{b[0], b[1], b[2], b[3], b[4], b[5], b[6], b[7], 1}};
 }
 
-std::array<Point, 4> cornersOf(const Homography& h, double width, double height) {
+Quad cornersOf(const Homography& h, double width, double height) {
     return {h.map(0, 0), h.map(width, 0), h.map(width, height), h.map(0, height)};
 }
 

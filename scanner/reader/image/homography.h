@@ -22,6 +22,9 @@ struct Homography {
 /// Derivative of the mapping at a point: {dx/du, dx/dv, dy/du, dy/dv}.
 std::array<double, 4> derivativeAt(const Homography& h, Point at);
 
+/// Pixels a module at a point, the geometric mean of both directions.
+double modulePixelsAt(const Homography& h, Point at);
+
 /// First b, then a.
 Homography operator*(const Homography& a, const Homography& b);
 
@@ -29,10 +32,10 @@ Homography operator*(const Homography& a, const Homography& b);
 std::optional<Homography> affineThrough(const std::array<Point, 3>& from, const std::array<Point, 3>& to);
 
 /// The projection that takes `from` to `to`; nullopt when three of the points lie on a line.
-std::optional<Homography> projectionThrough(const std::array<Point, 4>& from, const std::array<Point, 4>& to);
+std::optional<Homography> projectionThrough(const Quad& from, const Quad& to);
 
 /// Corners of the rectangle 0..width × 0..height as the mapping shows them: top left first, clockwise.
-std::array<Point, 4> cornersOf(const Homography& h, double width, double height);
+Quad cornersOf(const Homography& h, double width, double height);
 
 /// Solves a·x = b in place by elimination with pivots, n ≤ 16, rows of `a` n apart; false when singular.
 bool solve(double* a, double* b, int n);

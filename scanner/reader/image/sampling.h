@@ -3,6 +3,7 @@
 #include "scanner/grey_picture.h"
 
 #include <algorithm>
+#include <cstddef>
 
 namespace scanner::reader {
 
@@ -22,13 +23,15 @@ inline float sampleAt(const GreyPicture& picture, double x, double y) {
     return upper + fy * (lower - upper);
 }
 
-/// The same where all four pixels around are known to be in the picture.
-inline float sampleInside(const GreyPicture& picture, float x, float y) {
+/// Value of rows of numbers between the middles of its cells, linear, where all four cells around the place
+/// are known to be there. Rows lie `width` numbers apart.
+template <class Number>
+float sampleInside(const Number* values, int width, float x, float y) {
     const float px = x - 0.5f, py = y - 0.5f;
     const int ix = static_cast<int>(px), iy = static_cast<int>(py);
     const float fx = px - static_cast<float>(ix), fy = py - static_cast<float>(iy);
-    const std::uint8_t* top = picture.row(iy) + ix;
-    const std::uint8_t* low = top + picture.width;
+    const Number* top = values + static_cast<std::ptrdiff_t>(iy) * width + ix;
+    const Number* low = top + width;
     const float upper = static_cast<float>(top[0]) + fx * static_cast<float>(top[1] - top[0]);
     const float lower = static_cast<float>(low[0]) + fx * static_cast<float>(low[1] - low[0]);
     return upper + fy * (lower - upper);

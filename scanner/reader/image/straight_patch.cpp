@@ -1,6 +1,7 @@
 #include "scanner/reader/image/straight_patch.h"
 
 #include "scanner/reader/image/sampling.h"
+#include "scanner/reader/image/window_levels.h"
 
 #include <algorithm>
 #include <cmath>
@@ -33,7 +34,7 @@ StraightPatch::StraightPatch(const PictureLevels& picture, const Homography& gue
     , m_height((rows + 2 * margin) * pixelsPerModule)
     , m_values(static_cast<std::size_t>(m_width) * m_height) {
     warp(picture);
-    even(negative);
+    evenOut(negative);
     smooth();
 }
 
@@ -48,8 +49,8 @@ Homography StraightPatch::toPicture() const {
 }
 
 void StraightPatch::warp(const PictureLevels& picture) {
-    const auto d = derivativeAt(m_guess, {m_width / 8.0 - margin, m_height / 8.0 - margin});
-    const double step = std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2])) / pixelsPerModule;
+    const double step =
+        modulePixelsAt(m_guess, {m_width / 8.0 - margin, m_height / 8.0 - margin}) / pixelsPerModule;
     const int level = picture.levelFor(step, 1.0);
     const GreyPicture& source = picture.levels[level];
     const double scale = 1.0 / (1 << level);
@@ -63,48 +64,29 @@ void StraightPatch::warp(const PictureLevels& picture) {
         for (int x = 0; x < m_width; ++x) {
             const float u = static_cast<float>(x) + 0.5f, w = 1.0f / (m[6] * u + w0);
             const float px = (m[0] * u + x0) * w, py = (m[3] * u + y0) * w;
-            out[x] = inside ? sampleInside(source, px, py) : sampleAt(source, px, py);
+            out[x] =
+                inside ? sampleInside(source.pixels.data(), source.width, px, py) : sampleAt(source, px, py);
         }
     }
 }
 
 /// Subtracts the middle of the local extremes and divides by half their distance: extremes of five modules'
 /// square.
-void StraightPatch::even(bool negative) {
+void StraightPatch::evenOut(bool negative) {
     constexpr int p = pixelsPerModule;
     constexpr float floorOfRange = 8; // grey levels; less is noise
     const int columns = m_width / p, rows = m_height / p;
-    std::vector<float> low(columns * rows), high(columns * rows), low2(low), high2(high);
-    for (int r = 0; r < rows; ++r)
-        for (int c = 0; c < columns; ++c) {
-            float least = 1e9f, most = -1e9f;
-            for (int y = r * p; y < r * p + p; ++y)
-                for (int x = c * p; x < c * p + p; ++x) {
-                    least = std::min(least, m_values[y * m_width + x]);
-                    most = std::max(most, m_values[y * m_width + x]);
-                }
-            low[r * columns + c] = least;
-            high[r * columns + c] = most;
-        }
-    for (int r = 0; r < rows; ++r)
-        for (int c = 0; c < columns; ++c) {
-            float least = 1e9f, most = -1e9f;
-            for (int k = std::max(0, c - 2); k <= std::min(columns - 1, c + 2); ++k) {
-                least = std::min(least, low[r * columns + k]);
-                most = std::max(most, high[r * columns + k]);
-            }
-            low2[r * columns + c] = least;
-            high2[r * columns + c] = most;
-        }
+    std::vector<Levels> modules(static_cast<std::size_t>(columns) * rows);
+    for (int y = 0; y < m_height; ++y)
+        for (int x = 0; x < m_width; ++x)
+            modules[y / p * columns + x / p].add(Levels::of(m_values[y * m_width + x]));
+    const auto around = windowLevels(modules, columns, rows, 2);
     const float sign = negative ? -1.0f : 1.0f;
     for (int r = 0; r < rows; ++r)
         for (int c = 0; c < columns; ++c) {
-            float least = 1e9f, most = -1e9f;
-            for (int k = std::max(0, r - 2); k <= std::min(rows - 1, r + 2); ++k) {
-                least = std::min(least, low2[k * columns + c]);
-                most = std::max(most, high2[k * columns + c]);
-            }
-            const float middle = (least + most) / 2, gain = sign / std::max(floorOfRange, (most - least) / 2);
+            const Levels& levels = around[r * columns + c];
+            const float middle = (levels.least + levels.most) / 2;
+            const float gain = sign / std::max(floorOfRange, (levels.most - levels.least) / 2);
             for (int y = r * p; y < r * p + p; ++y)
                 for (int x = c * p; x < c * p + p; ++x)
                     m_values[y * m_width + x] = (m_values[y * m_width + x] - middle) * gain;

@@ -30,7 +30,7 @@ public:
 
 private:
     void warp(const PictureLevels& picture);
-    void even(bool negative);
+    void evenOut(bool negative);
     void smooth();
 
     Homography m_guess;

@@ -19,6 +19,12 @@ struct Band {
 constexpr std::array<Band, 7> bands{
     {{0, 0.3}, {-0.25, 0.2}, {0.25, 0.2}, {0, 0.1}, {-0.13, 0.15}, {0.13, 0.15}, {0, 0.7}}};
 
+BarProfile bandProfile(const GreyPicture& picture, const BarRegion& region, const Band& band) {
+    const double beyond = std::min(40.0, 12 + 0.05 * region.length);
+    return profileOf(picture, region, band.offset * region.height, std::max(1.0, band.height * region.height),
+                     beyond);
+}
+
 SeenCode seenCodeOf(const Code128Text& text, const BarReading& reading, const BarProfile& profile,
                     const BarRegion& region, double offset, bool reversed) {
     double first = reading.first, last = reading.last;
@@ -58,7 +64,7 @@ GreyPicture stripOf(const std::vector<float>& profile) {
     return strip;
 }
 
-std::array<Point, 4> cornersOf(const BarRegion& region) {
+Quad cornersOf(const BarRegion& region) {
     const auto at = [&](double a, double b) {
         return Point{region.centre.x + a * region.length / 2 * region.along.x +
                          b * region.height / 2 * region.upright.x,
@@ -76,9 +82,7 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
     const std::size_t count = effort == BarEffort::TwoBands ? 2 : bands.size();
     for (std::size_t b = 0; b < count; ++b) {
         const double offset = bands[b].offset * region.height;
-        const double beyond = std::min(40.0, 12 + 0.05 * region.length);
-        BarProfile profile =
-            profileOf(picture, region, offset, std::max(1.0, bands[b].height * region.height), beyond);
+        BarProfile profile = bandProfile(picture, region, bands[b]);
         for (bool reversed : {false, true}) {
             if (budget.isSpent()) return std::nullopt;
             if (reversed) std::reverse(profile.values.begin(), profile.values.end());
@@ -97,15 +101,12 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
     return std::nullopt;
 }
 
-std::optional<SeenCode> readForeignLinear(const GreyPicture& picture, const BarRegion& region,
-                                          const TagTest& isTag, const TimeBudget& budget) {
+std::optional<SeenCode> readOtherLinear(const GreyPicture& picture, const BarRegion& region,
+                                        const TagTest& isTag, const TimeBudget& budget) {
     std::vector<SeenCode> found;
     for (const Band& band : {bands[0], bands[1], bands[2]}) {
         if (budget.isSpent()) return std::nullopt;
-        const double offset = band.offset * region.height;
-        const double beyond = std::min(40.0, 12 + 0.05 * region.length);
-        const BarProfile profile =
-            profileOf(picture, region, offset, std::max(1.0, band.height * region.height), beyond);
+        const BarProfile profile = bandProfile(picture, region, band);
         auto code = decodeLinearStrip(stripOf(profile.values).view());
         if (!code) continue;
         if (code->symbology == Symbology::Code128 && isTag && isTag(code->text))

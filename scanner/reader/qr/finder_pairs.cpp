@@ -17,20 +17,16 @@ int levelAt(const ContrastMap& map, int x, int y) {
     return x >= 0 && y >= 0 && x < map.width && y < map.height ? map.row(y)[x] : 0;
 }
 
-/// Offset in pixels of a module offset in the mean of two finders' shapes.
-Point shaped(const Finder& a, const Finder& b, Point modules) {
-    const auto mean = [&](int i) { return (a.shape[i] + b.shape[i]) / 2; };
-    return {mean(0) * modules.x + mean(1) * modules.y, mean(2) * modules.x + mean(3) * modules.y};
+/// The mean of two finders' shapes.
+ModuleShape meanShape(const Finder& a, const Finder& b) {
+    ModuleShape mean{};
+    for (std::size_t i = 0; i < mean.size(); ++i)
+        mean[i] = (a.shape[i] + b.shape[i]) / 2;
+    return mean;
 }
 
-/// How far b is from a in modules, as both shapes tell.
-Point modulesBetween(const Finder& a, const Finder& b) {
-    double s[4];
-    for (int i = 0; i < 4; ++i)
-        s[i] = (a.shape[i] + b.shape[i]) / 2;
-    const double determinant = s[0] * s[3] - s[1] * s[2];
-    const double dx = b.centre.x - a.centre.x, dy = b.centre.y - a.centre.y;
-    return {(s[3] * dx - s[1] * dy) / determinant, (s[0] * dy - s[2] * dx) / determinant};
+Point inPixels(const ModuleShape& shape, Point modules) {
+    return {shape[0] * modules.x + shape[1] * modules.y, shape[2] * modules.x + shape[3] * modules.y};
 }
 
 /// A finder pattern with its light ring, drawn with axes `right` and `down` (pixels a module) and compared
@@ -129,7 +125,8 @@ std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<
             const Finder& b = finders[k];
             if (a.negative != b.negative) continue;
             if (std::max(a.module, b.module) > 1.6 * std::min(a.module, b.module)) continue;
-            const Point between = modulesBetween(a, b);
+            const ModuleShape shape = meanShape(a, b);
+            const Point between = inModules(shape, plus(b.centre, a.centre, -1));
             const double distance = std::hypot(between.x, between.y);
             const int sign = a.negative ? -1 : 1;
             const auto consider = [&](std::array<Point, 3> places, int unknown) {
@@ -138,7 +135,8 @@ std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<
                     if (correlation > 0.2) guesses.push_back({i, k, *guess, correlation, a.negative});
                 }
             };
-            const Point turned = shaped(a, b, {-between.y, between.x}); // a quarter turn from right to below
+            const Point turned =
+                inPixels(shape, {-between.y, between.x}); // a quarter turn from right to below
             if (std::abs(std::log(distance / side)) < 0.28) {
                 consider({a.centre, b.centre, plus(a.centre, turned)}, 2);
                 consider({b.centre, a.centre, plus(b.centre, turned, -1)}, 2);

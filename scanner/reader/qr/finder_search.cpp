@@ -1,5 +1,7 @@
 #include "scanner/reader/qr/finder_search.h"
 
+#include "scanner/reader/image/sampling.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -126,14 +128,7 @@ private:
 };
 
 float contrastAt(const ContrastMap& map, float x, float y) {
-    const float px = x - 0.5f, py = y - 0.5f;
-    const int ix = static_cast<int>(px), iy = static_cast<int>(py);
-    const float fx = px - static_cast<float>(ix), fy = py - static_cast<float>(iy);
-    const std::int8_t* top = map.row(iy) + ix;
-    const std::int8_t* low = top + map.width;
-    const float upper = static_cast<float>(top[0]) + fx * static_cast<float>(top[1] - top[0]);
-    const float lower = static_cast<float>(low[0]) + fx * static_cast<float>(low[1] - low[0]);
-    return upper + fy * (lower - upper);
+    return sampleInside(map.values.data(), map.width, x, y);
 }
 
 /// How much lighter the light ring is than the core, as the map tells.

@@ -9,12 +9,20 @@
 
 namespace scanner::reader {
 
+/// How a module lies in the picture: takes module offsets to pixel offsets, {x by x, x by y, y by x, y by y}.
+using ModuleShape = std::array<double, 4>;
+
+/// A pixel offset in modules of that shape. Not finite if the shape has no area.
+inline Point inModules(const ModuleShape& shape, Point pixels) {
+    const double determinant = shape[0] * shape[3] - shape[1] * shape[2];
+    return {(shape[3] * pixels.x - shape[1] * pixels.y) / determinant,
+            (shape[0] * pixels.y - shape[2] * pixels.x) / determinant};
+}
+
 /// A QR finder pattern: three nested squares of 7, 5 and 3 modules.
 struct Finder {
     Point centre;
-    /// Takes module offsets to pixel offsets {xx, xy, xy, yy}; right but for a turn, which one square cannot
-    /// tell.
-    std::array<double, 4> shape{};
+    ModuleShape shape{};   ///< right but for a turn, which one square cannot tell
     double module = 0;     ///< pixels, geometric mean of both directions
     bool negative = false; ///< light on dark
     int rays = 0;          ///< of 24: how many found all three edges

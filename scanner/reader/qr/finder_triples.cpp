@@ -14,10 +14,7 @@ struct Neighbour {
 };
 
 Point inFrameOf(const Finder& from, const Finder& to) {
-    const auto& s = from.shape;
-    const double determinant = s[0] * s[3] - s[1] * s[2];
-    const double dx = to.centre.x - from.centre.x, dy = to.centre.y - from.centre.y;
-    return {(s[3] * dx - s[1] * dy) / determinant, (s[0] * dy - s[2] * dx) / determinant};
+    return inModules(from.shape, {to.centre.x - from.centre.x, to.centre.y - from.centre.y});
 }
 
 double lengthSeenFrom(const Finder& from, const Finder& to) {
@@ -64,9 +61,9 @@ std::vector<FinderTriple> findTriples(const std::vector<Finder>& finders) {
                                         2;
                 const double skew = std::abs(std::log(diagonal / (distance * std::sqrt(2.0))));
                 if (skew > 0.5) continue;
-                const double odd = std::abs(std::log(distance / 14)) * 0.3;
-                triples.push_back(
-                    {corner, right.finder, below.finder, distance, std::abs(cosine) + stretch + skew + odd});
+                const double unlikelySize = std::abs(std::log(distance / 14)) * 0.3;
+                triples.push_back({corner, right.finder, below.finder, distance,
+                                   std::abs(cosine) + stretch + skew + unlikelySize});
             }
     }
     std::stable_sort(triples.begin(), triples.end(),

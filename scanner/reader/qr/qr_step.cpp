@@ -5,15 +5,8 @@
 #include "scanner/reader/image/grid_sampling.h"
 #include "scanner/reader/qr/qr_pattern.h"
 
-#include <cmath>
-
 namespace scanner::reader {
 namespace {
-
-double modulePixelsOf(const Homography& h, double middle) {
-    const auto d = derivativeAt(h, {middle, middle});
-    return std::sqrt(std::abs(d[0] * d[3] - d[1] * d[2]));
-}
 
 /// What is the same in every symbol of this size is drawn as it should be, which saves the general decoder's
 /// doubts.
@@ -39,8 +32,8 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
     const GridPattern& pattern = qrPattern(version);
     const int size = pattern.columns;
     const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
-    const GridSamples samples =
-        sampleGrid(picture, mapping, modulePixelsOf(fit.toPicture, size / 2.0), size, size, negative);
+    const GridSamples samples = sampleGrid(
+        picture, mapping, modulePixelsAt(fit.toPicture, {size / 2.0, size / 2.0}), size, size, negative);
     std::optional<SeenCode> code;
     if (version == 1)
         if (const auto tag = decodeQrTag(samples, isTag)) code = seenCodeOf(*tag);
@@ -64,8 +57,9 @@ std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFi
     const BentFit fit = fitBentGrid(picture, pattern, flat, negative);
     if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
     const auto mapping = [&](double u, double v) { return fit.map(u, v); };
-    const GridSamples samples = sampleGrid(picture, mapping, modulePixelsOf(flat.toPicture, size / 2),
-                                           pattern.columns, pattern.rows, negative);
+    const GridSamples samples =
+        sampleGrid(picture, mapping, modulePixelsAt(flat.toPicture, {size / 2, size / 2}), pattern.columns,
+                   pattern.rows, negative);
     const auto tag = decodeQrTag(samples, isTag);
     if (!tag) return std::nullopt;
     SeenCode code = seenCodeOf(*tag);

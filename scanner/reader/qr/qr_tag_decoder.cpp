@@ -1,11 +1,13 @@
 #include "scanner/reader/qr/qr_tag_decoder.h"
 
 #include "scanner/reader/reed_solomon.h"
+#include "scanner/reader/soft_word.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <numeric>
+#include <span>
 
 namespace scanner::reader {
 namespace {
@@ -100,36 +102,22 @@ std::array<int, 8> rankMasks(const GridSamples& soft) {
     return order;
 }
 
-struct SoftWord {
-    std::array<std::uint8_t, codewords> value{};
-    std::array<float, codewords> certainty{}; ///< of the least certain bits
-};
-
 SoftWord wordOf(const GridSamples& soft, int mask) {
     static const auto places = makeBitPlaces();
-    SoftWord word;
-    for (int i = 0; i < codewords; ++i) {
-        float least = 9, second = 9;
-        for (int bit = 0; bit < 8; ++bit) {
-            const Place& p = places[i * 8 + bit];
-            const float value =
-                isMasked(mask, p.column, p.row) ? soft.at(p.column, p.row) : -soft.at(p.column, p.row);
-            word.value[i] = static_cast<std::uint8_t>(word.value[i] << 1 | (value > 0));
-            const float size1 = std::abs(value);
-            second = std::min(second, std::max(least, size1));
-            least = std::min(least, size1);
-        }
-        word.certainty[i] = least + 0.3f * second;
-    }
+    SoftWord word = softWordOf(codewords, [&](int codeword, int bit) {
+        const Place& p = places[codeword * 8 + bit];
+        const float lightness = soft.at(p.column, p.row);
+        return isMasked(mask, p.column, p.row) ? lightness : -lightness;
+    });
     // Mode 0010 (alphanumeric), length 10 in nine bits, and the terminator are the same on every tag.
-    word.value[0] = 0x20;
+    word.values[0] = 0x20;
     word.certainty[0] = 99;
-    word.value[1] = static_cast<std::uint8_t>(0x50 | (word.value[1] & 7));
-    word.value[8] &= 0xF0;
+    word.values[1] = static_cast<std::uint8_t>(0x50 | (word.values[1] & 7));
+    word.values[8] &= 0xF0;
     return word;
 }
 
-std::optional<std::string> textOf(const std::array<std::uint8_t, codewords>& word) {
+std::optional<std::string> textOf(std::span<const std::uint8_t> word) {
     static constexpr char alphabet[] = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
     if (word[0] != 0x20 || (word[1] & 0xF8) != 0x50 || (word[8] & 0x0F) != 0) return std::nullopt;
     std::string text;
@@ -147,7 +135,7 @@ std::optional<std::string> textOf(const std::array<std::uint8_t, codewords>& wor
 /// Two labels cut and joined give a clean picture that a code for damage mends to one of the two: dark and
 /// light modules both stand against the text, and all of them clearly. Dirt and glare go one way, blur is
 /// never sure.
-bool looksSpliced(const GridSamples& soft, int mask, const std::array<std::uint8_t, codewords>& word) {
+bool looksSpliced(const GridSamples& soft, int mask, std::span<const std::uint8_t> word) {
     constexpr float clear = 0.5f;
     constexpr int many = 8;
     static const auto places = makeBitPlaces();
@@ -170,12 +158,9 @@ bool looksSpliced(const GridSamples& soft, int mask, const std::array<std::uint8
 
 std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const TagTest& isTag) {
     const SoftWord word = wordOf(soft, mask);
-    std::array<int, codewords> order{};
-    std::iota(order.begin(), order.end(), 0);
-    std::stable_sort(order.begin(), order.end(),
-                     [&](int a, int b) { return word.certainty[a] < word.certainty[b]; });
+    const std::vector<int> order = word.leastCertainFirst();
     for (int erased = 0; erased <= 12; erased += 2) {
-        auto mended = word.value;
+        auto mended = word.values;
         const int errors = ReedSolomon::forQr().mend(mended, checks, std::span(order).first(erased));
         if (errors < 0) continue;
         const auto text = textOf(mended);

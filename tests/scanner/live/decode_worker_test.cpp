@@ -66,15 +66,15 @@ TEST_F(DecodeWorkerOnItsThread, tellsWhatItReadAndOfWhichFrame) {
     EXPECT_EQ(readings[0].height, 16);
     EXPECT_EQ(readings[0].at.count(), 42);
     EXPECT_EQ(readings[0].source, 7);
-    EXPECT_FALSE(readings[0].last);
+    EXPECT_FALSE(readings[0].isEnd);
 }
 
 TEST_F(DecodeWorkerOnItsThread, theEndOfARecordingIsNotRead) {
     Frame end;
-    end.last = true;
+    end.isEnd = true;
     mailbox.offer(std::move(end));
     ASSERT_TRUE(support::waitFor([&] { return readings.size() == 1; }));
-    EXPECT_TRUE(readings[0].last);
+    EXPECT_TRUE(readings[0].isEnd);
     EXPECT_TRUE(readings[0].seen.empty());
 }
 
@@ -115,7 +115,7 @@ TEST(DecodeWorkerOnAPlainThread, aFastCameraAndARecordingShareTheMailbox) {
     QObject::connect(&worker, &DecodeWorker::frameRead,
                      [&](const FrameReading& reading) { readings.push_back(reading); });
     std::jthread reading([&] {
-        while (readings.empty() || !readings.back().last) {
+        while (readings.empty() || !readings.back().isEnd) {
             arrived.acquire();
             worker.readWaiting();
         }
@@ -129,7 +129,7 @@ TEST(DecodeWorkerOnAPlainThread, aFastCameraAndARecordingShareTheMailbox) {
         for (int i = 3001; i <= 3200; ++i)
             mailbox.put(numberedFrame(i), stop);
         Frame end;
-        end.last = true;
+        end.isEnd = true;
         mailbox.put(std::move(end), stop);
     });
     recording.join();

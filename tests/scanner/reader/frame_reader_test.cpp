@@ -25,12 +25,12 @@ GreyPicture threeMatrices() {
 TEST(FrameReader, aStepEndsAtOnceWhenTheTimeIsSpent) {
     FrameReader late(threeMatrices(), pictures::isTag);
     late.setBudget(TimeBudget::ofWall(TimeBudget::Duration(0)));
-    late.run(ReadingStep::Patches);
+    late.run(ReadingStep::DataMatrix);
     EXPECT_TRUE(late.codes().empty());
     EXPECT_TRUE(late.wasCutOff());
 
     FrameReader whole(threeMatrices(), pictures::isTag);
-    whole.run(ReadingStep::Patches);
+    whole.run(ReadingStep::DataMatrix);
     EXPECT_EQ(whole.codes().size(), 3u);
     EXPECT_FALSE(whole.wasCutOff());
 }
@@ -40,7 +40,7 @@ TEST(FrameReader, everyStepBearsHavingNoTime) {
         FrameReader late(threeMatrices(), pictures::isTag);
         late.setBudget(TimeBudget::ofThread(TimeBudget::Duration(0)));
         late.run(step);
-        if (step != ReadingStep::PlainThorough) { // the one step that cannot be cut off
+        if (step != ReadingStep::WholePictureThorough) { // the one step that cannot be cut off
             EXPECT_TRUE(late.codes().empty()) << nameOf(step);
         }
     }

@@ -27,7 +27,7 @@ TEST(FinderPairs, aTagIsReadWhicheverFinderIsHidden) {
         for (const double degrees : {0.0, 20.0, 90.0, 155.0, 200.0, 290.0}) {
             const std::string text = pictures::tagCode(40 + static_cast<unsigned>(finder));
             FrameReader reader(withoutFinder(text, finder, 4, degrees), pictures::isTag);
-            reader.run(ReadingStep::Pairs);
+            reader.run(ReadingStep::TwoFinders);
             ASSERT_EQ(reader.codes().size(), 1u) << finder << " " << degrees;
             EXPECT_EQ(reader.codes()[0].text, text);
         }

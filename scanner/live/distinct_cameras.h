@@ -17,7 +17,7 @@ struct ListedCamera {
 /// Keeps the list of cameras honest. Qt 6.4.2 with GStreamer lists every camera that is there at the start a
 /// second time once the event loop runs, and when it is pulled out only one of the two goes. So the second is
 /// matched with the first and never shown, and when either goes the camera has gone. Values in, values out.
-class CameraRoll {
+class DistinctCameras {
 public:
     /// The cameras that are there, each once, in the order of the list. The first call tells which are there
     /// at the start.
@@ -39,7 +39,7 @@ private:
     bool isKnown(const QByteArray& id) const;
 
     std::vector<Known> m_known;
-    std::vector<QByteArray> m_ghosts; ///< what is left in the list of cameras that have gone
+    std::vector<QByteArray> m_leftovers; ///< what is left in the list of cameras that have gone
     bool m_starting = true;
     bool m_expecting = true;
 };

@@ -1,4 +1,4 @@
-#include "scanner/live/camera_roll.h"
+#include "scanner/live/distinct_cameras.h"
 
 #include <algorithm>
 
@@ -12,7 +12,7 @@ bool contains(const std::vector<ListedCamera>& listed, const QByteArray& id) {
 
 } // namespace
 
-std::vector<ListedCamera> CameraRoll::update(const std::vector<ListedCamera>& listed) {
+std::vector<ListedCamera> DistinctCameras::update(const std::vector<ListedCamera>& listed) {
     forgetGone(listed);
     for (const ListedCamera& camera : listed)
         if (!isKnown(camera.id)) meet(camera);
@@ -23,23 +23,23 @@ std::vector<ListedCamera> CameraRoll::update(const std::vector<ListedCamera>& li
     return shown;
 }
 
-void CameraRoll::stopExpectingDoubles() {
+void DistinctCameras::stopExpectingDoubles() {
     m_expecting = false;
 }
 
-void CameraRoll::forgetGone(const std::vector<ListedCamera>& listed) {
-    std::erase_if(m_ghosts, [&](const QByteArray& id) { return !contains(listed, id); });
+void DistinctCameras::forgetGone(const std::vector<ListedCamera>& listed) {
+    std::erase_if(m_leftovers, [&](const QByteArray& id) { return !contains(listed, id); });
     std::erase_if(m_known, [&](const Known& known) {
         const bool first = contains(listed, known.camera.id);
         const bool second = !known.doubleId.isEmpty() && contains(listed, known.doubleId);
         const bool gone = !first || (!known.doubleId.isEmpty() && !second);
-        if (gone && first) m_ghosts.push_back(known.camera.id);
-        if (gone && second) m_ghosts.push_back(known.doubleId);
+        if (gone && first) m_leftovers.push_back(known.camera.id);
+        if (gone && second) m_leftovers.push_back(known.doubleId);
         return gone;
     });
 }
 
-void CameraRoll::meet(const ListedCamera& camera) {
+void DistinctCameras::meet(const ListedCamera& camera) {
     const auto single = std::find_if(m_known.begin(), m_known.end(), [&](const Known& known) {
         return m_expecting && known.expectsDouble && known.doubleId.isEmpty() &&
                known.camera.description == camera.description && known.camera.kind == camera.kind;
@@ -50,8 +50,8 @@ void CameraRoll::meet(const ListedCamera& camera) {
         m_known.push_back({camera, {}, m_starting});
 }
 
-bool CameraRoll::isKnown(const QByteArray& id) const {
-    return std::find(m_ghosts.begin(), m_ghosts.end(), id) != m_ghosts.end() ||
+bool DistinctCameras::isKnown(const QByteArray& id) const {
+    return std::find(m_leftovers.begin(), m_leftovers.end(), id) != m_leftovers.end() ||
            std::any_of(m_known.begin(), m_known.end(),
                        [&](const Known& known) { return known.camera.id == id || known.doubleId == id; });
 }

@@ -1,0 +1,40 @@
+#pragma once
+
+#include "scanner/seen_code.h"
+
+namespace scanner::reader {
+
+/// The mean of the corners.
+inline Point middleOf(const Quad& quad) {
+    Point middle;
+    for (const Point& p : quad)
+        middle = {middle.x + p.x / 4, middle.y + p.y / 4};
+    return middle;
+}
+
+/// Every corner times the factor: from the pixels of one size of a picture to those of another.
+inline Quad scaled(Quad quad, double factor) {
+    for (Point& p : quad)
+        p = {p.x * factor, p.y * factor};
+    return quad;
+}
+
+inline Quad moved(Quad quad, Point by) {
+    for (Point& p : quad)
+        p = {p.x + by.x, p.y + by.y};
+    return quad;
+}
+
+/// Whether the point lies in a convex quadrilateral or on its edge; the corners go either way round.
+inline bool contains(const Quad& quad, Point p) {
+    bool left = true, right = true;
+    for (std::size_t i = 0; i < quad.size(); ++i) {
+        const Point a = quad[i], b = quad[(i + 1) % quad.size()];
+        const double side = (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+        left &= side >= 0;
+        right &= side <= 0;
+    }
+    return left || right;
+}
+
+} // namespace scanner::reader
