@@ -309,8 +309,9 @@ TEST(ClubManifests, anOwnLineIsDroppedOnlyAsItWasSeenAndOnlyWhereThereIsOne) {
     const auto facts = small.club.record().verify(false)->facts;
     EXPECT_EQ(small.club.manifests().dropOwnLine("Tern", older, {}, small.now).error().kind(),
               core::ErrorKind::NotAllowed);
-    EXPECT_EQ(small.club.manifests().dropOwnLine("Petrel", {.kitType = "radio"}, {}, small.now).error().kind(),
-              core::ErrorKind::NotFound);
+    EXPECT_EQ(
+        small.club.manifests().dropOwnLine("Petrel", {.kitType = "radio"}, {}, small.now).error().kind(),
+        core::ErrorKind::NotFound);
     EXPECT_EQ(small.club.record().verify(false)->facts, facts);
     EXPECT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));
     EXPECT_EQ(small.club.record().verify(false)->facts, facts + 1);
