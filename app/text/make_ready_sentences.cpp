@@ -47,8 +47,8 @@ QString moveInWords(const core::KitMove& move) {
 }
 
 QString tripInWords(const core::KitMove& move) {
-    const char* english = move.from.aboard ? QT_TRANSLATE_NOOP("MakeReady", "From the boat %1 to %2:")
-                                           : QT_TRANSLATE_NOOP("MakeReady", "From %1 to %2:");
+    const char* english = move.from.isBoat() ? QT_TRANSLATE_NOOP("MakeReady", "From the boat %1 to %2:")
+                                             : QT_TRANSLATE_NOOP("MakeReady", "From %1 to %2:");
     return readyText(english).arg(QString::fromStdString(move.from.name), QString::fromStdString(move.to));
 }
 

@@ -207,7 +207,7 @@ QString reasonOf(const core::NotReadyReason& reason) {
             .arg(itemInWords(reason));
     case Kind::SeenElsewhere:
         return SentencesText::tr("The %1 has been seen at %2 since the last check: bring it back.")
-            .arg(itemInWords(reason), text(reason.elsewhere));
+            .arg(itemInWords(reason), text(reason.elsewhere ? reason.elsewhere->name : std::string()));
     }
     if (reason.kind == Kind::BecameDue)
         return SentencesText::tr("The %1 has fallen due since the last check: see the due list.")
@@ -218,7 +218,7 @@ QString reasonOf(const core::NotReadyReason& reason) {
 }
 
 QString linkInWords(const core::ChainLink& link, core::CalendarDay today) {
-    const QString place = text(link.where);
+    const QString place = link.where ? text(link.where->name) : QString();
     QString words;
     switch (link.what) {
     case core::ChainLink::What::Launched:
@@ -234,8 +234,8 @@ QString linkInWords(const core::ChainLink& link, core::CalendarDay today) {
         words = SentencesText::tr("not seen when %1 came back").arg(place);
         break;
     case core::ChainLink::What::MarkedMissing:
-        words = link.where.empty() ? SentencesText::tr("marked missing")
-                                   : SentencesText::tr("marked missing, home %1").arg(place);
+        words = !link.where ? SentencesText::tr("marked missing")
+                            : SentencesText::tr("marked missing, home %1").arg(place);
         break;
     }
     if (!link.by.empty()) words += SentencesText::tr(" by %1").arg(listed(link.by));

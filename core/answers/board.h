@@ -2,6 +2,7 @@
 
 #include "core/check/boat_check.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -24,7 +25,7 @@ struct NotReadyReason {
     std::optional<Finding> finding; ///< of the last check, or made now
     std::string code;
     std::string kitType;
-    std::string elsewhere; ///< boat or place where it was seen since
+    std::optional<Location> elsewhere; ///< where it was seen since
 };
 
 struct BoatCondition {
@@ -39,5 +40,32 @@ struct BoatCondition {
 };
 
 const char* nameOf(BoatCondition::Kind kind); ///< "not-ready", "out", "rescue-ready"
+
+/// The kit that the last return check saw, as it is today.
+struct KitThatCameBack {
+    BoatCheckInput asForLaunch;       ///< of what that check saw, with the people whom it named
+    std::vector<Person> launchPeople; ///< whom the boat's newest signed launch check named
+};
+
+/// What the record holds about one boat of the register.
+struct BoatOnRecord {
+    std::string boat;
+    std::string boatClass;
+    std::optional<SignedCheck> last; ///< the newest signed check of the boat, a launch or a return
+    std::string urgent;              ///< of the boat's newest signed launch check
+    /// Of what the last check saw or missed: by code, where it was seen last after that check was signed.
+    std::map<std::string, Location> seenSince;
+    std::optional<KitThatCameBack> kit; ///< needed only where dependsOnKit says so
+};
+
+/// Whether the signed answer leaves the boat's condition open: it came back, and nothing stopped.
+bool dependsOnKit(const BoatOnRecord& boat);
+
+/// Whether the boat is out, rescue ready, or why it is neither (design: rules 4, and what the code settles
+/// under "rescue ready"). Pure.
+BoatCondition conditionOf(const BoatOnRecord& boat);
+
+/// The conditions of all boats: not ready, out, ready; within each in the order given. Pure.
+std::vector<BoatCondition> boardOf(const std::vector<BoatOnRecord>& boats);
 
 } // namespace core

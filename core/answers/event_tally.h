@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/answers/missing_list.h"
-#include "core/base/instant.h"
 
 #include <optional>
 #include <string>
@@ -35,8 +34,33 @@ struct Swap {
 struct EventTally {
     std::string event;
     std::vector<BoatTally> boats;     ///< by name
-    std::vector<Swap> swaps;          ///< pairs first, each pair once
+    std::vector<Swap> swaps;          ///< pairs first, each pair once, named by the item that went out first
     std::vector<MissingItem> missing; ///< of what went out, missing now
 };
+
+/// A thing that went out on a trip.
+struct TripItem {
+    std::string code;
+    std::string kitType;
+    std::string backOn;     ///< the boat whose return check saw it first after the launch; empty: none did
+    bool seenSince = false; ///< any check saw it after the launch
+};
+
+/// One signed launch check with what went out by it.
+struct Trip {
+    SignOff launch;
+    std::vector<std::string> launchPeople; ///< whom it named
+    std::optional<SignOff> next;           ///< the boat's next signed check, a launch or a return
+    std::vector<std::string> nextPeople;
+    std::vector<TripItem> kit; ///< in the order of the sightings, each once
+};
+
+/// Adds the trips up: as they were begun, a later one decides about what went out again. `missing`: the
+/// club's missing list, of which the event keeps what went out. What the code settles under "an event". Pure.
+EventTally tallyOf(const std::string& event, const std::vector<Trip>& trips,
+                   const std::vector<MissingItem>& missing);
+
+/// Those that were opened on that day in this machine's time zone.
+std::vector<CheckRun> openedOn(CalendarDay day, std::vector<CheckRun> runs);
 
 } // namespace core

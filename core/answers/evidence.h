@@ -1,7 +1,10 @@
 #pragma once
 
 #include "core/check/boat_check.h"
+#include "core/check/check_record.h"
 
+#include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -36,5 +39,27 @@ struct Evidence {
     std::int64_t seq = 0;
     std::string head; ///< the chain's newest hash now
 };
+
+/// What the record holds of the launch that an instant asks for.
+struct LaunchOnRecord {
+    SignedCheck launch;
+    std::vector<std::string> people; ///< as it named them
+    std::vector<Sighting> sightings; ///< those that stand, oldest first
+    std::optional<SignedCheck> back; ///< of firstReturnAfter
+    std::string factHash;            ///< of its signature
+    std::string device;
+    std::int64_t seq = 0;
+    std::map<std::string, std::string> replacedTags; ///< item code to its tag of now, where that is another
+};
+
+/// The boat's last launch check signed until then, and its first return check signed after a launch; null:
+/// there is none. Signatures are ordered by when the check was, those of one instant by when they were
+/// recorded.
+const SignOff* lastLaunchUntil(Instant on, const std::vector<SignOff>& signOffs);
+const SignOff* firstReturnAfter(const SignOff& launch, const std::vector<SignOff>& signOffs);
+
+/// What was aboard `boat` on that instant; `launch`: of lastLaunchUntil, empty when there is none. The head
+/// is the caller's to add. What the code settles under "evidence". Pure.
+Evidence evidenceOf(const std::string& boat, Instant on, const std::optional<LaunchOnRecord>& launch);
 
 } // namespace core

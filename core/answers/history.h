@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace core {
 
@@ -18,5 +19,14 @@ struct HistoryLine {
     std::string kind; ///< the fact's kind: "item", "tag-seen", "check-signed" …
     std::string body; ///< its canonical JSON
 };
+
+/// A fact that was found to be about a subject.
+struct FoundFact {
+    std::string stamp; ///< says when it was recorded: the later of two facts has the greater one
+    HistoryLine line;
+};
+
+/// The lines as they were recorded, oldest first. A fact that was found by several ways is told once. Pure.
+std::vector<HistoryLine> historyOf(std::vector<FoundFact> facts);
 
 } // namespace core

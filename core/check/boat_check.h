@@ -2,31 +2,30 @@
 
 #include "core/base/instant.h"
 #include "core/check/finding.h"
+#include "core/check/phase.h"
 #include "core/register/boat.h"
 #include "core/register/item.h"
 #include "core/register/kit_type.h"
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 namespace core {
 
-enum class Phase { Launch, Return, Stocktake };
 enum class CheckOutcome { Complete, CompleteWithRemarks, Incomplete };
 
-const char* nameOf(Phase phase);          ///< "launch", "return", "stocktake"
-Phase phaseOf(const std::string& name);   ///< a launch for any other text
 const char* nameOf(CheckOutcome outcome); ///< "complete", "complete-with-remarks", "incomplete"
 
 /// A registered item that was seen, with what the check must know of it.
 struct SeenItem {
     ItemRecord record;
-    bool wasMissing = false;           ///< it was marked missing when this check first saw it
-    std::vector<LogEntry> logOpen;     ///< open entries on the item
-    std::string lastLaunchedOn;        ///< return: the boat of its last signed launch check, empty if none
-    bool launchedBoatStillOut = false; ///< return: that boat is out, or came back without it
+    bool wasMissing = false;       ///< it was marked missing when this check first saw it
+    std::vector<LogEntry> logOpen; ///< open entries on the item
+    std::string lastLaunchedOn;    ///< return: the boat of its last signed launch check, empty if none
+    bool cameBackSince = false;    ///< return: a return check of that boat, signed since, saw it
 };
 
 /// A point of the boat with what was recorded, if anything. For a look, `value` is 1 when done.
@@ -38,7 +37,7 @@ struct PointRecord {
 /// Everything that a check's answer depends on. Kit types: those of the lines, their substitutes and the
 /// items.
 struct BoatCheckInput {
-    std::string boat; ///< or the place, in a stocktake
+    Location location; ///< the boat, or the place of a stocktake
     Phase phase = Phase::Launch;
     CalendarDay today;
     std::vector<ManifestLine> lines; ///< the boat's own, in the manifest's order
@@ -48,7 +47,8 @@ struct BoatCheckInput {
     std::vector<std::string> unknownTags;
     std::vector<PointRecord> points;
     std::vector<LogEntry> logOpen;        ///< open entries of the boat
-    std::vector<ItemRecord> expectedBack; ///< return: what went out; stocktake: what should be there
+    std::vector<ItemRecord> expectedBack; ///< return: what went out; stocktake: what has its home there
+    std::set<std::string> outOnBoats;     ///< stocktake: codes of what a boat has out of that
 };
 
 /// One seen item under one line.
@@ -92,7 +92,7 @@ struct AssignmentScore {
 };
 
 struct CheckAnswer {
-    std::string boat; ///< or the place, in a stocktake
+    Location location; ///< the boat, or the place of a stocktake
     Phase phase = Phase::Launch;
     CalendarDay today;
     CheckOutcome outcome = CheckOutcome::Incomplete;

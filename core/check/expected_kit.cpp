@@ -13,19 +13,20 @@ namespace {
 
 class ExpectedKit {
 public:
-    ExpectedKit(const BoatCheckInput& input, const ExpectedFindings& findings)
+    ExpectedKit(const BoatCheckInput& input, const std::vector<const Item*>& expected,
+                const ExpectedFindings& findings)
         : m_input(input)
         , m_findings(findings)
         , m_seen(judgeItems(input)) {
-        for (const ItemRecord& each : input.expectedBack)
-            m_expected.emplace(each.item.code, &each.item);
+        for (const Item* item : expected)
+            m_expected.emplace(item->code, item);
         for (const JudgedItem& item : m_seen)
             m_there.insert(item.item().code);
         nameLines();
     }
 
     CheckAnswer answer() {
-        CheckAnswer answer{m_input.boat, m_input.phase, m_input.today, {}, {}, {}, {}, {}, {}};
+        CheckAnswer answer{m_input.location, m_input.phase, m_input.today, {}, {}, {}, {}, {}, {}};
         for (const ManifestLine& line : m_lines)
             answer.lines.push_back(answerLine(line));
         answer.points = answerPoints(m_input.points);
@@ -87,7 +88,7 @@ private:
         // Nothing has to count now, but a boat will not be rescue ready with it.
         if (const auto reason = whyItDoesNotCount(item)) findings.add(line, *reason);
         if (item.wasMissing())
-            findings.add(line, findingAbout(item, FindingKind::WasMissing, Severity::Remark));
+            findings.add(line, findingAbout(item.item(), FindingKind::WasMissing, Severity::Remark));
         for (Finding& finding : logFindings(item))
             findings.add(line, std::move(finding));
     }
@@ -102,8 +103,9 @@ private:
 
 } // namespace
 
-CheckAnswer judgeExpected(const BoatCheckInput& input, const ExpectedFindings& findings) {
-    return ExpectedKit(input, findings).answer();
+CheckAnswer judgeExpected(const BoatCheckInput& input, const std::vector<const Item*>& expected,
+                          const ExpectedFindings& findings) {
+    return ExpectedKit(input, expected, findings).answer();
 }
 
 } // namespace core

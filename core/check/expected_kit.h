@@ -4,6 +4,7 @@
 #include "core/check/judged_item.h"
 
 #include <functional>
+#include <vector>
 
 namespace core {
 
@@ -14,7 +15,8 @@ struct ExpectedFindings {
 };
 
 /// The answer of a check that asks whether certain items are there (a return check, a stocktake). Its lines
-/// group them by kit type; `best` counts what is there under `required`. Pure.
-CheckAnswer judgeExpected(const BoatCheckInput& input, const ExpectedFindings& findings);
+/// group them by kit type; `score` counts what is there under `required`. Pure.
+CheckAnswer judgeExpected(const BoatCheckInput& input, const std::vector<const Item*>& expected,
+                          const ExpectedFindings& findings);
 
 } // namespace core

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/register/boat.h"
+#include "core/register/item.h"
 #include "core/register/life_rule.h"
 #include "core/upkeep/due_date.h"
 
@@ -58,5 +60,16 @@ struct Finding {
     std::optional<double> low; ///< of a point's limits
     std::optional<double> high;
 };
+
+/// About an item: with its kit type, code and size, and why and since when it is written off, unserviceable
+/// or was missing.
+Finding findingAbout(const Item& item, FindingKind kind, Severity severity);
+/// … that speaks of a rule: its kind follows from the rule and its state.
+Finding findingAbout(const Item& item, const RuleDue& due, Severity severity);
+/// Out-of-date, service-overdue, undated or due-soon: what a rule that is no more than due says (design:
+/// rules 3).
+FindingKind findingKindOf(const RuleDue& due);
+/// An open log entry, of its severity.
+Finding findingOf(const LogEntry& entry);
 
 } // namespace core

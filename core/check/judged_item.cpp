@@ -8,22 +8,11 @@
 namespace core {
 namespace {
 
-bool endsALife(RuleKind kind) {
-    return kind == RuleKind::Stamped || kind == RuleKind::FromMade || kind == RuleKind::FromFirstUse ||
-           kind == RuleKind::YearEndFromMade;
-}
-
-FindingKind kindOf(const RuleDue& due) {
-    if (due.state == DueState::DueSoon) return FindingKind::DueSoon;
-    if (due.state == DueState::Undated) return FindingKind::Undated;
-    return endsALife(due.rule.kind) ? FindingKind::OutOfDate : FindingKind::ServiceOverdue;
-}
-
 /// out-of-date before service-overdue before undated; then what has been due longest, without a day last.
 auto urgencyOf(const RuleDue& due) {
     static constexpr std::array order{FindingKind::OutOfDate, FindingKind::ServiceOverdue,
                                       FindingKind::Undated};
-    const auto rank = std::find(order.begin(), order.end(), kindOf(due));
+    const auto rank = std::find(order.begin(), order.end(), findingKindOf(due));
     return std::pair(rank, due.due ? due.due->number() : std::numeric_limits<int>::max());
 }
 
@@ -71,42 +60,21 @@ std::vector<JudgedItem> judgeItems(const BoatCheckInput& input) {
 
 std::optional<Finding> whyItDoesNotCount(const JudgedItem& item) {
     const ItemState state = item.item().state;
-    if (state == ItemState::WrittenOff) return findingAbout(item, FindingKind::WrittenOff, Severity::Remark);
+    if (state == ItemState::WrittenOff)
+        return findingAbout(item.item(), FindingKind::WrittenOff, Severity::Remark);
     if (state == ItemState::Unserviceable)
-        return findingAbout(item, FindingKind::Unserviceable, Severity::Remark);
-    if (const RuleDue* stop = firstStop(item.dues)) return findingAbout(item, *stop, Severity::Remark);
+        return findingAbout(item.item(), FindingKind::Unserviceable, Severity::Remark);
+    if (const RuleDue* stop = firstStop(item.dues)) return findingAbout(item.item(), *stop, Severity::Remark);
     return std::nullopt;
-}
-
-Finding findingAbout(const JudgedItem& item, FindingKind kind, Severity severity) {
-    Finding finding;
-    finding.kind = kind;
-    finding.severity = severity;
-    finding.kitType = item.item().kitType;
-    finding.code = item.item().code;
-    finding.size = item.item().size;
-    if (kind == FindingKind::WrittenOff || kind == FindingKind::Unserviceable ||
-        kind == FindingKind::WasMissing) {
-        finding.since = item.item().since;
-        finding.text = item.item().why;
-    }
-    return finding;
-}
-
-Finding findingAbout(const JudgedItem& item, const RuleDue& due, Severity severity) {
-    Finding finding = findingAbout(item, kindOf(due), severity);
-    finding.due = due;
-    if (due.state != DueState::DueSoon) finding.since = due.due ? due.due : due.anchorDay;
-    return finding;
 }
 
 std::vector<Finding> logFindings(const JudgedItem& item) {
     std::vector<Finding> findings;
     for (const LogEntry& entry : item.seen->logOpen) {
-        Finding finding = findingAbout(item, FindingKind::LogOpen, entry.severity);
-        finding.text = entry.text;
-        finding.entry = entry.id;
-        finding.since = entry.day;
+        Finding finding = findingOf(entry);
+        finding.kitType = item.item().kitType;
+        finding.code = item.item().code;
+        finding.size = item.item().size;
         findings.push_back(std::move(finding));
     }
     return findings;

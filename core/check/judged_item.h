@@ -33,10 +33,6 @@ const KitType& kitTypeOf(const BoatCheckInput& input, const std::string& name);
 /// to set.
 std::optional<Finding> whyItDoesNotCount(const JudgedItem& item);
 
-/// A finding about the item with its kit type, code and size.
-Finding findingAbout(const JudgedItem& item, FindingKind kind, Severity severity);
-/// … that speaks of a rule: its kind follows from the rule and its state.
-Finding findingAbout(const JudgedItem& item, const RuleDue& due, Severity severity);
 /// One for each open log entry on the item, of the entry's severity.
 std::vector<Finding> logFindings(const JudgedItem& item);
 

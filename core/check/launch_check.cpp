@@ -57,7 +57,7 @@ std::vector<LogEntry> openEntries(const BoatCheckInput& input, const LaunchPlace
 
 CheckAnswer judgeLaunch(const BoatCheckInput& input) {
     const LaunchPlaces launch = fillPlaces(input);
-    CheckAnswer answer{input.boat, input.phase, input.today, {}, {}, {}, {}, {}, {}};
+    CheckAnswer answer{input.location, input.phase, input.today, {}, {}, {}, {}, {}, {}};
     for (int line = 0; line < static_cast<int>(input.lines.size()); ++line)
         answer.lines.push_back(answerLine(input, launch, line));
     listNotCounting(answer.lines, launch);

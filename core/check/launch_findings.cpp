@@ -67,10 +67,10 @@ private:
         const int line = lineOf(index);
         if (line < 0) {
             m_findings.add(RankedFindings::After::Items,
-                           findingAbout(item, FindingKind::Extra, Severity::Remark));
+                           findingAbout(item.item(), FindingKind::Extra, Severity::Remark));
             if (item.wasMissing())
                 m_findings.add(RankedFindings::After::Items,
-                               findingAbout(item, FindingKind::WasMissing, Severity::Remark));
+                               findingAbout(item.item(), FindingKind::WasMissing, Severity::Remark));
             return;
         }
         if (m_launch.counts[index])
@@ -78,7 +78,7 @@ private:
         else
             m_findings.add(line, whyNotCounting(item));
         if (item.wasMissing())
-            m_findings.add(line, findingAbout(item, FindingKind::WasMissing, Severity::Remark));
+            m_findings.add(line, findingAbout(item.item(), FindingKind::WasMissing, Severity::Remark));
         if (m_launch.placeOf[index] >= 0)
             for (Finding& finding : logFindings(item))
                 m_findings.add(line, std::move(finding));
@@ -103,11 +103,11 @@ private:
             return *reason;
         }
         if (item.kitType->personal && !isOnBoard(item.item().person)) {
-            Finding finding = findingAbout(item, FindingKind::OtherPerson, severity);
+            Finding finding = findingAbout(item.item(), FindingKind::OtherPerson, severity);
             if (!item.item().person.empty()) finding.people = {item.item().person};
             return finding;
         }
-        return findingAbout(item, FindingKind::WrongSize, severity);
+        return findingAbout(item.item(), FindingKind::WrongSize, severity);
     }
 
     bool isWantedBadly(const JudgedItem& item) const {
@@ -125,16 +125,16 @@ private:
     void addCounting(int index, int line) {
         const JudgedItem& item = itemAt(index);
         if (m_launch.placeOf[index] < 0)
-            m_findings.add(line, findingAbout(item, FindingKind::Extra, Severity::Remark));
-        if (!item.item().boat.empty() && item.item().boat != m_input.boat) {
-            Finding finding = findingAbout(item, FindingKind::OtherBoat, Severity::Remark);
+            m_findings.add(line, findingAbout(item.item(), FindingKind::Extra, Severity::Remark));
+        if (!item.item().boat.empty() && item.item().boat != m_input.location.name) {
+            Finding finding = findingAbout(item.item(), FindingKind::OtherBoat, Severity::Remark);
             finding.boat = item.item().boat;
             m_findings.add(line, std::move(finding));
         }
         if (const RuleDue* soon = earliestDueSoon(item.dues))
-            m_findings.add(line, findingAbout(item, *soon, Severity::Remark));
+            m_findings.add(line, findingAbout(item.item(), *soon, Severity::Remark));
         if (const RuleDue* passed = firstRemark(item.dues))
-            m_findings.add(line, findingAbout(item, *passed, Severity::Remark));
+            m_findings.add(line, findingAbout(item.item(), *passed, Severity::Remark));
     }
 
     static const RuleDue* earliestDueSoon(const std::vector<RuleDue>& dues) {

@@ -10,7 +10,7 @@ namespace {
 constexpr int dueOfUndated = 3652059; // 9999-12-31
 
 bool isOwnBoat(const BoatCheckInput& input, const Item& item) {
-    return item.boat.empty() || item.boat == input.boat;
+    return item.boat.empty() || item.boat == input.location.name;
 }
 
 AssignmentTask taskOf(const BoatCheckInput& input, const LaunchPlaces& launch) {

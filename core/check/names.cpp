@@ -15,10 +15,18 @@ const char* nameOf(Phase phase) {
     }
 }
 
-Phase phaseOf(const std::string& name) {
-    for (const Phase phase : {Phase::Return, Phase::Stocktake})
+std::optional<Phase> phaseNamed(std::string_view name) {
+    for (const Phase phase : {Phase::Launch, Phase::Return, Phase::Stocktake})
         if (name == nameOf(phase)) return phase;
-    return Phase::Launch;
+    return std::nullopt;
+}
+
+Phase phaseOf(const std::string& name) {
+    return phaseNamed(name).value_or(Phase::Launch);
+}
+
+Location locationOf(Phase phase, std::string name) {
+    return phase == Phase::Stocktake ? Location::place(std::move(name)) : Location::boat(std::move(name));
 }
 
 const char* nameOf(CheckOutcome outcome) {

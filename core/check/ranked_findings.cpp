@@ -48,16 +48,8 @@ void addBoatFindings(RankedFindings& findings, const BoatCheckInput& input,
         finding.code = code;
         findings.add(RankedFindings::After::Items, std::move(finding));
     }
-    for (const LogEntry& entry : input.logOpen) {
-        Finding finding;
-        finding.kind = FindingKind::LogOpen;
-        finding.severity = entry.severity;
-        finding.boat = entry.boat;
-        finding.text = entry.text;
-        finding.entry = entry.id;
-        finding.since = entry.day;
-        findings.add(RankedFindings::After::Log, std::move(finding));
-    }
+    for (const LogEntry& entry : input.logOpen)
+        findings.add(RankedFindings::After::Log, findingOf(entry));
     for (Finding& finding : findingsOf(points))
         findings.add(RankedFindings::After::Points, std::move(finding));
 }

@@ -18,9 +18,11 @@ Finding notReturned(const Item& item, const std::string& boat) {
 
 Finding strange(const JudgedItem& item, const std::string& boat) {
     const std::string& launchedOn = item.seen->lastLaunchedOn;
-    const bool swapped = item.seen->launchedBoatStillOut && !launchedOn.empty() && launchedOn != boat;
+    // Its boat is out, or came back without it.
+    const bool isMissed = !launchedOn.empty() && !item.seen->cameBackSince;
+    const bool swapped = isMissed && launchedOn != boat;
     Finding finding =
-        findingAbout(item, swapped ? FindingKind::Swapped : FindingKind::Extra, Severity::Remark);
+        findingAbout(item.item(), swapped ? FindingKind::Swapped : FindingKind::Extra, Severity::Remark);
     if (swapped) finding.boat = launchedOn;
     return finding;
 }
@@ -28,8 +30,13 @@ Finding strange(const JudgedItem& item, const std::string& boat) {
 } // namespace
 
 CheckAnswer judgeReturn(const BoatCheckInput& input) {
-    return judgeExpected(input, {[&](const Item& item) { return notReturned(item, input.boat); },
-                                 [&](const JudgedItem& item) { return strange(item, input.boat); }});
+    const std::string& boat = input.location.name;
+    std::vector<const Item*> wentOut;
+    for (const ItemRecord& record : input.expectedBack)
+        wentOut.push_back(&record.item);
+    return judgeExpected(input, wentOut,
+                         {[&](const Item& item) { return notReturned(item, boat); },
+                          [&](const JudgedItem& item) { return strange(item, boat); }});
 }
 
 } // namespace core

@@ -2,6 +2,8 @@
 
 #include "core/check/expected_kit.h"
 
+#include <algorithm>
+
 namespace core {
 namespace {
 
@@ -16,15 +18,25 @@ Finding notThere(const Item& item) {
 }
 
 Finding fromElsewhere(const JudgedItem& item) {
-    Finding finding = findingAbout(item, FindingKind::Extra, Severity::Remark);
+    Finding finding = findingAbout(item.item(), FindingKind::Extra, Severity::Remark);
     finding.boat = item.item().boat.empty() ? item.item().place : item.item().boat;
     return finding;
+}
+
+/// What is missing or written off is not looked for; what a boat has out may lie at home all the same.
+bool isExpected(const Item& item, const BoatCheckInput& input) {
+    if (item.state == ItemState::Missing || item.state == ItemState::WrittenOff) return false;
+    const auto isIt = [&](const SeenItem& seen) { return seen.record.item.code == item.code; };
+    return !input.outOnBoats.contains(item.code) || std::ranges::any_of(input.seen, isIt);
 }
 
 } // namespace
 
 CheckAnswer judgeStocktake(const BoatCheckInput& input) {
-    return judgeExpected(input, {notThere, fromElsewhere});
+    std::vector<const Item*> expected;
+    for (const ItemRecord& record : input.expectedBack)
+        if (isExpected(record.item, input)) expected.push_back(&record.item);
+    return judgeExpected(input, expected, {notThere, fromElsewhere});
 }
 
 } // namespace core

@@ -40,8 +40,7 @@ const char* nameOf(SeenBy seenBy) {
 }
 
 OpenCheck openCheckOf(const CheckRun& run, bool resumed) {
-    return {run.check, run.boat, phaseOf(run.phase),
-            Instant::parse(run.opened).value_or(Instant::fromMillis(0)), resumed};
+    return {run.check, run.location, run.phase, run.openedAt, resumed};
 }
 
 bool stands(const std::vector<Sighting>& sightings, const std::string& code) {
@@ -65,14 +64,14 @@ Result<OpenCheck> ClubChecks::open(const std::string& name, Phase phase, Moment 
 
 OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment moment) {
     Transaction transaction(*database);
-    if (const auto unfinished = checkTables::unfinished(*database, where, core::nameOf(phase)))
+    if (const auto unfinished = checkTables::unfinished(*database, where, phase))
         return openCheckOf(*unfinished, true);
     const std::string check = newUuid7(moment.at);
     ledger.append(
         "check-opened",
         {{"check", check}, {"boat", where}, {"phase", core::nameOf(phase)}, {"at", moment.at.iso()}}, {});
     transaction.commit();
-    return {check, where, phase, moment.at, false};
+    return {check, locationOf(phase, where), phase, moment.at, false};
 }
 
 std::vector<OpenCheck> ClubChecks::unfinished() const {
@@ -140,8 +139,9 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const std::string& te
             return ignored();
         case TagClass::Boat: {
             const auto boat = store.boatOfTag(code->text());
-            return boat && boat->name == run->boat ? ignored()
-                                                   : Scanned{Scanned::What::Unread, code->text(), {}, {}};
+            return boat && boat->name == run->location.name
+                       ? ignored()
+                       : Scanned{Scanned::What::Unread, code->text(), {}, {}};
         }
         case TagClass::Person: {
             const auto person = store.personOfTag(code->text());
@@ -201,14 +201,15 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
     return guarded([&]() -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        const auto boat = m_state->registerStore.boat(run->boat);
-        const auto points =
-            boat ? m_state->registerStore.pointsOf(*boat, run->phase) : std::vector<BoatPoint>();
+        const auto boat = m_state->registerStore.boat(run->location.name);
+        const auto points = boat ? m_state->registerStore.pointsOf(*boat, core::nameOf(run->phase))
+                                 : std::vector<BoatPoint>();
         const auto found = std::find_if(points.begin(), points.end(), [&](const BoatPoint& p) {
             return foldName(p.name) == foldName(point);
         });
         if (found == points.end())
-            return notFound(fmt::format("'{}' is no point of {} at the {}", point, run->boat, run->phase),
+            return notFound(fmt::format("'{}' is no point of {} at the {}", point, run->location.name,
+                                        core::nameOf(run->phase)),
                             "name a point as it stands in points.csv");
         if (found->kind == PointKind::Look && value != 0 && value != 1)
             return Error{ErrorKind::BadInput,
@@ -250,8 +251,7 @@ Result<CheckAnswer> ClubChecks::answer(const std::string& check, CalendarDay tod
     return guarded([&]() -> Result<CheckAnswer> {
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
-        if (const auto signedOff = checkTables::signOff(*m_state->database, check))
-            return answerFrom(json::parse(signedOff->answer));
+        if (auto answer = checkTables::signedAnswer(*m_state->database, check)) return std::move(*answer);
         return judge(m_state->checkStore.inputOf(*run, today));
     });
 }
@@ -279,8 +279,8 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         const std::string reason = incomplete && answer.phase == Phase::Launch ? given : std::string();
         m_state->ledger.append("check-signed",
                                {{"check", check},
-                                {"boat", run->boat},
-                                {"phase", run->phase},
+                                {"boat", run->location.name},
+                                {"phase", core::nameOf(run->phase)},
                                 {"at", moment.at.iso()},
                                 {"people", namesOf(check)},
                                 {"urgent", reason},

@@ -20,7 +20,7 @@ enum class SeenBy { Camera, Picture, Scanner, Typed };
 /// A check that is not signed yet.
 struct OpenCheck {
     std::string check; ///< id
-    std::string boat;
+    Location location; ///< the boat, or the place of a stocktake
     Phase phase = Phase::Launch;
     Instant openedAt;
     bool resumed = false;

@@ -44,10 +44,10 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         else
             return notFound(fmt::format("'{}' is no tag code, boat or person of this club", subject),
                             "give a tag code, a boat's name or a person's name as the register has it");
-        std::vector<HistoryLine> lines;
+        std::vector<FoundFact> found;
         for (const Fact& fact : facts)
-            lines.push_back(lineOf(fact));
-        return lines;
+            found.push_back({fact.stamp(), lineOf(fact)});
+        return historyOf(std::move(found));
     });
 }
 

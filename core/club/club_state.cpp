@@ -27,6 +27,11 @@ Result<CheckRun> ClubState::openRun(const std::string& check) const {
     return run;
 }
 
+SignedCheck ClubState::signedCheck(const SignOff& signOff) const {
+    return {signOff.check, signOff.by, signOff.at, signOff.urgent,
+            checkTables::signedAnswer(*database, signOff.check).value()};
+}
+
 int placeBehind(Database& database, const RowChange& change) {
     const Sheet& kind = sheet(change.sheet);
     const auto cellOfKey = [&](const char* column) -> const std::string& {

@@ -37,6 +37,9 @@ struct ClubState {
     /// The check's row, NotFound if there is none, NotAllowed if it is signed.
     Result<CheckRun> openRun(const std::string& check) const;
     Result<CheckRun> anyRun(const std::string& check) const;
+
+    /// A signature with the answer that was signed.
+    SignedCheck signedCheck(const SignOff& signOff) const;
 };
 
 /// Runs `work` and turns a failing store, or a record that cannot be read, into its Error.

@@ -6,9 +6,7 @@
 
 namespace core {
 bool endsLife(const LifeRule& rule) {
-    const bool ends = rule.kind == RuleKind::Stamped || rule.kind == RuleKind::FromMade ||
-                      rule.kind == RuleKind::FromFirstUse || rule.kind == RuleKind::YearEndFromMade;
-    return ends && rule.part.empty() && rule.severity == Severity::Stop;
+    return endsLife(rule.kind) && rule.part.empty() && rule.severity == Severity::Stop;
 }
 
 KitType withLifeEndsOnly(const KitType& kitType) {

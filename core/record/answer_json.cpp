@@ -200,7 +200,7 @@ void readList(const json& from, const char* key, std::vector<Value>& into, Make 
 } // namespace
 
 json jsonOf(const CheckAnswer& answer) {
-    return {{"boat", answer.boat},
+    return {{"boat", answer.location.name},
             {"phase", nameOf(answer.phase)},
             {"today", answer.today.iso()},
             {"outcome", nameOf(answer.outcome)},
@@ -215,8 +215,8 @@ json jsonOf(const CheckAnswer& answer) {
 
 CheckAnswer answerFrom(const json& from) {
     CheckAnswer answer{.today = dayFrom(from, "today").value_or(CalendarDay::fromNumber(1))};
-    answer.boat = from.value("boat", "");
     answer.phase = phaseOf(from.value("phase", ""));
+    answer.location = locationOf(answer.phase, from.value("boat", ""));
     for (const CheckOutcome outcome :
          {CheckOutcome::Complete, CheckOutcome::CompleteWithRemarks, CheckOutcome::Incomplete})
         if (from.value("outcome", "") == nameOf(outcome)) answer.outcome = outcome;

@@ -8,8 +8,10 @@
 #include "core/store/tag_tables.h"
 #include "core/store/trip_tables.h"
 
+#include <fmt/format.h>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <stdexcept>
 
 namespace core {
 namespace {
@@ -53,6 +55,18 @@ void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const js
                                       .check = body.value("check", "")});
 }
 
+Phase phaseIn(const json& body) {
+    const auto name = body.at("phase").get<std::string>();
+    if (const auto phase = phaseNamed(name)) return *phase;
+    throw std::invalid_argument(fmt::format("'{}' is no phase of a check", name));
+}
+
+Instant instantIn(const json& body) {
+    const auto text = body.at("at").get<std::string>();
+    if (const auto instant = Instant::parse(text)) return *instant;
+    throw std::invalid_argument(fmt::format("'{}' is no time", text));
+}
+
 using Applier = void (*)(Database&, const Fact&, const json&);
 
 void applyClubNamed(Database& database, const Fact& fact, const json& body) {
@@ -64,8 +78,9 @@ const std::map<std::string, Applier>& appliers() {
         {"club-named", applyClubNamed},
         {"check-opened",
          [](Database& db, const Fact& fact, const json& body) {
-             checkTables::putRun(
-                 db, {body.at("check"), fact.stamp(), body.at("boat"), body.at("phase"), body.at("at")});
+             const Phase phase = phaseIn(body);
+             checkTables::putRun(db, {body.at("check"), fact.stamp(), locationOf(phase, body.at("boat")),
+                                      phase, instantIn(body)});
          }},
         {"names-given",
          [](Database& db, const Fact& fact, const json& body) {
@@ -75,7 +90,7 @@ const std::map<std::string, Applier>& appliers() {
         {"tag-seen",
          [](Database& db, const Fact& fact, const json& body) {
              checkTables::putSighting(db, {fact.id, fact.stamp(), body.at("check"), body.at("code"),
-                                           body.at("at"), body.at("seen_by")});
+                                           instantIn(body), body.at("seen_by")});
          }},
         {"sighting-undone",
          [](Database& db, const Fact& fact, const json& body) {
@@ -87,9 +102,11 @@ const std::map<std::string, Applier>& appliers() {
          }},
         {"check-signed",
          [](Database& db, const Fact& fact, const json& body) {
-             checkTables::putSignOff(db, {body.at("check"), fact.stamp(), body.at("boat"), body.at("phase"),
-                                          fact.by, body.at("at"), body.at("answer").at("outcome"),
-                                          body.value("urgent", ""), canonical(body.at("answer"))});
+             const Phase phase = phaseIn(body);
+             checkTables::putSignOff(db,
+                                     {body.at("check"), fact.stamp(), locationOf(phase, body.at("boat")),
+                                      phase, fact.by, instantIn(body), body.value("urgent", "")},
+                                     body.at("answer").at("outcome"), canonical(body.at("answer")));
          }},
         {"event-given",
          [](Database& db, const Fact& fact, const json& body) {

@@ -18,18 +18,16 @@ std::vector<Sighting> firstOfEachTag(const std::vector<Sighting>& sightings) {
 
 BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const {
     BoatCheckInput input{.today = today};
-    input.boat = run.boat;
-    input.phase = phaseOf(run.phase);
-    const auto boat = input.phase == Phase::Stocktake
-                          ? std::nullopt
-                          : m_register.boat(run.boat); // a place may have its name
+    input.location = run.location;
+    input.phase = run.phase;
+    const std::string& where = run.location.name;
+    const auto boat = run.location.isBoat() ? m_register.boat(where) : std::nullopt;
     if (boat) {
         input.lines = m_register.manifestOf(*boat);
-        for (const BoatPoint& point : m_register.pointsOf(*boat, run.phase))
+        for (const BoatPoint& point : m_register.pointsOf(*boat, nameOf(run.phase)))
             input.points.push_back({point, checkTables::pointValue(m_database, run.check, point.name)});
     }
-    for (const std::string& name : checkTables::names(m_database, run.check))
-        if (auto person = m_register.person(name)) input.people.push_back(std::move(*person));
+    input.people = peopleOf(run.check);
     for (const Sighting& sighting : firstOfEachTag(checkTables::sightings(m_database, run.check))) {
         if (auto record = m_register.record(sighting.code))
             input.seen.push_back(seenItem(std::move(*record), sighting, run));
@@ -38,8 +36,8 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
     }
     if (boat) input.logOpen = openOnly(m_register.logOfBoat(boat->name));
     if (input.phase == Phase::Return)
-        if (const auto launch = outOn(run.boat)) input.expectedBack = itemsSeenIn(launch->check);
-    if (input.phase == Phase::Stocktake) input.expectedBack = itemsOfPlace(run.boat, input.seen);
+        if (const auto launch = outOn(where)) input.expectedBack = itemsSeenIn(launch->check);
+    if (input.phase == Phase::Stocktake) addItemsOfPlace(input);
     addKitTypes(input);
     return input;
 }
@@ -50,28 +48,26 @@ SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const Ch
     const StateNow before = m_register.stateOf(code, record.services, first.stamp);
     seen.wasMissing = before.state == ItemState::Missing;
     seen.logOpen = openOnly(m_register.logOfItem(code));
-    if (run.phase == nameOf(Phase::Return))
+    if (run.phase == Phase::Return)
         if (const auto launch = checkTables::newestLaunchOf(m_database, code)) {
-            seen.lastLaunchedOn = launch->boat;
-            seen.launchedBoatStillOut = isOutOrCameBackWithout(*launch, code);
+            seen.lastLaunchedOn = launch->location.name;
+            seen.cameBackSince =
+                checkTables::cameBackOn(m_database, seen.lastLaunchedOn, code, launch->stamp);
         }
     seen.record = std::move(record);
     return seen;
 }
 
-bool CheckStore::isOutOrCameBackWithout(const SignOff& launch, const std::string& code) const {
-    for (const SignOff& later : checkTables::signOffsOf(m_database, launch.boat, launch.stamp)) {
-        if (later.phase != nameOf(Phase::Return)) continue;
-        const auto back = checkTables::sightings(m_database, later.check);
-        if (std::any_of(back.begin(), back.end(), [&](const Sighting& s) { return s.code == code; }))
-            return false;
-    }
-    return true;
-}
-
 std::optional<SignOff> CheckStore::outOn(const std::string& boat) const {
     const auto newest = checkTables::newestSignOff(m_database, boat);
-    return newest && newest->phase == nameOf(Phase::Launch) ? newest : std::nullopt;
+    return newest && newest->phase == Phase::Launch ? newest : std::nullopt;
+}
+
+std::vector<Person> CheckStore::peopleOf(const std::string& check) const {
+    std::vector<Person> people;
+    for (const std::string& name : checkTables::names(m_database, check))
+        if (auto person = m_register.person(name)) people.push_back(std::move(*person));
+    return people;
 }
 
 std::vector<ItemRecord> CheckStore::itemsSeenIn(const std::string& check) const {
@@ -81,27 +77,16 @@ std::vector<ItemRecord> CheckStore::itemsSeenIn(const std::string& check) const 
     return records;
 }
 
-std::vector<ItemRecord> CheckStore::itemsOfPlace(const std::string& place,
-                                                 const std::vector<SeenItem>& seen) const {
-    const auto isSeen = [&](const std::string& code) {
-        return std::any_of(seen.begin(), seen.end(),
-                           [&](const SeenItem& each) { return each.record.item.code == code; });
-    };
-    std::vector<ItemRecord> records;
-    for (const Cells& cells : m_register.where(SheetId::Items, "place", place)) {
+void CheckStore::addItemsOfPlace(BoatCheckInput& input) const {
+    for (const Cells& cells : m_register.where(SheetId::Items, "place", input.location.name)) {
         auto record = m_register.record(cells[0]);
-        const bool gone = !record || record->item.state == ItemState::Missing ||
-                          record->item.state == ItemState::WrittenOff ||
-                          (isOut(record->item.code) && !isSeen(record->item.code));
-        if (!gone) records.push_back(std::move(*record));
+        if (!record) continue;
+        const std::string& code = record->item.code;
+        const auto launch = checkTables::newestLaunchOf(m_database, code);
+        const auto out = launch ? outOn(launch->location.name) : std::nullopt;
+        if (out && out->check == launch->check) input.outOnBoats.insert(code);
+        input.expectedBack.push_back(std::move(*record));
     }
-    return records;
-}
-
-bool CheckStore::isOut(const std::string& code) const {
-    const auto launch = checkTables::newestLaunchOf(m_database, code);
-    const auto out = launch ? outOn(launch->boat) : std::nullopt;
-    return out && out->check == launch->check;
 }
 
 void CheckStore::addKitTypes(BoatCheckInput& input) const {

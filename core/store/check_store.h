@@ -26,17 +26,16 @@ public:
     /// it.
     std::optional<SignOff> outOn(const std::string& boat) const;
 
+    /// The people that a check named, as far as the register has them, in their order.
+    std::vector<Person> peopleOf(const std::string& check) const;
+
     /// Records of the items seen in a check, each once, in the order of the first sighting.
     std::vector<ItemRecord> itemsSeenIn(const std::string& check) const;
 
-    /// What should be at a place: the items at home there that are neither missing nor written off nor out on
-    /// a boat, unless it is seen there all the same.
-    std::vector<ItemRecord> itemsOfPlace(const std::string& place, const std::vector<SeenItem>& seen) const;
-
 private:
-    bool isOut(const std::string& code) const;
+    /// What has its home at the place of a stocktake, and which of that a boat has out.
+    void addItemsOfPlace(BoatCheckInput& input) const;
     SeenItem seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const;
-    bool isOutOrCameBackWithout(const SignOff& launch, const std::string& code) const;
     void addKitTypes(BoatCheckInput& input) const;
 
     Database& m_database;

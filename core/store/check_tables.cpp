@@ -1,21 +1,40 @@
 #include "core/store/check_tables.h"
 
+#include "core/record/answer_json.h"
+
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
+#include <stdexcept>
 
 namespace core::checkTables {
 namespace {
 
-CheckRun runOf(const Statement& row) {
-    return {row.text(0), row.text(1), row.text(2), row.text(3), row.text(4)};
+[[noreturn]] void refuse(const Statement& row, const char* table, const char* column,
+                         const std::string& text) {
+    throw std::runtime_error(fmt::format("in {} {}, {} is '{}'", table, row.text(0), column, text));
+}
+
+Phase phaseIn(const Statement& row, const char* table, int column) {
+    const std::string text = row.text(column);
+    if (const auto phase = phaseNamed(text)) return *phase;
+    refuse(row, table, "phase", text);
+}
+
+Instant instantIn(const Statement& row, const char* table, int column) {
+    const std::string text = row.text(column);
+    if (const auto instant = Instant::parse(text)) return *instant;
+    refuse(row, table, "the time", text);
 }
 
 Sighting sightingOf(const Statement& row) {
-    return {row.text(0), row.text(1), row.text(2), row.text(3), row.text(4), row.text(5)};
+    return {row.text(0), row.text(1), row.text(2), row.text(3), instantIn(row, "sighting", 4), row.text(5)};
 }
 
 SignOff signOffOf(const Statement& row) {
-    return {row.text(0), row.text(1), row.text(2), row.text(3), row.text(4),
-            row.text(5), row.text(6), row.text(7), row.text(8)};
+    const Phase phase = phaseIn(row, "sign_off", 3);
+    return {row.text(0), row.text(1), locationOf(phase, row.text(2)),
+            phase,       row.text(4), instantIn(row, "sign_off", 5),
+            row.text(6)};
 }
 
 template <class Make>
@@ -38,15 +57,20 @@ auto allOf(Statement query, Make make) {
 
 } // namespace
 
+CheckRun runOf(const Statement& row) {
+    const Phase phase = phaseIn(row, "check_run", 3);
+    return {row.text(0), row.text(1), locationOf(phase, row.text(2)), phase, instantIn(row, "check_run", 4)};
+}
+
 void putRun(Database& database, const CheckRun& run) {
     database
         .prepare("INSERT INTO check_run (id, stamp, boat, phase, opened) VALUES (?, ?, ?, ?, ?) ON CONFLICT "
                  "DO NOTHING")
         .with(run.check)
         .with(run.stamp)
-        .with(run.boat)
-        .with(run.phase)
-        .with(run.opened)
+        .with(run.location.name)
+        .with(nameOf(run.phase))
+        .with(run.openedAt.iso())
         .run();
 }
 
@@ -70,7 +94,7 @@ void putSighting(Database& database, const Sighting& sighting) {
         .with(sighting.stamp)
         .with(sighting.check)
         .with(sighting.code)
-        .with(sighting.at)
+        .with(sighting.at.iso())
         .with(sighting.seenBy)
         .run();
 }
@@ -98,7 +122,8 @@ void putPoint(Database& database, const std::string& check, const std::string& p
         .run();
 }
 
-void putSignOff(Database& database, const SignOff& signOff) {
+void putSignOff(Database& database, const SignOff& signOff, const std::string& outcome,
+                const std::string& answer) {
     // The first signature stands, whichever machine's fact arrives first.
     database
         .prepare("INSERT INTO sign_off (check_id, stamp, boat, phase, by, at, outcome, urgent, answer) "
@@ -110,13 +135,13 @@ void putSignOff(Database& database, const SignOff& signOff) {
                  "answer = excluded.answer WHERE excluded.stamp < stamp")
         .with(signOff.check)
         .with(signOff.stamp)
-        .with(signOff.boat)
-        .with(signOff.phase)
+        .with(signOff.location.name)
+        .with(nameOf(signOff.phase))
         .with(signOff.by)
-        .with(signOff.at)
-        .with(signOff.outcome)
+        .with(signOff.at.iso())
+        .with(outcome)
         .with(signOff.urgent)
-        .with(signOff.answer)
+        .with(answer)
         .run();
 }
 
@@ -126,13 +151,13 @@ std::optional<CheckRun> run(Database& database, const std::string& check) {
         runOf);
 }
 
-std::optional<CheckRun> unfinished(Database& database, const std::string& boat, const std::string& phase) {
+std::optional<CheckRun> unfinished(Database& database, const std::string& where, Phase phase) {
     auto newest = firstOf(
         database
             .prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE boat = ? AND phase = ? "
                      "ORDER BY stamp DESC LIMIT 1")
-            .with(boat)
-            .with(phase),
+            .with(where)
+            .with(nameOf(phase)),
         runOf);
     return newest && !signOff(database, newest->check) ? newest : std::nullopt;
 }
@@ -142,13 +167,6 @@ std::vector<CheckRun> allUnfinished(Database& database) {
                                   "(SELECT 1 FROM sign_off WHERE check_id = check_run.id) "
                                   "ORDER BY stamp DESC"),
                  runOf);
-}
-
-std::vector<CheckRun> runsOf(Database& database, const std::string& boat) {
-    return allOf(
-        database.prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE boat = ? ORDER BY stamp")
-            .with(boat),
-        runOf);
 }
 
 std::vector<std::string> names(Database& database, const std::string& check) {
@@ -189,33 +207,60 @@ std::optional<Sighting> newestSighting(Database& database, const std::string& co
         sightingOf);
 }
 
+std::optional<LastSeen> lastSeen(Database& database, const std::string& code, const std::string& after) {
+    return firstOf(
+        database
+            .prepare("SELECT r.id, s.stamp, r.boat, r.phase FROM sighting s JOIN check_run r ON r.id = "
+                     "s.check_id WHERE s.code = ? AND s.stamp > ? AND NOT EXISTS (SELECT 1 FROM undone WHERE "
+                     "sighting = s.id) ORDER BY s.stamp DESC LIMIT 1")
+            .with(code)
+            .with(after),
+        [](const Statement& row) {
+            return LastSeen{row.text(1), locationOf(phaseIn(row, "check_run", 3), row.text(2))};
+        });
+}
+
 std::optional<SignOff> signOff(Database& database, const std::string& check) {
     return firstOf(database
-                       .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                       .prepare("SELECT check_id, stamp, boat, phase, by, at, urgent FROM "
                                 "sign_off WHERE check_id = ?")
                        .with(check),
                    signOffOf);
 }
 
-std::optional<SignOff> newestSignOff(Database& database, const std::string& boat, const std::string& phase) {
+std::optional<CheckAnswer> signedAnswer(Database& database, const std::string& check) {
+    return firstOf(database.prepare("SELECT answer FROM sign_off WHERE check_id = ?").with(check),
+                   [](const Statement& row) { return answerFrom(nlohmann::json::parse(row.text(0))); });
+}
+
+std::optional<SignOff> newestSignOff(Database& database, const std::string& boat,
+                                     std::optional<Phase> phase) {
     return firstOf(
         database
-            .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+            .prepare("SELECT check_id, stamp, boat, phase, by, at, urgent FROM "
                      "sign_off WHERE boat = ? AND phase <> 'stocktake' AND (?2 = '' OR phase = ?2) "
                      "ORDER BY stamp DESC LIMIT 1")
             .with(boat)
-            .with(phase),
+            .with(phase ? nameOf(*phase) : ""),
         signOffOf);
 }
 
-std::vector<SignOff> signOffsOf(Database& database, const std::string& boat, const std::string& after) {
-    return allOf(
+std::optional<SignOff> firstSignOff(Database& database, const std::string& boat, const std::string& after) {
+    return firstOf(
         database
-            .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
-                     "sign_off WHERE boat = ? AND phase <> 'stocktake' AND stamp > ? ORDER BY stamp DESC")
+            .prepare("SELECT check_id, stamp, boat, phase, by, at, urgent FROM "
+                     "sign_off WHERE boat = ? AND phase <> 'stocktake' AND stamp > ? ORDER BY stamp LIMIT 1")
             .with(boat)
             .with(after),
         signOffOf);
+}
+
+std::vector<SignOff> signOffsOf(Database& database, const std::string& boat) {
+    return allOf(database
+                     .prepare("SELECT check_id, stamp, boat, phase, by, at, urgent FROM "
+                              "sign_off WHERE boat = ? AND phase <> 'stocktake' ORDER BY stamp DESC")
+                     .with(boat),
+                 signOffOf);
 }
 
 std::optional<SignOff> newestLaunchOf(Database& database, const std::string& code,
@@ -223,12 +268,11 @@ std::optional<SignOff> newestLaunchOf(Database& database, const std::string& cod
     const std::string latest = before.empty() ? "~" : before;
     return firstOf(
         database
-            .prepare(
-                "SELECT o.check_id, o.stamp, o.boat, o.phase, o.by, o.at, o.outcome, o.urgent, o.answer FROM "
-                "sighting s JOIN sign_off o ON o.check_id = s.check_id WHERE s.code = ? AND o.phase = "
-                "'launch' "
-                "AND o.stamp < ? AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = s.id) "
-                "ORDER BY s.stamp DESC LIMIT 1")
+            .prepare("SELECT o.check_id, o.stamp, o.boat, o.phase, o.by, o.at, o.urgent FROM "
+                     "sighting s JOIN sign_off o ON o.check_id = s.check_id WHERE s.code = ? AND o.phase = "
+                     "'launch' "
+                     "AND o.stamp < ? AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = s.id) "
+                     "ORDER BY s.stamp DESC LIMIT 1")
             .with(code)
             .with(latest),
         signOffOf);
@@ -237,12 +281,26 @@ std::optional<SignOff> newestLaunchOf(Database& database, const std::string& cod
 std::optional<SignOff> newestLaunchSignedBefore(Database& database, const std::string& boat,
                                                 const std::string& before) {
     return firstOf(database
-                       .prepare("SELECT check_id, stamp, boat, phase, by, at, outcome, urgent, answer FROM "
+                       .prepare("SELECT check_id, stamp, boat, phase, by, at, urgent FROM "
                                 "sign_off WHERE boat = ? AND phase = 'launch' AND stamp < ? ORDER BY stamp "
                                 "DESC LIMIT 1")
                        .with(boat)
                        .with(before),
                    signOffOf);
+}
+
+bool cameBackOn(Database& database, const std::string& boat, const std::string& code,
+                const std::string& after) {
+    // The boat's return checks since are few; what the tag was seen in may be a long history.
+    return firstOf(database
+                       .prepare("SELECT 1 FROM sign_off o CROSS JOIN sighting s ON s.check_id = o.check_id "
+                                "WHERE o.boat = ? AND o.stamp > ? AND o.phase = 'return' AND s.code = ? AND "
+                                "NOT EXISTS (SELECT 1 FROM undone WHERE sighting = s.id) LIMIT 1")
+                       .with(boat)
+                       .with(after)
+                       .with(code),
+                   [](const Statement&) { return true; })
+        .has_value();
 }
 
 std::optional<CheckRun> firstReturnOf(Database& database, const std::string& code, const std::string& after) {

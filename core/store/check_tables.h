@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/check/boat_check.h"
+#include "core/check/check_record.h"
 #include "core/store/database.h"
 
 #include <optional>
@@ -8,37 +10,17 @@
 
 namespace core {
 
-/// Rows of the tables about checks, as texts of the record. Instants are ISO, stamps order what was written.
-struct CheckRun {
-    std::string check;
+/// Where a tag was seen last, and when that was recorded.
+struct LastSeen {
     std::string stamp;
-    std::string boat;  ///< or the place of a stocktake
-    std::string phase; ///< "launch", "return" or "stocktake"
-    std::string opened;
+    Location location;
 };
 
-struct Sighting {
-    std::string id; ///< the fact's id
-    std::string stamp;
-    std::string check;
-    std::string code;
-    std::string at;
-    std::string seenBy;
-};
-
-struct SignOff {
-    std::string check;
-    std::string stamp;
-    std::string boat;
-    std::string phase;
-    std::string by;
-    std::string at;
-    std::string outcome;
-    std::string urgent;
-    std::string answer; ///< JSON, see ledger/answer_json.h
-};
-
+/// Rows of the tables about checks. A row that cannot be understood is thrown as an error that says where it
+/// stands.
 namespace checkTables {
+
+CheckRun runOf(const Statement& row); ///< its columns: id, stamp, boat, phase, opened
 
 void putRun(Database& database, const CheckRun& run);
 void putNames(Database& database, const std::string& check, const std::string& stamp,
@@ -47,14 +29,15 @@ void putSighting(Database& database, const Sighting& sighting);
 void putUndone(Database& database, const std::string& sighting, const std::string& stamp);
 void putPoint(Database& database, const std::string& check, const std::string& point,
               const std::string& stamp, double value);
-void putSignOff(Database& database, const SignOff& signOff);
+/// `answer`: as it was signed, see core/record/answer_json.h.
+void putSignOff(Database& database, const SignOff& signOff, const std::string& outcome,
+                const std::string& answer);
 
 std::optional<CheckRun> run(Database& database, const std::string& check);
-/// The newest check of that boat and phase that is not signed.
-std::optional<CheckRun> unfinished(Database& database, const std::string& boat, const std::string& phase);
+/// The newest check of that boat or place and phase that is not signed.
+std::optional<CheckRun> unfinished(Database& database, const std::string& where, Phase phase);
 /// Of boats and places, newest first.
 std::vector<CheckRun> allUnfinished(Database& database);
-std::vector<CheckRun> runsOf(Database& database, const std::string& boat);
 std::vector<std::string> names(Database& database, const std::string& check);
 std::optional<double> pointValue(Database& database, const std::string& check, const std::string& point);
 
@@ -64,20 +47,29 @@ std::vector<Sighting> sightings(Database& database, const std::string& check);
 /// bound.
 std::optional<Sighting> newestSighting(Database& database, const std::string& code,
                                        const std::string& after = {}, const std::string& before = {});
+/// Where that was.
+std::optional<LastSeen> lastSeen(Database& database, const std::string& code, const std::string& after = {});
 
 std::optional<SignOff> signOff(Database& database, const std::string& check);
+/// The answer that was signed; empty: the check is not signed.
+std::optional<CheckAnswer> signedAnswer(Database& database, const std::string& check);
 /// The newest sign-off of a boat, launch or return; of one phase when `phase` is given.
 std::optional<SignOff> newestSignOff(Database& database, const std::string& boat,
-                                     const std::string& phase = {});
-/// Launch and return sign-offs of a boat with a stamp above `after`, newest first.
-std::vector<SignOff> signOffsOf(Database& database, const std::string& boat, const std::string& after = {});
+                                     std::optional<Phase> phase = {});
+/// The first launch or return sign-off of a boat with a stamp above `after`.
+std::optional<SignOff> firstSignOff(Database& database, const std::string& boat, const std::string& after);
+/// All launch and return sign-offs of a boat, newest first: so many rows as it has trips.
+std::vector<SignOff> signOffsOf(Database& database, const std::string& boat);
 /// The newest signed launch check in which that tag stands, with a stamp below `before` when given.
 std::optional<SignOff> newestLaunchOf(Database& database, const std::string& code,
                                       const std::string& before = {});
-
 /// The newest launch check of a boat signed before `before`.
 std::optional<SignOff> newestLaunchSignedBefore(Database& database, const std::string& boat,
                                                 const std::string& before);
+
+/// Whether that tag stands in a return check of that boat signed after `after`.
+bool cameBackOn(Database& database, const std::string& boat, const std::string& code,
+                const std::string& after);
 /// The return check, signed or not, of the first standing sighting of that tag in one, with a stamp above
 /// `after`.
 std::optional<CheckRun> firstReturnOf(Database& database, const std::string& code, const std::string& after);

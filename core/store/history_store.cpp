@@ -4,12 +4,12 @@
 #include "core/store/fact_table.h"
 #include "core/store/row_table.h"
 
-#include <algorithm>
+#include <utility>
 
 namespace core::history {
 namespace {
 
-/// Gathers facts from several sides; a fact is told once.
+/// Gathers facts from several sides.
 class Gathered {
 public:
     explicit Gathered(Database& database)
@@ -32,14 +32,7 @@ public:
         for (const std::string& stamp : stamps)
             if (auto fact = factTable::byStamp(m_database, stamp)) m_facts.push_back(std::move(*fact));
     }
-    std::vector<Fact> inOrder() && {
-        std::sort(m_facts.begin(), m_facts.end(),
-                  [](const Fact& a, const Fact& b) { return a.stamp() < b.stamp(); });
-        const auto end = std::unique(m_facts.begin(), m_facts.end(),
-                                     [](const Fact& a, const Fact& b) { return a.id == b.id; });
-        m_facts.erase(end, m_facts.end());
-        return std::move(m_facts);
-    }
+    std::vector<Fact> facts() && { return std::move(m_facts); }
 
 private:
     Database& m_database;
@@ -59,7 +52,7 @@ std::vector<Fact> ofItem(Database& database, const std::string& code) {
         "sighting.id = undone.sighting WHERE sighting.code = ?1 UNION SELECT stamp FROM tag_change WHERE "
         "item = ?1",
         code);
-    return std::move(gathered).inOrder();
+    return std::move(gathered).facts();
 }
 
 std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
@@ -75,7 +68,7 @@ std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
         "= "
         "point_value.check_id WHERE check_run.boat = ?1 UNION SELECT stamp FROM operation WHERE boat = ?1",
         boat);
-    return std::move(gathered).inOrder();
+    return std::move(gathered).facts();
 }
 
 std::vector<Fact> ofPerson(Database& database, const std::string& person) {
@@ -85,7 +78,7 @@ std::vector<Fact> ofPerson(Database& database, const std::string& person) {
         "SELECT stamp FROM sign_off WHERE by = ?1 UNION SELECT stamp FROM check_names WHERE EXISTS (SELECT 1 "
         "FROM json_each(people) WHERE value = ?1)",
         person);
-    return std::move(gathered).inOrder();
+    return std::move(gathered).facts();
 }
 
 } // namespace core::history

@@ -270,6 +270,15 @@ std::vector<ItemRecord> RegisterStore::allRecords() const {
     return records;
 }
 
+std::vector<std::string> RegisterStore::codesEverMissing() const {
+    std::vector<std::string> codes;
+    Statement query =
+        m_database.prepare("SELECT DISTINCT code FROM item_state WHERE state = 'missing' ORDER BY code");
+    while (query.step())
+        codes.push_back(query.text(0));
+    return codes;
+}
+
 std::vector<Item> RegisterStore::itemsOfLabel(const std::string& gtin, const std::string& serial) const {
     std::vector<Item> found;
     for (const Cells& cells : where(SheetId::Items, "serial", serial))

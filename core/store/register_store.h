@@ -48,8 +48,9 @@ public:
 
     std::optional<Item> item(const std::string& code) const; ///< with the state it is in now
     std::optional<ItemRecord>
-    record(const std::string& code) const;      ///< the same, with all that its dates depend on
-    std::vector<ItemRecord> allRecords() const; ///< every item, by code; reads each table once
+    record(const std::string& code) const;             ///< the same, with all that its dates depend on
+    std::vector<ItemRecord> allRecords() const;        ///< every item, by code; reads each table once
+    std::vector<std::string> codesEverMissing() const; ///< that were given the state "missing" once; by code
     std::vector<Item> itemsOfLabel(const std::string& gtin, const std::string& serial) const;
 
     /// Open and closed entries of a boat or item, newest first.

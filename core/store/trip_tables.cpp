@@ -8,7 +8,7 @@ namespace {
 std::vector<CheckRun> runsOf(Statement query) {
     std::vector<CheckRun> runs;
     while (query.step())
-        runs.push_back({query.text(0), query.text(1), query.text(2), query.text(3), query.text(4)});
+        runs.push_back(checkTables::runOf(query));
     return runs;
 }
 

@@ -122,6 +122,11 @@ std::vector<RuleDue> dueDatesOf(const ItemRecord& record, const KitType& kitType
     return dues;
 }
 
+bool endsLife(RuleKind kind) {
+    return kind == RuleKind::Stamped || kind == RuleKind::FromMade || kind == RuleKind::FromFirstUse ||
+           kind == RuleKind::YearEndFromMade;
+}
+
 const RuleDue* earliestOf(const std::vector<RuleDue>& dues) {
     const RuleDue* earliest = nullptr;
     for (const RuleDue& entry : dues)

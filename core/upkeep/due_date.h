@@ -38,6 +38,10 @@ struct RuleDue {
 /// that is undated and ignores that gives no entry. Design: rules 1 and 2. Pure.
 std::vector<RuleDue> dueDatesOf(const ItemRecord& record, const KitType& kitType, CalendarDay today);
 
+/// Whether a rule of that kind ends a thing's life: once it is due the thing is replaced, not serviced
+/// (design: rules 3 and 9). Only what is stamped on it, or its age, does.
+bool endsLife(RuleKind kind);
+
 /// The entry with the earliest due day; null if none has a day. Ties: the first.
 const RuleDue* earliestOf(const std::vector<RuleDue>& dues);
 

@@ -13,7 +13,7 @@ void sayHead(const CheckReport& report, const std::vector<std::string>& people) 
     const core::CheckAnswer& answer = report.answer;
     sayLine(outcomeOf(answer) + QLatin1Char('.'));
     QString head = QStringLiteral("%1 · %2 · %3")
-                       .arg(text(answer.boat), nameInWords(answer.phase), inWords(answer.today));
+                       .arg(text(answer.location.name), nameInWords(answer.phase), inWords(answer.today));
     if (!people.empty()) head += QStringLiteral(" · ") + listed(people);
     head += report.signedBy.empty() ? QStringLiteral(" · not signed, it stays open")
                                     : QStringLiteral(" · signed by %1").arg(text(report.signedBy));
@@ -121,7 +121,7 @@ void sayStocktake(const CheckReport& report) {
         wanted += line.wanted;
     sayLine(QStringLiteral("%1 of %2 that should be at %3 were seen.")
                 .arg(answer.score.required)
-                .arg(counted(wanted, "%n item", "%n items"), text(answer.boat)));
+                .arg(counted(wanted, "%n item", "%n items"), text(answer.location.name)));
     sayLine(report.signedBy.empty() ? QStringLiteral("Not signed, it stays open.")
                                     : QStringLiteral("Signed by %1.").arg(text(report.signedBy)));
     QStringList rows;

@@ -28,7 +28,8 @@ struct StocktakeOptions : CommonOptions {
 bool isBegun(const core::Club& club, const std::string& place) {
     const auto open = club.checks().unfinished();
     return std::any_of(open.begin(), open.end(), [&](const core::OpenCheck& check) {
-        return check.phase == core::Phase::Stocktake && core::foldName(check.boat) == core::foldName(place);
+        return check.phase == core::Phase::Stocktake &&
+               core::foldName(check.location.name) == core::foldName(place);
     });
 }
 

@@ -111,7 +111,7 @@ Json boat(const core::BoatCondition& condition) {
 Json link(const core::ChainLink& each) {
     return {{"at", each.at ? orNull(each.at) : orNull(each.day)},
             {"what", core::nameOf(each.what)},
-            {"where", orNull(each.where)},
+            {"where", orNull(each.where ? each.where->name : "")},
             {"by", orNull(joined(each.by))},
             {"check", orNull(each.check)}};
 }
@@ -170,7 +170,7 @@ std::string checkJson(const CheckReport& report) {
     const core::CheckAnswer& answer = report.answer;
     const core::AssignmentScore& best = answer.score;
     Json document = {{"check", report.check},
-                     {"boat", answer.boat},
+                     {"boat", answer.location.name},
                      {"phase", core::nameOf(answer.phase)},
                      {"today", answer.today.iso()},
                      {"signed_by", orNull(report.signedBy)},
@@ -189,7 +189,7 @@ std::string checkJson(const CheckReport& report) {
                        {"due_sum", best.dueSum}}}};
     if (answer.phase == core::Phase::Stocktake) {
         document["boat"] = nullptr;
-        document["place"] = answer.boat;
+        document["place"] = answer.location.name;
     }
     return written(document);
 }

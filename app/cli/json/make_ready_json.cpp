@@ -19,7 +19,7 @@ Json boatPlan(const core::BoatPlan& plan) {
 
 Json move(const core::KitMove& move) {
     return {{"code", move.code},      {"kit_type", move.kitType},
-            {"from", move.from.name}, {"from_boat", move.from.aboard},
+            {"from", move.from.name}, {"from_boat", move.from.isBoat()},
             {"to", move.to},          {"for_kit_type", move.forKitType}};
 }
 

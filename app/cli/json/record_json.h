@@ -3,8 +3,8 @@
 #include "app/cli/json/json_out.h"
 #include "core/answers/event_tally.h"
 #include "core/answers/evidence.h"
+#include "core/answers/service_round.h"
 #include "core/register/item.h"
-#include "core/upkeep/service_round.h"
 
 #include <string>
 #include <vector>

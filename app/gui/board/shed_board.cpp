@@ -27,8 +27,9 @@ namespace {
 constexpr int cameraWidth = 380;
 
 const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished, const std::string& boat) {
-    const auto found = std::find_if(unfinished.begin(), unfinished.end(),
-                                    [&](const auto& check) { return check.boat == boat; });
+    const auto found = std::find_if(unfinished.begin(), unfinished.end(), [&](const auto& check) {
+        return check.location == core::Location::boat(boat);
+    });
     return found == unfinished.end() ? nullptr : &*found;
 }
 

@@ -28,7 +28,7 @@ std::map<std::string, core::Item> wornIn(const core::Club& club, const core::Che
 CheckContext launchOf(const core::Club& club, const core::OpenCheck& open, core::Instant now) {
     CheckContext context;
     if (open.phase != core::Phase::Return) return context;
-    const auto evidence = club.answers().evidence(open.boat, now);
+    const auto evidence = club.answers().evidence(open.location.name, now);
     if (!evidence || !evidence->launch) return context;
     context.askWhom = evidence->people;
     context.launched = evidence->launch->at;
@@ -43,7 +43,7 @@ core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open
         open, std::move(answer).value(), club.checks().namesOf(open.check), {}, {}, std::move(context), {}};
     for (core::Person& person : club.register_().people())
         state.people.push_back(std::move(person.name));
-    if (auto log = club.log().entries(open.boat)) state.log = std::move(log).value();
+    if (auto log = club.log().entries(open.location.name)) state.log = std::move(log).value();
     state.context.worn = wornIn(club, state.answer);
     state.context.tags = club.kit().replacedTags();
     if (open.phase == core::Phase::Return) state.trip = club.events().operationOf(open.check);

@@ -26,7 +26,7 @@ QString whenSigned(const core::SignedCheck& check) {
 
 CheckSheet sheetOf(const core::SignedCheck& check, const CheckState& state) {
     CheckSheet sheet;
-    sheet.boat = QString::fromStdString(check.answer.boat);
+    sheet.boat = QString::fromStdString(check.answer.location.name);
     sheet.phase = nameInWords(check.answer.phase);
     sheet.at = whenSigned(check);
     sheet.atIso = QString::fromStdString(check.at.iso());

@@ -2,20 +2,13 @@
 
 #include "core/base/calendar_day.h"
 #include "core/register/boat.h"
+#include "core/register/location.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace core {
-
-/// Aboard a boat, or at a place; both may have one name.
-struct Whereabouts {
-    bool aboard = false;
-    std::string name;
-
-    auto operator<=>(const Whereabouts&) const = default;
-};
 
 /// What a person asks of a plan.
 struct MakeReadyQuestion {
@@ -30,7 +23,7 @@ struct KitOnHand {
     std::string code;
     std::string kitType;
     std::string homeBoat; ///< empty: none
-    Whereabouts at;
+    Location at;
     std::optional<CalendarDay> due; ///< of items that are alike what is due first is used first
 };
 
@@ -51,7 +44,7 @@ struct MakeReadyTask {
 struct KitMove {
     std::string code;
     std::string kitType;
-    Whereabouts from;
+    Location from;
     std::string to;
     std::string forKitType; ///< of the line that it fills; another than its own for a substitute
 };

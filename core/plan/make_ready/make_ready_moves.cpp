@@ -9,7 +9,7 @@ namespace core {
 namespace {
 
 struct PlannedMove {
-    Whereabouts from;
+    Location from;
     int line = 0;
     const KitOnHand* item = nullptr;
 };

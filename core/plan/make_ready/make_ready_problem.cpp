@@ -60,9 +60,9 @@ void numberLines(MakeReadyProblem& problem, const std::vector<BoatToPlan>& boats
 
 void classify(MakeReadyProblem& problem, const MakeReadyTask& task, Numbers<std::string>& types) {
     std::map<std::string, int> boats;
-    Numbers<Whereabouts> whereabouts(problem.whereabouts);
+    Numbers<Location> whereabouts(problem.whereabouts);
     for (const BoatToPlan& boat : task.boats)
-        boats[boat.boat] = whereabouts.of({true, boat.boat});
+        boats[boat.boat] = whereabouts.of(Location::boat(boat.boat));
     std::map<std::tuple<int, int, int>, std::vector<int>> classes;
     for (int i = 0; i < static_cast<int>(task.kit.size()); ++i) {
         const KitOnHand& item = task.kit[i];

@@ -41,7 +41,7 @@ struct MakeReadyProblem {
     long long weightFactor = 1;     ///< millionths of priority in a weight of 1
     std::vector<PlanLine> lines;
     std::vector<std::vector<int>> linesOf; ///< per boat, in the manifest's order
-    std::vector<Whereabouts> whereabouts;
+    std::vector<Location> whereabouts;
     std::vector<KitClass> classes;
     std::vector<int> supply; ///< items per type
 

@@ -116,7 +116,7 @@ TEST_F(ReturnStory, twoBoatsThatSwappedKitAreToldAndInTheEndNothingIsMissing) {
     ASSERT_EQ(missing.size(), 1u);
     EXPECT_EQ(missing.front().code, dabchicksTube);
     EXPECT_TRUE(std::any_of(missing.front().chain.begin(), missing.front().chain.end(), [](const auto& link) {
-        return link.what == core::ChainLink::What::Seen && link.where == "Grebe";
+        return link.what == core::ChainLink::What::Seen && link.where == core::Location::boat("Grebe");
     }));
     openBoat("Dabchick"); // carried over, and shown in the next launch check
     typeCode(dabchicksTube);

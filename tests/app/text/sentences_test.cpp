@@ -151,7 +151,7 @@ TEST(Sentences, aPointSaysItsValueAndItsLimits) {
 }
 
 core::CheckAnswer answerWith(std::vector<Finding> findings) {
-    core::CheckAnswer answer{.boat = "Teal", .today = day("2026-03-14")};
+    core::CheckAnswer answer{.location = core::Location::boat("Teal"), .today = day("2026-03-14")};
     answer.outcome = core::CheckOutcome::Incomplete;
     for (const auto& [type, wanted] : {std::pair{"knife", 1}, std::pair{"paddle", 2}})
         answer.lines.push_back(
@@ -226,7 +226,7 @@ TEST(Reasons, everyReasonOfABoatIsASentence) {
                                           .finding = {},
                                           .code = "KD0XPAMAJG",
                                           .kitType = "knife",
-                                          .elsewhere = "Coot"};
+                                          .elsewhere = core::Location::boat("Coot")};
         const std::string sentence = reasonOf(reason).toStdString();
         EXPECT_GT(sentence.size(), 20U) << kind;
         EXPECT_EQ(sentence.back(), '.') << sentence;
@@ -239,7 +239,7 @@ TEST(Chain, everyLinkSaysWhatWhereAndWhen) {
         const core::ChainLink link{.what = static_cast<core::ChainLink::What>(what),
                                    .at = {},
                                    .day = day("2026-03-08"),
-                                   .where = "Coot",
+                                   .where = core::Location::boat("Coot"),
                                    .by = {"Ada", "Bo"},
                                    .check = {}};
         const std::string words = linkInWords(link, day("2026-03-14")).toStdString();

@@ -10,7 +10,8 @@ namespace core {
 
 /// Builds the input of a check of the boat "Heron" on 14 March 2026.
 struct CheckBuilder {
-    BoatCheckInput input{.boat = "Heron", .phase = Phase::Launch, .today = day("2026-03-14")};
+    BoatCheckInput input{
+        .location = Location::boat("Heron"), .phase = Phase::Launch, .today = day("2026-03-14")};
 
     KitType& type(const std::string& name) {
         KitType& kitType = input.kitTypes[name];

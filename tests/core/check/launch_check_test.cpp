@@ -31,7 +31,7 @@ TEST(LaunchCheck, isCompleteWithThePublishedKitAndNothingElse) {
     const auto answer = publishedCheck().answer();
     EXPECT_EQ(answer.outcome, CheckOutcome::Complete);
     EXPECT_THAT(answer.findings, IsEmpty());
-    EXPECT_EQ(answer.boat, "Heron");
+    EXPECT_EQ(answer.location, Location::boat("Heron"));
     EXPECT_EQ(answer.lines.size(), publishedKit.size());
     EXPECT_EQ(answer.score, (AssignmentScore{7, 0, 7, 7, 7LL * 3652059}));
 }

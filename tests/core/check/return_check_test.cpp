@@ -70,7 +70,6 @@ TEST(ReturnCheck, callsSwappedWhatAnotherBoatStillHasOut) {
     SeenItem& seen = check.see("K7", "paddle");
     seen.record.item.boat = "Teal";
     seen.lastLaunchedOn = "Teal";
-    seen.launchedBoatStillOut = true;
     const auto answer = check.answer();
     EXPECT_THAT(briefOf(answer), ElementsAre("remark swapped paddle K7"));
     EXPECT_EQ(answer.findings[0].boat, "Teal");
@@ -81,10 +80,11 @@ TEST(ReturnCheck, callsExtraWhatNoBoatHasOut) {
     auto check = comingBack();
     SeenItem& seen = check.see("K7", "paddle");
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra paddle K7"));
-    seen.lastLaunchedOn = "Teal"; // and came back with it
+    seen.lastLaunchedOn = "Teal";
+    seen.cameBackSince = true;
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra paddle K7"));
     seen.lastLaunchedOn = "Heron";
-    seen.launchedBoatStillOut = true;
+    seen.cameBackSince = false;
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra paddle K7"));
 }
 

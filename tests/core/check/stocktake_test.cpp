@@ -14,7 +14,7 @@ using ::testing::IsEmpty;
 
 CheckBuilder shelf() {
     CheckBuilder check;
-    check.input.boat = "loft";
+    check.input.location = Location::place("loft");
     check.input.phase = Phase::Stocktake;
     return check;
 }

@@ -185,7 +185,7 @@ TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
     };
     const core::NotReadyReason found = whyPetrel();
     EXPECT_EQ(found.kind, core::NotReadyReason::Kind::SeenElsewhere) << "nobody need search it any more";
-    EXPECT_EQ(found.elsewhere, "Tern");
+    EXPECT_EQ(found.elsewhere, core::Location::boat("Tern"));
     ASSERT_TRUE(small.club.checks().undoSightingOf(elsewhere, "KGFB6J8WF9",
                                                    small.now)); // it was a wrong scan: still missing
     EXPECT_EQ(small.club.answers().missingItems().size(), 1U);

@@ -61,7 +61,7 @@ TEST(EventTally, tellsWhatWentOutAndCameBackOnWhichBoat) {
     // Tern's return check missed its knife too; where it was seen last stands in its chain.
     ASSERT_THAT(tally.missing, SizeIs(2));
     EXPECT_EQ(tally.missing[0].code, "K000000018");
-    EXPECT_EQ(tally.missing[0].chain[1].where, "Petrel");
+    EXPECT_EQ(tally.missing[0].chain[1].where, core::Location::boat("Petrel"));
     EXPECT_EQ(tally.missing[1].code, "K000000026");
 }
 

@@ -1,4 +1,5 @@
 #include "core/answers/missing_list.h"
+#include "core/answers/service_round.h"
 #include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
 #include "core/check/finding.h"
@@ -7,7 +8,6 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_record.h"
-#include "core/upkeep/service_round.h"
 #include "tests/core/club/small_club.h"
 
 #include <gmock/gmock.h>
@@ -46,7 +46,7 @@ TEST(Stocktake, everythingThereIsComplete) {
     for (const char* code : {"K000000018", "K000000026", "K000000034"})
         small.scan(check, code);
     const auto answer = *small.club.checks().answer(check, small.now.today);
-    EXPECT_EQ(answer.boat, "shed");
+    EXPECT_EQ(answer.location, core::Location::place("shed"));
     EXPECT_EQ(answer.phase, Phase::Stocktake);
     EXPECT_THAT(told(answer), ElementsAre("unserviceable K000000034")); // it is there, and told
     EXPECT_EQ(answer.outcome, core::CheckOutcome::CompleteWithRemarks);
@@ -66,7 +66,7 @@ TEST(Stocktake, whatIsNotSeenIsMissingOnceSignedAndFoundWhereverItTurnsUp) {
     const auto missing = small.club.answers().missingItems();
     ASSERT_EQ(missing.size(), 1u);
     EXPECT_EQ(missing[0].chain.back().what, core::ChainLink::What::MarkedMissing);
-    EXPECT_EQ(missing[0].chain.back().where, "shed");
+    EXPECT_EQ(missing[0].chain.back().where, core::Location::place("shed"));
     small.scan(small.open(), "K000000026");
     EXPECT_EQ(small.club.kit().item("K000000026")->state, ItemState::Serviceable);
 }

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "app/gui/check/check_row.h"
+#include "core/answers/service_round.h"
 #include "core/register/kit_type.h"
-#include "core/upkeep/service_round.h"
 
 #include <QString>
 #include <QStringList>

@@ -113,7 +113,7 @@ void StocktakePage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     refresh();
     // Another page may have found something of it meanwhile.
-    if (m_session && m_session->state()) open(QString::fromStdString(m_session->state()->open.boat));
+    if (m_session && m_session->state()) open(QString::fromStdString(m_session->state()->open.location.name));
     if (m_tools.isCameraWanted()) m_camera->startCamera();
 }
 
@@ -142,7 +142,8 @@ void StocktakePage::take(const Read& read) {
     fillBox(*m_place, tr("which place?"), places);
     m_unfinished.clear();
     for (const core::OpenCheck& check : read.unfinished)
-        if (check.phase == core::Phase::Stocktake) m_unfinished << QString::fromStdString(check.boat);
+        if (check.phase == core::Phase::Stocktake)
+            m_unfinished << QString::fromStdString(check.location.name);
     fillBox(*m_by, tr("choose a name"), people);
     if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(m_tools.officer())));
     adapt();
@@ -204,7 +205,7 @@ void StocktakePage::adapt() {
 
 void StocktakePage::showSigned(const core::SignedCheck& check) {
     const int missing = stillToFindIn(check.answer);
-    const QString place = QString::fromStdString(check.answer.boat);
+    const QString place = QString::fromStdString(check.answer.location.name);
     m_session.reset();
     m_summary->setText(
         missing ? tr("%1: signed by %2. %3 marked missing.")

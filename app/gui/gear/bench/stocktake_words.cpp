@@ -105,7 +105,8 @@ QString stocktakeInWords(const core::CheckAnswer& answer) {
                    : StocktakeWordsText::tr("all found that should be there"));
     words << StocktakeWordsText::tr("%1 found").arg(found(answer).size());
     if (const auto look = toLookAt(answer).size()) words << StocktakeWordsText::tr("%1 to look at").arg(look);
-    return StocktakeWordsText::tr("%1: %2.").arg(text(answer.boat), words.join(StocktakeWordsText::tr(", ")));
+    return StocktakeWordsText::tr("%1: %2.").arg(text(answer.location.name),
+                                                 words.join(StocktakeWordsText::tr(", ")));
 }
 
 } // namespace app

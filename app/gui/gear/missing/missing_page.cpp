@@ -137,7 +137,8 @@ void MissingPage::take(Read read) {
     const QString before = m_stocktakes->currentData().toString();
     m_stocktakes->clear();
     for (const core::OpenCheck& check : read.stocktakes)
-        m_stocktakes->addItem(QString::fromStdString(check.boat), QString::fromStdString(check.check));
+        m_stocktakes->addItem(QString::fromStdString(check.location.name),
+                              QString::fromStdString(check.check));
     if (read.stocktakes.empty()) m_stocktakes->addItem(tr("no stocktake open"), QString());
     m_stocktakes->setCurrentIndex(std::max(0, m_stocktakes->findData(before)));
     m_begin->setVisible(read.stocktakes.empty());

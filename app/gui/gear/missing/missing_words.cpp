@@ -40,8 +40,8 @@ QString howLong(const core::MissingItem& item, core::CalendarDay today) {
 }
 
 QString lostFrom(const core::MissingItem& item) {
-    if (const core::ChainLink* seen = linkOf(item, What::Seen); seen && !seen->where.empty())
-        return MissingWordsText::tr("last seen: %1").arg(text(seen->where));
+    if (const core::ChainLink* seen = linkOf(item, What::Seen); seen && seen->where)
+        return MissingWordsText::tr("last seen: %1").arg(text(seen->where->name));
     return item.boat.empty() ? MissingWordsText::tr("no check has seen it")
                              : MissingWordsText::tr("of %1").arg(text(item.boat));
 }
@@ -88,13 +88,14 @@ QStringList nextStepsOf(const core::MissingItem& item) {
     const core::ChainLink* missed = linkOf(item, What::NotReturned);
     if (launched && !launched->by.empty())
         steps << MissingWordsText::tr("Ask %1, who took it out on %2.")
-                     .arg(listed(launched->by), text(launched->where));
+                     .arg(listed(launched->by),
+                          text(launched->where ? launched->where->name : std::string()));
     if (missed && !missed->by.empty() && !(launched && areAmong(missed->by, launched->by)))
         steps << MissingWordsText::tr("Ask %1, who signed the check that did not see it.")
                      .arg(listed(missed->by));
-    if (seen && !seen->where.empty())
-        steps << MissingWordsText::tr("Look at %1, where it was seen last.").arg(text(seen->where));
-    if (!item.boat.empty() && (!seen || seen->where != item.boat))
+    if (seen && seen->where)
+        steps << MissingWordsText::tr("Look at %1, where it was seen last.").arg(text(seen->where->name));
+    if (!item.boat.empty() && (!seen || seen->where != core::Location::boat(item.boat)))
         steps << MissingWordsText::tr("Look through %1 and what is stowed with it.").arg(text(item.boat));
     if (steps.isEmpty())
         steps << MissingWordsText::tr("No check has seen it: look through every boat and shelf.");

@@ -47,8 +47,8 @@ CheckRow boatRow(const core::BoatPlan& boat) {
 
 } // namespace
 
-QString inWords(const core::Whereabouts& at) {
-    if (at.aboard) return MoveListText::tr("aboard %1").arg(text(at.name));
+QString inWords(const core::Location& at) {
+    if (at.isBoat()) return MoveListText::tr("aboard %1").arg(text(at.name));
     return at.name.empty() ? MoveListText::tr("place not known") : text(at.name);
 }
 

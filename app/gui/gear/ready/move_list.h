@@ -39,7 +39,7 @@ private:
 
 // The plan in a person's words.
 
-QString inWords(const core::Whereabouts& at);
+QString inWords(const core::Location& at);
 /// "2 of 3 boats can be made complete, with 5 moves."
 QString answerInWords(const core::MakeReadyPlan& plan);
 /// Whether there is no better plan, or what is known instead; what is not counted, and why.

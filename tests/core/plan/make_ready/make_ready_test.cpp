@@ -15,11 +15,11 @@ namespace {
 
 using core::BoatToPlan;
 using core::KitOnHand;
+using core::Location;
 using core::MakeReadyPlan;
 using core::MakeReadyTask;
 using core::ManifestLine;
 using core::planMakeReady;
-using core::Whereabouts;
 using testing::IsEmpty;
 
 ManifestLine line(const std::string& type, int quantity = 1, bool required = true,
@@ -28,34 +28,34 @@ ManifestLine line(const std::string& type, int quantity = 1, bool required = tru
 }
 
 KitOnHand aboard(const std::string& code, const std::string& type, const std::string& boat) {
-    return {code, type, boat, {true, boat}, {}};
+    return {code, type, boat, Location::boat(boat), {}};
 }
 
 KitOnHand inShed(const std::string& code, const std::string& type) {
-    return {code, type, {}, {false, "Shed"}, {}};
+    return {code, type, {}, Location::place("Shed"), {}};
 }
 
-std::map<std::string, Whereabouts> afterMoves(const MakeReadyTask& task, const MakeReadyPlan& plan) {
-    std::map<std::string, Whereabouts> at;
+std::map<std::string, Location> afterMoves(const MakeReadyTask& task, const MakeReadyPlan& plan) {
+    std::map<std::string, Location> at;
     for (const KitOnHand& item : task.kit)
         at[item.code] = item.at;
     for (const core::KitMove& move : plan.moves) {
         EXPECT_TRUE(at.contains(move.code)) << move.code;
         EXPECT_EQ(at[move.code], move.from) << move.code << " is moved from where it is, once";
-        at[move.code] = {true, move.to};
+        at[move.code] = Location::boat(move.to);
     }
     return at;
 }
 
 /// What a launch check says of the boat with everything that lies aboard, nobody named.
 core::CheckAnswer judged(const MakeReadyTask& task, const BoatToPlan& boat,
-                         const std::map<std::string, Whereabouts>& at) {
+                         const std::map<std::string, Location>& at) {
     core::BoatCheckInput input{.today = core::day("2026-03-14")};
-    input.boat = boat.boat;
+    input.location = Location::boat(boat.boat);
     input.lines = boat.lines;
     for (const KitOnHand& item : task.kit) {
         input.kitTypes[item.kitType].name = item.kitType;
-        if (at.at(item.code) != Whereabouts{true, boat.boat}) continue;
+        if (at.at(item.code) != Location::boat(boat.boat)) continue;
         core::SeenItem seen;
         seen.record.item.code = item.code;
         seen.record.item.kitType = item.kitType;
@@ -92,7 +92,7 @@ void expectJudgeAgrees(const MakeReadyTask& task, const MakeReadyPlan& plan) {
         EXPECT_GE(answer.score.other, placesOf(task.boats[b], false) - unfilled);
     }
     EXPECT_NEAR(plan.goals.priorityWeight, weight, 1e-9);
-    std::set<std::pair<Whereabouts, std::string>> trips;
+    std::set<std::pair<Location, std::string>> trips;
     for (const core::KitMove& move : plan.moves)
         trips.emplace(move.from, move.to);
     EXPECT_EQ(plan.goals.trips, static_cast<int>(trips.size()));
@@ -158,9 +158,9 @@ TEST(MakeReady, aSubstituteOnlyWhereTheOwnTypeDoesNotDo) {
 TEST(MakeReady, likeKitIsFetchedOnATripThatIsMadeAnyway) {
     MakeReadyTask task;
     task.boats = {{"Teal", 1, {line("knife"), line("radio")}}};
-    task.kit = {{"K1", "knife", {}, {false, "Attic"}, {}},
-                {"K2", "knife", {}, {false, "Shed"}, {}},
-                {"K3", "radio", {}, {false, "Shed"}, {}}};
+    task.kit = {{"K1", "knife", {}, Location::place("Attic"), {}},
+                {"K2", "knife", {}, Location::place("Shed"), {}},
+                {"K3", "radio", {}, Location::place("Shed"), {}}};
     EXPECT_EQ(planMakeReady(task).goals.trips, 1);
 }
 

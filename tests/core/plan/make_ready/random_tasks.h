@@ -55,7 +55,7 @@ public:
                     if (below(100) >= percentScarce)
                         addItem(task, std::stoi(each.kitType.substr(5)), oneIn(20) ? "" : boat.boat,
                                 oneIn(4) ? whereabouts(boats, 1 + boats / 10)
-                                         : core::Whereabouts{true, boat.boat});
+                                         : core::Location::boat(boat.boat));
         return task;
     }
 
@@ -74,12 +74,12 @@ private:
         return oneIn(foreignOf) ? "a boat of others" : "boat " + std::to_string(below(boats));
     }
 
-    core::Whereabouts whereabouts(int boats, int places) {
-        if (oneIn(2)) return {false, "place " + std::to_string(below(places))};
-        return {true, "boat " + std::to_string(below(boats))};
+    core::Location whereabouts(int boats, int places) {
+        if (oneIn(2)) return core::Location::place("place " + std::to_string(below(places)));
+        return core::Location::boat("boat " + std::to_string(below(boats)));
     }
 
-    void addItem(core::MakeReadyTask& task, int type, const std::string& home, const core::Whereabouts& at) {
+    void addItem(core::MakeReadyTask& task, int type, const std::string& home, const core::Location& at) {
         task.kit.push_back(
             {fmt::format("K{:05}", task.kit.size()), "type " + std::to_string(type), home, at, {}});
     }

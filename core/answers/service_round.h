@@ -1,7 +1,11 @@
 #pragma once
 
-#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/register/boat.h"
+#include "core/register/item.h"
+#include "core/register/kit_type.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -45,5 +49,40 @@ struct ServiceRound {
 
 const char*
 nameOf(ServiceRound::Refusal why); ///< "unknown-tag", "no-such-rule", "written-off", "done-already"
+
+/// A scanned item as it is before the round.
+struct ItemBeforeRound {
+    ItemRecord record;
+    std::vector<LogEntry> logOpen;
+};
+
+/// All that a round depends on.
+struct ServiceRoundInput {
+    ServiceOrder order;
+    Moment moment;
+    std::vector<std::optional<std::string>>
+        codes; ///< of the order's scans: the kit code that each means, if any
+    std::map<std::string, ItemBeforeRound> items; ///< by code: those of the codes that the register knows
+    std::map<std::string, KitType> kitTypes;      ///< all, by name
+};
+
+/// What is to be written about one item: a record of each of its rules, then its new state.
+struct RoundEntry {
+    std::string code;
+    std::vector<LifeRule> rules;
+    std::optional<Instant> at; ///< when it was done, if that is known: not of an earlier day
+    std::optional<ItemState> state;
+};
+
+struct ServiceRoundAnswer {
+    ServiceRound round;
+    std::vector<RoundEntry> entries; ///< in the order of writing
+};
+
+/// Whether a kit type of the club has a rule of that name.
+bool isRuleOfClub(const std::string& rule, const std::map<std::string, KitType>& kitTypes);
+
+/// What a service round writes and what it refuses (what the code settles under "a service round"). Pure.
+ServiceRoundAnswer serviceRoundOf(const ServiceRoundInput& input);
 
 } // namespace core

@@ -1,0 +1,54 @@
+#include "core/answers/due_list.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace core {
+namespace {
+
+/// Worst first: what stops, then what is passed or not known, then by the day.
+int rankOf(const RuleDue& due) {
+    if (due.isPassedStop()) return 0;
+    switch (due.state) {
+    case DueState::Passed:
+        return 1;
+    case DueState::WithinTolerance:
+        return 2;
+    case DueState::Undated:
+        return 3;
+    case DueState::DueSoon:
+        return 4;
+    case DueState::Later:
+        break;
+    }
+    return 5;
+}
+
+bool isListed(const RuleDue& due, CalendarDay today, int days) {
+    if (due.due) return daysBetween(today, *due.due) <= days;
+    return due.state != DueState::Later; // due without a day, or undated
+}
+
+} // namespace
+
+std::vector<DueRow> dueListOf(const std::vector<ItemRecord>& kit,
+                              const std::map<std::string, KitType>& kitTypes, CalendarDay today, int days) {
+    std::vector<DueRow> rows;
+    for (const ItemRecord& record : kit) {
+        const Item& item = record.item;
+        const auto type = kitTypes.find(item.kitType);
+        if (item.state == ItemState::WrittenOff || type == kitTypes.end()) continue;
+        for (RuleDue& due : dueDatesOf(record, type->second, today))
+            if (isListed(due, today, days))
+                rows.push_back({item.code, item.kitType, item.size, item.boat, std::move(due)});
+    }
+    const auto place = [](const DueRow& row) {
+        const int day = row.due.due ? row.due.due->number() : 0;
+        return std::tuple(rankOf(row.due), day, std::string_view(row.code),
+                          std::string_view(row.due.rule.name));
+    };
+    std::ranges::stable_sort(rows, {}, place);
+    return rows;
+}
+
+} // namespace core

@@ -1,0 +1,104 @@
+#include "core/answers/evidence.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace core {
+namespace {
+
+/// When a check was signed; of one instant, what was recorded later.
+auto orderOf(const SignOff& signOff) {
+    return std::tie(signOff.at, signOff.stamp);
+}
+
+using AboardByCode = std::map<std::string, AboardItem>;
+
+AboardByCode seenIn(const std::vector<Sighting>& sightings) {
+    AboardByCode items;
+    for (const Sighting& sighting : sightings) {
+        AboardItem& item = items[sighting.code];
+        item.code = sighting.code;
+        if (!item.seenAt) item.seenAt = sighting.at;
+        if (item.seenBy.empty()) item.seenBy = sighting.seenBy;
+    }
+    return items;
+}
+
+void addLines(const std::vector<LineAnswer>& lines, AboardByCode& items) {
+    for (const LineAnswer& line : lines)
+        for (const LineItem& seen : line.items) {
+            AboardItem& item = items[seen.code];
+            item.code = seen.code;
+            item.kitType = seen.kitType;
+            item.counted = item.counted || seen.counts;
+            item.due = seen.due;
+            if (!seen.wornBy.empty()) item.wornBy = seen.wornBy;
+        }
+}
+
+bool saysOverdue(const Finding& finding) {
+    const bool speaksOfDates =
+        finding.kind == FindingKind::OutOfDate || finding.kind == FindingKind::ServiceOverdue;
+    return speaksOfDates && finding.due && finding.due->state == DueState::Passed;
+}
+
+void addFinding(const Finding& finding, AboardItem& item) {
+    if (item.kitType.empty()) item.kitType = finding.kitType;
+    if (saysOverdue(finding)) {
+        item.inDate = false;
+        if (!item.passed || finding.due->isPassedStop()) item.passed = finding.due;
+    }
+    if (finding.kind == FindingKind::Undated && !item.passed) item.inDate = std::nullopt;
+}
+
+/// What was seen at the launch, as that check's own answer had it.
+std::vector<AboardItem> aboardOf(const LaunchOnRecord& record) {
+    AboardByCode items = seenIn(record.sightings);
+    addLines(record.launch.answer.lines, items);
+    for (const Finding& finding : record.launch.answer.findings)
+        if (const auto item = items.find(finding.code); item != items.end())
+            addFinding(finding, item->second);
+    std::vector<AboardItem> aboard;
+    for (auto& [code, item] : items) {
+        const auto replaced = record.replacedTags.find(code);
+        item.tag = replaced == record.replacedTags.end() ? code : replaced->second;
+        aboard.push_back(std::move(item));
+    }
+    std::ranges::stable_sort(aboard, {}, &AboardItem::kitType); // within a type they are by code already
+    return aboard;
+}
+
+} // namespace
+
+const SignOff* lastLaunchUntil(Instant on, const std::vector<SignOff>& signOffs) {
+    const SignOff* last = nullptr;
+    for (const SignOff& each : signOffs)
+        if (each.phase == Phase::Launch && each.at <= on && (!last || orderOf(*last) < orderOf(each)))
+            last = &each;
+    return last;
+}
+
+const SignOff* firstReturnAfter(const SignOff& launch, const std::vector<SignOff>& signOffs) {
+    const SignOff* first = nullptr;
+    for (const SignOff& each : signOffs)
+        if (each.phase == Phase::Return && orderOf(launch) < orderOf(each) &&
+            (!first || orderOf(each) < orderOf(*first)))
+            first = &each;
+    return first;
+}
+
+Evidence evidenceOf(const std::string& boat, Instant on, const std::optional<LaunchOnRecord>& launch) {
+    Evidence evidence{.boat = boat, .on = on};
+    if (!launch) return evidence;
+    evidence.launch = launch->launch;
+    evidence.people = launch->people;
+    evidence.back = launch->back;
+    evidence.factHash = launch->factHash;
+    evidence.device = launch->device;
+    evidence.seq = launch->seq;
+    evidence.out = !launch->back || launch->back->at > on;
+    if (evidence.out) evidence.aboard = aboardOf(*launch);
+    return evidence;
+}
+
+} // namespace core

@@ -1,0 +1,151 @@
+#include "core/answers/service_round.h"
+
+#include "core/upkeep/due_date.h"
+#include "core/upkeep/same_name.h"
+#include "core/upkeep/service_state.h"
+
+#include <algorithm>
+#include <set>
+
+namespace core {
+namespace {
+
+using Refusal = ServiceRound::Refusal;
+
+bool hasPart(const ItemRecord& record, const std::string& name) {
+    const auto isIt = [&](const Part& part) { return sameName(part.name, name); };
+    return name.empty() || std::ranges::any_of(record.parts, isIt);
+}
+
+bool isOf(const ServiceRecord& record, const LifeRule& rule, CalendarDay day) {
+    return record.day == day && sameName(record.part, rule.part) && sameName(record.rule, rule.name);
+}
+
+class Round {
+public:
+    explicit Round(const ServiceRoundInput& input)
+        : m_input(input)
+        , m_order(input.order) {
+        if (m_order.day == input.moment.today) m_at = input.moment.at;
+    }
+
+    ServiceRoundAnswer answer() && {
+        std::set<std::string> taken;
+        for (std::size_t scan = 0; scan < m_order.scans.size(); ++scan)
+            if (const auto& code = m_input.codes[scan]; !code)
+                addUnread(m_order.scans[scan]);
+            else if (taken.insert(*code).second)
+                take(*code);
+        return std::move(m_answer);
+    }
+
+private:
+    void addUnread(const std::string& text) {
+        auto& unread = m_answer.round.unread;
+        if (std::ranges::find(unread, text) == unread.end()) unread.push_back(text);
+    }
+
+    void take(const std::string& code) {
+        const auto known = m_input.items.find(code);
+        if (known == m_input.items.end()) return refuse(code, {}, Refusal::UnknownTag);
+        const ItemBeforeRound& before = known->second;
+        const std::string& kitType = before.record.item.kitType;
+        if (before.record.item.state == ItemState::WrittenOff)
+            return refuse(code, kitType, Refusal::WrittenOff);
+        auto rules = rulesFitting(before.record);
+        if (rules.empty()) return refuse(code, kitType, Refusal::NoSuchRule);
+        std::erase_if(rules, [&](const LifeRule& rule) { return isDone(before.record, rule); });
+        if (rules.empty()) return refuse(code, kitType, Refusal::DoneAlready);
+        record(before, std::move(rules));
+    }
+
+    void refuse(const std::string& code, const std::string& kitType, Refusal why) {
+        m_answer.round.refused.push_back({code, kitType, why});
+    }
+
+    std::vector<LifeRule> rulesFitting(const ItemRecord& record) const {
+        std::vector<LifeRule> rules;
+        if (const auto type = m_input.kitTypes.find(record.item.kitType); type != m_input.kitTypes.end())
+            for (const LifeRule& rule : type->second.rules)
+                if (sameName(rule.name, m_order.rule) && hasPart(record, rule.part)) rules.push_back(rule);
+        return rules;
+    }
+
+    bool isDone(const ItemRecord& record, const LifeRule& rule) const {
+        return std::ranges::any_of(record.services, [&](const ServiceRecord& done) {
+            return isOf(done, rule, m_order.day) && done.passed == m_order.passed;
+        });
+    }
+
+    void record(const ItemBeforeRound& before, std::vector<LifeRule> rules) {
+        ItemRecord after = before.record;
+        for (const LifeRule& rule : rules)
+            write(rule, after.services);
+        const auto state = newState(before, after);
+        const Item& item = after.item;
+        for (const LifeRule& rule : rules)
+            m_answer.round.recorded.push_back(
+                {item.code, item.kitType, rule.part, nextDue(after, rule), state == ItemState::Serviceable});
+        m_answer.entries.push_back({item.code, std::move(rules), m_at, state});
+    }
+
+    /// A rule has one record a day: another takes its place.
+    void write(const LifeRule& rule, std::vector<ServiceRecord>& services) const {
+        std::erase_if(services, [&](const ServiceRecord& record) { return isOf(record, rule, m_order.day); });
+        services.push_back({rule.part, rule.name, m_order.day, m_at, m_order.passed});
+    }
+
+    /// A failed record withdraws the item; a passed one releases it when a failed record was all that held
+    /// it.
+    std::optional<ItemState> newState(const ItemBeforeRound& before, const ItemRecord& after) const {
+        const ItemState state = before.record.item.state;
+        if (!m_order.passed)
+            return state == ItemState::Serviceable ? std::optional(ItemState::Unserviceable) : std::nullopt;
+        const bool wasHeld = state == ItemState::Unserviceable && failedSince(before.record.services);
+        const bool isHeldByLog = std::ranges::any_of(
+            before.logOpen, [](const LogEntry& entry) { return entry.severity == Severity::Stop; });
+        if (!wasHeld || failedSince(after.services) || isHeldByLog) return std::nullopt;
+        return ItemState::Serviceable;
+    }
+
+    std::optional<CalendarDay> nextDue(const ItemRecord& after, const LifeRule& rule) const {
+        std::optional<CalendarDay> next;
+        const KitType& type = m_input.kitTypes.at(after.item.kitType);
+        for (const RuleDue& due : dueDatesOf(after, type, m_input.moment.today))
+            if (due.rule.name == rule.name && due.rule.part == rule.part) next = due.due;
+        return next;
+    }
+
+    const ServiceRoundInput& m_input;
+    const ServiceOrder& m_order;
+    std::optional<Instant> m_at;
+    ServiceRoundAnswer m_answer;
+};
+
+} // namespace
+
+const char* nameOf(ServiceRound::Refusal why) {
+    switch (why) {
+    case ServiceRound::Refusal::NoSuchRule:
+        return "no-such-rule";
+    case ServiceRound::Refusal::WrittenOff:
+        return "written-off";
+    case ServiceRound::Refusal::DoneAlready:
+        return "done-already";
+    default:
+        return "unknown-tag";
+    }
+}
+
+bool isRuleOfClub(const std::string& rule, const std::map<std::string, KitType>& kitTypes) {
+    return std::ranges::any_of(kitTypes, [&](const auto& type) {
+        return std::ranges::any_of(type.second.rules,
+                                   [&](const LifeRule& each) { return sameName(each.name, rule); });
+    });
+}
+
+ServiceRoundAnswer serviceRoundOf(const ServiceRoundInput& input) {
+    return Round(input).answer();
+}
+
+} // namespace core
