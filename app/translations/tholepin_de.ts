@@ -217,6 +217,10 @@
         <source>for %1: size %2 fits by the club&apos;s table</source>
         <translation>für %1: Größe %2 passt nach Tabelle</translation>
     </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
 </context>
 <context>
     <name>CheckSheet</name>
@@ -4782,17 +4786,6 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
-    <name>app::CheckRowDelegate</name>
-    <message>
-        <source>seconds</source>
-        <translation>Sekunden</translation>
-    </message>
-    <message>
-        <source>%1 in %2, %3</source>
-        <translation>%1 in %2, %3</translation>
-    </message>
-</context>
-<context>
     <name>app::DueChart</name>
     <message>
         <source>what falls due, month by month</source>
@@ -6037,6 +6030,13 @@ Erledigt am %2: %3</translation>
     <message>
         <source>chance of being short %1</source>
         <translation>Risiko, knapp zu sein: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::RowListDelegate</name>
+    <message>
+        <source>%1 in %2, %3</source>
+        <translation>%1 in %2, %3</translation>
     </message>
 </context>
 <context>

@@ -47,7 +47,7 @@ bool CodeCapture::takeKey(QKeyEvent& event) {
     if (!plain) return false;
     if (!m_codeEdit.text().isEmpty() && takeEdit(event)) return true;
     if (auto* number = qobject_cast<QLineEdit*>(focus)) {
-        if (number->objectName() != "pointValueEdit" || !isOfCode(typed)) return false;
+        if (number->objectName() != "rowNumberEdit" || !isOfCode(typed)) return false;
         return takeFromNumber(*number, typed);
     }
     if (qobject_cast<QPlainTextEdit*>(focus) || !isOfCode(typed)) return false;

@@ -1,8 +1,8 @@
 #include "app/gui/check/check_lists.h"
 
-#include "app/gui/check/check_list_model.h"
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 
 #include <QHBoxLayout>
 
@@ -20,8 +20,8 @@ QString keyOf(const QString& point) {
 
 CheckLists::CheckLists(QWidget* parent)
     : QWidget(parent)
-    , m_model(new CheckListModel(this))
-    , m_pointsModel(new CheckListModel(this))
+    , m_model(new RowListModel(this))
+    , m_pointsModel(new RowListModel(this))
     , m_view(addView(*m_model, "checkList", tr("kit and points of this check")))
     , m_pointsView(addView(*m_pointsModel, "pointsList", tr("points of this check"))) {
     auto* layout = new QHBoxLayout(this);
@@ -32,15 +32,42 @@ CheckLists::CheckLists(QWidget* parent)
     m_pointsView->setVisible(false);
 }
 
-CheckListView* CheckLists::addView(CheckListModel& model, const QString& name, const QString& aloud) {
-    auto* view = new CheckListView(model, this);
+RowList* CheckLists::addView(RowListModel& model, const QString& name, const QString& aloud) {
+    auto* view = new RowList(model, this);
     view->setObjectName(name);
     view->setAccessibleName(aloud);
-    connect(view, &CheckListView::lookPressed, this, &CheckLists::lookPressed);
-    connect(view, &CheckListView::clockPressed, this, &CheckLists::clockPressed);
-    connect(view, &CheckListView::kitPressed, this, &CheckLists::kitPressed);
-    connect(&model, &CheckListModel::valueTyped, this, &CheckLists::valueTyped);
+    connect(view, &RowList::rowPressed, this, [this, view](const QString& key) { press(*view, key); });
+    connect(&model, &RowListModel::numberTyped, this, [this](const QString& key, double value) {
+        if (const CheckRow* row = rowOf(key)) emit valueTyped(QString(row->title), value);
+    });
     return view;
+}
+
+const CheckRow* CheckLists::rowOf(const QString& key) const {
+    const auto found =
+        std::find_if(m_rows.begin(), m_rows.end(), [&](const CheckRow& row) { return row.key == key; });
+    return found == m_rows.end() ? nullptr : &*found;
+}
+
+void CheckLists::press(RowList& view, const QString& key) {
+    const CheckRow* pressed = rowOf(key);
+    if (!pressed) return;
+    const CheckRow row = *pressed; // what hears of it may set new rows
+    if (!row.pointKind) {
+        emit kitPressed(row.code);
+        return;
+    }
+    switch (*row.pointKind) {
+    case core::PointKind::Look:
+        emit lookPressed(row.title, row.mark != Mark::Found);
+        break;
+    case core::PointKind::Measure:
+        view.typeNumber(key);
+        break;
+    case core::PointKind::Timed:
+        emit clockPressed(row.title);
+        break;
+    }
 }
 
 void CheckLists::setRows(std::vector<CheckRow> rows) {
@@ -54,18 +81,18 @@ void CheckLists::setWide(bool wide) {
 }
 
 void CheckLists::share() {
-    std::vector<CheckRow> kit;
-    std::vector<CheckRow> points;
+    std::vector<ListRow> kit;
+    std::vector<ListRow> points;
     std::partition_copy(m_rows.begin(), m_rows.end(), std::back_inserter(points), std::back_inserter(kit),
                         [](const CheckRow& row) { return row.section == CheckRow::Section::Points; });
     m_pointsView->setVisible(m_isWide && !points.empty());
-    m_model->setRows(m_isWide ? kit : m_rows);
-    m_pointsModel->setRows(m_isWide ? points : std::vector<CheckRow>());
+    m_model->setRows(m_isWide ? kit : std::vector<ListRow>(m_rows.begin(), m_rows.end()));
+    m_pointsModel->setRows(m_isWide ? points : std::vector<ListRow>());
     if (!m_view->currentIndex().isValid() && m_model->rowCount() > 1)
         m_view->setCurrentIndex(m_model->index(1));
 }
 
-CheckListModel& CheckLists::modelOf(const QString& key) const {
+RowListModel& CheckLists::modelOf(const QString& key) const {
     return m_pointsModel->indexOfKey(key) >= 0 ? *m_pointsModel : *m_model;
 }
 
@@ -83,15 +110,15 @@ void CheckLists::markChanged(const QString& key) {
 }
 
 void CheckLists::setClock(const QString& point, const QString& shown) {
-    modelOf(keyOf(point)).setClock(keyOf(point), shown);
+    modelOf(keyOf(point)).showAside(keyOf(point), shown);
 }
 
 QString CheckLists::currentCode() const {
-    return m_view->currentCode();
+    return m_model->codeOf(m_view->currentKey());
 }
 
 bool CheckLists::isOnItem() const {
-    return m_view->hasFocus() && !m_view->currentCode().isEmpty();
+    return m_view->hasFocus() && !currentCode().isEmpty();
 }
 
 void CheckLists::takeKeyboard() {
@@ -99,13 +126,12 @@ void CheckLists::takeKeyboard() {
 }
 
 void CheckLists::goToPoints() {
-    CheckListView* view = m_isWide ? m_pointsView : m_view;
-    const auto& rows = m_isWide ? m_pointsModel->rows() : m_model->rows();
-    const auto first = std::find_if(rows.begin(), rows.end(),
-                                    [](const CheckRow& row) { return row.kind == CheckRow::Kind::Point; });
-    if (first == rows.end()) return;
+    const auto first = std::find_if(m_rows.begin(), m_rows.end(),
+                                    [](const CheckRow& row) { return row.pointKind.has_value(); });
+    if (first == m_rows.end()) return;
+    RowList* view = m_isWide ? m_pointsView : m_view;
     view->setFocus(Qt::ShortcutFocusReason);
-    view->setCurrentIndex(view->model()->index(static_cast<int>(first - rows.begin()), 0));
+    view->setCurrentIndex(view->model()->index(modelOf(first->key).indexOfKey(first->key), 0));
 }
 
 } // namespace app

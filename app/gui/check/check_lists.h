@@ -8,8 +8,8 @@
 
 namespace app {
 
-class CheckListModel;
-class CheckListView;
+class RowList;
+class RowListModel;
 
 /// The lists of a check: what is still to find, to look at, found, and the points; on a wide page the points
 /// have a column of their own.
@@ -39,16 +39,18 @@ signals:
     void valueTyped(const QString& point, double value);
 
 private:
-    CheckListView* addView(CheckListModel& model, const QString& name, const QString& aloud);
+    RowList* addView(RowListModel& model, const QString& name, const QString& aloud);
+    void press(RowList& view, const QString& key);
     void share();
-    CheckListModel& modelOf(const QString& key) const;
+    const CheckRow* rowOf(const QString& key) const; ///< null: not there
+    RowListModel& modelOf(const QString& key) const;
 
     std::vector<CheckRow> m_rows;
     bool m_isWide = false;
-    CheckListModel* m_model;       ///< everything, or all but the points on a wide page
-    CheckListModel* m_pointsModel; ///< the points on a wide page
-    CheckListView* m_view;
-    CheckListView* m_pointsView;
+    RowListModel* m_model;       ///< everything, or all but the points on a wide page
+    RowListModel* m_pointsModel; ///< the points on a wide page
+    RowList* m_view;
+    RowList* m_pointsView;
 };
 
 } // namespace app

@@ -2,13 +2,13 @@
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
+#include "app/gui/camera/scan_words.h"
 #include "app/gui/check/check_lists.h"
 #include "app/gui/check/item_panel.h"
 #include "app/gui/check/log_panel.h"
 #include "app/gui/check/outcome_foot.h"
 #include "app/gui/check/people_bar.h"
 #include "app/gui/check/point_clock.h"
-#include "app/gui/check/scan_words.h"
 #include "app/gui/check/signing.h"
 #include "app/gui/check/trip_panel.h"
 #include "app/gui/check/trip_words.h"
@@ -360,8 +360,7 @@ void CheckPage::toggleClock() {
     }
     const auto& rows = m_lists->rows();
     const auto timed = std::find_if(rows.begin(), rows.end(), [](const CheckRow& row) {
-        return row.kind == CheckRow::Kind::Point && row.pointKind == core::PointKind::Timed &&
-               row.mark != Mark::Found;
+        return row.pointKind == core::PointKind::Timed && row.mark != Mark::Found;
     });
     if (timed == rows.end())
         say(tr("No timed point is open."));

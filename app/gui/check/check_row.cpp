@@ -34,6 +34,7 @@ void nameItem(CheckRow& row, const std::string& code, const PrintedTags& tags) {
     row.code = text(code);
     row.aside = codeInWords(printedTag(tags, code));
     row.asideIsCode = true;
+    row.isPressable = true;
 }
 
 /// About the dates of a thing that counts all the same: it stays under "found", with a remark.
@@ -75,7 +76,7 @@ private:
                const QString& remark = {}) {
         if (m_section.empty() && !evenEmpty) return;
         CheckRow heading;
-        heading.kind = CheckRow::Kind::Heading;
+        heading.isHeading = true;
         heading.section = section;
         heading.key = QStringLiteral("heading %1").arg(static_cast<int>(section));
         heading.title = title;
@@ -249,15 +250,18 @@ private:
     CheckRow pointRow(const core::PointAnswer& answer) const {
         CheckRow row = kitRow(Section::Points, markOf(answer.state), "point " + text(answer.point.name),
                               text(answer.point.name));
-        row.kind = CheckRow::Kind::Point;
         row.pointKind = answer.point.kind;
-        row.unit = text(answer.point.unit);
-        row.limits = answer.point.limits;
-        row.value = answer.value;
+        row.isPressable = row.isLitByMouse = true;
+        if (answer.point.kind != core::PointKind::Look)
+            row.number = NumberEntry{unitOf(answer.point), answer.value};
         row.aside = valueInWords(answer);
         row.remark = remarkOf(answer);
         row.remarkIsLook = answer.state == core::PointState::OutOfRange || leavesRangeAfloat(answer);
         return row;
+    }
+
+    static QString unitOf(const core::BoatPoint& point) {
+        return point.kind == core::PointKind::Timed ? CheckRowText::tr("seconds") : text(point.unit);
     }
 
     static bool leavesRangeAfloat(const core::PointAnswer& answer) {
@@ -303,34 +307,8 @@ private:
 
 } // namespace
 
-QString CheckRow::aloud() const {
-    const QString most = kind == Kind::Heading ? QStringLiteral("%1: %2").arg(title, aside)
-                         : aside.isEmpty()     ? QStringLiteral("%1: %2").arg(wordOf(mark), title)
-                                               : QStringLiteral("%1: %2, %3").arg(wordOf(mark), title, aside);
-    return remark.isEmpty() ? most : QStringLiteral("%1. %2").arg(most, remark);
-}
-
-bool CheckRow::operator==(const CheckRow& other) const {
-    return kind == other.kind && section == other.section && key == other.key && mark == other.mark &&
-           title == other.title && aside == other.aside && remark == other.remark &&
-           remarkIsLook == other.remarkIsLook && detail == other.detail && code == other.code &&
-           counts == other.counts && pointKind == other.pointKind && unit == other.unit &&
-           value == other.value;
-}
-
 std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context) {
     return Rows(answer, context).all();
-}
-
-std::vector<CheckRow> withPrintedTags(std::vector<CheckRow> rows, const PrintedTags& tags) {
-    for (CheckRow& row : rows) {
-        const std::string code = row.code.toStdString();
-        const QString first = codeInWords(code), printed = codeInWords(printedTag(tags, code));
-        if (!row.asideIsCode || printed == first) continue;
-        row.aside.replace(first, printed);
-        row.detail.replace(first, printed);
-    }
-    return rows;
 }
 
 } // namespace app

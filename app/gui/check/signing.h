@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_session.h"
+#include "app/gui/club/check_session.h"
 #include "app/gui/sheet/check_sheet.h"
 
 #include <QStackedWidget>

@@ -2,6 +2,13 @@
 
 namespace app {
 
+TimeSource machineTime() {
+    return [] {
+        const core::Instant now = core::Instant::now();
+        return core::Moment{now, now.localDay()};
+    };
+}
+
 ClubThread::ClubThread(QObject* parent)
     : QObject(parent)
     , m_worker(new QObject) {

@@ -1,10 +1,13 @@
 #pragma once
 
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QObject>
+
+#include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/base/store_failure.h"
 #include "core/club/club.h"
 
-#include <QObject>
 #include <QPointer>
 #include <QThread>
 
@@ -15,6 +18,10 @@
 #include <utility>
 
 namespace app {
+
+/// Says when something is done. Tests and pictures give a fixed one.
+using TimeSource = std::function<core::Moment()>;
+TimeSource machineTime();
 
 /// A club file on a thread of its own, so that a slow disk never holds up the window.
 ///

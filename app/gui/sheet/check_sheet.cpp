@@ -132,7 +132,7 @@ private:
     }
 
     double line(double x, double y, double width, const CheckRow& row) {
-        if (row.kind == CheckRow::Kind::Heading) {
+        if (row.isHeading) {
             y += m_gap;
             text(x, y, width, row.aside, font(10, true), Qt::AlignRight);
             y = text(x, y, width, row.title, font(10, true));

@@ -1,7 +1,7 @@
 #include "app/gui/sheet/sheet_of_check.h"
 
-#include "app/gui/check/check_session.h"
 #include "app/gui/check/trip_words.h"
+#include "app/gui/club/check_session.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"

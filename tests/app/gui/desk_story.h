@@ -8,10 +8,10 @@
 
 #include "app/gui/board/boat_strip.h"
 #include "app/gui/board/shed_board.h"
-#include "app/gui/check/check_list_model.h"
 #include "app/gui/check/check_page.h"
-#include "app/gui/check/check_session.h"
+#include "app/gui/club/check_session.h"
 #include "app/gui/main_window.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "core/answers/board.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"

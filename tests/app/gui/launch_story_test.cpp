@@ -41,7 +41,7 @@ protected:
             press(Qt::Key_Down);
         }
         press(Qt::Key_Return);
-        ASSERT_EQ(QApplication::focusWidget()->objectName(), "pointValueEdit");
+        ASSERT_EQ(QApplication::focusWidget()->objectName(), "rowNumberEdit");
         type("3");
         press(Qt::Key_Return);
         // The editor hands its value over when the key has been dealt with.
@@ -189,7 +189,7 @@ TEST_F(LaunchStory, scannerThatTypesIntoAMeasureIsStillAScanner) {
     for (int down = 0; down < 3; ++down)
         press(Qt::Key_Down);
     press(Qt::Key_Return);
-    ASSERT_EQ(QApplication::focusWidget()->objectName(), "pointValueEdit");
+    ASSERT_EQ(QApplication::focusWidget()->objectName(), "rowNumberEdit");
     typeCode("KMC20GKEK9");
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
     for (const core::PointAnswer& point : window().checkPage().session()->state()->answer.points)

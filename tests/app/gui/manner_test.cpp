@@ -1,9 +1,9 @@
 #include "tests/app/gui/desk_story.h"
 
 #include "app/gui/camera/camera_view.h"
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/theme/motion.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/row_list.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -30,10 +30,9 @@ protected:
     }
 
     bool isUnderlined(const char* code) {
-        const auto* model =
-            static_cast<app::CheckListModel*>(child<app::CheckListView>("checkList")->model());
+        const auto* model = static_cast<app::RowListModel*>(child<app::RowList>("checkList")->model());
         const int row = model->indexOfCode(code);
-        return row >= 0 && model->index(row).data(app::CheckListModel::JustChangedRole).toBool();
+        return row >= 0 && model->index(row).data(app::RowListModel::JustChangedRole).toBool();
     }
 };
 
@@ -53,7 +52,7 @@ TEST_F(Manner, whatAFingerPressesIsFifteenMillimetresHigh) {
         EXPECT_GE(button->height(), std::floor(fifteenMillimetres())) << button->objectName().toStdString();
     }
     EXPECT_GE(pressed, 3);
-    const auto* list = child<app::CheckListView>("checkList");
+    const auto* list = child<app::RowList>("checkList");
     int lines = 0;
     for (int row = 0; row < list->model()->rowCount(); ++row) {
         const QModelIndex index = list->model()->index(row, 0);

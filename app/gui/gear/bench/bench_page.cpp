@@ -2,13 +2,13 @@
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/fill_box.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
@@ -33,8 +33,8 @@ BenchPage::BenchPage(GearTools tools, QWidget* parent)
     , m_note(new QLineEdit(this))
     , m_camera(new CameraPanel(this))
     , m_summary(wordsLabel(this, "remark", "benchSummaryLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_takeBack(wordsButton(this, tr("Take back the last"), "benchTakeBackButton"))
     , m_record(wordsButton(this, {}, "benchRecordButton", true)) {
     setObjectName("benchPage");
@@ -118,9 +118,9 @@ void BenchPage::connectParts() {
     connect(m_by, &QComboBox::currentIndexChanged, this, [this] {
         if (!m_isDone) showRound();
     });
-    connect(m_list, &CheckListView::kitPressed, this, [this](const QString& code) {
+    connect(m_list, &RowList::rowPressed, this, [this](const QString& key) {
         if (m_isDone) return;
-        m_round.toggle(code);
+        m_round.toggle(m_lines->codeOf(key));
         showRound();
     });
     connect(m_takeBack, &QPushButton::clicked, this, [this] {

@@ -3,6 +3,8 @@
 #include "app/gui/gear/bench/bench_round.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/text/printed_tags.h"
+#include "core/register/boat.h"
+#include "core/register/kit_type.h"
 
 #include <QWidget>
 
@@ -16,9 +18,9 @@ class QPushButton;
 namespace app {
 
 class CameraPanel;
-class CheckListView;
+class RowList;
 class ChoiceBox;
-class PlainListModel;
+class RowListModel;
 
 /// A service round: which rule, on which day, by whom; tag after tag is shown to the camera or typed, and one
 /// record is made for all, failures apart.
@@ -71,8 +73,8 @@ private:
     QLineEdit* m_note;
     CameraPanel* m_camera;
     QLabel* m_summary;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QPushButton* m_takeBack;
     QPushButton* m_record;
 };

@@ -1,6 +1,5 @@
 #include "app/gui/gear/bench/bench_round.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/upkeep/same_name.h"
@@ -38,26 +37,19 @@ QString nameOf(const BenchScan& scan) {
                              : BenchRoundText::tr("%1 (%2)").arg(text(scan.kitType), text(scan.size));
 }
 
-void addList(std::vector<CheckRow>& all, const QString& key, const QString& title,
-             const std::vector<CheckRow>& rows) {
-    if (rows.empty()) return;
-    all.push_back(headingRow(key, title, QString::number(rows.size())));
-    all.insert(all.end(), rows.begin(), rows.end());
-}
-
-CheckRow rowOf(const core::ServiceRound::Recorded& done, Mark mark, const QString& markWord) {
+ListRow rowOf(const core::ServiceRound::Recorded& done, Mark mark, const QString& markWord) {
     QStringList remark;
     if (!done.part.empty()) remark << text(done.part);
     if (done.nextDue) remark << BenchRoundText::tr("next due %1").arg(inWords(*done.nextDue));
     if (done.released) remark << BenchRoundText::tr("serviceable again");
-    CheckRow row = plainRow("done " + text(done.code + done.part), mark, markWord, text(done.kitType),
-                            remark.join(BenchRoundText::tr(" · ")), text(done.code));
+    ListRow row = plainRow("done " + text(done.code + done.part), mark, markWord, text(done.kitType),
+                           remark.join(BenchRoundText::tr(" · ")), text(done.code));
     row.remarkIsLook = false;
     return row;
 }
 
-std::vector<CheckRow> refusedOf(const BenchOutcome& outcome) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> refusedOf(const BenchOutcome& outcome) {
+    std::vector<ListRow> rows;
     for (const core::ServiceRound* round : {&outcome.passed, &outcome.failed}) {
         for (const core::ServiceRound::Refused& refused : round->refused)
             rows.push_back(
@@ -125,9 +117,9 @@ int BenchRound::countOf(bool failed, const std::vector<core::KitType>& kitTypes,
     }));
 }
 
-std::vector<CheckRow> BenchRound::lines(const std::vector<core::KitType>& kitTypes,
-                                        const QString& rule) const {
-    std::vector<CheckRow> failed, passed, others;
+std::vector<ListRow> BenchRound::lines(const std::vector<core::KitType>& kitTypes,
+                                       const QString& rule) const {
+    std::vector<ListRow> failed, passed, others;
     // The newest on top of its list, where the eye is.
     for (auto scan = m_scans.rbegin(); scan != m_scans.rend(); ++scan) {
         const QString key = "scan " + text(scan->text);
@@ -145,23 +137,23 @@ std::vector<CheckRow> BenchRound::lines(const std::vector<core::KitType>& kitTyp
             passed.push_back(
                 plainRow(key, Mark::Found, BenchRoundText::tr("passed"), nameOf(*scan), {}, code));
     }
-    std::vector<CheckRow> all;
-    addList(all, "failed", BenchRoundText::tr("failed"), failed);
-    addList(all, "passed", BenchRoundText::tr("passed"), passed);
-    addList(all, "others", BenchRoundText::tr("not for this rule"), others);
+    std::vector<ListRow> all;
+    addSection(all, "failed", BenchRoundText::tr("failed"), failed);
+    addSection(all, "passed", BenchRoundText::tr("passed"), passed);
+    addSection(all, "others", BenchRoundText::tr("not for this rule"), others);
     return all;
 }
 
-std::vector<CheckRow> linesOf(const BenchOutcome& outcome) {
-    std::vector<CheckRow> failed, passed;
+std::vector<ListRow> linesOf(const BenchOutcome& outcome) {
+    std::vector<ListRow> failed, passed;
     for (const auto& done : outcome.failed.recorded)
         failed.push_back(rowOf(done, Mark::Look, BenchRoundText::tr("failed")));
     for (const auto& done : outcome.passed.recorded)
         passed.push_back(rowOf(done, Mark::Found, BenchRoundText::tr("passed")));
-    std::vector<CheckRow> all;
-    addList(all, "refused", BenchRoundText::tr("not recorded"), refusedOf(outcome));
-    addList(all, "failed", BenchRoundText::tr("recorded as failed, and withdrawn"), failed);
-    addList(all, "passed", BenchRoundText::tr("recorded as passed"), passed);
+    std::vector<ListRow> all;
+    addSection(all, "refused", BenchRoundText::tr("not recorded"), refusedOf(outcome));
+    addSection(all, "failed", BenchRoundText::tr("recorded as failed, and withdrawn"), failed);
+    addSection(all, "passed", BenchRoundText::tr("recorded as passed"), passed);
     return all;
 }
 

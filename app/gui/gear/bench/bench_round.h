@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/answers/service_round.h"
 #include "core/register/kit_type.h"
 
@@ -41,7 +41,7 @@ public:
     std::vector<std::string> textsOf(bool failed) const;
     int countOf(bool failed, const std::vector<core::KitType>& kitTypes, const QString& rule) const;
     /// Failed apart, then passed, then what the rule does not fit.
-    std::vector<CheckRow> lines(const std::vector<core::KitType>& kitTypes, const QString& rule) const;
+    std::vector<ListRow> lines(const std::vector<core::KitType>& kitTypes, const QString& rule) const;
 
 private:
     std::vector<BenchScan> m_scans;
@@ -49,7 +49,7 @@ private:
 
 /// Rules that are fulfilled by a record, each name once, in order.
 QStringList recordedRulesOf(const std::vector<core::KitType>& kitTypes);
-std::vector<CheckRow> linesOf(const BenchOutcome& outcome);
+std::vector<ListRow> linesOf(const BenchOutcome& outcome);
 QString summaryOf(const BenchOutcome& outcome);
 QString reasonOf(core::ServiceRound::Refusal why);
 

@@ -2,14 +2,14 @@
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
-#include "app/gui/check/check_list_view.h"
-#include "app/gui/check/scan_words.h"
+#include "app/gui/camera/scan_words.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/bench/stocktake_words.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/fill_box.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
 #include "core/club/club_checks.h"
@@ -33,8 +33,8 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
     , m_begin(wordsButton(this, tr("Begin"), "stocktakeBeginButton"))
     , m_camera(new CameraPanel(this))
     , m_summary(wordsLabel(this, "heading", "stocktakeSummaryLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_undo(wordsButton(this, tr("Take back the last"), "stocktakeUndoButton"))
     , m_by(new ChoiceBox(this))
     , m_sign(wordsButton(this, {}, "stocktakeSignButton", true)) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/gui/club/check_session.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/text/printed_tags.h"
 
@@ -13,9 +14,9 @@ class QPushButton;
 namespace app {
 
 class CameraPanel;
-class CheckListView;
+class RowList;
 class ChoiceBox;
-class PlainListModel;
+class RowListModel;
 
 /// A stocktake of a place: what the register has there against what is shown to the camera or typed; signed,
 /// what was not seen is missing. Everything shown is on disk, so it can be left and gone on with.
@@ -64,8 +65,8 @@ private:
     QPushButton* m_begin;
     CameraPanel* m_camera;
     QLabel* m_summary;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QPushButton* m_undo;
     ChoiceBox* m_by;
     QPushButton* m_sign;

@@ -1,6 +1,5 @@
 #include "app/gui/gear/bench/stocktake_words.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -38,8 +37,8 @@ QString remarkOf(const core::Finding& finding) {
                      .arg(text(finding.boat));
 }
 
-std::vector<CheckRow> notSeen(const core::CheckAnswer& answer) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> notSeen(const core::CheckAnswer& answer) {
+    std::vector<ListRow> rows;
     for (const core::Finding& finding : answer.findings)
         if (isNotSeen(finding))
             rows.push_back(plainRow("open " + text(finding.code), Mark::StillToFind,
@@ -48,8 +47,8 @@ std::vector<CheckRow> notSeen(const core::CheckAnswer& answer) {
     return rows;
 }
 
-std::vector<CheckRow> toLookAt(const core::CheckAnswer& answer) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> toLookAt(const core::CheckAnswer& answer) {
+    std::vector<ListRow> rows;
     std::map<std::string, std::size_t> byCode;
     for (const core::Finding& finding : answer.findings) {
         if (isNotSeen(finding) || finding.code.empty()) continue;
@@ -63,8 +62,8 @@ std::vector<CheckRow> toLookAt(const core::CheckAnswer& answer) {
     return rows;
 }
 
-std::vector<CheckRow> found(const core::CheckAnswer& answer) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> found(const core::CheckAnswer& answer) {
+    std::vector<ListRow> rows;
     for (const core::LineAnswer& line : answer.lines)
         for (const core::LineItem& item : line.items) {
             const bool isLookedAt =
@@ -80,17 +79,11 @@ std::vector<CheckRow> found(const core::CheckAnswer& answer) {
 
 } // namespace
 
-std::vector<CheckRow> stocktakeRowsOf(const core::CheckAnswer& answer) {
-    std::vector<CheckRow> all;
-    const auto add = [&](const QString& key, const QString& title, const std::vector<CheckRow>& rows,
-                         bool evenEmpty) {
-        if (rows.empty() && !evenEmpty) return;
-        all.push_back(headingRow(key, title, QString::number(rows.size())));
-        all.insert(all.end(), rows.begin(), rows.end());
-    };
-    add("still to find", StocktakeWordsText::tr("still to find"), notSeen(answer), true);
-    add("look", StocktakeWordsText::tr("look at this"), toLookAt(answer), false);
-    add("found", StocktakeWordsText::tr("found"), found(answer), false);
+std::vector<ListRow> stocktakeRowsOf(const core::CheckAnswer& answer) {
+    std::vector<ListRow> all;
+    addSection(all, "still to find", StocktakeWordsText::tr("still to find"), notSeen(answer), true);
+    addSection(all, "look", StocktakeWordsText::tr("look at this"), toLookAt(answer));
+    addSection(all, "found", StocktakeWordsText::tr("found"), found(answer));
     return all;
 }
 

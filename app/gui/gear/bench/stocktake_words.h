@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 
 #include <QString>
 
@@ -9,7 +9,7 @@
 namespace app {
 
 /// The lists of a stocktake: still to find, to look at, found; item by item, for each has a code of its own.
-std::vector<CheckRow> stocktakeRowsOf(const core::CheckAnswer& answer);
+std::vector<ListRow> stocktakeRowsOf(const core::CheckAnswer& answer);
 /// How many are not seen yet.
 int stillToFindIn(const core::CheckAnswer& answer);
 /// "Gear store: 3 still to find, 12 found, 1 to look at."

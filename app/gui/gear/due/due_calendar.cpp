@@ -1,6 +1,5 @@
 #include "app/gui/gear/due/due_calendar.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 
@@ -72,7 +71,7 @@ QString markWordOf(Mark mark) {
     return mark == Mark::NotAsked ? DueCalendarText::tr("later") : DueCalendarText::tr("soon, or remarked");
 }
 
-CheckRow lineOf(const core::DueRow& row) {
+ListRow lineOf(const core::DueRow& row) {
     QString title = QString::fromStdString(row.kitType);
     if (!row.size.empty()) title += DueCalendarText::tr(" (%1)").arg(QString::fromStdString(row.size));
     if (!row.boat.empty()) title += DueCalendarText::tr(" · %1").arg(QString::fromStdString(row.boat));
@@ -131,8 +130,8 @@ DueCalendar dueCalendarOf(const std::vector<core::DueRow>& rows, const DueFilter
     return calendar;
 }
 
-std::vector<CheckRow> linesOf(const DueMonth& month) {
-    std::vector<CheckRow> lines;
+std::vector<ListRow> linesOf(const DueMonth& month) {
+    std::vector<ListRow> lines;
     std::transform(month.rows.begin(), month.rows.end(), std::back_inserter(lines), lineOf);
     return lines;
 }

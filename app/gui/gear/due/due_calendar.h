@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/answers/due_list.h"
 #include "core/base/calendar_day.h"
 
@@ -49,7 +49,7 @@ DueCalendar dueCalendarOf(const std::vector<core::DueRow>& rows, const DueFilter
                           core::CalendarDay today);
 
 /// A column's items with their reasons, as lines of a list.
-std::vector<CheckRow> linesOf(const DueMonth& month);
+std::vector<ListRow> linesOf(const DueMonth& month);
 QString inWords(const DueMonth& month, const QStringList& kinds); ///< "March 2026: 3 due: 2 flare, 1 radio"
 QString summaryOf(const DueCalendar& calendar);
 

@@ -1,13 +1,13 @@
 #include "app/gui/gear/due/due_page.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/due/due_chart.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/fill_box.h"
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/cautions.h"
 #include "app/text/text.h"
@@ -31,7 +31,7 @@ struct DuePage::Read {
     DueCalendar calendar;
     DueFilter filter; ///< of the calendar
     int month = 0;
-    std::vector<CheckRow> lines; ///< of that month
+    std::vector<ListRow> lines; ///< of that month
     PrintedTags tags;
 };
 
@@ -48,8 +48,8 @@ DuePage::DuePage(GearTools tools, QWidget* parent)
     , m_numbers(new PlainTableModel(this))
     , m_table(new PlainTable(*m_numbers, this))
     , m_monthLabel(wordsLabel(this, "heading", "dueMonthLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this)) {
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this)) {
     setObjectName("duePage");
     build();
     connect(m_kitTypes, &QComboBox::activated, this, [this] {
@@ -61,8 +61,8 @@ DuePage::DuePage(GearTools tools, QWidget* parent)
             [this] { showTable(m_stack->currentWidget() == m_chart); });
     connect(m_chart, &DueChart::monthPressed, this, &DuePage::showMonth);
     connect(m_table, &PlainTable::rowPressed, this, [this](const QString& key) { showMonth(key.toInt()); });
-    connect(m_list, &CheckListView::kitPressed, this, [this](const QString& code) {
-        if (m_tools.showItem) m_tools.showItem(code);
+    connect(m_list, &RowList::rowPressed, this, [this](const QString& key) {
+        if (m_tools.showItem) m_tools.showItem(m_lines->codeOf(key));
     });
     showTable(false);
 }
@@ -180,7 +180,7 @@ void DuePage::showMonth(int month) {
     showLines(month, withPrintedTags(linesOf(chosen), m_tags));
 }
 
-void DuePage::showLines(int month, const std::vector<CheckRow>& lines) {
+void DuePage::showLines(int month, const std::vector<ListRow>& lines) {
     const DueMonth& chosen = m_calendar.months[static_cast<std::size_t>(month)];
     m_chart->setMonth(month);
     m_table->choose(QString::number(month));

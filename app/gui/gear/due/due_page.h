@@ -14,9 +14,9 @@ class QStackedWidget;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class DueChart;
-class PlainListModel;
+class RowListModel;
 class PlainTable;
 class PlainTableModel;
 
@@ -46,7 +46,7 @@ private:
     void showCalendar();
     void showNumbers();
     void showMonth(int month);
-    void showLines(int month, const std::vector<CheckRow>& lines);
+    void showLines(int month, const std::vector<ListRow>& lines);
     void showTable(bool table);
     DueFilter filter() const;
 
@@ -64,8 +64,8 @@ private:
     PlainTableModel* m_numbers;
     PlainTable* m_table;
     QLabel* m_monthLabel;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
 };
 
 } // namespace app

@@ -1,12 +1,12 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/gear/office/said_label.h"
 #include "app/gui/gear/office/write_off_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
@@ -46,8 +46,8 @@ KitItemPanel::KitItemPanel(GearTools tools, QWidget* parent)
     , m_tag(wordsLabel(this, "remark", "kitTagLabel"))
     , m_state(wordsLabel(this, "remark", "kitStateLabel"))
     , m_about(wordsLabel(this, "quiet", "kitAboutLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
     , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
     , m_release(wordsButton(this, tr("Release: it was put right"), "kitReleaseButton", true))

@@ -12,9 +12,9 @@ class QPushButton;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class ChoiceBox;
-class PlainListModel;
+class RowListModel;
 class SaidLabel;
 
 /// Reads all that is to be shown of an item; on the club's thread. Empty: there is none of that code.
@@ -52,8 +52,8 @@ private:
     QLabel* m_tag;
     QLabel* m_state;
     QLabel* m_about;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QPushButton* m_print;
     QPushButton* m_newTag;
     QPushButton* m_release;

@@ -1,7 +1,6 @@
 #include "app/gui/gear/kit/kit_words.h"
 
 #include "app/gui/gear/record/history_words.h"
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -82,7 +81,7 @@ public:
         : m_answer(answer)
         , m_today(today) {}
 
-    std::vector<CheckRow> all() && {
+    std::vector<ListRow> all() && {
         addDates();
         addParts();
         addLog();
@@ -130,7 +129,7 @@ private:
 
     const ItemAnswer& m_answer;
     core::CalendarDay m_today;
-    std::vector<CheckRow> m_rows;
+    std::vector<ListRow> m_rows;
 };
 
 } // namespace
@@ -182,7 +181,7 @@ TableRow rowOf(const core::KitEntry& entry, bool isDue) {
             {kitName(entry.item), homeOf(entry.item), codeInWords(entry.tag)}};
 }
 
-CheckRow lineOf(const core::RuleDue& due) {
+ListRow lineOf(const core::RuleDue& due) {
     const QString rule = due.rule.part.empty()
                              ? text(due.rule.name)
                              : KitWordsText::tr("%1, %2").arg(text(due.rule.part), text(due.rule.name));
@@ -191,7 +190,7 @@ CheckRow lineOf(const core::RuleDue& due) {
                     withCapital(explanationOf(due)));
 }
 
-std::vector<CheckRow> linesOf(const ItemAnswer& answer, core::CalendarDay today) {
+std::vector<ListRow> linesOf(const ItemAnswer& answer, core::CalendarDay today) {
     return Lines(answer, today).all();
 }
 

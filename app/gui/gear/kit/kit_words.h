@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "app/gui/widgets/plain_table.h"
 #include "core/answers/due_list.h"
 #include "core/answers/history.h"
@@ -39,8 +39,8 @@ bool isToLookAt(const core::DueRow& row);
 TableRow rowOf(const core::KitEntry& entry, bool isDue);
 std::vector<TableColumn> kitColumns();
 /// A rule's day with how it comes about.
-CheckRow lineOf(const core::RuleDue& due);
+ListRow lineOf(const core::RuleDue& due);
 /// Dates, parts, open log entries and history, each with its heading.
-std::vector<CheckRow> linesOf(const ItemAnswer& answer, core::CalendarDay today);
+std::vector<ListRow> linesOf(const ItemAnswer& answer, core::CalendarDay today);
 
 } // namespace app

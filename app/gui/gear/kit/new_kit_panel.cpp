@@ -1,6 +1,5 @@
 #include "app/gui/gear/kit/new_kit_panel.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/tag_delivery.h"
@@ -8,7 +7,8 @@
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/fill_box.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
@@ -51,8 +51,8 @@ NewKitPanel::NewKitPanel(GearTools tools, QWidget* parent)
     , m_note(edit(this, "newNoteEdit"))
     , m_count(new QSpinBox(this))
     , m_label(edit(this, "newLabelEdit"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_register(wordsButton(this, {}, "registerKitButton", true))
     , m_tags(wordsButton(this, tr("Their tags as PDF…"), "newTagsButton"))
     , m_said(new SaidLabel("newKitSaidLabel", this)) {
@@ -207,7 +207,7 @@ void NewKitPanel::addLabel() {
 }
 
 void NewKitPanel::showLabels() {
-    std::vector<CheckRow> rows{headingRow("labels", tr("makers' labels"), QString::number(m_labels.size()))};
+    std::vector<ListRow> rows{headingRow("labels", tr("makers' labels"), QString::number(m_labels.size()))};
     for (const std::string& scanned : m_labels) {
         const auto label = core::parseMakerLabel(scanned, m_tools.time().today.year());
         QStringList days;
@@ -269,7 +269,7 @@ void NewKitPanel::registerIt() {
 void NewKitPanel::showRegistered(const std::vector<core::Item>& items) {
     m_registered.clear();
     const auto count = static_cast<int>(items.size());
-    std::vector<CheckRow> rows{
+    std::vector<ListRow> rows{
         headingRow("registered", tr("registered, each with its new tag"), QString::number(count))};
     for (const core::Item& item : items) {
         m_registered.push_back(item.code);

@@ -20,8 +20,8 @@ class QSpinBox;
 namespace app {
 
 class ChoiceBox;
-class PlainListModel;
-class CheckListView;
+class RowListModel;
+class RowList;
 class SaidLabel;
 
 /// Kit that has arrived: what it is, how many or which makers' labels; it is registered with new tags, which
@@ -74,8 +74,8 @@ private:
     QLineEdit* m_note;
     QSpinBox* m_count;
     QLineEdit* m_label;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QPushButton* m_register;
     QPushButton* m_tags;
     SaidLabel* m_said;

@@ -1,12 +1,12 @@
 #include "app/gui/gear/log/log_page.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/office/said_label.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/fill_box.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
@@ -39,17 +39,17 @@ LogPage::LogPage(GearTools tools, QWidget* parent)
     : QWidget(parent)
     , m_tools(std::move(tools))
     , m_summary(wordsLabel(this, "heading", "logSummaryLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_side(new QStackedWidget(this))
     , m_said(new SaidLabel("logSaidLabel", this)) {
     setObjectName("logPage");
     m_new = buildNew();
     m_one = buildOne();
     build();
-    connect(m_list, &CheckListView::kitPressed, this, &LogPage::choose);
+    connect(m_list, &RowList::rowPressed, this, &LogPage::choose);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this] { choose(m_list->currentCode()); });
+            [this] { choose(m_list->currentKey()); });
 }
 
 void LogPage::build() {

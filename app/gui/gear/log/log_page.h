@@ -15,8 +15,8 @@ class QStackedWidget;
 
 namespace app {
 
-class CheckListView;
-class PlainListModel;
+class RowList;
+class RowListModel;
 class SaidLabel;
 
 /// The log of all boats and kit, open entries first. An entry is closed with what was done, or a new one is
@@ -56,8 +56,8 @@ private:
     std::vector<LoggedEntry> m_log;
     QString m_chosen;
     QLabel* m_summary;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QStackedWidget* m_side;
     QWidget* m_new;
     QComboBox* m_about;

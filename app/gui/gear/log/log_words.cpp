@@ -1,6 +1,5 @@
 #include "app/gui/gear/log/log_words.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -24,7 +23,7 @@ QString written(const core::LogEntry& entry) {
                             : LogWordsText::tr("%1, by %2").arg(inWords(entry.day), text(entry.by));
 }
 
-CheckRow lineOf(const LoggedEntry& logged) {
+ListRow lineOf(const LoggedEntry& logged) {
     const core::LogEntry& entry = logged.entry;
     QString remark = LogWordsText::tr("%1 · %2").arg(aboutInWords(logged), written(entry));
     if (stops(logged)) remark += LogWordsText::tr(" · stops it until it is closed");
@@ -32,8 +31,8 @@ CheckRow lineOf(const LoggedEntry& logged) {
         remark += LogWordsText::tr("\nClosed %1: %2").arg(inWords(*entry.closed), text(entry.closing));
     const Mark mark = entry.closed ? Mark::Found : stops(logged) ? Mark::Look : Mark::StillToFind;
     const QString word = entry.closed ? LogWordsText::tr("closed") : LogWordsText::tr("open");
-    CheckRow row = plainRow(text(entry.id), mark, word, text(entry.text), remark);
-    row.code = row.key; // it is pressed by its id; the code of an item stands in the remark
+    ListRow row = plainRow(text(entry.id), mark, word, text(entry.text), remark);
+    row.isPressable = true;
     return row;
 }
 
@@ -55,13 +54,13 @@ QString summaryOf(const std::vector<LoggedEntry>& log) {
                     : LogWordsText::tr("%1.").arg(words);
 }
 
-std::vector<CheckRow> linesOf(const std::vector<LoggedEntry>& log) {
+std::vector<ListRow> linesOf(const std::vector<LoggedEntry>& log) {
     std::vector<LoggedEntry> ordered = log;
     std::stable_sort(ordered.begin(), ordered.end(), [](const LoggedEntry& a, const LoggedEntry& b) {
         const auto rank = [](const LoggedEntry& each) { return each.entry.closed ? 2 : stops(each) ? 0 : 1; };
         return rank(a) < rank(b);
     });
-    std::vector<CheckRow> rows;
+    std::vector<ListRow> rows;
     const auto firstClosed = std::find_if(ordered.begin(), ordered.end(), [](const LoggedEntry& each) {
         return each.entry.closed.has_value();
     });

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/register/boat.h"
 
 #include <QString>
@@ -22,7 +22,7 @@ struct LoggedEntry {
 
 QString summaryOf(const std::vector<LoggedEntry>& log); ///< "2 entries open, 1 of them stops a boat."
 /// Open entries first, those that stop before remarks; then the closed ones with what was done.
-std::vector<CheckRow> linesOf(const std::vector<LoggedEntry>& log);
+std::vector<ListRow> linesOf(const std::vector<LoggedEntry>& log);
 QString aboutInWords(const LoggedEntry& entry); ///< "Petrel", "tow line K7Q2 4RMX 1P"
 
 } // namespace app

@@ -1,6 +1,5 @@
 #include "app/gui/gear/manifests/manifest_words.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -380,8 +379,8 @@ std::vector<TableRow> pointRows(const core::Manifest& then, const core::Manifest
         });
 }
 
-std::vector<CheckRow> versionLines(const ManifestAnswer& answer) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> versionLines(const ManifestAnswer& answer) {
+    std::vector<ListRow> rows;
     for (auto version = answer.versions.rbegin(); version != answer.versions.rend(); ++version) {
         const bool isNow = version == answer.versions.rbegin();
         const bool isFirst = version + 1 == answer.versions.rend();
@@ -389,11 +388,11 @@ std::vector<CheckRow> versionLines(const ManifestAnswer& answer) {
         QString what = ManifestText::tr("%1, %2").arg(changes, whoMade(*version));
         if (!isAloneOnItsDay(answer.versions, *version))
             what = ManifestText::tr("%1 · %2").arg(timeInWords(version->since()), what);
-        CheckRow row = plainRow(text(version->stamp), isNow ? Mark::Found : Mark::NotAsked,
-                                isNow ? ManifestText::tr("holds now") : ManifestText::tr("earlier"),
-                                inWords(version->since().localDay()), what);
+        ListRow row = plainRow(text(version->stamp), isNow ? Mark::Found : Mark::NotAsked,
+                               isNow ? ManifestText::tr("holds now") : ManifestText::tr("earlier"),
+                               inWords(version->since().localDay()), what);
         row.aside = isNow ? ManifestText::tr("now") : QString();
-        row.code = row.key; // it is pressed by its stamp
+        row.isPressable = true;
         rows.push_back(row);
     }
     return rows;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "app/gui/widgets/plain_table.h"
 #include "core/register/manifest_record.h"
 
@@ -50,7 +50,7 @@ std::vector<TableRow> lineRows(const core::Manifest& then, const core::Manifest&
 std::vector<TableRow> pointRows(const core::Manifest& then, const core::Manifest& today);
 
 /// Newest first; the key and code of a line are its version's stamp.
-std::vector<CheckRow> versionLines(const ManifestAnswer& answer);
+std::vector<ListRow> versionLines(const ManifestAnswer& answer);
 /// From when to when it held, who made it, and which checks were signed by it.
 QString aboutVersion(const ManifestAnswer& answer, const core::ManifestVersion& version,
                      core::CalendarDay today);

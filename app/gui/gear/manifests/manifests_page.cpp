@@ -1,6 +1,5 @@
 #include "app/gui/gear/manifests/manifests_page.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/club/import_run.h"
 #include "app/gui/gear/manifests/manifest_line_panel.h"
@@ -9,7 +8,8 @@
 #include "app/gui/gear/office/said_label.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -49,8 +49,8 @@ ManifestsPage::ManifestsPage(GearTools tools, QWidget* parent)
     , m_add(wordsButton(this, tr("New line…"), "manifestAddButton"))
     , m_export(wordsButton(this, tr("Export…"), "manifestExportButton"))
     , m_import(wordsButton(this, tr("Import…"), "manifestImportButton"))
-    , m_versionRows(new PlainListModel(this))
-    , m_versions(new CheckListView(*m_versionRows, this))
+    , m_versionRows(new RowListModel(this))
+    , m_versions(new RowList(*m_versionRows, this))
     , m_about(wordsLabel(this, "remark", "manifestAboutLabel"))
     , m_line(new ManifestLinePanel(m_tools, this))
     , m_point(new ManifestPointPanel(m_tools, this))
@@ -145,9 +145,9 @@ void ManifestsPage::connectParts() {
         showTable();
         showSide();
     };
-    connect(m_versions, &CheckListView::kitPressed, this, chooseVersion);
+    connect(m_versions, &RowList::rowPressed, this, chooseVersion);
     connect(m_versions->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this, chooseVersion] { chooseVersion(m_versions->currentCode()); });
+            [this, chooseVersion] { chooseVersion(m_versions->currentKey()); });
     connect(m_add, &QPushButton::clicked, this, &ManifestsPage::addRow);
     connectPanel(m_line);
     connectPanel(m_point);

@@ -16,13 +16,13 @@ class QRadioButton;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class ChoiceBox;
 class ImportRun;
 class ManifestLinePanel;
 class ManifestPanel;
 class ManifestPointPanel;
-class PlainListModel;
+class RowListModel;
 class PlainTable;
 class PlainTableModel;
 class SaidLabel;
@@ -89,8 +89,8 @@ private:
     QPushButton* m_add;
     QPushButton* m_export;
     QPushButton* m_import;
-    PlainListModel* m_versionRows;
-    CheckListView* m_versions;
+    RowListModel* m_versionRows;
+    RowList* m_versions;
     QLabel* m_about;
     ManifestLinePanel* m_line;
     ManifestPointPanel* m_point;

@@ -1,11 +1,11 @@
 #include "app/gui/gear/missing/event_page.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/missing/event_words.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
@@ -25,14 +25,14 @@ EventPage::EventPage(GearTools tools, QWidget* parent)
     , m_tools(std::move(tools))
     , m_event(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "eventSummaryLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this)) {
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this)) {
     setObjectName("eventPage");
     build();
     connect(m_event, &QComboBox::activated, this, [this] { show(m_event->currentText()); });
     connect(m_event->lineEdit(), &QLineEdit::returnPressed, this, [this] { show(m_event->currentText()); });
-    connect(m_list, &CheckListView::kitPressed, this,
-            [this](const QString& code) { m_tools.showItem(code); });
+    connect(m_list, &RowList::rowPressed, this,
+            [this](const QString& key) { m_tools.showItem(m_lines->codeOf(key)); });
 }
 
 void EventPage::build() {

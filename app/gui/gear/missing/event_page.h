@@ -13,9 +13,9 @@ class QLabel;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class ChoiceBox;
-class PlainListModel;
+class RowListModel;
 
 /// What went out and what came back, over all boats of a patrol, training day or carnival, or of a day.
 class EventPage : public QWidget {
@@ -47,8 +47,8 @@ private:
     GearTools m_tools;
     ChoiceBox* m_event;
     QLabel* m_summary;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
 };
 
 } // namespace app

@@ -1,6 +1,5 @@
 #include "app/gui/gear/missing/event_words.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -31,7 +30,7 @@ public:
         , m_today(today)
         , m_tags(tags) {}
 
-    std::vector<CheckRow> all() && {
+    std::vector<ListRow> all() && {
         for (const core::BoatTally& boat : m_tally.boats)
             addBoat(boat);
         addSwaps();
@@ -106,7 +105,7 @@ private:
     const std::map<std::string, std::string>& m_kitTypes;
     core::CalendarDay m_today;
     const PrintedTags& m_tags;
-    std::vector<CheckRow> m_rows;
+    std::vector<ListRow> m_rows;
 };
 
 } // namespace
@@ -134,9 +133,9 @@ QString summaryOf(const core::EventTally& tally) {
     return words.join(EventWordsText::tr(", ")) + QLatin1Char('.');
 }
 
-std::vector<CheckRow> linesOf(const core::EventTally& tally,
-                              const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
-                              const PrintedTags& tags) {
+std::vector<ListRow> linesOf(const core::EventTally& tally,
+                             const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
+                             const PrintedTags& tags) {
     return Lines(tally, kitTypes, today, tags).all();
 }
 

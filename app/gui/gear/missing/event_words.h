@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "app/text/printed_tags.h"
 #include "core/answers/event_tally.h"
 
@@ -18,8 +18,8 @@ namespace app {
 QString summaryOf(const core::EventTally& tally);
 /// Per boat what went out, came back and by whom; then what came back on another boat, with how to undo it;
 /// then what is missing now. `kitTypes`: by code.
-std::vector<CheckRow> linesOf(const core::EventTally& tally,
-                              const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
-                              const PrintedTags& tags = {});
+std::vector<ListRow> linesOf(const core::EventTally& tally,
+                             const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
+                             const PrintedTags& tags = {});
 
 } // namespace app

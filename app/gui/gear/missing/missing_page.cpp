@@ -1,7 +1,6 @@
 #include "app/gui/gear/missing/missing_page.h"
 
 #include "app/gui/camera/code_capture.h"
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/missing/missing_words.h"
 #include "app/gui/gear/office/said_label.h"
@@ -9,7 +8,8 @@
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/cautions.h"
 #include "app/text/words.h"
@@ -31,12 +31,12 @@ MissingPage::MissingPage(GearTools tools, QWidget* parent)
     : QWidget(parent)
     , m_tools(std::move(tools))
     , m_summary(wordsLabel(this, "heading", "missingSummaryLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_one(new QWidget(this))
     , m_name(wordsLabel(m_one, "heading", "missingNameLabel"))
-    , m_chain(new PlainListModel(this))
-    , m_chainList(new CheckListView(*m_chain, m_one))
+    , m_chain(new RowListModel(this))
+    , m_chainList(new RowList(*m_chain, m_one))
     , m_next(wordsLabel(m_one, "remark", "missingNextLabel"))
     , m_why(new WriteOffBox(m_one))
     , m_writeOff(wordsButton(m_one, tr("Write it off"), "writeOffButton"))
@@ -101,9 +101,9 @@ QLayout* MissingPage::buildFoot() {
 }
 
 void MissingPage::connectParts() {
-    connect(m_list, &CheckListView::kitPressed, this, &MissingPage::choose);
+    connect(m_list, &RowList::rowPressed, this, &MissingPage::choose);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this] { choose(m_list->currentCode()); });
+            [this] { choose(m_list->currentKey()); });
     connect(m_why, &QComboBox::currentIndexChanged, this,
             [this](int index) { m_writeOff->setEnabled(index > 0); });
     connect(m_writeOff, &QPushButton::clicked, this, &MissingPage::writeOff);
@@ -142,11 +142,10 @@ void MissingPage::take(Read read) {
     if (read.stocktakes.empty()) m_stocktakes->addItem(tr("no stocktake open"), QString());
     m_stocktakes->setCurrentIndex(std::max(0, m_stocktakes->findData(before)));
     m_begin->setVisible(read.stocktakes.empty());
-    choose(m_lines->indexOfCode(m_chosen) >= 0 || m_missing.empty()
+    choose(m_lines->indexOfKey(m_chosen) >= 0 || m_missing.empty()
                ? m_chosen
                : QString::fromStdString(m_missing.front().code));
-    if (const int row = m_lines->indexOfCode(m_chosen); row >= 0)
-        m_list->setCurrentIndex(m_lines->index(row));
+    if (const int row = m_lines->indexOfKey(m_chosen); row >= 0) m_list->setCurrentIndex(m_lines->index(row));
     emit shown();
 }
 

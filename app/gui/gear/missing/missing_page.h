@@ -3,6 +3,7 @@
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/text/printed_tags.h"
 #include "core/answers/missing_list.h"
+#include "core/club/club_checks.h"
 
 #include <QWidget>
 
@@ -14,9 +15,9 @@ class QPushButton;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class ChoiceBox;
-class PlainListModel;
+class RowListModel;
 class SaidLabel;
 
 /// What is missing, longest first; how each was lost from sight, whom to ask and where to look; found by its
@@ -57,12 +58,12 @@ private:
     PrintedTags m_tags;
     QString m_chosen; ///< code
     QLabel* m_summary;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QWidget* m_one; ///< what is said of the chosen one
     QLabel* m_name;
-    PlainListModel* m_chain;
-    CheckListView* m_chainList;
+    RowListModel* m_chain;
+    RowList* m_chainList;
     QLabel* m_next;
     ChoiceBox* m_why;
     QPushButton* m_writeOff;

@@ -1,6 +1,5 @@
 #include "app/gui/gear/missing/missing_words.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -64,8 +63,8 @@ QString summaryOf(const std::vector<core::MissingItem>& missing) {
         .arg(count, text(longest.kitType), inWords(*longest.since));
 }
 
-std::vector<CheckRow> linesOf(const std::vector<core::MissingItem>& missing, core::CalendarDay today) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> linesOf(const std::vector<core::MissingItem>& missing, core::CalendarDay today) {
+    std::vector<ListRow> rows;
     for (const core::MissingItem& item : missing)
         rows.push_back(plainRow(
             text(item.code), Mark::StillToFind, MissingWordsText::tr("missing"), text(item.kitType),
@@ -73,8 +72,8 @@ std::vector<CheckRow> linesOf(const std::vector<core::MissingItem>& missing, cor
     return rows;
 }
 
-std::vector<CheckRow> chainOf(const core::MissingItem& item, core::CalendarDay today) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> chainOf(const core::MissingItem& item, core::CalendarDay today) {
+    std::vector<ListRow> rows;
     for (const core::ChainLink& link : item.chain)
         rows.push_back(plainRow(QStringLiteral("link %1").arg(rows.size()), markOf(link), {},
                                 withCapital(linkInWords(link, today))));

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/answers/missing_list.h"
 
 #include <QString>
@@ -15,9 +15,9 @@ namespace app {
 /// "Nothing is missing.", "3 items missing. The longest: knife, since 8 March 2026."
 QString summaryOf(const std::vector<core::MissingItem>& missing);
 /// Missing longest first, each with how long and where it was lost from sight.
-std::vector<CheckRow> linesOf(const std::vector<core::MissingItem>& missing, core::CalendarDay today);
+std::vector<ListRow> linesOf(const std::vector<core::MissingItem>& missing, core::CalendarDay today);
 /// The chain of one, oldest first.
-std::vector<CheckRow> chainOf(const core::MissingItem& item, core::CalendarDay today);
+std::vector<ListRow> chainOf(const core::MissingItem& item, core::CalendarDay today);
 /// Whom to ask and where to look, in the order in which it is worth doing.
 QStringList nextStepsOf(const core::MissingItem& item);
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/gui/check/check_session.h"
 #include "app/gui/choosers.h"
+#include "app/gui/club/club_thread.h"
 
 #include <functional>
 

@@ -1,6 +1,5 @@
 #include "app/gui/gear/ready/move_list.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -32,7 +31,7 @@ QString leftOutInWords(const core::BoatPlan& boat) {
     return MoveListText::tr("Left out, short of: %1.").arg(shortInWords(boat.shortLines));
 }
 
-CheckRow boatRow(const core::BoatPlan& boat) {
+ListRow boatRow(const core::BoatPlan& boat) {
     const QString name = text(boat.boat);
     if (!boat.complete)
         return plainRow(name, Mark::Look, MoveListText::tr("left out"), name, leftOutInWords(boat));
@@ -90,11 +89,11 @@ QString goalsInWords(const core::MakeReadyPlan& plan) {
     return words.join(QLatin1Char(' '));
 }
 
-std::vector<CheckRow> linesOf(const std::vector<core::BoatPlan>& boats) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> linesOf(const std::vector<core::BoatPlan>& boats) {
+    std::vector<ListRow> rows;
     std::transform(boats.begin(), boats.end(), std::back_inserter(rows), boatRow);
     std::stable_partition(rows.begin(), rows.end(),
-                          [](const CheckRow& row) { return row.mark == Mark::Look; });
+                          [](const ListRow& row) { return row.mark == Mark::Look; });
     return rows;
 }
 
@@ -127,8 +126,8 @@ void MoveList::toggle(const QString& code) {
     if (tick(code) == Ticked::Before) m_done.remove(code);
 }
 
-std::vector<CheckRow> MoveList::lines() const {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> MoveList::lines() const {
+    std::vector<ListRow> rows;
     for (auto trip = m_plan.moves.begin(); trip != m_plan.moves.end();) {
         const auto end = std::find_if_not(trip, m_plan.moves.end(),
                                           [&](const core::KitMove& move) { return isOfTrip(move, *trip); });

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/plan/make_ready/make_ready.h"
 
 #include <QSet>
@@ -29,7 +29,7 @@ public:
     const PrintedTags& tags() const { return m_tags; }
 
     /// Trip by trip, a heading with how many are done over each.
-    std::vector<CheckRow> lines() const;
+    std::vector<ListRow> lines() const;
 
 private:
     core::MakeReadyPlan m_plan;
@@ -45,6 +45,6 @@ QString answerInWords(const core::MakeReadyPlan& plan);
 /// Whether there is no better plan, or what is known instead; what is not counted, and why.
 QString goalsInWords(const core::MakeReadyPlan& plan);
 /// The boats left out first, each with what is short.
-std::vector<CheckRow> linesOf(const std::vector<core::BoatPlan>& boats);
+std::vector<ListRow> linesOf(const std::vector<core::BoatPlan>& boats);
 
 } // namespace app

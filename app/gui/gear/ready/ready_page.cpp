@@ -2,14 +2,14 @@
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/office/said_label.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/fill_box.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
@@ -35,13 +35,13 @@ ReadyPage::ReadyPage(GearTools tools, QWidget* parent)
     , m_progress(new QProgressBar(this))
     , m_answer(wordsLabel(this, "outcome", "readyAnswerLabel"))
     , m_goals(wordsLabel(this, "quiet", "readyGoalsLabel"))
-    , m_boats(new PlainListModel(this))
-    , m_boatList(new CheckListView(*m_boats, this))
+    , m_boats(new RowListModel(this))
+    , m_boatList(new RowList(*m_boats, this))
     , m_camera(new CameraPanel(this))
     , m_left(new QStackedWidget(this))
     , m_cameraButton(wordsButton(this, {}, "readyCameraButton"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_code(new QLineEdit(this))
     , m_said(new SaidLabel("readySaidLabel", this)) {
     setObjectName("readyPage");
@@ -105,7 +105,7 @@ void ReadyPage::connectParts() {
     connect(m_camera, &CameraPanel::codeSeen, this, [this](const QString& text) { takeCode(text); });
     auto* capture = new CodeCapture(*this, *m_code);
     connect(capture, &CodeCapture::codeTyped, this, &ReadyPage::takeCode);
-    connect(m_list, &CheckListView::kitPressed, this, [this](const QString& code) {
+    connect(m_list, &RowList::rowPressed, this, [this](const QString& code) {
         m_moves.toggle(code);
         showMoves();
     });
@@ -141,7 +141,7 @@ void ReadyPage::take(const core::Result<core::MakeReadyPlan>& plan, const Printe
     m_moves.setPlan(plan ? *plan : core::MakeReadyPlan(), tags);
     m_answer->setText(plan ? answerInWords(*plan) : withCapital(errorLine(plan.error())) + QLatin1Char('.'));
     m_goals->setText(plan ? goalsInWords(*plan) : QString());
-    m_boats->setRows(plan ? linesOf(plan->boats) : std::vector<CheckRow>());
+    m_boats->setRows(plan ? linesOf(plan->boats) : std::vector<ListRow>());
     showMoves();
     m_said->say(QString());
     emit planned();

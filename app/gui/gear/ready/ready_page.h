@@ -16,8 +16,8 @@ class QStackedWidget;
 namespace app {
 
 class CameraPanel;
-class CheckListView;
-class PlainListModel;
+class RowList;
+class RowListModel;
 class SaidLabel;
 
 /// Which boats can be made complete with what is here, and what to carry where; ticked off by showing each
@@ -56,13 +56,13 @@ private:
     QProgressBar* m_progress;
     QLabel* m_answer;
     QLabel* m_goals;
-    PlainListModel* m_boats;
-    CheckListView* m_boatList;
+    RowListModel* m_boats;
+    RowList* m_boatList;
     CameraPanel* m_camera;
     QStackedWidget* m_left;
     QPushButton* m_cameraButton;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QLineEdit* m_code;
     SaidLabel* m_said;
 };

@@ -1,10 +1,10 @@
 #include "app/gui/gear/record/evidence_panel.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
@@ -44,8 +44,8 @@ EvidencePanel::EvidencePanel(ClubThread& club, TimeSource time, Choosers chooser
     , m_more(wordsLabel(this, "remark", "evidenceMoreLabel"))
     , m_proof(wordsLabel(this, "footnote", "evidenceProofLabel"))
     , m_said(wordsLabel(this, "quiet", "evidenceSaidLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this)) {
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this)) {
     setObjectName("evidencePanel");
     build();
     connect(m_lookButton, &QPushButton::clicked, this, &EvidencePanel::look);

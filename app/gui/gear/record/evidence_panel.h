@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/gui/check/check_session.h"
 #include "app/gui/choosers.h"
+#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/record/evidence_sheet.h"
 
 #include <QWidget>
@@ -13,9 +13,9 @@ class QPushButton;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class ClubThread;
-class PlainListModel;
+class RowListModel;
 
 /// What was aboard a boat at an instant, and a sheet of it.
 class EvidencePanel : public QWidget {
@@ -50,8 +50,8 @@ private:
     QLabel* m_more;
     QLabel* m_proof;
     QLabel* m_said;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
 };
 
 /// `2026-03-14 06:40` or `2026-03-14` (its last minute) in the time zone of this machine.

@@ -35,7 +35,7 @@ public:
 
     void write() {
         head();
-        for (const CheckRow& row : m_sheet.rows)
+        for (const ListRow& row : m_sheet.rows)
             item(row);
         m_y += 3 * m_mm;
         for (const QString& caution : {scanCaution(), whoPrevails()})
@@ -88,7 +88,7 @@ private:
         m_y += 3 * m_mm;
     }
 
-    void item(const CheckRow& row) {
+    void item(const ListRow& row) {
         const double side = 3 * m_mm, indent = side + 2.2 * m_mm, codeWidth = 36 * m_mm;
         const double width = m_page.width() - indent;
         const double title = heightOf(row.title, font(11), width - codeWidth);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/answers/evidence.h"
 
 #include <QString>
@@ -19,7 +19,7 @@ struct EvidenceSheet {
     QString on;       ///< in words
     QString answer;   ///< the sentence first
     QStringList more; ///< who was aboard, who signed, when it came back
-    std::vector<CheckRow> rows;
+    std::vector<ListRow> rows;
     QStringList proof;    ///< where it stands in the record, and the chain's head
     bool isKnown = false; ///< a launch check had been signed by then
 };

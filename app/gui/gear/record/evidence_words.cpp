@@ -1,6 +1,5 @@
 #include "app/gui/gear/record/evidence_sheet.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -68,7 +67,7 @@ QString meansOf(const std::string& seenBy) {
                                : EvidenceWordsText::tr("typed");
 }
 
-CheckRow rowOf(const core::AboardItem& item, core::CalendarDay today) {
+ListRow rowOf(const core::AboardItem& item, core::CalendarDay today) {
     QStringList parts{item.counted ? EvidenceWordsText::tr("counted for the manifest")
                                    : EvidenceWordsText::tr("counted for no line"),
                       dateInWords(item)};

@@ -1,11 +1,11 @@
 #include "app/gui/gear/record/history_panel.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/record/history_words.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
@@ -26,8 +26,8 @@ HistoryPanel::HistoryPanel(ClubThread& club, TimeSource time, QWidget* parent)
     , m_names(new ChoiceBox(this))
     , m_code(new QLineEdit(this))
     , m_answer(wordsLabel(this, "heading", "historyAnswerLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this)) {
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this)) {
     setObjectName("historyPanel");
     build();
     connect(m_names, &QComboBox::activated, this, [this] {
@@ -84,7 +84,7 @@ void HistoryPanel::tell(const QString& subject) {
     m_club.ask(
         this, [subject = subject.toStdString()](core::Club& club) { return club.answers().history(subject); },
         [this, subject](const Lines& lines) {
-            m_lines->setRows(lines ? linesOf(*lines, m_time().today) : std::vector<CheckRow>());
+            m_lines->setRows(lines ? linesOf(*lines, m_time().today) : std::vector<ListRow>());
             m_answer->setText(
                 lines ? tr("%1: %2").arg(codeInWords(subject.toStdString()),
                                          counted(static_cast<int>(lines->size()),

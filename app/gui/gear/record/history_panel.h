@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_session.h"
+#include "app/gui/club/club_thread.h"
 
 #include <QWidget>
 
@@ -10,9 +10,9 @@ class QLineEdit;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class ClubThread;
-class PlainListModel;
+class RowListModel;
 
 /// Everything recorded about a boat, a person or an item, in words, newest first.
 class HistoryPanel : public QWidget {
@@ -35,8 +35,8 @@ private:
     QComboBox* m_names;
     QLineEdit* m_code;
     QLabel* m_answer;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
 };
 
 } // namespace app

@@ -1,6 +1,5 @@
 #include "app/gui/gear/record/history_words.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -191,8 +190,8 @@ QString inWords(const core::HistoryLine& line) {
     return checkInWords(kind, body);
 }
 
-std::vector<CheckRow> linesOf(const std::vector<core::HistoryLine>& history, core::CalendarDay today) {
-    std::vector<CheckRow> rows;
+std::vector<ListRow> linesOf(const std::vector<core::HistoryLine>& history, core::CalendarDay today) {
+    std::vector<ListRow> rows;
     for (auto line = history.rbegin(); line != history.rend(); ++line) {
         const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line->body)).object();
         const Mark mark = markOf(*line, body);

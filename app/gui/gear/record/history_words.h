@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/answers/history.h"
 #include "core/base/calendar_day.h"
 
@@ -14,6 +14,6 @@ namespace app {
 /// does not know is said by its name.
 QString inWords(const core::HistoryLine& line);
 /// The lines, newest first, with when, by whom and where in the record.
-std::vector<CheckRow> linesOf(const std::vector<core::HistoryLine>& history, core::CalendarDay today);
+std::vector<ListRow> linesOf(const std::vector<core::HistoryLine>& history, core::CalendarDay today);
 
 } // namespace app

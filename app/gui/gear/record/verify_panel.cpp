@@ -1,9 +1,9 @@
 #include "app/gui/gear/record/verify_panel.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/error_words.h"
 #include "app/text/sentences.h"
@@ -25,8 +25,8 @@ VerifyPanel::VerifyPanel(ClubThread& club, QWidget* parent)
     , m_progress(new QProgressBar(this))
     , m_answer(wordsLabel(this, "outcome", "verifyAnswerLabel"))
     , m_head(wordsLabel(this, "footnote", "verifyHeadLabel"))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this)) {
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this)) {
     setObjectName("verifyPanel");
     m_progress->setObjectName("verifyProgress");
     m_progress->setAccessibleName(tr("the record is looked through"));
@@ -85,7 +85,7 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
                                           .arg(counted(problems, QT_TRANSLATE_N_NOOP("Words", "%n place"),
                                                        QT_TRANSLATE_N_NOOP("Words", "%n places")),
                                                size));
-    std::vector<CheckRow> rows;
+    std::vector<ListRow> rows;
     for (const core::Problem& problem : verification->problems)
         rows.push_back(plainRow(QString::number(rows.size()), Mark::Look, tr("look"),
                                 coreInWords(problem.what), coreInWords(problem.where)));

@@ -11,9 +11,9 @@ class QPushButton;
 
 namespace app {
 
-class CheckListView;
+class RowList;
 class ClubThread;
-class PlainListModel;
+class RowListModel;
 
 /// Looks through the whole record, on the club's thread: whether anything was altered behind the program's
 /// back.
@@ -36,8 +36,8 @@ private:
     QProgressBar* m_progress;
     QLabel* m_answer;
     QLabel* m_head;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
 };
 
 } // namespace app

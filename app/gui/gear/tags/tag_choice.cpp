@@ -1,6 +1,5 @@
 #include "app/gui/gear/tags/tag_choice.h"
 
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/paper/tag_sheet.h"
 
 #include <QCoreApplication>
@@ -61,8 +60,8 @@ QStringList TagChoice::kitTypes() const {
     return kinds;
 }
 
-std::vector<CheckRow> TagChoice::lines() const {
-    std::vector<CheckRow> lines;
+std::vector<ListRow> TagChoice::lines() const {
+    std::vector<ListRow> lines;
     for (const core::TagLabel& tag : m_tags) {
         if (!isShown(tag)) continue;
         const QString code = QString::fromStdString(tag.code);

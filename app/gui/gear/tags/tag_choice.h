@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "core/club/club_kit.h"
 
 #include <QSet>
@@ -23,7 +23,7 @@ public:
 
     QStringList homes() const;
     QStringList kitTypes() const; ///< of kit; boats and people are "boats" and "people"
-    std::vector<CheckRow> lines() const;
+    std::vector<ListRow> lines() const;
     std::vector<core::TagLabel> chosen() const; ///< in the list's order, control tags last
 
 private:

@@ -1,12 +1,12 @@
 #include "app/gui/gear/tags/tags_page.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/tags/tag_ruler.h"
 #include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/fill_box.h"
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/paper/label_sheet.h"
 #include "app/paper/tag_sheet.h"
@@ -43,8 +43,8 @@ TagsPage::TagsPage(GearTools tools, QWidget* parent)
     , m_homes(new ChoiceBox(this))
     , m_kitTypes(new ChoiceBox(this))
     , m_control(new QCheckBox(tr("control tags too"), this))
-    , m_lines(new PlainListModel(this))
-    , m_list(new CheckListView(*m_lines, this))
+    , m_lines(new RowListModel(this))
+    , m_list(new RowList(*m_lines, this))
     , m_papers(new ChoiceBox(this))
     , m_sizes(new ChoiceBox(this))
     , m_ruler(new TagRuler(this))
@@ -141,7 +141,7 @@ void TagsPage::connectParts() {
     connect(m_homes, &QComboBox::activated, this, [this] { showTags(); });
     connect(m_kitTypes, &QComboBox::activated, this, [this] { showTags(); });
     connect(m_control, &QCheckBox::toggled, this, [this] { showTags(); });
-    connect(m_list, &CheckListView::kitPressed, this, [this](const QString& code) {
+    connect(m_list, &RowList::rowPressed, this, [this](const QString& code) {
         m_choice.toggle(code);
         showTags();
     });

@@ -14,8 +14,8 @@ class QPushButton;
 
 namespace app {
 
-class CheckListView;
-class PlainListModel;
+class RowList;
+class RowListModel;
 class TagRuler;
 struct LabelPaper;
 
@@ -54,8 +54,8 @@ private:
     QComboBox* m_homes;
     QComboBox* m_kitTypes;
     QCheckBox* m_control;
-    PlainListModel* m_lines;
-    CheckListView* m_list;
+    RowListModel* m_lines;
+    RowList* m_list;
     QComboBox* m_papers;
     QComboBox* m_sizes;
     TagRuler* m_ruler;

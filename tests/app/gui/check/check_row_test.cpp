@@ -38,9 +38,8 @@ core::Finding finding(core::FindingKind kind, core::Severity severity, const cha
 }
 
 const CheckRow* find(const std::vector<CheckRow>& rows, const QString& title) {
-    const auto found = std::find_if(rows.begin(), rows.end(), [&](const CheckRow& row) {
-        return row.title == title && row.kind != CheckRow::Kind::Heading;
-    });
+    const auto found = std::find_if(
+        rows.begin(), rows.end(), [&](const CheckRow& row) { return row.title == title && !row.isHeading; });
     return found == rows.end() ? nullptr : &*found;
 }
 

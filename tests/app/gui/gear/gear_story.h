@@ -7,13 +7,13 @@
 #include <QPushButton>
 #include <QTest>
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/theme/sounds.h"
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
@@ -81,7 +81,7 @@ protected:
         m_office->activateWindow();
         ASSERT_TRUE(waitFor([&] { return m_office->isActiveWindow(); }));
         settle();
-        for (auto* model : m_office->findChildren<app::CheckListModel*>())
+        for (auto* model : m_office->findChildren<app::RowListModel*>())
             watch(*model);
         for (auto* model : m_office->findChildren<app::PlainTableModel*>())
             watch(*model);
@@ -151,19 +151,19 @@ protected:
         press(Qt::Key_Space);
     }
 
-    std::vector<app::CheckRow> rowsIn(const char* list) {
-        return static_cast<app::PlainListModel*>(child<app::CheckListView>(list)->model())->rows();
+    std::vector<app::ListRow> rowsIn(const char* list) {
+        return static_cast<app::RowListModel*>(child<app::RowList>(list)->model())->rows();
     }
-    std::optional<app::CheckRow> rowOf(const char* list, const QString& code) {
-        for (const app::CheckRow& row : rowsIn(list))
+    std::optional<app::ListRow> rowOf(const char* list, const QString& code) {
+        for (const app::ListRow& row : rowsIn(list))
             if (row.code == code) return row;
         return std::nullopt;
     }
     /// Under which heading a code stands; empty when it is not there.
     QString headingOf(const char* list, const QString& code) {
         QString heading;
-        for (const app::CheckRow& row : rowsIn(list)) {
-            if (row.kind == app::CheckRow::Kind::Heading) heading = row.title;
+        for (const app::ListRow& row : rowsIn(list)) {
+            if (row.isHeading) heading = row.title;
             if (row.code == code) return heading;
         }
         return {};

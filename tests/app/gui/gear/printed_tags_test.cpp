@@ -25,14 +25,14 @@ protected:
         const auto row = rowOf(list, code);
         ASSERT_TRUE(row) << list;
         EXPECT_EQ(row->aside, printed);
-        EXPECT_TRUE(row->detail.contains(printed)) << "it is read aloud too";
+        EXPECT_TRUE(row->spoken.contains(printed)) << "it is read aloud too";
     }
 };
 
 } // namespace
 
 TEST_F(PrintedTags, standInPlaceOfTheItemsCodeAndOthersAreLetBe) {
-    app::CheckRow row;
+    app::ListRow row;
     row.code = rackJacket;
     row.aside = app::codeInWords(rackJacket);
     row.asideIsCode = true;
@@ -87,7 +87,7 @@ TEST_F(PrintedTags, areWhatAnEventTellsToChangeOver) {
     typeInto("eventEdit", "2026-03-13");
     press(Qt::Key_Return);
     QString said;
-    for (const app::CheckRow& row : rowsIn("eventList"))
+    for (const app::ListRow& row : rowsIn("eventList"))
         said += row.aside + ' ' + row.remark + '\n';
     for (const QString& tag : {printed, other})
         EXPECT_TRUE(said.contains(tag)) << said.toStdString();

@@ -8,8 +8,8 @@
 #include "core/club/club_manifests.h"
 #include "tests/app/gui/screens/screens.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/gui/widgets/row_list.h"
 #include "core/register/manifest_record.h"
 
 #include <QComboBox>
@@ -85,8 +85,8 @@ public:
 
 void takeAll(Screens& screens) {
     screens.show("missing");
-    screens.find<app::CheckListView>("missingList")
-        ->setCurrentIndex(screens.find<app::CheckListView>("missingList")->model()->index(1, 0));
+    screens.find<app::RowList>("missingList")
+        ->setCurrentIndex(screens.find<app::RowList>("missingList")->model()->index(1, 0));
     screens.take("gear-missing");
     screens.show("events");
     screens.take("gear-events");
@@ -101,7 +101,7 @@ void takeAll(Screens& screens) {
     screens.choose("benchRuleBox", "float test");
     for (const char* code : {"KT017638PE", "K30268QHAF", "KG7RCVBA55", "KFGQ9XHHKJ", "KTY3P2SKK1"})
         screens.type("codeEdit", code);
-    emit screens.find<app::CheckListView>("benchList")->kitPressed("KG7RCVBA55");
+    emit screens.find<app::RowList>("benchList")->rowPressed("scan KG7RCVBA55");
     screens.take("gear-bench");
     screens.show("stocktake");
     screens.choose("stocktakePlaceBox", "Gear store");
@@ -110,14 +110,14 @@ void takeAll(Screens& screens) {
         screens.type("codeEdit", code);
     screens.take("gear-stocktake");
     screens.show("log");
-    screens.find<app::CheckListView>("clubLogList")
-        ->setCurrentIndex(screens.find<app::CheckListView>("clubLogList")->model()->index(1, 0));
+    screens.find<app::RowList>("clubLogList")
+        ->setCurrentIndex(screens.find<app::RowList>("clubLogList")->model()->index(1, 0));
     screens.take("gear-log");
     screens.show("manifests");
     screens.choose("manifestOwnerBox", "Dabchick");
     screens.find<app::PlainTable>("manifestTable")->choose("paddle");
     screens.take("gear-manifests");
-    auto* versions = screens.find<app::CheckListView>("manifestVersionsList");
+    auto* versions = screens.find<app::RowList>("manifestVersionsList");
     versions->setCurrentIndex(versions->model()->index(1, 0));
     screens.take("gear-manifests-earlier");
     versions->setCurrentIndex(versions->model()->index(0, 0));

@@ -1,6 +1,6 @@
 #include "app/gui/widgets/plain_table.h"
 
-#include "app/gui/widgets/plain_list_model.h"
+#include "app/gui/widgets/row_list_model.h"
 
 #include <gtest/gtest.h>
 
@@ -95,8 +95,8 @@ TEST(PlainTable, headingsOfOneWordStayLowAndNothingIsHiddenBehindTheScrollBar) {
     EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width());
 }
 
-TEST(PlainListModel, keepsToTheRulesOfModelsAndSpeaksItsOwnWords) {
-    app::PlainListModel model;
+TEST(RowListModel, keepsToTheRulesOfModelsAndSpeaksItsOwnWords) {
+    app::RowListModel model;
     const QAbstractItemModelTester tester(&model, Fatal::Fatal);
     model.setRows({app::headingRow("h", "trip", "0 of 1"),
                    app::plainRow("K1", app::Mark::StillToFind, "to carry", "knife", "remark")});

@@ -19,10 +19,10 @@ std::vector<core::KitType> kitTypes() {
     return {jacket, oar};
 }
 
-QStringList inWords(const std::vector<app::CheckRow>& rows) {
+QStringList inWords(const std::vector<app::ListRow>& rows) {
     QStringList words;
-    for (const app::CheckRow& row : rows)
-        words << (row.kind == app::CheckRow::Kind::Heading ? row.title + ' ' + row.aside : row.code);
+    for (const app::ListRow& row : rows)
+        words << (row.isHeading ? row.title + ' ' + row.aside : row.code);
     return words;
 }
 

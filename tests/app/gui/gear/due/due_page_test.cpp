@@ -1,9 +1,9 @@
 #include "app/gui/gear/due/due_page.h"
 
-#include "app/gui/check/check_list_view.h"
 #include "app/gui/gear/due/due_chart.h"
-#include "app/gui/widgets/plain_list_model.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/gui/widgets/row_list.h"
+#include "app/gui/widgets/row_list_model.h"
 #include "core/club/club_answers.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
@@ -28,7 +28,7 @@ protected:
     }
     app::DueChart& chart() { return *m_page->findChild<app::DueChart*>("dueChart"); }
     QString monthLabel() { return m_page->findChild<QLabel*>("dueMonthLabel")->text(); }
-    int lines() { return m_page->findChild<app::CheckListView*>("dueList")->model()->rowCount(); }
+    int lines() { return m_page->findChild<app::RowList*>("dueList")->model()->rowCount(); }
 
     std::unique_ptr<app::DuePage> m_page;
 };
@@ -103,10 +103,10 @@ TEST_F(DuePageStory, eachLineSaysItsRuleAndTheSourceAndOpensItsItem) {
     open();
     chart().setMonth(0);
     QTest::keyClick(&chart(), Qt::Key_Return);
-    auto* list = m_page->findChild<app::CheckListView*>("dueList");
-    const auto* model = static_cast<app::PlainListModel*>(list->model());
+    auto* list = m_page->findChild<app::RowList*>("dueList");
+    const auto* model = static_cast<app::RowListModel*>(list->model());
     ASSERT_GT(model->rowCount(), 0);
-    for (const app::CheckRow& row : model->rows())
+    for (const app::ListRow& row : model->rows())
         EXPECT_TRUE(row.remark.contains("source: ")) << row.remark.toStdString();
     list->setCurrentIndex(model->index(0));
     QTest::keyClick(list, Qt::Key_Return);

@@ -70,8 +70,8 @@ TEST_F(KitStory, anItemShowsAllItsDatesWithTheirReasonsAndItsParts) {
     openItem(inflatableJacket);
     QStringList titles, headings;
     QString remarks;
-    for (const app::CheckRow& row : rowsIn("kitItemList")) {
-        (row.kind == app::CheckRow::Kind::Heading ? headings : titles) << row.title;
+    for (const app::ListRow& row : rowsIn("kitItemList")) {
+        (row.isHeading ? headings : titles) << row.title;
         remarks += row.remark + '\n';
     }
     EXPECT_EQ(headings, (QStringList{"dates", "parts", "history, newest first"}));

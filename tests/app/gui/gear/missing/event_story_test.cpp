@@ -35,11 +35,11 @@ TEST_F(EventStory, aDayShowsWhatWentOutWhatCameBackAndTheSwap) {
                     .startsWith("3 items went out on 2 boats, 0 came back on their own, 2 on another, "))
         << textOf("eventSummaryLabel").toStdString();
     bool isMissing = false;
-    for (const app::CheckRow& row : rowsIn("eventList"))
+    for (const app::ListRow& row : rowsIn("eventList"))
         isMissing |= row.key == QStringLiteral("missing ") + grebesKnife;
     EXPECT_TRUE(isMissing);
     QStringList said;
-    for (const app::CheckRow& row : rowsIn("eventList"))
+    for (const app::ListRow& row : rowsIn("eventList"))
         said << row.title + ' ' + row.remark;
     const QString all = said.join('\n');
     EXPECT_TRUE(all.contains("by Petra Lund")) << all.toStdString();

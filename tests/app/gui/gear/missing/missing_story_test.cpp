@@ -49,7 +49,7 @@ TEST_F(MissingStory, theChainAndWhatToDoNextAreSaid) {
     press(Qt::Key_Down);
     ASSERT_TRUE(textOf("missingNameLabel").startsWith("rescue tube"));
     QStringList chain;
-    for (const app::CheckRow& row : rowsIn("missingChain"))
+    for (const app::ListRow& row : rowsIn("missingChain"))
         chain << row.title;
     ASSERT_EQ(chain.size(), 3) << chain.join('\n').toStdString();
     EXPECT_TRUE(chain[0].startsWith("Launched on Grebe by Petra Lund")) << chain[0].toStdString();

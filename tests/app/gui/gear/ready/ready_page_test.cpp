@@ -1,7 +1,7 @@
 #include "app/gui/gear/ready/ready_page.h"
 #include "core/club/club_plans.h"
 
-#include "app/gui/check/check_list_view.h"
+#include "app/gui/widgets/row_list.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
 #include <QLabel>
@@ -43,7 +43,7 @@ TEST_F(ReadyPageStory, showsThePlanThatCoreMakes) {
     EXPECT_EQ(page.moves().total(), static_cast<int>(plan->moves.size()));
     EXPECT_EQ(page.findChild<QLabel*>("readyAnswerLabel")->text(), app::answerInWords(*plan));
     EXPECT_EQ(page.findChild<QLabel*>("readyGoalsLabel")->text(), app::goalsInWords(*plan));
-    EXPECT_EQ(page.findChild<app::CheckListView*>("readyBoatList")->model()->rowCount(),
+    EXPECT_EQ(page.findChild<app::RowList*>("readyBoatList")->model()->rowCount(),
               static_cast<int>(plan->boats.size()));
 }
 
@@ -60,7 +60,7 @@ TEST_F(ReadyPageStory, aScanTicksItsMoveAndAnotherTagIsToldApart) {
 
 TEST_F(ReadyPageStory, aPressOnALineTicksIt) {
     const app::ReadyPage& page = planned();
-    auto* list = m_page->findChild<app::CheckListView*>("readyMoveList");
+    auto* list = m_page->findChild<app::RowList*>("readyMoveList");
     ASSERT_GT(page.moves().total(), 0);
     list->setCurrentIndex(list->model()->index(1, 0));
     QTest::keyClick(list, Qt::Key_Space);

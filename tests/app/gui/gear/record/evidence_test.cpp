@@ -84,7 +84,7 @@ TEST_F(EvidenceStory, theSheetIsA4WithEveryItemAndTheChainsHeadOnEachPage) {
     const QString text = outputOf("pdftotext", {"-layout", file, "-"});
     const QString head = QString::fromStdString(stored().answers().evidence("Grebe", moment().at)->head);
     EXPECT_EQ(QString(text).remove(QRegularExpression("\\s")).count(head), pages);
-    for (const app::CheckRow& row : few)
+    for (const app::ListRow& row : few)
         EXPECT_TRUE(text.contains(row.aside)) << row.aside.toStdString();
 }
 

@@ -1,6 +1,6 @@
 #include "app/gui/gear/tags/tags_page.h"
 
-#include "app/gui/check/check_list_view.h"
+#include "app/gui/widgets/row_list.h"
 #include "core/club/club_kit.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
@@ -44,7 +44,7 @@ TEST_F(TagsPageStory, takesTheTagsOfABoatAndLeavesOutWhatIsPressed) {
     ASSERT_FALSE(kit.empty());
     for (const core::TagLabel& tag : kit)
         EXPECT_TRUE(tag.owner == "Grebe" || tag.name == "Grebe") << tag.code;
-    auto* list = page.findChild<app::CheckListView*>("tagsList");
+    auto* list = page.findChild<app::RowList*>("tagsList");
     list->setCurrentIndex(list->model()->index(0, 0));
     QTest::keyClick(list, Qt::Key_Space);
     EXPECT_EQ(page.choice().chosen().size(), kit.size() - 1);

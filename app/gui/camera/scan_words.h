@@ -9,7 +9,7 @@
 
 namespace app {
 
-struct CheckRow;
+struct ListRow;
 
 /// What is said of a scan, and heard.
 struct ScanWords {
@@ -20,7 +20,7 @@ struct ScanWords {
 
 /// `text` is what was scanned; `row` the item's line in the list now, or null. For everything but control
 /// tags, which act instead.
-ScanWords wordsOf(const core::Scanned& scan, const QString& text, const CheckRow* row);
+ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow* row);
 
 /// "tow line K7Q2 4RMX 1P"
 QString withCode(const core::Scanned& scan);

@@ -4,15 +4,15 @@
 
 namespace app {
 
-struct CheckRow;
+struct ListRow;
 
-/// Paints a line of a check: the mark in a column of its own, the thing, what is counted or its code at the
-/// right, the remark beneath. Its editor takes a number.
-class CheckRowDelegate : public QStyledItemDelegate {
+/// Paints a line of a list: the mark in a column of its own, the thing, what is counted or its code at the
+/// right, the remark beneath. Its editor takes a number; it belongs to the view that asked for it.
+class RowListDelegate : public QStyledItemDelegate {
     Q_OBJECT
 
 public:
-    explicit CheckRowDelegate(QObject* parent = nullptr);
+    explicit RowListDelegate(QObject* parent = nullptr);
 
     /// Lines that a finger presses are at least so high (pixels).
     void setFingerHeight(int height) { m_fingerHeight = height; }
@@ -29,7 +29,7 @@ public:
 
 private:
     struct Layout;
-    Layout layOut(const CheckRow& row, const QRect& rect) const;
+    Layout layOut(const ListRow& row, const QRect& rect) const;
 
     int m_fingerHeight = 57;
 };

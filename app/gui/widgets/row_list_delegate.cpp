@@ -1,9 +1,9 @@
-#include "app/gui/check/check_row_delegate.h"
+#include "app/gui/widgets/row_list_delegate.h"
 
-#include "app/gui/check/check_list_model.h"
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/row_list_model.h"
 
 #include <QFontMetrics>
 #include <QLineEdit>
@@ -16,22 +16,22 @@
 namespace app {
 namespace {
 
-constexpr int markColumn = 44;
-constexpr int margin = spaceUnit;
+constexpr int lineMarkColumn = 44;
+constexpr int lineMargin = spaceUnit;
 
-const CheckRow rowAt(const QModelIndex& index) {
-    return index.data(CheckListModel::RowRole).value<CheckRow>();
+const ListRow rowAt(const QModelIndex& index) {
+    return index.data(RowListModel::RowRole).value<ListRow>();
 }
 
-QFont asideFont(const CheckRow& row) {
-    if (row.kind == CheckRow::Kind::Heading) return fontOf(TextRole::Heading);
+QFont asideFont(const ListRow& row) {
+    if (row.isHeading) return fontOf(TextRole::Heading);
     return fontOf(row.asideIsCode ? TextRole::Code : TextRole::KitLine);
 }
 
 } // namespace
 
 /// Where the parts of a line stand in its rectangle.
-struct CheckRowDelegate::Layout {
+struct RowListDelegate::Layout {
     QRect mark;
     QRect title;
     QRect aside;
@@ -39,18 +39,18 @@ struct CheckRowDelegate::Layout {
     int height = 0;
 };
 
-CheckRowDelegate::CheckRowDelegate(QObject* parent)
+RowListDelegate::RowListDelegate(QObject* parent)
     : QStyledItemDelegate(parent) {}
 
-CheckRowDelegate::Layout CheckRowDelegate::layOut(const CheckRow& row, const QRect& rect) const {
-    const bool heading = row.kind == CheckRow::Kind::Heading;
+RowListDelegate::Layout RowListDelegate::layOut(const ListRow& row, const QRect& rect) const {
+    const bool heading = row.isHeading;
     const QFontMetrics titleMetrics(fontOf(heading ? TextRole::Heading : TextRole::KitLine));
     const QFontMetrics asideMetrics(asideFont(row));
     const QFontMetrics remarkMetrics(fontOf(TextRole::Remark));
-    const int left = rect.left() + margin + (heading ? 0 : markColumn);
-    const int right = rect.right() - margin;
+    const int left = rect.left() + lineMargin + (heading ? 0 : lineMarkColumn);
+    const int right = rect.right() - lineMargin;
     const int asideWidth = row.aside.isEmpty() ? 0 : asideMetrics.horizontalAdvance(row.aside) + 2;
-    const int titleWidth = std::max(80, right - left - asideWidth - 2 * margin);
+    const int titleWidth = std::max(80, right - left - asideWidth - 2 * lineMargin);
     const int above = heading ? 2 * spaceUnit : spaceUnit / 2;
 
     Layout layout;
@@ -58,8 +58,8 @@ CheckRowDelegate::Layout CheckRowDelegate::layOut(const CheckRow& row, const QRe
     int height = above + title.height();
     layout.title = QRect(left, rect.top() + above, titleWidth, title.height());
     layout.aside = QRect(right - asideWidth, rect.top() + above, asideWidth + 2, titleMetrics.height());
-    layout.mark =
-        QRect(rect.left() + margin, rect.top() + above, markColumn - 2 * margin, titleMetrics.height());
+    layout.mark = QRect(rect.left() + lineMargin, rect.top() + above, lineMarkColumn - 2 * lineMargin,
+                        titleMetrics.height());
     if (!row.remark.isEmpty()) {
         const QRect remark =
             remarkMetrics.boundingRect(QRect(0, 0, right - left, 4000), Qt::TextWordWrap, row.remark);
@@ -75,14 +75,14 @@ CheckRowDelegate::Layout CheckRowDelegate::layOut(const CheckRow& row, const QRe
     return layout;
 }
 
-void CheckRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
-                             const QModelIndex& index) const {
-    const CheckRow row = rowAt(index);
+void RowListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                            const QModelIndex& index) const {
+    const ListRow row = rowAt(index);
     const Palette& palette = currentPalette();
     const Layout layout = layOut(row, option.rect);
-    const bool heading = row.kind == CheckRow::Kind::Heading;
+    const bool heading = row.isHeading;
     painter->save();
-    if (option.state & QStyle::State_MouseOver && row.kind == CheckRow::Kind::Point)
+    if (option.state & QStyle::State_MouseOver && row.isLitByMouse)
         painter->fillRect(option.rect, palette.panel);
     if (!heading) {
         const int side = 20;
@@ -90,7 +90,7 @@ void CheckRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
         paintMark(*painter, row.mark, box, toneOf(row.mark, palette));
     }
     QFont titleFont = fontOf(heading ? TextRole::Heading : TextRole::KitLine);
-    titleFont.setUnderline(index.data(CheckListModel::JustChangedRole).toBool());
+    titleFont.setUnderline(index.data(RowListModel::JustChangedRole).toBool());
     painter->setFont(titleFont);
     painter->setPen(heading ? palette.quiet : palette.ink);
     painter->drawText(layout.title, Qt::TextWordWrap, row.title);
@@ -109,38 +109,38 @@ void CheckRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->restore();
 }
 
-QSize CheckRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+QSize RowListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const int width = option.rect.width() > 0 ? option.rect.width() : 400;
     return {width, layOut(rowAt(index), QRect(0, 0, width, 0)).height};
 }
 
-QWidget* CheckRowDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
-                                        const QModelIndex& index) const {
+QWidget* RowListDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                                       const QModelIndex& index) const {
     static const QRegularExpression number(QStringLiteral("-?[0-9]{0,6}([.,][0-9]{0,3})?"));
-    const CheckRow row = rowAt(index);
+    const ListRow row = rowAt(index);
     auto* edit = new QLineEdit(parent);
-    edit->setObjectName("pointValueEdit");
+    edit->setObjectName("rowNumberEdit");
     edit->setValidator(new QRegularExpressionValidator(number, edit));
     edit->setAlignment(Qt::AlignRight);
-    const QString unit = row.pointKind == core::PointKind::Timed ? tr("seconds") : row.unit;
+    const QString unit = row.number ? row.number->unit : QString();
     edit->setPlaceholderText(unit);
     edit->setAccessibleName(tr("%1 in %2, %3").arg(row.title, unit, row.remark));
     return edit;
 }
 
-void CheckRowDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+void RowListDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
     auto* edit = static_cast<QLineEdit*>(editor);
     edit->setText(index.data(Qt::EditRole).toString());
     edit->selectAll();
 }
 
-void CheckRowDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
-                                    const QModelIndex& index) const {
+void RowListDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
+                                   const QModelIndex& index) const {
     model->setData(index, static_cast<QLineEdit*>(editor)->text(), Qt::EditRole);
 }
 
-void CheckRowDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
-                                            const QModelIndex&) const {
+void RowListDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                                           const QModelIndex&) const {
     const int width = 180;
     editor->setGeometry(option.rect.right() - width, option.rect.top(), width, option.rect.height());
 }

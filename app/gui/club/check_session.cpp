@@ -1,6 +1,5 @@
-#include "app/gui/check/check_session.h"
+#include "app/gui/club/check_session.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/answers/evidence.h"
@@ -51,13 +50,6 @@ core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open
 }
 
 } // namespace
-
-TimeSource machineTime() {
-    return [] {
-        const core::Instant now = core::Instant::now();
-        return core::Moment{now, now.localDay()};
-    };
-}
 
 CheckSession::CheckSession(ClubThread& club, TimeSource time, QObject* parent)
     : QObject(parent)

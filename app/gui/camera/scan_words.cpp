@@ -1,6 +1,6 @@
-#include "app/gui/check/scan_words.h"
+#include "app/gui/camera/scan_words.h"
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/widgets/list_row.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/tag/tag_code.h"
@@ -14,7 +14,7 @@ struct ScanWordsText {
     Q_DECLARE_TR_FUNCTIONS(ScanWords)
 };
 
-ScanWords ofNewItem(const core::Scanned& scan, const CheckRow* row) {
+ScanWords ofNewItem(const core::Scanned& scan, const ListRow* row) {
     if (!row) return {{}, false, Sound::LookAtThis};
     if (row->mark == Mark::Found)
         return {ScanWordsText::tr("Found: %1.").arg(withCode(scan)), false, Sound::NewAndFine};
@@ -34,7 +34,7 @@ QString withCode(const core::Scanned& scan) {
     return QStringLiteral("%1 %2").arg(QString::fromStdString(scan.name), codeInWords(scan.code));
 }
 
-ScanWords wordsOf(const core::Scanned& scan, const QString& text, const CheckRow* row) {
+ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow* row) {
     using What = core::Scanned::What;
     switch (scan.what) {
     case What::NewItem:

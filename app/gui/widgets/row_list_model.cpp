@@ -1,4 +1,4 @@
-#include "app/gui/check/check_list_model.h"
+#include "app/gui/widgets/row_list_model.h"
 
 #include "app/gui/theme/motion.h"
 
@@ -10,13 +10,13 @@
 
 namespace app {
 
-CheckListModel::CheckListModel(QObject* parent)
+RowListModel::RowListModel(QObject* parent)
     : QAbstractListModel(parent) {}
 
-void CheckListModel::setRows(const std::vector<CheckRow>& rows) {
+void RowListModel::setRows(const std::vector<ListRow>& rows) {
     // Lines go and come between what stays the same at both ends: the view keeps its place and its current
     // line.
-    const auto sameKey = [](const CheckRow& a, const CheckRow& b) { return a.key == b.key; };
+    const auto sameKey = [](const ListRow& a, const ListRow& b) { return a.key == b.key; };
     const int before = static_cast<int>(m_rows.size());
     const int after = static_cast<int>(rows.size());
     const int shorter = std::min(before, after);
@@ -43,24 +43,29 @@ void CheckListModel::setRows(const std::vector<CheckRow>& rows) {
     }
 }
 
-void CheckListModel::announce(int row) {
+void RowListModel::announce(int row) {
     emit dataChanged(index(row), index(row));
 }
 
-int CheckListModel::indexOfKey(const QString& key) const {
+int RowListModel::indexOfKey(const QString& key) const {
     const auto found =
-        std::find_if(m_rows.begin(), m_rows.end(), [&](const CheckRow& row) { return row.key == key; });
+        std::find_if(m_rows.begin(), m_rows.end(), [&](const ListRow& row) { return row.key == key; });
     return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
 }
 
-int CheckListModel::indexOfCode(const QString& code) const {
-    const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const CheckRow& row) {
+int RowListModel::indexOfCode(const QString& code) const {
+    const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const ListRow& row) {
         return !row.code.isEmpty() && row.code == code;
     });
     return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
 }
 
-void CheckListModel::markChanged(const QString& key) {
+QString RowListModel::codeOf(const QString& key) const {
+    const int row = indexOfKey(key);
+    return row < 0 ? QString() : m_rows[row].code;
+}
+
+void RowListModel::markChanged(const QString& key) {
     const int row = indexOfKey(key);
     if (row < 0) return;
     if (isMotionReduced())
@@ -75,27 +80,27 @@ void CheckListModel::markChanged(const QString& key) {
     });
 }
 
-void CheckListModel::setClock(const QString& key, const QString& shown) {
-    const QString old = m_clockKey;
-    m_clockKey = shown.isEmpty() ? QString() : key;
-    m_clockShown = shown;
+void RowListModel::showAside(const QString& key, const QString& shown) {
+    const QString old = m_asideKey;
+    m_asideKey = shown.isEmpty() ? QString() : key;
+    m_asideShown = shown;
     for (const QString& changed : {old, key})
         if (const int row = indexOfKey(changed); row >= 0) announce(row);
 }
 
-int CheckListModel::rowCount(const QModelIndex& parent) const {
+int RowListModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
 }
 
-QVariant CheckListModel::data(const QModelIndex& index, int role) const {
+QVariant RowListModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
-    CheckRow row = m_rows[index.row()];
-    if (!m_clockKey.isEmpty() && row.key == m_clockKey) row.aside = m_clockShown;
+    ListRow row = m_rows[index.row()];
+    if (!m_asideKey.isEmpty() && row.key == m_asideKey) row.aside = m_asideShown;
     switch (role) {
     case Qt::DisplayRole:
         return row.title;
     case Qt::EditRole:
-        return row.value ? QVariant(*row.value) : QVariant();
+        return row.number && row.number->value ? QVariant(*row.number->value) : QVariant();
     case Qt::AccessibleTextRole:
         return row.aloud();
     case RowRole:
@@ -107,22 +112,21 @@ QVariant CheckListModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-Qt::ItemFlags CheckListModel::flags(const QModelIndex& index) const {
+Qt::ItemFlags RowListModel::flags(const QModelIndex& index) const {
     if (!index.isValid()) return Qt::NoItemFlags;
-    const CheckRow& row = m_rows[index.row()];
-    if (row.kind == CheckRow::Kind::Heading) return Qt::ItemIsEnabled | Qt::ItemNeverHasChildren;
+    const ListRow& row = m_rows[index.row()];
+    if (row.isHeading) return Qt::ItemIsEnabled | Qt::ItemNeverHasChildren;
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    if (row.kind == CheckRow::Kind::Point && row.pointKind != core::PointKind::Look)
-        flags |= Qt::ItemIsEditable;
+    if (row.number) flags |= Qt::ItemIsEditable;
     return flags;
 }
 
-bool CheckListModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+bool RowListModel::setData(const QModelIndex& index, const QVariant& value, int role) {
     if (role != Qt::EditRole || !(flags(index) & Qt::ItemIsEditable)) return false;
     bool isNumber = false;
     const double number = value.toString().trimmed().replace(',', '.').toDouble(&isNumber);
     if (!isNumber) return false;
-    emit valueTyped(m_rows[index.row()].title, number);
+    emit numberTyped(m_rows[index.row()].key, number);
     return true;
 }
 

@@ -1,8 +1,8 @@
-#include "app/gui/check/check_list_view.h"
+#include "app/gui/widgets/row_list.h"
 
-#include "app/gui/check/check_list_model.h"
-#include "app/gui/check/check_row_delegate.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/row_list_delegate.h"
+#include "app/gui/widgets/row_list_model.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -10,10 +10,10 @@
 
 namespace app {
 
-CheckListView::CheckListView(CheckListModel& model, QWidget* parent)
+RowList::RowList(RowListModel& model, QWidget* parent)
     : QListView(parent)
     , m_model(model)
-    , m_delegate(new CheckRowDelegate(this)) {
+    , m_delegate(new RowListDelegate(this)) {
     setModel(&model);
     setItemDelegate(m_delegate);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -30,34 +30,26 @@ CheckListView::CheckListView(CheckListModel& model, QWidget* parent)
     m_delegate->setFingerHeight(fingerHeight(screen()));
 }
 
-QString CheckListView::currentCode() const {
+QString RowList::currentKey() const {
     const QModelIndex current = currentIndex();
-    return current.isValid() ? m_model.rows()[current.row()].code : QString();
+    return current.isValid() ? m_model.rows()[current.row()].key : QString();
 }
 
-bool CheckListView::isTyping() const {
+bool RowList::isTyping() const {
     return state() == QAbstractItemView::EditingState;
 }
 
-void CheckListView::press(const QModelIndex& index) {
-    if (!index.isValid()) return;
-    const CheckRow row = m_model.rows()[index.row()];
-    if (row.kind == CheckRow::Kind::Kit && !row.code.isEmpty()) emit kitPressed(row.code);
-    if (row.kind != CheckRow::Kind::Point) return;
-    switch (row.pointKind) {
-    case core::PointKind::Look:
-        emit lookPressed(row.title, row.mark != Mark::Found);
-        break;
-    case core::PointKind::Measure:
-        edit(index);
-        break;
-    case core::PointKind::Timed:
-        emit clockPressed(row.title);
-        break;
-    }
+void RowList::typeNumber(const QString& key) {
+    edit(m_model.index(m_model.indexOfKey(key)));
 }
 
-void CheckListView::keyPressEvent(QKeyEvent* event) {
+void RowList::press(const QModelIndex& index) {
+    if (!index.isValid()) return;
+    const ListRow& row = m_model.rows()[index.row()];
+    if (row.isPressable) emit rowPressed(QString(row.key)); // a copy: what hears it may set new rows
+}
+
+void RowList::keyPressEvent(QKeyEvent* event) {
     const QModelIndex current = currentIndex();
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if ((enter || event->key() == Qt::Key_Space) && !isTyping()) {
@@ -76,24 +68,24 @@ void CheckListView::keyPressEvent(QKeyEvent* event) {
     QListView::keyPressEvent(event);
 }
 
-void CheckListView::mouseReleaseEvent(QMouseEvent* event) {
+void RowList::mouseReleaseEvent(QMouseEvent* event) {
     QListView::mouseReleaseEvent(event);
     if (event->button() == Qt::LeftButton) press(indexAt(event->pos()));
 }
 
-void CheckListView::resizeEvent(QResizeEvent* event) {
+void RowList::resizeEvent(QResizeEvent* event) {
     QListView::resizeEvent(event);
     // Remarks wrap to the new width, so every height may change.
     scheduleDelayedItemsLayout();
 }
 
-QModelIndex CheckListView::nextLine(int from, int step) const {
+QModelIndex RowList::nextLine(int from, int step) const {
     for (int row = from + step; row >= 0 && row < m_model.rowCount(); row += step)
-        if (m_model.rows()[row].kind != CheckRow::Kind::Heading) return m_model.index(row);
+        if (!m_model.rows()[row].isHeading) return m_model.index(row);
     return {};
 }
 
-QModelIndex CheckListView::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
+QModelIndex RowList::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
     const int here = currentIndex().row(); // -1 when there is none
     QModelIndex next;
     if (action == MoveDown || action == MoveNext)

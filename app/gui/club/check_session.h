@@ -3,7 +3,8 @@
 // First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QObject>
 
-#include "app/gui/check/check_row.h"
+#include "app/gui/club/club_thread.h"
+#include "app/text/printed_tags.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
@@ -15,13 +16,20 @@
 #include <QStringList>
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace app {
 
-class ClubThread;
+/// What the lists say beside the answer itself.
+struct CheckContext {
+    std::vector<std::string> askWhom;       ///< return: who was aboard when the boat went out
+    std::optional<core::Instant> launched;  ///< return: when the launch check was signed
+    std::map<std::string, core::Item> worn; ///< by code: what a person of the answer wears
+    PrintedTags tags;
+};
 
 /// Everything that the check page shows, as it stands on disk.
 struct CheckState {
@@ -33,10 +41,6 @@ struct CheckState {
     CheckContext context;
     std::optional<core::Operation> trip; ///< of a return: what was written of it
 };
-
-/// Says when something is done. Tests and pictures give a fixed one.
-using TimeSource = std::function<core::Moment()>;
-TimeSource machineTime();
 
 /// One check at work: each call is written to the club file on the club's thread; the answer comes back by
 /// signal, after it is on disk. GUI thread.

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "app/gui/theme/marks.h"
+#include "app/text/printed_tags.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace app {
+
+/// A number that can be typed into a line, and the one that stands there.
+struct NumberEntry {
+    QString unit; ///< a sign or a word, as it is shown
+    std::optional<double> value;
+
+    bool operator==(const NumberEntry&) const = default;
+};
+
+/// One line of a list, ready to be shown, or the heading over some. A plain value.
+struct ListRow {
+    bool isHeading = false;
+    QString key;                   ///< the same for the same thing from answer to answer; once in a list
+    Mark mark = Mark::StillToFind; ///< of a line; headings have none
+    QString title;
+    QString aside; ///< at the right: "1 of 2", a tag code in groups, a measure with its unit
+    bool asideIsCode = false;
+    QString remark;            ///< beneath; may be empty
+    bool remarkIsLook = false; ///< in the tone of what is to be looked at
+    QString code;              ///< of the item that it is about; empty: it is about none
+    QString spoken;            ///< read aloud in the place of its parts; empty: the parts are read
+    bool isPressable = false;  ///< a press is a wish, see `RowList::rowPressed`
+    bool isLitByMouse = false; ///< while the mouse is over it
+    std::optional<NumberEntry> number;
+
+    /// The whole line as it is read aloud: the mark's word, the thing, what stands at the right, the remark.
+    QString aloud() const;
+
+    bool operator==(const ListRow&) const = default;
+};
+
+/// A heading over lines, with what stands at its right.
+ListRow headingRow(const QString& key, const QString& title, const QString& aside = {});
+/// A line; `code` is shown in groups at the right and makes it pressable. `markWord` is what the mark means
+/// here: a mark means something else on each page.
+ListRow plainRow(const QString& key, Mark mark, const QString& markWord, const QString& title,
+                 const QString& remark = {}, const QString& code = {});
+
+/// Puts the rows under a heading that says how many they are. No rows: nothing, unless `evenEmpty`.
+void addSection(std::vector<ListRow>& all, const QString& key, const QString& title,
+                const std::vector<ListRow>& rows, bool evenEmpty = false);
+
+/// Shows and says the tags that are on the things now. The rows' keys and codes stay the items'.
+std::vector<ListRow> withPrintedTags(std::vector<ListRow> rows, const PrintedTags& tags);
+
+} // namespace app
