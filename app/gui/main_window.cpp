@@ -16,6 +16,7 @@
 #include "app/gui/theme/language.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/welcome_page.h"
+#include "app/gui/widgets/gear_page.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"

@@ -4941,6 +4941,13 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::GearPart</name>
+    <message>
+        <source>Say who you are first: choose your name under “At work”.</source>
+        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+    </message>
+</context>
+<context>
     <name>app::HistoryPanel</name>
     <message>
         <source>type or scan a tag</source>
@@ -5045,10 +5052,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>dates, parts, log and history of this item</source>
         <translation>Termine, Teile, Logbuch und Verlauf dieses Stücks</translation>
-    </message>
-    <message>
-        <source>Say who you are first: choose your name under “At work”.</source>
-        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
     </message>
     <message>
         <source>The new tag is %1. Print and fix it; the old one names nothing any more.</source>
@@ -5176,10 +5179,6 @@ Erledigt am %1: %2</translation>
 Closed %2: %3</source>
         <translation>%1
 Erledigt am %2: %3</translation>
-    </message>
-    <message>
-        <source>Say who you are first: choose your name under “At work”.</source>
-        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -5552,10 +5551,6 @@ Erledigt am %2: %3</translation>
         <translation>Fassungen</translation>
     </message>
     <message>
-        <source>Say who you are first: choose your name under “At work”.</source>
-        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
-    </message>
-    <message>
         <source>class %1</source>
         <translation>Klasse %1</translation>
     </message>
@@ -5629,10 +5624,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 names no kit of this club.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
-    </message>
-    <message>
-        <source>Say who you are first: choose your name under “At work”.</source>
-        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
     </message>
     <message>
         <source>Written off: %1. It counts nowhere from now on; its history stays.</source>
@@ -5756,10 +5747,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>, </source>
         <translation>, </translation>
-    </message>
-    <message>
-        <source>Say who you are first: choose your name under “At work”.</source>
-        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
     </message>
     <message>
         <source>registered, each with its new tag</source>

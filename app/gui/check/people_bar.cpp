@@ -1,7 +1,7 @@
 #include "app/gui/check/people_bar.h"
 
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 
 #include <QHBoxLayout>
 #include <QLabel>

@@ -2,11 +2,9 @@
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
-#include "app/gui/club/club_thread.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -25,8 +23,7 @@
 namespace app {
 
 BenchPage::BenchPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "benchPage", parent)
     , m_rule(new ChoiceBox(this))
     , m_day(new QLineEdit(this))
     , m_by(new ChoiceBox(this))
@@ -37,10 +34,9 @@ BenchPage::BenchPage(GearTools tools, QWidget* parent)
     , m_list(new RowList(*m_lines, this))
     , m_takeBack(wordsButton(this, tr("Take back the last"), "benchTakeBackButton"))
     , m_record(wordsButton(this, {}, "benchRecordButton", true)) {
-    setObjectName("benchPage");
     build();
     connectParts();
-    m_day->setText(QString::fromStdString(m_tools.time().today.iso()));
+    m_day->setText(QString::fromStdString(today().iso()));
     showRound();
 }
 
@@ -62,14 +58,11 @@ void BenchPage::build() {
     body->setSpacing(4 * spaceUnit);
     body->addLayout(left, 11);
     body->addLayout(right, 12);
-    auto* caution = wordsLabel(this, "footnote", "benchCautionLabel");
-    caution->setText(tr("A scan shows that the tag was here, not that the thing works: inspect and test each "
-                        "one by its maker's manual before it is recorded."));
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(body, 1);
-    layout->addWidget(caution);
+    QVBoxLayout& layout = column(2 * spaceUnit);
+    layout.addLayout(body, 1);
+    addCaution(layout, "benchCautionLabel",
+               tr("A scan shows that the tag was here, not that the thing works: inspect and test each "
+                  "one by its maker's manual before it is recorded."));
 }
 
 QLayout* BenchPage::buildOrder() {
@@ -134,9 +127,12 @@ void BenchPage::connectParts() {
 }
 
 void BenchPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
-    if (m_tools.isCameraWanted()) m_camera->startCamera();
+    GearPage::showEvent(event);
+    if (tools().isCameraWanted()) m_camera->startCamera();
+}
+
+void BenchPage::say(const QString& sentence, bool toLookAt) {
+    m_camera->say(sentence, toLookAt);
 }
 
 void BenchPage::hideEvent(QHideEvent* event) {
@@ -145,8 +141,7 @@ void BenchPage::hideEvent(QHideEvent* event) {
 }
 
 void BenchPage::refresh() {
-    m_tools.club.ask(
-        this,
+    read(
         [](core::Club& club) {
             return Read{club.register_().kitTypes(), club.register_().people(), club.kit().replacedTags()};
         },
@@ -161,15 +156,13 @@ void BenchPage::take(Read read) {
         people << QString::fromStdString(person.name);
     fillBox(*m_rule, tr("which rule?"), recordedRulesOf(m_kitTypes));
     fillBox(*m_by, tr("who did it?"), people);
-    if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(m_tools.officer())));
+    if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(tools().officer())));
     if (!m_isDone) showRound();
-    emit shown();
 }
 
 void BenchPage::scan(const QString& text) {
-    m_tools.club.ask(
-        this,
-        [text = text.toStdString(), today = m_tools.time().today](core::Club& club) {
+    ask(
+        [text = text.toStdString(), today = today()](core::Club& club) {
             const auto item = club.kit().itemOfScan(text, today);
             return item ? BenchScan{text, item->code, item->kitType, item->size}
                         : BenchScan{text, {}, {}, {}};
@@ -183,14 +176,14 @@ void BenchPage::takeScan(const BenchScan& scan) {
     const QString name = QStringLiteral("%1 %2").arg(QString::fromStdString(scan.kitType),
                                                      codeInWords(printedTag(m_tags, scan.code)));
     if (!m_round.add(scan)) {
-        m_camera->say(tr("%1 is in the list already; it counts once.")
-                          .arg(scan.code.empty() ? QString::fromStdString(scan.text) : name));
+        say(tr("%1 is in the list already; it counts once.")
+                .arg(scan.code.empty() ? QString::fromStdString(scan.text) : name));
     } else if (scan.code.empty()) {
-        m_tools.sounds.play(Sound::LookAtThis);
-        m_camera->say(tr("%1 names no kit of this club.").arg(codeInWords(scan.text)), true);
+        tools().sounds.play(Sound::LookAtThis);
+        say(tr("%1 names no kit of this club.").arg(codeInWords(scan.text)), true);
     } else {
-        m_tools.sounds.play(Sound::NewAndFine);
-        m_camera->say(tr("In the list: %1.").arg(name));
+        tools().sounds.play(Sound::NewAndFine);
+        say(tr("In the list: %1.").arg(name));
     }
     showRound();
     m_lines->markChanged("scan " + QString::fromStdString(scan.text));
@@ -215,17 +208,16 @@ void BenchPage::showRound() {
 
 void BenchPage::record() {
     const auto day = core::CalendarDay::parse(m_day->text().trimmed().toStdString());
-    if (!day) return m_camera->say(tr("“%1” is no day: write it like 2026-03-14.").arg(m_day->text()), true);
+    if (!day) return say(tr("“%1” is no day: write it like 2026-03-14.").arg(m_day->text()), true);
     const auto orderOf = [&](bool failed) {
         return core::ServiceOrder{m_rule->currentData().toString().toStdString(), *day,
                                   m_by->currentData().toString().toStdString(),   !failed,
                                   m_note->text().trimmed().toStdString(),         m_round.textsOf(failed)};
     };
     m_record->setEnabled(false);
-    m_tools.club.ask(
-        this,
+    ask(
         [passed = orderOf(false), failed = orderOf(true),
-         moment = m_tools.time()](core::Club& club) -> core::Result<BenchOutcome> {
+         moment = tools().time()](core::Club& club) -> core::Result<BenchOutcome> {
             BenchOutcome outcome;
             for (const core::ServiceOrder* order : {&failed, &passed}) {
                 if (order->scans.empty()) continue;
@@ -240,7 +232,7 @@ void BenchPage::record() {
 
 void BenchPage::takeOutcome(const core::Result<BenchOutcome>& outcome) {
     if (!outcome) {
-        m_camera->say(withCapital(errorLine(outcome.error())) + '.', true);
+        sayError(outcome.error());
         showRound();
         emit recorded();
         return;
@@ -250,7 +242,7 @@ void BenchPage::takeOutcome(const core::Result<BenchOutcome>& outcome) {
     m_lines->setRows(withPrintedTags(linesOf(*outcome), m_tags));
     m_list->scrollToTop();
     m_summary->setText(summaryOf(*outcome));
-    m_camera->say(tr("Recorded. The next tag begins a new round."));
+    say(tr("Recorded. The next tag begins a new round."));
     m_record->setEnabled(false);
     m_takeBack->setEnabled(false);
     emit recorded();

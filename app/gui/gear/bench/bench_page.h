@@ -1,12 +1,10 @@
 #pragma once
 
 #include "app/gui/gear/bench/bench_round.h"
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "app/text/printed_tags.h"
 #include "core/register/boat.h"
 #include "core/register/kit_type.h"
-
-#include <QWidget>
 
 #include <optional>
 #include <vector>
@@ -24,23 +22,23 @@ class RowListModel;
 
 /// A service round: which rule, on which day, by whom; tag after tag is shown to the camera or typed, and one
 /// record is made for all, failures apart.
-class BenchPage : public QWidget {
+class BenchPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit BenchPage(GearTools tools, QWidget* parent = nullptr);
     ~BenchPage() override;
 
-    void refresh();
+    void refresh() override;
     CameraPanel& camera() { return *m_camera; }
     const BenchRound& round() const { return m_round; }
 
 signals:
-    void shown();
     void taken();    ///< a scan is in the list, or was refused
     void recorded(); ///< or refused as a whole
 
 protected:
+    void say(const QString& sentence, bool toLookAt = false) override; ///< under the picture
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
@@ -62,7 +60,6 @@ private:
     void record();
     void takeOutcome(const core::Result<BenchOutcome>& outcome);
 
-    GearTools m_tools;
     std::vector<core::KitType> m_kitTypes;
     PrintedTags m_tags;
     BenchRound m_round;

@@ -3,11 +3,9 @@
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
 #include "app/gui/camera/scan_words.h"
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/bench/stocktake_words.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -27,8 +25,7 @@
 namespace app {
 
 StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "stocktakePage", parent)
     , m_place(new ChoiceBox(this))
     , m_begin(wordsButton(this, tr("Begin"), "stocktakeBeginButton"))
     , m_camera(new CameraPanel(this))
@@ -38,7 +35,6 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
     , m_undo(wordsButton(this, tr("Take back the last"), "stocktakeUndoButton"))
     , m_by(new ChoiceBox(this))
     , m_sign(wordsButton(this, {}, "stocktakeSignButton", true)) {
-    setObjectName("stocktakePage");
     build();
     connectParts();
     m_summary->setText(tr("Choose a place. Its kit is listed, and ticked off as its tags are shown."));
@@ -83,14 +79,11 @@ void StocktakePage::build() {
     body->setSpacing(4 * spaceUnit);
     body->addLayout(left, 11);
     body->addLayout(right, 12);
-    auto* caution = wordsLabel(this, "footnote", "stocktakeCautionLabel");
-    caution->setText(tr("Signing marks as missing what the register has here and nobody has shown. A scan "
-                        "shows that the tag was here, not that the thing works."));
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(body, 1);
-    layout->addWidget(caution);
+    QVBoxLayout& layout = column(2 * spaceUnit);
+    layout.addLayout(body, 1);
+    addCaution(layout, "stocktakeCautionLabel",
+               tr("Signing marks as missing what the register has here and nobody has shown. A scan "
+                  "shows that the tag was here, not that the thing works."));
 }
 
 void StocktakePage::connectParts() {
@@ -110,11 +103,14 @@ void StocktakePage::connectParts() {
 }
 
 void StocktakePage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
+    GearPage::showEvent(event);
     // Another page may have found something of it meanwhile.
     if (m_session && m_session->state()) open(QString::fromStdString(m_session->state()->open.location.name));
-    if (m_tools.isCameraWanted()) m_camera->startCamera();
+    if (tools().isCameraWanted()) m_camera->startCamera();
+}
+
+void StocktakePage::say(const QString& sentence, bool toLookAt) {
+    m_camera->say(sentence, toLookAt);
 }
 
 void StocktakePage::hideEvent(QHideEvent* event) {
@@ -123,8 +119,7 @@ void StocktakePage::hideEvent(QHideEvent* event) {
 }
 
 void StocktakePage::refresh() {
-    m_tools.club.ask(
-        this,
+    read(
         [](core::Club& club) {
             return Read{club.register_().places(), club.checks().unfinished(), club.register_().people(),
                         club.kit().replacedTags()};
@@ -145,21 +140,20 @@ void StocktakePage::take(const Read& read) {
         if (check.phase == core::Phase::Stocktake)
             m_unfinished << QString::fromStdString(check.location.name);
     fillBox(*m_by, tr("choose a name"), people);
-    if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(m_tools.officer())));
+    if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(tools().officer())));
     adapt();
-    emit shown();
 }
 
 void StocktakePage::open(const QString& place) {
     m_place->setCurrentIndex(std::max(0, m_place->findData(place)));
-    m_session = std::make_unique<CheckSession>(m_tools.club, m_tools.time);
+    m_session = std::make_unique<CheckSession>(tools().club, tools().time);
     connect(m_session.get(), &CheckSession::changed, this, &StocktakePage::showState);
     connect(m_session.get(), &CheckSession::scanned, this, &StocktakePage::showScan);
     connect(m_session.get(), &CheckSession::signedOff, this, &StocktakePage::showSigned);
     connect(m_session.get(), &CheckSession::tookBack, this,
-            [this](const core::Scanned& scan) { m_camera->say(tr("Taken back: %1.").arg(withCode(scan))); });
+            [this](const core::Scanned& scan) { say(tr("Taken back: %1.").arg(withCode(scan))); });
     connect(m_session.get(), &CheckSession::failed, this,
-            [this](const QString& sentence) { m_camera->say(sentence, true); });
+            [this](const QString& sentence) { say(sentence, true); });
     m_session->open(place, core::Phase::Stocktake);
     m_list->setFocus(Qt::OtherFocusReason);
 }
@@ -168,7 +162,7 @@ void StocktakePage::scan(const QString& text, core::SeenBy seenBy) {
     if (m_session)
         m_session->scan(text, seenBy);
     else
-        m_camera->say(tr("Choose the place first, then show its kit."), true);
+        say(tr("Choose the place first, then show its kit."), true);
 }
 
 void StocktakePage::showState() {
@@ -186,8 +180,8 @@ void StocktakePage::showScan(const core::Scanned& scan, const QString& text) {
     const int row = m_lines->indexOfKey(key);
     const ScanWords words =
         wordsOf(scan, text, row < 0 ? nullptr : &m_lines->rows()[static_cast<std::size_t>(row)]);
-    m_camera->say(words.said, words.toLookAt);
-    if (words.sound) m_tools.sounds.play(*words.sound);
+    say(words.said, words.toLookAt);
+    if (words.sound) tools().sounds.play(*words.sound);
     m_lines->markChanged(key);
     if (row >= 0) m_list->scrollTo(m_lines->index(row));
 }
@@ -212,7 +206,7 @@ void StocktakePage::showSigned(const core::SignedCheck& check) {
                       .arg(place, QString::fromStdString(check.by))
                       .arg(missing)
                 : tr("%1: signed by %2. Everything was found.").arg(place, QString::fromStdString(check.by)));
-    m_camera->say(missing ? tr("See the page Missing for whom to ask.") : QString());
+    say(missing ? tr("See the page Missing for whom to ask.") : QString());
     m_lines->setRows(withPrintedTags(stocktakeRowsOf(check.answer), m_tags));
     m_sign->setEnabled(false);
     m_undo->setEnabled(false);

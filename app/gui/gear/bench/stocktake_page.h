@@ -1,10 +1,8 @@
 #pragma once
 
 #include "app/gui/club/check_session.h"
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "app/text/printed_tags.h"
-
-#include <QWidget>
 
 #include <memory>
 
@@ -20,23 +18,23 @@ class RowListModel;
 
 /// A stocktake of a place: what the register has there against what is shown to the camera or typed; signed,
 /// what was not seen is missing. Everything shown is on disk, so it can be left and gone on with.
-class StocktakePage : public QWidget {
+class StocktakePage : public GearPage {
     Q_OBJECT
 
 public:
     explicit StocktakePage(GearTools tools, QWidget* parent = nullptr);
     ~StocktakePage() override;
 
-    void refresh(); ///< reads places and people anew
+    void refresh() override; ///< reads places and people anew
     void open(const QString& place);
     CameraPanel& camera() { return *m_camera; }
     CheckSession* session() { return m_session.get(); }
 
 signals:
-    void shown();
     void signedOff();
 
 protected:
+    void say(const QString& sentence, bool toLookAt = false) override; ///< under the picture
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
@@ -57,7 +55,6 @@ private:
     void showSigned(const core::SignedCheck& check);
     void adapt();
 
-    GearTools m_tools;
     std::unique_ptr<CheckSession> m_session;
     QStringList m_unfinished; ///< places
     PrintedTags m_tags;

@@ -1,10 +1,8 @@
 #include "app/gui/gear/due/due_page.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/due/due_chart.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -36,9 +34,8 @@ struct DuePage::Read {
 };
 
 DuePage::DuePage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
-    , m_today(m_tools.time().today)
+    : GearPage(std::move(tools), "duePage", parent)
+    , m_today(today())
     , m_summary(wordsLabel(this, "remark", "dueSummaryLabel"))
     , m_kitTypes(new ChoiceBox(this))
     , m_sizes(new ChoiceBox(this))
@@ -50,7 +47,6 @@ DuePage::DuePage(GearTools tools, QWidget* parent)
     , m_monthLabel(wordsLabel(this, "heading", "dueMonthLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this)) {
-    setObjectName("duePage");
     build();
     connect(m_kitTypes, &QComboBox::activated, this, [this] {
         fillSizes();
@@ -62,7 +58,7 @@ DuePage::DuePage(GearTools tools, QWidget* parent)
     connect(m_chart, &DueChart::monthPressed, this, &DuePage::showMonth);
     connect(m_table, &PlainTable::rowPressed, this, [this](const QString& key) { showMonth(key.toInt()); });
     connect(m_list, &RowList::rowPressed, this, [this](const QString& key) {
-        if (m_tools.showItem) m_tools.showItem(m_lines->codeOf(key));
+        if (tools().showItem) tools().showItem(m_lines->codeOf(key));
     });
     showTable(false);
 }
@@ -83,27 +79,17 @@ void DuePage::build() {
     addWithWord(*head, tr("kit type"), m_kitTypes);
     addWithWord(*head, tr("size"), m_sizes);
     head->addWidget(m_tableButton);
-    auto* caution = wordsLabel(this, "footnote", "dueCautionLabel");
-    caution->setText(dueCaution() + QLatin1Char(' ') + whoPrevails());
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
-    layout->addWidget(m_stack, 13);
-    layout->addWidget(m_monthLabel);
-    layout->addWidget(m_list, 10);
-    layout->addWidget(caution);
-}
-
-void DuePage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
+    QVBoxLayout& layout = column(spaceUnit);
+    layout.addLayout(head);
+    layout.addWidget(m_stack, 13);
+    layout.addWidget(m_monthLabel);
+    layout.addWidget(m_list, 10);
+    addCaution(layout, "dueCautionLabel", dueCaution() + QLatin1Char(' ') + whoPrevails());
 }
 
 void DuePage::refresh() {
-    m_today = m_tools.time().today;
-    m_tools.club.ask(
-        this,
+    m_today = today();
+    read(
         [today = m_today, filter = filter(), month = m_chart->month()](core::Club& club) {
             Read read{club.answers().dueList(today, daysOfDueMonths(today)),
                       {},
@@ -136,7 +122,6 @@ void DuePage::take(Read read) {
     } else {
         showCalendar(); // something else was chosen meanwhile
     }
-    emit shown();
 }
 
 void DuePage::fillSizes() {

@@ -1,9 +1,7 @@
 #pragma once
 
 #include "app/gui/gear/due/due_calendar.h"
-#include "app/gui/gear/office/gear_pages.h"
-
-#include <QWidget>
+#include "app/gui/widgets/gear_page.h"
 
 #include <vector>
 
@@ -22,20 +20,14 @@ class PlainTableModel;
 
 /// What falls due: a calendar of months, beneath it what the chosen month holds and why. The same numbers
 /// stand in a table for whoever cannot see a chart. Read anew whenever the page is shown.
-class DuePage : public QWidget {
+class DuePage : public GearPage {
     Q_OBJECT
 
 public:
     explicit DuePage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     const DueCalendar& calendar() const { return m_calendar; }
-
-signals:
-    void shown(); ///< what was read is shown
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     void build();
@@ -50,7 +42,6 @@ private:
     void showTable(bool table);
     DueFilter filter() const;
 
-    GearTools m_tools;
     core::CalendarDay m_today;
     std::vector<core::DueRow> m_rows;
     DueCalendar m_calendar;

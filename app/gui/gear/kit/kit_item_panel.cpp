@@ -1,8 +1,6 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/kit/tag_delivery.h"
-#include "app/gui/gear/office/said_label.h"
 #include "app/gui/gear/office/write_off_box.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/row_list.h"
@@ -40,8 +38,7 @@ std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& co
 }
 
 KitItemPanel::KitItemPanel(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPart(std::move(tools), "kitItemPanel", parent)
     , m_name(wordsLabel(this, "heading", "kitNameLabel"))
     , m_tag(wordsLabel(this, "remark", "kitTagLabel"))
     , m_state(wordsLabel(this, "remark", "kitStateLabel"))
@@ -52,12 +49,12 @@ KitItemPanel::KitItemPanel(GearTools tools, QWidget* parent)
     , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
     , m_release(wordsButton(this, tr("Release: it was put right"), "kitReleaseButton", true))
     , m_why(new WriteOffBox(this))
-    , m_writeOff(wordsButton(this, tr("Write it off"), "kitWriteOffButton"))
-    , m_said(new SaidLabel("kitSaidLabel", this)) {
-    setObjectName("kitItemPanel");
+    , m_writeOff(wordsButton(this, tr("Write it off"), "kitWriteOffButton")) {
     build();
-    connect(m_print, &QPushButton::clicked, this,
-            [this] { saveTags(m_tools, *this, {m_code.toStdString()}, *m_said); });
+    connect(m_print, &QPushButton::clicked, this, [this] {
+        saveTags(tools(), *this, {m_code.toStdString()},
+                 [this](const core::Result<QString>& saved) { sayDone(saved); });
+    });
     connect(m_newTag, &QPushButton::clicked, this, &KitItemPanel::replaceTag);
     connect(m_release, &QPushButton::clicked, this, &KitItemPanel::release);
     connect(m_writeOff, &QPushButton::clicked, this, &KitItemPanel::writeOff);
@@ -93,28 +90,27 @@ void KitItemPanel::build() {
     layout->addWidget(m_state);
     layout->addWidget(m_about);
     layout->addWidget(m_list, 1);
-    layout->addWidget(m_said);
+    layout->addWidget(saidLabel("kitSaidLabel"));
     layout->addLayout(tagRow);
     layout->addLayout(stateRow);
 }
 
 void KitItemPanel::open(const QString& code) {
     if (m_code != code) {
-        m_said->say({});
+        say({});
         m_why->setCurrentIndex(0);
     }
     m_code = code;
-    m_tools.club.ask(
-        this,
-        [code = code.toStdString(), today = m_tools.time().today](core::Club& club) {
-            return readItem(club, code, today);
-        },
-        [this](std::optional<ItemAnswer> answer) { take(std::move(answer)); });
+    refresh();
+}
+
+void KitItemPanel::refresh() {
+    read([code = m_code.toStdString(),
+          today = today()](core::Club& club) { return readItem(club, code, today); },
+         [this](std::optional<ItemAnswer> answer) { take(std::move(answer)); });
 }
 
 void KitItemPanel::take(std::optional<ItemAnswer> answer) {
-    // Another one may have been asked for meanwhile.
-    if (answer && QString::fromStdString(answer->record.item.code) != m_code) return;
     m_answer = std::move(answer);
     if (!m_answer) {
         emit gone();
@@ -128,64 +124,46 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     m_state->style()->unpolish(m_state);
     m_state->style()->polish(m_state);
     m_about->setText(aboutOf(item));
-    m_lines->setRows(linesOf(*m_answer, m_tools.time().today));
+    m_lines->setRows(linesOf(*m_answer, today()));
     const bool isInUse = item.state != core::ItemState::WrittenOff;
     m_release->setVisible(item.state == core::ItemState::Unserviceable);
     m_why->setVisible(isInUse);
     m_writeOff->setVisible(isInUse);
     m_newTag->setEnabled(isInUse);
-    emit shown();
 }
 
-bool KitItemPanel::isOfficerNamed() {
-    if (!m_tools.officer().isEmpty()) return true;
-    m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
-    return false;
-}
-
-void KitItemPanel::settle(const core::Outcome& done, const QString& sentence) {
-    if (!done) return m_said->sayError(done.error());
-    m_said->say(sentence);
-    open(m_code);
+void KitItemPanel::settle(const QString& sentence) {
+    say(sentence);
+    refresh();
     emit changed();
 }
 
 void KitItemPanel::replaceTag() {
-    if (!isOfficerNamed()) return;
-    m_tools.club.ask(
-        this,
-        [code = m_code.toStdString(), by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.kit().replaceTag(code, by, moment); },
-        [this](const core::Result<std::string>& tag) {
-            if (!tag) return m_said->sayError(tag.error());
-            settle(core::Done{},
-                   tr("The new tag is %1. Print and fix it; the old one names nothing any more.")
-                       .arg(codeInWords(*tag)));
+    write(
+        [code = m_code.toStdString()](core::Club& club, const std::string& by, core::Moment moment) {
+            return club.kit().replaceTag(code, by, moment);
+        },
+        [this](const std::string& tag) {
+            settle(tr("The new tag is %1. Print and fix it; the old one names nothing any more.")
+                       .arg(codeInWords(tag)));
         });
 }
 
 void KitItemPanel::release() {
-    if (!isOfficerNamed()) return;
-    m_tools.club.ask(
-        this,
-        [code = m_code.toStdString(), by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.kit().release(code, by, moment); },
-        [this](const core::Outcome& done) {
-            settle(done,
-                   tr("Released: it counts again. An open log entry about it is closed on the page Log."));
-        });
+    write([code = m_code.toStdString()](core::Club& club, const std::string& by,
+                                        core::Moment moment) { return club.kit().release(code, by, moment); },
+          [this](core::Done) {
+              settle(tr("Released: it counts again. An open log entry about it is closed on the page Log."));
+          });
 }
 
 void KitItemPanel::writeOff() {
-    if (!isOfficerNamed()) return;
-    m_tools.club.ask(
-        this,
-        [code = m_code.toStdString(), why = m_why->currentData().toString().toStdString(),
-         by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.kit().writeOff(code, why, by, moment); },
-        [this](const core::Outcome& done) {
-            settle(done, tr("Written off. Take it out of the boats and destroy its tag; its history stays."));
-        });
+    write([code = m_code.toStdString(), why = m_why->currentData().toString().toStdString()](
+              core::Club& club, const std::string& by,
+              core::Moment moment) { return club.kit().writeOff(code, why, by, moment); },
+          [this](core::Done) {
+              settle(tr("Written off. Take it out of the boats and destroy its tag; its history stays."));
+          });
 }
 
 } // namespace app

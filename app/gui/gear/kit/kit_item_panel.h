@@ -1,9 +1,7 @@
 #pragma once
 
 #include "app/gui/gear/kit/kit_words.h"
-#include "app/gui/gear/office/gear_pages.h"
-
-#include <QWidget>
+#include "app/gui/widgets/gear_page.h"
 
 #include <optional>
 
@@ -15,24 +13,23 @@ namespace app {
 class RowList;
 class ChoiceBox;
 class RowListModel;
-class SaidLabel;
 
 /// Reads all that is to be shown of an item; on the club's thread. Empty: there is none of that code.
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today);
 
 /// One item: what it is, where it stands, its dates with their reasons, parts, log and history; a new tag,
 /// its print, release and write-off.
-class KitItemPanel : public QWidget {
+class KitItemPanel : public GearPart {
     Q_OBJECT
 
 public:
     explicit KitItemPanel(GearTools tools, QWidget* parent = nullptr);
 
-    void open(const QString& code); ///< reads it anew
+    void open(const QString& code);
+    void refresh(); ///< reads that item anew ///< reads it anew
     const std::optional<ItemAnswer>& answer() const { return m_answer; }
 
 signals:
-    void shown();
     void gone();    ///< there is none of that code, as in another club
     void changed(); ///< the register has changed
 
@@ -42,10 +39,8 @@ private:
     void replaceTag();
     void release();
     void writeOff();
-    bool isOfficerNamed();
-    void settle(const core::Outcome& done, const QString& sentence);
+    void settle(const QString& sentence); ///< what was written is done
 
-    GearTools m_tools;
     QString m_code;
     std::optional<ItemAnswer> m_answer;
     QLabel* m_name;
@@ -59,7 +54,6 @@ private:
     QPushButton* m_release;
     ChoiceBox* m_why;
     QPushButton* m_writeOff;
-    SaidLabel* m_said;
 };
 
 } // namespace app

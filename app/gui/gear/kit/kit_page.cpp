@@ -1,6 +1,5 @@
 #include "app/gui/gear/kit/kit_page.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/kit/kit_item_panel.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/new_kit_panel.h"
@@ -33,17 +32,15 @@ constexpr int tagColumn = 2;
 } // namespace
 
 KitPage::KitPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "kitPage", parent)
     , m_typed(new QLineEdit(this))
     , m_count(wordsLabel(this, "quiet", "kitCountLabel"))
     , m_rows(new PlainTableModel(this))
     , m_table(new PlainTable(*m_rows, this))
     , m_side(new QStackedWidget(this))
     , m_hint(wordsLabel(this, "quiet", "kitHintLabel"))
-    , m_item(new KitItemPanel(m_tools, this))
-    , m_new(new NewKitPanel(m_tools, this)) {
-    setObjectName("kitPage");
+    , m_item(new KitItemPanel(tools(), this))
+    , m_new(new NewKitPanel(tools(), this)) {
     build();
     connectParts();
 }
@@ -64,7 +61,7 @@ void KitPage::build() {
     auto* newKit = wordsButton(this, tr("New kit…"), "newKitButton");
     connect(newKit, &QPushButton::clicked, this, [this] {
         m_side->setCurrentWidget(m_new);
-        m_new->begin();
+        m_new->refresh();
     });
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
@@ -75,11 +72,11 @@ void KitPage::build() {
     left->addLayout(head);
     left->addWidget(m_count);
     left->addWidget(m_table, 1);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
-    layout->setSpacing(4 * spaceUnit);
-    layout->addLayout(left, 11);
-    layout->addWidget(m_side, 12);
+    auto* body = new QHBoxLayout;
+    body->setSpacing(4 * spaceUnit);
+    body->addLayout(left, 11);
+    body->addWidget(m_side, 12);
+    column(2 * spaceUnit).addLayout(body);
 }
 
 void KitPage::connectParts() {
@@ -101,9 +98,8 @@ void KitPage::resizeEvent(QResizeEvent* event) {
 }
 
 void KitPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
     m_typed->setFocus(Qt::OtherFocusReason);
-    refresh();
+    GearPage::showEvent(event);
     if (!m_code.isEmpty()) m_item->open(m_code);
 }
 
@@ -119,9 +115,8 @@ bool KitPage::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void KitPage::refresh() {
-    m_tools.club.ask(
-        this,
-        [today = m_tools.time().today](core::Club& club) {
+    read(
+        [today = today()](core::Club& club) {
             Read read{club.kit().all(), {}};
             for (const core::DueRow& row : club.answers().dueList(today, 0))
                 if (isToLookAt(row)) read.due.insert(row.code);
@@ -134,7 +129,6 @@ void KitPage::take(Read read) {
     m_search = KitSearch(std::move(read.kit));
     m_due = std::move(read.due);
     showFound();
-    emit shown();
 }
 
 void KitPage::showFound() {
@@ -163,11 +157,8 @@ void KitPage::enter() {
         m_typed->selectAll();
         return;
     }
-    m_tools.club.ask(
-        this,
-        [text = m_typed->text().toStdString(), today = m_tools.time().today](core::Club& club) {
-            return club.kit().itemOfScan(text, today);
-        },
+    ask([text = m_typed->text().toStdString(),
+         today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this](const std::optional<core::Item>& item) {
             if (item) showItem(QString::fromStdString(item->code));
         });

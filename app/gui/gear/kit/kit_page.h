@@ -1,10 +1,9 @@
 #pragma once
 
 // First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
-#include <QWidget>
+#include "app/gui/widgets/gear_page.h"
 
 #include "app/gui/gear/kit/kit_search.h"
-#include "app/gui/gear/office/gear_pages.h"
 
 #include <set>
 #include <string>
@@ -21,18 +20,15 @@ class PlainTable;
 class PlainTableModel;
 
 /// The register: found as it is typed, one item's page beside the list, new kit.
-class KitPage : public QWidget {
+class KitPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit KitPage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     void showItem(const QString& code); ///< whatever the list shows
     const KitSearch& search() const { return m_search; }
-
-signals:
-    void shown(); ///< the list is what the register holds
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -52,7 +48,6 @@ private:
     void open(const QString& code);
     void enter();
 
-    GearTools m_tools;
     KitSearch m_search;
     std::set<std::string> m_due;
     QString m_code; ///< of the item shown

@@ -1,12 +1,9 @@
 #include "app/gui/gear/kit/new_kit_panel.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/tag_delivery.h"
-#include "app/gui/gear/office/said_label.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -41,8 +38,7 @@ QLineEdit* edit(QWidget* parent, const char* name) {
 } // namespace
 
 NewKitPanel::NewKitPanel(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPart(std::move(tools), "newKitPanel", parent)
     , m_kitType(new ChoiceBox(this))
     , m_size(new ChoiceBox(this))
     , m_home(new ChoiceBox(this))
@@ -54,9 +50,7 @@ NewKitPanel::NewKitPanel(GearTools tools, QWidget* parent)
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
     , m_register(wordsButton(this, {}, "registerKitButton", true))
-    , m_tags(wordsButton(this, tr("Their tags as PDF…"), "newTagsButton"))
-    , m_said(new SaidLabel("newKitSaidLabel", this)) {
-    setObjectName("newKitPanel");
+    , m_tags(wordsButton(this, tr("Their tags as PDF…"), "newTagsButton")) {
     build();
     connect(m_kitType, &QComboBox::currentIndexChanged, this, [this] {
         showSizes();
@@ -65,7 +59,10 @@ NewKitPanel::NewKitPanel(GearTools tools, QWidget* parent)
     connect(m_count, &QSpinBox::valueChanged, this, &NewKitPanel::adapt);
     connect(m_label, &QLineEdit::returnPressed, this, &NewKitPanel::addLabel);
     connect(m_register, &QPushButton::clicked, this, &NewKitPanel::registerIt);
-    connect(m_tags, &QPushButton::clicked, this, [this] { saveTags(m_tools, *this, m_registered, *m_said); });
+    connect(m_tags, &QPushButton::clicked, this, [this] {
+        saveTags(tools(), *this, m_registered,
+                 [this](const core::Result<QString>& saved) { sayDone(saved); });
+    });
     adapt();
 }
 
@@ -135,14 +132,13 @@ void NewKitPanel::build() {
     layout->addWidget(heading);
     layout->addWidget(scroll, 3);
     layout->addWidget(m_list, 1);
-    layout->addWidget(m_said);
+    layout->addWidget(saidLabel("newKitSaidLabel"));
     layout->addLayout(buttons);
     m_list->setVisible(false);
 }
 
-void NewKitPanel::begin() {
-    m_tools.club.ask(
-        this,
+void NewKitPanel::refresh() {
+    read(
         [](core::Club& club) {
             return Read{club.register_().kitTypes(), club.register_().boats(), club.register_().places(),
                         club.register_().people()};
@@ -168,7 +164,6 @@ void NewKitPanel::take(Read read) {
     for (const std::string& place : m_read.places)
         m_home->addItem(text(place), ofPlace + text(place));
     m_home->setCurrentIndex(std::max(0, m_home->findData(home)));
-    emit ready();
 }
 
 void NewKitPanel::showSizes() {
@@ -196,12 +191,12 @@ void NewKitPanel::addLabel() {
     const std::string scanned = m_label->text().trimmed().toStdString();
     m_label->clear();
     if (scanned.empty()) return;
-    const auto label = core::parseMakerLabel(scanned, m_tools.time().today.year());
-    if (!label) return m_said->sayError(label.error());
+    const auto label = core::parseMakerLabel(scanned, today().year());
+    if (!label) return sayError(label.error());
     if (std::find(m_labels.begin(), m_labels.end(), scanned) != m_labels.end())
-        return m_said->say(tr("That label is in the list already; it counts once."));
+        return say(tr("That label is in the list already; it counts once."));
     m_labels.push_back(scanned);
-    m_said->say(tr("Label taken: serial %1.").arg(text(label->serial)));
+    say(tr("Label taken: serial %1.").arg(text(label->serial)));
     showLabels();
     adapt();
 }
@@ -209,7 +204,7 @@ void NewKitPanel::addLabel() {
 void NewKitPanel::showLabels() {
     std::vector<ListRow> rows{headingRow("labels", tr("makers' labels"), QString::number(m_labels.size()))};
     for (const std::string& scanned : m_labels) {
-        const auto label = core::parseMakerLabel(scanned, m_tools.time().today.year());
+        const auto label = core::parseMakerLabel(scanned, today().year());
         QStringList days;
         if (label->made) days << tr("made %1").arg(text(label->made->text()));
         if (label->stamped) days << tr("stamped %1").arg(text(label->stamped->text()));
@@ -250,18 +245,14 @@ core::NewKit NewKitPanel::kit() const {
 }
 
 void NewKitPanel::registerIt() {
-    const QString officer = m_tools.officer();
-    if (officer.isEmpty())
-        return m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
+    const std::string by = officer();
+    if (by.empty()) return;
     m_register->setEnabled(false);
-    m_tools.club.ask(
-        this,
-        [kit = kit(), by = officer.toStdString(), moment = m_tools.time()](core::Club& club) {
-            return club.kit().registerKit(kit, by, moment);
-        },
+    ask([kit = kit(), by,
+         moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
         [this](const core::Result<std::vector<core::Item>>& items) {
             adapt();
-            if (!items) return m_said->sayError(items.error());
+            if (!items) return sayError(items.error());
             showRegistered(*items);
         });
 }
@@ -280,7 +271,7 @@ void NewKitPanel::showRegistered(const std::vector<core::Item>& items) {
     m_lines->setRows(rows);
     m_list->setVisible(true);
     m_tags->setVisible(true);
-    m_said->say(counted(
+    say(counted(
         count,
         QT_TRANSLATE_N_NOOP("Words",
                             "%n item registered. Print its tag and fix it before the item goes to a boat."),

@@ -1,12 +1,10 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/register/boat.h"
 #include "core/register/item.h"
 #include "core/register/kit_type.h"
 #include "core/register/new_kit.h"
-
-#include <QWidget>
 
 #include <string>
 #include <vector>
@@ -22,21 +20,19 @@ namespace app {
 class ChoiceBox;
 class RowListModel;
 class RowList;
-class SaidLabel;
 
 /// Kit that has arrived: what it is, how many or which makers' labels; it is registered with new tags, which
 /// are then printed.
-class NewKitPanel : public QWidget {
+class NewKitPanel : public GearPart {
     Q_OBJECT
 
 public:
     explicit NewKitPanel(GearTools tools, QWidget* parent = nullptr);
 
-    void begin(); ///< reads kit types, boats, places and people anew
+    void refresh(); ///< reads kit types, boats, places and people anew
     const std::vector<std::string>& registered() const { return m_registered; }
 
 signals:
-    void ready();   ///< it can be filled in
     void changed(); ///< kit was registered
 
 private:
@@ -59,7 +55,6 @@ private:
     void registerIt();
     void showRegistered(const std::vector<core::Item>& items);
 
-    GearTools m_tools;
     Read m_read;
     std::vector<std::string> m_labels;
     std::vector<std::string> m_registered; ///< codes
@@ -78,7 +73,6 @@ private:
     RowList* m_list;
     QPushButton* m_register;
     QPushButton* m_tags;
-    SaidLabel* m_said;
 };
 
 } // namespace app

@@ -1,13 +1,10 @@
 #include "app/gui/gear/kit/tag_delivery.h"
 
-#include "app/gui/club/club_thread.h"
-#include "app/gui/gear/office/said_label.h"
 #include "app/paper/tag_sheet.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
 
 #include <QCoreApplication>
-#include <QWidget>
 
 namespace app {
 namespace {
@@ -18,7 +15,8 @@ struct TagDeliveryText {
 
 } // namespace
 
-void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::string>& codes, SaidLabel& said) {
+void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::string>& codes,
+              const std::function<void(const core::Result<QString>&)>& then) {
     const QString file = tools.choosers.sheetFile
                              ? tools.choosers.sheetFile(&page, TagDeliveryText::tr("tags.pdf"))
                              : QString();
@@ -30,12 +28,12 @@ void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::stri
             if (!labels) return labels.error();
             return writeTagSheets(path, *labels);
         },
-        [&said, file](const core::Result<int>& sheets) {
-            if (!sheets) return said.sayError(sheets.error());
-            said.say(TagDeliveryText::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
-                         .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
-                                      QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
-                              file));
+        [then, file](const core::Result<int>& sheets) {
+            if (!sheets) return then(sheets.error());
+            then(TagDeliveryText::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
+                     .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
+                                  QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
+                          file));
         });
 }
 

@@ -1,10 +1,7 @@
 #include "app/gui/gear/log/log_page.h"
 
-#include "app/gui/club/club_thread.h"
-#include "app/gui/gear/office/said_label.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -36,14 +33,11 @@ QLineEdit* edit(QWidget* parent, const char* name, const QString& aloud, const Q
 } // namespace
 
 LogPage::LogPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "logPage", parent)
     , m_summary(wordsLabel(this, "heading", "logSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
-    , m_side(new QStackedWidget(this))
-    , m_said(new SaidLabel("logSaidLabel", this)) {
-    setObjectName("logPage");
+    , m_side(new QStackedWidget(this)) {
     m_new = buildNew();
     m_one = buildOne();
     build();
@@ -66,12 +60,10 @@ void LogPage::build() {
     body->setSpacing(4 * spaceUnit);
     body->addWidget(m_list, 12);
     body->addWidget(m_side, 10);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
-    layout->addLayout(body, 1);
-    layout->addWidget(m_said);
+    QVBoxLayout& layout = column(2 * spaceUnit);
+    layout.addLayout(head);
+    layout.addLayout(body, 1);
+    layout.addWidget(saidLabel("logSaidLabel"));
 }
 
 QWidget* LogPage::buildNew() {
@@ -104,7 +96,7 @@ QWidget* LogPage::buildNew() {
     connect(m_about, &QComboBox::currentIndexChanged, this, adapt);
     connect(m_code, &QLineEdit::textChanged, this, adapt);
     connect(m_text, &QLineEdit::textChanged, this, adapt);
-    connect(m_write, &QPushButton::clicked, this, &LogPage::write);
+    connect(m_write, &QPushButton::clicked, this, &LogPage::writeEntry);
     adapt();
     return panel;
 }
@@ -128,14 +120,8 @@ QWidget* LogPage::buildOne() {
     return panel;
 }
 
-void LogPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
-}
-
 void LogPage::refresh() {
-    m_tools.club.ask(
-        this,
+    read(
         [](core::Club& club) {
             Read read;
             const PrintedTags tags = club.kit().replacedTags();
@@ -161,7 +147,6 @@ void LogPage::take(Read read) {
         beginNew();
     else
         choose(m_chosen);
-    emit shown();
 }
 
 void LogPage::choose(const QString& id) {
@@ -189,48 +174,31 @@ void LogPage::beginNew() {
     if (isVisible() && !m_list->hasFocus()) m_about->setFocus(Qt::OtherFocusReason);
 }
 
-QString LogPage::officer() {
-    const QString name = m_tools.officer();
-    if (name.isEmpty()) m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
-    return name;
-}
-
-void LogPage::write() {
-    const QString by = officer();
-    if (by.isEmpty()) return;
+void LogPage::writeEntry() {
     const QString about =
         m_code->text().trimmed().isEmpty() ? m_about->currentData().toString() : m_code->text().trimmed();
-    m_tools.club.ask(
-        this,
-        [about = about.toStdString(), text = m_text->text().trimmed().toStdString(),
-         severity = m_severity->currentIndex() == 1 ? core::Severity::Stop : core::Severity::Remark,
-         by = by.toStdString(), moment = m_tools.time()](core::Club& club) {
-            return club.log().add(about, text, severity, by, moment);
-        },
-        [this](const core::Result<core::LogEntry>& entry) {
-            if (!entry) return m_said->sayError(entry.error());
-            m_said->say(tr("Written: %1").arg(QString::fromStdString(entry->text)));
-            m_text->clear();
-            m_code->clear();
-            m_severity->setCurrentIndex(0);
-            refresh();
-        });
+    write([about = about.toStdString(), text = m_text->text().trimmed().toStdString(),
+           severity = m_severity->currentIndex() == 1 ? core::Severity::Stop : core::Severity::Remark](
+              core::Club& club, const std::string& by,
+              core::Moment moment) { return club.log().add(about, text, severity, by, moment); },
+          [this](const core::LogEntry& entry) {
+              say(tr("Written: %1").arg(QString::fromStdString(entry.text)));
+              m_text->clear();
+              m_code->clear();
+              m_severity->setCurrentIndex(0);
+              refresh();
+          });
 }
 
 void LogPage::closeEntry() {
-    const QString by = officer();
-    if (by.isEmpty()) return;
-    m_tools.club.ask(
-        this,
-        [entry = m_chosen.toStdString(), closing = m_closing->text().trimmed().toStdString(),
-         by = by.toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.log().close(entry, closing, by, moment); },
-        [this](const core::Outcome& done) {
-            if (!done) return m_said->sayError(done.error());
-            m_said->say(tr("Closed. An item that was withdrawn counts again once it is released on its page "
-                           "under Kit."));
-            refresh();
-        });
+    write([entry = m_chosen.toStdString(), closing = m_closing->text().trimmed().toStdString()](
+              core::Club& club, const std::string& by,
+              core::Moment moment) { return club.log().close(entry, closing, by, moment); },
+          [this](core::Done) {
+              say(tr("Closed. An item that was withdrawn counts again once it is released on its page "
+                     "under Kit."));
+              refresh();
+          });
 }
 
 } // namespace app

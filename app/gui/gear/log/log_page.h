@@ -1,9 +1,7 @@
 #pragma once
 
 #include "app/gui/gear/log/log_words.h"
-#include "app/gui/gear/office/gear_pages.h"
-
-#include <QWidget>
+#include "app/gui/widgets/gear_page.h"
 
 #include <vector>
 
@@ -17,24 +15,17 @@ namespace app {
 
 class RowList;
 class RowListModel;
-class SaidLabel;
 
 /// The log of all boats and kit, open entries first. An entry is closed with what was done, or a new one is
 /// written.
-class LogPage : public QWidget {
+class LogPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit LogPage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     const std::vector<LoggedEntry>& entries() const { return m_log; }
-
-signals:
-    void shown();
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     struct Read {
@@ -48,11 +39,9 @@ private:
     void take(Read read);
     void choose(const QString& entry);
     void beginNew();
-    void write();
+    void writeEntry();
     void closeEntry();
-    QString officer(); ///< empty, and it is said, when nobody is named
 
-    GearTools m_tools;
     std::vector<LoggedEntry> m_log;
     QString m_chosen;
     QLabel* m_summary;
@@ -70,7 +59,6 @@ private:
     QLabel* m_oneText;
     QLineEdit* m_closing;
     QPushButton* m_close;
-    SaidLabel* m_said;
 };
 
 } // namespace app

@@ -1,9 +1,8 @@
 #include "app/gui/gear/manifests/manifest_line_panel.h"
 
 #include "app/gui/gear/manifests/manifest_words.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -185,7 +184,7 @@ void ManifestLinePanel::writeLine(const core::ManifestLine& line) {
         sentence);
 }
 
-void ManifestLinePanel::write() {
+void ManifestLinePanel::writeRow() {
     core::ManifestLine line = m_line;
     line.kitType = kitType();
     line.quantity = m_number->value();

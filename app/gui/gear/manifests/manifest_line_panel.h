@@ -38,7 +38,7 @@ private:
     void toggleSubstitute(const std::string& kitType, bool isSubstitute);
     std::string kitType() const;
     void writeLine(const core::ManifestLine& line);
-    void write() override;
+    void writeRow() override;
     void takeAway() override;
     void makeAsClass() override;
     void dropOwn(const QString& sentence);

@@ -1,6 +1,5 @@
 #include "app/gui/gear/manifests/manifest_panel.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/manifests/keep_question.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/words_label.h"
@@ -14,8 +13,7 @@
 namespace app {
 
 ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPart(std::move(tools), prefix + "Panel", parent)
     , m_heading(wordsLabel(this, "heading", prefix + "Label"))
     , m_about(wordsLabel(this, "quiet", prefix + "AboutLabel"))
     , m_fields(new QWidget(this))
@@ -35,8 +33,8 @@ ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget*
                           static_cast<QWidget*>(m_question)})
         layout->addWidget(part);
     layout->addStretch(1);
-    connect(m_write, &QPushButton::clicked, this, [this] { write(); });
-    connect(m_takeAway, &QPushButton::clicked, this, &ManifestPanel::ask);
+    connect(m_write, &QPushButton::clicked, this, [this] { writeRow(); });
+    connect(m_takeAway, &QPushButton::clicked, this, &ManifestPanel::askFirst);
     connect(m_asClass, &QPushButton::clicked, this, [this] { makeAsClass(); });
     connect(m_question, &KeepQuestion::kept, this, &ManifestPanel::keep);
     connect(m_question, &KeepQuestion::takenAway, this, [this] {
@@ -76,11 +74,8 @@ void ManifestPanel::setWritable(bool isWritable) {
     m_write->setEnabled(isWritable);
 }
 
-void ManifestPanel::ask() {
-    if (m_tools.officer().isEmpty()) {
-        emit officerWanted();
-        return;
-    }
+void ManifestPanel::askFirst() {
+    if (officer().empty()) return;
     m_fields->hide();
     m_question->ask(m_questionText);
 }
@@ -91,21 +86,12 @@ void ManifestPanel::keep() {
     m_question->close();
 }
 
+void ManifestPanel::say(const QString& sentence, bool toLookAt) {
+    emit said(sentence, toLookAt);
+}
+
 void ManifestPanel::run(Job job, const QString& sentence) {
-    if (m_tools.officer().isEmpty()) {
-        emit officerWanted();
-        return;
-    }
-    m_tools.club.ask(
-        this,
-        [job = std::move(job), by = m_tools.officer().toStdString(),
-         moment = m_tools.time()](core::Club& club) { return job(club, by, moment); },
-        [this, sentence](const core::Outcome& done) {
-            if (done)
-                emit changed(sentence);
-            else
-                emit refused(done.error());
-        });
+    write(std::move(job), [this, sentence](core::Done) { emit changed(sentence); });
 }
 
 } // namespace app

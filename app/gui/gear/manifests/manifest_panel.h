@@ -1,9 +1,6 @@
 #pragma once
 
-// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
-#include <QWidget>
-
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club.h"
@@ -23,16 +20,15 @@ class KeepQuestion;
 
 /// What the panels of a line and of a point share: the heading, the buttons, the question before anything is
 /// taken away, and the name of whoever is at work, without which nothing is written.
-class ManifestPanel : public QWidget {
+class ManifestPanel : public GearPart {
     Q_OBJECT
 
 public:
     bool isNew() const { return m_isNew; }
 
 signals:
-    void changed(const QString& sentence); ///< the manifest has, and what became of it
-    void refused(const core::Error& error);
-    void officerWanted(); ///< nobody is named who could stand by a change
+    void changed(const QString& sentence);             ///< the manifest has, and what became of it
+    void said(const QString& sentence, bool toLookAt); ///< why nothing was written
 
 protected:
     using Job = std::function<core::Outcome(core::Club&, const std::string& by, core::Moment)>;
@@ -54,18 +50,19 @@ protected:
     };
     void show(const core::ManifestOwner& owner, const Shown& shown);
     void setWritable(bool isWritable);
-    /// Runs on the club's thread under the name of whoever is at work.
+    /// Writes by `job`, see `write`; done: emits `changed` with the sentence.
     void run(Job job, const QString& sentence);
 
-    virtual void write() = 0;
+    virtual void writeRow() = 0;
     virtual void takeAway() = 0;
     virtual void makeAsClass() = 0;
 
+    void say(const QString& sentence, bool toLookAt = false) override; ///< by `said`
+
 private:
-    void ask();
+    void askFirst();
     void keep();
 
-    GearTools m_tools;
     core::ManifestOwner m_owner;
     QString m_questionText;
     bool m_isNew = false;

@@ -1,8 +1,8 @@
 #include "app/gui/gear/manifests/manifest_point_panel.h"
 
 #include "app/gui/gear/manifests/manifest_words.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -241,7 +241,7 @@ void ManifestPointPanel::adapt() {
     setWritable(isReadable() && !point.point.name.empty() && (isNew() || !(point == m_point)));
 }
 
-void ManifestPointPanel::write() {
+void ManifestPointPanel::writeRow() {
     const core::PhasePoint point = wanted();
     run(
         [owner = owner(), point, seen = isNew() ? std::nullopt : std::optional(m_point)](

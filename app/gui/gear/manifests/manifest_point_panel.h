@@ -36,7 +36,7 @@ private:
     bool isReadable() const; ///< its limits are numbers, or empty
     core::PhasePoint wanted() const;
     static QString aboutOf(const core::AskedPoint& asked, const QString& boat);
-    void write() override;
+    void writeRow() override;
     void takeAway() override;
     void makeAsClass() override;
 

@@ -1,15 +1,14 @@
 #include "app/gui/gear/manifests/manifests_page.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/club/import_run.h"
 #include "app/gui/gear/manifests/manifest_line_panel.h"
 #include "app/gui/gear/manifests/manifest_point_panel.h"
 #include "app/gui/gear/manifests/side_scroll.h"
-#include "app/gui/gear/office/said_label.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/gui/widgets/said_label.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -38,8 +37,7 @@ constexpr int leastOfVersions = 80; ///< one of them
 } // namespace
 
 ManifestsPage::ManifestsPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "manifestsPage", parent)
     , m_owners(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "manifestSummaryLabel"))
     , m_showLines(new QRadioButton(tr("lines"), this))
@@ -52,11 +50,9 @@ ManifestsPage::ManifestsPage(GearTools tools, QWidget* parent)
     , m_versionRows(new RowListModel(this))
     , m_versions(new RowList(*m_versionRows, this))
     , m_about(wordsLabel(this, "remark", "manifestAboutLabel"))
-    , m_line(new ManifestLinePanel(m_tools, this))
-    , m_point(new ManifestPointPanel(m_tools, this))
-    , m_said(new SaidLabel("manifestSaidLabel", this))
-    , m_importRun(new ImportRun(m_tools.club, this)) {
-    setObjectName("manifestsPage");
+    , m_line(new ManifestLinePanel(tools(), this))
+    , m_point(new ManifestPointPanel(tools(), this))
+    , m_importRun(new ImportRun(tools().club, this)) {
     build();
     connectParts();
 }
@@ -86,12 +82,10 @@ void ManifestsPage::build() {
     body->setSpacing(4 * spaceUnit);
     body->addLayout(buildLeft(), 15);
     body->addLayout(buildRight(), 10);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
-    layout->addLayout(body, 1);
-    layout->addWidget(m_said);
+    QVBoxLayout& layout = column(2 * spaceUnit);
+    layout.addLayout(head);
+    layout.addLayout(body, 1);
+    layout.addWidget(saidLabel("manifestSaidLabel"));
 }
 
 QLayout* ManifestsPage::buildLeft() {
@@ -129,7 +123,7 @@ QLayout* ManifestsPage::buildRight() {
 void ManifestsPage::connectParts() {
     connect(m_owners, &QComboBox::currentIndexChanged, this, [this] {
         m_version.clear();
-        m_said->say({});
+        say({});
         showNothing(); // nothing of the one before can be changed any more
         refresh();
     });
@@ -161,19 +155,12 @@ void ManifestsPage::connectPanel(ManifestPanel* panel) {
         m_table->setFocus(Qt::OtherFocusReason); // what was written leaves the keyboard nowhere
         afterChange(sentence);
     });
-    connect(panel, &ManifestPanel::refused, m_said, &SaidLabel::sayError);
-    connect(panel, &ManifestPanel::officerWanted, this,
-            [this] { m_said->say(tr("Say who you are first: choose your name under “At work”."), true); });
+    connect(panel, &ManifestPanel::said, this, &ManifestsPage::say);
 }
 
 void ManifestsPage::afterChange(const QString& sentence) {
-    m_said->say(sentence);
+    say(sentence);
     m_version.clear();
-    refresh();
-}
-
-void ManifestsPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
     refresh();
 }
 
@@ -185,7 +172,7 @@ core::ManifestOwner ManifestsPage::owner() const {
 }
 
 /// The first class when none is chosen yet; on the club's thread.
-core::Result<ManifestsPage::Read> ManifestsPage::read(core::Club& club, core::ManifestOwner owner) {
+core::Result<ManifestsPage::Read> ManifestsPage::readManifest(core::Club& club, core::ManifestOwner owner) {
     auto record = club.manifests().read();
     if (!record) return record.error();
     Read read;
@@ -209,22 +196,20 @@ core::Result<ManifestsPage::Read> ManifestsPage::read(core::Club& club, core::Ma
 }
 
 void ManifestsPage::refresh() {
-    m_tools.club.ask(
-        this, [owner = owner()](core::Club& club) { return read(club, owner); },
-        [this](core::Result<Read> read) {
-            if (read)
-                take(std::move(*read));
-            else
-                showUnreadable(read.error());
-        });
+    read([owner = owner()](core::Club& club) { return readManifest(club, owner); },
+         [this](core::Result<Read> read) {
+             if (read)
+                 take(std::move(*read));
+             else
+                 showUnreadable(read.error());
+         });
 }
 
 /// One error in the place of the manifests: nothing of what could not be read is shown or can be changed.
 void ManifestsPage::showUnreadable(const core::Error& error) {
     m_isUnreadable = true;
     showNothing();
-    m_said->sayError(error);
-    emit shown();
+    sayError(error);
 }
 
 void ManifestsPage::showNothing() {
@@ -240,10 +225,9 @@ void ManifestsPage::showNothing() {
 }
 
 void ManifestsPage::take(Read read) {
-    if (m_isUnreadable) m_said->say({});
+    if (m_isUnreadable) say({});
     m_isUnreadable = false;
     fillOwners(read);
-    if (read.answer.owner != owner()) return; // another one was chosen meanwhile
     m_kitTypes = read.kitTypes;
     m_line->setKitTypes(read.kitTypes);
     m_answer = std::move(read.answer);
@@ -254,7 +238,6 @@ void ManifestsPage::take(Read read) {
     m_versions->setCurrentIndex(m_versionRows->index(std::max(0, m_versionRows->indexOfKey(wanted)), 0));
     showTable();
     showSide();
-    emit shown();
 }
 
 void ManifestsPage::fillOwners(const Read& read) {
@@ -309,7 +292,7 @@ void ManifestsPage::showSide() {
     if (!m_answer) return;
     showBeside(m_about);
     if (const core::ManifestVersion* old = version())
-        m_about->setText(aboutVersion(*m_answer, *old, m_tools.time().today) + ' ' +
+        m_about->setText(aboutVersion(*m_answer, *old, today()) + ' ' +
                          tr("Choose the newest version to change anything."));
     else if (m_showPoints->isChecked())
         showPoint();
@@ -368,20 +351,18 @@ void ManifestsPage::addRow() {
 }
 
 void ManifestsPage::exportSheets() {
-    const QString folder = m_tools.choosers.exportFolder(this);
+    const QString folder = tools().choosers.exportFolder(this);
     if (folder.isEmpty()) return;
-    m_tools.club.ask(
-        this,
-        [folder = folder.toStdString()](core::Club& club) { return club.register_().exportCsv(folder, {}); },
+    ask([folder = folder.toStdString()](core::Club& club) { return club.register_().exportCsv(folder, {}); },
         [this, folder](const core::Outcome& done) {
-            if (!done) return m_said->sayError(done.error());
-            m_said->say(tr("The register's sheets are in %1. People's measures are left out.").arg(folder));
+            if (!done) return sayError(done.error());
+            say(tr("The register's sheets are in %1. People's measures are left out.").arg(folder));
         });
 }
 
 void ManifestsPage::importSheets() {
-    const QString folder = m_tools.choosers.importFolder(this);
-    if (!folder.isEmpty()) m_importRun->start(folder, m_tools.time().today);
+    const QString folder = tools().choosers.importFolder(this);
+    if (!folder.isEmpty()) m_importRun->start(folder, today());
 }
 
 } // namespace app

@@ -1,10 +1,7 @@
 #pragma once
 
-// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
-#include <QWidget>
-
 #include "app/gui/gear/manifests/manifest_words.h"
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/register/kit_type.h"
 
 #include <array>
@@ -25,24 +22,17 @@ class ManifestPointPanel;
 class RowListModel;
 class PlainTable;
 class PlainTableModel;
-class SaidLabel;
 
 /// What is asked of each class of boat, each boat's differences, and every version there was. Lines and
 /// points are changed here, or in the register's sheets.
-class ManifestsPage : public QWidget {
+class ManifestsPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit ManifestsPage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     const std::optional<ManifestAnswer>& answer() const { return m_answer; }
-
-signals:
-    void shown();
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     struct Read {
@@ -56,7 +46,7 @@ private:
     QLayout* buildRight();
     void connectParts();
     void connectPanel(ManifestPanel* panel);
-    static core::Result<Read> read(core::Club& club, core::ManifestOwner owner);
+    static core::Result<Read> readManifest(core::Club& club, core::ManifestOwner owner);
     void take(Read read);
     void showUnreadable(const core::Error& error);
     void showNothing();
@@ -75,7 +65,6 @@ private:
     void exportSheets();
     void importSheets();
 
-    GearTools m_tools;
     std::optional<ManifestAnswer> m_answer;
     std::vector<core::KitType> m_kitTypes;
     bool m_isUnreadable = false; ///< the record was, when it was last asked for
@@ -94,7 +83,6 @@ private:
     QLabel* m_about;
     ManifestLinePanel* m_line;
     ManifestPointPanel* m_point;
-    SaidLabel* m_said;
     ImportRun* m_importRun;
 };
 

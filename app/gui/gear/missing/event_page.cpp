@@ -1,9 +1,8 @@
 #include "app/gui/gear/missing/event_page.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/missing/event_words.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -21,18 +20,16 @@
 namespace app {
 
 EventPage::EventPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "eventPage", parent)
     , m_event(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "eventSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this)) {
-    setObjectName("eventPage");
     build();
     connect(m_event, &QComboBox::activated, this, [this] { show(m_event->currentText()); });
     connect(m_event->lineEdit(), &QLineEdit::returnPressed, this, [this] { show(m_event->currentText()); });
     connect(m_list, &RowList::rowPressed, this,
-            [this](const QString& key) { m_tools.showItem(m_lines->codeOf(key)); });
+            [this](const QString& key) { tools().showItem(m_lines->codeOf(key)); });
 }
 
 void EventPage::build() {
@@ -50,25 +47,17 @@ void EventPage::build() {
     addWithWord(*head, tr("Event, or day"), m_event);
     head->setStretch(1, 1);
     head->addWidget(showIt);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
-    layout->addWidget(m_summary);
-    layout->addWidget(m_list, 1);
-}
-
-void EventPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
+    QVBoxLayout& layout = column(2 * spaceUnit);
+    layout.addLayout(head);
+    layout.addWidget(m_summary);
+    layout.addWidget(m_list, 1);
 }
 
 /// Offers the events that checks were filed under, and today; shows what was asked for last, else the newest.
 void EventPage::refresh() {
-    m_tools.club.ask(
-        this, [](core::Club& club) { return club.events().names(); },
+    ask([](core::Club& club) { return club.events().names(); },
         [this](const std::vector<std::string>& events) {
-            const QString today = QString::fromStdString(m_tools.time().today.iso());
+            const QString today = QString::fromStdString(today().iso());
             const QString before = m_event->currentText();
             m_event->clear();
             for (const std::string& event : events)
@@ -82,8 +71,7 @@ void EventPage::refresh() {
 void EventPage::show(const QString& event) {
     if (event.trimmed().isEmpty()) return;
     m_event->setEditText(event);
-    m_tools.club.ask(
-        this,
+    read(
         [name = event.trimmed().toStdString()](core::Club& club) {
             Read read{club.events().tally(name), {}, club.kit().replacedTags()};
             if (!read.tally) return read;
@@ -98,14 +86,13 @@ void EventPage::show(const QString& event) {
 void EventPage::take(const Read& read) {
     if (read.tally) {
         m_summary->setText(summaryOf(*read.tally));
-        m_lines->setRows(linesOf(*read.tally, read.kitTypes, m_tools.time().today, read.tags));
+        m_lines->setRows(linesOf(*read.tally, read.kitTypes, today(), read.tags));
     } else {
         m_summary->setText(tr("Nothing was filed under that: give the name of a patrol, training day or "
                               "carnival that checks were filed under, or a day like 2026-03-14."));
         m_lines->setRows({});
     }
     m_list->scrollToTop();
-    emit shown();
 }
 
 } // namespace app

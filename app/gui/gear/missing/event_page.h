@@ -1,10 +1,8 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "app/text/printed_tags.h"
 #include "core/answers/event_tally.h"
-
-#include <QWidget>
 
 #include <map>
 #include <string>
@@ -18,21 +16,15 @@ class ChoiceBox;
 class RowListModel;
 
 /// What went out and what came back, over all boats of a patrol, training day or carnival, or of a day.
-class EventPage : public QWidget {
+class EventPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit EventPage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     void show(const QString& event); ///< a name, or a day as 2026-03-14
     using QWidget::show;
-
-signals:
-    void shown();
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     struct Read {
@@ -44,7 +36,6 @@ private:
     void build();
     void take(const Read& read);
 
-    GearTools m_tools;
     ChoiceBox* m_event;
     QLabel* m_summary;
     RowListModel* m_lines;

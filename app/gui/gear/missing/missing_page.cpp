@@ -1,13 +1,11 @@
 #include "app/gui/gear/missing/missing_page.h"
 
 #include "app/gui/camera/code_capture.h"
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/missing/missing_words.h"
-#include "app/gui/gear/office/said_label.h"
 #include "app/gui/gear/office/write_off_box.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -28,8 +26,7 @@
 namespace app {
 
 MissingPage::MissingPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "missingPage", parent)
     , m_summary(wordsLabel(this, "heading", "missingSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
@@ -42,9 +39,7 @@ MissingPage::MissingPage(GearTools tools, QWidget* parent)
     , m_writeOff(wordsButton(m_one, tr("Write it off"), "writeOffButton"))
     , m_stocktakes(new ChoiceBox(this))
     , m_begin(wordsButton(this, tr("Begin a stocktake"), "beginStocktakeButton"))
-    , m_code(new QLineEdit(this))
-    , m_said(new SaidLabel("missingSaidLabel", this)) {
-    setObjectName("missingPage");
+    , m_code(new QLineEdit(this)) {
     build();
     connectParts();
     choose({});
@@ -57,13 +52,11 @@ void MissingPage::build() {
     body->setSpacing(4 * spaceUnit);
     body->addWidget(m_list, 10);
     body->addWidget(buildChain(), 12);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addWidget(m_summary);
-    layout->addLayout(body, 1);
-    layout->addWidget(m_said);
-    layout->addLayout(buildFoot());
+    QVBoxLayout& layout = column(2 * spaceUnit);
+    layout.addWidget(m_summary);
+    layout.addLayout(body, 1);
+    layout.addWidget(saidLabel("missingSaidLabel"));
+    layout.addLayout(buildFoot());
 }
 
 QWidget* MissingPage::buildChain() {
@@ -107,19 +100,13 @@ void MissingPage::connectParts() {
     connect(m_why, &QComboBox::currentIndexChanged, this,
             [this](int index) { m_writeOff->setEnabled(index > 0); });
     connect(m_writeOff, &QPushButton::clicked, this, &MissingPage::writeOff);
-    connect(m_begin, &QPushButton::clicked, this, [this] { m_tools.showPage("stocktake"); });
+    connect(m_begin, &QPushButton::clicked, this, [this] { tools().showPage("stocktake"); });
     auto* capture = new CodeCapture(*this, *m_code);
     connect(capture, &CodeCapture::codeTyped, this, &MissingPage::found);
 }
 
-void MissingPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
-}
-
 void MissingPage::refresh() {
-    m_tools.club.ask(
-        this,
+    read(
         [](core::Club& club) {
             Read read{club.answers().missingItems(), club.checks().unfinished(), club.kit().replacedTags()};
             std::erase_if(read.stocktakes,
@@ -133,7 +120,7 @@ void MissingPage::take(Read read) {
     m_missing = std::move(read.missing);
     m_tags = std::move(read.tags);
     m_summary->setText(summaryOf(m_missing));
-    m_lines->setRows(withPrintedTags(linesOf(m_missing, m_tools.time().today), m_tags));
+    m_lines->setRows(withPrintedTags(linesOf(m_missing, today()), m_tags));
     const QString before = m_stocktakes->currentData().toString();
     m_stocktakes->clear();
     for (const core::OpenCheck& check : read.stocktakes)
@@ -146,7 +133,6 @@ void MissingPage::take(Read read) {
                ? m_chosen
                : QString::fromStdString(m_missing.front().code));
     if (const int row = m_lines->indexOfKey(m_chosen); row >= 0) m_list->setCurrentIndex(m_lines->index(row));
-    emit shown();
 }
 
 void MissingPage::choose(const QString& code) {
@@ -158,7 +144,7 @@ void MissingPage::choose(const QString& code) {
     m_chosen = code;
     m_name->setText(QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType),
                                                 codeInWords(printedTag(m_tags, item->code))));
-    m_chain->setRows(chainOf(*item, m_tools.time().today));
+    m_chain->setRows(chainOf(*item, today()));
     m_next->setText(nextStepsOf(*item).join('\n'));
     m_writeOff->setEnabled(m_why->currentIndex() > 0);
 }
@@ -167,53 +153,41 @@ void MissingPage::choose(const QString& code) {
 void MissingPage::found(const QString& text) {
     const std::string check = m_stocktakes->currentData().toString().toStdString();
     if (check.empty()) {
-        m_said->say(tr("No stocktake is open to write it into: begin one of the place where it turned up."),
-                    true);
+        say(tr("No stocktake is open to write it into: begin one of the place where it turned up."), true);
         return;
     }
     const QString place = m_stocktakes->currentText();
-    m_tools.club.ask(
-        this,
-        [check, text = text.toStdString(), moment = m_tools.time()](core::Club& club) {
-            return club.checks().scan(check, text, core::SeenBy::Typed, moment);
-        },
+    ask([check, text = text.toStdString(), moment = tools().time()](
+            core::Club& club) { return club.checks().scan(check, text, core::SeenBy::Typed, moment); },
         [this, place, text](const core::Result<core::Scanned>& scan) {
-            if (!scan) return m_said->sayError(scan.error());
+            if (!scan) return sayError(scan.error());
             const auto wasMissing = [&](const core::MissingItem& item) { return item.code == scan->code; };
             const QString thing = QStringLiteral("%1 %2").arg(QString::fromStdString(scan->name),
                                                               codeInWords(printedTag(m_tags, scan->code)));
             if (std::any_of(m_missing.begin(), m_missing.end(), wasMissing)) {
-                m_tools.sounds.play(Sound::NewAndFine);
-                m_said->say(tr("Found: %1, at %2. Look whether it is fit for use before it goes back.")
-                                .arg(thing, place));
+                tools().sounds.play(Sound::NewAndFine);
+                say(tr("Found: %1, at %2. Look whether it is fit for use before it goes back.")
+                        .arg(thing, place));
             } else if (scan->what == core::Scanned::What::NewItem ||
                        scan->what == core::Scanned::What::SeenBefore) {
-                m_said->say(tr("%1 was not missing; it is now seen at %2.").arg(thing, place));
+                say(tr("%1 was not missing; it is now seen at %2.").arg(thing, place));
             } else {
-                m_tools.sounds.play(Sound::LookAtThis);
-                m_said->say(tr("%1 names no kit of this club.").arg(codeInWords(text.toStdString())), true);
+                tools().sounds.play(Sound::LookAtThis);
+                say(tr("%1 names no kit of this club.").arg(codeInWords(text.toStdString())), true);
             }
             refresh();
         });
 }
 
 void MissingPage::writeOff() {
-    const QString officer = m_tools.officer();
-    if (officer.isEmpty()) {
-        m_said->say(tr("Say who you are first: choose your name under “At work”."), true);
-        return;
-    }
-    m_tools.club.ask(
-        this,
-        [code = m_chosen.toStdString(), why = m_why->currentData().toString().toStdString(),
-         by = officer.toStdString(),
-         moment = m_tools.time()](core::Club& club) { return club.kit().writeOff(code, why, by, moment); },
-        [this, thing = m_name->text()](const core::Outcome& done) {
-            if (!done) return m_said->sayError(done.error());
-            m_said->say(tr("Written off: %1. It counts nowhere from now on; its history stays.").arg(thing));
-            m_chosen.clear();
-            refresh();
-        });
+    write([code = m_chosen.toStdString(), why = m_why->currentData().toString().toStdString()](
+              core::Club& club, const std::string& by,
+              core::Moment moment) { return club.kit().writeOff(code, why, by, moment); },
+          [this, thing = m_name->text()](core::Done) {
+              say(tr("Written off: %1. It counts nowhere from now on; its history stays.").arg(thing));
+              m_chosen.clear();
+              refresh();
+          });
 }
 
 } // namespace app

@@ -1,11 +1,9 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "app/text/printed_tags.h"
 #include "core/answers/missing_list.h"
 #include "core/club/club_checks.h"
-
-#include <QWidget>
 
 #include <vector>
 
@@ -18,24 +16,17 @@ namespace app {
 class RowList;
 class ChoiceBox;
 class RowListModel;
-class SaidLabel;
 
 /// What is missing, longest first; how each was lost from sight, whom to ask and where to look; found by its
 /// code, or written off.
-class MissingPage : public QWidget {
+class MissingPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit MissingPage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     const std::vector<core::MissingItem>& missing() const { return m_missing; }
-
-signals:
-    void shown(); ///< what was read is shown
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     struct Read {
@@ -53,7 +44,6 @@ private:
     void found(const QString& text);
     void writeOff();
 
-    GearTools m_tools;
     std::vector<core::MissingItem> m_missing;
     PrintedTags m_tags;
     QString m_chosen; ///< code
@@ -70,7 +60,6 @@ private:
     ChoiceBox* m_stocktakes;
     QPushButton* m_begin;
     QLineEdit* m_code;
-    SaidLabel* m_said;
 };
 
 } // namespace app

@@ -1,9 +1,9 @@
 #include "app/gui/gear/office/gear_office.h"
 
 #include "app/gui/gear/office/page_names.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 
 #include <QAction>
 #include <QHBoxLayout>

@@ -14,6 +14,7 @@
 #include "app/gui/gear/record/record_page.h"
 #include "app/gui/gear/replace/replace_page.h"
 #include "app/gui/gear/tags/tags_page.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/club/club.h"
 #include "core/club/club_register.h"
 

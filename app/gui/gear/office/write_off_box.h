@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/theme/choice_box.h"
+#include "app/gui/widgets/choice_box.h"
 
 namespace app {
 

@@ -2,20 +2,19 @@
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
-#include "app/gui/club/club_thread.h"
-#include "app/gui/gear/office/said_label.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_plans.h"
+#include "core/club/club_register.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -28,8 +27,7 @@
 namespace app {
 
 ReadyPage::ReadyPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "readyPage", parent)
     , m_places(new ChoiceBox(this))
     , m_planButton(wordsButton(this, tr("Make a plan"), "readyPlanButton", true))
     , m_progress(new QProgressBar(this))
@@ -42,9 +40,7 @@ ReadyPage::ReadyPage(GearTools tools, QWidget* parent)
     , m_cameraButton(wordsButton(this, {}, "readyCameraButton"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
-    , m_code(new QLineEdit(this))
-    , m_said(new SaidLabel("readySaidLabel", this)) {
-    setObjectName("readyPage");
+    , m_code(new QLineEdit(this)) {
     build();
     connectParts();
     showCamera(false);
@@ -83,19 +79,16 @@ void ReadyPage::build() {
     foot->setSpacing(spaceUnit);
     foot->addWidget(m_cameraButton);
     foot->addWidget(m_code, 1);
-    auto* caution = wordsLabel(this, "footnote", "readyCautionLabel");
-    caution->setText(tr("Ticks are for whoever carries; what is aboard is recorded by the launch check.") +
-                     QLatin1Char(' ') + launchCaution());
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
-    layout->addWidget(m_answer);
-    layout->addWidget(m_goals);
-    layout->addLayout(body, 1);
-    layout->addWidget(m_said);
-    layout->addLayout(foot);
-    layout->addWidget(caution);
+    QVBoxLayout& layout = column(spaceUnit);
+    layout.addLayout(head);
+    layout.addWidget(m_answer);
+    layout.addWidget(m_goals);
+    layout.addLayout(body, 1);
+    layout.addWidget(saidLabel("readySaidLabel"));
+    layout.addLayout(foot);
+    addCaution(layout, "readyCautionLabel",
+               tr("Ticks are for whoever carries; what is aboard is recorded by the launch check.") +
+                   QLatin1Char(' ') + launchCaution());
 }
 
 void ReadyPage::connectParts() {
@@ -111,9 +104,11 @@ void ReadyPage::connectParts() {
     });
 }
 
-void ReadyPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    fillWithPlaces(*m_places, tr("every place"), m_tools.club);
+void ReadyPage::refresh() {
+    read([](core::Club& club) { return club.register_().places(); },
+         [this](const std::vector<std::string>& places) {
+             fillBox(*m_places, tr("every place"), texts(places));
+         });
 }
 
 void ReadyPage::hideEvent(QHideEvent* event) {
@@ -127,9 +122,8 @@ void ReadyPage::makePlan() {
         question.places = {place.toStdString()};
     m_planButton->setEnabled(false);
     m_progress->setVisible(true);
-    m_tools.club.ask(
-        this,
-        [question, today = m_tools.time().today](core::Club& club) {
+    ask(
+        [question, today = today()](core::Club& club) {
             return std::pair(club.plans().makeReady(question, today), club.kit().replacedTags());
         },
         [this](const auto& read) { take(read.first, read.second); });
@@ -143,31 +137,28 @@ void ReadyPage::take(const core::Result<core::MakeReadyPlan>& plan, const Printe
     m_goals->setText(plan ? goalsInWords(*plan) : QString());
     m_boats->setRows(plan ? linesOf(plan->boats) : std::vector<ListRow>());
     showMoves();
-    m_said->say(QString());
+    say(QString());
     emit planned();
 }
 
 void ReadyPage::showMoves() {
     m_lines->setRows(m_moves.lines());
     if (m_moves.total() > 0 && m_moves.done() == m_moves.total())
-        m_said->say(tr("All is carried. Now do the launch checks."));
+        say(tr("All is carried. Now do the launch checks."));
     else
-        m_said->say(m_moves.done() == 0 ? QString()
-                                        : tr("%1 of %2 carried.").arg(m_moves.done()).arg(m_moves.total()));
+        say(m_moves.done() == 0 ? QString()
+                                : tr("%1 of %2 carried.").arg(m_moves.done()).arg(m_moves.total()));
 }
 
 /// The register is asked what the tag or the maker's label stands for.
 void ReadyPage::takeCode(const QString& typed) {
-    m_tools.club.ask(
-        this,
-        [text = typed.toStdString(), today = m_tools.time().today](core::Club& club) {
-            return club.kit().itemOfScan(text, today);
-        },
+    ask([text = typed.toStdString(),
+         today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this, typed](const std::optional<core::Item>& item) {
             if (item)
                 tick(QString::fromStdString(item->code));
             else
-                m_said->say(tr("%1 is no item of this club.").arg(codeInWords(typed.toStdString())), true);
+                say(tr("%1 is no item of this club.").arg(codeInWords(typed.toStdString())), true);
             emit codeTaken(typed);
         });
 }
@@ -178,14 +169,14 @@ void ReadyPage::tick(const QString& code) {
     case MoveList::Ticked::Now:
         showMoves();
         m_lines->markChanged(code);
-        m_tools.sounds.play(Sound::NewAndFine);
+        tools().sounds.play(Sound::NewAndFine);
         break;
     case MoveList::Ticked::Before:
-        m_said->say(tr("%1 is ticked already; it goes to %2.").arg(shown, m_moves.goesTo(code)));
+        say(tr("%1 is ticked already; it goes to %2.").arg(shown, m_moves.goesTo(code)));
         break;
     case MoveList::Ticked::NotInPlan:
-        m_said->say(tr("%1 is in no move of this plan: leave it where it is.").arg(shown), true);
-        m_tools.sounds.play(Sound::LookAtThis);
+        say(tr("%1 is in no move of this plan: leave it where it is.").arg(shown), true);
+        tools().sounds.play(Sound::LookAtThis);
         break;
     }
 }
@@ -195,7 +186,7 @@ void ReadyPage::showCamera(bool camera) {
     m_cameraButton->setText(camera ? tr("Show the boats") : tr("Use the camera"));
     if (!camera)
         m_camera->stop();
-    else if (!m_tools.isCameraWanted || m_tools.isCameraWanted())
+    else if (!tools().isCameraWanted || tools().isCameraWanted())
         m_camera->startCamera();
 }
 

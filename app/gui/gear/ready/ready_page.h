@@ -1,10 +1,8 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/ready/move_list.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/base/result.h"
-
-#include <QWidget>
 
 class QComboBox;
 class QLabel;
@@ -18,16 +16,16 @@ namespace app {
 class CameraPanel;
 class RowList;
 class RowListModel;
-class SaidLabel;
 
 /// Which boats can be made complete with what is here, and what to carry where; ticked off by showing each
 /// tag, typing it or pressing its line.
-class ReadyPage : public QWidget {
+class ReadyPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit ReadyPage(GearTools tools, QWidget* parent = nullptr);
 
+    void refresh() override; ///< the places to choose from
     void makePlan();
     const MoveList& moves() const { return m_moves; }
     /// A code as a scanner or camera gives it.
@@ -38,7 +36,6 @@ signals:
     void codeTaken(const QString& text); ///< and what came of it is shown
 
 protected:
-    void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
 private:
@@ -49,7 +46,6 @@ private:
     void showMoves();
     void showCamera(bool camera);
 
-    GearTools m_tools;
     MoveList m_moves;
     QComboBox* m_places;
     QPushButton* m_planButton;
@@ -64,7 +60,6 @@ private:
     RowListModel* m_lines;
     RowList* m_list;
     QLineEdit* m_code;
-    SaidLabel* m_said;
 };
 
 } // namespace app

@@ -1,8 +1,7 @@
 #include "app/gui/gear/record/evidence_panel.h"
 
-#include "app/gui/club/club_thread.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -30,11 +29,8 @@ std::optional<core::Instant> instantOfText(const QString& text) {
     return core::Instant::fromMillis(at.toMSecsSinceEpoch());
 }
 
-EvidencePanel::EvidencePanel(ClubThread& club, TimeSource time, Choosers choosers, QWidget* parent)
-    : QWidget(parent)
-    , m_club(club)
-    , m_time(std::move(time))
-    , m_choosers(std::move(choosers))
+EvidencePanel::EvidencePanel(GearTools tools, QWidget* parent)
+    : GearPart(std::move(tools), "evidencePanel", parent)
     , m_boats(new ChoiceBox(this))
     , m_when(new QLineEdit(this))
     , m_lookButton(wordsButton(this, tr("Look it up"), "evidenceButton", true))
@@ -46,13 +42,12 @@ EvidencePanel::EvidencePanel(ClubThread& club, TimeSource time, Choosers chooser
     , m_said(wordsLabel(this, "quiet", "evidenceSaidLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this)) {
-    setObjectName("evidencePanel");
     build();
     connect(m_lookButton, &QPushButton::clicked, this, &EvidencePanel::look);
     connect(m_when, &QLineEdit::returnPressed, this, &EvidencePanel::look);
     connect(m_saveButton, &QPushButton::clicked, this, &EvidencePanel::save);
     connect(m_printButton, &QPushButton::clicked, this, &EvidencePanel::print);
-    const core::Instant now = m_time().at;
+    const core::Instant now = tools().time().at;
     m_when->setText(
         QDateTime::fromMSecsSinceEpoch(now.millis()).toString(QStringLiteral("yyyy-MM-dd HH:mm")));
     refuse({});
@@ -89,8 +84,7 @@ void EvidencePanel::build() {
 }
 
 void EvidencePanel::refresh() {
-    m_club.ask(
-        this, [](core::Club& club) { return club.register_().boats(); },
+    ask([](core::Club& club) { return club.register_().boats(); },
         [this](const std::vector<core::Boat>& boats) {
             const QString before = m_boats->currentText();
             m_boats->clear();
@@ -107,9 +101,8 @@ void EvidencePanel::look() {
         return;
     }
     using Sheet = core::Result<EvidenceSheet>;
-    m_club.ask(
-        this,
-        [boat = m_boats->currentText().toStdString(), on = *on, today = m_time().today](core::Club& club) {
+    read(
+        [boat = m_boats->currentText().toStdString(), on = *on, today = today()](core::Club& club) {
             const auto evidence = club.answers().evidence(boat, on);
             return evidence ? Sheet(evidenceSheetOf(*evidence, QString::fromStdString(club.name()), today))
                             : Sheet(evidence.error());
@@ -119,7 +112,6 @@ void EvidencePanel::look() {
                 take(*sheet);
             else
                 refuse(withCapital(errorLine(sheet.error())) + QLatin1Char('.'));
-            emit answered();
         });
 }
 
@@ -146,7 +138,7 @@ void EvidencePanel::refuse(const QString& sentence) {
 
 void EvidencePanel::save() {
     const QString proposed = tr("%1 aboard %2.pdf").arg(m_sheet.boat, m_when->text().left(10));
-    const QString file = m_choosers.sheetFile ? m_choosers.sheetFile(this, proposed) : QString();
+    const QString file = tools().choosers.sheetFile ? tools().choosers.sheetFile(this, proposed) : QString();
     if (file.isEmpty()) return;
     m_said->setText(saveEvidence(file, m_sheet) ? tr("Saved: %1").arg(file)
                                                 : tr("The sheet could not be written to %1.").arg(file));
@@ -154,7 +146,7 @@ void EvidencePanel::save() {
 
 void EvidencePanel::print() {
     QPrinter printer(QPrinter::HighResolution);
-    if (!m_choosers.printer || !m_choosers.printer(this, printer)) return;
+    if (!tools().choosers.printer || !tools().choosers.printer(this, printer)) return;
     m_said->setText(paintEvidence(printer, m_sheet) ? tr("The sheet was sent to the printer.")
                                                     : tr("The printer did not take the sheet."));
 }

@@ -1,10 +1,7 @@
 #pragma once
 
-#include "app/gui/choosers.h"
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/record/evidence_sheet.h"
-
-#include <QWidget>
+#include "app/gui/widgets/gear_page.h"
 
 class QComboBox;
 class QLabel;
@@ -14,21 +11,17 @@ class QPushButton;
 namespace app {
 
 class RowList;
-class ClubThread;
 class RowListModel;
 
 /// What was aboard a boat at an instant, and a sheet of it.
-class EvidencePanel : public QWidget {
+class EvidencePanel : public GearPart {
     Q_OBJECT
 
 public:
-    EvidencePanel(ClubThread& club, TimeSource time, Choosers choosers, QWidget* parent = nullptr);
+    explicit EvidencePanel(GearTools tools, QWidget* parent = nullptr);
 
     void refresh(); ///< the boats to choose from
     void look();
-
-signals:
-    void answered();
 
 private:
     void build();
@@ -37,9 +30,6 @@ private:
     void save();
     void print();
 
-    ClubThread& m_club;
-    TimeSource m_time;
-    Choosers m_choosers;
     EvidenceSheet m_sheet;
     QComboBox* m_boats;
     QLineEdit* m_when;

@@ -1,9 +1,8 @@
 #include "app/gui/gear/record/history_panel.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/record/history_words.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -19,16 +18,13 @@
 
 namespace app {
 
-HistoryPanel::HistoryPanel(ClubThread& club, TimeSource time, QWidget* parent)
-    : QWidget(parent)
-    , m_club(club)
-    , m_time(std::move(time))
+HistoryPanel::HistoryPanel(GearTools tools, QWidget* parent)
+    : GearPart(std::move(tools), "historyPanel", parent)
     , m_names(new ChoiceBox(this))
     , m_code(new QLineEdit(this))
     , m_answer(wordsLabel(this, "heading", "historyAnswerLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this)) {
-    setObjectName("historyPanel");
     build();
     connect(m_names, &QComboBox::activated, this, [this] {
         m_code->clear();
@@ -61,8 +57,7 @@ void HistoryPanel::build() {
 
 void HistoryPanel::refresh() {
     using Names = std::pair<std::vector<core::Boat>, std::vector<core::Person>>;
-    m_club.ask(
-        this,
+    ask(
         [](core::Club& club) {
             return Names{club.register_().boats(), club.register_().people()};
         },
@@ -81,19 +76,17 @@ void HistoryPanel::refresh() {
 void HistoryPanel::tell(const QString& subject) {
     if (subject.isEmpty()) return;
     using Lines = core::Result<std::vector<core::HistoryLine>>;
-    m_club.ask(
-        this, [subject = subject.toStdString()](core::Club& club) { return club.answers().history(subject); },
-        [this, subject](const Lines& lines) {
-            m_lines->setRows(lines ? linesOf(*lines, m_time().today) : std::vector<ListRow>());
-            m_answer->setText(
-                lines ? tr("%1: %2").arg(codeInWords(subject.toStdString()),
-                                         counted(static_cast<int>(lines->size()),
-                                                 QT_TRANSLATE_N_NOOP("Words", "%n line of the record"),
-                                                 QT_TRANSLATE_N_NOOP("Words", "%n lines of the record")))
-                      : withCapital(errorLine(lines.error())) + QLatin1Char('.'));
-            m_list->scrollToTop();
-            emit told();
-        });
+    read([subject = subject.toStdString()](core::Club& club) { return club.answers().history(subject); },
+         [this, subject](const Lines& lines) {
+             m_lines->setRows(lines ? linesOf(*lines, today()) : std::vector<ListRow>());
+             m_answer->setText(
+                 lines ? tr("%1: %2").arg(codeInWords(subject.toStdString()),
+                                          counted(static_cast<int>(lines->size()),
+                                                  QT_TRANSLATE_N_NOOP("Words", "%n line of the record"),
+                                                  QT_TRANSLATE_N_NOOP("Words", "%n lines of the record")))
+                       : withCapital(errorLine(lines.error())) + QLatin1Char('.'));
+             m_list->scrollToTop();
+         });
 }
 
 } // namespace app

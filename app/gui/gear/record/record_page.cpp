@@ -14,24 +14,23 @@
 namespace app {
 
 RecordPage::RecordPage(const GearTools& tools, QWidget* parent)
-    : QWidget(parent)
-    , m_verify(new VerifyPanel(tools.club, this))
-    , m_evidence(new EvidencePanel(tools.club, tools.time, tools.choosers, this))
-    , m_history(new HistoryPanel(tools.club, tools.time, this))
+    : GearPage(tools, "recordPage", parent)
+    , m_verify(new VerifyPanel(tools, this))
+    , m_evidence(new EvidencePanel(tools, this))
+    , m_history(new HistoryPanel(tools, this))
     , m_row(new QHBoxLayout)
     , m_choices(new QButtonGroup(this))
     , m_panels(new QStackedWidget(this)) {
-    setObjectName("recordPage");
     m_row->setSpacing(4 * spaceUnit);
     addPanel(tr("what was aboard"), "recordEvidenceChoice", *m_evidence);
     addPanel(tr("history"), "recordHistoryChoice", *m_history);
     addPanel(tr("is the record whole"), "recordVerifyChoice", *m_verify);
     m_row->addStretch(1);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(0);
-    layout->addLayout(m_row);
-    layout->addWidget(m_panels, 1);
+    QVBoxLayout& layout = column(spaceUnit);
+    layout.setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
+    layout.setSpacing(0);
+    layout.addLayout(m_row);
+    layout.addWidget(m_panels, 1);
     showPanel(*m_evidence);
 }
 
@@ -49,8 +48,7 @@ void RecordPage::showPanel(QWidget& panel) {
     m_choices->button(m_panels->indexOf(&panel))->setChecked(true);
 }
 
-void RecordPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
+void RecordPage::refresh() {
     m_evidence->refresh();
     m_history->refresh();
 }

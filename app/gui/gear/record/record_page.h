@@ -1,8 +1,6 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
-
-#include <QWidget>
+#include "app/gui/widgets/gear_page.h"
 
 class QButtonGroup;
 class QHBoxLayout;
@@ -15,7 +13,7 @@ class HistoryPanel;
 class VerifyPanel;
 
 /// The record: whether it is whole, what was aboard on a day, what was recorded of one boat, person or item.
-class RecordPage : public QWidget {
+class RecordPage : public GearPage {
     Q_OBJECT
 
 public:
@@ -25,9 +23,7 @@ public:
     EvidencePanel& evidencePanel() { return *m_evidence; }
     HistoryPanel& historyPanel() { return *m_history; }
     void showPanel(QWidget& panel);
-
-protected:
-    void showEvent(QShowEvent* event) override;
+    void refresh() override;
 
 private:
     void addPanel(const QString& name, const char* objectName, QWidget& panel);

@@ -1,6 +1,5 @@
 #include "app/gui/gear/record/verify_panel.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -18,16 +17,14 @@
 
 namespace app {
 
-VerifyPanel::VerifyPanel(ClubThread& club, QWidget* parent)
-    : QWidget(parent)
-    , m_club(club)
+VerifyPanel::VerifyPanel(GearTools tools, QWidget* parent)
+    : GearPart(std::move(tools), "verifyPanel", parent)
     , m_button(wordsButton(this, tr("Verify the record"), "verifyButton", true))
     , m_progress(new QProgressBar(this))
     , m_answer(wordsLabel(this, "outcome", "verifyAnswerLabel"))
     , m_head(wordsLabel(this, "footnote", "verifyHeadLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this)) {
-    setObjectName("verifyPanel");
     m_progress->setObjectName("verifyProgress");
     m_progress->setAccessibleName(tr("the record is looked through"));
     m_progress->setRange(0, 0); // how long it takes is not known beforehand
@@ -59,9 +56,8 @@ void VerifyPanel::verify() {
     m_progress->setVisible(true);
     m_answer->clear();
     m_lines->setRows({});
-    m_club.ask(
-        this, [](core::Club& club) { return club.record().verify(false); },
-        [this](const core::Result<core::Verification>& verification) { take(verification); });
+    read([](core::Club& club) { return club.record().verify(false); },
+         [this](const core::Result<core::Verification>& verification) { take(verification); });
 }
 
 void VerifyPanel::take(const core::Result<core::Verification>& verification) {
@@ -70,7 +66,6 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
     m_head->clear();
     if (!verification) {
         m_answer->setText(withCapital(errorLine(verification.error())) + QLatin1Char('.'));
-        emit verified();
         return;
     }
     const QString size =
@@ -92,7 +87,6 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
     m_lines->setRows(rows);
     m_head->setText(
         tr("The newest hash, to write down on paper: %1").arg(QString::fromStdString(verification->head)));
-    emit verified();
 }
 
 } // namespace app

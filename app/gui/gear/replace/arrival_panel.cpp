@@ -1,14 +1,13 @@
 #include "app/gui/gear/replace/arrival_panel.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/kit/tag_delivery.h"
-#include "app/gui/gear/office/said_label.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/words_label.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
+#include "core/club/club_register.h"
 #include "core/register/new_kit.h"
 
 #include <QHBoxLayout>
@@ -21,21 +20,19 @@
 namespace app {
 
 ArrivalPanel::ArrivalPanel(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPart(std::move(tools), "arrivalPanel", parent)
     , m_name(wordsLabel(this, "heading", "arrivalNameLabel"))
     , m_count(new QSpinBox(this))
     , m_place(new ChoiceBox(this))
     , m_made(new QLineEdit(this))
     , m_stamped(new QLineEdit(this))
     , m_registerButton(wordsButton(this, tr("Register it"), "arrivalRegisterButton", true))
-    , m_tagsButton(wordsButton(this, tr("Save its tags as PDF…"), "arrivalTagsButton"))
-    , m_said(new SaidLabel("arrivalSaidLabel", this)) {
-    setObjectName("arrivalPanel");
+    , m_tagsButton(wordsButton(this, tr("Save its tags as PDF…"), "arrivalTagsButton")) {
     build();
     connect(m_registerButton, &QPushButton::clicked, this, &ArrivalPanel::registerKit);
-    connect(m_tagsButton, &QPushButton::clicked, this,
-            [this] { saveTags(m_tools, *this, m_codes, *m_said); });
+    connect(m_tagsButton, &QPushButton::clicked, this, [this] {
+        saveTags(tools(), *this, m_codes, [this](const core::Result<QString>& saved) { sayDone(saved); });
+    });
     setKit({}, {}, 1);
 }
 
@@ -71,7 +68,7 @@ void ArrivalPanel::build() {
     layout->addWidget(m_name);
     for (QHBoxLayout* row : {first, second, third})
         layout->addLayout(row);
-    layout->addWidget(m_said);
+    layout->addWidget(saidLabel("arrivalSaidLabel"));
     layout->addStretch(1);
 }
 
@@ -86,11 +83,14 @@ void ArrivalPanel::setKit(const std::string& kitType, const std::string& size, i
                                  : tr("New: %1, size %2").arg(name, QString::fromStdString(size)));
     m_registerButton->setEnabled(!kitType.empty());
     m_tagsButton->setEnabled(false);
-    m_said->say(QString());
+    say(QString());
 }
 
 void ArrivalPanel::refresh() {
-    fillWithPlaces(*m_place, tr("no place yet"), m_tools.club);
+    read([](core::Club& club) { return club.register_().places(); },
+         [this](const std::vector<std::string>& places) {
+             fillBox(*m_place, tr("no place yet"), texts(places));
+         });
 }
 
 void ArrivalPanel::registerKit() {
@@ -103,22 +103,19 @@ void ArrivalPanel::registerKit() {
     kit.stamped = m_stamped->text().trimmed().toStdString();
     m_registerButton->setEnabled(false);
     using Items = core::Result<std::vector<core::Item>>;
-    m_tools.club.ask(
-        this,
-        [kit, by = m_tools.officer ? m_tools.officer().toStdString() : std::string(),
-         moment = m_tools.time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
+    ask([kit, by = tools().officer ? tools().officer().toStdString() : std::string(),
+         moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
         [this](const Items& items) {
             m_registerButton->setEnabled(true);
             if (!items) {
-                m_said->sayError(items.error());
+                sayError(items.error());
                 return;
             }
             m_codes.clear();
             for (const core::Item& item : *items)
                 m_codes.push_back(item.code);
             m_tagsButton->setEnabled(true);
-            m_said->say(
-                counted(static_cast<int>(m_codes.size()),
+            say(counted(static_cast<int>(m_codes.size()),
                         QT_TRANSLATE_N_NOOP("Words", "%n item registered, with a tag of its own."),
                         QT_TRANSLATE_N_NOOP("Words", "%n items registered, each with a tag of its own.")));
             emit arrived();

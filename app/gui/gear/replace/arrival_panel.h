@@ -1,8 +1,6 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
-
-#include <QWidget>
+#include "app/gui/widgets/gear_page.h"
 
 #include <string>
 #include <vector>
@@ -15,10 +13,8 @@ class QSpinBox;
 
 namespace app {
 
-class SaidLabel;
-
 /// What was ordered has arrived: it is registered, gets its tags, and the tags are printed.
-class ArrivalPanel : public QWidget {
+class ArrivalPanel : public GearPart {
     Q_OBJECT
 
 public:
@@ -26,7 +22,7 @@ public:
 
     /// What arrived, and how many were to be ordered.
     void setKit(const std::string& kitType, const std::string& size, int count);
-    void refresh(); ///< the places to put it
+    void refresh() override; ///< the places to put it
     const std::vector<std::string>& registered() const { return m_codes; }
 
 signals:
@@ -36,7 +32,6 @@ private:
     void build();
     void registerKit();
 
-    GearTools m_tools;
     std::string m_kitType;
     std::string m_size;
     std::vector<std::string> m_codes;
@@ -47,7 +42,6 @@ private:
     QLineEdit* m_stamped;
     QPushButton* m_registerButton;
     QPushButton* m_tagsButton;
-    SaidLabel* m_said;
 };
 
 } // namespace app

@@ -1,13 +1,12 @@
 #include "app/gui/gear/replace/replace_page.h"
 
-#include "app/gui/club/club_thread.h"
-#include "app/gui/gear/office/said_label.h"
 #include "app/gui/gear/replace/arrival_panel.h"
 #include "app/gui/gear/replace/life_plot.h"
 #include "app/gui/gear/replace/stock_plot.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/gui/widgets/said_label.h"
 #include "app/gui/widgets/words_label.h"
 #include "app/paper/order_calendar.h"
 #include "app/paper/order_sheet.h"
@@ -85,8 +84,7 @@ QString summaryOf(const core::ReplacementPlan& plan) {
 }
 
 ReplacePage::ReplacePage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "replacePage", parent)
     , m_months(new ChoiceBox(this))
     , m_confidence(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "replaceSummaryLabel"))
@@ -99,9 +97,7 @@ ReplacePage::ReplacePage(GearTools tools, QWidget* parent)
     , m_life(new QWidget(this))
     , m_lifePlot(new LifePlot(m_life))
     , m_lifeLabel(wordsLabel(m_life, "remark", "replaceLifeLabel"))
-    , m_arrival(new ArrivalPanel(m_tools, this))
-    , m_said(new SaidLabel("replaceSaidLabel", this)) {
-    setObjectName("replacePage");
+    , m_arrival(new ArrivalPanel(tools(), this)) {
     build();
     connect(m_months, &QComboBox::activated, this, &ReplacePage::refresh);
     connect(m_confidence, &QComboBox::activated, this, &ReplacePage::refresh);
@@ -127,16 +123,12 @@ void ReplacePage::build() {
     addWithWord(*head, tr("ahead"), m_months);
     addWithWord(*head, tr("sure"), m_confidence);
     m_confidence->setAccessibleName(tr("confidence that no kit runs short"));
-    auto* caution = wordsLabel(this, "footnote", "replaceCautionLabel");
-    caution->setText(planCaution());
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
-    layout->addWidget(m_table, 12);
-    layout->addWidget(buildBeside(), 10);
-    layout->addWidget(m_said);
-    layout->addWidget(caution);
+    QVBoxLayout& layout = column(spaceUnit);
+    layout.addLayout(head);
+    layout.addWidget(m_table, 12);
+    layout.addWidget(buildBeside(), 10);
+    layout.addWidget(saidLabel("replaceSaidLabel"));
+    addCaution(layout, "replaceCautionLabel", planCaution());
 }
 
 /// What is shown of the chosen row, and the sheets of the whole plan.
@@ -194,9 +186,8 @@ void ReplacePage::refresh() {
     core::ReplacementQuestion question;
     question.months = m_months->currentData().toInt();
     question.confidence = m_confidence->currentData().toDouble();
-    m_tools.club.ask(
-        this,
-        [question, today = m_tools.time().today](core::Club& club) -> core::Result<Read> {
+    read(
+        [question, today = today()](core::Club& club) -> core::Result<Read> {
             auto plan = club.plans().replacement(question, today);
             if (!plan) return plan.error();
             return Read{QString::fromStdString(club.name()), std::move(*plan), club.plans().kitLives(today)};
@@ -206,7 +197,7 @@ void ReplacePage::refresh() {
 
 void ReplacePage::take(const core::Result<Read>& read) {
     if (!read) {
-        m_said->sayError(read.error());
+        sayError(read.error());
         return;
     }
     m_club = read->club;
@@ -275,7 +266,7 @@ void ReplacePage::save(Paper paper) {
     const char* const ending = paper == Paper::Sheet ? "pdf" : paper == Paper::Csv ? "csv" : "ics";
     const QString proposed =
         tr("order %1.%2").arg(QString::fromStdString(m_plan->today.iso()), QLatin1String(ending));
-    const QString file = m_tools.choosers.sheetFile ? m_tools.choosers.sheetFile(this, proposed) : QString();
+    const QString file = tools().choosers.sheetFile ? tools().choosers.sheetFile(this, proposed) : QString();
     if (file.isEmpty()) return;
     core::Outcome written = core::Done{};
     const std::string path = file.toStdString();
@@ -285,13 +276,13 @@ void ReplacePage::save(Paper paper) {
     } else {
         const std::string text = paper == Paper::Csv
                                      ? orderCsv(*m_plan)
-                                     : orderCalendar(m_club.toStdString(), *m_plan, m_tools.time().at);
+                                     : orderCalendar(m_club.toStdString(), *m_plan, tools().time().at);
         written = writeWholeFile(path, QByteArray::fromStdString(text));
     }
     if (written)
-        m_said->say(tr("Saved: %1").arg(file));
+        say(tr("Saved: %1").arg(file));
     else
-        m_said->sayError(written.error());
+        sayError(written.error());
     emit saved();
 }
 

@@ -1,11 +1,9 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/base/result.h"
 #include "core/plan/lasting/kit_life.h"
 #include "core/plan/replacement/replacement_plan.h"
-
-#include <QWidget>
 
 #include <optional>
 #include <vector>
@@ -23,27 +21,23 @@ class ArrivalPanel;
 class LifePlot;
 class PlainTable;
 class PlainTableModel;
-class SaidLabel;
 class StockPlot;
 
 /// What runs short when, what to order by which day, and the sheets of it; how long kit lasts here; and what
 /// has arrived.
-class ReplacePage : public QWidget {
+class ReplacePage : public GearPage {
     Q_OBJECT
 
 public:
     explicit ReplacePage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     const std::optional<core::ReplacementPlan>& plan() const { return m_plan; }
     ArrivalPanel& arrival() { return *m_arrival; }
 
 signals:
     void planned();
     void saved(); ///< or refused
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     enum class Paper { Sheet, Csv, Calendar };
@@ -59,7 +53,6 @@ private:
     void save(Paper paper);
     const core::ReplacementRow* rowOf(const QString& key) const;
 
-    GearTools m_tools;
     QString m_club;
     std::optional<core::ReplacementPlan> m_plan;
     std::vector<core::KitLife> m_lives;
@@ -77,7 +70,6 @@ private:
     QLabel* m_lifeLabel;
     ArrivalPanel* m_arrival;
     std::vector<QPushButton*> m_papers;
-    SaidLabel* m_said;
 };
 
 /// "4 kinds of kit run short; 1 order is late. 2026: 464.00." and the like.

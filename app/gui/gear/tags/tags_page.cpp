@@ -1,10 +1,8 @@
 #include "app/gui/gear/tags/tags_page.h"
 
-#include "app/gui/club/club_thread.h"
 #include "app/gui/gear/tags/tag_ruler.h"
-#include "app/gui/theme/choice_box.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/fill_box.h"
+#include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/gui/widgets/words_label.h"
@@ -38,8 +36,7 @@ QString paperInWords(const LabelPaper& paper) {
 } // namespace
 
 TagsPage::TagsPage(GearTools tools, QWidget* parent)
-    : QWidget(parent)
-    , m_tools(std::move(tools))
+    : GearPage(std::move(tools), "tagsPage", parent)
     , m_homes(new ChoiceBox(this))
     , m_kitTypes(new ChoiceBox(this))
     , m_control(new QCheckBox(tr("control tags too"), this))
@@ -51,7 +48,6 @@ TagsPage::TagsPage(GearTools tools, QWidget* parent)
     , m_summary(wordsLabel(this, "remark", "tagsSummaryLabel"))
     , m_said(wordsLabel(this, "quiet", "tagsSaidLabel"))
     , m_writeButton(wordsButton(this, tr("Save the sheets as PDF…"), "tagsWriteButton", true)) {
-    setObjectName("tagsPage");
     build();
     connectParts();
     m_papers->addItem(tr("A4, to be cut"), -1);
@@ -78,12 +74,10 @@ void TagsPage::build() {
     body->setSpacing(4 * spaceUnit);
     body->addLayout(buildChoice(), 12);
     body->addLayout(buildPaper(), 10);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->addLayout(body, 1);
-    auto* caution = wordsLabel(this, "footnote", "tagsCautionLabel");
-    caution->setText(tagCaution());
-    layout->addWidget(caution);
+    QVBoxLayout& layout = column(spaceUnit);
+    layout.setSpacing(-1); // the style's own
+    layout.addLayout(body, 1);
+    addCaution(layout, "tagsCautionLabel", tagCaution());
 }
 
 QLayout* TagsPage::buildChoice() {
@@ -150,22 +144,15 @@ void TagsPage::connectParts() {
     connect(m_writeButton, &QPushButton::clicked, this, &TagsPage::write);
 }
 
-void TagsPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
-}
-
 void TagsPage::refresh() {
     using Labels = core::Result<std::vector<core::TagLabel>>;
-    m_tools.club.ask(
-        this, [](core::Club& club) { return club.kit().tagLabels({}); },
-        [this](const Labels& labels) {
-            m_choice.setTags(labels ? *labels : std::vector<core::TagLabel>());
-            fillBox(*m_homes, tr("all"), m_choice.homes());
-            fillBox(*m_kitTypes, tr("all"), m_choice.kitTypes());
-            showTags();
-            emit shown();
-        });
+    read([](core::Club& club) { return club.kit().tagLabels({}); },
+         [this](const Labels& labels) {
+             m_choice.setTags(labels ? *labels : std::vector<core::TagLabel>());
+             fillBox(*m_homes, tr("all"), m_choice.homes());
+             fillBox(*m_kitTypes, tr("all"), m_choice.kitTypes());
+             showTags();
+         });
 }
 
 void TagsPage::showTags() {
@@ -214,13 +201,12 @@ void TagsPage::showSize() {
 
 void TagsPage::write() {
     const QString file =
-        m_tools.choosers.sheetFile ? m_tools.choosers.sheetFile(this, tr("tags.pdf")) : QString();
+        tools().choosers.sheetFile ? tools().choosers.sheetFile(this, tr("tags.pdf")) : QString();
     if (file.isEmpty()) return;
     m_writeButton->setEnabled(false);
     m_said->setText(tr("The sheets are being made."));
     // On the club's thread, for a large club has many sheets; it asks nothing of the club.
-    m_tools.club.ask(
-        this,
+    ask(
         [path = file.toStdString(), tags = m_choice.chosen(), mm = symbolMm(),
          onLabels = paper()](core::Club&) -> core::Result<int> {
             return onLabels ? writeTagsOnLabels(path, tags, *onLabels, mm) : writeTagSheets(path, tags, mm);

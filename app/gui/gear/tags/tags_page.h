@@ -1,10 +1,8 @@
 #pragma once
 
-#include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/tags/tag_choice.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/base/result.h"
-
-#include <QWidget>
 
 class QCheckBox;
 class QComboBox;
@@ -20,21 +18,17 @@ class TagRuler;
 struct LabelPaper;
 
 /// Sheets of tags: of which boat, place or kit type, on which paper, how large.
-class TagsPage : public QWidget {
+class TagsPage : public GearPage {
     Q_OBJECT
 
 public:
     explicit TagsPage(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh() override;
     const TagChoice& choice() const { return m_choice; }
 
 signals:
-    void shown();
     void written(); ///< or refused
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     void build();
@@ -49,7 +43,6 @@ private:
     const LabelPaper* paper() const; ///< null: the whole sheet, to be cut
     double symbolMm() const;
 
-    GearTools m_tools;
     TagChoice m_choice;
     QComboBox* m_homes;
     QComboBox* m_kitTypes;

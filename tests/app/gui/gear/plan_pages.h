@@ -1,8 +1,8 @@
 #pragma once
 
 #include "app/gui/club/club_thread.h"
-#include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/theme/sounds.h"
+#include "app/gui/widgets/gear_page.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"

@@ -93,14 +93,14 @@ int main(int argc, char** argv) {
     boats->setCurrentText("Grebe");
     record->findChild<QLineEdit*>("evidenceWhenEdit")->setText("2026-03-14 06:00");
     bool isAnswered = false;
-    QObject::connect(&record->evidencePanel(), &app::EvidencePanel::answered, record,
+    QObject::connect(&record->evidencePanel(), &app::EvidencePanel::shown, record,
                      [&] { isAnswered = true; });
     record->evidencePanel().look();
     waitFor([&] { return isAnswered; });
     screens.take("record-evidence");
     record->showPanel(record->historyPanel());
     bool isTold = false;
-    QObject::connect(&record->historyPanel(), &app::HistoryPanel::told, record, [&] { isTold = true; });
+    QObject::connect(&record->historyPanel(), &app::HistoryPanel::shown, record, [&] { isTold = true; });
     auto* names = record->findChild<QComboBox*>("historyNameBox");
     waitFor([&] { return names->findText("Grebe") >= 0; });
     names->setCurrentText("Grebe");
@@ -109,7 +109,7 @@ int main(int argc, char** argv) {
     screens.take("record-history");
     record->showPanel(record->verifyPanel());
     bool isVerified = false;
-    QObject::connect(&record->verifyPanel(), &app::VerifyPanel::verified, record, [&] { isVerified = true; });
+    QObject::connect(&record->verifyPanel(), &app::VerifyPanel::shown, record, [&] { isVerified = true; });
     record->verifyPanel().verify();
     waitFor([&] { return isVerified; });
     screens.take("record-verify");

@@ -6,6 +6,7 @@
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/sounds.h"
+#include "app/gui/widgets/gear_page.h"
 #include "app/gui/window_pictures.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"

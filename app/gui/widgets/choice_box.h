@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QStringList>
 
 namespace app {
 
@@ -14,5 +15,9 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
 };
+
+/// Offers `all` (data: empty) and then the names (data: the same), each once, in order; keeps what was chosen
+/// where it is still offered.
+void fillBox(QComboBox& box, const QString& all, QStringList names);
 
 } // namespace app

@@ -1,4 +1,4 @@
-#include "app/gui/gear/office/said_label.h"
+#include "app/gui/widgets/said_label.h"
 
 #include "app/text/sentences.h"
 #include "app/text/words.h"

@@ -1,0 +1,67 @@
+#include "app/gui/widgets/gear_page.h"
+
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/said_label.h"
+#include "app/gui/widgets/words_label.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
+
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace app {
+
+GearPart::GearPart(GearTools tools, const QString& name, QWidget* parent)
+    : QWidget(parent)
+    , m_tools(std::move(tools)) {
+    setObjectName(name);
+}
+
+std::string GearPart::officer() {
+    const QString name = m_tools.officer ? m_tools.officer() : QString();
+    if (name.isEmpty()) say(tr("Say who you are first: choose your name under “At work”."), true);
+    return name.toStdString();
+}
+
+SaidLabel* GearPart::saidLabel(const char* name) {
+    if (!m_said) m_said = new SaidLabel(name, this);
+    return m_said;
+}
+
+void GearPart::say(const QString& sentence, bool toLookAt) {
+    if (m_said) m_said->say(sentence, toLookAt);
+}
+
+void GearPart::sayError(const core::Error& error) {
+    say(withCapital(errorLine(error)) + QLatin1Char('.'), true);
+}
+
+void GearPart::sayDone(const core::Result<QString>& sentence) {
+    if (sentence)
+        say(*sentence);
+    else
+        sayError(sentence.error());
+}
+
+QVBoxLayout& GearPage::column(int above) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(3 * spaceUnit, above, 3 * spaceUnit, 2 * spaceUnit);
+    column->setSpacing(spaceUnit);
+    return *column;
+}
+
+void GearPage::addCaution(QVBoxLayout& column, const char* name, const QString& caution) {
+    auto* label = wordsLabel(this, "footnote", name);
+    label->setText(caution);
+    column.addWidget(label);
+    QMargins margins = column.contentsMargins();
+    margins.setBottom(spaceUnit);
+    column.setContentsMargins(margins);
+}
+
+void GearPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+} // namespace app
