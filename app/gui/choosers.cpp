@@ -59,7 +59,7 @@ Choosers systemChoosers() {
         return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of pictures to read"),
                                                  documents());
     };
-    choosers.sheetFile = [](QWidget* parent, const QString& proposed) {
+    choosers.saveFile = [](QWidget* parent, const QString& proposed) {
         return QFileDialog::getSaveFileName(parent, ChoosersText::tr("Save as a file"),
                                             documents() + '/' + proposed, filesLike(proposed));
     };

@@ -19,7 +19,7 @@ struct Choosers {
     std::function<QString(QWidget*)> exportFolder;
     std::function<QStringList(QWidget*)> pictures;
     std::function<QString(QWidget*)> pictureFolder;
-    std::function<QString(QWidget*, const QString& proposed)> sheetFile;
+    std::function<QString(QWidget*, const QString& proposed)> saveFile;
     std::function<bool(QWidget*, QPrinter&)> printer;
 };
 

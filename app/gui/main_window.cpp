@@ -11,7 +11,7 @@
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/page_menu.h"
 #include "app/gui/menus/view_menu.h"
-#include "app/gui/sheet/sheet_delivery.h"
+#include "app/gui/printout/printout_delivery.h"
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/language.h"
 #include "app/gui/theme/palette.h"
@@ -46,7 +46,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     : m_time(std::move(time))
     , m_choosers(std::move(choosers))
     , m_import(new ImportRun(m_club, this))
-    , m_sheets(new SheetDelivery(m_club, m_choosers, this))
+    , m_printouts(new PrintoutDelivery(m_club, m_choosers, this))
     , m_progress(new QProgressBar(this)) {
     setObjectName("mainWindow");
     setWindowTitle(tr("Tholepin"));
@@ -63,8 +63,8 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
         build(); // some page waits for an answer that never comes
         leaveClub(error);
     });
-    connect(m_sheets, &SheetDelivery::done, this,
-            [this](const QString& sentence) { m_check->sheetDone(sentence); });
+    connect(m_printouts, &PrintoutDelivery::done, this,
+            [this](const QString& sentence) { m_check->printoutDone(sentence); });
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
     build();
     m_welcome->setFocus(Qt::OtherFocusReason);
@@ -149,8 +149,8 @@ void MainWindow::showOffice() {
 void MainWindow::connectCheck() {
     connect(m_check, &CheckPage::leaveWanted, this, [this] { showBoard(); });
     connect(m_check, &CheckPage::nextBoatWanted, this, &MainWindow::startNext);
-    connect(m_check, &CheckPage::printWanted, m_sheets, &SheetDelivery::print);
-    connect(m_check, &CheckPage::saveWanted, m_sheets, &SheetDelivery::save);
+    connect(m_check, &CheckPage::printWanted, m_printouts, &PrintoutDelivery::print);
+    connect(m_check, &CheckPage::saveWanted, m_printouts, &PrintoutDelivery::save);
     connect(&m_check->camera(), &CameraPanel::picturesPressed, this, [this] { readPictures(false); });
     connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
 }

@@ -23,7 +23,7 @@ class CheckPage;
 class GearOffice;
 class ImportRun;
 class PageMenu;
-class SheetDelivery;
+class PrintoutDelivery;
 class ShedBoard;
 class ViewMenu;
 class WelcomePage;
@@ -101,7 +101,7 @@ private:
     bool m_cameraWanted = true;
     bool m_isBoardFresh = false; ///< what the board shows is newer than what was done last
     ImportRun* m_import;
-    SheetDelivery* m_sheets;
+    PrintoutDelivery* m_printouts;
     QProgressBar* m_progress;
     // Made anew with each language.
     std::vector<WindowPage> m_menuPages;

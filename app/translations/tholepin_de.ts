@@ -132,6 +132,61 @@
     </message>
 </context>
 <context>
+    <name>CheckPrintout</name>
+    <message>
+        <source>signature: %1</source>
+        <translation>Unterschrift: %1</translation>
+    </message>
+    <message>
+        <source>person in charge</source>
+        <translation>verantwortliche Person</translation>
+    </message>
+    <message>
+        <source>record %1 · %2</source>
+        <translation>Aufzeichnung %1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Urgent: %1</source>
+        <translation>Dringend: %1</translation>
+    </message>
+    <message>
+        <source>log entry open: %1</source>
+        <translation>offener Bucheintrag: %1</translation>
+    </message>
+    <message>
+        <source>driver %1</source>
+        <translation>Bootsführer %1</translation>
+    </message>
+    <message>
+        <source>crew %1</source>
+        <translation>Besatzung %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>signed by %1</source>
+        <translation>unterschrieben von %1</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>trip: %1</source>
+        <translation>Einsatz: %1</translation>
+    </message>
+</context>
+<context>
     <name>CheckRows</name>
     <message>
         <source>still to find</source>
@@ -220,61 +275,6 @@
     <message>
         <source>seconds</source>
         <translation>Sekunden</translation>
-    </message>
-</context>
-<context>
-    <name>CheckSheet</name>
-    <message>
-        <source>signature: %1</source>
-        <translation>Unterschrift: %1</translation>
-    </message>
-    <message>
-        <source>person in charge</source>
-        <translation>verantwortliche Person</translation>
-    </message>
-    <message>
-        <source>record %1 · %2</source>
-        <translation>Aufzeichnung %1 · %2</translation>
-    </message>
-    <message>
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
-    </message>
-    <message>
-        <source>Urgent: %1</source>
-        <translation>Dringend: %1</translation>
-    </message>
-    <message>
-        <source>log entry open: %1</source>
-        <translation>offener Bucheintrag: %1</translation>
-    </message>
-    <message>
-        <source>driver %1</source>
-        <translation>Bootsführer %1</translation>
-    </message>
-    <message>
-        <source>crew %1</source>
-        <translation>Besatzung %1</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
-        <source>signed by %1</source>
-        <translation>unterschrieben von %1</translation>
-    </message>
-    <message>
-        <source> · </source>
-        <translation> · </translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>trip: %1</source>
-        <translation>Einsatz: %1</translation>
     </message>
 </context>
 <context>
@@ -1887,7 +1887,7 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
-    <name>EvidenceSheet</name>
+    <name>EvidencePrintout</name>
     <message>
         <source>%1 · what was aboard</source>
         <translation>%1 · was an Bord war</translation>
@@ -5807,6 +5807,25 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::PrintoutDelivery</name>
+    <message>
+        <source>The sheet was sent to the printer.</source>
+        <translation>Das Blatt ging an den Drucker.</translation>
+    </message>
+    <message>
+        <source>The printer did not take the sheet.</source>
+        <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>The sheet could not be written to %1.</source>
+        <translation>Das Blatt ließ sich nicht nach %1 schreiben.</translation>
+    </message>
+</context>
+<context>
     <name>app::ReadyPage</name>
     <message>
         <source>Make a plan</source>
@@ -6059,25 +6078,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>a boat&apos;s tag</source>
         <translation>Bootsetikett</translation>
-    </message>
-</context>
-<context>
-    <name>app::SheetDelivery</name>
-    <message>
-        <source>The sheet was sent to the printer.</source>
-        <translation>Das Blatt ging an den Drucker.</translation>
-    </message>
-    <message>
-        <source>The printer did not take the sheet.</source>
-        <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
-    </message>
-    <message>
-        <source>Saved: %1</source>
-        <translation>Gespeichert: %1</translation>
-    </message>
-    <message>
-        <source>The sheet could not be written to %1.</source>
-        <translation>Das Blatt ließ sich nicht nach %1 schreiben.</translation>
     </message>
 </context>
 <context>

@@ -335,8 +335,8 @@ void CheckPage::showSigned(const core::SignedCheck& check) {
     emit answered();
 }
 
-void CheckPage::sheetDone(const QString& sentence) {
-    m_signing->sheetDone(sentence);
+void CheckPage::printoutDone(const QString& sentence) {
+    m_signing->printoutDone(sentence);
 }
 
 void CheckPage::undo() {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/club/check_session.h"
-#include "app/gui/sheet/check_sheet.h"
+#include "app/gui/printout/check_printout.h"
 
 #include <QWidget>
 
@@ -61,12 +61,12 @@ public:
 signals:
     void leaveWanted();
     void nextBoatWanted();
-    void printWanted(const app::CheckSheet& sheet);
-    void saveWanted(const app::CheckSheet& sheet);
+    void printWanted(const app::CheckPrintout& printout);
+    void saveWanted(const app::CheckPrintout& printout);
     void answered(); ///< a new answer is shown
 
 public slots:
-    void sheetDone(const QString& sentence);
+    void printoutDone(const QString& sentence);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -25,7 +25,7 @@ SignedPanel::SignedPanel(QWidget* parent)
     auto* print = new QPushButton(tr("Print the sheet…"), this);
     print->setObjectName("printSheetButton");
     auto* save = new QPushButton(tr("Save the sheet as PDF…"), this);
-    save->setObjectName("saveSheetButton");
+    save->setObjectName("savePrintoutButton");
     m_done->setObjectName("signedDoneButton");
     m_done->setProperty("role", "usual");
 

@@ -7,7 +7,7 @@ class QPushButton;
 
 namespace app {
 
-/// After the signature: what was signed, and the sheet of it.
+/// After the signature: what was signed, and its printout.
 class SignedPanel : public QWidget {
     Q_OBJECT
 
@@ -15,7 +15,7 @@ public:
     explicit SignedPanel(QWidget* parent = nullptr);
 
     void begin(const QString& sentence, const QString& urgent);
-    void say(const QString& sentence); ///< what became of the sheet
+    void say(const QString& sentence); ///< what became of the printout
 
 signals:
     void printPressed();

@@ -2,7 +2,7 @@
 
 #include "app/gui/check/sign_panel.h"
 #include "app/gui/check/signed_panel.h"
-#include "app/gui/sheet/sheet_of_check.h"
+#include "app/gui/printout/check_printout.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -17,8 +17,8 @@ Signing::Signing(QWidget* parent)
     connect(m_sign, &SignPanel::backPressed, this, &Signing::backPressed);
     connect(m_sign, &SignPanel::signPressed, this, &Signing::signPressed);
     connect(m_signedPanel, &SignedPanel::donePressed, this, &Signing::donePressed);
-    connect(m_signedPanel, &SignedPanel::printPressed, this, [this] { emit printPressed(m_sheet); });
-    connect(m_signedPanel, &SignedPanel::savePressed, this, [this] { emit savePressed(m_sheet); });
+    connect(m_signedPanel, &SignedPanel::printPressed, this, [this] { emit printPressed(m_printout); });
+    connect(m_signedPanel, &SignedPanel::savePressed, this, [this] { emit savePressed(m_printout); });
 }
 
 void Signing::begin(const CheckState& state) {
@@ -44,7 +44,7 @@ bool Signing::press() {
 
 void Signing::showSigned(const core::SignedCheck& check, const CheckState& state) {
     m_isSigned = true;
-    m_sheet = sheetOf(check, state);
+    m_printout = printoutOf(check, state);
     setCurrentWidget(m_signedPanel);
     const QString urgent = QString::fromStdString(check.urgent);
     m_signedPanel->begin(
@@ -52,13 +52,13 @@ void Signing::showSigned(const core::SignedCheck& check, const CheckState& state
         urgent.isEmpty() ? QString() : tr("Launched urgent: %1").arg(urgent));
 }
 
-void Signing::sheetDone(const QString& sentence) {
+void Signing::printoutDone(const QString& sentence) {
     m_signedPanel->say(sentence);
 }
 
 void Signing::clear() {
     m_isSigned = false;
-    m_sheet = {};
+    m_printout = {};
 }
 
 } // namespace app

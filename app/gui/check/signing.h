@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/club/check_session.h"
-#include "app/gui/sheet/check_sheet.h"
+#include "app/gui/printout/check_printout.h"
 
 #include <QStackedWidget>
 
@@ -10,7 +10,7 @@ namespace app {
 class SignPanel;
 class SignedPanel;
 
-/// The end of a check: first who signs, then what was signed and the sheet of it.
+/// The end of a check: first who signs, then what was signed and its printout.
 class Signing : public QStackedWidget {
     Q_OBJECT
 
@@ -22,7 +22,7 @@ public:
     bool nameSigner(const QString& person); ///< false: nobody of that name can sign
     bool press();                           ///< signs, if nothing is wanting
     void showSigned(const core::SignedCheck& check, const CheckState& state);
-    void sheetDone(const QString& sentence);
+    void printoutDone(const QString& sentence);
     void clear(); ///< for the next check
 
     bool isSigned() const { return m_isSigned; }
@@ -31,13 +31,13 @@ public:
 signals:
     void backPressed();
     void signPressed(const QString& by, const QString& urgent);
-    void printPressed(const app::CheckSheet& sheet);
-    void savePressed(const app::CheckSheet& sheet);
+    void printPressed(const app::CheckPrintout& printout);
+    void savePressed(const app::CheckPrintout& printout);
     void donePressed();
 
 private:
     bool m_isSigned = false;
-    CheckSheet m_sheet;
+    CheckPrintout m_printout;
     SignPanel* m_sign;
     SignedPanel* m_signedPanel;
 };

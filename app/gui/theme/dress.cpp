@@ -1,8 +1,8 @@
 #include "app/gui/theme/dress.h"
 
-#include "app/gui/theme/desk_style.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/theme/window_style.h"
 
 #include <QApplication>
 #include <QPalette>
@@ -108,7 +108,7 @@ QString styleSheetOf(const Palette& palette) {
 
 void dress(QApplication& application, const Palette& palette) {
     worn() = &paletteOf(palette.name);
-    application.setStyle(new DeskStyle);
+    application.setStyle(new WindowStyle);
     application.setFont(fontOf(TextRole::Remark));
     application.setPalette(qtPaletteOf(palette));
     application.setStyleSheet(styleSheetOf(palette));

@@ -1,5 +1,5 @@
-#include "tests/app/gui/desk_story.h"
 #include "tests/app/gui/nameless_controls.h"
+#include "tests/app/gui/window_story.h"
 
 #include <QAction>
 #include <QMenu>
@@ -12,7 +12,7 @@ namespace {
 
 using support::namelessIn;
 
-class Accessibility : public support::DeskStory {};
+class Accessibility : public support::WindowStory {};
 
 } // namespace
 

@@ -1,4 +1,4 @@
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/camera_view.h"
@@ -12,11 +12,11 @@ namespace {
 constexpr const char* webcam = "YUY2,1280,720,30";
 constexpr std::chrono::seconds patience{40};
 
-class CameraStory : public support::DeskStory {
+class CameraStory : public support::WindowStory {
 protected:
     void TearDown() override {
         support::fakeWebcams().pullOut("shed");
-        support::DeskStory::TearDown();
+        support::WindowStory::TearDown();
     }
 
     void show(const std::vector<std::string>& codes) {

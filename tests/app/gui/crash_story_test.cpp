@@ -1,6 +1,6 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_record.h"
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include "tests/app/gui/fake_webcam.h"
 #include "tests/support/tag_picture.h"
@@ -12,13 +12,13 @@ namespace {
 constexpr std::chrono::seconds untilKilled{60};
 
 /// The program itself in a process of its own, driven by what its camera sees.
-class CrashStory : public support::DeskStory {
+class CrashStory : public support::WindowStory {
 protected:
     void TearDown() override {
         m_program.kill();
         m_program.waitForFinished();
         support::fakeWebcams().pullOut("shed");
-        support::DeskStory::TearDown();
+        support::WindowStory::TearDown();
     }
 
     void startProgram() {

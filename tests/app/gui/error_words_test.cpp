@@ -7,7 +7,7 @@
 #include "core/exchange/csv_import.h"
 #include "core/tag/maker_label.h"
 #include "core/tag/tag_code.h"
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include <QDirIterator>
 #include <QFile>
@@ -121,10 +121,10 @@ QString readAll(const QString& path) {
 }
 
 /// Speaks German until it is gone.
-class ErrorWords : public support::DeskStory {
+class ErrorWords : public support::WindowStory {
 protected:
     void TearDown() override {
-        DeskStory::TearDown();
+        WindowStory::TearDown();
         app::speak("en");
     }
 

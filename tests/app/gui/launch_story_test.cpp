@@ -3,7 +3,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_record.h"
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include "app/gui/check/check_lists.h"
 #include "app/gui/welcome_page.h"
@@ -12,11 +12,11 @@
 #include <algorithm>
 #include <sqlite3.h>
 
-using support::DeskStory;
+using support::WindowStory;
 
 namespace {
 
-class LaunchStory : public DeskStory {
+class LaunchStory : public WindowStory {
 protected:
     /// Petra Lund drives, Sami Reeve is crew: both by their tags.
     void nameTwo() {

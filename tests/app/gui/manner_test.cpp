@@ -1,4 +1,4 @@
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include "app/gui/camera/camera_view.h"
 #include "app/gui/theme/motion.h"
@@ -22,11 +22,11 @@ double fifteenMillimetres() {
     return QGuiApplication::primaryScreen()->physicalDotsPerInchY() * 15.0 / 25.4;
 }
 
-class Manner : public support::DeskStory {
+class Manner : public support::WindowStory {
 protected:
     void TearDown() override {
         app::reduceMotion(false);
-        support::DeskStory::TearDown();
+        support::WindowStory::TearDown();
     }
 
     bool isUnderlined(const char* code) {

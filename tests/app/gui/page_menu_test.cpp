@@ -1,7 +1,7 @@
 #include "app/gui/menus/page_menu.h"
 
-#include "tests/app/gui/desk_story.h"
 #include "tests/app/gui/keyless_buttons.h"
+#include "tests/app/gui/window_story.h"
 
 #include "app/gui/gear/office/gear_office.h"
 #include "core/club/club_log.h"
@@ -20,7 +20,7 @@ using support::keysTwice;
 
 namespace {
 
-class PageMenu : public support::DeskStory {
+class PageMenu : public support::WindowStory {
 protected:
     app::PageMenu& menu() { return *window().findChild<app::PageMenu*>("pageMenu"); }
     QWidget& page() { return *window().findChild<QStackedWidget*>()->currentWidget(); }

@@ -3,7 +3,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_record.h"
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include "app/gui/check/trip_words.h"
 #include "app/text/words.h"
@@ -15,14 +15,14 @@
 
 #include <algorithm>
 
-using support::DeskStory;
+using support::WindowStory;
 
 namespace {
 
 constexpr const char* grebesTube = "KMC20GKEK9";
 constexpr const char* dabchicksTube = "KQ8SK0R3E2";
 
-class ReturnStory : public DeskStory {
+class ReturnStory : public WindowStory {
 protected:
     std::vector<std::string> kitOf(const std::string& boat) {
         std::vector<std::string> codes;

@@ -1,5 +1,5 @@
 #include "app/gui/theme/language.h"
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include <QAction>
 #include <QFile>
@@ -60,10 +60,10 @@ std::string nameOf(const Entry& entry) {
 }
 
 /// Speaks German until it is gone.
-class Translation : public support::DeskStory {
+class Translation : public support::WindowStory {
 protected:
     void TearDown() override {
-        DeskStory::TearDown();
+        WindowStory::TearDown();
         app::speak("en");
         QSettings().remove("look/language");
     }

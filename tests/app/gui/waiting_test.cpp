@@ -1,4 +1,4 @@
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include "tests/app/gui/gear/gear_story.h"
 #include "tests/support/big_club.h"
@@ -40,7 +40,7 @@ protected:
 };
 
 /// A window on a big club of 8,000 items.
-class Waiting : public support::DeskStory {
+class Waiting : public support::WindowStory {
 protected:
     void SetUp() override { m_big = support::makeBigClub(file(), sightings()); }
 
@@ -67,7 +67,7 @@ TEST_F(Waiting, nothingHoldsTheWindowUpFor100Milliseconds) {
     openWindow();
     QString sheet;
     app::Choosers choosers;
-    choosers.sheetFile = [&](QWidget*, const QString&) { return sheet; };
+    choosers.saveFile = [&](QWidget*, const QString&) { return sheet; };
     sheet = QString::fromStdString((folder() / "sheet.pdf").string());
     closeWindow();
     openWindow(false, choosers);
@@ -98,7 +98,7 @@ TEST_F(Waiting, nothingHoldsTheWindowUpFor100Milliseconds) {
     press(Qt::Key_Return);
     ASSERT_TRUE(support::waitFor([&] { return child("signedPanel")->isVisible(); }));
     expectShort(watch, "signing");
-    child<QPushButton>("saveSheetButton")->click();
+    child<QPushButton>("savePrintoutButton")->click();
     ASSERT_TRUE(support::waitFor([&] { return QFileInfo(sheet).size() > 0; }, 120s));
     expectShort(watch, "saving the sheet as a PDF");
     const int shownBefore = boardsShown();

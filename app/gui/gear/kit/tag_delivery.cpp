@@ -17,9 +17,8 @@ struct TagDeliveryText {
 
 void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::string>& codes,
               const std::function<void(const core::Result<QString>&)>& then) {
-    const QString file = tools.choosers.sheetFile
-                             ? tools.choosers.sheetFile(&page, TagDeliveryText::tr("tags.pdf"))
-                             : QString();
+    const QString file =
+        tools.choosers.saveFile ? tools.choosers.saveFile(&page, TagDeliveryText::tr("tags.pdf")) : QString();
     if (file.isEmpty()) return;
     tools.club.ask(
         &page,

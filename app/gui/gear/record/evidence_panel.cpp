@@ -100,28 +100,29 @@ void EvidencePanel::look() {
         refuse(tr("Write the day and the time like 2026-03-14 06:40."));
         return;
     }
-    using Sheet = core::Result<EvidenceSheet>;
+    using Answer = core::Result<EvidencePrintout>;
     read(
         [boat = m_boats->currentText().toStdString(), on = *on, today = today()](core::Club& club) {
             const auto evidence = club.answers().evidence(boat, on);
-            return evidence ? Sheet(evidenceSheetOf(*evidence, QString::fromStdString(club.name()), today))
-                            : Sheet(evidence.error());
+            return evidence
+                       ? Answer(evidencePrintoutOf(*evidence, QString::fromStdString(club.name()), today))
+                       : Answer(evidence.error());
         },
-        [this](const Sheet& sheet) {
-            if (sheet)
-                take(*sheet);
+        [this](const Answer& printout) {
+            if (printout)
+                take(*printout);
             else
-                refuse(withCapital(errorLine(sheet.error())) + QLatin1Char('.'));
+                refuse(withCapital(errorLine(printout.error())) + QLatin1Char('.'));
         });
 }
 
-void EvidencePanel::take(const EvidenceSheet& sheet) {
-    m_sheet = sheet;
-    m_answer->setText(sheet.answer);
-    m_more->setText(sheet.more.join('\n'));
-    m_proof->setText(sheet.proof.join('\n'));
+void EvidencePanel::take(const EvidencePrintout& printout) {
+    m_printout = printout;
+    m_answer->setText(printout.answer);
+    m_more->setText(printout.more.join('\n'));
+    m_proof->setText(printout.proof.join('\n'));
     m_said->clear();
-    m_lines->setRows(sheet.rows);
+    m_lines->setRows(printout.rows);
     m_list->scrollToTop();
     for (QPushButton* button : {m_saveButton, m_printButton})
         button->setEnabled(true);
@@ -137,18 +138,18 @@ void EvidencePanel::refuse(const QString& sentence) {
 }
 
 void EvidencePanel::save() {
-    const QString proposed = tr("%1 aboard %2.pdf").arg(m_sheet.boat, m_when->text().left(10));
-    const QString file = tools().choosers.sheetFile ? tools().choosers.sheetFile(this, proposed) : QString();
+    const QString proposed = tr("%1 aboard %2.pdf").arg(m_printout.boat, m_when->text().left(10));
+    const QString file = tools().choosers.saveFile ? tools().choosers.saveFile(this, proposed) : QString();
     if (file.isEmpty()) return;
-    m_said->setText(saveEvidence(file, m_sheet) ? tr("Saved: %1").arg(file)
-                                                : tr("The sheet could not be written to %1.").arg(file));
+    m_said->setText(saveEvidence(file, m_printout) ? tr("Saved: %1").arg(file)
+                                                   : tr("The sheet could not be written to %1.").arg(file));
 }
 
 void EvidencePanel::print() {
     QPrinter printer(QPrinter::HighResolution);
     if (!tools().choosers.printer || !tools().choosers.printer(this, printer)) return;
-    m_said->setText(paintEvidence(printer, m_sheet) ? tr("The sheet was sent to the printer.")
-                                                    : tr("The printer did not take the sheet."));
+    m_said->setText(paintEvidence(printer, m_printout) ? tr("The sheet was sent to the printer.")
+                                                       : tr("The printer did not take the sheet."));
 }
 
 } // namespace app

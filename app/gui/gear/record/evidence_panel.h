@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/gui/gear/record/evidence_sheet.h"
+#include "app/gui/gear/record/evidence_printout.h"
 #include "app/gui/widgets/gear_page.h"
 
 class QComboBox;
@@ -13,7 +13,7 @@ namespace app {
 class RowList;
 class RowListModel;
 
-/// What was aboard a boat at an instant, and a sheet of it.
+/// What was aboard a boat at an instant, and a printout of it.
 class EvidencePanel : public GearPart {
     Q_OBJECT
 
@@ -25,12 +25,12 @@ public:
 
 private:
     void build();
-    void take(const EvidenceSheet& sheet);
+    void take(const EvidencePrintout& printout);
     void refuse(const QString& sentence);
     void save();
     void print();
 
-    EvidenceSheet m_sheet;
+    EvidencePrintout m_printout;
     QComboBox* m_boats;
     QLineEdit* m_when;
     QPushButton* m_lookButton;

@@ -1,4 +1,4 @@
-#include "app/gui/gear/record/evidence_sheet.h"
+#include "app/gui/gear/record/evidence_printout.h"
 
 #include "app/text/sentences.h"
 #include "app/text/text.h"
@@ -10,7 +10,7 @@ namespace app {
 namespace {
 
 struct EvidenceWordsText {
-    Q_DECLARE_TR_FUNCTIONS(EvidenceSheet)
+    Q_DECLARE_TR_FUNCTIONS(EvidencePrintout)
 };
 
 QString signedInWords(const core::SignedCheck& check, core::CalendarDay today) {
@@ -86,23 +86,24 @@ ListRow rowOf(const core::AboardItem& item, core::CalendarDay today) {
 
 } // namespace
 
-EvidenceSheet evidenceSheetOf(const core::Evidence& evidence, const QString& club, core::CalendarDay today) {
-    EvidenceSheet sheet{club,
-                        text(evidence.boat),
-                        inWords(evidence.on, today),
-                        answerOf(evidence, today),
-                        moreOf(evidence, today),
-                        {},
-                        {},
-                        evidence.launch.has_value()};
+EvidencePrintout evidencePrintoutOf(const core::Evidence& evidence, const QString& club,
+                                    core::CalendarDay today) {
+    EvidencePrintout printout{club,
+                              text(evidence.boat),
+                              inWords(evidence.on, today),
+                              answerOf(evidence, today),
+                              moreOf(evidence, today),
+                              {},
+                              {},
+                              evidence.launch.has_value()};
     for (const core::AboardItem& item : evidence.aboard)
-        sheet.rows.push_back(rowOf(item, today));
+        printout.rows.push_back(rowOf(item, today));
     if (evidence.launch)
-        sheet.proof << EvidenceWordsText::tr("The signature is number %1 of machine %2: %3")
-                           .arg(evidence.seq)
-                           .arg(text(evidence.device), text(evidence.factHash));
-    sheet.proof << EvidenceWordsText::tr("The record's newest hash: %1").arg(text(evidence.head));
-    return sheet;
+        printout.proof << EvidenceWordsText::tr("The signature is number %1 of machine %2: %3")
+                              .arg(evidence.seq)
+                              .arg(text(evidence.device), text(evidence.factHash));
+    printout.proof << EvidenceWordsText::tr("The record's newest hash: %1").arg(text(evidence.head));
+    return printout;
 }
 
 } // namespace app

@@ -266,7 +266,7 @@ void ReplacePage::save(Paper paper) {
     const char* const ending = paper == Paper::Sheet ? "pdf" : paper == Paper::Csv ? "csv" : "ics";
     const QString proposed =
         tr("order %1.%2").arg(QString::fromStdString(m_plan->today.iso()), QLatin1String(ending));
-    const QString file = tools().choosers.sheetFile ? tools().choosers.sheetFile(this, proposed) : QString();
+    const QString file = tools().choosers.saveFile ? tools().choosers.saveFile(this, proposed) : QString();
     if (file.isEmpty()) return;
     core::Outcome written = core::Done{};
     const std::string path = file.toStdString();

@@ -201,7 +201,7 @@ void TagsPage::showSize() {
 
 void TagsPage::write() {
     const QString file =
-        tools().choosers.sheetFile ? tools().choosers.sheetFile(this, tr("tags.pdf")) : QString();
+        tools().choosers.saveFile ? tools().choosers.saveFile(this, tr("tags.pdf")) : QString();
     if (file.isEmpty()) return;
     m_writeButton->setEnabled(false);
     m_said->setText(tr("The sheets are being made."));

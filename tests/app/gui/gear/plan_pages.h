@@ -38,7 +38,7 @@ protected:
         m_thread.open(file(), [&](const core::Outcome& opened) { isOpen = static_cast<bool>(opened); });
         EXPECT_TRUE(waitFor([&] { return isOpen; }));
         app::Choosers choosers;
-        choosers.sheetFile = [this](QWidget*, const QString&) { return m_saveTo; };
+        choosers.saveFile = [this](QWidget*, const QString&) { return m_saveTo; };
         return {m_thread,
                 [] { return moment(); },
                 m_sounds,

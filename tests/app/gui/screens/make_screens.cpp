@@ -78,7 +78,7 @@ int main(int argc, char** argv) {
 
     app::Choosers choosers;
     const QString sheet = program.folder() + "/sheet.pdf";
-    choosers.sheetFile = [&](QWidget*, const QString&) { return sheet; };
+    choosers.saveFile = [&](QWidget*, const QString&) { return sheet; };
     app::MainWindow window([] { return at("2026-03-14T06:40:00Z"); }, choosers);
     window.setCameraWanted(false);
     app::WindowPictures screens(window, program.folder());
@@ -111,7 +111,7 @@ int main(int argc, char** argv) {
     window.checkPage().beginSigning();
     isWritten &= screens.take("launch-sign", allThemes, bothSizes);
     session.sign("Tobin Ashe", "Two swimmers drift off");
-    auto* save = window.findChild<QPushButton*>("saveSheetButton");
+    auto* save = window.findChild<QPushButton*>("savePrintoutButton");
     waitFor([&] { return save->isVisible(); });
     isWritten &= screens.take("launch-signed", allThemes, bothSizes);
     save->click();

@@ -169,7 +169,7 @@ TEST_F(KitStory, nothingIsDoneByNobody) {
 TEST_F(KitStory, newKitByNumberGetsTagsThatAreSavedAsPdf) {
     const QString sheet = pathOf("tags.pdf");
     app::Choosers choosers;
-    choosers.sheetFile = [sheet](QWidget*, const QString&) { return sheet; };
+    choosers.saveFile = [sheet](QWidget*, const QString&) { return sheet; };
     openOffice("kit", choosers);
     const int before = countOf("paddle");
     beginNewKit("paddle");

@@ -1,4 +1,4 @@
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 #include "app/gui/gear/office/gear_office.h"
 
@@ -7,11 +7,11 @@
 #include <QMenuBar>
 #include <QPushButton>
 
-using support::DeskStory;
+using support::WindowStory;
 
 namespace {
 
-class OfficeInWindow : public DeskStory {
+class OfficeInWindow : public WindowStory {
 protected:
     bool isOfficeShown() { return window().gearOffice().isVisible(); }
     void pressLine(const char* name) {

@@ -1,5 +1,5 @@
 #include "app/gui/gear/record/evidence_panel.h"
-#include "app/gui/gear/record/evidence_sheet.h"
+#include "app/gui/gear/record/evidence_printout.h"
 #include "app/gui/gear/record/record_page.h"
 #include "app/gui/gear/record/verify_panel.h"
 #include "core/answers/evidence.h"
@@ -54,29 +54,31 @@ protected:
 TEST_F(EvidenceStory, saysWhatWasAboardInDateAndWhoSigned) {
     const core::Evidence found = evidence("2026-03-14T07:00:00Z");
     ASSERT_TRUE(found.out);
-    const app::EvidenceSheet sheet = app::evidenceSheetOf(found, "Quillmere Lake Rescue", today());
-    ASSERT_EQ(sheet.rows.size(), found.aboard.size());
-    for (std::size_t i = 0; i < sheet.rows.size(); ++i)
-        EXPECT_EQ(sheet.rows[i].code.toStdString(), found.aboard[i].code);
-    EXPECT_TRUE(sheet.more.join(' ').contains("Petra Lund"));
-    EXPECT_TRUE(sheet.proof.join(' ').contains(QString::fromStdString(found.factHash)));
-    EXPECT_TRUE(sheet.proof.join(' ').contains(QString::fromStdString(found.head)));
+    const app::EvidencePrintout printout = app::evidencePrintoutOf(found, "Quillmere Lake Rescue", today());
+    ASSERT_EQ(printout.rows.size(), found.aboard.size());
+    for (std::size_t i = 0; i < printout.rows.size(); ++i)
+        EXPECT_EQ(printout.rows[i].code.toStdString(), found.aboard[i].code);
+    EXPECT_TRUE(printout.more.join(' ').contains("Petra Lund"));
+    EXPECT_TRUE(printout.proof.join(' ').contains(QString::fromStdString(found.factHash)));
+    EXPECT_TRUE(printout.proof.join(' ').contains(QString::fromStdString(found.head)));
 }
 
 TEST_F(EvidenceStory, beforeTheFirstLaunchItSaysThatNothingIsKnown) {
-    const app::EvidenceSheet sheet = app::evidenceSheetOf(evidence("2020-01-01T00:00:00Z"), "Club", today());
-    EXPECT_FALSE(sheet.isKnown);
-    EXPECT_TRUE(sheet.rows.empty());
-    EXPECT_TRUE(sheet.answer.startsWith("No launch check of Grebe")) << sheet.answer.toStdString();
+    const app::EvidencePrintout printout =
+        app::evidencePrintoutOf(evidence("2020-01-01T00:00:00Z"), "Club", today());
+    EXPECT_FALSE(printout.isKnown);
+    EXPECT_TRUE(printout.rows.empty());
+    EXPECT_TRUE(printout.answer.startsWith("No launch check of Grebe")) << printout.answer.toStdString();
 }
 
 TEST_F(EvidenceStory, theSheetIsA4WithEveryItemAndTheChainsHeadOnEachPage) {
-    app::EvidenceSheet sheet = app::evidenceSheetOf(evidence("2026-03-14T07:00:00Z"), "Club", today());
-    const auto few = sheet.rows;
-    while (sheet.rows.size() < 70)
-        sheet.rows.insert(sheet.rows.end(), few.begin(), few.end());
+    app::EvidencePrintout printout =
+        app::evidencePrintoutOf(evidence("2026-03-14T07:00:00Z"), "Club", today());
+    const auto few = printout.rows;
+    while (printout.rows.size() < 70)
+        printout.rows.insert(printout.rows.end(), few.begin(), few.end());
     const QString file = QString::fromStdString(inFolder("evidence.pdf").string());
-    ASSERT_TRUE(app::saveEvidence(file, sheet));
+    ASSERT_TRUE(app::saveEvidence(file, printout));
     const QString info = outputOf("pdfinfo", {file});
     EXPECT_TRUE(info.contains("(A4)")) << info.toStdString();
     const auto pages = QRegularExpression("Pages:\\s+(\\d+)").match(info).captured(1).toInt();
@@ -113,9 +115,9 @@ TEST_F(EvidenceStory, thePageAnswersForABoatAndAnInstantAndSavesIt) {
     page.evidencePanel().look();
     ASSERT_TRUE(support::waitFor([&] { return isAnswered; }));
     EXPECT_TRUE(page.findChild<QLabel*>("evidenceAnswerLabel")->text().startsWith("Grebe was out"));
-    m_saveTo = QString::fromStdString(inFolder("sheet.pdf").string());
+    m_saveTo = QString::fromStdString(inFolder("printout.pdf").string());
     page.findChild<QPushButton*>("evidenceSaveButton")->click();
-    EXPECT_TRUE(std::filesystem::exists(inFolder("sheet.pdf")));
+    EXPECT_TRUE(std::filesystem::exists(inFolder("printout.pdf")));
     page.findChild<QLineEdit*>("evidenceWhenEdit")->setText("yesterday");
     page.evidencePanel().look();
     EXPECT_FALSE(page.findChild<QPushButton*>("evidenceSaveButton")->isEnabled());

@@ -13,7 +13,7 @@ class QPagedPaintDevice;
 namespace app {
 
 /// What the record says of a boat at an instant, in words; the same on the screen and on paper.
-struct EvidenceSheet {
+struct EvidencePrintout {
     QString club;
     QString boat;
     QString on;       ///< in words
@@ -24,12 +24,13 @@ struct EvidenceSheet {
     bool isKnown = false; ///< a launch check had been signed by then
 };
 
-EvidenceSheet evidenceSheetOf(const core::Evidence& evidence, const QString& club, core::CalendarDay today);
+EvidencePrintout evidencePrintoutOf(const core::Evidence& evidence, const QString& club,
+                                    core::CalendarDay today);
 
 /// A4, black on white, as many pages as it takes, each with the boat, the instant and the chain's head. False
 /// when the device cannot be painted on.
-bool paintEvidence(QPagedPaintDevice& device, const EvidenceSheet& sheet);
+bool paintEvidence(QPagedPaintDevice& device, const EvidencePrintout& printout);
 /// The same as a PDF; the file is whole or as it was.
-bool saveEvidence(const QString& file, const EvidenceSheet& sheet);
+bool saveEvidence(const QString& file, const EvidencePrintout& printout);
 
 } // namespace app

@@ -9,10 +9,16 @@
 
 class QPagedPaintDevice;
 
+namespace core {
+struct SignedCheck;
+}
+
 namespace app {
 
-/// What the sheet of a signed check says. People's names, never their measures.
-struct CheckSheet {
+struct CheckState;
+
+/// What the printout of a signed check says. People's names, never their measures.
+struct CheckPrintout {
     QString club;
     QString boat;
     QString phase; ///< "launch check"
@@ -30,11 +36,15 @@ struct CheckSheet {
     QString recordHead; ///< hash of the newest fact
 };
 
+/// Of a check that is signed; `state` is how it stood before. The club's name and the record's head are left
+/// open.
+CheckPrintout printoutOf(const core::SignedCheck& check, const CheckState& state);
+
 /// Draws it on one page of A4, black on white, with the screen's marks and order; smaller type when there is
 /// much to say. False when the device cannot be painted on. Any thread with an application object.
-bool paintSheet(QPagedPaintDevice& device, const CheckSheet& sheet);
+bool paintPrintout(QPagedPaintDevice& device, const CheckPrintout& printout);
 
 /// The same as a PDF. False when the file cannot be written.
-bool saveSheet(const QString& file, const CheckSheet& sheet);
+bool savePrintout(const QString& file, const CheckPrintout& printout);
 
 } // namespace app

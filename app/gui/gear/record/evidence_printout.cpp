@@ -1,4 +1,4 @@
-#include "app/gui/gear/record/evidence_sheet.h"
+#include "app/gui/gear/record/evidence_printout.h"
 
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/type_scale.h"
@@ -19,23 +19,23 @@
 namespace app {
 namespace {
 
-struct EvidenceSheetText {
-    Q_DECLARE_TR_FUNCTIONS(EvidenceSheet)
+struct EvidencePrintoutText {
+    Q_DECLARE_TR_FUNCTIONS(EvidencePrintout)
 };
 
 /// Writes from top to bottom in the device's dots, and goes to a new page where the foot begins.
 class Writer {
 public:
-    Writer(QPagedPaintDevice& device, QPainter& painter, const EvidenceSheet& sheet)
+    Writer(QPagedPaintDevice& device, QPainter& painter, const EvidencePrintout& printout)
         : m_device(device)
         , m_painter(painter)
-        , m_sheet(sheet)
+        , m_printout(printout)
         , m_page(painter.viewport().size())
         , m_mm(device.logicalDpiX() / 25.4) {}
 
     void write() {
         head();
-        for (const ListRow& row : m_sheet.rows)
+        for (const ListRow& row : m_printout.rows)
             item(row);
         m_y += 3 * m_mm;
         for (const QString& caution : {scanCaution(), whoPrevails()})
@@ -79,11 +79,11 @@ private:
     }
 
     void head() {
-        draw({0, 0, m_page.width(), 6 * m_mm}, m_sheet.club, font(9), Qt::AlignRight);
+        draw({0, 0, m_page.width(), 6 * m_mm}, m_printout.club, font(9), Qt::AlignRight);
         m_y = 0;
-        paragraph(EvidenceSheetText::tr("%1 · what was aboard").arg(m_sheet.boat), font(20, true));
-        paragraph(m_sheet.answer, font(13, true), 2);
-        for (const QString& line : m_sheet.more)
+        paragraph(EvidencePrintoutText::tr("%1 · what was aboard").arg(m_printout.boat), font(20, true));
+        paragraph(m_printout.answer, font(13, true), 2);
+        for (const QString& line : m_printout.more)
             paragraph(line, font(10.5));
         m_y += 3 * m_mm;
     }
@@ -108,7 +108,8 @@ private:
         m_device.newPage();
         ++m_number;
         m_y = 0;
-        paragraph(EvidenceSheetText::tr("%1 at %2").arg(m_sheet.boat, m_sheet.on), font(11, true), 3);
+        paragraph(EvidencePrintoutText::tr("%1 at %2").arg(m_printout.boat, m_printout.on), font(11, true),
+                  3);
     }
 
     void foot() {
@@ -116,12 +117,12 @@ private:
         m_painter.setPen(QPen(Qt::black, 0.25 * m_mm));
         m_painter.drawLine(QPointF(0, y), QPointF(m_page.width() * 0.47, y));
         y += 0.6 * m_mm;
-        draw({0, y, m_page.width(), 5 * m_mm}, EvidenceSheetText::tr("taken from the record by, day"),
+        draw({0, y, m_page.width(), 5 * m_mm}, EvidencePrintoutText::tr("taken from the record by, day"),
              font(9));
-        draw({0, y, m_page.width(), 5 * m_mm}, EvidenceSheetText::tr("page %1").arg(m_number), font(9),
+        draw({0, y, m_page.width(), 5 * m_mm}, EvidencePrintoutText::tr("page %1").arg(m_number), font(9),
              Qt::AlignRight);
         y += 5.5 * m_mm;
-        for (const QString& line : m_sheet.proof) {
+        for (const QString& line : m_printout.proof) {
             const double height = heightOf(line, codeFont(6.5), m_page.width());
             draw({0, y, m_page.width(), height + m_mm}, line, codeFont(6.5));
             y += height;
@@ -130,7 +131,7 @@ private:
 
     QPagedPaintDevice& m_device;
     QPainter& m_painter;
-    const EvidenceSheet& m_sheet;
+    const EvidencePrintout& m_printout;
     QSizeF m_page;
     double m_mm; ///< dots
     double m_y = 0;
@@ -139,19 +140,19 @@ private:
 
 } // namespace
 
-bool paintEvidence(QPagedPaintDevice& device, const EvidenceSheet& sheet) {
+bool paintEvidence(QPagedPaintDevice& device, const EvidencePrintout& printout) {
     device.setPageSize(QPageSize(QPageSize::A4));
     device.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
     QPainter painter;
     if (!painter.begin(&device)) return false;
-    Writer(device, painter, sheet).write();
+    Writer(device, painter, printout).write();
     return painter.end();
 }
 
-bool saveEvidence(const QString& file, const EvidenceSheet& sheet) {
+bool saveEvidence(const QString& file, const EvidencePrintout& printout) {
     bool isPainted = false;
     const QByteArray bytes =
-        a4::pdf(sheet.boat, [&](QPdfWriter& writer) { isPainted = paintEvidence(writer, sheet); });
+        a4::pdf(printout.boat, [&](QPdfWriter& writer) { isPainted = paintEvidence(writer, printout); });
     return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
 }
 

@@ -29,7 +29,7 @@ namespace support {
 
 /// The window on the demo club, on a day of its own, used as a person does: by keys that go to whatever has
 /// the keyboard. What came of it is read from the club file by a second reader.
-class DeskStory : public testing::Test {
+class WindowStory : public testing::Test {
 protected:
     void SetUp() override {
         auto club = core::Club::create(file(), "Quillmere Lake Rescue");

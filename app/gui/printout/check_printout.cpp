@@ -1,4 +1,4 @@
-#include "app/gui/sheet/check_sheet.h"
+#include "app/gui/printout/check_printout.h"
 
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/type_scale.h"
@@ -19,16 +19,16 @@
 namespace app {
 namespace {
 
-struct CheckSheetText {
-    Q_DECLARE_TR_FUNCTIONS(CheckSheet)
+struct CheckPrintoutText {
+    Q_DECLARE_TR_FUNCTIONS(CheckPrintout)
 };
 
-/// Lays the sheet out in the device's own dots, and paints it unless it only measures.
-class SheetPainter {
+/// Lays the printout out in the device's own dots, and paints it unless it only measures.
+class PrintoutPainter {
 public:
-    SheetPainter(QPainter& painter, const CheckSheet& sheet, QSizeF page, double scale)
+    PrintoutPainter(QPainter& painter, const CheckPrintout& printout, QSizeF page, double scale)
         : m_painter(painter)
-        , m_sheet(sheet)
+        , m_printout(printout)
         , m_page(page)
         , m_scale(scale)
         , m_mm(painter.device()->logicalDpiX() / 25.4)
@@ -41,7 +41,7 @@ public:
         const double left = column(0, y, m_page.width() * 0.56, false);
         const double right = column(m_page.width() * 0.6, y, m_page.width() * 0.4, true);
         y = std::max(left, right) + m_gap;
-        for (const QString& caution : m_sheet.cautions)
+        for (const QString& caution : m_printout.cautions)
             y = text(0, y, m_page.width(), caution, font(8));
         return y;
     }
@@ -57,15 +57,15 @@ public:
         m_painter.setPen(QPen(Qt::black, 0.25 * m_mm));
         m_painter.drawLine(QPointF(0, y), QPointF(half, y));
         m_painter.drawLine(QPointF(m_page.width() - half, y), QPointF(m_page.width(), y));
-        text(0, y + 0.6 * m_mm, half, CheckSheetText::tr("signature: %1").arg(m_sheet.signedBy),
+        text(0, y + 0.6 * m_mm, half, CheckPrintoutText::tr("signature: %1").arg(m_printout.signedBy),
              fixedFont(9));
-        text(m_page.width() - half, y + 0.6 * m_mm, half, CheckSheetText::tr("person in charge"),
+        text(m_page.width() - half, y + 0.6 * m_mm, half, CheckPrintoutText::tr("person in charge"),
              fixedFont(9));
         y += 6 * m_mm;
         QFont small("DejaVu Sans Mono");
         small.setPointSizeF(6.5);
         text(0, y, m_page.width(),
-             CheckSheetText::tr("record %1 · %2").arg(m_sheet.recordHead, m_sheet.atIso), small);
+             CheckPrintoutText::tr("record %1 · %2").arg(m_printout.recordHead, m_printout.atIso), small);
     }
 
 private:
@@ -96,37 +96,40 @@ private:
 
     double head(double y) {
         const double width = m_page.width();
-        text(0, y, width, m_sheet.club, font(9), Qt::AlignRight);
-        y = text(0, y, width, CheckSheetText::tr("%1 · %2").arg(m_sheet.boat, m_sheet.phase), font(20, true));
+        text(0, y, width, m_printout.club, font(9), Qt::AlignRight);
+        y = text(0, y, width, CheckPrintoutText::tr("%1 · %2").arg(m_printout.boat, m_printout.phase),
+                 font(20, true));
         y = text(0, y, width, aboardAndWhen(), font(11)) + m_gap;
         const double side = 4.0 * m_mm * m_scale;
         if (m_paint)
-            paintMark(m_painter, m_sheet.complete ? Mark::Found : Mark::Look,
+            paintMark(m_painter, m_printout.complete ? Mark::Found : Mark::Look,
                       QRectF(0, y + 1.2 * m_mm * m_scale, side, side), Qt::black);
-        y = text(side + m_gap, y, width - side - m_gap, m_sheet.outcome, font(14, true));
-        if (!m_sheet.urgent.isEmpty())
+        y = text(side + m_gap, y, width - side - m_gap, m_printout.outcome, font(14, true));
+        if (!m_printout.urgent.isEmpty())
             y = text(side + m_gap, y, width - side - m_gap,
-                     CheckSheetText::tr("Urgent: %1").arg(m_sheet.urgent), font(12, true));
-        for (const QString& entry : m_sheet.log)
+                     CheckPrintoutText::tr("Urgent: %1").arg(m_printout.urgent), font(12, true));
+        for (const QString& entry : m_printout.log)
             y = text(side + m_gap, y, width - side - m_gap,
-                     CheckSheetText::tr("log entry open: %1").arg(entry), font(10));
-        if (!m_sheet.trip.isEmpty())
-            y = text(side + m_gap, y, width - side - m_gap, CheckSheetText::tr("trip: %1").arg(m_sheet.trip),
-                     font(10));
+                     CheckPrintoutText::tr("log entry open: %1").arg(entry), font(10));
+        if (!m_printout.trip.isEmpty())
+            y = text(side + m_gap, y, width - side - m_gap,
+                     CheckPrintoutText::tr("trip: %1").arg(m_printout.trip), font(10));
         return y + m_gap;
     }
 
     QString aboardAndWhen() const {
-        QStringList parts{m_sheet.at};
-        if (!m_sheet.aboard.isEmpty()) parts << CheckSheetText::tr("driver %1").arg(m_sheet.aboard.first());
-        if (m_sheet.aboard.size() > 1)
-            parts << CheckSheetText::tr("crew %1").arg(m_sheet.aboard.mid(1).join(CheckSheetText::tr(", ")));
-        parts << CheckSheetText::tr("signed by %1").arg(m_sheet.signedBy);
-        return parts.join(CheckSheetText::tr(" · "));
+        QStringList parts{m_printout.at};
+        if (!m_printout.aboard.isEmpty())
+            parts << CheckPrintoutText::tr("driver %1").arg(m_printout.aboard.first());
+        if (m_printout.aboard.size() > 1)
+            parts << CheckPrintoutText::tr("crew %1").arg(
+                m_printout.aboard.mid(1).join(CheckPrintoutText::tr(", ")));
+        parts << CheckPrintoutText::tr("signed by %1").arg(m_printout.signedBy);
+        return parts.join(CheckPrintoutText::tr(" · "));
     }
 
     double column(double x, double y, double width, bool points) {
-        for (const CheckRow& row : m_sheet.rows)
+        for (const CheckRow& row : m_printout.rows)
             if ((row.section == CheckRow::Section::Points) == points) y = line(x, y, width, row);
         return y;
     }
@@ -153,7 +156,7 @@ private:
     }
 
     QPainter& m_painter;
-    const CheckSheet& m_sheet;
+    const CheckPrintout& m_printout;
     QSizeF m_page;
     double m_scale;
     double m_mm; ///< dots
@@ -163,25 +166,25 @@ private:
 
 } // namespace
 
-bool paintSheet(QPagedPaintDevice& device, const CheckSheet& sheet) {
+bool paintPrintout(QPagedPaintDevice& device, const CheckPrintout& printout) {
     device.setPageSize(QPageSize(QPageSize::A4));
     device.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
     QPainter painter;
     if (!painter.begin(&device)) return false;
     const QSizeF page = painter.viewport().size();
     double scale = 1.0;
-    while (scale > 0.4 && !SheetPainter(painter, sheet, page, scale).fits())
+    while (scale > 0.4 && !PrintoutPainter(painter, printout, page, scale).fits())
         scale *= 0.95;
-    SheetPainter fitting(painter, sheet, page, scale);
+    PrintoutPainter fitting(painter, printout, page, scale);
     fitting.layOut(true);
     fitting.paintFoot();
     return painter.end();
 }
 
-bool saveSheet(const QString& file, const CheckSheet& sheet) {
+bool savePrintout(const QString& file, const CheckPrintout& printout) {
     bool isPainted = false;
     const QByteArray bytes =
-        a4::pdf(sheet.boat, [&](QPdfWriter& writer) { isPainted = paintSheet(writer, sheet); });
+        a4::pdf(printout.boat, [&](QPdfWriter& writer) { isPainted = paintPrintout(writer, printout); });
     return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
 }
 

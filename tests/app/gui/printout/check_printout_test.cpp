@@ -1,4 +1,4 @@
-#include "app/gui/sheet/check_sheet.h"
+#include "app/gui/printout/check_printout.h"
 #include "tests/support/scratch_folder.h"
 
 #include <gtest/gtest.h>
@@ -16,19 +16,19 @@ QString outputOf(const QString& program, const QStringList& arguments) {
     return QString::fromUtf8(process.readAllStandardOutput());
 }
 
-app::CheckSheet sheetWith(int lines) {
-    app::CheckSheet sheet;
-    sheet.club = "Quillmere Lake Rescue";
-    sheet.boat = "Teal";
-    sheet.phase = "launch check";
-    sheet.at = "06:40 today";
-    sheet.atIso = "2026-03-14T06:40:00.000Z";
-    sheet.aboard = {"Ada Marsh", "Bo Lake"};
-    sheet.signedBy = "Ada Marsh";
-    sheet.outcome = "Kit incomplete: knife";
-    sheet.urgent = "Two swimmers drift off";
-    sheet.cautions = {"The person in charge prevails."};
-    sheet.recordHead = "0123456789abcdef";
+app::CheckPrintout sheetWith(int lines) {
+    app::CheckPrintout printout;
+    printout.club = "Quillmere Lake Rescue";
+    printout.boat = "Teal";
+    printout.phase = "launch check";
+    printout.at = "06:40 today";
+    printout.atIso = "2026-03-14T06:40:00.000Z";
+    printout.aboard = {"Ada Marsh", "Bo Lake"};
+    printout.signedBy = "Ada Marsh";
+    printout.outcome = "Kit incomplete: knife";
+    printout.urgent = "Two swimmers drift off";
+    printout.cautions = {"The person in charge prevails."};
+    printout.recordHead = "0123456789abcdef";
     for (int i = 0; i < lines; ++i) {
         app::CheckRow row;
         row.title = QString("thing %1").arg(i);
@@ -36,19 +36,19 @@ app::CheckSheet sheetWith(int lines) {
         row.remark = "a remark that takes some room on the line";
         row.section = i % 3 ? app::CheckRow::Section::Found : app::CheckRow::Section::Points;
         row.mark = app::Mark::Found;
-        sheet.rows.push_back(row);
+        printout.rows.push_back(row);
     }
-    return sheet;
+    return printout;
 }
 
 } // namespace
 
-class CheckSheetOf : public testing::TestWithParam<int> {};
+class CheckPrintoutOf : public testing::TestWithParam<int> {};
 
-TEST_P(CheckSheetOf, isOnePageOfA4WithEverythingOnIt) {
+TEST_P(CheckPrintoutOf, isOnePageOfA4WithEverythingOnIt) {
     const support::ScratchFolder folder;
-    const QString file = QString::fromStdString((folder / "sheet.pdf").string());
-    ASSERT_TRUE(app::saveSheet(file, sheetWith(GetParam())));
+    const QString file = QString::fromStdString((folder / "printout.pdf").string());
+    ASSERT_TRUE(app::savePrintout(file, sheetWith(GetParam())));
     const QString info = outputOf("pdfinfo", {file});
     EXPECT_TRUE(info.contains(QRegularExpression("Pages:\\s+1\\n"))) << info.toStdString();
     EXPECT_TRUE(info.contains("(A4)")) << info.toStdString();
@@ -59,8 +59,8 @@ TEST_P(CheckSheetOf, isOnePageOfA4WithEverythingOnIt) {
         EXPECT_TRUE(text.contains(words)) << words.toStdString();
 }
 
-INSTANTIATE_TEST_SUITE_P(FewAndMany, CheckSheetOf, testing::Values(3, 25, 90));
+INSTANTIATE_TEST_SUITE_P(FewAndMany, CheckPrintoutOf, testing::Values(3, 25, 90));
 
-TEST(CheckSheet, folderThatIsNotThereIsToldNotIgnored) {
-    EXPECT_FALSE(app::saveSheet("/no/such/folder/sheet.pdf", sheetWith(3)));
+TEST(CheckPrintout, folderThatIsNotThereIsToldNotIgnored) {
+    EXPECT_FALSE(app::savePrintout("/no/such/folder/printout.pdf", sheetWith(3)));
 }

@@ -12,9 +12,9 @@ QPainterPath tickIn(const QRectF& box);
 
 /// Fusion with our own tick, in check boxes and before the lines of a menu that are chosen, and with a gap
 /// between the focus ring and the dark ground of the usual button. In the tones of the current palette.
-class DeskStyle : public QProxyStyle {
+class WindowStyle : public QProxyStyle {
 public:
-    DeskStyle();
+    WindowStyle();
 
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget = nullptr) const override;

@@ -1,4 +1,4 @@
-#include "app/gui/theme/desk_style.h"
+#include "app/gui/theme/window_style.h"
 
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
@@ -59,11 +59,11 @@ QPainterPath tickIn(const QRectF& box) {
     return tick;
 }
 
-DeskStyle::DeskStyle()
+WindowStyle::WindowStyle()
     : QProxyStyle(QStyleFactory::create("Fusion")) {}
 
-void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
-                              const QWidget* widget) const {
+void WindowStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                                const QWidget* widget) const {
     if (element == PE_FrameFocusRect && widget && widget->property("role") == "usual")
         return paintGap(*painter, widget->rect());
     const bool isBox = element == PE_IndicatorCheckBox || element == PE_IndicatorItemViewItemCheck;
