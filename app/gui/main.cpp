@@ -1,7 +1,6 @@
 #include "app/gui/main_window.h"
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/language.h"
-#include "app/gui/theme/motion.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/window_pictures.h"
 

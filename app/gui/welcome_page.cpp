@@ -1,7 +1,7 @@
 #include "app/gui/welcome_page.h"
 
-#include "app/gui/theme/labels.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 
 #include <QHBoxLayout>
 #include <QLabel>

@@ -5046,10 +5046,6 @@ Erledigt am %1: %2</translation>
         <translation>Freigeben: wieder in Ordnung</translation>
     </message>
     <message>
-        <source>Write it off</source>
-        <translation>Ausmustern</translation>
-    </message>
-    <message>
         <source>dates, parts, log and history of this item</source>
         <translation>Termine, Teile, Logbuch und Verlauf dieses Stücks</translation>
     </message>
@@ -5577,10 +5573,6 @@ Erledigt am %2: %3</translation>
 </context>
 <context>
     <name>app::MissingPage</name>
-    <message>
-        <source>Write it off</source>
-        <translation>Ausmustern</translation>
-    </message>
     <message>
         <source>Begin a stocktake</source>
         <translation>Inventur beginnen</translation>
@@ -6546,7 +6538,11 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
-    <name>app::WriteOffBox</name>
+    <name>app::WriteOffChoice</name>
+    <message>
+        <source>Write it off</source>
+        <translation>Ausmustern</translation>
+    </message>
     <message>
         <source>why it is written off</source>
         <translation>warum es ausgemustert wird</translation>

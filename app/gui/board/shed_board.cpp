@@ -1,9 +1,9 @@
 #include "app/gui/board/shed_board.h"
 
 #include "app/gui/camera/camera_panel.h"
-#include "app/gui/theme/labels.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"

@@ -1,8 +1,8 @@
 #include "app/gui/check/sign_panel.h"
 
-#include "app/gui/theme/labels.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/cautions.h"
 #include "core/check/boat_check.h"
 

@@ -1,8 +1,8 @@
 #include "app/gui/check/trip_panel.h"
 
 #include "app/gui/check/trip_words.h"
-#include "app/gui/theme/labels.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 

@@ -2,7 +2,6 @@
 
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/language.h"
-#include "app/gui/theme/motion.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/sounds.h"
 

@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QPalette>
+#include <QSettings>
 #include <QString>
 
 namespace app {
@@ -116,6 +117,17 @@ void dress(QApplication& application, const Palette& palette) {
 
 const Palette& currentPalette() {
     return *worn();
+}
+
+bool isMotionReduced() {
+    return QSettings().value("look/reduce-motion", false).toBool();
+}
+
+void reduceMotion(bool reduced) {
+    QSettings().setValue("look/reduce-motion", reduced);
+    for (const Qt::UIEffect effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo,
+                                      Qt::UI_AnimateTooltip, Qt::UI_FadeTooltip})
+        QApplication::setEffectEnabled(effect, !reduced);
 }
 
 } // namespace app

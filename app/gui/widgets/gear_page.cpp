@@ -1,8 +1,7 @@
 #include "app/gui/widgets/gear_page.h"
 
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/said_label.h"
-#include "app/gui/widgets/words_label.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 

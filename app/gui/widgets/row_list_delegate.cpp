@@ -16,8 +16,8 @@
 namespace app {
 namespace {
 
-constexpr int markColumn = 44;
-constexpr int margin = spaceUnit;
+constexpr int lineMarkColumn = 44;
+constexpr int lineMargin = spaceUnit;
 
 const ListRow rowAt(const QModelIndex& index) {
     return index.data(RowListModel::RowRole).value<ListRow>();
@@ -47,10 +47,10 @@ RowListDelegate::Layout RowListDelegate::layOut(const ListRow& row, const QRect&
     const QFontMetrics titleMetrics(fontOf(heading ? TextRole::Heading : TextRole::KitLine));
     const QFontMetrics asideMetrics(asideFont(row));
     const QFontMetrics remarkMetrics(fontOf(TextRole::Remark));
-    const int left = rect.left() + margin + (heading ? 0 : markColumn);
-    const int right = rect.right() - margin;
+    const int left = rect.left() + lineMargin + (heading ? 0 : lineMarkColumn);
+    const int right = rect.right() - lineMargin;
     const int asideWidth = row.aside.isEmpty() ? 0 : asideMetrics.horizontalAdvance(row.aside) + 2;
-    const int titleWidth = std::max(80, right - left - asideWidth - 2 * margin);
+    const int titleWidth = std::max(80, right - left - asideWidth - 2 * lineMargin);
     const int above = heading ? 2 * spaceUnit : spaceUnit / 2;
 
     Layout layout;
@@ -58,8 +58,8 @@ RowListDelegate::Layout RowListDelegate::layOut(const ListRow& row, const QRect&
     int height = above + title.height();
     layout.title = QRect(left, rect.top() + above, titleWidth, title.height());
     layout.aside = QRect(right - asideWidth, rect.top() + above, asideWidth + 2, titleMetrics.height());
-    layout.mark =
-        QRect(rect.left() + margin, rect.top() + above, markColumn - 2 * margin, titleMetrics.height());
+    layout.mark = QRect(rect.left() + lineMargin, rect.top() + above, lineMarkColumn - 2 * lineMargin,
+                        titleMetrics.height());
     if (!row.remark.isEmpty()) {
         const QRect remark =
             remarkMetrics.boundingRect(QRect(0, 0, right - left, 4000), Qt::TextWordWrap, row.remark);

@@ -1,6 +1,6 @@
 #include "app/gui/widgets/row_list_model.h"
 
-#include "app/gui/theme/motion.h"
+#include "app/gui/theme/dress.h"
 
 #include <QLocale>
 #include <QTimer>

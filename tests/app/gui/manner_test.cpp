@@ -1,7 +1,7 @@
 #include "tests/app/gui/window_story.h"
 
 #include "app/gui/camera/camera_view.h"
-#include "app/gui/theme/motion.h"
+#include "app/gui/theme/dress.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/row_list.h"
 

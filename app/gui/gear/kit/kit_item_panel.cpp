@@ -1,11 +1,11 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 
 #include "app/gui/gear/kit/tag_delivery.h"
-#include "app/gui/gear/office/write_off_box.h"
+#include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
-#include "app/gui/widgets/words_label.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_kit.h"
@@ -48,8 +48,7 @@ KitItemPanel::KitItemPanel(GearTools tools, QWidget* parent)
     , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
     , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
     , m_release(wordsButton(this, tr("Release: it was put right"), "kitReleaseButton", true))
-    , m_why(new WriteOffBox(this))
-    , m_writeOff(wordsButton(this, tr("Write it off"), "kitWriteOffButton")) {
+    , m_writeOff(new WriteOffChoice("kitWriteOff", this)) {
     build();
     connect(m_print, &QPushButton::clicked, this, [this] {
         saveTags(tools(), *this, {m_code.toStdString()},
@@ -57,16 +56,12 @@ KitItemPanel::KitItemPanel(GearTools tools, QWidget* parent)
     });
     connect(m_newTag, &QPushButton::clicked, this, &KitItemPanel::replaceTag);
     connect(m_release, &QPushButton::clicked, this, &KitItemPanel::release);
-    connect(m_writeOff, &QPushButton::clicked, this, &KitItemPanel::writeOff);
-    connect(m_why, &QComboBox::currentIndexChanged, this,
-            [this](int index) { m_writeOff->setEnabled(index > 0); });
+    connect(m_writeOff, &WriteOffChoice::writeOffPressed, this, &KitItemPanel::writeOff);
 }
 
 void KitItemPanel::build() {
     m_tag->setFont(fontOf(TextRole::Code));
     m_tag->setWordWrap(false);
-    m_why->setObjectName("kitWriteOffBox");
-    m_writeOff->setEnabled(false);
     m_list->setObjectName("kitItemList");
     m_list->setAccessibleName(tr("dates, parts, log and history of this item"));
     auto* head = new QHBoxLayout;
@@ -80,7 +75,6 @@ void KitItemPanel::build() {
     auto* stateRow = new QHBoxLayout;
     stateRow->setSpacing(spaceUnit);
     stateRow->addWidget(m_release);
-    stateRow->addWidget(m_why);
     stateRow->addWidget(m_writeOff);
     stateRow->addStretch(1);
     auto* layout = new QVBoxLayout(this);
@@ -98,7 +92,7 @@ void KitItemPanel::build() {
 void KitItemPanel::open(const QString& code) {
     if (m_code != code) {
         say({});
-        m_why->setCurrentIndex(0);
+        m_writeOff->clear();
     }
     m_code = code;
     refresh();
@@ -127,7 +121,6 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     m_lines->setRows(linesOf(*m_answer, today()));
     const bool isInUse = item.state != core::ItemState::WrittenOff;
     m_release->setVisible(item.state == core::ItemState::Unserviceable);
-    m_why->setVisible(isInUse);
     m_writeOff->setVisible(isInUse);
     m_newTag->setEnabled(isInUse);
 }
@@ -157,8 +150,8 @@ void KitItemPanel::release() {
           });
 }
 
-void KitItemPanel::writeOff() {
-    write([code = m_code.toStdString(), why = m_why->currentData().toString().toStdString()](
+void KitItemPanel::writeOff(const QString& why) {
+    write([code = m_code.toStdString(), why = why.toStdString()](
               core::Club& club, const std::string& by,
               core::Moment moment) { return club.kit().writeOff(code, why, by, moment); },
           [this](core::Done) {

@@ -11,8 +11,8 @@ class QPushButton;
 namespace app {
 
 class RowList;
-class ChoiceBox;
 class RowListModel;
+class WriteOffChoice;
 
 /// Reads all that is to be shown of an item; on the club's thread. Empty: there is none of that code.
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today);
@@ -38,7 +38,7 @@ private:
     void take(std::optional<ItemAnswer> answer);
     void replaceTag();
     void release();
-    void writeOff();
+    void writeOff(const QString& why);
     void settle(const QString& sentence); ///< what was written is done
 
     QString m_code;
@@ -52,8 +52,7 @@ private:
     QPushButton* m_print;
     QPushButton* m_newTag;
     QPushButton* m_release;
-    ChoiceBox* m_why;
-    QPushButton* m_writeOff;
+    WriteOffChoice* m_writeOff;
 };
 
 } // namespace app

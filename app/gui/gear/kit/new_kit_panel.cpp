@@ -4,9 +4,9 @@
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
-#include "app/gui/widgets/words_label.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -83,19 +83,7 @@ QLineEdit* NewKitPanel::addDay(QGridLayout& grid, const QString& word, const cha
     return day;
 }
 
-void NewKitPanel::build() {
-    m_kitType->setObjectName("newKitTypeBox");
-    m_size->setObjectName("newSizeBox");
-    m_home->setObjectName("newHomeBox");
-    m_person->setObjectName("newPersonBox");
-    m_count->setObjectName("newCountBox");
-    m_count->setRange(1, 1000);
-    m_count->setButtonSymbols(QAbstractSpinBox::NoButtons);
-    m_label->setPlaceholderText(tr("or scan makers' labels, one by one"));
-    m_list->setObjectName("newLabelList");
-    m_list->setAccessibleName(tr("makers' labels scanned, or what was registered"));
-    m_tags->setVisible(false);
-
+QWidget* NewKitPanel::buildForm() {
     auto* form = new QWidget;
     auto* grid = new QGridLayout(form);
     grid->setContentsMargins(0, 0, spaceUnit, 0);
@@ -119,6 +107,21 @@ void NewKitPanel::build() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    return scroll;
+}
+
+void NewKitPanel::build() {
+    m_kitType->setObjectName("newKitTypeBox");
+    m_size->setObjectName("newSizeBox");
+    m_home->setObjectName("newHomeBox");
+    m_person->setObjectName("newPersonBox");
+    m_count->setObjectName("newCountBox");
+    m_count->setRange(1, 1000);
+    m_count->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    m_label->setPlaceholderText(tr("or scan makers' labels, one by one"));
+    m_list->setObjectName("newLabelList");
+    m_list->setAccessibleName(tr("makers' labels scanned, or what was registered"));
+    m_tags->setVisible(false);
 
     auto* heading = wordsLabel(this, "heading", "newKitLabel");
     heading->setText(tr("New kit"));
@@ -130,7 +133,7 @@ void NewKitPanel::build() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);
     layout->addWidget(heading);
-    layout->addWidget(scroll, 3);
+    layout->addWidget(buildForm(), 3);
     layout->addWidget(m_list, 1);
     layout->addWidget(saidLabel("newKitSaidLabel"));
     layout->addLayout(buttons);

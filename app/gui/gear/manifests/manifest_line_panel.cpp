@@ -3,7 +3,7 @@
 #include "app/gui/gear/manifests/manifest_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
-#include "app/gui/widgets/words_label.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_manifests.h"
@@ -36,7 +36,6 @@ ManifestLinePanel::ManifestLinePanel(GearTools tools, QWidget* parent)
     , m_changeSubstitutes(wordsButton(this, tr("Substitutes…"), "manifestSubstitutesButton"))
     , m_menu(new QMenu(this))
     , m_note(new QLineEdit(this)) {
-    setObjectName("manifestLinePanel");
     build();
     connect(m_kitType, &QComboBox::currentIndexChanged, this, [this] {
         m_chosen.clear(); // they were the other kit type's

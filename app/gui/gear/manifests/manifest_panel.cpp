@@ -2,7 +2,7 @@
 
 #include "app/gui/gear/manifests/keep_question.h"
 #include "app/gui/theme/type_scale.h"
-#include "app/gui/widgets/words_label.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
 
 #include <QHBoxLayout>

@@ -3,7 +3,7 @@
 #include "app/gui/gear/manifests/manifest_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
-#include "app/gui/widgets/words_label.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/plain_text.h"
@@ -69,7 +69,6 @@ ManifestPointPanel::ManifestPointPanel(GearTools tools, QWidget* parent)
     , m_seconds(wordsLabel(m_limits, "quiet", "manifestPointSecondsLabel"))
     , m_caution(wordsLabel(this, "footnote", "manifestPointCautionLabel"))
     , m_note(wordEdit(this, "manifestPointNoteEdit", tr("note of the point"))) {
-    setObjectName("manifestPointPanel");
     build();
     connectParts();
 }

@@ -1,14 +1,14 @@
 #include "app/gui/gear/missing/missing_page.h"
 
 #include "app/gui/camera/code_capture.h"
+#include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/gear/missing/missing_words.h"
-#include "app/gui/gear/office/write_off_box.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
-#include "app/gui/widgets/words_label.h"
 #include "app/text/cautions.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
@@ -35,8 +35,7 @@ MissingPage::MissingPage(GearTools tools, QWidget* parent)
     , m_chain(new RowListModel(this))
     , m_chainList(new RowList(*m_chain, m_one))
     , m_next(wordsLabel(m_one, "remark", "missingNextLabel"))
-    , m_why(new WriteOffBox(m_one))
-    , m_writeOff(wordsButton(m_one, tr("Write it off"), "writeOffButton"))
+    , m_writeOff(new WriteOffChoice("writeOff", m_one))
     , m_stocktakes(new ChoiceBox(this))
     , m_begin(wordsButton(this, tr("Begin a stocktake"), "beginStocktakeButton"))
     , m_code(new QLineEdit(this)) {
@@ -62,10 +61,7 @@ void MissingPage::build() {
 QWidget* MissingPage::buildChain() {
     m_chainList->setObjectName("missingChain");
     m_chainList->setAccessibleName(tr("how it was lost from sight, oldest first"));
-    m_why->setObjectName("writeOffReasonBox");
     auto* writeOff = new QHBoxLayout;
-    writeOff->setSpacing(spaceUnit);
-    writeOff->addWidget(m_why);
     writeOff->addWidget(m_writeOff);
     writeOff->addStretch(1);
     auto* layout = new QVBoxLayout(m_one);
@@ -97,9 +93,7 @@ void MissingPage::connectParts() {
     connect(m_list, &RowList::rowPressed, this, &MissingPage::choose);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this] { choose(m_list->currentKey()); });
-    connect(m_why, &QComboBox::currentIndexChanged, this,
-            [this](int index) { m_writeOff->setEnabled(index > 0); });
-    connect(m_writeOff, &QPushButton::clicked, this, &MissingPage::writeOff);
+    connect(m_writeOff, &WriteOffChoice::writeOffPressed, this, &MissingPage::writeOff);
     connect(m_begin, &QPushButton::clicked, this, [this] { tools().showPage("stocktake"); });
     auto* capture = new CodeCapture(*this, *m_code);
     connect(capture, &CodeCapture::codeTyped, this, &MissingPage::found);
@@ -140,13 +134,12 @@ void MissingPage::choose(const QString& code) {
                                    [&](const auto& each) { return each.code == code.toStdString(); });
     m_one->setVisible(item != m_missing.end());
     if (item == m_missing.end()) return;
-    if (m_chosen != code) m_why->setCurrentIndex(0);
+    if (m_chosen != code) m_writeOff->clear();
     m_chosen = code;
     m_name->setText(QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType),
                                                 codeInWords(printedTag(m_tags, item->code))));
     m_chain->setRows(chainOf(*item, today()));
     m_next->setText(nextStepsOf(*item).join('\n'));
-    m_writeOff->setEnabled(m_why->currentIndex() > 0);
 }
 
 /// A sighting in a stocktake: it is then where that stocktake is, and missing no more.
@@ -179,8 +172,8 @@ void MissingPage::found(const QString& text) {
         });
 }
 
-void MissingPage::writeOff() {
-    write([code = m_chosen.toStdString(), why = m_why->currentData().toString().toStdString()](
+void MissingPage::writeOff(const QString& why) {
+    write([code = m_chosen.toStdString(), why = why.toStdString()](
               core::Club& club, const std::string& by,
               core::Moment moment) { return club.kit().writeOff(code, why, by, moment); },
           [this, thing = m_name->text()](core::Done) {

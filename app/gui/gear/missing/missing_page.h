@@ -16,6 +16,7 @@ namespace app {
 class RowList;
 class ChoiceBox;
 class RowListModel;
+class WriteOffChoice;
 
 /// What is missing, longest first; how each was lost from sight, whom to ask and where to look; found by its
 /// code, or written off.
@@ -42,7 +43,7 @@ private:
     void take(Read read);
     void choose(const QString& code);
     void found(const QString& text);
-    void writeOff();
+    void writeOff(const QString& why);
 
     std::vector<core::MissingItem> m_missing;
     PrintedTags m_tags;
@@ -55,8 +56,7 @@ private:
     RowListModel* m_chain;
     RowList* m_chainList;
     QLabel* m_next;
-    ChoiceBox* m_why;
-    QPushButton* m_writeOff;
+    WriteOffChoice* m_writeOff;
     ChoiceBox* m_stocktakes;
     QPushButton* m_begin;
     QLineEdit* m_code;

@@ -1,9 +1,9 @@
 #include "app/gui/gear/record/verify_panel.h"
 
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
-#include "app/gui/widgets/words_label.h"
 #include "app/text/error_words.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"

@@ -3,7 +3,7 @@
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
-#include "app/gui/widgets/words_label.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"

@@ -128,7 +128,7 @@ TEST_F(KitStory, anUnserviceableItemIsReleasedAndAnotherIsNotOffered) {
 TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     openOffice("kit");
     openItem(anOar);
-    choose("kitWriteOffBox", "worn");
+    choose("kitWriteOffReasonBox", "worn");
     pressButton("kitWriteOffButton");
     EXPECT_EQ(stored().kit().item(anOar)->state, core::ItemState::WrittenOff);
     EXPECT_EQ(stored().kit().item(anOar)->why, "worn");
@@ -147,7 +147,7 @@ TEST_F(KitStory, whatAnotherWroteOffMeanwhileIsRefusedInTheWindowsLanguage) {
                                     .code;
         openOffice("kit");
         openItem(oar.c_str());
-        choose("kitWriteOffBox", reason);
+        choose("kitWriteOffReasonBox", reason);
         ASSERT_TRUE(
             stored(core::Club::Access::ReadWrite).kit().writeOff(oar, "lost", "Joss Iveny", moment()));
         pressButton("kitWriteOffButton");

@@ -1,12 +1,13 @@
 #pragma once
 
+#include <QLabel>
+
 class QHBoxLayout;
-class QLabel;
 class QPushButton;
-class QString;
-class QWidget;
 
 namespace app {
+
+// What is made here belongs to the parent that it is given, as everything of a page does.
 
 /// A label of that role (see dress.h) that wraps its plain text. `name` is its object name.
 QLabel* wordsLabel(QWidget* parent, const char* role, const char* name);
@@ -14,5 +15,17 @@ QLabel* wordsLabel(QWidget* parent, const char* role, const char* name);
 QPushButton* wordsButton(QWidget* parent, const QString& text, const char* name, bool usual = false);
 /// A box and the word before it, as one.
 void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box);
+/// A label of that role that says the same for good.
+QLabel* wordsIn(const char* role, const QString& text, QWidget* parent);
+
+/// What became of what was done last, in a sentence that stands where it was done.
+class SaidLabel : public QLabel {
+    Q_OBJECT
+
+public:
+    SaidLabel(const char* name, QWidget* parent);
+
+    void say(const QString& sentence, bool toLookAt = false);
+};
 
 } // namespace app

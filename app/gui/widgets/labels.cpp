@@ -1,10 +1,11 @@
-#include "app/gui/widgets/words_label.h"
+#include "app/gui/widgets/labels.h"
 
 #include "app/gui/theme/type_scale.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
+#include <QStyle>
+#include <QVariant>
 
 namespace app {
 
@@ -31,6 +32,30 @@ void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box) {
     row.addWidget(label);
     row.addWidget(box);
     box->setAccessibleName(word);
+}
+
+QLabel* wordsIn(const char* role, const QString& text, QWidget* parent) {
+    auto* made = new QLabel(text, parent);
+    made->setProperty("role", role);
+    made->setWordWrap(true);
+    return made;
+}
+
+SaidLabel::SaidLabel(const char* name, QWidget* parent)
+    : QLabel(parent) {
+    setObjectName(name);
+    setWordWrap(true);
+    setTextFormat(Qt::PlainText);
+    say({});
+}
+
+void SaidLabel::say(const QString& sentence, bool toLookAt) {
+    setText(sentence);
+    setProperty("role", toLookAt ? "look" : "remark");
+    style()->unpolish(this);
+    style()->polish(this);
+    // Its place stays when it says nothing, so that nothing beneath it moves.
+    setMinimumHeight(fontMetrics().height());
 }
 
 } // namespace app
