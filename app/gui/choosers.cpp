@@ -36,6 +36,10 @@ QString newClub(QWidget* parent) {
 
 } // namespace
 
+QString fileToSave(const Choosers& choosers, QWidget* window, const QString& proposed) {
+    return choosers.saveFile ? choosers.saveFile(window, proposed) : QString();
+}
+
 Choosers systemChoosers() {
     Choosers choosers;
     choosers.openClub = [](QWidget* parent) {

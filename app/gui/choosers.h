@@ -23,6 +23,9 @@ struct Choosers {
     std::function<bool(QWidget*, QPrinter&)> printer;
 };
 
+/// Where to write a file, by `saveFile`; empty when nobody is asked or nothing was chosen.
+QString fileToSave(const Choosers& choosers, QWidget* window, const QString& proposed);
+
 /// The system's own dialogs.
 Choosers systemChoosers();
 

@@ -62,7 +62,7 @@ public slots:
     void startCheck(const QString& boat, core::Phase phase);
 
 signals:
-    void boardShown();
+    void boardShown(); ///< what was read of the club stands on the board
 
 protected:
     /// Enter presses the button that has the keyboard, as Space does.

@@ -1,8 +1,12 @@
 #include "app/paper/a4_pdf.h"
 
+#include "app/paper/whole_file.h"
+
 #include <QBuffer>
 #include <QMarginsF>
+#include <QPageLayout>
 #include <QPageSize>
+#include <QPainter>
 #include <QPdfWriter>
 
 #include <algorithm>
@@ -30,6 +34,22 @@ QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& dra
         draw(writer);
     } // the file is finished when the writer goes
     return bytes;
+}
+
+bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw) {
+    device.setPageSize(QPageSize(QPageSize::A4));
+    device.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
+    QPainter painter;
+    if (!painter.begin(&device)) return false;
+    draw(painter);
+    return painter.end();
+}
+
+bool savePages(const QString& file, const QString& title,
+               const std::function<bool(QPagedPaintDevice&)>& paint) {
+    bool isPainted = false;
+    const QByteArray bytes = pdf(title, [&](QPdfWriter& writer) { isPainted = paint(writer); });
+    return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
 }
 
 } // namespace app::a4

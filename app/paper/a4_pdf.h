@@ -6,6 +6,8 @@
 
 #include <functional>
 
+class QPagedPaintDevice;
+class QPainter;
 class QPdfWriter;
 
 /// A4 sheets as PDF, laid out in millimetres from the upper left corner of the paper.
@@ -21,5 +23,12 @@ QFont font(const QString& family, double heightMm);
 /// The bytes of a PDF whose first page `draw` begins on; it asks the writer for each page after that. No
 /// margins are set: who draws keeps them.
 QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& draw);
+
+/// Draws a printout on a device, a printer say, within its margins. False when it cannot be painted on.
+bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw);
+/// What `paint` puts on a device, as a PDF; the file is whole or as it was. False when it cannot be painted
+/// or written.
+bool savePages(const QString& file, const QString& title,
+               const std::function<bool(QPagedPaintDevice&)>& paint);
 
 } // namespace app::a4

@@ -5338,14 +5338,6 @@ Erledigt am %2: %3</translation>
         <translation>Ersatz…</translation>
     </message>
     <message>
-        <source>Take “%1” away from %2? It is then asked of it no more.</source>
-        <translation>„%1“ bei %2 weglassen? Dort wird es dann nicht mehr verlangt.</translation>
-    </message>
-    <message>
-        <source>Take “%1” away from class %2? It is then asked of its boats no more.</source>
-        <translation>„%1“ bei der Klasse %2 weglassen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
-    </message>
-    <message>
         <source>Still asked by a line of its own: %1.</source>
         <translation>Durch eigene Zeile weiter verlangt: %1.</translation>
     </message>
@@ -5368,6 +5360,14 @@ Erledigt am %2: %3</translation>
 </context>
 <context>
     <name>app::ManifestPanel</name>
+    <message>
+        <source>Take “%1” away from class %2? It is then asked of its boats no more.</source>
+        <translation>„%1“ bei der Klasse %2 weglassen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
+    </message>
+    <message>
+        <source>Take “%1” away from %2? It is then asked of it no more.</source>
+        <translation>„%1“ bei %2 weglassen? Dort wird es dann nicht mehr verlangt.</translation>
+    </message>
     <message>
         <source>Take it away</source>
         <translation>Weglassen</translation>
@@ -5446,14 +5446,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Take “%1” away from %2? It is then asked of it no more.</source>
-        <translation>„%1“ bei %2 weglassen? Dort wird es dann nicht mehr verlangt.</translation>
-    </message>
-    <message>
-        <source>Take “%1” away from class %2? It is then asked of its boats no more.</source>
-        <translation>„%1“ bei der Klasse %2 weglassen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
     </message>
     <message>
         <source>Still asked by a point of its own: %1.</source>

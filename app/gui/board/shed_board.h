@@ -54,9 +54,9 @@ public:
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
 
 signals:
-    void boatPressed(const QString& boat, core::Phase phase);
-    void importPressed();
-    void gearPagePressed(const QString& id); ///< see GearOffice
+    void boatPressed(const QString& boat, core::Phase phase); ///< `phase`: what it needs next
+    void importPressed();                                     ///< of a board without boats
+    void gearPagePressed(const QString& id);                  ///< see GearOffice
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -19,7 +19,7 @@ public:
     CodeCapture(QWidget& page, QLineEdit& codeEdit);
 
 signals:
-    void codeTyped(const QString& text);
+    void codeTyped(const QString& text); ///< as it was typed or came from a scanner, ended by Enter
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

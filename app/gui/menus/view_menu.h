@@ -21,9 +21,9 @@ public:
     void markTheme(const QString& name); ///< the theme that is worn now
 
 signals:
-    void themeChosen(const QString& name);
-    void languageChosen(const QString& code);
-    void fullScreenPressed();
+    void themeChosen(const QString& name);    ///< of one of `allPalettes`
+    void languageChosen(const QString& code); ///< "en", "de"
+    void fullScreenPressed();                 ///< into the whole screen, or out of it
 
 private:
     void addThemes();

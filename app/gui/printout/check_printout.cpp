@@ -3,15 +3,11 @@
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/paper/a4_pdf.h"
-#include "app/paper/whole_file.h"
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
-#include <QPageLayout>
-#include <QPageSize>
 #include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
 
 #include <algorithm>
 #include <cmath>
@@ -167,25 +163,20 @@ private:
 } // namespace
 
 bool paintPrintout(QPagedPaintDevice& device, const CheckPrintout& printout) {
-    device.setPageSize(QPageSize(QPageSize::A4));
-    device.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
-    QPainter painter;
-    if (!painter.begin(&device)) return false;
-    const QSizeF page = painter.viewport().size();
-    double scale = 1.0;
-    while (scale > 0.4 && !PrintoutPainter(painter, printout, page, scale).fits())
-        scale *= 0.95;
-    PrintoutPainter fitting(painter, printout, page, scale);
-    fitting.layOut(true);
-    fitting.paintFoot();
-    return painter.end();
+    return a4::paintPages(device, [&](QPainter& painter) {
+        const QSizeF page = painter.viewport().size();
+        double scale = 1.0;
+        while (scale > 0.4 && !PrintoutPainter(painter, printout, page, scale).fits())
+            scale *= 0.95;
+        PrintoutPainter fitting(painter, printout, page, scale);
+        fitting.layOut(true);
+        fitting.paintFoot();
+    });
 }
 
 bool savePrintout(const QString& file, const CheckPrintout& printout) {
-    bool isPainted = false;
-    const QByteArray bytes =
-        a4::pdf(printout.boat, [&](QPdfWriter& writer) { isPainted = paintPrintout(writer, printout); });
-    return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
+    return a4::savePages(file, printout.boat,
+                         [&](QPagedPaintDevice& device) { return paintPrintout(device, printout); });
 }
 
 } // namespace app

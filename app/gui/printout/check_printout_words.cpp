@@ -26,7 +26,7 @@ QString whenSigned(const core::SignedCheck& check) {
 
 CheckPrintout printoutOf(const core::SignedCheck& check, const CheckState& state) {
     CheckPrintout printout;
-    printout.boat = QString::fromStdString(check.answer.boat);
+    printout.boat = QString::fromStdString(check.answer.location.name);
     printout.phase = nameInWords(check.answer.phase);
     printout.at = whenSigned(check);
     printout.atIso = QString::fromStdString(check.at.iso());

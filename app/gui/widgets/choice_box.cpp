@@ -10,6 +10,11 @@
 
 namespace app {
 
+void ChoiceBox::takeRoom(int leastLetters) {
+    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    setMinimumContentsLength(leastLetters);
+}
+
 void ChoiceBox::paintEvent(QPaintEvent* event) {
     QComboBox::paintEvent(event);
     QPainter painter(this);

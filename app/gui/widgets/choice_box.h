@@ -12,6 +12,9 @@ class ChoiceBox : public QComboBox {
 public:
     using QComboBox::QComboBox;
 
+    /// As wide as there is room, at least for so many letters: long names are cut, not the page.
+    void takeRoom(int leastLetters);
+
 protected:
     void paintEvent(QPaintEvent* event) override;
 };

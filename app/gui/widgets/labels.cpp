@@ -3,6 +3,7 @@
 #include "app/gui/theme/type_scale.h"
 
 #include <QHBoxLayout>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QStyle>
 #include <QVariant>
@@ -23,6 +24,14 @@ QPushButton* wordsButton(QWidget* parent, const QString& text, const char* name,
     button->setObjectName(name);
     if (usual) button->setProperty("role", "usual");
     return button;
+}
+
+QLineEdit* wordsEdit(QWidget* parent, const char* name, const QString& aloud, const QString& hint) {
+    auto* edit = new QLineEdit(parent);
+    edit->setObjectName(name);
+    edit->setAccessibleName(aloud);
+    edit->setPlaceholderText(hint);
+    return edit;
 }
 
 void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box) {

@@ -3,6 +3,7 @@
 #include <QLabel>
 
 class QHBoxLayout;
+class QLineEdit;
 class QPushButton;
 
 namespace app {
@@ -13,6 +14,8 @@ namespace app {
 QLabel* wordsLabel(QWidget* parent, const char* role, const char* name);
 /// A button with its object name; `usual`: the usual way on.
 QPushButton* wordsButton(QWidget* parent, const QString& text, const char* name, bool usual = false);
+/// A field for words with its object name, read aloud as `aloud`; `hint` stands in it while it is empty.
+QLineEdit* wordsEdit(QWidget* parent, const char* name, const QString& aloud = {}, const QString& hint = {});
 /// A box and the word before it, as one.
 void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box);
 /// A label of that role that says the same for good.

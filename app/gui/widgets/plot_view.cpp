@@ -5,6 +5,7 @@
 #include "app/gui/theme/type_scale.h"
 
 #include <QAbstractAxis>
+#include <QAbstractSeries>
 #include <QChart>
 #include <QEvent>
 #include <QLegend>
@@ -34,6 +35,17 @@ void PlotView::dressAxis(QAbstractAxis& axis, const Palette& palette) {
     axis.setTitleBrush(palette.quiet);
     axis.setLinePen(QPen(palette.line, 1));
     axis.setGridLinePen(QPen(palette.line, 1, Qt::DotLine));
+}
+
+void PlotView::addOver(QAbstractAxis* across, QAbstractAxis* up,
+                       std::initializer_list<QAbstractSeries*> series) {
+    chart()->addAxis(across, Qt::AlignBottom);
+    chart()->addAxis(up, Qt::AlignLeft);
+    for (QAbstractSeries* each : series) {
+        chart()->addSeries(each);
+        each->attachAxis(across);
+        each->attachAxis(up);
+    }
 }
 
 void PlotView::dressAll() {

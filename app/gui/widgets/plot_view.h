@@ -2,7 +2,10 @@
 
 #include <QChartView>
 
+#include <initializer_list>
+
 class QAbstractAxis;
+class QAbstractSeries;
 class QPainter;
 
 namespace app {
@@ -21,6 +24,8 @@ protected:
     /// Gives the series their tones; called for every change of theme.
     virtual void dressSeries(const Palette& palette) = 0;
     void dressAll();
+    /// Both axes, and the series over them, which become the chart's; the last series is drawn on top.
+    void addOver(QAbstractAxis* across, QAbstractAxis* up, std::initializer_list<QAbstractSeries*> series);
     /// A short text beside a place in the plot (scene coordinates), on a patch of ground, kept inside.
     void label(QPainter& painter, QPointF at, const QString& text, bool toLook = false) const;
 

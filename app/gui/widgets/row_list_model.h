@@ -39,7 +39,7 @@ public:
     bool setData(const QModelIndex& index, const QVariant& value, int role) override;
 
 signals:
-    void numberTyped(const QString& key, double number);
+    void numberTyped(const QString& key, double number); ///< into the line of that key
 
 private:
     void announce(int row);

@@ -13,13 +13,9 @@
 #include "app/gui/main_window.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "core/answers/board.h"
-#include "core/base/calendar_day.h"
-#include "core/base/instant.h"
 #include "core/club/club.h"
 #include "core/club/club_answers.h"
-#include "core/club/club_register.h"
-#include "tests/support/scratch_folder.h"
-#include "tests/support/wait_for.h"
+#include "tests/app/gui/demo_club.h"
 
 #include <gtest/gtest.h>
 
@@ -27,24 +23,10 @@
 
 namespace support {
 
-/// The window on the demo club, on a day of its own, used as a person does: by keys that go to whatever has
-/// the keyboard. What came of it is read from the club file by a second reader.
-class WindowStory : public testing::Test {
+/// The window on the demo club, used as a person does: by keys that go to whatever has the keyboard.
+class WindowStory : public DemoClub {
 protected:
-    void SetUp() override {
-        auto club = core::Club::create(file(), "Quillmere Lake Rescue");
-        ASSERT_TRUE(club);
-        const auto plan = club->register_().importCsv(DEMO_CLUB_FOLDER, today(), false);
-        ASSERT_TRUE(plan);
-        ASSERT_TRUE(plan->rejected.empty());
-    }
-
     void TearDown() override { m_window.reset(); }
-
-    std::filesystem::path file() const { return m_folder / "club.tholepin"; }
-    const ScratchFolder& folder() const { return m_folder; }
-    static core::CalendarDay today() { return *core::CalendarDay::from(2026, 3, 14); }
-    static core::Moment moment() { return {*core::Instant::parse("2026-03-14T06:40:00Z"), today()}; }
 
     app::MainWindow& window() { return *m_window; }
 
@@ -131,12 +113,6 @@ protected:
         return std::nullopt;
     }
 
-    core::Club stored() {
-        auto club = core::Club::open(file(), core::Club::Access::ReadOnly);
-        EXPECT_TRUE(club);
-        return std::move(club).value();
-    }
-
     core::BoatCondition storedCondition(const std::string& boat) {
         for (core::BoatCondition& condition : stored().answers().boatConditions(today()))
             if (condition.boat == boat) return condition;
@@ -145,7 +121,6 @@ protected:
     }
 
 private:
-    ScratchFolder m_folder;
     int m_boardsShown = 0;
     std::unique_ptr<app::MainWindow> m_window;
 };

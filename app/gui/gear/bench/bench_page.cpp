@@ -1,7 +1,5 @@
 #include "app/gui/gear/bench/bench_page.h"
 
-#include "app/gui/camera/camera_panel.h"
-#include "app/gui/camera/code_capture.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
@@ -23,12 +21,11 @@
 namespace app {
 
 BenchPage::BenchPage(GearTools tools, QWidget* parent)
-    : GearPage(std::move(tools), "benchPage", parent)
+    : CameraPage(std::move(tools), "benchPage", parent)
     , m_rule(new ChoiceBox(this))
     , m_day(new QLineEdit(this))
     , m_by(new ChoiceBox(this))
     , m_note(new QLineEdit(this))
-    , m_camera(new CameraPanel(this))
     , m_summary(wordsLabel(this, "remark", "benchSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
@@ -45,32 +42,19 @@ BenchPage::~BenchPage() = default;
 void BenchPage::build() {
     m_list->setObjectName("benchList");
     m_list->setAccessibleName(tr("kit shown at the bench; a press makes it failed, or passed again"));
-    auto* left = new QVBoxLayout;
-    left->setSpacing(spaceUnit);
-    left->addLayout(buildOrder());
-    left->addWidget(m_camera, 1);
     auto* right = new QVBoxLayout;
     right->setSpacing(spaceUnit);
     right->addWidget(m_summary);
     right->addWidget(m_list, 1);
     right->addLayout(buildFoot());
-    auto* body = new QHBoxLayout;
-    body->setSpacing(4 * spaceUnit);
-    body->addLayout(left, 11);
-    body->addLayout(right, 12);
-    QVBoxLayout& layout = column(2 * spaceUnit);
-    layout.addLayout(body, 1);
-    addCaution(layout, "benchCautionLabel",
-               tr("A scan shows that the tag was here, not that the thing works: inspect and test each "
-                  "one by its maker's manual before it is recorded."));
+    layOut(buildOrder(), right, "benchCautionLabel",
+           tr("A scan shows that the tag was here, not that the thing works: inspect and test each "
+              "one by its maker's manual before it is recorded."));
 }
 
 QLayout* BenchPage::buildOrder() {
-    for (ChoiceBox* box : {m_rule, m_by}) {
-        // As wide as there is room, whatever the names' lengths.
-        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(6);
-    }
+    for (ChoiceBox* box : {m_rule, m_by})
+        box->takeRoom(6);
     m_rule->setObjectName("benchRuleBox");
     m_day->setObjectName("benchDayEdit");
     m_day->setPlaceholderText(tr("2026-03-14"));
@@ -121,23 +105,6 @@ void BenchPage::connectParts() {
         showRound();
     });
     connect(m_record, &QPushButton::clicked, this, &BenchPage::record);
-    auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this, &BenchPage::scan);
-    connect(m_camera, &CameraPanel::codeSeen, this, [this](const QString& text) { scan(text); });
-}
-
-void BenchPage::showEvent(QShowEvent* event) {
-    GearPage::showEvent(event);
-    if (tools().isCameraWanted()) m_camera->startCamera();
-}
-
-void BenchPage::say(const QString& sentence, bool toLookAt) {
-    m_camera->say(sentence, toLookAt);
-}
-
-void BenchPage::hideEvent(QHideEvent* event) {
-    m_camera->stop();
-    QWidget::hideEvent(event);
 }
 
 void BenchPage::refresh() {
@@ -160,7 +127,7 @@ void BenchPage::take(Read read) {
     if (!m_isDone) showRound();
 }
 
-void BenchPage::scan(const QString& text) {
+void BenchPage::scan(const QString& text, core::SeenBy) {
     ask(
         [text = text.toStdString(), today = today()](core::Club& club) {
             const auto item = club.kit().itemOfScan(text, today);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/gear/bench/bench_round.h"
-#include "app/gui/widgets/gear_page.h"
+#include "app/gui/gear/bench/camera_page.h"
 #include "app/text/printed_tags.h"
 #include "core/register/boat.h"
 #include "core/register/kit_type.h"
@@ -15,14 +15,13 @@ class QPushButton;
 
 namespace app {
 
-class CameraPanel;
 class RowList;
 class ChoiceBox;
 class RowListModel;
 
 /// A service round: which rule, on which day, by whom; tag after tag is shown to the camera or typed, and one
 /// record is made for all, failures apart.
-class BenchPage : public GearPage {
+class BenchPage : public CameraPage {
     Q_OBJECT
 
 public:
@@ -30,17 +29,11 @@ public:
     ~BenchPage() override;
 
     void refresh() override;
-    CameraPanel& camera() { return *m_camera; }
     const BenchRound& round() const { return m_round; }
 
 signals:
     void taken();    ///< a scan is in the list, or was refused
     void recorded(); ///< or refused as a whole
-
-protected:
-    void say(const QString& sentence, bool toLookAt = false) override; ///< under the picture
-    void showEvent(QShowEvent* event) override;
-    void hideEvent(QHideEvent* event) override;
 
 private:
     struct Read {
@@ -54,7 +47,7 @@ private:
     QLayout* buildFoot();
     void connectParts();
     void take(Read read);
-    void scan(const QString& text);
+    void scan(const QString& text, core::SeenBy seenBy) override;
     void takeScan(const BenchScan& scan);
     void showRound();
     void record();
@@ -68,7 +61,6 @@ private:
     QLineEdit* m_day;
     ChoiceBox* m_by;
     QLineEdit* m_note;
-    CameraPanel* m_camera;
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;

@@ -1,7 +1,5 @@
 #include "app/gui/gear/bench/stocktake_page.h"
 
-#include "app/gui/camera/camera_panel.h"
-#include "app/gui/camera/code_capture.h"
 #include "app/gui/camera/scan_words.h"
 #include "app/gui/gear/bench/stocktake_words.h"
 #include "app/gui/theme/type_scale.h"
@@ -25,10 +23,9 @@
 namespace app {
 
 StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
-    : GearPage(std::move(tools), "stocktakePage", parent)
+    : CameraPage(std::move(tools), "stocktakePage", parent)
     , m_place(new ChoiceBox(this))
     , m_begin(wordsButton(this, tr("Begin"), "stocktakeBeginButton"))
-    , m_camera(new CameraPanel(this))
     , m_summary(wordsLabel(this, "heading", "stocktakeSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
@@ -44,11 +41,8 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
 StocktakePage::~StocktakePage() = default;
 
 void StocktakePage::build() {
-    for (ChoiceBox* box : {m_place, m_by}) {
-        // As wide as there is room, whatever the names' lengths.
-        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(6);
-    }
+    for (ChoiceBox* box : {m_place, m_by})
+        box->takeRoom(6);
     m_place->setObjectName("stocktakePlaceBox");
     m_by->setObjectName("stocktakeByBox");
     m_list->setObjectName("stocktakeList");
@@ -57,10 +51,6 @@ void StocktakePage::build() {
     addWithWord(*head, tr("Place"), m_place);
     head->setStretch(1, 1);
     head->addWidget(m_begin);
-    auto* left = new QVBoxLayout;
-    left->setSpacing(spaceUnit);
-    left->addLayout(head);
-    left->addWidget(m_camera, 1);
     auto* foot = new QHBoxLayout;
     foot->setSpacing(spaceUnit);
     foot->addWidget(m_undo);
@@ -75,15 +65,9 @@ void StocktakePage::build() {
     right->addWidget(m_list, 1);
     right->addLayout(signer);
     right->addLayout(foot);
-    auto* body = new QHBoxLayout;
-    body->setSpacing(4 * spaceUnit);
-    body->addLayout(left, 11);
-    body->addLayout(right, 12);
-    QVBoxLayout& layout = column(2 * spaceUnit);
-    layout.addLayout(body, 1);
-    addCaution(layout, "stocktakeCautionLabel",
-               tr("Signing marks as missing what the register has here and nobody has shown. A scan "
-                  "shows that the tag was here, not that the thing works."));
+    layOut(head, right, "stocktakeCautionLabel",
+           tr("Signing marks as missing what the register has here and nobody has shown. A scan "
+              "shows that the tag was here, not that the thing works."));
 }
 
 void StocktakePage::connectParts() {
@@ -96,26 +80,12 @@ void StocktakePage::connectParts() {
     connect(m_sign, &QPushButton::clicked, this, [this] {
         if (m_session) m_session->sign(m_by->currentData().toString(), {});
     });
-    auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this,
-            [this](const QString& text) { scan(text, core::SeenBy::Typed); });
-    connect(m_camera, &CameraPanel::codeSeen, this, &StocktakePage::scan);
 }
 
 void StocktakePage::showEvent(QShowEvent* event) {
-    GearPage::showEvent(event);
+    CameraPage::showEvent(event);
     // Another page may have found something of it meanwhile.
     if (m_session && m_session->state()) open(QString::fromStdString(m_session->state()->open.location.name));
-    if (tools().isCameraWanted()) m_camera->startCamera();
-}
-
-void StocktakePage::say(const QString& sentence, bool toLookAt) {
-    m_camera->say(sentence, toLookAt);
-}
-
-void StocktakePage::hideEvent(QHideEvent* event) {
-    m_camera->stop();
-    QWidget::hideEvent(event);
 }
 
 void StocktakePage::refresh() {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/club/check_session.h"
-#include "app/gui/widgets/gear_page.h"
+#include "app/gui/gear/bench/camera_page.h"
 #include "app/text/printed_tags.h"
 
 #include <memory>
@@ -11,14 +11,13 @@ class QPushButton;
 
 namespace app {
 
-class CameraPanel;
 class RowList;
 class ChoiceBox;
 class RowListModel;
 
 /// A stocktake of a place: what the register has there against what is shown to the camera or typed; signed,
 /// what was not seen is missing. Everything shown is on disk, so it can be left and gone on with.
-class StocktakePage : public GearPage {
+class StocktakePage : public CameraPage {
     Q_OBJECT
 
 public:
@@ -27,16 +26,13 @@ public:
 
     void refresh() override; ///< reads places and people anew
     void open(const QString& place);
-    CameraPanel& camera() { return *m_camera; }
     CheckSession* session() { return m_session.get(); }
 
 signals:
-    void signedOff();
+    void signedOff(); ///< and what was missing then is shown
 
 protected:
-    void say(const QString& sentence, bool toLookAt = false) override; ///< under the picture
     void showEvent(QShowEvent* event) override;
-    void hideEvent(QHideEvent* event) override;
 
 private:
     struct Read {
@@ -49,7 +45,7 @@ private:
     void build();
     void connectParts();
     void take(const Read& read);
-    void scan(const QString& text, core::SeenBy seenBy);
+    void scan(const QString& text, core::SeenBy seenBy) override;
     void showState();
     void showScan(const core::Scanned& scan, const QString& text);
     void showSigned(const core::SignedCheck& check);
@@ -60,7 +56,6 @@ private:
     PrintedTags m_tags;
     ChoiceBox* m_place;
     QPushButton* m_begin;
-    CameraPanel* m_camera;
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;

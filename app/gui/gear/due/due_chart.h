@@ -24,7 +24,7 @@ public:
     QRect columnRect(int month) const;
 
 signals:
-    void monthPressed(int month);
+    void monthPressed(int month); ///< its place in the calendar, from 0
 
 protected:
     void dressSeries(const Palette& palette) override;

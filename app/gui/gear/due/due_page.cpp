@@ -33,8 +33,8 @@ struct DuePage::Read {
     PrintedTags tags;
 };
 
-DuePage::DuePage(GearTools tools, QWidget* parent)
-    : GearPage(std::move(tools), "duePage", parent)
+DuePage::DuePage(GearTools given, QWidget* parent)
+    : GearPage(std::move(given), "duePage", parent)
     , m_today(today())
     , m_summary(wordsLabel(this, "remark", "dueSummaryLabel"))
     , m_kitTypes(new ChoiceBox(this))

@@ -37,8 +37,8 @@ std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& co
     return answer;
 }
 
-KitItemPanel::KitItemPanel(GearTools tools, QWidget* parent)
-    : GearPart(std::move(tools), "kitItemPanel", parent)
+KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
+    : GearPart(std::move(given), "kitItemPanel", parent)
     , m_name(wordsLabel(this, "heading", "kitNameLabel"))
     , m_tag(wordsLabel(this, "remark", "kitTagLabel"))
     , m_state(wordsLabel(this, "remark", "kitStateLabel"))

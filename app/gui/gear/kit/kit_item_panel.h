@@ -26,7 +26,7 @@ public:
     explicit KitItemPanel(GearTools tools, QWidget* parent = nullptr);
 
     void open(const QString& code);
-    void refresh(); ///< reads that item anew ///< reads it anew
+    void refresh(); ///< reads that item anew
     const std::optional<ItemAnswer>& answer() const { return m_answer; }
 
 signals:

@@ -31,8 +31,8 @@ constexpr int tagColumn = 2;
 
 } // namespace
 
-KitPage::KitPage(GearTools tools, QWidget* parent)
-    : GearPage(std::move(tools), "kitPage", parent)
+KitPage::KitPage(GearTools given, QWidget* parent)
+    : GearPage(std::move(given), "kitPage", parent)
     , m_typed(new QLineEdit(this))
     , m_count(wordsLabel(this, "quiet", "kitCountLabel"))
     , m_rows(new PlainTableModel(this))

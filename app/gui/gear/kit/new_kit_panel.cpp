@@ -29,24 +29,18 @@ namespace {
 
 constexpr const char* ofPlace = "place:";
 
-QLineEdit* edit(QWidget* parent, const char* name) {
-    auto* made = new QLineEdit(parent);
-    made->setObjectName(name);
-    return made;
-}
-
 } // namespace
 
-NewKitPanel::NewKitPanel(GearTools tools, QWidget* parent)
-    : GearPart(std::move(tools), "newKitPanel", parent)
+NewKitPanel::NewKitPanel(GearTools given, QWidget* parent)
+    : GearPart(std::move(given), "newKitPanel", parent)
     , m_kitType(new ChoiceBox(this))
     , m_size(new ChoiceBox(this))
     , m_home(new ChoiceBox(this))
     , m_person(new ChoiceBox(this))
-    , m_maker(edit(this, "newMakerEdit"))
-    , m_note(edit(this, "newNoteEdit"))
+    , m_maker(wordsEdit(this, "newMakerEdit"))
+    , m_note(wordsEdit(this, "newNoteEdit"))
     , m_count(new QSpinBox(this))
-    , m_label(edit(this, "newLabelEdit"))
+    , m_label(wordsEdit(this, "newLabelEdit"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
     , m_register(wordsButton(this, {}, "registerKitButton", true))
@@ -77,7 +71,7 @@ void NewKitPanel::addField(QGridLayout& grid, const QString& word, QWidget* fiel
 }
 
 QLineEdit* NewKitPanel::addDay(QGridLayout& grid, const QString& word, const char* name) {
-    QLineEdit* day = edit(this, name);
+    QLineEdit* day = wordsEdit(this, name);
     day->setPlaceholderText(tr("2026-03-14, 2026-03 or 2026"));
     addField(grid, word, day);
     return day;

@@ -17,8 +17,7 @@ struct TagDeliveryText {
 
 void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::string>& codes,
               const std::function<void(const core::Result<QString>&)>& then) {
-    const QString file =
-        tools.choosers.saveFile ? tools.choosers.saveFile(&page, TagDeliveryText::tr("tags.pdf")) : QString();
+    const QString file = fileToSave(tools.choosers, &page, TagDeliveryText::tr("tags.pdf"));
     if (file.isEmpty()) return;
     tools.club.ask(
         &page,

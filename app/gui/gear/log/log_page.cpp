@@ -20,18 +20,6 @@
 #include <algorithm>
 
 namespace app {
-namespace {
-
-QLineEdit* edit(QWidget* parent, const char* name, const QString& aloud, const QString& shown) {
-    auto* made = new QLineEdit(parent);
-    made->setObjectName(name);
-    made->setAccessibleName(aloud);
-    made->setPlaceholderText(shown);
-    return made;
-}
-
-} // namespace
-
 LogPage::LogPage(GearTools tools, QWidget* parent)
     : GearPage(std::move(tools), "logPage", parent)
     , m_summary(wordsLabel(this, "heading", "logSummaryLabel"))
@@ -71,9 +59,10 @@ QWidget* LogPage::buildNew() {
     m_about = new ChoiceBox(panel);
     m_about->setObjectName("logAboutBox");
     m_about->setAccessibleName(tr("boat that the entry is about"));
-    m_code = edit(panel, "logCodeEdit", tr("tag code of the item it is about"), tr("or an item: its code"));
+    m_code =
+        wordsEdit(panel, "logCodeEdit", tr("tag code of the item it is about"), tr("or an item: its code"));
     m_code->setFont(fontOf(TextRole::Code));
-    m_text = edit(panel, "logTextEdit", tr("what is the matter"), tr("what is the matter"));
+    m_text = wordsEdit(panel, "logTextEdit", tr("what is the matter"), tr("what is the matter"));
     m_severity = new ChoiceBox(panel);
     m_severity->setObjectName("logSeverityBox");
     m_severity->setAccessibleName(tr("how much it matters"));
@@ -105,7 +94,7 @@ QWidget* LogPage::buildOne() {
     auto* panel = new QWidget(this);
     m_oneAbout = wordsLabel(panel, "heading", "logAboutLabel");
     m_oneText = wordsLabel(panel, "remark", "logTextLabel");
-    m_closing = edit(panel, "closingEdit", tr("what was done about it"), tr("what was done about it"));
+    m_closing = wordsEdit(panel, "closingEdit", tr("what was done about it"), tr("what was done about it"));
     m_close = wordsButton(panel, tr("Close this entry"), "closeLogButton", true);
     auto* layout = new QVBoxLayout(panel);
     layout->setContentsMargins(0, 0, 0, 0);

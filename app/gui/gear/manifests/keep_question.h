@@ -20,8 +20,8 @@ public:
     void close() { hide(); } ///< without an answer
 
 signals:
-    void kept();
-    void takenAway();
+    void kept();      ///< nothing is taken away
+    void takenAway(); ///< it shall be
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

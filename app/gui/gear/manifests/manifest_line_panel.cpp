@@ -91,10 +91,7 @@ void ManifestLinePanel::edit(const core::ManifestOwner& owner, const core::Asked
         shown.about = tr("What you write is %1's own and stays when the class changes.").arg(name);
     shown.mayBeAsClass = asked.isOwn && asked.ofClass;
     if (m_line.quantity > 0) {
-        shown.question =
-            isBoat
-                ? tr("Take “%1” away from %2? It is then asked of it no more.").arg(kit, name)
-                : tr("Take “%1” away from class %2? It is then asked of its boats no more.").arg(kit, name);
+        shown.question = questionOf(kit, owner);
         if (!stillAskedOf.isEmpty())
             shown.question += ' ' + tr("Still asked by a line of its own: %1.").arg(listed(stillAskedOf));
     }

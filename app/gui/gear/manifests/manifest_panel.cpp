@@ -70,6 +70,13 @@ void ManifestPanel::show(const core::ManifestOwner& owner, const Shown& shown) {
         tr("takes what %1 has of its own away: its class's holds again").arg(text(owner.name)));
 }
 
+QString ManifestPanel::questionOf(const QString& thing, const core::ManifestOwner& owner) {
+    return owner.kind == core::ManifestOwner::Kind::Boat
+               ? tr("Take “%1” away from %2? It is then asked of it no more.").arg(thing, text(owner.name))
+               : tr("Take “%1” away from class %2? It is then asked of its boats no more.")
+                     .arg(thing, text(owner.name));
+}
+
 void ManifestPanel::setWritable(bool isWritable) {
     m_write->setEnabled(isWritable);
 }

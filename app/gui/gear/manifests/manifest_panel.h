@@ -49,6 +49,8 @@ protected:
         bool mayBeAsClass = false; ///< the boat has its own, and the class asks it too
     };
     void show(const core::ManifestOwner& owner, const Shown& shown);
+    /// Whether that shall be taken away from that boat or class.
+    static QString questionOf(const QString& thing, const core::ManifestOwner& owner);
     void setWritable(bool isWritable);
     /// Writes by `job`, see `write`; done: emits `changed` with the sentence.
     void run(Job job, const QString& sentence);

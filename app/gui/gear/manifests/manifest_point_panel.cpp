@@ -36,10 +36,8 @@ void showLimit(QLineEdit& edit, const std::optional<double>& value) {
     edit.setText(value ? numberInWords(*value) : QString());
 }
 
-QLineEdit* wordEdit(QWidget* parent, const char* name, const QString& what) {
-    auto* edit = new QLineEdit(parent);
-    edit->setObjectName(name);
-    edit->setAccessibleName(what);
+QLineEdit* narrowEdit(QWidget* parent, const char* name, const QString& what) {
+    QLineEdit* edit = wordsEdit(parent, name, what);
     // As wide as there is room: what it holds is short, and the table beside it is not.
     edit->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     edit->setMinimumWidth(narrowest);
@@ -58,17 +56,17 @@ QHBoxLayout* rowOfFields(QWidget* parent = nullptr) {
 ManifestPointPanel::ManifestPointPanel(GearTools tools, QWidget* parent)
     : ManifestPanel(std::move(tools), "manifestPoint", parent)
     , m_nameRow(new QWidget(this))
-    , m_name(wordEdit(m_nameRow, "manifestPointNameEdit", tr("name of the point")))
+    , m_name(narrowEdit(m_nameRow, "manifestPointNameEdit", tr("name of the point")))
     , m_phase(new ChoiceBox(m_nameRow))
     , m_kind(new ChoiceBox(this))
     , m_required(new QCheckBox(tr("required"), this))
     , m_limits(new QWidget(this))
-    , m_low(wordEdit(m_limits, "manifestPointLowEdit", tr("at least")))
-    , m_high(wordEdit(m_limits, "manifestPointHighEdit", tr("at most")))
-    , m_unit(wordEdit(m_limits, "manifestPointUnitEdit", tr("unit of the measure")))
+    , m_low(narrowEdit(m_limits, "manifestPointLowEdit", tr("at least")))
+    , m_high(narrowEdit(m_limits, "manifestPointHighEdit", tr("at most")))
+    , m_unit(narrowEdit(m_limits, "manifestPointUnitEdit", tr("unit of the measure")))
     , m_seconds(wordsLabel(m_limits, "quiet", "manifestPointSecondsLabel"))
     , m_caution(wordsLabel(this, "footnote", "manifestPointCautionLabel"))
-    , m_note(wordEdit(this, "manifestPointNoteEdit", tr("note of the point"))) {
+    , m_note(narrowEdit(this, "manifestPointNoteEdit", tr("note of the point"))) {
     build();
     connectParts();
 }
@@ -150,10 +148,7 @@ void ManifestPointPanel::edit(const core::ManifestOwner& owner, const core::Aske
     if (isBoat) shown.about = aboutOf(asked, name);
     shown.mayBeAsClass = asked.isOwn && asked.ofClass;
     if (!isOfClass) {
-        shown.question =
-            isBoat
-                ? tr("Take “%1” away from %2? It is then asked of it no more.").arg(point, name)
-                : tr("Take “%1” away from class %2? It is then asked of its boats no more.").arg(point, name);
+        shown.question = questionOf(point, owner);
         if (!stillAskedOf.isEmpty())
             shown.question += ' ' + tr("Still asked by a point of its own: %1.").arg(listed(stillAskedOf));
     }

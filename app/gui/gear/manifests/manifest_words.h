@@ -1,12 +1,11 @@
 #pragma once
 
-#include "app/gui/widgets/list_row.h"
-#include "app/gui/widgets/plain_table.h"
 #include "core/register/manifest_record.h"
 
 #include <QString>
 #include <QStringList>
 
+#include <utility>
 #include <vector>
 
 namespace app {
@@ -34,25 +33,19 @@ QString phaseInWords(const std::string& phase);
 /// How the boat's own row differs; empty when it has none.
 QString differenceOf(const core::AskedLine& line);
 QString differenceOf(const core::AskedPoint& point);
-/// A point's key in the table: its phase and name. A line's is its kit type.
+/// Its key in the table: of a line the kit type, of a point the phase and its name.
+QString keyOf(const core::AskedLine& line);
 QString keyOf(const core::AskedPoint& point);
+/// "own", "taken away"; empty when it does not differ.
+QString wordOf(core::Difference difference);
+
+/// The boats of the class shown, each with what it is asked; none for a boat.
+std::vector<std::pair<QString, core::Manifest>> boatsOf(const ManifestAnswer& answer);
+/// Whether both ask the same thing, however much of it.
+bool isSame(const core::AskedLine& a, const core::AskedLine& b);
+bool isSame(const core::AskedPoint& a, const core::AskedPoint& b);
 /// The boats of the class shown that go on asking that thing by a row of their own; none for a boat.
 QStringList boatsWithOwn(const ManifestAnswer& answer, const core::AskedLine& line);
 QStringList boatsWithOwn(const ManifestAnswer& answer, const core::AskedPoint& point);
-
-/// Tables of today's manifest, with what differs between boat and class in the last column.
-std::vector<TableColumn> lineColumns(bool isOld);
-std::vector<TableColumn> pointColumns(bool isOld);
-std::vector<TableRow> lineRows(const ManifestAnswer& answer);
-std::vector<TableRow> pointRows(const ManifestAnswer& answer);
-/// Tables of an earlier version, with what is asked differently today in the last column.
-std::vector<TableRow> lineRows(const core::Manifest& then, const core::Manifest& today);
-std::vector<TableRow> pointRows(const core::Manifest& then, const core::Manifest& today);
-
-/// Newest first; the key and code of a line are its version's stamp.
-std::vector<ListRow> versionLines(const ManifestAnswer& answer);
-/// From when to when it held, who made it, and which checks were signed by it.
-QString aboutVersion(const ManifestAnswer& answer, const core::ManifestVersion& version,
-                     core::CalendarDay today);
 
 } // namespace app

@@ -3,10 +3,13 @@
 #include "app/gui/club/import_run.h"
 #include "app/gui/gear/manifests/manifest_line_panel.h"
 #include "app/gui/gear/manifests/manifest_point_panel.h"
+#include "app/gui/gear/manifests/manifest_rows.h"
+#include "app/gui/gear/manifests/manifest_versions.h"
 #include "app/gui/gear/manifests/side_scroll.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/text.h"
@@ -35,8 +38,8 @@ constexpr int leastOfVersions = 80; ///< one of them
 
 } // namespace
 
-ManifestsPage::ManifestsPage(GearTools tools, QWidget* parent)
-    : GearPage(std::move(tools), "manifestsPage", parent)
+ManifestsPage::ManifestsPage(GearTools given, QWidget* parent)
+    : GearPage(std::move(given), "manifestsPage", parent)
     , m_owners(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "manifestSummaryLabel"))
     , m_showLines(new QRadioButton(tr("lines"), this))
@@ -286,6 +289,20 @@ void ManifestsPage::showBeside(QWidget* shown) {
         part->setVisible(part == shown);
 }
 
+/// The row that is chosen in the table, in the panel that changes it; `hint` where none is.
+template <class Panel, class Asked>
+void ManifestsPage::showAsked(Panel& panel, const std::vector<Asked>& rows, const QString& hint) {
+    const auto row = std::find_if(rows.begin(), rows.end(),
+                                  [&](const Asked& each) { return keyOf(each) == m_table->chosen(); });
+    if (row == rows.end()) {
+        m_about->setText(hint);
+        return;
+    }
+    if (!panel.isOpenOn(m_answer->owner, *row))
+        panel.edit(m_answer->owner, *row, boatsWithOwn(*m_answer, *row));
+    showBeside(&panel);
+}
+
 /// Beside the table: the line or point chosen, or what there is to know of an earlier version.
 void ManifestsPage::showSide() {
     if (!m_answer) return;
@@ -294,37 +311,11 @@ void ManifestsPage::showSide() {
         m_about->setText(aboutVersion(*m_answer, *old, today()) + ' ' +
                          tr("Choose the newest version to change anything."));
     else if (m_showPoints->isChecked())
-        showPoint();
+        showAsked(*m_point, m_answer->now.points,
+                  tr("Choose a point to change it. Maker's plate and manual decide about pressures."));
     else
-        showLine();
-}
-
-void ManifestsPage::showLine() {
-    const auto& lines = m_answer->now.lines;
-    const auto line = std::find_if(lines.begin(), lines.end(), [&](const core::AskedLine& each) {
-        return text(each.line.kitType) == m_table->chosen();
-    });
-    if (line == lines.end()) {
-        m_about->setText(tr("Choose a line to change it, or an earlier version to see what was asked then."));
-        return;
-    }
-    if (!m_line->isOpenOn(m_answer->owner, *line))
-        m_line->edit(m_answer->owner, *line, boatsWithOwn(*m_answer, *line));
-    showBeside(m_line);
-}
-
-void ManifestsPage::showPoint() {
-    const auto& points = m_answer->now.points;
-    const auto point = std::find_if(points.begin(), points.end(), [&](const core::AskedPoint& each) {
-        return keyOf(each) == m_table->chosen();
-    });
-    if (point == points.end()) {
-        m_about->setText(tr("Choose a point to change it. Maker's plate and manual decide about pressures."));
-        return;
-    }
-    if (!m_point->isOpenOn(m_answer->owner, *point))
-        m_point->edit(m_answer->owner, *point, boatsWithOwn(*m_answer, *point));
-    showBeside(m_point);
+        showAsked(*m_line, m_answer->now.lines,
+                  tr("Choose a line to change it, or an earlier version to see what was asked then."));
 }
 
 void ManifestsPage::openRow() {

@@ -1,7 +1,9 @@
 #pragma once
 
-#include "app/gui/gear/manifests/manifest_words.h"
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include "app/gui/widgets/gear_page.h"
+
+#include "app/gui/gear/manifests/manifest_words.h"
 #include "core/register/kit_type.h"
 
 #include <array>
@@ -57,8 +59,8 @@ private:
     std::array<QWidget*, 3> besides() const; ///< what may stand beside the table, one at a time
     void showBeside(QWidget* shown);
     void showSide();
-    void showLine();
-    void showPoint();
+    template <class Panel, class Asked>
+    void showAsked(Panel& panel, const std::vector<Asked>& rows, const QString& hint);
     void openRow();
     void addRow();
     void afterChange(const QString& sentence);

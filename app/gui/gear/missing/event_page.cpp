@@ -19,8 +19,8 @@
 
 namespace app {
 
-EventPage::EventPage(GearTools tools, QWidget* parent)
-    : GearPage(std::move(tools), "eventPage", parent)
+EventPage::EventPage(GearTools given, QWidget* parent)
+    : GearPage(std::move(given), "eventPage", parent)
     , m_event(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "eventSummaryLabel"))
     , m_lines(new RowListModel(this))
@@ -57,12 +57,12 @@ void EventPage::build() {
 void EventPage::refresh() {
     ask([](core::Club& club) { return club.events().names(); },
         [this](const std::vector<std::string>& events) {
-            const QString today = QString::fromStdString(today().iso());
+            const QString day = QString::fromStdString(today().iso());
             const QString before = m_event->currentText();
             m_event->clear();
             for (const std::string& event : events)
                 m_event->addItem(QString::fromStdString(event));
-            m_event->addItem(today);
+            m_event->addItem(day);
             m_event->setEditText(before.isEmpty() ? m_event->itemText(0) : before);
             show(m_event->currentText());
         });

@@ -32,7 +32,7 @@ public:
     void takeCode(const QString& text);
 
 signals:
-    void planned();
+    void planned();                      ///< a plan is shown, or why there is none
     void codeTaken(const QString& text); ///< and what came of it is shown
 
 protected:

@@ -29,8 +29,8 @@ std::optional<core::Instant> instantOfText(const QString& text) {
     return core::Instant::fromMillis(at.toMSecsSinceEpoch());
 }
 
-EvidencePanel::EvidencePanel(GearTools tools, QWidget* parent)
-    : GearPart(std::move(tools), "evidencePanel", parent)
+EvidencePanel::EvidencePanel(GearTools given, QWidget* parent)
+    : GearPart(std::move(given), "evidencePanel", parent)
     , m_boats(new ChoiceBox(this))
     , m_when(new QLineEdit(this))
     , m_lookButton(wordsButton(this, tr("Look it up"), "evidenceButton", true))
@@ -139,7 +139,7 @@ void EvidencePanel::refuse(const QString& sentence) {
 
 void EvidencePanel::save() {
     const QString proposed = tr("%1 aboard %2.pdf").arg(m_printout.boat, m_when->text().left(10));
-    const QString file = tools().choosers.saveFile ? tools().choosers.saveFile(this, proposed) : QString();
+    const QString file = fileToSave(tools().choosers, this, proposed);
     if (file.isEmpty()) return;
     m_said->setText(saveEvidence(file, m_printout) ? tr("Saved: %1").arg(file)
                                                    : tr("The sheet could not be written to %1.").arg(file));

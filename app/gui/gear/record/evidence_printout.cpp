@@ -3,16 +3,12 @@
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/paper/a4_pdf.h"
-#include "app/paper/whole_file.h"
 #include "app/text/cautions.h"
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
-#include <QPageLayout>
-#include <QPageSize>
 #include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
 
 #include <algorithm>
 
@@ -141,19 +137,12 @@ private:
 } // namespace
 
 bool paintEvidence(QPagedPaintDevice& device, const EvidencePrintout& printout) {
-    device.setPageSize(QPageSize(QPageSize::A4));
-    device.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
-    QPainter painter;
-    if (!painter.begin(&device)) return false;
-    Writer(device, painter, printout).write();
-    return painter.end();
+    return a4::paintPages(device, [&](QPainter& painter) { Writer(device, painter, printout).write(); });
 }
 
 bool saveEvidence(const QString& file, const EvidencePrintout& printout) {
-    bool isPainted = false;
-    const QByteArray bytes =
-        a4::pdf(printout.boat, [&](QPdfWriter& writer) { isPainted = paintEvidence(writer, printout); });
-    return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
+    return a4::savePages(file, printout.boat,
+                         [&](QPagedPaintDevice& device) { return paintEvidence(device, printout); });
 }
 
 } // namespace app

@@ -19,8 +19,8 @@
 
 namespace app {
 
-ArrivalPanel::ArrivalPanel(GearTools tools, QWidget* parent)
-    : GearPart(std::move(tools), "arrivalPanel", parent)
+ArrivalPanel::ArrivalPanel(GearTools given, QWidget* parent)
+    : GearPart(std::move(given), "arrivalPanel", parent)
     , m_name(wordsLabel(this, "heading", "arrivalNameLabel"))
     , m_count(new QSpinBox(this))
     , m_place(new ChoiceBox(this))

@@ -22,7 +22,7 @@ public:
 
     /// What arrived, and how many were to be ordered.
     void setKit(const std::string& kitType, const std::string& size, int count);
-    void refresh() override; ///< the places to put it
+    void refresh(); ///< the places to put it
     const std::vector<std::string>& registered() const { return m_codes; }
 
 signals:

@@ -45,14 +45,7 @@ LifePlot::LifePlot(QWidget* parent)
     setAccessibleName(tr("how long kit lasts here"));
     setFocusPolicy(Qt::NoFocus);
     setMinimumHeight(120);
-    chart()->addAxis(m_across, Qt::AlignBottom);
-    chart()->addAxis(m_up, Qt::AlignLeft);
-    for (QAbstractSeries* series :
-         {static_cast<QAbstractSeries*>(m_band), static_cast<QAbstractSeries*>(m_curve)}) {
-        chart()->addSeries(series);
-        series->attachAxis(m_across);
-        series->attachAxis(m_up);
-    }
+    addOver(m_across, m_up, {m_band, m_curve});
     m_across->setLabelFormat(QStringLiteral("%d"));
     m_across->setTitleText(tr("years in service"));
     m_across->setTickType(QValueAxis::TicksDynamic);

@@ -82,8 +82,8 @@ QString summaryOf(const core::ReplacementPlan& plan) {
     return ReplacePage::tr("%1. Cost, %2.").arg(listed(words), years.join(ReplacePage::tr("; ")));
 }
 
-ReplacePage::ReplacePage(GearTools tools, QWidget* parent)
-    : GearPage(std::move(tools), "replacePage", parent)
+ReplacePage::ReplacePage(GearTools given, QWidget* parent)
+    : GearPage(std::move(given), "replacePage", parent)
     , m_months(new ChoiceBox(this))
     , m_confidence(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "replaceSummaryLabel"))
@@ -176,9 +176,8 @@ void ReplacePage::addPart(QHBoxLayout& row, const QString& name, const char* obj
 }
 
 void ReplacePage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
     m_arrival->refresh();
-    refresh();
+    GearPage::showEvent(event);
 }
 
 void ReplacePage::refresh() {
@@ -265,7 +264,7 @@ void ReplacePage::save(Paper paper) {
     const char* const ending = paper == Paper::Sheet ? "pdf" : paper == Paper::Csv ? "csv" : "ics";
     const QString proposed =
         tr("order %1.%2").arg(QString::fromStdString(m_plan->today.iso()), QLatin1String(ending));
-    const QString file = tools().choosers.saveFile ? tools().choosers.saveFile(this, proposed) : QString();
+    const QString file = fileToSave(tools().choosers, this, proposed);
     if (file.isEmpty()) return;
     core::Outcome written = core::Done{};
     const std::string path = file.toStdString();

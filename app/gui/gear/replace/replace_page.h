@@ -36,8 +36,11 @@ public:
     ArrivalPanel& arrival() { return *m_arrival; }
 
 signals:
-    void planned();
-    void saved(); ///< or refused
+    void planned(); ///< a plan is shown
+    void saved();   ///< or refused
+
+protected:
+    void showEvent(QShowEvent* event) override;
 
 private:
     enum class Paper { Sheet, Csv, Calendar };

@@ -36,13 +36,7 @@ StockPlot::StockPlot(QWidget* parent)
     setAccessibleName(tr("stock and what is wanted, month by month"));
     setFocusPolicy(Qt::NoFocus);
     setMinimumHeight(120);
-    chart()->addAxis(m_across, Qt::AlignBottom);
-    chart()->addAxis(m_up, Qt::AlignLeft);
-    for (QLineSeries* series : {m_stock, m_wanted}) {
-        chart()->addSeries(series);
-        series->attachAxis(m_across);
-        series->attachAxis(m_up);
-    }
+    addOver(m_across, m_up, {m_stock, m_wanted});
     m_across->setFormat(QStringLiteral("MMM yyyy"));
     m_across->setTickCount(5);
     m_across->setGridLineVisible(false);

@@ -64,10 +64,8 @@ void TagsPage::build() {
     m_list->setAccessibleName(tr("tags to print; a press leaves one out"));
     m_papers->setObjectName("tagsPaperBox");
     m_sizes->setObjectName("tagsSizeBox");
-    // Long names are cut, not the page.
-    for (QComboBox* box : {m_homes, m_kitTypes, m_papers}) {
-        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(8);
+    for (ChoiceBox* box : {m_homes, m_kitTypes, m_papers}) {
+        box->takeRoom(8);
         box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
     auto* body = new QHBoxLayout;
@@ -200,8 +198,7 @@ void TagsPage::showSize() {
 }
 
 void TagsPage::write() {
-    const QString file =
-        tools().choosers.saveFile ? tools().choosers.saveFile(this, tr("tags.pdf")) : QString();
+    const QString file = fileToSave(tools().choosers, this, tr("tags.pdf"));
     if (file.isEmpty()) return;
     m_writeButton->setEnabled(false);
     m_said->setText(tr("The sheets are being made."));

@@ -5,13 +5,13 @@
 #include "core/base/result.h"
 
 class QCheckBox;
-class QComboBox;
 class QLabel;
 class QLayout;
 class QPushButton;
 
 namespace app {
 
+class ChoiceBox;
 class RowList;
 class RowListModel;
 class TagRuler;
@@ -44,13 +44,13 @@ private:
     double symbolMm() const;
 
     TagChoice m_choice;
-    QComboBox* m_homes;
-    QComboBox* m_kitTypes;
+    ChoiceBox* m_homes;
+    ChoiceBox* m_kitTypes;
     QCheckBox* m_control;
     RowListModel* m_lines;
     RowList* m_list;
-    QComboBox* m_papers;
-    QComboBox* m_sizes;
+    ChoiceBox* m_papers;
+    ChoiceBox* m_sizes;
     TagRuler* m_ruler;
     QLabel* m_summary;
     QLabel* m_said;

@@ -15,15 +15,11 @@
 #include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
-#include "core/base/calendar_day.h"
-#include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
-#include "core/club/club_register.h"
-#include "tests/support/scratch_folder.h"
-#include "tests/support/wait_for.h"
+#include "tests/app/gui/demo_club.h"
 
 #include <gtest/gtest.h>
 
@@ -33,29 +29,10 @@
 
 namespace support {
 
-/// The gear officer's pages on the demo club, on a day of its own, used by keys as a person does. What came
-/// of it is read from the club file by a second reader.
-class GearStory : public testing::Test {
+/// The gear officer's pages on the demo club, used by keys as a person does.
+class GearStory : public DemoClub {
 protected:
-    void SetUp() override {
-        auto made = core::Club::create(file(), "Quillmere Lake Rescue");
-        ASSERT_TRUE(made);
-        const auto plan = made->register_().importCsv(DEMO_CLUB_FOLDER, today(), false);
-        ASSERT_TRUE(plan && plan->rejected.empty());
-    }
-
-    std::filesystem::path file() const { return m_folder / "club.tholepin"; }
-    QString pathOf(const char* name) const { return QString::fromStdString((m_folder / name).string()); }
-    static core::CalendarDay today() { return *core::CalendarDay::from(2026, 3, 14); }
-    static core::Moment moment(const char* at = "2026-03-14T06:40:00Z") {
-        return {*core::Instant::parse(at), today()};
-    }
-
-    core::Club stored(core::Club::Access access = core::Club::Access::ReadOnly) {
-        auto club = core::Club::open(file(), access);
-        EXPECT_TRUE(club);
-        return std::move(club).value();
-    }
+    QString pathOf(const char* name) const { return QString::fromStdString((folder() / name).string()); }
 
     /// A signed launch or return check, whatever is short.
     static void check(core::Club& club, const std::string& boat, core::Phase phase, const std::string& by,
@@ -177,7 +154,6 @@ private:
         new QAbstractItemModelTester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal, &model);
     }
 
-    ScratchFolder m_folder;
     app::Sounds m_sounds;
     std::unique_ptr<app::ClubThread> m_club;
     std::unique_ptr<app::GearOffice> m_office;

@@ -1,20 +1,12 @@
 #include "app/gui/printout/check_printout.h"
+#include "tests/app/gui/printed_text.h"
 #include "tests/support/scratch_folder.h"
 
 #include <gtest/gtest.h>
 
-#include <QProcess>
 #include <QRegularExpression>
 
 namespace {
-
-/// What poppler's tools, which share no code with the writer, read in the PDF.
-QString outputOf(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    EXPECT_TRUE(process.waitForFinished(20000)) << program.toStdString();
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
 
 app::CheckPrintout sheetWith(int lines) {
     app::CheckPrintout printout;
@@ -49,10 +41,10 @@ TEST_P(CheckPrintoutOf, isOnePageOfA4WithEverythingOnIt) {
     const support::ScratchFolder folder;
     const QString file = QString::fromStdString((folder / "printout.pdf").string());
     ASSERT_TRUE(app::savePrintout(file, sheetWith(GetParam())));
-    const QString info = outputOf("pdfinfo", {file});
+    const QString info = support::outputOf("pdfinfo", {file});
     EXPECT_TRUE(info.contains(QRegularExpression("Pages:\\s+1\\n"))) << info.toStdString();
     EXPECT_TRUE(info.contains("(A4)")) << info.toStdString();
-    const QString text = outputOf("pdftotext", {"-layout", file, "-"}).simplified();
+    const QString text = support::outputOf("pdftotext", {"-layout", file, "-"}).simplified();
     for (const QString& words : {QString("Teal · launch check"), QString("Kit incomplete: knife"),
                                  QString("Urgent: Two swimmers drift off"), QString("signature: Ada Marsh"),
                                  QString("0123456789abcdef"), QString("thing %1").arg(GetParam() - 1)})

@@ -1,8 +1,6 @@
 // The pictures of docs/screens: the demo club on a day of its own, in every theme and two sizes.
 //     gui_screens FOLDER
 
-#include "core/club/club_checks.h"
-#include "core/club/club_kit.h"
 #include "tests/app/gui/screens/screens.h"
 
 #include "app/gui/board/shed_board.h"
@@ -23,18 +21,15 @@ using support::waitFor;
 /// Signs a check with all of the boat's kit, so that the board has more than one thing to say.
 void signCheck(core::Club& club, const std::string& boat, core::Phase phase, core::Moment moment,
                const std::vector<std::string>& people) {
-    const auto check = club.checks().open(boat, phase, moment);
-    if (!check || !club.checks().giveNames(check->check, people, moment)) return;
-    const auto kit = club.kit().labelsOfBoat(boat);
-    for (const core::TagLabel& tag : *kit)
-        if (!club.checks().scan(check->check, tag.code, core::SeenBy::Camera, moment)) return;
-    const auto answer = club.checks().answer(check->check, support::screensDay());
+    const std::string check = support::checkWithAllKit(club, boat, phase, moment, people);
+    const auto answer = club.checks().answer(check, support::screensDay());
+    if (!answer) return;
     for (const core::PointAnswer& point : answer->points) {
         const double value =
             point.point.kind == core::PointKind::Look ? 1 : point.point.limits.low.value_or(0) + 1;
-        if (!club.checks().recordPoint(check->check, point.point.point, value, moment)) return;
+        if (!club.checks().recordPoint(check, point.point.point, value, moment)) return;
     }
-    if (!club.checks().sign(check->check, people.front(), "Capsized dinghy off the reeds", moment)) return;
+    if (!club.checks().sign(check, people.front(), "Capsized dinghy off the reeds", moment)) return;
 }
 
 std::vector<std::filesystem::path> scenesOfBittern(core::Club& club, const QString& folder) {
@@ -50,13 +45,116 @@ std::vector<std::filesystem::path> scenesOfBittern(core::Club& club, const QStri
     return files;
 }
 
+void makeChecks(core::Club& club) {
+    signCheck(club, "Grebe", core::Phase::Launch, at("2026-03-14T05:40:00Z"), {"Petra Lund", "Sami Reeve"});
+    signCheck(club, "Grebe", core::Phase::Return, at("2026-03-14T06:20:00Z"), {"Petra Lund", "Sami Reeve"});
+    signCheck(club, "Dabchick", core::Phase::Launch, at("2026-03-14T06:31:00Z"),
+              {"Marta Quill", "Hal Okoro"});
+}
+
 const QStringList oneTheme{"light"};
 const QList<QSize> oneSize{{1280, 800}};
 
-bool isSettled(app::MainWindow& window) {
-    app::CheckSession* session = window.checkPage().session();
-    return session && session->state() && !session->isBusy();
-}
+/// The window at work, and the pictures of it.
+class Screens {
+public:
+    explicit Screens(const support::ScreensProgram& program)
+        : m_club(program.clubFile())
+        , m_sheet(program.folder() + "/sheet.pdf")
+        , m_window([] { return at("2026-03-14T06:40:00Z"); }, savingTo(m_sheet))
+        , m_pictures(m_window, program.folder()) {
+        m_window.setCameraWanted(false);
+        m_window.show();
+    }
+
+    bool isWritten() const { return m_isWritten; }
+
+    void takeBoard() {
+        take("welcome");
+        bool isBoard = false;
+        QObject::connect(&m_window, &app::MainWindow::boardShown, &m_window, [&] { isBoard = true; });
+        m_window.openClub(m_club);
+        m_isWritten &= waitFor([&] { return isBoard; });
+        QObject::disconnect(&m_window, &app::MainWindow::boardShown, nullptr, nullptr);
+        take("board");
+    }
+
+    /// Of Bittern, from its empty lists to its printout.
+    void takeLaunch(const std::vector<std::filesystem::path>& scenes) {
+        start("Bittern", core::Phase::Launch);
+        take("launch-begun");
+        session().giveNames({"Tobin Ashe", "Ines Varro"});
+        readScenes(scenes);
+        m_window.findChild<QPushButton*>("logReadButton")->click();
+        for (const char* point : {"hull and floor", "bungs in", "handles and straps"})
+            session().recordPoint(point, 1);
+        session().recordPoint("port chamber", 19);
+        session().recordPoint("starboard chamber", 15.5);
+        settle();
+        take("launch");
+        m_window.checkPage().beginSigning();
+        take("launch-sign");
+        session().sign("Tobin Ashe", "Two swimmers drift off");
+        auto* save = m_window.findChild<QPushButton*>("savePrintoutButton");
+        waitFor([&] { return save->isVisible(); });
+        take("launch-signed");
+        save->click();
+        m_isWritten &= waitFor([&] { return std::filesystem::exists(m_sheet.toStdString()); });
+    }
+
+    void takeReturn() {
+        start("Dabchick", core::Phase::Return);
+        for (const char* code : {"KNGZSTQ3HN", "KEY1Y7J4DE", "KQ8SK0R3E2", "KNEDP3BXJC", "KB5W0R9XJB"})
+            session().scan(code, core::SeenBy::Typed);
+        settle();
+        take("return");
+        m_window.checkPage().goToTrip();
+        take("trip");
+    }
+
+    void takeGerman() {
+        m_window.setLanguage("de");
+        settle();
+        m_isWritten &= m_pictures.take("return-german", oneTheme, oneSize);
+        start("Bittern", core::Phase::Launch);
+        m_isWritten &= m_pictures.take("launch-german", oneTheme, oneSize);
+    }
+
+private:
+    static app::Choosers savingTo(const QString& file) {
+        app::Choosers choosers;
+        choosers.saveFile = [file](QWidget*, const QString&) { return file; };
+        return choosers;
+    }
+
+    app::CheckSession& session() { return *m_window.checkPage().session(); }
+    bool isSettled() {
+        app::CheckSession* open = m_window.checkPage().session();
+        return open && open->state() && !open->isBusy();
+    }
+    void settle() {
+        waitFor([&] { return isSettled(); });
+    }
+    void start(const QString& boat, core::Phase phase) {
+        m_window.startCheck(boat, phase);
+        settle();
+    }
+    void take(const QString& name) { m_isWritten &= m_pictures.take(name, allThemes, bothSizes); }
+
+    void readScenes(const std::vector<std::filesystem::path>& scenes) {
+        auto* progress = m_window.checkPage().findChild<QWidget*>("recordingProgress");
+        for (const std::filesystem::path& scene : scenes) {
+            m_window.checkPage().camera().readRecording({scene});
+            waitFor([&] { return !progress->isVisible() && isSettled(); }, std::chrono::seconds(60));
+        }
+    }
+
+    std::filesystem::path m_club;
+    QString m_sheet;
+    app::MainWindow m_window;
+    app::WindowPictures m_pictures;
+    bool m_isWritten = true;
+};
 
 } // namespace
 
@@ -67,68 +165,13 @@ int main(int argc, char** argv) {
     {
         auto club = program.makeClub();
         if (!club) return 3;
-        signCheck(*club, "Grebe", core::Phase::Launch, at("2026-03-14T05:40:00Z"),
-                  {"Petra Lund", "Sami Reeve"});
-        signCheck(*club, "Grebe", core::Phase::Return, at("2026-03-14T06:20:00Z"),
-                  {"Petra Lund", "Sami Reeve"});
-        signCheck(*club, "Dabchick", core::Phase::Launch, at("2026-03-14T06:31:00Z"),
-                  {"Marta Quill", "Hal Okoro"});
+        makeChecks(*club);
         scenes = scenesOfBittern(*club, program.scratch());
     }
-
-    app::Choosers choosers;
-    const QString sheet = program.folder() + "/sheet.pdf";
-    choosers.saveFile = [&](QWidget*, const QString&) { return sheet; };
-    app::MainWindow window([] { return at("2026-03-14T06:40:00Z"); }, choosers);
-    window.setCameraWanted(false);
-    app::WindowPictures screens(window, program.folder());
-    bool isWritten = true;
-    window.show();
-    isWritten &= screens.take("welcome", allThemes, bothSizes);
-    bool isBoard = false;
-    QObject::connect(&window, &app::MainWindow::boardShown, &window, [&] { isBoard = true; });
-    window.openClub(program.clubFile());
-    if (!waitFor([&] { return isBoard; })) return 3;
-    isWritten &= screens.take("board", allThemes, bothSizes);
-
-    window.startCheck("Bittern", core::Phase::Launch);
-    waitFor([&] { return isSettled(window); });
-    app::CheckSession& session = *window.checkPage().session();
-    isWritten &= screens.take("launch-begun", allThemes, bothSizes);
-    session.giveNames({"Tobin Ashe", "Ines Varro"});
-    auto* progress = window.checkPage().findChild<QWidget*>("recordingProgress");
-    for (const std::filesystem::path& scene : scenes) {
-        window.checkPage().camera().readRecording({scene});
-        waitFor([&] { return !progress->isVisible() && isSettled(window); }, std::chrono::seconds(60));
-    }
-    window.findChild<QPushButton*>("logReadButton")->click();
-    for (const char* point : {"hull and floor", "bungs in", "handles and straps"})
-        session.recordPoint(point, 1);
-    session.recordPoint("port chamber", 19);
-    session.recordPoint("starboard chamber", 15.5);
-    waitFor([&] { return isSettled(window); });
-    isWritten &= screens.take("launch", allThemes, bothSizes);
-    window.checkPage().beginSigning();
-    isWritten &= screens.take("launch-sign", allThemes, bothSizes);
-    session.sign("Tobin Ashe", "Two swimmers drift off");
-    auto* save = window.findChild<QPushButton*>("savePrintoutButton");
-    waitFor([&] { return save->isVisible(); });
-    isWritten &= screens.take("launch-signed", allThemes, bothSizes);
-    save->click();
-    isWritten &= waitFor([&] { return std::filesystem::exists(sheet.toStdString()); });
-    window.startCheck("Dabchick", core::Phase::Return);
-    waitFor([&] { return isSettled(window); });
-    for (const char* code : {"KNGZSTQ3HN", "KEY1Y7J4DE", "KQ8SK0R3E2", "KNEDP3BXJC", "KB5W0R9XJB"})
-        window.checkPage().session()->scan(code, core::SeenBy::Typed);
-    waitFor([&] { return isSettled(window); });
-    isWritten &= screens.take("return", allThemes, bothSizes);
-    window.checkPage().goToTrip();
-    isWritten &= screens.take("trip", allThemes, bothSizes);
-    window.setLanguage("de");
-    waitFor([&] { return isSettled(window); });
-    isWritten &= screens.take("return-german", oneTheme, oneSize);
-    window.startCheck("Bittern", core::Phase::Launch);
-    waitFor([&] { return isSettled(window); });
-    isWritten &= screens.take("launch-german", oneTheme, oneSize);
-    return isWritten ? 0 : 3;
+    Screens screens(program);
+    screens.takeBoard();
+    screens.takeLaunch(scenes);
+    screens.takeReturn();
+    screens.takeGerman();
+    return screens.isWritten() ? 0 : 3;
 }

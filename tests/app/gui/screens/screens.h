@@ -12,6 +12,8 @@
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
 #include "core/club/club_register.h"
 #include "tests/support/wait_for.h"
 
@@ -23,6 +25,7 @@
 
 #include <filesystem>
 #include <string>
+#include <vector>
 
 // What the programs that make docs/screens have in common.
 
@@ -75,6 +78,17 @@ private:
     QApplication m_application;
     QString m_folder;
 };
+
+/// Opens a check of that boat and shows all of its kit. Its id; empty when something was refused.
+inline std::string checkWithAllKit(core::Club& club, const std::string& boat, core::Phase phase,
+                                   core::Moment moment, const std::vector<std::string>& people) {
+    const auto check = club.checks().open(boat, phase, moment);
+    if (!check || !club.checks().giveNames(check->check, people, moment)) return {};
+    const auto kit = club.kit().labelsOfBoat(boat);
+    for (const core::TagLabel& tag : *kit)
+        if (!club.checks().scan(check->check, tag.code, core::SeenBy::Camera, moment)) return {};
+    return check->check;
+}
 
 /// The gear officer's pages on the program's club.
 class ScreensOffice {

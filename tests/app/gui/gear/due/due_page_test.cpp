@@ -19,11 +19,7 @@ protected:
     app::DuePage& open() {
         m_page = std::make_unique<app::DuePage>(tools());
         m_page->resize(1000, 700);
-        bool isShown = false;
-        QObject::connect(m_page.get(), &app::DuePage::shown, m_page.get(), [&] { isShown = true; });
-        m_page->show();
-        EXPECT_TRUE(support::waitFor([&] { return isShown; }));
-        m_page->disconnect(m_page.get());
+        support::waitForSignal(*m_page, &app::DuePage::shown, [&] { m_page->show(); });
         return *m_page;
     }
     app::DueChart& chart() { return *m_page->findChild<app::DueChart*>("dueChart"); }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/gui/gear/manifests/manifests_page.h"
+#include "app/gui/widgets/plain_table.h"
 #include "core/club/club_manifests.h"
 #include "tests/app/gui/gear/gear_story.h"
 

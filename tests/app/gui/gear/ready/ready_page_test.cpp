@@ -14,19 +14,11 @@ protected:
     app::ReadyPage& planned() {
         m_page = std::make_unique<app::ReadyPage>(tools());
         m_page->show();
-        bool isPlanned = false;
-        QObject::connect(m_page.get(), &app::ReadyPage::planned, m_page.get(), [&] { isPlanned = true; });
-        m_page->makePlan();
-        EXPECT_TRUE(support::waitFor([&] { return isPlanned; }));
-        m_page->disconnect(m_page.get());
+        support::waitForSignal(*m_page, &app::ReadyPage::planned, [&] { m_page->makePlan(); });
         return *m_page;
     }
     void scan(const QString& text) {
-        int taken = 0;
-        QObject::connect(m_page.get(), &app::ReadyPage::codeTaken, m_page.get(), [&] { ++taken; });
-        m_page->takeCode(text);
-        EXPECT_TRUE(support::waitFor([&] { return taken > 0; }));
-        m_page->disconnect(m_page.get());
+        support::waitForSignal(*m_page, &app::ReadyPage::codeTaken, [&] { m_page->takeCode(text); });
     }
     QString said() { return m_page->findChild<QLabel*>("readySaidLabel")->text(); }
 

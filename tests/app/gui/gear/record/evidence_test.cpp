@@ -9,23 +9,15 @@
 #include "core/club/club_log.h"
 #include "core/club/club_record.h"
 #include "tests/app/gui/gear/plan_pages.h"
+#include "tests/app/gui/printed_text.h"
 
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
-#include <QProcess>
 #include <QPushButton>
 #include <QRegularExpression>
 
 namespace {
-
-/// What poppler's tools, which share no code with the writer, read in the PDF.
-QString outputOf(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    EXPECT_TRUE(process.waitForFinished(20000)) << program.toStdString();
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
 
 class EvidenceStory : public support::PlanPages {
 protected:
@@ -79,11 +71,11 @@ TEST_F(EvidenceStory, theSheetIsA4WithEveryItemAndTheChainsHeadOnEachPage) {
         printout.rows.insert(printout.rows.end(), few.begin(), few.end());
     const QString file = QString::fromStdString(inFolder("evidence.pdf").string());
     ASSERT_TRUE(app::saveEvidence(file, printout));
-    const QString info = outputOf("pdfinfo", {file});
+    const QString info = support::outputOf("pdfinfo", {file});
     EXPECT_TRUE(info.contains("(A4)")) << info.toStdString();
     const auto pages = QRegularExpression("Pages:\\s+(\\d+)").match(info).captured(1).toInt();
     EXPECT_GT(pages, 1);
-    const QString text = outputOf("pdftotext", {"-layout", file, "-"});
+    const QString text = support::outputOf("pdftotext", {"-layout", file, "-"});
     const QString head = QString::fromStdString(stored().answers().evidence("Grebe", moment().at)->head);
     EXPECT_EQ(QString(text).remove(QRegularExpression("\\s")).count(head), pages);
     for (const app::ListRow& row : few)
@@ -110,10 +102,8 @@ TEST_F(EvidenceStory, thePageAnswersForABoatAndAnInstantAndSavesIt) {
     ASSERT_TRUE(support::waitFor([&] { return boats->count() == 3; }));
     boats->setCurrentText("Grebe");
     page.findChild<QLineEdit*>("evidenceWhenEdit")->setText("2026-03-15");
-    bool isAnswered = false;
-    QObject::connect(&page.evidencePanel(), &app::EvidencePanel::answered, &page, [&] { isAnswered = true; });
-    page.evidencePanel().look();
-    ASSERT_TRUE(support::waitFor([&] { return isAnswered; }));
+    support::waitForSignal(page.evidencePanel(), &app::EvidencePanel::shown,
+                           [&] { page.evidencePanel().look(); });
     EXPECT_TRUE(page.findChild<QLabel*>("evidenceAnswerLabel")->text().startsWith("Grebe was out"));
     m_saveTo = QString::fromStdString(inFolder("printout.pdf").string());
     page.findChild<QPushButton*>("evidenceSaveButton")->click();
@@ -125,10 +115,8 @@ TEST_F(EvidenceStory, thePageAnswersForABoatAndAnInstantAndSavesIt) {
 
 TEST_F(EvidenceStory, theRecordIsSaidToBeWhole) {
     app::RecordPage page(tools());
-    bool isVerified = false;
-    QObject::connect(&page.verifyPanel(), &app::VerifyPanel::verified, &page, [&] { isVerified = true; });
-    page.verifyPanel().verify();
-    ASSERT_TRUE(support::waitFor([&] { return isVerified; }));
+    support::waitForSignal(page.verifyPanel(), &app::VerifyPanel::shown,
+                           [&] { page.verifyPanel().verify(); });
     const QString answer = page.findChild<QLabel*>("verifyAnswerLabel")->text();
     EXPECT_TRUE(answer.startsWith("The record is whole")) << answer.toStdString();
     auto club = core::Club::open(file());

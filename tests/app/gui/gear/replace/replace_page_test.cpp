@@ -23,11 +23,7 @@ protected:
         return *m_page;
     }
     void waitForPlan(const std::function<void()>& act) {
-        bool isPlanned = false;
-        QObject::connect(m_page.get(), &app::ReplacePage::planned, m_page.get(), [&] { isPlanned = true; });
-        act();
-        EXPECT_TRUE(support::waitFor([&] { return isPlanned; }));
-        m_page->disconnect(m_page.get());
+        support::waitForSignal(*m_page, &app::ReplacePage::planned, act);
     }
     static QByteArray bytesOf(const QString& file) {
         QFile in(file);

@@ -16,11 +16,7 @@ class TagsPageStory : public support::PlanPages {
 protected:
     app::TagsPage& open() {
         m_page = std::make_unique<app::TagsPage>(tools());
-        bool isShown = false;
-        QObject::connect(m_page.get(), &app::TagsPage::shown, m_page.get(), [&] { isShown = true; });
-        m_page->show();
-        EXPECT_TRUE(support::waitFor([&] { return isShown; }));
-        m_page->disconnect(m_page.get());
+        support::waitForSignal(*m_page, &app::TagsPage::shown, [&] { m_page->show(); });
         return *m_page;
     }
     void choose(const char* box, const QString& what) {
