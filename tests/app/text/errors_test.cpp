@@ -53,14 +53,20 @@ void expectGerman(const ErrorCase& each) {
     const QString line = errorLine(each.error);
     EXPECT_FALSE(hasPlaceholder(line)) << line.toStdString();
     EXPECT_EQ(mend.isEmpty(), each.mend.empty());
-    if (!mend.isEmpty()) EXPECT_NE(mend.toStdString(), each.mend);
-    if (!each.place.empty()) EXPECT_NE(placeInWords(each.error).toStdString(), each.place);
+    if (!mend.isEmpty()) {
+        EXPECT_NE(mend.toStdString(), each.mend);
+    }
+    if (!each.place.empty()) {
+        EXPECT_NE(placeInWords(each.error).toStdString(), each.place);
+    }
     // What an integrity check of SQLite finds is not in German; where it found it is.
-    if (each.error.code != ErrorCode::FileUnsound) EXPECT_NE(sentence.toStdString(), each.sentence);
+    if (each.error.code != ErrorCode::FileUnsound) {
+        EXPECT_NE(sentence.toStdString(), each.sentence);
+    }
+    if (isSaidByOthers(each.error.code)) return;
     for (const std::string& argument : each.error.arguments)
-        if (!isSaidByOthers(each.error.code))
-            EXPECT_TRUE(line.contains(QString::fromStdString(argument)))
-                << argument << " in " << line.toStdString();
+        EXPECT_TRUE(line.contains(QString::fromStdString(argument)))
+            << argument << " in " << line.toStdString();
 }
 
 TEST_F(ErrorTexts, everyCodeHasItsCase) {
