@@ -142,7 +142,9 @@ BENCHMARK(assignAllAlike)->Arg(10)->Arg(100)->Arg(1000)->Unit(benchmark::kMillis
 /// A whole launch check: `items` seen, a line for each four of them.
 void judgeLaunchCheck(benchmark::State& state) {
     std::mt19937 random(4);
-    BoatCheckInput input{.boat = "Heron", .phase = Phase::Launch, .today = CalendarDay::fromNumber(738500)};
+    BoatCheckInput input{.location = Location::boat("Heron"),
+                         .phase = Phase::Launch,
+                         .today = CalendarDay::fromNumber(738500)};
     const int items = static_cast<int>(state.range(0));
     for (int line = 0; line < items / 4 + 1; ++line) {
         KitType kitType = datedType();

@@ -28,7 +28,8 @@ TEST(JsonOut, documentsHaveTheirOneField) {
 
 TEST(JsonOut, aCheckHasTheContractsFieldsInItsOrder) {
     CheckReport report{.check = "id",
-                       .answer = {.boat = "Teal", .today = *core::CalendarDay::parse("2026-03-14")},
+                       .answer = {.location = core::Location::boat("Teal"),
+                                  .today = *core::CalendarDay::parse("2026-03-14")},
                        .signedBy = {},
                        .urgent = {},
                        .unread = {"x"}};

@@ -11,7 +11,8 @@ using app::Mark;
 using Section = CheckRow::Section;
 
 core::CheckAnswer answerWith(std::vector<core::LineAnswer> lines, std::vector<core::Finding> findings) {
-    core::CheckAnswer answer{"Teal", core::Phase::Launch, *core::CalendarDay::from(2026, 3, 14)};
+    core::CheckAnswer answer{core::Location::boat("Teal"), core::Phase::Launch,
+                             *core::CalendarDay::from(2026, 3, 14)};
     answer.lines = std::move(lines);
     answer.findings = std::move(findings);
     return answer;

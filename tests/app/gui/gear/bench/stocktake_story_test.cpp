@@ -61,7 +61,7 @@ TEST_F(StocktakeStory, choosingAPlaceBeginsNothingUntilItIsPressed) {
     EXPECT_TRUE(stored().checks().unfinished().empty());
     pressButton("stocktakeBeginButton");
     ASSERT_EQ(stored().checks().unfinished().size(), 1u);
-    EXPECT_EQ(stored().checks().unfinished()[0].boat, "Repair bench");
+    EXPECT_EQ(stored().checks().unfinished()[0].location.name, "Repair bench");
 }
 
 TEST_F(StocktakeStory, isGoneOnWithAfterAnotherPage) {
