@@ -58,7 +58,7 @@ void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const js
 Phase phaseIn(const json& body) {
     const auto name = body.at("phase").get<std::string>();
     if (const auto phase = phaseNamed(name)) return *phase;
-    throw std::invalid_argument(fmt::format("'{}' is no phase of a check", name));
+    throw std::invalid_argument(fmt::format("{} is '{}'", "phase", name));
 }
 
 Instant instantIn(const json& body) {

@@ -23,7 +23,7 @@ Phase phaseIn(const Statement& row, const char* table, int column) {
 Instant instantIn(const Statement& row, const char* table, int column) {
     const std::string text = row.text(column);
     if (const auto instant = Instant::parse(text)) return *instant;
-    refuse(row, table, "the time", text);
+    refuse(row, table, "at", text);
 }
 
 Sighting sightingOf(const Statement& row) {
