@@ -7,8 +7,8 @@ namespace core {
 
 std::vector<HistoryLine> historyOf(std::vector<FoundFact> facts) {
     std::ranges::sort(facts, {}, &FoundFact::stamp);
-    const auto again = std::ranges::unique(facts, {}, &FoundFact::stamp); // a stamp is one fact's
-    facts.erase(again.begin(), again.end());
+    const auto isSame = [](const FoundFact& a, const FoundFact& b) { return a.stamp == b.stamp; };
+    facts.erase(std::unique(facts.begin(), facts.end(), isSame), facts.end()); // a stamp is one fact's
     std::vector<HistoryLine> lines;
     for (FoundFact& fact : facts)
         lines.push_back(std::move(fact.line));
