@@ -330,9 +330,10 @@ void MainWindow::openBoatOfTag(const QString& code) {
 }
 
 /// A camera on the board sees kit too: only a boat's tag means something here.
-void MainWindow::openBoatSeen(const QString& text) {
-    const auto tag = core::TagCode::exact(text.toStdString());
-    if (tag && tag->tagClass() == core::TagClass::Boat && m_isBoardFresh) openBoatOfTag(text);
+void MainWindow::openBoatSeen(const core::ScannedText& scan) {
+    const auto tag = core::TagCode::exact(scan.text);
+    if (tag && tag->tagClass() == core::TagClass::Boat && m_isBoardFresh)
+        openBoatOfTag(QString::fromStdString(scan.text));
 }
 
 void MainWindow::importFolder() {

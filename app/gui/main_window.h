@@ -88,7 +88,7 @@ private:
     void showBoard(const QString& saying = {});
     void startNext();
     void openBoatOfTag(const QString& code);
-    void openBoatSeen(const QString& text);
+    void openBoatSeen(const core::ScannedText& scan);
     void startOnBoard(core::Phase phase);
     void readPictures(bool folder);
     void adaptMenus(); ///< to the page that is shown

@@ -3368,6 +3368,34 @@ Erledigt am %1: %2</translation>
         <source>Nothing to do for that tag here.</source>
         <translation>Dieses Etikett bewirkt hier nichts.</translation>
     </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Scan the damaged thing first, then the tag for damage.</source>
+        <translation>Erst das beschädigte Teil scannen, dann das Etikett für Schäden.</translation>
+    </message>
+    <message>
+        <source>No timed point is open.</source>
+        <translation>Kein Prüfpunkt mit Uhr ist offen.</translation>
+    </message>
+    <message>
+        <source>Show the tag again to sign, or first the tag of who signs.</source>
+        <translation>Zum Unterschreiben noch einmal zeigen, oder erst das Etikett der Person, die unterschreibt.</translation>
+    </message>
+    <message>
+        <source>%1 signs. Show the tag for finishing again.</source>
+        <translation>%1 unterschreibt. Das Etikett für „fertig“ noch einmal zeigen.</translation>
+    </message>
+    <message>
+        <source>That tag is nobody&apos;s in this club.</source>
+        <translation>Dieses Etikett gehört niemandem im Verein.</translation>
+    </message>
+    <message>
+        <source>Say first who signs and, with short kit, why.</source>
+        <translation>Erst sagen, wer unterschreibt und, wenn etwas fehlt, warum.</translation>
+    </message>
 </context>
 <context>
     <name>Sentences</name>
@@ -4669,6 +4697,13 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::CheckHead</name>
+    <message>
+        <source>%1, begun %2</source>
+        <translation>%1, begonnen %2</translation>
+    </message>
+</context>
+<context>
     <name>app::CheckLists</name>
     <message>
         <source>kit and points of this check</source>
@@ -4739,42 +4774,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 running</source>
         <translation>%1 läuft</translation>
-    </message>
-    <message>
-        <source>Taken back: %1.</source>
-        <translation>Zurückgenommen: %1.</translation>
-    </message>
-    <message>
-        <source>%1, begun %2</source>
-        <translation>%1, begonnen %2</translation>
-    </message>
-    <message>
-        <source>Scan the damaged thing first, then the tag for damage.</source>
-        <translation>Erst das beschädigte Teil scannen, dann das Etikett für Schäden.</translation>
-    </message>
-    <message>
-        <source>Damaged: shown by control tag at the %1.</source>
-        <translation>Beschädigt: mit Steueretikett gezeigt beim %1.</translation>
-    </message>
-    <message>
-        <source>Say first who signs and, with short kit, why.</source>
-        <translation>Erst sagen, wer unterschreibt und, wenn etwas fehlt, warum.</translation>
-    </message>
-    <message>
-        <source>No timed point is open.</source>
-        <translation>Kein Prüfpunkt mit Uhr ist offen.</translation>
-    </message>
-    <message>
-        <source>%1 signs. Show the tag for finishing again.</source>
-        <translation>%1 unterschreibt. Das Etikett für „fertig“ noch einmal zeigen.</translation>
-    </message>
-    <message>
-        <source>That tag is nobody&apos;s in this club.</source>
-        <translation>Dieses Etikett gehört niemandem im Verein.</translation>
-    </message>
-    <message>
-        <source>Show the tag again to sign, or first the tag of who signs.</source>
-        <translation>Zum Unterschreiben noch einmal zeigen, oder erst das Etikett der Person, die unterschreibt.</translation>
     </message>
     <message>
         <source>Trip: %1</source>
@@ -6219,10 +6218,6 @@ Erledigt am %2: %3</translation>
         <translation>Namen wählen</translation>
     </message>
     <message>
-        <source>Taken back: %1.</source>
-        <translation>Zurückgenommen: %1.</translation>
-    </message>
-    <message>
         <source>Choose the place first, then show its kit.</source>
         <translation>Erst den Ort wählen, dann seine Ausrüstung zeigen.</translation>
     </message>
@@ -6249,6 +6244,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>See the page Missing for whom to ask.</source>
         <translation>Auf der Seite Fehlt steht, wen man fragt.</translation>
+    </message>
+    <message>
+        <source>Choose first who signs.</source>
+        <translation>Erst wählen, wer unterschreibt.</translation>
     </message>
 </context>
 <context>

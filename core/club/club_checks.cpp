@@ -106,7 +106,7 @@ Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::s
     });
 }
 
-Result<Scanned> ClubChecks::scan(const std::string& check, const std::string& text, SeenBy seenBy,
+Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& text, SeenBy seenBy,
                                  Moment moment) {
     return guarded([&]() -> Result<Scanned> {
         const auto run = m_state->openRun(check);

@@ -4,6 +4,7 @@
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
+#include "core/tag/scanned_text.h"
 #include "core/tag/tag_code.h"
 
 #include <optional>
@@ -63,7 +64,7 @@ public:
     std::vector<std::string> namesOf(const std::string& check) const;
 
     /// One scan, as a camera or a hand-held scanner gives it. A new sighting is on disk when this returns.
-    Result<Scanned> scan(const std::string& check, const std::string& text, SeenBy seenBy, Moment moment);
+    Result<Scanned> scan(const std::string& check, const ScannedText& text, SeenBy seenBy, Moment moment);
     /// Takes the newest standing sighting back; it stays in the record as undone. NotFound when there is
     /// none.
     Result<Scanned> undoSighting(const std::string& check, Moment moment);

@@ -250,7 +250,8 @@ std::optional<ItemRecord> ClubKit::itemRecord(const std::string& typed) const {
 }
 
 std::optional<Item> ClubKit::itemOfScan(const std::string& text, CalendarDay today) const {
-    const auto code = scannedCode(text, *m_state->database, m_state->registerStore, today.year());
+    const auto code =
+        scannedCode(ScannedText::typed(text), *m_state->database, m_state->registerStore, today.year());
     return code ? m_state->registerStore.item(code->text()) : std::nullopt;
 }
 

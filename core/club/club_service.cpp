@@ -12,7 +12,8 @@ namespace {
 /// What each scan means, and the items that they mean.
 void readScans(const ClubState& state, ServiceRoundInput& input) {
     for (const std::string& text : input.order.scans) {
-        const auto code = scannedCode(text, *state.database, state.registerStore, input.moment.today.year());
+        const auto code = scannedCode(ScannedText::typed(text), *state.database, state.registerStore,
+                                      input.moment.today.year());
         const bool isKit = code && code->tagClass() == TagClass::Kit;
         input.codes.push_back(isKit ? std::optional(code->text()) : std::nullopt);
         if (!isKit || input.items.contains(code->text())) continue;

@@ -7,11 +7,6 @@
 namespace core {
 namespace {
 
-/// A hand-held scanner may put the symbology identifier (ISO/IEC 15424) in front: `]Q1` of a QR code, `]d1` …
-std::string_view withoutIdentifier(std::string_view text) {
-    return text.size() > 3 && text.front() == ']' ? text.substr(3) : text;
-}
-
 std::optional<TagCode> withoutReplaced(const TagCode& code, Database& database) {
     if (code.tagClass() != TagClass::Kit) return code;
     const auto item = tagTables::itemOf(database, code.text());
@@ -20,13 +15,13 @@ std::optional<TagCode> withoutReplaced(const TagCode& code, Database& database) 
 
 } // namespace
 
-std::optional<TagCode> scannedCode(const std::string& text, Database& database, const RegisterStore& store,
+std::optional<TagCode> scannedCode(const ScannedText& scan, Database& database, const RegisterStore& store,
                                    int year) {
-    if (!looksLikeMakerLabel(text)) {
-        const auto code = TagCode::parse(withoutIdentifier(text));
+    if (!scan.isGs1) {
+        const auto code = TagCode::parse(scan.text);
         return code ? withoutReplaced(*code, database) : std::nullopt;
     }
-    const auto label = parseMakerLabel(text, year);
+    const auto label = parseMakerLabel(scan.text, year);
     if (!label || label->serial.empty()) return std::nullopt;
     const auto items = store.itemsOfLabel(label->gtin, label->serial);
     if (!items.empty()) return TagCode::exact(items.front().code);

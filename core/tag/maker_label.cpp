@@ -15,12 +15,6 @@ constexpr std::string_view gs1Symbols[]{"]d2", "]Q3", "]C1", "]e0"};
 
 using Elements = std::map<std::string, std::string, std::less<>>;
 
-std::string_view withoutSymbol(std::string_view text) {
-    for (std::string_view symbol : gs1Symbols)
-        if (text.starts_with(symbol)) return text.substr(symbol.size());
-    return text;
-}
-
 Error refusal(std::string what) {
     return {ErrorKind::BadInput,
             std::move(what),
@@ -130,8 +124,14 @@ std::optional<PartialDay> dayFrom(std::string_view yymmdd, int currentYear) {
 
 } // namespace
 
+std::string_view withoutGs1Symbol(std::string_view text) {
+    for (std::string_view symbol : gs1Symbols)
+        if (text.starts_with(symbol)) return text.substr(symbol.size());
+    return text;
+}
+
 Result<MakerLabel> parseMakerLabel(std::string_view text, int currentYear) {
-    const auto elements = Reading(withoutSymbol(withoutOuterBlanks(text))).run();
+    const auto elements = Reading(withoutGs1Symbol(withoutOuterBlanks(text))).run();
     if (!elements) return elements.error();
     MakerLabel label{valueOf(*elements, "01"), valueOf(*elements, "21"), valueOf(*elements, "10"), {}, {}};
     const bool hasExpiry = elements->contains("17");
@@ -148,7 +148,7 @@ Result<MakerLabel> parseMakerLabel(std::string_view text, int currentYear) {
 }
 
 bool looksLikeMakerLabel(std::string_view text) {
-    if (withoutSymbol(text).size() < text.size() || text.find(separator) != text.npos) return true;
+    if (withoutGs1Symbol(text).size() < text.size() || text.find(separator) != text.npos) return true;
     if (text.starts_with("(01)")) return true;
     const bool hasGtin = text.size() >= 16 && text.starts_with("01");
     const auto gtin = text.substr(std::min<std::size_t>(2, text.size()), 14);

@@ -25,6 +25,9 @@ struct MakerLabel {
 /// fails, a day that does not exist, or one identifier with two values.
 Result<MakerLabel> parseMakerLabel(std::string_view text, int currentYear);
 
+/// Without the symbology identifier of a GS1 symbol in front, if one is there.
+std::string_view withoutGs1Symbol(std::string_view text);
+
 /// Whether it is worth parsing: a GS1 symbology identifier, a GS, or a GTIN in front.
 bool looksLikeMakerLabel(std::string_view text);
 

@@ -127,8 +127,9 @@ void answerOfCheck(benchmark::State& state) {
     BigClub& big = clubWith(state.range(0));
     const auto check = big.club->checks().open("boat 3", Phase::Launch, big.now)->check;
     for (int item = 0; item < itemsOfBoat; ++item)
-        if (!big.club->checks().scan(check, codes()[static_cast<std::size_t>(3 * itemsOfBoat + item)],
-                                     SeenBy::Camera, big.now))
+        if (!big.club->checks().scan(
+                check, ScannedText::typed(codes()[static_cast<std::size_t>(3 * itemsOfBoat + item)]),
+                SeenBy::Camera, big.now))
             throw std::runtime_error("a scan failed");
     for (auto _ : state)
         benchmark::DoNotOptimize(big.club->checks().answer(check, big.now.today)->outcome);
@@ -140,12 +141,13 @@ void scanAndAnswer(benchmark::State& state) {
     BigClub& big = clubWith(state.range(0));
     const auto check = big.club->checks().open("boat 4", Phase::Launch, big.now)->check;
     for (int item = 1; item < itemsOfBoat; ++item)
-        if (!big.club->checks().scan(check, codes()[static_cast<std::size_t>(4 * itemsOfBoat + item)],
-                                     SeenBy::Camera, big.now))
+        if (!big.club->checks().scan(
+                check, ScannedText::typed(codes()[static_cast<std::size_t>(4 * itemsOfBoat + item)]),
+                SeenBy::Camera, big.now))
             throw std::runtime_error("a scan failed");
     const std::string& code = codes()[4 * itemsOfBoat];
     for (auto _ : state) {
-        const auto seen = big.club->checks().scan(check, code, SeenBy::Camera, big.now);
+        const auto seen = big.club->checks().scan(check, ScannedText::typed(code), SeenBy::Camera, big.now);
         benchmark::DoNotOptimize(big.club->checks().answer(check, big.now.today)->outcome);
         state.PauseTiming();
         if (seen->what != Scanned::What::NewItem || !big.club->checks().undoSightingOf(check, code, big.now))
@@ -161,8 +163,9 @@ void answerOfReturn(benchmark::State& state) {
     const auto launch = big.club->checks().open("boat 5", Phase::Launch, big.now)->check;
     const auto back = [&](const std::string& check) {
         for (int item = 0; item < itemsOfBoat; ++item)
-            if (!big.club->checks().scan(check, codes()[static_cast<std::size_t>(5 * itemsOfBoat + item)],
-                                         SeenBy::Camera, big.now))
+            if (!big.club->checks().scan(
+                    check, ScannedText::typed(codes()[static_cast<std::size_t>(5 * itemsOfBoat + item)]),
+                    SeenBy::Camera, big.now))
                 throw std::runtime_error("a scan failed");
     };
     back(launch);

@@ -70,8 +70,7 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
                    .points = {},
                    .pictures = {},
                    .codes = nullptr,
-                   .signer = {},
-                   .urgent = options.urgent,
+                   .signature = {{}, options.urgent},
                    .event = {},
                    .trip = {},
                    .today = given.today,
@@ -87,7 +86,7 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
     if (!options.signer.empty()) {
         const Result<std::string> signer = findPerson(known, options.signer, "--sign");
         if (!signer) return signer.error();
-        plan.signer = *signer;
+        plan.signature.by = *signer;
     }
     plan.event = options.event;
     auto trip = tripFrom(options.trip, plan.people);

@@ -2,6 +2,7 @@
 
 #include "app/cli/commands/points_file.h"
 #include "app/cli/json/json_out.h"
+#include "app/flow/check_flow.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
@@ -25,8 +26,7 @@ struct CheckPlan {
     std::vector<PointValue> points;
     std::vector<scanner::PathReading> pictures;
     std::istream* codes = nullptr; ///< one a line; null: none
-    std::string signer;
-    std::string urgent;
+    Signature signature;           ///< by nobody: it is not signed, but for the finish tag
     std::string event;
     std::optional<core::Operation> trip; ///< of a return check
     core::CalendarDay today;

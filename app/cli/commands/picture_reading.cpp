@@ -2,8 +2,8 @@
 
 #include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/flow/seen_text.h"
 #include "app/text/sentences.h"
-#include "app/text/tag_of_text.h"
 
 #include <iterator>
 

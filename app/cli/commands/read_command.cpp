@@ -5,7 +5,7 @@
 #include "app/cli/commands/picture_reading.h"
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
-#include "app/text/tag_of_text.h"
+#include "app/flow/seen_text.h"
 #include "app/text/words.h"
 
 #include <algorithm>

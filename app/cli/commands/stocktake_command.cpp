@@ -41,8 +41,7 @@ int stocktake(const StocktakeOptions& options) {
                        .points = {},
                        .pictures = {},
                        .codes = nullptr,
-                       .signer = {},
-                       .urgent = {},
+                       .signature = {},
                        .event = {},
                        .trip = {},
                        .today = moment.today,
@@ -50,7 +49,7 @@ int stocktake(const StocktakeOptions& options) {
         if (!options.signer.empty()) {
             const auto signer = findPerson(club.register_().people(), options.signer, "--sign");
             if (!signer) return fail(signer.error());
-            plan.signer = *signer;
+            plan.signature.by = *signer;
         }
         if (options.from.empty() && options.codes.empty() && !isBegun(club, options.place))
             return failWith("nothing was scanned", "--codes",

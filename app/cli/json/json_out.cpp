@@ -1,8 +1,8 @@
 #include "app/cli/json/json_out.h"
 
 #include "app/cli/json/json_parts.h"
+#include "app/flow/seen_text.h"
 #include "app/text/sentences.h"
-#include "app/text/tag_of_text.h"
 #include "core/register/typed_rows.h"
 
 #include <optional>

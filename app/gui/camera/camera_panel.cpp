@@ -1,9 +1,9 @@
 #include "app/gui/camera/camera_panel.h"
 
+#include "app/flow/seen_text.h"
 #include "app/gui/camera/camera_view.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/text/sentences.h"
-#include "app/text/tag_of_text.h"
 #include "app/text/words.h"
 #include "scanner/files/file_fault.h"
 #include "scanner/reader/symbol_reader.h"
@@ -70,8 +70,7 @@ CameraPanel::CameraPanel(QWidget* parent)
     setObjectName("cameraPanel");
     buildControls();
     connect(&m_live, &scanner::LiveScanner::codeFound, this, [this](const scanner::SeenCode& code) {
-        emit codeSeen(QString::fromStdString(code.text),
-                      m_isRecording ? core::SeenBy::Picture : core::SeenBy::Camera);
+        emit codeSeen(scannedText(code), m_isRecording ? core::SeenBy::Picture : core::SeenBy::Camera);
     });
     connect(&m_live, &scanner::LiveScanner::previewChanged, m_view, &CameraView::setPicture);
     connect(&m_live, &scanner::LiveScanner::outlinesChanged, this, &CameraPanel::takeOutlines);
@@ -115,7 +114,7 @@ void CameraPanel::buildControls() {
     layout->addLayout(controls);
 }
 
-void CameraPanel::setDescribe(std::function<CodeWords(const QString&)> describe) {
+void CameraPanel::setDescribe(std::function<CodeWords(const core::ScannedText&)> describe) {
     m_describe = std::move(describe);
 }
 
@@ -236,7 +235,7 @@ void CameraPanel::describeAgain() {
         for (const scanner::Point& corner : tracked.code.corners)
             outline.corners << QPointF(corner.x / m_frame.width(), corner.y / m_frame.height());
         if (m_describe) {
-            const CodeWords words = m_describe(QString::fromStdString(tracked.code.text));
+            const CodeWords words = m_describe(scannedText(tracked.code));
             outline.label = words.label;
             outline.mark = words.mark;
         }

@@ -35,7 +35,7 @@ public:
     explicit CameraPanel(QWidget* parent = nullptr);
 
     /// Looks up what a scanned text stands for; called for each code in view, on each frame.
-    void setDescribe(std::function<CodeWords(const QString& text)> describe);
+    void setDescribe(std::function<CodeWords(const core::ScannedText& scan)> describe);
     void describeAgain(); ///< what is known of the codes in view has changed
 
     void startCamera(); ///< the one used last, else whichever is there
@@ -51,7 +51,7 @@ public:
     CameraView& view() { return *m_view; }
 
 signals:
-    void codeSeen(const QString& text, core::SeenBy seenBy);
+    void codeSeen(const core::ScannedText& scan, core::SeenBy seenBy);
     /// The page asks which, and calls readRecording.
     void picturesPressed();
     void pictureFolderPressed();
@@ -70,7 +70,7 @@ private:
     void showFailure(const QString& path, const scanner::FileError& error);
 
     scanner::LiveScanner m_live;
-    std::function<CodeWords(const QString&)> m_describe;
+    std::function<CodeWords(const core::ScannedText&)> m_describe;
     bool m_isRecording = false;
     std::vector<scanner::TrackedCode> m_inView;
     QSize m_frame;

@@ -59,4 +59,31 @@ ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow*
     return {};
 }
 
+ScanWords wordsOf(const FlowStep& step) {
+    using What = FlowStep::What;
+    switch (step.what) {
+    case What::TookBack:
+        return {ScanWordsText::tr("Taken back: %1.").arg(withCode(step.scan)), false, {}};
+    case What::NothingToWithdraw:
+        return {ScanWordsText::tr("Scan the damaged thing first, then the tag for damage."), true, {}};
+    case What::NoTimedPoint:
+        return {ScanWordsText::tr("No timed point is open."), false, {}};
+    case What::SignatureAsked:
+        return {ScanWordsText::tr("Show the tag again to sign, or first the tag of who signs."), false, {}};
+    case What::SignerNamed:
+        return {ScanWordsText::tr("%1 signs. Show the tag for finishing again.")
+                    .arg(QString::fromStdString(step.name)),
+                false,
+                {}};
+    case What::SignerUnknown:
+        return {ScanWordsText::tr("That tag is nobody's in this club."), true, {}};
+    case What::SignatureGiven:
+        return {ScanWordsText::tr("Say first who signs and, with short kit, why."), true, {}};
+    default:
+        break;
+    }
+    if (step.why) return {withCapital(errorLine(*step.why)) + QLatin1Char('.'), true, {}};
+    return {};
+}
+
 } // namespace app

@@ -1,28 +1,25 @@
 #include "app/gui/check/check_page.h"
 
+#include "app/flow/seen_text.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
 #include "app/gui/camera/scan_words.h"
+#include "app/gui/check/check_head.h"
 #include "app/gui/check/check_lists.h"
 #include "app/gui/check/item_panel.h"
 #include "app/gui/check/log_panel.h"
 #include "app/gui/check/outcome_foot.h"
-#include "app/gui/check/people_bar.h"
 #include "app/gui/check/point_clock.h"
 #include "app/gui/check/signing.h"
 #include "app/gui/check/trip_panel.h"
 #include "app/gui/check/trip_words.h"
-#include "app/gui/club/club_thread.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/text/sentences.h"
-#include "app/text/tag_of_text.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
-#include "core/club/club_kit.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -57,7 +54,8 @@ void CheckPage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(buildHead());
+    m_head = new CheckHead(this);
+    layout->addWidget(m_head);
 
     m_log = new LogPanel(this);
     m_camera = new CameraPanel(this);
@@ -86,71 +84,54 @@ void CheckPage::build() {
     layout->addWidget(m_foot);
 }
 
-QWidget* CheckPage::buildHead() {
-    auto* head = new QWidget(this);
-    head->setProperty("role", "panel");
-    head->setAttribute(Qt::WA_StyledBackground);
-    m_boatLabel = new QLabel(head);
-    m_boatLabel->setObjectName("boatLabel");
-    m_boatLabel->setProperty("role", "boatName");
-    m_phaseLabel = new QLabel(head);
-    m_phaseLabel->setObjectName("phaseLabel");
-    m_phaseLabel->setProperty("role", "phase");
-    m_phaseLabel->setWordWrap(true); // a check begun on another day says so at length
-    m_people = new PeopleBar(head);
-    auto* layout = new QHBoxLayout(head);
-    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(2 * spaceUnit);
-    layout->addWidget(m_boatLabel);
-    layout->addWidget(m_phaseLabel, 1);
-    layout->addWidget(m_people);
-    return head;
-}
-
 void CheckPage::connectParts() {
-    auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this,
-            [this](const QString& text) { takeCode(text, core::SeenBy::Typed); });
-    connect(m_camera, &CameraPanel::codeSeen, this, &CheckPage::takeCode);
-    m_camera->setDescribe([this](const QString& text) {
-        const auto code = tagOfText(text.toStdString());
-        const CheckRow* row = code ? m_lists->rowOfSeen(itemOf(*code)) : nullptr;
-        return row ? CodeWords{row->title, row->mark} : CodeWords{};
-    });
-    connect(m_lists, &CheckLists::lookPressed, this, [this](const QString& point, bool done) {
-        if (m_session) m_session->recordPoint(point, done ? 1 : 0);
-    });
-    connect(m_lists, &CheckLists::valueTyped, this, [this](const QString& point, double value) {
-        if (m_session) m_session->recordPoint(point, value);
-    });
-    connect(m_lists, &CheckLists::clockPressed, this, &CheckPage::pressClock);
-    connect(m_lists, &CheckLists::kitPressed, this, [this](const QString& code) { showItem(code, false); });
+    connectCamera();
+    connectLists();
+    connectSigning();
     connect(m_clock, &PointClock::ticked, this, [this](const QString& point, int seconds) {
         m_lists->setClock(point, tr("%1 running").arg(secondsInWords(seconds)));
     });
-    connect(m_clock, &PointClock::stopped, this, [this](const QString& point, int seconds) {
-        m_lists->setClock(point, {});
-        if (m_session) m_session->recordPoint(point, seconds);
-    });
-    connect(m_people, &PeopleBar::namesChosen, this, [this](const QStringList& aboard) {
+    connect(m_clock, &PointClock::stopped, this,
+            [this](const QString& point) { m_lists->setClock(point, {}); });
+    connect(m_head, &CheckHead::namesChosen, this, [this](const QStringList& aboard) {
         if (m_session) m_session->giveNames(aboard);
         m_lists->takeKeyboard();
     });
-    connect(m_foot, &OutcomeFoot::signPressed, this, &CheckPage::beginSigning);
-    connect(m_foot, &OutcomeFoot::saveForLaterPressed, this, &CheckPage::leaveWanted);
     connect(m_tripButton, &QPushButton::clicked, this, &CheckPage::goToTrip);
     connect(m_trip, &TripPanel::backPressed, this, &CheckPage::showLists);
     connect(m_trip, &TripPanel::writePressed, this, [this](const core::Operation& trip) {
         if (m_session) m_session->recordTrip(trip);
         showLists();
     });
-    connect(m_signing, &Signing::backPressed, this, &CheckPage::showLists);
-    connect(m_signing, &Signing::signPressed, this, [this](const QString& by, const QString& urgent) {
-        if (m_session) m_session->sign(by, urgent);
+}
+
+void CheckPage::connectCamera() {
+    auto* capture = new CodeCapture(*this, m_camera->codeEdit());
+    connect(capture, &CodeCapture::codeTyped, this, [this](const QString& text) {
+        if (isOpenToScans()) m_session->scan(text, core::SeenBy::Typed);
     });
-    connect(m_signing, &Signing::donePressed, this, &CheckPage::leaveWanted);
-    connect(m_signing, &Signing::printPressed, this, &CheckPage::printWanted);
-    connect(m_signing, &Signing::savePressed, this, &CheckPage::saveWanted);
+    connect(m_camera, &CameraPanel::codeSeen, this,
+            [this](const core::ScannedText& scan, core::SeenBy seenBy) {
+                if (isOpenToScans()) m_session->scan(scan, seenBy);
+            });
+    m_camera->setDescribe([this](const core::ScannedText& scan) {
+        const auto code = tagOfText(scan.text, scan.isGs1);
+        const CheckRow* row = code ? m_lists->rowOfSeen(itemOf(*code)) : nullptr;
+        return row ? CodeWords{row->title, row->mark} : CodeWords{};
+    });
+}
+
+void CheckPage::connectLists() {
+    connect(m_lists, &CheckLists::lookPressed, this, [this](const QString& point, bool done) {
+        if (m_session) m_session->recordPoint(point, done ? 1 : 0);
+    });
+    connect(m_lists, &CheckLists::valueTyped, this, [this](const QString& point, double value) {
+        if (m_session) m_session->recordPoint(point, value);
+    });
+    connect(m_lists, &CheckLists::clockPressed, this, [this](const QString& point) {
+        if (isOpenToScans()) m_session->turnClockOf(point);
+    });
+    connect(m_lists, &CheckLists::kitPressed, this, [this](const QString& code) { showItem(code, false); });
     connect(m_item, &ItemPanel::backPressed, this, &CheckPage::showLists);
     connect(m_item, &ItemPanel::takeBackPressed, this, [this](const QString& code) {
         m_session->takeBack(code);
@@ -162,15 +143,25 @@ void CheckPage::connectParts() {
     });
 }
 
+void CheckPage::connectSigning() {
+    connect(m_foot, &OutcomeFoot::signPressed, this, &CheckPage::beginSigning);
+    connect(m_foot, &OutcomeFoot::saveForLaterPressed, this, &CheckPage::leaveWanted);
+    connect(m_signing, &Signing::backPressed, this, &CheckPage::showLists);
+    connect(m_signing, &Signing::signPressed, this, [this](const QString& by, const QString& urgent) {
+        if (m_session) m_session->sign(by, urgent);
+    });
+    connect(m_signing, &Signing::donePressed, this, &CheckPage::leaveWanted);
+    connect(m_signing, &Signing::printPressed, this, &CheckPage::printWanted);
+    connect(m_signing, &Signing::savePressed, this, &CheckPage::saveWanted);
+}
+
 void CheckPage::open(const QString& boat, core::Phase phase, bool withCamera) {
     close();
     m_boat = boat;
     m_phase = phase;
-    m_boatLabel->setText(boat);
-    m_phaseLabel->setText(nameInWords(phase));
+    m_head->begin(boat, phase);
     m_camera->say({});
     m_camera->setEnabled(true);
-    m_people->setEnabled(true);
     m_tripButton->setVisible(phase == core::Phase::Return);
     m_tripButton->setEnabled(true);
     m_tripButton->setText({});
@@ -182,35 +173,26 @@ void CheckPage::open(const QString& boat, core::Phase phase, bool withCamera) {
 void CheckPage::startSession(core::Phase phase) {
     m_session = std::make_unique<CheckSession>(m_club, m_time);
     connect(m_session.get(), &CheckSession::changed, this, &CheckPage::showState);
-    connect(m_session.get(), &CheckSession::scanned, this, &CheckPage::showScan);
-    connect(m_session.get(), &CheckSession::signedOff, this, &CheckPage::showSigned);
+    connect(m_session.get(), &CheckSession::stepped, this, &CheckPage::showStep);
     connect(m_session.get(), &CheckSession::failed, this,
             [this](const QString& sentence) { say(sentence, true); });
-    connect(m_session.get(), &CheckSession::tookBack, this,
-            [this](const core::Scanned& scan) { say(tr("Taken back: %1.").arg(withCode(inPrinted(scan)))); });
     m_session->open(m_boat, phase);
 }
 
 void CheckPage::close() {
-    m_clock->drop();
+    m_clock->stop();
     m_camera->stop();
     m_session.reset();
     m_signing->clear();
-    m_lastItem.clear();
     m_lists->setRows({});
     m_log->setEntries({});
 }
 
 void CheckPage::showState() {
     const CheckState& state = *m_session->state();
-    m_people->setPeople(texts(state.people), texts(state.names));
+    m_head->setState(state);
     m_log->setEntries(state.log);
     showTrip();
-    if (state.open.resumed) {
-        const core::CalendarDay day = state.open.openedAt.localDay();
-        const QString begun = day == state.answer.today ? inWords(state.open.openedAt, day) : inWords(day);
-        m_phaseLabel->setText(tr("%1, begun %2").arg(nameInWords(state.open.phase), begun));
-    }
     m_lists->setRows(rowsOf(state.answer, state.context));
     m_foot->setAnswer(state.answer);
     m_signing->setState(state);
@@ -225,91 +207,67 @@ void CheckPage::resizeEvent(QResizeEvent* event) {
     m_body->setStretch(1, isWide ? 20 : 10);
 }
 
-/// While the signature waits, a person's tag says who signs; at all other times it says who is aboard.
-void CheckPage::takeCode(const QString& text, core::SeenBy seenBy) {
-    if (!m_session || m_signing->isSigned()) return;
-    const auto tag = core::TagCode::parse(text.toStdString());
-    if (m_signing->isAsking() && tag && tag->tagClass() == core::TagClass::Person)
-        nameSigner(tag->text());
-    else
-        m_session->scan(text, seenBy);
+bool CheckPage::isOpenToScans() const {
+    return m_session && !m_signing->isSigned();
 }
 
-void CheckPage::nameSigner(const std::string& code) {
-    m_club.ask(
-        this, [code](core::Club& club) { return club.kit().tagLabels({code}); },
-        [this](const core::Result<std::vector<core::TagLabel>>& labels) {
-            const QString person =
-                labels && !labels->empty() ? QString::fromStdString(labels->front().name) : QString();
-            if (m_signing->nameSigner(person))
-                say(tr("%1 signs. Show the tag for finishing again.").arg(person));
-            else
-                say(tr("That tag is nobody's in this club."), true);
-        });
-}
-
-void CheckPage::showScan(const core::Scanned& scan, const QString& text) {
-    using What = core::Scanned::What;
-    if (scan.what == What::Control) {
-        if (scan.control) act(*scan.control);
-        return;
-    }
-    if (scan.what == What::NewItem || scan.what == What::SeenBefore)
-        m_lastItem = QString::fromStdString(scan.code);
-    const CheckRow* row = m_lists->rowOfSeen(QString::fromStdString(scan.code));
-    const ScanWords words = wordsOf(inPrinted(scan), text, row);
-    if (words.sound) m_sounds.play(*words.sound);
-    if (!words.said.isEmpty()) say(words.said, words.toLookAt);
-    if (scan.what == What::NewItem && row) m_lists->markChanged(row->key);
-}
-
-void CheckPage::act(core::ControlTag control) {
-    switch (control) {
-    case core::ControlTag::Finish:
-        finish();
-        break;
-    case core::ControlTag::NextBoat:
-        emit nextBoatWanted();
-        break;
-    case core::ControlTag::Undo:
-        undo();
-        break;
-    case core::ControlTag::Damaged:
-        if (m_lastItem.isEmpty())
-            say(tr("Scan the damaged thing first, then the tag for damage."), true);
-        else
-            m_session->withdraw(m_lastItem, tr("Damaged: shown by control tag at the %1.")
-                                                .arg(nameInWords(m_session->state()->open.phase)));
-        break;
-    case core::ControlTag::Clock:
-        toggleClock();
-        break;
-    case core::ControlTag::PutAside:
-        emit leaveWanted();
-        break;
-    }
-}
-
-/// The tag for finishing, shown once, opens the signature; shown again, it signs.
-void CheckPage::finish() {
-    if (!m_signing->isAsking()) {
+/// Control tags and what is pressed instead of them come here alike.
+void CheckPage::showStep(const FlowStep& step, const QString& text) {
+    using What = FlowStep::What;
+    switch (step.what) {
+    case What::Scanned:
+        return showScan(step, text);
+    case What::ClockStarted:
+        return m_clock->start(QString::fromStdString(step.name));
+    case What::ClockStopped:
+        return m_clock->stop();
+    case What::SignatureAsked:
         beginSigning();
-        say(tr("Show the tag again to sign, or first the tag of who signs."));
-    } else if (!m_signing->press()) {
-        say(tr("Say first who signs and, with short kit, why."), true);
+        break;
+    case What::SignerNamed:
+        if (!m_signing->nameSigner(QString::fromStdString(step.name)))
+            return say(wordsOf(FlowStep{.what = What::SignerUnknown}));
+        break;
+    case What::SignatureGiven:
+        if (m_signing->press()) return;
+        break;
+    case What::Signed:
+        return showSigned(*step.signedCheck);
+    case What::PutAside:
+        emit leaveWanted();
+        return;
+    case What::NextBoat:
+        emit nextBoatWanted();
+        return;
+    default:
+        break;
     }
+    say(wordsOf(inPrinted(step)));
+}
+
+void CheckPage::showScan(const FlowStep& step, const QString& text) {
+    const CheckRow* row = m_lists->rowOfSeen(QString::fromStdString(step.scan.code));
+    const ScanWords words = wordsOf(inPrinted(step).scan, text, row);
+    if (words.sound) m_sounds.play(*words.sound);
+    say(words);
+    if (step.scan.what == core::Scanned::What::NewItem && row) m_lists->markChanged(row->key);
+}
+
+/// Whoever leaves the signature leaves it to be asked for again.
+void CheckPage::showPart(QWidget* part) {
+    m_stack->setCurrentWidget(part);
+    m_foot->showButtons(part == m_lists);
+    if (isOpenToScans()) m_session->setSignatureAsked(part == m_signing);
 }
 
 void CheckPage::beginSigning() {
-    if (!m_session || !m_session->state() || m_signing->isSigned()) return;
-    m_stack->setCurrentWidget(m_signing);
-    m_foot->showButtons(false);
+    if (!isOpenToScans() || !m_session->state()) return;
+    showPart(m_signing);
     m_signing->begin(*m_session->state());
 }
 
 void CheckPage::showLists() {
-    m_stack->setCurrentWidget(m_lists);
-    m_foot->showButtons(true);
+    showPart(m_lists);
     m_lists->takeKeyboard();
 }
 
@@ -318,20 +276,18 @@ void CheckPage::showItem(const QString& code, bool toWithdraw) {
     const auto row =
         std::find_if(rows.begin(), rows.end(), [&](const CheckRow& each) { return each.code == code; });
     if (row == rows.end() || m_signing->isSigned()) return;
-    m_stack->setCurrentWidget(m_item);
-    m_foot->showButtons(false);
+    showPart(m_item);
     m_item->begin(*row, toWithdraw);
 }
 
 void CheckPage::showSigned(const core::SignedCheck& check) {
     m_camera->stop();
     m_camera->setEnabled(false); // nothing of a signed check changes
-    m_people->setEnabled(false);
+    m_head->setNamesOpen(false);
     m_tripButton->setEnabled(false);
     m_foot->setAnswer(check.answer);
-    m_foot->showButtons(false);
-    m_stack->setCurrentWidget(m_signing);
     m_signing->showSigned(check, *m_session->state());
+    showPart(m_signing);
     emit answered();
 }
 
@@ -340,36 +296,23 @@ void CheckPage::printoutDone(const QString& sentence) {
 }
 
 void CheckPage::undo() {
-    if (m_session && !m_signing->isSigned()) m_session->undo();
+    if (isOpenToScans()) m_session->undo();
 }
 
 void CheckPage::takeBackCurrent() {
     const QString code = m_lists->currentCode();
-    if (m_session && !m_signing->isSigned() && m_lists->rowOfSeen(code)) m_session->takeBack(code);
+    if (isOpenToScans() && m_lists->rowOfSeen(code)) m_session->takeBack(code);
 }
 
 void CheckPage::damagedCurrent() {
-    const QString code = m_lists->isOnItem() ? m_lists->currentCode() : m_lastItem;
+    if (!isOpenToScans() || !m_session->state()) return;
+    const QString code =
+        m_lists->isOnItem() ? m_lists->currentCode() : QString::fromStdString(m_session->state()->lastItem);
     if (!code.isEmpty()) showItem(code, true);
 }
 
 void CheckPage::toggleClock() {
-    if (m_clock->isRunning()) {
-        pressClock(m_clock->point());
-        return;
-    }
-    const auto& rows = m_lists->rows();
-    const auto timed = std::find_if(rows.begin(), rows.end(), [](const CheckRow& row) {
-        return row.pointKind == core::PointKind::Timed && row.mark != Mark::Found;
-    });
-    if (timed == rows.end())
-        say(tr("No timed point is open."));
-    else
-        pressClock(timed->title);
-}
-
-void CheckPage::pressClock(const QString& point) {
-    if (m_session && !m_signing->isSigned()) m_clock->press(point);
+    if (isOpenToScans()) m_session->turnClock();
 }
 
 void CheckPage::goToPoints() {
@@ -387,13 +330,12 @@ void CheckPage::showTrip() {
 
 /// What is known already is proposed: who was aboard, when the launch was signed, and that they are back now.
 void CheckPage::goToTrip() {
-    if (!m_session || !m_session->state() || m_signing->isSigned()) return;
+    if (!isOpenToScans() || !m_session->state()) return;
     const CheckState& state = *m_session->state();
     if (state.open.phase != core::Phase::Return) return;
     core::Operation proposed{.left = state.context.launched, .back = m_session->moment().at};
     proposed.people = state.names.empty() ? state.context.askWhom : state.names;
-    m_stack->setCurrentWidget(m_trip);
-    m_foot->showButtons(false);
+    showPart(m_trip);
     m_trip->begin(state.trip.value_or(proposed), m_session->moment().at);
 }
 
@@ -402,17 +344,23 @@ QString CheckPage::itemOf(const std::string& tag) const {
     return QString::fromStdString(itemOfPrintedTag(m_session->state()->context.tags, tag));
 }
 
-core::Scanned CheckPage::inPrinted(core::Scanned scan) const {
-    if (m_session && m_session->state()) scan.code = printedTag(m_session->state()->context.tags, scan.code);
-    return scan;
+FlowStep CheckPage::inPrinted(FlowStep step) const {
+    if (m_session && m_session->state())
+        step.scan.code = printedTag(m_session->state()->context.tags, step.scan.code);
+    return step;
 }
 
 void CheckPage::goToPeople() {
-    m_people->openDriver();
+    m_head->openDriver();
 }
 
 void CheckPage::say(const QString& sentence, bool toLookAt) {
     m_camera->say(sentence, toLookAt);
+}
+
+/// What needs no words leaves standing what was said before.
+void CheckPage::say(const ScanWords& words) {
+    if (!words.said.isEmpty()) say(words.said, words.toLookAt);
 }
 
 } // namespace app

@@ -8,20 +8,20 @@
 #include <memory>
 
 class QHBoxLayout;
-class QLabel;
 class QPushButton;
 class QStackedWidget;
 
 namespace app {
 
 class CameraPanel;
+class CheckHead;
 class CheckLists;
 class ClubThread;
 class ItemPanel;
 class LogPanel;
 class OutcomeFoot;
-class PeopleBar;
 class PointClock;
+struct ScanWords;
 class Signing;
 class Sounds;
 class TripPanel;
@@ -49,13 +49,11 @@ public:
     void undo();
     void takeBackCurrent();
     void damagedCurrent(); ///< the item of the current line, else the one seen last
-    void toggleClock();    ///< of the current timed point, else of the first that is open
+    void toggleClock();    ///< of the timed point that runs, else of the first that is open
     void goToPoints();
     void goToPeople();
     void goToTrip(); ///< of a return
 
-    QString itemOf(const std::string& tag) const;      ///< the code of the item that a printed tag names
-    core::Scanned inPrinted(core::Scanned scan) const; ///< named by the tag that is on the thing
     void say(const QString& sentence, bool toLookAt = false);
 
 signals:
@@ -74,19 +72,22 @@ protected:
 private:
     void build();
     void connectParts();
-    QWidget* buildHead();
+    void connectCamera();
+    void connectLists();
+    void connectSigning();
     void startSession(core::Phase phase);
     void showState();
-    void takeCode(const QString& text, core::SeenBy seenBy);
-    void nameSigner(const std::string& code);
-    void showScan(const core::Scanned& scan, const QString& text);
-    void act(core::ControlTag control);
-    void finish();
+    bool isOpenToScans() const; ///< a check is open, and not signed yet
+    void showStep(const FlowStep& step, const QString& text);
+    void showScan(const FlowStep& step, const QString& text);
+    void say(const ScanWords& words);
+    QString itemOf(const std::string& tag) const; ///< the code of the item that a printed tag names
+    FlowStep inPrinted(FlowStep step) const;      ///< named by the tag that is on the thing
     void showSigned(const core::SignedCheck& check);
     void showItem(const QString& code, bool toWithdraw);
+    void showPart(QWidget* part);
     void showLists();
     void showTrip();
-    void pressClock(const QString& point);
 
     ClubThread& m_club;
     TimeSource m_time;
@@ -94,11 +95,8 @@ private:
     std::unique_ptr<CheckSession> m_session;
     QString m_boat;
     core::Phase m_phase = core::Phase::Launch;
-    QString m_lastItem; ///< code of the item seen last
     PointClock* m_clock;
-    QLabel* m_boatLabel;
-    QLabel* m_phaseLabel;
-    PeopleBar* m_people;
+    CheckHead* m_head;
     LogPanel* m_log;
     QPushButton* m_tripButton;
     CameraPanel* m_camera;

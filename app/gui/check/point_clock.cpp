@@ -10,26 +10,18 @@ PointClock::PointClock(QObject* parent)
     connect(&m_tick, &QTimer::timeout, this, [this] { emit ticked(m_point, seconds()); });
 }
 
-void PointClock::press(const QString& point) {
-    const bool isItsOwn = isRunning() && m_point == point;
-    const QString next = point; // a copy: it may be the clock's own, which stopping clears
-    if (isRunning()) stop();
-    if (isItsOwn) return;
-    m_point = next;
+void PointClock::start(const QString& point) {
+    stop();
+    m_point = point;
     m_elapsed.start();
     m_tick.start();
     emit ticked(m_point, 0);
 }
 
 void PointClock::stop() {
-    const QString point = std::exchange(m_point, QString());
+    if (!isRunning()) return;
     m_tick.stop();
-    emit stopped(point, seconds());
-}
-
-void PointClock::drop() {
-    m_tick.stop();
-    m_point.clear();
+    emit stopped(std::exchange(m_point, QString()));
 }
 
 } // namespace app

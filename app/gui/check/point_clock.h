@@ -7,7 +7,8 @@
 
 namespace app {
 
-/// The clock of a timed point. It goes on while tags are scanned. One point at a time.
+/// Shows how long a timed point's clock has run; it goes on while tags are scanned. One point at a time. What
+/// is recorded is the time that CheckFlow takes.
 class PointClock : public QObject {
     Q_OBJECT
 
@@ -15,17 +16,14 @@ public:
     explicit PointClock(QObject* parent = nullptr);
 
     bool isRunning() const { return !m_point.isEmpty(); }
-    const QString& point() const { return m_point; }
-    /// Starts that point's clock, or stops it. Another point's, which runs, is stopped first.
-    void press(const QString& point);
-    void drop(); ///< nothing comes of what runs
+    void start(const QString& point);
+    void stop();
 
 signals:
     void ticked(const QString& point, int seconds);
-    void stopped(const QString& point, int seconds); ///< whole seconds that it ran
+    void stopped(const QString& point);
 
 private:
-    void stop();
     int seconds() const { return static_cast<int>(m_elapsed.elapsed() / 1000); }
 
     QString m_point;

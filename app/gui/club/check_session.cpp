@@ -2,54 +2,12 @@
 
 #include "app/text/sentences.h"
 #include "app/text/words.h"
-#include "core/answers/evidence.h"
-#include "core/club/club_answers.h"
-#include "core/club/club_checks.h"
-#include "core/club/club_events.h"
-#include "core/club/club_kit.h"
-#include "core/club/club_log.h"
-#include "core/club/club_register.h"
+
+#include <QPointer>
+
+#include <utility>
 
 namespace app {
-namespace {
-
-/// The items that a person of the answer wears.
-std::map<std::string, core::Item> wornIn(const core::Club& club, const core::CheckAnswer& answer) {
-    std::map<std::string, core::Item> worn;
-    for (const core::LineAnswer& line : answer.lines)
-        for (const core::LineItem& seen : line.items)
-            if (seen.counts && !seen.wornBy.empty())
-                if (auto item = club.kit().item(seen.code)) worn.emplace(seen.code, std::move(*item));
-    return worn;
-}
-
-/// How the boat went out, of which this check is the return.
-CheckContext launchOf(const core::Club& club, const core::OpenCheck& open, core::Instant now) {
-    CheckContext context;
-    if (open.phase != core::Phase::Return) return context;
-    const auto evidence = club.answers().evidence(open.location.name, now);
-    if (!evidence || !evidence->launch) return context;
-    context.askWhom = evidence->people;
-    context.launched = evidence->launch->at;
-    return context;
-}
-
-core::Result<CheckState> readState(core::Club& club, const core::OpenCheck& open, core::CalendarDay today,
-                                   CheckContext context) {
-    auto answer = club.checks().answer(open.check, today);
-    if (!answer) return answer.error();
-    CheckState state{
-        open, std::move(answer).value(), club.checks().namesOf(open.check), {}, {}, std::move(context), {}};
-    for (core::Person& person : club.register_().people())
-        state.people.push_back(std::move(person.name));
-    if (auto log = club.log().entries(open.location.name)) state.log = std::move(log).value();
-    state.context.worn = wornIn(club, state.answer);
-    state.context.tags = club.kit().replacedTags();
-    if (open.phase == core::Phase::Return) state.trip = club.events().operationOf(open.check);
-    return state;
-}
-
-} // namespace
 
 CheckSession::CheckSession(ClubThread& club, TimeSource time, QObject* parent)
     : QObject(parent)
@@ -57,139 +15,162 @@ CheckSession::CheckSession(ClubThread& club, TimeSource time, QObject* parent)
     , m_time(std::move(time)) {}
 
 void CheckSession::open(const QString& boat, core::Phase phase) {
-    ++m_jobs;
-    const auto job = [boat = boat.toStdString(), phase,
-                      moment = m_time()](core::Club& club) -> core::Result<CheckState> {
-        auto open = phase == core::Phase::Stocktake ? club.checks().openStocktake(boat, moment)
-                                                    : club.checks().open(boat, phase, moment);
-        if (!open) return open.error();
-        return readState(club, *open, moment.today, launchOf(club, *open, moment.at));
+    m_isOpening = true;
+    const auto job = [where = boat.toStdString(), phase,
+                      moment = m_time()](core::Club& club) -> core::Result<Opened> {
+        auto flow = CheckFlow::open(club, where, phase, moment, CheckFlow::Finish::AsksFirst);
+        if (!flow) return flow.error();
+        const core::OpenCheck open = flow->check();
+        auto work = std::make_shared<Work>(Work{std::move(*flow), CheckReader(open)});
+        auto change = work->reader.read(club, moment, CheckReader::Extent::All);
+        if (!change) return change.error();
+        return Opened{std::move(work), stateOf(open, std::move(*change))};
     };
-    m_club.ask(this, job, [this](core::Result<CheckState> state) { take(state); });
+    m_club.ask(this, job, [this](core::Result<Opened> opened) { takeOpened(std::move(opened)); });
 }
 
-void CheckSession::change(std::function<core::Outcome(core::Club&, const std::string&, core::Moment)> what) {
-    if (!m_state) return;
-    ++m_jobs;
-    const auto job = [open = m_state->open, context = m_state->context, moment = m_time(),
-                      what = std::move(what)](core::Club& club) -> core::Result<CheckState> {
-        const core::Outcome done = what(club, open.check, moment);
-        if (!done) return done.error();
-        return readState(club, open, moment.today, context);
-    };
-    m_club.ask(this, job, [this](core::Result<CheckState> state) { take(state); });
-}
-
-void CheckSession::take(const core::Result<CheckState>& state) {
-    --m_jobs;
-    if (!state) {
-        fail(state.error());
-        return;
+void CheckSession::takeOpened(core::Result<Opened> opened) {
+    m_isOpening = false;
+    if (!opened) {
+        m_waiting.clear();
+        return fail(opened.error());
     }
-    m_state = *state;
+    m_work = std::move(opened->work);
+    m_state = std::move(opened->state);
+    const QPointer<CheckSession> self(this); // whoever hears of it may leave the check
     emit changed();
+    if (self && !m_waiting.empty()) write();
+}
+
+void CheckSession::perform(Act act, const QString& text) {
+    m_waiting.push_back({std::move(act), text});
+    if (m_state && !m_isWriting) write();
+}
+
+void CheckSession::write() {
+    m_isWriting = true;
+    const auto job = [work = m_work, moment = m_time(), waiting = std::exchange(m_waiting, {})](
+                         core::Club& club) { return written(club, *work, waiting, moment); };
+    m_club.ask(this, job, [this](Written done) { takeWritten(std::move(done)); });
+}
+
+CheckSession::Written CheckSession::written(core::Club& club, Work& work, const std::vector<Waiting>& waiting,
+                                            core::Moment moment) {
+    Written done;
+    bool isChanged = false;
+    auto extent = CheckReader::Extent::Scan;
+    for (const Waiting& one : waiting) {
+        auto step = one.act(club, work.flow);
+        isChanged |= step && step->isChange();
+        // A withdrawal is written into the log, a trip too.
+        if (step && (step->what == FlowStep::What::Withdrawn || step->what == FlowStep::What::Recorded))
+            extent = CheckReader::Extent::All;
+        const bool isLast = step && step->isLast();
+        done.steps.emplace_back(std::move(step), one.text);
+        if (isLast) break;
+    }
+    if (isChanged) done.change = work.reader.read(club, moment, extent);
+    done.lastItem = work.flow.lastItem();
+    return done;
+}
+
+void CheckSession::takeWritten(Written done) {
+    m_isWriting = false;
+    const QPointer<CheckSession> self(this); // whoever hears of it may leave the check
+    m_state->lastItem = std::move(done.lastItem);
+    if (done.change && *done.change) {
+        apply(*m_state, std::move(**done.change));
+        emit changed();
+    } else if (done.change) {
+        fail(done.change->error());
+    }
+    for (const auto& [step, text] : done.steps) {
+        if (!self) return;
+        if (step && step->isLast()) m_waiting.clear();
+        if (step)
+            emit stepped(*step, text);
+        else
+            fail(step.error());
+    }
+    if (self && !m_waiting.empty() && !m_isWriting) write();
 }
 
 void CheckSession::fail(const core::Error& error) {
     emit failed(withCapital(errorLine(error)) + QLatin1Char('.'));
 }
 
-void CheckSession::giveNames(const QStringList& people) {
-    std::vector<std::string> names;
-    for (const QString& person : people)
-        names.push_back(person.toStdString());
-    change([names](core::Club& club, const std::string& check, core::Moment moment) {
-        return club.checks().giveNames(check, names, moment);
-    });
+void CheckSession::scan(const core::ScannedText& scan, core::SeenBy seenBy) {
+    const FlowTime time{m_time()};
+    perform([scan, seenBy, time](core::Club& club,
+                                 CheckFlow& flow) { return flow.scan(club, scan, seenBy, time); },
+            QString::fromStdString(scan.text));
 }
 
-void CheckSession::scan(const QString& text, core::SeenBy seenBy) {
-    m_waiting.push_back({text.toStdString(), seenBy});
-    if (!m_scanning && m_state) writeScans();
-}
-
-void CheckSession::writeScans() {
-    m_scanning = true;
-    ++m_jobs;
-    const auto job = [open = m_state->open, context = m_state->context, moment = m_time(),
-                      waiting = std::exchange(m_waiting, {})](core::Club& club) {
-        std::vector<std::pair<core::Result<core::Scanned>, std::string>> scans;
-        for (const Waiting& one : waiting)
-            scans.emplace_back(club.checks().scan(open.check, one.text, one.seenBy, moment), one.text);
-        return Scans{readState(club, open, moment.today, context), std::move(scans)};
-    };
-    m_club.ask(this, job, [this](Scans scans) { takeScans(std::move(scans)); });
-}
-
-void CheckSession::takeScans(Scans scans) {
-    m_scanning = false;
-    take(scans.state);
-    for (const auto& [scan, text] : scans.scans) {
-        if (scan)
-            emit scanned(*scan, QString::fromStdString(text));
-        else
-            fail(scan.error());
-    }
-    if (!m_waiting.empty() && !m_scanning) writeScans();
+void CheckSession::scan(const QString& typed, core::SeenBy seenBy) {
+    const FlowTime time{m_time()};
+    perform([scan = core::ScannedText::typed(typed.toStdString()), seenBy,
+             time](core::Club& club, CheckFlow& flow) { return flow.scan(club, scan, seenBy, time); },
+            typed);
 }
 
 void CheckSession::undo() {
-    if (!m_state) return;
-    ++m_jobs;
-    using Undone = std::pair<core::Result<core::Scanned>, core::Result<CheckState>>;
-    const auto job = [open = m_state->open, context = m_state->context, moment = m_time()](core::Club& club) {
-        auto undone = club.checks().undoSighting(open.check, moment);
-        return Undone{std::move(undone), readState(club, open, moment.today, context)};
-    };
-    m_club.ask(this, job, [this](Undone undone) {
-        take(undone.second);
-        if (undone.first)
-            emit tookBack(*undone.first);
-        else
-            fail(undone.first.error());
-    });
+    perform([moment = m_time()](core::Club& club, CheckFlow& flow) { return flow.undo(club, moment); });
 }
 
 void CheckSession::takeBack(const QString& code) {
-    change([code = code.toStdString()](core::Club& club, const std::string& check, core::Moment moment) {
-        return club.checks().undoSightingOf(check, code, moment);
-    });
-}
-
-void CheckSession::recordPoint(const QString& point, double value) {
-    change([point = point.toStdString(), value](core::Club& club, const std::string& check,
-                                                core::Moment moment) {
-        return club.checks().recordPoint(check, point, value, moment);
+    perform([code = code.toStdString(), moment = m_time()](core::Club& club, CheckFlow& flow) {
+        return flow.takeBack(club, code, moment);
     });
 }
 
 void CheckSession::withdraw(const QString& code, const QString& text) {
-    change([code = code.toStdString(), text = text.toStdString()](core::Club& club, const std::string& check,
-                                                                  core::Moment moment) {
-        return club.checks().withdraw(check, code, text, moment);
+    perform([code = code.toStdString(), text = text.toStdString(), moment = m_time()](
+                core::Club& club, CheckFlow& flow) { return flow.withdraw(club, code, text, moment); });
+}
+
+void CheckSession::giveNames(const QStringList& people) {
+    std::vector<std::string> names;
+    for (const QString& person : people)
+        names.push_back(person.toStdString());
+    perform([names, moment = m_time()](core::Club& club, CheckFlow& flow) {
+        return flow.giveNames(club, names, moment);
+    });
+}
+
+void CheckSession::recordPoint(const QString& point, double value) {
+    perform([point = point.toStdString(), value, moment = m_time()](core::Club& club, CheckFlow& flow) {
+        return flow.recordPoint(club, point, value, moment);
     });
 }
 
 void CheckSession::recordTrip(const core::Operation& trip) {
-    change([trip](core::Club& club, const std::string& check, core::Moment moment) {
-        return club.events().recordOperation(check, trip, moment);
+    perform([trip, moment = m_time()](core::Club& club, CheckFlow& flow) {
+        return flow.recordTrip(club, trip, moment);
+    });
+}
+
+void CheckSession::turnClock() {
+    const FlowTime time{m_time()};
+    perform([time](core::Club& club, CheckFlow& flow) { return flow.turnClock(club, time); });
+}
+
+void CheckSession::turnClockOf(const QString& point) {
+    const FlowTime time{m_time()};
+    perform([point = point.toStdString(), time](core::Club& club, CheckFlow& flow) {
+        return flow.turnClockOf(club, point, time);
+    });
+}
+
+void CheckSession::setSignatureAsked(bool isAsked) {
+    perform([isAsked](core::Club&, CheckFlow& flow) -> core::Result<FlowStep> {
+        flow.setSignatureAsked(isAsked);
+        return FlowStep{.what = FlowStep::What::Nothing};
     });
 }
 
 void CheckSession::sign(const QString& by, const QString& urgent) {
-    if (!m_state) return;
-    ++m_jobs;
-    const auto job = [check = m_state->open.check, by = by.toStdString(), urgent = urgent.toStdString(),
-                      moment = m_time()](core::Club& club) {
-        return club.checks().sign(check, by, urgent, moment);
-    };
-    m_club.ask(this, job, [this](core::Result<core::SignedCheck> done) {
-        --m_jobs;
-        if (done)
-            emit signedOff(*done);
-        else
-            fail(done.error());
-    });
+    perform([signature = Signature{by.toStdString(), urgent.toStdString()}, moment = m_time()](
+                core::Club& club, CheckFlow& flow) { return flow.sign(club, signature, moment); });
 }
 
 } // namespace app

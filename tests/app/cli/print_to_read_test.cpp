@@ -1,6 +1,6 @@
 #include "tests/app/cli/small_club.h"
 
-#include "app/text/tag_of_text.h"
+#include "app/flow/seen_text.h"
 #include "scanner/files/read_path.h"
 
 #include <algorithm>

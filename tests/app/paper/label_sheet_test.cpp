@@ -1,6 +1,6 @@
 #include "app/paper/label_sheet.h"
 
-#include "app/text/tag_of_text.h"
+#include "app/flow/seen_text.h"
 #include "scanner/files/read_path.h"
 #include "tests/support/scratch_folder.h"
 

@@ -132,7 +132,8 @@ TEST(Club, aSignedCheckNeverChanges) {
     const auto check = small.open();
     small.scanAll(check);
     ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "not urgent at all", small.now));
-    EXPECT_FALSE(small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
+    EXPECT_FALSE(small.club.checks().scan(check, core::ScannedText::typed("K80NSC1FX4"), core::SeenBy::Typed,
+                                          small.now));
     EXPECT_FALSE(small.club.checks().sign(check, "Bram Oke", "", small.now));
     EXPECT_FALSE(small.club.checks().undoSighting(check, small.now));
     const auto before = small.club.checks().answer(check, small.now.today);

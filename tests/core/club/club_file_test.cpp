@@ -85,11 +85,13 @@ TEST(ClubFile, aLockedFileIsSaidToBeLocked) {
     {
         Database other(small.file(), Database::Mode::ReadWrite);
         core::Transaction writing(other);
-        const auto seen = small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now);
+        const auto seen = small.club.checks().scan(check, core::ScannedText::typed("K80NSC1FX4"),
+                                                   core::SeenBy::Typed, small.now);
         ASSERT_FALSE(seen);
         EXPECT_EQ(seen.error().kind(), ErrorKind::FileLocked);
     }
-    EXPECT_TRUE(small.club.checks().scan(check, "K80NSC1FX4", core::SeenBy::Typed, small.now));
+    EXPECT_TRUE(small.club.checks().scan(check, core::ScannedText::typed("K80NSC1FX4"), core::SeenBy::Typed,
+                                         small.now));
 }
 
 // store-notes: FULL in WAL mode, and EXTRA before it, are what lost nothing in 5,931 replayed power cuts.

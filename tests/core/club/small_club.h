@@ -42,7 +42,7 @@ public:
         return club.checks().open(boat, phase, now)->check;
     }
     core::Scanned scan(const std::string& check, const std::string& code) {
-        return *club.checks().scan(check, code, core::SeenBy::Typed, now);
+        return *club.checks().scan(check, core::ScannedText::typed(code), core::SeenBy::Typed, now);
     }
     void scanAll(const std::string& check, const std::string& but = {}) {
         for (const auto& [code, type] : publishedKit)

@@ -127,9 +127,9 @@ void BenchPage::take(Read read) {
     if (!m_isDone) showRound();
 }
 
-void BenchPage::scan(const QString& text, core::SeenBy) {
+void BenchPage::scan(const core::ScannedText& seen, core::SeenBy) {
     ask(
-        [text = text.toStdString(), today = today()](core::Club& club) {
+        [text = seen.text, today = today()](core::Club& club) {
             const auto item = club.kit().itemOfScan(text, today);
             return item ? BenchScan{text, item->code, item->kitType, item->size}
                         : BenchScan{text, {}, {}, {}};

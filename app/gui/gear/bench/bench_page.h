@@ -47,7 +47,7 @@ private:
     QLayout* buildFoot();
     void connectParts();
     void take(Read read);
-    void scan(const QString& text, core::SeenBy seenBy) override;
+    void scan(const core::ScannedText& seen, core::SeenBy seenBy) override;
     void takeScan(const BenchScan& scan);
     void showRound();
     void record();

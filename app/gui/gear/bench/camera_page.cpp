@@ -13,8 +13,9 @@ CameraPage::CameraPage(GearTools tools, const QString& name, QWidget* parent)
     : GearPage(std::move(tools), name, parent)
     , m_camera(new CameraPanel(this)) {
     auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this,
-            [this](const QString& text) { scan(text, core::SeenBy::Typed); });
+    connect(capture, &CodeCapture::codeTyped, this, [this](const QString& text) {
+        scan(core::ScannedText::typed(text.toStdString()), core::SeenBy::Typed);
+    });
     connect(m_camera, &CameraPanel::codeSeen, this, &CameraPage::scan);
 }
 

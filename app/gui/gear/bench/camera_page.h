@@ -23,7 +23,7 @@ protected:
     /// `aboveCamera` over the picture, `right` beside both, the caution at the foot.
     void layOut(QLayout* aboveCamera, QLayout* right, const char* cautionName, const QString& caution);
     /// A code as it was shown or typed.
-    virtual void scan(const QString& text, core::SeenBy seenBy) = 0;
+    virtual void scan(const core::ScannedText& seen, core::SeenBy seenBy) = 0;
     void say(const QString& sentence, bool toLookAt = false) override; ///< under the picture
 
     void showEvent(QShowEvent* event) override;

@@ -34,7 +34,7 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
     , m_sign(wordsButton(this, {}, "stocktakeSignButton", true)) {
     build();
     connectParts();
-    m_summary->setText(tr("Choose a place. Its kit is listed, and ticked off as its tags are shown."));
+    askForPlace();
     adapt();
 }
 
@@ -118,19 +118,16 @@ void StocktakePage::open(const QString& place) {
     m_place->setCurrentIndex(std::max(0, m_place->findData(place)));
     m_session = std::make_unique<CheckSession>(tools().club, tools().time);
     connect(m_session.get(), &CheckSession::changed, this, &StocktakePage::showState);
-    connect(m_session.get(), &CheckSession::scanned, this, &StocktakePage::showScan);
-    connect(m_session.get(), &CheckSession::signedOff, this, &StocktakePage::showSigned);
-    connect(m_session.get(), &CheckSession::tookBack, this,
-            [this](const core::Scanned& scan) { say(tr("Taken back: %1.").arg(withCode(scan))); });
+    connect(m_session.get(), &CheckSession::stepped, this, &StocktakePage::showStep);
     connect(m_session.get(), &CheckSession::failed, this,
             [this](const QString& sentence) { say(sentence, true); });
     m_session->open(place, core::Phase::Stocktake);
     m_list->setFocus(Qt::OtherFocusReason);
 }
 
-void StocktakePage::scan(const QString& text, core::SeenBy seenBy) {
+void StocktakePage::scan(const core::ScannedText& seen, core::SeenBy seenBy) {
     if (m_session)
-        m_session->scan(text, seenBy);
+        m_session->scan(seen, seenBy);
     else
         say(tr("Choose the place first, then show its kit."), true);
 }
@@ -143,6 +140,43 @@ void StocktakePage::showState() {
         m_list->setCurrentIndex(m_lines->index(1));
     adapt();
     emit shown();
+}
+
+void StocktakePage::showStep(const FlowStep& step, const QString& text) {
+    using What = FlowStep::What;
+    switch (step.what) {
+    case What::Scanned:
+        m_session->setSignatureAsked(false); // the stocktake goes on
+        return showScan(step.scan, text);
+    case What::SignerNamed:
+        m_by->setCurrentIndex(std::max(0, m_by->findData(QString::fromStdString(step.name))));
+        break;
+    case What::SignatureGiven:
+        if (m_sign->isEnabled()) return m_sign->click();
+        return say(tr("Choose first who signs."), true);
+    case What::Signed:
+        return showSigned(*step.signedCheck);
+    case What::PutAside:
+    case What::NextBoat:
+        return leave();
+    default:
+        break;
+    }
+    if (const ScanWords words = wordsOf(step); !words.said.isEmpty()) say(words.said, words.toLookAt);
+}
+
+void StocktakePage::askForPlace() {
+    m_summary->setText(tr("Choose a place. Its kit is listed, and ticked off as its tags are shown."));
+}
+
+/// What was shown is on disk; the place is chosen anew, this one or another.
+void StocktakePage::leave() {
+    m_session.reset();
+    m_lines->setRows({});
+    say({});
+    m_place->setCurrentIndex(0);
+    askForPlace();
+    refresh();
 }
 
 void StocktakePage::showScan(const core::Scanned& scan, const QString& text) {

@@ -45,8 +45,11 @@ private:
     void build();
     void connectParts();
     void take(const Read& read);
-    void scan(const QString& text, core::SeenBy seenBy) override;
+    void scan(const core::ScannedText& seen, core::SeenBy seenBy) override;
     void showState();
+    void showStep(const FlowStep& step, const QString& text);
+    void askForPlace();
+    void leave();
     void showScan(const core::Scanned& scan, const QString& text);
     void showSigned(const core::SignedCheck& check);
     void adapt();

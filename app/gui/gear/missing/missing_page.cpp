@@ -150,8 +150,10 @@ void MissingPage::found(const QString& text) {
         return;
     }
     const QString place = m_stocktakes->currentText();
-    ask([check, text = text.toStdString(), moment = tools().time()](
-            core::Club& club) { return club.checks().scan(check, text, core::SeenBy::Typed, moment); },
+    ask(
+        [check, text = text.toStdString(), moment = tools().time()](core::Club& club) {
+            return club.checks().scan(check, core::ScannedText::typed(text), core::SeenBy::Typed, moment);
+        },
         [this, place, text](const core::Result<core::Scanned>& scan) {
             if (!scan) return sayError(scan.error());
             const auto wasMissing = [&](const core::MissingItem& item) { return item.code == scan->code; };

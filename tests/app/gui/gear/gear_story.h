@@ -41,7 +41,8 @@ protected:
         ASSERT_TRUE(open);
         ASSERT_TRUE(club.checks().giveNames(open->check, {by}, moment(at)));
         for (const std::string& code : codes)
-            ASSERT_TRUE(club.checks().scan(open->check, code, core::SeenBy::Typed, moment(at)));
+            ASSERT_TRUE(club.checks().scan(open->check, core::ScannedText::typed(code), core::SeenBy::Typed,
+                                           moment(at)));
         ASSERT_TRUE(club.checks().sign(open->check, by, "for the test", moment(at)));
     }
 

@@ -36,7 +36,9 @@ void check(core::Club& club, const std::string& boat, core::Phase phase,
     for (const core::TagLabel& tag : *kit)
         if (std::find(without.begin(), without.end(), tag.code) == without.end()) codes.push_back(tag.code);
     for (const std::string& code : codes)
-        if (!club.checks().scan(open->check, code, core::SeenBy::Camera, at(instant))) return;
+        if (!club.checks().scan(open->check, core::ScannedText::typed(code), core::SeenBy::Camera,
+                                at(instant)))
+            return;
     if (!club.checks().sign(open->check, people.front(), "training", at(instant))) return;
 }
 

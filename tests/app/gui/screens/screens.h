@@ -86,7 +86,9 @@ inline std::string checkWithAllKit(core::Club& club, const std::string& boat, co
     if (!check || !club.checks().giveNames(check->check, people, moment)) return {};
     const auto kit = club.kit().labelsOfBoat(boat);
     for (const core::TagLabel& tag : *kit)
-        if (!club.checks().scan(check->check, tag.code, core::SeenBy::Camera, moment)) return {};
+        if (!club.checks().scan(check->check, core::ScannedText::typed(tag.code), core::SeenBy::Camera,
+                                moment))
+            return {};
     return check->check;
 }
 

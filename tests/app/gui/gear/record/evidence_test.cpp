@@ -30,7 +30,8 @@ protected:
         const auto kit = club->kit().labelsOfBoat("Grebe");
         ASSERT_TRUE(kit);
         for (const core::TagLabel& tag : *kit)
-            ASSERT_TRUE(club->checks().scan(check->check, tag.code, core::SeenBy::Camera, moment()));
+            ASSERT_TRUE(club->checks().scan(check->check, core::ScannedText::typed(tag.code),
+                                            core::SeenBy::Camera, moment()));
         ASSERT_TRUE(club->checks().sign(check->check, "Petra Lund", "points not looked at", moment()));
         // Something newer than the signature, so that the chain's head is another hash than the signature's.
         ASSERT_TRUE(

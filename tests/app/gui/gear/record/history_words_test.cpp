@@ -31,7 +31,8 @@ TEST_F(HistoryWords, aBoatsCheckIsToldFromBeginningToSignature) {
     const auto check = club->checks().open("Grebe", core::Phase::Launch, moment());
     ASSERT_TRUE(check);
     ASSERT_TRUE(club->checks().giveNames(check->check, {"Petra Lund"}, moment()));
-    ASSERT_TRUE(club->checks().scan(check->check, "KD0XPAMAJG", core::SeenBy::Typed, moment()));
+    ASSERT_TRUE(club->checks().scan(check->check, core::ScannedText::typed("KD0XPAMAJG"), core::SeenBy::Typed,
+                                    moment()));
     ASSERT_TRUE(club->checks().sign(check->check, "Petra Lund", "man overboard", moment()));
     const auto boat = wordsOf(*club->answers().history("Grebe"));
     for (const char* part : {"launch check of Grebe begun", "aboard: Petra Lund",

@@ -1,4 +1,4 @@
-#include "app/text/tag_of_text.h"
+#include "app/flow/seen_text.h"
 
 #include "core/base/instant.h"
 #include "core/tag/maker_label.h"
@@ -14,6 +14,10 @@ std::optional<std::string> tagOfText(const std::string& text, bool gs1) {
     const auto label = core::parseMakerLabel(text, core::Instant::now().localDay().year());
     if (!label || !core::TagCode::exact(label->serial)) return std::nullopt;
     return label->serial;
+}
+
+core::ScannedText scannedText(const scanner::SeenCode& code) {
+    return core::ScannedText::ofSymbol(code.text, code.gs1);
 }
 
 std::string typedText(const scanner::SeenCode& code) {

@@ -1,4 +1,4 @@
-#include "app/text/tag_of_text.h"
+#include "app/flow/seen_text.h"
 
 #include "scanner/seen_code.h"
 
