@@ -49,6 +49,10 @@ std::string Club::name() const {
     return rowTable::clubName(*m_state->database);
 }
 
+std::int64_t Club::changeMark() const {
+    return m_state->database->changeMark();
+}
+
 ClubRegister Club::register_() const {
     return ClubRegister(*m_state);
 }

@@ -3,6 +3,7 @@
 #include "core/base/instant.h"
 #include "core/base/result.h"
 
+#include <cstdint>
 #include <filesystem>
 #include <memory>
 #include <string>
@@ -41,6 +42,8 @@ public:
     ~Club();
 
     std::string name() const;
+    /// Another number than before whenever something was written since, by this Club or by another program.
+    std::int64_t changeMark() const;
 
     ClubRegister register_() const;  ///< club_register.h: the register's sheets, boats, people, places
     ClubKit kit() const;             ///< club_kit.h: items, their tags, their service

@@ -120,14 +120,17 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
                 scanned.what = Scanned::What::SeenBefore;
                 return scanned;
             }
-            Transaction transaction(*m_state->database);
+            Transaction transaction(*m_state->database); // from here on nobody else writes
+            const bool isHeld = m_state->heldCheck.isCurrent(check);
             m_state->ledger.append("tag-seen",
                                    {{"check", check},
                                     {"code", code->text()},
                                     {"at", moment.at.iso()},
                                     {"seen_by", nameOf(seenBy)}},
                                    {});
+            const std::int64_t mark = m_state->database->changeMark();
             transaction.commit();
+            if (isHeld) m_state->heldCheck.add(*run, code->text(), mark);
             return scanned;
         };
         switch (code->tagClass()) {
@@ -252,7 +255,7 @@ Result<CheckAnswer> ClubChecks::answer(const std::string& check, CalendarDay tod
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
         if (auto answer = checkTables::signedAnswer(*m_state->database, check)) return std::move(*answer);
-        return judge(m_state->checkStore.inputOf(*run, today));
+        return judge(m_state->heldCheck.inputOf(*run, today));
     });
 }
 

@@ -6,6 +6,7 @@
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
+#include "core/club/held_check.h"
 #include "core/store/check_store.h"
 #include "core/store/database.h"
 #include "core/store/ledger.h"
@@ -24,12 +25,14 @@ struct ClubState {
         : database(std::move(opened))
         , ledger(*database)
         , registerStore(*database)
-        , checkStore(*database) {}
+        , checkStore(*database)
+        , heldCheck(*database, checkStore) {}
 
     std::unique_ptr<Database> database;
     Ledger ledger;
     RegisterStore registerStore;
     CheckStore checkStore;
+    HeldCheck heldCheck;
 
     /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
     OpenCheck openOrResume(const std::string& where, Phase phase, Moment moment);

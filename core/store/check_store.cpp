@@ -42,6 +42,21 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
     return input;
 }
 
+void CheckStore::addSighting(BoatCheckInput& input, const CheckRun& run, const Sighting& sighting) const {
+    auto record = m_register.record(sighting.code);
+    if (!record) {
+        input.unknownTags.push_back(sighting.code);
+        return;
+    }
+    // An item that was missing is so no longer, wherever it is looked for.
+    const auto expected =
+        std::find_if(input.expectedBack.begin(), input.expectedBack.end(),
+                     [&](const ItemRecord& each) { return each.item.code == sighting.code; });
+    if (expected != input.expectedBack.end()) *expected = *record;
+    input.seen.push_back(seenItem(std::move(*record), sighting, run));
+    addKitTypes(input);
+}
+
 SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const {
     SeenItem seen;
     const std::string& code = record.item.code;

@@ -22,6 +22,9 @@ public:
     /// Of a check that exists; its boat may since have left the register (then lines and points are empty).
     BoatCheckInput inputOf(const CheckRun& run, CalendarDay today) const;
 
+    /// Adds the first sighting of a tag, which was recorded after `input` was read. Reads that item alone.
+    void addSighting(BoatCheckInput& input, const CheckRun& run, const Sighting& sighting) const;
+
     /// The signed launch check that the boat is out on: its newest launch, unless a return was signed after
     /// it.
     std::optional<SignOff> outOn(const std::string& boat) const;

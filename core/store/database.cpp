@@ -176,6 +176,15 @@ void Database::copyTo(Database& target) {
     if (code != SQLITE_OK) fail(target.m_handle, code);
 }
 
+std::int64_t Database::changeMark() {
+    const std::int64_t ofOthers = number("PRAGMA data_version");
+    const std::int64_t ofOwn = sqlite3_total_changes64(m_handle);
+    if (ofOthers != m_changesOfOthers || ofOwn != m_changesOfOwn) ++m_changeMark;
+    m_changesOfOthers = ofOthers;
+    m_changesOfOwn = ofOwn;
+    return m_changeMark;
+}
+
 Transaction::Transaction(Database& database)
     : m_database(database) {
     database.script("BEGIN IMMEDIATE");

@@ -68,11 +68,16 @@ public:
     void switchToWal();
     /// A copy of the whole content, made by SQLite's backup interface.
     void copyTo(Database& target);
+    /// Another number than before whenever something was written since, by this connection or another one.
+    std::int64_t changeMark();
     sqlite3* handle() const { return m_handle; }
 
 private:
     sqlite3* m_handle = nullptr;
     std::unordered_map<std::string, sqlite3_stmt*> m_statements;
+    std::int64_t m_changeMark = 0;
+    std::int64_t m_changesOfOthers = 0;
+    std::int64_t m_changesOfOwn = 0;
 };
 
 /// Immediate write transaction; rolls back unless committed.

@@ -57,8 +57,8 @@ void CheckSession::write() {
 CheckSession::Written CheckSession::written(core::Club& club, Work& work, const std::vector<Waiting>& waiting,
                                             core::Moment moment) {
     Written done;
-    bool isChanged = false;
-    auto extent = CheckReader::Extent::Scan;
+    bool isChanged = work.reader.isStale(club);
+    auto extent = isChanged ? CheckReader::Extent::All : CheckReader::Extent::Scan;
     for (const Waiting& one : waiting) {
         auto step = one.act(club, work.flow);
         isChanged |= step && step->isChange();

@@ -43,6 +43,7 @@ void apply(CheckState& state, CheckChange change) {
 }
 
 core::Result<CheckChange> CheckReader::read(core::Club& club, core::Moment moment, Extent extent) {
+    m_changeMark = club.changeMark(); // before reading: what is written meanwhile shows the next time
     const bool isFirst = !m_launch;
     if (isFirst) m_launch = launchOf(club, m_open, moment.at);
     auto answer = club.checks().answer(m_open.check, moment.today);

@@ -5,6 +5,7 @@
 #include "core/club/club_checks.h"
 #include "core/register/operation.h"
 
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
@@ -61,6 +62,8 @@ public:
     explicit CheckReader(core::OpenCheck open)
         : m_open(std::move(open)) {}
 
+    /// Whether somebody else wrote into the file since the last reading: then everything is to be read.
+    bool isStale(const core::Club& club) const { return club.changeMark() != m_changeMark; }
     /// The first reading is of everything.
     core::Result<CheckChange> read(core::Club& club, core::Moment moment, Extent extent);
 
@@ -71,6 +74,7 @@ private:
     core::OpenCheck m_open;
     std::optional<CheckContext> m_launch; ///< how the boat went out, of which this check is the return
     std::map<std::string, core::Item> m_worn;
+    std::int64_t m_changeMark = 0; ///< of the file at the last reading
 };
 
 } // namespace app

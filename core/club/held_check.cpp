@@ -1,0 +1,32 @@
+#include "core/club/held_check.h"
+
+#include <exception>
+
+namespace core {
+
+bool HeldCheck::isCurrent(const std::string& check) const {
+    return m_held && m_held->check == check && m_held->changeMark == m_database.changeMark();
+}
+
+const BoatCheckInput& HeldCheck::inputOf(const CheckRun& run, CalendarDay today) {
+    if (!isCurrent(run.check)) {
+        m_held.reset();
+        const std::int64_t mark = m_database.changeMark(); // before reading: what is written meanwhile shows
+        m_held = Held{run.check, mark, m_store.inputOf(run, today)};
+    }
+    m_held->input.today = today;
+    return m_held->input;
+}
+
+void HeldCheck::add(const CheckRun& run, const std::string& code, std::int64_t changeMark) {
+    try {
+        const auto sighting = checkTables::newestSighting(m_database, code);
+        if (!sighting) return m_held.reset();
+        m_store.addSighting(m_held->input, run, *sighting);
+        m_held->changeMark = changeMark;
+    } catch (const std::exception&) {
+        m_held.reset();
+    }
+}
+
+} // namespace core
