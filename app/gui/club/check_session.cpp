@@ -100,17 +100,18 @@ void CheckSession::fail(const core::Error& error) {
 }
 
 void CheckSession::scan(const core::ScannedText& scan, core::SeenBy seenBy) {
-    const FlowTime time{m_time()};
-    perform([scan, seenBy, time](core::Club& club,
-                                 CheckFlow& flow) { return flow.scan(club, scan, seenBy, time); },
-            QString::fromStdString(scan.text));
+    scanAs(QString::fromStdString(scan.text), scan, seenBy);
 }
 
 void CheckSession::scan(const QString& typed, core::SeenBy seenBy) {
+    scanAs(typed, core::ScannedText::typed(typed.toStdString()), seenBy);
+}
+
+void CheckSession::scanAs(const QString& asItCame, const core::ScannedText& scan, core::SeenBy seenBy) {
     const FlowTime time{m_time()};
-    perform([scan = core::ScannedText::typed(typed.toStdString()), seenBy,
-             time](core::Club& club, CheckFlow& flow) { return flow.scan(club, scan, seenBy, time); },
-            typed);
+    perform([scan, seenBy, time](core::Club& club,
+                                 CheckFlow& flow) { return flow.scan(club, scan, seenBy, time); },
+            asItCame);
 }
 
 void CheckSession::undo() {

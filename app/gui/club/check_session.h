@@ -79,6 +79,7 @@ private:
     };
 
     void takeOpened(core::Result<Opened> opened);
+    void scanAs(const QString& asItCame, const core::ScannedText& scan, core::SeenBy seenBy);
     void perform(Act act, const QString& text = {});
     void write();
     static Written written(core::Club& club, Work& work, const std::vector<Waiting>& waiting,
