@@ -26,7 +26,7 @@ constexpr double aim = 1; // mm that a printer may miss
 
 /// The symbol with its quiet zone.
 double zoneOf(double symbolMm) {
-    return symbolMm * (symbolModules + 2.0 * quietModules) / symbolModules;
+    return symbolMm * zoneModules / symbolModules;
 }
 
 /// Draws labels in millimetres.
@@ -45,7 +45,7 @@ public:
         const bool beside = label.width() - zone >= 14;
         const QPointF corner(beside ? label.left() + aim : label.center().x() - zone / 2,
                              beside ? label.center().y() - zone / 2 : label.top() + aim);
-        drawSymbol(corner, tag.code);
+        drawSymbol(m_painter, corner * dotsPerMm, m_symbol / symbolModules * dotsPerMm, tag.code);
         const QRectF room = beside ? QRectF(corner.x() + zone, label.top() + aim,
                                             label.right() - aim - corner.x() - zone, label.height() - 2 * aim)
                                    : QRectF(label.left() + aim, corner.y() + zone, label.width() - 2 * aim,
@@ -54,16 +54,6 @@ public:
     }
 
 private:
-    void drawSymbol(QPointF corner, const std::string& code) {
-        const double module = m_symbol / symbolModules;
-        m_painter.save();
-        m_painter.scale(dotsPerMm, dotsPerMm);
-        m_painter.translate(corner + QPointF(quietModules, quietModules) * module);
-        m_painter.scale(module, module);
-        m_painter.fillPath(symbolPath(code), Qt::black);
-        m_painter.restore();
-    }
-
     /// The code in groups, beneath each other where the room is narrow; smaller letters until all is in.
     void drawWords(const QRectF& roomMm, const core::TagLabel& tag, bool beside) {
         const QRectF room(roomMm.topLeft() * dotsPerMm, roomMm.size() * dotsPerMm);
@@ -126,7 +116,7 @@ const std::vector<LabelPaper>& labelPapers() {
 
 double biggestSymbolOn(const LabelPaper& paper) {
     const double room = std::min(paper.width, paper.height) - 2 * aim;
-    return room * symbolModules / (symbolModules + 2.0 * quietModules);
+    return room * symbolModules / zoneModules;
 }
 
 core::Result<int> writeTagsOnLabels(const std::filesystem::path& file,

@@ -1,4 +1,4 @@
-#include "app/paper/order_calendar.h"
+#include "app/paper/order_sheet.h"
 
 #include "app/text/plan_sentences.h"
 #include "app/text/words.h"

@@ -21,9 +21,9 @@ namespace app {
 namespace {
 
 constexpr QSize pictureSize{1280, 720};
-constexpr double cardWidth = symbolModules + 2 * quietModules; // modules
-constexpr double cardHeight = cardWidth + 7;                   // with the characters beneath
-constexpr double smallestModule = 3.3;                         // pixels, at the far edge of a slanted tag
+constexpr double cardWidth = zoneModules;    // modules
+constexpr double cardHeight = cardWidth + 7; // with the characters beneath
+constexpr double smallestModule = 3.3;       // pixels, at the far edge of a slanted tag
 constexpr int viewedAtOnce = 8;
 
 /// Spelt out, because the standard's distributions differ between libraries.
@@ -144,8 +144,9 @@ void drawCard(QPainter& painter, const Pose& pose, const std::string& code) {
     painter.save();
     painter.setTransform(flatToSeen);
     painter.fillRect(QRectF(0, 0, cardWidth, cardHeight), QColor(238, 236, 230));
-    painter.fillPath(symbolPath(code).translated(quietModules, quietModules), QColor(28, 28, 30));
-    painter.fillPath(lettersOf(codeInWords(code), cardHeight - 3), QColor(28, 28, 30));
+    const QColor ink(28, 28, 30);
+    drawSymbol(painter, {0, 0}, 1, code, ink);
+    painter.fillPath(lettersOf(codeInWords(code), cardHeight - 3), ink);
     painter.restore();
 }
 

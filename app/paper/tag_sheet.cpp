@@ -31,7 +31,7 @@ struct TagSheetText {
 struct Layout {
     explicit Layout(double symbolMm)
         : module(symbolMm / symbolModules)
-        , width(symbolMm + 2 * quietModules * module)
+        , width(zoneModules * module)
         , letter(std::min(4.0, width / 9))
         , height(width + 3.6 * letter)
         , columns(std::max(1, fit(pageWidth - 2 * sheetMargin, width)))
@@ -75,18 +75,9 @@ void drawCutMarks(QPainter& painter, const QRectF& cellMm) {
         }
 }
 
-void drawSymbol(QPainter& painter, QPointF cornerMm, double moduleMm, const std::string& code) {
-    painter.save();
-    painter.scale(dotsPerMm, dotsPerMm);
-    painter.translate(cornerMm + QPointF(quietModules, quietModules) * moduleMm);
-    painter.scale(moduleMm, moduleMm);
-    painter.fillPath(symbolPath(code), Qt::black);
-    painter.restore();
-}
-
 void drawTag(QPainter& painter, const Layout& layout, QPointF corner, const core::TagLabel& tag) {
     drawCutMarks(painter, {corner, QSizeF(layout.width, layout.height)});
-    drawSymbol(painter, corner, layout.module, tag.code);
+    drawSymbol(painter, corner * dotsPerMm, layout.module * dotsPerMm, tag.code);
     const double letter = layout.letter;
     double y = corner.y() + layout.width;
     const auto line = [&](double height, const QFont& chosen, const QString& text) {

@@ -1,5 +1,7 @@
 #include "app/paper/tag_symbol.h"
 
+#include <QPainter>
+
 #include <cassert>
 #include <memory>
 #include <qrencode.h>
@@ -31,6 +33,15 @@ QPainterPath symbolPath(const std::string& code) {
             if (x < symbolModules && x == from) ++x;
         }
     return path;
+}
+
+void drawSymbol(QPainter& painter, QPointF corner, double module, const std::string& code,
+                const QColor& ink) {
+    painter.save();
+    painter.translate(corner + QPointF(quietModules, quietModules) * module);
+    painter.scale(module, module);
+    painter.fillPath(symbolPath(code), ink);
+    painter.restore();
 }
 
 } // namespace app

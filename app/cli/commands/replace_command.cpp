@@ -6,7 +6,6 @@
 #include "app/cli/json/plan_json.h"
 #include "app/cli/terminal/table.h"
 #include "app/cli/terminal/terminal.h"
-#include "app/paper/order_calendar.h"
 #include "app/paper/order_sheet.h"
 #include "app/paper/whole_file.h"
 #include "app/text/cautions.h"

@@ -1,4 +1,4 @@
-#include "app/paper/order_calendar.h"
+#include "app/paper/order_sheet.h"
 
 #include "tests/core/base/days.h"
 

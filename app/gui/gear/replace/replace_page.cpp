@@ -7,7 +7,6 @@
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
-#include "app/paper/order_calendar.h"
 #include "app/paper/order_sheet.h"
 #include "app/paper/whole_file.h"
 #include "app/text/plan_sentences.h"

@@ -11,11 +11,6 @@
 #include <algorithm>
 
 namespace app {
-namespace {
-
-constexpr double zoneModules = symbolModules + 2.0 * quietModules;
-
-} // namespace
 
 TagRuler::TagRuler(QWidget* parent)
     : QWidget(parent) {
@@ -47,11 +42,7 @@ void TagRuler::paintEvent(QPaintEvent*) {
     painter.fillRect(paper, Qt::white);
     painter.setPen(QPen(palette.line, 1));
     painter.drawRect(paper);
-    painter.save();
-    painter.translate(paper.topLeft() + QPointF(quietModules, quietModules) * module);
-    painter.scale(module, module);
-    painter.fillPath(symbolPath(m_code), Qt::black);
-    painter.restore();
+    drawSymbol(painter, paper.topLeft(), module, m_code);
     painter.setPen(Qt::black);
     painter.setFont(fontOf(TextRole::Code));
     painter.drawText(QRectF(paper.left(), paper.top() + side - 6, side, letters), Qt::AlignCenter,

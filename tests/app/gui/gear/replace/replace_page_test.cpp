@@ -5,7 +5,6 @@
 
 #include "app/gui/gear/replace/arrival_panel.h"
 #include "app/gui/widgets/plain_table.h"
-#include "app/paper/order_calendar.h"
 #include "app/paper/order_sheet.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
