@@ -9,6 +9,7 @@
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/menus/camera_menu.h"
 #include "app/gui/menus/check_menu.h"
+#include "app/gui/menus/club_menu.h"
 #include "app/gui/menus/page_menu.h"
 #include "app/gui/menus/view_menu.h"
 #include "app/gui/printout/printout_delivery.h"
@@ -24,7 +25,6 @@
 #include <QAbstractButton>
 #include <QApplication>
 #include <QKeyEvent>
-#include <QMenu>
 #include <QMenuBar>
 #include <QProgressBar>
 #include <QSettings>
@@ -96,22 +96,8 @@ void MainWindow::buildPages() {
     m_office = new GearOffice(this);
     addGearPages(*m_office, {m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }});
     m_pages->addWidget(m_office);
-    m_menuPages.clear();
-    addPage({tr("The &boats"), QKeySequence("Ctrl+B"), m_board, [this] { showBoard(); }});
+    m_pages->addWidget(m_board);
     setCentralWidget(m_pages); // the old one goes
-}
-
-void MainWindow::addPage(const WindowPage& page) {
-    m_pages->addWidget(page.widget);
-    m_menuPages.push_back(page);
-}
-
-void MainWindow::openPage(const WindowPage& page) {
-    if (!m_isClubOpen) return;
-    leavePage();
-    m_pages->setCurrentWidget(page.widget);
-    adaptMenus();
-    page.open();
 }
 
 /// No page keeps a camera that another may want.
@@ -169,19 +155,15 @@ void MainWindow::buildMenus() {
 }
 
 void MainWindow::buildClubMenu() {
-    QMenu& menu = *menuBar()->addMenu(tr("&Club"));
-    menu.addAction(tr("&Open a club file…"), QKeySequence::Open, this, &MainWindow::chooseClub);
-    menu.addAction(tr("&New club file…"), QKeySequence::New, this, [this] {
-        leavePage();
-        m_pages->setCurrentWidget(m_welcome);
-        adaptMenus();
+    auto* menu = new ClubMenu(menuBar());
+    menuBar()->addMenu(menu);
+    connect(menu, &ClubMenu::openPressed, this, &MainWindow::chooseClub);
+    connect(menu, &ClubMenu::newPressed, this, &MainWindow::showWelcome);
+    connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
+    connect(menu, &ClubMenu::boatsPressed, this, [this] {
+        if (m_isClubOpen) showBoard();
     });
-    menu.addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &MainWindow::importFolder);
-    menu.addSeparator();
-    for (const WindowPage& page : m_menuPages)
-        menu.addAction(page.name, page.keys, this, [this, page] { openPage(page); });
-    menu.addSeparator();
-    menu.addAction(tr("&Quit"), QKeySequence("Ctrl+Q"), this, &QWidget::close);
+    connect(menu, &ClubMenu::quitPressed, this, &QWidget::close);
 }
 
 void MainWindow::buildViewMenu() {
@@ -263,13 +245,17 @@ void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     showBoard();
 }
 
-/// A file that cannot be read is left alone; what was written before is on disk.
-void MainWindow::leaveClub(const core::Error& error) {
+void MainWindow::showWelcome() {
     leavePage();
-    m_isClubOpen = false;
-    m_welcome->say(sentence(error));
     m_pages->setCurrentWidget(m_welcome);
     adaptMenus();
+}
+
+/// A file that cannot be read is left alone; what was written before is on disk.
+void MainWindow::leaveClub(const core::Error& error) {
+    m_isClubOpen = false;
+    m_welcome->say(sentence(error));
+    showWelcome();
 }
 
 void MainWindow::showBoard(const QString& saying) {

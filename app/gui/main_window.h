@@ -5,12 +5,9 @@
 #include "app/gui/club/club_thread.h"
 #include "app/gui/theme/sounds.h"
 
-#include <QKeySequence>
 #include <QMainWindow>
 
 #include <filesystem>
-#include <functional>
-#include <vector>
 
 class QProgressBar;
 class QStackedWidget;
@@ -27,14 +24,6 @@ class PrintoutDelivery;
 class ShedBoard;
 class ViewMenu;
 class WelcomePage;
-
-/// A page that is gone to by the menu, when a club file is open.
-struct WindowPage {
-    QString name; ///< as the menu has it, with the letter to press after an `&`
-    QKeySequence keys;
-    QWidget* widget = nullptr;
-    std::function<void()> open; ///< reads what it shows, each time it is gone to
-};
 
 /// The window: the shed board, the page of the check that is done, and what else has a page. Every action is
 /// in its menus.
@@ -71,14 +60,13 @@ protected:
 private:
     void build();
     void buildPages();
-    void addPage(const WindowPage& page);
-    void openPage(const WindowPage& page);
     void leavePage();
     void connectPages();
     void connectCheck();
     void showOffice();
     void buildMenus();
     void buildClubMenu();
+    void showWelcome();
     void buildViewMenu();
     void chooseClub();
     void createClub(const QString& name);
@@ -104,7 +92,6 @@ private:
     PrintoutDelivery* m_printouts;
     QProgressBar* m_progress;
     // Made anew with each language.
-    std::vector<WindowPage> m_menuPages;
     QStackedWidget* m_pages = nullptr;
     WelcomePage* m_welcome = nullptr;
     ShedBoard* m_board = nullptr;

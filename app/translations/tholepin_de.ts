@@ -4785,6 +4785,33 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::ClubMenu</name>
+    <message>
+        <source>&amp;Club</source>
+        <translation>&amp;Verein</translation>
+    </message>
+    <message>
+        <source>&amp;Open a club file…</source>
+        <translation>Vereinsdatei ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;New club file…</source>
+        <translation>&amp;Neue Vereinsdatei…</translation>
+    </message>
+    <message>
+        <source>&amp;Import a folder of CSV…</source>
+        <translation>CSV-Ordner &amp;einlesen…</translation>
+    </message>
+    <message>
+        <source>The &amp;boats</source>
+        <translation>Die &amp;Boote</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>B&amp;eenden</translation>
+    </message>
+</context>
+<context>
     <name>app::DueChart</name>
     <message>
         <source>what falls due, month by month</source>
@@ -5240,30 +5267,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>how much of the import is done</source>
         <translation>wie viel eingelesen ist</translation>
-    </message>
-    <message>
-        <source>&amp;Club</source>
-        <translation>&amp;Verein</translation>
-    </message>
-    <message>
-        <source>&amp;Open a club file…</source>
-        <translation>Vereinsdatei ö&amp;ffnen…</translation>
-    </message>
-    <message>
-        <source>&amp;New club file…</source>
-        <translation>&amp;Neue Vereinsdatei…</translation>
-    </message>
-    <message>
-        <source>&amp;Import a folder of CSV…</source>
-        <translation>CSV-Ordner &amp;einlesen…</translation>
-    </message>
-    <message>
-        <source>The &amp;boats</source>
-        <translation>Die &amp;Boote</translation>
-    </message>
-    <message>
-        <source>&amp;Quit</source>
-        <translation>B&amp;eenden</translation>
     </message>
     <message>
         <source>%1 · Tholepin</source>
