@@ -5,9 +5,9 @@
 #include "core/club/club_register.h"
 
 #include "app/cli/commands/check_input.h"
-#include "app/cli/commands/check_report.h"
 #include "app/cli/commands/check_run.h"
 #include "app/cli/commands/picture_reading.h"
+#include "app/cli/commands/reports.h"
 #include "app/cli/terminal/terminal.h"
 
 #include "core/register/sheets.h"

@@ -1,4 +1,4 @@
-#include "app/cli/commands/check_report.h"
+#include "app/cli/commands/reports.h"
 
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"

@@ -4,7 +4,6 @@
 #include "core/club/club_answers.h"
 
 #include "app/cli/json/json_out.h"
-#include "app/cli/terminal/table.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"

@@ -2,7 +2,7 @@
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
 
-#include "app/cli/commands/import_report.h"
+#include "app/cli/commands/reports.h"
 #include "app/cli/terminal/terminal.h"
 
 #include <memory>

@@ -1,8 +1,7 @@
-#include "app/cli/commands/import_report.h"
+#include "app/cli/commands/reports.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/progress.h"
-#include "app/cli/terminal/table.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"

@@ -4,7 +4,6 @@
 #include "core/club/club_plans.h"
 
 #include "app/cli/json/plan_json.h"
-#include "app/cli/terminal/table.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/plan_sentences.h"
 #include "core/plan/lasting/kit_life.h"

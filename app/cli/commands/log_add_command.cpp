@@ -3,7 +3,7 @@
 #include "app/cli/commands/options.h"
 #include "core/club/club_log.h"
 
-#include "app/cli/commands/log_report.h"
+#include "app/cli/commands/reports.h"
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
 

@@ -3,7 +3,7 @@
 #include "app/cli/commands/options.h"
 #include "core/club/club_plans.h"
 
-#include "app/cli/json/make_ready_json.h"
+#include "app/cli/json/plan_json.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
 #include "app/text/make_ready_sentences.h"

@@ -4,7 +4,6 @@
 #include "core/club/club_plans.h"
 
 #include "app/cli/json/plan_json.h"
-#include "app/cli/terminal/table.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/paper/order_sheet.h"
 #include "app/paper/whole_file.h"

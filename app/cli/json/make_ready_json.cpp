@@ -1,4 +1,4 @@
-#include "app/cli/json/make_ready_json.h"
+#include "app/cli/json/plan_json.h"
 
 #include "app/cli/json/json_parts.h"
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/plan/lasting/kit_life.h"
+#include "core/plan/make_ready/make_ready.h"
 #include "core/plan/replacement/replacement_plan.h"
 
 #include <string>
@@ -9,6 +10,8 @@
 namespace app {
 
 // Documents of the plans; the rules of json_out.h hold.
+
+std::string makeReadyJson(const core::MakeReadyPlan& plan);
 
 /// Chances to ten digits; a cost by the calendar year of its order-by day.
 std::string replacementJson(const core::ReplacementPlan& plan);

@@ -1,4 +1,4 @@
-#include "app/cli/terminal/table.h"
+#include "app/cli/terminal/terminal.h"
 
 #include <algorithm>
 

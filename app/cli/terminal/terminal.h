@@ -4,9 +4,11 @@
 #include "core/base/result.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <memory>
 #include <string>
+#include <vector>
 
 class QGuiApplication;
 
@@ -21,6 +23,10 @@ void say(const std::string& text);
 
 void sayText(const QString& text);
 void sayLine(const QString& line);
+
+/// Rows in columns, left-aligned, two blanks between, indented by two; for a terminal with a fixed-width
+/// font. Without rows the text is empty, without its heading too.
+QString tableOf(const QStringList& heading, const std::vector<QStringList>& rows);
 
 /// What people read names things by the tags that are on them; a document by their code in the record.
 void speakOfTags(PrintedTags tags); ///< the club's, once it is open

@@ -1,6 +1,5 @@
 #include "app/gui/check/check_row.h"
 
-#include "app/gui/check/short_reason.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"

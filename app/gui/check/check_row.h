@@ -24,6 +24,10 @@ struct CheckRow : ListRow {
     bool operator==(const CheckRow&) const = default;
 };
 
+/// What is the matter and what to do, in as few words as a line of the list bears. The whole sentence, with
+/// rule, anchor and source, is `reasonOf`.
+QString shortReasonOf(const core::Finding& finding);
+
 /// The four lists of a check, headings before rows, in the order in which a crew needs them.
 /// The name of a code's kit type is looked up in the answer's lines.
 std::vector<CheckRow> rowsOf(const core::CheckAnswer& answer, const CheckContext& context = {});

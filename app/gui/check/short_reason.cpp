@@ -1,4 +1,4 @@
-#include "app/gui/check/short_reason.h"
+#include "app/gui/check/check_row.h"
 
 #include "app/text/sentences.h"
 #include "app/text/words.h"

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "app/cli/json/json_out.h"
+#include "core/base/calendar_day.h"
+#include "core/base/result.h"
+#include "core/club/club.h"
+#include "core/exchange/csv_import.h"
+#include "core/register/boat.h"
+
+#include <string>
+#include <vector>
+
+namespace app {
+
+// What more than one command says to a person.
+
+/// A check for a person to read: the outcome, what is still to find, what to look at, what was found, the
+/// points, the log, the cautions.
+void sayCheck(const CheckReport& report, const std::vector<std::string>& people);
+
+/// A stocktake likewise: what was not seen, what belongs elsewhere, what is there.
+void sayStocktake(const CheckReport& report);
+
+core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::string& folder,
+                                                  core::CalendarDay today, bool dryRun);
+
+/// Says what was (or would be) imported, or each rejected row; the exit code.
+int reportImport(const core::ImportPlan& plan, bool json, bool dryRun);
+
+/// One log entry as lines of text: what, about what, by whom, and what was done about it.
+void sayEntry(const core::LogEntry& entry);
+
+} // namespace app
