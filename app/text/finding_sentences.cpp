@@ -273,6 +273,23 @@ QString extra(const Finding& finding) {
         .arg(theItem(finding));
 }
 
+QString unserviceable(const Finding& finding) {
+    return FindingSentencesText::tr("%1 is unserviceable%2: leave it ashore until it is released.")
+        .arg(theItem(finding), sinceClause(finding));
+}
+
+QString wasMissing(const Finding& finding) {
+    return FindingSentencesText::tr(
+               "%1 was marked missing%2 and is found: tell the gear officer where it was.")
+        .arg(theItem(finding), sinceClause(finding));
+}
+
+QString unknownTag(const Finding& finding) {
+    return FindingSentencesText::tr(
+               "%1 is not in the register, so it does not count: have the thing registered.")
+        .arg(theItem(finding));
+}
+
 QString sentenceOf(const Finding& finding) {
     switch (finding.kind) {
     case FindingKind::Missing:
@@ -286,8 +303,7 @@ QString sentenceOf(const Finding& finding) {
     case FindingKind::ServiceOverdue:
         return serviceOverdue(finding);
     case FindingKind::Unserviceable:
-        return FindingSentencesText::tr("%1 is unserviceable%2: leave it ashore until it is released.")
-            .arg(theItem(finding), sinceClause(finding));
+        return unserviceable(finding);
     case FindingKind::WrittenOff:
         return writtenOff(finding);
     case FindingKind::WrongSize:
@@ -301,13 +317,9 @@ QString sentenceOf(const Finding& finding) {
     case FindingKind::OtherBoat:
         return otherBoat(finding);
     case FindingKind::WasMissing:
-        return FindingSentencesText::tr(
-                   "%1 was marked missing%2 and is found: tell the gear officer where it was.")
-            .arg(theItem(finding), sinceClause(finding));
+        return wasMissing(finding);
     case FindingKind::UnknownTag:
-        return FindingSentencesText::tr(
-                   "%1 is not in the register, so it does not count: have the thing registered.")
-            .arg(theItem(finding));
+        return unknownTag(finding);
     case FindingKind::DueSoon:
         return dueSoon(finding);
     case FindingKind::Extra:

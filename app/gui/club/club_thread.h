@@ -45,14 +45,14 @@ public:
     /// `failed` tells why.
     template <class Job, class Then>
     void ask(QObject* context, Job job, Then then) {
-        QMetaObject::invokeMethod(m_worker, [this, guard = QPointer<QObject>(context), job = std::move(job),
+        QMetaObject::invokeMethod(m_worker, [this, asker = QPointer<QObject>(context), job = std::move(job),
                                              then = std::move(then)]() mutable {
             if (!m_club) return;
             try {
                 auto answer = std::make_shared<std::invoke_result_t<Job, core::Club&>>(job(*m_club));
-                // The guard is looked at on the GUI thread only, where its object lives and dies.
-                QMetaObject::invokeMethod(this, [guard, answer, then = std::move(then)]() mutable {
-                    if (guard) then(std::move(*answer));
+                // The asker is looked at on the GUI thread only, where it lives and dies.
+                QMetaObject::invokeMethod(this, [asker, answer, then = std::move(then)]() mutable {
+                    if (asker) then(std::move(*answer));
                 });
             } catch (const std::exception& thrown) {
                 QMetaObject::invokeMethod(this,
