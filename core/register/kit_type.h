@@ -38,9 +38,9 @@ struct KitType {
     std::vector<Size> sizes;
     std::vector<LifeRule> rules;
 
-    const Size* findSize(const std::string& name) const {
+    const Size* findSize(const std::string& wanted) const {
         for (const Size& candidate : sizes)
-            if (candidate.name == name) return &candidate;
+            if (candidate.name == wanted) return &candidate;
         return nullptr;
     }
 };
