@@ -69,9 +69,6 @@ Result<FlowStep> CheckFlow::scan(core::Club& club, const core::ScannedText& text
     case Scanned::What::SeenBefore:
         m_lastItem = scanned->code;
         break;
-    case Scanned::What::UnknownTag: // what was shown last is none of the club's, so none of them is meant
-        m_lastItem.clear();
-        break;
     default:
         break;
     }

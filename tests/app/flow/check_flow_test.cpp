@@ -124,7 +124,7 @@ std::vector<StateCase> stateCases() {
          {knife, unknownTag},
          What::ReasonWanted,
          What::TookBack,
-         What::NothingToWithdraw,
+         What::Withdrawn,
          What::ClockStarted},
         {"the clock running",
          {knife, clockTag},

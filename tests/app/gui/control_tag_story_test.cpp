@@ -1,6 +1,6 @@
 #include "app/gui/camera/camera_panel.h"
 #include "tests/app/flow/control_tag_cases.h"
-#include "tests/app/gui/desk_story.h"
+#include "tests/app/gui/window_story.h"
 
 namespace {
 
@@ -8,7 +8,7 @@ using small_club::ControlTagCase;
 
 /// The window is shown what the command line is shown: by its camera, so that it does not matter where the
 /// keyboard is. Its tag for finishing asks first and is shown once more.
-class ControlTagStory : public support::DeskStory, public testing::WithParamInterface<ControlTagCase> {
+class ControlTagStory : public support::WindowStory, public testing::WithParamInterface<ControlTagCase> {
 protected:
     void SetUp() override { m_check = small_club::beginTealsLaunch(file()); }
 
