@@ -49,7 +49,7 @@ bool savePages(const QString& file, const QString& title,
                const std::function<bool(QPagedPaintDevice&)>& paint) {
     bool isPainted = false;
     const QByteArray bytes = pdf(title, [&](QPdfWriter& writer) { isPainted = paint(writer); });
-    return isPainted && writeWholeFile(file.toStdString(), bytes, "sheet");
+    return isPainted && writeWholeFile(file.toStdString(), bytes, Paper::Sheet);
 }
 
 } // namespace app::a4

@@ -143,7 +143,7 @@ core::Result<int> writeTagSheets(const std::filesystem::path& file, const std::v
     const Layout layout(symbolMm);
     const int count = static_cast<int>(tags.size());
     const int sheets = std::max(1, (count + layout.perSheet() - 1) / layout.perSheet());
-    const core::Outcome saved = writeWholeFile(file, pdfOf(tags, layout, sheets, progress), "sheet");
+    const core::Outcome saved = writeWholeFile(file, pdfOf(tags, layout, sheets, progress), Paper::Sheet);
     if (!saved) return saved.error();
     return sheets;
 }

@@ -5,17 +5,18 @@
 #include <QByteArray>
 
 #include <filesystem>
-#include <string>
 
 namespace app {
 
-/// Writes a file so that it is whole or as it was before: first beside it, then renamed over it. DiskFailed,
-/// which calls it `what`.
+/// What a failure calls it.
+enum class Paper { File, Sheet };
+
+/// Writes a file so that it is whole or as it was before: first beside it, then renamed over it. DiskFailed.
 core::Outcome writeWholeFile(const std::filesystem::path& file, const QByteArray& bytes,
-                             const std::string& what = "file");
+                             Paper paper = Paper::File);
 
 /// Whether writeWholeFile would find a place for it; asked before what cannot be taken back. Leaves nothing
 /// behind.
-core::Outcome canWriteWholeFile(const std::filesystem::path& file, const std::string& what = "file");
+core::Outcome canWriteWholeFile(const std::filesystem::path& file, Paper paper = Paper::File);
 
 } // namespace app

@@ -1,7 +1,6 @@
 #include "app/text/errors.h"
 
 #include "app/text/error_texts.h"
-#include "app/text/error_words.h"
 #include "app/text/text.h"
 
 #include <QCoreApplication>
@@ -13,7 +12,7 @@
 namespace app {
 namespace {
 
-QString inThisLanguage(const char* english) {
+QString inLanguage(const char* english) {
     return QCoreApplication::translate("Errors", english);
 }
 
@@ -44,7 +43,7 @@ constexpr const char* saidOutside[] = {
 
 QString outsideInWords(const std::string& said) {
     const auto known = std::find(std::begin(saidOutside), std::end(saidOutside), said);
-    return known == std::end(saidOutside) ? text(said) : inThisLanguage(*known);
+    return known == std::end(saidOutside) ? text(said) : inLanguage(*known);
 }
 
 QStringList argumentsOf(const core::Error& error) {
@@ -72,23 +71,20 @@ QString filled(const QString& text, const QStringList& arguments) {
 }
 
 QString said(const char* english, const core::Error& error) {
-    return english == nullptr ? QString() : filled(inThisLanguage(english), argumentsOf(error));
+    return english == nullptr ? QString() : filled(inLanguage(english), argumentsOf(error));
 }
 
 } // namespace
 
 QString errorInWords(const core::Error& error) {
-    if (error.plainKind) return coreInWords(error.what);
     return said(textOf(error.code).sentence, error);
 }
 
 QString mendInWords(const core::Error& error) {
-    if (error.plainKind) return coreInWords(error.mend);
     return said(textOf(error.code).mend, error);
 }
 
 QString placeInWords(const core::Error& error) {
-    if (error.plainKind) return coreInWords(error.where);
     const char* inRecord = textOf(error.code).place;
     QStringList places{inRecord != nullptr ? said(inRecord, error) : text(error.where)};
     for (const core::Error& cause : error.cause)

@@ -2,6 +2,7 @@
 
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 #include "scanner/files/file_fault.h"
 
 #include <QCoreApplication>
@@ -120,37 +121,22 @@ QString stateInWords(const core::DueRow& row, const QString& day) {
     }
 }
 
-QString faultInWords(scanner::FileFault fault) {
+core::ErrorCode codeOf(scanner::FileFault fault) {
     switch (fault) {
     case scanner::FileFault::NotFound:
-        return SentencesText::tr("there is no such picture, video or folder");
+        return core::ErrorCode::NoSuchPicture;
     case scanner::FileFault::NotReadable:
-        return SentencesText::tr("the file may not be opened");
+        return core::ErrorCode::PictureUnreadable;
     case scanner::FileFault::Empty:
-        return SentencesText::tr("it holds no picture and no video");
+        return core::ErrorCode::NoPictureInFolder;
     case scanner::FileFault::NotAPicture:
-        return SentencesText::tr("it is neither a picture nor a video that can be read here");
+        return core::ErrorCode::NotAPicture;
     case scanner::FileFault::Damaged:
-        return SentencesText::tr("the picture or video is damaged");
+        return core::ErrorCode::PictureDamaged;
     case scanner::FileFault::TooBig:
         break;
     }
-    return SentencesText::tr("the picture is too big");
-}
-
-QString mendOf(scanner::FileFault fault) {
-    switch (fault) {
-    case scanner::FileFault::NotFound:
-        return SentencesText::tr("look at the path");
-    case scanner::FileFault::NotReadable:
-        return SentencesText::tr("look at who may read it");
-    case scanner::FileFault::Empty:
-        return SentencesText::tr("put the pictures there first");
-    case scanner::FileFault::TooBig:
-        return SentencesText::tr("save it smaller");
-    default:
-        return SentencesText::tr("take the picture again, as JPEG or PNG");
-    }
+    return core::ErrorCode::PictureTooBig;
 }
 
 } // namespace
@@ -274,8 +260,7 @@ QString damagedByTag() {
 }
 
 core::Error fileErrorOf(const std::string& path, const scanner::FileError& error) {
-    return {core::ErrorKind::BadInput, faultInWords(error.fault).toStdString(), path,
-            mendOf(error.fault).toStdString()};
+    return {codeOf(error.fault), {}, path};
 }
 
 } // namespace app

@@ -439,10 +439,6 @@ Erledigt am %1: %2</translation>
         <translation>erst Boote einlesen</translation>
     </message>
     <message>
-        <source>the club&apos;s boats are: %1</source>
-        <translation>die Boote des Vereins sind: %1</translation>
-    </message>
-    <message>
         <source>there is no class of boat &apos;%1&apos; in this club</source>
         <translation>die Bootsklasse „%1“ gibt es in diesem Verein nicht</translation>
     </message>
@@ -457,10 +453,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>import places first</source>
         <translation>erst Orte einlesen</translation>
-    </message>
-    <message>
-        <source>the club&apos;s places are: %1</source>
-        <translation>die Orte des Vereins sind: %1</translation>
     </message>
     <message>
         <source>name a place as it stands in places.csv</source>
@@ -541,22 +533,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 was not seen in this check</source>
         <translation>%1 wurde in diesem Check nicht gesehen</translation>
-    </message>
-    <message>
-        <source>&apos;%1&apos; is no point of %2 at the %3</source>
-        <translation>„%1“ ist kein Prüfpunkt von %2 (%3)</translation>
-    </message>
-    <message>
-        <source>launch</source>
-        <translation>Auslaufen</translation>
-    </message>
-    <message>
-        <source>return</source>
-        <translation>Rückkehr</translation>
-    </message>
-    <message>
-        <source>stocktake</source>
-        <translation>Inventur</translation>
     </message>
     <message>
         <source>name a point as it stands in points.csv</source>
@@ -787,10 +763,6 @@ Erledigt am %1: %2</translation>
         <translation>beide angeben, etwa 0,5 in 10</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has %2 characters where a tag code has %3</source>
-        <translation>„%1“ hat %2 Zeichen, ein Code hat %3</translation>
-    </message>
-    <message>
         <source>&apos;%1&apos; does not begin with K, B, P, C or S</source>
         <translation>„%1“ beginnt nicht mit K, B, P, C oder S</translation>
     </message>
@@ -805,10 +777,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>type the ten characters under the tag</source>
         <translation>die zehn Zeichen unter dem Etikett tippen</translation>
-    </message>
-    <message>
-        <source>two neighbouring characters may be exchanged: is it %1?</source>
-        <translation>zwei Nachbarzeichen sind vielleicht vertauscht, gemeint war dann %1</translation>
     </message>
     <message>
         <source>one character is probably wrong: compare it with the ten characters under the tag</source>
@@ -837,34 +805,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>the label says two things for element (%1)</source>
         <translation>das Etikett sagt zweierlei zu Element (%1)</translation>
-    </message>
-    <message>
-        <source>element (%1) of the label: its %2 is wrong in &apos;%3&apos;</source>
-        <translation>Element (%1) des Etiketts: %2 falsch in „%3“</translation>
-    </message>
-    <message>
-        <source>length</source>
-        <translation>Länge</translation>
-    </message>
-    <message>
-        <source>character</source>
-        <translation>Zeichen</translation>
-    </message>
-    <message>
-        <source>check digit</source>
-        <translation>Prüfziffer</translation>
-    </message>
-    <message>
-        <source>month</source>
-        <translation>Monat</translation>
-    </message>
-    <message>
-        <source>day</source>
-        <translation>Tag</translation>
-    </message>
-    <message>
-        <source>first digit</source>
-        <translation>erste Ziffer</translation>
     </message>
     <message>
         <source>the file exists</source>
@@ -971,10 +911,6 @@ Erledigt am %1: %2</translation>
         <translation>anderswo speichern oder Platz schaffen</translation>
     </message>
     <message>
-        <source>no person %1</source>
-        <translation>%1 gibt es unter den Leuten nicht</translation>
-    </message>
-    <message>
         <source>correct the name</source>
         <translation>den Namen berichtigen</translation>
     </message>
@@ -1007,10 +943,6 @@ Erledigt am %1: %2</translation>
         <translation>Datei</translation>
     </message>
     <message>
-        <source>facts %1 to %2 are not there</source>
-        <translation>die Zeilen %1 bis %2 fehlen</translation>
-    </message>
-    <message>
         <source>it does not follow the fact before it</source>
         <translation>sie folgt nicht auf die Zeile davor</translation>
     </message>
@@ -1021,10 +953,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>it was changed after it was written</source>
         <translation>sie wurde nach dem Schreiben geändert</translation>
-    </message>
-    <message>
-        <source>differs from what the facts say, first at %1</source>
-        <translation>weicht ab von dem, was das Protokoll sagt, zuerst bei %1</translation>
     </message>
     <message>
         <source>cannot be applied: %1</source>
@@ -1127,14 +1055,6 @@ Erledigt am %1: %2</translation>
         <translation>Spalte %1 hat keinen Namen: benennen oder herausnehmen</translation>
     </message>
     <message>
-        <source>unknown column %1: %2 has %3</source>
-        <translation>unbekannte Spalte %1: %2 hat %3</translation>
-    </message>
-    <message>
-        <source>the column %1 is there twice: take one out</source>
-        <translation>die Spalte %1 ist zweimal da: eine herausnehmen</translation>
-    </message>
-    <message>
         <source>the column %1 is missing: it names the row, so add it</source>
         <translation>die Spalte %1 fehlt: Sie benennt die Zeile, also hinzufügen</translation>
     </message>
@@ -1163,72 +1083,8 @@ Erledigt am %1: %2</translation>
         <translation>Zeile %1 hat denselben Schlüssel: eine behalten</translation>
     </message>
     <message>
-        <source>%1 holds a control character: take it out</source>
-        <translation>in %1 ist ein Steuerzeichen: herausnehmen</translation>
-    </message>
-    <message>
-        <source>%1 is not UTF-8: save the file as UTF-8</source>
-        <translation>%1 ist nicht UTF-8: die Datei als UTF-8 speichern</translation>
-    </message>
-    <message>
-        <source>%1 is no number: write it with a full stop, without a comma</source>
-        <translation>%1 ist hier keine Zahl: mit Punkt schreiben, ohne Komma</translation>
-    </message>
-    <message>
-        <source>%1 is no number: write digits, with a full stop where needed</source>
-        <translation>%1 ist keine Zahl: Ziffern schreiben, wo nötig mit Punkt</translation>
-    </message>
-    <message>
-        <source>%1 is negative: write 0 or more</source>
-        <translation>%1 ist negativ: 0 oder mehr schreiben</translation>
-    </message>
-    <message>
-        <source>%1 is not whole: write a whole number</source>
-        <translation>%1 ist nicht ganz: eine ganze Zahl schreiben</translation>
-    </message>
-    <message>
         <source>%1 is too large: write at most %2</source>
         <translation>%1 ist zu groß: höchstens %2 schreiben</translation>
-    </message>
-    <message>
-        <source>%1 is no day: write 2026-03-14, 2026-03 or 2026</source>
-        <translation>%1 ist kein Tag: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
-    </message>
-    <message>
-        <source>%1 is not in the calendar: write 2026-03-14, 2026-03 or 2026</source>
-        <translation>%1 steht nicht im Kalender: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
-    </message>
-    <message>
-        <source>%1 is none of the choices: write %2</source>
-        <translation>%1 steht nicht zur Wahl, möglich sind: %2</translation>
-    </message>
-    <message>
-        <source>%1 is no tag code of kit: write one that begins with %2</source>
-        <translation>%1 ist kein Code von Ausrüstung: einen schreiben, der mit %2 beginnt</translation>
-    </message>
-    <message>
-        <source>%1 is no tag code of a boat: write one that begins with %2</source>
-        <translation>%1 ist kein Code eines Boots: einen schreiben, der mit %2 beginnt</translation>
-    </message>
-    <message>
-        <source>%1 is no tag code of a person: write one that begins with %2</source>
-        <translation>%1 ist kein Code einer Person: einen schreiben, der mit %2 beginnt</translation>
-    </message>
-    <message>
-        <source>%1 is no GTIN: write its 8, 12, 13 or 14 digits</source>
-        <translation>%1 ist keine GTIN: ihre 8, 12, 13 oder 14 Ziffern schreiben</translation>
-    </message>
-    <message>
-        <source>%1 fails its check digit: compare it with the label</source>
-        <translation>%1 passt nicht zu seiner Prüfziffer: mit dem Etikett vergleichen</translation>
-    </message>
-    <message>
-        <source>%1 are no steps: write 108:12, several by rising age with ; between them and n above 0</source>
-        <translation>%1 sind keine Stufen: 108:12 schreiben, mehrere nach steigendem Alter mit ; dazwischen und n über 0</translation>
-    </message>
-    <message>
-        <source>%1 is no tolerance: write none, end_of_month or days such as 14d</source>
-        <translation>%1 ist keine Toleranz: none, end_of_month oder Tage wie 14d schreiben</translation>
     </message>
     <message>
         <source>the %1 is missing: fill it in</source>
@@ -1241,14 +1097,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>a pack of 0 holds nothing: write 1 or more</source>
         <translation>eine Packung mit 0 enthält nichts: 1 oder mehr schreiben</translation>
-    </message>
-    <message>
-        <source>a manifest line for %1 has substitutes that would no longer agree in %2: change the line&apos;s substitutes first</source>
-        <translation>eine Packlistenzeile für %1 hat Ersatz, der in %2 nicht mehr übereinstimmen würde: erst den Ersatz der Zeile ändern</translation>
-    </message>
-    <message>
-        <source>%1 and %2 do not agree in %3: a substitute must, so choose another</source>
-        <translation>%1 und %2 stimmen in %3 nicht überein: Ersatz muss das, also anderen wählen</translation>
     </message>
     <message>
         <source>a rule of kind after_event waits for an event: name it</source>
@@ -1277,42 +1125,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>steps of kind %1 need whole numbers, at most 12000</source>
         <translation>Stufen der Art %1 brauchen ganze Zahlen, höchstens 12000</translation>
-    </message>
-    <message>
-        <source>the item has both a home boat, %1, and a home place, %2: keep one and write - in the other</source>
-        <translation>das Stück gehört zu einem Boot, %1, und an einen Ort, %2: eins behalten und beim andern - schreiben</translation>
-    </message>
-    <message>
-        <source>%1 has the tag %2 already: correct one of them</source>
-        <translation>%1 hat den Code %2 schon: eins von beiden berichtigen</translation>
-    </message>
-    <message>
-        <source>%1 has this gtin and the serial %2 already: correct one of them</source>
-        <translation>%1 hat diese GTIN und die Seriennummer %2 schon: eins von beiden berichtigen</translation>
-    </message>
-    <message>
-        <source>no size %1 of kit_type %2 in sizes.csv or in the club file: correct it or add it there</source>
-        <translation>die Größe %1 der Art %2 steht weder in sizes.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
-    </message>
-    <message>
-        <source>no life rule %1 without a part of kit_type %2 in life_rules.csv or in the club file: correct it or add it there</source>
-        <translation>die Regel %1 ohne Teil für die Art %2 steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
-    </message>
-    <message>
-        <source>no life rule %1 for the part %2 of kit_type %3 in life_rules.csv or in the club file: correct it or add it there</source>
-        <translation>die Regel %1 zum Teil %2 für die Art %3 steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
-    </message>
-    <message>
-        <source>no item %1 in %2 or in the club file: correct it or add it there</source>
-        <translation>das Stück %1 steht weder in %2 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
-    </message>
-    <message>
-        <source>no %1 %2 in %3 or in the club file: correct it or add it there</source>
-        <translation>%1 %2 steht weder in %3 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
-    </message>
-    <message>
-        <source>&apos;%1&apos;</source>
-        <translation>„%1“</translation>
     </message>
     <message>
         <source>the day it was made, %1, is still to come</source>
@@ -1387,10 +1199,6 @@ Erledigt am %1: %2</translation>
         <translation>es wird schon wie bei der Klasse verlangt</translation>
     </message>
     <message>
-        <source>there is a point %1 in the %2 check already</source>
-        <translation>einen Prüfpunkt %1 gibt es schon (%2)</translation>
-    </message>
-    <message>
         <source>give it another name, or change the one that is there</source>
         <translation>einen anderen Namen wählen oder den vorhandenen ändern</translation>
     </message>
@@ -1417,22 +1225,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>a boat cannot leave a point of its class out: write it as not required</source>
         <translation>ein Boot kann einen Prüfpunkt seiner Klasse nicht weglassen: als nicht Pflicht eintragen</translation>
-    </message>
-    <message>
-        <source>the record of the manifests cannot be read: %1</source>
-        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %1</translation>
-    </message>
-    <message>
-        <source>&apos;%1&apos; is no time</source>
-        <translation>„%1“ ist keine Zeit</translation>
-    </message>
-    <message>
-        <source>it is not as this program writes it</source>
-        <translation>die Zeile ist nicht, wie dieses Programm sie schreibt</translation>
-    </message>
-    <message>
-        <source>%1 is &apos;%2&apos;</source>
-        <translation>%1 ist „%2“</translation>
     </message>
     <message>
         <source>&apos;%1&apos; holds a control character: take it out</source>
@@ -3430,50 +3222,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>later: %1</source>
         <translation>später: %1</translation>
-    </message>
-    <message>
-        <source>there is no such picture, video or folder</source>
-        <translation>Bild, Video oder Ordner gibt es nicht</translation>
-    </message>
-    <message>
-        <source>the file may not be opened</source>
-        <translation>die Datei darf nicht geöffnet werden</translation>
-    </message>
-    <message>
-        <source>it holds no picture and no video</source>
-        <translation>darin ist kein Bild und kein Video</translation>
-    </message>
-    <message>
-        <source>it is neither a picture nor a video that can be read here</source>
-        <translation>weder ein Bild noch ein Video, das hier gelesen werden kann</translation>
-    </message>
-    <message>
-        <source>the picture or video is damaged</source>
-        <translation>Bild oder Video ist beschädigt</translation>
-    </message>
-    <message>
-        <source>the picture is too big</source>
-        <translation>das Bild ist zu groß</translation>
-    </message>
-    <message>
-        <source>look at the path</source>
-        <translation>Pfad prüfen</translation>
-    </message>
-    <message>
-        <source>look at who may read it</source>
-        <translation>Leserechte prüfen</translation>
-    </message>
-    <message>
-        <source>put the pictures there first</source>
-        <translation>erst Bilder dort ablegen</translation>
-    </message>
-    <message>
-        <source>save it smaller</source>
-        <translation>kleiner speichern</translation>
-    </message>
-    <message>
-        <source>take the picture again, as JPEG or PNG</source>
-        <translation>noch einmal aufnehmen, als JPEG oder PNG</translation>
     </message>
     <message>
         <source>Kit incomplete</source>

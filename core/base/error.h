@@ -1,9 +1,7 @@
 #pragma once
 
 #include <cstdint>
-#include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 namespace core {
@@ -31,27 +29,14 @@ ErrorKind kindOf(ErrorCode code);
 /// Why something that may fail in the field failed. Holds no sentence: app/text/errors.h makes it of the
 /// code.
 struct Error {
-    Error(ErrorCode failed, std::vector<std::string> with = {}, std::string at = {},
-          std::vector<Error> because = {})
-        : code(failed)
-        , arguments(std::move(with))
-        , where(std::move(at))
-        , cause(std::move(because)) {}
-    /// For what has no code yet.
-    Error(ErrorKind kind, std::string said, std::string at, std::string toMend)
-        : where(std::move(at))
-        , what(std::move(said))
-        , mend(std::move(toMend))
-        , plainKind(kind) {}
-
     ErrorCode code{};
-    std::vector<std::string> arguments; ///< as error_code.h says beside the code
-    std::string where;                  ///< file, file:row:column or option; may be empty
-    std::vector<Error> cause; ///< what the code's own sentence quotes, for codes that say so; one, or none
-    std::string what, mend;   // of what has no code yet
-    std::optional<ErrorKind> plainKind; // of what has no code yet
+    std::vector<std::string> arguments = {}; ///< as error_code.h says beside the code
+    std::string where = {};                  ///< file, file:row:column or option; may be empty
+    std::vector<Error> cause =
+        {}; ///< what the code's own sentence quotes, for codes that say so; one, or none
 
-    ErrorKind kind() const { return plainKind ? *plainKind : kindOf(code); }
+    ErrorKind kind() const { return kindOf(code); }
+    bool operator==(const Error&) const = default;
 };
 
 } // namespace core

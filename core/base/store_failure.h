@@ -1,8 +1,9 @@
 #pragma once
 
-#include "core/base/result.h"
+#include "core/base/error.h"
 
 #include <exception>
+#include <utility>
 
 namespace core {
 
@@ -11,19 +12,13 @@ namespace core {
 struct StoreFailure : std::exception {
     explicit StoreFailure(Error e)
         : error(std::move(e)) {}
-    const char* what() const noexcept override { return error.what.c_str(); }
+    const char* what() const noexcept override { return "StoreFailure"; }
 
     Error error;
 };
 
 /// What to tell a person of whatever a function of core threw: the failure's own error, else that something
 /// in the file has another shape than the program wrote.
-inline Error errorOf(const std::exception& thrown) {
-    if (const auto* failure = dynamic_cast<const StoreFailure*>(&thrown)) return failure->error;
-    return {ErrorKind::FileDamaged,
-            std::string("the club file holds something that cannot be read: ") + thrown.what(),
-            {},
-            "look it over with verify, and restore a backup"};
-}
+Error errorOf(const std::exception& thrown);
 
 } // namespace core

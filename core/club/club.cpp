@@ -1,5 +1,6 @@
 #include "core/club/club.h"
 
+#include "core/base/error_code.h"
 #include "core/base/result.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
@@ -27,8 +28,7 @@ Club::~Club() = default;
 
 Result<Club> Club::create(const std::filesystem::path& file, const std::string& name) {
     return guarded([&]() -> Result<Club> {
-        if (sodium_init() < 0)
-            return Error{ErrorKind::DiskFailed, "this machine gives no random numbers", {}, {}};
+        if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
         auto database = clubFile::create(file, [&](Database& fresh) {
             Ledger::nameDevice(fresh);
             Ledger(fresh).append("club-named", {{"name", name}}, {});
@@ -39,8 +39,7 @@ Result<Club> Club::create(const std::filesystem::path& file, const std::string& 
 
 Result<Club> Club::open(const std::filesystem::path& file, Access access) {
     return guarded([&]() -> Result<Club> {
-        if (sodium_init() < 0)
-            return Error{ErrorKind::DiskFailed, "this machine gives no random numbers", {}, {}};
+        if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
         return Club(std::make_unique<ClubState>(clubFile::open(file, access == Access::ReadOnly)));
     });
 }

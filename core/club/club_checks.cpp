@@ -1,5 +1,6 @@
 #include "core/club/club_checks.h"
 #include "core/base/calendar_day.h"
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
@@ -17,7 +18,6 @@
 #include "core/store/fact_table.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace core {
@@ -47,9 +47,13 @@ bool stands(const std::vector<Sighting>& sightings, const std::string& code) {
     return std::any_of(sightings.begin(), sightings.end(), [&](const Sighting& s) { return s.code == code; });
 }
 
+ErrorCode codeOfUnknownPoint(Phase phase) {
+    if (phase == Phase::Stocktake) return ErrorCode::NoSuchPointAtStocktake;
+    return phase == Phase::Return ? ErrorCode::NoSuchPointAtReturn : ErrorCode::NoSuchPointAtLaunch;
+}
+
 Error unknownPerson(const std::string& name) {
-    return notFound(fmt::format("there is no '{}' among the club's people", name),
-                    "give a name as it stands in people.csv");
+    return Error{ErrorCode::NoSuchPerson, {name}};
 }
 
 } // namespace
@@ -168,7 +172,7 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
 
 Result<Scanned> ClubChecks::undoSighting(const std::string& check, Moment moment) {
     const auto sightings = checkTables::sightings(*m_state->database, check);
-    if (sightings.empty()) return notFound("nothing was seen yet in this check", "");
+    if (sightings.empty()) return Error{ErrorCode::NothingSeen};
     const std::string code = sightings.back().code;
     if (auto undone = undoSightingOf(check, code, moment); !undone) return undone.error();
     const auto item = m_state->registerStore.item(code);
@@ -193,7 +197,7 @@ Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& 
                                    {});
             any = true;
         }
-        if (!any) return notFound(fmt::format("{} was not seen in this check", code->grouped()), "");
+        if (!any) return Error{ErrorCode::NotSeen, {code->grouped()}};
         transaction.commit();
         return Done{};
     });
@@ -210,15 +214,9 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
         const auto found = std::find_if(points.begin(), points.end(), [&](const BoatPoint& p) {
             return foldName(p.name) == foldName(point);
         });
-        if (found == points.end())
-            return notFound(fmt::format("'{}' is no point of {} at the {}", point, run->location.name,
-                                        core::nameOf(run->phase)),
-                            "name a point as it stands in points.csv");
+        if (found == points.end()) return Error{codeOfUnknownPoint(run->phase), {point, run->location.name}};
         if (found->kind == PointKind::Look && value != 0 && value != 1)
-            return Error{ErrorKind::BadInput,
-                         fmt::format("'{}' is looked at, not measured", found->name),
-                         {},
-                         "give `done`"};
+            return Error{ErrorCode::PointNotMeasured, {found->name}};
         Transaction transaction(*m_state->database);
         m_state->ledger.append(
             "point-recorded",
@@ -234,7 +232,7 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto item = ClubKit(*m_state).item(typed);
-        if (!item) return notFound(fmt::format("no item of this club has the tag {}", typed), "");
+        if (!item) return Error{ErrorCode::NoSuchItemInCheck, {typed}};
         const auto names = namesOf(check);
         const std::string by = names.empty() ? std::string() : names.front();
         Transaction transaction(*m_state->database);
@@ -272,13 +270,9 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
         const std::string given(withoutOuterBlanks(urgent));
         if (incomplete && answer.phase == Phase::Launch && given.empty())
-            return Error{
-                ErrorKind::NotAllowed, "the kit is incomplete", {}, "give the reason of an urgent launch"};
+            return Error{ErrorCode::KitIncomplete};
         if (answer.phase == Phase::Stocktake && input.seen.empty())
-            return Error{ErrorKind::NotAllowed,
-                         "no tag of this club was read in this stocktake",
-                         {},
-                         "look whether the scanner works, and scan what is there"};
+            return Error{ErrorCode::NothingOfClubRead};
         const std::string reason = incomplete && answer.phase == Phase::Launch ? given : std::string();
         m_state->ledger.append("check-signed",
                                {{"check", check},
@@ -307,10 +301,7 @@ Result<OpenCheck> ClubChecks::openStocktake(const std::string& name, Moment mome
             if (foldName(cells[0]) == foldName(name)) place = cells[0];
             known += (known.empty() ? "" : ", ") + cells[0];
         }
-        if (place.empty())
-            return notFound(fmt::format("there is no place '{}' in this club", name),
-                            known.empty() ? "import places first"
-                                          : fmt::format("the club's places are: {}", known));
+        if (place.empty()) return noSuchPlace(name, known);
         return m_state->openOrResume(place, Phase::Stocktake, moment);
     });
 }

@@ -1,12 +1,11 @@
 #include "core/club/club_copy.h"
 
+#include "core/base/error_code.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
 #include "core/record/verification.h"
 #include "core/store/club_file.h"
 #include "core/store/verify_store.h"
-
-#include <fmt/format.h>
 
 namespace core {
 
@@ -23,10 +22,7 @@ Result<Verification> copyClub(const std::filesystem::path& from, const std::file
         }
         if (found.problems.empty() || keepDamaged) return found;
         clubFile::remove(to);
-        const Problem& first = found.problems.front();
-        return Error{ErrorKind::FileDamaged, fmt::format("the record is damaged: {}", first.what),
-                     fmt::format("{}: {}", from.string(), first.where),
-                     "take an older backup, or look at it with `verify`"};
+        return Error{ErrorCode::RecordDamaged, {}, from.string(), {found.problems.front()}};
     });
 }
 

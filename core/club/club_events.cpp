@@ -2,6 +2,7 @@
 
 #include "core/answers/event_tally.h"
 #include "core/answers/trip_use.h"
+#include "core/base/error_code.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
 #include "core/record/operation_json.h"
@@ -58,8 +59,7 @@ Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event
     return guarded([&]() -> Outcome {
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
-        if (foldName(event).empty())
-            return Error{ErrorKind::BadInput, "an event has a name", {}, "name the patrol or training day"};
+        if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
         if (tripTables::eventOf(*m_state->database, check) == event) return Done{};
         Transaction transaction(*m_state->database);
         m_state->ledger.append("event-given", {{"check", check}, {"event", event}, {"at", moment.at.iso()}},
@@ -72,9 +72,7 @@ Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event
 Result<EventTally> ClubEvents::tally(const std::string& event) const {
     return guarded([&]() -> Result<EventTally> {
         const auto runs = runsOf(*m_state->database, event);
-        if (runs.empty())
-            return notFound(fmt::format("no check was filed under '{}'", event),
-                            "give the name that checks were filed under with --event, or a day");
+        if (runs.empty()) return Error{ErrorCode::NoSuchEvent, {event}};
         std::vector<Trip> trips;
         for (const CheckRun& run : runs)
             if (run.phase == Phase::Launch)

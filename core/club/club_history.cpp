@@ -1,4 +1,5 @@
 #include "core/answers/history.h"
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club_answers.h"
@@ -8,7 +9,6 @@
 #include "core/club/club_kit.h"
 #include "core/store/history_store.h"
 
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace core {
@@ -42,8 +42,7 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         else if (const auto person = code ? store.personOfTag(code->text()) : store.person(subject))
             facts = history::ofPerson(database, person->name);
         else
-            return notFound(fmt::format("'{}' is no tag code, boat or person of this club", subject),
-                            "give a tag code, a boat's name or a person's name as the register has it");
+            return Error{ErrorCode::NoSuchSubject, {subject}};
         std::vector<FoundFact> found;
         for (const Fact& fact : facts)
             found.push_back({fact.stamp(), lineOf(fact)});

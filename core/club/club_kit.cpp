@@ -1,5 +1,6 @@
 #include "core/club/club_kit.h"
 #include "core/base/calendar_day.h"
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
@@ -14,34 +15,23 @@
 #include "core/tag/maker_label.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 #include <set>
 
 namespace core {
 namespace {
 
-Error badKit(const std::string& what, const std::string& mend) {
-    return {ErrorKind::BadInput, what, {}, mend};
-}
-
 using CellTexts = std::vector<std::pair<std::string, std::string>>;
 
 /// What arrives was made and first used before it is registered, in that order.
 Outcome areDaysOfNewKit(const NewKit& kit, CalendarDay today) {
     for (const std::string* day : {&kit.made, &kit.firstUse, &kit.stamped})
-        if (!day->empty() && !PartialDay::parse(*day))
-            return badKit(fmt::format("'{}' is no day", *day), "write it like 2026-03-14, 2026-03 or 2026");
+        if (!day->empty() && !PartialDay::parse(*day)) return Error{ErrorCode::KitDayUnreadable, {*day}};
     const auto made = PartialDay::parse(kit.made), firstUse = PartialDay::parse(kit.firstUse);
-    if (made && made->firstDay() > today)
-        return badKit(fmt::format("the day it was made, {}, is still to come", kit.made),
-                      "give the day on its label");
-    if (firstUse && firstUse->firstDay() > today)
-        return badKit(fmt::format("the day of its first use, {}, is still to come", kit.firstUse),
-                      "leave it out until it is used");
+    if (made && made->firstDay() > today) return Error{ErrorCode::MadeInFuture, {kit.made}};
+    if (firstUse && firstUse->firstDay() > today) return Error{ErrorCode::FirstUseInFuture, {kit.firstUse}};
     if (made && firstUse && firstUse->lastDay() < made->firstDay())
-        return badKit(fmt::format("it was first used {}, before it was made {}", kit.firstUse, kit.made),
-                      "give the days on its label");
+        return Error{ErrorCode::UsedBeforeMade, {kit.firstUse, kit.made}};
     return Done{};
 }
 
@@ -67,8 +57,7 @@ Outcome areLabelsApart(const std::vector<std::string>& labels, int year) {
     for (const std::string& text : labels) {
         const auto label = parseMakerLabel(text, year);
         if (label && !label->serial.empty() && !seen.emplace(label->gtin, label->serial).second)
-            return badKit(fmt::format("serial {} stands twice among the labels", label->serial),
-                          "take one of them out of the list");
+            return Error{ErrorCode::SerialTwice, {label->serial}};
     }
     return Done{};
 }
@@ -76,21 +65,16 @@ Outcome areLabelsApart(const std::vector<std::string>& labels, int year) {
 /// Looks the names of new kit up and puts them as the register spells them.
 Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     const auto type = state.registerStore.kitType(kit.kitType);
-    if (!type)
-        return notFound(fmt::format("there is no kit type '{}' in this club", kit.kitType),
-                        "name a kit type as it stands in kit_types.csv");
+    if (!type) return Error{ErrorCode::NoSuchKitType, {kit.kitType}};
     kit.kitType = type->name;
     if (!kit.size.empty()) {
         const auto size = std::find_if(type->sizes.begin(), type->sizes.end(), [&](const Size& each) {
             return foldName(each.name) == foldName(kit.size);
         });
-        if (size == type->sizes.end())
-            return notFound(fmt::format("{} has no size '{}'", kit.kitType, kit.size),
-                            "name a size as it stands in sizes.csv");
+        if (size == type->sizes.end()) return Error{ErrorCode::NoSuchSize, {kit.kitType, kit.size}};
         kit.size = size->name;
     }
-    if (!kit.boat.empty() && !kit.place.empty())
-        return badKit("kit has its home on a boat or at a place, not both", "give one of the two");
+    if (!kit.boat.empty() && !kit.place.empty()) return Error{ErrorCode::TwoHomes};
     if (!kit.boat.empty()) {
         const auto boat = ClubRegister(state).boat(kit.boat);
         if (!boat) return boat.error();
@@ -98,40 +82,32 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     }
     if (!kit.place.empty()) {
         const auto cells = state.registerStore.find(SheetId::Places, foldName(kit.place));
-        if (!cells)
-            return notFound(fmt::format("there is no place '{}' in this club", kit.place),
-                            "name a place as it stands in places.csv");
+        if (!cells) return Error{ErrorCode::NoSuchHomePlace, {kit.place}};
         kit.place = (*cells)[0];
     }
     if (!kit.person.empty()) {
         const auto person = state.registerStore.person(kit.person);
-        if (!person)
-            return notFound(fmt::format("there is no '{}' among the club's people", kit.person),
-                            "name a person as people.csv has them");
+        if (!person) return Error{ErrorCode::NoSuchKeeper, {kit.person}};
         kit.person = person->name;
     }
     if (const Outcome days = areDaysOfNewKit(kit, today); !days) return days.error();
     if (kit.labels.empty() && (kit.count < 1 || kit.count > 1000))
-        return badKit("from 1 to 1000 items are registered at once", "give another number");
+        return Error{ErrorCode::ItemCountOutOfRange};
     return kit;
 }
 
 Result<Item> knownItem(const ClubKit& club, const std::string& typed) {
     if (auto known = club.item(typed)) return std::move(*known);
-    return notFound(fmt::format("no item of this club has the tag {}", typed),
-                    "give a tag code of the register");
+    return Error{ErrorCode::NoSuchItem, {typed}};
 }
 
 /// What the maker's label says goes before what was typed.
 Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& text, int year) {
     const auto label = parseMakerLabel(text, year);
     if (!label) return label.error();
-    if (label->serial.empty())
-        return badKit(fmt::format("the label {} has no serial number, so it names no single item", text),
-                      "register it by number instead");
+    if (label->serial.empty()) return Error{ErrorCode::LabelWithoutSerial, {text}};
     if (const auto known = store.itemsOfLabel(label->gtin, label->serial); !known.empty())
-        return badKit(fmt::format("serial {} is registered already as {}", label->serial, known.front().code),
-                      "take it out of the list");
+        return Error{ErrorCode::SerialRegistered, {label->serial, known.front().code}};
     CellTexts cells{{"gtin", label->gtin}, {"serial", label->serial}, {"batch", label->batch}};
     if (label->made) cells.emplace_back("made", label->made->text());
     if (label->stamped) cells.emplace_back("stamped", label->stamped->text());
@@ -182,11 +158,8 @@ Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::str
         const auto known = knownItem(*this, typed);
         if (!known) return known.error();
         if (known->state == ItemState::WrittenOff)
-            return Error{ErrorKind::NotAllowed,
-                         fmt::format("{} {} is written off", known->kitType,
-                                     shownTag(*m_state->database, known->code)),
-                         {},
-                         "fix no new tag to it: it counts nowhere any more"};
+            return Error{ErrorCode::TagForWrittenOff,
+                         {known->kitType, shownTag(*m_state->database, known->code)}};
         Transaction transaction(*m_state->database);
         const std::string tag = mintCodes(1).front();
         m_state->ledger.append("tag-fixed", {{"code", known->code}, {"tag", tag}, {"at", moment.at.iso()}},
@@ -202,9 +175,8 @@ Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, cons
         const auto known = knownItem(*this, typed);
         if (!known) return known.error();
         if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
-            return badKit(fmt::format("'{}' is no reason", why), "say lost, damaged, worn or expired");
-        if (known->state == ItemState::WrittenOff)
-            return Error{ErrorKind::NotAllowed, "it is written off already", {}, "nothing is left to do"};
+            return Error{ErrorCode::NotAReason, {why}};
+        if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
         Transaction transaction(*m_state->database);
         m_state->ledger.append("item", stateBody(known->code, "written off", moment.today, why, {}), by);
         transaction.commit();
@@ -216,9 +188,7 @@ Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment
     return guarded([&]() -> Outcome {
         const auto known = knownItem(*this, typed);
         if (!known) return known.error();
-        if (known->state != ItemState::Unserviceable)
-            return Error{
-                ErrorKind::NotAllowed, "only an unserviceable item is released", {}, "look at its history"};
+        if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
         Transaction transaction(*m_state->database);
         m_state->ledger.append("item", stateBody(known->code, "serviceable", moment.today, {}, {}), by);
         transaction.commit();

@@ -1,3 +1,4 @@
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
@@ -8,7 +9,6 @@
 #include "core/club/club_register.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace core {
@@ -32,16 +32,14 @@ Result<std::vector<LogEntry>> ClubLog::entries(const std::string& name) const {
 Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text, Severity severity,
                               const std::string& by, Moment moment) {
     return guarded([&]() -> Result<LogEntry> {
-        if (withoutOuterBlanks(text).empty())
-            return Error{ErrorKind::BadInput, "a log entry says nothing", {}, "write what was seen"};
+        if (withoutOuterBlanks(text).empty()) return Error{ErrorCode::LogEntryEmpty};
         LogEntry entry{.day = moment.today};
         if (const auto boat = m_state->registerStore.boat(about))
             entry.boat = boat->name;
         else if (const auto known = ClubKit(*m_state).item(about))
             entry.code = known->code;
         else
-            return notFound(fmt::format("'{}' is no boat and no item of this club", about),
-                            "give a boat's name or a tag code");
+            return Error{ErrorCode::NoSuchLogSubject, {about}};
         entry.text = text;
         entry.severity = severity;
         entry.by = by;
@@ -62,11 +60,7 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
     return guarded([&]() -> Outcome {
         for (const LogEntry& entry : m_state->registerStore.allLog()) {
             if (entry.id != id) continue;
-            if (entry.closed)
-                return Error{ErrorKind::NotAllowed,
-                             fmt::format("this log entry was closed on {}", entry.closed->iso()),
-                             {},
-                             "write a new entry"};
+            if (entry.closed) return Error{ErrorCode::LogEntryClosed, {entry.closed->iso()}};
             Transaction transaction(*m_state->database);
             m_state->ledger.append("log_entry",
                                    rowBody(SheetId::Log,
@@ -79,7 +73,7 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
             transaction.commit();
             return Done{};
         }
-        return notFound(fmt::format("there is no log entry {}", id), "give the id that `log` shows");
+        return Error{ErrorCode::NoSuchLogEntry, {id}};
     });
 }
 

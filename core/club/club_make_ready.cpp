@@ -1,4 +1,5 @@
 #include "core/answers/kit_on_hand.h"
+#include "core/base/result.h"
 #include "core/club/club_plans.h"
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
@@ -6,7 +7,6 @@
 #include "core/store/fact_table.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace core {
@@ -16,8 +16,7 @@ Error noPlace(const std::string& name, const std::vector<std::string>& places) {
     std::string known;
     for (const std::string& place : places)
         known += (known.empty() ? "" : ", ") + place;
-    return notFound(fmt::format("there is no place '{}' in this club", name),
-                    known.empty() ? "import places first" : fmt::format("the club's places are: {}", known));
+    return noSuchPlace(name, known);
 }
 
 /// NotFound for a boat or place that the register does not have.

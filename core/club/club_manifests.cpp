@@ -1,3 +1,4 @@
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/manifest_writer.h"
@@ -36,7 +37,7 @@ bool isAskedStill(const Manifest& now, const ManifestLine& seen) {
 }
 
 Error lineChanged(const ManifestLine& seen) {
-    return changedMeanwhile("the line of " + seen.kitType);
+    return Error{ErrorCode::LineChanged, {seen.kitType}};
 }
 
 } // namespace
@@ -49,9 +50,7 @@ Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine
                                   const std::string& by, Moment moment, const ManifestLine* seen) {
     return guarded([&]() -> Outcome {
         ManifestLine line = wanted;
-        if (line.quantity < 0)
-            return Error{
-                ErrorKind::BadInput, "a manifest asks for no less than nothing", {}, "write 0 or more"};
+        if (line.quantity < 0) return Error{ErrorCode::QuantityNegative};
         ManifestWriter writer(*m_state, SheetId::ManifestLines, owner, by, moment);
         if (auto known = writer.checkOwner(); !known) return known;
         Transaction transaction(*m_state->database);
@@ -72,9 +71,7 @@ Outcome ClubManifests::dropOwnLine(const std::string& boat, const ManifestLine& 
         ManifestWriter writer(*m_state, SheetId::ManifestLines, {ManifestOwner::Kind::Boat, boat}, by,
                               moment);
         Transaction transaction(*m_state->database);
-        if (!writer.find(keyOfLine(seen)))
-            return notFound(fmt::format("{} has no line of its own for {}", boat, seen.kitType),
-                            "it is asked as its class already");
+        if (!writer.find(keyOfLine(seen))) return Error{ErrorCode::NoOwnLine, {boat, seen.kitType}};
         if (!isAskedStill(writer.now(), seen)) return lineChanged(seen);
         writer.drop(keyOfLine(seen));
         transaction.commit();

@@ -1,3 +1,4 @@
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/manifest_writer.h"
@@ -50,14 +51,12 @@ const AskedPoint* findPoint(const Manifest& manifest, const PhasePoint& wanted) 
 std::optional<Error> pointFault(const Manifest& now, const PhasePoint& seen) {
     const AskedPoint* asked = findPoint(now, seen);
     if (asked != nullptr && asked->point == seen.point) return std::nullopt;
-    return changedMeanwhile(fmt::format("the point {}", seen.point.name));
+    return Error{ErrorCode::PointChanged, {seen.point.name}};
 }
 
 Error takenName(const PhasePoint& point) {
-    return {ErrorKind::BadInput,
-            fmt::format("there is a point {} in the {} check already", point.point.name, point.phase),
-            {},
-            "give it another name, or change the one that is there"};
+    const bool isReturn = foldName(point.phase) == nameOf(Phase::Return);
+    return {isReturn ? ErrorCode::PointTakenAtReturn : ErrorCode::PointTakenAtLaunch, {point.point.name}};
 }
 
 /// A point is known by its name: a boat whose own point replaces the class's would be asked both from then
@@ -66,19 +65,13 @@ Outcome mayRename(ClubState& state, const ManifestOwner& owner, const AskedPoint
     const std::string& name = old.point.name;
     if (owner.kind == ManifestOwner::Kind::Boat) {
         if (old.isOwn && !old.ofClass) return Done{};
-        return Error{ErrorKind::NotAllowed,
-                     fmt::format("{} is a point of the boat's class", name),
-                     {},
-                     "rename it in the class, or add a point of another name"};
+        return Error{ErrorCode::PointOfClass, {name}};
     }
     for (const Cells& boat : state.registerStore.where(SheetId::Boats, "boat_class", owner.name)) {
         const std::string boatName = boatFrom(boat).name;
         const ManifestWriter own(state, SheetId::Points, {ManifestOwner::Kind::Boat, boatName}, {}, moment);
         if (own.find(keyOfPoint({old.phase, old.point})))
-            return Error{ErrorKind::NotAllowed,
-                         fmt::format("{} has its own point {}", boatName, name),
-                         {},
-                         "make it as the class first, then rename it"};
+            return Error{ErrorCode::BoatHasOwnPoint, {boatName, name}};
     }
     return Done{};
 }
@@ -117,8 +110,7 @@ Outcome ClubManifests::dropPoint(const ManifestOwner& owner, const PhasePoint& s
         Transaction transaction(*m_state->database);
         if (auto fault = pointFault(writer.now(), seen)) return *fault;
         if (!writer.find(keyOfPoint(seen)))
-            return notFound(fmt::format("{} has no point {} of its own", owner.name, seen.point.name),
-                            "a boat cannot leave a point of its class out: write it as not required");
+            return Error{ErrorCode::NoOwnPoint, {owner.name, seen.point.name}};
         writer.drop(keyOfPoint(seen));
         transaction.commit();
         return Done{};

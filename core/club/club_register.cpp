@@ -1,5 +1,6 @@
 #include "core/club/club_register.h"
 #include "core/base/calendar_day.h"
+#include "core/base/error_code.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
 #include "core/club/club_kit.h"
@@ -17,7 +18,6 @@
 #include "core/store/tag_tables.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <set>
@@ -65,9 +65,8 @@ Result<Boat> ClubRegister::boat(const std::string& name) const {
         std::string known;
         for (const Boat& each : boats())
             known += (known.empty() ? "" : ", ") + each.name;
-        return notFound(fmt::format("there is no boat '{}' in this club", name),
-                        known.empty() ? "import boats first"
-                                      : fmt::format("the club's boats are: {}", known));
+        return known.empty() ? Error{ErrorCode::NoBoats, {name}}
+                             : Error{ErrorCode::NoSuchBoat, {name, known}};
     });
 }
 

@@ -1,4 +1,5 @@
 #include "core/base/calendar_day.h"
+#include "core/base/error_code.h"
 #include "core/base/result.h"
 #include "core/club/club_plans.h"
 #include "core/club/club_state.h"
@@ -14,25 +15,19 @@
 namespace core {
 namespace {
 
-Error outOf(const std::string& what, const std::string& mend) {
-    return {ErrorKind::BadInput, what, {}, mend};
-}
-
 /// Also refuses what is no number.
 Outcome checked(const ReplacementQuestion& question) {
     if (question.months < 1 || question.months > 1200)
-        return outOf(fmt::format("a horizon of {} months is none", question.months), "give 1 to 1200");
+        return Error{ErrorCode::HorizonOutOfRange, {std::to_string(question.months)}};
     if (!(question.confidence > 0 && question.confidence < 1))
-        return outOf(fmt::format("{} is no confidence", question.confidence),
-                     "give a number above 0 and below 1, like 0.95");
+        return Error{ErrorCode::ConfidenceOutOfRange, {fmt::format("{}", question.confidence)}};
     if (question.coverMonths < 0 || question.coverMonths > 1200)
-        return outOf(fmt::format("a cover of {} months is none", question.coverMonths), "give 0 to 1200");
+        return Error{ErrorCode::CoverOutOfRange, {std::to_string(question.coverMonths)}};
     if (question.marginDays < 0 || question.marginDays > 3650)
-        return outOf(fmt::format("a margin of {} days is none", question.marginDays), "give 0 to 3650");
+        return Error{ErrorCode::MarginOutOfRange, {std::to_string(question.marginDays)}};
     if (!(question.prior.losses > 0 && question.prior.losses <= 1e6 && question.prior.itemYears > 0 &&
           question.prior.itemYears <= 1e9))
-        return outOf("losses and item-years believed beforehand are more than 0",
-                     "give both, like 0.5 in 10");
+        return Error{ErrorCode::PriorOutOfRange};
     return Done{};
 }
 

@@ -1,9 +1,9 @@
 #include "core/answers/service_round.h"
+#include "core/base/error_code.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_state.h"
 #include "core/club/scanned_code.h"
 
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace core {
@@ -48,20 +48,13 @@ Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment mo
         ServiceRoundInput input{.order = given, .moment = moment};
         ServiceOrder& order = input.order;
         if (order.day > moment.today)
-            return Error{ErrorKind::BadInput,
-                         fmt::format("{} is after today, {}", order.day.iso(), moment.today.iso()),
-                         {},
-                         "give the day on which it was done"};
+            return Error{ErrorCode::ServiceInFuture, {order.day.iso(), moment.today.iso()}};
         const auto person = m_state->registerStore.person(order.by);
-        if (!person)
-            return notFound(fmt::format("there is no '{}' among the club's people", order.by),
-                            "give a name as it stands in people.csv");
+        if (!person) return Error{ErrorCode::NoSuchPerson, {order.by}};
         order.by = person->name;
         Transaction transaction(*m_state->database);
         input.kitTypes = m_state->registerStore.allKitTypes();
-        if (!isRuleOfClub(order.rule, input.kitTypes))
-            return notFound(fmt::format("no kit type of this club has a rule '{}'", order.rule),
-                            "name a rule as it stands in life_rules.csv");
+        if (!isRuleOfClub(order.rule, input.kitTypes)) return Error{ErrorCode::NoSuchRule, {order.rule}};
         readScans(*m_state, input);
         ServiceRoundAnswer answer = serviceRoundOf(input);
         for (const RoundEntry& entry : answer.entries)

@@ -1,29 +1,28 @@
 #include "core/club/club_state.h"
 
 #include "core/base/calendar_day.h"
+#include "core/base/error_code.h"
 #include "core/base/result.h"
 #include "core/store/row_table.h"
 
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace core {
 
 using nlohmann::json;
 
-Error notFound(const std::string& what, const std::string& mend) {
-    return {ErrorKind::NotFound, what, {}, mend};
+Error noSuchPlace(const std::string& name, const std::string& known) {
+    return known.empty() ? Error{ErrorCode::NoPlaces, {name}} : Error{ErrorCode::NoSuchPlace, {name, known}};
 }
 
 Result<CheckRun> ClubState::anyRun(const std::string& check) const {
     if (auto run = checkTables::run(*database, check)) return *run;
-    return notFound(fmt::format("there is no check {}", check), "open a check of a boat first");
+    return Error{ErrorCode::NoSuchCheck, {check}};
 }
 
 Result<CheckRun> ClubState::openRun(const std::string& check) const {
     auto run = anyRun(check);
-    if (run && checkTables::signOff(*database, check))
-        return Error{ErrorKind::NotAllowed, "this check is signed", {}, "open a new check of the boat"};
+    if (run && checkTables::signOff(*database, check)) return Error{ErrorCode::CheckSigned};
     return run;
 }
 

@@ -55,7 +55,8 @@ auto guarded(Work work) -> decltype(work()) {
     }
 }
 
-Error notFound(const std::string& what, const std::string& mend);
+/// `known`: the club's places, as a list for people; empty when it has none.
+Error noSuchPlace(const std::string& name, const std::string& known);
 
 /// The body of the fact that writes a row of the register.
 nlohmann::json bodyOf(const RowChange& change);

@@ -1,3 +1,4 @@
+#include "core/base/error_code.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
 #include "core/register/boat.h"
@@ -10,7 +11,6 @@
 #include "core/store/tag_tables.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <set>
@@ -60,10 +60,7 @@ Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>&
             const std::string& tag = changed == tags.end() ? item : changed->second;
             const auto found = std::find_if(all.begin(), all.end(),
                                             [&](const TagLabel& label) { return label.code == tag; });
-            if (found == all.end())
-                return notFound(
-                    fmt::format("no item, boat or person of this club has the tag {}", code->text()),
-                    "look the code up in the register");
+            if (found == all.end()) return Error{ErrorCode::NothingHasTag, {code->text()}};
             chosen.push_back(*found);
         }
         return chosen;

@@ -1,12 +1,12 @@
 #include "core/club/manifest_writer.h"
 
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/exchange/csv_import.h"
 #include "core/store/manifest_store.h"
 #include "core/store/row_table.h"
 
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace core {
@@ -22,8 +22,7 @@ ManifestWriter::ManifestWriter(ClubState& state, SheetId sheet, ManifestOwner ow
 Outcome ManifestWriter::checkOwner() const {
     if (m_owner.kind == ManifestOwner::Kind::BoatClass &&
         m_state.registerStore.where(SheetId::Boats, "boat_class", m_owner.name).empty())
-        return notFound(fmt::format("there is no class of boat '{}' in this club", m_owner.name),
-                        "name a class as it stands in boats.csv");
+        return Error{ErrorCode::NoSuchBoatClass, {m_owner.name}};
     return Done{};
 }
 
@@ -58,8 +57,7 @@ Outcome ManifestWriter::write(const CellTexts& key, const CellTexts& cells, std:
     const auto plan = planSheet(m_sheet, sheetOfRow(m_sheet, row), m_state.registerStore, m_moment.today,
                                 [] { return std::string(); });
     if (!plan.rejected.empty())
-        return Error{
-            ErrorKind::BadInput, plan.rejected.front().reason, {}, "correct it, then write it again"};
+        return Error{ErrorCode::ManifestRowRejected, {}, {}, {plan.rejected.front().reason}};
     for (const RowChange& change : plan.changes) {
         auto body = bodyOf(change);
         if (change.isNew) body["order"] = place ? *place : placeBehind(*m_state.database, change);
@@ -81,10 +79,6 @@ void ManifestWriter::drop(const CellTexts& key) {
 void ManifestWriter::append(nlohmann::json body) {
     body["at"] = m_moment.at.iso();
     m_state.ledger.append(std::string(m_sheet.table), body, m_by);
-}
-
-Error changedMeanwhile(const std::string& what) {
-    return {ErrorKind::NotAllowed, what + " was changed meanwhile", {}, "look at it again, then write it"};
 }
 
 } // namespace core

@@ -44,7 +44,4 @@ private:
     Moment m_moment;
 };
 
-/// The refusal of what was changed since it was looked at. `what`: "the line of radio".
-Error changedMeanwhile(const std::string& what);
-
 } // namespace core

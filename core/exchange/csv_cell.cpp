@@ -1,6 +1,7 @@
 #include "core/exchange/csv_cell.h"
 
 #include "core/base/calendar_day.h"
+#include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/register/typed_rows.h"
 #include "core/tag/tag_code.h"
@@ -15,8 +16,11 @@ namespace {
 constexpr double largestCount = 1e6;
 constexpr double largestNumber = 1e9;
 
-CellReading faulty(std::string fault) {
+CellReading faulty(Error fault) {
     return {std::nullopt, std::move(fault)};
+}
+CellReading faulty(ErrorCode code, std::string_view text) {
+    return faulty({code, {shown(text)}});
 }
 CellReading value(std::string text) {
     return {std::move(text), {}};
@@ -43,11 +47,10 @@ bool isControl(char c) {
     return (byte < 0x20 && c != '\t' && c != '\r' && c != '\n') || byte == 0x7F;
 }
 
-std::string unreadable(std::string_view raw) {
-    if (std::any_of(raw.begin(), raw.end(), isControl))
-        return fmt::format("{} holds a control character: take it out", shown(raw));
-    if (!isUtf8(raw)) return fmt::format("{} is not UTF-8: save the file as UTF-8", shown(raw));
-    return {};
+std::optional<ErrorCode> unreadable(std::string_view raw) {
+    if (std::any_of(raw.begin(), raw.end(), isControl)) return ErrorCode::CellControlCharacter;
+    if (!isUtf8(raw)) return ErrorCode::CellNotUtf8;
+    return std::nullopt;
 }
 
 std::string canonicalNumber(std::string_view text) {
@@ -65,19 +68,14 @@ std::string canonicalNumber(std::string_view text) {
 CellReading readNumber(std::string_view text, bool mayBeNegative, bool whole) {
     const auto number = numberFrom(text);
     if (!number && text.find(',') != std::string_view::npos)
-        return faulty(
-            fmt::format("{} is no number: write it with a full stop, without a comma", shown(text)));
-    if (!number)
-        return faulty(
-            fmt::format("{} is no number: write digits, with a full stop where needed", shown(text)));
-    if (*number < 0 && !mayBeNegative)
-        return faulty(fmt::format("{} is negative: write 0 or more", shown(text)));
+        return faulty(ErrorCode::CellNumberWithComma, text);
+    if (!number) return faulty(ErrorCode::CellNotANumber, text);
+    if (*number < 0 && !mayBeNegative) return faulty(ErrorCode::CellNegative, text);
     const std::string canonical = canonicalNumber(text);
-    if (whole && canonical.find('.') != std::string::npos)
-        return faulty(fmt::format("{} is not whole: write a whole number", shown(text)));
+    if (whole && canonical.find('.') != std::string::npos) return faulty(ErrorCode::CellNotWhole, text);
     const double largest = whole ? largestCount : largestNumber;
     if (*number > largest || *number < -largest)
-        return faulty(fmt::format("{} is too large: write at most {:.0f}", shown(text), largest));
+        return faulty({ErrorCode::CellTooLarge, {shown(text), fmt::format("{:.0f}", largest)}});
     return value(canonical);
 }
 
@@ -85,30 +83,28 @@ CellReading readDay(std::string_view text, bool exact) {
     const auto day = PartialDay::parse(text);
     if (day) return value(exact ? day->firstDay().iso() : day->text());
     const bool shaped = text.size() == 10 && text[4] == '-' && text[7] == '-';
-    return faulty(fmt::format("{} {}: write 2026-03-14, 2026-03 or 2026", shown(text),
-                              shaped ? "is not in the calendar" : "is no day"));
+    return faulty(shaped ? ErrorCode::CellNotInCalendar : ErrorCode::CellNotADay, text);
 }
 
 CellReading readChoice(std::string_view text, std::span<const std::string_view> choices) {
     const std::string folded = foldName(text);
     if (std::find(choices.begin(), choices.end(), folded) != choices.end()) return value(folded);
-    return faulty(fmt::format("{} is none of the choices: write {}", shown(text), fmt::join(choices, ", ")));
+    return faulty({ErrorCode::CellNotAChoice, {shown(text), fmt::format("{}", fmt::join(choices, ", "))}});
 }
 
-const char* classWord(char tagClass) {
-    return tagClass == 'K' ? "kit" : tagClass == 'B' ? "a boat" : "a person";
+ErrorCode codeOfOtherTag(char wanted) {
+    if (wanted == 'K') return ErrorCode::CellNotAKitTag;
+    return wanted == 'B' ? ErrorCode::CellNotABoatTag : ErrorCode::CellNotAPersonTag;
 }
 
 CellReading readTag(std::string_view text, char tagClass) {
     const auto code = TagCode::parse(text);
     if (!code) {
-        const std::string problem =
-            code.error().what.substr(text.size() + 2); // the typed text is shown cleaned
-        return faulty(fmt::format("{}{}: {}", shown(text), problem, code.error().mend));
+        Error fault = code.error();
+        fault.arguments.front() = shown(text); // what was typed
+        return faulty(std::move(fault));
     }
-    if (static_cast<char>(code->tagClass()) != tagClass)
-        return faulty(fmt::format("{} is no tag code of {}: write one that begins with {}", shown(text),
-                                  classWord(tagClass), tagClass));
+    if (static_cast<char>(code->tagClass()) != tagClass) return faulty(codeOfOtherTag(tagClass), text);
     return value(code->text());
 }
 
@@ -125,18 +121,13 @@ CellReading readGtin(std::string_view text) {
     const bool digitsOnly =
         std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
     const auto size = text.size();
-    if (!digitsOnly || (size != 8 && (size < 12 || size > 14)))
-        return faulty(fmt::format("{} is no GTIN: write its 8, 12, 13 or 14 digits", shown(text)));
-    if (!hasGoodCheckDigit(text))
-        return faulty(fmt::format("{} fails its check digit: compare it with the label", shown(text)));
+    if (!digitsOnly || (size != 8 && (size < 12 || size > 14))) return faulty(ErrorCode::CellNotAGtin, text);
+    if (!hasGoodCheckDigit(text)) return faulty(ErrorCode::CellGtinCheckDigit, text);
     return value(std::string(14 - size, '0') + std::string(text));
 }
 
 CellReading readSteps(std::string_view text) {
-    if (!stepsFrom(text) || stepsFrom(text)->empty())
-        return faulty(fmt::format(
-            "{} are no steps: write 108:12, several by rising age with ; between them and n above 0",
-            shown(text)));
+    if (!stepsFrom(text) || stepsFrom(text)->empty()) return faulty(ErrorCode::CellNotSteps, text);
     std::string canonical;
     for (const std::string& step : namesFrom(text)) {
         const std::string_view whole(step);
@@ -151,9 +142,7 @@ CellReading readSteps(std::string_view text) {
 CellReading readTolerance(std::string_view text) {
     const std::string folded = foldName(text);
     const auto tolerance = toleranceFrom(folded);
-    if (!tolerance)
-        return faulty(
-            fmt::format("{} is no tolerance: write none, end_of_month or days such as 14d", shown(text)));
+    if (!tolerance) return faulty(ErrorCode::CellNotATolerance, text);
     return value(tolerance->kind == Tolerance::Kind::Days ? fmt::format("{}d", tolerance->days) : folded);
 }
 
@@ -194,7 +183,7 @@ CellReading readTyped(const Column& column, std::string_view text) {
 } // namespace
 
 CellReading readCell(const Column& column, std::string_view raw) {
-    if (std::string problem = unreadable(raw); !problem.empty()) return faulty(std::move(problem));
+    if (const auto code = unreadable(raw)) return faulty(*code, raw);
     const std::string_view bare = withoutOuterBlanks(raw);
     if (bare.empty()) return {};
     if (isProse(column)) return value(raw == "-" ? std::string() : std::string(withoutFormulaGuard(raw)));
@@ -228,7 +217,7 @@ std::string shown(std::string_view text) {
     std::string plain;
     for (char32_t c : kept.substr(0, longest))
         appendUtf8(plain, c < 0x20 || (c >= 0x7F && c < 0xA0) ? U' ' : c);
-    return fmt::format("'{}{}'", plain, cut ? "…" : "");
+    return cut ? plain + "…" : plain;
 }
 
 } // namespace core

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/error.h"
 #include "core/register/sheets.h"
 
 #include <optional>
@@ -12,7 +13,7 @@ namespace core {
 /// fault the text is empty and says nothing.
 struct CellReading {
     std::optional<std::string> text; ///< canonical; names and lists of names still as they were written
-    std::string fault;               ///< what is wrong and how to mend it
+    std::optional<Error> fault;
 };
 
 /// Reads one cell as its column's type has it. References are not looked up here.
@@ -27,7 +28,7 @@ std::string writtenCell(const Column& column, const std::string& stored);
 std::string withFormulaGuard(std::string_view text);
 std::string_view withoutFormulaGuard(std::string_view text);
 
-/// `text` in quotes for a reason: at most 40 characters, no control characters, always UTF-8.
+/// `text` as an error may name it: at most 40 characters, no control characters, always UTF-8.
 std::string shown(std::string_view text);
 
 } // namespace core

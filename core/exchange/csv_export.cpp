@@ -1,5 +1,6 @@
 #include "core/exchange/csv_export.h"
 
+#include "core/base/error_code.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_text.h"
 
@@ -17,11 +18,6 @@ namespace core {
 namespace {
 
 namespace fs = std::filesystem;
-
-Error diskError(const fs::path& where, const std::string& what) {
-    return {ErrorKind::DiskFailed, what, where.string(),
-            "check the folder, its permissions and the free space"};
-}
 
 /// In the manifest's order: boat classes, then the boats' own differences, each as it stands.
 void sortByOwner(const Sheet& sheet, std::vector<Cells>& rows) {
@@ -88,7 +84,7 @@ public:
         std::error_code failure;
         m_madeFolder = fs::create_directories(m_folder, failure);
         if (failure || !fs::is_directory(m_folder, failure))
-            return diskError(m_folder, "the folder cannot be made");
+            return Error{ErrorCode::FolderNotMade, {}, m_folder.string()};
         return Done{};
     }
 
@@ -96,15 +92,14 @@ public:
         std::error_code ignored;
         const fs::path place = m_folder / file;
         if (fs::exists(place, ignored) && !fs::is_regular_file(place, ignored))
-            return diskError(place, "something that is no file stands in the way");
+            return Error{ErrorCode::NoFileInTheWay, {}, place.string()};
         m_written.push_back(file);
         const auto close = [](std::FILE* stream) { std::fclose(stream); };
         const std::unique_ptr<std::FILE, decltype(close)> stream(std::fopen(besides(file).c_str(), "wb"),
                                                                  close);
         if (!stream || std::fwrite(text.data(), 1, text.size(), stream.get()) != text.size() ||
             std::fflush(stream.get()) != 0 || fsync(fileno(stream.get())) != 0)
-            return diskError(
-                place, fmt::format("the file cannot be written: {}", std::generic_category().message(errno)));
+            return Error{ErrorCode::FileNotWritten, {std::generic_category().message(errno)}, place.string()};
         return Done{};
     }
 
@@ -113,7 +108,7 @@ public:
         for (const std::string_view file : m_written) {
             fs::rename(besides(file), m_folder / file, failure);
             if (failure)
-                return diskError(m_folder / file, "the file cannot be replaced: " + failure.message());
+                return Error{ErrorCode::FileNotReplaced, {failure.message()}, (m_folder / file).string()};
         }
         m_written.clear();
         m_isDone = true;
@@ -136,8 +131,7 @@ Outcome exportSheets(const RegisterRows& rows, const fs::path& folder,
     std::set<std::string> shownPeople;
     for (const std::string& name : measuresOf) {
         if (!rows.find(SheetId::People, foldName(name)))
-            return Error{
-                ErrorKind::NotFound, fmt::format("no person {}", shown(name)), {}, "correct the name"};
+            return Error{ErrorCode::NoSuchMeasured, {shown(name)}};
         shownPeople.insert(foldName(name));
     }
     NewFiles files(folder);

@@ -1,5 +1,6 @@
 #include "core/exchange/csv_import.h"
 
+#include "core/base/error_code.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_text.h"
 #include "core/exchange/import_checks.h"
@@ -27,44 +28,31 @@ Result<std::map<std::string, fs::path>> csvFilesIn(const fs::path& folder) {
     for (; !failure && entry != fs::directory_iterator(); entry.increment(failure))
         if (foldName(entry->path().extension().string()) == ".csv")
             files.emplace(entry->path().filename().string(), entry->path());
-    if (failure)
-        return Error{ErrorKind::FileMissing, "the folder cannot be read: " + failure.message(),
-                     folder.string(), "name a folder that holds the register's CSV files"};
-    if (files.empty())
-        return Error{ErrorKind::FileMissing, "the folder holds no CSV file", folder.string(),
-                     "name a folder that holds the register's CSV files"};
+    if (failure) return Error{ErrorCode::FolderUnreadable, {failure.message()}, folder.string()};
+    if (files.empty()) return Error{ErrorCode::FolderWithoutCsv, {}, folder.string()};
     return files;
 }
 
 /// The text of a file, or nothing with a rejection.
 std::optional<std::string> textOf(const fs::path& path, std::string_view name, Rejections& rejections) {
     std::error_code failure;
-    const auto refuse = [&](std::string reason) {
-        rejections.add(name, 0, {}, std::move(reason));
+    const auto refuse = [&](ErrorCode code) {
+        rejections.add(name, 0, {}, {code});
         return std::nullopt;
     };
-    if (!fs::is_regular_file(path, failure))
-        return refuse("it is no file that can be read: replace it or take it out of the folder");
-    if (fs::file_size(path, failure) > largestFile || failure)
-        return refuse("the file is larger than 256 MB: it cannot be a register");
+    if (!fs::is_regular_file(path, failure)) return refuse(ErrorCode::ImportNotAFile);
+    if (fs::file_size(path, failure) > largestFile || failure) return refuse(ErrorCode::ImportFileTooLarge);
     std::ifstream stream(path, std::ios::binary);
     std::string text(std::istreambuf_iterator<char>(stream), {});
-    if (!stream) return refuse("the file cannot be read: check its permissions");
+    if (!stream) return refuse(ErrorCode::ImportFileUnreadable);
     return text;
 }
 
-std::string unknownFile() {
+Error unknownFile() {
     std::vector<std::string_view> names;
     for (const Sheet& sheet : allSheets())
         names.push_back(sheet.file);
-    return fmt::format("unknown file: rename it or take it out; the register's files are {}",
-                       fmt::join(names, ", "));
-}
-
-/// Name of a file as it can be shown: it may be any bytes.
-std::string shownName(const std::string& name) {
-    const std::string quoted = shown(name);
-    return quoted.substr(1, quoted.size() - 2);
+    return {ErrorCode::ImportFileUnknown, {fmt::format("{}", fmt::join(names, ", "))}};
 }
 
 std::vector<SheetFile> readFiles(const std::map<std::string, fs::path>& paths, Rejections& rejections) {
@@ -74,8 +62,7 @@ std::vector<SheetFile> readFiles(const std::map<std::string, fs::path>& paths, R
         for (const auto& [name, path] : paths) {
             if (foldName(name) != sheet.file) continue;
             if (first) {
-                rejections.add(sheet.file, 0, {},
-                               "the file is there twice, with small and capital letters: keep one");
+                rejections.add(sheet.file, 0, {}, {ErrorCode::ImportFileTwice});
                 continue;
             }
             first = &path;
@@ -84,7 +71,7 @@ std::vector<SheetFile> readFiles(const std::map<std::string, fs::path>& paths, R
         }
     }
     for (const auto& [name, path] : paths)
-        if (!sheetOfFile(foldName(name))) rejections.add(shownName(name), 0, {}, unknownFile());
+        if (!sheetOfFile(foldName(name))) rejections.add(shown(name), 0, {}, unknownFile());
     return files;
 }
 

@@ -20,7 +20,7 @@ struct RejectedRow {
     std::string file;
     int row = 0;
     std::string column; ///< empty: the row as a whole
-    std::string reason; ///< what is wrong and how to mend it, in plain English; no full stop at the end
+    Error reason;       ///< what is wrong; its `where` stays empty
 };
 
 /// What an import would do. With `rejected` rows there are no changes: all or nothing.

@@ -1,5 +1,6 @@
 #include "core/exchange/csv_text.h"
 
+#include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 
 #include <algorithm>
@@ -68,12 +69,10 @@ CsvText readCsv(std::string_view bytes) {
     const std::size_t read = csv_parse(&parser, bytes.data(), bytes.size(), onCell, onLine, &gathering);
     if (read != bytes.size()) {
         text.faultRow = gathering.row();
-        text.fault =
-            "a quote mark stands in the middle of a cell: put the whole cell in quotes and double each quote "
-            "mark inside it";
+        text.fault = ErrorCode::CsvQuoteInCell;
     } else if (csv_fini(&parser, onCell, onLine, &gathering) != 0) {
         text.faultRow = gathering.row();
-        text.fault = "a cell begins with a quote mark and never ends: close the quotes";
+        text.fault = ErrorCode::CsvQuoteOpen;
     }
     csv_free(&parser);
     return text;

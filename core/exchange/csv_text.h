@@ -1,5 +1,8 @@
 #pragma once
 
+#include "core/base/error.h"
+
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,8 +18,8 @@ struct CsvRecord {
 /// The records up to the end or the first fault in the quoting.
 struct CsvText {
     std::vector<CsvRecord> records;
-    int faultRow = 0;  ///< 0: no fault
-    std::string fault; ///< what is wrong and how to mend it
+    int faultRow = 0;               ///< 0: no fault
+    std::optional<ErrorCode> fault; ///< in the quoting: CsvQuoteInCell or CsvQuoteOpen
 };
 
 /// Strict RFC 4180: comma, quotes doubled inside quotes, line breaks inside quotes, blanks are data. Records

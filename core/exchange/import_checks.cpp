@@ -1,12 +1,12 @@
 #include "core/exchange/import_checks.h"
 
+#include "core/base/error_code.h"
 #include "core/exchange/csv_cell.h"
 #include "core/register/typed_rows.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <fmt/format.h>
 #include <initializer_list>
 
 namespace core {
@@ -47,6 +47,7 @@ public:
 
 private:
     std::string_view cell(std::string_view column) const { return cellOf(m_sheet, m_row.cells, column); }
+    std::string text(std::string_view column) const { return std::string(cell(column)); }
     double number(std::string_view column) const { return numberFrom(cell(column)).value_or(0); }
 
     bool areGood(std::initializer_list<std::string_view> columns) const {
@@ -54,25 +55,23 @@ private:
                             [&](auto column) { return m_row.given->isFaulty(m_sheet.indexOf(column)); });
     }
 
-    void reject(std::string_view column, std::string reason) {
+    void reject(std::string_view column, Error reason) {
         m_rejections.add(m_sheet, *m_row.given, m_sheet.indexOf(column), std::move(reason));
     }
 
     void requireCell(std::string_view column) {
         if (cell(column).empty() && areGood({column}))
-            reject(column, fmt::format("the {} is missing: fill it in", column));
+            reject(column, {ErrorCode::CellMissing, {std::string(column)}});
     }
 
     void checkRange(std::string_view low, std::string_view high) {
         if (!areGood({low, high}) || cell(low).empty() || cell(high).empty() || number(low) <= number(high))
             return;
-        reject(low, fmt::format("{} {} is above {} {}: exchange or correct them", low, cell(low), high,
-                                cell(high)));
+        reject(low, {ErrorCode::RangeReversed, {std::string(low), text(low), std::string(high), text(high)}});
     }
 
     void checkKitType() {
-        if (areGood({"pack"}) && number("pack") < 1)
-            reject("pack", "a pack of 0 holds nothing: write 1 or more");
+        if (areGood({"pack"}) && number("pack") < 1) reject("pack", {ErrorCode::PackOfNothing});
         checkLinesAgree("worn");
         checkLinesAgree("personal");
     }
@@ -82,11 +81,8 @@ private:
         if (m_row.isNew() || cell(column) == cellOf(m_sheet, m_row.before, column)) return;
         for (const DraftRow& line : m_draft.all(SheetId::ManifestLines))
             if (!line.given && breaks(line, column))
-                return reject(
-                    column,
-                    fmt::format("a manifest line for {} has substitutes that would no longer agree in "
-                                "{}: change the line's substitutes first",
-                                shown(line.cell("kit_type")), column));
+                return reject(column, {ErrorCode::LineWouldDisagree,
+                                       {shown(line.cell("kit_type")), std::string(column)}});
     }
 
     /// Would this kit type, as it is now to be, disagree with another of that line.
@@ -104,8 +100,7 @@ private:
 
     void checkLine() {
         if (areGood({"quantity"}) && number("quantity") > mostPlaces)
-            reject("quantity",
-                   fmt::format("{} is too large: write at most {}", cell("quantity"), mostPlaces));
+            reject("quantity", {ErrorCode::LineTooLarge, {text("quantity"), std::to_string(mostPlaces)}});
         const DraftRow* own = m_draft.find(SheetId::KitTypes, foldName(cell("kit_type")));
         for (const std::string& name : namesFrom(cell("substitutes"))) {
             const DraftRow* substitute = m_draft.find(SheetId::KitTypes, foldName(name));
@@ -118,10 +113,9 @@ private:
         const Sheet& kitTypes = sheet(SheetId::KitTypes);
         for (std::string_view column : {"worn", "personal"})
             if (cellOf(kitTypes, own.cells, column) != cellOf(kitTypes, substitute.cells, column))
-                return reject(
-                    "substitutes",
-                    fmt::format("{} and {} do not agree in {}: a substitute must, so choose another",
-                                shown(substitute.cells[0]), shown(own.cells[0]), column));
+                return reject("substitutes",
+                              {ErrorCode::SubstituteDisagrees,
+                               {shown(substitute.cells[0]), shown(own.cells[0]), std::string(column)}});
     }
 
     void checkLifeRule() {
@@ -130,10 +124,9 @@ private:
         checkCounted();
         checkSteps();
         const bool waits = cell("kind") == "after_event";
-        if (areGood({"event"}) && waits && cell("event").empty())
-            reject("event", "a rule of kind after_event waits for an event: name it");
+        if (areGood({"event"}) && waits && cell("event").empty()) reject("event", {ErrorCode::EventMissing});
         if (areGood({"event"}) && !waits && !cell("event").empty())
-            reject("event", "only a rule of kind after_event waits for an event: leave the cell empty");
+            reject("event", {ErrorCode::EventNotWaitedFor});
     }
 
     bool isKind(std::initializer_list<std::string_view> kinds) const {
@@ -145,43 +138,34 @@ private:
     void checkCounted() {
         if (!areGood({"n"})) return;
         if (isKind({"stamped", "after_event"})) {
-            if (!cell("n").empty())
-                reject("n",
-                       fmt::format("a rule of kind {} counts nothing: leave the cell empty", cell("kind")));
+            if (!cell("n").empty()) reject("n", {ErrorCode::RuleCountsNothing, {text("kind")}});
         } else if (number("n") <= 0) {
-            reject("n", fmt::format("a rule of kind {} needs a number above 0", cell("kind")));
+            reject("n", {ErrorCode::RuleNeedsNumber, {text("kind")}});
         } else if (!isWhole(number("n")) && !isKind({"every_hours"})) {
-            reject("n", fmt::format("{} is not whole: a rule of kind {} needs a whole number", cell("n"),
-                                    cell("kind")));
+            reject("n", {ErrorCode::RuleNeedsWholeNumber, {text("n"), text("kind")}});
         } else if (!isKind({"every_hours", "every_uses"}) && number("n") > 12000) {
-            reject("n", fmt::format("{} is too large: write at most 12000", cell("n")));
+            reject("n", {ErrorCode::RuleNumberTooLarge, {text("n")}});
         }
     }
 
     void checkSteps() {
         if (!areGood({"steps"}) || cell("steps").empty()) return;
         if (!isKind({"inspect_every", "service_every", "every_hours", "every_uses"}))
-            return reject("steps",
-                          fmt::format("a rule of kind {} does not count from a record, so it has no steps: "
-                                      "leave the cell empty",
-                                      cell("kind")));
+            return reject("steps", {ErrorCode::RuleWithoutSteps, {text("kind")}});
         const auto steps = stepsFrom(cell("steps")).value();
         const bool whole =
             std::all_of(steps.begin(), steps.end(), [](auto& step) { return isWhole(step.n); });
         const bool small =
             std::all_of(steps.begin(), steps.end(), [](auto& step) { return step.n <= 12000; });
         if ((!whole || !small) && !isKind({"every_hours"}))
-            reject("steps", fmt::format("steps of kind {} need whole numbers, at most 12000", cell("kind")));
+            reject("steps", {ErrorCode::StepsNotWhole, {text("kind")}});
     }
 
     void checkHome() {
         if (!areGood({"boat", "place"}) || cell("boat").empty() || cell("place").empty()) return;
         const bool placeGiven = !m_row.given->text(m_sheet.indexOf("place")).empty();
-        reject(
-            placeGiven ? "place" : "boat",
-            fmt::format(
-                "the item has both a home boat, {}, and a home place, {}: keep one and write - in the other",
-                shown(cell("boat")), shown(cell("place"))));
+        reject(placeGiven ? "place" : "boat",
+               {ErrorCode::ItemWithTwoHomes, {shown(cell("boat")), shown(cell("place"))}});
     }
 
     ImportDraft& m_draft;
@@ -193,7 +177,7 @@ private:
 /// Rejects touched rows whose cells in `columns` are those of another row already; rows with an empty one are
 /// let be.
 void checkUnique(ImportDraft& draft, Rejections& rejections, SheetId id,
-                 std::initializer_list<std::string_view> columns, std::string_view what) {
+                 std::initializer_list<std::string_view> columns, ErrorCode taken) {
     const Sheet& sheet = core::sheet(id);
     std::unordered_map<std::string, const DraftRow*> holders;
     const auto valueOf = [&](const DraftRow& row) {
@@ -212,8 +196,7 @@ void checkUnique(ImportDraft& draft, Rejections& rejections, SheetId id,
         if (isFirst || value.empty()) continue;
         const std::string_view column = *(columns.end() - 1);
         rejections.add(sheet, *row->given, sheet.indexOf(column),
-                       fmt::format("{} has {} {} already: {}", shown(holder->second->cells[0]), what,
-                                   shown(row->cell(column)), "correct one of them"));
+                       {taken, {shown(holder->second->cells[0]), shown(row->cell(column))}});
     }
 }
 
@@ -223,9 +206,9 @@ void checkRows(ImportDraft& draft, Rejections& rejections) {
     for (const Sheet& sheet : allSheets())
         for (DraftRow* row : draft.touched(sheet.id))
             Check(draft, rejections, *row).run();
-    checkUnique(draft, rejections, SheetId::Boats, {"tag"}, "the tag");
-    checkUnique(draft, rejections, SheetId::People, {"tag"}, "the tag");
-    checkUnique(draft, rejections, SheetId::Items, {"gtin", "serial"}, "this gtin and the serial");
+    checkUnique(draft, rejections, SheetId::Boats, {"tag"}, ErrorCode::TagTaken);
+    checkUnique(draft, rejections, SheetId::People, {"tag"}, ErrorCode::TagTaken);
+    checkUnique(draft, rejections, SheetId::Items, {"gtin", "serial"}, ErrorCode::SerialTaken);
 }
 
 } // namespace core

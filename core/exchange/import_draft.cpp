@@ -1,8 +1,9 @@
 #include "core/exchange/import_draft.h"
 
+#include "core/base/error_code.h"
+
 #include <algorithm>
 #include <cassert>
-#include <fmt/format.h>
 
 namespace core {
 namespace {
@@ -31,8 +32,8 @@ bool checkAlternatives(const Sheet& sheet, GivenRow& given, Rejections& rejectio
     const bool second = !given.text(1).empty();
     if (first != second) return true;
     rejections.add(sheet, given, first ? 1 : 0,
-                   fmt::format("{} of {} and {} is given: fill in exactly one of them",
-                               first ? "each" : "none", sheet.columns[0].name, sheet.columns[1].name));
+                   {first ? ErrorCode::BothGiven : ErrorCode::NeitherGiven,
+                    {std::string(sheet.columns[0].name), std::string(sheet.columns[1].name)}});
     return false;
 }
 
@@ -42,8 +43,7 @@ bool checkKey(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
         good = good && !given.isFaulty(key);
         if (!given.text(key).empty() || given.isFaulty(key) || mayBeEmpty(sheet, key)) continue;
         const std::string_view name = sheet.columns[static_cast<std::size_t>(key)].name;
-        rejections.add(sheet, given, key,
-                       fmt::format("the {} is missing: it names the row, so fill it in", name));
+        rejections.add(sheet, given, key, {ErrorCode::KeyCellMissing, {std::string(name)}});
         good = false;
     }
     return checkAlternatives(sheet, given, rejections) && good;
@@ -107,7 +107,7 @@ void ImportDraft::lay(SheetFile& file, const std::function<std::string()>& mintI
         if (mintCode(*given, mintItemCode))
             layRow(sheet, *given, rejections);
         else
-            rejections.add(sheet, *given, 0, "no unused tag code could be found: fill in a code");
+            rejections.add(sheet, *given, 0, {ErrorCode::NoFreeTagCode});
     auto& touched = of(sheet.id).touched;
     std::stable_sort(touched.begin(), touched.end(),
                      [](const DraftRow* a, const DraftRow* b) { return a->given->row < b->given->row; });
@@ -124,7 +124,7 @@ void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& reject
     DraftRow* row = find(sheet.id, key);
     if (row && row->given) {
         rejections.add(sheet, given, sheet.keyColumns - 1,
-                       fmt::format("row {} has the same key: keep one of them", row->given->row));
+                       {ErrorCode::KeyTwice, {std::to_string(row->given->row)}});
         return;
     }
     if (!row) row = &add(sheet.id, key, {sheet.id, {}, Cells(sheet.columns.size()), nullptr});

@@ -1,9 +1,9 @@
 #include "core/exchange/name_spelling.h"
 
+#include "core/base/error_code.h"
 #include "core/exchange/csv_cell.h"
 #include "core/register/typed_rows.h"
 
-#include <fmt/format.h>
 #include <set>
 
 namespace core {
@@ -16,6 +16,13 @@ std::string joinedKey(std::initializer_list<std::string_view> names) {
         key += '\x1F' + foldName(name);
     key.erase(0, 1);
     return key;
+}
+
+Error noSuchRow(const Sheet& sheet, const std::string& name) {
+    const std::string column(sheet.columns[0].name);
+    const std::string file(sheet.file);
+    if (column == "code") return {ErrorCode::ReferredItemMissing, {shown(name), file}};
+    return {ErrorCode::ReferredRowMissing, {column, shown(name), file}};
 }
 
 } // namespace
@@ -105,10 +112,7 @@ const DraftRow* NameSpelling::referred(DraftRow& row, int column, const std::str
     const Sheet& other = core::sheet(*sheet.columns[static_cast<std::size_t>(column)].refersTo);
     const DraftRow* found = m_draft.find(other.id, foldName(name));
     if (!found && m_draft.isWhole(other.id))
-        m_rejections.add(sheet, *row.given, column,
-                         fmt::format("no {} {} in {} or in the club file: correct it or add it there",
-                                     other.columns[0].name == "code" ? "item" : other.columns[0].name,
-                                     shown(name), other.file));
+        m_rejections.add(sheet, *row.given, column, noSuchRow(other, name));
     return found;
 }
 
@@ -129,11 +133,8 @@ void NameSpelling::spellSize(DraftRow& row) {
     if (const DraftRow* found = m_draft.find(SheetId::Sizes, joinedKey({kitType, size})))
         size = found->cell("size");
     else if (m_draft.isWhole(SheetId::Sizes))
-        m_rejections.add(
-            sheet(SheetId::Items), *row.given, column,
-            fmt::format("no size {} of kit_type {} in sizes.csv or in the club file: correct it or add it "
-                        "there",
-                        shown(size), shown(kitType)));
+        m_rejections.add(sheet(SheetId::Items), *row.given, column,
+                         {ErrorCode::ReferredSizeMissing, {shown(size), shown(kitType)}});
 }
 
 void NameSpelling::spellRule(DraftRow& row) {
@@ -149,10 +150,8 @@ void NameSpelling::spellRule(DraftRow& row) {
     if (found || !row.isNew() || kitType.empty() || !m_draft.isWhole(SheetId::LifeRules)) return;
     m_rejections.add(
         services, *row.given, services.indexOf("rule"),
-        fmt::format("no life rule {} {} of kit_type {} in life_rules.csv or in the club file: correct it "
-                    "or add it there",
-                    shown(rule), part.empty() ? "without a part" : "for the part " + shown(part),
-                    shown(kitType)));
+        part.empty() ? Error{ErrorCode::ReferredRuleMissing, {shown(rule), shown(kitType)}}
+                     : Error{ErrorCode::ReferredPartRuleMissing, {shown(rule), shown(part), shown(kitType)}});
 }
 
 std::string NameSpelling::classOf(const DraftRow& point) {

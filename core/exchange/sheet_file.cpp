@@ -1,5 +1,6 @@
 #include "core/exchange/sheet_file.h"
 
+#include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_text.h"
@@ -14,21 +15,21 @@ constexpr int noColumn = -1;
 
 /// Name of a header cell as it can be shown: it may be anything.
 std::string headerName(const std::string& cell) {
-    const std::string quoted = shown(withoutOuterBlanks(cell));
-    return quoted.substr(1, quoted.size() - 2);
+    return shown(withoutOuterBlanks(cell));
 }
 
 bool isSeparatedOtherwise(const CsvRecord& header) {
     return header.cells.size() == 1 && header.cells[0].find_first_of(";\t") != std::string::npos;
 }
 
-std::string unknownColumn(const Sheet& sheet, const std::string& cell, std::size_t position) {
+Error unknownColumn(const Sheet& sheet, const std::string& cell, std::size_t position) {
     if (withoutOuterBlanks(cell).empty())
-        return fmt::format("column {} has no name: name it or take it out", position + 1);
+        return {ErrorCode::ColumnWithoutName, {std::to_string(position + 1)}};
     std::vector<std::string_view> names;
     for (const Column& column : sheet.columns)
         names.push_back(column.name);
-    return fmt::format("unknown column {}: {} has {}", shown(cell), sheet.file, fmt::join(names, ", "));
+    return {ErrorCode::ColumnUnknown,
+            {shown(cell), std::string(sheet.file), fmt::format("{}", fmt::join(names, ", "))}};
 }
 
 /// Which column of the sheet each cell of a record belongs to.
@@ -40,8 +41,7 @@ std::vector<int> columnsOf(const Sheet& sheet, const CsvRecord& header, Rejectio
         if (column < 0) {
             rejections.add(sheet.file, header.row, headerName(cell), unknownColumn(sheet, cell, i));
         } else if (std::find(columns.begin(), columns.end(), column) != columns.end()) {
-            rejections.add(sheet.file, header.row, headerName(cell),
-                           fmt::format("the column {} is there twice: take one out", shown(cell)));
+            rejections.add(sheet.file, header.row, headerName(cell), {ErrorCode::ColumnTwice, {shown(cell)}});
             column = noColumn;
         }
         columns.push_back(column);
@@ -57,8 +57,7 @@ bool hasKeyColumns(const Sheet& sheet, const CsvRecord& header, const std::vecto
         const bool isThere = std::find(columns.begin(), columns.end(), key) != columns.end();
         if (isThere || sheet.id == SheetId::Items || mayBeEmpty(sheet, key)) continue;
         const std::string_view name = sheet.columns[static_cast<std::size_t>(key)].name;
-        rejections.add(sheet.file, header.row, name,
-                       fmt::format("the column {} is missing: it names the row, so add it", name));
+        rejections.add(sheet.file, header.row, name, {ErrorCode::KeyColumnMissing, {std::string(name)}});
         all = false;
     }
     return all;
@@ -73,9 +72,7 @@ GivenRow readRow(const Sheet& sheet, const CsvRecord& record, const std::vector<
     if (record.cells.size() != columns.size()) {
         rejections.add(
             sheet.file, record.row, {},
-            fmt::format("the row has {} cells where the header has {}: is a comma missing, or a cell with a "
-                        "comma not in quotes?",
-                        record.cells.size(), columns.size()));
+            {ErrorCode::RowLength, {std::to_string(record.cells.size()), std::to_string(columns.size())}});
         row.isRejected = row.isRagged = true;
     }
     for (std::size_t i = 0; i < std::min(columns.size(), record.cells.size()); ++i) {
@@ -85,16 +82,13 @@ GivenRow readRow(const Sheet& sheet, const CsvRecord& record, const std::vector<
         row.cells[column] = std::move(reading.text);
         // The cells of a ragged row may be out of step: its key is good for what refers to it, its faults are
         // not.
-        if (!reading.fault.empty() && !row.isRagged)
-            rejections.add(sheet, row, columns[i], std::move(reading.fault));
+        if (reading.fault && !row.isRagged) rejections.add(sheet, row, columns[i], std::move(*reading.fault));
     }
     return row;
 }
 
-std::string wrongEncoding(std::string_view bytes) {
-    if (bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF"))
-        return "the file is UTF-16: save it as UTF-8";
-    return {};
+bool isUtf16(std::string_view bytes) {
+    return bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF");
 }
 
 } // namespace
@@ -105,11 +99,11 @@ const std::string& GivenRow::text(int column) const {
     return cell ? *cell : nothing;
 }
 
-void Rejections::add(std::string_view file, int row, std::string_view column, std::string reason) {
+void Rejections::add(std::string_view file, int row, std::string_view column, Error reason) {
     rows.push_back({std::string(file), row, std::string(column), std::move(reason)});
 }
 
-void Rejections::add(const Sheet& sheet, GivenRow& row, int column, std::string reason) {
+void Rejections::add(const Sheet& sheet, GivenRow& row, int column, Error reason) {
     const auto at = static_cast<std::size_t>(column);
     add(sheet.file, row.row, sheet.columns[at].name, std::move(reason));
     row.faulty[at] = true;
@@ -134,27 +128,24 @@ bool mayBeEmpty(const Sheet& sheet, int keyColumn) {
 
 SheetFile readSheet(const Sheet& sheet, std::string_view bytes, Rejections& rejections) {
     SheetFile file{&sheet, {}, true};
-    if (std::string problem = wrongEncoding(bytes); !problem.empty()) {
-        rejections.add(sheet.file, 0, {}, std::move(problem));
+    if (isUtf16(bytes)) {
+        rejections.add(sheet.file, 0, {}, {ErrorCode::ImportUtf16});
         file.isWhole = false;
         return file;
     }
     const CsvText text = readCsv(bytes);
-    if (text.faultRow != 0) {
-        rejections.add(sheet.file, text.faultRow, {}, text.fault);
+    if (text.fault) {
+        rejections.add(sheet.file, text.faultRow, {}, {*text.fault});
         file.isWhole = false;
     }
     if (text.records.empty()) {
-        if (file.isWhole)
-            rejections.add(sheet.file, 1, {},
-                           "the file has no header row: write the names of the columns in row 1");
+        if (file.isWhole) rejections.add(sheet.file, 1, {}, {ErrorCode::ImportWithoutHeader});
         file.isWhole = false;
         return file;
     }
     const CsvRecord& header = text.records.front();
     if (isSeparatedOtherwise(header)) {
-        rejections.add(sheet.file, header.row, headerName(header.cells[0]),
-                       "the cells are not separated by commas: save the file with commas between them");
+        rejections.add(sheet.file, header.row, headerName(header.cells[0]), {ErrorCode::ImportNotByCommas});
         file.isWhole = false;
         return file;
     }

@@ -36,8 +36,8 @@ struct SheetFile {
 /// Collects what is wrong, and marks rows as rejected.
 class Rejections {
 public:
-    void add(std::string_view file, int row, std::string_view column, std::string reason);
-    void add(const Sheet& sheet, GivenRow& row, int column, std::string reason); ///< marks the cell as faulty
+    void add(std::string_view file, int row, std::string_view column, Error reason);
+    void add(const Sheet& sheet, GivenRow& row, int column, Error reason); ///< marks the cell as faulty
 
     std::vector<RejectedRow> rows;
 };

@@ -1,21 +1,18 @@
 #pragma once
 
+#include "core/base/error.h"
+
 #include <cstdint>
 #include <string>
 #include <vector>
 
 namespace core {
 
-struct Problem {
-    std::string where;
-    std::string what;
-};
-
 struct Verification {
     std::int64_t facts = 0;
     int devices = 0;
-    std::string head; ///< hash of the newest fact of this device
-    std::vector<Problem> problems;
+    std::string head;            ///< hash of the newest fact of this device
+    std::vector<Error> problems; ///< their arguments say where they stand in the record
 };
 
 } // namespace core

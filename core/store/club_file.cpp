@@ -1,5 +1,7 @@
 #include "core/store/club_file.h"
 
+#include "core/base/error_code.h"
+
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <fstream>
@@ -10,9 +12,9 @@ namespace {
 
 constexpr int applicationId = 0x54484f4c; // "THOL"
 
-[[noreturn]] void refuse(ErrorKind kind, const std::filesystem::path& file, std::string what,
-                         std::string mend) {
-    throw StoreFailure({kind, std::move(what), file.string(), std::move(mend)});
+[[noreturn]] void refuse(ErrorCode code, const std::filesystem::path& file,
+                         std::vector<std::string> arguments = {}) {
+    throw StoreFailure({code, std::move(arguments), file.string()});
 }
 
 /// Makes the file, atomically refusing one that exists.
@@ -22,12 +24,8 @@ void claim(const std::filesystem::path& file) {
         ::close(handle);
         return;
     }
-    if (errno == EEXIST)
-        refuse(ErrorKind::FileExists, file, "the file exists",
-               "choose another name, or move the old file away");
-    const std::string what = std::generic_category().message(errno);
-    refuse(ErrorKind::DiskFailed, file, "the file cannot be made: " + what,
-           "see that the folder is there and writable");
+    if (errno == EEXIST) refuse(ErrorCode::FileExists, file);
+    refuse(ErrorCode::FileNotMade, file, {std::generic_category().message(errno)});
 }
 
 void removeTraces(const std::filesystem::path& file) {
@@ -39,31 +37,19 @@ void removeTraces(const std::filesystem::path& file) {
 void requireFile(const std::filesystem::path& file) {
     std::error_code error;
     const auto status = std::filesystem::status(file, error);
-    if (!std::filesystem::exists(status))
-        refuse(ErrorKind::FileMissing, file, "there is no such file",
-               "give the path of a club file, or create one");
-    if (!std::filesystem::is_regular_file(status))
-        refuse(ErrorKind::NotAClubFile, file, "this is not a file", "give the path of a club file");
-    if (std::filesystem::file_size(file, error) == 0 && !error)
-        refuse(ErrorKind::FileUnfinished, file,
-               "the making of this club file was cut short and nothing is in it",
-               "remove it and create it again");
+    if (!std::filesystem::exists(status)) refuse(ErrorCode::NoSuchFile, file);
+    if (!std::filesystem::is_regular_file(status)) refuse(ErrorCode::NotAFile, file);
+    if (std::filesystem::file_size(file, error) == 0 && !error) refuse(ErrorCode::FileUnfinished, file);
 }
 
 void requireClub(Database& database, const std::filesystem::path& file, int newest) {
     const auto id = database.number("PRAGMA application_id");
     const auto version = database.number("PRAGMA user_version");
     const auto tables = database.number("SELECT count(*) FROM sqlite_schema");
-    if (id == 0 && version == 0 && tables == 0)
-        refuse(ErrorKind::FileUnfinished, file,
-               "the making of this club file was cut short and nothing is in it",
-               "remove it and create it again");
-    if (id != applicationId)
-        refuse(ErrorKind::NotAClubFile, file, "this is not a club file", "give the path of a club file");
+    if (id == 0 && version == 0 && tables == 0) refuse(ErrorCode::FileUnfinished, file);
+    if (id != applicationId) refuse(ErrorCode::NotAClubFile, file);
     if (version > newest)
-        refuse(ErrorKind::FileNewer, file,
-               fmt::format("the club file has format {}, this program knows {}", version, newest),
-               "use a newer Tholepin; the file was not touched");
+        refuse(ErrorCode::FileNewer, file, {std::to_string(version), std::to_string(newest)});
 }
 
 void backUp(Database& database, const std::filesystem::path& file, std::int64_t version) {

@@ -1,5 +1,7 @@
 #include "core/store/database.h"
 
+#include "core/base/error_code.h"
+
 #include <fmt/format.h>
 #include <sqlite3.h>
 
@@ -8,38 +10,24 @@ namespace {
 
 constexpr int busyMillis = 2000;
 
-ErrorKind kindOf(int code) {
+ErrorCode codeOf(int code) {
     switch (code & 0xff) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return ErrorKind::FileLocked;
+        return ErrorCode::DatabaseLocked;
     case SQLITE_NOTADB:
-        return ErrorKind::NotAClubFile;
+        return ErrorCode::DatabaseForeign;
     case SQLITE_CORRUPT:
-        return ErrorKind::FileDamaged;
+        return ErrorCode::DatabaseDamaged;
     default:
-        return ErrorKind::DiskFailed;
-    }
-}
-
-std::string mendOf(ErrorKind kind) {
-    switch (kind) {
-    case ErrorKind::FileLocked:
-        return "close the other program that has the club file open and try again";
-    case ErrorKind::NotAClubFile:
-        return "give the path of a club file";
-    case ErrorKind::FileDamaged:
-        return "restore the newest backup, and keep the damaged file for inspection";
-    default:
-        return "see that the disk is there, writable and not full";
+        return ErrorCode::DatabaseFailed;
     }
 }
 
 [[noreturn]] void fail(sqlite3* handle, int code) {
     const char* file = handle != nullptr ? sqlite3_db_filename(handle, "main") : nullptr;
-    const char* what = handle != nullptr ? sqlite3_errmsg(handle) : sqlite3_errstr(code);
-    const ErrorKind kind = kindOf(code);
-    throw StoreFailure({kind, what, file != nullptr ? file : "", mendOf(kind)});
+    const char* said = handle != nullptr ? sqlite3_errmsg(handle) : sqlite3_errstr(code);
+    throw StoreFailure({codeOf(code), {said}, file != nullptr ? file : ""});
 }
 
 int flagsOf(Database::Mode mode) {

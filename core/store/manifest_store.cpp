@@ -1,14 +1,13 @@
 #include "core/store/manifest_store.h"
 
+#include "core/base/error_code.h"
 #include "core/record/row_of_facts.h"
 #include "core/register/typed_rows.h"
 #include "core/store/fact_table.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <map>
 #include <nlohmann/json.hpp>
-#include <stdexcept>
 
 namespace core::manifestStore {
 namespace {
@@ -32,37 +31,35 @@ bool isReadable(const Column& column, const std::string& cell) {
     }
 }
 
-/// What cannot be read in the row, or nothing.
-std::string faultOf(const ManifestFact& fact) {
-    const Sheet& kind = sheet(fact.sheet);
-    for (std::size_t i = 0; i < kind.columns.size() && !fact.isGone; ++i)
-        if (!isReadable(kind.columns[i], fact.cells[i]))
-            return fmt::format("{} is '{}'", kind.columns[i].name, fact.cells[i]);
-    return {};
+[[noreturn]] void failDamaged(const Fact& fact, ErrorCode code, const std::vector<std::string>& what = {}) {
+    std::vector<std::string> arguments{std::to_string(fact.seq), fact.device};
+    arguments.insert(arguments.end(), what.begin(), what.end());
+    throw StoreFailure({code, std::move(arguments)});
 }
 
-[[noreturn]] void failDamaged(const Fact& fact, const std::string& why) {
-    throw StoreFailure({ErrorKind::FileDamaged,
-                        fmt::format("the record of the manifests cannot be read: {}", why),
-                        fmt::format("fact {} of machine {}", fact.seq, fact.device),
-                        "take an older backup, or look at it with `verify`"});
-}
-
-Instant instantOf(const std::string& text) {
+Instant instantOf(const Fact& fact, const std::string& text) {
     if (const auto instant = Instant::parse(text)) return *instant;
-    throw std::invalid_argument(fmt::format("'{}' is no time", text));
+    failDamaged(fact, ErrorCode::ManifestRecordTime, {text});
+}
+
+void requireReadable(const Fact& fact, const ManifestFact& made) {
+    const Sheet& kind = sheet(made.sheet);
+    for (std::size_t i = 0; i < kind.columns.size() && !made.isGone; ++i)
+        if (!isReadable(kind.columns[i], made.cells[i]))
+            failDamaged(fact, ErrorCode::ManifestRecordCell,
+                        {std::string(kind.columns[i].name), made.cells[i]});
 }
 
 ManifestFact factOf(const Fact& fact, SheetId id, const json& body, const StoredRow& row) {
     ManifestFact made{
         .stamp = fact.stamp(), .device = fact.device, .seq = fact.seq, .by = fact.by, .sheet = id};
-    made.recordedAt = instantOf(fact.atUtc);
-    if (body.contains("at")) made.at = instantOf(body["at"].get<std::string>());
+    made.recordedAt = instantOf(fact, fact.atUtc);
+    if (body.contains("at")) made.at = instantOf(fact, body["at"].get<std::string>());
     made.key = body.at("key").get<std::string>();
     made.position = row.position;
     made.cells = row.cells;
     made.isGone = row.isGone;
-    if (const std::string fault = faultOf(made); !fault.empty()) throw std::invalid_argument(fault);
+    requireReadable(fact, made);
     return made;
 }
 
@@ -75,9 +72,7 @@ ManifestFact readFact(const Fact& fact, SheetId id, RowsByKey& rows) {
         overlay(sheet(id), fact, body, row);
         return factOf(fact, id, body, row);
     } catch (const json::exception&) {
-        failDamaged(fact, "it is not as this program writes it");
-    } catch (const std::invalid_argument& fault) {
-        failDamaged(fact, fault.what());
+        failDamaged(fact, ErrorCode::ManifestRecordUnreadable);
     }
 }
 

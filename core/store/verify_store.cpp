@@ -1,5 +1,6 @@
 #include "core/store/verify_store.h"
 
+#include "core/base/error_code.h"
 #include "core/store/apply.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
@@ -29,22 +30,23 @@ public:
             ++m_into.devices;
         }
         ++m_into.facts;
-        const std::string where = fmt::format("fact {} of machine {}", fact.seq, fact.device);
         if (fact.seq != m_seq + 1)
-            report(where, fmt::format("facts {} to {} are not there", m_seq + 1, fact.seq - 1));
-        if (fact.prevHash != m_hash) report(where, "it does not follow the fact before it");
+            report(ErrorCode::FactsMissing, fact, {std::to_string(m_seq + 1), std::to_string(fact.seq - 1)});
+        if (fact.prevHash != m_hash) report(ErrorCode::FactOutOfChain, fact);
         const auto body = nlohmann::json::parse(fact.body, nullptr, false);
         if (body.is_discarded() || canonical(body) != fact.body)
-            report(where, "its body is not as it was written");
+            report(ErrorCode::FactBodyChanged, fact);
         else if (hashOf(fact) != fact.hash)
-            report(where, "it was changed after it was written");
+            report(ErrorCode::FactChanged, fact);
         m_seq = fact.seq;
         m_hash = fact.hash;
     }
 
 private:
-    void report(const std::string& where, std::string what) {
-        m_into.problems.push_back({where, std::move(what)});
+    void report(ErrorCode code, const Fact& fact, const std::vector<std::string>& more = {}) {
+        std::vector<std::string> arguments{std::to_string(fact.seq), fact.device};
+        arguments.insert(arguments.end(), more.begin(), more.end());
+        m_into.problems.push_back({code, std::move(arguments)});
     }
 
     Verification& m_into;
@@ -75,9 +77,7 @@ void compareTable(Database& kept, Database& made, const std::string& table, Veri
         more = inKept && inMade;
         if (inKept != inMade || (more && rowText(a) != rowText(b))) {
             const std::string row = rowText(inKept ? a : b);
-            into.problems.push_back(
-                {fmt::format("table {}", table),
-                 fmt::format("differs from what the facts say, first at {}", row.substr(0, 80))});
+            into.problems.push_back({ErrorCode::TableDiffers, {table, row.substr(0, 80)}});
             break;
         }
     }
@@ -91,7 +91,7 @@ void compareTables(Database& database, Verification& into) {
     try {
         rebuildTables(database, made);
     } catch (const nlohmann::json::exception& error) {
-        into.problems.push_back({"facts", fmt::format("cannot be applied: {}", error.what())});
+        into.problems.push_back({ErrorCode::FactsInapplicable, {error.what()}});
         return;
     }
     for (const auto* tables :
@@ -105,7 +105,7 @@ void compareTables(Database& database, Verification& into) {
 Verification verifyStore(Database& database) {
     Verification result;
     if (const std::string said = database.value("PRAGMA integrity_check"); said != "ok")
-        result.problems.push_back({"file", said});
+        result.problems.push_back({ErrorCode::FileUnsound, {said}});
     ChainWalk walk(result);
     factTable::forEachInChain(database, [&](const Fact& fact) { walk.visit(fact); });
     compareTables(database, result);

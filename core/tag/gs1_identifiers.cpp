@@ -1,6 +1,7 @@
 #include "core/tag/gs1_identifiers.h"
 
 #include "core/base/calendar_day.h"
+#include "core/base/error_code.h"
 
 #include <algorithm>
 
@@ -72,26 +73,29 @@ int number(std::string_view two) {
 }
 
 /// YYMMDD in the form all centuries share: a leap day needs the year's century only for 00.
-std::string_view dateFault(std::string_view value) {
+std::optional<ErrorCode> dateFault(std::string_view value) {
     const int month = number(value.substr(2));
     const int day = number(value.substr(4));
-    if (month < 1 || month > 12) return "month";
-    if (day > 0 && !CalendarDay::from(2000 + number(value), month, day)) return "day";
-    return {};
+    if (month < 1 || month > 12) return ErrorCode::LabelMonth;
+    if (day > 0 && !CalendarDay::from(2000 + number(value), month, day)) return ErrorCode::LabelDay;
+    return std::nullopt;
 }
 
-std::string_view fault(const Gs1Component& component, std::string_view value) {
-    if (component.set == 'N' && !std::all_of(value.begin(), value.end(), isDigit)) return "character";
-    if (!std::all_of(value.begin(), value.end(), isOfSet82)) return "character";
+std::optional<ErrorCode> fault(const Gs1Component& component, std::string_view value) {
+    if (component.set == 'N' && !std::all_of(value.begin(), value.end(), isDigit))
+        return ErrorCode::LabelCharacter;
+    if (!std::all_of(value.begin(), value.end(), isOfSet82)) return ErrorCode::LabelCharacter;
     switch (component.lint) {
     case Gs1Lint::CheckDigit:
-        return hasGs1CheckDigit(value) ? std::string_view() : "check digit";
+        if (hasGs1CheckDigit(value)) return std::nullopt;
+        return ErrorCode::LabelCheckDigit;
     case Gs1Lint::Date:
         return dateFault(value);
     case Gs1Lint::Zero:
-        return value == "0" ? std::string_view() : "first digit";
+        if (value == "0") return std::nullopt;
+        return ErrorCode::LabelFirstDigit;
     default:
-        return {};
+        return std::nullopt;
     }
 }
 
@@ -122,16 +126,16 @@ bool hasGs1CheckDigit(std::string_view digits) {
     return !digits.empty() && sum % 10 == 0;
 }
 
-std::string_view gs1Fault(const Gs1Identifier& identifier, std::string_view value) {
+std::optional<ErrorCode> gs1Fault(const Gs1Identifier& identifier, std::string_view value) {
     if (static_cast<int>(value.size()) < identifier.least() ||
         static_cast<int>(value.size()) > identifier.most())
-        return "length";
+        return ErrorCode::LabelLength;
     for (const Gs1Component& component : identifier.components) {
         const auto piece = value.substr(0, static_cast<std::size_t>(component.most));
-        if (const auto found = fault(component, piece); !found.empty()) return found;
+        if (const auto found = fault(component, piece)) return found;
         value.remove_prefix(piece.size());
     }
-    return {};
+    return std::nullopt;
 }
 
 } // namespace core

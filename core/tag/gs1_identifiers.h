@@ -1,6 +1,9 @@
 #pragma once
 
+#include "core/base/error_code.h"
+
 #include <array>
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -35,9 +38,9 @@ std::span<const Gs1Identifier> gs1Identifiers();
 /// to 4.
 const Gs1Identifier* gs1IdentifierAt(std::string_view text, std::size_t& length);
 
-/// What keeps the value from the identifier's form: "length", "character", "check digit", "first digit",
-/// "month" or "day" (day 00 is good). Empty when nothing does.
-std::string_view gs1Fault(const Gs1Identifier& identifier, std::string_view value);
+/// What keeps the value from the identifier's form: LabelLength, LabelCharacter, LabelCheckDigit,
+/// LabelFirstDigit, LabelMonth or LabelDay (day 00 is good). Nothing when it has that form.
+std::optional<ErrorCode> gs1Fault(const Gs1Identifier& identifier, std::string_view value);
 
 /// GS1 modulo-10 check over digits, the last of them the check digit (weights 3, 1, 3 … from the right).
 bool hasGs1CheckDigit(std::string_view digits);

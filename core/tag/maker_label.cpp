@@ -1,11 +1,13 @@
 #include "core/tag/maker_label.h"
 
+#include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/tag/gs1_identifiers.h"
 
 #include <algorithm>
 #include <fmt/format.h>
 #include <map>
+#include <vector>
 
 namespace core {
 namespace {
@@ -14,13 +16,6 @@ constexpr char separator = '\x1D';
 constexpr std::string_view gs1Symbols[]{"]d2", "]Q3", "]C1", "]e0"};
 
 using Elements = std::map<std::string, std::string, std::less<>>;
-
-Error refusal(std::string what) {
-    return {ErrorKind::BadInput,
-            std::move(what),
-            {},
-            "compare the text beneath the maker's symbol, or type the tag code"};
-}
 
 /// For a message: whatever was read, in plain ASCII.
 std::string shown(std::string_view text) {
@@ -45,7 +40,7 @@ public:
                 readPlain();
         }
         if (m_fault) return *m_fault;
-        if (m_elements.empty()) return refusal("the label holds no element");
+        if (m_elements.empty()) return Error{ErrorCode::LabelEmpty};
         return std::move(m_elements);
     }
 
@@ -56,8 +51,7 @@ private:
             return m_rest.remove_prefix(1); // leading, or not needed but tolerated
         std::size_t length{};
         const Gs1Identifier* identifier = gs1IdentifierAt(m_rest, length);
-        if (!identifier)
-            return fail(fmt::format("'{}' begins no element that is known here", shown(m_rest.substr(0, 4))));
+        if (!identifier) return fail(ErrorCode::LabelElementUnknown, {shown(m_rest.substr(0, 4))});
         const auto ai = take(length);
         const std::size_t end =
             identifier->predefined ? static_cast<std::size_t>(identifier->most()) : m_rest.find(separator);
@@ -67,12 +61,11 @@ private:
     /// As it is printed for people: (01)…(17)…
     void readBracketed() {
         const auto close = m_rest.find(')'); // the text begins with its bracket: the last value ended there
-        if (close == m_rest.npos) return fail("a bracket of the label is not closed");
+        if (close == m_rest.npos) return fail(ErrorCode::LabelBracketOpen, {});
         const auto ai = m_rest.substr(1, close - 1);
         std::size_t length{};
         const Gs1Identifier* identifier = gs1IdentifierAt(ai, length);
-        if (!identifier || length != ai.size())
-            return fail(fmt::format("'({})' is no element that is known here", shown(ai)));
+        if (!identifier || length != ai.size()) return fail(ErrorCode::LabelIdentifierUnknown, {shown(ai)});
         m_rest.remove_prefix(close + 1);
         add(*identifier, ai, take(std::min(m_rest.find('('), m_rest.size())));
     }
@@ -84,15 +77,13 @@ private:
     }
 
     void add(const Gs1Identifier& identifier, std::string_view ai, std::string_view value) {
-        if (const auto fault = gs1Fault(identifier, value); !fault.empty())
-            return fail(
-                fmt::format("element ({}) of the label: its {} is wrong in '{}'", ai, fault, shown(value)));
+        if (const auto fault = gs1Fault(identifier, value))
+            return fail(*fault, {std::string(ai), shown(value)});
         const auto [element, isNew] = m_elements.try_emplace(std::string(ai), value);
-        if (!isNew && element->second != value)
-            fail(fmt::format("the label says two things for element ({})", ai));
+        if (!isNew && element->second != value) fail(ErrorCode::LabelContradiction, {std::string(ai)});
     }
 
-    void fail(std::string what) { m_fault = refusal(std::move(what)); }
+    void fail(ErrorCode code, std::vector<std::string> arguments) { m_fault = {code, std::move(arguments)}; }
 
     std::string_view m_rest;
     Elements m_elements;
@@ -141,8 +132,7 @@ Result<MakerLabel> parseMakerLabel(std::string_view text, int currentYear) {
         const std::string value = valueOf(*elements, ai);
         if (value.empty()) continue;
         *day = dayFrom(value, currentYear);
-        if (!*day)
-            return refusal(fmt::format("element ({}) of the label: its day is wrong in '{}'", ai, value));
+        if (!*day) return Error{ErrorCode::LabelDay, {std::string(ai), value}};
     }
     return label;
 }

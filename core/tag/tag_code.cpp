@@ -1,5 +1,7 @@
 #include "core/tag/tag_code.h"
 
+#include "core/base/error_code.h"
+
 #include <array>
 #include <fmt/format.h>
 #include <vector>
@@ -33,21 +35,16 @@ std::string cleaned(std::string_view typed) {
     return text;
 }
 
-Error refusal(std::string_view typed, std::string what, std::string mend) {
-    return {ErrorKind::BadInput, fmt::format("'{}' {}", typed, what), {}, std::move(mend)};
-}
-
-/// The one slip that would explain a failed check: two neighbours exchanged, else unknown.
-std::string likelySlip(const std::string& text) {
+/// What would explain a failed check: two neighbours exchanged, if only one exchange gives a good code.
+Error slipOf(std::string_view typed, const std::string& text) {
     std::vector<std::string> swaps;
     for (std::size_t i = 1; i + 1 < text.size(); ++i) {
         std::string swapped = text;
         std::swap(swapped[i], swapped[i + 1]);
         if (swapped != text && TagCode::exact(swapped)) swaps.push_back(TagCode::exact(swapped)->grouped());
     }
-    if (swaps.size() == 1)
-        return fmt::format("two neighbouring characters may be exchanged: is it {}?", swaps.front());
-    return "one character is probably wrong: compare it with the ten characters under the tag";
+    if (swaps.size() == 1) return {ErrorCode::TagNeighboursExchanged, {std::string(typed), swaps.front()}};
+    return {ErrorCode::TagCheckCharacter, {std::string(typed)}};
 }
 
 } // namespace
@@ -71,16 +68,11 @@ std::optional<TagCode> TagCode::exact(std::string_view text) {
 Result<TagCode> TagCode::parse(std::string_view typed) {
     const std::string text = cleaned(typed);
     if (text.size() != codeLength)
-        return refusal(typed,
-                       fmt::format("has {} characters where a tag code has {}", text.size(), codeLength),
-                       "type the ten characters under the tag");
-    if (!isIn(classes, text[0]))
-        return refusal(typed, "does not begin with K, B, P, C or S", "type the ten characters under the tag");
-    if (!hasShape(text))
-        return refusal(typed, "holds a character that no tag code has",
-                       "type the ten characters under the tag");
+        return Error{ErrorCode::TagLength, {std::string(typed), std::to_string(text.size())}};
+    if (!isIn(classes, text[0])) return Error{ErrorCode::TagClassUnknown, {std::string(typed)}};
+    if (!hasShape(text)) return Error{ErrorCode::TagCharacter, {std::string(typed)}};
     if (auto code = exact(text)) return *code;
-    return refusal(typed, "fails its check character", likelySlip(text));
+    return slipOf(typed, text);
 }
 
 TagCode TagCode::mint(TagClass tagClass, const std::function<std::uint64_t()>& random) {

@@ -2,6 +2,7 @@
 
 #include "core/exchange/csv_export.h"
 #include "tests/core/exchange/exchange_support.h"
+#include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 
 #include <chrono>
@@ -60,6 +61,6 @@ int main() {
     std::printf("changes of the second plan: %zu\n", changes.size());
     measure("export them", [&] {
         if (const auto outcome = core::exportSheets(rows, out.path()); !outcome)
-            std::puts(outcome.error().what.c_str());
+            std::puts(support::described(outcome.error()).c_str());
     });
 }

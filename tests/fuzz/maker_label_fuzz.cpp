@@ -32,8 +32,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
         checkAccepted(*label);
         return 0;
     }
-    const std::string& what = label.error().what;
-    require(!what.empty() &&
-            std::all_of(what.begin(), what.end(), [](char c) { return c >= ' ' && c <= '~'; }));
+    for (const std::string& argument : label.error().arguments)
+        require(std::all_of(argument.begin(), argument.end(), [](char c) { return c >= ' ' && c <= '~'; }));
     return 0;
 }

@@ -5,6 +5,7 @@
 #include "core/club/club.h"
 #include "core/club/club_register.h"
 #include "core/tag/tag_code.h"
+#include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fmt/format.h>
@@ -122,7 +123,7 @@ BigClub makeBigClub(const std::filesystem::path& file, std::int64_t sightings) {
     const auto codes = writeRegister(folder / "csv");
     {
         auto club = core::Club::create(file, "Big club");
-        if (!club) throw std::runtime_error(club.error().what);
+        if (!club) throw std::runtime_error(described(club.error()));
         const auto plan = club->register_().importCsv(folder / "csv", now().today, false);
         if (!plan || !plan->rejected.empty()) throw std::runtime_error("the register was not taken");
     }

@@ -22,9 +22,8 @@ void sayCopy(const BackupOptions& options, const core::Verification& found) {
                 .arg(QString::fromStdString(options.to))
                 .arg(found.facts)
                 .arg(QString::fromStdString(found.head)));
-    for (const core::Problem& problem : found.problems)
-        sayLine(QStringLiteral("  ▲ %1: %2")
-                    .arg(QString::fromStdString(problem.where), QString::fromStdString(problem.what)));
+    for (const core::Error& problem : found.problems)
+        sayLine(QStringLiteral("  ▲ %1: %2").arg(placeInWords(problem), errorInWords(problem)));
 }
 
 /// A damaged file is backed up as it is, and told; it is not restored.

@@ -10,6 +10,7 @@
 #include "app/cli/commands/reports.h"
 #include "app/cli/terminal/terminal.h"
 
+#include "core/base/error_code.h"
 #include "core/register/sheets.h"
 #include "core/tag/tag_code.h"
 
@@ -93,8 +94,7 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
     if (!trip) return trip.error();
     plan.trip = std::move(*trip);
     if (plan.trip && plan.phase != core::Phase::Return)
-        return core::Error{core::ErrorKind::BadInput, "a trip is told when the boat is back", "--phase",
-                           "give times, hours and fuel with the return check"};
+        return core::Error{core::ErrorCode::TripNotAtReturn, {}, "--phase"};
     if (!options.points.empty()) {
         const auto points = club.register_().pointsOf(plan.boat, plan.phase);
         if (!points) return points.error();

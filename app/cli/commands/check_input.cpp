@@ -2,6 +2,7 @@
 
 #include "app/cli/terminal/terminal.h"
 
+#include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/register/operation.h"
 #include "core/register/sheets.h"
@@ -24,8 +25,7 @@ Result<std::string> findPerson(const std::vector<core::Person>& people, const st
     };
     const auto found = std::find_if(people.begin(), people.end(), isAsked);
     if (found != people.end()) return found->name;
-    return core::Error{core::ErrorKind::NotFound, "the club knows nobody named '" + asked + "'", option,
-                       "write the name as people.csv has it"};
+    return core::Error{core::ErrorCode::NobodyOfThatName, {asked}, option};
 }
 
 core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes) {
@@ -36,8 +36,7 @@ core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istre
     }
     file.open(path, std::ios::binary);
     if (!file || std::filesystem::is_directory(path))
-        return core::Error{core::ErrorKind::FileMissing, "the codes cannot be read", path,
-                           "look at the path"};
+        return core::Error{core::ErrorCode::CodesUnreadable, {}, path};
     codes = &file;
     return core::Done{};
 }
@@ -80,8 +79,7 @@ Result<std::optional<core::Instant>> instantFrom(const std::string& text, const 
     if (text.empty()) return std::optional<core::Instant>();
     const auto instant = core::Instant::parse(text);
     if (instant) return std::optional(*instant);
-    return core::Error{core::ErrorKind::BadInput, "'" + text + "' is no instant", option,
-                       "write it like 2026-03-14T06:40:00Z"};
+    return core::Error{core::ErrorCode::InstantUnreadable, {text}, option};
 }
 
 template <class Number>
@@ -90,8 +88,7 @@ Result<std::optional<Number>> numberFrom(const std::string& text, const char* op
     Number number{};
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     if (error == std::errc() && end == text.data() + text.size()) return std::optional(number);
-    return core::Error{core::ErrorKind::BadInput, "'" + text + "' is no number", option,
-                       "write it like 2 or, for hours, 1.5"};
+    return core::Error{core::ErrorCode::NumberUnreadable, {text}, option};
 }
 
 } // namespace

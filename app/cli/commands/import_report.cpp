@@ -12,7 +12,7 @@ namespace {
 int reportRejected(const core::ImportPlan& plan) {
     for (const core::RejectedRow& row : plan.rejected)
         note(QStringLiteral("%1: %2").arg(QString::fromStdString(placeIn(row.file, row.row, row.column)),
-                                          QString::fromStdString(row.reason)));
+                                          rejectionInWords(row.reason)));
     return ExitBadInput;
 }
 

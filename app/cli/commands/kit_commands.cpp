@@ -29,7 +29,7 @@ struct KitOptions : CommonOptions {
 
 /// A tag is minted once: what cannot be printed is refused before.
 core::Outcome canPrintTags(const KitOptions& options) {
-    return options.out.empty() ? core::Outcome(core::Done{}) : canWriteWholeFile(options.out, "sheet");
+    return options.out.empty() ? core::Outcome(core::Done{}) : canWriteWholeFile(options.out, Paper::Sheet);
 }
 
 /// Tags of the codes, when a sheet is asked for.

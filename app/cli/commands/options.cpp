@@ -1,5 +1,7 @@
 #include "app/cli/commands/options.h"
 
+#include "core/base/error_code.h"
+
 #include "app/cli/terminal/terminal.h"
 #include "core/club/club_kit.h"
 
@@ -7,12 +9,11 @@ namespace app {
 namespace {
 
 core::Error badDay(const std::string& text) {
-    return {core::ErrorKind::BadInput, "'" + text + "' is no day", "--today", "write it like 2026-03-14"};
+    return {core::ErrorCode::DayUnreadable, {text}, "--today"};
 }
 
 core::Error badInstant(const std::string& text) {
-    return {core::ErrorKind::BadInput, "'" + text + "' is no instant", "--at",
-            "write it like 2026-03-14T06:40:00Z"};
+    return {core::ErrorCode::InstantUnreadable, {text}, "--at"};
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include "app/cli/terminal/terminal.h"
 
+#include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/exchange/csv_text.h"
 #include "core/register/sheets.h"
@@ -15,9 +16,11 @@
 namespace app {
 namespace {
 
-core::Error refusal(const std::filesystem::path& file, int row, const char* column, std::string what,
-                    std::string mend) {
-    return {core::ErrorKind::BadInput, std::move(what), placeIn(file.string(), row, column), std::move(mend)};
+using core::ErrorCode;
+
+core::Error refusal(const std::filesystem::path& file, int row, const char* column, ErrorCode code,
+                    std::vector<std::string> text = {}) {
+    return {code, std::move(text), placeIn(file.string(), row, column)};
 }
 
 std::string trimmed(const std::string& cell) {
@@ -39,14 +42,14 @@ std::optional<double> valueFor(const core::BoatPoint& point, const std::string& 
     return number;
 }
 
-const char* howToWrite(core::PointKind kind) {
+ErrorCode codeOfBadValue(core::PointKind kind) {
     switch (kind) {
     case core::PointKind::Look:
-        return "write done for a point that is looked at, and leave the row out while it is not";
+        return ErrorCode::PointNotLookedAt;
     case core::PointKind::Measure:
-        return "write the number that was measured, with a full stop";
+        return ErrorCode::PointNotANumber;
     default:
-        return "write the seconds that it ran";
+        return ErrorCode::PointNotSeconds;
     }
 }
 
@@ -64,29 +67,22 @@ core::Result<std::vector<PointValue>> readPointsFile(const std::filesystem::path
                                                      const std::vector<core::BoatPoint>& points) {
     std::ifstream in(file, std::ios::binary);
     if (!in || std::filesystem::is_directory(file))
-        return core::Error{core::ErrorKind::FileMissing, "the points file cannot be read", file.string(),
-                           "look at the path"};
+        return core::Error{ErrorCode::PointsFileUnreadable, {}, file.string()};
     const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
     const core::CsvText csv = core::readCsv(bytes);
-    if (csv.faultRow > 0) return refusal(file, csv.faultRow, "", csv.fault, {});
+    if (csv.fault) return refusal(file, csv.faultRow, "", *csv.fault);
     const auto columns = csv.records.empty() ? std::nullopt : columnsOf(csv.records.front().cells);
-    if (!columns) return refusal(file, 1, "", "the header is not point,value", "write that as the first row");
+    if (!columns) return refusal(file, 1, "", ErrorCode::PointsFileHeader);
 
     std::vector<PointValue> values;
     for (auto record = std::next(csv.records.begin()); record != csv.records.end(); ++record) {
-        if (record->cells.size() != 2)
-            return refusal(file, record->row, "", "the row has not two cells", "write a point and its value");
+        if (record->cells.size() != 2) return refusal(file, record->row, "", ErrorCode::PointsFileRow);
         const std::string name = trimmed(record->cells[columns->first]);
         const std::string text = trimmed(record->cells[columns->second]);
         const core::BoatPoint* point = findPoint(points, name);
-        if (point == nullptr)
-            return refusal(file, record->row, "point",
-                           "'" + name + "' is no point of this boat in this phase",
-                           "write it as the manifest does");
+        if (point == nullptr) return refusal(file, record->row, "point", ErrorCode::PointsFilePoint, {name});
         const auto value = valueFor(*point, text);
-        if (!value)
-            return refusal(file, record->row, "value", "'" + text + "' is no value for this point",
-                           howToWrite(point->kind));
+        if (!value) return refusal(file, record->row, "value", codeOfBadValue(point->kind), {text});
         values.push_back({point->name, *value});
     }
     return values;

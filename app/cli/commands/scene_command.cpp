@@ -1,6 +1,8 @@
 #include "app/cli/commands/command.h"
+
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "core/base/error_code.h"
 #include "core/club/club_kit.h"
 
 #include "app/cli/json/json_out.h"
@@ -33,9 +35,7 @@ core::Outcome save(const QImage& picture, const std::filesystem::path& file) {
     if (picture.save(&buffer, "JPEG", quality) && out.open(QIODevice::WriteOnly) &&
         out.write(bytes) == bytes.size() && out.commit())
         return core::Done{};
-    return core::Error{core::ErrorKind::DiskFailed,
-                       "the picture cannot be written: " + out.errorString().toStdString(), file.string(),
-                       "choose another place, or make room"};
+    return core::Error{core::ErrorCode::PictureNotSaved, {out.errorString().toStdString()}, file.string()};
 }
 
 core::Result<ScenePictures> saveScenes(const std::vector<TagScene>& scenes,
@@ -43,8 +43,7 @@ core::Result<ScenePictures> saveScenes(const std::vector<TagScene>& scenes,
     std::error_code failed;
     std::filesystem::create_directories(folder, failed);
     if (failed)
-        return core::Error{core::ErrorKind::DiskFailed, "the folder cannot be made: " + failed.message(),
-                           folder.string(), "choose another place"};
+        return core::Error{core::ErrorCode::PictureFolderNotMade, {failed.message()}, folder.string()};
     ScenePictures pictures;
     for (const TagScene& scene : scenes) {
         const QString name = QStringLiteral("scene-%1.jpg").arg(pictures.size() + 1, 2, 10, QLatin1Char('0'));

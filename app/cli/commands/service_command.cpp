@@ -1,5 +1,7 @@
 #include "app/cli/commands/command.h"
+
 #include "app/cli/commands/commands.h"
+#include "core/base/error_code.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
 
@@ -28,9 +30,7 @@ struct ServiceOptions : CommonOptions {
 core::Result<core::ServiceOrder> orderOf(const core::Club& club, const ServiceOptions& options,
                                          core::Moment moment) {
     const auto day = options.day.empty() ? moment.today : core::CalendarDay::parse(options.day);
-    if (!day)
-        return core::Error{core::ErrorKind::BadInput, "'" + options.day + "' is no day", "--day",
-                           "write it like 2026-03-14"};
+    if (!day) return core::Error{core::ErrorCode::DayUnreadable, {options.day}, "--day"};
     const auto person = findPerson(club.register_().people(), options.by, "--by");
     if (!person) return person.error();
     return core::ServiceOrder{options.rule, *day, *person, !options.failed, options.note, {}};

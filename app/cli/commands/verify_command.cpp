@@ -21,9 +21,8 @@ void sayVerification(const core::Verification& found) {
     sayLine(problems == 0
                 ? QStringLiteral("The record is whole: nothing was changed behind the program's back.")
                 : counted(problems, "The record has %n problem.", "The record has %n problems."));
-    for (const core::Problem& problem : found.problems)
-        sayLine(QStringLiteral("  ▲ %1: %2")
-                    .arg(QString::fromStdString(problem.where), QString::fromStdString(problem.what)));
+    for (const core::Error& problem : found.problems)
+        sayLine(QStringLiteral("  ▲ %1: %2").arg(placeInWords(problem), errorInWords(problem)));
     sayLine(QStringLiteral("  %1 facts from %2; head %3")
                 .arg(found.facts)
                 .arg(counted(found.devices, "%n device", "%n devices"), QString::fromStdString(found.head)));

@@ -94,7 +94,10 @@ Json picture(const scanner::PathReading& reading) {
 }
 
 Json rejectedRow(const core::RejectedRow& row) {
-    return {{"file", row.file}, {"row", row.row}, {"column", orNull(row.column)}, {"reason", row.reason}};
+    return {{"file", row.file},
+            {"row", row.row},
+            {"column", orNull(row.column)},
+            {"reason", rejectionInWords(row.reason).toStdString()}};
 }
 
 Json boat(const core::BoatCondition& condition) {
@@ -218,8 +221,8 @@ std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay tod
 }
 
 std::string verificationJson(const core::Verification& verification) {
-    const auto problem = [](const core::Problem& each) {
-        return Json{{"where", each.where}, {"what", each.what}};
+    const auto problem = [](const core::Error& each) {
+        return Json{{"where", placeInWords(each).toStdString()}, {"what", errorInWords(each).toStdString()}};
     };
     return written({{"facts", verification.facts},
                     {"devices", verification.devices},

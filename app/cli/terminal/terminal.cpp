@@ -1,5 +1,7 @@
 #include "app/cli/terminal/terminal.h"
 
+#include "core/base/error_code.h"
+
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 
@@ -54,8 +56,7 @@ void sayLine(const QString& line) {
 
 int finishOutput(int exit) {
     if (std::fflush(stdout) == 0 && !outputFailed) return exit;
-    return fail({core::ErrorKind::DiskFailed, "the answer could not be written", "standard output",
-                 "make room where it goes"});
+    return fail({core::ErrorCode::AnswerNotWritten, {}, "standard output"});
 }
 
 void note(const QString& line) {
@@ -69,7 +70,11 @@ int fail(const core::Error& error) {
 }
 
 int failWith(const std::string& what, const std::string& where, const std::string& mend) {
-    return fail({core::ErrorKind::BadInput, what, where, mend});
+    QString line = QString::fromStdString(what);
+    if (!where.empty()) line += QStringLiteral(" (%1)").arg(QString::fromStdString(where));
+    if (!mend.empty()) line += QStringLiteral("; ") + QString::fromStdString(mend);
+    note(line.replace(QLatin1Char('\n'), QLatin1Char(' ')));
+    return ExitBadInput;
 }
 
 std::string placeIn(const std::string& file, int row, const std::string& column) {

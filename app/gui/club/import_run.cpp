@@ -1,7 +1,7 @@
 #include "app/gui/club/import_run.h"
 
 #include "app/gui/club/club_thread.h"
-#include "app/text/error_words.h"
+#include "app/text/errors.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"
@@ -21,9 +21,8 @@ QString rejectedInWords(const core::ImportPlan& plan) {
     for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
         const core::RejectedRow& row = plan.rejected[i];
         lines << ImportRun::tr("%1, row %2 %3: %4")
-                     .arg(QString::fromStdString(row.file))
-                     .arg(row.row)
-                     .arg(QString::fromStdString(row.column), coreInWords(row.reason));
+                     .arg(QString::fromStdString(row.file), QString::number(row.row),
+                          QString::fromStdString(row.column), rejectionInWords(row.reason));
     }
     if (plan.rejected.size() > shown) lines << ImportRun::tr("and %1 more").arg(plan.rejected.size() - shown);
     return lines.join('\n');

@@ -248,17 +248,11 @@ TEST(Chain, everyLinkSaysWhatWhereAndWhen) {
     }
 }
 
-TEST(ErrorLine, saysWhatWhereAndHowToMendIt) {
-    EXPECT_EQ(errorLine({core::ErrorKind::BadInput, "no such boat", "--boat", "look at boats.csv"}),
-              QStringLiteral("no such boat (--boat); look at boats.csv"));
-    EXPECT_EQ(errorLine({core::ErrorKind::BadInput, "two\nlines", "", ""}), QStringLiteral("two lines"));
-}
-
 TEST(ErrorLine, everyFaultOfAFileHasWords) {
     for (int fault = 0; fault <= static_cast<int>(scanner::FileFault::TooBig); ++fault) {
         const core::Error error = fileErrorOf("a.jpg", {static_cast<scanner::FileFault>(fault), {}});
-        EXPECT_FALSE(error.what.empty());
-        EXPECT_FALSE(error.mend.empty());
+        EXPECT_FALSE(errorInWords(error).isEmpty());
+        EXPECT_FALSE(mendInWords(error).isEmpty());
         EXPECT_EQ(error.where, "a.jpg");
     }
 }

@@ -11,6 +11,7 @@
 #include "core/register/kit_type.h"
 #include "core/register/manifest_record.h"
 #include "tests/core/club/small_club.h"
+#include "tests/support/errors.h"
 
 #include <gmock/gmock.h>
 
@@ -376,7 +377,8 @@ TEST(ClubManifests, substitutesOfALineThatIsAskedAreWrittenAsTheyAreSeen) {
     worn.substitutes = {"helmet"};
     none.substitutes = {};
     const auto refused = small.club.manifests().changeLine(inflatable, worn, {}, small.now, &line);
-    EXPECT_THAT(refused.error().what, testing::HasSubstr("do not agree in worn"));
+    const core::Error disagrees{core::ErrorCode::SubstituteDisagrees, {"helmet", "paddle", "worn"}};
+    EXPECT_EQ(refused.error(), (core::Error{core::ErrorCode::ManifestRowRejected, {}, {}, {disagrees}}));
     EXPECT_EQ(small.club.manifests().read()->now(inflatable).lines[1].line, line);
     ASSERT_TRUE(small.club.manifests().changeLine(inflatable, none, {}, small.now, &line));
     EXPECT_EQ(small.club.manifests().read()->now(inflatable).lines[1].line, none);

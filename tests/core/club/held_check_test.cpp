@@ -3,6 +3,7 @@
 #include "core/club/club_log.h"
 #include "core/record/answer_json.h"
 #include "tests/core/club/small_club.h"
+#include "tests/support/errors.h"
 #include "tests/support/statement_count.h"
 
 #include <fmt/format.h>
@@ -19,7 +20,7 @@ using support::StatementCount;
 
 std::string answerOf(const Club& club, const std::string& check, CalendarDay today) {
     const auto answer = club.checks().answer(check, today);
-    return answer ? jsonOf(*answer).dump() : answer.error().what;
+    return answer ? jsonOf(*answer).dump() : support::described(answer.error());
 }
 
 /// Compares the answer from memory with that of a reader who opens the file anew.

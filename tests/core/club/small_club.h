@@ -6,6 +6,7 @@
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_register.h"
+#include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fstream>
@@ -53,7 +54,7 @@ public:
         writeFile(folder / "more" / file, text);
         const auto plan = club.register_().importCsv(folder / "more", now.today, false);
         if (!plan || !plan->rejected.empty())
-            throw std::runtime_error(plan ? plan->rejected.front().reason : plan.error().what);
+            throw std::runtime_error(described(plan ? plan->rejected.front().reason : plan.error()));
         std::filesystem::remove_all(folder / "more");
     }
     /// Puts another club in its place, so that nothing holds the file.
@@ -84,7 +85,7 @@ private:
         auto made = core::Club::create(file(), "Small club");
         const auto plan = made->register_().importCsv(csv, now.today, false);
         if (!plan || !plan->rejected.empty())
-            throw std::runtime_error(plan ? plan->rejected.front().reason : plan.error().what);
+            throw std::runtime_error(described(plan ? plan->rejected.front().reason : plan.error()));
         return std::move(*made);
     }
 };

@@ -1,6 +1,7 @@
 #include "core/exchange/csv_export.h"
 
 #include "tests/core/exchange/exchange_support.h"
+#include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 
 #include <csignal>
@@ -27,7 +28,7 @@ std::vector<std::string> everybodyIn(const MapRegister& rows) {
 Files exported(const MapRegister& rows, const std::vector<std::string>& measuresOf = {}) {
     const support::ScratchFolder folder;
     const core::Outcome outcome = core::exportSheets(rows, folder.path(), measuresOf);
-    EXPECT_TRUE(outcome) << outcome.error().what;
+    EXPECT_TRUE(outcome) << support::described(outcome.error());
     return support::readFiles(folder.path());
 }
 

@@ -1,6 +1,7 @@
 #include "core/exchange/csv_import.h"
 
 #include "tests/core/exchange/exchange_support.h"
+#include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fstream>
@@ -14,7 +15,6 @@ using support::kitCode;
 using support::MapRegister;
 using support::planOf;
 using testing::ElementsAre;
-using testing::HasSubstr;
 using testing::Pair;
 
 std::string cell(const core::RegisterRows& rows, SheetId id, const std::string& key,
@@ -140,7 +140,7 @@ TEST_F(CsvImport, aMintThatGivesOnlyTakenCodesIsReported) {
                                        [] { return kitCode(1); });
     ASSERT_TRUE(plan);
     ASSERT_EQ(plan->rejected.size(), 1U);
-    EXPECT_THAT(plan->rejected[0].reason, HasSubstr("fill in a code"));
+    EXPECT_EQ(plan->rejected[0].reason, core::Error{core::ErrorCode::NoFreeTagCode});
 }
 
 TEST_F(CsvImport, newLinesStandBehindThoseOfTheirClassOrBoat) {
@@ -211,7 +211,7 @@ TEST_F(CsvImport, aBadRowIsNotHeldAgainstTheRowsThatReferToIt) {
                              rows);
     ASSERT_EQ(plan.rejected.size(), 2U) << support::describe(plan);
     EXPECT_EQ(plan.rejected[0].column, "priority");
-    EXPECT_THAT(plan.rejected[1].reason, HasSubstr("3 cells where the header has 2"));
+    EXPECT_EQ(plan.rejected[1].reason, (core::Error{core::ErrorCode::RowLength, {"3", "2"}}));
 }
 
 TEST_F(CsvImport, aFileBeyondUseIsNotHeldAgainstOtherFiles) {
@@ -219,7 +219,7 @@ TEST_F(CsvImport, aFileBeyondUseIsNotHeldAgainstOtherFiles) {
                               {"items.csv", "code,kit_type,boat\n{K3},paddle,Snipe\n{K4},pedal,Heron\n"}},
                              rows);
     ASSERT_EQ(plan.rejected.size(), 2U) << support::describe(plan);
-    EXPECT_THAT(plan.rejected[0].reason, HasSubstr("close the quotes"));
+    EXPECT_EQ(plan.rejected[0].reason, core::Error{core::ErrorCode::CsvQuoteOpen});
     EXPECT_EQ(plan.rejected[1].row, 3);
 }
 
@@ -248,7 +248,8 @@ TEST(CsvImportFolder, aMissingOrEmptyFolderIsAnError) {
                                 [] { return kitCode(1); });
     };
     EXPECT_EQ(plan(folder / "nowhere").error().kind(), core::ErrorKind::FileMissing);
-    EXPECT_THAT(plan(folder.path()).error().what, HasSubstr("no CSV file"));
+    EXPECT_EQ(plan(folder.path()).error(),
+              (core::Error{core::ErrorCode::FolderWithoutCsv, {}, folder.path().string()}));
     std::ofstream(folder / "places.csv") << "place\nLoft\n";
     EXPECT_TRUE(plan(folder.path()));
     EXPECT_FALSE(plan(folder / "places.csv"));

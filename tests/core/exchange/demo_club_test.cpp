@@ -2,6 +2,7 @@
 
 #include "core/register/typed_rows.h"
 #include "tests/core/exchange/exchange_support.h"
+#include "tests/support/errors.h"
 
 #include <gmock/gmock.h>
 #include <set>
@@ -16,7 +17,7 @@ protected:
         int minted = 0;
         auto planned = core::planImport(THOLEPIN_DEMO_CLUB, rows, *core::CalendarDay::parse("2026-03-14"),
                                         [&] { return support::kitCode(++minted); });
-        EXPECT_TRUE(planned) << planned.error().what;
+        EXPECT_TRUE(planned) << support::described(planned.error());
         if (planned) plan = *planned;
         rows.apply(plan.changes);
     }

@@ -1,6 +1,7 @@
 #include "tests/core/exchange/exchange_support.h"
 
 #include "core/tag/tag_code.h"
+#include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 
 #include <algorithm>
@@ -115,7 +116,7 @@ core::ImportPlan planOf(const Files& files, const core::RegisterRows& current) {
     int minted = 100;
     auto plan = core::planImport(folder.path(), current, *core::CalendarDay::parse("2026-03-14"),
                                  [&] { return kitCode(++minted); });
-    EXPECT_TRUE(plan) << plan.error().what;
+    EXPECT_TRUE(plan) << described(plan.error());
     return plan ? *plan : core::ImportPlan{};
 }
 
@@ -128,7 +129,8 @@ void importInto(MapRegister& rows, const Files& files) {
 std::string describe(const core::ImportPlan& plan) {
     std::string text;
     for (const core::RejectedRow& row : plan.rejected)
-        text += row.file + ':' + std::to_string(row.row) + ':' + row.column + ": " + row.reason + '\n';
+        text +=
+            row.file + ':' + std::to_string(row.row) + ':' + row.column + ": " + described(row.reason) + '\n';
     return text;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/tag/gs1_identifiers.h"
 #include "tests/core/base/days.h"
+#include "tests/support/errors.h"
 
 #define ZX_USE_UTF8 1
 #include <ZXing/ReadBarcode.h>
@@ -128,7 +129,7 @@ bool roundTrip(Encoder& encoder, const Elements& elements, const std::string& id
     const std::string bytes(read.bytes().asString());
     for (const std::string& transmitted : {bytes, identifier + bytes}) {
         const auto label = parseMakerLabel(transmitted, thisYear);
-        EXPECT_TRUE(label) << text << ": " << (label ? "" : label.error().what);
+        EXPECT_TRUE(label) << text << ": " << (label ? "" : support::described(label.error()));
         if (label) expectSaid(elements, *label);
     }
     EXPECT_TRUE(looksLikeMakerLabel(identifier + bytes));

@@ -1,5 +1,7 @@
 #include "core/tag/tag_code.h"
 
+#include "tests/support/errors.h"
+
 #include <gmock/gmock.h>
 #include <random>
 #include <string>
@@ -7,6 +9,8 @@
 namespace {
 
 using core::checkCharacter;
+using core::Error;
+using core::ErrorCode;
 using core::TagClass;
 using core::TagCode;
 
@@ -87,10 +91,10 @@ TEST(TagCode, typingIsForgiving) {
 TEST(TagCode, typingIsStrictAndNamesTheLikelySlip) {
     const auto swapped = TagCode::parse("K80NCS1FX4"); // SC exchanged
     ASSERT_FALSE(swapped);
-    EXPECT_THAT(swapped.error().mend, testing::HasSubstr("K80N SC1F X4"));
-    const auto wrong = TagCode::parse("K80NSC1FX5");
+    EXPECT_EQ(swapped.error(), (Error{ErrorCode::TagNeighboursExchanged, {"K80NCS1FX4", "K80N SC1F X4"}}));
+    const auto wrong = TagCode::parse("K80NSC1FX6");
     ASSERT_FALSE(wrong);
-    EXPECT_THAT(wrong.error().what, testing::HasSubstr("check character"));
+    EXPECT_EQ(wrong.error(), (Error{ErrorCode::TagCheckCharacter, {"K80NSC1FX6"}}));
     for (const char* typed : {"", "K80NSC1FX", "K80NSC1FX44", "X80NSC1FX4", "K80NSC1F*4", "K80NSCUFX4"})
         EXPECT_FALSE(TagCode::parse(typed)) << typed;
 }

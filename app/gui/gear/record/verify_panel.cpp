@@ -4,7 +4,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
-#include "app/text/error_words.h"
+#include "app/text/errors.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_record.h"
@@ -81,9 +81,9 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
                                                        QT_TRANSLATE_N_NOOP("Words", "%n places")),
                                                size));
     std::vector<ListRow> rows;
-    for (const core::Problem& problem : verification->problems)
-        rows.push_back(plainRow(QString::number(rows.size()), Mark::Look, tr("look"),
-                                coreInWords(problem.what), coreInWords(problem.where)));
+    for (const core::Error& problem : verification->problems)
+        rows.push_back(plainRow(QString::number(rows.size()), Mark::Look, tr("look"), errorInWords(problem),
+                                placeInWords(problem)));
     m_lines->setRows(rows);
     m_head->setText(
         tr("The newest hash, to write down on paper: %1").arg(QString::fromStdString(verification->head)));
