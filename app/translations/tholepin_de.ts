@@ -1578,6 +1578,18 @@ Erledigt am %1: %2</translation>
         <source>element (%1) of the label: its first digit is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: erste Ziffer falsch in „%2“</translation>
     </message>
+    <message>
+        <source>the club file holds something that cannot be read: in %1 %2, %3 is &apos;%4&apos;</source>
+        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: in %1 %2 ist %3 „%4“</translation>
+    </message>
+    <message>
+        <source>the club file holds something that cannot be read: phase is &apos;%1&apos;</source>
+        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: phase ist „%1“</translation>
+    </message>
+    <message>
+        <source>the club file holds something that cannot be read: &apos;%1&apos; is no time</source>
+        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: „%1“ ist keine Zeit</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

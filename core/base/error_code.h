@@ -21,7 +21,10 @@ enum class ErrorCode : std::uint16_t {
     DatabaseDamaged, ///< what SQLite says
     DatabaseFailed,  ///< what SQLite says: full, read-only, I/O error
     NoRandomNumbers,
-    ContentUnreadable, ///< what the reader of facts or tables says
+    ContentUnreadable,    ///< what the reader of facts or tables says
+    StoredCellUnreadable, ///< table; key of the row; column; the text in it
+    FactPhaseUnreadable,  ///< the text that is no phase of a check
+    FactTimeUnreadable,   ///< the text that is no time
     FolderNotMade,
     NoFileInTheWay,   ///< a folder or device stands where a file is to be written
     FileNotWritten,   ///< what the system says

@@ -1,5 +1,6 @@
 #include "core/store/apply.h"
 
+#include "core/base/error_code.h"
 #include "core/record/row_of_facts.h"
 #include "core/register/sheets.h"
 #include "core/store/check_tables.h"
@@ -8,10 +9,8 @@
 #include "core/store/tag_tables.h"
 #include "core/store/trip_tables.h"
 
-#include <fmt/format.h>
 #include <map>
 #include <nlohmann/json.hpp>
-#include <stdexcept>
 
 namespace core {
 namespace {
@@ -58,13 +57,13 @@ void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const js
 Phase phaseIn(const json& body) {
     const auto name = body.at("phase").get<std::string>();
     if (const auto phase = phaseNamed(name)) return *phase;
-    throw std::invalid_argument(fmt::format("{} is '{}'", "phase", name));
+    throw StoreFailure({ErrorCode::FactPhaseUnreadable, {name}});
 }
 
 Instant instantIn(const json& body) {
     const auto text = body.at("at").get<std::string>();
     if (const auto instant = Instant::parse(text)) return *instant;
-    throw std::invalid_argument(fmt::format("'{}' is no time", text));
+    throw StoreFailure({ErrorCode::FactTimeUnreadable, {text}});
 }
 
 using Applier = void (*)(Database&, const Fact&, const json&);

@@ -1,17 +1,17 @@
 #include "core/store/check_tables.h"
 
+#include "core/base/error_code.h"
+#include "core/base/store_failure.h"
 #include "core/record/answer_json.h"
 
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
-#include <stdexcept>
 
 namespace core::checkTables {
 namespace {
 
 [[noreturn]] void refuse(const Statement& row, const char* table, const char* column,
                          const std::string& text) {
-    throw std::runtime_error(fmt::format("in {} {}, {} is '{}'", table, row.text(0), column, text));
+    throw StoreFailure({ErrorCode::StoredCellUnreadable, {table, row.text(0), column, text}});
 }
 
 Phase phaseIn(const Statement& row, const char* table, int column) {
