@@ -33,7 +33,7 @@ std::vector<std::string> cellsOf(const core::ReplacementRow& row) {
             orEmpty(row.orderBy, isoDay),
             row.late ? "yes" : "no",
             orEmpty(row.firstShort, isoDay),
-            std::to_string(row.orderBy ? row.orderBy->year() : 0),
+            std::to_string(row.budgetYear.value_or(0)),
             std::to_string(row.wanted),
             std::to_string(row.stock)};
 }

@@ -56,10 +56,16 @@ QString anchorInWords(Anchor anchor, const QString& day) {
 
 QString countedInWords(const core::RuleDue& due) {
     const QString sum = numberInWords(*due.counted);
-    const QString limit = numberInWords(due.rule.n);
+    const QString limit = numberInWords(due.limit.value_or(due.rule.n));
+    const bool isRecorded = due.anchor == Anchor::Service;
     if (due.rule.kind == RuleKind::EveryUses)
-        return FindingSentencesText::tr("%1 launches since the last record, the limit is %2").arg(sum, limit);
-    return FindingSentencesText::tr("%1 hours run since the last record, the limit is %2").arg(sum, limit);
+        return isRecorded
+                   ? FindingSentencesText::tr("%1 launches since the last record, the limit is %2")
+                         .arg(sum, limit)
+                   : FindingSentencesText::tr("%1 launches, never recorded, the limit is %2").arg(sum, limit);
+    return isRecorded
+               ? FindingSentencesText::tr("%1 hours run since the last record, the limit is %2").arg(sum, limit)
+               : FindingSentencesText::tr("%1 hours run, never recorded, the limit is %2").arg(sum, limit);
 }
 
 QString startInWords(const core::RuleDue& due) {
@@ -290,6 +296,12 @@ QString unknownTag(const Finding& finding) {
         .arg(theItem(finding));
 }
 
+QString noManifest(const Finding& finding) {
+    return FindingSentencesText::tr(
+               "nothing is asked of this boat: its class “%1” has no manifest with a required line; write one.")
+        .arg(text(finding.text));
+}
+
 QString sentenceOf(const Finding& finding) {
     switch (finding.kind) {
     case FindingKind::Missing:
@@ -333,9 +345,11 @@ QString sentenceOf(const Finding& finding) {
     case FindingKind::NotReturned:
         return notReturned(finding);
     case FindingKind::Swapped:
+        return swapped(finding);
+    case FindingKind::NoManifest:
         break;
     }
-    return swapped(finding);
+    return noManifest(finding);
 }
 
 } // namespace

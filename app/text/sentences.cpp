@@ -99,6 +99,8 @@ QString returnOutcome(const core::CheckAnswer& answer) {
 QString sinceAndBy(const core::BoatCondition& boat, core::CalendarDay today) {
     QString words;
     if (boat.since) words += QLatin1Char(' ') + inWords(*boat.since, today);
+    if (boat.checkedDaysAgo > 1)
+        words += SentencesText::tr(", %1").arg(daysAgoInWords(boat.checkedDaysAgo));
     if (!boat.by.empty()) words += SentencesText::tr(" by %1").arg(text(boat.by));
     return words;
 }
@@ -161,8 +163,8 @@ QString outcomeOf(const core::CheckAnswer& answer) {
 
 QString conditionOf(const core::BoatCondition& boat, core::CalendarDay today) {
     switch (boat.kind) {
-    case core::BoatCondition::Kind::RescueReady:
-        return SentencesText::tr("rescue ready, checked%1").arg(sinceAndBy(boat, today));
+    case core::BoatCondition::Kind::KitReady:
+        return SentencesText::tr("kit ready, checked%1").arg(sinceAndBy(boat, today));
     case core::BoatCondition::Kind::Out:
         return SentencesText::tr("out, launch signed%1").arg(sinceAndBy(boat, today));
     case core::BoatCondition::Kind::NotReady:
@@ -184,6 +186,11 @@ QString reasonOf(const core::NotReadyReason& reason) {
     case Kind::BecameDue:
         if (reason.finding) return reasonOf(*reason.finding);
         break;
+    case Kind::CheckTooOld:
+        return SentencesText::tr("Last checked %1; this club checks it every %2: do a check.")
+            .arg(daysAgoInWords(reason.daysAgo),
+                 counted(reason.everyDays, QT_TRANSLATE_N_NOOP("Words", "%n day"),
+                         QT_TRANSLATE_N_NOOP("Words", "%n days")));
     case Kind::BecameMissing:
         return SentencesText::tr(
                    "The %1 has been marked missing since the last check: find it, or bring another.")

@@ -38,7 +38,7 @@ QString outcomeOf(const core::CheckAnswer& answer);
 QString passedInWords(const core::RuleDue& due);
 
 QString conditionOf(const core::BoatCondition& boat,
-                    core::CalendarDay today); ///< "rescue ready, checked 06:40 today by A"
+                    core::CalendarDay today); ///< "kit ready, checked 06:40 today by A"
 QString reasonOf(const core::NotReadyReason& reason);
 QString linkInWords(const core::ChainLink& link, core::CalendarDay today);
 QString dueInWords(const core::DueRow& row); ///< "passed on 1 March 2026", "due on 1 May 2026", "undated" …

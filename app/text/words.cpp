@@ -40,6 +40,13 @@ QString inWords(core::Instant at, core::CalendarDay today) {
     return WordsText::tr("%1 on %2").arg(timeInWords(at), inWords(day));
 }
 
+QString daysAgoInWords(int days) {
+    if (days <= 0) return WordsText::tr("today");
+    if (days == 1) return WordsText::tr("yesterday");
+    return counted(days, QT_TRANSLATE_N_NOOP("Words", "%n day ago"),
+                   QT_TRANSLATE_N_NOOP("Words", "%n days ago"));
+}
+
 QString timeInWords(core::Instant at) {
     const auto seconds = static_cast<std::time_t>(at.millis() / 1000);
     std::tm local{};

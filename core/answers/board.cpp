@@ -76,13 +76,22 @@ std::optional<Reason> reasonOfItem(const BoatOnRecord& boat, const ItemRecord& r
     return whyDue(boat.kit->asForLaunch, record);
 }
 
-/// A boat that went out short and came back whole is still short.
-void addShortLines(const KitThatCameBack& kit, std::vector<Reason>& reasons) {
+/// Every stop that a launch check with those people would find today: a boat that went out short and came back
+/// whole is still short, a jacket that fits nobody of the crew is none.
+void addStopsOfALaunch(const KitThatCameBack& kit, std::vector<Reason>& reasons) {
     BoatCheckInput input = kit.asForLaunch;
     if (input.people.empty()) input.people = kit.launchPeople;
-    for (const Finding& finding : judge(input).findings)
-        if (finding.kind == FindingKind::Missing && isStop(finding))
+    input.points.clear(); // they are done at the next launch
+    for (const Finding& finding : judge(input).findings) {
+        const auto isTold = [&](const Reason& reason) {
+            return !finding.code.empty() && reason.code == finding.code && reason.kind != Reason::Kind::LogOpen;
+        };
+        if (!isStop(finding)) continue;
+        if (finding.kind == FindingKind::LogOpen)
+            reasons.push_back(reasonOf(Reason::Kind::LogOpen, finding));
+        else if (std::ranges::none_of(reasons, isTold))
             reasons.push_back(reasonOf(Reason::Kind::Finding, finding));
+    }
 }
 
 std::vector<Reason> reasonsOfKit(const BoatOnRecord& boat) {
@@ -90,11 +99,17 @@ std::vector<Reason> reasonsOfKit(const BoatOnRecord& boat) {
     std::vector<Reason> reasons;
     for (const SeenItem& seen : kit.asForLaunch.seen)
         if (auto reason = reasonOfItem(boat, seen.record)) reasons.push_back(std::move(*reason));
-    addShortLines(kit, reasons);
-    for (const LogEntry& entry : kit.asForLaunch.logOpen)
-        if (entry.severity == Severity::Stop)
-            reasons.push_back(reasonOf(Reason::Kind::LogOpen, findingOf(entry)));
+    addStopsOfALaunch(kit, reasons);
     return reasons;
+}
+
+std::optional<Reason> whyTooOld(const BoatOnRecord& boat) {
+    if (!boat.checkEveryDays) return std::nullopt;
+    Reason reason;
+    reason.kind = Reason::Kind::CheckTooOld;
+    reason.daysAgo = boat.checkedDaysAgo;
+    reason.everyDays = *boat.checkEveryDays;
+    return reason.daysAgo > reason.everyDays ? std::optional(reason) : std::nullopt;
 }
 
 } // namespace
@@ -105,8 +120,8 @@ const char* nameOf(BoatCondition::Kind kind) {
         return "not-ready";
     case BoatCondition::Kind::Out:
         return "out";
-    case BoatCondition::Kind::RescueReady:
-        return "rescue-ready";
+    case BoatCondition::Kind::KitReady:
+        return "kit-ready";
     }
     return "";
 }
@@ -125,6 +140,7 @@ BoatCondition conditionOf(const BoatOnRecord& boat) {
         return condition;
     }
     condition.since = boat.last->at;
+    condition.checkedDaysAgo = boat.checkedDaysAgo;
     condition.by = boat.last->by;
     condition.urgent = boat.urgent;
     if (boat.last->answer.phase == Phase::Launch) {
@@ -132,8 +148,9 @@ BoatCondition conditionOf(const BoatOnRecord& boat) {
         return condition;
     }
     condition.reasons = dependsOnKit(boat) ? reasonsOfKit(boat) : stopsOfLastCheck(boat);
+    if (auto reason = whyTooOld(boat)) condition.reasons.push_back(std::move(*reason));
     if (condition.reasons.empty()) {
-        condition.kind = BoatCondition::Kind::RescueReady;
+        condition.kind = BoatCondition::Kind::KitReady;
         condition.urgent.clear(); // whole again
     }
     return condition;

@@ -9,7 +9,7 @@
 
 namespace core {
 
-/// Why a boat is not rescue ready.
+/// Why a boat is not kit ready.
 struct NotReadyReason {
     enum class Kind {
         NeverChecked,
@@ -19,27 +19,31 @@ struct NotReadyReason {
         BecameMissing,
         BecameUnserviceable,
         SeenElsewhere,
-        LogOpen
+        LogOpen,
+        CheckTooOld ///< `daysAgo`, and the boat is to be checked every `everyDays`
     };
     Kind kind = Kind::NeverChecked;
     std::optional<Finding> finding; ///< of the last check, or made now
     std::string code;
     std::string kitType;
     std::optional<Location> elsewhere; ///< where it was seen since
+    int daysAgo = 0;
+    int everyDays = 0;
 };
 
 struct BoatCondition {
-    enum class Kind { NotReady, Out, RescueReady };
+    enum class Kind { NotReady, Out, KitReady };
     std::string boat;
     std::string boatClass;
     Kind kind = Kind::NotReady;
     std::optional<Instant> since; ///< of the last signed check
+    int checkedDaysAgo = 0;
     std::string by;
     std::vector<NotReadyReason> reasons;
     std::string urgent; ///< reason of an urgent launch, until the next complete check
 };
 
-const char* nameOf(BoatCondition::Kind kind); ///< "not-ready", "out", "rescue-ready"
+const char* nameOf(BoatCondition::Kind kind); ///< "not-ready", "out", "kit-ready"
 
 /// The kit that the last return check saw, as it is today.
 struct KitThatCameBack {
@@ -51,7 +55,9 @@ struct KitThatCameBack {
 struct BoatOnRecord {
     std::string boat;
     std::string boatClass;
+    std::optional<int> checkEveryDays; ///< empty: a check holds as long as nothing of the kit changes
     std::optional<SignedCheck> last; ///< the newest signed check of the boat, a launch or a return
+    int checkedDaysAgo = 0;
     std::string urgent;              ///< of the boat's newest signed launch check
     /// Of what the last check saw or missed: by code, where it was seen last after that check was signed.
     std::map<std::string, Location> seenSince;
@@ -61,8 +67,9 @@ struct BoatOnRecord {
 /// Whether the signed answer leaves the boat's condition open: it came back, and nothing stopped.
 bool dependsOnKit(const BoatOnRecord& boat);
 
-/// Whether the boat is out, rescue ready, or why it is neither (design: rules 4, and what the code settles
-/// under "rescue ready"). Pure.
+/// Whether the boat is out, kit ready, or why it is neither (design: rules 4, and what the code settles under
+/// "kit ready"). Kit and the boat's age of check are all that it knows: the boat's points are the next launch
+/// check's to ask. Pure.
 BoatCondition conditionOf(const BoatOnRecord& boat);
 
 /// The conditions of all boats: not ready, out, ready; within each in the order given. Pure.

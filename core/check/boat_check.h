@@ -38,6 +38,7 @@ struct PointRecord {
 /// items.
 struct BoatCheckInput {
     Location location; ///< the boat, or the place of a stocktake
+    std::string boatClass; ///< of the boat
     Phase phase = Phase::Launch;
     CalendarDay today;
     std::vector<ManifestLine> lines; ///< the boat's own, in the manifest's order

@@ -84,8 +84,9 @@ private:
 
     void addSeen(RankedFindings& findings, const JudgedItem& item) const {
         const int line = lineOf(item.item().kitType);
-        if (!isExpected(item)) findings.add(line, m_findings.notExpected(item));
-        // Nothing has to count now, but a boat will not be rescue ready with it.
+        if (!isExpected(item))
+            if (auto finding = m_findings.notExpected(item)) findings.add(line, std::move(*finding));
+        // Nothing has to count now, but a boat will not be kit ready with it.
         if (const auto reason = whyItDoesNotCount(item)) findings.add(line, *reason);
         if (item.wasMissing())
             findings.add(line, findingAbout(item.item(), FindingKind::WasMissing, Severity::Remark));

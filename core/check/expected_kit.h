@@ -4,6 +4,7 @@
 #include "core/check/judged_item.h"
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace core {
@@ -11,7 +12,8 @@ namespace core {
 /// What a check of this kind says of kit that is not where it should be.
 struct ExpectedFindings {
     std::function<Finding(const Item&)> notSeen;           ///< expected, and not seen
-    std::function<Finding(const JudgedItem&)> notExpected; ///< seen, and not expected
+    /// Seen, and not expected; empty where there is nothing to say of that.
+    std::function<std::optional<Finding>(const JudgedItem&)> notExpected;
 };
 
 /// The answer of a check that asks whether certain items are there (a return check, a stocktake). Its lines

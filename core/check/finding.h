@@ -33,6 +33,7 @@ enum class FindingKind {
     LogOpen,
     NotReturned,
     Swapped,
+    NoManifest, ///< no required line is asked of the boat; `text` is its class
 };
 
 /// Name in the command line's documents: "missing", "no-fit" …

@@ -16,13 +16,12 @@ auto urgencyOf(const RuleDue& due) {
     return std::pair(rank, due.due ? due.due->number() : std::numeric_limits<int>::max());
 }
 
-const RuleDue* firstStop(const std::vector<RuleDue>& dues) {
-    std::vector<const RuleDue*> stops;
+template <class Predicate>
+const RuleDue* mostUrgent(const std::vector<RuleDue>& dues, Predicate predicate) {
+    const RuleDue* first = nullptr;
     for (const RuleDue& due : dues)
-        if (due.isPassedStop()) stops.push_back(&due);
-    const auto first =
-        std::ranges::min_element(stops, {}, [](const RuleDue* due) { return urgencyOf(*due); });
-    return first == stops.end() ? nullptr : *first;
+        if (predicate(due) && (!first || urgencyOf(due) < urgencyOf(*first))) first = &due;
+    return first;
 }
 
 } // namespace
@@ -64,8 +63,15 @@ std::optional<Finding> whyItDoesNotCount(const JudgedItem& item) {
         return findingAbout(item.item(), FindingKind::WrittenOff, Severity::Remark);
     if (state == ItemState::Unserviceable)
         return findingAbout(item.item(), FindingKind::Unserviceable, Severity::Remark);
-    if (const RuleDue* stop = firstStop(item.dues)) return findingAbout(item.item(), *stop, Severity::Remark);
+    if (const RuleDue* stop = mostUrgent(item.dues, [](const RuleDue& due) { return due.isPassedStop(); }))
+        return findingAbout(item.item(), *stop, Severity::Remark);
     return std::nullopt;
+}
+
+const RuleDue* firstRemark(const std::vector<RuleDue>& dues) {
+    return mostUrgent(dues, [](const RuleDue& due) {
+        return due.state != DueState::Later && due.state != DueState::DueSoon && !due.isPassedStop();
+    });
 }
 
 std::vector<Finding> logFindings(const JudgedItem& item) {

@@ -20,6 +20,7 @@ public:
         for (int item = 0; item < static_cast<int>(m_launch.items.size()); ++item)
             addItem(item);
         addPeople();
+        addNoManifest();
     }
 
 private:
@@ -144,13 +145,6 @@ private:
         return earliest;
     }
 
-    static const RuleDue* firstRemark(const std::vector<RuleDue>& dues) {
-        const auto found = std::find_if(dues.begin(), dues.end(), [](const RuleDue& due) {
-            return due.state != DueState::Later && due.state != DueState::DueSoon && !due.isPassedStop();
-        });
-        return found == dues.end() ? nullptr : &*found;
-    }
-
     // People
     // ---------------------------------------------------------------------------------------------------
 
@@ -179,6 +173,18 @@ private:
             if (item.kitType->worn && !sizeOf(item.item(), *item.kitType)) return true;
         }
         return false;
+    }
+
+    /// Where nothing is asked, nothing can be complete.
+    void addNoManifest() {
+        const auto isAsked = [](const ManifestLine& line) { return line.required && line.quantity > 0; };
+        if (std::ranges::any_of(m_input.lines, isAsked)) return;
+        Finding finding;
+        finding.kind = FindingKind::NoManifest;
+        finding.severity = Severity::Stop;
+        finding.boat = m_input.location.name;
+        finding.text = m_input.boatClass;
+        m_findings.add(RankedFindings::After::Items, std::move(finding));
     }
 
     void addAbout(FindingKind kind, const Person* person) {

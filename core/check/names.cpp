@@ -61,9 +61,9 @@ const char* nameOf(FindingKind kind) {
         "unserviceable", "written-off", "wrong-size",         "fit-not-checked", "person-not-checked",
         "other-person",  "other-boat",  "was-missing",        "unknown-tag",     "due-soon",
         "extra",         "point-open",  "point-out-of-range", "log-open",        "not-returned",
-        "swapped",
+        "swapped",       "no-manifest",
     };
-    static_assert(std::size(names) == static_cast<std::size_t>(FindingKind::Swapped) + 1);
+    static_assert(std::size(names) == static_cast<std::size_t>(FindingKind::NoManifest) + 1);
     return names[static_cast<std::size_t>(kind)];
 }
 

@@ -17,7 +17,9 @@ Finding notThere(const Item& item) {
     return finding;
 }
 
-Finding fromElsewhere(const JudgedItem& item) {
+/// What is at home here and is not looked for, such as a written-off thing, has nowhere else to be brought.
+std::optional<Finding> fromElsewhere(const JudgedItem& item, const std::string& place) {
+    if (item.item().place == place) return std::nullopt;
     Finding finding = findingAbout(item.item(), FindingKind::Extra, Severity::Remark);
     finding.boat = item.item().boat.empty() ? item.item().place : item.item().boat;
     return finding;
@@ -36,7 +38,7 @@ CheckAnswer judgeStocktake(const BoatCheckInput& input) {
     std::vector<const Item*> expected;
     for (const ItemRecord& record : input.expectedBack)
         if (isExpected(record.item, input)) expected.push_back(&record.item);
-    return judgeExpected(input, expected, {notThere, fromElsewhere});
+    return judgeExpected(input, expected, {notThere, [&](const JudgedItem& item) { return fromElsewhere(item, input.location.name); }});
 }
 
 } // namespace core

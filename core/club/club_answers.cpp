@@ -18,10 +18,12 @@ public:
         , m_today(today) {}
 
     BoatOnRecord read(const Boat& boat) const {
-        BoatOnRecord record{.boat = boat.name, .boatClass = boat.boatClass};
+        BoatOnRecord record{.boat = boat.name, .boatClass = boat.boatClass,
+                            .checkEveryDays = boat.checkEveryDays};
         const auto last = checkTables::newestSignOff(*m_state.database, boat.name);
         if (!last) return record;
         record.last = m_state.signedCheck(*last);
+        record.checkedDaysAgo = daysBetween(record.last->answer.today, m_today);
         const auto launch = checkTables::newestSignOff(*m_state.database, boat.name, Phase::Launch);
         if (launch) record.urgent = launch->urgent;
         for (const Finding& finding : record.last->answer.findings)

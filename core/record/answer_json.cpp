@@ -49,7 +49,8 @@ json dueJson(const RuleDue& due) {
             {"anchor", number(due.anchor)},
             {"anchor_day", dayOrNull(due.anchorDay)},
             {"event", due.event},
-            {"counted", numberOrNull(due.counted)}};
+            {"counted", numberOrNull(due.counted)},
+            {"limit", numberOrNull(due.limit)}};
 }
 
 RuleDue dueFrom(const json& from) {
@@ -68,6 +69,7 @@ RuleDue dueFrom(const json& from) {
     due.anchorDay = dayFrom(from, "anchor_day");
     due.event = from.value("event", "");
     due.counted = numberFrom(from, "counted");
+    due.limit = numberFrom(from, "limit");
     return due;
 }
 

@@ -16,6 +16,7 @@ struct Boat {
     std::string tag; ///< tag code, or empty
     std::string place;
     double priority = 1;
+    std::optional<int> checkEveryDays; ///< at least 1; empty: no limit
     std::string note;
 };
 

@@ -78,6 +78,7 @@ constexpr std::array boats{
     tag("tag", 'B'),
     nameOf("place", SheetId::Places),
     cell("priority", CellType::Amount, "1"),
+    cell("check_every_days", CellType::Count),
     text("note"),
 };
 constexpr std::array manifestLines{

@@ -61,6 +61,10 @@ public:
         return static_cast<int>(std::lround(number(column).value_or(0)));
     }
 
+    std::optional<int> optionalCount(std::string_view column) const {
+        return number(column) ? std::optional(count(column)) : std::nullopt;
+    }
+
     std::optional<PartialDay> day(std::string_view column) const {
         const auto cell = cellOf(m_sheet, m_cells, column);
         const auto day = PartialDay::parse(cell);
@@ -201,6 +205,7 @@ Boat boatFrom(const Cells& cells) {
             row.text("tag"),
             row.text("place"),
             row.number("priority").value_or(1),
+            row.optionalCount("check_every_days"),
             row.text("note")};
 }
 

@@ -23,6 +23,7 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
     const std::string& where = run.location.name;
     const auto boat = run.location.isBoat() ? m_register.boat(where) : std::nullopt;
     if (boat) {
+        input.boatClass = boat->boatClass;
         input.lines = m_register.manifestOf(*boat);
         for (const BoatPoint& point : m_register.pointsOf(*boat, nameOf(run.phase)))
             input.points.push_back({point, checkTables::pointValue(m_database, run.check, point.name)});

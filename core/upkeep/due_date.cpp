@@ -76,8 +76,13 @@ void setCounted(RuleDue& entry, const ItemRecord& record) {
     // Ten times a tenth of an hour is an hour, though not in binary fractions.
     constexpr double roundingOfSums = 1e-9;
     const double n = nAt(entry.rule, record.item, entry.anchorDay);
+    entry.limit = n;
     entry.counted = usedSince(entry.rule, record, lastRecordOf(entry.rule, record));
     entry.state = *entry.counted >= n - roundingOfSums ? DueState::Passed : DueState::Later;
+    if (entry.anchor == Anchor::Service) return;
+    // What was never recorded counts since ever, from no day.
+    entry.anchor = Anchor::None;
+    entry.anchorDay.reset();
 }
 
 void setEvent(RuleDue& entry, const ItemRecord& record) {

@@ -27,7 +27,8 @@ struct RuleDue {
     Anchor anchor = Anchor::None;
     std::optional<CalendarDay> anchorDay;
     std::string event;             ///< of after_event: the latest open event
-    std::optional<double> counted; ///< hours or launches since the last record
+    std::optional<double> counted; ///< hours or launches since the last record; without one: ever
+    std::optional<double> limit;   ///< that `counted` is held against: of the step that the item's age is in
 
     bool isPassedStop() const {
         return (state == DueState::Passed || state == DueState::Undated) && severity == Severity::Stop;

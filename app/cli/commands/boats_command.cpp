@@ -56,7 +56,7 @@ int boats(const CommonOptions& options) {
 
 void addBoats(CommandLine& line) {
     auto options = std::make_shared<CommonOptions>();
-    Command command = line.add("boats", "which boats are rescue ready, out, or not ready, and why",
+    Command command = line.add("boats", "which boats are kit ready, out, or not ready, and why",
                                [options] { return boats(*options); });
     takeCommon(command, *options);
 }

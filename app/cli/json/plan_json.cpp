@@ -34,7 +34,7 @@ Json row(const core::ReplacementRow& row) {
             {"order_lead_days", row.leadDays},
             {"price", numberOrNull(row.price)},
             {"cost", numberOrNull(row.cost)},
-            {"budget_year", row.orderBy ? Json(row.orderBy->year()) : Json()},
+            {"budget_year", row.budgetYear ? Json(*row.budgetYear) : Json()},
             {"spares_advised", row.sparesAdvised},
             {"p_short", listOf(row.chances, chance)}};
 }

@@ -10,7 +10,7 @@ namespace app {
 /// What the shed board says of one boat.
 struct BoatWords {
     QString boat;
-    QString condition;   ///< "rescue ready, checked 06:40 today by …"
+    QString condition;   ///< "kit ready, checked 06:40 today by …"
     QStringList reasons; ///< why not, or what to know
     QString next;        ///< what a press opens: "launch check"
     Mark mark = Mark::StillToFind;

@@ -69,7 +69,7 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
     const QString phase = nameInWords(nextPhase(boat, board.unfinished));
     words.next = open ? ShedBoard::tr("go on with the %1").arg(phase) : phase;
     switch (boat.kind) {
-    case core::BoatCondition::Kind::RescueReady:
+    case core::BoatCondition::Kind::KitReady:
         words.mark = Mark::Found;
         break;
     case core::BoatCondition::Kind::Out:

@@ -61,6 +61,7 @@ private:
             row.lastGood = row.firstShort->plusDays(-1);
             row.orderBy = row.lastGood->plusDays(-row.leadDays - m_plan.question.marginDays);
             row.late = *row.orderBy < m_plan.today;
+            row.budgetYear = std::max(*row.orderBy, m_plan.today).year();
             row.quantity = quantityFor(row, shortage);
         } else {
             row.quantity = 0;
@@ -117,9 +118,9 @@ void sortRows(std::vector<ReplacementRow>& rows) {
 std::vector<BudgetYear> budgetOf(const std::vector<ReplacementRow>& rows) {
     std::map<int, BudgetYear> years;
     for (const ReplacementRow& row : rows) {
-        if (!row.orderBy) continue;
-        BudgetYear& year = years[row.orderBy->year()];
-        year.year = row.orderBy->year();
+        if (!row.budgetYear) continue;
+        BudgetYear& year = years[*row.budgetYear];
+        year.year = *row.budgetYear;
         year.cost = inMoney(year.cost + row.cost.value_or(0));
         year.unpriced += row.cost ? 0 : 1;
     }

@@ -34,6 +34,7 @@ struct ReplacementRow {
     std::optional<CalendarDay> lastGood;   ///< the day before
     std::optional<CalendarDay> orderBy;
     bool late = false;           ///< orderBy is past
+    std::optional<int> budgetYear; ///< of orderBy, or this year when the order is late
     std::optional<int> quantity; ///< whole packs; 0: nothing runs short; empty: no quantity can do
     int pack = 1;
     int leadDays = 0;
@@ -45,7 +46,7 @@ struct ReplacementRow {
     bool runsShort() const { return firstShort.has_value(); }
 };
 
-/// What the orders of one calendar year cost, by their order-by days.
+/// What the orders of one calendar year cost, a late one this year's.
 struct BudgetYear {
     int year = 0;
     double cost = 0;

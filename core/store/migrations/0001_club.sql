@@ -93,6 +93,7 @@ CREATE TABLE boat (
     tag TEXT NOT NULL DEFAULT '',
     place TEXT NOT NULL DEFAULT '',
     priority TEXT NOT NULL DEFAULT '',
+    check_every_days TEXT NOT NULL DEFAULT '',
     note TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE TABLE manifest_line (

@@ -41,7 +41,7 @@ TEST_F(Boats, areOutAfterASignedLaunchAndReadyAfterAWholeReturn) {
                   .exit,
               0);
     const Json back = Json::parse(run({"boats", "--json", "--today", today}).out)["boats"];
-    EXPECT_EQ((*rowOf(back, "boat", "Teal"))["condition"], "rescue-ready");
+    EXPECT_EQ((*rowOf(back, "boat", "Teal"))["condition"], "kit-ready");
 }
 
 TEST_F(Boats, forAPersonSayTheSentenceFirst) {

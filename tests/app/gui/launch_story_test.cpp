@@ -250,7 +250,7 @@ TEST_F(LaunchStory, boardSaysEachBoatsConditionInWords) {
         EXPECT_TRUE(strip->accessibleName().contains("not ready")) << strip->accessibleName().toStdString();
 }
 
-TEST_F(LaunchStory, returnOfWhatWentOutLeavesTheBoatRescueReady) {
+TEST_F(LaunchStory, returnOfWhatWentOutLeavesTheBoatKitReady) {
     openWindow();
     openBoat("Grebe");
     nameTwo();
@@ -278,7 +278,7 @@ TEST_F(LaunchStory, returnOfWhatWentOutLeavesTheBoatRescueReady) {
     press(Qt::Key_Return);
     settle();
     closeWindow();
-    EXPECT_EQ(storedCondition("Grebe").kind, core::BoatCondition::Kind::RescueReady);
+    EXPECT_EQ(storedCondition("Grebe").kind, core::BoatCondition::Kind::KitReady);
 }
 
 TEST_F(LaunchStory, aThingWithANewTagIsNamedByTheTagThatIsOnIt) {

@@ -12,7 +12,7 @@ using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 using Kind = BoatCondition::Kind;
 
-// docs/rules.md section 4 (outcome, urgent) and "What the code settles": rescue ready.
+// docs/rules.md section 4 (outcome, urgent) and "What the code settles": kit ready.
 
 SignedCheck signedCheck(Phase phase) {
     return {.check = "c1",
@@ -57,6 +57,7 @@ std::vector<std::string> told(const BoatCondition& condition) {
         {NotReadyReason::Kind::BecameUnserviceable, "became-unserviceable"},
         {NotReadyReason::Kind::SeenElsewhere, "seen-elsewhere"},
         {NotReadyReason::Kind::LogOpen, "log-open"},
+        {NotReadyReason::Kind::CheckTooOld, "check-too-old"},
     };
     std::vector<std::string> texts;
     for (const NotReadyReason& reason : condition.reasons) {
@@ -90,11 +91,11 @@ TEST(Board, aBoatIsOutFromItsLaunchToItsReturn) {
     EXPECT_THAT(condition.reasons, IsEmpty());
 }
 
-TEST(Board, aBoatThatCameBackWholeIsRescueReady) {
+TEST(Board, aBoatThatCameBackWholeIsKitReady) {
     BackInShed back;
     back.boat.urgent = "drill";
     const auto condition = back.condition();
-    EXPECT_EQ(condition.kind, Kind::RescueReady);
+    EXPECT_EQ(condition.kind, Kind::KitReady);
     EXPECT_EQ(condition.since, instant("2026-03-14T10:00:00Z"));
     EXPECT_EQ(condition.by, "Odalys Finch");
     EXPECT_THAT(condition.reasons, IsEmpty());
@@ -118,7 +119,7 @@ TEST(Board, remarksOfTheLastCheckAreNoReasons) {
     back.boat.last->answer.findings = {stop(FindingKind::Extra, "K9")};
     EXPECT_EQ(back.condition().kind, Kind::NotReady);
     back.boat.last->answer.findings[0].severity = Severity::Remark;
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady);
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
 }
 
 TEST(Board, theKitIsAskedOnlyWhereNothingStoppedTheReturn) {
@@ -155,7 +156,7 @@ TEST(Board, whatWasMarkedMissingOrWithdrawnSinceStopsTheBoat) {
     back.paddle().state = ItemState::WrittenOff;
     EXPECT_EQ(told(back.condition())[0], "became-unserviceable paddle K1");
     back.paddle().state = ItemState::Serviceable;
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady);
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
 }
 
 TEST(Board, whatWasSeenElsewhereSinceStopsTheBoat) {
@@ -163,11 +164,11 @@ TEST(Board, whatWasSeenElsewhereSinceStopsTheBoat) {
     back.boat.seenSince = {{"K1", Location::boat("Tern")}};
     EXPECT_THAT(told(back.condition()), ElementsAre("seen-elsewhere paddle K1 at Tern"));
     back.boat.seenSince = {{"K2", Location::boat("Tern")}};
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady) << "another paddle";
+    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "another paddle";
     back.boat.seenSince = {{"K1", Location::boat("Heron")}};
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady) << "its own boat";
+    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "its own boat";
     back.boat.seenSince = {{"K1", Location::place("Heron")}};
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady) << "its boat's shelf";
+    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "its boat's shelf";
 }
 
 TEST(Board, whatFellDueSinceStopsTheBoat) {
@@ -183,7 +184,7 @@ TEST(Board, whatFellDueSinceStopsTheBoat) {
     back.paddle().stamped = known("2026-03-14");
     EXPECT_EQ(told(back.condition())[0], "became-due paddle K1 (stop service-overdue paddle K1)");
     back.kit.input.seen[0].record.services[0].day = day("2026-01-01");
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady);
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
 }
 
 TEST(Board, kitOfATypeThatTheRegisterLostIsNotDue) {
@@ -192,7 +193,7 @@ TEST(Board, kitOfATypeThatTheRegisterLostIsNotDue) {
     back.kit.type("bell").rules = {expiry()};
     EXPECT_EQ(back.condition().kind, Kind::NotReady);
     back.kit.input.kitTypes.erase("bell");
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady);
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
 }
 
 TEST(Board, aBoatThatWentOutShortAndCameBackWholeIsStillShort) {
@@ -201,7 +202,7 @@ TEST(Board, aBoatThatWentOutShortAndCameBackWholeIsStillShort) {
     back.kit.line("bell", 1, false);
     EXPECT_THAT(told(back.condition()), ElementsAre("finding radio (stop missing radio)"));
     back.kit.see("K2", "radio");
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady) << "a line that is not required may be short";
+    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "a line that is not required may be short";
 }
 
 TEST(Board, peopleOfTheReturnAreWornForElseThoseOfTheLaunch) {
@@ -210,11 +211,11 @@ TEST(Board, peopleOfTheReturnAreWornForElseThoseOfTheLaunch) {
     back.kit.line("jacket", 1);
     back.kit.see("K2", "jacket");
     const auto person = [](const char* name) { return Person{.name = name}; };
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady) << "nobody named: the line's own quantity";
+    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "nobody named: the line's own quantity";
     back.launchPeople = {person("Ada Marsh"), person("Bo Lake")};
     EXPECT_THAT(told(back.condition()), ElementsAre("finding jacket (stop missing jacket)"));
     back.kit.input.people = {person("Ada Marsh")};
-    EXPECT_EQ(back.condition().kind, Kind::RescueReady);
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
 }
 
 TEST(Board, onlyAnOpenLogEntryThatStopsIsAReason) {
@@ -226,6 +227,56 @@ TEST(Board, onlyAnOpenLogEntryThatStopsIsAReason) {
     EXPECT_EQ(condition.reasons[0].finding->text, "leaks");
     EXPECT_EQ(condition.reasons[0].finding->entry, "e2");
     EXPECT_EQ(condition.reasons[0].finding->since, day("2026-03-01"));
+}
+
+// docs/rules.md, "kit ready": every stop that a launch check with those people would find today.
+TEST(Board, aJacketThatFitsNobodyOfTheCrewStopsTheBoat) {
+    BackInShed back;
+    back.kit.sizedType("jacket");
+    back.kit.line("jacket");
+    back.kit.seeSized("K2", "jacket", "L");
+    back.launchPeople = {Person{.name = "Ada Marsh", .massKg = 55}};
+    EXPECT_THAT(told(back.condition()), ElementsAre("finding jacket (stop no-fit jacket)",
+                                                    "finding jacket K2 (stop wrong-size jacket K2)"));
+    back.launchPeople[0].massKg = 95;
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
+}
+
+TEST(Board, anOpenLogEntryThatStopsAnItemStopsTheBoat) {
+    BackInShed back;
+    back.kit.input.seen[0].logOpen = {
+        {"e1", "", "K1", day("2026-03-02"), "blade cracked", Severity::Stop, "", {}, ""}};
+    EXPECT_THAT(told(back.condition()), ElementsAre("log-open paddle K1 (stop log-open paddle K1)"));
+    back.kit.input.seen[0].logOpen[0].severity = Severity::Remark;
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
+}
+
+TEST(Board, aBoatOfWhichNothingIsAskedIsNeverReady) {
+    BackInShed back;
+    back.kit.input.lines.clear();
+    EXPECT_THAT(told(back.condition()), ElementsAre("finding (stop no-manifest)"));
+}
+
+TEST(Board, thePointsOfTheNextLaunchAreNoReason) {
+    BackInShed back;
+    back.kit.point("bungs", PointKind::Look, std::nullopt);
+    EXPECT_EQ(back.condition().kind, Kind::KitReady);
+}
+
+TEST(Board, aCheckGrowsOld) {
+    BackInShed back;
+    back.boat.checkedDaysAgo = 9;
+    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "no limit";
+    back.boat.checkEveryDays = 9;
+    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "the ninth day is the last";
+    back.boat.checkEveryDays = 7;
+    const auto condition = back.condition();
+    EXPECT_THAT(told(condition), ElementsAre("check-too-old"));
+    EXPECT_EQ(condition.reasons[0].daysAgo, 9);
+    EXPECT_EQ(condition.reasons[0].everyDays, 7);
+    EXPECT_EQ(condition.checkedDaysAgo, 9);
+    back.boat.last = signedCheck(Phase::Launch);
+    EXPECT_EQ(back.condition().kind, Kind::Out) << "it is out, and checked when it is back";
 }
 
 // docs/rules.md says no order of the board; common practice, no source: what needs a hand stands first.
@@ -246,7 +297,7 @@ TEST(Board, whatIsNotReadyStandsFirstThenWhatIsOut) {
 TEST(Board, conditionsHaveNames) { // docs/command-line.md, `boats`
     EXPECT_STREQ(nameOf(Kind::NotReady), "not-ready");
     EXPECT_STREQ(nameOf(Kind::Out), "out");
-    EXPECT_STREQ(nameOf(Kind::RescueReady), "rescue-ready");
+    EXPECT_STREQ(nameOf(Kind::KitReady), "kit-ready");
 }
 
 } // namespace

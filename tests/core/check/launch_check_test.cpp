@@ -64,6 +64,7 @@ TEST(LaunchCheck, countsOneItemOnceHoweverOftenItIsGiven) {
 
 TEST(LaunchCheck, remarksAnOptionalLineThatIsShort) {
     CheckBuilder check;
+    check.somethingIsAsked();
     check.line("anchor", 1, false);
     const auto answer = check.answer();
     EXPECT_THAT(briefOf(answer), ElementsAre("remark missing anchor"));
@@ -72,6 +73,7 @@ TEST(LaunchCheck, remarksAnOptionalLineThatIsShort) {
 
 TEST(LaunchCheck, wantsNothingOfALineTakenAway) {
     CheckBuilder check;
+    check.somethingIsAsked();
     check.line("anchor", 0);
     check.see("K1", "anchor");
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra anchor K1"));

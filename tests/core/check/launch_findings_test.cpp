@@ -54,6 +54,7 @@ TEST(LaunchFindings, whatDoesNotCountStopsWhileItsLineIsShortAndIsRemarkedOtherw
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark unserviceable flare K1"));
     check.input.lines[0].required = false;
     check.input.seen.pop_back();
+    check.somethingIsAsked();
     EXPECT_THAT(briefOf(check.answer()),
                 ElementsAre("remark missing flare", "remark unserviceable flare K1"));
 }
@@ -184,13 +185,18 @@ TEST(LaunchFindings, countsWithARemarkWhatIsPassedAsARemarkOrWithinTolerance) {
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark out-of-date flare K1"));
 }
 
-TEST(LaunchFindings, remarksOnlyTheFirstRuleThatIsPassedAsARemark) {
+// Of several rules that are passed as a remark the one is told that would be told of stop rules: out of date, then
+// overdue, then undated, whatever their names (docs/rules.md section 3).
+TEST(LaunchFindings, remarksOnlyTheMostUrgentRuleThatIsPassedAsARemark) {
     auto check = shortOfOneFlare();
     for (LifeRule& rule : check.type("flare").rules)
         rule.severity = Severity::Remark;
     Item& item = seeFlare(check, "K1").record.item;
     item.stamped = known("2026-02");
     item.registered = known("2025-01-01");
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark out-of-date flare K1"));
+    item.stamped.reset();
+    check.type("flare").rules[1].undated = Undated::Remark;
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark service-overdue flare K1"));
 }
 
@@ -253,6 +259,7 @@ TEST(LaunchFindings, aLogEntryOnAUsedItemIsAFindingOfItsSeverity) {
 
 TEST(LaunchFindings, anUnknownTagIsRemarkedOnceForEachCode) {
     CheckBuilder check;
+    check.somethingIsAsked();
     check.input.unknownTags = {"K9", "K3", "K9"};
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark unknown-tag K3", "remark unknown-tag K9"));
 }
@@ -276,8 +283,28 @@ TEST(LaunchFindings, readStopsFirstThenTheManifestsOrderThenCodes) {
                             "remark log-open", "remark point-open"));
 }
 
+// docs/rules.md section 3: where nothing is asked, nothing is complete.
+TEST(LaunchFindings, aBoatOfWhichNothingIsAskedIsNeverComplete) {
+    CheckBuilder check;
+    check.input.boatClass = "rhib";
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("stop no-manifest"));
+    EXPECT_EQ(check.answer().findings[0].boat, "Heron");
+    EXPECT_EQ(check.answer().findings[0].text, "rhib");
+    check.line("anchor", 1, false);
+    check.line("knife", 0);
+    check.see("K1", "anchor");
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("stop no-manifest")) << "neither is asked for";
+    EXPECT_EQ(check.answer().outcome, CheckOutcome::Incomplete);
+    check.somethingIsAsked();
+    EXPECT_EQ(check.answer().outcome, CheckOutcome::Complete);
+    CheckBuilder back;
+    back.input.phase = Phase::Return;
+    EXPECT_EQ(back.answer().outcome, CheckOutcome::Complete) << "a return asks for what went out";
+}
+
 TEST(LaunchFindings, decideTheOutcome) {
     CheckBuilder check;
+    check.somethingIsAsked();
     EXPECT_EQ(check.answer().outcome, CheckOutcome::Complete);
     check.input.unknownTags = {"K1"};
     EXPECT_EQ(check.answer().outcome, CheckOutcome::CompleteWithRemarks);
@@ -336,6 +363,7 @@ TEST(LaunchFindings, aLineThatAsksForNoneAsksForNoFitEither) {
     CheckBuilder check;
     check.sizedType("jacket");
     check.line("jacket", 0);
+    check.somethingIsAsked();
     EXPECT_THAT(briefOf(check.answer()), IsEmpty());
     check.input.lines[0].quantity = 1;
     EXPECT_NE(findingOf(check.answer(), FindingKind::FitNotChecked), nullptr);

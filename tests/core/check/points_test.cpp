@@ -43,6 +43,7 @@ TEST(Points, aMeasureAndATimeIncludeTheirLimits) {
 
 TEST(Points, stopWhenRequiredAndAreRemarkedOtherwise) {
     CheckBuilder check;
+    check.somethingIsAsked();
     check.point("bungs", PointKind::Look, {});
     check.point("keel", PointKind::Measure, 30, {20.0, 25.0}, "kPa");
     check.point("horn", PointKind::Look, {}, {}, {}, false);
@@ -61,6 +62,7 @@ TEST(Points, stopWhenRequiredAndAreRemarkedOtherwise) {
 
 TEST(Points, makeTheCheckCompleteWhenAllAreDone) {
     CheckBuilder check;
+    check.somethingIsAsked();
     check.point("bungs", PointKind::Look, 1);
     check.point("engine", PointKind::Timed, 180, {180.0, 300.0});
     EXPECT_EQ(check.answer().outcome, CheckOutcome::Complete);
@@ -80,6 +82,7 @@ TEST(PressureAfloat, followsTheGasLaw) {
 
 CheckBuilder withTemperatures(double air, double water) {
     CheckBuilder check;
+    check.somethingIsAsked();
     check.point("Air temperature", PointKind::Measure, air, {}, "°C");
     check.point("water temperature", PointKind::Measure, water, {}, "°C");
     check.point("keel chamber", PointKind::Measure, 24, {20.0, 25.0}, "kPa");

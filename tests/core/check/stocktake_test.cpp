@@ -46,6 +46,19 @@ TEST(StocktakeRules, stopForEachThingThatIsNotThere) {
     EXPECT_EQ(answer.outcome, CheckOutcome::Incomplete);
 }
 
+TEST(StocktakeRules, bringNothingThatIsWrittenOffToThePlaceWhereItLies) {
+    auto check = shelf();
+    Item& paddle = check.see("K1", "paddle").record.item;
+    paddle.boat = "";
+    paddle.place = "loft";
+    paddle.state = ItemState::WrittenOff;
+    check.input.expectedBack.push_back(check.input.seen[0].record);
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark written-off paddle K1"));
+    check.input.seen[0].record.item.place = "shed";
+    check.input.expectedBack.clear();
+    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra paddle K1", "remark written-off paddle K1"));
+}
+
 TEST(StocktakeRules, nameTheHomeOfWhatBelongsElsewhere) {
     auto check = shelf();
     check.see("K1", "paddle"); // of the boat Heron

@@ -165,6 +165,7 @@ TEST(WornKit, isMissingWhenTheLineIsNotRequired) {
     auto check = twoJackets("M", "S");
     check.input.lines[0].required = false;
     check.name("Ada", 120);
+    check.somethingIsAsked();
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark missing jacket", "remark wrong-size jacket K1",
                                                      "remark wrong-size jacket K2"));
 }

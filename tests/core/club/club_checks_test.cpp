@@ -193,7 +193,7 @@ TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
     EXPECT_EQ(whyPetrel().kind, core::NotReadyReason::Kind::Finding);
 }
 
-TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {
+TEST(Club, aBoatThatCameBackWholeIsKitReadyUntilSomethingOfItsKitChanges) {
     SmallClub small;
     for (const Phase phase : {Phase::Launch, Phase::Return}) {
         const auto check = small.open(phase);
@@ -201,7 +201,7 @@ TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {
         ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "", small.now));
     }
     EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().kind,
-              core::BoatCondition::Kind::RescueReady);
+              core::BoatCondition::Kind::KitReady);
 
     const auto elsewhere = small.open(Phase::Launch, "Tern");
     small.scan(elsewhere, "KD2289T9SE");
@@ -210,7 +210,7 @@ TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {
                            testing::Field(&core::BoatCondition::kind, core::BoatCondition::Kind::NotReady)));
     ASSERT_TRUE(small.club.checks().undoSighting(elsewhere, small.now));
     EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().kind,
-              core::BoatCondition::Kind::RescueReady);
+              core::BoatCondition::Kind::KitReady);
     EXPECT_FALSE(small.club.log().add("Petrel", "  ", core::Severity::Stop, "Bram Oke", small.now));
     ASSERT_TRUE(
         small.club.log().add("Petrel", "port bung seeps", core::Severity::Stop, "Bram Oke", small.now));
@@ -218,9 +218,9 @@ TEST(Club, aBoatThatCameBackWholeIsRescueReadyUntilSomethingOfItsKitChanges) {
     EXPECT_EQ(small.club.answers().boatConditions(small.now.today).front().reasons.size(), 1U);
 }
 
-// Rules 4 and the safest reading of "rescue ready": short when it went out and short when it came back is
+// Rules 4 and the safest reading of "kit ready": short when it went out and short when it came back is
 // short.
-TEST(Club, aBoatLaunchedShortIsNotRescueReadyWhenItIsBack) {
+TEST(Club, aBoatLaunchedShortIsNotKitReadyWhenItIsBack) {
     SmallClub small;
     for (const Phase phase : {Phase::Launch, Phase::Return}) {
         const auto check = small.open(phase);

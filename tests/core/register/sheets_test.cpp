@@ -22,7 +22,7 @@ TEST(Sheets, filesAndColumnsAreTheContracts) {
         {"sizes.csv", "kit_type size mass_low_kg mass_high_kg chest_low_cm chest_high_cm wanted source"},
         {"life_rules.csv",
          "kit_type part rule kind n steps event severity lead_days tolerance strict undated source"},
-        {"boats.csv", "boat boat_class tag place priority note"},
+        {"boats.csv", "boat boat_class tag place priority check_every_days note"},
         {"manifest_lines.csv", "boat_class boat kit_type quantity required substitutes note"},
         {"points.csv", "boat_class boat phase point kind unit low high required note"},
         {"people.csv", "person tag role mass_kg chest_cm note"},

@@ -227,6 +227,26 @@ TEST(DueDate, countsAllUseWhileNothingIsRecorded) {
     EXPECT_EQ(dueOf(ruleOf(RuleKind::EveryHours, 7), record, "2026-03-01").state, DueState::Passed);
 }
 
+// docs/register-csv.md: "use counts since ever"; docs/command-line.md: `anchor` is what the day was counted from.
+TEST(DueDate, whatWasNeverRecordedCountsFromNoDay) {
+    ItemRecord record = madeOn("2024-01-01");
+    record.item.firstUse = known("2025-06-01");
+    record.use = {{day("2025-03-01"), 60, 4}};
+    LifeRule rule = ruleOf(RuleKind::EveryHours, 100);
+    rule.steps = {{12, 50}};
+    const auto due = dueOf(rule, record, "2026-01-02");
+    EXPECT_EQ(due.anchor, Anchor::None);
+    EXPECT_EQ(due.anchorDay, std::nullopt);
+    EXPECT_THAT(due.counted, Optional(60.0));
+    EXPECT_THAT(due.limit, Optional(50.0)) << "first used at the age of 17 months";
+    EXPECT_EQ(due.state, DueState::Passed);
+    record.services = {{"", rule.name, day("2025-07-01"), {}, true}};
+    const auto recorded = dueOf(rule, record, "2026-01-02");
+    EXPECT_EQ(recorded.anchor, Anchor::Service);
+    EXPECT_THAT(recorded.anchorDay, Optional(day("2025-07-01")));
+    EXPECT_THAT(recorded.counted, Optional(0.0));
+}
+
 TEST(DueDate, addsTenthsOfHoursToWholeOnes) {
     ItemRecord record;
     for (int i = 1; i <= 10; ++i)

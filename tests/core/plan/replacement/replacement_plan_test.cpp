@@ -103,7 +103,9 @@ TEST_F(Replacement, isLateWhenTheOrderByDayIsPast) {
     EXPECT_FALSE(row().late) << "today is not too late";
     type().orderLeadDays = 441;
     EXPECT_TRUE(row().late);
-    EXPECT_EQ(plan().budget.at(0).year, 2025) << "by the order-by day, even one that is past";
+    EXPECT_EQ(row().orderBy, day("2025-12-31"));
+    EXPECT_EQ(row().budgetYear, 2026) << "last year's money is spent";
+    EXPECT_EQ(plan().budget.at(0).year, 2026);
 }
 
 TEST_F(Replacement, isLateWhenShortToday) {
