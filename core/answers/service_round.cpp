@@ -50,7 +50,7 @@ private:
         if (known == m_input.items.end()) return refuse(code, {}, Refusal::UnknownTag);
         const ItemBeforeRound& before = known->second;
         const std::string& kitType = before.record.item.kitType;
-        if (before.record.item.state == ItemState::WrittenOff)
+        if (before.apart.state == ItemState::WrittenOff)
             return refuse(code, kitType, Refusal::WrittenOff);
         auto rules = rulesFitting(before.record);
         if (rules.empty()) return refuse(code, kitType, Refusal::NoSuchRule);
@@ -85,7 +85,7 @@ private:
         const Item& item = after.item;
         for (const LifeRule& rule : rules)
             m_answer.round.recorded.push_back(
-                {item.code, item.kitType, rule.part, nextDue(after, rule), state == ItemState::Serviceable});
+                {item.code, item.kitType, rule.part, nextDue(after, rule), isReleased(before, state)});
         m_answer.entries.push_back({item.code, std::move(rules), m_at, state});
     }
 
@@ -95,17 +95,27 @@ private:
         services.push_back({rule.part, rule.name, m_order.day, m_at, m_order.passed});
     }
 
-    /// A failed record withdraws the item; a passed one releases it when a failed record was all that held
-    /// it.
-    std::optional<ItemState> newState(const ItemBeforeRound& before, const ItemRecord& after) const {
-        const ItemState state = before.record.item.state;
+    /// A failed record withdraws the item; a passed one lifts what failed records did, and nothing else. What was
+    /// missing lies on the bench: it is found, and is again what it was before.
+    std::optional<StateApart> newState(const ItemBeforeRound& before, const ItemRecord& after) const {
+        const StateApart& was = before.apart;
+        const bool isFound = before.record.item.state == ItemState::Missing;
+        const auto asItWas = isFound ? std::optional(was) : std::nullopt;
         if (!m_order.passed)
-            return state == ItemState::Serviceable ? std::optional(ItemState::Unserviceable) : std::nullopt;
-        const bool wasHeld = state == ItemState::Unserviceable && failedSince(before.record.services);
+            return was.state == ItemState::Serviceable
+                       ? std::optional(StateApart{ItemState::Unserviceable, m_order.day, {}, true})
+                       : asItWas;
+        const bool wasHeld =
+            was.state == ItemState::Unserviceable && was.byFailedRecord && failedSince(before.record.services);
         const bool isHeldByLog = std::ranges::any_of(
             before.logOpen, [](const LogEntry& entry) { return entry.severity == Severity::Stop; });
-        if (!wasHeld || failedSince(after.services) || isHeldByLog) return std::nullopt;
-        return ItemState::Serviceable;
+        if (!wasHeld || failedSince(after.services) || isHeldByLog) return asItWas;
+        return StateApart{ItemState::Serviceable, m_order.day, {}, false};
+    }
+
+    static bool isReleased(const ItemBeforeRound& before, const std::optional<StateApart>& state) {
+        return before.apart.state == ItemState::Unserviceable && state &&
+               state->state == ItemState::Serviceable;
     }
 
     std::optional<CalendarDay> nextDue(const ItemRecord& after, const LifeRule& rule) const {

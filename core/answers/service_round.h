@@ -4,6 +4,7 @@
 #include "core/register/boat.h"
 #include "core/register/item.h"
 #include "core/register/kit_type.h"
+#include "core/upkeep/service_state.h"
 
 #include <map>
 #include <optional>
@@ -54,6 +55,7 @@ nameOf(ServiceRound::Refusal why); ///< "unknown-tag", "no-such-rule", "written-
 struct ItemBeforeRound {
     ItemRecord record;
     std::vector<LogEntry> logOpen;
+    StateApart apart; ///< its state, apart from being missing
 };
 
 /// All that a round depends on.
@@ -71,7 +73,7 @@ struct RoundEntry {
     std::string code;
     std::vector<LifeRule> rules;
     std::optional<Instant> at; ///< when it was done, if that is known: not of an earlier day
-    std::optional<ItemState> state;
+    std::optional<StateApart> state; ///< empty: as it was
 };
 
 struct ServiceRoundAnswer {

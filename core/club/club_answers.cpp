@@ -6,6 +6,8 @@
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
 
+#include <nlohmann/json.hpp>
+
 namespace core {
 namespace {
 
@@ -25,7 +27,8 @@ public:
         record.last = m_state.signedCheck(*last);
         record.checkedDaysAgo = daysBetween(record.last->answer.today, m_today);
         const auto launch = checkTables::newestSignOff(*m_state.database, boat.name, Phase::Launch);
-        if (launch) record.urgent = launch->urgent;
+        if (launch && !checkTables::isUrgentEnded(*m_state.database, launch->check))
+            record.urgent = launch->urgent;
         for (const Finding& finding : record.last->answer.findings)
             if (finding.kind == FindingKind::NotReturned) addSeenSince(finding.code, *last, record);
         if (!dependsOnKit(record)) return record;
@@ -70,6 +73,15 @@ MissingOnRecord readMissing(Database& database, Item item, const StateNow& now) 
 }
 
 } // namespace
+
+void ClubState::endUrgentOfWhole(CalendarDay today) {
+    const BoatReader reader(*this, today);
+    for (const SignOff& launch : checkTables::standingUrgent(*database)) {
+        const auto boat = registerStore.boat(launch.location.name);
+        if (boat && conditionOf(reader.read(*boat)).kind == BoatCondition::Kind::KitReady)
+            ledger.append("urgent-ended", {{"check", launch.check}}, {});
+    }
+}
 
 std::vector<BoatCondition> ClubAnswers::boatConditions(CalendarDay today) const {
     const BoatReader reader(*m_state, today);

@@ -288,6 +288,7 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
                 (answer.phase == Phase::Stocktake && finding.kind == FindingKind::Missing))
                 m_state->ledger.append("item", stateBody(finding.code, "missing", moment.today, {}, check),
                                        person->name);
+        m_state->endUrgentOfWhole(moment.today);
         transaction.commit();
         return SignedCheck{check, person->name, moment.at, reason, answer};
     });

@@ -191,6 +191,7 @@ Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
         Transaction transaction(*m_state->database);
         m_state->ledger.append("item", stateBody(known->code, "serviceable", moment.today, {}, {}), by);
+        m_state->endUrgentOfWhole(moment.today);
         transaction.commit();
         return Done{};
     });

@@ -70,6 +70,7 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
                                             {"text", entry.text}},
                                            {{"closed", moment.today.iso()}, {"closing", closing}}),
                                    by);
+            m_state->endUrgentOfWhole(moment.today);
             transaction.commit();
             return Done{};
         }

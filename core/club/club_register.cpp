@@ -35,6 +35,7 @@ Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, 
             if (change.order) change.order = placeBehind(*m_state->database, change);
             m_state->ledger.append(std::string(sheet(change.sheet).table), bodyOf(change), {});
         }
+        m_state->endUrgentOfWhole(today);
         transaction.commit();
         return plan;
     });

@@ -17,10 +17,13 @@ void readScans(const ClubState& state, ServiceRoundInput& input) {
         const bool isKit = code && code->tagClass() == TagClass::Kit;
         input.codes.push_back(isKit ? std::optional(code->text()) : std::nullopt);
         if (!isKit || input.items.contains(code->text())) continue;
-        if (auto record = state.registerStore.record(code->text()))
-            input.items.emplace(
-                code->text(),
-                ItemBeforeRound{std::move(*record), openOnly(state.registerStore.logOfItem(code->text()))});
+        if (auto record = state.registerStore.record(code->text())) {
+            StateApart apart = state.registerStore.stateOf(code->text(), record->services).apart;
+            input.items.emplace(code->text(),
+                                ItemBeforeRound{std::move(*record),
+                                                openOnly(state.registerStore.logOfItem(code->text())),
+                                                std::move(apart)});
+        }
     }
 }
 
@@ -33,12 +36,13 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
         if (entry.at) body["at"] = entry.at->iso();
         ledger.append("service", body, order.by);
     }
-    if (entry.state)
-        ledger.append("item",
-                      stateBody(entry.code,
-                                *entry.state == ItemState::Serviceable ? "serviceable" : "unserviceable",
-                                order.day, {}, {}),
-                      order.by);
+    if (entry.state) {
+        const StateApart& state = *entry.state;
+        const char* name = state.state == ItemState::Serviceable ? "serviceable" : "unserviceable";
+        auto body = stateBody(entry.code, name, state.since.value_or(order.day), state.why, {});
+        if (state.byFailedRecord) body["rule"] = order.rule;
+        ledger.append("item", body, order.by);
+    }
 }
 
 } // namespace
@@ -59,6 +63,7 @@ Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment mo
         ServiceRoundAnswer answer = serviceRoundOf(input);
         for (const RoundEntry& entry : answer.entries)
             writeEntry(m_state->ledger, entry, order);
+        m_state->endUrgentOfWhole(moment.today);
         transaction.commit();
         return std::move(answer.round);
     });

@@ -41,6 +41,11 @@ struct ClubState {
     Result<CheckRun> openRun(const std::string& check) const;
     Result<CheckRun> anyRun(const std::string& check) const;
 
+    /// Writes of each boat that went out urgently and is whole now that it is: the reason of that launch then
+    /// stands no more, whatever happens to the boat's kit later. Last in each act that may make a boat whole,
+    /// in its transaction.
+    void endUrgentOfWhole(CalendarDay today);
+
     /// A signature with the answer that was signed.
     SignedCheck signedCheck(const SignOff& signOff) const;
 };

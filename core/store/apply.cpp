@@ -51,7 +51,8 @@ void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const js
                                       .state = body["set"]["state"],
                                       .since = body["set"].value("since", ""),
                                       .why = body["set"].value("why", ""),
-                                      .check = body.value("check", "")});
+                                      .check = body.value("check", ""),
+                                      .rule = body.value("rule", "")});
 }
 
 Phase phaseIn(const json& body) {
@@ -106,6 +107,10 @@ const std::map<std::string, Applier>& appliers() {
                                      {body.at("check"), fact.stamp(), locationOf(phase, body.at("boat")),
                                       phase, fact.by, instantIn(body), body.value("urgent", "")},
                                      body.at("answer").at("outcome"), canonical(body.at("answer")));
+         }},
+        {"urgent-ended",
+         [](Database& db, const Fact& fact, const json& body) {
+             checkTables::putUrgentEnded(db, body.at("check"), fact.stamp());
          }},
         {"event-given",
          [](Database& db, const Fact& fact, const json& body) {

@@ -109,6 +109,22 @@ void putUndone(Database& database, const std::string& sighting, const std::strin
         .run();
 }
 
+bool isUrgentEnded(Database& database, const std::string& check) {
+    Statement query = database.prepare("SELECT 1 FROM urgent_ended WHERE check_id = ?").with(check);
+    const bool isEnded = query.step();
+    query.reset();
+    return isEnded;
+}
+
+void putUrgentEnded(Database& database, const std::string& check, const std::string& stamp) {
+    database
+        .prepare("INSERT INTO urgent_ended (check_id, stamp) VALUES (?, ?) ON CONFLICT (check_id) DO UPDATE "
+                 "SET stamp = min(stamp, excluded.stamp)")
+        .with(check)
+        .with(stamp)
+        .run();
+}
+
 void putPoint(Database& database, const std::string& check, const std::string& point,
               const std::string& stamp, double value) {
     database
@@ -245,6 +261,18 @@ std::optional<SignOff> newestSignOff(Database& database, const std::string& boat
         signOffOf);
 }
 
+std::vector<SignOff> standingUrgent(Database& database) {
+    Statement query = database.prepare(
+        "SELECT check_id, stamp, boat, phase, by, at, urgent FROM sign_off AS urgent_launch WHERE urgent <> '' "
+        "AND NOT EXISTS (SELECT 1 FROM urgent_ended WHERE check_id = urgent_launch.check_id) "
+        "AND NOT EXISTS (SELECT 1 FROM sign_off AS later WHERE later.boat = urgent_launch.boat AND "
+        "later.phase = 'launch' AND later.stamp > urgent_launch.stamp) ORDER BY boat");
+    std::vector<SignOff> standing;
+    while (query.step())
+        standing.push_back(signOffOf(query));
+    return standing;
+}
+
 std::optional<SignOff> firstSignOff(Database& database, const std::string& boat, const std::string& after) {
     return firstOf(
         database
@@ -316,7 +344,8 @@ std::optional<CheckRun> firstReturnOf(Database& database, const std::string& cod
 
 const std::vector<std::string>& tables() {
     static const std::vector<std::string> names{"check_run", "check_names", "sighting",
-                                                "undone",    "point_value", "sign_off"};
+                                                "undone",    "point_value", "sign_off",
+                                                "urgent_ended"};
     return names;
 }
 

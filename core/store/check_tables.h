@@ -33,6 +33,9 @@ void putPoint(Database& database, const std::string& check, const std::string& p
 void putSignOff(Database& database, const SignOff& signOff, const std::string& outcome,
                 const std::string& answer);
 
+bool isUrgentEnded(Database& database, const std::string& check);
+void putUrgentEnded(Database& database, const std::string& check, const std::string& stamp);
+
 std::optional<CheckRun> run(Database& database, const std::string& check);
 /// The newest check of that boat or place and phase that is not signed.
 std::optional<CheckRun> unfinished(Database& database, const std::string& where, Phase phase);
@@ -56,6 +59,8 @@ std::optional<CheckAnswer> signedAnswer(Database& database, const std::string& c
 /// The newest sign-off of a boat, launch or return; of one phase when `phase` is given.
 std::optional<SignOff> newestSignOff(Database& database, const std::string& boat,
                                      std::optional<Phase> phase = {});
+/// Boats whose newest launch was urgent and that were not whole since; few, whatever the record's size.
+std::vector<SignOff> standingUrgent(Database& database);
 /// The first launch or return sign-off of a boat with a stamp above `after`.
 std::optional<SignOff> firstSignOff(Database& database, const std::string& boat, const std::string& after);
 /// All launch and return sign-offs of a boat, newest first: so many rows as it has trips.

@@ -168,33 +168,45 @@ std::vector<BoatPoint> RegisterStore::pointsOf(const Boat& boat, const std::stri
 
 StateNow RegisterStore::stateOf(const std::string& code, const std::vector<ServiceRecord>& services,
                                 const std::string& before) const {
-    Statement query = m_database
-                          .prepare("SELECT stamp, state, since, why, check_id FROM item_state WHERE code = ? "
-                                   "AND state <> '' AND "
-                                   "(?2 = '' OR stamp < ?2) ORDER BY stamp DESC")
-                          .with(code)
-                          .with(before);
+    Statement query =
+        m_database
+            .prepare("SELECT stamp, state, since, why, check_id, rule FROM item_state WHERE code = ? AND "
+                     "state <> '' AND (?2 = '' OR stamp < ?2) ORDER BY stamp DESC")
+            .with(code)
+            .with(before);
     StateNow now;
-    while (query.step()) {
+    std::string given; // the newest that is not "missing"
+    bool isMissing = false;
+    while (given.empty() && query.step()) {
         const std::string stamp = query.text(0);
         const std::string state = query.text(1);
+        if (state != "missing") {
+            given = state;
+            now.apart = {stateFrom(state), CalendarDay::parse(query.text(2)), query.text(3),
+                         !query.text(5).empty()};
+            continue;
+        }
         // Seen anywhere after it was marked missing: found, and back in the state before that.
-        if (state == "missing" && wasSeenBetween(code, stamp, before)) continue;
+        if (isMissing || wasSeenBetween(code, stamp, before)) continue;
+        isMissing = true;
         now.given = state;
-        now.state = stateFrom(state);
         now.since = CalendarDay::parse(query.text(2));
         now.why = query.text(3);
-        if (state == "missing") {
-            now.missingStamp = stamp;
-            now.missingCheck = query.text(4);
-        }
-        query.reset();
+        now.missingStamp = stamp;
+        now.missingCheck = query.text(4);
+    }
+    query.reset();
+    if (given.empty())
+        if (const auto failed = failedSince(services))
+            now.apart = {ItemState::Unserviceable, failed, {}, true};
+    if (isMissing) {
+        now.state = ItemState::Missing;
         return now;
     }
-    if (const auto since = failedSince(services)) {
-        now.state = ItemState::Unserviceable;
-        now.since = since;
-    }
+    now.given = given;
+    now.state = now.apart.state;
+    now.since = now.apart.since;
+    now.why = now.apart.why;
     return now;
 }
 

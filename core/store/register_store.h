@@ -5,6 +5,7 @@
 #include "core/register/kit_type.h"
 #include "core/register/sheets.h"
 #include "core/store/database.h"
+#include "core/upkeep/service_state.h"
 
 #include <functional>
 #include <map>
@@ -23,6 +24,7 @@ struct StateNow {
     std::string given;        ///< the text in force, empty: none was given
     std::string missingStamp; ///< of the fact that marked it missing, while it is
     std::string missingCheck; ///< the return check that missed it, if one did
+    StateApart apart;         ///< what it is apart from being missing
 };
 
 /// Reads the register: rows for import and export, values for the rules. Throws StoreFailure.

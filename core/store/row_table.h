@@ -19,6 +19,7 @@ struct GivenState {
     std::string since;
     std::string why;
     std::string check; ///< the return check that missed it, or empty
+    std::string rule;  ///< whose failed record withdrew it, or empty
 };
 
 /// The register's tables, one a sheet.

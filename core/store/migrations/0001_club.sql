@@ -245,6 +245,7 @@ CREATE TABLE item_state (
     since    TEXT NOT NULL,
     why      TEXT NOT NULL,
     check_id TEXT NOT NULL,
+    rule     TEXT NOT NULL, -- whose failed record withdrew the item; empty: something else gave the state
     PRIMARY KEY (code, stamp)
 ) STRICT;
 CREATE INDEX item_state_missing ON item_state (state, code);
@@ -296,3 +297,4 @@ CREATE TABLE sign_off (
     answer   TEXT NOT NULL
 ) STRICT;
 CREATE INDEX sign_off_of_boat ON sign_off (boat, stamp);
+CREATE INDEX sign_off_urgent ON sign_off (boat, stamp) WHERE urgent <> '';

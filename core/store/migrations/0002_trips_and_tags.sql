@@ -1,3 +1,9 @@
+-- Urgent launches after which the boat was whole again: their reason stands on the board no more.
+CREATE TABLE urgent_ended (
+    check_id TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL
+) STRICT;
+
 -- Events that checks are filed under; the newest filing holds.
 CREATE TABLE check_event (
     check_id TEXT PRIMARY KEY,

@@ -50,7 +50,13 @@ struct RoundBuilder {
         scan(code);
         return item(code, kitType);
     }
-    ServiceRoundAnswer answer() const { return serviceRoundOf(input); }
+    ServiceRoundAnswer answer() const {
+        ServiceRoundInput asRead = input;
+        for (auto& [code, before] : asRead.items)
+            if (before.record.item.state != ItemState::Missing)
+                before.apart.state = before.record.item.state;
+        return serviceRoundOf(asRead);
+    }
 };
 
 ServiceRecord recordOf(const std::string& rule, const std::string& on, bool passed = true,
@@ -210,15 +216,13 @@ TEST(RoundRules, aFailedRecordWithdrawsWhatIsServiceable) {
     RoundBuilder round;
     round.input.order.passed = false;
     Item& item = round.scanned("K1").record.item;
-    EXPECT_EQ(round.answer().entries[0].state, ItemState::Unserviceable);
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Unserviceable);
     EXPECT_FALSE(round.answer().round.recorded[0].released);
     item.state = ItemState::Unserviceable;
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt) << "it is withdrawn already";
-    item.state = ItemState::Missing;
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt);
+    EXPECT_FALSE(round.answer().entries[0].state) << "it is withdrawn already";
     item.state = ItemState::Serviceable;
     round.input.order.passed = true;
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt);
+    EXPECT_FALSE(round.answer().entries[0].state);
 }
 
 /// An unserviceable tow line whose yearly look failed on the 1st.
@@ -226,6 +230,7 @@ ItemBeforeRound& failedLine(RoundBuilder& round) {
     ItemBeforeRound& line = round.scanned("K1");
     line.record.item.state = ItemState::Unserviceable;
     line.record.services = {recordOf("yearly look", "2026-03-01", false)};
+    line.apart.byFailedRecord = true;
     return line;
 }
 
@@ -233,10 +238,10 @@ TEST(RoundRules, aPassedRecordReleasesWhatAFailedOneHeld) {
     RoundBuilder round;
     ItemBeforeRound& line = failedLine(round);
     const auto answer = round.answer();
-    EXPECT_EQ(answer.entries[0].state, ItemState::Serviceable);
+    EXPECT_EQ(answer.entries[0].state->state, ItemState::Serviceable);
     EXPECT_TRUE(answer.round.recorded[0].released);
     line.record.item.state = ItemState::Serviceable; // somebody released it
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt);
+    EXPECT_FALSE(round.answer().entries[0].state);
     EXPECT_FALSE(round.answer().round.recorded[0].released);
 }
 
@@ -244,7 +249,7 @@ TEST(RoundRules, aPassedRecordDoesNotReleaseWhatNoRecordHeld) {
     RoundBuilder round;
     ItemBeforeRound& line = failedLine(round);
     line.record.services.clear(); // the crew withdrew it
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt);
+    EXPECT_FALSE(round.answer().entries[0].state);
 }
 
 TEST(RoundRules, aPassedRecordDoesNotReleaseWhatAnotherFailedRecordHolds) {
@@ -252,18 +257,54 @@ TEST(RoundRules, aPassedRecordDoesNotReleaseWhatAnotherFailedRecordHolds) {
     round.type("tow line").rules.push_back(inspection("pull test"));
     ItemBeforeRound& line = failedLine(round);
     line.record.services.push_back(recordOf("pull test", "2026-03-02", false));
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt);
+    EXPECT_FALSE(round.answer().entries[0].state);
     line.record.services.back().passed = true;
-    EXPECT_EQ(round.answer().entries[0].state, ItemState::Serviceable);
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Serviceable);
+}
+
+// docs/rules.md, "a service round": it may lift what a failed record did, nothing else.
+TEST(RoundRules, aPassedRecordDoesNotReleaseWhatWasWithdrawnBeforeItFailed) {
+    RoundBuilder round;
+    ItemBeforeRound& line = failedLine(round);
+    line.apart.byFailedRecord = false;
+    EXPECT_FALSE(round.answer().entries[0].state);
+    EXPECT_FALSE(round.answer().round.recorded[0].released);
+}
+
+// docs/rules.md section 6: seen anywhere later, by any check, it is found.
+TEST(RoundRules, whatIsMissingAndLiesOnTheBenchIsFound) {
+    RoundBuilder round;
+    ItemBeforeRound& line = round.scanned("K1");
+    line.record.item.state = ItemState::Missing;
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Serviceable);
+    EXPECT_FALSE(round.answer().round.recorded[0].released) << "nothing held it";
+    line.apart = {ItemState::Unserviceable, day("2026-02-01"), "damaged", false};
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Unserviceable);
+    EXPECT_EQ(round.answer().entries[0].state->since, day("2026-02-01"));
+    EXPECT_EQ(round.answer().entries[0].state->why, "damaged");
+    EXPECT_FALSE(round.answer().entries[0].state->byFailedRecord);
+    line.apart = {ItemState::WrittenOff, day("2026-02-01"), "lost", false};
+    EXPECT_EQ(round.answer().round.refused[0].why, Refusal::WrittenOff);
+}
+
+TEST(RoundRules, whatIsMissingAndFailsOnTheBenchIsWithdrawn) {
+    RoundBuilder round;
+    round.input.order.passed = false;
+    ItemBeforeRound& line = round.scanned("K1");
+    line.record.item.state = ItemState::Missing;
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Unserviceable);
+    EXPECT_TRUE(round.answer().entries[0].state->byFailedRecord);
+    line.apart = {ItemState::Unserviceable, day("2026-02-01"), "damaged", false};
+    EXPECT_FALSE(round.answer().entries[0].state->byFailedRecord) << "it was withdrawn before";
 }
 
 TEST(RoundRules, anOpenLogEntryThatStopsHoldsTheItem) {
     RoundBuilder round;
     ItemBeforeRound& line = failedLine(round);
     line.logOpen = {{"e1", "", "K1", day("2026-03-01"), "frayed", Severity::Stop, "", {}, ""}};
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt);
+    EXPECT_FALSE(round.answer().entries[0].state);
     line.logOpen[0].severity = Severity::Remark;
-    EXPECT_EQ(round.answer().entries[0].state, ItemState::Serviceable);
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Serviceable);
 }
 
 // docs/register-csv.md, services: a row is known by item, part, rule and day.
@@ -271,9 +312,9 @@ TEST(RoundRules, aRecordTakesThePlaceOfAnotherOfThatDay) {
     RoundBuilder round;
     ItemBeforeRound& line = failedLine(round);
     line.record.services[0].day = day("2026-03-14"); // failed this morning, put right by noon
-    EXPECT_EQ(round.answer().entries[0].state, ItemState::Serviceable);
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Serviceable);
     line.record.services.push_back(recordOf("yearly look", "2026-03-13", false, "hook"));
-    EXPECT_EQ(round.answer().entries[0].state, std::nullopt) << "the hook's record is another";
+    EXPECT_FALSE(round.answer().entries[0].state) << "the hook's record is another";
 }
 
 TEST(RoundRules, namesOfRulesAreTheClubs) {
