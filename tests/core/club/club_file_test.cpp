@@ -141,7 +141,7 @@ TEST(ClubFile, aFileOfTheFirstFormatIsReadAsItIsAndBroughtUpToDateByAWriter) {
     small.close();
     {
         core::Database database(small.file(), core::Database::Mode::ReadWrite);
-        database.script("DROP TABLE check_event; DROP TABLE operation; DROP TABLE tag_change;"
+        database.script("DROP TABLE urgent_ended; DROP TABLE check_event; DROP TABLE operation; DROP TABLE tag_change;"
                         "DROP INDEX item_of_place; PRAGMA user_version = 1;");
     }
     EXPECT_EQ(Club::open(small.file(), Club::Access::ReadOnly)->kit().item("K80NSC1FX4")->kitType, "paddle");
