@@ -38,7 +38,7 @@ say "Which boats can be made ready with the kit on hand, and by which moves."
 show make-ready "$club" --today $day
 
 say "Pictures of Bittern's kit as it lies on the sand, read again."
-show scene "$club" --boat Bittern --out "$out/bittern" --seed 14 --today $day
+show scene "$club" --boat Bittern --out "$out/bittern" --heap 14 --today $day
 show read "$out/bittern"
 
 say "Launch check of Bittern from those pictures. Tobin weighs 78 kg, and one jacket aboard is an S."

@@ -43,6 +43,8 @@ constexpr ErrorText textsOfCells[] = {
     {ErrorCode::CellMissing, QT_TRANSLATE_NOOP("Errors", "the %1 is missing: fill it in")},
     {ErrorCode::RangeReversed, QT_TRANSLATE_NOOP("Errors", "%1 %2 is above %3 %4: exchange or correct them")},
     {ErrorCode::PackOfNothing, QT_TRANSLATE_NOOP("Errors", "a pack of 0 holds nothing: write 1 or more")},
+    {ErrorCode::CheckedEveryNoDays,
+     QT_TRANSLATE_NOOP("Errors", "a check every 0 days cannot be: write 1 or more, or leave the cell empty")},
     {ErrorCode::LineWouldDisagree,
      QT_TRANSLATE_NOOP("Errors", "a manifest line for '%1' has substitutes that would no longer agree in %2: "
                                  "change the line's substitutes first")},
@@ -88,7 +90,7 @@ constexpr ErrorText textsOfCells[] = {
                                  "in the club file: correct it or add it there")},
 };
 
-static_assert(isWhole(textsOfCells, ErrorCode::CellControlCharacter, ErrorCode::DayUnreadable),
+static_assert(isWhole(textsOfCells, ErrorCode::CellControlCharacter, ErrorCode::ClassWithoutBoat),
               "a text for each code of these, in their order");
 
 } // namespace

@@ -89,6 +89,8 @@ enum class ErrorCode : std::uint16_t {
     NoSuchItemInCheck,      ///< tag code
     KitIncomplete,
     NothingOfClubRead,
+    ReasonIsTag,    ///< the text
+    ReasonTooShort, ///< the text
 
     // Trips, events and the log
     HoursOutOfRange,
@@ -184,6 +186,7 @@ enum class ErrorCode : std::uint16_t {
     CellMissing,   ///< column
     RangeReversed, ///< column and number of the low end; column and number of the high end
     PackOfNothing,
+    CheckedEveryNoDays,
     LineWouldDisagree, ///< kit type of the line; column of the kit types in which its substitutes must agree
     SubstituteDisagrees, ///< the substitute; the kit type; column in which they do not agree
     LineTooLarge,        ///< quantity; the largest that may be
@@ -203,6 +206,15 @@ enum class ErrorCode : std::uint16_t {
     ReferredSizeMissing,     ///< size; kit type
     ReferredRuleMissing,     ///< rule; kit type: a rule of the whole item
     ReferredPartRuleMissing, ///< rule; part; kit type
+
+    // Import: rows that are taken and may not mean what was meant
+    ClassWithoutBoat,    ///< boat class
+    BoatWithoutManifest, ///< boat; its class
+    ClassLikeAnother,    ///< boat class; the other
+    KitTypeLikeAnother,  ///< kit type; the other
+    TypeWithoutItem,     ///< kit type
+    RuleWithoutSource,   ///< rule; kit type
+    JacketNotWorn,       ///< kit type
 
     // What a program was given, reads beside the club file, or writes for people
     DayUnreadable,     ///< the text

@@ -74,6 +74,13 @@ void appendUtf8(std::string& text, char32_t character) {
     text.append(bytes.data(), length);
 }
 
+int lettersIn(std::string_view text) {
+    int letters = 0;
+    for (std::size_t at = 0; at < text.size();)
+        if (const UChar32 character = nextCharacter(text, at); character >= 0 && u_isalpha(character)) ++letters;
+    return letters;
+}
+
 std::string foldName(std::string_view name) {
     name = withoutOuterBlanks(name);
     std::string folded;

@@ -16,6 +16,9 @@ bool isUtf8(std::string_view text);
 /// `character` is a Unicode scalar value, as decodeUtf8 gives them.
 void appendUtf8(std::string& text, char32_t character);
 
+/// Letters of any script (Unicode's general categories L*).
+int lettersIn(std::string_view text);
+
 /// The name folded for comparison: outer blanks off, lower case by Unicode's simple mapping of each
 /// character, whatever the machine's language. Of what is not UTF-8 only A to Z become lower case.
 ///

@@ -6,6 +6,7 @@
 #include "core/check/boat_check.h"
 #include "core/check/finding.h"
 #include "core/club/club_state.h"
+#include "core/tag/reason.h"
 #include "core/tag/tag_code.h"
 
 #include "core/club/club_kit.h"
@@ -231,16 +232,18 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
     return guarded([&]() -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
+        if (const Outcome good = checkReason(text); !good) return good.error();
         const auto item = ClubKit(*m_state).item(typed);
         if (!item) return Error{ErrorCode::NoSuchItemInCheck, {typed}};
         const auto names = namesOf(check);
         const std::string by = names.empty() ? std::string() : names.front();
         Transaction transaction(*m_state->database);
+        const std::string words = m_state->newLogText({}, item->code, moment.today, text);
         m_state->ledger.append("item", stateBody(item->code, "unserviceable", moment.today, "damaged", {}),
                                by);
         m_state->ledger.append("log_entry",
                                rowBody(SheetId::Log,
-                                       {{"code", item->code}, {"day", moment.today.iso()}, {"text", text}},
+                                       {{"code", item->code}, {"day", moment.today.iso()}, {"text", words}},
                                        {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}}),
                                by);
         transaction.commit();
@@ -269,6 +272,8 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         const CheckAnswer answer = judge(input);
         const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
         const std::string given(withoutOuterBlanks(urgent));
+        if (!given.empty())
+            if (const Outcome good = checkReason(given); !good) return good.error();
         if (incomplete && answer.phase == Phase::Launch && given.empty())
             return Error{ErrorCode::KitIncomplete};
         if (answer.phase == Phase::Stocktake && input.seen.empty())

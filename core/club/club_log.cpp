@@ -7,6 +7,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_register.h"
+#include "core/tag/reason.h"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
@@ -33,6 +34,7 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
                               const std::string& by, Moment moment) {
     return guarded([&]() -> Result<LogEntry> {
         if (withoutOuterBlanks(text).empty()) return Error{ErrorCode::LogEntryEmpty};
+        if (const Outcome good = checkReason(text); !good) return good.error();
         LogEntry entry{.day = moment.today};
         if (const auto boat = m_state->registerStore.boat(about))
             entry.boat = boat->name;
@@ -40,14 +42,14 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
             entry.code = known->code;
         else
             return Error{ErrorCode::NoSuchLogSubject, {about}};
-        entry.text = text;
+        entry.text = m_state->newLogText(entry.boat, entry.code, entry.day, text);
         entry.severity = severity;
         entry.by = by;
         const auto body =
             rowBody(SheetId::Log,
-                    {{"boat", entry.boat}, {"code", entry.code}, {"day", entry.day.iso()}, {"text", text}},
+                    {{"boat", entry.boat}, {"code", entry.code}, {"day", entry.day.iso()}, {"text", entry.text}},
                     {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
-        entry.id = logEntryId({entry.boat, entry.code, entry.day.iso(), text});
+        entry.id = logEntryId({entry.boat, entry.code, entry.day.iso(), entry.text});
         Transaction transaction(*m_state->database);
         m_state->ledger.append("log_entry", body, by);
         transaction.commit();
@@ -60,6 +62,7 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
     return guarded([&]() -> Outcome {
         for (const LogEntry& entry : m_state->registerStore.allLog()) {
             if (entry.id != id) continue;
+            if (const Outcome good = checkReason(closing); !good) return good.error();
             if (entry.closed) return Error{ErrorCode::LogEntryClosed, {entry.closed->iso()}};
             Transaction transaction(*m_state->database);
             m_state->ledger.append("log_entry",

@@ -31,6 +31,17 @@ SignedCheck ClubState::signedCheck(const SignOff& signOff) const {
             checkTables::signedAnswer(*database, signOff.check).value()};
 }
 
+std::string ClubState::newLogText(const std::string& boat, const std::string& code, CalendarDay day,
+                                  const std::string& text) const {
+    const auto isTaken = [&](const std::string& words) {
+        return registerStore.find(SheetId::Log, keyOf(sheet(SheetId::Log), {boat, code, day.iso(), words}));
+    };
+    std::string words = text;
+    for (int number = 2; isTaken(words); ++number)
+        words = text + " (" + std::to_string(number) + ")";
+    return words;
+}
+
 int placeBehind(Database& database, const RowChange& change) {
     const Sheet& kind = sheet(change.sheet);
     const auto cellOfKey = [&](const char* column) -> const std::string& {

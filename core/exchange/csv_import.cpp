@@ -5,6 +5,7 @@
 #include "core/exchange/csv_text.h"
 #include "core/exchange/import_checks.h"
 #include "core/exchange/import_draft.h"
+#include "core/exchange/import_warnings.h"
 #include "core/exchange/name_spelling.h"
 #include "core/exchange/sheet_file.h"
 
@@ -157,6 +158,8 @@ ImportPlan planFiles(std::vector<SheetFile> files, Rejections rejections, const 
         plan.accepted.emplace_back(file.sheet->file, static_cast<int>(good));
         if (rejections.rows.empty()) addChanges(draft, *file.sheet, plan.changes);
     }
+    if (rejections.rows.empty()) plan.warnings = warningsOf(draft);
+    sortByFileRowAndColumn(plan.warnings);
     plan.rejected = std::move(rejections.rows);
     sortByFileRowAndColumn(plan.rejected);
     return plan;

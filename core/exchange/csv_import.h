@@ -28,6 +28,7 @@ struct ImportPlan {
     std::vector<std::pair<std::string, int>>
         accepted;                      ///< file and its good rows, in the contract's order of files
     std::vector<RejectedRow> rejected; ///< in the contract's order of files, then by row and column
+    std::vector<RejectedRow> warnings; ///< rows that are taken and may not be meant so; likewise ordered
     std::vector<RowChange> changes;    ///< only cells that truly differ from the register
 };
 

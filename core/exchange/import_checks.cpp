@@ -27,6 +27,11 @@ public:
         switch (m_row.sheet) {
         case SheetId::KitTypes:
             return checkKitType();
+        case SheetId::Boats:
+            if (areGood({"check_every_days"}) && !cell("check_every_days").empty() &&
+                number("check_every_days") < 1)
+                reject("check_every_days", {ErrorCode::CheckedEveryNoDays});
+            return;
         case SheetId::Sizes:
             checkRange("mass_low_kg", "mass_high_kg");
             return checkRange("chest_low_cm", "chest_high_cm");

@@ -12,6 +12,7 @@
 
 #include "core/base/error_code.h"
 #include "core/register/sheets.h"
+#include "core/tag/reason.h"
 #include "core/tag/tag_code.h"
 
 #include <algorithm>
@@ -84,6 +85,12 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
     auto people = findPeople(known, options);
     if (!people) return people.error();
     plan.people = std::move(*people);
+    if (!options.urgent.empty())
+        if (const core::Outcome good = core::checkReason(options.urgent); !good) {
+            core::Error error = good.error();
+            error.where = "--urgent";
+            return error;
+        }
     if (!options.signer.empty()) {
         const Result<std::string> signer = findPerson(known, options.signer, "--sign");
         if (!signer) return signer.error();

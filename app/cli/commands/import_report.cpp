@@ -42,7 +42,12 @@ core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::s
 int reportImport(const core::ImportPlan& plan, bool json, bool dryRun) {
     if (json) say(importJson(plan));
     if (!plan.rejected.empty()) return reportRejected(plan);
-    if (!json) reportAccepted(plan, dryRun);
+    if (json) return ExitFine;
+    for (const core::RejectedRow& row : plan.warnings)
+        note(QStringLiteral("warning: %1: %2")
+                 .arg(QString::fromStdString(placeIn(row.file, row.row, row.column)),
+                      rejectionInWords(row.reason)));
+    reportAccepted(plan, dryRun);
     return ExitFine;
 }
 

@@ -23,7 +23,7 @@ namespace {
 struct SceneOptions : CommonOptions {
     std::string boat;
     std::string out;
-    std::uint64_t seed = 1;
+    std::uint64_t heap = 1;
 };
 
 core::Outcome save(const QImage& picture, const std::filesystem::path& file) {
@@ -76,7 +76,7 @@ int scene(const SceneOptions& options) {
             return failWith("the register has no kit of this boat", options.boat,
                             "give its items a home boat first");
         const Painting painting;
-        const auto pictures = saveScenes(paintedScenes(*kit, options.seed), options.out);
+        const auto pictures = saveScenes(paintedScenes(*kit, options.heap), options.out);
         if (!pictures) return fail(pictures.error());
         if (options.json)
             say(sceneJson(options.boat, *pictures));
@@ -95,7 +95,7 @@ void addScene(CommandLine& line) {
     takeCommon(command, *options);
     command.text("--boat", options->boat, "the boat whose kit it is", Need::Required);
     command.text("--out", options->out, "folder for the pictures", Need::Required);
-    command.number("--seed", options->seed, "another number, another heap");
+    command.number("--heap", options->heap, "another number, another heap");
 }
 
 } // namespace app

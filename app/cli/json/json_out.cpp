@@ -205,7 +205,12 @@ std::string importJson(const core::ImportPlan& plan) {
     Json accepted = Json::object();
     for (const auto& [file, rows] : plan.accepted)
         accepted[file] = rows;
-    return written({{"accepted", accepted}, {"rejected", listOf(plan.rejected, rejectedRow)}});
+    const auto warning = [](const core::RejectedRow& row) {
+        return Json{{"file", row.file}, {"row", row.row}, {"what", rejectionInWords(row.reason).toStdString()}};
+    };
+    return written({{"accepted", accepted},
+                    {"rejected", listOf(plan.rejected, rejectedRow)},
+                    {"warnings", listOf(plan.warnings, warning)}});
 }
 
 std::string boatsJson(const std::vector<core::BoatCondition>& boats) {

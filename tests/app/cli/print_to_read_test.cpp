@@ -119,7 +119,7 @@ TEST_F(PrintToRead, unknownItemsAndPlacesThatCannotBeWrittenAreRefused) {
 using SceneToCheck = PrintToRead;
 
 TEST_F(SceneToCheck, theOutcomeIsTheOneTheRegisterTells) {
-    const Ran made = run({"scene", "--boat", "teal", "--out", m_folder / "scene", "--seed", "7", "--json"});
+    const Ran made = run({"scene", "--boat", "teal", "--out", m_folder / "scene", "--heap", "7", "--json"});
     ASSERT_EQ(made.exit, 0) << made.err;
     const Json pictures = Json::parse(made.out)["pictures"];
     EXPECT_GE(pictures.size(), 3U);
@@ -142,7 +142,7 @@ TEST_F(SceneToCheck, everyTagInFullViewIsRead) {
     for (const char* seed : {"1", "2", "3"}) {
         const fs::path folder = m_folder / seed;
         const Json pictures = Json::parse(
-            run({"scene", "--boat", "Teal", "--out", folder, "--seed", seed, "--json"}).out)["pictures"];
+            run({"scene", "--boat", "Teal", "--out", folder, "--heap", seed, "--json"}).out)["pictures"];
         for (const Json& picture : pictures) {
             const std::vector<std::string> texts = textsOf(readAll(picture["path"].get<std::string>()));
             for (const Json& code : picture["codes"])
@@ -153,7 +153,7 @@ TEST_F(SceneToCheck, everyTagInFullViewIsRead) {
 
 TEST_F(SceneToCheck, theSameSeedGivesTheSamePictures) {
     const auto bytes = [&](const char* seed, const char* folder) {
-        EXPECT_EQ(run({"scene", "--boat", "Teal", "--out", m_folder / folder, "--seed", seed}).exit, 0);
+        EXPECT_EQ(run({"scene", "--boat", "Teal", "--out", m_folder / folder, "--heap", seed}).exit, 0);
         std::ifstream in(m_folder / folder / "scene-01.jpg", std::ios::binary);
         return std::string{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
     };

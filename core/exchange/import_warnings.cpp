@@ -1,0 +1,147 @@
+#include "core/exchange/import_warnings.h"
+
+#include "core/base/error_code.h"
+#include "core/base/one_slip.h"
+#include "core/base/plain_text.h"
+#include "core/register/typed_rows.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <set>
+
+namespace core {
+namespace {
+
+/// Words by which a club calls what keeps a person afloat, in the program's two languages.
+constexpr std::array<std::string_view, 6> jacketWords{"life jacket", "lifejacket",   "buoyancy aid",
+                                                      "rettungswest", "schwimmwest", "lifevest"};
+
+class Warnings {
+public:
+    explicit Warnings(const ImportDraft& draft)
+        : m_draft(draft) {
+        readManifests();
+        for (const DraftRow& item : draft.all(SheetId::Items))
+            m_typesOfItems.insert(foldName(item.cell("kit_type")));
+    }
+
+    std::vector<RejectedRow> all() && {
+        addClassesWithoutBoat();
+        addBoatsWithoutManifest();
+        addNamesLikeOthers(SheetId::ManifestLines, "boat_class", ErrorCode::ClassLikeAnother);
+        addNamesLikeOthers(SheetId::Boats, "boat_class", ErrorCode::ClassLikeAnother);
+        addNamesLikeOthers(SheetId::KitTypes, "kit_type", ErrorCode::KitTypeLikeAnother);
+        addTypesWithoutItem();
+        addRulesWithoutSource();
+        addJacketsNotWorn();
+        return std::move(m_warnings);
+    }
+
+private:
+    void readManifests() {
+        for (const DraftRow& line : m_draft.all(SheetId::ManifestLines)) {
+            const bool isAsked = cellOf(sheet(SheetId::ManifestLines), line.cells, "quantity") != "0";
+            if (!isAsked) continue;
+            m_classesWithLines.insert(foldName(line.cell("boat_class")));
+            m_boatsWithLines.insert(foldName(line.cell("boat")));
+        }
+        for (const DraftRow& boat : m_draft.all(SheetId::Boats))
+            m_classesOfBoats.insert(foldName(boat.cell("boat_class")));
+    }
+
+    void add(const DraftRow& row, Error what) {
+        m_warnings.push_back(
+            {std::string(sheet(row.sheet).file), row.given->row, {}, std::move(what)});
+    }
+
+    void addClassesWithoutBoat() {
+        std::set<std::string> told;
+        for (const DraftRow* line : m_draft.touched(SheetId::ManifestLines)) {
+            const std::string& name = line->cell("boat_class");
+            if (!name.empty() && !m_classesOfBoats.contains(foldName(name)) && told.insert(foldName(name)).second)
+                add(*line, {ErrorCode::ClassWithoutBoat, {name}});
+        }
+    }
+
+    void addBoatsWithoutManifest() {
+        for (const DraftRow* boat : m_draft.touched(SheetId::Boats)) {
+            const std::string& boatClass = boat->cell("boat_class");
+            if (!m_classesWithLines.contains(foldName(boatClass)) &&
+                !m_boatsWithLines.contains(foldName(boat->cells[0])))
+                add(*boat, {ErrorCode::BoatWithoutManifest, {boat->cells[0], boatClass}});
+        }
+    }
+
+    /// Told of the rarer spelling, which is the likelier slip; of names that are as common, of the later.
+    void addNamesLikeOthers(SheetId id, std::string_view column, ErrorCode code) {
+        std::map<std::string, int> uses;
+        const auto count = [&](SheetId sheet) {
+            for (const DraftRow& row : m_draft.all(sheet))
+                if (const std::string& name = row.cell(column); !name.empty()) ++uses[foldName(name)];
+        };
+        count(id);
+        if (column == "boat_class") count(id == SheetId::Boats ? SheetId::ManifestLines : SheetId::Boats);
+        std::set<std::string>& told = m_told[std::string(column)];
+        for (const DraftRow* row : m_draft.touched(id)) {
+            const std::string name = foldName(row->cell(column));
+            for (const auto& [other, times] : uses)
+                if (isLikelySlip(name, other) && times >= uses[name] && !told.contains(other) &&
+                    told.insert(name).second)
+                    add(*row, {code, {row->cell(column), other}});
+        }
+    }
+
+    /// Names of a series ("class 1", "class 2", "size S") differ by a character and are meant.
+    static bool isLikelySlip(const std::string& name, const std::string& other) {
+        if (!isOneSlip(name, other) || std::min(name.size(), other.size()) < 3) return false;
+        const auto lastWord = [](const std::string& text) { return text.substr(text.find_last_of(' ') + 1); };
+        const auto isNumber = [](char c) { return c >= '0' && c <= '9'; };
+        return lastWord(name).size() > 1 && lastWord(other).size() > 1 && std::ranges::none_of(name, isNumber);
+    }
+
+    void addTypesWithoutItem() {
+        std::set<std::string> told;
+        for (const DraftRow* line : m_draft.touched(SheetId::ManifestLines)) {
+            const std::string& type = line->cell("kit_type");
+            const auto hasItem = [&](const std::string& name) { return m_typesOfItems.contains(foldName(name)); };
+            if (cellOf(sheet(SheetId::ManifestLines), line->cells, "quantity") == "0" || hasItem(type) ||
+                std::ranges::any_of(namesFrom(line->cell("substitutes")), hasItem) ||
+                !told.insert(foldName(type)).second)
+                continue;
+            add(*line, {ErrorCode::TypeWithoutItem, {type}});
+        }
+    }
+
+    void addRulesWithoutSource() {
+        for (const DraftRow* rule : m_draft.touched(SheetId::LifeRules))
+            if (rule->cell("source").empty())
+                add(*rule, {ErrorCode::RuleWithoutSource, {rule->cell("rule"), rule->cell("kit_type")}});
+    }
+
+    void addJacketsNotWorn() {
+        for (const DraftRow* type : m_draft.touched(SheetId::KitTypes)) {
+            const std::string name = foldName(type->cells[0]);
+            const auto isIn = [&](std::string_view word) { return name.find(word) != std::string::npos; };
+            if (std::ranges::any_of(jacketWords, isIn) &&
+                cellOf(sheet(SheetId::KitTypes), type->cells, "worn") != "yes")
+                add(*type, {ErrorCode::JacketNotWorn, {type->cells[0]}});
+        }
+    }
+
+    const ImportDraft& m_draft;
+    std::set<std::string> m_classesWithLines;
+    std::set<std::string> m_boatsWithLines;
+    std::set<std::string> m_classesOfBoats;
+    std::set<std::string> m_typesOfItems;
+    std::map<std::string, std::set<std::string>> m_told; // by column, folded names
+    std::vector<RejectedRow> m_warnings;
+};
+
+} // namespace
+
+std::vector<RejectedRow> warningsOf(const ImportDraft& draft) {
+    return Warnings(draft).all();
+}
+
+} // namespace core
