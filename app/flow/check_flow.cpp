@@ -67,7 +67,7 @@ Result<FlowStep> CheckFlow::scan(core::Club& club, const core::ScannedText& text
         return act(club, *scanned->control, time);
     case Scanned::What::NewItem:
     case Scanned::What::SeenBefore:
-        m_lastItem = scanned->code;
+        m_lastItem = scanned->item.id;
         break;
     default:
         break;
@@ -147,7 +147,7 @@ Result<FlowStep> CheckFlow::withdraw(core::Club& club, const std::string& code, 
     const Outcome done = club.checks().withdraw(m_check.check, code, text, moment);
     if (!done) return done.error();
     FlowStep step{.what = What::Withdrawn};
-    step.scan.code = code;
+    if (const auto item = club.kit().item(code)) step.scan.item = item->name();
     return step;
 }
 

@@ -31,7 +31,7 @@ struct FlowStep {
         Recorded,          ///< what was pressed or typed, and there is nothing to say of it
         TookBack,          ///< undo: the newest sighting, `scan`
         NothingToTakeBack, ///< undo with no sighting standing; `why`
-        Withdrawn,         ///< damaged: the item seen last, `scan.code`
+        Withdrawn,         ///< damaged: the item seen last, `scan.item`
         NothingToWithdraw, ///< damaged, and no item is known to be meant: its own tag comes first
         ClockStarted,      ///< of the timed point `name`
         ClockStopped,      ///< its seconds are recorded
@@ -106,7 +106,7 @@ public:
     /// The signature is asked for by other means than the finish tag, or no longer.
     void setSignatureAsked(bool isAsked) { m_isSignatureAsked = isAsked; }
 
-    const std::string& lastItem() const { return m_lastItem; } ///< code; empty: none, or it was taken back
+    const std::string& lastItem() const { return m_lastItem; } ///< id; empty: none, or it was taken back
     bool isClockRunning() const { return !m_timedPoint.empty(); }
 
 private:

@@ -20,9 +20,10 @@ struct FindingSentencesText {
 
 /// "the tow line K7Q2 4RMX 1P"; a finding about a line of the manifest has no code.
 QString theItem(const Finding& finding) {
-    if (finding.code.empty()) return FindingSentencesText::tr("the %1").arg(text(finding.kitType));
-    if (finding.kitType.empty()) return FindingSentencesText::tr("the tag %1").arg(codeInWords(finding.code));
-    return FindingSentencesText::tr("the %1 %2").arg(text(finding.kitType), codeInWords(finding.code));
+    if (finding.item.tag.empty()) return FindingSentencesText::tr("the %1").arg(text(finding.kitType));
+    if (finding.kitType.empty())
+        return FindingSentencesText::tr("the tag %1").arg(codeInWords(finding.item.tag));
+    return FindingSentencesText::tr("the %1 %2").arg(text(finding.kitType), codeInWords(finding.item.tag));
 }
 
 QString sinceClause(const Finding& finding) {
@@ -149,7 +150,7 @@ QString dueSoon(const Finding& finding) {
 }
 
 QString missing(const Finding& finding) {
-    if (!finding.code.empty()) // of a stocktake: this one thing, not a line's
+    if (!finding.item.tag.empty()) // of a stocktake: this one thing, not a line's
         return FindingSentencesText::tr("%1 was not seen here: look for it; signing marks it as missing.")
             .arg(theItem(finding));
     const QString kit = text(finding.kitType);
@@ -242,7 +243,7 @@ QString pointOutOfRange(const Finding& finding) {
 }
 
 QString logOpen(const Finding& finding) {
-    const QString about = finding.code.empty()
+    const QString about = finding.item.tag.empty()
                               ? FindingSentencesText::tr("the boat's log")
                               : FindingSentencesText::tr("the log of %1").arg(theItem(finding));
     const QString written =

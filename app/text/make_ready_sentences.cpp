@@ -41,7 +41,7 @@ QString boatInWords(const core::BoatPlan& plan) {
 
 QString moveInWords(const core::KitMove& move) {
     const QString item =
-        readyText("%1  %2").arg(codeInWords(move.code), QString::fromStdString(move.kitType));
+        readyText("%1  %2").arg(codeInWords(move.item.tag), QString::fromStdString(move.kitType));
     if (move.forKitType == move.kitType) return item;
     return readyText("%1, in place of: %2").arg(item, QString::fromStdString(move.forKitType));
 }

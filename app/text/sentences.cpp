@@ -106,8 +106,8 @@ QString sinceAndBy(const core::BoatCondition& boat, core::CalendarDay today) {
 }
 
 QString itemInWords(const core::NotReadyReason& reason) {
-    if (reason.code.empty()) return text(reason.kitType);
-    return SentencesText::tr("%1 %2").arg(text(reason.kitType), codeInWords(reason.code));
+    if (reason.item.tag.empty()) return text(reason.kitType);
+    return SentencesText::tr("%1 %2").arg(text(reason.kitType), codeInWords(reason.item.tag));
 }
 
 QString stateInWords(const core::DueRow& row, const QString& day) {

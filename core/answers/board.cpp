@@ -14,7 +14,7 @@ bool isStop(const Finding& finding) {
 Reason reasonOf(Reason::Kind kind, const Item& item) {
     Reason reason;
     reason.kind = kind;
-    reason.code = item.code;
+    reason.item = item.name();
     reason.kitType = item.kitType;
     return reason;
 }
@@ -23,14 +23,14 @@ Reason reasonOf(Reason::Kind kind, const Finding& finding) {
     Reason reason;
     reason.kind = kind;
     reason.finding = finding;
-    reason.code = finding.code;
+    reason.item = finding.item;
     reason.kitType = finding.kitType;
     return reason;
 }
 
 /// A place that bears the boat's name is taken for the boat's own shelf.
-std::optional<Location> seenElsewhere(const BoatOnRecord& boat, const std::string& code) {
-    const auto seen = boat.seenSince.find(code);
+std::optional<Location> seenElsewhere(const BoatOnRecord& boat, const std::string& item) {
+    const auto seen = boat.seenSince.find(item);
     if (seen == boat.seenSince.end() || seen->second.name == boat.boat) return std::nullopt;
     return seen->second;
 }
@@ -38,7 +38,7 @@ std::optional<Location> seenElsewhere(const BoatOnRecord& boat, const std::strin
 /// What did not come back may have turned up elsewhere: the boat still lacks it, but nobody need search.
 Reason reasonNow(const BoatOnRecord& boat, const Finding& finding) {
     if (finding.kind != FindingKind::NotReturned) return reasonOf(Reason::Kind::Finding, finding);
-    const auto elsewhere = seenElsewhere(boat, finding.code);
+    const auto elsewhere = seenElsewhere(boat, finding.item.id);
     Reason reason = reasonOf(elsewhere ? Reason::Kind::SeenElsewhere : Reason::Kind::Finding, finding);
     reason.elsewhere = elsewhere;
     return reason;
@@ -68,7 +68,7 @@ std::optional<Reason> reasonOfItem(const BoatOnRecord& boat, const ItemRecord& r
     const Item& item = record.item;
     if (item.state == ItemState::Missing) return reasonOf(Reason::Kind::BecameMissing, item);
     if (item.state != ItemState::Serviceable) return reasonOf(Reason::Kind::BecameUnserviceable, item);
-    if (const auto elsewhere = seenElsewhere(boat, item.code)) {
+    if (const auto elsewhere = seenElsewhere(boat, item.id)) {
         Reason reason = reasonOf(Reason::Kind::SeenElsewhere, item);
         reason.elsewhere = elsewhere;
         return reason;

@@ -24,7 +24,7 @@ struct NotReadyReason {
     };
     Kind kind = Kind::NeverChecked;
     std::optional<Finding> finding; ///< of the last check, or made now
-    std::string code;
+    ItemName item;
     std::string kitType;
     std::optional<Location> elsewhere; ///< where it was seen since
     int daysAgo = 0;
@@ -59,7 +59,7 @@ struct BoatOnRecord {
     std::optional<SignedCheck> last; ///< the newest signed check of the boat, a launch or a return
     int checkedDaysAgo = 0;
     std::string urgent;              ///< of the boat's newest signed launch check
-    /// Of what the last check saw or missed: by code, where it was seen last after that check was signed.
+    /// Of what the last check saw or missed: by id, where it was seen last after that check was signed.
     std::map<std::string, Location> seenSince;
     std::optional<KitThatCameBack> kit; ///< needed only where dependsOnKit says so
 };

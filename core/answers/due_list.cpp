@@ -40,11 +40,11 @@ std::vector<DueRow> dueListOf(const std::vector<ItemRecord>& kit,
         if (item.state == ItemState::WrittenOff || type == kitTypes.end()) continue;
         for (RuleDue& due : dueDatesOf(record, type->second, today))
             if (isListed(due, today, days))
-                rows.push_back({item.code, item.kitType, item.size, item.boat, std::move(due)});
+                rows.push_back({item.name(), item.kitType, item.size, item.boat, std::move(due)});
     }
     const auto place = [](const DueRow& row) {
         const int day = row.due.due ? row.due.due->number() : 0;
-        return std::tuple(rankOf(row.due), day, std::string_view(row.code),
+        return std::tuple(rankOf(row.due), day, std::string_view(row.item.id),
                           std::string_view(row.due.rule.name));
     };
     std::ranges::stable_sort(rows, {}, place);

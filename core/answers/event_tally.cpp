@@ -35,8 +35,8 @@ public:
         std::vector<BoatTally> all;
         for (const auto& [key, tally] : m_boats) {
             all.push_back(tally);
-            for (auto* codes : {&all.back().out, &all.back().back, &all.back().notReturned})
-                std::ranges::sort(*codes);
+            for (auto* items : {&all.back().out, &all.back().back, &all.back().notReturned})
+                std::ranges::sort(*items, {}, &ItemName::id);
         }
         return all;
     }
@@ -47,36 +47,36 @@ public:
         std::vector<Swap> pairs, alone;
         std::set<std::string> told;
         for (const Swap& each : m_swaps) {
-            if (!told.insert(each.code).second) continue;
+            if (!told.insert(each.item.id).second) continue;
             const auto other = std::ranges::find_if(m_swaps, [&](const Swap& candidate) {
-                return isOppositeOf(each, candidate) && !told.contains(candidate.code);
+                return isOppositeOf(each, candidate) && !told.contains(candidate.item.id);
             });
             if (other == m_swaps.end()) {
                 alone.push_back(each);
                 continue;
             }
-            told.insert(other->code);
+            told.insert(other->item.id);
             pairs.push_back(each);
-            pairs.back().against = other->code;
+            pairs.back().against = other->item;
         }
         pairs.insert(pairs.end(), alone.begin(), alone.end());
         return pairs;
     }
 
-    bool wentOut(const std::string& code) const { return m_out.contains(code); }
+    bool wentOut(const std::string& item) const { return m_out.contains(item); }
 
 private:
     void addItem(BoatTally& tally, const TripItem& item) {
-        m_out.insert(item.code);
-        for (auto* codes : {&tally.out, &tally.back, &tally.notReturned}) // a later trip decides
-            std::erase(*codes, item.code);
-        tally.out.push_back(item.code);
+        m_out.insert(item.item.id);
+        for (auto* items : {&tally.out, &tally.back, &tally.notReturned}) // a later trip decides
+            std::erase(*items, item.item);
+        tally.out.push_back(item.item);
         if (item.backOn == tally.boat)
-            tally.back.push_back(item.code);
+            tally.back.push_back(item.item);
         else if (!item.backOn.empty())
-            m_swaps.push_back({item.code, item.kitType, tally.boat, item.backOn, {}});
+            m_swaps.push_back({item.item, item.kitType, tally.boat, item.backOn, {}});
         else if (tally.returnedAt && !item.seenSince)
-            tally.notReturned.push_back(item.code);
+            tally.notReturned.push_back(item.item);
     }
 
     static bool isOppositeOf(const Swap& a, const Swap& b) {
@@ -96,7 +96,7 @@ EventTally tallyOf(const std::string& event, const std::vector<Trip>& trips,
     for (const Trip& trip : trips)
         tally.add(trip);
     EventTally answer{event, tally.boats(), tally.swaps(), missing};
-    std::erase_if(answer.missing, [&](const MissingItem& item) { return !tally.wentOut(item.code); });
+    std::erase_if(answer.missing, [&](const MissingItem& item) { return !tally.wentOut(item.item.id); });
     return answer;
 }
 

@@ -15,19 +15,19 @@ struct BoatTally {
     std::vector<std::string> launchedBy;
     std::optional<Instant> returnedAt; ///< the last signed return check; empty while it is out
     std::vector<std::string> returnedBy;
-    std::vector<std::string> out;         ///< tag codes that went out, by code
-    std::vector<std::string> back;        ///< of these, what came back on this boat
-    std::vector<std::string> notReturned; ///< of these, what no check has seen since the launch
+    std::vector<ItemName> out;         ///< what went out, by id
+    std::vector<ItemName> back;        ///< of these, what came back on this boat
+    std::vector<ItemName> notReturned; ///< of these, what no check has seen since the launch
 };
 
 /// An item that came back on another boat. `against`: the item of the same kit type that went the other way;
 /// empty: none did.
 struct Swap {
-    std::string code;
+    ItemName item;
     std::string kitType;
     std::string wentOutOn;
     std::string cameBackOn;
-    std::string against;
+    ItemName against;
 };
 
 /// What went out and what came back, over all boats of a patrol, training day or carnival.
@@ -40,7 +40,7 @@ struct EventTally {
 
 /// A thing that went out on a trip.
 struct TripItem {
-    std::string code;
+    ItemName item;
     std::string kitType;
     std::string backOn;     ///< the boat whose return check saw it first after the launch; empty: none did
     bool seenSince = false; ///< any check saw it after the launch

@@ -11,24 +11,22 @@ auto orderOf(const SignOff& signOff) {
     return std::tie(signOff.at, signOff.stamp);
 }
 
-using AboardByCode = std::map<std::string, AboardItem>;
+using AboardById = std::map<std::string, AboardItem>;
 
-AboardByCode seenIn(const std::vector<Sighting>& sightings) {
-    AboardByCode items;
+AboardById seenIn(const std::vector<Sighting>& sightings) {
+    AboardById items;
     for (const Sighting& sighting : sightings) {
         AboardItem& item = items[sighting.code];
-        item.code = sighting.code;
         if (!item.seenAt) item.seenAt = sighting.at;
         if (item.seenBy.empty()) item.seenBy = sighting.seenBy;
     }
     return items;
 }
 
-void addLines(const std::vector<LineAnswer>& lines, AboardByCode& items) {
+void addLines(const std::vector<LineAnswer>& lines, AboardById& items) {
     for (const LineAnswer& line : lines)
         for (const LineItem& seen : line.items) {
-            AboardItem& item = items[seen.code];
-            item.code = seen.code;
+            AboardItem& item = items[seen.item.id];
             item.kitType = seen.kitType;
             item.counted = item.counted || seen.counts;
             item.due = seen.due;
@@ -53,18 +51,18 @@ void addFinding(const Finding& finding, AboardItem& item) {
 
 /// What was seen at the launch, as that check's own answer had it.
 std::vector<AboardItem> aboardOf(const LaunchOnRecord& record) {
-    AboardByCode items = seenIn(record.sightings);
+    AboardById items = seenIn(record.sightings);
     addLines(record.launch.answer.lines, items);
     for (const Finding& finding : record.launch.answer.findings)
-        if (const auto item = items.find(finding.code); item != items.end())
+        if (const auto item = items.find(finding.item.id); item != items.end())
             addFinding(finding, item->second);
     std::vector<AboardItem> aboard;
-    for (auto& [code, item] : items) {
-        const auto replaced = record.replacedTags.find(code);
-        item.tag = replaced == record.replacedTags.end() ? code : replaced->second;
+    for (auto& [id, item] : items) {
+        const auto replaced = record.replacedTags.find(id);
+        item.item = {id, replaced == record.replacedTags.end() ? id : replaced->second};
         aboard.push_back(std::move(item));
     }
-    std::ranges::stable_sort(aboard, {}, &AboardItem::kitType); // within a type they are by code already
+    std::ranges::stable_sort(aboard, {}, &AboardItem::kitType); // within a type they are by id already
     return aboard;
 }
 

@@ -13,8 +13,7 @@ namespace core {
 
 /// One thing that was seen at the boat in its launch check.
 struct AboardItem {
-    std::string code;
-    std::string tag; ///< the tag that names it now: another than its code when that was replaced
+    ItemName item;
     std::string kitType;
     bool counted = false;              ///< it filled a place of the manifest by the rules of that day
     std::optional<CalendarDay> due;    ///< its earliest due day as it stood then
@@ -32,7 +31,7 @@ struct Evidence {
     bool out = false;                  ///< a launch check was signed before and no return check until then
     std::optional<SignedCheck> launch; ///< the last one signed until then
     std::vector<std::string> people;   ///< on board, as that check named them
-    std::vector<AboardItem> aboard;    ///< by kit type and code; empty when the boat was in
+    std::vector<AboardItem> aboard;    ///< by kit type and id; empty when the boat was in
     std::optional<SignedCheck> back;   ///< the first return check signed after that launch
     std::string factHash;              ///< of the launch check's signature in the chain
     std::string device;                ///< whose chain, with the number in it
@@ -49,7 +48,7 @@ struct LaunchOnRecord {
     std::string factHash;            ///< of its signature
     std::string device;
     std::int64_t seq = 0;
-    std::map<std::string, std::string> replacedTags; ///< item code to its tag of now, where that is another
+    std::map<std::string, std::string> replacedTags; ///< item id to its tag of now, where that is another
 };
 
 /// The boat's last launch check signed until then, and its first return check signed after a launch; null:

@@ -104,10 +104,11 @@ KitOnHandAnswer kitOnHand(const KitOnHandQuestion& question, const std::vector<I
         const Item& item = each.record.item;
         const auto at = whereabouts(each, question);
         if (!at)
-            answer.notPlaced.push_back(item.code);
+            answer.notPlaced.push_back(item.name());
         else if (isOnHand(*at))
-            answer.kit.push_back({item.code, item.kitType, spelled(Location::boat(item.boat), question).name,
-                                  *at, earliestDue(each.record, question)});
+            answer.kit.push_back({item.name(), item.kitType,
+                                  spelled(Location::boat(item.boat), question).name, *at,
+                                  earliestDue(each.record, question)});
     }
     return answer;
 }

@@ -40,7 +40,7 @@ struct KitOnHandAnswer {
     std::vector<BoatToPlan> boats; ///< in the order given
     std::vector<KitOnHand> kit;    ///< likewise
     std::vector<std::string> boatsOut;
-    std::vector<std::string> notPlaced; ///< sound kit of a wanted type of which nobody knows where it is
+    std::vector<ItemName> notPlaced; ///< sound kit of a wanted type of which nobody knows where it is
 };
 
 /// The item's home boat or place, as the register spells it; empty: it has none.

@@ -37,7 +37,7 @@ const char* nameOf(ChainLink::What what) {
 }
 
 MissingItem missingItemOf(const MissingOnRecord& item) {
-    MissingItem missing{item.item.code, item.item.kitType, item.item.boat, item.item.since, {}};
+    MissingItem missing{item.item.name(), item.item.kitType, item.item.boat, item.item.since, {}};
     if (item.launch) {
         missing.boat = item.launch->location.name;
         missing.chain.push_back({.what = What::Launched,

@@ -25,7 +25,7 @@ nameOf(ChainLink::What what); ///< "launched", "seen", "returned", "not-returned
 
 /// An item that is missing, with the launch check, the last sighting and the return check that missed it.
 struct MissingItem {
-    std::string code;
+    ItemName item;
     std::string kitType;
     std::string boat; ///< the boat it went out on, else its home
     std::optional<CalendarDay> since;

@@ -47,20 +47,21 @@ private:
 
     void take(const std::string& code) {
         const auto known = m_input.items.find(code);
-        if (known == m_input.items.end()) return refuse(code, {}, Refusal::UnknownTag);
+        if (known == m_input.items.end()) return refuse({code, code}, {}, Refusal::UnknownTag);
         const ItemBeforeRound& before = known->second;
+        const ItemName name = before.record.item.name();
         const std::string& kitType = before.record.item.kitType;
         if (before.apart.state == ItemState::WrittenOff)
-            return refuse(code, kitType, Refusal::WrittenOff);
+            return refuse(name, kitType, Refusal::WrittenOff);
         auto rules = rulesFitting(before.record);
-        if (rules.empty()) return refuse(code, kitType, Refusal::NoSuchRule);
+        if (rules.empty()) return refuse(name, kitType, Refusal::NoSuchRule);
         std::erase_if(rules, [&](const LifeRule& rule) { return isDone(before.record, rule); });
-        if (rules.empty()) return refuse(code, kitType, Refusal::DoneAlready);
+        if (rules.empty()) return refuse(name, kitType, Refusal::DoneAlready);
         record(before, std::move(rules));
     }
 
-    void refuse(const std::string& code, const std::string& kitType, Refusal why) {
-        m_answer.round.refused.push_back({code, kitType, why});
+    void refuse(const ItemName& item, const std::string& kitType, Refusal why) {
+        m_answer.round.refused.push_back({item, kitType, why});
     }
 
     std::vector<LifeRule> rulesFitting(const ItemRecord& record) const {
@@ -85,8 +86,8 @@ private:
         const Item& item = after.item;
         for (const LifeRule& rule : rules)
             m_answer.round.recorded.push_back(
-                {item.code, item.kitType, rule.part, nextDue(after, rule), isReleased(before, state)});
-        m_answer.entries.push_back({item.code, std::move(rules), m_at, state});
+                {item.name(), item.kitType, rule.part, nextDue(after, rule), isReleased(before, state)});
+        m_answer.entries.push_back({item.id, std::move(rules), m_at, state});
     }
 
     /// A rule has one record a day: another takes its place.

@@ -26,7 +26,7 @@ struct ServiceOrder {
 /// What became of each scan, in the order of the first.
 struct ServiceRound {
     struct Recorded {
-        std::string code;
+        ItemName item;
         std::string kitType;
         std::string part; ///< empty: the item's own rule
         std::optional<CalendarDay> nextDue;
@@ -39,7 +39,7 @@ struct ServiceRound {
         DoneAlready, ///< the same record of that day stands
     };
     struct Refused {
-        std::string code;
+        ItemName item; ///< or the unknown tag
         std::string kitType;
         Refusal why = Refusal::UnknownTag;
     };
@@ -63,14 +63,14 @@ struct ServiceRoundInput {
     ServiceOrder order;
     Moment moment;
     std::vector<std::optional<std::string>>
-        codes; ///< of the order's scans: the kit code that each means, if any
-    std::map<std::string, ItemBeforeRound> items; ///< by code: those of the codes that the register knows
+        codes; ///< of the order's scans: the id or unknown tag that each means, if any
+    std::map<std::string, ItemBeforeRound> items; ///< by id: those that the register knows
     std::map<std::string, KitType> kitTypes;      ///< all, by name
 };
 
 /// What is to be written about one item: a record of each of its rules, then its new state.
 struct RoundEntry {
-    std::string code;
+    std::string item; ///< id
     std::vector<LifeRule> rules;
     std::optional<Instant> at; ///< when it was done, if that is known: not of an earlier day
     std::optional<StateApart> state; ///< empty: as it was

@@ -49,12 +49,12 @@ struct BoatCheckInput {
     std::vector<PointRecord> points;
     std::vector<LogEntry> logOpen;        ///< open entries of the boat
     std::vector<ItemRecord> expectedBack; ///< return: what went out; stocktake: what has its home there
-    std::set<std::string> outOnBoats;     ///< stocktake: codes of what a boat has out of that
+    std::set<std::string> outOnBoats;     ///< stocktake: ids of what a boat has out of that
 };
 
 /// One seen item under one line.
 struct LineItem {
-    std::string code;
+    ItemName item;
     std::string kitType;
     bool counts = false;
     std::string wornBy;             ///< the person of its place, for a worn or personal line

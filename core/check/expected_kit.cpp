@@ -19,9 +19,9 @@ public:
         , m_findings(findings)
         , m_seen(judgeItems(input)) {
         for (const Item* item : expected)
-            m_expected.emplace(item->code, item);
+            m_expected.emplace(item->id, item);
         for (const JudgedItem& item : m_seen)
-            m_there.insert(item.item().code);
+            m_there.insert(item.item().id);
         nameLines();
     }
 
@@ -67,7 +67,7 @@ private:
         return static_cast<int>(found - m_lines.begin());
     }
 
-    bool isExpected(const JudgedItem& item) const { return m_expected.contains(item.item().code); }
+    bool isExpected(const JudgedItem& item) const { return m_expected.contains(item.item().id); }
 
     LineAnswer answerLine(const ManifestLine& line) const {
         LineAnswer answer;
@@ -76,7 +76,7 @@ private:
         for (const bool expected : {true, false})
             for (const JudgedItem& item : m_seen)
                 if (item.item().kitType == line.kitType && isExpected(item) == expected)
-                    answer.items.push_back({item.item().code, line.kitType, expected, {}, item.due()});
+                    answer.items.push_back({item.item().name(), line.kitType, expected, {}, item.due()});
         answer.counted = static_cast<int>(std::count_if(answer.items.begin(), answer.items.end(),
                                                         [](const LineItem& i) { return i.counts; }));
         return answer;

@@ -7,7 +7,7 @@ Finding findingAbout(const Item& item, FindingKind kind, Severity severity) {
     finding.kind = kind;
     finding.severity = severity;
     finding.kitType = item.kitType;
-    finding.code = item.code;
+    finding.item = item.name();
     finding.size = item.size;
     if (kind == FindingKind::WrittenOff || kind == FindingKind::Unserviceable ||
         kind == FindingKind::WasMissing) {
@@ -34,7 +34,7 @@ Finding findingOf(const LogEntry& entry) {
     Finding finding;
     finding.kind = FindingKind::LogOpen;
     finding.severity = entry.severity;
-    finding.code = entry.code;
+    finding.item = entry.item;
     finding.boat = entry.boat;
     finding.text = entry.text;
     finding.entry = entry.id;

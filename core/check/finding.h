@@ -45,7 +45,7 @@ struct Finding {
     FindingKind kind = FindingKind::Missing;
     Severity severity = Severity::Remark;
     std::string kitType;
-    std::string code; ///< the item's or the unknown tag's; empty when it is about a line, person or boat
+    ItemName item; ///< or the unknown tag; empty when it is about a line, person or boat
     int quantity = 1;
     std::optional<RuleDue> due; ///< the rule that speaks, for out-of-date, undated, service-overdue, due-soon
     std::vector<std::string> people; ///< left without, not checked, or whose the item is
@@ -62,7 +62,7 @@ struct Finding {
     std::optional<double> high;
 };
 
-/// About an item: with its kit type, code and size, and why and since when it is written off, unserviceable
+/// About an item: with its kit type, name and size, and why and since when it is written off, unserviceable
 /// or was missing.
 Finding findingAbout(const Item& item, FindingKind kind, Severity severity);
 /// … that speaks of a rule: its kind follows from the rule and its state.

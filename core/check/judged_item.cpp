@@ -50,10 +50,10 @@ std::vector<JudgedItem> judgeItems(const BoatCheckInput& input) {
         const KitType& kitType = kitTypeOf(input, seen.record.item.kitType);
         items.push_back({&seen, &kitType, dueDatesOf(seen.record, kitType, input.today)});
     }
-    const auto codeOf = [](const JudgedItem& item) -> const std::string& { return item.item().code; };
-    std::ranges::stable_sort(items, {}, codeOf);
-    const auto sameCode = [&](const JudgedItem& a, const JudgedItem& b) { return codeOf(a) == codeOf(b); };
-    items.erase(std::unique(items.begin(), items.end(), sameCode), items.end());
+    const auto idOf = [](const JudgedItem& item) -> const std::string& { return item.item().id; };
+    std::ranges::stable_sort(items, {}, idOf);
+    const auto sameId = [&](const JudgedItem& a, const JudgedItem& b) { return idOf(a) == idOf(b); };
+    items.erase(std::unique(items.begin(), items.end(), sameId), items.end());
     return items;
 }
 
@@ -79,7 +79,7 @@ std::vector<Finding> logFindings(const JudgedItem& item) {
     for (const LogEntry& entry : item.seen->logOpen) {
         Finding finding = findingOf(entry);
         finding.kitType = item.item().kitType;
-        finding.code = item.item().code;
+        finding.item = item.item().name();
         finding.size = item.item().size;
         findings.push_back(std::move(finding));
     }

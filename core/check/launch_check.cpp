@@ -11,7 +11,7 @@ namespace core {
 namespace {
 
 LineItem lineItemOf(const JudgedItem& item, const Place* place) {
-    LineItem shown{item.item().code, item.item().kitType, place != nullptr, {}, item.due()};
+    LineItem shown{item.item().name(), item.item().kitType, place != nullptr, {}, item.due()};
     if (place && place->person) shown.wornBy = place->person->name;
     return shown;
 }
@@ -29,7 +29,8 @@ LineAnswer answerLine(const BoatCheckInput& input, const LaunchPlaces& launch, i
             answer.withoutPeople.push_back(place.person->name);
     }
     answer.counted = static_cast<int>(answer.items.size());
-    std::ranges::sort(answer.items, {}, &LineItem::code);
+    std::ranges::sort(answer.items, {},
+                      [](const LineItem& each) -> const std::string& { return each.item.id; });
     return answer;
 }
 

@@ -23,7 +23,7 @@ std::vector<Finding> RankedFindings::inOrder() && {
         // The log and the points keep their own order: only items and tags go by code.
         const auto key = [](const Ranked& r) {
             return std::tuple(r.finding.severity == Severity::Remark, r.rank,
-                              std::string_view(r.finding.code));
+                              std::string_view(r.finding.item.id));
         };
         return key(a) < key(b);
     };
@@ -45,7 +45,7 @@ void addBoatFindings(RankedFindings& findings, const BoatCheckInput& input,
     for (const std::string& code : std::set(input.unknownTags.begin(), input.unknownTags.end())) {
         Finding finding;
         finding.kind = FindingKind::UnknownTag;
-        finding.code = code;
+        finding.item = {code, code};
         findings.add(RankedFindings::After::Items, std::move(finding));
     }
     for (const LogEntry& entry : input.logOpen)

@@ -10,7 +10,7 @@ Finding notReturned(const Item& item, const std::string& boat) {
     finding.kind = FindingKind::NotReturned;
     finding.severity = Severity::Stop;
     finding.kitType = item.kitType;
-    finding.code = item.code;
+    finding.item = item.name();
     finding.size = item.size;
     finding.boat = boat;
     return finding;

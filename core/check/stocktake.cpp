@@ -12,7 +12,7 @@ Finding notThere(const Item& item) {
     finding.kind = FindingKind::Missing;
     finding.severity = Severity::Stop;
     finding.kitType = item.kitType;
-    finding.code = item.code;
+    finding.item = item.name();
     finding.size = item.size;
     return finding;
 }
@@ -28,8 +28,8 @@ std::optional<Finding> fromElsewhere(const JudgedItem& item, const std::string& 
 /// What is missing or written off is not looked for; what a boat has out may lie at home all the same.
 bool isExpected(const Item& item, const BoatCheckInput& input) {
     if (item.state == ItemState::Missing || item.state == ItemState::WrittenOff) return false;
-    const auto isIt = [&](const SeenItem& seen) { return seen.record.item.code == item.code; };
-    return !input.outOnBoats.contains(item.code) || std::ranges::any_of(input.seen, isIt);
+    const auto isIt = [&](const SeenItem& seen) { return seen.record.item.id == item.id; };
+    return !input.outOnBoats.contains(item.id) || std::ranges::any_of(input.seen, isIt);
 }
 
 } // namespace

@@ -30,11 +30,11 @@ public:
         if (launch && !checkTables::isUrgentEnded(*m_state.database, launch->check))
             record.urgent = launch->urgent;
         for (const Finding& finding : record.last->answer.findings)
-            if (finding.kind == FindingKind::NotReturned) addSeenSince(finding.code, *last, record);
+            if (finding.kind == FindingKind::NotReturned) addSeenSince(finding.item.id, *last, record);
         if (!dependsOnKit(record)) return record;
         record.kit = readKit(*last, launch);
         for (const SeenItem& seen : record.kit->asForLaunch.seen)
-            addSeenSince(seen.record.item.code, *last, record);
+            addSeenSince(seen.record.item.id, *last, record);
         return record;
     }
 
@@ -59,7 +59,7 @@ private:
 /// Of an item that is missing now: what happened before it was marked.
 MissingOnRecord readMissing(Database& database, Item item, const StateNow& now) {
     MissingOnRecord missing{.item = std::move(item)};
-    const std::string& code = missing.item.code;
+    const std::string& code = missing.item.id;
     missing.launch = checkTables::newestLaunchOf(database, code, now.missingStamp);
     if (missing.launch) missing.launchPeople = checkTables::names(database, missing.launch->check);
     missing.sighting = checkTables::newestSighting(database, code, {}, now.missingStamp);

@@ -44,6 +44,10 @@ OpenCheck openCheckOf(const CheckRun& run, bool resumed) {
     return {run.check, run.location, run.phase, run.openedAt, resumed};
 }
 
+ItemName tagItself(const TagCode& code) {
+    return {code.text(), code.text()};
+}
+
 bool stands(const std::vector<Sighting>& sightings, const std::string& code) {
     return std::any_of(sightings.begin(), sightings.end(), [&](const Sighting& s) { return s.code == code; });
 }
@@ -119,7 +123,7 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
         const RegisterStore& store = m_state->registerStore;
         const auto code = scannedCode(text, *m_state->database, store, moment.today.year());
         if (!code) return Scanned{};
-        const auto ignored = [&] { return Scanned{Scanned::What::Ignored, code->text(), {}, {}}; };
+        const auto ignored = [&] { return Scanned{Scanned::What::Ignored, tagItself(*code), {}, {}}; };
         const auto see = [&](Scanned scanned) -> Scanned {
             if (stands(checkTables::sightings(*m_state->database, check), code->text())) {
                 scanned.what = Scanned::What::SeenBefore;
@@ -141,7 +145,7 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
         switch (code->tagClass()) {
         case TagClass::Control:
             if (const auto control = controlOf(*code))
-                return Scanned{Scanned::What::Control, code->text(), {}, control};
+                return Scanned{Scanned::What::Control, tagItself(*code), {}, control};
             return Scanned{};
         case TagClass::Shelf:
             return ignored();
@@ -149,23 +153,23 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
             const auto boat = store.boatOfTag(code->text());
             return boat && boat->name == run->location.name
                        ? ignored()
-                       : Scanned{Scanned::What::Unread, code->text(), {}, {}};
+                       : Scanned{Scanned::What::Unread, tagItself(*code), {}, {}};
         }
         case TagClass::Person: {
             const auto person = store.personOfTag(code->text());
-            if (!person) return see({Scanned::What::UnknownTag, code->text(), {}, {}});
+            if (!person) return see({Scanned::What::UnknownTag, tagItself(*code), {}, {}});
             auto names = namesOf(check);
             if (std::find(names.begin(), names.end(), person->name) != names.end()) return ignored();
             names.push_back(person->name);
             if (auto given = giveNames(check, names, moment); !given) return given.error();
-            return Scanned{Scanned::What::PersonNamed, code->text(), person->name, {}};
+            return Scanned{Scanned::What::PersonNamed, tagItself(*code), person->name, {}};
         }
         case TagClass::Kit:
             break;
         }
         const auto item = store.item(code->text());
         return see({item ? Scanned::What::NewItem : Scanned::What::UnknownTag,
-                    code->text(),
+                    item ? item->name() : tagItself(*code),
                     item ? item->kitType : "",
                     {}});
     });
@@ -177,7 +181,8 @@ Result<Scanned> ClubChecks::undoSighting(const std::string& check, Moment moment
     const std::string code = sightings.back().code;
     if (auto undone = undoSightingOf(check, code, moment); !undone) return undone.error();
     const auto item = m_state->registerStore.item(code);
-    return Scanned{Scanned::What::NewItem, code, item ? item->kitType : "", {}};
+    return Scanned{
+        Scanned::What::NewItem, item ? item->name() : ItemName{code, code}, item ? item->kitType : "", {}};
 }
 
 Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
@@ -238,12 +243,12 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
         const auto names = namesOf(check);
         const std::string by = names.empty() ? std::string() : names.front();
         Transaction transaction(*m_state->database);
-        const std::string words = m_state->newLogText({}, item->code, moment.today, text);
-        m_state->ledger.append("item", stateBody(item->code, "unserviceable", moment.today, "damaged", {}),
+        const std::string words = m_state->newLogText({}, item->id, moment.today, text);
+        m_state->ledger.append("item", stateBody(item->id, "unserviceable", moment.today, "damaged", {}),
                                by);
         m_state->ledger.append("log_entry",
                                rowBody(SheetId::Log,
-                                       {{"code", item->code}, {"day", moment.today.iso()}, {"text", words}},
+                                       {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},
                                        {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}}),
                                by);
         transaction.commit();
@@ -291,7 +296,7 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         for (const Finding& finding : answer.findings)
             if (finding.kind == FindingKind::NotReturned ||
                 (answer.phase == Phase::Stocktake && finding.kind == FindingKind::Missing))
-                m_state->ledger.append("item", stateBody(finding.code, "missing", moment.today, {}, check),
+                m_state->ledger.append("item", stateBody(finding.item.id, "missing", moment.today, {}, check),
                                        person->name);
         m_state->endUrgentOfWhole(moment.today);
         transaction.commit();

@@ -39,7 +39,7 @@ struct Scanned {
         Control,     ///< a control tag: the caller acts on it
     };
     What what = What::Unread;
-    std::string code; ///< tag code of the item, person or unknown tag
+    ItemName item;    ///< what it names; a tag that names no item is its own id
     std::string name; ///< kit type, or the person's name
     std::optional<ControlTag> control;
 };

@@ -26,11 +26,11 @@ std::vector<CheckRun> runsOf(Database& database, const std::string& event) {
 }
 
 TripItem readItem(Database& database, const Item& item, const std::string& launchStamp) {
-    TripItem read{item.code, item.kitType, {}, true};
-    if (const auto back = checkTables::firstReturnOf(database, item.code, launchStamp))
+    TripItem read{item.name(), item.kitType, {}, true};
+    if (const auto back = checkTables::firstReturnOf(database, item.id, launchStamp))
         read.backOn = back->location.name;
     else
-        read.seenSince = checkTables::newestSighting(database, item.code, launchStamp).has_value();
+        read.seenSince = checkTables::newestSighting(database, item.id, launchStamp).has_value();
     return read;
 }
 
@@ -48,7 +48,7 @@ void countUse(ClubState& state, const ItemRecord& record, CalendarDay day, const
     const Use use = dayWith(added, record.use, day);
     state.ledger.append(
         "use_record",
-        rowBody(SheetId::Use, {{"code", record.item.code}, {"day", day.iso()}},
+        rowBody(SheetId::Use, {{"code", record.item.id}, {"day", day.iso()}},
                 {{"hours", fmt::format("{}", use.hours)}, {"launches", fmt::format("{}", use.launches)}}),
         {});
 }

@@ -36,7 +36,7 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         const auto code = TagCode::parse(subject);
         std::vector<Fact> facts;
         if (const auto found = code ? ClubKit(*m_state).item(code->text()) : std::nullopt)
-            facts = history::ofItem(database, found->code);
+            facts = history::ofItem(database, found->id);
         else if (const auto boat = code ? store.boatOfTag(code->text()) : store.boat(subject))
             facts = history::ofBoat(database, boat->name);
         else if (const auto person = code ? store.personOfTag(code->text()) : store.person(subject))

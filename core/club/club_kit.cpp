@@ -9,7 +9,6 @@
 
 #include "core/club/club_register.h"
 
-#include "core/register/kit_entry.h"
 #include "core/register/new_kit.h"
 #include "core/store/tag_tables.h"
 #include "core/tag/maker_label.h"
@@ -46,9 +45,9 @@ NewKit daysIn(const CellTexts& cells) {
 }
 
 /// As it is printed on the thing now.
-std::string shownTag(Database& database, const std::string& item) {
-    const auto tag = TagCode::exact(tagTables::tagOf(database, item));
-    return tag ? tag->grouped() : item;
+std::string shownTag(const Item& item) {
+    const auto tag = TagCode::exact(item.tag);
+    return tag ? tag->grouped() : item.tag;
 }
 
 /// No serial stands twice in one batch; the register's own are looked at label by label.
@@ -107,7 +106,7 @@ Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& te
     if (!label) return label.error();
     if (label->serial.empty()) return Error{ErrorCode::LabelWithoutSerial, {text}};
     if (const auto known = store.itemsOfLabel(label->gtin, label->serial); !known.empty())
-        return Error{ErrorCode::SerialRegistered, {label->serial, known.front().code}};
+        return Error{ErrorCode::SerialRegistered, {label->serial, known.front().tag}};
     CellTexts cells{{"gtin", label->gtin}, {"serial", label->serial}, {"batch", label->batch}};
     if (label->made) cells.emplace_back("made", label->made->text());
     if (label->stamped) cells.emplace_back("stamped", label->stamped->text());
@@ -158,12 +157,10 @@ Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::str
         const auto known = knownItem(*this, typed);
         if (!known) return known.error();
         if (known->state == ItemState::WrittenOff)
-            return Error{ErrorCode::TagForWrittenOff,
-                         {known->kitType, shownTag(*m_state->database, known->code)}};
+            return Error{ErrorCode::TagForWrittenOff, {known->kitType, shownTag(*known)}};
         Transaction transaction(*m_state->database);
         const std::string tag = mintCodes(1).front();
-        m_state->ledger.append("tag-fixed", {{"code", known->code}, {"tag", tag}, {"at", moment.at.iso()}},
-                               by);
+        m_state->ledger.append("tag-fixed", {{"code", known->id}, {"tag", tag}, {"at", moment.at.iso()}}, by);
         transaction.commit();
         return tag;
     });
@@ -178,7 +175,7 @@ Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, cons
             return Error{ErrorCode::NotAReason, {why}};
         if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
         Transaction transaction(*m_state->database);
-        m_state->ledger.append("item", stateBody(known->code, "written off", moment.today, why, {}), by);
+        m_state->ledger.append("item", stateBody(known->id, "written off", moment.today, why, {}), by);
         transaction.commit();
         return Done{};
     });
@@ -190,7 +187,7 @@ Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment
         if (!known) return known.error();
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
         Transaction transaction(*m_state->database);
-        m_state->ledger.append("item", stateBody(known->code, "serviceable", moment.today, {}, {}), by);
+        m_state->ledger.append("item", stateBody(known->id, "serviceable", moment.today, {}, {}), by);
         m_state->endUrgentOfWhole(moment.today);
         transaction.commit();
         return Done{};
@@ -200,24 +197,19 @@ Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment
 std::optional<Item> ClubKit::item(const std::string& code) const {
     const auto parsed = TagCode::parse(code);
     if (!parsed) return std::nullopt;
-    // A replaced tag still finds its item here: it is typed by people who look things up.
     return m_state->registerStore.item(tagTables::everOf(*m_state->database, parsed->text()));
 }
 
-std::vector<KitEntry> ClubKit::all() const {
-    const auto tags = tagTables::changed(*m_state->database);
-    std::vector<KitEntry> kit;
-    for (ItemRecord& record : m_state->registerStore.allRecords()) {
-        const auto changed = tags.find(record.item.code);
-        std::string tag = changed == tags.end() ? record.item.code : changed->second;
-        kit.push_back({std::move(record.item), std::move(tag)});
-    }
+std::vector<Item> ClubKit::all() const {
+    std::vector<Item> kit;
+    for (ItemRecord& record : m_state->registerStore.allRecords())
+        kit.push_back(std::move(record.item));
     return kit;
 }
 
 std::optional<ItemRecord> ClubKit::itemRecord(const std::string& typed) const {
     const auto known = item(typed);
-    return known ? m_state->registerStore.record(known->code) : std::nullopt;
+    return known ? m_state->registerStore.record(known->id) : std::nullopt;
 }
 
 std::optional<Item> ClubKit::itemOfScan(const std::string& text, CalendarDay today) const {

@@ -5,7 +5,6 @@
 #include "core/base/result.h"
 #include "core/register/item.h"
 
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -13,7 +12,6 @@
 namespace core {
 
 struct ClubState;
-struct KitEntry;
 struct NewKit;
 struct ServiceOrder;
 struct ServiceRound;
@@ -31,12 +29,13 @@ public:
     explicit ClubKit(ClubState& state)
         : m_state(&state) {}
 
+    /// Any tag that an item has or had names it here: it is typed by people who look things up.
     std::optional<Item> item(const std::string& code) const;
     /// The same, with all that its dates depend on (core/upkeep/due_date.h reckons them).
     std::optional<ItemRecord> itemRecord(const std::string& code) const;
     /// What a scan means: the item whose tag or maker's label it is. Empty for a tag that was replaced.
     std::optional<Item> itemOfScan(const std::string& text, CalendarDay today) const;
-    std::vector<KitEntry> all() const; ///< every item, by code (core/register/kit_entry.h)
+    std::vector<Item> all() const; ///< every item, by id
 
     /// Registers kit and mints its tags, all or nothing; in the order of the labels.
     Result<std::vector<Item>> registerKit(const NewKit& kit, const std::string& by, Moment moment);
@@ -53,8 +52,6 @@ public:
     Result<std::vector<TagLabel>> tagLabels(const std::vector<std::string>& codes) const;
     /// What is aboard the boat as the register has it: its home items, in the manifest's order, then by code.
     Result<std::vector<TagLabel>> labelsOfBoat(const std::string& boat) const;
-    /// Item and the tag that names it now, for items whose first tag was replaced.
-    std::map<std::string, std::string> replacedTags() const;
     std::vector<std::string> mintCodes(int count) const; ///< unused kit codes
 
 private:

@@ -39,17 +39,17 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
         if (const auto boat = m_state->registerStore.boat(about))
             entry.boat = boat->name;
         else if (const auto known = ClubKit(*m_state).item(about))
-            entry.code = known->code;
+            entry.item = known->name();
         else
             return Error{ErrorCode::NoSuchLogSubject, {about}};
-        entry.text = m_state->newLogText(entry.boat, entry.code, entry.day, text);
+        entry.text = m_state->newLogText(entry.boat, entry.item.id, entry.day, text);
         entry.severity = severity;
         entry.by = by;
         const auto body =
             rowBody(SheetId::Log,
-                    {{"boat", entry.boat}, {"code", entry.code}, {"day", entry.day.iso()}, {"text", entry.text}},
+                    {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}},
                     {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
-        entry.id = logEntryId({entry.boat, entry.code, entry.day.iso(), entry.text});
+        entry.id = logEntryId({entry.boat, entry.item.id, entry.day.iso(), entry.text});
         Transaction transaction(*m_state->database);
         m_state->ledger.append("log_entry", body, by);
         transaction.commit();
@@ -68,7 +68,7 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
             m_state->ledger.append("log_entry",
                                    rowBody(SheetId::Log,
                                            {{"boat", entry.boat},
-                                            {"code", entry.code},
+                                            {"code", entry.item.id},
                                             {"day", entry.day.iso()},
                                             {"text", entry.text}},
                                            {{"closed", moment.today.iso()}, {"closing", closing}}),

@@ -59,7 +59,7 @@ std::string homeGivenAt(Database& database, const std::string& code) {
 
 ItemSeenLast readSeen(Database& database, ItemRecord record, const KitOnHandQuestion& question) {
     ItemSeenLast item{.record = std::move(record)};
-    const std::string& code = item.record.item.code;
+    const std::string& code = item.record.item.id;
     auto seen = checkTables::lastSeen(database, code);
     if (!seen) return item;
     const auto home = homeOf(item.record.item, question);

@@ -31,7 +31,7 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
     for (const LifeRule& rule : entry.rules) {
         auto body = rowBody(
             SheetId::Services,
-            {{"code", entry.code}, {"part", rule.part}, {"rule", rule.name}, {"day", order.day.iso()}},
+            {{"code", entry.item}, {"part", rule.part}, {"rule", rule.name}, {"day", order.day.iso()}},
             {{"passed", order.passed ? "yes" : "no"}, {"by", order.by}, {"note", order.note}});
         if (entry.at) body["at"] = entry.at->iso();
         ledger.append("service", body, order.by);
@@ -39,7 +39,7 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
     if (entry.state) {
         const StateApart& state = *entry.state;
         const char* name = state.state == ItemState::Serviceable ? "serviceable" : "unserviceable";
-        auto body = stateBody(entry.code, name, state.since.value_or(order.day), state.why, {});
+        auto body = stateBody(entry.item, name, state.since.value_or(order.day), state.why, {});
         if (state.byFailedRecord) body["rule"] = order.rule;
         ledger.append("item", body, order.by);
     }

@@ -7,11 +7,9 @@
 
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
-#include "core/register/typed_rows.h"
 #include "core/store/tag_tables.h"
 
 #include <algorithm>
-#include <map>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <sodium.h>
@@ -25,13 +23,11 @@ std::uint64_t randomBits() {
     return bits;
 }
 
-/// `tags`: see tagTables::changed.
-TagLabel labelOf(const Item& item, const std::map<std::string, std::string>& tags) {
+TagLabel labelOf(const Item& item) {
     const std::string& owner = !item.person.empty() ? item.person
                                : !item.boat.empty() ? item.boat
                                                     : item.place;
-    const auto changed = tags.find(item.code);
-    return {changed == tags.end() ? item.code : changed->second, item.kitType, owner};
+    return {item.tag, item.kitType, owner};
 }
 
 } // namespace
@@ -43,9 +39,8 @@ std::string mintKitCode() {
 Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>& codes) const {
     return guarded([&]() -> Result<std::vector<TagLabel>> {
         std::vector<TagLabel> all;
-        const auto tags = tagTables::changed(*m_state->database);
-        for (const Cells& cells : m_state->registerStore.all(SheetId::Items))
-            all.push_back(labelOf(itemFrom(cells), tags));
+        for (const Item& item : m_state->registerStore.allItems())
+            all.push_back(labelOf(item));
         for (const Boat& boat : ClubRegister(*m_state).boats())
             if (!boat.tag.empty()) all.push_back({boat.tag, boat.name, boat.boatClass});
         for (const Person& person : ClubRegister(*m_state).people())
@@ -55,9 +50,8 @@ Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>&
         for (const std::string& typed : codes) {
             const auto code = TagCode::parse(typed);
             if (!code) return code.error();
-            const std::string item = tagTables::everOf(*m_state->database, code->text());
-            const auto changed = tags.find(item);
-            const std::string& tag = changed == tags.end() ? item : changed->second;
+            Database& database = *m_state->database;
+            const std::string tag = tagTables::tagOf(database, tagTables::everOf(database, code->text()));
             const auto found = std::find_if(all.begin(), all.end(),
                                             [&](const TagLabel& label) { return label.code == tag; });
             if (found == all.end()) return Error{ErrorCode::NothingHasTag, {code->text()}};
@@ -65,10 +59,6 @@ Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>&
         }
         return chosen;
     });
-}
-
-std::map<std::string, std::string> ClubKit::replacedTags() const {
-    return tagTables::changed(*m_state->database);
 }
 
 Result<std::vector<TagLabel>> ClubKit::labelsOfBoat(const std::string& name) const {
@@ -82,10 +72,8 @@ Result<std::vector<TagLabel>> ClubKit::labelsOfBoat(const std::string& name) con
                    lines.begin();
         };
         std::vector<TagLabel> labels;
-        const auto tags = tagTables::changed(*m_state->database);
-        for (const Cells& cells : m_state->registerStore.where(SheetId::Items, "boat", found->name))
-            if (const Item item = itemFrom(cells); item.state != ItemState::WrittenOff)
-                labels.push_back(labelOf(item, tags));
+        for (const Item& item : m_state->registerStore.itemsOfBoat(found->name))
+            if (item.state != ItemState::WrittenOff) labels.push_back(labelOf(item));
         std::stable_sort(labels.begin(), labels.end(),
                          [&](const TagLabel& a, const TagLabel& b) { return rank(a) < rank(b); });
         return labels;

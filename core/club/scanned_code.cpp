@@ -24,7 +24,7 @@ std::optional<TagCode> scannedCode(const ScannedText& scan, Database& database, 
     const auto label = parseMakerLabel(scan.text, year);
     if (!label || label->serial.empty()) return std::nullopt;
     const auto items = store.itemsOfLabel(label->gtin, label->serial);
-    if (!items.empty()) return TagCode::exact(items.front().code);
+    if (!items.empty()) return TagCode::exact(items.front().id);
     // A club may print its own codes as the serial of a GS1 label.
     const auto code = TagCode::exact(label->serial);
     return code ? withoutReplaced(*code, database) : std::nullopt;

@@ -77,7 +77,7 @@ json findingJson(const Finding& f) {
     return {{"kind", number(f.kind)},
             {"severity", number(f.severity)},
             {"kit_type", f.kitType},
-            {"code", f.code},
+            {"code", f.item.id},
             {"quantity", f.quantity},
             {"due", f.due ? dueJson(*f.due) : json()},
             {"people", f.people},
@@ -98,7 +98,7 @@ Finding findingFrom(const json& from) {
     read(from, "kind", f.kind);
     read(from, "severity", f.severity);
     f.kitType = from.value("kit_type", "");
-    f.code = from.value("code", "");
+    f.item.id = from.value("code", "");
     f.quantity = from.value("quantity", 1);
     if (from.contains("due") && from["due"].is_object()) f.due = dueFrom(from["due"]);
     f.people = from.value("people", std::vector<std::string>());
@@ -118,7 +118,7 @@ Finding findingFrom(const json& from) {
 json lineJson(const LineAnswer& answer) {
     json items = json::array();
     for (const LineItem& item : answer.items)
-        items.push_back({{"code", item.code},
+        items.push_back({{"code", item.item.id},
                          {"kit_type", item.kitType},
                          {"counts", item.counts},
                          {"worn_by", item.wornBy},
@@ -139,7 +139,7 @@ LineAnswer lineFrom(const json& from) {
     answer.counted = from.value("counted", 0);
     answer.withoutPeople = from.value("without", std::vector<std::string>());
     for (const json& item : from.value("items", json::array()))
-        answer.items.push_back({item.value("code", ""), item.value("kit_type", ""),
+        answer.items.push_back({ItemName{item.value("code", ""), {}}, item.value("kit_type", ""),
                                 item.value("counts", false), item.value("worn_by", ""),
                                 dayFrom(item, "due")});
     return answer;
@@ -171,7 +171,7 @@ PointAnswer pointAnswerFrom(const json& from) {
 }
 
 json entryJson(const LogEntry& entry) {
-    return {{"entry", entry.id},      {"boat", entry.boat}, {"code", entry.code},
+    return {{"entry", entry.id},      {"boat", entry.boat}, {"code", entry.item.id},
             {"day", entry.day.iso()}, {"text", entry.text}, {"severity", number(entry.severity)}};
 }
 
@@ -179,7 +179,7 @@ LogEntry entryFrom(const json& from) {
     LogEntry entry{.day = dayFrom(from, "day").value_or(CalendarDay::fromNumber(1))};
     entry.id = from.value("entry", "");
     entry.boat = from.value("boat", "");
-    entry.code = from.value("code", "");
+    entry.item.id = from.value("code", "");
     entry.text = from.value("text", "");
     read(from, "severity", entry.severity);
     return entry;
@@ -199,6 +199,19 @@ void readList(const json& from, const char* key, std::vector<Value>& into, Make 
         into.push_back(make(each));
 }
 
+void addTags(CheckAnswer& answer, const std::function<std::string(const std::string&)>& tagOf) {
+    const auto add = [&](ItemName& item) {
+        if (!item.id.empty()) item.tag = tagOf(item.id);
+    };
+    for (LineAnswer& line : answer.lines)
+        for (LineItem& each : line.items)
+            add(each.item);
+    for (Finding& finding : answer.findings)
+        add(finding.item);
+    for (LogEntry& entry : answer.logOpen)
+        add(entry.item);
+}
+
 } // namespace
 
 json jsonOf(const CheckAnswer& answer) {
@@ -215,7 +228,7 @@ json jsonOf(const CheckAnswer& answer) {
               answer.score.dueSum}}};
 }
 
-CheckAnswer answerFrom(const json& from) {
+CheckAnswer answerFrom(const json& from, const std::function<std::string(const std::string&)>& tagOf) {
     CheckAnswer answer{.today = dayFrom(from, "today").value_or(CalendarDay::fromNumber(1))};
     answer.phase = phaseOf(from.value("phase", ""));
     answer.location = locationOf(answer.phase, from.value("boat", ""));
@@ -228,6 +241,7 @@ CheckAnswer answerFrom(const json& from) {
     readList(from, "log_open", answer.logOpen, entryFrom);
     if (const auto best = from.find("best"); best != from.end() && best->size() == 5)
         answer.score = {(*best)[0], (*best)[1], (*best)[2], (*best)[3], (*best)[4]};
+    addTags(answer, tagOf);
     return answer;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/calendar_day.h"
+#include "core/register/item_name.h"
 #include "core/register/kit_type.h"
 #include "core/register/life_rule.h"
 
@@ -67,8 +68,8 @@ struct Person {
 /// A remark or defect on a boat or an item, open until closed.
 struct LogEntry {
     std::string id;   ///< short id, derived from what it is about, its day and its text
-    std::string boat; ///< one of boat and code
-    std::string code;
+    std::string boat; ///< one of boat and item
+    ItemName item;
     CalendarDay day;
     std::string text;
     Severity severity = Severity::Remark;

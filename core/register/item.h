@@ -2,6 +2,7 @@
 
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
+#include "core/register/item_name.h"
 
 #include <optional>
 #include <string>
@@ -11,9 +12,10 @@ namespace core {
 
 enum class ItemState { Serviceable, Unserviceable, Missing, WrittenOff };
 
-/// One physical thing with one tag. Names refer to the register; empty means none.
+/// One physical thing with one tag, which may be replaced. Names refer to the register; empty means none.
 struct Item {
-    std::string code; ///< its tag code
+    std::string id;  ///< what names it for ever: the code of its first tag
+    std::string tag; ///< the tag code that is on it now
     std::string kitType;
     std::string size;
     std::string boat;   ///< home boat
@@ -31,6 +33,8 @@ struct Item {
     std::string serial;
     std::string batch;
     std::string note;
+
+    ItemName name() const { return {id, tag}; }
 };
 
 /// Something inside an item that has dates of its own.

@@ -231,7 +231,8 @@ Person personFrom(const Cells& cells) {
 Item itemFrom(const Cells& cells) {
     const Row row(SheetId::Items, cells);
     Item item;
-    item.code = row.text("code");
+    item.id = row.text("code");
+    item.tag = item.id;
     item.kitType = row.text("kit_type");
     item.size = row.text("size");
     item.boat = row.text("boat");
@@ -276,7 +277,7 @@ LogEntry logEntryFrom(const Cells& cells) {
     const Row row(SheetId::Log, cells);
     return {{},
             row.text("boat"),
-            row.text("code"),
+            {row.text("code"), row.text("code")},
             row.firstDay("day").value(),
             row.text("text"),
             row.oneOf("severity", severityMeanings),

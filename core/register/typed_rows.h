@@ -20,13 +20,13 @@ ManifestLine manifestLineFrom(const Cells& cells);
 BoatPoint pointFrom(const Cells& cells);
 Person personFrom(const Cells& cells);
 /// An empty state reads as serviceable; what the service records say about it is the caller's to add.
-Item itemFrom(const Cells& cells);
+Item itemFrom(const Cells& cells); ///< with its first tag
 Part partFrom(const Cells& cells);
 /// Days given as a month or year are its first day (design: rules 1); the same for happenings and use.
 ServiceRecord serviceFrom(const Cells& cells);
 Happening happeningFrom(const Cells& cells);
 Use useFrom(const Cells& cells);
-LogEntry logEntryFrom(const Cells& cells); ///< without its id
+LogEntry logEntryFrom(const Cells& cells); ///< without its id, its item with the first tag
 
 /// The cell of that column, or the column's default when it is empty.
 std::string_view cellOf(const Sheet& sheet, const Cells& cells, std::string_view column);

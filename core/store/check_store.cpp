@@ -50,9 +50,8 @@ void CheckStore::addSighting(BoatCheckInput& input, const CheckRun& run, const S
         return;
     }
     // An item that was missing is so no longer, wherever it is looked for.
-    const auto expected =
-        std::find_if(input.expectedBack.begin(), input.expectedBack.end(),
-                     [&](const ItemRecord& each) { return each.item.code == sighting.code; });
+    const auto expected = std::find_if(input.expectedBack.begin(), input.expectedBack.end(),
+                                       [&](const ItemRecord& each) { return each.item.id == sighting.code; });
     if (expected != input.expectedBack.end()) *expected = *record;
     input.seen.push_back(seenItem(std::move(*record), sighting, run));
     addKitTypes(input);
@@ -60,7 +59,7 @@ void CheckStore::addSighting(BoatCheckInput& input, const CheckRun& run, const S
 
 SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const {
     SeenItem seen;
-    const std::string& code = record.item.code;
+    const std::string& code = record.item.id;
     const StateNow before = m_register.stateOf(code, record.services, first.stamp);
     seen.wasMissing = before.state == ItemState::Missing;
     seen.logOpen = openOnly(m_register.logOfItem(code));
@@ -97,7 +96,7 @@ void CheckStore::addItemsOfPlace(BoatCheckInput& input) const {
     for (const Cells& cells : m_register.where(SheetId::Items, "place", input.location.name)) {
         auto record = m_register.record(cells[0]);
         if (!record) continue;
-        const std::string& code = record->item.code;
+        const std::string& code = record->item.id;
         const auto launch = checkTables::newestLaunchOf(m_database, code);
         const auto out = launch ? outOn(launch->location.name) : std::nullopt;
         if (out && out->check == launch->check) input.outOnBoats.insert(code);

@@ -3,6 +3,7 @@
 #include "core/base/error_code.h"
 #include "core/base/store_failure.h"
 #include "core/record/answer_json.h"
+#include "core/store/tag_tables.h"
 
 #include <nlohmann/json.hpp>
 
@@ -246,7 +247,11 @@ std::optional<SignOff> signOff(Database& database, const std::string& check) {
 
 std::optional<CheckAnswer> signedAnswer(Database& database, const std::string& check) {
     return firstOf(database.prepare("SELECT answer FROM sign_off WHERE check_id = ?").with(check),
-                   [](const Statement& row) { return answerFrom(nlohmann::json::parse(row.text(0))); });
+                   [&](const Statement& row) {
+                       return answerFrom(nlohmann::json::parse(row.text(0)), [&](const std::string& item) {
+                           return tagTables::tagOf(database, item);
+                       });
+                   });
 }
 
 std::optional<SignOff> newestSignOff(Database& database, const std::string& boat,

@@ -3,6 +3,7 @@
 #include "core/record/fact.h"
 #include "core/register/typed_rows.h"
 #include "core/store/row_table.h"
+#include "core/store/tag_tables.h"
 #include "core/upkeep/service_state.h"
 
 #include <algorithm>
@@ -19,12 +20,6 @@ auto valuesOf(const std::vector<Cells>& rows, Make make) {
     for (const Cells& row : rows)
         values.push_back(make(row));
     return values;
-}
-
-LogEntry entryOf(const Cells& cells) {
-    LogEntry entry = logEntryFrom(cells);
-    entry.id = logEntryId(cells);
-    return entry;
 }
 
 std::vector<LogEntry> newestFirst(std::vector<LogEntry> entries) {
@@ -234,7 +229,8 @@ std::optional<ItemRecord> RegisterStore::record(const std::string& code) const {
     const auto row = rowTable::find(m_database, items, foldName(code));
     if (!row) return std::nullopt;
     ItemRecord record{.item = itemFrom(row->cells)};
-    const std::string& own = record.item.code;
+    const std::string& own = record.item.id;
+    record.item.tag = tagTables::tagOf(m_database, own);
     record.parts = valuesOf(where(SheetId::Parts, "code", own), partFrom);
     record.services = valuesOf(where(SheetId::Services, "code", own), serviceAt());
     record.happenings = valuesOf(where(SheetId::Happenings, "code", own), happeningAt());
@@ -263,14 +259,14 @@ std::function<Happening(const Cells&)> RegisterStore::happeningAt() const {
 
 std::vector<ItemRecord> RegisterStore::allRecords() const {
     std::vector<ItemRecord> records;
-    std::map<std::string, std::size_t> byCode;
-    for (const Cells& cells : rowTable::all(m_database, items)) {
-        records.push_back({.item = itemFrom(cells)});
-        byCode[records.back().item.code] = records.size() - 1;
+    std::map<std::string, std::size_t> byId;
+    for (Item& item : itemsOf(rowTable::all(m_database, items))) {
+        byId[item.id] = records.size();
+        records.push_back({.item = std::move(item)});
     }
     const auto gather = [&](SheetId id, auto make, auto member) {
         for (const Cells& cells : rowTable::all(m_database, sheet(id)))
-            if (const auto found = byCode.find(cells[0]); found != byCode.end())
+            if (const auto found = byId.find(cells[0]); found != byId.end())
                 (records[found->second].*member).push_back(make(cells));
     };
     gather(SheetId::Parts, partFrom, &ItemRecord::parts);
@@ -278,7 +274,7 @@ std::vector<ItemRecord> RegisterStore::allRecords() const {
     gather(SheetId::Happenings, happeningAt(), &ItemRecord::happenings);
     gather(SheetId::Use, useFrom, &ItemRecord::use);
     for (ItemRecord& record : records)
-        applyState(stateOf(record.item.code, record.services), record.item);
+        applyState(stateOf(record.item.id, record.services), record.item);
     return records;
 }
 
@@ -292,22 +288,47 @@ std::vector<std::string> RegisterStore::codesEverMissing() const {
 }
 
 std::vector<Item> RegisterStore::itemsOfLabel(const std::string& gtin, const std::string& serial) const {
-    std::vector<Item> found;
-    for (const Cells& cells : where(SheetId::Items, "serial", serial))
-        if (const Item item = itemFrom(cells); item.gtin == gtin) found.push_back(item);
+    std::vector<Item> found = itemsOf(where(SheetId::Items, "serial", serial));
+    std::erase_if(found, [&](const Item& item) { return item.gtin != gtin; });
     return found;
 }
 
+std::vector<Item> RegisterStore::allItems() const {
+    return itemsOf(all(SheetId::Items));
+}
+
+std::vector<Item> RegisterStore::itemsOfBoat(const std::string& boat) const {
+    return itemsOf(where(SheetId::Items, "boat", boat));
+}
+
+std::vector<Item> RegisterStore::itemsOf(const std::vector<Cells>& rows) const {
+    std::vector<Item> found = valuesOf(rows, itemFrom);
+    for (Item& item : found)
+        item.tag = tagTables::tagOf(m_database, item.id);
+    return found;
+}
+
+std::vector<LogEntry> RegisterStore::entriesOf(const std::vector<Cells>& rows) const {
+    std::vector<LogEntry> entries;
+    for (const Cells& cells : rows) {
+        entries.push_back(logEntryFrom(cells));
+        entries.back().id = logEntryId(cells);
+        if (ItemName& item = entries.back().item; !item.id.empty())
+            item.tag = tagTables::tagOf(m_database, item.id);
+    }
+    return newestFirst(std::move(entries));
+}
+
 std::vector<LogEntry> RegisterStore::logOfBoat(const std::string& boat) const {
-    return newestFirst(valuesOf(where(SheetId::Log, "boat", boat), entryOf));
+    return entriesOf(where(SheetId::Log, "boat", boat));
 }
 
 std::vector<LogEntry> RegisterStore::logOfItem(const std::string& code) const {
-    return newestFirst(valuesOf(where(SheetId::Log, "code", code), entryOf));
+    return entriesOf(where(SheetId::Log, "code", code));
 }
 
 std::vector<LogEntry> RegisterStore::allLog() const {
-    return newestFirst(valuesOf(all(SheetId::Log), entryOf));
+    return entriesOf(all(SheetId::Log));
 }
 
 } // namespace core

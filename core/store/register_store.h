@@ -53,6 +53,8 @@ public:
     record(const std::string& code) const;             ///< the same, with all that its dates depend on
     std::vector<ItemRecord> allRecords() const;        ///< every item, by code; reads each table once
     std::vector<std::string> codesEverMissing() const; ///< that were given the state "missing" once; by code
+    std::vector<Item> allItems() const;                ///< the same without what its dates depend on
+    std::vector<Item> itemsOfBoat(const std::string& boat) const; ///< that have their home there, by code
     std::vector<Item> itemsOfLabel(const std::string& gtin, const std::string& serial) const;
 
     /// Open and closed entries of a boat or item, newest first.
@@ -67,6 +69,8 @@ public:
 private:
     std::vector<Cells> ofClass(SheetId id, const std::string& boatClass) const;
     std::vector<Cells> withStates(std::vector<Cells> rows) const;
+    std::vector<Item> itemsOf(const std::vector<Cells>& rows) const;
+    std::vector<LogEntry> entriesOf(const std::vector<Cells>& rows) const;
     bool wasSeenBetween(const std::string& code, const std::string& after, const std::string& before) const;
     std::function<ServiceRecord(const Cells&)>
     serviceAt() const; ///< reads a row with the instant of its making

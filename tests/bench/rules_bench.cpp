@@ -155,7 +155,7 @@ void judgeLaunchCheck(benchmark::State& state) {
     for (int i = 0; i < items; ++i) {
         SeenItem seen;
         seen.record = datedItem(random);
-        seen.record.item.code = "K" + std::to_string(100000 + i);
+        seen.record.item.id = "K" + std::to_string(100000 + i);
         seen.record.item.kitType = "type " + std::to_string(i / 4);
         input.seen.push_back(std::move(seen));
     }

@@ -46,7 +46,7 @@ void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
                     .arg(QString::fromStdString(evidence.back->by), inWords(evidence.back->at, today)));
     std::vector<QStringList> rows;
     for (const core::AboardItem& item : evidence.aboard)
-        rows.push_back({QString::fromStdString(item.kitType), codeInWords(item.tag),
+        rows.push_back({QString::fromStdString(item.kitType), codeInWords(item.item.tag),
                         item.counted ? QStringLiteral("counted") : QStringLiteral("did not count"),
                         inDateInWords(item), item.due ? inWords(*item.due) : QString(),
                         QString::fromStdString(item.wornBy)});

@@ -27,7 +27,7 @@ void sayBoat(const core::BoatCondition& boat, core::CalendarDay today) {
         sayLine(QStringLiteral("      launched urgently with the kit incomplete: %1")
                     .arg(QString::fromStdString(boat.urgent)));
     for (const core::NotReadyReason& reason : boat.reasons)
-        sayLine(QStringLiteral("      ▲ %1").arg(reasonOf(named(reason, spokenTags()))));
+        sayLine(QStringLiteral("      ▲ %1").arg(reasonOf(reason)));
 }
 
 void sayBoats(const std::vector<core::BoatCondition>& boats, core::CalendarDay today) {

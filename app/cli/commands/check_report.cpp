@@ -56,7 +56,7 @@ QStringList lookRows(const core::CheckAnswer& answer) {
     QStringList rows;
     for (const core::Finding& finding : answer.findings)
         if (finding.kind != core::FindingKind::Missing) // they stand above, as what is still to find
-            rows << QStringLiteral("▲ ") + reasonOf(named(finding, spokenTags()));
+            rows << QStringLiteral("▲ ") + reasonOf(finding);
     return rows;
 }
 
@@ -65,7 +65,7 @@ QStringList foundRows(const core::CheckAnswer& answer) {
     for (const core::LineAnswer& line : answer.lines)
         for (const core::LineItem& item : line.items) {
             if (!item.counts) continue;
-            QString row = QStringLiteral("■ %1  %2").arg(text(item.kitType), tagInWords(item.code));
+            QString row = QStringLiteral("■ %1  %2").arg(text(item.kitType), codeInWords(item.item.tag));
             if (!item.wornBy.empty()) row += QStringLiteral("  %1").arg(text(item.wornBy));
             if (item.due) row += QStringLiteral("  due %1").arg(inWords(*item.due));
             rows << row;
@@ -126,7 +126,7 @@ void sayStocktake(const CheckReport& report) {
                                     : QStringLiteral("Signed by %1.").arg(text(report.signedBy)));
     QStringList rows;
     for (const core::Finding& finding : answer.findings)
-        rows << QStringLiteral("▲ ") + reasonOf(named(finding, spokenTags()));
+        rows << QStringLiteral("▲ ") + reasonOf(finding);
     saySection(QStringLiteral("look at this"), rows);
     saySection(QStringLiteral("found"), foundRows(answer));
     saySection(QStringLiteral("read, but no code of this club"), unreadRows(report.unread));

@@ -46,7 +46,7 @@ QStringList rowOf(const core::DueRow& row) {
     return {mark,
             dueInWords(row),
             QString::fromStdString(row.kitType) + size,
-            tagInWords(row.code),
+            codeInWords(row.item.tag),
             QString::fromStdString(row.boat),
             part.isEmpty() ? rule : QStringLiteral("%1: %2").arg(part, rule),
             explanationOf(row.due)};

@@ -69,7 +69,7 @@ int receive(const KitOptions& options) {
         if (!items) return fail(items.error());
         std::vector<std::string> codes;
         for (const core::Item& item : *items)
-            codes.push_back(item.code);
+            codes.push_back(item.tag);
         const core::Outcome printed = printTags(club, options, codes);
         if (options.json)
             say(newKitJson(*items, printed ? options.out : std::string()));
@@ -77,7 +77,7 @@ int receive(const KitOptions& options) {
             sayLine(counted(static_cast<int>(items->size()), "%n item registered.", "%n items registered."));
             for (const core::Item& item : *items)
                 sayLine(QStringLiteral("  %1  %2  %3")
-                            .arg(codeInWords(item.code), QString::fromStdString(item.kitType),
+                            .arg(codeInWords(item.tag), QString::fromStdString(item.kitType),
                                  QString::fromStdString(item.serial)));
         }
         return printed ? static_cast<int>(ExitFine) : fail(printed.error());
@@ -94,11 +94,11 @@ int retag(const KitOptions& options) {
         const core::Outcome printed = printTags(club, options, {*tag});
         const auto item = club.kit().item(*tag);
         if (options.json)
-            say(newTagJson(item->code, *tag, printed ? options.out : std::string()));
+            say(newTagJson(item->id, *tag, printed ? options.out : std::string()));
         else
             sayLine(
                 QStringLiteral("%1 %2 has the new tag %3; its old tag names nothing any more.")
-                    .arg(QString::fromStdString(item->kitType), codeInWords(item->code), codeInWords(*tag)));
+                    .arg(QString::fromStdString(item->kitType), codeInWords(item->id), codeInWords(*tag)));
         return printed ? static_cast<int>(ExitFine) : fail(printed.error());
     });
 }
@@ -110,7 +110,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
         say(stateJson(*item));
     else
         sayLine(QStringLiteral("%1 %2 is %3.")
-                    .arg(QString::fromStdString(item->kitType), tagInWords(item->code), QLatin1String(now)));
+                    .arg(QString::fromStdString(item->kitType), codeInWords(item->tag), QLatin1String(now)));
     return ExitFine;
 }
 

@@ -43,7 +43,8 @@ int log(const LogOptions& options) {
 } // namespace
 
 void sayEntry(const core::LogEntry& entry) {
-    const QString about = entry.boat.empty() ? tagInWords(entry.code) : QString::fromStdString(entry.boat);
+    const QString about =
+        entry.boat.empty() ? codeInWords(entry.item.tag) : QString::fromStdString(entry.boat);
     const QString by =
         entry.by.empty() ? QString() : QStringLiteral(", by %1").arg(QString::fromStdString(entry.by));
     const QString mark = entry.closed ? QStringLiteral("■") : QStringLiteral("▲");

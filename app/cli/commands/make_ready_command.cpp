@@ -62,12 +62,6 @@ void sayPlan(const core::MakeReadyPlan& plan) {
     sayLine(whoPrevails());
 }
 
-core::MakeReadyPlan inPrintedTags(core::MakeReadyPlan plan) {
-    for (core::KitMove& move : plan.moves)
-        move.code = printedTag(spokenTags(), move.code);
-    return plan;
-}
-
 int makeReady(const MakeReadyOptions& options) {
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         const auto plan = club.plans().makeReady(options.question, moment.today);
@@ -75,7 +69,7 @@ int makeReady(const MakeReadyOptions& options) {
         if (options.json)
             say(makeReadyJson(*plan));
         else
-            sayPlan(inPrintedTags(*plan));
+            sayPlan(*plan);
         const bool all = std::all_of(plan->boats.begin(), plan->boats.end(), isComplete);
         return static_cast<int>(all ? ExitFine : ExitNeedsSomebody);
     });

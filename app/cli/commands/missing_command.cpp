@@ -39,12 +39,12 @@ void saySwap(const core::Swap& swap) {
     const QString kit = QString::fromStdString(swap.kitType);
     const QString out = QString::fromStdString(swap.wentOutOn),
                   back = QString::fromStdString(swap.cameBackOn);
-    if (swap.against.empty())
+    if (swap.against.id.empty())
         sayLine(QStringLiteral("  ▲ %1 %2 went out on %3 and came back on %4: put it back on %3.")
-                    .arg(kit, tagInWords(swap.code), out, back));
+                    .arg(kit, codeInWords(swap.item.tag), out, back));
     else
         sayLine(QStringLiteral("  ▲ the %1s %2 of %4 and %3 of %5 were swapped: put %2 on %4 and %3 on %5.")
-                    .arg(kit, tagInWords(swap.code), tagInWords(swap.against), out, back));
+                    .arg(kit, codeInWords(swap.item.tag), codeInWords(swap.against.tag), out, back));
 }
 
 void sayTally(const core::EventTally& tally, core::CalendarDay today) {
@@ -63,7 +63,7 @@ void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay t
         const QString boat =
             item.boat.empty() ? QString() : QStringLiteral(", of %1").arg(QString::fromStdString(item.boat));
         sayLine(QStringLiteral("  ◯ %1 %2%3%4")
-                    .arg(QString::fromStdString(item.kitType), tagInWords(item.code), boat, since));
+                    .arg(QString::fromStdString(item.kitType), codeInWords(item.item.tag), boat, since));
         for (const core::ChainLink& link : item.chain)
             sayLine(QStringLiteral("      %1").arg(linkInWords(link, today)));
     }

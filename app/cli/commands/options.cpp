@@ -3,7 +3,6 @@
 #include "core/base/error_code.h"
 
 #include "app/cli/terminal/terminal.h"
-#include "core/club/club_kit.h"
 
 namespace app {
 namespace {
@@ -43,7 +42,6 @@ int withClub(const CommonOptions& options, core::Club::Access access,
              const std::function<int(core::Club&)>& goOn) {
     core::Result<core::Club> club = core::Club::open(options.file, access);
     if (!club) return fail(club.error());
-    speakOfTags(club->kit().replacedTags());
     return goOn(*club);
 }
 

@@ -57,7 +57,7 @@ void sayRound(const core::ServiceOrder& order, const core::ServiceRound& round) 
                      order.passed ? QStringLiteral("passed") : QStringLiteral("failed")));
     for (const auto& each : round.recorded) {
         QString row =
-            QStringLiteral("  ■ %1 %2").arg(QString::fromStdString(each.kitType), tagInWords(each.code));
+            QStringLiteral("  ■ %1 %2").arg(QString::fromStdString(each.kitType), codeInWords(each.item.tag));
         if (!each.part.empty()) row += QStringLiteral(", its %1").arg(QString::fromStdString(each.part));
         if (!order.passed) row += QStringLiteral(": withdrawn until a passed record");
         if (order.passed && each.nextDue) row += QStringLiteral(": next due %1").arg(inWords(*each.nextDue));
@@ -65,8 +65,9 @@ void sayRound(const core::ServiceOrder& order, const core::ServiceRound& round) 
         sayLine(row);
     }
     for (const auto& each : round.refused)
-        sayLine(QStringLiteral("  ▲ %1 %2 not recorded: %3")
-                    .arg(QString::fromStdString(each.kitType), tagInWords(each.code), whyRefused(each.why)));
+        sayLine(
+            QStringLiteral("  ▲ %1 %2 not recorded: %3")
+                .arg(QString::fromStdString(each.kitType), codeInWords(each.item.tag), whyRefused(each.why)));
     for (const std::string& each : round.unread)
         sayLine(QStringLiteral("  – %1: no code of this club").arg(QString::fromStdString(each)));
 }

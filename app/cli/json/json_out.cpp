@@ -22,7 +22,7 @@ Json anchorName(core::Anchor anchor) {
 }
 
 Json lineItem(const core::LineItem& item) {
-    return {{"code", item.code},
+    return {{"code", item.item.id},
             {"counts", item.counts},
             {"kit_type", item.kitType},
             {"worn_by", orNull(item.wornBy)},
@@ -37,6 +37,18 @@ Json line(const core::LineAnswer& answer) {
             {"items", listOf(answer.items, lineItem)}};
 }
 
+/// For a sentence of a document, which names an item by its id whatever tag is on it.
+core::Finding byId(core::Finding finding) {
+    finding.item.tag = finding.item.id;
+    return finding;
+}
+
+core::NotReadyReason byId(core::NotReadyReason reason) {
+    reason.item.tag = reason.item.id;
+    if (reason.finding) reason.finding = byId(std::move(*reason.finding));
+    return reason;
+}
+
 /// `since` is the day that the rule counted from, or the day since which a state holds: with `rule` and
 /// `source` it explains the finding.
 Json finding(const core::Finding& found) {
@@ -44,9 +56,9 @@ Json finding(const core::Finding& found) {
     return {{"kind", core::nameOf(found.kind)},
             {"severity", core::nameOf(found.severity)},
             {"kit_type", orNull(found.kitType)},
-            {"code", orNull(found.code)},
+            {"code", orNull(found.item.id)},
             {"quantity", found.quantity},
-            {"reason", reasonOf(found).toStdString()},
+            {"reason", reasonOf(byId(found)).toStdString()},
             {"rule", due ? orNull(due->rule.name) : Json()},
             {"since", due ? orNull(due->anchorDay) : orNull(found.since)},
             {"source", due ? orNull(due->rule.source) : Json()},
@@ -67,7 +79,7 @@ Json openEntry(const core::LogEntry& entry) {
             {"text", entry.text},
             {"day", entry.day.iso()},
             {"severity", core::nameOf(entry.severity)},
-            {"code", orNull(entry.code)}};
+            {"code", orNull(entry.item.id)}};
 }
 
 Json corner(const scanner::Point& at) {
@@ -101,7 +113,9 @@ Json rejectedRow(const core::RejectedRow& row) {
 }
 
 Json boat(const core::BoatCondition& condition) {
-    const auto reason = [](const core::NotReadyReason& each) { return Json(reasonOf(each).toStdString()); };
+    const auto reason = [](const core::NotReadyReason& each) {
+        return Json(reasonOf(byId(each)).toStdString());
+    };
     return {{"boat", condition.boat},
             {"boat_class", orNull(condition.boatClass)},
             {"condition", core::nameOf(condition.kind)},
@@ -120,7 +134,7 @@ Json link(const core::ChainLink& each) {
 }
 
 Json missingItem(const core::MissingItem& item) {
-    return {{"code", item.code},
+    return {{"code", item.item.id},
             {"kit_type", item.kitType},
             {"boat", orNull(item.boat)},
             {"since", orNull(item.since)},
@@ -129,7 +143,7 @@ Json missingItem(const core::MissingItem& item) {
 
 Json dueRow(const core::DueRow& row) {
     const core::RuleDue& due = row.due;
-    return {{"code", row.code},
+    return {{"code", row.item.id},
             {"kit_type", row.kitType},
             {"size", orNull(row.size)},
             {"boat", orNull(row.boat)},
@@ -147,7 +161,7 @@ Json dueRow(const core::DueRow& row) {
 Json logEntry(const core::LogEntry& entry) {
     return {{"entry", entry.id},
             {"boat", orNull(entry.boat)},
-            {"code", orNull(entry.code)},
+            {"code", orNull(entry.item.id)},
             {"day", entry.day.iso()},
             {"text", entry.text},
             {"severity", core::nameOf(entry.severity)},

@@ -2,6 +2,7 @@
 
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
+#include "core/register/item_name.h"
 
 #include <nlohmann/json.hpp>
 #include <optional>
@@ -37,6 +38,11 @@ Json listOf(const std::vector<Value>& values, Make make) {
     for (const Value& value : values)
         list.push_back(make(value));
     return list;
+}
+
+/// A document names an item by its id, for ever.
+inline Json idsOf(const std::vector<core::ItemName>& items) {
+    return listOf(items, [](const core::ItemName& item) { return Json(item.id); });
 }
 
 inline std::string joined(const std::vector<std::string>& names) {

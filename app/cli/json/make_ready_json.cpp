@@ -18,7 +18,7 @@ Json boatPlan(const core::BoatPlan& plan) {
 }
 
 Json move(const core::KitMove& move) {
-    return {{"code", move.code},      {"kit_type", move.kitType},
+    return {{"code", move.item.id},   {"kit_type", move.kitType},
             {"from", move.from.name}, {"from_boat", move.from.isBoat()},
             {"to", move.to},          {"for_kit_type", move.forKitType}};
 }
@@ -47,7 +47,7 @@ std::string makeReadyJson(const core::MakeReadyPlan& plan) {
          {"proven", plan.proven()},
          {"exact", exactGoals(plan.exactGoals)},
          {"out", plan.boatsOut},
-         {"not_placed", plan.notPlaced}});
+         {"not_placed", idsOf(plan.notPlaced)}});
 }
 
 } // namespace app

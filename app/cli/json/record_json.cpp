@@ -11,7 +11,7 @@ const char* nameOf(core::ItemState state) {
 }
 
 Json recorded(const core::ServiceRound::Recorded& each) {
-    return {{"code", each.code},
+    return {{"code", each.item.id},
             {"kit_type", each.kitType},
             {"part", orNull(each.part)},
             {"next_due", orNull(each.nextDue)},
@@ -19,7 +19,7 @@ Json recorded(const core::ServiceRound::Recorded& each) {
 }
 
 Json refused(const core::ServiceRound::Refused& each) {
-    return {{"code", each.code}, {"kit_type", orNull(each.kitType)}, {"why", core::nameOf(each.why)}};
+    return {{"code", each.item.id}, {"kit_type", orNull(each.kitType)}, {"why", core::nameOf(each.why)}};
 }
 
 Json boatTally(const core::BoatTally& boat) {
@@ -28,22 +28,22 @@ Json boatTally(const core::BoatTally& boat) {
             {"launched_by", boat.launchedBy},
             {"returned_at", orNull(boat.returnedAt)},
             {"returned_by", boat.returnedBy},
-            {"out", boat.out},
-            {"back", boat.back},
-            {"not_returned", boat.notReturned}};
+            {"out", idsOf(boat.out)},
+            {"back", idsOf(boat.back)},
+            {"not_returned", idsOf(boat.notReturned)}};
 }
 
 Json swap(const core::Swap& each) {
-    return {{"code", each.code},
+    return {{"code", each.item.id},
             {"kit_type", each.kitType},
             {"went_out_on", each.wentOutOn},
             {"came_back_on", each.cameBackOn},
-            {"against", orNull(each.against)}};
+            {"against", orNull(each.against.id)}};
 }
 
 Json aboardItem(const core::AboardItem& item) {
-    return {{"code", item.code},
-            {"tag", item.tag},
+    return {{"code", item.item.id},
+            {"tag", item.item.tag},
             {"kit_type", orNull(item.kitType)},
             {"counted", item.counted},
             {"due", orNull(item.due)},
@@ -68,10 +68,18 @@ Json itemJson(const core::Item& item) {
     const auto text = [](const std::optional<core::PartialDay>& day) {
         return day ? Json(day->text()) : Json();
     };
-    return {{"code", item.code},           {"kit_type", item.kitType},      {"size", orNull(item.size)},
-            {"boat", orNull(item.boat)},   {"place", orNull(item.place)},   {"person", orNull(item.person)},
-            {"state", nameOf(item.state)}, {"made", text(item.made)},       {"stamped", text(item.stamped)},
-            {"gtin", orNull(item.gtin)},   {"serial", orNull(item.serial)}, {"batch", orNull(item.batch)}};
+    return {{"code", item.id},
+            {"kit_type", item.kitType},
+            {"size", orNull(item.size)},
+            {"boat", orNull(item.boat)},
+            {"place", orNull(item.place)},
+            {"person", orNull(item.person)},
+            {"state", nameOf(item.state)},
+            {"made", text(item.made)},
+            {"stamped", text(item.stamped)},
+            {"gtin", orNull(item.gtin)},
+            {"serial", orNull(item.serial)},
+            {"batch", orNull(item.batch)}};
 }
 
 } // namespace

@@ -14,7 +14,6 @@ namespace app {
 namespace {
 
 bool outputFailed = false;
-PrintedTags printedTags;
 
 int exitOf(core::ErrorKind kind) {
     switch (kind) {
@@ -32,18 +31,6 @@ int exitOf(core::ErrorKind kind) {
 
 void say(const std::string& text) {
     if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size()) outputFailed = true;
-}
-
-void speakOfTags(PrintedTags tags) {
-    printedTags = std::move(tags);
-}
-
-const PrintedTags& spokenTags() {
-    return printedTags;
-}
-
-QString tagInWords(const std::string& item) {
-    return codeInWords(printedTag(printedTags, item));
 }
 
 void sayText(const QString& text) {

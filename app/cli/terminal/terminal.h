@@ -1,6 +1,5 @@
 #pragma once
 
-#include "app/text/printed_tags.h"
 #include "core/base/result.h"
 
 #include <QString>
@@ -27,11 +26,6 @@ void sayLine(const QString& line);
 /// Rows in columns, left-aligned, two blanks between, indented by two; for a terminal with a fixed-width
 /// font. Without rows the text is empty, without its heading too.
 QString tableOf(const QStringList& heading, const std::vector<QStringList>& rows);
-
-/// What people read names things by the tags that are on them; a document by their code in the record.
-void speakOfTags(PrintedTags tags); ///< the club's, once it is open
-const PrintedTags& spokenTags();
-QString tagInWords(const std::string& item); ///< of the item of that code
 
 /// Flushes; turns an exit code into ExitFailed, with an error line, when standard output could not take
 /// everything.

@@ -8,7 +8,6 @@
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
-#include "core/club/club_kit.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -36,13 +35,8 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
 } // namespace
 
 BoardState readBoard(const core::Club& club, core::CalendarDay today) {
-    BoardState state{QString::fromStdString(club.name()),
-                     today,
-                     club.answers().boatConditions(today),
-                     club.checks().unfinished(),
-                     0,
-                     0,
-                     club.kit().replacedTags()};
+    BoardState state{QString::fromStdString(club.name()), today, club.answers().boatConditions(today),
+                     club.checks().unfinished(),          0,     0};
     // A place may have a boat's name.
     std::erase_if(state.unfinished,
                   [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
@@ -61,7 +55,7 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
     words.boat = QString::fromStdString(boat.boat);
     words.condition = conditionOf(boat, board.today);
     for (const core::NotReadyReason& reason : boat.reasons)
-        words.reasons << withCapital(reasonOf(named(reason, board.tags)));
+        words.reasons << withCapital(reasonOf(reason));
     if (!boat.urgent.empty())
         words.reasons.prepend(
             ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));

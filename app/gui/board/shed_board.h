@@ -1,7 +1,6 @@
 #pragma once
 
 #include "app/gui/board/boat_strip.h"
-#include "app/text/printed_tags.h"
 #include "core/answers/board.h"
 #include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
@@ -28,7 +27,6 @@ struct BoardState {
     std::vector<core::OpenCheck> unfinished;
     int missing = 0;
     int dueSoon = 0; ///< rows of the due list within `dueWithin` days
-    PrintedTags tags;
 };
 inline constexpr int dueWithin = 30;
 

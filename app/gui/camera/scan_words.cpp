@@ -31,7 +31,7 @@ ScanWords ofUnread(const QString& text) {
 } // namespace
 
 QString withCode(const core::Scanned& scan) {
-    return QStringLiteral("%1 %2").arg(QString::fromStdString(scan.name), codeInWords(scan.code));
+    return QStringLiteral("%1 %2").arg(QString::fromStdString(scan.name), codeInWords(scan.item.tag));
 }
 
 ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow* row) {
@@ -43,9 +43,9 @@ ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow*
         return {ScanWordsText::tr("%1 was seen before; it counts once.").arg(withCode(scan)), false,
                 std::nullopt};
     case What::UnknownTag:
-        return {
-            ScanWordsText::tr("%1 is not in the register. It does not count.").arg(codeInWords(scan.code)),
-            true, Sound::LookAtThis};
+        return {ScanWordsText::tr("%1 is not in the register. It does not count.")
+                    .arg(codeInWords(scan.item.tag)),
+                true, Sound::LookAtThis};
     case What::PersonNamed:
         return {ScanWordsText::tr("%1 is aboard.").arg(QString::fromStdString(scan.name)), false,
                 Sound::NewAndFine};

@@ -103,6 +103,12 @@ const CheckRow* CheckLists::rowOfSeen(const QString& code) const {
     return found == m_rows.end() ? nullptr : &*found;
 }
 
+const CheckRow* CheckLists::rowOfTag(const QString& tag) const {
+    const auto found =
+        std::find_if(m_rows.begin(), m_rows.end(), [&](const CheckRow& row) { return row.tag == tag; });
+    return found == m_rows.end() ? nullptr : rowOfSeen(found->code);
+}
+
 void CheckLists::markChanged(const QString& key) {
     modelOf(key).markChanged(key);
     // What is still to find is what matters next; what was just read is said under the picture.

@@ -24,6 +24,7 @@ public:
     const std::vector<CheckRow>& rows() const { return m_rows; }
     /// The line of an item that was seen; null when there is none.
     const CheckRow* rowOfSeen(const QString& code) const;
+    const CheckRow* rowOfTag(const QString& tag) const; ///< the same by the tag that is on it
     /// Underlines the line for a while, and shows what is still to find.
     void markChanged(const QString& key);
     void setClock(const QString& point, const QString& shown); ///< empty: the clock of that point stands

@@ -116,7 +116,7 @@ void CheckPage::connectCamera() {
             });
     m_camera->setDescribe([this](const core::ScannedText& scan) {
         const auto code = tagOfText(scan.text, scan.isGs1);
-        const CheckRow* row = code ? m_lists->rowOfSeen(itemOf(*code)) : nullptr;
+        const CheckRow* row = code ? m_lists->rowOfTag(QString::fromStdString(*code)) : nullptr;
         return row ? CodeWords{row->title, row->mark} : CodeWords{};
     });
 }
@@ -242,12 +242,12 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
     default:
         break;
     }
-    say(wordsOf(inPrinted(step)));
+    say(wordsOf(step));
 }
 
 void CheckPage::showScan(const FlowStep& step, const QString& text) {
-    const CheckRow* row = m_lists->rowOfSeen(QString::fromStdString(step.scan.code));
-    const ScanWords words = wordsOf(inPrinted(step).scan, text, row);
+    const CheckRow* row = m_lists->rowOfSeen(QString::fromStdString(step.scan.item.id));
+    const ScanWords words = wordsOf(step.scan, text, row);
     if (words.sound) m_sounds.play(*words.sound);
     say(words);
     if (step.scan.what == core::Scanned::What::NewItem && row) m_lists->markChanged(row->key);
@@ -337,17 +337,6 @@ void CheckPage::goToTrip() {
     proposed.people = state.names.empty() ? state.context.askWhom : state.names;
     showPart(m_trip);
     m_trip->begin(state.trip.value_or(proposed), m_session->moment().at);
-}
-
-QString CheckPage::itemOf(const std::string& tag) const {
-    if (!m_session || !m_session->state()) return {};
-    return QString::fromStdString(itemOfPrintedTag(m_session->state()->context.tags, tag));
-}
-
-FlowStep CheckPage::inPrinted(FlowStep step) const {
-    if (m_session && m_session->state())
-        step.scan.code = printedTag(m_session->state()->context.tags, step.scan.code);
-    return step;
 }
 
 void CheckPage::goToPeople() {

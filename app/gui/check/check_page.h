@@ -81,8 +81,6 @@ private:
     void showStep(const FlowStep& step, const QString& text);
     void showScan(const FlowStep& step, const QString& text);
     void say(const ScanWords& words);
-    QString itemOf(const std::string& tag) const; ///< the code of the item that a printed tag names
-    FlowStep inPrinted(FlowStep step) const;      ///< named by the tag that is on the thing
     void showSigned(const core::SignedCheck& check);
     void showItem(const QString& code, bool toWithdraw);
     void showPart(QWidget* part);

@@ -29,9 +29,10 @@ CheckRow kitRow(Section section, Mark mark, const QString& key, const QString& t
     return row;
 }
 
-void nameItem(CheckRow& row, const std::string& code, const PrintedTags& tags) {
-    row.code = text(code);
-    row.aside = codeInWords(printedTag(tags, code));
+void nameItem(CheckRow& row, const core::ItemName& item) {
+    row.code = text(item.id);
+    row.tag = text(item.tag);
+    row.aside = codeInWords(item.tag);
     row.asideIsCode = true;
     row.isPressable = true;
 }
@@ -54,10 +55,10 @@ public:
         , m_context(context) {
         for (const core::LineAnswer& line : answer.lines)
             for (const core::LineItem& item : line.items)
-                m_counts[item.code] = item.counts;
+                m_counts[item.item.id] = item.counts;
         for (const core::Finding& finding : answer.findings)
-            if (!finding.code.empty() && finding.kind != core::FindingKind::NotReturned)
-                m_ofCode[finding.code].push_back(&finding);
+            if (!finding.item.id.empty() && finding.kind != core::FindingKind::NotReturned)
+                m_ofCode[finding.item.id].push_back(&finding);
     }
 
     std::vector<CheckRow> all() {
@@ -102,9 +103,9 @@ private:
     }
 
     int addNotReturned(const core::Finding& finding) {
-        CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "out " + text(finding.code),
+        CheckRow row = kitRow(Section::StillToFind, Mark::StillToFind, "out " + text(finding.item.id),
                               text(finding.kitType));
-        nameItem(row, finding.code, m_context.tags);
+        nameItem(row, finding.item);
         m_section.push_back(row);
         return 1;
     }
@@ -139,9 +140,9 @@ private:
     void addLook() {
         for (const core::Finding& finding : m_answer.findings) {
             if (isOfPoint(finding) || finding.kind == core::FindingKind::NotReturned) continue;
-            if (finding.code.empty())
+            if (finding.item.id.empty())
                 addGeneral(finding);
-            else if (!isUnderFound(finding.code))
+            else if (!isUnderFound(finding.item.id))
                 addItemToLookAt(finding);
         }
         close(Section::Look, CheckRowText::tr("look at this"), QString::number(m_section.size()), false);
@@ -163,14 +164,14 @@ private:
 
     /// One row for an item, with all that is to be said of it, where its first finding stands.
     void addItemToLookAt(const core::Finding& finding) {
-        const auto& findings = m_ofCode[finding.code];
+        const auto& findings = m_ofCode[finding.item.id];
         if (findings.front() != &finding) return;
         const bool unknown = finding.kind == core::FindingKind::UnknownTag;
-        CheckRow row = kitRow(Section::Look, Mark::Look, "item " + text(finding.code),
+        CheckRow row = kitRow(Section::Look, Mark::Look, "item " + text(finding.item.id),
                               unknown ? CheckRowText::tr("unknown tag") : text(finding.kitType));
-        nameItem(row, finding.code, m_context.tags);
-        row.counts = m_counts[finding.code];
-        remarkOn(row, finding.code);
+        nameItem(row, finding.item);
+        row.counts = m_counts[finding.item.id];
+        remarkOn(row, finding.item.id);
         m_section.push_back(row);
     }
 
@@ -184,9 +185,8 @@ private:
         QStringList remarks;
         QStringList details;
         for (const core::Finding* finding : m_ofCode[code]) {
-            const core::Finding shown = named(*finding, m_context.tags);
-            remarks << shortReasonOf(shown);
-            details << reasonOf(shown);
+            remarks << shortReasonOf(*finding);
+            details << reasonOf(*finding);
         }
         row.remark = remarks.join(' ');
         row.remarkIsLook = !remarks.isEmpty();
@@ -196,15 +196,15 @@ private:
     void addFound() {
         for (const core::LineAnswer& line : m_answer.lines)
             for (const core::LineItem& item : line.items)
-                if (item.counts && isUnderFound(item.code)) addFoundItem(item);
+                if (item.counts && isUnderFound(item.item.id)) addFoundItem(item);
         close(Section::Found, CheckRowText::tr("found"), QString::number(m_section.size()), false);
     }
 
     void addFoundItem(const core::LineItem& item) {
-        CheckRow row = kitRow(Section::Found, Mark::Found, "item " + text(item.code), text(item.kitType));
-        nameItem(row, item.code, m_context.tags);
+        CheckRow row = kitRow(Section::Found, Mark::Found, "item " + text(item.item.id), text(item.kitType));
+        nameItem(row, item.item);
         row.counts = true;
-        remarkOn(row, item.code);
+        remarkOn(row, item.item.id);
         if (!item.wornBy.empty()) {
             const QString ofDates = row.remark;
             row.remark = whoWearsIt(item);
@@ -216,7 +216,7 @@ private:
     /// Who, and why: whose own it is, or what the club's table says of its size.
     QString whoWearsIt(const core::LineItem& item) const {
         const QString person = text(item.wornBy);
-        const auto found = m_context.worn.find(item.code);
+        const auto found = m_context.worn.find(item.item.id);
         if (found == m_context.worn.end()) return CheckRowText::tr("for %1").arg(person);
         if (found->second.person == item.wornBy) return CheckRowText::tr("%1's own").arg(person);
         const QString size = text(found->second.size);

@@ -18,6 +18,7 @@ struct CheckRow : ListRow {
 
     Section section = Section::StillToFind;
     QString detail;      ///< of an item: the whole of what is to be said, with rules and sources
+    QString tag;         ///< that is on the item now; empty: it is about none
     bool counts = false; ///< the item fills a place
     std::optional<core::PointKind> pointKind; ///< of the line of a point
 

@@ -65,7 +65,6 @@ CheckSurroundings CheckReader::surroundings(core::Club& club) const {
     if (auto log = club.log().entries(m_open.location.name)) read.log = std::move(log).value();
     if (m_open.phase == core::Phase::Return) read.trip = club.events().operationOf(m_open.check);
     read.context = *m_launch;
-    read.context.tags = club.kit().replacedTags();
     return read;
 }
 
@@ -73,8 +72,8 @@ CheckSurroundings CheckReader::surroundings(core::Club& club) const {
 void CheckReader::addWorn(const core::Club& club, const core::CheckAnswer& answer) {
     for (const core::LineAnswer& line : answer.lines)
         for (const core::LineItem& seen : line.items)
-            if (seen.counts && !seen.wornBy.empty() && !m_worn.contains(seen.code))
-                if (auto item = club.kit().item(seen.code)) m_worn.emplace(seen.code, std::move(*item));
+            if (seen.counts && !seen.wornBy.empty() && !m_worn.contains(seen.item.id))
+                if (auto item = club.kit().item(seen.item.id)) m_worn.emplace(seen.item.id, std::move(*item));
 }
 
 } // namespace app

@@ -1,6 +1,8 @@
 #pragma once
 
-#include "app/text/printed_tags.h"
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QString>
+
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
 #include "core/register/operation.h"
@@ -17,8 +19,7 @@ namespace app {
 struct CheckContext {
     std::vector<std::string> askWhom;       ///< return: who was aboard when the boat went out
     std::optional<core::Instant> launched;  ///< return: when the launch check was signed
-    std::map<std::string, core::Item> worn; ///< by code: what a person of the answer wears
-    PrintedTags tags;
+    std::map<std::string, core::Item> worn; ///< by id: what a person of the answer wears
 };
 
 /// Everything that the check page shows, as it stands on disk.
@@ -30,7 +31,7 @@ struct CheckState {
     std::vector<core::LogEntry> log; ///< the boat's: open first, then newest first
     CheckContext context;
     std::optional<core::Operation> trip; ///< of a return: what was written of it
-    std::string lastItem;                ///< code of the item that the tag for damaged kit would withdraw
+    std::string lastItem;                ///< id of the item that the tag for damaged kit would withdraw
 };
 
 /// What stands around a check while kit is scanned: read when it is opened, and when more than a scan was

@@ -1,5 +1,6 @@
 #include "app/gui/widgets/list_row.h"
 
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QStringList>
@@ -24,17 +25,16 @@ ListRow headingRow(const QString& key, const QString& title, const QString& asid
 }
 
 ListRow plainRow(const QString& key, Mark mark, const QString& markWord, const QString& title,
-                 const QString& remark, const QString& code) {
+                 const QString& remark, const core::ItemName& item) {
     ListRow row;
     row.key = key;
     row.mark = mark;
     row.title = title;
     row.remark = remark;
     row.remarkIsLook = mark == Mark::Look;
-    row.code = code;
-    row.aside = code.isEmpty() ? QString() : codeInWords(code.toStdString());
-    row.asideIsCode = !code.isEmpty();
-    row.isPressable = !code.isEmpty();
+    row.code = text(item.id);
+    row.aside = item.tag.empty() ? QString() : codeInWords(item.tag);
+    row.asideIsCode = row.isPressable = !item.id.empty();
     QStringList parts{markWord, title, row.aside, remark};
     parts.removeAll(QString());
     row.spoken = parts.join(QStringLiteral(", "));
@@ -46,17 +46,6 @@ void addSection(std::vector<ListRow>& all, const QString& key, const QString& ti
     if (rows.empty() && !evenEmpty) return;
     all.push_back(headingRow(key, title, QString::number(rows.size())));
     all.insert(all.end(), rows.begin(), rows.end());
-}
-
-std::vector<ListRow> withPrintedTags(std::vector<ListRow> rows, const PrintedTags& tags) {
-    for (ListRow& row : rows) {
-        const std::string code = row.code.toStdString();
-        const QString first = codeInWords(code), printed = codeInWords(printedTag(tags, code));
-        if (!row.asideIsCode || printed == first) continue;
-        row.aside.replace(first, printed);
-        row.spoken.replace(first, printed);
-    }
-    return rows;
 }
 
 } // namespace app

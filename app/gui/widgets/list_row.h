@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/gui/theme/marks.h"
-#include "app/text/printed_tags.h"
+#include "core/register/item_name.h"
 
 #include <QString>
 
@@ -28,7 +28,7 @@ struct ListRow {
     bool asideIsCode = false;
     QString remark;            ///< beneath; may be empty
     bool remarkIsLook = false; ///< in the tone of what is to be looked at
-    QString code;              ///< of the item that it is about; empty: it is about none
+    QString code;              ///< id of the item that it is about; empty: it is about none
     QString spoken;            ///< read aloud in the place of its parts; empty: the parts are read
     bool isPressable = false;  ///< a press is a wish, see `RowList::rowPressed`
     bool isLitByMouse = false; ///< while the mouse is over it
@@ -42,16 +42,13 @@ struct ListRow {
 
 /// A heading over lines, with what stands at its right.
 ListRow headingRow(const QString& key, const QString& title, const QString& aside = {});
-/// A line; `code` is shown in groups at the right and makes it pressable. `markWord` is what the mark means
-/// here: a mark means something else on each page.
+/// A line; the tag that is on `item` is shown in groups at the right, and an item makes it pressable.
+/// `markWord` is what the mark means here: a mark means something else on each page.
 ListRow plainRow(const QString& key, Mark mark, const QString& markWord, const QString& title,
-                 const QString& remark = {}, const QString& code = {});
+                 const QString& remark = {}, const core::ItemName& item = {});
 
 /// Puts the rows under a heading that says how many they are. No rows: nothing, unless `evenEmpty`.
 void addSection(std::vector<ListRow>& all, const QString& key, const QString& title,
                 const std::vector<ListRow>& rows, bool evenEmpty = false);
-
-/// Shows and says the tags that are on the things now. The rows' keys and codes stay the items'.
-std::vector<ListRow> withPrintedTags(std::vector<ListRow> rows, const PrintedTags& tags);
 
 } // namespace app

@@ -20,7 +20,7 @@ struct MakeReadyQuestion {
 
 /// An item that counts today and can be laid to a boat (design: rules 3 and 8).
 struct KitOnHand {
-    std::string code;
+    ItemName item;
     std::string kitType;
     std::string homeBoat; ///< empty: none
     Location at;
@@ -42,7 +42,7 @@ struct MakeReadyTask {
 
 /// Carry that item from there to the boat.
 struct KitMove {
-    std::string code;
+    ItemName item;
     std::string kitType;
     Location from;
     std::string to;
@@ -73,14 +73,14 @@ struct MakeReadyGoals {
 };
 
 struct MakeReadyPlan {
-    std::vector<BoatPlan> boats;        ///< as they were given
-    std::vector<KitMove> moves;         ///< trip by trip, places first
-    MakeReadyGoals goals;               ///< what the plan reaches
-    double boundPriorityWeight = 0;     ///< no plan reaches more
-    int boundOtherLines = 0;            ///< no plan of that priority weight reaches more
-    int exactGoals = 0;                 ///< so many, from the first on, are proven to be the best possible
-    std::vector<std::string> boatsOut;  ///< at sea: neither planned, nor is their kit on hand
-    std::vector<std::string> notPlaced; ///< codes of sound items that nobody knows the place of
+    std::vector<BoatPlan> boats;       ///< as they were given
+    std::vector<KitMove> moves;        ///< trip by trip, places first
+    MakeReadyGoals goals;              ///< what the plan reaches
+    double boundPriorityWeight = 0;    ///< no plan reaches more
+    int boundOtherLines = 0;           ///< no plan of that priority weight reaches more
+    int exactGoals = 0;                ///< so many, from the first on, are proven to be the best possible
+    std::vector<std::string> boatsOut; ///< at sea: neither planned, nor is their kit on hand
+    std::vector<ItemName> notPlaced;   ///< sound items that nobody knows the place of
 
     bool proven() const { return exactGoals >= 2; }
 };

@@ -37,7 +37,7 @@ std::vector<PlannedMove> plannedMoves(const MakeReadyTask& task, const MakeReady
         }
     }
     const auto rank = [](const PlannedMove& move) {
-        return std::tuple(move.from, move.line, move.item->code); // lines are numbered boat by boat
+        return std::tuple(move.from, move.line, move.item->item.id); // lines are numbered boat by boat
     };
     std::sort(moves.begin(), moves.end(),
               [&](const PlannedMove& a, const PlannedMove& b) { return rank(a) < rank(b); });
@@ -58,7 +58,7 @@ std::vector<KitMove> movesOf(const MakeReadyTask& task, const MakeReadyProblem& 
     std::vector<KitMove> moves;
     for (const PlannedMove& move : plannedMoves(task, problem, uses)) {
         const BoatToPlan& boat = task.boats[problem.lines[move.line].boat];
-        moves.push_back({move.item->code, move.item->kitType, move.from, boat.boat,
+        moves.push_back({move.item->item, move.item->kitType, move.from, boat.boat,
                          boat.lines[problem.lines[move.line].manifestLine].kitType});
     }
     return moves;

@@ -76,7 +76,7 @@ void classify(MakeReadyProblem& problem, const MakeReadyTask& task, Numbers<std:
     for (auto& [key, items] : classes) {
         std::sort(items.begin(), items.end(), [&](int a, int b) {
             const auto rank = [&](const KitOnHand& item) {
-                return std::tuple(!item.due, item.due.value_or(CalendarDay::fromNumber(1)), item.code);
+                return std::tuple(!item.due, item.due.value_or(CalendarDay::fromNumber(1)), item.item.id);
             };
             return rank(task.kit[a]) < rank(task.kit[b]);
         });

@@ -24,7 +24,7 @@ struct KitClass {
     int type = 0;
     int home = noHome;      ///< planned boat
     int at = 0;             ///< index into MakeReadyProblem::whereabouts
-    std::vector<int> items; ///< index into the task's kit; what is due first comes first, then by code
+    std::vector<int> items; ///< index into the task's kit; what is due first comes first, then by id
 
     int count() const { return static_cast<int>(items.size()); }
     /// Whether it is used away from its home when it is used on that boat.

@@ -32,7 +32,7 @@ std::set<std::string> seenIn(const core::CheckAnswer& answer) {
     std::set<std::string> codes;
     for (const core::LineAnswer& line : answer.lines)
         for (const core::LineItem& item : line.items)
-            codes.insert(item.code);
+            codes.insert(item.item.id);
     return codes;
 }
 

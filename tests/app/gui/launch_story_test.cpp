@@ -168,7 +168,7 @@ TEST_F(LaunchStory, damagedThingIsWithdrawnWithItsSentence) {
     const auto history = stored().log().entries();
     ASSERT_TRUE(history);
     EXPECT_TRUE(std::any_of(history->begin(), history->end(), [](const core::LogEntry& entry) {
-        return entry.code == "KMC20GKEK9" && entry.text == "Sash torn at the clip" && !entry.closed;
+        return entry.item.id == "KMC20GKEK9" && entry.text == "Sash torn at the clip" && !entry.closed;
     }));
 }
 

@@ -114,7 +114,7 @@ TEST_F(ReturnStory, twoBoatsThatSwappedKitAreToldAndInTheEndNothingIsMissing) {
     // Dabchick's return did not see its own tube; the chain says where it is.
     const auto missing = stored().answers().missingItems();
     ASSERT_EQ(missing.size(), 1u);
-    EXPECT_EQ(missing.front().code, dabchicksTube);
+    EXPECT_EQ(missing.front().item.id, dabchicksTube);
     EXPECT_TRUE(std::any_of(missing.front().chain.begin(), missing.front().chain.end(), [](const auto& link) {
         return link.what == core::ChainLink::What::Seen && link.where == core::Location::boat("Grebe");
     }));
@@ -127,7 +127,7 @@ TEST_F(ReturnStory, twoBoatsThatSwappedKitAreToldAndInTheEndNothingIsMissing) {
     ASSERT_TRUE(tally);
     ASSERT_EQ(tally->swaps.size(), 1u);
     const core::Swap& swap = tally->swaps.front();
-    EXPECT_EQ((std::set<std::string>{swap.code, swap.against}),
+    EXPECT_EQ((std::set<std::string>{swap.item.id, swap.against.id}),
               (std::set<std::string>{grebesTube, dabchicksTube}));
     EXPECT_TRUE(stored().record().verify(false)->problems.empty());
 }
@@ -155,7 +155,7 @@ TEST_F(ReturnStory, damagedOnReturnIsWithdrawnAtOnceAndTheBoatIsNotReady) {
     const auto entries = stored().log().entries();
     ASSERT_TRUE(entries);
     EXPECT_TRUE(std::any_of(entries->begin(), entries->end(), [&](const core::LogEntry& entry) {
-        return entry.code == withdrawn && entry.text == "Strap torn off" && !entry.closed;
+        return entry.item.id == withdrawn && entry.text == "Strap torn off" && !entry.closed;
     }));
     EXPECT_EQ(storedCondition("Grebe").kind, core::BoatCondition::Kind::NotReady);
 }

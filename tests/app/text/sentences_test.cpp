@@ -40,7 +40,7 @@ Finding full(FindingKind kind) {
     finding.kind = kind;
     finding.severity = Severity::Stop;
     finding.kitType = "tow line";
-    finding.code = "KDVK4H6SRX";
+    finding.item = {"KFGQ9XHHKJ", "KDVK4H6SRX"};
     finding.due = yearlyLook();
     finding.people = {"Ada"};
     finding.boat = "Coot";
@@ -224,7 +224,7 @@ TEST(Reasons, everyReasonOfABoatIsASentence) {
     for (int kind = 0; kind <= static_cast<int>(Kind::LogOpen); ++kind) {
         const core::NotReadyReason reason{.kind = static_cast<Kind>(kind),
                                           .finding = {},
-                                          .code = "KD0XPAMAJG",
+                                          .item = {"KFGQ9XHHKJ", "KD0XPAMAJG"},
                                           .kitType = "knife",
                                           .elsewhere = core::Location::boat("Coot")};
         const std::string sentence = reasonOf(reason).toStdString();

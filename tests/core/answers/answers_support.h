@@ -3,6 +3,7 @@
 #include "core/check/check_record.h"
 #include "core/register/item.h"
 #include "tests/core/base/days.h"
+#include "tests/core/register/item_names.h"
 
 #include <string>
 
@@ -25,7 +26,8 @@ inline SignOff signOff(const std::string& check, const std::string& stamp, Phase
 
 inline Item itemOf(const std::string& code, const std::string& kitType) {
     Item item;
-    item.code = code;
+    item.id = code;
+    item.tag = tagOn(code);
     item.kitType = kitType;
     return item;
 }

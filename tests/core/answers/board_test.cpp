@@ -26,7 +26,7 @@ Finding stop(FindingKind kind, const std::string& code) {
     finding.kind = kind;
     finding.severity = Severity::Stop;
     finding.kitType = "paddle";
-    finding.code = code;
+    finding.item = itemNamed(code);
     return finding;
 }
 
@@ -63,7 +63,7 @@ std::vector<std::string> told(const BoatCondition& condition) {
     for (const NotReadyReason& reason : condition.reasons) {
         std::string text = kinds.at(reason.kind);
         if (!reason.kitType.empty()) text += ' ' + reason.kitType;
-        if (!reason.code.empty()) text += ' ' + reason.code;
+        if (!reason.item.id.empty()) text += ' ' + reason.item.id;
         if (reason.elsewhere) text += " at " + reason.elsewhere->name;
         if (reason.finding) text += " (" + briefOf(*reason.finding) + ')';
         texts.push_back(text);
@@ -220,8 +220,8 @@ TEST(Board, peopleOfTheReturnAreWornForElseThoseOfTheLaunch) {
 
 TEST(Board, onlyAnOpenLogEntryThatStopsIsAReason) {
     BackInShed back;
-    back.kit.input.logOpen = {{"e1", "Heron", "", day("2026-03-02"), "torn", Severity::Remark, "", {}, ""},
-                              {"e2", "Heron", "", day("2026-03-01"), "leaks", Severity::Stop, "", {}, ""}};
+    back.kit.input.logOpen = {{"e1", "Heron", {}, day("2026-03-02"), "torn", Severity::Remark, "", {}, ""},
+                              {"e2", "Heron", {}, day("2026-03-01"), "leaks", Severity::Stop, "", {}, ""}};
     const auto condition = back.condition();
     ASSERT_THAT(told(condition), ElementsAre("log-open (stop log-open)"));
     EXPECT_EQ(condition.reasons[0].finding->text, "leaks");

@@ -40,7 +40,7 @@ struct DueKit {
     std::vector<std::string> rows(int days = 90) const {
         std::vector<std::string> texts;
         for (const DueRow& row : dueListOf(kit, types, today, days))
-            texts.push_back(row.code + ' ' + row.due.rule.name);
+            texts.push_back(row.item.id + ' ' + row.due.rule.name);
         return texts;
     }
 };
@@ -53,7 +53,7 @@ TEST(DueList, tellsItemAndRule) {
     flare.boat = "Heron";
     const auto rows = dueListOf(due.kit, due.types, due.today, 90);
     ASSERT_EQ(rows.size(), 1u);
-    EXPECT_EQ(rows[0].code, "K1");
+    EXPECT_EQ(rows[0].item.id, "K1");
     EXPECT_EQ(rows[0].kitType, "flare");
     EXPECT_EQ(rows[0].size, "red");
     EXPECT_EQ(rows[0].boat, "Heron");

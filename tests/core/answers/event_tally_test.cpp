@@ -26,14 +26,14 @@ Trip backAt(Trip trip, const std::string& at) {
 }
 
 TripItem item(const std::string& code, const std::string& backOn, const std::string& kitType = "paddle") {
-    return {code, kitType, backOn, !backOn.empty()};
+    return {itemNamed(code), kitType, backOn, !backOn.empty()};
 }
 
 std::vector<std::string> told(const std::vector<Swap>& swaps) {
     std::vector<std::string> texts;
     for (const Swap& swap : swaps)
-        texts.push_back(swap.code + ' ' + swap.wentOutOn + '>' + swap.cameBackOn +
-                        (swap.against.empty() ? "" : " against " + swap.against));
+        texts.push_back(swap.item.id + ' ' + swap.wentOutOn + '>' + swap.cameBackOn +
+                        (swap.against.id.empty() ? "" : " against " + swap.against.id));
     return texts;
 }
 
@@ -48,9 +48,9 @@ TEST(Tally, tellsWhatWentOutCameBackAndIsNotSeenSince) {
     EXPECT_EQ(boat.boat, "Petrel");
     EXPECT_EQ(boat.launchedAt, instant("2026-03-14T08:00:00Z"));
     EXPECT_EQ(boat.returnedAt, instant("2026-03-14T10:00:00Z"));
-    EXPECT_THAT(boat.out, ElementsAre("K1", "K2", "K3")) << "by code";
-    EXPECT_THAT(boat.back, ElementsAre("K1", "K2"));
-    EXPECT_THAT(boat.notReturned, ElementsAre("K3"));
+    EXPECT_THAT(idsOf(boat.out), ElementsAre("K1", "K2", "K3")) << "by code";
+    EXPECT_THAT(idsOf(boat.back), ElementsAre("K1", "K2"));
+    EXPECT_THAT(idsOf(boat.notReturned), ElementsAre("K3"));
     EXPECT_THAT(tally.swaps, IsEmpty());
 }
 
@@ -61,7 +61,7 @@ TEST(Tally, whatIsStillOutIsNotMissed) {
     EXPECT_THAT(out.returnedBy, IsEmpty());
     EXPECT_THAT(out.notReturned, IsEmpty());
     const auto back = tallyOf("Patrol", {backAt(trip, "2026-03-14T10:00:00Z")}, {}).boats[0];
-    EXPECT_THAT(back.notReturned, ElementsAre("K1"));
+    EXPECT_THAT(idsOf(back.notReturned), ElementsAre("K1"));
 }
 
 TEST(Tally, aBoatThatWasLaunchedAgainDidNotComeBackFromTheTripBefore) {
@@ -78,7 +78,7 @@ TEST(Tally, whatAnyCheckSawSinceIsNotMissed) {
     const auto boat = tallyOf("Patrol", {trip}, {}).boats[0];
     EXPECT_THAT(boat.notReturned, IsEmpty());
     EXPECT_THAT(boat.back, IsEmpty());
-    EXPECT_THAT(boat.out, ElementsAre("K1"));
+    EXPECT_THAT(idsOf(boat.out), ElementsAre("K1"));
 }
 
 TEST(Tally, namesTheCrewElseWhoSigned) {
@@ -106,9 +106,9 @@ TEST(Tally, sumsTheTripsOfABoatUp) {
     const BoatTally& boat = tally.boats[0];
     EXPECT_EQ(boat.launchedAt, instant("2026-03-14T08:00:00Z")) << "the first launch";
     EXPECT_EQ(boat.returnedAt, instant("2026-03-14T12:00:00Z")) << "the last return";
-    EXPECT_THAT(boat.out, ElementsAre("K1", "K2", "K3")) << "each once";
-    EXPECT_THAT(boat.back, ElementsAre("K2", "K3")) << "a later trip decides";
-    EXPECT_THAT(boat.notReturned, ElementsAre("K1"));
+    EXPECT_THAT(idsOf(boat.out), ElementsAre("K1", "K2", "K3")) << "each once";
+    EXPECT_THAT(idsOf(boat.back), ElementsAre("K2", "K3")) << "a later trip decides";
+    EXPECT_THAT(idsOf(boat.notReturned), ElementsAre("K1"));
 }
 
 TEST(Tally, theCrewOfTheFirstLaunchAndOfTheLastReturnAreNamed) {
@@ -178,12 +178,12 @@ TEST(Tally, pairsStandFirstAndEachThingIsToldOnce) {
 TEST(Tally, ofTheMissingListItKeepsWhatWentOut) {
     const auto trip = tripOf("Petrel", "2026-03-14T08:00:00Z", {item("K1", "")});
     MissingItem lost;
-    lost.code = "K1";
+    lost.item = itemNamed("K1");
     MissingItem other;
-    other.code = "K2";
+    other.item = itemNamed("K2");
     const auto tally = tallyOf("Patrol", {trip}, {other, lost});
     ASSERT_THAT(tally.missing, SizeIs(1));
-    EXPECT_EQ(tally.missing[0].code, "K1");
+    EXPECT_EQ(tally.missing[0].item.id, "K1");
 }
 
 TEST(Tally, withoutATripThereIsNothingToTell) {

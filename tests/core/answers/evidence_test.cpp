@@ -41,7 +41,7 @@ Finding about(const std::string& code, FindingKind kind, DueState state, Severit
     Finding finding;
     finding.kind = kind;
     finding.kitType = "knife";
-    finding.code = code;
+    finding.item = itemNamed(code);
     finding.due = RuleDue{.state = state, .severity = severity};
     finding.due->rule.name = severity == Severity::Stop ? "stops" : "remarks";
     return finding;
@@ -50,7 +50,7 @@ Finding about(const std::string& code, FindingKind kind, DueState state, Severit
 std::vector<std::string> codes(const Evidence& evidence) {
     std::vector<std::string> all;
     for (const AboardItem& item : evidence.aboard)
-        all.push_back(item.kitType + ' ' + item.code);
+        all.push_back(item.kitType + ' ' + item.item.id);
     return all;
 }
 
@@ -145,9 +145,10 @@ TEST(EvidenceOfRecord, theSignedLinesSayWhatCountedForWhom) {
     record.sightings = {seen("K2", "2026-03-14T07:50:00Z", "typed"),
                         seen("K1", "2026-03-14T07:51:00Z", "typed")};
     record.launch.answer.lines = {
-        lineOf("jacket", {{"K2", "jacket", true, "Ada Marsh", day("2027-01-31")}}),
-        lineOf("vest", {{"K2", "jacket", false, "", day("2027-01-31")}, {"K3", "vest", false, "", {}}}),
-        lineOf("knife", {{"K1", "knife", true, "", {}}})};
+        lineOf("jacket", {{itemNamed("K2"), "jacket", true, "Ada Marsh", day("2027-01-31")}}),
+        lineOf("vest", {{itemNamed("K2"), "jacket", false, "", day("2027-01-31")},
+                        {itemNamed("K3"), "vest", false, "", {}}}),
+        lineOf("knife", {{itemNamed("K1"), "knife", true, "", {}}})};
     const auto evidence = evidenceOf("Heron", atNine, record);
     ASSERT_THAT(codes(evidence), ElementsAre("jacket K2", "knife K1", "vest K3")) << "by kit type";
     EXPECT_TRUE(evidence.aboard[0].counted) << "for one line, if not for the other";
@@ -161,8 +162,9 @@ TEST(EvidenceOfRecord, theSignedLinesSayWhatCountedForWhom) {
 
 TEST(EvidenceOfRecord, ofOneKitTypeThingsStandByCode) {
     LaunchOnRecord record = launched();
-    record.launch.answer.lines = {lineOf("paddle", {{"K3", "paddle"}, {"K1", "paddle"}}),
-                                  lineOf("knife", {{"K2", "knife"}})};
+    record.launch.answer.lines = {
+        lineOf("paddle", {{itemNamed("K3"), "paddle"}, {itemNamed("K1"), "paddle"}}),
+        lineOf("knife", {{itemNamed("K2"), "knife"}})};
     EXPECT_THAT(codes(evidenceOf("Heron", atNine, record)),
                 ElementsAre("knife K2", "paddle K1", "paddle K3"));
 }
@@ -221,7 +223,7 @@ TEST(EvidenceOfRecord, anUndatedThingIsNeither) {
 
 TEST(EvidenceOfRecord, aLinesKitTypeStandsWhateverAFindingSays) {
     LaunchOnRecord record = launched();
-    record.launch.answer.lines = {lineOf("blade", {{"K1", "blade"}})};
+    record.launch.answer.lines = {lineOf("blade", {{itemNamed("K1"), "blade"}})};
     record.launch.answer.findings = {about("K1", FindingKind::OutOfDate, DueState::Passed, Severity::Stop)};
     EXPECT_EQ(evidenceOf("Heron", atNine, record).aboard.at(0).kitType, "blade");
 }
@@ -232,8 +234,8 @@ TEST(EvidenceOfRecord, theTagOfNowIsNamed) {
                         seen("K2", "2026-03-14T07:51:00Z", "typed")};
     record.replacedTags = {{"K1", "K9"}};
     const auto evidence = evidenceOf("Heron", atNine, record);
-    EXPECT_EQ(evidence.aboard[0].tag, "K9");
-    EXPECT_EQ(evidence.aboard[1].tag, "K2");
+    EXPECT_EQ(evidence.aboard[0].item.tag, "K9");
+    EXPECT_EQ(evidence.aboard[1].item.tag, "K2");
 }
 
 } // namespace

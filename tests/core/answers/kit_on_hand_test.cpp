@@ -39,13 +39,13 @@ struct ClubToPlan {
     std::vector<std::string> onHand() const {
         std::vector<std::string> texts;
         for (const KitOnHand& item : kitOnHand(question, items).kit)
-            texts.push_back(item.code + (item.at.isBoat() ? " aboard " : " at ") + item.at.name);
+            texts.push_back(item.item.id + (item.at.isBoat() ? " aboard " : " at ") + item.at.name);
         return texts;
     }
     std::vector<std::string> worth(const std::vector<ItemRecord>& records) const {
         std::vector<std::string> codes;
         for (const ItemRecord& record : worthPlacing(records, question))
-            codes.push_back(record.item.code);
+            codes.push_back(record.item.id);
         return codes;
     }
 };
@@ -92,7 +92,7 @@ TEST(KitOnHandRules, onlySoundKitIsWorthPlacing) {
     ItemRecord sound{.item = itemOf("K1", "paddle")};
     sound.item.stamped = known("2026-03-14");
     ItemRecord expired = sound;
-    expired.item.code = "K2";
+    expired.item.id = "K2";
     expired.item.stamped = known("2026-03-13");
     ItemRecord missing = sound, unserviceable = sound, writtenOff = sound;
     missing.item.state = ItemState::Missing;
@@ -156,7 +156,7 @@ TEST(KitOnHandRules, whatNobodyKnowsThePlaceOfIsTold) {
     club.paddle("K1");
     club.paddle("K2").record.item.boat.clear();
     EXPECT_THAT(club.onHand(), ElementsAre("K1 aboard Heron"));
-    EXPECT_THAT(kitOnHand(club.question, club.items).notPlaced, ElementsAre("K2"));
+    EXPECT_THAT(kitOnHand(club.question, club.items).notPlaced, ElementsAre(itemNamed("K2")));
 }
 
 TEST(KitOnHandRules, kitOfABoatThatIsNotPlannedStaysThere) {

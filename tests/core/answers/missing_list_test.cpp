@@ -38,7 +38,7 @@ TEST(MissingList, theChainTellsLaunchSightingAndReturn) {
     missing.seenPeople = {"Cai Ford"};
     missing.missedBy = signOff("c3", "3", Phase::Return, "2026-03-14T10:00:00Z");
     const auto told = missingItemOf(missing);
-    EXPECT_EQ(told.code, "K1");
+    EXPECT_EQ(told.item.id, "K1");
     EXPECT_EQ(told.kitType, "paddle");
     EXPECT_EQ(told.boat, "Petrel") << "the boat it went out on, not its home";
     EXPECT_EQ(told.since, day("2026-03-14"));
@@ -88,7 +88,7 @@ TEST(MissingList, longestMissingStandsFirst) {
     for (const MissingItem& item :
          missingListOf({paddle("K3", "2026-03-02"), paddle("K1", "2026-03-14"), paddle("K2", "2026-03-01"),
                         paddle("K0", "2026-03-14"), paddle("K9", "")}))
-        codes.push_back(item.code);
+        codes.push_back(item.item.id);
     EXPECT_THAT(codes, ElementsAre("K9", "K2", "K3", "K1", "K0"));
     EXPECT_THAT(missingListOf({}), IsEmpty());
 }

@@ -67,14 +67,14 @@ ServiceRecord recordOf(const std::string& rule, const std::string& on, bool pass
 std::vector<std::string> refusals(const ServiceRoundAnswer& answer) {
     std::vector<std::string> texts;
     for (const ServiceRound::Refused& each : answer.round.refused)
-        texts.push_back(std::string(nameOf(each.why)) + ' ' + each.code + ' ' + each.kitType);
+        texts.push_back(std::string(nameOf(each.why)) + ' ' + each.item.id + ' ' + each.kitType);
     return texts;
 }
 
 std::vector<std::string> recorded(const ServiceRoundAnswer& answer) {
     std::vector<std::string> texts;
     for (const ServiceRound::Recorded& each : answer.round.recorded)
-        texts.push_back(each.code + ' ' + each.kitType + (each.part.empty() ? "" : ' ' + each.part));
+        texts.push_back(each.item.id + ' ' + each.kitType + (each.part.empty() ? "" : ' ' + each.part));
     return texts;
 }
 
@@ -86,7 +86,7 @@ TEST(RoundRules, aRecordIsWrittenForEachItemThatTheRuleFits) {
     EXPECT_THAT(recorded(answer), ElementsAre("K2 tow line", "K1 jacket")) << "in the order of the scans";
     EXPECT_THAT(refusals(answer), IsEmpty());
     ASSERT_EQ(answer.entries.size(), 2u);
-    EXPECT_EQ(answer.entries[0].code, "K2");
+    EXPECT_EQ(answer.entries[0].item, "K2");
     ASSERT_EQ(answer.entries[0].rules.size(), 1u);
     EXPECT_EQ(answer.entries[0].rules[0].name, "yearly look");
     EXPECT_FALSE(answer.entries[0].state);
@@ -301,7 +301,7 @@ TEST(RoundRules, whatIsMissingAndFailsOnTheBenchIsWithdrawn) {
 TEST(RoundRules, anOpenLogEntryThatStopsHoldsTheItem) {
     RoundBuilder round;
     ItemBeforeRound& line = failedLine(round);
-    line.logOpen = {{"e1", "", "K1", day("2026-03-01"), "frayed", Severity::Stop, "", {}, ""}};
+    line.logOpen = {{"e1", "", itemNamed("K1"), day("2026-03-01"), "frayed", Severity::Stop, "", {}, ""}};
     EXPECT_FALSE(round.answer().entries[0].state);
     line.logOpen[0].severity = Severity::Remark;
     EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Serviceable);

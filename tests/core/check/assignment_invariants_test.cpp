@@ -91,7 +91,7 @@ TEST(CheckInvariants, aGoodItemNeverAddsAStop) {
         RandomCheck random(seed);
         const auto before = random.check.answer();
         SeenItem& added = random.addItem(-500 + random.pick(2000));
-        added.record.item.code += "X";
+        added.record.item.id += "X";
         added.record.item.state = ItemState::Serviceable;
         added.record.item.stamped = known("2030");
         if (added.record.item.kitType == "jacket") added.record.item.size.clear(); // it fits anybody

@@ -2,6 +2,7 @@
 
 #include "core/check/boat_check.h"
 #include "tests/core/base/days.h"
+#include "tests/core/register/item_names.h"
 
 #include <string>
 #include <vector>
@@ -48,7 +49,8 @@ struct CheckBuilder {
     /// Serviceable and at home on the boat. The reference holds until the next item.
     SeenItem& see(const std::string& code, const std::string& kitType) {
         SeenItem seen;
-        seen.record.item.code = code;
+        seen.record.item.id = code;
+        seen.record.item.tag = tagOn(code);
         seen.record.item.kitType = kitType;
         seen.record.item.boat = "Heron";
         type(kitType);
@@ -85,7 +87,8 @@ struct CheckBuilder {
     /// It went out: expected back.
     Item& out(const std::string& code, const std::string& kitType) {
         ItemRecord record;
-        record.item.code = code;
+        record.item.id = code;
+        record.item.tag = tagOn(code);
         record.item.kitType = kitType;
         record.item.boat = "Heron";
         type(kitType);
@@ -120,7 +123,7 @@ inline LifeRule yearlyService() {
 /// not one.
 inline std::string briefOf(const Finding& finding) {
     std::string text = std::string(nameOf(finding.severity)) + ' ' + nameOf(finding.kind);
-    for (const std::string& part : {finding.kitType, finding.code})
+    for (const std::string& part : {finding.kitType, finding.item.id})
         if (!part.empty()) text += ' ' + part;
     return finding.quantity == 1 ? text : text + " x" + std::to_string(finding.quantity);
 }
@@ -136,7 +139,7 @@ inline std::vector<std::string> briefOf(const CheckAnswer& answer) {
 inline std::string briefOf(const LineAnswer& line) {
     std::string text;
     for (const LineItem& item : line.items)
-        text += item.code + (item.counts ? "+ " : "- ");
+        text += item.item.id + (item.counts ? "+ " : "- ");
     return text;
 }
 

@@ -109,8 +109,8 @@ TEST(LaunchCheck, keepsTheSubstituteForTheLineThatNeedsIt) {
     check.see("K2", "tow line");
     const auto answer = check.answer();
     EXPECT_THAT(answer.findings, IsEmpty());
-    EXPECT_EQ(answer.lines[0].items[0].code, "K2");
-    EXPECT_EQ(answer.lines[1].items[0].code, "K1");
+    EXPECT_EQ(answer.lines[0].items[0].item.id, "K2");
+    EXPECT_EQ(answer.lines[1].items[0].item.id, "K1");
     EXPECT_EQ(answer.score, (AssignmentScore{2, 0, 2, 2, 2LL * 3652059}));
 }
 
@@ -129,7 +129,7 @@ TEST(LaunchCheck, usesTheBoatsOwnItemBeforeOneOfAnotherBoat) {
     check.see("K1", "paddle").record.item.boat = "Teal";
     check.see("K2", "paddle").record.item.boat = "";
     const auto answer = check.answer();
-    EXPECT_EQ(answer.lines[0].items[0].code, "K2")
+    EXPECT_EQ(answer.lines[0].items[0].item.id, "K2")
         << "an item at home on no boat is as good as the boat's own";
     EXPECT_EQ(answer.score.ownBoat, 1);
     EXPECT_THAT(briefOf(answer), ElementsAre("remark extra paddle K1", "remark other-boat paddle K1"));
@@ -184,9 +184,11 @@ TEST(LaunchCheck, doesNotListWhatCountsButIsNotUsed) {
 TEST(LaunchCheck, gathersTheOpenLogOfTheBoatAndOfWhatItUses) {
     CheckBuilder check;
     check.line("paddle");
-    const LogEntry boat{"e1", "Heron", "", day("2026-03-01"), "soft floor", Severity::Stop, "", {}, ""};
-    const LogEntry used{"e2", "", "K1", day("2026-03-02"), "blade chipped", Severity::Remark, "", {}, ""};
-    const LogEntry unused{"e3", "", "K2", day("2026-03-03"), "grip loose", Severity::Stop, "", {}, ""};
+    const LogEntry boat{"e1", "Heron", {}, day("2026-03-01"), "soft floor", Severity::Stop, "", {}, ""};
+    const LogEntry used{"e2", "", itemNamed("K1"), day("2026-03-02"), "blade chipped", Severity::Remark, "",
+                        {},   ""};
+    const LogEntry unused{"e3", "", itemNamed("K2"), day("2026-03-03"), "grip loose", Severity::Stop, "",
+                          {},   ""};
     check.input.logOpen = {boat};
     check.see("K1", "paddle").logOpen = {used};
     check.see("K2", "paddle").logOpen = {unused};

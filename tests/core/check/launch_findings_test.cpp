@@ -250,8 +250,8 @@ TEST(LaunchFindings, aLogEntryOnAUsedItemIsAFindingOfItsSeverity) {
     CheckBuilder check;
     check.line("paddle");
     check.see("K1", "paddle").logOpen = {
-        {"e1", "", "K1", day("2026-03-02"), "blade chipped", Severity::Stop, "", {}, ""},
-        {"e2", "", "K1", day("2026-03-03"), "sticker gone", Severity::Remark, "", {}, ""}};
+        {"e1", "", itemNamed("K1"), day("2026-03-02"), "blade chipped", Severity::Stop, "", {}, ""},
+        {"e2", "", itemNamed("K1"), day("2026-03-03"), "sticker gone", Severity::Remark, "", {}, ""}};
     const auto answer = check.answer();
     EXPECT_THAT(briefOf(answer), ElementsAre("stop log-open paddle K1", "remark log-open paddle K1"));
     EXPECT_EQ(answer.outcome, CheckOutcome::Incomplete);
@@ -275,7 +275,7 @@ TEST(LaunchFindings, readStopsFirstThenTheManifestsOrderThenCodes) {
     check.input.unknownTags = {"K1"};
     check.point("bungs", PointKind::Look, std::nullopt);
     check.point("wash", PointKind::Look, std::nullopt, {}, {}, false);
-    check.input.logOpen = {{"e", "Heron", "", day("2026-03-01"), "scratch", Severity::Remark, "", {}, ""}};
+    check.input.logOpen = {{"e", "Heron", {}, day("2026-03-01"), "scratch", Severity::Remark, "", {}, ""}};
     EXPECT_THAT(briefOf(check.answer()),
                 ElementsAre("stop missing paddle x2", "stop unserviceable paddle K3",
                             "stop written-off paddle K4", "stop missing knife", "stop point-open",

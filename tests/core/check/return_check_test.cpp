@@ -124,8 +124,8 @@ TEST(ReturnCheck, judgesThePointsAndTheLogOfTheReturn) {
     auto check = comingBack();
     check.out("K1", "paddle");
     check.see("K1", "paddle").logOpen = {
-        {"e2", "", "K1", day("2026-03-02"), "chipped", Severity::Stop, "", {}, ""}};
-    check.input.logOpen = {{"e1", "Heron", "", day("2026-03-01"), "scratch", Severity::Remark, "", {}, ""}};
+        {"e2", "", itemNamed("K1"), day("2026-03-02"), "chipped", Severity::Stop, "", {}, ""}};
+    check.input.logOpen = {{"e1", "Heron", {}, day("2026-03-01"), "scratch", Severity::Remark, "", {}, ""}};
     check.point("flush", PointKind::Timed, 100, {300.0, {}});
     const auto answer = check.answer();
     EXPECT_THAT(briefOf(answer),

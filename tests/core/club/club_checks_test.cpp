@@ -165,7 +165,7 @@ TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
 
     const auto missing = small.club.answers().missingItems();
     ASSERT_EQ(missing.size(), 1U);
-    EXPECT_EQ(missing[0].code, "KGFB6J8WF9");
+    EXPECT_EQ(missing[0].item.id, "KGFB6J8WF9");
     EXPECT_EQ(missing[0].boat, "Petrel");
     ASSERT_EQ(missing[0].chain.size(), 3U);
     EXPECT_EQ(missing[0].chain[0].what, core::ChainLink::What::Launched);

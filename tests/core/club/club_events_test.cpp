@@ -11,6 +11,7 @@
 #include "core/club/club_record.h"
 #include "core/register/operation.h"
 #include "tests/core/club/small_club.h"
+#include "tests/core/register/item_names.h"
 
 #include <gmock/gmock.h>
 
@@ -49,20 +50,20 @@ TEST(EventTally, tellsWhatWentOutAndCameBackOnWhichBoat) {
     ASSERT_THAT(tally.boats, SizeIs(2));
     EXPECT_EQ(tally.boats[0].boat, "Petrel");
     EXPECT_THAT(tally.boats[0].launchedBy, ElementsAre("Odalys Finch"));
-    EXPECT_THAT(tally.boats[0].out, ElementsAre("K80NSC1FX4", "KGFB6J8WF9"));
-    EXPECT_THAT(tally.boats[0].back, ElementsAre("K80NSC1FX4"));
+    EXPECT_THAT(idsOf(tally.boats[0].out), ElementsAre("K80NSC1FX4", "KGFB6J8WF9"));
+    EXPECT_THAT(idsOf(tally.boats[0].back), ElementsAre("K80NSC1FX4"));
     EXPECT_THAT(tally.boats[0].notReturned, IsEmpty());
-    EXPECT_THAT(tally.boats[1].notReturned, ElementsAre("K000000026"));
+    EXPECT_THAT(idsOf(tally.boats[1].notReturned), ElementsAre("K000000026"));
     // The knives were swapped: one pair, told once.
     ASSERT_THAT(tally.swaps, SizeIs(1));
     EXPECT_EQ(tally.swaps[0].kitType, "knife");
-    EXPECT_THAT((std::vector{tally.swaps[0].code, tally.swaps[0].against}),
+    EXPECT_THAT((std::vector{tally.swaps[0].item.id, tally.swaps[0].against.id}),
                 testing::UnorderedElementsAre("K000000018", "KGFB6J8WF9"));
     // Tern's return check missed its knife too; where it was seen last stands in its chain.
     ASSERT_THAT(tally.missing, SizeIs(2));
-    EXPECT_EQ(tally.missing[0].code, "K000000018");
+    EXPECT_EQ(tally.missing[0].item.id, "K000000018");
     EXPECT_EQ(tally.missing[0].chain[1].where, core::Location::boat("Petrel"));
-    EXPECT_EQ(tally.missing[1].code, "K000000026");
+    EXPECT_EQ(tally.missing[1].item.id, "K000000026");
 }
 
 TEST(EventTally, aDayIsAnEventToo) {
@@ -98,7 +99,7 @@ TEST(Operation, hoursAndLaunchesAreCountedOnceToWhatWentOut) {
     EXPECT_EQ(small.club.events().operationOf(back)->fuel, "filled");
     std::vector<std::string> due;
     for (const auto& row : small.club.answers().dueList(small.now.today, 90))
-        if (row.code == "KGFB6J8WF9")
+        if (row.item.id == "KGFB6J8WF9")
             due.push_back(row.due.rule.name + " " + std::to_string(*row.due.counted).substr(0, 3));
     EXPECT_THAT(due, testing::UnorderedElementsAre("hone 5.5", "rinse 2.0"));
     EXPECT_TRUE(small.club.record().verify(false)->problems.empty());
@@ -134,7 +135,7 @@ TEST(Evidence, tellsWhatWasAboardAtAnInstant) {
     EXPECT_EQ(during.launch->urgent, "training");
     EXPECT_THAT(during.people, ElementsAre("Odalys Finch"));
     ASSERT_THAT(during.aboard, SizeIs(2));
-    EXPECT_EQ(during.aboard[0].code, "KGFB6J8WF9");
+    EXPECT_EQ(during.aboard[0].item.id, "KGFB6J8WF9");
     EXPECT_EQ(during.aboard[0].inDate, std::optional(false));
     EXPECT_EQ(during.aboard[0].due, core::CalendarDay::parse("2025-01-01"));
     EXPECT_EQ(during.aboard[1].inDate, std::optional(true));
@@ -180,9 +181,9 @@ TEST(Evidence, namesTheTagThatIsOnAThingNow) {
     const auto evidence =
         *small.club.answers().evidence("Petrel", *core::Instant::parse("2026-03-14T09:30:00Z"));
     ASSERT_THAT(evidence.aboard, SizeIs(2));
-    EXPECT_EQ(evidence.aboard[0].code, "KGFB6J8WF9");
-    EXPECT_EQ(evidence.aboard[0].tag, *tag);
-    EXPECT_EQ(evidence.aboard[1].tag, "K80NSC1FX4");
+    EXPECT_EQ(evidence.aboard[0].item.id, "KGFB6J8WF9");
+    EXPECT_EQ(evidence.aboard[0].item.tag, *tag);
+    EXPECT_EQ(evidence.aboard[1].item.tag, "K80NSC1FX4");
 }
 
 } // namespace

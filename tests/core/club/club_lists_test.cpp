@@ -4,7 +4,6 @@
 #include "core/club/club_events.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
-#include "core/register/kit_entry.h"
 #include "core/register/kit_type.h"
 #include "core/register/new_kit.h"
 #include "tests/core/club/small_club.h"
@@ -24,10 +23,10 @@ TEST(ClubLists, kitIsEveryItemByCodeWithTheTagThatNamesItNow) {
     const auto kit = small.club.kit().all();
     ASSERT_THAT(kit, SizeIs(support::publishedKit.size()));
     auto published = support::publishedKit.begin();
-    for (const core::KitEntry& entry : kit) {
-        EXPECT_EQ(entry.item.code, published->first);
-        EXPECT_EQ(entry.item.kitType, published->second);
-        EXPECT_EQ(entry.tag, entry.item.code == "KGFB6J8WF9" ? tag : entry.item.code);
+    for (const core::Item& item : kit) {
+        EXPECT_EQ(item.id, published->first);
+        EXPECT_EQ(item.kitType, published->second);
+        EXPECT_EQ(item.tag, item.id == "KGFB6J8WF9" ? tag : item.id);
         ++published;
     }
 }
@@ -35,8 +34,8 @@ TEST(ClubLists, kitIsEveryItemByCodeWithTheTagThatNamesItNow) {
 TEST(ClubLists, kitSaysTheStateThatAnItemIsInNow) {
     SmallClub small;
     ASSERT_TRUE(small.club.kit().writeOff("KD2289T9SE", "worn", "Bram Oke", small.now));
-    for (const core::KitEntry& entry : small.club.kit().all())
-        EXPECT_EQ(entry.item.state == core::ItemState::WrittenOff, entry.item.code == "KD2289T9SE");
+    for (const core::Item& item : small.club.kit().all())
+        EXPECT_EQ(item.state == core::ItemState::WrittenOff, item.id == "KD2289T9SE");
 }
 
 TEST(ClubLists, itemRecordCarriesPartsAndRecords) {
@@ -62,10 +61,10 @@ TEST(ClubLists, aScanMeansTheItemOfItsTagOrLabel) {
         *small.club.kit().registerKit({.kitType = "radio", .labels = {label}}, "Bram Oke", small.now);
     const auto meant = [&](const std::string& text) {
         const auto item = small.club.kit().itemOfScan(text, small.now.today);
-        return item ? item->code : std::string("none");
+        return item ? item->id : std::string("none");
     };
     EXPECT_EQ(meant("KGFB6J8WF9"), "KGFB6J8WF9");
-    EXPECT_EQ(meant(label), radio[0].code);
+    EXPECT_EQ(meant(label), radio[0].id);
     EXPECT_EQ(meant("(01)09521101530001(21)S-78"), "none");
     EXPECT_EQ(meant("a word"), "none");
     const std::string tag = *small.club.kit().replaceTag("KGFB6J8WF9", "Bram Oke", small.now);

@@ -26,7 +26,7 @@ using testing::IsEmpty;
 std::vector<std::string> told(const core::CheckAnswer& answer) {
     std::vector<std::string> texts;
     for (const core::Finding& finding : answer.findings)
-        texts.push_back(std::string(core::nameOf(finding.kind)) + " " + finding.code);
+        texts.push_back(std::string(core::nameOf(finding.kind)) + " " + finding.item.id);
     return texts;
 }
 
@@ -95,7 +95,7 @@ TEST(Stocktake, whatBelongsElsewhereIsTold) {
     EXPECT_THAT(told(answer), testing::IsSupersetOf({"extra K000000042", "extra KGFB6J8WF9"}));
     for (const auto& finding : answer.findings)
         if (finding.kind == FindingKind::Extra) {
-            EXPECT_EQ(finding.boat, finding.code == "K000000042" ? "loft" : "Petrel");
+            EXPECT_EQ(finding.boat, finding.item.id == "K000000042" ? "loft" : "Petrel");
         }
 }
 
@@ -159,7 +159,7 @@ public:
 std::vector<std::string> refusals(const ServiceRound& round) {
     std::vector<std::string> texts;
     for (const auto& each : round.refused)
-        texts.push_back(std::string(core::nameOf(each.why)) + " " + each.code);
+        texts.push_back(std::string(core::nameOf(each.why)) + " " + each.item.id);
     return texts;
 }
 
@@ -170,9 +170,9 @@ TEST(ServiceRound, onePassForAllThatTheRuleFits) {
                     {"K79TE08WXH", "k000 0000 18", "K000000018", "KGFB6J8WF9", "K00000009T", "soup"}),
         small.now);
     ASSERT_EQ(round.recorded.size(), 2u);
-    EXPECT_EQ(round.recorded[0].code, "K79TE08WXH");
+    EXPECT_EQ(round.recorded[0].item.id, "K79TE08WXH");
     EXPECT_EQ(round.recorded[0].nextDue, core::CalendarDay::parse("2027-03-14"));
-    EXPECT_EQ(round.recorded[1].code, "K000000018");
+    EXPECT_EQ(round.recorded[1].item.id, "K000000018");
     EXPECT_THAT(refusals(round), ElementsAre("no-such-rule KGFB6J8WF9", "unknown-tag K00000009T"));
     EXPECT_THAT(round.unread, ElementsAre("soup"));
 }

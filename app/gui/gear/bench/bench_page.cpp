@@ -110,14 +110,13 @@ void BenchPage::connectParts() {
 void BenchPage::refresh() {
     read(
         [](core::Club& club) {
-            return Read{club.register_().kitTypes(), club.register_().people(), club.kit().replacedTags()};
+            return Read{club.register_().kitTypes(), club.register_().people()};
         },
         [this](Read read) { take(std::move(read)); });
 }
 
 void BenchPage::take(Read read) {
     m_kitTypes = std::move(read.kitTypes);
-    m_tags = std::move(read.tags);
     QStringList people;
     for (const core::Person& person : read.people)
         people << QString::fromStdString(person.name);
@@ -131,7 +130,7 @@ void BenchPage::scan(const core::ScannedText& seen, core::SeenBy) {
     ask(
         [text = seen.text, today = today()](core::Club& club) {
             const auto item = club.kit().itemOfScan(text, today);
-            return item ? BenchScan{text, item->code, item->kitType, item->size}
+            return item ? BenchScan{text, item->name(), item->kitType, item->size}
                         : BenchScan{text, {}, {}, {}};
         },
         [this](const BenchScan& scan) { takeScan(scan); });
@@ -140,12 +139,12 @@ void BenchPage::scan(const core::ScannedText& seen, core::SeenBy) {
 void BenchPage::takeScan(const BenchScan& scan) {
     if (m_isDone) m_round.clear();
     m_isDone = false;
-    const QString name = QStringLiteral("%1 %2").arg(QString::fromStdString(scan.kitType),
-                                                     codeInWords(printedTag(m_tags, scan.code)));
+    const QString name =
+        QStringLiteral("%1 %2").arg(QString::fromStdString(scan.kitType), codeInWords(scan.item.tag));
     if (!m_round.add(scan)) {
         say(tr("%1 is in the list already; it counts once.")
-                .arg(scan.code.empty() ? QString::fromStdString(scan.text) : name));
-    } else if (scan.code.empty()) {
+                .arg(scan.item.id.empty() ? QString::fromStdString(scan.text) : name));
+    } else if (scan.item.id.empty()) {
         tools().sounds.play(Sound::LookAtThis);
         say(tr("%1 names no kit of this club.").arg(codeInWords(scan.text)), true);
     } else {
@@ -159,7 +158,7 @@ void BenchPage::takeScan(const BenchScan& scan) {
 
 void BenchPage::showRound() {
     const QString rule = m_rule->currentData().toString();
-    m_lines->setRows(withPrintedTags(m_round.lines(m_kitTypes, rule), m_tags));
+    m_lines->setRows(m_round.lines(m_kitTypes, rule));
     const int passed = m_round.countOf(false, m_kitTypes, rule);
     const int failed = m_round.countOf(true, m_kitTypes, rule);
     m_summary->setText(
@@ -206,7 +205,7 @@ void BenchPage::takeOutcome(const core::Result<BenchOutcome>& outcome) {
     }
     m_isDone = true;
     m_round.clear();
-    m_lines->setRows(withPrintedTags(linesOf(*outcome), m_tags));
+    m_lines->setRows(linesOf(*outcome));
     m_list->scrollToTop();
     m_summary->setText(summaryOf(*outcome));
     say(tr("Recorded. The next tag begins a new round."));

@@ -2,7 +2,6 @@
 
 #include "app/gui/gear/bench/bench_round.h"
 #include "app/gui/gear/bench/camera_page.h"
-#include "app/text/printed_tags.h"
 #include "core/register/boat.h"
 #include "core/register/kit_type.h"
 
@@ -39,7 +38,6 @@ private:
     struct Read {
         std::vector<core::KitType> kitTypes;
         std::vector<core::Person> people;
-        PrintedTags tags;
     };
 
     void build();
@@ -54,7 +52,6 @@ private:
     void takeOutcome(const core::Result<BenchOutcome>& outcome);
 
     std::vector<core::KitType> m_kitTypes;
-    PrintedTags m_tags;
     BenchRound m_round;
     bool m_isDone = false; ///< the list shows what was recorded; the next scan begins a new round
     ChoiceBox* m_rule;

@@ -32,7 +32,7 @@ bool fits(const BenchScan& scan, const std::vector<core::KitType>& kitTypes, con
 }
 
 QString nameOf(const BenchScan& scan) {
-    if (scan.code.empty()) return BenchRoundText::tr("unknown: %1").arg(text(scan.text));
+    if (scan.item.id.empty()) return BenchRoundText::tr("unknown: %1").arg(text(scan.text));
     return scan.size.empty() ? text(scan.kitType)
                              : BenchRoundText::tr("%1 (%2)").arg(text(scan.kitType), text(scan.size));
 }
@@ -42,8 +42,8 @@ ListRow rowOf(const core::ServiceRound::Recorded& done, Mark mark, const QString
     if (!done.part.empty()) remark << text(done.part);
     if (done.nextDue) remark << BenchRoundText::tr("next due %1").arg(inWords(*done.nextDue));
     if (done.released) remark << BenchRoundText::tr("serviceable again");
-    ListRow row = plainRow("done " + text(done.code + done.part), mark, markWord, text(done.kitType),
-                           remark.join(BenchRoundText::tr(" · ")), text(done.code));
+    ListRow row = plainRow("done " + text(done.item.id + done.part), mark, markWord, text(done.kitType),
+                           remark.join(BenchRoundText::tr(" · ")), done.item);
     row.remarkIsLook = false;
     return row;
 }
@@ -53,9 +53,9 @@ std::vector<ListRow> refusedOf(const BenchOutcome& outcome) {
     for (const core::ServiceRound* round : {&outcome.passed, &outcome.failed}) {
         for (const core::ServiceRound::Refused& refused : round->refused)
             rows.push_back(
-                plainRow("refused " + text(refused.code), Mark::Look, BenchRoundText::tr("not recorded"),
+                plainRow("refused " + text(refused.item.id), Mark::Look, BenchRoundText::tr("not recorded"),
                          refused.kitType.empty() ? BenchRoundText::tr("unknown tag") : text(refused.kitType),
-                         reasonOf(refused.why), text(refused.code)));
+                         reasonOf(refused.why), refused.item));
         for (const std::string& unread : round->unread)
             rows.push_back(plainRow("unread " + text(unread), Mark::Look, BenchRoundText::tr("not recorded"),
                                     text(unread), BenchRoundText::tr("This is no tag of this club.")));
@@ -89,7 +89,7 @@ QStringList recordedRulesOf(const std::vector<core::KitType>& kitTypes) {
 
 bool BenchRound::add(const BenchScan& scan) {
     const bool isThere = std::any_of(m_scans.begin(), m_scans.end(), [&](const BenchScan& each) {
-        return scan.code.empty() ? each.text == scan.text : each.code == scan.code;
+        return scan.item.id.empty() ? each.text == scan.text : each.item.id == scan.item.id;
     });
     if (!isThere) m_scans.push_back(scan);
     return !isThere;
@@ -99,9 +99,9 @@ void BenchRound::takeBackLast() {
     if (!m_scans.empty()) m_scans.pop_back();
 }
 
-void BenchRound::toggle(const QString& code) {
+void BenchRound::toggle(const QString& item) {
     for (BenchScan& scan : m_scans)
-        if (!scan.code.empty() && scan.code == code.toStdString()) scan.failed = !scan.failed;
+        if (!scan.item.id.empty() && scan.item.id == item.toStdString()) scan.failed = !scan.failed;
 }
 
 std::vector<std::string> BenchRound::textsOf(bool failed) const {
@@ -123,19 +123,19 @@ std::vector<ListRow> BenchRound::lines(const std::vector<core::KitType>& kitType
     // The newest on top of its list, where the eye is.
     for (auto scan = m_scans.rbegin(); scan != m_scans.rend(); ++scan) {
         const QString key = "scan " + text(scan->text);
-        const QString code = text(scan->code);
-        if (scan->code.empty())
+        if (scan->item.id.empty())
             others.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("look"), nameOf(*scan),
                                       BenchRoundText::tr("It names no kit of this club.")));
         else if (!rule.isEmpty() && !fits(*scan, kitTypes, rule))
             others.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("look"), nameOf(*scan),
-                                      BenchRoundText::tr("Its kit type has no rule “%1”.").arg(rule), code));
+                                      BenchRoundText::tr("Its kit type has no rule “%1”.").arg(rule),
+                                      scan->item));
         else if (scan->failed)
             failed.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("failed"), nameOf(*scan),
-                                      BenchRoundText::tr("failed: it will be withdrawn"), code));
+                                      BenchRoundText::tr("failed: it will be withdrawn"), scan->item));
         else
             passed.push_back(
-                plainRow(key, Mark::Found, BenchRoundText::tr("passed"), nameOf(*scan), {}, code));
+                plainRow(key, Mark::Found, BenchRoundText::tr("passed"), nameOf(*scan), {}, scan->item));
     }
     std::vector<ListRow> all;
     addSection(all, "failed", BenchRoundText::tr("failed"), failed);

@@ -14,8 +14,8 @@ namespace app {
 
 /// One thing shown at the bench.
 struct BenchScan {
-    std::string text; ///< as it was scanned
-    std::string code; ///< empty: it names no kit of this club
+    std::string text;    ///< as it was scanned
+    core::ItemName item; ///< empty: it names no kit of this club
     std::string kitType;
     std::string size;
     bool failed = false;
@@ -34,7 +34,7 @@ public:
     bool add(const BenchScan& scan);
     void takeBackLast();
     /// From passed to failed and back.
-    void toggle(const QString& code);
+    void toggle(const QString& item); ///< by id
     void clear() { m_scans.clear(); }
 
     const std::vector<BenchScan>& scans() const { return m_scans; }

@@ -9,7 +9,6 @@
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/words.h"
 #include "core/club/club_checks.h"
-#include "core/club/club_kit.h"
 #include "core/club/club_register.h"
 
 #include <QHBoxLayout>
@@ -91,14 +90,12 @@ void StocktakePage::showEvent(QShowEvent* event) {
 void StocktakePage::refresh() {
     read(
         [](core::Club& club) {
-            return Read{club.register_().places(), club.checks().unfinished(), club.register_().people(),
-                        club.kit().replacedTags()};
+            return Read{club.register_().places(), club.checks().unfinished(), club.register_().people()};
         },
         [this](const Read& read) { take(read); });
 }
 
 void StocktakePage::take(const Read& read) {
-    m_tags = read.tags;
     QStringList places, people;
     for (const std::string& place : read.places)
         places << QString::fromStdString(place);
@@ -135,7 +132,7 @@ void StocktakePage::scan(const core::ScannedText& seen, core::SeenBy seenBy) {
 void StocktakePage::showState() {
     const core::CheckAnswer& answer = m_session->state()->answer;
     m_summary->setText(stocktakeInWords(answer));
-    m_lines->setRows(withPrintedTags(stocktakeRowsOf(answer), m_tags));
+    m_lines->setRows(stocktakeRowsOf(answer));
     if (!m_list->currentIndex().isValid() && m_lines->rowCount() > 1)
         m_list->setCurrentIndex(m_lines->index(1));
     adapt();
@@ -180,7 +177,7 @@ void StocktakePage::leave() {
 }
 
 void StocktakePage::showScan(const core::Scanned& scan, const QString& text) {
-    const QString key = "item " + QString::fromStdString(scan.code);
+    const QString key = "item " + QString::fromStdString(scan.item.id);
     const int row = m_lines->indexOfKey(key);
     const ScanWords words =
         wordsOf(scan, text, row < 0 ? nullptr : &m_lines->rows()[static_cast<std::size_t>(row)]);
@@ -211,7 +208,7 @@ void StocktakePage::showSigned(const core::SignedCheck& check) {
                       .arg(missing)
                 : tr("%1: signed by %2. Everything was found.").arg(place, QString::fromStdString(check.by)));
     say(missing ? tr("See the page Missing for whom to ask.") : QString());
-    m_lines->setRows(withPrintedTags(stocktakeRowsOf(check.answer), m_tags));
+    m_lines->setRows(stocktakeRowsOf(check.answer));
     m_sign->setEnabled(false);
     m_undo->setEnabled(false);
     refresh();

@@ -2,7 +2,6 @@
 
 #include "app/gui/club/check_session.h"
 #include "app/gui/gear/bench/camera_page.h"
-#include "app/text/printed_tags.h"
 
 #include <memory>
 
@@ -39,7 +38,6 @@ private:
         std::vector<std::string> places;
         std::vector<core::OpenCheck> unfinished;
         std::vector<core::Person> people;
-        PrintedTags tags;
     };
 
     void build();
@@ -56,7 +54,6 @@ private:
 
     std::unique_ptr<CheckSession> m_session;
     QStringList m_unfinished; ///< places
-    PrintedTags m_tags;
     ChoiceBox* m_place;
     QPushButton* m_begin;
     QLabel* m_summary;

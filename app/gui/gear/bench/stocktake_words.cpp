@@ -18,7 +18,7 @@ struct StocktakeWordsText {
 };
 
 bool isNotSeen(const core::Finding& finding) {
-    return finding.kind == core::FindingKind::Missing && !finding.code.empty();
+    return finding.kind == core::FindingKind::Missing && !finding.item.id.empty();
 }
 
 QString kitName(const core::Finding& finding) {
@@ -41,21 +41,22 @@ std::vector<ListRow> notSeen(const core::CheckAnswer& answer) {
     std::vector<ListRow> rows;
     for (const core::Finding& finding : answer.findings)
         if (isNotSeen(finding))
-            rows.push_back(plainRow("open " + text(finding.code), Mark::StillToFind,
+            rows.push_back(plainRow("open " + text(finding.item.id), Mark::StillToFind,
                                     StocktakeWordsText::tr("still to find"), kitName(finding), {},
-                                    text(finding.code)));
+                                    finding.item));
     return rows;
 }
 
 std::vector<ListRow> toLookAt(const core::CheckAnswer& answer) {
     std::vector<ListRow> rows;
-    std::map<std::string, std::size_t> byCode;
+    std::map<std::string, std::size_t> byId;
     for (const core::Finding& finding : answer.findings) {
-        if (isNotSeen(finding) || finding.code.empty()) continue;
-        const auto [at, isNew] = byCode.emplace(finding.code, rows.size());
+        if (isNotSeen(finding) || finding.item.id.empty()) continue;
+        const auto [at, isNew] = byId.emplace(finding.item.id, rows.size());
         if (isNew)
-            rows.push_back(plainRow("item " + text(finding.code), Mark::Look, StocktakeWordsText::tr("look"),
-                                    kitName(finding), remarkOf(finding), text(finding.code)));
+            rows.push_back(plainRow("item " + text(finding.item.id), Mark::Look,
+                                    StocktakeWordsText::tr("look"), kitName(finding), remarkOf(finding),
+                                    finding.item));
         else
             rows[at->second].remark += QLatin1Char(' ') + remarkOf(finding);
     }
@@ -68,11 +69,10 @@ std::vector<ListRow> found(const core::CheckAnswer& answer) {
         for (const core::LineItem& item : line.items) {
             const bool isLookedAt =
                 std::any_of(answer.findings.begin(), answer.findings.end(),
-                            [&](const core::Finding& finding) { return finding.code == item.code; });
+                            [&](const core::Finding& finding) { return finding.item.id == item.item.id; });
             if (!isLookedAt)
-                rows.push_back(plainRow("item " + text(item.code), Mark::Found,
-                                        StocktakeWordsText::tr("found"), text(item.kitType), {},
-                                        text(item.code)));
+                rows.push_back(plainRow("item " + text(item.item.id), Mark::Found,
+                                        StocktakeWordsText::tr("found"), text(item.kitType), {}, item.item));
         }
     return rows;
 }

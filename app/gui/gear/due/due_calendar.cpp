@@ -82,8 +82,9 @@ ListRow lineOf(const core::DueRow& row) {
             .arg(withCapital(part.isEmpty() ? rule : DueCalendarText::tr("%1, %2").arg(part, rule)),
                  dueInWords(row), explanationOf(row.due));
     const Mark mark = markOf(row);
-    const QString key = QString::fromStdString(row.code + '/' + row.due.rule.part + '/' + row.due.rule.name);
-    return plainRow(key, mark, markWordOf(mark), title, remark, QString::fromStdString(row.code));
+    const QString key =
+        QString::fromStdString(row.item.id + '/' + row.due.rule.part + '/' + row.due.rule.name);
+    return plainRow(key, mark, markWordOf(mark), title, remark, row.item);
 }
 
 } // namespace

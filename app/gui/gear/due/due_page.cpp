@@ -10,7 +10,6 @@
 #include "app/text/cautions.h"
 #include "app/text/text.h"
 #include "core/club/club_answers.h"
-#include "core/club/club_kit.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -30,7 +29,6 @@ struct DuePage::Read {
     DueFilter filter; ///< of the calendar
     int month = 0;
     std::vector<ListRow> lines; ///< of that month
-    PrintedTags tags;
 };
 
 DuePage::DuePage(GearTools given, QWidget* parent)
@@ -91,20 +89,13 @@ void DuePage::refresh() {
     m_today = today();
     read(
         [today = m_today, filter = filter(), month = m_chart->month()](core::Club& club) {
-            Read read{club.answers().dueList(today, daysOfDueMonths(today)),
-                      {},
-                      {},
-                      filter,
-                      month,
-                      {},
-                      club.kit().replacedTags()};
+            Read read{club.answers().dueList(today, daysOfDueMonths(today)), {}, {}, filter, month, {}};
             std::set<std::string> kitTypes;
             for (const core::DueRow& row : read.rows)
                 kitTypes.insert(row.kitType);
             read.kitTypes = texts({kitTypes.begin(), kitTypes.end()});
             read.calendar = dueCalendarOf(read.rows, filter, today);
-            read.lines =
-                withPrintedTags(linesOf(read.calendar.months[static_cast<std::size_t>(month)]), read.tags);
+            read.lines = linesOf(read.calendar.months[static_cast<std::size_t>(month)]);
             return read;
         },
         [this](Read read) { take(std::move(read)); });
@@ -113,7 +104,6 @@ void DuePage::refresh() {
 void DuePage::take(Read read) {
     m_rows = std::move(read.rows);
     m_calendar = std::move(read.calendar);
-    m_tags = std::move(read.tags);
     fillBox(*m_kitTypes, tr("all kit"), read.kitTypes);
     fillSizes();
     if (filter() == read.filter && m_chart->month() == read.month) {
@@ -162,7 +152,7 @@ void DuePage::showNumbers() {
 void DuePage::showMonth(int month) {
     if (month < 0 || month >= static_cast<int>(m_calendar.months.size())) return;
     const auto& chosen = m_calendar.months[static_cast<std::size_t>(month)];
-    showLines(month, withPrintedTags(linesOf(chosen), m_tags));
+    showLines(month, linesOf(chosen));
 }
 
 void DuePage::showLines(int month, const std::vector<ListRow>& lines) {

@@ -45,7 +45,6 @@ private:
     core::CalendarDay m_today;
     std::vector<core::DueRow> m_rows;
     DueCalendar m_calendar;
-    PrintedTags m_tags;
     QLabel* m_summary;
     QComboBox* m_kitTypes;
     QComboBox* m_sizes;

@@ -23,16 +23,14 @@ namespace app {
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today) {
     auto record = club.kit().itemRecord(code);
     if (!record) return std::nullopt;
-    ItemAnswer answer{std::move(*record), {}, {}, {}, {}};
-    const std::string& own = answer.record.item.code;
-    if (const auto labels = club.kit().tagLabels({own}); labels && !labels->empty())
-        answer.tag = labels->front().code;
+    ItemAnswer answer{std::move(*record), {}, {}, {}};
+    const std::string& own = answer.record.item.id;
     for (const core::KitType& kitType : club.register_().kitTypes())
         if (kitType.name == answer.record.item.kitType)
             answer.dues = core::dueDatesOf(answer.record, kitType, today);
     if (const auto log = club.log().entries())
         for (const core::LogEntry& entry : *log)
-            if (entry.code == own && !entry.closed) answer.openLog.push_back(entry);
+            if (entry.item.id == own && !entry.closed) answer.openLog.push_back(entry);
     if (auto history = club.answers().history(own)) answer.history = std::move(history).value();
     return answer;
 }
@@ -112,7 +110,7 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     }
     const core::Item& item = m_answer->record.item;
     m_name->setText(kitName(item));
-    m_tag->setText(codeInWords(m_answer->tag));
+    m_tag->setText(codeInWords(item.tag));
     m_state->setText(withCapital(stateOf(item)) + '.');
     m_state->setProperty("role", item.state == core::ItemState::Serviceable ? "remark" : "look");
     m_state->style()->unpolish(m_state);

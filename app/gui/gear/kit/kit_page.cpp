@@ -119,7 +119,7 @@ void KitPage::refresh() {
         [today = today()](core::Club& club) {
             Read read{club.kit().all(), {}};
             for (const core::DueRow& row : club.answers().dueList(today, 0))
-                if (isToLookAt(row)) read.due.insert(row.code);
+                if (isToLookAt(row)) read.due.insert(row.item.id);
             return read;
         },
         [this](Read read) { take(std::move(read)); });
@@ -136,8 +136,8 @@ void KitPage::showFound() {
     std::vector<TableRow> rows;
     rows.reserve(found.size());
     for (const std::size_t at : found) {
-        const core::KitEntry& entry = m_search.kit()[at];
-        rows.push_back(rowOf(entry, m_due.contains(entry.item.code)));
+        const core::Item& item = m_search.kit()[at];
+        rows.push_back(rowOf(item, m_due.contains(item.id)));
     }
     const QSignalBlocker quiet(m_table); // the item shown stays until another is chosen
     m_rows->setTable(kitColumns(), rows);
@@ -160,7 +160,7 @@ void KitPage::enter() {
     ask([text = m_typed->text().toStdString(),
          today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this](const std::optional<core::Item>& item) {
-            if (item) showItem(QString::fromStdString(item->code));
+            if (item) showItem(QString::fromStdString(item->id));
         });
 }
 

@@ -37,8 +37,8 @@ protected:
 
 private:
     struct Read {
-        std::vector<core::KitEntry> kit;
-        std::set<std::string> due; ///< codes of items of which something is to be looked at
+        std::vector<core::Item> kit;
+        std::set<std::string> due; ///< ids of items of which something is to be looked at
     };
 
     void build();
@@ -50,7 +50,7 @@ private:
 
     KitSearch m_search;
     std::set<std::string> m_due;
-    QString m_code; ///< of the item shown
+    QString m_code; ///< id of the item shown
     QLineEdit* m_typed;
     QLabel* m_count;
     PlainTableModel* m_rows;

@@ -11,12 +11,11 @@
 namespace app {
 namespace {
 
-QString wordsOf(const core::KitEntry& entry) {
-    const core::Item& item = entry.item;
+QString wordsOf(const core::Item& item) {
     QStringList words;
     for (const std::string* cell :
-         {&item.code, &entry.tag, &item.kitType, &item.size, &item.boat, &item.place, &item.person,
-          &item.maker, &item.serial, &item.batch, &item.gtin, &item.note})
+         {&item.id, &item.tag, &item.kitType, &item.size, &item.boat, &item.place, &item.person, &item.maker,
+          &item.serial, &item.batch, &item.gtin, &item.note})
         words << QString::fromStdString(*cell);
     words << nameInWords(item.state);
     return words.join('\n').toLower();
@@ -24,24 +23,24 @@ QString wordsOf(const core::KitEntry& entry) {
 
 } // namespace
 
-KitSearch::KitSearch(std::vector<core::KitEntry> kit)
+KitSearch::KitSearch(std::vector<core::Item> kit)
     : m_kit(std::move(kit)) {
     m_words.reserve(m_kit.size());
-    for (const core::KitEntry& entry : m_kit)
-        m_words.push_back(wordsOf(entry));
+    for (const core::Item& item : m_kit)
+        m_words.push_back(wordsOf(item));
 }
 
-const core::KitEntry* KitSearch::ofCode(const QString& code) const {
+const core::Item* KitSearch::ofCode(const QString& code) const {
     const auto parsed = core::TagCode::parse(code.toStdString());
     if (!parsed) return nullptr;
-    const auto found = std::find_if(m_kit.begin(), m_kit.end(), [&](const core::KitEntry& entry) {
-        return entry.tag == parsed->text() || entry.item.code == parsed->text();
+    const auto found = std::find_if(m_kit.begin(), m_kit.end(), [&](const core::Item& item) {
+        return item.tag == parsed->text() || item.id == parsed->text();
     });
     return found == m_kit.end() ? nullptr : &*found;
 }
 
 std::vector<std::size_t> KitSearch::find(const QString& typed) const {
-    if (const core::KitEntry* one = ofCode(typed)) return {static_cast<std::size_t>(one - m_kit.data())};
+    if (const core::Item* one = ofCode(typed)) return {static_cast<std::size_t>(one - m_kit.data())};
     const QStringList words = typed.toLower().split(' ', Qt::SkipEmptyParts);
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < m_kit.size(); ++i)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/register/kit_entry.h"
+#include "core/register/item.h"
 
 #include <QString>
 
@@ -8,21 +8,21 @@
 
 namespace app {
 
-/// Finds kit by what is typed: every word must stand somewhere among an item's code, tag, kit type, size,
+/// Finds kit by what is typed: every word must stand somewhere among an item's id, tag, kit type, size,
 /// home, person, maker, serial, batch, note or state, in any spelling of case. A plain value.
 class KitSearch {
 public:
     KitSearch() = default;
-    explicit KitSearch(std::vector<core::KitEntry> kit);
+    explicit KitSearch(std::vector<core::Item> kit);
 
-    const std::vector<core::KitEntry>& kit() const { return m_kit; }
+    const std::vector<core::Item>& kit() const { return m_kit; }
     /// Places in `kit`, in its order; all for an empty text. A whole code typed or scanned finds that item
     /// alone.
     std::vector<std::size_t> find(const QString& typed) const;
-    const core::KitEntry* ofCode(const QString& code) const; ///< by code or tag; null: there is none
+    const core::Item* ofCode(const QString& code) const; ///< by id or tag; null: there is none
 
 private:
-    std::vector<core::KitEntry> m_kit;
+    std::vector<core::Item> m_kit;
     std::vector<QString> m_words; ///< of each item, in lower case
 };
 

@@ -172,13 +172,13 @@ bool isToLookAt(const core::DueRow& row) {
     return row.due.state != core::DueState::Later && row.due.state != core::DueState::DueSoon;
 }
 
-TableRow rowOf(const core::KitEntry& entry, bool isDue) {
-    const bool isLook = isDue && entry.item.state == core::ItemState::Serviceable;
-    const QString state = nameInWords(entry.item.state);
-    return {text(entry.item.code),
-            isLook ? Mark::Look : markOf(entry.item),
+TableRow rowOf(const core::Item& item, bool isDue) {
+    const bool isLook = isDue && item.state == core::ItemState::Serviceable;
+    const QString state = nameInWords(item.state);
+    return {text(item.id),
+            isLook ? Mark::Look : markOf(item),
             isLook ? KitWordsText::tr("look, something is due; %1").arg(state) : state,
-            {kitName(entry.item), homeOf(entry.item), codeInWords(entry.tag)}};
+            {kitName(item), homeOf(item), codeInWords(item.tag)}};
 }
 
 ListRow lineOf(const core::RuleDue& due) {

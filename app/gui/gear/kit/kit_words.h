@@ -7,7 +7,6 @@
 #include "core/base/calendar_day.h"
 #include "core/register/boat.h"
 #include "core/register/item.h"
-#include "core/register/kit_entry.h"
 #include "core/upkeep/due_date.h"
 
 #include <QString>
@@ -21,7 +20,6 @@ namespace app {
 /// Everything that an item's page shows, as it stands on disk.
 struct ItemAnswer {
     core::ItemRecord record;
-    std::string tag;                     ///< that names it now
     std::vector<core::RuleDue> dues;     ///< all rules, not only those that are near
     std::vector<core::LogEntry> openLog; ///< open entries about it
     std::vector<core::HistoryLine> history;
@@ -36,7 +34,7 @@ QString aboutOf(const core::Item& item);
 /// within tolerance, or is not known.
 bool isToLookAt(const core::DueRow& row);
 /// `isDue`: something of it is to be looked at, so a serviceable item has the mark for that.
-TableRow rowOf(const core::KitEntry& entry, bool isDue);
+TableRow rowOf(const core::Item& item, bool isDue);
 std::vector<TableColumn> kitColumns();
 /// A rule's day with how it comes about.
 ListRow lineOf(const core::RuleDue& due);

@@ -260,9 +260,9 @@ void NewKitPanel::showRegistered(const std::vector<core::Item>& items) {
     std::vector<ListRow> rows{
         headingRow("registered", tr("registered, each with its new tag"), QString::number(count))};
     for (const core::Item& item : items) {
-        m_registered.push_back(item.code);
+        m_registered.push_back(item.tag);
         rows.push_back(
-            plainRow(text(item.code), Mark::Found, tr("registered"), kitName(item), {}, text(item.code)));
+            plainRow(text(item.id), Mark::Found, tr("registered"), kitName(item), {}, item.name()));
     }
     m_labels.clear();
     m_lines->setRows(rows);

@@ -113,12 +113,10 @@ void LogPage::refresh() {
     read(
         [](core::Club& club) {
             Read read;
-            const PrintedTags tags = club.kit().replacedTags();
             if (const auto entries = club.log().entries())
                 for (const core::LogEntry& entry : *entries) {
-                    const auto item = entry.code.empty() ? std::nullopt : club.kit().item(entry.code);
-                    read.log.push_back(
-                        {entry, item ? item->kitType : std::string(), printedTag(tags, entry.code)});
+                    const auto item = entry.item.id.empty() ? std::nullopt : club.kit().item(entry.item.id);
+                    read.log.push_back({entry, item ? item->kitType : std::string()});
                 }
             for (const core::Boat& boat : club.register_().boats())
                 read.boats << QString::fromStdString(boat.name);

@@ -40,7 +40,7 @@ ListRow lineOf(const LoggedEntry& logged) {
 
 QString aboutInWords(const LoggedEntry& logged) {
     if (!logged.entry.boat.empty()) return text(logged.entry.boat);
-    return QStringLiteral("%1 %2").arg(text(logged.kitType), codeInWords(logged.tag));
+    return QStringLiteral("%1 %2").arg(text(logged.kitType), codeInWords(logged.entry.item.tag));
 }
 
 QString summaryOf(const std::vector<LoggedEntry>& log) {

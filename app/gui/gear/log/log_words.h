@@ -17,7 +17,6 @@ namespace app {
 struct LoggedEntry {
     core::LogEntry entry;
     std::string kitType;
-    std::string tag; ///< the one that is on the item now
 };
 
 QString summaryOf(const std::vector<LoggedEntry>& log); ///< "2 entries open, 1 of them stops a boat."

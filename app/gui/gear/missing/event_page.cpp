@@ -73,11 +73,11 @@ void EventPage::show(const QString& event) {
     m_event->setEditText(event);
     read(
         [name = event.trimmed().toStdString()](core::Club& club) {
-            Read read{club.events().tally(name), {}, club.kit().replacedTags()};
+            Read read{club.events().tally(name), {}};
             if (!read.tally) return read;
             for (const core::BoatTally& boat : read.tally->boats)
-                for (const std::string& code : boat.notReturned)
-                    if (const auto item = club.kit().item(code)) read.kitTypes[code] = item->kitType;
+                for (const core::ItemName& lost : boat.notReturned)
+                    if (const auto item = club.kit().item(lost.id)) read.kitTypes[lost.id] = item->kitType;
             return read;
         },
         [this](const Read& read) { take(read); });
@@ -86,7 +86,7 @@ void EventPage::show(const QString& event) {
 void EventPage::take(const Read& read) {
     if (read.tally) {
         m_summary->setText(summaryOf(*read.tally));
-        m_lines->setRows(linesOf(*read.tally, read.kitTypes, today(), read.tags));
+        m_lines->setRows(linesOf(*read.tally, read.kitTypes, today()));
     } else {
         m_summary->setText(tr("Nothing was filed under that: give the name of a patrol, training day or "
                               "carnival that checks were filed under, or a day like 2026-03-14."));

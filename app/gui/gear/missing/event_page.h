@@ -1,7 +1,6 @@
 #pragma once
 
 #include "app/gui/widgets/gear_page.h"
-#include "app/text/printed_tags.h"
 #include "core/answers/event_tally.h"
 
 #include <map>
@@ -30,7 +29,6 @@ private:
     struct Read {
         core::Result<core::EventTally> tally;
         std::map<std::string, std::string> kitTypes;
-        PrintedTags tags;
     };
 
     void build();

@@ -24,18 +24,17 @@ QString byInWords(const std::vector<std::string>& by) {
 class Lines {
 public:
     Lines(const core::EventTally& tally, const std::map<std::string, std::string>& kitTypes,
-          core::CalendarDay today, const PrintedTags& tags)
+          core::CalendarDay today)
         : m_tally(tally)
         , m_kitTypes(kitTypes)
-        , m_today(today)
-        , m_tags(tags) {}
+        , m_today(today) {}
 
     std::vector<ListRow> all() && {
         for (const core::BoatTally& boat : m_tally.boats)
             addBoat(boat);
         addSwaps();
         addMissing();
-        return withPrintedTags(std::move(m_rows), m_tags);
+        return std::move(m_rows);
     }
 
 private:
@@ -56,11 +55,11 @@ private:
         else
             m_rows.push_back(plainRow("back " + name, Mark::StillToFind, EventWordsText::tr("out"),
                                       EventWordsText::tr("Is still out, or its return check is not signed")));
-        for (const std::string& code : boat.notReturned)
-            m_rows.push_back(plainRow(
-                "lost " + text(code), boat.returnedAt ? Mark::Look : Mark::StillToFind,
-                EventWordsText::tr("not seen since"), kitTypeOf(code),
-                EventWordsText::tr("no check has seen it since it went out on %1").arg(name), text(code)));
+        for (const core::ItemName& item : boat.notReturned)
+            m_rows.push_back(
+                plainRow("lost " + text(item.id), boat.returnedAt ? Mark::Look : Mark::StillToFind,
+                         EventWordsText::tr("not seen since"), kitTypeOf(item.id),
+                         EventWordsText::tr("no check has seen it since it went out on %1").arg(name), item));
     }
 
     void addSwaps() {
@@ -68,43 +67,41 @@ private:
         m_rows.push_back(headingRow("swaps", EventWordsText::tr("came back on another boat"),
                                     QString::number(m_tally.swaps.size())));
         for (const core::Swap& swap : m_tally.swaps)
-            m_rows.push_back(plainRow("swap " + text(swap.code), Mark::Look,
+            m_rows.push_back(plainRow("swap " + text(swap.item.id), Mark::Look,
                                       EventWordsText::tr("on another boat"), text(swap.kitType), undoOf(swap),
-                                      text(swap.code)));
+                                      swap.item));
     }
 
     QString undoOf(const core::Swap& swap) const {
         const QString out = text(swap.wentOutOn), back = text(swap.cameBackOn);
-        if (swap.against.empty())
+        if (swap.against.id.empty())
             return EventWordsText::tr("Went out on %1, came back on %2. Carry it back to %1.").arg(out, back);
         return EventWordsText::tr(
                    "Went out on %1, came back on %2; %3 went the other way. Change the two over: this "
                    "one to %1, %3 to %2.")
-            .arg(out, back, codeInWords(printedTag(m_tags, swap.against)));
+            .arg(out, back, codeInWords(swap.against.tag));
     }
 
     void addMissing() {
         m_rows.push_back(headingRow("missing", EventWordsText::tr("missing now"),
                                     QString::number(m_tally.missing.size())));
         for (const core::MissingItem& item : m_tally.missing)
-            m_rows.push_back(plainRow("missing " + text(item.code), Mark::StillToFind,
+            m_rows.push_back(plainRow("missing " + text(item.item.id), Mark::StillToFind,
                                       EventWordsText::tr("missing"), text(item.kitType),
-                                      EventWordsText::tr("went out on %1").arg(text(item.boat)),
-                                      text(item.code)));
+                                      EventWordsText::tr("went out on %1").arg(text(item.boat)), item.item));
         if (m_tally.missing.empty())
             m_rows.push_back(plainRow("missing none", Mark::Found, {},
                                       EventWordsText::tr("Nothing that went out is missing")));
     }
 
-    QString kitTypeOf(const std::string& code) const {
-        const auto found = m_kitTypes.find(code);
+    QString kitTypeOf(const std::string& id) const {
+        const auto found = m_kitTypes.find(id);
         return found == m_kitTypes.end() ? EventWordsText::tr("kit") : text(found->second);
     }
 
     const core::EventTally& m_tally;
     const std::map<std::string, std::string>& m_kitTypes;
     core::CalendarDay m_today;
-    const PrintedTags& m_tags;
     std::vector<ListRow> m_rows;
 };
 
@@ -120,7 +117,7 @@ QString summaryOf(const core::EventTally& tally) {
     const auto missing = static_cast<int>(tally.missing.size());
     int swapped = 0;
     for (const core::Swap& swap : tally.swaps)
-        swapped += swap.against.empty() ? 1 : 2;
+        swapped += swap.against.id.empty() ? 1 : 2;
     QStringList words{EventWordsText::tr("%1 went out on %2")
                           .arg(counted(out, QT_TRANSLATE_N_NOOP("Words", "%n item"),
                                        QT_TRANSLATE_N_NOOP("Words", "%n items")),
@@ -134,9 +131,8 @@ QString summaryOf(const core::EventTally& tally) {
 }
 
 std::vector<ListRow> linesOf(const core::EventTally& tally,
-                             const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
-                             const PrintedTags& tags) {
-    return Lines(tally, kitTypes, today, tags).all();
+                             const std::map<std::string, std::string>& kitTypes, core::CalendarDay today) {
+    return Lines(tally, kitTypes, today).all();
 }
 
 } // namespace app

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "app/gui/widgets/list_row.h"
-#include "app/text/printed_tags.h"
 #include "core/answers/event_tally.h"
 
 #include <QString>
@@ -17,9 +16,8 @@ namespace app {
 /// "14 items went out on 2 boats, 11 came back on their own, 2 on another, 1 missing now."
 QString summaryOf(const core::EventTally& tally);
 /// Per boat what went out, came back and by whom; then what came back on another boat, with how to undo it;
-/// then what is missing now. `kitTypes`: by code.
+/// then what is missing now. `kitTypes`: by id.
 std::vector<ListRow> linesOf(const core::EventTally& tally,
-                             const std::map<std::string, std::string>& kitTypes, core::CalendarDay today,
-                             const PrintedTags& tags = {});
+                             const std::map<std::string, std::string>& kitTypes, core::CalendarDay today);
 
 } // namespace app

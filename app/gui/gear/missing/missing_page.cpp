@@ -102,7 +102,7 @@ void MissingPage::connectParts() {
 void MissingPage::refresh() {
     read(
         [](core::Club& club) {
-            Read read{club.answers().missingItems(), club.checks().unfinished(), club.kit().replacedTags()};
+            Read read{club.answers().missingItems(), club.checks().unfinished()};
             std::erase_if(read.stocktakes,
                           [](const core::OpenCheck& check) { return check.phase != core::Phase::Stocktake; });
             return read;
@@ -112,9 +112,8 @@ void MissingPage::refresh() {
 
 void MissingPage::take(Read read) {
     m_missing = std::move(read.missing);
-    m_tags = std::move(read.tags);
     m_summary->setText(summaryOf(m_missing));
-    m_lines->setRows(withPrintedTags(linesOf(m_missing, today()), m_tags));
+    m_lines->setRows(linesOf(m_missing, today()));
     const QString before = m_stocktakes->currentData().toString();
     m_stocktakes->clear();
     for (const core::OpenCheck& check : read.stocktakes)
@@ -125,19 +124,19 @@ void MissingPage::take(Read read) {
     m_begin->setVisible(read.stocktakes.empty());
     choose(m_lines->indexOfKey(m_chosen) >= 0 || m_missing.empty()
                ? m_chosen
-               : QString::fromStdString(m_missing.front().code));
+               : QString::fromStdString(m_missing.front().item.id));
     if (const int row = m_lines->indexOfKey(m_chosen); row >= 0) m_list->setCurrentIndex(m_lines->index(row));
 }
 
 void MissingPage::choose(const QString& code) {
     const auto item = std::find_if(m_missing.begin(), m_missing.end(),
-                                   [&](const auto& each) { return each.code == code.toStdString(); });
+                                   [&](const auto& each) { return each.item.id == code.toStdString(); });
     m_one->setVisible(item != m_missing.end());
     if (item == m_missing.end()) return;
     if (m_chosen != code) m_writeOff->clear();
     m_chosen = code;
-    m_name->setText(QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType),
-                                                codeInWords(printedTag(m_tags, item->code))));
+    m_name->setText(
+        QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType), codeInWords(item->item.tag)));
     m_chain->setRows(chainOf(*item, today()));
     m_next->setText(nextStepsOf(*item).join('\n'));
 }
@@ -156,9 +155,11 @@ void MissingPage::found(const QString& text) {
         },
         [this, place, text](const core::Result<core::Scanned>& scan) {
             if (!scan) return sayError(scan.error());
-            const auto wasMissing = [&](const core::MissingItem& item) { return item.code == scan->code; };
-            const QString thing = QStringLiteral("%1 %2").arg(QString::fromStdString(scan->name),
-                                                              codeInWords(printedTag(m_tags, scan->code)));
+            const auto wasMissing = [&](const core::MissingItem& item) {
+                return item.item.id == scan->item.id;
+            };
+            const QString thing =
+                QStringLiteral("%1 %2").arg(QString::fromStdString(scan->name), codeInWords(scan->item.tag));
             if (std::any_of(m_missing.begin(), m_missing.end(), wasMissing)) {
                 tools().sounds.play(Sound::NewAndFine);
                 say(tr("Found: %1, at %2. Look whether it is fit for use before it goes back.")

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "app/gui/widgets/gear_page.h"
-#include "app/text/printed_tags.h"
 #include "core/answers/missing_list.h"
 #include "core/club/club_checks.h"
 
@@ -33,7 +32,6 @@ private:
     struct Read {
         std::vector<core::MissingItem> missing;
         std::vector<core::OpenCheck> stocktakes;
-        PrintedTags tags;
     };
 
     void build();
@@ -46,8 +44,7 @@ private:
     void writeOff(const QString& why);
 
     std::vector<core::MissingItem> m_missing;
-    PrintedTags m_tags;
-    QString m_chosen; ///< code
+    QString m_chosen; ///< id
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;

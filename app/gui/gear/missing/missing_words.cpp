@@ -67,8 +67,8 @@ std::vector<ListRow> linesOf(const std::vector<core::MissingItem>& missing, core
     std::vector<ListRow> rows;
     for (const core::MissingItem& item : missing)
         rows.push_back(plainRow(
-            text(item.code), Mark::StillToFind, MissingWordsText::tr("missing"), text(item.kitType),
-            MissingWordsText::tr("%1 · %2").arg(howLong(item, today), lostFrom(item)), text(item.code)));
+            text(item.item.id), Mark::StillToFind, MissingWordsText::tr("missing"), text(item.kitType),
+            MissingWordsText::tr("%1 · %2").arg(howLong(item, today), lostFrom(item)), item.item));
     return rows;
 }
 

@@ -97,20 +97,19 @@ std::vector<ListRow> linesOf(const std::vector<core::BoatPlan>& boats) {
     return rows;
 }
 
-void MoveList::setPlan(const core::MakeReadyPlan& plan, PrintedTags tags) {
+void MoveList::setPlan(const core::MakeReadyPlan& plan) {
     m_plan = plan;
-    m_tags = std::move(tags);
     m_done.clear();
 }
 
 bool MoveList::holds(const QString& code) const {
     return std::any_of(m_plan.moves.begin(), m_plan.moves.end(),
-                       [&](const core::KitMove& move) { return move.code == code.toStdString(); });
+                       [&](const core::KitMove& move) { return move.item.id == code.toStdString(); });
 }
 
 QString MoveList::goesTo(const QString& code) const {
     const auto found = std::find_if(m_plan.moves.begin(), m_plan.moves.end(), [&](const core::KitMove& move) {
-        return move.code == code.toStdString();
+        return move.item.id == code.toStdString();
     });
     return found == m_plan.moves.end() ? QString() : text(found->to);
 }
@@ -132,22 +131,22 @@ std::vector<ListRow> MoveList::lines() const {
         const auto end = std::find_if_not(trip, m_plan.moves.end(),
                                           [&](const core::KitMove& move) { return isOfTrip(move, *trip); });
         const auto done = std::count_if(
-            trip, end, [&](const core::KitMove& move) { return m_done.contains(text(move.code)); });
+            trip, end, [&](const core::KitMove& move) { return m_done.contains(text(move.item.id)); });
         rows.push_back(headingRow(QStringLiteral("trip %1 %2").arg(inWords(trip->from), text(trip->to)),
                                   MoveListText::tr("%1 → %2").arg(inWords(trip->from), text(trip->to)),
                                   MoveListText::tr("%1 of %2").arg(done).arg(end - trip)));
         for (; trip != end; ++trip) {
-            const bool isDone = m_done.contains(text(trip->code));
+            const bool isDone = m_done.contains(text(trip->item.id));
             const QString inPlaceOf =
                 trip->forKitType == trip->kitType
                     ? QString()
                     : MoveListText::tr("in the place of: %1").arg(text(trip->forKitType));
-            rows.push_back(plainRow(text(trip->code), isDone ? Mark::Found : Mark::StillToFind,
+            rows.push_back(plainRow(text(trip->item.id), isDone ? Mark::Found : Mark::StillToFind,
                                     isDone ? MoveListText::tr("done") : MoveListText::tr("to carry"),
-                                    text(trip->kitType), inPlaceOf, text(trip->code)));
+                                    text(trip->kitType), inPlaceOf, trip->item));
         }
     }
-    return withPrintedTags(std::move(rows), m_tags);
+    return rows;
 }
 
 } // namespace app

@@ -16,7 +16,7 @@ class MoveList {
 public:
     enum class Ticked { Now, Before, NotInPlan };
 
-    void setPlan(const core::MakeReadyPlan& plan, PrintedTags tags = {});
+    void setPlan(const core::MakeReadyPlan& plan);
     Ticked tick(const QString& code);
     void toggle(const QString& code);
 
@@ -26,14 +26,11 @@ public:
     /// The boat that the item goes to; empty when it is in no move.
     QString goesTo(const QString& code) const;
 
-    const PrintedTags& tags() const { return m_tags; }
-
     /// Trip by trip, a heading with how many are done over each.
     std::vector<ListRow> lines() const;
 
 private:
     core::MakeReadyPlan m_plan;
-    PrintedTags m_tags;
     QSet<QString> m_done;
 };
 

@@ -123,17 +123,14 @@ void ReadyPage::makePlan() {
         question.places = {place.toStdString()};
     m_planButton->setEnabled(false);
     m_progress->setVisible(true);
-    ask(
-        [question, today = today()](core::Club& club) {
-            return std::pair(club.plans().makeReady(question, today), club.kit().replacedTags());
-        },
-        [this](const auto& read) { take(read.first, read.second); });
+    ask([question, today = today()](core::Club& club) { return club.plans().makeReady(question, today); },
+        [this](const core::Result<core::MakeReadyPlan>& plan) { take(plan); });
 }
 
-void ReadyPage::take(const core::Result<core::MakeReadyPlan>& plan, const PrintedTags& tags) {
+void ReadyPage::take(const core::Result<core::MakeReadyPlan>& plan) {
     m_planButton->setEnabled(true);
     m_progress->setVisible(false);
-    m_moves.setPlan(plan ? *plan : core::MakeReadyPlan(), tags);
+    m_moves.setPlan(plan ? *plan : core::MakeReadyPlan());
     m_answer->setText(plan ? answerInWords(*plan) : withCapital(errorLine(plan.error())) + QLatin1Char('.'));
     m_goals->setText(plan ? goalsInWords(*plan) : QString());
     m_boats->setRows(plan ? linesOf(plan->boats) : std::vector<ListRow>());
@@ -157,15 +154,15 @@ void ReadyPage::takeCode(const QString& typed) {
          today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this, typed](const std::optional<core::Item>& item) {
             if (item)
-                tick(QString::fromStdString(item->code));
+                tick(item->name());
             else
                 say(tr("%1 is no item of this club.").arg(codeInWords(typed.toStdString())), true);
             emit codeTaken(typed);
         });
 }
 
-void ReadyPage::tick(const QString& code) {
-    const QString shown = codeInWords(printedTag(m_moves.tags(), code.toStdString()));
+void ReadyPage::tick(const core::ItemName& item) {
+    const QString code = text(item.id), shown = codeInWords(item.tag);
     switch (m_moves.tick(code)) {
     case MoveList::Ticked::Now:
         showMoves();

@@ -41,8 +41,8 @@ protected:
 private:
     void build();
     void connectParts();
-    void take(const core::Result<core::MakeReadyPlan>& plan, const PrintedTags& tags);
-    void tick(const QString& code);
+    void take(const core::Result<core::MakeReadyPlan>& plan);
+    void tick(const core::ItemName& item);
     void showMoves();
     void showCamera(bool camera);
 

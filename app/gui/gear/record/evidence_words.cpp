@@ -74,14 +74,16 @@ ListRow rowOf(const core::AboardItem& item, core::CalendarDay today) {
     if (!item.wornBy.empty()) parts << EvidenceWordsText::tr("worn by %1").arg(text(item.wornBy));
     if (item.seenAt)
         parts << EvidenceWordsText::tr("seen %1 %2").arg(inWords(*item.seenAt, today), meansOf(item.seenBy));
-    if (item.tag != item.code) parts << EvidenceWordsText::tr("its tag is now %1").arg(codeInWords(item.tag));
+    if (item.item.tag != item.item.id)
+        parts << EvidenceWordsText::tr("its tag is now %1").arg(codeInWords(item.item.tag));
     const bool isInDate = item.inDate.value_or(false);
     const Mark mark = !isInDate ? Mark::Look : item.counted ? Mark::Found : Mark::NotAsked;
     const QString name = item.kitType.empty() ? EvidenceWordsText::tr("a tag that the register did not know")
                                               : text(item.kitType);
-    return plainRow(text(item.code), mark, mark == Mark::Look ? EvidenceWordsText::tr("look") : QString(),
+    // The code is the one that the signed check names.
+    return plainRow(text(item.item.id), mark, mark == Mark::Look ? EvidenceWordsText::tr("look") : QString(),
                     name, withCapital(parts.join(EvidenceWordsText::tr(", "))) + QLatin1Char('.'),
-                    text(item.code));
+                    {item.item.id, item.item.id});
 }
 
 } // namespace

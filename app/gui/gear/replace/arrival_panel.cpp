@@ -113,7 +113,7 @@ void ArrivalPanel::registerKit() {
             }
             m_codes.clear();
             for (const core::Item& item : *items)
-                m_codes.push_back(item.code);
+                m_codes.push_back(item.tag);
             m_tagsButton->setEnabled(true);
             say(counted(static_cast<int>(m_codes.size()),
                         QT_TRANSLATE_N_NOOP("Words", "%n item registered, with a tag of its own."),

@@ -34,7 +34,7 @@ core::Finding finding(core::FindingKind kind, core::Severity severity, const cha
     made.kind = kind;
     made.severity = severity;
     made.kitType = kitType;
-    made.code = code;
+    made.item = {code, code};
     return made;
 }
 
@@ -48,7 +48,7 @@ const CheckRow* find(const std::vector<CheckRow>& rows, const QString& title) {
 
 TEST(CheckRow, halfFilledLineIsStillToFindAndItsItemFound) {
     const auto rows =
-        app::rowsOf(answerWith({line("paddle", 2, {{"KAAA", "paddle", true, {}, {}}})},
+        app::rowsOf(answerWith({line("paddle", 2, {{{"KAAA", "KAAA"}, "paddle", true, {}, {}}})},
                                {finding(core::FindingKind::Missing, core::Severity::Stop, "paddle", "")}));
     ASSERT_EQ(rows.size(), 4u); // two headings, two rows
     EXPECT_EQ(rows[1].section, Section::StillToFind);
@@ -59,7 +59,7 @@ TEST(CheckRow, halfFilledLineIsStillToFindAndItsItemFound) {
 
 TEST(CheckRow, itemThatDoesNotCountIsToLookAt) {
     const auto rows = app::rowsOf(
-        answerWith({line("knife", 1, {{"KBBB", "knife", false, {}, {}}})},
+        answerWith({line("knife", 1, {{{"KBBB", "KBBB"}, "knife", false, {}, {}}})},
                    {finding(core::FindingKind::Missing, core::Severity::Stop, "knife", ""),
                     finding(core::FindingKind::Unserviceable, core::Severity::Stop, "knife", "KBBB")}));
     const auto look =
@@ -74,7 +74,8 @@ TEST(CheckRow, itemDueSoonStaysFoundWithItsRemark) {
     core::Finding soon = finding(core::FindingKind::DueSoon, core::Severity::Remark, "radio", "KCCC");
     soon.due = core::RuleDue{};
     soon.due->due = core::CalendarDay::from(2026, 4, 1);
-    const auto rows = app::rowsOf(answerWith({line("radio", 1, {{"KCCC", "radio", true, {}, {}}})}, {soon}));
+    const auto rows =
+        app::rowsOf(answerWith({line("radio", 1, {{{"KCCC", "KCCC"}, "radio", true, {}, {}}})}, {soon}));
     const CheckRow* radio = find(rows, "radio");
     ASSERT_NE(radio, nullptr);
     EXPECT_EQ(radio->mark, Mark::Found);
@@ -85,7 +86,7 @@ TEST(CheckRow, otherBoatsItemCountsAndIsToLookAtOnce) {
     core::Finding other = finding(core::FindingKind::OtherBoat, core::Severity::Remark, "knife", "KDDD");
     other.boat = "Coot";
     const auto rows = app::rowsOf(
-        answerWith({line("knife", 1, {{"KDDD", "knife", true, {}, {}}})},
+        answerWith({line("knife", 1, {{{"KDDD", "KDDD"}, "knife", true, {}, {}}})},
                    {other, finding(core::FindingKind::WasMissing, core::Severity::Remark, "knife", "KDDD")}));
     EXPECT_EQ(std::count_if(rows.begin(), rows.end(), [](const CheckRow& row) { return row.code == "KDDD"; }),
               1);
@@ -116,8 +117,8 @@ TEST(CheckRow, isReadAloudAsWords) {
 }
 
 TEST(CheckRow, whoWearsItAndWhyStandsOnTheLine) {
-    core::LineItem jacket{"KAAA", "life jacket", true, "Ada Marsh", {}};
-    core::LineItem whistle{"KBBB", "whistle", true, "Ada Marsh", {}};
+    core::LineItem jacket{{"KAAA", "KAAA"}, "life jacket", true, "Ada Marsh", {}};
+    core::LineItem whistle{{"KBBB", "KBBB"}, "whistle", true, "Ada Marsh", {}};
     const auto answer = answerWith({line("life jacket", 1, {jacket}), line("whistle", 1, {whistle})}, {});
     app::CheckContext context;
     context.worn["KAAA"].size = "M";
@@ -128,7 +129,7 @@ TEST(CheckRow, whoWearsItAndWhyStandsOnTheLine) {
 }
 
 TEST(CheckRow, fitThatWasNotCheckedIsNotSaidToFit) {
-    core::LineItem jacket{"KAAA", "life jacket", true, "Ada Marsh", {}};
+    core::LineItem jacket{{"KAAA", "KAAA"}, "life jacket", true, "Ada Marsh", {}};
     auto unchecked = finding(core::FindingKind::FitNotChecked, core::Severity::Remark, "life jacket", "");
     unchecked.people = {"Ada Marsh"};
     app::CheckContext context;

@@ -4,6 +4,7 @@
 #include "tests/core/base/days.h"
 #include "tests/core/plan/every_plan.h"
 #include "tests/core/plan/make_ready/random_tasks.h"
+#include "tests/core/register/item_names.h"
 
 #include <gmock/gmock.h>
 
@@ -28,21 +29,21 @@ ManifestLine line(const std::string& type, int quantity = 1, bool required = tru
 }
 
 KitOnHand aboard(const std::string& code, const std::string& type, const std::string& boat) {
-    return {code, type, boat, Location::boat(boat), {}};
+    return {core::itemNamed(code), type, boat, Location::boat(boat), {}};
 }
 
 KitOnHand inShed(const std::string& code, const std::string& type) {
-    return {code, type, {}, Location::place("Shed"), {}};
+    return {core::itemNamed(code), type, {}, Location::place("Shed"), {}};
 }
 
 std::map<std::string, Location> afterMoves(const MakeReadyTask& task, const MakeReadyPlan& plan) {
     std::map<std::string, Location> at;
     for (const KitOnHand& item : task.kit)
-        at[item.code] = item.at;
+        at[item.item.id] = item.at;
     for (const core::KitMove& move : plan.moves) {
-        EXPECT_TRUE(at.contains(move.code)) << move.code;
-        EXPECT_EQ(at[move.code], move.from) << move.code << " is moved from where it is, once";
-        at[move.code] = Location::boat(move.to);
+        EXPECT_TRUE(at.contains(move.item.id)) << move.item.id;
+        EXPECT_EQ(at[move.item.id], move.from) << move.item.id << " is moved from where it is, once";
+        at[move.item.id] = Location::boat(move.to);
     }
     return at;
 }
@@ -55,9 +56,9 @@ core::CheckAnswer judged(const MakeReadyTask& task, const BoatToPlan& boat,
     input.lines = boat.lines;
     for (const KitOnHand& item : task.kit) {
         input.kitTypes[item.kitType].name = item.kitType;
-        if (at.at(item.code) != Location::boat(boat.boat)) continue;
+        if (at.at(item.item.id) != Location::boat(boat.boat)) continue;
         core::SeenItem seen;
-        seen.record.item.code = item.code;
+        seen.record.item.id = item.item.id;
         seen.record.item.kitType = item.kitType;
         seen.record.item.boat = item.homeBoat;
         input.seen.push_back(seen);
@@ -110,9 +111,9 @@ TEST(MakeReady, kitOfABoatThatCannotBeCompletedCompletesAnother) {
     EXPECT_EQ(plan.boats[0].shortLines[0].kitType, "knife");
     EXPECT_EQ(plan.boats[0].shortLines[1].have, 0);
     ASSERT_EQ(plan.moves.size(), 2U);
-    EXPECT_EQ(plan.moves[0].code, "K3"); // places first
+    EXPECT_EQ(plan.moves[0].item.id, "K3"); // places first
     EXPECT_EQ(plan.moves[0].from.name, "Shed");
-    EXPECT_EQ(plan.moves[1].code, "K1");
+    EXPECT_EQ(plan.moves[1].item.id, "K1");
     EXPECT_EQ(plan.moves[1].to, "Coot");
     EXPECT_EQ(plan.goals.priorityWeight, 2);
     EXPECT_EQ(plan.goals.away, 1);
@@ -158,9 +159,9 @@ TEST(MakeReady, aSubstituteOnlyWhereTheOwnTypeDoesNotDo) {
 TEST(MakeReady, likeKitIsFetchedOnATripThatIsMadeAnyway) {
     MakeReadyTask task;
     task.boats = {{"Teal", 1, {line("knife"), line("radio")}}};
-    task.kit = {{"K1", "knife", {}, Location::place("Attic"), {}},
-                {"K2", "knife", {}, Location::place("Shed"), {}},
-                {"K3", "radio", {}, Location::place("Shed"), {}}};
+    task.kit = {{core::itemNamed("K1"), "knife", {}, Location::place("Attic"), {}},
+                {core::itemNamed("K2"), "knife", {}, Location::place("Shed"), {}},
+                {core::itemNamed("K3"), "radio", {}, Location::place("Shed"), {}}};
     EXPECT_EQ(planMakeReady(task).goals.trips, 1);
 }
 

@@ -80,8 +80,8 @@ private:
     }
 
     void addItem(core::MakeReadyTask& task, int type, const std::string& home, const core::Location& at) {
-        task.kit.push_back(
-            {fmt::format("K{:05}", task.kit.size()), "type " + std::to_string(type), home, at, {}});
+        const std::string code = fmt::format("K{:05}", task.kit.size());
+        task.kit.push_back({{code, code}, "type " + std::to_string(type), home, at, {}});
     }
 
     std::mt19937 m_random;

@@ -26,9 +26,9 @@ QStringList inWords(const std::vector<app::ListRow>& rows) {
     return words;
 }
 
-const app::BenchScan jacketA{"KAAA", "KAAA", "life jacket", "M"};
-const app::BenchScan jacketB{"KBBB", "KBBB", "life jacket", "L"};
-const app::BenchScan oar{"KCCC", "KCCC", "oar", ""};
+const app::BenchScan jacketA{"KAAA", {"KAAA", "KAAA"}, "life jacket", "M"};
+const app::BenchScan jacketB{"KBBB", {"KBBB", "KBBB"}, "life jacket", "L"};
+const app::BenchScan oar{"KCCC", {"KCCC", "KCCC"}, "oar", ""};
 
 } // namespace
 
@@ -39,10 +39,10 @@ TEST(BenchRound, onlyRulesThatARecordFulfilsAreOffered) {
 TEST(BenchRound, eachThingCountsOnce) {
     app::BenchRound round;
     EXPECT_TRUE(round.add(jacketA));
-    EXPECT_FALSE(round.add({"a maker's label", "KAAA", "life jacket", "M"}));
-    EXPECT_TRUE(round.add({"rubbish", "", "", ""}));
-    EXPECT_FALSE(round.add({"rubbish", "", "", ""}));
-    EXPECT_TRUE(round.add({"more rubbish", "", "", ""}));
+    EXPECT_FALSE(round.add({"a maker's label", {"KAAA", "KAAA"}, "life jacket", "M"}));
+    EXPECT_TRUE(round.add({"rubbish", {}, "", ""}));
+    EXPECT_FALSE(round.add({"rubbish", {}, "", ""}));
+    EXPECT_TRUE(round.add({"more rubbish", {}, "", ""}));
     EXPECT_EQ(round.scans().size(), 3u);
 }
 

@@ -9,7 +9,8 @@ namespace {
 using core::day;
 
 core::DueRow row(const char* kitType, const char* size, const char* due) {
-    core::DueRow made{.code = "KGYD21XNA5", .kitType = kitType, .size = size, .boat = "Teal", .due = {}};
+    core::DueRow made{
+        .item = {"KGYD21XNA5", "KGYD21XNA5"}, .kitType = kitType, .size = size, .boat = "Teal", .due = {}};
     made.due.rule.name = "retire";
     if (*due) made.due.due = day(due);
     return made;

@@ -4,28 +4,28 @@
 
 namespace {
 
-core::KitEntry entry(const char* code, const char* tag) {
-    core::KitEntry made;
-    made.item.code = code;
+core::Item entry(const char* code, const char* tag) {
+    core::Item made;
+    made.id = code;
     made.tag = tag;
     return made;
 }
 
 /// Two items; the codes are tag codes of the demo club.
 app::KitSearch twoItems() {
-    core::KitEntry jacket = entry("KGYD21XNA5", "KGYD21XNA5");
-    jacket.item.kitType = "life jacket";
-    jacket.item.size = "XL";
-    jacket.item.boat = "Bittern";
-    jacket.item.maker = "Quayside";
-    jacket.item.serial = "LJ-0417";
-    jacket.item.batch = "B77";
-    jacket.item.person = "Ines Varro";
-    jacket.item.note = "came back from the youth day";
-    core::KitEntry knife = entry("KMRMQRZM66", "KD0XPAMAJG"); // its tag was replaced
-    knife.item.kitType = "knife";
-    knife.item.place = "Gear store";
-    knife.item.state = core::ItemState::Missing;
+    core::Item jacket = entry("KGYD21XNA5", "KGYD21XNA5");
+    jacket.kitType = "life jacket";
+    jacket.size = "XL";
+    jacket.boat = "Bittern";
+    jacket.maker = "Quayside";
+    jacket.serial = "LJ-0417";
+    jacket.batch = "B77";
+    jacket.person = "Ines Varro";
+    jacket.note = "came back from the youth day";
+    core::Item knife = entry("KMRMQRZM66", "KD0XPAMAJG"); // its tag was replaced
+    knife.kitType = "knife";
+    knife.place = "Gear store";
+    knife.state = core::ItemState::Missing;
     return app::KitSearch({jacket, knife});
 }
 

@@ -42,9 +42,8 @@ protected:
     }
     int countOf(const std::string& kitType) {
         const auto kit = stored().kit().all();
-        return static_cast<int>(std::count_if(kit.begin(), kit.end(), [&](const core::KitEntry& entry) {
-            return entry.item.kitType == kitType;
-        }));
+        return static_cast<int>(std::count_if(
+            kit.begin(), kit.end(), [&](const core::Item& item) { return item.kitType == kitType; }));
     }
 };
 
@@ -108,7 +107,7 @@ TEST_F(KitStory, aNewTagNamesTheItemFromThenOn) {
     const std::string tag = stored().kit().tagLabels({anOar})->front().code;
     EXPECT_NE(tag, anOar);
     EXPECT_EQ(textOf("kitTagLabel").remove(' ').toStdString(), tag);
-    EXPECT_EQ(stored().kit().itemOfScan(tag, today())->code, anOar);
+    EXPECT_EQ(stored().kit().itemOfScan(tag, today())->id, anOar);
     EXPECT_FALSE(stored().kit().itemOfScan(anOar, today()));
     EXPECT_EQ(stored().answers().history(anOar)->back().by, "Joss Iveny");
     find(QString::fromStdString(tag));
@@ -144,7 +143,7 @@ TEST_F(KitStory, whatAnotherWroteOffMeanwhileIsRefusedInTheWindowsLanguage) {
                                     .kit()
                                     .registerKit({.kitType = "oar"}, "Joss Iveny", moment())
                                     ->front()
-                                    .code;
+                                    .id;
         openOffice("kit");
         openItem(oar.c_str());
         choose("kitWriteOffReasonBox", reason);

@@ -69,7 +69,7 @@ TEST_F(LogStory, aNewEntryAboutAnItemByItsCode) {
     pressButton("writeLogButton");
     const auto entry = entryOf("Leather collar worn");
     ASSERT_TRUE(entry);
-    EXPECT_EQ(entry->code, "KFGQ9XHHKJ");
+    EXPECT_EQ(entry->item.id, "KFGQ9XHHKJ");
     EXPECT_EQ(entry->severity, core::Severity::Remark);
 }
 

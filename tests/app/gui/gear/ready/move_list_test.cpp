@@ -6,7 +6,7 @@ namespace {
 
 core::KitMove move(const char* code, const char* from, const char* to, const char* kitType = "knife",
                    const char* forKitType = "knife") {
-    return {code, kitType, core::Location::place(from), to, forKitType};
+    return {{code, code}, kitType, core::Location::place(from), to, forKitType};
 }
 
 core::MakeReadyPlan planOf(std::vector<core::KitMove> moves) {

@@ -43,7 +43,7 @@ TEST_F(ReadyPageStory, aScanTicksItsMoveAndAnotherTagIsToldApart) {
     const app::ReadyPage& page = planned();
     const auto plan = stored().plans().makeReady({}, today());
     ASSERT_FALSE(plan->moves.empty());
-    scan(QString::fromStdString(plan->moves.front().code));
+    scan(QString::fromStdString(plan->moves.front().item.id));
     EXPECT_EQ(page.moves().done(), 1);
     scan("K000000000");
     EXPECT_EQ(page.moves().done(), 1);

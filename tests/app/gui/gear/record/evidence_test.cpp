@@ -50,7 +50,7 @@ TEST_F(EvidenceStory, saysWhatWasAboardInDateAndWhoSigned) {
     const app::EvidencePrintout printout = app::evidencePrintoutOf(found, "Quillmere Lake Rescue", today());
     ASSERT_EQ(printout.rows.size(), found.aboard.size());
     for (std::size_t i = 0; i < printout.rows.size(); ++i)
-        EXPECT_EQ(printout.rows[i].code.toStdString(), found.aboard[i].code);
+        EXPECT_EQ(printout.rows[i].code.toStdString(), found.aboard[i].item.id);
     EXPECT_TRUE(printout.more.join(' ').contains("Petra Lund"));
     EXPECT_TRUE(printout.proof.join(' ').contains(QString::fromStdString(found.factHash)));
     EXPECT_TRUE(printout.proof.join(' ').contains(QString::fromStdString(found.head)));
