@@ -73,7 +73,7 @@ std::vector<ListRow> TagChoice::lines() const {
                                  isOut && owner.isEmpty() ? TagChoiceText::tr("left out")
                                  : isOut                  ? TagChoiceText::tr("%1 · left out").arg(owner)
                                                           : owner,
-                                 code));
+                                 {tag.code, tag.code})); // a boat's or person's, too
     }
     return lines;
 }
