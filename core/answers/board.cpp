@@ -84,7 +84,7 @@ void addStopsOfALaunch(const KitThatCameBack& kit, std::vector<Reason>& reasons)
     input.points.clear(); // they are done at the next launch
     for (const Finding& finding : judge(input).findings) {
         const auto isTold = [&](const Reason& reason) {
-            return !finding.code.empty() && reason.code == finding.code && reason.kind != Reason::Kind::LogOpen;
+            return !finding.item.id.empty() && reason.item.id == finding.item.id && reason.kind != Reason::Kind::LogOpen;
         };
         if (!isStop(finding)) continue;
         if (finding.kind == FindingKind::LogOpen)

@@ -245,7 +245,7 @@ TEST(Board, aJacketThatFitsNobodyOfTheCrewStopsTheBoat) {
 TEST(Board, anOpenLogEntryThatStopsAnItemStopsTheBoat) {
     BackInShed back;
     back.kit.input.seen[0].logOpen = {
-        {"e1", "", "K1", day("2026-03-02"), "blade cracked", Severity::Stop, "", {}, ""}};
+        {"e1", "", itemNamed("K1"), day("2026-03-02"), "blade cracked", Severity::Stop, "", {}, ""}};
     EXPECT_THAT(told(back.condition()), ElementsAre("log-open paddle K1 (stop log-open paddle K1)"));
     back.kit.input.seen[0].logOpen[0].severity = Severity::Remark;
     EXPECT_EQ(back.condition().kind, Kind::KitReady);
