@@ -21,8 +21,9 @@ constexpr ErrorText textsOfWarnings[] = {
     {ErrorCode::TypeWithoutItem,
      QT_TRANSLATE_NOOP("Errors", "a '%1' is asked for, and the club has none: each check will miss it")},
     {ErrorCode::RuleWithoutSource,
-     QT_TRANSLATE_NOOP("Errors", "the rule '%1' of '%2' has no source: write who says so, such as the maker's "
-                                 "manual")},
+     QT_TRANSLATE_NOOP("Errors",
+                       "the rule '%1' of '%2' has no source: write who says so, such as the maker's "
+                       "manual")},
     {ErrorCode::JacketNotWorn,
      QT_TRANSLATE_NOOP("Errors", "'%1' is not marked as worn: no check will ask whether it fits")},
 };

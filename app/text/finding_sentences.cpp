@@ -65,7 +65,8 @@ QString countedInWords(const core::RuleDue& due) {
                          .arg(sum, limit)
                    : FindingSentencesText::tr("%1 launches, never recorded, the limit is %2").arg(sum, limit);
     return isRecorded
-               ? FindingSentencesText::tr("%1 hours run since the last record, the limit is %2").arg(sum, limit)
+               ? FindingSentencesText::tr("%1 hours run since the last record, the limit is %2")
+                     .arg(sum, limit)
                : FindingSentencesText::tr("%1 hours run, never recorded, the limit is %2").arg(sum, limit);
 }
 
@@ -298,9 +299,9 @@ QString unknownTag(const Finding& finding) {
 }
 
 QString noManifest(const Finding& finding) {
-    return FindingSentencesText::tr(
-               "nothing is asked of this boat: its class “%1” has no manifest with a required line; write one.")
-        .arg(text(finding.text));
+    return FindingSentencesText::
+        tr("nothing is asked of this boat: its class “%1” has no manifest with a required line; write one.")
+            .arg(text(finding.text));
 }
 
 QString sentenceOf(const Finding& finding) {

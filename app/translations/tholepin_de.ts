@@ -1590,6 +1590,54 @@ Erledigt am %1: %2</translation>
         <source>the club file holds something that cannot be read: &apos;%1&apos; is no time</source>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: „%1“ ist keine Zeit</translation>
     </message>
+    <message>
+        <source>a check every 0 days cannot be: write 1 or more, or leave the cell empty</source>
+        <translation>alle 0 Tage kann nicht geprüft werden: 1 oder mehr schreiben oder die Zelle leer lassen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is a tag&apos;s code and no reason</source>
+        <translation>&apos;%1&apos; ist der Code eines Etiketts und kein Grund</translation>
+    </message>
+    <message>
+        <source>say why in words</source>
+        <translation>den Grund in Worten sagen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; says too little</source>
+        <translation>&apos;%1&apos; sagt zu wenig</translation>
+    </message>
+    <message>
+        <source>say why in words, of three letters at least</source>
+        <translation>den Grund in Worten sagen, mit mindestens drei Buchstaben</translation>
+    </message>
+    <message>
+        <source>no boat has the class &apos;%1&apos;: its manifest is asked of none</source>
+        <translation>kein Boot hat die Klasse &apos;%1&apos;: ihre Packliste wird von keinem verlangt</translation>
+    </message>
+    <message>
+        <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
+        <translation>von &apos;%1&apos; wird nichts verlangt: die Klasse &apos;%2&apos; hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
+    </message>
+    <message>
+        <source>the class &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
+        <translation>die Klasse &apos;%1&apos; heißt fast wie &apos;%2&apos;: wenn es eine ist, beide gleich schreiben</translation>
+    </message>
+    <message>
+        <source>the kit type &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
+        <translation>die Art &apos;%1&apos; heißt fast wie &apos;%2&apos;: wenn es eine ist, beide gleich schreiben</translation>
+    </message>
+    <message>
+        <source>a &apos;%1&apos; is asked for, and the club has none: each check will miss it</source>
+        <translation>&apos;%1&apos; wird verlangt, und der Verein hat keines: es wird bei jeder Prüfung fehlen</translation>
+    </message>
+    <message>
+        <source>the rule &apos;%1&apos; of &apos;%2&apos; has no source: write who says so, such as the maker&apos;s manual</source>
+        <translation>die Regel &apos;%1&apos; von &apos;%2&apos; nennt keine Quelle: schreiben, wer das sagt, etwa das Handbuch des Herstellers</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not marked as worn: no check will ask whether it fits</source>
+        <translation>&apos;%1&apos; ist nicht als getragen gekennzeichnet: keine Prüfung fragt, ob es passt</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -2119,6 +2167,18 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 launches, never recorded, the limit is %2</source>
+        <translation>%1 Wasserungen, nie gewartet, die Grenze ist %2</translation>
+    </message>
+    <message>
+        <source>%1 hours run, never recorded, the limit is %2</source>
+        <translation>%1 Betriebsstunden, nie gewartet, die Grenze ist %2</translation>
+    </message>
+    <message>
+        <source>nothing is asked of this boat: its class “%1” has no manifest with a required line; write one.</source>
+        <translation>von diesem Boot wird nichts verlangt: seine Klasse „%1“ hat keine Packliste mit einer Pflichtzeile; bitte eine schreiben.</translation>
     </message>
 </context>
 <context>
@@ -3252,10 +3312,6 @@ Erledigt am %1: %2</translation>
         <translation>Ausrüstung vollständig</translation>
     </message>
     <message>
-        <source>rescue ready, checked%1</source>
-        <translation>einsatzklar, geprüft%1</translation>
-    </message>
-    <message>
         <source>out, launch signed%1</source>
         <translation>draußen, Auslaufen unterschrieben%1</translation>
     </message>
@@ -3386,6 +3442,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Everything is back</source>
         <translation>Alles zurück</translation>
+    </message>
+    <message>
+        <source>kit ready, checked%1</source>
+        <translation>ausrüstungsklar, geprüft%1</translation>
+    </message>
+    <message>
+        <source>Last checked %1; this club checks it every %2: do a check.</source>
+        <translation>Zuletzt geprüft %1; dieser Verein prüft alle %2: jetzt prüfen.</translation>
     </message>
 </context>
 <context>
@@ -4192,6 +4256,28 @@ Erledigt am %1: %2</translation>
     <message>
         <source>min</source>
         <translation>min</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>gestern</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day ago</source>
+        <translation>
+            <numerusform>vor %n Tag</numerusform>
+            <numerusform>vor %n Tagen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days ago</source>
+        <translation>
+            <numerusform>vor %n Tag</numerusform>
+            <numerusform>vor %n Tagen</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -76,15 +76,16 @@ std::optional<Reason> reasonOfItem(const BoatOnRecord& boat, const ItemRecord& r
     return whyDue(boat.kit->asForLaunch, record);
 }
 
-/// Every stop that a launch check with those people would find today: a boat that went out short and came back
-/// whole is still short, a jacket that fits nobody of the crew is none.
+/// Every stop that a launch check with those people would find today: a boat that went out short and came
+/// back whole is still short, a jacket that fits nobody of the crew is none.
 void addStopsOfALaunch(const KitThatCameBack& kit, std::vector<Reason>& reasons) {
     BoatCheckInput input = kit.asForLaunch;
     if (input.people.empty()) input.people = kit.launchPeople;
     input.points.clear(); // they are done at the next launch
     for (const Finding& finding : judge(input).findings) {
         const auto isTold = [&](const Reason& reason) {
-            return !finding.item.id.empty() && reason.item.id == finding.item.id && reason.kind != Reason::Kind::LogOpen;
+            return !finding.item.id.empty() && reason.item.id == finding.item.id &&
+                   reason.kind != Reason::Kind::LogOpen;
         };
         if (!isStop(finding)) continue;
         if (finding.kind == FindingKind::LogOpen)

@@ -56,9 +56,9 @@ struct BoatOnRecord {
     std::string boat;
     std::string boatClass;
     std::optional<int> checkEveryDays; ///< empty: a check holds as long as nothing of the kit changes
-    std::optional<SignedCheck> last; ///< the newest signed check of the boat, a launch or a return
+    std::optional<SignedCheck> last;   ///< the newest signed check of the boat, a launch or a return
     int checkedDaysAgo = 0;
-    std::string urgent;              ///< of the boat's newest signed launch check
+    std::string urgent; ///< of the boat's newest signed launch check
     /// Of what the last check saw or missed: by id, where it was seen last after that check was signed.
     std::map<std::string, Location> seenSince;
     std::optional<KitThatCameBack> kit; ///< needed only where dependsOnKit says so

@@ -51,8 +51,7 @@ private:
         const ItemBeforeRound& before = known->second;
         const ItemName name = before.record.item.name();
         const std::string& kitType = before.record.item.kitType;
-        if (before.apart.state == ItemState::WrittenOff)
-            return refuse(name, kitType, Refusal::WrittenOff);
+        if (before.apart.state == ItemState::WrittenOff) return refuse(name, kitType, Refusal::WrittenOff);
         auto rules = rulesFitting(before.record);
         if (rules.empty()) return refuse(name, kitType, Refusal::NoSuchRule);
         std::erase_if(rules, [&](const LifeRule& rule) { return isDone(before.record, rule); });
@@ -96,8 +95,8 @@ private:
         services.push_back({rule.part, rule.name, m_order.day, m_at, m_order.passed});
     }
 
-    /// A failed record withdraws the item; a passed one lifts what failed records did, and nothing else. What was
-    /// missing lies on the bench: it is found, and is again what it was before.
+    /// A failed record withdraws the item; a passed one lifts what failed records did, and nothing else. What
+    /// was missing lies on the bench: it is found, and is again what it was before.
     std::optional<StateApart> newState(const ItemBeforeRound& before, const ItemRecord& after) const {
         const StateApart& was = before.apart;
         const bool isFound = before.record.item.state == ItemState::Missing;
@@ -106,8 +105,8 @@ private:
             return was.state == ItemState::Serviceable
                        ? std::optional(StateApart{ItemState::Unserviceable, m_order.day, {}, true})
                        : asItWas;
-        const bool wasHeld =
-            was.state == ItemState::Unserviceable && was.byFailedRecord && failedSince(before.record.services);
+        const bool wasHeld = was.state == ItemState::Unserviceable && was.byFailedRecord &&
+                             failedSince(before.record.services);
         const bool isHeldByLog = std::ranges::any_of(
             before.logOpen, [](const LogEntry& entry) { return entry.severity == Severity::Stop; });
         if (!wasHeld || failedSince(after.services) || isHeldByLog) return asItWas;

@@ -72,7 +72,7 @@ struct ServiceRoundInput {
 struct RoundEntry {
     std::string item; ///< id
     std::vector<LifeRule> rules;
-    std::optional<Instant> at; ///< when it was done, if that is known: not of an earlier day
+    std::optional<Instant> at;       ///< when it was done, if that is known: not of an earlier day
     std::optional<StateApart> state; ///< empty: as it was
 };
 

@@ -4,9 +4,9 @@
 
 namespace core {
 
-/// Whether the texts differ by one slip of the hand: a character left out, put in, another one, or two neighbours
-/// exchanged (Damerau–Levenshtein distance 1, from memory). Equal texts are no slip. Bytes, so give folded or
-/// plain ASCII text.
+/// Whether the texts differ by one slip of the hand: a character left out, put in, another one, or two
+/// neighbours exchanged (Damerau–Levenshtein distance 1, from memory). Equal texts are no slip. Bytes, so
+/// give folded or plain ASCII text.
 bool isOneSlip(std::string_view a, std::string_view b);
 
 } // namespace core

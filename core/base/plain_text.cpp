@@ -77,7 +77,8 @@ void appendUtf8(std::string& text, char32_t character) {
 int lettersIn(std::string_view text) {
     int letters = 0;
     for (std::size_t at = 0; at < text.size();)
-        if (const UChar32 character = nextCharacter(text, at); character >= 0 && u_isalpha(character)) ++letters;
+        if (const UChar32 character = nextCharacter(text, at); character >= 0 && u_isalpha(character))
+            ++letters;
     return letters;
 }
 

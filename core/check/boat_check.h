@@ -37,7 +37,7 @@ struct PointRecord {
 /// Everything that a check's answer depends on. Kit types: those of the lines, their substitutes and the
 /// items.
 struct BoatCheckInput {
-    Location location; ///< the boat, or the place of a stocktake
+    Location location;     ///< the boat, or the place of a stocktake
     std::string boatClass; ///< of the boat
     Phase phase = Phase::Launch;
     CalendarDay today;

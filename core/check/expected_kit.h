@@ -11,7 +11,7 @@ namespace core {
 
 /// What a check of this kind says of kit that is not where it should be.
 struct ExpectedFindings {
-    std::function<Finding(const Item&)> notSeen;           ///< expected, and not seen
+    std::function<Finding(const Item&)> notSeen; ///< expected, and not seen
     /// Seen, and not expected; empty where there is nothing to say of that.
     std::function<std::optional<Finding>(const JudgedItem&)> notExpected;
 };

@@ -33,8 +33,8 @@ const KitType& kitTypeOf(const BoatCheckInput& input, const std::string& name);
 /// to set.
 std::optional<Finding> whyItDoesNotCount(const JudgedItem& item);
 
-/// Of the remark-level rules that are passed, within tolerance or undated, the one that is told: chosen as among
-/// stop rules. Null: there is none.
+/// Of the remark-level rules that are passed, within tolerance or undated, the one that is told: chosen as
+/// among stop rules. Null: there is none.
 const RuleDue* firstRemark(const std::vector<RuleDue>& dues);
 
 /// One for each open log entry on the item, of the entry's severity.

@@ -38,7 +38,9 @@ CheckAnswer judgeStocktake(const BoatCheckInput& input) {
     std::vector<const Item*> expected;
     for (const ItemRecord& record : input.expectedBack)
         if (isExpected(record.item, input)) expected.push_back(&record.item);
-    return judgeExpected(input, expected, {notThere, [&](const JudgedItem& item) { return fromElsewhere(item, input.location.name); }});
+    return judgeExpected(input, expected, {notThere, [&](const JudgedItem& item) {
+                                               return fromElsewhere(item, input.location.name);
+                                           }});
 }
 
 } // namespace core

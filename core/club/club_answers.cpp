@@ -20,8 +20,8 @@ public:
         , m_today(today) {}
 
     BoatOnRecord read(const Boat& boat) const {
-        BoatOnRecord record{.boat = boat.name, .boatClass = boat.boatClass,
-                            .checkEveryDays = boat.checkEveryDays};
+        BoatOnRecord record{
+            .boat = boat.name, .boatClass = boat.boatClass, .checkEveryDays = boat.checkEveryDays};
         const auto last = checkTables::newestSignOff(*m_state.database, boat.name);
         if (!last) return record;
         record.last = m_state.signedCheck(*last);

@@ -244,8 +244,7 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
         const std::string by = names.empty() ? std::string() : names.front();
         Transaction transaction(*m_state->database);
         const std::string words = m_state->newLogText({}, item->id, moment.today, text);
-        m_state->ledger.append("item", stateBody(item->id, "unserviceable", moment.today, "damaged", {}),
-                               by);
+        m_state->ledger.append("item", stateBody(item->id, "unserviceable", moment.today, "damaged", {}), by);
         m_state->ledger.append("log_entry",
                                rowBody(SheetId::Log,
                                        {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},

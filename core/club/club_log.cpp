@@ -45,10 +45,10 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
         entry.text = m_state->newLogText(entry.boat, entry.item.id, entry.day, text);
         entry.severity = severity;
         entry.by = by;
-        const auto body =
-            rowBody(SheetId::Log,
-                    {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}},
-                    {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
+        const auto body = rowBody(
+            SheetId::Log,
+            {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}},
+            {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
         entry.id = logEntryId({entry.boat, entry.item.id, entry.day.iso(), entry.text});
         Transaction transaction(*m_state->database);
         m_state->ledger.append("log_entry", body, by);

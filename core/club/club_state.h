@@ -46,8 +46,8 @@ struct ClubState {
     /// in its transaction.
     void endUrgentOfWhole(CalendarDay today);
 
-    /// The words of a new log entry about that boat or item: as given, with a number behind them where an entry
-    /// of that day has the same words, so that no entry is written over.
+    /// The words of a new log entry about that boat or item: as given, with a number behind them where an
+    /// entry of that day has the same words, so that no entry is written over.
     std::string newLogText(const std::string& boat, const std::string& code, CalendarDay day,
                            const std::string& text) const;
 

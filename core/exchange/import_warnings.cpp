@@ -14,7 +14,7 @@ namespace core {
 namespace {
 
 /// Words by which a club calls what keeps a person afloat, in the program's two languages.
-constexpr std::array<std::string_view, 6> jacketWords{"life jacket", "lifejacket",   "buoyancy aid",
+constexpr std::array<std::string_view, 6> jacketWords{"life jacket",  "lifejacket",  "buoyancy aid",
                                                       "rettungswest", "schwimmwest", "lifevest"};
 
 class Warnings {
@@ -51,15 +51,15 @@ private:
     }
 
     void add(const DraftRow& row, Error what) {
-        m_warnings.push_back(
-            {std::string(sheet(row.sheet).file), row.given->row, {}, std::move(what)});
+        m_warnings.push_back({std::string(sheet(row.sheet).file), row.given->row, {}, std::move(what)});
     }
 
     void addClassesWithoutBoat() {
         std::set<std::string> told;
         for (const DraftRow* line : m_draft.touched(SheetId::ManifestLines)) {
             const std::string& name = line->cell("boat_class");
-            if (!name.empty() && !m_classesOfBoats.contains(foldName(name)) && told.insert(foldName(name)).second)
+            if (!name.empty() && !m_classesOfBoats.contains(foldName(name)) &&
+                told.insert(foldName(name)).second)
                 add(*line, {ErrorCode::ClassWithoutBoat, {name}});
         }
     }
@@ -97,14 +97,17 @@ private:
         if (!isOneSlip(name, other) || std::min(name.size(), other.size()) < 3) return false;
         const auto lastWord = [](const std::string& text) { return text.substr(text.find_last_of(' ') + 1); };
         const auto isNumber = [](char c) { return c >= '0' && c <= '9'; };
-        return lastWord(name).size() > 1 && lastWord(other).size() > 1 && std::ranges::none_of(name, isNumber);
+        return lastWord(name).size() > 1 && lastWord(other).size() > 1 &&
+               std::ranges::none_of(name, isNumber);
     }
 
     void addTypesWithoutItem() {
         std::set<std::string> told;
         for (const DraftRow* line : m_draft.touched(SheetId::ManifestLines)) {
             const std::string& type = line->cell("kit_type");
-            const auto hasItem = [&](const std::string& name) { return m_typesOfItems.contains(foldName(name)); };
+            const auto hasItem = [&](const std::string& name) {
+                return m_typesOfItems.contains(foldName(name));
+            };
             if (cellOf(sheet(SheetId::ManifestLines), line->cells, "quantity") == "0" || hasItem(type) ||
                 std::ranges::any_of(namesFrom(line->cell("substitutes")), hasItem) ||
                 !told.insert(foldName(type)).second)

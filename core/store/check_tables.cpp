@@ -268,7 +268,8 @@ std::optional<SignOff> newestSignOff(Database& database, const std::string& boat
 
 std::vector<SignOff> standingUrgent(Database& database) {
     Statement query = database.prepare(
-        "SELECT check_id, stamp, boat, phase, by, at, urgent FROM sign_off AS urgent_launch WHERE urgent <> '' "
+        "SELECT check_id, stamp, boat, phase, by, at, urgent FROM sign_off AS urgent_launch WHERE urgent <> "
+        "'' "
         "AND NOT EXISTS (SELECT 1 FROM urgent_ended WHERE check_id = urgent_launch.check_id) "
         "AND NOT EXISTS (SELECT 1 FROM sign_off AS later WHERE later.boat = urgent_launch.boat AND "
         "later.phase = 'launch' AND later.stamp > urgent_launch.stamp) ORDER BY boat");
@@ -348,9 +349,8 @@ std::optional<CheckRun> firstReturnOf(Database& database, const std::string& cod
 }
 
 const std::vector<std::string>& tables() {
-    static const std::vector<std::string> names{"check_run", "check_names", "sighting",
-                                                "undone",    "point_value", "sign_off",
-                                                "urgent_ended"};
+    static const std::vector<std::string> names{"check_run",   "check_names", "sighting",    "undone",
+                                                "point_value", "sign_off",    "urgent_ended"};
     return names;
 }
 

@@ -220,7 +220,8 @@ std::string importJson(const core::ImportPlan& plan) {
     for (const auto& [file, rows] : plan.accepted)
         accepted[file] = rows;
     const auto warning = [](const core::RejectedRow& row) {
-        return Json{{"file", row.file}, {"row", row.row}, {"what", rejectionInWords(row.reason).toStdString()}};
+        return Json{
+            {"file", row.file}, {"row", row.row}, {"what", rejectionInWords(row.reason).toStdString()}};
     };
     return written({{"accepted", accepted},
                     {"rejected", listOf(plan.rejected, rejectedRow)},

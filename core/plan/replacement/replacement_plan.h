@@ -33,9 +33,9 @@ struct ReplacementRow {
     std::optional<CalendarDay> firstShort; ///< empty: not within the horizon
     std::optional<CalendarDay> lastGood;   ///< the day before
     std::optional<CalendarDay> orderBy;
-    bool late = false;           ///< orderBy is past
+    bool late = false;             ///< orderBy is past
     std::optional<int> budgetYear; ///< of orderBy, or this year when the order is late
-    std::optional<int> quantity; ///< whole packs; 0: nothing runs short; empty: no quantity can do
+    std::optional<int> quantity;   ///< whole packs; 0: nothing runs short; empty: no quantity can do
     int pack = 1;
     int leadDays = 0;
     std::optional<double> price;

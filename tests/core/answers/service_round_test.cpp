@@ -53,8 +53,7 @@ struct RoundBuilder {
     ServiceRoundAnswer answer() const {
         ServiceRoundInput asRead = input;
         for (auto& [code, before] : asRead.items)
-            if (before.record.item.state != ItemState::Missing)
-                before.apart.state = before.record.item.state;
+            if (before.record.item.state != ItemState::Missing) before.apart.state = before.record.item.state;
         return serviceRoundOf(asRead);
     }
 };

@@ -7,8 +7,8 @@
 
 namespace {
 
-/// Damerau–Levenshtein distance of neighbours exchanged at most once (optimal string alignment), as the textbook
-/// table fills it (from memory): slow, and another way than the one that is tested.
+/// Damerau–Levenshtein distance of neighbours exchanged at most once (optimal string alignment), as the
+/// textbook table fills it (from memory): slow, and another way than the one that is tested.
 int distance(const std::string& a, const std::string& b) {
     std::vector<std::vector<int>> d(a.size() + 1, std::vector<int>(b.size() + 1));
     for (std::size_t i = 0; i <= a.size(); ++i)

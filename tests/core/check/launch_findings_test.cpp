@@ -185,8 +185,8 @@ TEST(LaunchFindings, countsWithARemarkWhatIsPassedAsARemarkOrWithinTolerance) {
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark out-of-date flare K1"));
 }
 
-// Of several rules that are passed as a remark the one is told that would be told of stop rules: out of date, then
-// overdue, then undated, whatever their names (docs/rules.md section 3).
+// Of several rules that are passed as a remark the one is told that would be told of stop rules: out of date,
+// then overdue, then undated, whatever their names (docs/rules.md section 3).
 TEST(LaunchFindings, remarksOnlyTheMostUrgentRuleThatIsPassedAsARemark) {
     auto check = shortOfOneFlare();
     for (LifeRule& rule : check.type("flare").rules)

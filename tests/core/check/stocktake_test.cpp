@@ -56,7 +56,8 @@ TEST(StocktakeRules, bringNothingThatIsWrittenOffToThePlaceWhereItLies) {
     EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark written-off paddle K1"));
     check.input.seen[0].record.item.place = "shed";
     check.input.expectedBack.clear();
-    EXPECT_THAT(briefOf(check.answer()), ElementsAre("remark extra paddle K1", "remark written-off paddle K1"));
+    EXPECT_THAT(briefOf(check.answer()),
+                ElementsAre("remark extra paddle K1", "remark written-off paddle K1"));
 }
 
 TEST(StocktakeRules, nameTheHomeOfWhatBelongsElsewhere) {

@@ -97,7 +97,8 @@ TEST(ImportWarnings, nameARuleWithoutSourceAndJacketsThatAreNotWorn) {
     files["kit_types.csv"] = "kit_type,worn\nLife Jacket,\nknife,\n";
     files["life_rules.csv"] = "kit_type,rule,kind,n\nlife jacket,rearm,service_every,12\n";
     const auto plan = planOf(files, rows);
-    EXPECT_THAT(told(plan), ElementsAre("kit_types.csv 2: Life Jacket", "life_rules.csv 2: rearm Life Jacket"));
+    EXPECT_THAT(told(plan),
+                ElementsAre("kit_types.csv 2: Life Jacket", "life_rules.csv 2: rearm Life Jacket"));
     EXPECT_EQ(firstCode(plan), ErrorCode::JacketNotWorn);
     EXPECT_EQ(plan.warnings[1].reason.code, ErrorCode::RuleWithoutSource);
 }

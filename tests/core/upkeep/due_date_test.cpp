@@ -227,7 +227,8 @@ TEST(DueDate, countsAllUseWhileNothingIsRecorded) {
     EXPECT_EQ(dueOf(ruleOf(RuleKind::EveryHours, 7), record, "2026-03-01").state, DueState::Passed);
 }
 
-// docs/register-csv.md: "use counts since ever"; docs/command-line.md: `anchor` is what the day was counted from.
+// docs/register-csv.md: "use counts since ever"; docs/command-line.md: `anchor` is what the day was counted
+// from.
 TEST(DueDate, whatWasNeverRecordedCountsFromNoDay) {
     ItemRecord record = madeOn("2024-01-01");
     record.item.firstUse = known("2025-06-01");
