@@ -1551,8 +1551,12 @@ Erledigt am %1: %2</translation>
         <translation>„%1“ hat %2 Zeichen, ein Code hat 10</translation>
     </message>
     <message>
-        <source>two neighbouring characters may be exchanged: is it %2?</source>
-        <translation>zwei Nachbarzeichen sind vielleicht vertauscht, gemeint war dann %2</translation>
+        <source>&apos;%1&apos; is no tag of this club</source>
+        <translation>„%1“ ist kein Etikett dieses Vereins</translation>
+    </message>
+    <message>
+        <source>it is almost %2: compare it with the characters under the tag</source>
+        <translation>es ist fast %2: mit den Zeichen unter dem Etikett vergleichen</translation>
     </message>
     <message>
         <source>element (%1) of the label: its length is wrong in &apos;%2&apos;</source>

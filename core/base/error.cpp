@@ -62,6 +62,7 @@ constexpr std::array kinds{
     std::pair(Code::NoSuchSize, Kind::NotFound),
     std::pair(Code::NoSuchRule, Kind::NotFound),
     std::pair(Code::NoSuchItem, Kind::NotFound),
+    std::pair(Code::TagLikeOthers, Kind::NotFound),
     std::pair(Code::NothingHasTag, Kind::NotFound),
     std::pair(Code::NoSuchSubject, Kind::NotFound),
     std::pair(Code::TagForWrittenOff, Kind::NotAllowed),

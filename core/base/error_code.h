@@ -124,11 +124,11 @@ enum class ErrorCode : std::uint16_t {
     PriorOutOfRange,
 
     // Tag codes and makers' labels
-    TagLength,              ///< what was typed; how many characters it has
-    TagClassUnknown,        ///< what was typed
-    TagCharacter,           ///< what was typed
-    TagCheckCharacter,      ///< what was typed
-    TagNeighboursExchanged, ///< what was typed; the likely code
+    TagLength,         ///< what was typed; how many characters it has
+    TagClassUnknown,   ///< what was typed
+    TagCharacter,      ///< what was typed
+    TagCheckCharacter, ///< what was typed
+    TagLikeOthers,     ///< what was typed; the club's own tags that are one slip away
     LabelEmpty,
     LabelElementUnknown, ///< the characters where one should begin
     LabelBracketOpen,

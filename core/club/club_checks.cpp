@@ -122,7 +122,7 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
         if (!run) return run.error();
         const RegisterStore& store = m_state->registerStore;
         const auto code = scannedCode(text, *m_state->database, store, moment.today.year());
-        if (!code) return Scanned{};
+        if (!code) return Scanned{.alike = m_state->tagsLike(text.text)};
         const auto ignored = [&] { return Scanned{Scanned::What::Ignored, tagItself(*code), {}, {}}; };
         const auto see = [&](Scanned scanned) -> Scanned {
             if (stands(checkTables::sightings(*m_state->database, check), code->text())) {

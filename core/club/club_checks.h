@@ -42,6 +42,7 @@ struct Scanned {
     ItemName item;    ///< what it names; a tag that names no item is its own id
     std::string name; ///< kit type, or the person's name
     std::optional<ControlTag> control;
+    std::vector<std::string> alike = {}; ///< Unread: the club's own tags one slip away from what was typed
 };
 
 /// Launch checks, return checks and stocktakes, from the first scan to the signature. See Club for what holds

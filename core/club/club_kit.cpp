@@ -14,6 +14,7 @@
 #include "core/tag/maker_label.h"
 
 #include <algorithm>
+#include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -95,8 +96,10 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     return kit;
 }
 
-Result<Item> knownItem(const ClubKit& club, const std::string& typed) {
+Result<Item> knownItem(const ClubState& state, const ClubKit& club, const std::string& typed) {
     if (auto known = club.item(typed)) return std::move(*known);
+    if (const auto alike = state.tagsLike(typed); !alike.empty())
+        return Error{ErrorCode::TagLikeOthers, {typed, fmt::format("{}", fmt::join(alike, ", "))}};
     return Error{ErrorCode::NoSuchItem, {typed}};
 }
 
@@ -154,7 +157,7 @@ Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::s
 
 Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
     return guarded([&]() -> Result<std::string> {
-        const auto known = knownItem(*this, typed);
+        const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (known->state == ItemState::WrittenOff)
             return Error{ErrorCode::TagForWrittenOff, {known->kitType, shownTag(*known)}};
@@ -169,7 +172,7 @@ Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::str
 Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, const std::string& by,
                           Moment moment) {
     return guarded([&]() -> Outcome {
-        const auto known = knownItem(*this, typed);
+        const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
             return Error{ErrorCode::NotAReason, {why}};
@@ -183,7 +186,7 @@ Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, cons
 
 Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment moment) {
     return guarded([&]() -> Outcome {
-        const auto known = knownItem(*this, typed);
+        const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
         Transaction transaction(*m_state->database);

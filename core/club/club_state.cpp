@@ -2,8 +2,12 @@
 
 #include "core/base/calendar_day.h"
 #include "core/base/error_code.h"
+#include "core/base/one_slip.h"
 #include "core/base/result.h"
+#include "core/register/typed_rows.h"
 #include "core/store/row_table.h"
+#include "core/store/tag_tables.h"
+#include "core/tag/tag_code.h"
 
 #include <nlohmann/json.hpp>
 
@@ -29,6 +33,26 @@ Result<CheckRun> ClubState::openRun(const std::string& check) const {
 SignedCheck ClubState::signedCheck(const SignOff& signOff) const {
     return {signOff.check, signOff.by, signOff.at, signOff.urgent,
             checkTables::signedAnswer(*database, signOff.check).value()};
+}
+
+std::vector<std::string> ClubState::tagsLike(const std::string& typed) const {
+    constexpr std::size_t most = 3;
+    constexpr std::size_t length = 10;
+    const std::string text = asPrinted(typed);
+    std::vector<std::string> alike;
+    if (text.size() + 1 < length || text.size() > length + 1) return alike;
+    const auto add = [&](const std::string& tag) {
+        if (alike.size() < most && isOneSlip(text, tag)) alike.push_back(TagCode::exact(tag)->grouped());
+    };
+    const auto changed = tagTables::changed(*database);
+    for (const Cells& cells : registerStore.all(SheetId::Items)) {
+        const auto later = changed.find(cells[0]);
+        add(later == changed.end() ? cells[0] : later->second);
+    }
+    for (const SheetId id : {SheetId::Boats, SheetId::People})
+        for (const Cells& cells : registerStore.all(id))
+            add(std::string(cellOf(sheet(id), cells, "tag")));
+    return alike;
 }
 
 std::string ClubState::newLogText(const std::string& boat, const std::string& code, CalendarDay day,

@@ -46,6 +46,10 @@ struct ClubState {
     /// in its transaction.
     void endUrgentOfWhole(CalendarDay today);
 
+    /// The club's own tags, of kit, boats and people, that are one slip away from what was typed; as they are
+    /// printed, at most three. Reads all tags, so only for what is no tag.
+    std::vector<std::string> tagsLike(const std::string& typed) const;
+
     /// The words of a new log entry about that boat or item: as given, with a number behind them where an
     /// entry of that day has the same words, so that no entry is written over.
     std::string newLogText(const std::string& boat, const std::string& code, CalendarDay day,

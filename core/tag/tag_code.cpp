@@ -4,7 +4,6 @@
 
 #include <array>
 #include <fmt/format.h>
-#include <vector>
 
 namespace core {
 namespace {
@@ -25,7 +24,9 @@ bool hasShape(std::string_view text) {
     return true;
 }
 
-std::string cleaned(std::string_view typed) {
+} // namespace
+
+std::string asPrinted(std::string_view typed) {
     std::string text;
     for (char c : typed) {
         if (c == ' ' || c == '\t' || c == '-' || c == '\r' || c == '\n') continue;
@@ -34,20 +35,6 @@ std::string cleaned(std::string_view typed) {
     }
     return text;
 }
-
-/// What would explain a failed check: two neighbours exchanged, if only one exchange gives a good code.
-Error slipOf(std::string_view typed, const std::string& text) {
-    std::vector<std::string> swaps;
-    for (std::size_t i = 1; i + 1 < text.size(); ++i) {
-        std::string swapped = text;
-        std::swap(swapped[i], swapped[i + 1]);
-        if (swapped != text && TagCode::exact(swapped)) swaps.push_back(TagCode::exact(swapped)->grouped());
-    }
-    if (swaps.size() == 1) return {ErrorCode::TagNeighboursExchanged, {std::string(typed), swaps.front()}};
-    return {ErrorCode::TagCheckCharacter, {std::string(typed)}};
-}
-
-} // namespace
 
 std::optional<char> checkCharacter(std::string_view text) {
     // Pure system: c = (c·2 + value) mod 37 over the text; the check makes the whole come out as 1.
@@ -66,13 +53,13 @@ std::optional<TagCode> TagCode::exact(std::string_view text) {
 }
 
 Result<TagCode> TagCode::parse(std::string_view typed) {
-    const std::string text = cleaned(typed);
+    const std::string text = asPrinted(typed);
     if (text.size() != codeLength)
         return Error{ErrorCode::TagLength, {std::string(typed), std::to_string(text.size())}};
     if (!isIn(classes, text[0])) return Error{ErrorCode::TagClassUnknown, {std::string(typed)}};
     if (!hasShape(text)) return Error{ErrorCode::TagCharacter, {std::string(typed)}};
     if (auto code = exact(text)) return *code;
-    return slipOf(typed, text);
+    return Error{ErrorCode::TagCheckCharacter, {std::string(typed)}};
 }
 
 TagCode TagCode::mint(TagClass tagClass, const std::function<std::uint64_t()>& random) {

@@ -15,6 +15,10 @@ namespace core {
 /// outside.
 std::optional<char> checkCharacter(std::string_view text);
 
+/// What a person typed, in the characters that are printed: upper case, no blanks or hyphens, 0 for O, 1 for
+/// I and L.
+std::string asPrinted(std::string_view typed);
+
 /// What a tag is fixed to.
 enum class TagClass : char { Kit = 'K', Boat = 'B', Person = 'P', Control = 'C', Shelf = 'S' };
 
@@ -25,8 +29,8 @@ public:
     /// Strict: ten characters exactly as they are printed.
     static std::optional<TagCode> exact(std::string_view text);
 
-    /// As a person types it: lower case, blanks and hyphens anywhere, O for 0, I and L for 1. BadInput with
-    /// the likely slip when the check character does not agree.
+    /// As a person types it: lower case, blanks and hyphens anywhere, O for 0, I and L for 1. BadInput when
+    /// the check character does not agree; which tag was meant only the club's register can tell.
     static Result<TagCode> parse(std::string_view typed);
 
     /// A fresh code. `random` gives 64 evenly spread bits a call. Codes whose check character would be one of

@@ -4,6 +4,7 @@
 #include "app/flow/check_flow.h"
 #include "app/flow/seen_text.h"
 #include "app/text/sentences.h"
+#include "app/text/words.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_events.h"
 
@@ -101,6 +102,9 @@ private:
         if (step && step->what == FlowStep::What::Scanned && step->scan.what == core::Scanned::What::Unread &&
             std::find(m_unread.begin(), m_unread.end(), asItCame) == m_unread.end())
             m_unread.push_back(asItCame);
+        if (step && !step->scan.alike.empty())
+            note(QStringLiteral("'%1' is no tag of this club; it is almost %2")
+                     .arg(QString::fromStdString(asItCame), listed(step->scan.alike)));
         return follow(step);
     }
 

@@ -3,6 +3,7 @@
 #include "app/gui/widgets/list_row.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 #include "core/tag/tag_code.h"
 
 #include <QCoreApplication>
@@ -21,7 +22,12 @@ ScanWords ofNewItem(const core::Scanned& scan, const ListRow* row) {
     return {ScanWordsText::tr("Look: %1. %2").arg(withCode(scan), row->remark), true, Sound::LookAtThis};
 }
 
-ScanWords ofUnread(const QString& text) {
+ScanWords ofUnread(const core::Scanned& scan, const QString& text) {
+    if (!scan.alike.empty()) {
+        const core::Error error{core::ErrorCode::TagLikeOthers,
+                                {text.toStdString(), listed(scan.alike).toStdString()}};
+        return {withCapital(errorLine(error)) + QLatin1Char('.'), true, Sound::LookAtThis};
+    }
     const auto typed = core::TagCode::parse(text.toStdString());
     const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text)
                                : withCapital(errorLine(typed.error())) + QLatin1Char('.');
@@ -52,7 +58,7 @@ ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow*
     case What::Ignored:
         return {ScanWordsText::tr("Nothing to do for that tag here."), false, std::nullopt};
     case What::Unread:
-        return ofUnread(text);
+        return ofUnread(scan, text);
     case What::Control:
         break;
     }

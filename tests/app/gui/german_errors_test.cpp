@@ -157,6 +157,6 @@ TEST_F(GermanErrors, aBadCodeTypedInACheckIsRefusedInGerman) {
     typeCode("KMC20GKKE9"); // two neighbours exchanged
     EXPECT_EQ(
         said(),
-        "„KMC20GKKE9“ passt nicht zu seinem Prüfzeichen; zwei Nachbarzeichen sind vielleicht vertauscht, "
-        "gemeint war dann KMC2 0GKE K9.");
+        "„KMC20GKKE9“ ist kein Etikett dieses Vereins; es ist fast KMC2 0GKE K9: mit den Zeichen unter dem "
+        "Etikett vergleichen.");
 }

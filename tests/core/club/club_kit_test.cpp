@@ -1,9 +1,11 @@
+#include "core/base/error_code.h"
 #include "core/club/club.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_record.h"
 #include "core/register/new_kit.h"
+#include "core/tag/tag_code.h"
 #include "tests/core/club/small_club.h"
 
 #include <gmock/gmock.h>
@@ -115,6 +117,39 @@ TEST(Release, putsAnUnserviceableItemBackInUse) {
     ASSERT_TRUE(small.club.kit().release("KGFB6J8WF9", "Bram Oke", small.now));
     EXPECT_EQ(small.club.kit().item("KGFB6J8WF9")->state, ItemState::Serviceable);
     EXPECT_FALSE(small.club.kit().release("KGFB6J8WF9", "Bram Oke", small.now));
+}
+
+// What a person meant who typed a tag wrongly: the club's own tags, never one that nobody has.
+TEST(MistypedTag, isAnsweredWithTheClubsOwnTags) {
+    SmallClub small;
+    const auto told = [&](const std::string& typed) {
+        return small.club.kit().release(typed, "Bram Oke", small.now).error();
+    };
+    const std::string tag = small.club.kit().all().front().tag;
+    std::string exchanged = tag;
+    std::swap(exchanged[3], exchanged[4]);
+    for (const std::string& typed : {exchanged, tag.substr(0, 9), tag + "7"}) {
+        EXPECT_EQ(told(typed).code, core::ErrorCode::TagLikeOthers) << typed;
+        EXPECT_EQ(told(typed).arguments.back(), core::TagCode::exact(tag)->grouped());
+    }
+    EXPECT_EQ(told("K999999998").code, core::ErrorCode::NoSuchItem) << "nothing is near";
+
+    const std::string check = small.open();
+    const Scanned scanned = small.scan(check, exchanged);
+    EXPECT_EQ(scanned.what, Scanned::What::Unread);
+    EXPECT_THAT(scanned.alike, ElementsAre(core::TagCode::exact(tag)->grouped()));
+    EXPECT_TRUE(small.scan(check, "4099052913969").alike.empty());
+}
+
+TEST(MistypedTag, theNewTagOfAnItemIsMeant) {
+    SmallClub small;
+    const std::string old = small.club.kit().all().front().id;
+    const std::string tag = *small.club.kit().replaceTag(old, "Bram Oke", small.now);
+    std::string typed = tag;
+    std::swap(typed[5], typed[6]);
+    if (typed == tag) typed[5] = typed[5] == '7' ? '8' : '7';
+    EXPECT_EQ(small.club.kit().release(typed, "Bram Oke", small.now).error().arguments.back(),
+              core::TagCode::exact(tag)->grouped());
 }
 
 } // namespace

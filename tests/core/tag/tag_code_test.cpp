@@ -88,10 +88,10 @@ TEST(TagCode, typingIsForgiving) {
     EXPECT_EQ(code->grouped(), "K80N SC1F X4");
 }
 
-TEST(TagCode, typingIsStrictAndNamesTheLikelySlip) {
+TEST(TagCode, typingIsStrictAndInventsNoOtherCode) {
     const auto swapped = TagCode::parse("K80NCS1FX4"); // SC exchanged
     ASSERT_FALSE(swapped);
-    EXPECT_EQ(swapped.error(), (Error{ErrorCode::TagNeighboursExchanged, {"K80NCS1FX4", "K80N SC1F X4"}}));
+    EXPECT_EQ(swapped.error(), (Error{ErrorCode::TagCheckCharacter, {"K80NCS1FX4"}}));
     const auto wrong = TagCode::parse("K80NSC1FX6");
     ASSERT_FALSE(wrong);
     EXPECT_EQ(wrong.error(), (Error{ErrorCode::TagCheckCharacter, {"K80NSC1FX6"}}));
