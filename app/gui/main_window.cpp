@@ -266,7 +266,7 @@ void MainWindow::showBoard(const QString& saying) {
     if (m_cameraWanted) m_board->camera().startCamera();
     m_club.ask(
         this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
-        [this, saying](BoardState state) {
+        [this, saying](const BoardState& state) {
             setWindowTitle(tr("%1 · Tholepin").arg(state.club));
             m_isBoardFresh = true;
             m_board->setState(state);

@@ -153,7 +153,7 @@ void writeCells(Sheets& sheets, double top, const QStringList& cells, bool bold)
     double x = margin;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         sheets.write({x, top, columns[i].width, pageHeight}, cells[static_cast<int>(i)], textHeight,
-                     columns[i].align | Qt::AlignTop | Qt::TextWordWrap, bold);
+                     static_cast<int>(columns[i].align | Qt::AlignTop | Qt::TextWordWrap), bold);
         x += columns[i].width;
     }
 }

@@ -116,7 +116,9 @@ QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, 
         for (int sheet = 0; sheet < sheets; ++sheet) {
             if (sheet > 0) writer.newPage();
             for (int place = 0; place < layout.perSheet(); ++place) {
-                const auto at = static_cast<std::size_t>(sheet * layout.perSheet() + place);
+                const auto at =
+                    static_cast<std::size_t>(sheet) * static_cast<std::size_t>(layout.perSheet()) +
+                    static_cast<std::size_t>(place);
                 if (at < tags.size()) drawTag(painter, layout, layout.corner(place), tags[at]);
             }
             drawFoot(painter, layout, sheet + 1, sheets);

@@ -17,7 +17,7 @@ void FrameMailbox::offer(Frame frame) {
     if (wasEmpty && m_onArrival) m_onArrival();
 }
 
-bool FrameMailbox::put(Frame frame, std::stop_token stop) {
+bool FrameMailbox::put(Frame frame, const std::stop_token& stop) {
     {
         std::unique_lock guard(m_lock);
         if (!m_emptied.wait(guard, stop, [&] { return !m_frame; }) || stop.stop_requested()) return false;

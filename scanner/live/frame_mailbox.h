@@ -32,7 +32,7 @@ public:
     void offer(Frame frame);
 
     /// Waits until the place is empty. False, and the frame is dropped, if asked to stop meanwhile.
-    bool put(Frame frame, std::stop_token stop);
+    bool put(Frame frame, const std::stop_token& stop);
 
     /// Empties the place. Does not wait.
     std::optional<Frame> take();

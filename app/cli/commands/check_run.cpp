@@ -143,7 +143,7 @@ Result<CheckReport> runCheck(core::Club& club, const CheckPlan& plan) {
     Result<core::CheckAnswer> answer = club.checks().answer(check, plan.today);
     if (!answer && !stream.signedCheck()) return answer.error();
     CheckReport report{
-        check, answer ? std::move(*answer) : stream.signedCheck()->answer, {}, {}, stream.unread()};
+        check, answer ? *answer : stream.signedCheck()->answer, {}, {}, stream.unread()};
     if (const Outcome done = stream.signAtEnd(); !done) return done.error();
     if (const auto& done = stream.signedCheck()) {
         report.signedBy = done->by;

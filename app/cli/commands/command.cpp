@@ -116,7 +116,7 @@ Command CommandLine::add(const std::string& name, const std::string& does, Run r
     state->app->callback([state, this] {
         for (const auto& [one, other] : state->atLeastOneOf)
             if (state->app->count(one) + state->app->count(other) == 0)
-                throw CLI::RequiredError(one + " or " + other);
+                throw CLI::RequiredError(std::string(one).append(" or ").append(other));
         m_state->chosen = state->run;
     });
     return Command(state);
