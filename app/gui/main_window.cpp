@@ -3,6 +3,8 @@
 #include "app/gui/board/shed_board.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
+#include "app/gui/camera/hand_scanner.h"
+#include "app/gui/camera/scan_taker.h"
 #include "app/gui/check/check_page.h"
 #include "app/gui/club/import_run.h"
 #include "app/gui/gear/office/gear_office.h"
@@ -47,6 +49,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     , m_choosers(std::move(choosers))
     , m_import(new ImportRun(m_club, this))
     , m_printouts(new PrintoutDelivery(m_club, m_choosers, this))
+    , m_scanner(new HandScanner(*this))
     , m_progress(new QProgressBar(this)) {
     setObjectName("mainWindow");
     setWindowTitle(tr("Tholepin"));
@@ -65,6 +68,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     });
     connect(m_printouts, &PrintoutDelivery::done, this,
             [this](const QString& sentence) { m_check->printoutDone(sentence); });
+    connect(m_scanner, &HandScanner::scanned, this, &MainWindow::takeScan);
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
     build();
     m_welcome->setFocus(Qt::OtherFocusReason);
@@ -122,6 +126,7 @@ void MainWindow::connectPages() {
     connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
     auto* capture = new CodeCapture(*m_board, m_board->camera().codeEdit());
     connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
+    connect(m_board, &ShedBoard::codeScanned, this, &MainWindow::openBoatOfTag);
 }
 
 /// The office has the page already; its pages let their camera go when they are hidden.
@@ -212,7 +217,21 @@ void MainWindow::adaptMenus() {
     QWidget* page = m_pages->currentWidget();
     m_checkMenu->setInCheck(page == m_check);
     m_cameraMenu->setInCheck(page == m_check);
-    m_pageMenu->showPage(page == m_office ? m_office->page(m_office->currentPage()) : page);
+    m_pageMenu->showPage(currentPage());
+    m_scanner->comeFirst(); // a page that was made just now has filters of its own
+}
+
+QWidget* MainWindow::currentPage() const {
+    QWidget* page = m_pages->currentWidget();
+    return page == m_office ? m_office->page(m_office->currentPage()) : page;
+}
+
+/// A dialog that asks something holds the page up.
+void MainWindow::takeScan(const QString& text) {
+    auto* page = dynamic_cast<ScanTaker*>(currentPage());
+    if (!page || (!QApplication::activeModalWidget() && page->takeScan(text))) return;
+    m_sounds.play(Sound::LookAtThis);
+    page->sayOfScan(tr("%1 was scanned; nothing here asks for a tag.").arg(codeInWords(text.toStdString())));
 }
 
 bool MainWindow::isBoardShown() const {

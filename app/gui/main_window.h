@@ -18,6 +18,7 @@ class CameraMenu;
 class CheckMenu;
 class CheckPage;
 class GearOffice;
+class HandScanner;
 class ImportRun;
 class PageMenu;
 class PrintoutDelivery;
@@ -45,6 +46,7 @@ public:
     CheckPage& checkPage() { return *m_check; }
     GearOffice& gearOffice() { return *m_office; }
     Sounds& sounds() { return m_sounds; }
+    HandScanner& handScanner() { return *m_scanner; }
     bool isBoardShown() const;
 
 public slots:
@@ -75,6 +77,8 @@ private:
     void importFolder();
     void showBoard(const QString& saying = {});
     void startNext();
+    QWidget* currentPage() const; ///< of the gear officer's the one that is shown
+    void takeScan(const QString& text);
     void openBoatOfTag(const QString& code);
     void openBoatSeen(const core::ScannedText& scan);
     void startOnBoard(core::Phase phase);
@@ -90,6 +94,7 @@ private:
     bool m_isBoardFresh = false; ///< what the board shows is newer than what was done last
     ImportRun* m_import;
     PrintoutDelivery* m_printouts;
+    HandScanner* m_scanner;
     QProgressBar* m_progress;
     // Made anew with each language.
     QStackedWidget* m_pages = nullptr;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/gui/camera/scan_taker.h"
+
 #include <QWidget>
 
 class QLabel;
@@ -9,13 +11,14 @@ class QPushButton;
 namespace app {
 
 /// Before a club file is open: what to do first.
-class WelcomePage : public QWidget {
+class WelcomePage : public QWidget, public ScanTaker {
     Q_OBJECT
 
 public:
     explicit WelcomePage(QWidget* parent = nullptr);
 
     void say(const QString& sentence); ///< why a file could not be opened
+    void sayOfScan(const QString& sentence) override { say(sentence); }
 
 signals:
     void openPressed();

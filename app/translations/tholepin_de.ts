@@ -4968,6 +4968,10 @@ Erledigt am %1: %2</translation>
         <source>%1 of %2 found</source>
         <translation>%1 von %2 gefunden</translation>
     </message>
+    <message>
+        <source>%1 names no kit of this club.</source>
+        <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
+    </message>
 </context>
 <context>
     <name>app::LifePlot</name>
@@ -5060,6 +5064,10 @@ Erledigt am %2: %3</translation>
         <source>Closed. An item that was withdrawn counts again once it is released on its page under Kit.</source>
         <translation>Erledigt. Ein Stück, das aus dem Verkehr gezogen wurde, zählt wieder, sobald es auf seiner Seite unter Ausrüstung freigegeben ist.</translation>
     </message>
+    <message>
+        <source>%1 was scanned: the new entry is about it.</source>
+        <translation>%1 wurde gescannt: Der neue Eintrag handelt davon.</translation>
+    </message>
 </context>
 <context>
     <name>app::LogPanel</name>
@@ -5129,6 +5137,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>&amp;Gear officer</source>
         <translation>&amp;Gerätewart</translation>
+    </message>
+    <message>
+        <source>%1 was scanned; nothing here asks for a tag.</source>
+        <translation>%1 wurde gescannt; hier wird nach keinem Etikett gefragt.</translation>
     </message>
 </context>
 <context>

@@ -181,6 +181,11 @@ void ShedBoard::say(const QString& sentence) {
     m_said->setText(sentence);
 }
 
+bool ShedBoard::takeScan(const QString& text) {
+    emit codeScanned(text);
+    return true;
+}
+
 void ShedBoard::keyPressEvent(QKeyEvent* event) {
     const bool down = event->key() == Qt::Key_Down;
     if (down || event->key() == Qt::Key_Up) {

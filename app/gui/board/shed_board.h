@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/gui/board/boat_strip.h"
+#include "app/gui/camera/scan_taker.h"
 #include "core/answers/board.h"
 #include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
@@ -38,7 +39,7 @@ core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::O
 BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board);
 
 /// The first screen: a strip per boat, and two lines for the gear officer.
-class ShedBoard : public QWidget {
+class ShedBoard : public QWidget, public ScanTaker {
     Q_OBJECT
 
 public:
@@ -50,11 +51,14 @@ public:
     QString currentBoat() const;
     void say(const QString& sentence);          ///< what became of a code typed here
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
+    bool takeScan(const QString& text) override;
+    void sayOfScan(const QString& sentence) override { say(sentence); }
 
 signals:
     void boatPressed(const QString& boat, core::Phase phase); ///< `phase`: what it needs next
-    void importPressed();                                     ///< of a board without boats
-    void gearPagePressed(const QString& id);                  ///< see GearOffice
+    void codeScanned(const QString& text);
+    void importPressed();                    ///< of a board without boats
+    void gearPagePressed(const QString& id); ///< see GearOffice
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -1,18 +1,16 @@
 #include "app/gui/camera/code_capture.h"
 
+#include "app/gui/camera/held_field.h"
+
 #include <QApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
-#include <QPlainTextEdit>
 #include <QWidget>
 
 namespace app {
 namespace {
 
 constexpr QChar groupSeparator(0x1d); // between the elements of a maker's label
-
-/// A number has at most so many digits before its point; a label that a scanner types has more.
-constexpr int longestNumber = 6;
 
 bool isOfCode(const QString& typed) {
     if (typed.isEmpty()) return false;
@@ -26,6 +24,7 @@ CodeCapture::CodeCapture(QWidget& page, QLineEdit& codeEdit)
     : QObject(&page)
     , m_page(page)
     , m_codeEdit(codeEdit) {
+    askForCode(codeEdit);
     qApp->installEventFilter(this);
     connect(&codeEdit, &QLineEdit::returnPressed, this, &CodeCapture::send);
 }
@@ -39,18 +38,13 @@ bool CodeCapture::eventFilter(QObject* watched, QEvent* event) {
 }
 
 bool CodeCapture::takeKey(QKeyEvent& event) {
-    QWidget* focus = QApplication::focusWidget();
-    if (focus == &m_codeEdit) return false;
+    if (isTextField(*QApplication::focusWidget())) return false;
     const QString typed = event.text();
     const bool plain = !(event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) ||
                        typed == groupSeparator;
     if (!plain) return false;
     if (!m_codeEdit.text().isEmpty() && takeEdit(event)) return true;
-    if (auto* number = qobject_cast<QLineEdit*>(focus)) {
-        if (number->objectName() != "rowNumberEdit" || !isOfCode(typed)) return false;
-        return takeFromNumber(*number, typed);
-    }
-    if (qobject_cast<QPlainTextEdit*>(focus) || !isOfCode(typed)) return false;
+    if (!isOfCode(typed)) return false;
     m_codeEdit.setText(m_codeEdit.text() + typed);
     return true;
 }
@@ -75,18 +69,6 @@ bool CodeCapture::takeEdit(QKeyEvent& event) {
         m_codeEdit.setText(m_codeEdit.text() + event.text());
         return true;
     }
-}
-
-bool CodeCapture::takeFromNumber(QLineEdit& number, const QString& typed) {
-    const QChar first = typed.at(0);
-    const bool ofNumber = first.isDigit() || first == '.' || first == ',' || first == '-';
-    const bool tooLong = first.isDigit() && number.text().size() >= longestNumber &&
-                         !number.hasSelectedText() && !number.text().contains('.') &&
-                         !number.text().contains(',');
-    if (ofNumber && !tooLong) return false;
-    m_codeEdit.setText((tooLong ? number.text() : QString()) + typed);
-    if (tooLong) number.clear();
-    return true;
 }
 
 void CodeCapture::send() {

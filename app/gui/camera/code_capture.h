@@ -8,9 +8,9 @@ class QWidget;
 
 namespace app {
 
-/// Lets a code be typed, by hand or by a hand-held scanner, without choosing a field first: what is typed
-/// anywhere in the page's window goes to `codeEdit`, and Enter sends it. Text fields keep their keys; the
-/// number field of a point gives up what cannot be its number.
+/// Lets a code be typed by hand without choosing a field first: what is typed anywhere in the page's window
+/// goes to `codeEdit`, and Enter sends it. Text fields keep their keys. What a hand-held scanner types never
+/// comes here, see HandScanner.
 class CodeCapture : public QObject {
     Q_OBJECT
 
@@ -27,7 +27,6 @@ protected:
 private:
     bool takeKey(QKeyEvent& event);
     bool takeEdit(QKeyEvent& event);
-    bool takeFromNumber(QLineEdit& number, const QString& typed);
     void send();
 
     QWidget& m_page;

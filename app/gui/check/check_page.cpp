@@ -107,9 +107,7 @@ void CheckPage::connectParts() {
 
 void CheckPage::connectCamera() {
     auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this, [this](const QString& text) {
-        if (isOpenToScans()) m_session->scan(text, core::SeenBy::Typed);
-    });
+    connect(capture, &CodeCapture::codeTyped, this, &CheckPage::takeScan);
     connect(m_camera, &CameraPanel::codeSeen, this,
             [this](const core::ScannedText& scan, core::SeenBy seenBy) {
                 if (isOpenToScans()) m_session->scan(scan, seenBy);
@@ -209,6 +207,12 @@ void CheckPage::resizeEvent(QResizeEvent* event) {
 
 bool CheckPage::isOpenToScans() const {
     return m_session && !m_signing->isSigned();
+}
+
+bool CheckPage::takeScan(const QString& text) {
+    if (!isOpenToScans()) return false;
+    m_session->scan(text, core::SeenBy::Typed);
+    return true;
 }
 
 /// Control tags and what is pressed instead of them come here alike.

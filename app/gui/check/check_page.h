@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/gui/camera/scan_taker.h"
 #include "app/gui/club/check_session.h"
 #include "app/gui/printout/check_printout.h"
 
@@ -28,7 +29,7 @@ class TripPanel;
 
 /// A launch or return check on one page: who is aboard, the boat's log, the camera, what is still to find, to
 /// look at, found, the points, and the outcome at the foot. Everything shown is on disk.
-class CheckPage : public QWidget {
+class CheckPage : public QWidget, public ScanTaker {
     Q_OBJECT
 
 public:
@@ -55,6 +56,8 @@ public:
     void goToTrip(); ///< of a return
 
     void say(const QString& sentence, bool toLookAt = false);
+    bool takeScan(const QString& text) override;
+    void sayOfScan(const QString& sentence) override { say(sentence, true); }
 
 signals:
     void leaveWanted();

@@ -58,6 +58,11 @@ void GearPage::addCaution(QVBoxLayout& column, const char* name, const QString& 
     column.setContentsMargins(margins);
 }
 
+void GearPage::sayOfScan(const QString& sentence) {
+    if (!hasSaidLabel() && layout()) layout()->addWidget(saidLabel("pageSaidLabel"));
+    say(sentence, true);
+}
+
 void GearPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     refresh();

@@ -3,6 +3,7 @@
 // First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QWidget>
 
+#include "app/gui/camera/scan_taker.h"
 #include "app/gui/choosers.h"
 #include "app/gui/club/club_thread.h"
 #include "core/base/instant.h"
@@ -85,6 +86,7 @@ protected:
     void sayDone(const core::Result<QString>& sentence); ///< or the error in its place
     /// The label of what is said, a child of this; made by the first call, to be put into the layout.
     SaidLabel* saidLabel(const char* name);
+    bool hasSaidLabel() const { return m_said; }
 
 private:
     GearTools m_tools;
@@ -93,12 +95,14 @@ private:
 };
 
 /// One of the pages: reads what it shows whenever it is shown.
-class GearPage : public GearPart {
+class GearPage : public GearPart, public ScanTaker {
     Q_OBJECT
 
 public:
     /// Reads anew what the page shows.
     virtual void refresh() = 0;
+    /// A page that has no place for what it says gets one at its foot.
+    void sayOfScan(const QString& sentence) override;
 
 protected:
     using GearPart::GearPart;

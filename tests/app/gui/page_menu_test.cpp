@@ -203,7 +203,7 @@ TEST_F(PageMenu, keysOfABoardsLineOpenItsPageWhileACodeIsTyped) {
     openWindow();
     const QString missing = window().findChild<QPushButton*>("missingLine")->text();
     type("B7"); // a code that was begun
-    EXPECT_EQ(child<QLineEdit>("codeEdit")->text(), "B7");
+    EXPECT_TRUE(support::waitFor([&] { return child<QLineEdit>("codeEdit")->text() == "B7"; }));
     pressByKeys(missing);
     EXPECT_EQ(window().gearOffice().currentPage(), "missing");
 }

@@ -8,6 +8,7 @@
 
 #include "app/gui/board/boat_strip.h"
 #include "app/gui/board/shed_board.h"
+#include "app/gui/camera/hand_scanner.h"
 #include "app/gui/check/check_page.h"
 #include "app/gui/club/check_session.h"
 #include "app/gui/main_window.h"
@@ -23,7 +24,8 @@
 
 namespace support {
 
-/// The window on the demo club, used as a person does: by keys that go to whatever has the keyboard.
+/// The window on the demo club, used as a person does: by keys that go to whatever has the keyboard. The time
+/// between keys is told, not waited for.
 class WindowStory : public DemoClub {
 protected:
     void TearDown() override { m_window.reset(); }
@@ -33,6 +35,7 @@ protected:
     void openWindow(bool withCamera = false, app::Choosers choosers = {}) {
         m_window = std::make_unique<app::MainWindow>([] { return moment(); }, std::move(choosers));
         m_window->setCameraWanted(withCamera);
+        m_window->handScanner().setClock([this] { return m_keyMs; });
         m_window->show();
         m_window->activateWindow();
         m_boardsShown = 0;
@@ -57,16 +60,36 @@ protected:
         return onPage ? onPage : m_window->findChild<Widget*>(name);
     }
 
-    static void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
         QWidget* focus = QApplication::focusWidget();
         ASSERT_NE(focus, nullptr) << "nothing has the keyboard";
+        m_keyMs += betweenKeys;
         QTest::keyClick(focus, key, modifiers);
     }
 
-    static void type(const QString& text) {
-        QWidget* focus = QApplication::focusWidget();
-        ASSERT_NE(focus, nullptr) << "nothing has the keyboard";
-        QTest::keyClicks(focus, text);
+    void type(const QString& text,
+              std::chrono::milliseconds between = std::chrono::milliseconds(betweenKeys)) {
+        for (const QChar letter : text) {
+            QWidget* focus = QApplication::focusWidget();
+            ASSERT_NE(focus, nullptr) << "nothing has the keyboard";
+            m_keyMs += between.count();
+            QTest::keyClick(focus, letter.toLatin1());
+        }
+    }
+
+    /// As a hand-held scanner types: a few milliseconds from key to key, from 1 to 5.
+    void typeAsScanner(const QString& code, Qt::Key end = Qt::Key_Return) {
+        m_keyMs += 1000;
+        for (int at = 0; at < code.size(); ++at)
+            type(code.mid(at, 1), std::chrono::milliseconds(1 + at % 5));
+        m_keyMs += 3;
+        QTest::keyClick(QApplication::focusWidget(), end);
+    }
+
+    /// The same, and until what came of it is on disk and shown.
+    void scanByHand(const QString& code, Qt::Key end = Qt::Key_Return) {
+        typeAsScanner(code, end);
+        settle();
     }
 
     /// A code and Enter, and until it is on disk and shown.
@@ -121,7 +144,10 @@ protected:
     }
 
 private:
+    static constexpr int betweenKeys = 80; ///< milliseconds
+
     int m_boardsShown = 0;
+    qint64 m_keyMs = 0;
     std::unique_ptr<app::MainWindow> m_window;
 };
 

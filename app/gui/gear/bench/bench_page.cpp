@@ -133,10 +133,10 @@ void BenchPage::scan(const core::ScannedText& seen, core::SeenBy) {
             return item ? BenchScan{text, item->name(), item->kitType, item->size}
                         : BenchScan{text, {}, {}, {}};
         },
-        [this](const BenchScan& scan) { takeScan(scan); });
+        [this](const BenchScan& scan) { showScan(scan); });
 }
 
-void BenchPage::takeScan(const BenchScan& scan) {
+void BenchPage::showScan(const BenchScan& scan) {
     if (m_isDone) m_round.clear();
     m_isDone = false;
     const QString name =

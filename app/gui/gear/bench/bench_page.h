@@ -46,7 +46,7 @@ private:
     void connectParts();
     void take(Read read);
     void scan(const core::ScannedText& seen, core::SeenBy seenBy) override;
-    void takeScan(const BenchScan& scan);
+    void showScan(const BenchScan& scan);
     void showRound();
     void record();
     void takeOutcome(const core::Result<BenchOutcome>& outcome);

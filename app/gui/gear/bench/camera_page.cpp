@@ -13,9 +13,7 @@ CameraPage::CameraPage(GearTools tools, const QString& name, QWidget* parent)
     : GearPage(std::move(tools), name, parent)
     , m_camera(new CameraPanel(this)) {
     auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this, [this](const QString& text) {
-        scan(core::ScannedText::typed(text.toStdString()), core::SeenBy::Typed);
-    });
+    connect(capture, &CodeCapture::codeTyped, this, &CameraPage::takeScan);
     connect(m_camera, &CameraPanel::codeSeen, this, &CameraPage::scan);
 }
 
@@ -32,6 +30,11 @@ void CameraPage::layOut(QLayout* aboveCamera, QLayout* right, const char* cautio
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(body, 1);
     addCaution(layout, cautionName, caution);
+}
+
+bool CameraPage::takeScan(const QString& text) {
+    scan(core::ScannedText::typed(text.toStdString()), core::SeenBy::Typed);
+    return true;
 }
 
 void CameraPage::say(const QString& sentence, bool toLookAt) {

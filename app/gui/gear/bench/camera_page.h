@@ -16,6 +16,8 @@ class CameraPage : public GearPage {
 
 public:
     CameraPanel& camera() { return *m_camera; }
+    bool takeScan(const QString& text) override;
+    void sayOfScan(const QString& sentence) override { say(sentence, true); }
 
 protected:
     CameraPage(GearTools tools, const QString& name, QWidget* parent);

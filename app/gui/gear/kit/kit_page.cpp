@@ -1,5 +1,6 @@
 #include "app/gui/gear/kit/kit_page.h"
 
+#include "app/gui/camera/held_field.h"
 #include "app/gui/gear/kit/kit_item_panel.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/new_kit_panel.h"
@@ -51,6 +52,7 @@ void KitPage::build() {
         tr("find kit: type a part of its tag, type, size, home, person, maker or serial"));
     m_typed->setPlaceholderText(tr("find: tag, type, boat, person, serial …"));
     m_typed->installEventFilter(this);
+    askForCode(*m_typed);
     m_table->setObjectName("kitTable");
     m_table->setAccessibleName(tr("kit that was found"));
     m_table->horizontalHeader()->setResizeContentsPrecision(rowsMeasured);
@@ -162,6 +164,20 @@ void KitPage::enter() {
         [this](const std::optional<core::Item>& item) {
             if (item) showItem(QString::fromStdString(item->id));
         });
+}
+
+bool KitPage::takeScan(const QString& text) {
+    ask([text = text.toStdString(),
+         today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
+        [this, text](const std::optional<core::Item>& item) {
+            if (item)
+                showItem(QString::fromStdString(item->code));
+            else if (m_side->currentWidget() == m_new)
+                m_new->addLabel(text);
+            else
+                sayOfScan(tr("%1 names no kit of this club.").arg(codeInWords(text.toStdString())));
+        });
+    return true;
 }
 
 void KitPage::open(const QString& code) {

@@ -1,5 +1,6 @@
 #include "app/gui/gear/kit/new_kit_panel.h"
 
+#include "app/gui/camera/held_field.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/theme/type_scale.h"
@@ -51,7 +52,11 @@ NewKitPanel::NewKitPanel(GearTools given, QWidget* parent)
         adapt();
     });
     connect(m_count, &QSpinBox::valueChanged, this, &NewKitPanel::adapt);
-    connect(m_label, &QLineEdit::returnPressed, this, &NewKitPanel::addLabel);
+    askForCode(*m_label);
+    connect(m_label, &QLineEdit::returnPressed, this, [this] {
+        addLabel(m_label->text());
+        m_label->clear();
+    });
     connect(m_register, &QPushButton::clicked, this, &NewKitPanel::registerIt);
     connect(m_tags, &QPushButton::clicked, this, [this] {
         saveTags(tools(), *this, m_registered,
@@ -184,9 +189,8 @@ void NewKitPanel::showSizes() {
 
 /// A label that is no maker's is refused at once; what the club has already is found out when it is
 /// registered.
-void NewKitPanel::addLabel() {
-    const std::string scanned = m_label->text().trimmed().toStdString();
-    m_label->clear();
+void NewKitPanel::addLabel(const QString& asItCame) {
+    const std::string scanned = asItCame.trimmed().toStdString();
     if (scanned.empty()) return;
     const auto label = core::parseMakerLabel(scanned, today().year());
     if (!label) return sayError(label.error());

@@ -29,7 +29,8 @@ class NewKitPanel : public GearPart {
 public:
     explicit NewKitPanel(GearTools tools, QWidget* parent = nullptr);
 
-    void refresh(); ///< reads kit types, boats, places and people anew
+    void refresh();                         ///< reads kit types, boats, places and people anew
+    void addLabel(const QString& asItCame); ///< a maker's
     const std::vector<std::string>& registered() const { return m_registered; }
 
 signals:
@@ -49,7 +50,6 @@ private:
     QLineEdit* addDay(QGridLayout& grid, const QString& word, const char* name);
     void take(Read read);
     void showSizes();
-    void addLabel();
     void showLabels();
     void adapt();
     core::NewKit kit() const;

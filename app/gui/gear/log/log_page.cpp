@@ -1,5 +1,6 @@
 #include "app/gui/gear/log/log_page.h"
 
+#include "app/gui/camera/held_field.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -62,6 +63,7 @@ QWidget* LogPage::buildNew() {
     m_code =
         wordsEdit(panel, "logCodeEdit", tr("tag code of the item it is about"), tr("or an item: its code"));
     m_code->setFont(fontOf(TextRole::Code));
+    askForCode(*m_code);
     m_text = wordsEdit(panel, "logTextEdit", tr("what is the matter"), tr("what is the matter"));
     m_severity = new ChoiceBox(panel);
     m_severity->setObjectName("logSeverityBox");
@@ -159,6 +161,13 @@ void LogPage::beginNew() {
     m_chosen.clear();
     m_side->setCurrentWidget(m_new);
     if (isVisible() && !m_list->hasFocus()) m_about->setFocus(Qt::OtherFocusReason);
+}
+
+bool LogPage::takeScan(const QString& text) {
+    if (m_side->currentWidget() != m_new) return false;
+    m_code->setText(text);
+    say(tr("%1 was scanned: the new entry is about it.").arg(codeInWords(text.toStdString())));
+    return true;
 }
 
 void LogPage::writeEntry() {

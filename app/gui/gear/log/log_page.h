@@ -25,6 +25,8 @@ public:
     explicit LogPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override;
+    /// While a new entry is written, the item that it is about.
+    bool takeScan(const QString& text) override;
     const std::vector<LoggedEntry>& entries() const { return m_log; }
 
 private:

@@ -141,6 +141,11 @@ void MissingPage::choose(const QString& code) {
     m_next->setText(nextStepsOf(*item).join('\n'));
 }
 
+bool MissingPage::takeScan(const QString& text) {
+    found(text);
+    return true;
+}
+
 /// A sighting in a stocktake: it is then where that stocktake is, and missing no more.
 void MissingPage::found(const QString& text) {
     const std::string check = m_stocktakes->currentData().toString().toStdString();

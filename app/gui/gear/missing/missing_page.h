@@ -26,6 +26,7 @@ public:
     explicit MissingPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override;
+    bool takeScan(const QString& text) override;
     const std::vector<core::MissingItem>& missing() const { return m_missing; }
 
 private:

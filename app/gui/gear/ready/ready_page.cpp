@@ -148,6 +148,11 @@ void ReadyPage::showMoves() {
                                 : tr("%1 of %2 carried.").arg(m_moves.done()).arg(m_moves.total()));
 }
 
+bool ReadyPage::takeScan(const QString& text) {
+    takeCode(text);
+    return true;
+}
+
 /// The register is asked what the tag or the maker's label stands for.
 void ReadyPage::takeCode(const QString& typed) {
     ask([text = typed.toStdString(),

@@ -1,5 +1,6 @@
 #include "app/gui/gear/record/history_panel.h"
 
+#include "app/gui/camera/held_field.h"
 #include "app/gui/gear/record/history_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
@@ -37,6 +38,7 @@ void HistoryPanel::build() {
     m_names->setObjectName("historyNameBox");
     m_code->setObjectName("historyCodeEdit");
     m_code->setFixedWidth(300);
+    askForCode(*m_code);
     m_code->setPlaceholderText(tr("type or scan a tag"));
     m_list->setObjectName("historyList");
     m_list->setAccessibleName(tr("what was recorded, newest first"));

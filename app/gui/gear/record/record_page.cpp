@@ -48,6 +48,12 @@ void RecordPage::showPanel(QWidget& panel) {
     m_choices->button(m_panels->indexOf(&panel))->setChecked(true);
 }
 
+bool RecordPage::takeScan(const QString& text) {
+    if (m_panels->currentWidget() != m_history) return false;
+    m_history->tell(text);
+    return true;
+}
+
 void RecordPage::refresh() {
     m_evidence->refresh();
     m_history->refresh();

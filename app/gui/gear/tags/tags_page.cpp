@@ -142,6 +142,10 @@ void TagsPage::connectParts() {
     connect(m_writeButton, &QPushButton::clicked, this, &TagsPage::write);
 }
 
+void TagsPage::sayOfScan(const QString& sentence) {
+    m_said->setText(sentence);
+}
+
 void TagsPage::refresh() {
     using Labels = core::Result<std::vector<core::TagLabel>>;
     read([](core::Club& club) { return club.kit().tagLabels({}); },

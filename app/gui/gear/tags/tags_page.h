@@ -25,6 +25,7 @@ public:
     explicit TagsPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override;
+    void sayOfScan(const QString& sentence) override;
     const TagChoice& choice() const { return m_choice; }
 
 signals:
