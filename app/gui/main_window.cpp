@@ -68,6 +68,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     });
     connect(m_printouts, &PrintoutDelivery::done, this,
             [this](const QString& sentence) { m_check->printoutDone(sentence); });
+    qApp->installEventFilter(this);
     connect(m_scanner, &HandScanner::scanned, this, &MainWindow::takeScan);
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
     build();
@@ -204,13 +205,17 @@ void MainWindow::setTheme(const QString& name) {
         widget->update();
 }
 
-void MainWindow::keyPressEvent(QKeyEvent* event) {
-    auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
-    if (button && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) {
-        button->click();
-        return;
-    }
-    QMainWindow::keyPressEvent(event);
+/// Not a button to which the keyboard goes while another widget deals with that very key: a sentence that is
+/// ended leads to its button and does not press it. A key that is held down presses nothing either.
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) return false;
+    auto* button = qobject_cast<QAbstractButton*>(watched);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+    if (!button || !enter || key->modifiers() & ~Qt::KeypadModifier || !isAncestorOf(button)) return false;
+    event->accept();
+    if (!key->isAutoRepeat()) button->click();
+    return true;
 }
 
 void MainWindow::adaptMenus() {

@@ -56,8 +56,8 @@ signals:
     void boardShown(); ///< what was read of the club stands on the board
 
 protected:
-    /// Enter presses the button that has the keyboard, as Space does.
-    void keyPressEvent(QKeyEvent* event) override;
+    /// Enter presses the button that gets it, as Space does.
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void build();

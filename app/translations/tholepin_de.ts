@@ -3207,6 +3207,17 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Reason</name>
+    <message>
+        <source>That is a tag&apos;s code. Say it in words.</source>
+        <translation>Das ist der Code eines Etiketts. Bitte in Worten sagen.</translation>
+    </message>
+    <message>
+        <source>Say it in words: at least three letters.</source>
+        <translation>Bitte in Worten sagen: mindestens drei Buchstaben.</translation>
+    </message>
+</context>
+<context>
     <name>ScanWords</name>
     <message>
         <source>Found: %1.</source>
@@ -5989,6 +6000,18 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Sign: all back, with remarks</source>
         <translation>Unterschreiben: alles zurück, mit Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Nobody goes afloat without a life jacket that fits. Without one: %1.</source>
+        <translation>Niemand fährt ohne passende Rettungsweste hinaus. Ohne: %1.</translation>
+    </message>
+    <message>
+        <source>Press once more to sign all the same.</source>
+        <translation>Noch einmal drücken, um trotzdem zu unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Sign all the same</source>
+        <translation>Trotzdem unterschreiben</translation>
     </message>
 </context>
 <context>

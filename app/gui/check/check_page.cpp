@@ -15,6 +15,7 @@
 #include "app/gui/check/trip_words.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/drafts.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -100,6 +101,7 @@ void CheckPage::connectParts() {
     connect(m_tripButton, &QPushButton::clicked, this, &CheckPage::goToTrip);
     connect(m_trip, &TripPanel::backPressed, this, &CheckPage::showLists);
     connect(m_trip, &TripPanel::writePressed, this, [this](const core::Operation& trip) {
+        m_tripSent = trip;
         if (m_session) m_session->recordTrip(trip);
         showLists();
     });
@@ -182,12 +184,15 @@ void CheckPage::close() {
     m_camera->stop();
     m_session.reset();
     m_signing->clear();
+    m_drafts.clear();
+    m_tripSent.reset();
     m_lists->setRows({});
     m_log->setEntries({});
 }
 
 void CheckPage::showState() {
     const CheckState& state = *m_session->state();
+    if (m_drafts.isEmpty()) openDrafts();
     m_head->setState(state);
     m_log->setEntries(state.log);
     showTrip();
@@ -196,6 +201,12 @@ void CheckPage::showState() {
     m_signing->setState(state);
     m_camera->describeAgain();
     emit answered();
+}
+
+void CheckPage::openDrafts() {
+    m_drafts = draftsOf(QString::fromStdString(m_club.file().string()),
+                        QString::fromStdString(m_session->state()->open.check));
+    m_signing->openDrafts(m_drafts + "/sentences/reason");
 }
 
 void CheckPage::resizeEvent(QResizeEvent* event) {
@@ -233,7 +244,9 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
             return say(wordsOf(FlowStep{.what = What::SignerUnknown}));
         break;
     case What::SignatureGiven:
-        if (m_signing->press()) return;
+        return pressSignature();
+    case What::Withdrawn:
+        forgetDrafts(m_drafts + "/sentences/" + QString::fromStdString(step.scan.code));
         break;
     case What::Signed:
         return showSigned(*step.signedCheck);
@@ -266,8 +279,20 @@ void CheckPage::showPart(QWidget* part) {
 
 void CheckPage::beginSigning() {
     if (!isOpenToScans() || !m_session->state()) return;
+    if (m_signing->isAsking()) return pressSignature();
     showPart(m_signing);
     m_signing->begin(*m_session->state());
+}
+
+void CheckPage::pressSignature() {
+    switch (m_signing->press()) {
+    case SignPanel::Press::Signed:
+        return;
+    case SignPanel::Press::AskedOnceMore:
+        return say(m_signing->onceMore(), true);
+    case SignPanel::Press::Wanting:
+        return say(wordsOf(FlowStep{.what = FlowStep::What::SignatureGiven}));
+    }
 }
 
 void CheckPage::showLists() {
@@ -281,10 +306,11 @@ void CheckPage::showItem(const QString& code, bool toWithdraw) {
         std::find_if(rows.begin(), rows.end(), [&](const CheckRow& each) { return each.code == code; });
     if (row == rows.end() || m_signing->isSigned()) return;
     showPart(m_item);
-    m_item->begin(*row, toWithdraw);
+    m_item->begin(*row, toWithdraw, m_drafts + "/sentences/" + code);
 }
 
 void CheckPage::showSigned(const core::SignedCheck& check) {
+    forgetDrafts(m_drafts + "/sentences");
     m_camera->stop();
     m_camera->setEnabled(false); // nothing of a signed check changes
     m_head->setNamesOpen(false);
@@ -326,6 +352,10 @@ void CheckPage::goToPoints() {
 
 void CheckPage::showTrip() {
     const auto& trip = m_session->state()->trip;
+    if (trip && m_tripSent && trip->incidents == m_tripSent->incidents && trip->fuel == m_tripSent->fuel) {
+        m_tripSent.reset();
+        forgetDrafts(m_drafts + "/trip");
+    }
     const QString words = trip ? tr("Trip: %1").arg(tripInWords(*trip)) : tr("Write the trip into the log…");
     m_tripButton->setAccessibleName(words);
     m_tripButton->setText(QFontMetrics(m_tripButton->font()).elidedText(words, Qt::ElideRight, tripWidth));
@@ -340,7 +370,7 @@ void CheckPage::goToTrip() {
     core::Operation proposed{.left = state.context.launched, .back = m_session->moment().at};
     proposed.people = state.names.empty() ? state.context.askWhom : state.names;
     showPart(m_trip);
-    m_trip->begin(state.trip.value_or(proposed), m_session->moment().at);
+    m_trip->begin(state.trip.value_or(proposed), m_session->moment().at, m_drafts + "/trip");
 }
 
 void CheckPage::goToPeople() {

@@ -7,6 +7,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 
 class QHBoxLayout;
 class QPushButton;
@@ -84,17 +85,21 @@ private:
     void showStep(const FlowStep& step, const QString& text);
     void showScan(const FlowStep& step, const QString& text);
     void say(const ScanWords& words);
+    void pressSignature();                        ///< as its button, its key and the tag for finishing do
     void showSigned(const core::SignedCheck& check);
     void showItem(const QString& code, bool toWithdraw);
     void showPart(QWidget* part);
     void showLists();
     void showTrip();
+    void openDrafts();
 
     ClubThread& m_club;
     TimeSource m_time;
     Sounds& m_sounds;
     std::unique_ptr<CheckSession> m_session;
     QString m_boat;
+    QString m_drafts;                          ///< where what is half written of this check is kept
+    std::optional<core::Operation> m_tripSent; ///< and not yet on disk
     core::Phase m_phase = core::Phase::Launch;
     PointClock* m_clock;
     CheckHead* m_head;

@@ -1,6 +1,9 @@
 #include "app/gui/check/item_panel.h"
 
+#include "app/gui/check/reason_words.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/drafts.h"
+#include "app/gui/widgets/labels.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -16,6 +19,8 @@ ItemPanel::ItemPanel(QWidget* parent)
     , m_codeLabel(new QLabel(this))
     , m_remark(new QLabel(this))
     , m_damage(new QLineEdit(this))
+    , m_drafts(new Drafts(this))
+    , m_wanting(wordsLabel(this, "footnote", "damageWantingLabel"))
     , m_withdraw(new QPushButton(tr("Withdraw it: damaged"), this))
     , m_takeBack(new QPushButton(tr("Take this scan back"), this)) {
     setObjectName("itemPanel");
@@ -24,6 +29,7 @@ ItemPanel::ItemPanel(QWidget* parent)
     m_remark->setProperty("role", "look");
     m_remark->setWordWrap(true);
     m_damage->setObjectName("damageEdit");
+    m_drafts->keep(*m_damage);
     m_damage->setAccessibleName(tr("what is damaged"));
     m_withdraw->setObjectName("withdrawButton");
     m_withdraw->setProperty("role", "usual");
@@ -51,33 +57,41 @@ ItemPanel::ItemPanel(QWidget* parent)
     layout->addSpacing(spaceUnit);
     layout->addWidget(damageLabel);
     layout->addWidget(m_damage);
+    layout->addWidget(m_wanting);
     layout->addWidget(m_withdraw, 0, Qt::AlignRight);
     layout->addSpacing(2 * spaceUnit);
     layout->addLayout(buttons);
     layout->addStretch(1);
-    connect(m_damage, &QLineEdit::textChanged, this,
-            [this](const QString& text) { m_withdraw->setEnabled(!text.trimmed().isEmpty()); });
-    connect(m_damage, &QLineEdit::returnPressed, m_withdraw, &QPushButton::click);
+    connect(m_damage, &QLineEdit::textChanged, this, &ItemPanel::adapt);
+    connect(m_damage, &QLineEdit::returnPressed, this, [this] { m_withdraw->setFocus(Qt::TabFocusReason); });
     connect(m_withdraw, &QPushButton::clicked, this,
             [this] { emit withdrawPressed(m_code, m_damage->text().trimmed()); });
     connect(m_takeBack, &QPushButton::clicked, this, [this] { emit takeBackPressed(m_code); });
     connect(back, &QPushButton::clicked, this, &ItemPanel::backPressed);
 }
 
-void ItemPanel::begin(const CheckRow& row, bool toWithdraw) {
+void ItemPanel::begin(const CheckRow& row, bool toWithdraw, const QString& drafts) {
     m_code = row.code;
     m_name->setText(row.title);
     m_codeLabel->setText(row.aside);
     const QString remark = row.detail.isEmpty() ? row.remark : row.detail;
     m_remark->setText(remark);
     m_remark->setVisible(!remark.isEmpty());
+    m_drafts->close();
     m_damage->clear();
-    m_withdraw->setEnabled(false);
+    m_drafts->open(drafts);
+    adapt();
     m_takeBack->setEnabled(row.mark != Mark::StillToFind);
     if (toWithdraw || !m_takeBack->isEnabled())
         m_damage->setFocus(Qt::OtherFocusReason);
     else
         m_takeBack->setFocus(Qt::OtherFocusReason);
+}
+
+void ItemPanel::adapt() {
+    const QString wanting = wantingOfReason(m_damage->text());
+    m_wanting->setText(wanting);
+    m_withdraw->setEnabled(wanting.isEmpty());
 }
 
 } // namespace app

@@ -10,6 +10,8 @@ class QPushButton;
 
 namespace app {
 
+class Drafts;
+
 /// One item of the check: what is said of it, and what can be done: withdraw it as damaged, take its sighting
 /// back.
 class ItemPanel : public QWidget {
@@ -18,7 +20,8 @@ class ItemPanel : public QWidget {
 public:
     explicit ItemPanel(QWidget* parent = nullptr);
 
-    void begin(const CheckRow& row, bool toWithdraw);
+    /// `drafts`: where the sentence is kept while it is half written.
+    void begin(const CheckRow& row, bool toWithdraw, const QString& drafts);
 
 signals:
     void withdrawPressed(const QString& code, const QString& text);
@@ -26,11 +29,15 @@ signals:
     void backPressed();
 
 private:
+    void adapt();
+
     QString m_code;
     QLabel* m_name;
     QLabel* m_codeLabel;
     QLabel* m_remark;
     QLineEdit* m_damage;
+    Drafts* m_drafts;
+    QLabel* m_wanting; ///< what is wanting of the sentence
     QPushButton* m_withdraw;
     QPushButton* m_takeBack;
 };

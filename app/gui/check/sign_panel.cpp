@@ -1,15 +1,21 @@
 #include "app/gui/check/sign_panel.h"
 
+#include "app/gui/check/reason_words.h"
+#include "app/gui/club/check_state.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/cautions.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
 #include "core/check/boat_check.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -47,30 +53,41 @@ QString returnButton(const core::CheckAnswer& answer) {
                                                           : SignPanel::tr("Sign: all back, with remarks");
 }
 
+/// Who is aboard of a launch with nothing worn that fits.
+QStringList withoutJacket(const CheckState& state) {
+    QStringList people;
+    if (state.answer.phase != core::Phase::Launch) return people;
+    for (const core::Finding& finding : state.answer.findings)
+        if ((finding.kind == core::FindingKind::NoFit || finding.kind == core::FindingKind::Missing) &&
+            state.context.wornTypes.contains(finding.kitType))
+            people << texts(finding.people);
+    people.removeDuplicates();
+    return people;
+}
+
 } // namespace
 
 SignPanel::SignPanel(QWidget* parent)
     : QWidget(parent)
     , m_heading(wordsIn("heading", {}, this))
-    , m_caution(wordsIn("remark", {}, this))
+    , m_caution(wordsLabel(this, "remark", "cautionLabel"))
     , m_by(new ChoiceBox(this))
     , m_reasonLabel(wordsIn("remark", tr("Why launch with short kit?"), this))
-    , m_reason(new QLineEdit(this))
-    , m_sign(new QPushButton(this)) {
+    , m_reason(wordsEdit(this, "urgentReasonEdit", tr("reason for launching with short kit")))
+    , m_drafts(new Drafts(this))
+    , m_wanting(wordsLabel(this, "footnote", "reasonWantingLabel"))
+    , m_jackets(wordsLabel(this, "look", "withoutJacketLabel"))
+    , m_sign(wordsButton(this, {}, "signNowButton", true)) {
     setObjectName("signPanel");
-    m_caution->setObjectName("cautionLabel");
-    m_by->setObjectName("signedByBox");
-    m_by->setAccessibleName(tr("signed by"));
-    m_reason->setObjectName("urgentReasonEdit");
-    m_reason->setAccessibleName(tr("reason for launching with short kit"));
-    m_reasonLabel->setBuddy(m_reason);
-    m_sign->setObjectName("signNowButton");
-    m_sign->setProperty("role", "usual");
-    auto* back = new QPushButton(tr("Back to the check"), this);
-    back->setObjectName("signBackButton");
-    auto* byLabel = wordsIn("remark", tr("Signed by"), this);
-    byLabel->setBuddy(m_by);
+    build();
+    connectParts();
+}
 
+void SignPanel::build() {
+    m_reasonLabel->setBuddy(m_reason);
+    m_drafts->keep(*m_reason);
+    auto* back = wordsButton(this, tr("Back to the check"), "signBackButton");
+    connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(back);
     buttons->addStretch(1);
@@ -78,71 +95,123 @@ SignPanel::SignPanel(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
     layout->setSpacing(spaceUnit);
-    layout->addWidget(m_heading);
-    layout->addWidget(m_caution);
-    layout->addWidget(m_reasonLabel);
-    layout->addWidget(m_reason);
-    auto* by = new QHBoxLayout;
-    by->setSpacing(2 * spaceUnit);
-    by->addWidget(byLabel);
-    by->addWidget(m_by, 1);
-    layout->addLayout(by);
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_heading, m_caution, m_reasonLabel, m_reason, m_wanting})
+        layout->addWidget(part);
+    addSigner(*layout);
+    layout->addWidget(m_jackets);
     layout->addLayout(buttons);
     layout->addStretch(1);
-    connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);
-    connect(m_sign, &QPushButton::clicked, this, [this] { press(); });
+}
+
+void SignPanel::addSigner(QVBoxLayout& layout) {
+    m_by->setObjectName("signedByBox");
+    m_by->setAccessibleName(tr("signed by"));
+    auto* label = wordsIn("remark", tr("Signed by"), this);
+    label->setBuddy(m_by);
+    auto* by = new QHBoxLayout;
+    by->setSpacing(2 * spaceUnit);
+    by->addWidget(label);
+    by->addWidget(m_by, 1);
+    layout.addLayout(by);
+}
+
+void SignPanel::connectParts() {
+    connect(m_sign, &QPushButton::clicked, this, &SignPanel::press);
     connect(m_reason, &QLineEdit::textChanged, this, &SignPanel::adapt);
     connect(m_reason, &QLineEdit::returnPressed, this, [this] { m_sign->setFocus(Qt::TabFocusReason); });
     connect(m_by, &QComboBox::currentIndexChanged, this, &SignPanel::adapt);
+    connect(m_by, &QComboBox::activated, this, [this](int index) { m_isSignerChosen = index > 0; });
 }
 
-void SignPanel::begin(const core::CheckAnswer& answer, const QStringList& aboard, const QStringList& all) {
-    m_by->clear();
-    m_by->addItem(tr("nobody yet"));
-    QStringList people = aboard;
-    for (const QString& person : all)
-        if (!people.contains(person)) people << person;
-    m_by->addItems(people);
-    m_by->setCurrentIndex(aboard.isEmpty() ? 0 : 1);
-    m_reason->clear();
-    setAnswer(answer);
-    if (m_needsReason)
+void SignPanel::begin(const CheckState& state) {
+    m_second.clear();
+    setState(state);
+    if (m_needsReason && !wantingOfReason(m_reason->text()).isEmpty())
         m_reason->setFocus(Qt::OtherFocusReason);
-    else if (aboard.isEmpty())
+    else if (m_by->currentIndex() < 1)
         m_by->setFocus(Qt::OtherFocusReason);
     else
         m_sign->setFocus(Qt::OtherFocusReason);
 }
 
-void SignPanel::setAnswer(const core::CheckAnswer& answer) {
+void SignPanel::setState(const CheckState& state) {
+    const core::CheckAnswer& answer = state.answer;
     const bool launch = answer.phase == core::Phase::Launch;
-    const bool incomplete = answer.outcome == core::CheckOutcome::Incomplete;
-    m_needsReason = launch && incomplete;
+    m_needsReason = launch && answer.outcome == core::CheckOutcome::Incomplete;
     m_heading->setText(launch ? tr("Before you sign the launch check")
                               : tr("Before you sign the return check"));
     m_caution->setText(cautionsFor(answer));
-    m_reasonLabel->setVisible(m_needsReason);
-    m_reason->setVisible(m_needsReason);
-    m_sign->setText(launch ? launchButton(answer.outcome) : returnButton(answer));
+    m_usualWords = launch ? launchButton(answer.outcome) : returnButton(answer);
+    const QStringList without = withoutJacket(state);
+    if (without != m_withoutJacket) m_second.clear();
+    m_withoutJacket = without;
+    offerSigners(texts(state.names), texts(state.people));
     adapt();
 }
 
+void SignPanel::openDrafts(const QString& place) {
+    m_drafts->open(place);
+}
+
+void SignPanel::clear() {
+    m_drafts->close();
+    m_isSignerChosen = false;
+    m_second.clear();
+    m_reason->clear();
+}
+
+void SignPanel::offerSigners(const QStringList& aboard, const QStringList& all) {
+    QStringList people = aboard;
+    for (const QString& person : all)
+        if (!people.contains(person)) people << person;
+    const QString signer = m_isSignerChosen ? m_by->currentText() : aboard.value(0);
+    const QSignalBlocker quiet(m_by);
+    if (people != m_people || m_by->count() == 0) {
+        m_people = people;
+        m_by->clear();
+        m_by->addItem(tr("nobody yet"));
+        m_by->addItems(people);
+    }
+    m_by->setCurrentIndex(static_cast<int>(people.indexOf(signer)) + 1); // -1: nobody yet
+}
+
+QString SignPanel::onceMore() const {
+    if (m_withoutJacket.isEmpty()) return {};
+    const QString words = tr("Nobody goes afloat without a life jacket that fits. Without one: %1.")
+                              .arg(listed(m_withoutJacket));
+    return m_second.isAsked() ? words + QLatin1Char(' ') + tr("Press once more to sign all the same.")
+                              : words;
+}
+
 void SignPanel::adapt() {
-    const bool reasonGiven = !m_needsReason || !m_reason->text().trimmed().isEmpty();
-    m_sign->setEnabled(m_by->currentIndex() > 0 && reasonGiven);
+    const QString wanting = m_needsReason ? wantingOfReason(m_reason->text()) : QString();
+    m_reasonLabel->setVisible(m_needsReason);
+    m_reason->setVisible(m_needsReason);
+    m_wanting->setText(wanting);
+    m_wanting->setVisible(m_needsReason);
+    m_jackets->setText(onceMore());
+    m_jackets->setVisible(!m_withoutJacket.isEmpty());
+    m_sign->setText(m_second.isAsked() ? tr("Sign all the same") : m_usualWords);
+    m_sign->setEnabled(m_by->currentIndex() > 0 && wanting.isEmpty());
 }
 
 bool SignPanel::nameSigner(const QString& person) {
     const int at = m_by->findText(person);
     if (at < 1) return false;
     m_by->setCurrentIndex(at);
+    m_isSignerChosen = true;
     return true;
 }
 
-bool SignPanel::press() {
-    if (!m_sign->isEnabled()) return false;
+SignPanel::Press SignPanel::press() {
+    if (!m_sign->isEnabled()) return Press::Wanting;
+    if (!m_withoutJacket.isEmpty() && !m_second.press()) {
+        adapt();
+        return Press::AskedOnceMore;
+    }
     emit signPressed(m_by->currentText(), m_needsReason ? m_reason->text().trimmed() : QString());
-    return true;
+    return Press::Signed;
 }
 
 } // namespace app

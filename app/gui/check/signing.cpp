@@ -1,6 +1,5 @@
 #include "app/gui/check/signing.h"
 
-#include "app/gui/check/sign_panel.h"
 #include "app/gui/check/signed_panel.h"
 #include "app/gui/printout/check_printout.h"
 #include "app/text/text.h"
@@ -23,11 +22,15 @@ Signing::Signing(QWidget* parent)
 
 void Signing::begin(const CheckState& state) {
     setCurrentWidget(m_sign);
-    m_sign->begin(state.answer, texts(state.names), texts(state.people));
+    m_sign->begin(state);
+}
+
+void Signing::openDrafts(const QString& place) {
+    m_sign->openDrafts(place);
 }
 
 void Signing::setState(const CheckState& state) {
-    if (isAsking()) m_sign->setAnswer(state.answer);
+    m_sign->setState(state);
 }
 
 bool Signing::isAsking() const {
@@ -38,8 +41,12 @@ bool Signing::nameSigner(const QString& person) {
     return m_sign->nameSigner(person);
 }
 
-bool Signing::press() {
+SignPanel::Press Signing::press() {
     return m_sign->press();
+}
+
+QString Signing::onceMore() const {
+    return m_sign->onceMore();
 }
 
 void Signing::showSigned(const core::SignedCheck& check, const CheckState& state) {
@@ -59,6 +66,7 @@ void Signing::printoutDone(const QString& sentence) {
 void Signing::clear() {
     m_isSigned = false;
     m_printout = {};
+    m_sign->clear();
 }
 
 } // namespace app

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/gui/check/sign_panel.h"
 #include "app/gui/club/check_session.h"
 #include "app/gui/printout/check_printout.h"
 
@@ -7,7 +8,6 @@
 
 namespace app {
 
-class SignPanel;
 class SignedPanel;
 
 /// The end of a check: first who signs, then what was signed and its printout.
@@ -18,9 +18,11 @@ public:
     explicit Signing(QWidget* parent = nullptr);
 
     void begin(const CheckState& state);
+    void openDrafts(const QString& place);  ///< see Drafts
     void setState(const CheckState& state); ///< the check has changed meanwhile
     bool nameSigner(const QString& person); ///< false: nobody of that name can sign
-    bool press();                           ///< signs, if nothing is wanting
+    SignPanel::Press press();
+    QString onceMore() const; ///< see SignPanel
     void showSigned(const core::SignedCheck& check, const CheckState& state);
     void printoutDone(const QString& sentence);
     void clear(); ///< for the next check

@@ -2,6 +2,7 @@
 
 #include "app/gui/check/trip_words.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
@@ -33,6 +34,7 @@ bool isEmpty(const QLineEdit& field) {
 TripPanel::TripPanel(QWidget* parent)
     : QWidget(parent)
     , m_now(core::Instant::fromMillis(0))
+    , m_drafts(new Drafts(this))
     , m_people(wordsIn("remark", {}, this))
     , m_said(wordsIn("look", {}, this))
     , m_write(new QPushButton(tr("Write it into the log"), this)) {
@@ -70,7 +72,7 @@ TripPanel::TripPanel(QWidget* parent)
     layout->addStretch(1);
     connect(back, &QPushButton::clicked, this, &TripPanel::backPressed);
     connect(m_write, &QPushButton::clicked, this, &TripPanel::write);
-    connect(m_incidents, &QLineEdit::returnPressed, m_write, &QPushButton::click);
+    connect(m_incidents, &QLineEdit::returnPressed, this, [this] { m_write->setFocus(Qt::TabFocusReason); });
 }
 
 /// `cell`: the label's column and row, and over how many columns the field goes.
@@ -81,6 +83,7 @@ QLineEdit* TripPanel::addField(QGridLayout& form, const QRect& cell, const QStri
     field->setAccessibleName(words);
     field->setPlaceholderText(hint);
     field->setMinimumWidth(60);
+    m_drafts->keep(*field);
     auto* label = wordsIn("remark", words, this);
     label->setWordWrap(false);
     label->setBuddy(field);
@@ -89,7 +92,8 @@ QLineEdit* TripPanel::addField(QGridLayout& form, const QRect& cell, const QStri
     return field;
 }
 
-void TripPanel::begin(const core::Operation& proposed, core::Instant now) {
+void TripPanel::begin(const core::Operation& proposed, core::Instant now, const QString& drafts) {
+    m_drafts->close();
     m_proposed = proposed;
     m_now = now;
     m_people->setText(proposed.people.empty() ? tr("Nobody is named aboard.")
@@ -100,6 +104,7 @@ void TripPanel::begin(const core::Operation& proposed, core::Instant now) {
     m_launches->setText(QString::number(proposed.launches));
     m_fuel->setText(QString::fromStdString(proposed.fuel));
     m_incidents->setText(QString::fromStdString(proposed.incidents));
+    m_drafts->open(drafts);
     m_said->clear();
     m_said->setVisible(false);
     m_left->setFocus(Qt::OtherFocusReason);

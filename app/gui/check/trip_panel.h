@@ -12,6 +12,8 @@ class QPushButton;
 
 namespace app {
 
+class Drafts;
+
 /// What a crew writes of its trip: times, engine hours, launches, fuel, incidents. What is not known stays
 /// empty.
 class TripPanel : public QWidget {
@@ -20,8 +22,9 @@ class TripPanel : public QWidget {
 public:
     explicit TripPanel(QWidget* parent = nullptr);
 
-    /// `proposed` has what is known already; its days are the days of the times that are typed.
-    void begin(const core::Operation& proposed, core::Instant now);
+    /// `proposed` has what is known already; its days are the days of the times that are typed. `drafts`:
+    /// where what is half written is kept.
+    void begin(const core::Operation& proposed, core::Instant now, const QString& drafts);
 
 signals:
     void writePressed(const core::Operation& trip);
@@ -35,6 +38,7 @@ private:
 
     core::Operation m_proposed;
     core::Instant m_now;
+    Drafts* m_drafts;
     QLabel* m_people;
     QLineEdit* m_left;
     QLineEdit* m_back;

@@ -65,6 +65,8 @@ CheckSurroundings CheckReader::surroundings(core::Club& club) const {
     if (auto log = club.log().entries(m_open.location.name)) read.log = std::move(log).value();
     if (m_open.phase == core::Phase::Return) read.trip = club.events().operationOf(m_open.check);
     read.context = *m_launch;
+    for (const core::KitType& kitType : club.register_().kitTypes())
+        if (kitType.worn) read.context.wornTypes.insert(kitType.name);
     return read;
 }
 

@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,7 @@ struct CheckContext {
     std::vector<std::string> askWhom;       ///< return: who was aboard when the boat went out
     std::optional<core::Instant> launched;  ///< return: when the launch check was signed
     std::map<std::string, core::Item> worn; ///< by id: what a person of the answer wears
+    std::set<std::string> wornTypes;        ///< kit types of which each person needs one that fits
 };
 
 /// Everything that the check page shows, as it stands on disk.

@@ -27,6 +27,7 @@ ClubThread::~ClubThread() {
 }
 
 void ClubThread::open(const std::filesystem::path& file, std::function<void(core::Outcome)> then) {
+    m_file = file;
     QMetaObject::invokeMethod(m_worker, [this, file, then = std::move(then)] {
         m_club.reset();
         take(core::Club::open(file), then);
@@ -35,6 +36,7 @@ void ClubThread::open(const std::filesystem::path& file, std::function<void(core
 
 void ClubThread::create(const std::filesystem::path& file, const std::string& name,
                         std::function<void(core::Outcome)> then) {
+    m_file = file;
     QMetaObject::invokeMethod(m_worker, [this, file, name, then = std::move(then)] {
         m_club.reset();
         take(core::Club::create(file, name), then);

@@ -40,6 +40,9 @@ public:
     void create(const std::filesystem::path& file, const std::string& name,
                 std::function<void(core::Outcome)> then);
 
+    /// The file that was opened or made last; empty while there was none. GUI thread.
+    const std::filesystem::path& file() const { return m_file; }
+
     /// Runs `job` on the club's thread, then `then` with what it returned, on the GUI thread; `then` is
     /// dropped when `context` is gone by then. Only while a club is open. A job that throws has no answer:
     /// `failed` tells why.
@@ -67,6 +70,7 @@ signals:
 private:
     void take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then);
 
+    std::filesystem::path m_file;
     QThread m_thread;
     QObject* m_worker = nullptr;        ///< lives on m_thread; jobs are its events
     std::unique_ptr<core::Club> m_club; ///< touched on m_thread only

@@ -34,7 +34,9 @@ CheckMenu::CheckMenu(CheckPage& page, QWidget* parent)
 
 template <class Does>
 void CheckMenu::addOfCheck(const QString& text, const QKeySequence& keys, Does does) {
-    m_ofCheck->addAction(addAction(text, keys, &m_page, does));
+    QAction* action = addAction(text, keys, &m_page, does);
+    action->setAutoRepeat(false); // held down, the key that asks for the signature would give it
+    m_ofCheck->addAction(action);
 }
 
 void CheckMenu::setInCheck(bool inCheck) {

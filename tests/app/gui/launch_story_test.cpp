@@ -105,8 +105,7 @@ TEST_F(LaunchStory, shortKitNeedsAReasonAndIsStoredAsUrgent) {
     type("Two swimmers drift off");
     EXPECT_TRUE(child("signNowButton")->isEnabled());
     press(Qt::Key_Return);
-    press(Qt::Key_Return);
-    settle();
+    pressSignature();
     closeWindow();
 
     const core::BoatCondition bittern = storedCondition("Bittern");
@@ -159,6 +158,7 @@ TEST_F(LaunchStory, damagedThingIsWithdrawnWithItsSentence) {
     press(Qt::Key_D, Qt::ControlModifier);
     ASSERT_EQ(QApplication::focusWidget()->objectName(), "damageEdit");
     type("Sash torn at the clip");
+    press(Qt::Key_Return);
     press(Qt::Key_Return);
     settle();
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Look);

@@ -44,9 +44,7 @@ protected:
             type("Swimmer off the reeds");
             press(Qt::Key_Return);
         }
-        ASSERT_EQ(QApplication::focusWidget()->objectName(), "signNowButton");
-        press(Qt::Key_Return);
-        settle();
+        pressSignature();
         ASSERT_TRUE(child("signedPanel")->isVisible()) << said().toStdString();
         const int shownBefore = boardsShown();
         press(Qt::Key_Return);
@@ -143,6 +141,7 @@ TEST_F(ReturnStory, damagedOnReturnIsWithdrawnAtOnceAndTheBoatIsNotReady) {
     ASSERT_EQ(QApplication::focusWidget()->objectName(), "damageEdit");
     type("Strap torn off");
     press(Qt::Key_Return);
+    press(Qt::Key_Return);
     settle();
     const core::Club asItStands = stored();
     std::string withdrawn;
@@ -202,6 +201,7 @@ TEST_F(ReturnStory, tripIsWrittenIntoTheLogByKeys) {
     type("half a tank left");
     press(Qt::Key_Tab);
     type("Towed a dinghy off the reeds");
+    press(Qt::Key_Return);
     press(Qt::Key_Return);
     settle();
     EXPECT_TRUE(child<QPushButton>("tripButton")->text().startsWith("Trip: 06:45 to 07:30"))

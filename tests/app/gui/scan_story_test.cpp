@@ -234,6 +234,8 @@ TEST_F(ScanStory, finishTagScannedIntoTheReasonAsksForItAndSignsWhenItIsThere) {
     scanByHand("C00000001Y");
     EXPECT_TRUE(child("signPanel")->isVisible()) << "no reason, no signature";
     type("Two swimmers drift off");
+    scanByHand("C00000001Y"); // Tobin Ashe has no jacket: once more
+    waitOutADoubleClick();
     scanByHand("C00000001Y");
     EXPECT_TRUE(support::waitFor([&] { return child("signedPanel")->isVisible(); }));
     closeWindow();

@@ -77,9 +77,12 @@ protected:
         }
     }
 
+    /// Nothing is typed for a second.
+    void pauseKeys() { m_keyMs += 1000; }
+
     /// As a hand-held scanner types: a few milliseconds from key to key, from 1 to 5.
     void typeAsScanner(const QString& code, Qt::Key end = Qt::Key_Return) {
-        m_keyMs += 1000;
+        pauseKeys();
         for (int at = 0; at < code.size(); ++at)
             type(code.mid(at, 1), std::chrono::milliseconds(1 + at % 5));
         m_keyMs += 3;
@@ -124,6 +127,30 @@ protected:
             << (QApplication::focusWidget() ? QApplication::focusWidget()->objectName().toStdString()
                                             : "none");
         ASSERT_EQ(window().checkPage().boat(), boat);
+    }
+
+    /// To the board, with all it has to say.
+    void saveForLater() {
+        const int shownBefore = boardsShown();
+        press(Qt::Key_S, Qt::ControlModifier);
+        waitForBoard(shownBefore);
+    }
+
+    /// A press that follows too soon is the second half of a double click.
+    static void waitOutADoubleClick() {
+        const std::chrono::milliseconds interval(QApplication::doubleClickInterval() + 10);
+        EXPECT_FALSE(support::waitFor([] { return false; }, interval));
+    }
+
+    /// Enter on the signature, and once more where somebody has no life jacket.
+    void pressSignature() {
+        ASSERT_EQ(QApplication::focusWidget()->objectName(), "signNowButton");
+        press(Qt::Key_Return);
+        if (child("withoutJacketLabel")->isVisible()) {
+            waitOutADoubleClick();
+            press(Qt::Key_Return);
+        }
+        settle();
     }
 
     QString outcome() { return child<QLabel>("outcomeLabel")->text(); }

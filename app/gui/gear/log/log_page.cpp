@@ -3,6 +3,7 @@
 #include "app/gui/camera/held_field.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -23,12 +24,17 @@
 namespace app {
 LogPage::LogPage(GearTools tools, QWidget* parent)
     : GearPage(std::move(tools), "logPage", parent)
+    , m_newDraft(new Drafts(this))
+    , m_closingDraft(new Drafts(this))
     , m_summary(wordsLabel(this, "heading", "logSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
     , m_side(new QStackedWidget(this)) {
     m_new = buildNew();
     m_one = buildOne();
+    m_newDraft->keep(*m_code);
+    m_newDraft->keep(*m_text);
+    m_closingDraft->keep(*m_closing);
     build();
     connect(m_list, &RowList::rowPressed, this, &LogPage::choose);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
@@ -87,6 +93,7 @@ QWidget* LogPage::buildNew() {
     connect(m_about, &QComboBox::currentIndexChanged, this, adapt);
     connect(m_code, &QLineEdit::textChanged, this, adapt);
     connect(m_text, &QLineEdit::textChanged, this, adapt);
+    connect(m_text, &QLineEdit::returnPressed, this, [this] { m_write->setFocus(Qt::TabFocusReason); });
     connect(m_write, &QPushButton::clicked, this, &LogPage::writeEntry);
     adapt();
     return panel;
@@ -107,6 +114,7 @@ QWidget* LogPage::buildOne() {
     layout->addStretch(1);
     connect(m_closing, &QLineEdit::textChanged, this,
             [this](const QString& text) { m_close->setEnabled(!text.trimmed().isEmpty()); });
+    connect(m_closing, &QLineEdit::returnPressed, this, [this] { m_close->setFocus(Qt::TabFocusReason); });
     connect(m_close, &QPushButton::clicked, this, &LogPage::closeEntry);
     return panel;
 }
@@ -128,6 +136,7 @@ void LogPage::refresh() {
 }
 
 void LogPage::take(Read read) {
+    openNewDraft();
     m_log = std::move(read.log);
     m_summary->setText(summaryOf(m_log));
     fillBox(*m_about, tr("which boat?"), read.boats);
@@ -143,7 +152,11 @@ void LogPage::choose(const QString& id) {
         return each.entry.id == id.toStdString();
     });
     if (logged == m_log.end()) return;
-    if (m_chosen != id) m_closing->clear();
+    if (m_chosen != id) {
+        m_closingDraft->close();
+        m_closing->clear();
+        m_closingDraft->open(draftPlace() + "/closing/" + id);
+    }
     m_chosen = id;
     const core::LogEntry& entry = logged->entry;
     m_oneAbout->setText(aboutInWords(*logged));
@@ -155,6 +168,20 @@ void LogPage::choose(const QString& id) {
     m_close->setVisible(!entry.closed);
     m_close->setEnabled(!m_closing->text().trimmed().isEmpty());
     m_side->setCurrentWidget(m_one);
+}
+
+QString LogPage::draftPlace() const {
+    return draftsOf(QString::fromStdString(tools().club.file().string()), QStringLiteral("log"));
+}
+
+/// Once for each club.
+void LogPage::openNewDraft() {
+    const QString place = draftPlace() + "/new";
+    if (m_newDraft->place() == place) return;
+    m_newDraft->close();
+    m_code->clear();
+    m_text->clear();
+    m_newDraft->open(place);
 }
 
 void LogPage::beginNew() {
@@ -191,6 +218,7 @@ void LogPage::closeEntry() {
               core::Club& club, const std::string& by,
               core::Moment moment) { return club.log().close(entry, closing, by, moment); },
           [this](core::Done) {
+              m_closing->clear();
               say(tr("Closed. An item that was withdrawn counts again once it is released on its page "
                      "under Kit."));
               refresh();

@@ -15,6 +15,7 @@ namespace app {
 
 class RowList;
 class RowListModel;
+class Drafts;
 
 /// The log of all boats and kit, open entries first. An entry is closed with what was done, or a new one is
 /// written.
@@ -41,11 +42,15 @@ private:
     void take(Read read);
     void choose(const QString& entry);
     void beginNew();
+    QString draftPlace() const; ///< of the page
+    void openNewDraft();
     void writeEntry();
     void closeEntry();
 
     std::vector<LoggedEntry> m_log;
     QString m_chosen;
+    Drafts* m_newDraft;
+    Drafts* m_closingDraft;
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;

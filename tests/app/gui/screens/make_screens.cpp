@@ -9,6 +9,7 @@
 #include "app/gui/main_window.h"
 #include "app/paper/tag_scene.h"
 
+#include <QLineEdit>
 #include <QPushButton>
 
 namespace {
@@ -112,12 +113,29 @@ public:
         take("trip");
     }
 
+    /// Two without a life jacket, who are to launch all the same.
+    void takeUrgent(const QString& name) {
+        start("Grebe", core::Phase::Launch);
+        session().giveNames({"Petra Lund", "Sami Reeve"});
+        settle();
+        m_window.checkPage().beginSigning();
+        auto* reason = m_window.checkPage().findChild<QLineEdit*>("urgentReasonEdit");
+        reason->setText("ab");
+        m_isWritten &= m_pictures.take(name + "-reason", oneTheme, oneSize);
+        reason->setText("Two swimmers drift off");
+        m_window.checkPage().findChild<QPushButton*>("signNowButton")->click();
+        m_isWritten &= m_pictures.take(name + "-jackets", oneTheme, oneSize);
+        m_window.checkPage().open("Grebe", core::Phase::Launch, false);
+        settle();
+    }
+
     void takeGerman() {
         m_window.setLanguage("de");
         settle();
         m_isWritten &= m_pictures.take("return-german", oneTheme, oneSize);
         start("Bittern", core::Phase::Launch);
         m_isWritten &= m_pictures.take("launch-german", oneTheme, oneSize);
+        takeUrgent("urgent-german");
     }
 
 private:
@@ -172,6 +190,7 @@ int main(int argc, char** argv) {
     screens.takeBoard();
     screens.takeLaunch(scenes);
     screens.takeReturn();
+    screens.takeUrgent("urgent");
     screens.takeGerman();
     return screens.isWritten() ? 0 : 3;
 }

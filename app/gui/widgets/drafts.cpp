@@ -1,0 +1,45 @@
+#include "app/gui/widgets/drafts.h"
+
+#include <QCryptographicHash>
+#include <QLineEdit>
+#include <QScopedValueRollback>
+#include <QSettings>
+
+namespace app {
+
+QString draftsOf(const QString& clubFile, const QString& subject) {
+    // A path may hold what a key of the settings may not.
+    const QByteArray hash = QCryptographicHash::hash(clubFile.toUtf8(), QCryptographicHash::Sha1);
+    return QStringLiteral("drafts/%1/%2").arg(QString::fromLatin1(hash.toHex().left(16)), subject);
+}
+
+void forgetDrafts(const QString& place) {
+    if (!place.isEmpty()) QSettings().remove(place);
+}
+
+void Drafts::keep(QLineEdit& field) {
+    m_fields << &field;
+    connect(&field, &QLineEdit::textChanged, this, [this, &field] { save(field); });
+}
+
+void Drafts::open(const QString& place) {
+    m_place = place;
+    if (place.isEmpty()) return;
+    const QScopedValueRollback<bool> reading(m_isReading, true);
+    const QSettings settings;
+    for (QLineEdit* field : m_fields) {
+        const QVariant kept = settings.value(place + '/' + field->objectName());
+        if (kept.isValid()) field->setText(kept.toString());
+    }
+}
+
+void Drafts::save(const QLineEdit& field) const {
+    if (m_place.isEmpty() || m_isReading) return;
+    const QString key = m_place + '/' + field.objectName();
+    if (field.text().isEmpty())
+        QSettings().remove(key);
+    else
+        QSettings().setValue(key, field.text());
+}
+
+} // namespace app
