@@ -41,6 +41,12 @@ QString tagCaution() {
         "the maker's instructions prevail.");
 }
 
+QString writeOffCaution() {
+    return CautionsText::tr(
+        "Destroy its tag, now or when it turns up. Flares, cylinders and extinguishers go to whoever takes "
+        "them by local rule.");
+}
+
 QString whoPrevails() {
     return CautionsText::tr("The maker's instructions, local rules and the person in charge prevail.");
 }

@@ -13,6 +13,7 @@ QString fitCaution();      ///< beside sizes and who wears what
 QString pressureCaution(); ///< beside a computed chamber pressure
 QString dueCaution();      ///< beside due days
 QString tagCaution();      ///< beside a sheet of tags
+QString writeOffCaution(); ///< where something is written off
 QString whoPrevails();     ///< makers, local rules, the person in charge
 
 } // namespace app

@@ -130,6 +130,10 @@
         <source>The maker&apos;s instructions, local rules and the person in charge prevail.</source>
         <translation>Herstellerangaben, örtliche Regeln und die verantwortliche Person gehen vor.</translation>
     </message>
+    <message>
+        <source>Destroy its tag, now or when it turns up. Flares, cylinders and extinguishers go to whoever takes them by local rule.</source>
+        <translation>Das Etikett vernichten, jetzt oder wenn das Teil wieder auftaucht. Seenotsignalmittel, Patronen und Feuerlöscher gehen dorthin, wo sie nach örtlicher Regel angenommen werden.</translation>
+    </message>
 </context>
 <context>
     <name>CheckPrintout</name>
@@ -6137,6 +6141,14 @@ Erledigt am %2: %3</translation>
         <source>Choose first who signs.</source>
         <translation>Erst wählen, wer unterschreibt.</translation>
     </message>
+    <message>
+        <source>how many will be missing</source>
+        <translation>wie viele fehlen werden</translation>
+    </message>
+    <message>
+        <source>Nothing was shown. Signed like this, %1 would be missing: type that number first.</source>
+        <translation>Nichts wurde gezeigt. So unterschrieben würde fehlen: %1. Erst diese Zahl tippen.</translation>
+    </message>
 </context>
 <context>
     <name>app::TagRuler</name>
@@ -6445,6 +6457,18 @@ Erledigt am %2: %3</translation>
     <message>
         <source>expired</source>
         <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Write it off as %1? It counts nowhere from then on.</source>
+        <translation>Ausmustern, Grund: %1? Es zählt dann nirgends mehr.</translation>
+    </message>
+    <message>
+        <source>Yes, write it off</source>
+        <translation>Ja, ausmustern</translation>
     </message>
 </context>
 <context>

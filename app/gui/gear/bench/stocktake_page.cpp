@@ -30,6 +30,8 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
     , m_list(new RowList(*m_lines, this))
     , m_undo(wordsButton(this, tr("Take back the last"), "stocktakeUndoButton"))
     , m_by(new ChoiceBox(this))
+    , m_emptyLabel(wordsLabel(this, "look", "stocktakeEmptyLabel"))
+    , m_number(wordsEdit(this, "stocktakeNumberEdit", tr("how many will be missing")))
     , m_sign(wordsButton(this, {}, "stocktakeSignButton", true)) {
     build();
     connectParts();
@@ -62,6 +64,12 @@ void StocktakePage::build() {
     right->setSpacing(spaceUnit);
     right->addWidget(m_summary);
     right->addWidget(m_list, 1);
+    m_number->setFixedWidth(120);
+    auto* number = new QHBoxLayout;
+    number->setSpacing(spaceUnit);
+    number->addWidget(m_emptyLabel, 1);
+    number->addWidget(m_number);
+    right->addLayout(number);
     right->addLayout(signer);
     right->addLayout(foot);
     layOut(head, right, "stocktakeCautionLabel",
@@ -76,6 +84,8 @@ void StocktakePage::connectParts() {
     connect(m_undo, &QPushButton::clicked, this, [this] {
         if (m_session) m_session->undo();
     });
+    connect(m_number, &QLineEdit::textChanged, this, &StocktakePage::adaptSign);
+    connect(m_number, &QLineEdit::returnPressed, this, [this] { m_sign->setFocus(Qt::TabFocusReason); });
     connect(m_sign, &QPushButton::clicked, this, [this] {
         if (m_session) m_session->sign(m_by->currentData().toString(), {});
     });
@@ -149,8 +159,7 @@ void StocktakePage::showStep(const FlowStep& step, const QString& text) {
         m_by->setCurrentIndex(std::max(0, m_by->findData(QString::fromStdString(step.name))));
         break;
     case What::SignatureGiven:
-        if (m_sign->isEnabled()) return m_sign->click();
-        return say(tr("Choose first who signs."), true);
+        return finish();
     case What::Signed:
         return showSigned(*step.signedCheck);
     case What::PutAside:
@@ -188,14 +197,44 @@ void StocktakePage::showScan(const core::Scanned& scan, const QString& text) {
 }
 
 void StocktakePage::adapt() {
-    const bool isOpen = m_session && m_session->state();
-    const int open = isOpen ? stillToFindIn(m_session->state()->answer) : 0;
     const QString place = m_place->currentData().toString();
     m_begin->setText(m_unfinished.contains(place) ? tr("Go on") : tr("Begin"));
     m_begin->setEnabled(!place.isEmpty());
+    m_undo->setEnabled(m_session && m_session->state());
+    askForNumber();
+    adaptSign();
+}
+
+void StocktakePage::adaptSign() {
+    const bool isOpen = m_session && m_session->state();
+    const int open = isOpen ? stillToFindIn(m_session->state()->answer) : 0;
     m_sign->setText(open ? tr("Sign: %1 missing").arg(open) : tr("Sign: all found"));
-    m_sign->setEnabled(isOpen && m_by->currentIndex() > 0);
-    m_undo->setEnabled(isOpen);
+    m_sign->setEnabled(isOpen && m_by->currentIndex() > 0 && !isNumberWanted());
+}
+
+/// A place is seldom empty: most often nobody has begun to show its kit.
+void StocktakePage::askForNumber() {
+    const bool isEmpty = m_session && m_session->state() && isNothingSeenIn(m_session->state()->answer);
+    m_emptyLabel->setVisible(isEmpty);
+    m_number->setVisible(isEmpty);
+    if (!isEmpty) return m_number->clear();
+    const int missing = stillToFindIn(m_session->state()->answer);
+    m_emptyLabel->setText(
+        tr("Nothing was shown. Signed like this, %1 would be missing: type that number first.")
+            .arg(counted(missing, QT_TRANSLATE_N_NOOP("Words", "%n item"),
+                         QT_TRANSLATE_N_NOOP("Words", "%n items"))));
+}
+
+/// Nothing was shown, and the number of what will be missing is not typed yet.
+bool StocktakePage::isNumberWanted() const {
+    if (!m_session || !m_session->state()) return false;
+    const core::CheckAnswer& answer = m_session->state()->answer;
+    return isNothingSeenIn(answer) && m_number->text().trimmed() != QString::number(stillToFindIn(answer));
+}
+
+void StocktakePage::finish() {
+    if (m_sign->isEnabled()) return m_sign->click();
+    say(isNumberWanted() ? m_emptyLabel->text() : tr("Choose first who signs."), true);
 }
 
 void StocktakePage::showSigned(const core::SignedCheck& check) {

@@ -6,6 +6,7 @@
 #include <memory>
 
 class QLabel;
+class QLineEdit;
 class QPushButton;
 
 namespace app {
@@ -51,6 +52,10 @@ private:
     void showScan(const core::Scanned& scan, const QString& text);
     void showSigned(const core::SignedCheck& check);
     void adapt();
+    void adaptSign();
+    void askForNumber();
+    bool isNumberWanted() const;
+    void finish();
 
     std::unique_ptr<CheckSession> m_session;
     QStringList m_unfinished; ///< places
@@ -61,6 +66,8 @@ private:
     RowList* m_list;
     QPushButton* m_undo;
     ChoiceBox* m_by;
+    QLabel* m_emptyLabel; ///< nothing was shown: how many will be missing
+    QLineEdit* m_number;  ///< that number, to be typed then
     QPushButton* m_sign;
 };
 

@@ -91,6 +91,10 @@ int stillToFindIn(const core::CheckAnswer& answer) {
     return static_cast<int>(std::count_if(answer.findings.begin(), answer.findings.end(), isNotSeen));
 }
 
+bool isNothingSeenIn(const core::CheckAnswer& answer) {
+    return stillToFindIn(answer) > 0 && found(answer).empty() && toLookAt(answer).empty();
+}
+
 QString stocktakeInWords(const core::CheckAnswer& answer) {
     QStringList words;
     const int open = stillToFindIn(answer);

@@ -12,6 +12,8 @@ namespace app {
 std::vector<ListRow> stocktakeRowsOf(const core::CheckAnswer& answer);
 /// How many are not seen yet.
 int stillToFindIn(const core::CheckAnswer& answer);
+/// Nothing was shown yet, and something should be there.
+bool isNothingSeenIn(const core::CheckAnswer& answer);
 /// "Gear store: 3 still to find, 12 found, 1 to look at."
 QString stocktakeInWords(const core::CheckAnswer& answer);
 

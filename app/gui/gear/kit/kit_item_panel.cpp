@@ -72,9 +72,8 @@ void KitItemPanel::build() {
     tagRow->addStretch(1);
     auto* stateRow = new QHBoxLayout;
     stateRow->setSpacing(spaceUnit);
-    stateRow->addWidget(m_release);
-    stateRow->addWidget(m_writeOff);
-    stateRow->addStretch(1);
+    stateRow->addWidget(m_release, 0, Qt::AlignBottom);
+    stateRow->addWidget(m_writeOff, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit / 2);

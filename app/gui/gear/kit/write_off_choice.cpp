@@ -3,16 +3,29 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/cautions.h"
 
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 namespace app {
 
 WriteOffChoice::WriteOffChoice(const QByteArray& prefix, QWidget* parent)
     : QWidget(parent)
+    , m_question(wordsLabel(this, "look", prefix + "QuestionLabel"))
     , m_why(new ChoiceBox(this))
-    , m_button(wordsButton(this, tr("Write it off"), prefix + "Button")) {
+    , m_button(wordsButton(this, {}, prefix + "Button"))
+    , m_keep(wordsButton(this, tr("Keep it"), prefix + "KeepButton")) {
+    build(prefix);
+    connect(m_why, &QComboBox::currentIndexChanged, this, &WriteOffChoice::keep);
+    connect(m_button, &QPushButton::clicked, this, &WriteOffChoice::press);
+    connect(m_keep, &QPushButton::clicked, this, &WriteOffChoice::clear);
+    adapt();
+}
+
+void WriteOffChoice::build(const QByteArray& prefix) {
     m_why->setObjectName(prefix + "ReasonBox");
     m_why->setAccessibleName(tr("why it is written off"));
     m_why->addItem(tr("why?"), QString());
@@ -20,20 +33,46 @@ WriteOffChoice::WriteOffChoice(const QByteArray& prefix, QWidget* parent)
     m_why->addItem(tr("damaged"), "damaged");
     m_why->addItem(tr("worn"), "worn");
     m_why->addItem(tr("expired"), "expired");
-    m_button->setEnabled(false);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout;
     row->setSpacing(spaceUnit);
     row->addWidget(m_why);
     row->addWidget(m_button);
-    connect(m_why, &QComboBox::currentIndexChanged, this,
-            [this](int index) { m_button->setEnabled(index > 0); });
-    connect(m_button, &QPushButton::clicked, this,
-            [this] { emit writeOffPressed(m_why->currentData().toString()); });
+    row->addWidget(m_keep);
+    row->addStretch(1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit);
+    layout->addWidget(m_question);
+    layout->addLayout(row);
+}
+
+void WriteOffChoice::press() {
+    if (m_second.press()) {
+        m_second.clear();
+        emit writeOffPressed(m_why->currentData().toString());
+    }
+    adapt();
+}
+
+/// Another reason is another question.
+void WriteOffChoice::keep() {
+    m_second.clear();
+    adapt();
+}
+
+void WriteOffChoice::adapt() {
+    const bool isAsked = m_second.isAsked();
+    m_question->setText(tr("Write it off as %1? It counts nowhere from then on.").arg(m_why->currentText()) +
+                        QLatin1Char(' ') + writeOffCaution());
+    m_question->setVisible(isAsked);
+    m_keep->setVisible(isAsked);
+    m_button->setText(isAsked ? tr("Yes, write it off") : tr("Write it off"));
+    m_button->setEnabled(m_why->currentIndex() > 0);
 }
 
 void WriteOffChoice::clear() {
     m_why->setCurrentIndex(0);
+    keep();
 }
 
 } // namespace app

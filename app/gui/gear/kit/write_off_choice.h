@@ -1,14 +1,18 @@
 #pragma once
 
+#include "app/gui/widgets/second_press.h"
+
 #include <QWidget>
 
+class QLabel;
 class QPushButton;
 
 namespace app {
 
 class ChoiceBox;
 
-/// Writes something off: first why, then the button, which waits for the reason.
+/// Writes something off: first why, then the button, which waits for the reason and asks once more, saying
+/// what to do with the thing.
 class WriteOffChoice : public QWidget {
     Q_OBJECT
 
@@ -22,8 +26,16 @@ signals:
     void writeOffPressed(const QString& why); ///< the reason as the register has it
 
 private:
+    void build(const QByteArray& prefix);
+    void press();
+    void keep();
+    void adapt();
+
+    SecondPress m_second;
+    QLabel* m_question;
     ChoiceBox* m_why;
     QPushButton* m_button;
+    QPushButton* m_keep;
 };
 
 } // namespace app

@@ -61,16 +61,13 @@ void MissingPage::build() {
 QWidget* MissingPage::buildChain() {
     m_chainList->setObjectName("missingChain");
     m_chainList->setAccessibleName(tr("how it was lost from sight, oldest first"));
-    auto* writeOff = new QHBoxLayout;
-    writeOff->addWidget(m_writeOff);
-    writeOff->addStretch(1);
     auto* layout = new QVBoxLayout(m_one);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_name);
     layout->addWidget(m_chainList, 1);
     layout->addWidget(m_next);
-    layout->addLayout(writeOff);
+    layout->addWidget(m_writeOff);
     return m_one;
 }
 

@@ -130,6 +130,14 @@ protected:
         press(Qt::Key_Space);
     }
 
+    /// What asks once more: a press that follows too soon is the second half of a double click.
+    void pressButtonTwice(const char* name) {
+        pressButton(name);
+        const std::chrono::milliseconds interval(QApplication::doubleClickInterval() + 10);
+        EXPECT_FALSE(waitFor([] { return false; }, interval));
+        pressButton(name);
+    }
+
     std::vector<app::ListRow> rowsIn(const char* list) {
         return static_cast<app::RowListModel*>(child<app::RowList>(list)->model())->rows();
     }

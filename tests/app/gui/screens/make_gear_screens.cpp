@@ -90,12 +90,18 @@ void takeAll(Screens& screens) {
     screens.find<app::RowList>("missingList")
         ->setCurrentIndex(screens.find<app::RowList>("missingList")->model()->index(1, 0));
     screens.take("gear-missing");
+    screens.choose("writeOffReasonBox", "lost");
+    screens.press("writeOffButton");
+    screens.take("gear-missing-question");
     screens.show("events");
     screens.take("gear-events");
     screens.show("kit");
     screens.type("kitSearchEdit", "K5M9AR38J5");
     screens.find<QLineEdit>("kitSearchEdit")->setText("jacket");
     screens.take("gear-kit");
+    screens.choose("kitWriteOffReasonBox", "worn");
+    screens.press("kitWriteOffButton");
+    screens.take("gear-kit-question");
     screens.press("newKitButton");
     screens.choose("newKitTypeBox", "life jacket");
     screens.take("gear-kit-new");
@@ -108,6 +114,7 @@ void takeAll(Screens& screens) {
     screens.show("stocktake");
     screens.choose("stocktakePlaceBox", "Gear store");
     screens.press("stocktakeBeginButton");
+    screens.take("gear-stocktake-nothing-shown");
     for (const char* code : {"KT017638PE", "KXYS7WCBXG", "K3QA8GHK3G", "KG7RCVBA55", "KFGQ9XHHKJ"})
         screens.type("codeEdit", code);
     screens.take("gear-stocktake");

@@ -40,6 +40,38 @@ TEST_F(StocktakeStory, whatIsShownIsFoundAndTheRestIsMissingOnceSigned) {
     EXPECT_EQ(textOf("stocktakeSummaryLabel"), "Drying rack: signed by Joss Iveny. 1 marked missing.");
 }
 
+TEST_F(StocktakeStory, withNothingShownItAsksHowManyWillBeMissing) {
+    openOffice("stocktake");
+    begin("Drying rack");
+    EXPECT_TRUE(child("stocktakeNumberEdit")->isVisible());
+    EXPECT_EQ(textOf("stocktakeEmptyLabel"),
+              "Nothing was shown. Signed like this, 2 items would be missing: type that number first.");
+    EXPECT_EQ(child<QPushButton>("stocktakeSignButton")->text(), "Sign: 2 missing");
+    EXPECT_FALSE(child("stocktakeSignButton")->isEnabled());
+    focus("stocktakeList");
+    typeCode("C00000001Y"); // finish, twice
+    typeCode("C00000001Y");
+    EXPECT_EQ(textOf("saidLabel"), textOf("stocktakeEmptyLabel"));
+    typeInto("stocktakeNumberEdit", "1");
+    EXPECT_FALSE(child("stocktakeSignButton")->isEnabled());
+    typeInto("stocktakeNumberEdit", "2");
+    press(Qt::Key_Return);
+    EXPECT_TRUE(child("stocktakeSignButton")->hasFocus());
+    EXPECT_EQ(stored().checks().unfinished().size(), 1u);
+    pressButton("stocktakeSignButton");
+    EXPECT_TRUE(stored().checks().unfinished().empty()) << textOf("saidLabel").toStdString();
+    EXPECT_EQ(stored().kit().item(jacketGone)->state, core::ItemState::Missing);
+}
+
+TEST_F(StocktakeStory, onceSomethingIsShownNoNumberIsAskedFor) {
+    openOffice("stocktake");
+    begin("Drying rack");
+    typeCode(jacket);
+    EXPECT_FALSE(child("stocktakeNumberEdit")->isVisible());
+    EXPECT_FALSE(child("stocktakeEmptyLabel")->isVisible());
+    EXPECT_TRUE(child("stocktakeSignButton")->isEnabled());
+}
+
 TEST_F(StocktakeStory, kitOfElsewhereIsToLookAtAndSaysItsHome) {
     openOffice("stocktake");
     begin("Drying rack");

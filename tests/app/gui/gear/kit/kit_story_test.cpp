@@ -128,7 +128,18 @@ TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     openOffice("kit");
     openItem(anOar);
     choose("kitWriteOffReasonBox", "worn");
+    EXPECT_FALSE(child("kitWriteOffQuestionLabel")->isVisible());
     pressButton("kitWriteOffButton");
+    pressButton("kitWriteOffButton"); // a double click
+    EXPECT_EQ(stored().kit().item(anOar)->state, core::ItemState::Serviceable);
+    EXPECT_TRUE(child("kitWriteOffQuestionLabel")->isVisible());
+    EXPECT_TRUE(textOf("kitWriteOffQuestionLabel").startsWith("Write it off as worn?"));
+    EXPECT_TRUE(textOf("kitWriteOffQuestionLabel").contains("Destroy its tag"));
+    EXPECT_TRUE(textOf("kitWriteOffQuestionLabel").contains("Flares, cylinders and extinguishers"));
+    pressButton("kitWriteOffKeepButton");
+    EXPECT_FALSE(child("kitWriteOffButton")->isEnabled()) << "no reason is chosen any more";
+    choose("kitWriteOffReasonBox", "worn");
+    pressButtonTwice("kitWriteOffButton");
     EXPECT_EQ(stored().kit().item(anOar)->state, core::ItemState::WrittenOff);
     EXPECT_EQ(stored().kit().item(anOar)->why, "worn");
     EXPECT_FALSE(child("kitWriteOffButton")->isVisible());
@@ -149,7 +160,7 @@ TEST_F(KitStory, whatAnotherWroteOffMeanwhileIsRefusedInTheWindowsLanguage) {
         choose("kitWriteOffReasonBox", reason);
         ASSERT_TRUE(
             stored(core::Club::Access::ReadWrite).kit().writeOff(oar, "lost", "Joss Iveny", moment()));
-        pressButton("kitWriteOffButton");
+        pressButtonTwice("kitWriteOffButton");
         EXPECT_EQ(textOf("kitSaidLabel"), said);
         EXPECT_EQ(stored().kit().item(oar)->why, "lost");
     }

@@ -91,7 +91,7 @@ TEST_F(MissingStory, writtenOffWithItsReasonAndWho) {
     EXPECT_FALSE(child("writeOffButton")->isEnabled());
     choose("writeOffReasonBox", "lost");
     EXPECT_EQ(textOf("missingNameLabel"), "knife KMRM QRZM 66");
-    pressButton("writeOffButton");
+    pressButtonTwice("writeOffButton");
     EXPECT_EQ(stateOf(lostKnife), core::ItemState::WrittenOff);
     EXPECT_EQ(stored().kit().item(lostKnife)->why, "lost");
     EXPECT_EQ(stored().answers().history(lostKnife)->back().by, "Joss Iveny");
@@ -102,7 +102,7 @@ TEST_F(MissingStory, nothingIsWrittenOffByNobody) {
     openOffice("missing");
     choose("officerBox", "choose a name");
     choose("writeOffReasonBox", "lost");
-    pressButton("writeOffButton");
+    pressButtonTwice("writeOffButton");
     EXPECT_TRUE(textOf("missingSaidLabel").startsWith("Say who you are first"));
     EXPECT_EQ(stateOf(lostKnife), core::ItemState::Missing);
 }
