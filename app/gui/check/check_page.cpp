@@ -246,7 +246,7 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
     case What::SignatureGiven:
         return pressSignature();
     case What::Withdrawn:
-        forgetDrafts(m_drafts + "/sentences/" + QString::fromStdString(step.scan.code));
+        forgetDrafts(m_drafts + "/sentences/" + QString::fromStdString(step.scan.item.id));
         break;
     case What::Signed:
         return showSigned(*step.signedCheck);

@@ -3,7 +3,7 @@
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
-#include "core/register/kit_entry.h"
+#include "core/register/item.h"
 #include "tests/app/gui/every_field.h"
 #include "tests/app/gui/window_story.h"
 
@@ -20,8 +20,8 @@ class ScanStory : public support::WindowStory {
 protected:
     void SetUp() override {
         support::WindowStory::SetUp();
-        for (const core::KitEntry& entry : stored().kit().all())
-            m_codes << QString::fromStdString(entry.tag);
+        for (const core::Item& item : stored().kit().all())
+            m_codes << QString::fromStdString(item.tag);
         ASSERT_GT(m_codes.size(), 20);
     }
 

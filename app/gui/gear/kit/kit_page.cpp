@@ -171,7 +171,7 @@ bool KitPage::takeScan(const QString& text) {
          today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this, text](const std::optional<core::Item>& item) {
             if (item)
-                showItem(QString::fromStdString(item->code));
+                showItem(QString::fromStdString(item->id));
             else if (m_side->currentWidget() == m_new)
                 m_new->addLabel(text);
             else
