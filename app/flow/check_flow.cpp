@@ -188,7 +188,7 @@ Result<FlowStep> CheckFlow::stopClock(core::Club& club, const FlowTime& time) {
 }
 
 Result<FlowStep> CheckFlow::sign(core::Club& club, const Signature& signature, core::Moment moment) {
-    auto done = club.checks().sign(m_check.check, signature.by, signature.urgent, moment);
+    auto done = club.checks().sign(m_check.check, signature.by, signature.urgent, moment, signature.missing);
     if (done) return FlowStep{.what = What::Signed, .signedCheck = std::move(*done)};
     if (done.error().kind() != core::ErrorKind::NotAllowed) return done.error();
     const Result<core::CheckAnswer> answer = club.checks().answer(m_check.check, moment.today);

@@ -58,10 +58,11 @@ struct FlowStep {
     bool isLast() const { return what == What::Signed || what == What::PutAside || what == What::NextBoat; }
 };
 
-/// Who signs, and for an incomplete launch why it is urgent.
+/// Who signs, for an incomplete launch why it is urgent.
 struct Signature {
     std::string by;
     std::string urgent;
+    std::optional<int> missing{}; ///< of a stocktake in which nothing was read: how many are, and it is meant
 };
 
 /// What a person does step by step in a check, the same for every program: kit, people and control tags as

@@ -57,6 +57,12 @@ ErrorCode codeOfUnknownPoint(Phase phase) {
     return phase == Phase::Return ? ErrorCode::NoSuchPointAtReturn : ErrorCode::NoSuchPointAtLaunch;
 }
 
+int missingIn(const CheckAnswer& answer) {
+    return static_cast<int>(
+        std::count_if(answer.findings.begin(), answer.findings.end(),
+                      [](const Finding& each) { return each.kind == FindingKind::Missing; }));
+}
+
 Error unknownPerson(const std::string& name) {
     return Error{ErrorCode::NoSuchPerson, {name}};
 }
@@ -265,7 +271,7 @@ Result<CheckAnswer> ClubChecks::answer(const std::string& check, CalendarDay tod
 }
 
 Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string& by,
-                                     const std::string& urgent, Moment moment) {
+                                     const std::string& urgent, Moment moment, std::optional<int> missing) {
     return guarded([&]() -> Result<SignedCheck> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
@@ -280,7 +286,7 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
             if (const Outcome good = checkReason(given); !good) return good.error();
         if (incomplete && answer.phase == Phase::Launch && given.empty())
             return Error{ErrorCode::KitIncomplete};
-        if (answer.phase == Phase::Stocktake && input.seen.empty())
+        if (answer.phase == Phase::Stocktake && input.seen.empty() && missing != missingIn(answer))
             return Error{ErrorCode::NothingOfClubRead};
         const std::string reason = incomplete && answer.phase == Phase::Launch ? given : std::string();
         m_state->ledger.append("check-signed",

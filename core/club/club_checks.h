@@ -82,8 +82,10 @@ public:
     /// Signs. A launch that is incomplete needs `urgent`, a reason, else NotAllowed; urgent is dropped when
     /// it is complete. A return marks what was not returned as missing. Afterwards nothing of the check
     /// changes.
+    /// A stocktake in which nothing was read is refused, unless `missing` is how many it marks as missing:
+    /// then it is meant.
     Result<SignedCheck> sign(const std::string& check, const std::string& by, const std::string& urgent,
-                             Moment moment);
+                             Moment moment, std::optional<int> missing = std::nullopt);
 
 private:
     ClubState* m_state;

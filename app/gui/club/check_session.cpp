@@ -169,8 +169,8 @@ void CheckSession::setSignatureAsked(bool isAsked) {
     });
 }
 
-void CheckSession::sign(const QString& by, const QString& urgent) {
-    perform([signature = Signature{by.toStdString(), urgent.toStdString()}, moment = m_time()](
+void CheckSession::sign(const QString& by, const QString& urgent, std::optional<int> missing) {
+    perform([signature = Signature{by.toStdString(), urgent.toStdString(), missing}, moment = m_time()](
                 core::Club& club, CheckFlow& flow) { return flow.sign(club, signature, moment); });
 }
 

@@ -45,7 +45,8 @@ public:
     void turnClock(); ///< of the first timed point that is open, or the one that runs
     void turnClockOf(const QString& point);
     void setSignatureAsked(bool isAsked); ///< as the tag for finishing does; see CheckFlow
-    void sign(const QString& by, const QString& urgent);
+    /// `missing`: see Signature.
+    void sign(const QString& by, const QString& urgent, std::optional<int> missing = std::nullopt);
 
     const std::optional<CheckState>& state() const { return m_state; }
     bool isBusy() const { return m_isOpening || m_isWriting || !m_waiting.empty(); }

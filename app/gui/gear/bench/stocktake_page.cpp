@@ -87,7 +87,11 @@ void StocktakePage::connectParts() {
     connect(m_number, &QLineEdit::textChanged, this, &StocktakePage::adaptSign);
     connect(m_number, &QLineEdit::returnPressed, this, [this] { m_sign->setFocus(Qt::TabFocusReason); });
     connect(m_sign, &QPushButton::clicked, this, [this] {
-        if (m_session) m_session->sign(m_by->currentData().toString(), {});
+        bool isTyped = false;
+        const int missing = m_number->text().trimmed().toInt(&isTyped);
+        if (m_session)
+            m_session->sign(m_by->currentData().toString(), {},
+                            isTyped ? std::optional(missing) : std::nullopt);
     });
 }
 

@@ -63,6 +63,17 @@ TEST_F(StocktakeStory, withNothingShownItAsksHowManyWillBeMissing) {
     EXPECT_EQ(stored().kit().item(jacketGone)->state, core::ItemState::Missing);
 }
 
+TEST_F(StocktakeStory, recordRefusesAnEmptyPlaceWithoutItsNumber) {
+    auto club = stored(core::Club::Access::ReadWrite);
+    const auto open = club.checks().openStocktake("Drying rack", moment());
+    ASSERT_TRUE(open);
+    EXPECT_FALSE(club.checks().sign(open->check, "Joss Iveny", {}, moment()));
+    EXPECT_FALSE(club.checks().sign(open->check, "Joss Iveny", {}, moment(), 1));
+    EXPECT_EQ(club.kit().item(jacketGone)->state, core::ItemState::Serviceable);
+    EXPECT_TRUE(club.checks().sign(open->check, "Joss Iveny", {}, moment(), 2));
+    EXPECT_EQ(club.kit().item(jacketGone)->state, core::ItemState::Missing);
+}
+
 TEST_F(StocktakeStory, onceSomethingIsShownNoNumberIsAskedFor) {
     openOffice("stocktake");
     begin("Drying rack");
