@@ -16,6 +16,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -63,6 +64,13 @@ QStringList withoutJacket(const CheckState& state) {
             people << texts(finding.people);
     people.removeDuplicates();
     return people;
+}
+
+void setRole(QLabel& label, const char* role) {
+    if (label.property("role") == role) return;
+    label.setProperty("role", role);
+    label.style()->unpolish(&label);
+    label.style()->polish(&label);
 }
 
 } // namespace
@@ -190,6 +198,8 @@ void SignPanel::adapt() {
     m_reason->setVisible(m_needsReason);
     m_wanting->setText(wanting);
     m_wanting->setVisible(m_needsReason);
+    // All of the cautions stay in view on a small screen, however much is asked beneath them.
+    setRole(*m_caution, m_needsReason ? "footnote" : "remark");
     m_jackets->setText(onceMore());
     m_jackets->setVisible(!m_withoutJacket.isEmpty());
     m_sign->setText(m_second.isAsked() ? tr("Sign all the same") : m_usualWords);

@@ -151,9 +151,8 @@ TEST_F(GermanErrors, aBadCodeTypedInACheckIsRefusedInGerman) {
     app::speak("de");
     openWindow();
     openBoat("Grebe");
-    typeCode("KMC20G");
-    EXPECT_EQ(said(),
-              "„KMC20G“ hat 6 Zeichen, ein Code hat 10; die zehn Zeichen unter dem Etikett tippen.");
+    typeCode("KMC20GK"); // like no tag of the club
+    EXPECT_EQ(said(), "„KMC20GK“ hat 7 Zeichen, ein Code hat 10; die zehn Zeichen unter dem Etikett tippen.");
     typeCode("KMC20GKKE9"); // two neighbours exchanged
     EXPECT_EQ(
         said(),

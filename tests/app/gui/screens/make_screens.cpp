@@ -28,7 +28,7 @@ void signCheck(core::Club& club, const std::string& boat, core::Phase phase, cor
     for (const core::PointAnswer& point : answer->points) {
         const double value =
             point.point.kind == core::PointKind::Look ? 1 : point.point.limits.low.value_or(0) + 1;
-        if (!club.checks().recordPoint(check, point.point.point, value, moment)) return;
+        if (!club.checks().recordPoint(check, point.point.name, value, moment)) return;
     }
     if (!club.checks().sign(check, people.front(), "Capsized dinghy off the reeds", moment)) return;
 }
