@@ -16,18 +16,18 @@ const CalendarDay today = CalendarDay::fromNumber(739617); // 2026-01-01
 
 KitType typeOf(int number, int items) {
     KitType type;
-    type.kitType = "kit " + std::to_string(number);
+    type.name = "kit " + std::to_string(number);
     type.orderLeadDays = 10 + 5 * number;
     type.pack = 1 + number % 3;
     type.price = 20;
     LifeRule age;
-    age.rule = "retire";
+    age.name = "retire";
     age.kind = RuleKind::FromMade;
     age.n = 60 + 6 * number;
     type.rules = {age};
     for (int size = 0; size < 4 && number % 2 == 0; ++size) {
         type.sizes.emplace_back();
-        type.sizes.back().size = std::to_string(size);
+        type.sizes.back().name = std::to_string(size);
         type.sizes.back().wanted = items * 9 / 10 / kindsOfKit / 4;
     }
     return type;
@@ -53,8 +53,8 @@ ReplacementInput clubOf(int items) {
     std::vector<ManifestLine> lines;
     for (int i = 0; i < kindsOfKit; ++i) {
         const KitType type = typeOf(i, items);
-        input.kitTypes[type.kitType] = type;
-        lines.push_back({type.kitType, 1, true, {}, {}});
+        input.kitTypes[type.name] = type;
+        lines.push_back({type.name, 1, true, {}, {}});
     }
     input.manifests.assign(static_cast<std::size_t>(items * 9 / 10 / kindsOfKit), lines);
     for (int i = 0; i < items; ++i)

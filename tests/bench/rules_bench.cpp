@@ -14,7 +14,7 @@ namespace {
 
 LifeRule rule(const char* name, RuleKind kind, double n) {
     LifeRule made;
-    made.rule = name;
+    made.name = name;
     made.kind = kind;
     made.n = n;
     made.source = "maker's instructions";
@@ -24,7 +24,7 @@ LifeRule rule(const char* name, RuleKind kind, double n) {
 /// As a life jacket has it: printed expiry, age, a yearly service with steps, and a cylinder of its own.
 KitType datedType() {
     KitType kitType;
-    kitType.kitType = "life jacket";
+    kitType.name = "life jacket";
     kitType.rules = {rule("expiry", RuleKind::Stamped, 0), rule("age", RuleKind::FromMade, 120),
                      rule("service", RuleKind::ServiceEvery, 24), rule("cylinder", RuleKind::FromMade, 36)};
     kitType.rules[2].steps = {{108, 12}};
@@ -148,9 +148,9 @@ void judgeLaunchCheck(benchmark::State& state) {
     const int items = static_cast<int>(state.range(0));
     for (int line = 0; line < items / 4 + 1; ++line) {
         KitType kitType = datedType();
-        kitType.kitType = "type " + std::to_string(line);
-        input.lines.push_back({kitType.kitType, 4, line % 4 > 0, {}, {}});
-        input.kitTypes.emplace(kitType.kitType, kitType);
+        kitType.name = "type " + std::to_string(line);
+        input.lines.push_back({kitType.name, 4, line % 4 > 0, {}, {}});
+        input.kitTypes.emplace(kitType.name, kitType);
     }
     for (int i = 0; i < items; ++i) {
         SeenItem seen;

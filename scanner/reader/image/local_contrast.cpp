@@ -28,9 +28,8 @@ SCANNER_VECTORISED void subtractMean(const std::uint8_t* row, const std::uint32_
                                      float scale, std::int8_t* out, int n) {
     for (int x = 0; x < n; ++x) {
         const auto total = static_cast<std::int32_t>(prefix[x + window] - prefix[x]);
-        // Of a positive number, and as a vector instruction.
-        const int mean = static_cast<int>(static_cast<float>(total) * scale +
-                                          0.5f); // NOLINT(bugprone-incorrect-roundings)
+        // Of a positive number, and as a vector instruction. NOLINTNEXTLINE(bugprone-incorrect-roundings)
+        const int mean = static_cast<int>(static_cast<float>(total) * scale + 0.5f);
         out[x] = static_cast<std::int8_t>(std::clamp(static_cast<int>(row[x]) - mean, -127, 127));
     }
 }
