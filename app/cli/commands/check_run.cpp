@@ -142,8 +142,7 @@ Result<CheckReport> runCheck(core::Club& club, const CheckPlan& plan) {
         note(QStringLiteral("the clock was started and not stopped: nothing is recorded for it"));
     Result<core::CheckAnswer> answer = club.checks().answer(check, plan.today);
     if (!answer && !stream.signedCheck()) return answer.error();
-    CheckReport report{
-        check, answer ? *answer : stream.signedCheck()->answer, {}, {}, stream.unread()};
+    CheckReport report{check, answer ? *answer : stream.signedCheck()->answer, {}, {}, stream.unread()};
     if (const Outcome done = stream.signAtEnd(); !done) return done.error();
     if (const auto& done = stream.signedCheck()) {
         report.signedBy = done->by;

@@ -85,7 +85,7 @@ private:
     void showStep(const FlowStep& step, const QString& text);
     void showScan(const FlowStep& step, const QString& text);
     void say(const ScanWords& words);
-    void pressSignature();                        ///< as its button, its key and the tag for finishing do
+    void pressSignature(); ///< as its button, its key and the tag for finishing do
     void showSigned(const core::SignedCheck& check);
     void showItem(const QString& code, bool toWithdraw);
     void showPart(QWidget* part);
