@@ -939,10 +939,6 @@ Erledigt am %1: %2</translation>
         <translation>Tabelle %1</translation>
     </message>
     <message>
-        <source>facts</source>
-        <translation>Zeilen</translation>
-    </message>
-    <message>
         <source>file</source>
         <translation>Datei</translation>
     </message>
@@ -957,10 +953,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>it was changed after it was written</source>
         <translation>sie wurde nach dem Schreiben geändert</translation>
-    </message>
-    <message>
-        <source>cannot be applied: %1</source>
-        <translation>lassen sich nicht anwenden: %1</translation>
     </message>
     <message>
         <source>database is locked</source>
@@ -1519,12 +1511,8 @@ Erledigt am %1: %2</translation>
         <translation>Platz schaffen, wo sie hingeht</translation>
     </message>
     <message>
-        <source>the record of the manifests cannot be read: it is not as this program writes it</source>
-        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: die Zeile ist nicht, wie dieses Programm sie schreibt</translation>
-    </message>
-    <message>
-        <source>the record of the manifests cannot be read: &apos;%3&apos; is no time</source>
-        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: „%3“ ist keine Zeit</translation>
+        <source>the record of the manifests cannot be read: %3 is not there</source>
+        <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %3 fehlt</translation>
     </message>
     <message>
         <source>the record of the manifests cannot be read: %3 is &apos;%4&apos;</source>
@@ -1591,12 +1579,12 @@ Erledigt am %1: %2</translation>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: in %1 %2 ist %3 „%4“</translation>
     </message>
     <message>
-        <source>the club file holds something that cannot be read: phase is &apos;%1&apos;</source>
-        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: phase ist „%1“</translation>
+        <source>the club file holds something that cannot be read: %3 is not there</source>
+        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: %3 fehlt</translation>
     </message>
     <message>
-        <source>the club file holds something that cannot be read: &apos;%1&apos; is no time</source>
-        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: „%1“ ist keine Zeit</translation>
+        <source>the club file holds something that cannot be read: %3 is &apos;%4&apos;</source>
+        <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: %3 ist „%4“</translation>
     </message>
     <message>
         <source>a check every 0 days cannot be: write 1 or more, or leave the cell empty</source>

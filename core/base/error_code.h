@@ -21,10 +21,7 @@ enum class ErrorCode : std::uint16_t {
     DatabaseDamaged, ///< what SQLite says
     DatabaseFailed,  ///< what SQLite says: full, read-only, I/O error
     NoRandomNumbers,
-    ContentUnreadable,    ///< what the reader of facts or tables says
-    StoredCellUnreadable, ///< table; key of the row; column; the text in it
-    FactPhaseUnreadable,  ///< the text that is no phase of a check
-    FactTimeUnreadable,   ///< the text that is no time
+    ContentUnreadable, ///< what the reader of the file says
     FolderNotMade,
     NoFileInTheWay,   ///< a folder or device stands where a file is to be written
     FileNotWritten,   ///< what the system says
@@ -33,17 +30,18 @@ enum class ErrorCode : std::uint16_t {
     FolderWithoutCsv,
 
     // The record. `verify` lists those whose first arguments say where they stand in it
-    RecordDamaged,            ///< because of the first problem
-    ManifestRecordUnreadable, ///< number of the fact; its machine
-    ManifestRecordTime,       ///< number of the fact; its machine; the text that is no time
-    ManifestRecordCell,       ///< number of the fact; its machine; column; the text in it
-    FactsMissing,      ///< number of the fact behind; its machine; first and last number that are not there
-    FactOutOfChain,    ///< number of the fact; its machine
-    FactBodyChanged,   ///< number of the fact; its machine
-    FactChanged,       ///< number of the fact; its machine
-    TableDiffers,      ///< table; the first row that differs
-    FactsInapplicable, ///< what the reader of facts says
-    FileUnsound,       ///< what SQLite's integrity check says
+    RecordDamaged,          ///< because of the first problem
+    FactFieldMissing,       ///< number of the fact; its machine; kind and field
+    FactUnreadable,         ///< number of the fact; its machine; kind and field; what stands there
+    CellUnreadable,         ///< file of the sheet, or table; the row; column; what stands there
+    ManifestFieldMissing,   ///< as FactFieldMissing, of a fact that manifests are read from
+    ManifestFactUnreadable, ///< as FactUnreadable, or the column instead of the field
+    FactsMissing,    ///< number of the fact behind; its machine; first and last number that are not there
+    FactOutOfChain,  ///< number of the fact; its machine
+    FactBodyChanged, ///< number of the fact; its machine
+    FactChanged,     ///< number of the fact; its machine
+    TableDiffers,    ///< table; the first row that differs
+    FileUnsound,     ///< what SQLite's integrity check says
 
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all

@@ -9,4 +9,15 @@ Error errorOf(const std::exception& thrown) {
     return {ErrorCode::ContentUnreadable, {thrown.what()}};
 }
 
+Error unreadableCell(const CellPlace& place, const std::string& part, const std::string& text) {
+    return {ErrorCode::CellUnreadable,
+            {place.table, place.row, place.column + (part.empty() ? "" : ".") + part, text}};
+}
+
+Error unreadableField(std::int64_t number, const std::string& machine, const std::string& field,
+                      const std::optional<std::string>& text) {
+    if (!text) return {ErrorCode::FactFieldMissing, {std::to_string(number), machine, field}};
+    return {ErrorCode::FactUnreadable, {std::to_string(number), machine, field, *text}};
+}
+
 } // namespace core

@@ -70,7 +70,7 @@ struct LineAnswer {
     std::vector<std::string> withoutPeople; ///< people whose place of a worn or personal line is empty
 };
 
-enum class PointState { Done, Open, OutOfRange };
+enum class PointState { Done, Open, OutOfRange, Last = OutOfRange };
 
 const char* nameOf(PointState state); ///< "done", "open", "out-of-range"
 

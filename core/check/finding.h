@@ -34,6 +34,7 @@ enum class FindingKind {
     NotReturned,
     Swapped,
     NoManifest, ///< no required line is asked of the boat; `text` is its class
+    Last = NoManifest,
 };
 
 /// Name in the command line's documents: "missing", "no-fit" …

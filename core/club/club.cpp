@@ -15,7 +15,6 @@
 #include "core/store/club_file.h"
 #include "core/store/row_table.h"
 
-#include <nlohmann/json.hpp>
 #include <sodium.h>
 
 namespace core {
@@ -31,7 +30,7 @@ Result<Club> Club::create(const std::filesystem::path& file, const std::string& 
         if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
         auto database = clubFile::create(file, [&](Database& fresh) {
             Ledger::nameDevice(fresh);
-            Ledger(fresh).append("club-named", {{"name", name}}, {});
+            Ledger(fresh).append(ClubNamed{name}, {});
         });
         return Club(std::make_unique<ClubState>(std::move(database)));
     });

@@ -6,8 +6,6 @@
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
 
-#include <nlohmann/json.hpp>
-
 namespace core {
 namespace {
 
@@ -79,7 +77,7 @@ void ClubState::endUrgentOfWhole(CalendarDay today) {
     for (const SignOff& launch : checkTables::standingUrgent(*database)) {
         const auto boat = registerStore.boat(launch.location.name);
         if (boat && conditionOf(reader.read(*boat)).kind == BoatCondition::Kind::KitReady)
-            ledger.append("urgent-ended", {{"check", launch.check}}, {});
+            ledger.append(UrgentEnded{launch.check}, {});
     }
 }
 

@@ -15,16 +15,12 @@
 
 #include "core/base/plain_text.h"
 #include "core/club/scanned_code.h"
-#include "core/record/answer_json.h"
 #include "core/store/fact_table.h"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
 namespace core {
 namespace {
-
-using nlohmann::json;
 
 const char* nameOf(SeenBy seenBy) {
     switch (seenBy) {
@@ -82,9 +78,7 @@ OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment 
     if (const auto unfinished = checkTables::unfinished(*database, where, phase))
         return openCheckOf(*unfinished, true);
     const std::string check = newUuid7(moment.at);
-    ledger.append(
-        "check-opened",
-        {{"check", check}, {"boat", where}, {"phase", core::nameOf(phase)}, {"at", moment.at.iso()}}, {});
+    ledger.append(CheckOpened{check, where, phase, moment.at}, {});
     transaction.commit();
     return {check, locationOf(phase, where), phase, moment.at, false};
 }
@@ -114,8 +108,7 @@ Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::s
         }
         if (names == namesOf(check)) return Done{};
         Transaction transaction(*m_state->database);
-        m_state->ledger.append("names-given", {{"check", check}, {"people", names}, {"at", moment.at.iso()}},
-                               {});
+        m_state->ledger.append(NamesGiven{check, names, moment.at}, {});
         transaction.commit();
         return Done{};
     });
@@ -137,12 +130,7 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
             }
             Transaction transaction(*m_state->database); // from here on nobody else writes
             const bool isHeld = m_state->heldCheck.isCurrent(check);
-            m_state->ledger.append("tag-seen",
-                                   {{"check", check},
-                                    {"code", code->text()},
-                                    {"at", moment.at.iso()},
-                                    {"seen_by", nameOf(seenBy)}},
-                                   {});
+            m_state->ledger.append(TagSeen{check, code->text(), moment.at, nameOf(seenBy)}, {});
             const std::int64_t mark = m_state->database->changeMark();
             transaction.commit();
             if (isHeld) m_state->heldCheck.add(*run, code->text(), mark);
@@ -182,13 +170,17 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
 }
 
 Result<Scanned> ClubChecks::undoSighting(const std::string& check, Moment moment) {
-    const auto sightings = checkTables::sightings(*m_state->database, check);
-    if (sightings.empty()) return Error{ErrorCode::NothingSeen};
-    const std::string code = sightings.back().code;
-    if (auto undone = undoSightingOf(check, code, moment); !undone) return undone.error();
-    const auto item = m_state->registerStore.item(code);
-    return Scanned{
-        Scanned::What::NewItem, item ? item->name() : ItemName{code, code}, item ? item->kitType : "", {}};
+    return guarded([&]() -> Result<Scanned> {
+        const auto sightings = checkTables::sightings(*m_state->database, check);
+        if (sightings.empty()) return Error{ErrorCode::NothingSeen};
+        const std::string code = sightings.back().code;
+        if (auto undone = undoSightingOf(check, code, moment); !undone) return undone.error();
+        const auto item = m_state->registerStore.item(code);
+        return Scanned{Scanned::What::NewItem,
+                       item ? item->name() : ItemName{code, code},
+                       item ? item->kitType : "",
+                       {}};
+    });
 }
 
 Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
@@ -201,12 +193,7 @@ Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& 
         bool any = false;
         for (const Sighting& sighting : checkTables::sightings(*m_state->database, check)) {
             if (sighting.code != code->text()) continue;
-            m_state->ledger.append("sighting-undone",
-                                   {{"check", check},
-                                    {"sighting", sighting.id},
-                                    {"code", sighting.code},
-                                    {"at", moment.at.iso()}},
-                                   {});
+            m_state->ledger.append(SightingUndone{check, sighting.id, sighting.code, moment.at}, {});
             any = true;
         }
         if (!any) return Error{ErrorCode::NotSeen, {code->grouped()}};
@@ -230,9 +217,7 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
         if (found->kind == PointKind::Look && value != 0 && value != 1)
             return Error{ErrorCode::PointNotMeasured, {found->name}};
         Transaction transaction(*m_state->database);
-        m_state->ledger.append(
-            "point-recorded",
-            {{"check", check}, {"point", found->name}, {"value", value}, {"at", moment.at.iso()}}, {});
+        m_state->ledger.append(PointRecorded{check, found->name, value, moment.at}, {});
         transaction.commit();
         return Done{};
     });
@@ -250,12 +235,11 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
         const std::string by = names.empty() ? std::string() : names.front();
         Transaction transaction(*m_state->database);
         const std::string words = m_state->newLogText({}, item->id, moment.today, text);
-        m_state->ledger.append("item", stateBody(item->id, "unserviceable", moment.today, "damaged", {}), by);
-        m_state->ledger.append("log_entry",
-                               rowBody(SheetId::Log,
-                                       {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},
-                                       {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}}),
-                               by);
+        m_state->ledger.append(stateGiven(item->id, "unserviceable", moment.today, "damaged"), by);
+        m_state->ledger.append(
+            rowWritten(SheetId::Log, {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},
+                       {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}}),
+            by);
         transaction.commit();
         return Done{};
     });
@@ -289,19 +273,13 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         if (answer.phase == Phase::Stocktake && input.seen.empty() && missing != missingIn(answer))
             return Error{ErrorCode::NothingOfClubRead};
         const std::string reason = incomplete && answer.phase == Phase::Launch ? given : std::string();
-        m_state->ledger.append("check-signed",
-                               {{"check", check},
-                                {"boat", run->location.name},
-                                {"phase", core::nameOf(run->phase)},
-                                {"at", moment.at.iso()},
-                                {"people", namesOf(check)},
-                                {"urgent", reason},
-                                {"answer", jsonOf(answer)}},
-                               person->name);
+        m_state->ledger.append(
+            CheckSigned{check, run->location.name, run->phase, moment.at, namesOf(check), reason, answer},
+            person->name);
         for (const Finding& finding : answer.findings)
             if (finding.kind == FindingKind::NotReturned ||
                 (answer.phase == Phase::Stocktake && finding.kind == FindingKind::Missing))
-                m_state->ledger.append("item", stateBody(finding.item.id, "missing", moment.today, {}, check),
+                m_state->ledger.append(stateGiven(finding.item.id, "missing", moment.today, {}, check),
                                        person->name);
         m_state->endUrgentOfWhole(moment.today);
         transaction.commit();

@@ -5,7 +5,7 @@
 #include "core/club/club_state.h"
 #include "core/record/verification.h"
 #include "core/store/club_file.h"
-#include "core/store/verify_store.h"
+#include "core/store/ledger.h"
 
 namespace core {
 

@@ -5,16 +5,11 @@
 #include "core/base/error_code.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
-#include "core/record/operation_json.h"
+#include "core/register/typed_rows.h"
 #include "core/store/trip_tables.h"
-
-#include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 namespace core {
 namespace {
-
-using nlohmann::json;
 
 /// Checks of the event: filed under its name, or opened on that day.
 std::vector<CheckRun> runsOf(Database& database, const std::string& event) {
@@ -47,9 +42,8 @@ Trip readTrip(const ClubState& state, const SignOff& launch) {
 void countUse(ClubState& state, const ItemRecord& record, CalendarDay day, const TripUse& added) {
     const Use use = dayWith(added, record.use, day);
     state.ledger.append(
-        "use_record",
-        rowBody(SheetId::Use, {{"code", record.item.id}, {"day", day.iso()}},
-                {{"hours", fmt::format("{}", use.hours)}, {"launches", fmt::format("{}", use.launches)}}),
+        rowWritten(SheetId::Use, {{"code", record.item.id}, {"day", day.iso()}},
+                   {{"hours", numberText(use.hours)}, {"launches", numberText(use.launches)}}),
         {});
 }
 
@@ -62,8 +56,7 @@ Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event
         if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
         if (tripTables::eventOf(*m_state->database, check) == event) return Done{};
         Transaction transaction(*m_state->database);
-        m_state->ledger.append("event-given", {{"check", check}, {"event", event}, {"at", moment.at.iso()}},
-                               {});
+        m_state->ledger.append(EventGiven{check, event, moment.at}, {});
         transaction.commit();
         return Done{};
     });
@@ -94,10 +87,7 @@ Outcome ClubEvents::recordOperation(const std::string& check, const Operation& o
                        : m_state->checkStore.outOn(boat);
         const auto before = operationOf(check);
         Transaction transaction(*m_state->database);
-        m_state->ledger.append(
-            "operation-logged",
-            {{"check", check}, {"boat", boat}, {"operation", jsonOf(operation)}, {"at", moment.at.iso()}},
-            {});
+        m_state->ledger.append(OperationLogged{check, boat, operation, moment.at}, {});
         const TripUse added = addedBy(operation, before);
         const CalendarDay day = run->openedAt.localDay();
         if (launch && !added.isNone())
@@ -109,8 +99,7 @@ Outcome ClubEvents::recordOperation(const std::string& check, const Operation& o
 }
 
 std::optional<Operation> ClubEvents::operationOf(const std::string& check) const {
-    const auto body = tripTables::operation(*m_state->database, check);
-    return body ? std::optional(operationFrom(json::parse(*body))) : std::nullopt;
+    return tripTables::operation(*m_state->database, check);
 }
 
 std::vector<std::string> ClubEvents::names() const {

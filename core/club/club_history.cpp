@@ -7,18 +7,15 @@
 #include "core/tag/tag_code.h"
 
 #include "core/club/club_kit.h"
-#include "core/store/history_store.h"
-
-#include <nlohmann/json.hpp>
+#include "core/record/facts.h"
+#include "core/store/fact_table.h"
 
 namespace core {
 namespace {
 
 HistoryLine lineOf(const Fact& fact) {
-    HistoryLine line{.recordedAt = Instant::parse(fact.atUtc).value_or(Instant::fromMillis(0))};
-    const auto body = nlohmann::json::parse(fact.body, nullptr, false);
-    if (body.is_object() && body.contains("at") && body["at"].is_string())
-        line.at = Instant::parse(body["at"].get<std::string>());
+    HistoryLine line{.recordedAt = factTable::recordedAt(fact)};
+    line.at = givenInstant(fact);
     line.device = fact.device;
     line.seq = fact.seq;
     line.by = fact.by;
@@ -36,11 +33,11 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         const auto code = TagCode::parse(subject);
         std::vector<Fact> facts;
         if (const auto found = code ? ClubKit(*m_state).item(code->text()) : std::nullopt)
-            facts = history::ofItem(database, found->id);
+            facts = factTable::ofItem(database, found->id);
         else if (const auto boat = code ? store.boatOfTag(code->text()) : store.boat(subject))
-            facts = history::ofBoat(database, boat->name);
+            facts = factTable::ofBoat(database, boat->name);
         else if (const auto person = code ? store.personOfTag(code->text()) : store.person(subject))
-            facts = history::ofPerson(database, person->name);
+            facts = factTable::ofPerson(database, person->name);
         else
             return Error{ErrorCode::NoSuchSubject, {subject}};
         std::vector<FoundFact> found;

@@ -15,13 +15,10 @@
 
 #include <algorithm>
 #include <fmt/ranges.h>
-#include <nlohmann/json.hpp>
 #include <set>
 
 namespace core {
 namespace {
-
-using CellTexts = std::vector<std::pair<std::string, std::string>>;
 
 /// What arrives was made and first used before it is registered, in that order.
 Outcome areDaysOfNewKit(const NewKit& kit, CalendarDay today) {
@@ -145,7 +142,7 @@ Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::s
                     return days.error();
             }
             codes.push_back(mintCodes(1).front());
-            m_state->ledger.append("item", rowBody(SheetId::Items, {{"code", codes.back()}}, cells), by);
+            m_state->ledger.append(rowWritten(SheetId::Items, {{"code", codes.back()}}, cells), by);
         }
         transaction.commit();
         std::vector<Item> items;
@@ -163,7 +160,7 @@ Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::str
             return Error{ErrorCode::TagForWrittenOff, {known->kitType, shownTag(*known)}};
         Transaction transaction(*m_state->database);
         const std::string tag = mintCodes(1).front();
-        m_state->ledger.append("tag-fixed", {{"code", known->id}, {"tag", tag}, {"at", moment.at.iso()}}, by);
+        m_state->ledger.append(TagFixed{known->id, tag, moment.at}, by);
         transaction.commit();
         return tag;
     });
@@ -178,7 +175,7 @@ Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, cons
             return Error{ErrorCode::NotAReason, {why}};
         if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
         Transaction transaction(*m_state->database);
-        m_state->ledger.append("item", stateBody(known->id, "written off", moment.today, why, {}), by);
+        m_state->ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
         transaction.commit();
         return Done{};
     });
@@ -190,7 +187,7 @@ Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment
         if (!known) return known.error();
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
         Transaction transaction(*m_state->database);
-        m_state->ledger.append("item", stateBody(known->id, "serviceable", moment.today, {}, {}), by);
+        m_state->ledger.append(stateGiven(known->id, "serviceable", moment.today, {}), by);
         m_state->endUrgentOfWhole(moment.today);
         transaction.commit();
         return Done{};

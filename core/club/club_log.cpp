@@ -10,7 +10,6 @@
 #include "core/tag/reason.h"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
 namespace core {
 
@@ -45,13 +44,13 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
         entry.text = m_state->newLogText(entry.boat, entry.item.id, entry.day, text);
         entry.severity = severity;
         entry.by = by;
-        const auto body = rowBody(
+        const RowWritten row = rowWritten(
             SheetId::Log,
             {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}},
             {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
         entry.id = logEntryId({entry.boat, entry.item.id, entry.day.iso(), entry.text});
         Transaction transaction(*m_state->database);
-        m_state->ledger.append("log_entry", body, by);
+        m_state->ledger.append(row, by);
         transaction.commit();
         return entry;
     });
@@ -65,13 +64,12 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
             if (const Outcome good = checkReason(closing); !good) return good.error();
             if (entry.closed) return Error{ErrorCode::LogEntryClosed, {entry.closed->iso()}};
             Transaction transaction(*m_state->database);
-            m_state->ledger.append("log_entry",
-                                   rowBody(SheetId::Log,
-                                           {{"boat", entry.boat},
-                                            {"code", entry.item.id},
-                                            {"day", entry.day.iso()},
-                                            {"text", entry.text}},
-                                           {{"closed", moment.today.iso()}, {"closing", closing}}),
+            m_state->ledger.append(rowWritten(SheetId::Log,
+                                              {{"boat", entry.boat},
+                                               {"code", entry.item.id},
+                                               {"day", entry.day.iso()},
+                                               {"text", entry.text}},
+                                              {{"closed", moment.today.iso()}, {"closing", closing}}),
                                    by);
             m_state->endUrgentOfWhole(moment.today);
             transaction.commit();

@@ -3,11 +3,6 @@
 #include "core/club/club_plans.h"
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
-#include "core/record/fact.h"
-#include "core/store/fact_table.h"
-
-#include <algorithm>
-#include <nlohmann/json.hpp>
 
 namespace core {
 namespace {
@@ -44,26 +39,13 @@ KitOnHandQuestion readClub(const ClubState& state, const ClubRegister& known, Ca
     return question;
 }
 
-/// Stamp of the newest fact that gave the item its home boat or place.
-std::string homeGivenAt(Database& database, const std::string& code) {
-    std::string newest;
-    for (const Fact& fact :
-         factTable::ofRow(database, std::string(sheet(SheetId::Items).table), foldName(code))) {
-        const auto body = nlohmann::json::parse(fact.body);
-        const auto set = body.find("set");
-        if (set != body.end() && (set->contains("boat") || set->contains("place")))
-            newest = std::max(newest, fact.stamp());
-    }
-    return newest;
-}
-
-ItemSeenLast readSeen(Database& database, ItemRecord record, const KitOnHandQuestion& question) {
+ItemSeenLast readSeen(const ClubState& state, ItemRecord record, const KitOnHandQuestion& question) {
     ItemSeenLast item{.record = std::move(record)};
     const std::string& code = item.record.item.id;
-    auto seen = checkTables::lastSeen(database, code);
+    auto seen = checkTables::lastSeen(*state.database, code);
     if (!seen) return item;
     const auto home = homeOf(item.record.item, question);
-    if (home && *home != seen->location) item.homeStamp = homeGivenAt(database, code);
+    if (home && *home != seen->location) item.homeStamp = state.registerStore.homeGivenAt(code);
     item.seenAt = std::move(seen->location);
     item.seenStamp = std::move(seen->stamp);
     return item;
@@ -78,7 +60,7 @@ Result<MakeReadyPlan> ClubPlans::makeReady(const MakeReadyQuestion& asked, Calen
         if (const Outcome good = addAsked(asked, known, question); !good) return good.error();
         std::vector<ItemSeenLast> items;
         for (ItemRecord& record : worthPlacing(m_state->registerStore.allRecords(), question))
-            items.push_back(readSeen(*m_state->database, std::move(record), question));
+            items.push_back(readSeen(*m_state, std::move(record), question));
         KitOnHandAnswer onHand = kitOnHand(question, items);
         MakeReadyPlan plan = planMakeReady({std::move(onHand.boats), std::move(onHand.kit), asked.seconds});
         plan.boatsOut = std::move(onHand.boatsOut);

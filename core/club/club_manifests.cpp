@@ -4,7 +4,6 @@
 #include "core/club/manifest_writer.h"
 
 #include "core/register/typed_rows.h"
-#include "core/store/manifest_store.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -43,7 +42,7 @@ Error lineChanged(const ManifestLine& seen) {
 } // namespace
 
 Result<ManifestRecord> ClubManifests::read() const {
-    return guarded([&]() -> Result<ManifestRecord> { return manifestStore::read(*m_state->database); });
+    return guarded([&]() -> Result<ManifestRecord> { return m_state->registerStore.manifestRecord(); });
 }
 
 Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine& wanted,

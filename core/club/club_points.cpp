@@ -96,7 +96,7 @@ Outcome ClubManifests::changePoint(const ManifestOwner& owner, const PhasePoint&
             writer.drop(keyOfPoint(*seen));
         }
         const auto stored = writer.find(keyOfPoint(wanted));
-        const auto before = stored ? std::optional(pointFrom(*stored)) : std::nullopt;
+        const auto before = stored ? std::optional(pointFrom(*stored).point) : std::nullopt;
         auto written = writer.write(keyOfPoint(wanted), cellsOfPoint(wanted.point, before), place);
         if (written) transaction.commit();
         return written;

@@ -5,13 +5,11 @@
 #include "core/record/verification.h"
 
 #include "core/base/plain_text.h"
-#include "core/store/apply.h"
 #include "core/store/fact_table.h"
-#include "core/store/verify_store.h"
+#include "core/store/ledger.h"
 
 #include <algorithm>
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 namespace core {
 

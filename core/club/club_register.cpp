@@ -19,7 +19,6 @@
 
 #include <algorithm>
 #include <map>
-#include <nlohmann/json.hpp>
 #include <set>
 #include <sodium.h>
 
@@ -33,7 +32,7 @@ Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, 
         if (!plan || !plan->rejected.empty() || dryRun) return plan;
         for (RowChange& change : plan->changes) {
             if (change.order) change.order = placeBehind(*m_state->database, change);
-            m_state->ledger.append(std::string(sheet(change.sheet).table), bodyOf(change), {});
+            m_state->ledger.append(rowWritten(change), {});
         }
         m_state->endUrgentOfWhole(today);
         transaction.commit();

@@ -4,8 +4,6 @@
 #include "core/club/club_state.h"
 #include "core/club/scanned_code.h"
 
-#include <nlohmann/json.hpp>
-
 namespace core {
 namespace {
 
@@ -29,19 +27,19 @@ void readScans(const ClubState& state, ServiceRoundInput& input) {
 
 void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& order) {
     for (const LifeRule& rule : entry.rules) {
-        auto body = rowBody(
+        RowWritten row = rowWritten(
             SheetId::Services,
             {{"code", entry.item}, {"part", rule.part}, {"rule", rule.name}, {"day", order.day.iso()}},
             {{"passed", order.passed ? "yes" : "no"}, {"by", order.by}, {"note", order.note}});
-        if (entry.at) body["at"] = entry.at->iso();
-        ledger.append("service", body, order.by);
+        row.at = entry.at;
+        ledger.append(row, order.by);
     }
     if (entry.state) {
         const StateApart& state = *entry.state;
         const char* name = state.state == ItemState::Serviceable ? "serviceable" : "unserviceable";
-        auto body = stateBody(entry.item, name, state.since.value_or(order.day), state.why, {});
-        if (state.byFailedRecord) body["rule"] = order.rule;
-        ledger.append("item", body, order.by);
+        RowWritten row = stateGiven(entry.item, name, state.since.value_or(order.day), state.why);
+        if (state.byFailedRecord) row.rule = order.rule;
+        ledger.append(row, order.by);
     }
 }
 

@@ -9,11 +9,7 @@
 #include "core/store/tag_tables.h"
 #include "core/tag/tag_code.h"
 
-#include <nlohmann/json.hpp>
-
 namespace core {
-
-using nlohmann::json;
 
 Error noSuchPlace(const std::string& name, const std::string& known) {
     return known.empty() ? Error{ErrorCode::NoPlaces, {name}} : Error{ErrorCode::NoSuchPlace, {name, known}};
@@ -73,39 +69,6 @@ int placeBehind(Database& database, const RowChange& change) {
     };
     const char* owner = cellOfKey("boat").empty() ? "boat_class" : "boat";
     return rowTable::placeBehind(database, kind, owner, cellOfKey(owner));
-}
-
-json bodyOf(const RowChange& change) {
-    const Sheet& kind = sheet(change.sheet);
-    json row = json::object();
-    for (int i = 0; i < kind.keyColumns; ++i)
-        row[std::string(kind.columns[static_cast<std::size_t>(i)].name)] =
-            change.keyCells[static_cast<std::size_t>(i)];
-    json set = json::object();
-    for (const auto& [column, text] : change.set)
-        set[std::string(kind.columns[static_cast<std::size_t>(column)].name)] = text;
-    json body = {{"key", keyOf(kind, change.keyCells)}, {"row", std::move(row)}, {"set", std::move(set)}};
-    if (change.order) body["order"] = *change.order;
-    return body;
-}
-
-json rowBody(SheetId id, const std::vector<std::pair<std::string, std::string>>& key,
-             const std::vector<std::pair<std::string, std::string>>& set) {
-    const Sheet& kind = sheet(id);
-    RowChange change{.sheet = id, .keyCells = Cells(static_cast<std::size_t>(kind.keyColumns))};
-    for (const auto& [column, text] : key)
-        change.keyCells[static_cast<std::size_t>(kind.indexOf(column))] = text;
-    for (const auto& [column, text] : set)
-        change.set.emplace_back(kind.indexOf(column), text);
-    return bodyOf(change);
-}
-
-json stateBody(const std::string& code, const std::string& state, CalendarDay since, const std::string& why,
-               const std::string& check) {
-    json body =
-        rowBody(SheetId::Items, {{"code", code}}, {{"state", state}, {"since", since.iso()}, {"why", why}});
-    if (!check.empty()) body["check"] = check;
-    return body;
 }
 
 } // namespace core

@@ -13,7 +13,6 @@
 #include "core/store/register_store.h"
 
 #include <memory>
-#include <nlohmann/json_fwd.hpp>
 #include <string>
 #include <utility>
 
@@ -72,20 +71,9 @@ auto guarded(Work work) -> decltype(work()) {
 /// `known`: the club's places, as a list for people; empty when it has none.
 Error noSuchPlace(const std::string& name, const std::string& known);
 
-/// The body of the fact that writes a row of the register.
-nlohmann::json bodyOf(const RowChange& change);
-
 /// Where a new row of an ordered sheet goes: behind all rows of its boat class or boat, also where rows
 /// before them were taken away.
 int placeBehind(Database& database, const RowChange& change);
-
-/// The body of a fact that sets cells of one row, given by column names.
-nlohmann::json rowBody(SheetId id, const std::vector<std::pair<std::string, std::string>>& key,
-                       const std::vector<std::pair<std::string, std::string>>& set);
-
-/// The body of a fact that gives an item a state. `check`: the return check that missed it, or empty.
-nlohmann::json stateBody(const std::string& code, const std::string& state, CalendarDay since,
-                         const std::string& why, const std::string& check);
 
 /// A fresh kit code; whether it is used already is the caller's to look.
 std::string mintKitCode();

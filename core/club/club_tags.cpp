@@ -10,7 +10,6 @@
 #include "core/store/tag_tables.h"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 #include <set>
 #include <sodium.h>
 

@@ -4,10 +4,7 @@
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/exchange/csv_import.h"
-#include "core/store/manifest_store.h"
 #include "core/store/row_table.h"
-
-#include <nlohmann/json.hpp>
 
 namespace core {
 
@@ -27,7 +24,7 @@ Outcome ManifestWriter::checkOwner() const {
 }
 
 Manifest ManifestWriter::now() const {
-    return manifestStore::read(*m_state.database).now(m_owner);
+    return m_state.registerStore.manifestRecord().now(m_owner);
 }
 
 std::string_view ManifestWriter::ownerColumn() const {
@@ -59,9 +56,9 @@ Outcome ManifestWriter::write(const CellTexts& key, const CellTexts& cells, std:
     if (!plan.rejected.empty())
         return Error{ErrorCode::ManifestRowRejected, {}, {}, {plan.rejected.front().reason}};
     for (const RowChange& change : plan.changes) {
-        auto body = bodyOf(change);
-        if (change.isNew) body["order"] = place ? *place : placeBehind(*m_state.database, change);
-        append(std::move(body));
+        RowWritten row = rowWritten(change);
+        if (change.isNew) row.order = place ? *place : placeBehind(*m_state.database, change);
+        append(std::move(row));
     }
     return Done{};
 }
@@ -71,14 +68,14 @@ void ManifestWriter::drop(const CellTexts& key) {
     const Cells stored = find(key).value();
     RowChange change{.sheet = m_sheet.id,
                      .keyCells = Cells(stored.begin(), stored.begin() + m_sheet.keyColumns)};
-    auto body = bodyOf(change);
-    body["gone"] = true;
-    append(std::move(body));
+    RowWritten row = rowWritten(change);
+    row.isGone = true;
+    append(std::move(row));
 }
 
-void ManifestWriter::append(nlohmann::json body) {
-    body["at"] = m_moment.at.iso();
-    m_state.ledger.append(std::string(m_sheet.table), body, m_by);
+void ManifestWriter::append(RowWritten row) {
+    row.at = m_moment.at;
+    m_state.ledger.append(row, m_by);
 }
 
 } // namespace core

@@ -12,8 +12,6 @@
 
 namespace core {
 
-using CellTexts = std::vector<std::pair<std::string, std::string>>; ///< by column
-
 /// Writes rows of one owner's manifest, lines or points. Facts are appended within the caller's transaction;
 /// all functions may throw StoreFailure.
 class ManifestWriter {
@@ -35,7 +33,7 @@ public:
 private:
     std::string_view ownerColumn() const;
     Cells keyCells(const CellTexts& key) const;
-    void append(nlohmann::json body);
+    void append(RowWritten row);
 
     ClubState& m_state;
     const Sheet& m_sheet;

@@ -1,8 +1,9 @@
 #include "core/record/fact.h"
 
+#include "core/record/json_values.h"
+
 #include <array>
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 #include <sodium.h>
 
 namespace core {
@@ -19,18 +20,19 @@ std::string sha256Hex(const std::string& bytes) {
     return hex.data();
 }
 
-std::string canonical(const nlohmann::json& value) {
-    return value.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+bool isCanonical(const std::string& body) {
+    const json value = json::parse(body, nullptr, false);
+    return !value.is_discarded() && canonical(value) == body;
 }
 
 std::string hashOf(const Fact& fact) {
-    const nlohmann::json array = {fact.prevHash,
-                                  fact.device,
-                                  fact.seq,
-                                  fact.atUtc,
-                                  fact.by,
-                                  fact.kind,
-                                  nlohmann::json::parse(fact.body, nullptr, false)};
+    const json array = {fact.prevHash,
+                        fact.device,
+                        fact.seq,
+                        fact.atUtc,
+                        fact.by,
+                        fact.kind,
+                        json::parse(fact.body, nullptr, false)};
     return sha256Hex(canonical(array));
 }
 

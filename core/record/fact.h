@@ -3,7 +3,6 @@
 #include "core/base/instant.h"
 
 #include <cstdint>
-#include <nlohmann/json_fwd.hpp>
 #include <string>
 
 namespace core {
@@ -31,8 +30,8 @@ std::string hashOf(const Fact& fact);
 /// SHA-256 of any bytes, lower-case hex.
 std::string sha256Hex(const std::string& bytes);
 
-/// Canonical text: keys sorted, no blanks; bytes that are not UTF-8 are replaced.
-std::string canonical(const nlohmann::json& value);
+/// Whether it is canonical JSON: keys sorted, no blanks, UTF-8.
+bool isCanonical(const std::string& body);
 
 std::string newUuid7(Instant now);
 

@@ -1,34 +1,22 @@
 #include "core/record/row_of_facts.h"
 
-#include <nlohmann/json.hpp>
+#include <algorithm>
 
 namespace core {
-namespace {
 
-using nlohmann::json;
-
-void setCells(const Sheet& sheet, const json& from, Cells& cells) {
-    for (const auto& [column, text] : from.items()) {
-        const int index = sheet.indexOf(column);
-        if (index >= 0 &&
-            text.is_string()) // a column of a newer program is kept in the fact, not in the table
-            cells[static_cast<std::size_t>(index)] = text.get<std::string>();
-    }
-}
-
-} // namespace
-
-void overlay(const Sheet& sheet, const Fact& fact, const json& body, StoredRow& row) {
-    row.stamp = fact.stamp();
-    row.isGone = body.value("gone", false);
+void overlay(const RowWritten& written, const std::string& stamp, StoredRow& row) {
+    const std::size_t columns = sheet(written.sheet).columns.size();
+    row.stamp = stamp;
+    row.isGone = written.isGone;
     if (row.isGone) {
-        row.cells.assign(sheet.columns.size(), {});
+        row.cells.assign(columns, {});
         return;
     }
-    row.cells.resize(sheet.columns.size());
-    setCells(sheet, body.at("row"), row.cells);
-    if (body.contains("set")) setCells(sheet, body["set"], row.cells);
-    row.position = body.value("order", row.position);
+    row.cells.resize(columns);
+    std::copy(written.keyCells.begin(), written.keyCells.end(), row.cells.begin());
+    for (const auto& [column, text] : written.set)
+        row.cells[static_cast<std::size_t>(column)] = text;
+    row.position = written.order.value_or(row.position);
 }
 
 } // namespace core

@@ -1,9 +1,7 @@
 #pragma once
 
-#include "core/record/fact.h"
-#include "core/register/sheets.h"
+#include "core/record/facts.h"
 
-#include <nlohmann/json_fwd.hpp>
 #include <string>
 
 namespace core {
@@ -16,8 +14,8 @@ struct StoredRow {
     bool isGone = false; ///< the newest fact took it away; its cells are empty
 };
 
-/// Lays one fact over the row of the register that the older facts made. `body`: the fact's, read already;
-/// with "gone" it takes the row away, and a later fact begins it anew.
-void overlay(const Sheet& sheet, const Fact& fact, const nlohmann::json& body, StoredRow& row);
+/// Lays what one fact wrote over the row of the register that the older facts made. A fact that takes the row
+/// away leaves nothing of it, and a later one begins it anew.
+void overlay(const RowWritten& written, const std::string& stamp, StoredRow& row);
 
 } // namespace core

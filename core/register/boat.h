@@ -32,7 +32,7 @@ struct ManifestLine {
     bool operator==(const ManifestLine&) const = default;
 };
 
-enum class PointKind { Look, Measure, Timed };
+enum class PointKind { Look, Measure, Timed, Last = Timed };
 
 /// What is looked at, measured or timed on the boat itself in a phase of its day.
 struct BoatPoint {

@@ -7,7 +7,7 @@
 namespace core {
 
 /// How much a finding matters. A stop makes a check incomplete; a remark is to be read.
-enum class Severity { Remark, Stop };
+enum class Severity { Remark, Stop, Last = Stop };
 
 /// The kinds of life rules; what `n` counts stands beside each.
 enum class RuleKind {
@@ -20,6 +20,7 @@ enum class RuleKind {
     EveryHours,      ///< hours run since the last record
     EveryUses,       ///< launches since the last record
     AfterEvent,      ///< due at once after `event`, until recorded; no n
+    Last = AfterEvent,
 };
 
 /// What it means that the day a rule counts from is not known.

@@ -30,6 +30,10 @@ std::vector<Cells> rowsOf(const Rows& rows, SheetId id, std::string_view column,
     return ordered;
 }
 
+AskedPoint asked(PhasePoint given) {
+    return {.phase = std::move(given.phase), .point = std::move(given.point)};
+}
+
 void sortNames(std::vector<std::string>& names) {
     std::sort(names.begin(), names.end(),
               [](const std::string& a, const std::string& b) { return foldName(a) < foldName(b); });
@@ -85,8 +89,7 @@ Manifest ManifestRecord::manifestIn(const Tables& tables, const ManifestOwner& o
         for (const Cells& cells : rowsOf(tables.lines, SheetId::ManifestLines, column, name))
             rows.lines.push_back({.line = manifestLineFrom(cells)});
         for (const Cells& cells : rowsOf(tables.points, SheetId::Points, column, name))
-            rows.points.push_back(
-                {.phase = std::string(cell(SheetId::Points, cells, "phase")), .point = pointFrom(cells)});
+            rows.points.push_back(asked(pointFrom(cells)));
         return rows;
     };
     std::string boatClass = owner.name;

@@ -1,6 +1,7 @@
 #include "core/register/typed_rows.h"
 
 #include "core/base/plain_text.h"
+#include "core/base/store_failure.h"
 
 #include <algorithm>
 #include <array>
@@ -38,23 +39,96 @@ constexpr Meanings<ItemState, 4> itemStateMeanings{{
     {"written off", ItemState::WrittenOff},
 }};
 
-/// The row's cells by column name.
+bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+std::optional<int> countFrom(std::string_view text) {
+    const auto number = numberFrom(text);
+    if (!number || *number < 0 || *number > 1e6 || *number != std::floor(*number)) return std::nullopt;
+    return static_cast<int>(*number);
+}
+
+/// A number of the register. One with an exponent was left by summing hours up and taking them off again: it
+/// is a split second, and nothing.
+std::optional<double> storedNumber(std::string_view text) {
+    if (const auto number = numberFrom(text)) return number;
+    double value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const bool isResidue = error == std::errc{} && end == text.data() + text.size() &&
+                           std::abs(value) < 1e-4 && text.find('e') != std::string_view::npos;
+    return isResidue ? std::optional(0.0) : std::nullopt;
+}
+
+/// Whether a cell that is not empty, or the default of one that is, can be read.
+bool isReadable(const Column& column, std::string_view text) {
+    switch (column.type) {
+    case CellType::Number:
+        return storedNumber(text).has_value();
+    case CellType::Amount:
+        return storedNumber(text).value_or(-1) >= 0;
+    case CellType::Count:
+        return countFrom(text).has_value();
+    case CellType::YesNo:
+        return text == "yes" || text == "no";
+    case CellType::Choice:
+        return std::find(column.choices.begin(), column.choices.end(), text) != column.choices.end();
+    case CellType::Day:
+    case CellType::ExactDay:
+        return PartialDay::parse(text).has_value();
+    case CellType::Steps:
+        return stepsFrom(text).has_value();
+    case CellType::Tolerance:
+        return toleranceFrom(text).has_value();
+    case CellType::Text:
+    case CellType::Name:
+    case CellType::Names:
+    case CellType::Tag:
+    case CellType::Gtin:
+        return true;
+    }
+    return true;
+}
+
+/// Without these cells, which have no default, a row says nothing.
+bool isNeeded(SheetId id, std::string_view column) {
+    switch (id) {
+    case SheetId::LifeRules:
+        return column == "kind";
+    case SheetId::Points:
+        return column == "kind" || column == "phase";
+    case SheetId::Services:
+    case SheetId::Happenings:
+    case SheetId::Use:
+    case SheetId::Log:
+        return column == "day";
+    default:
+        return false;
+    }
+}
+
+/// The key cells, as they are spelled.
+std::string nameOfRow(const Sheet& sheet, const Cells& cells) {
+    std::string name;
+    for (std::size_t i = 0; i < static_cast<std::size_t>(sheet.keyColumns); ++i)
+        if (!cells[i].empty()) name += (name.empty() ? "" : " / ") + cells[i];
+    return name;
+}
+
+/// A row's cells by column name, each of them one that this program understands.
 class Row {
 public:
     Row(SheetId id, const Cells& cells)
         : m_sheet(sheet(id))
         , m_cells(cells) {
-        assert(cells.size() == m_sheet.columns.size());
+        requireReadable(m_sheet, cells);
     }
 
     std::string text(std::string_view column) const { return std::string(cellOf(m_sheet, m_cells, column)); }
     bool yes(std::string_view column) const { return cellOf(m_sheet, m_cells, column) == "yes"; }
 
     std::optional<double> number(std::string_view column) const {
-        const auto cell = cellOf(m_sheet, m_cells, column);
-        const auto number = numberFrom(cell);
-        assert(number || cell.empty());
-        return number;
+        return storedNumber(cellOf(m_sheet, m_cells, column));
     }
 
     int count(std::string_view column) const {
@@ -66,10 +140,7 @@ public:
     }
 
     std::optional<PartialDay> day(std::string_view column) const {
-        const auto cell = cellOf(m_sheet, m_cells, column);
-        const auto day = PartialDay::parse(cell);
-        assert(day || cell.empty());
-        return day;
+        return PartialDay::parse(cellOf(m_sheet, m_cells, column));
     }
 
     std::optional<CalendarDay> firstDay(std::string_view column) const {
@@ -84,7 +155,6 @@ public:
         const auto cell = cellOf(m_sheet, m_cells, column);
         const auto found =
             std::find_if(meanings.begin(), meanings.end(), [&](auto& m) { return m.first == cell; });
-        assert(found != meanings.end());
         return found->second;
     }
 
@@ -93,17 +163,23 @@ private:
     const Cells& m_cells;
 };
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
-std::optional<int> countFrom(std::string_view text) {
-    const auto number = numberFrom(text);
-    if (!number || *number < 0 || *number > 1e6 || *number != std::floor(*number)) return std::nullopt;
-    return static_cast<int>(*number);
-}
-
 } // namespace
+
+std::optional<CellFault> faultOf(const Sheet& sheet, const Cells& cells) {
+    for (std::size_t i = 0; i < sheet.columns.size(); ++i) {
+        const Column& column = sheet.columns[i];
+        const std::string_view text = cells[i].empty() ? column.byDefault : std::string_view(cells[i]);
+        if (text.empty() ? isNeeded(sheet.id, column.name) : !isReadable(column, text))
+            return CellFault{column.name, cells[i]};
+    }
+    return std::nullopt;
+}
+
+void requireReadable(const Sheet& sheet, const Cells& cells) {
+    if (const auto fault = faultOf(sheet, cells))
+        throw StoreFailure(unreadableCell(
+            {std::string(sheet.file), nameOfRow(sheet, cells), std::string(fault->column)}, {}, fault->text));
+}
 
 std::string_view cellOf(const Sheet& sheet, const Cells& cells, std::string_view column) {
     const int index = sheet.indexOf(column);
@@ -122,6 +198,16 @@ std::optional<double> numberFrom(std::string_view text) {
     const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
     if (error != std::errc{} || end != digits.data() + digits.size()) return std::nullopt;
     return text[0] == '-' && value != 0 ? -value : value;
+}
+
+std::string numberText(double number) {
+    std::array<char, 400> digits{}; // the largest number has 309
+    const auto end =
+        std::to_chars(digits.data(), digits.data() + digits.size(), number, std::chars_format::fixed, 4).ptr;
+    std::string text(digits.data(), end);
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.ends_with('.')) text.pop_back();
+    return text == "-0" ? "0" : text;
 }
 
 std::optional<std::vector<RuleStep>> stepsFrom(std::string_view text) {
@@ -215,11 +301,11 @@ ManifestLine manifestLineFrom(const Cells& cells) {
             namesFrom(row.text("substitutes")), row.text("note")};
 }
 
-BoatPoint pointFrom(const Cells& cells) {
+PhasePoint pointFrom(const Cells& cells) {
     const Row row(SheetId::Points, cells);
-    return {row.text("point"),   row.oneOf("kind", pointKindMeanings),
-            row.text("unit"),    row.range("low", "high"),
-            row.yes("required"), row.text("note")};
+    return {row.text("phase"),
+            {row.text("point"), row.oneOf("kind", pointKindMeanings), row.text("unit"),
+             row.range("low", "high"), row.yes("required"), row.text("note")}};
 }
 
 Person personFrom(const Cells& cells) {
@@ -284,6 +370,12 @@ LogEntry logEntryFrom(const Cells& cells) {
             row.text("by"),
             row.firstDay("closed"),
             row.text("closing")};
+}
+
+std::optional<ItemState> itemStateFrom(std::string_view text) {
+    const auto found = std::find_if(itemStateMeanings.begin(), itemStateMeanings.end(),
+                                    [&](const auto& each) { return each.first == text; });
+    return found == itemStateMeanings.end() ? std::nullopt : std::optional(found->second);
 }
 
 std::string_view nameOf(RuleKind kind) {

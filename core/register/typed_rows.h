@@ -5,19 +5,24 @@
 #include "core/register/kit_type.h"
 #include "core/register/sheets.h"
 
+#include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 namespace core {
 
-// Rows of the register as values. The cells are canonical and aligned with their sheet, as they are stored;
-// anything else is a bug (assert). An empty cell reads as the contract's default.
+// Rows of the register as values. The cells are aligned with their sheet, as they are stored. An empty cell
+// reads as the contract's default. All of these throw StoreFailure (FileDamaged, naming file, row and column)
+// for a row with a cell that is not as its column's type wants it: an import refuses such a cell, so
+// something else wrote it.
 
 KitType kitTypeFrom(const Cells& cells); ///< without its sizes and rules
 Size sizeFrom(const Cells& cells);
 LifeRule lifeRuleFrom(const Cells& cells);
 Boat boatFrom(const Cells& cells);
 ManifestLine manifestLineFrom(const Cells& cells);
-BoatPoint pointFrom(const Cells& cells);
+PhasePoint pointFrom(const Cells& cells);
 Person personFrom(const Cells& cells);
 /// An empty state reads as serviceable; what the service records say about it is the caller's to add.
 Item itemFrom(const Cells& cells); ///< with its first tag
@@ -28,15 +33,31 @@ Happening happeningFrom(const Cells& cells);
 Use useFrom(const Cells& cells);
 LogEntry logEntryFrom(const Cells& cells); ///< without its id, its item with the first tag
 
+/// A cell that is not as its column's type wants it, or an empty one without which the row says nothing.
+struct CellFault {
+    std::string_view column;
+    std::string text;
+};
+
+/// The first of a row; empty: the row can be read.
+std::optional<CellFault> faultOf(const Sheet& sheet, const Cells& cells);
+void requireReadable(const Sheet& sheet, const Cells& cells); ///< throws like the readers
+
 /// The cell of that column, or the column's default when it is empty.
 std::string_view cellOf(const Sheet& sheet, const Cells& cells, std::string_view column);
 
 // Cells that hold more than one value; empty when the text is not in the contract's form.
 std::optional<double> numberFrom(std::string_view text); ///< `-2.5`: digits, one full stop, no exponent
+/// How a number that was counted up is written: at most four decimals, no exponent. Of hours that is a third
+/// of a second, far below what a crew tells, and nothing is left of sums that come to nothing.
+std::string numberText(double number);
 std::optional<std::vector<RuleStep>>
 stepsFrom(std::string_view text);                              ///< `108:12;120:6`, by rising age, n above 0
 std::optional<Tolerance> toleranceFrom(std::string_view text); ///< `none`, `end_of_month`, `14d`
 std::vector<std::string> namesFrom(std::string_view text);     ///< `a;b`: outer blanks and empty parts off
+
+/// Empty: no state of an item.
+std::optional<ItemState> itemStateFrom(std::string_view text);
 
 /// As the register writes it, `from_made`.
 std::string_view nameOf(RuleKind kind);

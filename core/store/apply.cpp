@@ -1,150 +1,133 @@
-#include "core/store/apply.h"
+#include "core/store/ledger.h"
 
-#include "core/base/error_code.h"
 #include "core/record/row_of_facts.h"
-#include "core/register/sheets.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
 #include "core/store/trip_tables.h"
 
-#include <map>
-#include <nlohmann/json.hpp>
+#include <algorithm>
 
 namespace core {
 namespace {
 
-using nlohmann::json;
-
-StoredRow rowFromAllFacts(Database& database, const Sheet& sheet, const std::string& key) {
-    StoredRow row;
-    for (const Fact& fact : factTable::ofRow(database, std::string(sheet.table), key))
-        overlay(sheet, fact, json::parse(fact.body), row);
-    return row;
-}
-
 /// Whether the facts come with the newest last, as in a rebuild, or as they arrive from several machines.
 enum class Order { ByStamp, Any };
 
-/// A row that is not there may have been taken away by a fact that is newer than this one.
-bool isNewest(const StoredRow& row, const Sheet& sheet, const Fact& fact, Order order) {
-    if (order == Order::ByStamp) return true;
-    return row.stamp.empty() ? !sheet.losesRows : row.stamp < fact.stamp();
+StoredRow rowFromAllFacts(Database& database, const RowWritten& written) {
+    StoredRow row;
+    for (const Fact& fact : factTable::ofRow(database, std::string(sheet(written.sheet).table), written.key))
+        overlay(factTable::rowOf(fact), fact.stamp(), row);
+    return row;
 }
 
-void applyRow(Database& database, const Sheet& sheet, const Fact& fact, const json& body, Order order) {
-    const auto key = body.at("key").get<std::string>();
-    StoredRow row = rowTable::find(database, sheet, key).value_or(StoredRow{});
-    if (isNewest(row, sheet, fact, order))
-        overlay(sheet, fact, body, row);
-    else
-        row = rowFromAllFacts(database, sheet, key);
-    if (row.isGone)
-        rowTable::remove(database, sheet, key);
-    else
-        rowTable::put(database, sheet, key, row);
-    if (body.contains("at")) rowTable::putInstant(database, sheet, key, body["at"].get<std::string>());
-    if (sheet.id == SheetId::Items && body.contains("set") && body["set"].contains("state"))
-        rowTable::putState(database, {.code = body["row"]["code"],
-                                      .stamp = fact.stamp(),
-                                      .state = body["set"]["state"],
-                                      .since = body["set"].value("since", ""),
-                                      .why = body["set"].value("why", ""),
-                                      .check = body.value("check", ""),
-                                      .rule = body.value("rule", "")});
+const std::string* setCell(const RowWritten& written, std::string_view column) {
+    const int wanted = sheet(written.sheet).indexOf(column);
+    const auto found = std::find_if(written.set.begin(), written.set.end(),
+                                    [&](const auto& each) { return each.first == wanted; });
+    return found == written.set.end() ? nullptr : &found->second;
 }
 
-Phase phaseIn(const json& body) {
-    const auto name = body.at("phase").get<std::string>();
-    if (const auto phase = phaseNamed(name)) return *phase;
-    throw StoreFailure({ErrorCode::FactPhaseUnreadable, {name}});
+std::string textOrEmpty(const std::string* text) {
+    return text == nullptr ? std::string() : *text;
 }
 
-Instant instantIn(const json& body) {
-    const auto text = body.at("at").get<std::string>();
-    if (const auto instant = Instant::parse(text)) return *instant;
-    throw StoreFailure({ErrorCode::FactTimeUnreadable, {text}});
-}
+/// Writes to the tables what one fact says.
+class Applier {
+public:
+    Applier(Database& database, const Fact& fact, Order order)
+        : m_database(database)
+        , m_fact(fact)
+        , m_stamp(fact.stamp())
+        , m_order(order) {}
 
-using Applier = void (*)(Database&, const Fact&, const json&);
+    void operator()(const ClubNamed& fact) const { rowTable::putClubName(m_database, m_stamp, fact.name); }
+    void operator()(const CheckOpened& fact) const {
+        checkTables::putRun(m_database,
+                            {fact.check, m_stamp, locationOf(fact.phase, fact.boat), fact.phase, fact.at});
+    }
+    void operator()(const NamesGiven& fact) const {
+        checkTables::putNames(m_database, fact.check, m_stamp, fact.people);
+    }
+    void operator()(const TagSeen& fact) const {
+        checkTables::putSighting(m_database,
+                                 {m_fact.id, m_stamp, fact.check, fact.code, fact.at, fact.seenBy});
+    }
+    void operator()(const SightingUndone& fact) const {
+        checkTables::putUndone(m_database, fact.sighting, m_stamp);
+    }
+    void operator()(const PointRecorded& fact) const {
+        checkTables::putPoint(m_database, fact.check, fact.point, m_stamp, fact.value);
+    }
+    void operator()(const CheckSigned& fact) const {
+        checkTables::putSignOff(m_database,
+                                {fact.check, m_stamp, locationOf(fact.phase, fact.boat), fact.phase,
+                                 m_fact.by, fact.at, fact.urgent},
+                                nameOf(fact.answer.outcome), fieldText(m_fact, "answer"));
+    }
+    void operator()(const UrgentEnded& fact) const {
+        checkTables::putUrgentEnded(m_database, fact.check, m_stamp);
+    }
+    void operator()(const EventGiven& fact) const {
+        tripTables::putEvent(m_database, fact.check, m_stamp, foldName(fact.event), fact.event);
+    }
+    void operator()(const OperationLogged& fact) const {
+        tripTables::putOperation(m_database, fact.check, m_stamp, fact.boat, fieldText(m_fact, "operation"));
+    }
+    void operator()(const TagFixed& fact) const { tagTables::put(m_database, fact.tag, m_stamp, fact.code); }
+    void operator()(const RowWritten& fact) const {
+        const Sheet& sheet = core::sheet(fact.sheet);
+        StoredRow row = rowTable::find(m_database, sheet, fact.key).value_or(StoredRow{});
+        if (isNewest(row, sheet))
+            overlay(fact, m_stamp, row);
+        else
+            row = rowFromAllFacts(m_database, fact);
+        if (row.isGone)
+            rowTable::remove(m_database, sheet, fact.key);
+        else
+            rowTable::put(m_database, sheet, fact.key, row);
+        if (fact.at) rowTable::putInstant(m_database, sheet, fact.key, fact.at->iso());
+        if (sheet.id == SheetId::Items) putState(fact);
+    }
 
-void applyClubNamed(Database& database, const Fact& fact, const json& body) {
-    rowTable::putClubName(database, fact.stamp(), body.at("name"));
-}
+private:
+    /// A row that is not there may have been taken away by a fact that is newer than this one.
+    bool isNewest(const StoredRow& row, const Sheet& sheet) const {
+        if (m_order == Order::ByStamp) return true;
+        return row.stamp.empty() ? !sheet.losesRows : row.stamp < m_stamp;
+    }
 
-const std::map<std::string, Applier>& appliers() {
-    static const std::map<std::string, Applier> known{
-        {"club-named", applyClubNamed},
-        {"check-opened",
-         [](Database& db, const Fact& fact, const json& body) {
-             const Phase phase = phaseIn(body);
-             checkTables::putRun(db, {body.at("check"), fact.stamp(), locationOf(phase, body.at("boat")),
-                                      phase, instantIn(body)});
-         }},
-        {"names-given",
-         [](Database& db, const Fact& fact, const json& body) {
-             checkTables::putNames(db, body.at("check"), fact.stamp(),
-                                   body.at("people").get<std::vector<std::string>>());
-         }},
-        {"tag-seen",
-         [](Database& db, const Fact& fact, const json& body) {
-             checkTables::putSighting(db, {fact.id, fact.stamp(), body.at("check"), body.at("code"),
-                                           instantIn(body), body.at("seen_by")});
-         }},
-        {"sighting-undone",
-         [](Database& db, const Fact& fact, const json& body) {
-             checkTables::putUndone(db, body.at("sighting"), fact.stamp());
-         }},
-        {"point-recorded",
-         [](Database& db, const Fact& fact, const json& body) {
-             checkTables::putPoint(db, body.at("check"), body.at("point"), fact.stamp(), body.at("value"));
-         }},
-        {"check-signed",
-         [](Database& db, const Fact& fact, const json& body) {
-             const Phase phase = phaseIn(body);
-             checkTables::putSignOff(db,
-                                     {body.at("check"), fact.stamp(), locationOf(phase, body.at("boat")),
-                                      phase, fact.by, instantIn(body), body.value("urgent", "")},
-                                     body.at("answer").at("outcome"), canonical(body.at("answer")));
-         }},
-        {"urgent-ended",
-         [](Database& db, const Fact& fact, const json& body) {
-             checkTables::putUrgentEnded(db, body.at("check"), fact.stamp());
-         }},
-        {"event-given",
-         [](Database& db, const Fact& fact, const json& body) {
-             const std::string event = body.at("event");
-             tripTables::putEvent(db, body.at("check"), fact.stamp(), foldName(event), event);
-         }},
-        {"operation-logged",
-         [](Database& db, const Fact& fact, const json& body) {
-             tripTables::putOperation(db, body.at("check"), fact.stamp(), body.at("boat"),
-                                      canonical(body.at("operation")));
-         }},
-        {"tag-fixed",
-         [](Database& db, const Fact& fact, const json& body) {
-             tagTables::put(db, body.at("tag"), fact.stamp(), body.at("code"));
-         }},
-    };
-    return known;
-}
+    void putState(const RowWritten& fact) const {
+        if (const std::string* state = setCell(fact, "state"))
+            rowTable::putState(m_database, {.code = fact.keyCells.front(),
+                                            .stamp = m_stamp,
+                                            .state = *state,
+                                            .since = textOrEmpty(setCell(fact, "since")),
+                                            .why = textOrEmpty(setCell(fact, "why")),
+                                            .check = fact.check,
+                                            .rule = fact.rule});
+    }
+
+    Database& m_database;
+    const Fact& m_fact;
+    std::string m_stamp;
+    Order m_order;
+};
 
 void applyOne(Database& database, const Fact& fact, Order order) {
-    const json body = json::parse(fact.body);
-    if (const Sheet* sheet = sheetOfTable(fact.kind)) {
-        applyRow(database, *sheet, fact, body, order);
-        return;
-    }
-    // A kind that this program does not know is kept in the ledger for one that does.
-    if (const auto found = appliers().find(fact.kind); found != appliers().end())
-        found->second(database, fact, body);
+    // A kind that this program does not know is kept in the fact table for one that does.
+    if (const auto body = factTable::bodyOf(fact)) std::visit(Applier(database, fact, order), *body);
 }
 
 } // namespace
 
 void apply(Database& database, const Fact& fact) {
     applyOne(database, fact, Order::Any);
+}
+
+void apply(Database& database, const Fact& fact, const FactBody& body) {
+    std::visit(Applier(database, fact, Order::Any), body);
 }
 
 void rebuildTables(Database& source, Database& target) {

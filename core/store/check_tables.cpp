@@ -1,18 +1,19 @@
 #include "core/store/check_tables.h"
 
-#include "core/base/error_code.h"
 #include "core/base/store_failure.h"
-#include "core/record/answer_json.h"
+#include "core/record/documents.h"
 #include "core/store/tag_tables.h"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 namespace core::checkTables {
 namespace {
 
+/// The first column of `row` is its key.
 [[noreturn]] void refuse(const Statement& row, const char* table, const char* column,
                          const std::string& text) {
-    throw StoreFailure({ErrorCode::StoredCellUnreadable, {table, row.text(0), column, text}});
+    throw StoreFailure(unreadableCell({table, row.text(0), column}, {}, text));
 }
 
 Phase phaseIn(const Statement& row, const char* table, int column) {
@@ -21,20 +22,29 @@ Phase phaseIn(const Statement& row, const char* table, int column) {
     refuse(row, table, "phase", text);
 }
 
-Instant instantIn(const Statement& row, const char* table, int column) {
+Instant instantIn(const Statement& row, const char* table, const char* name, int column) {
     const std::string text = row.text(column);
     if (const auto instant = Instant::parse(text)) return *instant;
-    refuse(row, table, "at", text);
+    refuse(row, table, name, text);
+}
+
+std::vector<std::string> peopleFrom(const std::string& text, const std::string& check) {
+    const auto people = nlohmann::json::parse(text, nullptr, false);
+    const bool isList = people.is_array() && std::all_of(people.begin(), people.end(),
+                                                         [](const auto& each) { return each.is_string(); });
+    if (!isList) throw StoreFailure(unreadableCell({"check_names", check, "people"}, {}, text));
+    return people.get<std::vector<std::string>>();
 }
 
 Sighting sightingOf(const Statement& row) {
-    return {row.text(0), row.text(1), row.text(2), row.text(3), instantIn(row, "sighting", 4), row.text(5)};
+    return {row.text(0), row.text(1), row.text(2), row.text(3), instantIn(row, "sighting", "at", 4),
+            row.text(5)};
 }
 
 SignOff signOffOf(const Statement& row) {
     const Phase phase = phaseIn(row, "sign_off", 3);
     return {row.text(0), row.text(1), locationOf(phase, row.text(2)),
-            phase,       row.text(4), instantIn(row, "sign_off", 5),
+            phase,       row.text(4), instantIn(row, "sign_off", "at", 5),
             row.text(6)};
 }
 
@@ -60,7 +70,8 @@ auto allOf(Statement query, Make make) {
 
 CheckRun runOf(const Statement& row) {
     const Phase phase = phaseIn(row, "check_run", 3);
-    return {row.text(0), row.text(1), locationOf(phase, row.text(2)), phase, instantIn(row, "check_run", 4)};
+    return {row.text(0), row.text(1), locationOf(phase, row.text(2)), phase,
+            instantIn(row, "check_run", "opened", 4)};
 }
 
 void putRun(Database& database, const CheckRun& run) {
@@ -190,7 +201,7 @@ std::vector<std::string> names(Database& database, const std::string& check) {
     const auto text =
         firstOf(database.prepare("SELECT people FROM check_names WHERE check_id = ?").with(check),
                 [](const Statement& row) { return row.text(0); });
-    return text ? nlohmann::json::parse(*text).get<std::vector<std::string>>() : std::vector<std::string>();
+    return text ? peopleFrom(*text, check) : std::vector<std::string>();
 }
 
 std::optional<double> pointValue(Database& database, const std::string& check, const std::string& point) {
@@ -245,13 +256,20 @@ std::optional<SignOff> signOff(Database& database, const std::string& check) {
                    signOffOf);
 }
 
+std::vector<SignOff> signOffsOfBoats(Database& database) {
+    return allOf(database.prepare("SELECT check_id, stamp, boat, phase, by, at, urgent FROM sign_off WHERE "
+                                  "phase <> 'stocktake' ORDER BY stamp"),
+                 signOffOf);
+}
+
 std::optional<CheckAnswer> signedAnswer(Database& database, const std::string& check) {
-    return firstOf(database.prepare("SELECT answer FROM sign_off WHERE check_id = ?").with(check),
-                   [&](const Statement& row) {
-                       return answerFrom(nlohmann::json::parse(row.text(0)), [&](const std::string& item) {
-                           return tagTables::tagOf(database, item);
-                       });
-                   });
+    const auto text = firstOf(database.prepare("SELECT answer FROM sign_off WHERE check_id = ?").with(check),
+                              [](const Statement& row) { return row.text(0); });
+    if (!text) return std::nullopt;
+    auto answer = answerFrom(*text, {"sign_off", check, "answer"},
+                             [&](const std::string& item) { return tagTables::tagOf(database, item); });
+    if (!answer) throw StoreFailure(answer.error());
+    return std::move(*answer);
 }
 
 std::optional<SignOff> newestSignOff(Database& database, const std::string& boat,

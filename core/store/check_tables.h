@@ -16,8 +16,8 @@ struct LastSeen {
     Location location;
 };
 
-/// Rows of the tables about checks. A row that cannot be understood is thrown as an error that says where it
-/// stands.
+/// Rows of the tables about checks. All throw StoreFailure, also for a row that cannot be understood: the
+/// error says where it stands.
 namespace checkTables {
 
 CheckRun runOf(const Statement& row); ///< its columns: id, stamp, boat, phase, opened
@@ -29,7 +29,7 @@ void putSighting(Database& database, const Sighting& sighting);
 void putUndone(Database& database, const std::string& sighting, const std::string& stamp);
 void putPoint(Database& database, const std::string& check, const std::string& point,
               const std::string& stamp, double value);
-/// `answer`: as it was signed, see core/record/answer_json.h.
+/// `answer`: as it was signed, see core/record/documents.h.
 void putSignOff(Database& database, const SignOff& signOff, const std::string& outcome,
                 const std::string& answer);
 
@@ -54,6 +54,8 @@ std::optional<Sighting> newestSighting(Database& database, const std::string& co
 std::optional<LastSeen> lastSeen(Database& database, const std::string& code, const std::string& after = {});
 
 std::optional<SignOff> signOff(Database& database, const std::string& check);
+/// Launches and returns of all boats, in the order in which they were signed.
+std::vector<SignOff> signOffsOfBoats(Database& database);
 /// The answer that was signed; empty: the check is not signed.
 std::optional<CheckAnswer> signedAnswer(Database& database, const std::string& check);
 /// The newest sign-off of a boat, launch or return; of one phase when `phase` is given.

@@ -173,6 +173,10 @@ std::int64_t Database::changeMark() {
     return m_changeMark;
 }
 
+std::optional<std::string> firstText(Statement query) {
+    return query.step() ? std::optional(query.text(0)) : std::nullopt;
+}
+
 Transaction::Transaction(Database& database)
     : m_database(database) {
     database.script("BEGIN IMMEDIATE");

@@ -15,12 +15,15 @@ struct sqlite3_stmt;
 
 namespace core {
 
-/// One prepared statement. Bind in order with `with`, then step. Reset by the next `Database::prepare` of its
-/// text.
+/// One prepared statement. Bind in order with `with`, then step. Reset when it goes, so that reading which
+/// ends by an exception leaves no transaction open; also by the next `Database::prepare` of its text.
 class Statement {
 public:
     explicit Statement(sqlite3_stmt* statement)
         : m_statement(statement) {}
+    Statement(const Statement&) = default;
+    Statement& operator=(const Statement&) = default;
+    ~Statement() { reset(); }
 
     Statement& with(std::string_view text);
     Statement& with(std::int64_t value);
@@ -79,6 +82,9 @@ private:
     std::int64_t m_changesOfOthers = 0;
     std::int64_t m_changesOfOwn = 0;
 };
+
+/// The first column of a query's first row; empty without a row.
+std::optional<std::string> firstText(Statement query);
 
 /// Immediate write transaction; rolls back unless committed.
 class Transaction {

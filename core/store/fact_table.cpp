@@ -94,4 +94,19 @@ std::vector<Fact> ofKind(Database& database, const std::string& kind) {
                    .with(kind));
 }
 
+std::optional<FactBody> bodyOf(const Fact& fact) {
+    auto body = core::bodyOf(fact);
+    if (!body) throw StoreFailure(body.error());
+    return std::move(*body);
+}
+
+RowWritten rowOf(const Fact& fact) {
+    return std::get<RowWritten>(*factTable::bodyOf(fact));
+}
+
+Instant recordedAt(const Fact& fact) {
+    if (const auto at = Instant::parse(fact.atUtc)) return *at;
+    throw StoreFailure(unreadableField(fact.seq, fact.device, "at_utc", fact.atUtc));
+}
+
 } // namespace core::factTable

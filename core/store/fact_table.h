@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/record/fact.h"
+#include "core/record/facts.h"
 #include "core/store/database.h"
 
 #include <functional>
@@ -10,6 +10,7 @@
 
 namespace core::factTable {
 
+/// The id of the machine that writes to this file; the migrations call its table `here`.
 std::string device(Database& database);
 void setDevice(Database& database, const std::string& device);
 
@@ -25,5 +26,18 @@ std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::
 /// The facts that wrote rows of that kind, by stamp.
 std::vector<Fact> ofKind(Database& database, const std::string& kind);
 std::optional<Fact> byStamp(Database& database, const std::string& stamp);
+
+/// Every fact about an item, a boat or a person, in any order, some of them twice: what wrote its rows, its
+/// checks, sightings and those undone, signatures and log entries. Names in the register's spelling.
+std::vector<Fact> ofItem(Database& database, const std::string& code);
+std::vector<Fact> ofBoat(Database& database, const std::string& boat);
+std::vector<Fact> ofPerson(Database& database, const std::string& person);
+
+/// What the fact says, empty for a kind of a later program; throws StoreFailure when it cannot be read.
+std::optional<FactBody> bodyOf(const Fact& fact);
+/// The same of a fact that wrote a row.
+RowWritten rowOf(const Fact& fact);
+/// When the fact was recorded; throws StoreFailure like bodyOf.
+Instant recordedAt(const Fact& fact);
 
 } // namespace core::factTable

@@ -1,12 +1,11 @@
-#include "core/store/history_store.h"
+#include "core/store/fact_table.h"
 
 #include "core/register/sheets.h"
-#include "core/store/fact_table.h"
 #include "core/store/row_table.h"
 
 #include <utility>
 
-namespace core::history {
+namespace core::factTable {
 namespace {
 
 /// Gathers facts from several sides.
@@ -16,7 +15,7 @@ public:
         : m_database(database) {}
 
     void addRow(SheetId id, const std::string& key) {
-        for (Fact& fact : factTable::ofRow(m_database, std::string(sheet(id).table), key))
+        for (Fact& fact : ofRow(m_database, std::string(sheet(id).table), key))
             m_facts.push_back(std::move(fact));
     }
     void addRowsWhere(SheetId id, std::string_view column, const std::string& value) {
@@ -30,7 +29,7 @@ public:
         while (query.step())
             stamps.push_back(query.text(0));
         for (const std::string& stamp : stamps)
-            if (auto fact = factTable::byStamp(m_database, stamp)) m_facts.push_back(std::move(*fact));
+            if (auto fact = byStamp(m_database, stamp)) m_facts.push_back(std::move(*fact));
     }
     std::vector<Fact> facts() && { return std::move(m_facts); }
 
@@ -81,4 +80,4 @@ std::vector<Fact> ofPerson(Database& database, const std::string& person) {
     return std::move(gathered).facts();
 }
 
-} // namespace core::history
+} // namespace core::factTable

@@ -1,11 +1,9 @@
 #include "core/store/ledger.h"
 
-#include "core/store/apply.h"
 #include "core/store/fact_table.h"
 
 #include <algorithm>
 #include <array>
-#include <nlohmann/json.hpp>
 #include <sodium.h>
 
 namespace core {
@@ -22,7 +20,7 @@ void Ledger::nameDevice(Database& database) {
     factTable::setDevice(database, hex.data());
 }
 
-Fact Ledger::append(const std::string& kind, const nlohmann::json& body, const std::string& by) {
+Fact Ledger::append(const FactBody& body, const std::string& by) {
     const auto last = factTable::newestOf(m_database, m_device);
     const Instant now = Instant::now();
     Fact fact;
@@ -32,12 +30,12 @@ Fact Ledger::append(const std::string& kind, const nlohmann::json& body, const s
     // A clock that was put back must not make a later fact of this machine look older than an earlier one.
     fact.atUtc = last ? std::max(now.iso(), last->atUtc) : now.iso();
     fact.by = by;
-    fact.kind = kind;
-    fact.body = canonical(body);
+    fact.kind = kindOf(body);
+    fact.body = textOf(body);
     fact.prevHash = last ? last->hash : std::string();
     fact.hash = hashOf(fact);
     factTable::insert(m_database, fact);
-    apply(m_database, fact);
+    apply(m_database, fact, body);
     return fact;
 }
 

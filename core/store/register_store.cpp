@@ -2,11 +2,13 @@
 
 #include "core/record/fact.h"
 #include "core/register/typed_rows.h"
+#include "core/store/fact_table.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
 #include "core/upkeep/service_state.h"
 
 #include <algorithm>
+#include <array>
 
 namespace core {
 namespace {
@@ -48,15 +50,21 @@ std::vector<Value> ownOverClass(std::vector<Value> ofClass, const std::vector<Va
     return ofClass;
 }
 
+std::optional<CalendarDay> sinceFrom(const std::string& text, const std::string& code) {
+    const auto since = CalendarDay::parse(text);
+    if (!since && !text.empty()) throw StoreFailure(unreadableCell({"item_state", code, "since"}, {}, text));
+    return since;
+}
+
 std::optional<std::string> stateName(const Cells& cells) {
     const std::string& text = cells[static_cast<std::size_t>(items.indexOf("state"))];
     return text.empty() ? std::nullopt : std::optional(text);
 }
 
-ItemState stateFrom(const std::string& text) {
-    if (text == "unserviceable") return ItemState::Unserviceable;
-    if (text == "missing") return ItemState::Missing;
-    return text == "written off" ? ItemState::WrittenOff : ItemState::Serviceable;
+/// `code`: the item's, for the error.
+ItemState stateFrom(const std::string& text, const std::string& code) {
+    if (const auto state = itemStateFrom(text)) return *state;
+    throw StoreFailure(unreadableCell({"item_state", code, "state"}, {}, text));
 }
 
 } // namespace
@@ -121,8 +129,11 @@ std::optional<Person> RegisterStore::personOfTag(const std::string& code) const 
 
 std::optional<KitType> RegisterStore::kitType(const std::string& name) const {
     const auto cells = find(SheetId::KitTypes, foldName(name));
-    if (!cells) return std::nullopt;
-    KitType type = kitTypeFrom(*cells);
+    return cells ? std::optional(wholeKitType(*cells)) : std::nullopt;
+}
+
+KitType RegisterStore::wholeKitType(const Cells& cells) const {
+    KitType type = kitTypeFrom(cells);
     type.sizes = valuesOf(where(SheetId::Sizes, "kit_type", type.name), sizeFrom);
     type.rules = valuesOf(where(SheetId::LifeRules, "kit_type", type.name), lifeRuleFrom);
     return type;
@@ -131,8 +142,8 @@ std::optional<KitType> RegisterStore::kitType(const std::string& name) const {
 std::map<std::string, KitType> RegisterStore::allKitTypes() const {
     std::map<std::string, KitType> types;
     for (const Cells& cells : all(SheetId::KitTypes)) {
-        const KitType type = kitTypeFrom(cells);
-        types[type.name] = *kitType(type.name);
+        KitType type = wholeKitType(cells);
+        types[type.name] = std::move(type);
     }
     return types;
 }
@@ -151,10 +162,11 @@ std::vector<ManifestLine> RegisterStore::manifestOf(const Boat& boat) const {
 }
 
 std::vector<BoatPoint> RegisterStore::pointsOf(const Boat& boat, const std::string& phase) const {
-    const auto inPhase = [&](std::vector<Cells> rows) {
-        std::erase_if(
-            rows, [&](const Cells& row) { return cellOf(sheet(SheetId::Points), row, "phase") != phase; });
-        return valuesOf(rows, pointFrom);
+    const auto inPhase = [&](const std::vector<Cells>& rows) {
+        std::vector<BoatPoint> points;
+        for (PhasePoint& each : valuesOf(rows, pointFrom))
+            if (each.phase == phase) points.push_back(std::move(each.point));
+        return points;
     };
     return ownOverClass(inPhase(ofClass(SheetId::Points, boat.boatClass)),
                         inPhase(where(SheetId::Points, "boat", boat.name)),
@@ -177,7 +189,7 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
         const std::string state = query.text(1);
         if (state != "missing") {
             given = state;
-            now.apart = {stateFrom(state), CalendarDay::parse(query.text(2)), query.text(3),
+            now.apart = {stateFrom(state, code), sinceFrom(query.text(2), code), query.text(3),
                          !query.text(5).empty()};
             continue;
         }
@@ -185,7 +197,7 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
         if (isMissing || wasSeenBetween(code, stamp, before)) continue;
         isMissing = true;
         now.given = state;
-        now.since = CalendarDay::parse(query.text(2));
+        now.since = sinceFrom(query.text(2), code);
         now.why = query.text(3);
         now.missingStamp = stamp;
         now.missingCheck = query.text(4);
@@ -203,6 +215,25 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
     now.since = now.apart.since;
     now.why = now.apart.why;
     return now;
+}
+
+std::vector<std::string> RegisterStore::codesEverMissing() const {
+    std::vector<std::string> codes;
+    Statement query =
+        m_database.prepare("SELECT DISTINCT code FROM item_state WHERE state = 'missing' ORDER BY code");
+    while (query.step())
+        codes.push_back(query.text(0));
+    return codes;
+}
+
+std::string RegisterStore::homeGivenAt(const std::string& code) const {
+    const std::array columns{items.indexOf("boat"), items.indexOf("place")};
+    std::string newest;
+    for (const Fact& fact : factTable::ofRow(m_database, std::string(items.table), foldName(code)))
+        for (const auto& [column, text] : factTable::rowOf(fact).set)
+            if (std::find(columns.begin(), columns.end(), column) != columns.end())
+                newest = std::max(newest, fact.stamp());
+    return newest;
 }
 
 bool RegisterStore::wasSeenBetween(const std::string& code, const std::string& after,
@@ -276,15 +307,6 @@ std::vector<ItemRecord> RegisterStore::allRecords() const {
     for (ItemRecord& record : records)
         applyState(stateOf(record.item.id, record.services), record.item);
     return records;
-}
-
-std::vector<std::string> RegisterStore::codesEverMissing() const {
-    std::vector<std::string> codes;
-    Statement query =
-        m_database.prepare("SELECT DISTINCT code FROM item_state WHERE state = 'missing' ORDER BY code");
-    while (query.step())
-        codes.push_back(query.text(0));
-    return codes;
 }
 
 std::vector<Item> RegisterStore::itemsOfLabel(const std::string& gtin, const std::string& serial) const {

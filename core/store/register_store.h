@@ -3,6 +3,7 @@
 #include "core/register/boat.h"
 #include "core/register/item.h"
 #include "core/register/kit_type.h"
+#include "core/register/manifest_record.h"
 #include "core/register/sheets.h"
 #include "core/store/database.h"
 #include "core/upkeep/service_state.h"
@@ -47,6 +48,8 @@ public:
     /// left out.
     std::vector<ManifestLine> manifestOf(const Boat& boat) const;
     std::vector<BoatPoint> pointsOf(const Boat& boat, const std::string& phase) const;
+    /// Every manifest the club ever had, and the boats' checks signed by them.
+    ManifestRecord manifestRecord() const;
 
     std::optional<Item> item(const std::string& code) const; ///< with the state it is in now
     std::optional<ItemRecord>
@@ -65,8 +68,11 @@ public:
     /// The state before any sighting with a stamp of `before` or later counts; empty: now.
     StateNow stateOf(const std::string& code, const std::vector<ServiceRecord>& services,
                      const std::string& before = {}) const;
+    /// Stamp of the newest fact that gave the item a home boat or place, or took it; empty: none.
+    std::string homeGivenAt(const std::string& code) const;
 
 private:
+    KitType wholeKitType(const Cells& cells) const;
     std::vector<Cells> ofClass(SheetId id, const std::string& boatClass) const;
     std::vector<Cells> withStates(std::vector<Cells> rows) const;
     std::vector<Item> itemsOf(const std::vector<Cells>& rows) const;

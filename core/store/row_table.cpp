@@ -121,8 +121,12 @@ std::optional<Instant> instantOf(Database& database, const Sheet& sheet, const s
     Statement query =
         database.prepare("SELECT at FROM made_at WHERE kind = ? AND key = ?").with(sheet.table).with(key);
     if (!query.step()) return std::nullopt;
-    const auto at = Instant::parse(query.text(0));
+    const std::string text = query.text(0);
     query.run();
+    const auto at = Instant::parse(text);
+    if (!at)
+        throw StoreFailure(
+            unreadableCell({"made_at", fmt::format("{} {}", sheet.table, key), "at"}, {}, text));
     return at;
 }
 

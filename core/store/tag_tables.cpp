@@ -1,7 +1,5 @@
 #include "core/store/tag_tables.h"
 
-#include "core/store/first_text.h"
-
 namespace core::tagTables {
 void put(Database& database, const std::string& tag, const std::string& stamp, const std::string& item) {
     // A tag names one item for ever: the first fact that gave it stands.

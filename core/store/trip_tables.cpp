@@ -1,6 +1,6 @@
 #include "core/store/trip_tables.h"
 
-#include "core/store/first_text.h"
+#include "core/record/documents.h"
 
 namespace core::tripTables {
 namespace {
@@ -70,8 +70,13 @@ void putOperation(Database& database, const std::string& check, const std::strin
         .run();
 }
 
-std::optional<std::string> operation(Database& database, const std::string& check) {
-    return firstText(database.prepare("SELECT body FROM operation WHERE check_id = ?").with(check));
+std::optional<Operation> operation(Database& database, const std::string& check) {
+    const auto body =
+        firstText(database.prepare("SELECT body FROM operation WHERE check_id = ?").with(check));
+    if (!body) return std::nullopt;
+    auto read = operationFrom(*body, {"operation", check, "body"});
+    if (!read) throw StoreFailure(read.error());
+    return std::move(*read);
 }
 
 const std::vector<std::string>& tables() {

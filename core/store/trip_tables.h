@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/register/operation.h"
 #include "core/store/check_tables.h"
 #include "core/store/database.h"
 
@@ -19,10 +20,10 @@ std::vector<CheckRun> runsOfEvent(Database& database, const std::string& key);
 /// Checks opened from one instant up to before another (ISO texts), as they were opened.
 std::vector<CheckRun> runsBetween(Database& database, const std::string& from, const std::string& to);
 
-/// `body`: JSON, see ledger/operation_json.h.
+/// `body`: JSON, see core/record/documents.h.
 void putOperation(Database& database, const std::string& check, const std::string& stamp,
                   const std::string& boat, const std::string& body);
-std::optional<std::string> operation(Database& database, const std::string& check);
+std::optional<Operation> operation(Database& database, const std::string& check);
 
 void clear(Database& database);
 const std::vector<std::string>& tables();

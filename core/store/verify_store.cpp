@@ -1,7 +1,6 @@
-#include "core/store/verify_store.h"
+#include "core/store/ledger.h"
 
 #include "core/base/error_code.h"
-#include "core/store/apply.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/migrations.h"
@@ -10,7 +9,6 @@
 #include "core/store/trip_tables.h"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 #include <sqlite3.h>
 
 namespace core {
@@ -33,8 +31,7 @@ public:
         if (fact.seq != m_seq + 1)
             report(ErrorCode::FactsMissing, fact, {std::to_string(m_seq + 1), std::to_string(fact.seq - 1)});
         if (fact.prevHash != m_hash) report(ErrorCode::FactOutOfChain, fact);
-        const auto body = nlohmann::json::parse(fact.body, nullptr, false);
-        if (body.is_discarded() || canonical(body) != fact.body)
+        if (!isCanonical(fact.body))
             report(ErrorCode::FactBodyChanged, fact);
         else if (hashOf(fact) != fact.hash)
             report(ErrorCode::FactChanged, fact);
@@ -90,8 +87,8 @@ void compareTables(Database& database, Verification& into) {
     migrate(made, migrations());
     try {
         rebuildTables(database, made);
-    } catch (const nlohmann::json::exception& error) {
-        into.problems.push_back({ErrorCode::FactsInapplicable, {error.what()}});
+    } catch (const StoreFailure& failure) {
+        into.problems.push_back(failure.error);
         return;
     }
     for (const auto* tables :

@@ -10,10 +10,10 @@
 namespace core {
 
 /// Where a rule stands on a day. Undated: the day it counts from is not known.
-enum class DueState { Later, DueSoon, WithinTolerance, Passed, Undated };
+enum class DueState { Later, DueSoon, WithinTolerance, Passed, Undated, Last = Undated };
 
 /// What a due day was counted from.
-enum class Anchor { None, Made, FirstUse, Stamped, Registered, Service, Event };
+enum class Anchor { None, Made, FirstUse, Stamped, Registered, Service, Event, Last = Event };
 
 /// One rule applied to one item, with its explanation. Due days are the last day on which the thing still
 /// counts, whatever `strict` says; `lastGoodDay` is a day earlier for a strict rule.

@@ -2,7 +2,6 @@
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_register.h"
-#include "core/record/answer_json.h"
 #include "core/store/club_file.h"
 #include "core/store/ledger.h"
 #include "tests/support/scratch_folder.h"
@@ -12,7 +11,6 @@
 #include <fstream>
 #include <map>
 #include <memory>
-#include <nlohmann/json.hpp>
 #include <stdexcept>
 
 // A check beside a long history: what a scan costs, and what the answer costs, in a club of 10 boats and 300
@@ -62,35 +60,25 @@ void writeRegister(const std::filesystem::path& folder) {
 }
 
 /// Signed launch and return checks in turn, boat after boat, until so many sightings are on record.
-void writeHistory(const std::filesystem::path& file, const nlohmann::json& answer, std::int64_t sightings) {
+void writeHistory(const std::filesystem::path& file, const CheckAnswer& answer, std::int64_t sightings) {
     const auto database = clubFile::open(file, false);
     Ledger ledger(*database);
     std::int64_t written = 0;
     for (int trip = 0; written < sightings; ++trip) {
         Transaction transaction(*database);
-        for (const char* phase : {"launch", "return"})
+        for (const Phase phase : {Phase::Launch, Phase::Return})
             for (int boat = 0; boat < boats && written < sightings; ++boat) {
-                const std::string at =
-                    fmt::format("2025-{:02}-{:02}T08:00:00.000Z", 1 + trip / 28 % 12, 1 + trip % 28);
-                const std::string check = fmt::format("check-{}-{}-{}", trip, phase, boat),
+                const Instant at = Instant::parse(fmt::format("2025-{:02}-{:02}T08:00:00.000Z",
+                                                              1 + trip / 28 % 12, 1 + trip % 28))
+                                       .value();
+                const std::string check = fmt::format("check-{}-{}-{}", trip, nameOf(phase), boat),
                                   name = fmt::format("boat {}", boat);
-                ledger.append("check-opened",
-                              {{"check", check}, {"boat", name}, {"phase", phase}, {"at", at}}, {});
+                ledger.append(CheckOpened{check, name, phase, at}, {});
                 for (int item = 0; item < itemsOfBoat; ++item, ++written)
-                    ledger.append("tag-seen",
-                                  {{"check", check},
-                                   {"code", codes()[static_cast<std::size_t>(boat * itemsOfBoat + item)]},
-                                   {"at", at},
-                                   {"seen_by", "camera"}},
+                    ledger.append(TagSeen{check, codes()[static_cast<std::size_t>(boat * itemsOfBoat + item)],
+                                          at, "camera"},
                                   {});
-                ledger.append("check-signed",
-                              {{"check", check},
-                               {"boat", name},
-                               {"phase", phase},
-                               {"at", at},
-                               {"people", {"Wren Sadler"}},
-                               {"urgent", ""},
-                               {"answer", answer}},
+                ledger.append(CheckSigned{check, name, phase, at, {"Wren Sadler"}, {}, answer},
                               "Wren Sadler");
             }
         transaction.commit();
@@ -105,7 +93,7 @@ struct BigClub {
         if (!made.register_().importCsv(folder / "csv", now.today, false)->rejected.empty())
             throw std::runtime_error("the register was not taken");
         const auto check = made.checks().open("boat 0", Phase::Launch, now)->check;
-        const auto answer = jsonOf(*made.checks().answer(check, now.today));
+        const auto answer = *made.checks().answer(check, now.today);
         writeHistory(folder / "club.tholepin", answer, sightings);
         club = std::make_unique<Club>(Club::open(folder / "club.tholepin").value());
     }

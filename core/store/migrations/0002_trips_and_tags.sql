@@ -13,7 +13,7 @@ CREATE TABLE check_event (
 ) STRICT;
 CREATE INDEX check_event_of_event ON check_event (key);
 
--- What a crew wrote about its trip (JSON, see ledger/operation_json.h); the newest holds.
+-- What a crew wrote about its trip (JSON, see core/record/documents.h); the newest holds.
 CREATE TABLE operation (
     check_id TEXT PRIMARY KEY,
     stamp    TEXT NOT NULL,

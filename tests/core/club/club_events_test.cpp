@@ -105,6 +105,24 @@ TEST(Operation, hoursAndLaunchesAreCountedOnceToWhatWentOut) {
     EXPECT_TRUE(small.club.record().verify(false)->problems.empty());
 }
 
+TEST(Operation, hoursThatComeToNothingLeaveNothing) {
+    TwoBoats small;
+    small.check("Petrel", Phase::Launch, {"KGFB6J8WF9"}, "2026-03-14T08:00:00Z");
+    const auto back = small.check("Petrel", Phase::Return, {"KGFB6J8WF9"}, "2026-03-14T11:00:00Z");
+    const auto hoursWith = [&](double told) {
+        EXPECT_TRUE(small.club.events().recordOperation(back, {.hours = told}, small.now));
+        const auto history = small.club.answers().history("KGFB6J8WF9").value();
+        std::string newest;
+        for (const auto& line : history)
+            if (line.kind == "use_record") newest = line.body;
+        return newest.substr(newest.find("\"set\""));
+    };
+    EXPECT_EQ(hoursWith(0.3), R"("set":{"hours":"0.3","launches":"1"}})");
+    EXPECT_EQ(hoursWith(0.1), R"("set":{"hours":"0.1","launches":"1"}})"); // 0.3 + (0.1 - 0.3) is not 0.1
+    EXPECT_EQ(hoursWith(0.0), R"("set":{"hours":"0","launches":"1"}})");
+    EXPECT_TRUE(small.club.record().verify(false)->problems.empty());
+}
+
 TEST(Operation, whatCannotBeIsRefused) {
     TwoBoats small;
     const auto check = small.open();

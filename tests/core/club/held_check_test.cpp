@@ -1,14 +1,13 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
-#include "core/record/answer_json.h"
+#include "core/record/documents.h"
 #include "tests/core/club/small_club.h"
 #include "tests/support/errors.h"
 #include "tests/support/statement_count.h"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
-#include <nlohmann/json.hpp>
 
 namespace core {
 namespace {
@@ -20,7 +19,7 @@ using support::StatementCount;
 
 std::string answerOf(const Club& club, const std::string& check, CalendarDay today) {
     const auto answer = club.checks().answer(check, today);
-    return answer ? jsonOf(*answer).dump() : support::described(answer.error());
+    return answer ? textOf(*answer) : support::described(answer.error());
 }
 
 /// Compares the answer from memory with that of a reader who opens the file anew.

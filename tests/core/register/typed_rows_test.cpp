@@ -1,5 +1,7 @@
 #include "core/register/typed_rows.h"
 
+#include "core/base/store_failure.h"
+
 #include <gtest/gtest.h>
 
 namespace {
@@ -37,7 +39,9 @@ TEST(TypedRows, emptyCellsReadAsTheContractsDefaults) {
     const auto line = core::manifestLineFrom(cellsOf(SheetId::ManifestLines, {{"kit_type", "paddle"}}));
     EXPECT_EQ(line.quantity, 1);
     EXPECT_TRUE(line.required);
-    EXPECT_TRUE(core::pointFrom(cellsOf(SheetId::Points, {{"point", "bung"}, {"kind", "look"}})).required);
+    EXPECT_TRUE(
+        core::pointFrom(cellsOf(SheetId::Points, {{"phase", "launch"}, {"point", "bung"}, {"kind", "look"}}))
+            .point.required);
     EXPECT_EQ(core::itemFrom(cellsOf(SheetId::Items, {{"code", "K"}})).state, core::ItemState::Serviceable);
     EXPECT_TRUE(
         core::serviceFrom(cellsOf(SheetId::Services, {{"rule", "look"}, {"day", "2026-03-14"}})).passed);
@@ -77,8 +81,10 @@ TEST(TypedRows, filledCellsReadAsTheyStand) {
     EXPECT_EQ(item.stamped->lastDay().iso(), "2026-08-31");
     EXPECT_FALSE(item.made);
 
-    const auto point = core::pointFrom(cellsOf(
-        SheetId::Points, {{"point", "water"}, {"kind", "measure"}, {"low", "-1.5"}, {"required", "no"}}));
+    const auto [phase, point] = core::pointFrom(cellsOf(
+        SheetId::Points,
+        {{"phase", "return"}, {"point", "water"}, {"kind", "measure"}, {"low", "-1.5"}, {"required", "no"}}));
+    EXPECT_EQ(phase, "return");
     EXPECT_EQ(point.limits.low, -1.5);
     EXPECT_FALSE(point.limits.high);
     EXPECT_FALSE(point.required);
@@ -109,6 +115,36 @@ TEST(TypedRows, filledCellsReadAsTheyStand) {
         "2025-01-01");
     EXPECT_EQ(core::partFrom(cellsOf(SheetId::Parts, {{"part", "cylinder"}, {"made", "2020"}})).made->text(),
               "2020");
+}
+
+TEST(TypedRows, aNumberThatWasCountedUpIsWrittenWithoutItsResidue) {
+    const std::vector<std::pair<double, std::string>> written{{0.1 + 0.2, "0.3"},
+                                                              {0.8 - 0.7 - 0.1, "0"},
+                                                              {-1e-17, "0"},
+                                                              {5, "5"},
+                                                              {100, "100"},
+                                                              {1.25, "1.25"},
+                                                              {1.0 / 3, "0.3333"},
+                                                              {0.00005, "0.0001"},
+                                                              {9999.9999, "9999.9999"},
+                                                              {-2.5, "-2.5"},
+                                                              {1e9, "1000000000"}};
+    for (const auto& [number, text] : written) {
+        EXPECT_EQ(core::numberText(number), text);
+        EXPECT_TRUE(core::numberFrom(text)) << "what is written can be read";
+    }
+}
+
+// An earlier program wrote the residue of such sums with an exponent, and facts are never changed.
+TEST(TypedRows, theResidueInAnEarlierFactIsNothing) {
+    const auto hours = [](const char* text) {
+        return core::useFrom(cellsOf(SheetId::Use, {{"code", "K"}, {"day", "2026-03-14"}, {"hours", text}}))
+            .hours;
+    };
+    EXPECT_EQ(hours("5.551115123125783e-17"), 0);
+    EXPECT_EQ(hours("0.30000000000000004"), 0.1 + 0.2);
+    EXPECT_THROW(hours("1e5"), core::StoreFailure);
+    EXPECT_THROW(hours("5e-17 h"), core::StoreFailure);
 }
 
 // Design, the register as CSV: every choice of a column has a meaning, and each its own.

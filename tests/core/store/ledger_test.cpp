@@ -4,17 +4,14 @@
 #include "core/club/club_record.h"
 #include "core/record/fact.h"
 #include "core/register/manifest_record.h"
-#include "core/store/apply.h"
 #include "core/store/club_file.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
-#include "core/store/verify_store.h"
 #include "tests/core/club/small_club.h"
 #include "tests/support/errors.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
-#include <nlohmann/json.hpp>
 #include <random>
 #include <regex>
 

@@ -1,0 +1,153 @@
+#pragma once
+
+#include "core/base/calendar_day.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/check/boat_check.h"
+#include "core/record/fact.h"
+#include "core/register/operation.h"
+#include "core/register/sheets.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace core {
+
+// What a fact says: one struct a kind of fact. `check` is a check's id, `at` the instant that the person
+// gave. How they stand in JSON is said in facts.cpp alone.
+
+struct ClubNamed {
+    static constexpr std::string_view kind = "club-named";
+    std::string name;
+};
+
+struct CheckOpened {
+    static constexpr std::string_view kind = "check-opened";
+    std::string check;
+    std::string boat; ///< or the place of a stocktake
+    Phase phase = Phase::Launch;
+    Instant at = Instant::fromMillis(0);
+};
+
+/// Who is on board, instead of whoever was named before.
+struct NamesGiven {
+    static constexpr std::string_view kind = "names-given";
+    std::string check;
+    std::vector<std::string> people;
+    Instant at = Instant::fromMillis(0);
+};
+
+struct TagSeen {
+    static constexpr std::string_view kind = "tag-seen";
+    std::string check;
+    std::string code;
+    Instant at = Instant::fromMillis(0);
+    std::string seenBy; ///< "camera", "picture", "scanner", "typed"
+};
+
+struct SightingUndone {
+    static constexpr std::string_view kind = "sighting-undone";
+    std::string check;
+    std::string sighting; ///< id of the fact that told of it
+    std::string code;
+    Instant at = Instant::fromMillis(0);
+};
+
+struct PointRecorded {
+    static constexpr std::string_view kind = "point-recorded";
+    std::string check;
+    std::string point;
+    double value = 0; ///< in the point's unit or seconds; of a look 1, when it is done
+    Instant at = Instant::fromMillis(0);
+};
+
+struct CheckSigned {
+    static constexpr std::string_view kind = "check-signed";
+    std::string check;
+    std::string boat; ///< or the place of a stocktake
+    Phase phase = Phase::Launch;
+    Instant at = Instant::fromMillis(0);
+    std::vector<std::string> people;
+    std::string urgent; ///< the reason; empty: not urgent
+    CheckAnswer answer;
+};
+
+/// The boat of an urgent launch was whole again: the reason stands on the board no more.
+struct UrgentEnded {
+    static constexpr std::string_view kind = "urgent-ended";
+    std::string check;
+};
+
+/// The event that a check is filed under.
+struct EventGiven {
+    static constexpr std::string_view kind = "event-given";
+    std::string check;
+    std::string event;
+    Instant at = Instant::fromMillis(0);
+};
+
+/// What a crew wrote about its trip, at the check of its return.
+struct OperationLogged {
+    static constexpr std::string_view kind = "operation-logged";
+    std::string check;
+    std::string boat;
+    Operation operation;
+    Instant at = Instant::fromMillis(0);
+};
+
+/// A new tag of an item.
+struct TagFixed {
+    static constexpr std::string_view kind = "tag-fixed";
+    std::string code; ///< the item's own
+    std::string tag;
+    Instant at = Instant::fromMillis(0);
+};
+
+/// A row of a sheet of the register, written for the first time or again, or taken away. The kind of the fact
+/// is the sheet's table.
+struct RowWritten {
+    SheetId sheet = SheetId::Places;
+    std::string key;                              ///< see keyOf
+    Cells keyCells;                               ///< as they are spelled
+    std::vector<std::pair<int, std::string>> set; ///< by column: the cells that change
+    std::optional<int> order;  ///< its place among the rows, where the sheet keeps an order
+    std::optional<Instant> at; ///< of a row made in the program; an import knows only days
+    std::string check;         ///< of an item's state: the return check or stocktake that missed it
+    std::string rule;          ///< of an item's state: the rule whose failed record withdrew it
+    bool isGone = false;       ///< the row is taken away
+};
+
+using FactBody = std::variant<ClubNamed, CheckOpened, NamesGiven, TagSeen, SightingUndone, PointRecorded,
+                              CheckSigned, UrgentEnded, EventGiven, OperationLogged, TagFixed, RowWritten>;
+
+std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
+std::string textOf(const FactBody& body); ///< canonical JSON, see fact.h
+
+/// Reads a fact. A field that this program does not know is left alone and a kind that it does not know gives
+/// nothing: both are of a later program, which finds them in the fact. FileDamaged, naming the fact and the
+/// field, when a field is missing or holds what no program writes.
+Result<std::optional<FactBody>> bodyOf(const Fact& fact);
+
+/// The instant that the person gave, of a fact of any kind, also one that cannot be read otherwise. Empty:
+/// none.
+std::optional<Instant> givenInstant(const Fact& fact);
+
+/// A field of a fact as it stands in it, canonical JSON, with all that a later program put there. Of a fact
+/// that bodyOf reads.
+std::string fieldText(const Fact& fact, const char* field);
+
+/// Cells by column name.
+using CellTexts = std::vector<std::pair<std::string, std::string>>;
+
+RowWritten rowWritten(const RowChange& change);
+RowWritten rowWritten(SheetId sheet, const CellTexts& key, const CellTexts& set);
+
+/// A state given to an item. `check`: see RowWritten.
+RowWritten stateGiven(const std::string& code, const std::string& state, CalendarDay since,
+                      const std::string& why, const std::string& check = {});
+
+} // namespace core
