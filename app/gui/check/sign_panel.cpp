@@ -24,11 +24,12 @@
 namespace app {
 namespace {
 
-QString cautionsFor(const core::CheckAnswer& answer) {
+/// Where people without a jacket that fits are named, that is said of sizes.
+QString cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
     QStringList cautions;
     if (answer.phase == core::Phase::Launch) cautions << launchCaution();
     cautions << scanCaution();
-    if (answer.phase == core::Phase::Launch) cautions << fitCaution();
+    if (answer.phase == core::Phase::Launch && !areJacketsNamed) cautions << fitCaution();
     for (const core::PointAnswer& point : answer.points)
         if (point.afloat) {
             cautions << pressureCaution();
@@ -93,6 +94,7 @@ SignPanel::SignPanel(QWidget* parent)
 
 void SignPanel::build() {
     m_reasonLabel->setBuddy(m_reason);
+    m_reasonLabel->setWordWrap(false); // what is wanting stands beside it
     m_drafts->keep(*m_reason);
     auto* back = wordsButton(this, tr("Back to the check"), "signBackButton");
     connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);
@@ -103,9 +105,14 @@ void SignPanel::build() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
     layout->setSpacing(spaceUnit);
-    for (QWidget* part :
-         std::initializer_list<QWidget*>{m_heading, m_caution, m_reasonLabel, m_reason, m_wanting})
-        layout->addWidget(part);
+    auto* why = new QHBoxLayout;
+    why->setSpacing(2 * spaceUnit);
+    why->addWidget(m_reasonLabel);
+    why->addWidget(m_wanting, 1);
+    layout->addWidget(m_heading);
+    layout->addWidget(m_caution);
+    layout->addLayout(why);
+    layout->addWidget(m_reason);
     addSigner(*layout);
     layout->addWidget(m_jackets);
     layout->addLayout(buttons);
@@ -149,11 +156,11 @@ void SignPanel::setState(const CheckState& state) {
     m_needsReason = launch && answer.outcome == core::CheckOutcome::Incomplete;
     m_heading->setText(launch ? tr("Before you sign the launch check")
                               : tr("Before you sign the return check"));
-    m_caution->setText(cautionsFor(answer));
     m_usualWords = launch ? launchButton(answer.outcome) : returnButton(answer);
     const QStringList without = withoutJacket(state);
     if (without != m_withoutJacket) m_second.clear();
     m_withoutJacket = without;
+    m_caution->setText(cautionsFor(answer, !without.isEmpty()));
     offerSigners(texts(state.names), texts(state.people));
     adapt();
 }
