@@ -99,8 +99,8 @@ QString returnOutcome(const core::CheckAnswer& answer) {
 QString sinceAndBy(const core::BoatCondition& boat, core::CalendarDay today) {
     QString words;
     if (boat.since) words += QLatin1Char(' ') + inWords(*boat.since, today);
-    if (boat.checkedDaysAgo > 1) words += SentencesText::tr(", %1").arg(daysAgoInWords(boat.checkedDaysAgo));
     if (!boat.by.empty()) words += SentencesText::tr(" by %1").arg(text(boat.by));
+    if (boat.checkedDaysAgo > 1) words += SentencesText::tr(", %1").arg(daysAgoInWords(boat.checkedDaysAgo));
     return words;
 }
 

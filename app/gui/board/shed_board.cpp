@@ -4,6 +4,7 @@
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/cautions.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
@@ -102,7 +103,12 @@ ShedBoard::ShedBoard(QWidget* parent)
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 
     auto* side = new QVBoxLayout;
+    auto* caution = wordsIn("quiet", launchCaution(), this);
+    caution->setObjectName("boardCautionLabel");
+    caution->setFixedWidth(cameraWidth);
     side->addWidget(m_camera);
+    side->addSpacing(2 * spaceUnit);
+    side->addWidget(caution);
     side->addStretch(1);
     auto* body = new QHBoxLayout;
     body->setSpacing(2 * spaceUnit);

@@ -219,6 +219,23 @@ TEST(Outcome, neverSaysSafeOrReady) {
     }
 }
 
+TEST(Condition, saysHowLongAgoTheCheckWas) {
+    core::BoatCondition boat{.kind = core::BoatCondition::Kind::KitReady, .by = "Ada Marsh"};
+    const auto today = *core::CalendarDay::from(2026, 3, 14);
+    EXPECT_EQ(conditionOf(boat, today), QStringLiteral("kit ready, checked by Ada Marsh"));
+    boat.checkedDaysAgo = 9;
+    EXPECT_EQ(conditionOf(boat, today), QStringLiteral("kit ready, checked by Ada Marsh, 9 days ago"));
+}
+
+TEST(Reasons, aCheckThatGrewOldSaysTheClubsLimit) {
+    core::NotReadyReason reason;
+    reason.kind = core::NotReadyReason::Kind::CheckTooOld;
+    reason.daysAgo = 9;
+    reason.everyDays = 7;
+    EXPECT_EQ(reasonOf(reason),
+              QStringLiteral("Last checked 9 days ago; this club checks it every 7 days: do a check."));
+}
+
 TEST(Reasons, everyReasonOfABoatIsASentence) {
     using Kind = core::NotReadyReason::Kind;
     for (int kind = 0; kind <= static_cast<int>(Kind::LogOpen); ++kind) {
