@@ -8,6 +8,7 @@
 #include "core/tag/tag_code.h"
 
 #include "core/club/club_register.h"
+#include "core/club/scanned_code.h"
 
 #include "core/register/new_kit.h"
 #include "core/store/tag_tables.h"

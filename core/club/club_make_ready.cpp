@@ -4,6 +4,8 @@
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
 
+#include <algorithm>
+
 namespace core {
 namespace {
 

@@ -1,3 +1,5 @@
+#include "core/club/club_manifests.h"
+
 #include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
