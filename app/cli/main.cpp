@@ -26,6 +26,7 @@ int main(int argc, char** argv) {
     app::addReceive(line);
     app::addRetag(line);
     app::addWriteOff(line);
+    app::addReinstate(line);
     app::addRelease(line);
     app::addMakeReady(line);
     app::addReplace(line);

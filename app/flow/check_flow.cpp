@@ -1,5 +1,6 @@
 #include "app/flow/check_flow.h"
 
+#include "app/text/act_words.h"
 #include "app/text/sentences.h"
 #include "core/club/club_events.h"
 #include "core/club/club_kit.h"
@@ -35,6 +36,7 @@ bool FlowStep::isChange() const {
     case What::Withdrawn:
     case What::ClockStopped:
     case What::Signed:
+    case What::LetGo:
         return true;
     default:
         return false;
@@ -66,8 +68,15 @@ Result<FlowStep> CheckFlow::scan(core::Club& club, const core::ScannedText& text
     case Scanned::What::Control:
         return act(club, *scanned->control, time);
     case Scanned::What::NewItem:
-    case Scanned::What::SeenBefore:
         m_lastItem = scanned->item.id;
+        break;
+    case Scanned::What::SeenBefore:
+        m_lastItem = scanned->name.empty() ? std::string() : scanned->item.id;
+        break;
+    case Scanned::What::UnknownTag:
+    case Scanned::What::Unread:
+        // Damage would be meant of that thing, not of the one before it.
+        m_lastItem.clear();
         break;
     default:
         break;
@@ -128,17 +137,17 @@ Result<FlowStep> CheckFlow::recordTrip(core::Club& club, const core::Operation& 
 }
 
 Result<FlowStep> CheckFlow::undo(core::Club& club, core::Moment moment) {
-    const Result<Scanned> undone = club.checks().undoSighting(m_check.check, moment);
+    const std::string closing = closedByUndo(club.checks().namesOf(m_check.check)).toStdString();
+    const Result<core::Undone> undone = club.checks().undo(m_check.check, closing, moment);
     if (!undone && undone.error().kind() != core::ErrorKind::NotFound) return undone.error();
-    // Whatever was taken back: what a tag for damaged kit would mean now is anybody's guess.
-    m_lastItem.clear();
+    m_lastItem = club.checks().itemSeenLast(m_check.check);
     if (!undone) return FlowStep{.what = What::NothingToTakeBack, .why = undone.error()};
-    return FlowStep{.what = What::TookBack, .scan = *undone};
+    return FlowStep{.what = What::TookBack, .undone = *undone};
 }
 
 Result<FlowStep> CheckFlow::takeBack(core::Club& club, const std::string& code, core::Moment moment) {
     const Outcome done = club.checks().undoSightingOf(m_check.check, code, moment);
-    if (done && code == m_lastItem) m_lastItem.clear();
+    if (done && code == m_lastItem) m_lastItem = club.checks().itemSeenLast(m_check.check);
     return recorded(done);
 }
 
@@ -185,6 +194,12 @@ Result<FlowStep> CheckFlow::stopClock(core::Club& club, const FlowTime& time) {
     const Outcome done = club.checks().recordPoint(m_check.check, point, seconds, time.moment);
     if (!done) return done.error();
     return FlowStep{.what = What::ClockStopped, .name = point};
+}
+
+Result<FlowStep> CheckFlow::discard(core::Club& club, const std::string& reason, core::Moment moment) {
+    const Outcome done = club.checks().discard(m_check.check, reason, moment);
+    if (!done) return done.error();
+    return FlowStep{.what = What::LetGo};
 }
 
 Result<FlowStep> CheckFlow::sign(core::Club& club, const Signature& signature, core::Moment moment) {

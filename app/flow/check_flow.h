@@ -29,8 +29,8 @@ struct FlowStep {
         Scanned,           ///< no control tag: `scan` says what it meant
         Nothing,           ///< it is remembered, and nothing came of it yet
         Recorded,          ///< what was pressed or typed, and there is nothing to say of it
-        TookBack,          ///< undo: the newest sighting, `scan`
-        NothingToTakeBack, ///< undo with no sighting standing; `why`
+        TookBack,          ///< undo: what was done last, `undone`
+        NothingToTakeBack, ///< undo where nothing stands; `why`
         Withdrawn,         ///< damaged: the item seen last, `scan.item`
         NothingToWithdraw, ///< damaged, and no item is known to be meant: its own tag comes first
         ClockStarted,      ///< of the timed point `name`
@@ -44,10 +44,12 @@ struct FlowStep {
         NobodyToSign,      ///< finish at once, and nobody is named
         ReasonWanted,      ///< an incomplete launch, and no reason why it is urgent; `why`
         PutAside,          ///< the check stays open
+        LetGo,             ///< the check is closed without a signature
         NextBoat,          ///< likewise, and another boat is meant
     };
     What what = What::Scanned;
     core::Scanned scan;
+    std::optional<core::Undone> undone{};
     std::string name;
     std::optional<core::SignedCheck> signedCheck;
     std::optional<core::Error> why;
@@ -55,7 +57,10 @@ struct FlowStep {
     /// Something of the check is not as it was before.
     bool isChange() const;
     /// What is shown after it is not for this check any more.
-    bool isLast() const { return what == What::Signed || what == What::PutAside || what == What::NextBoat; }
+    bool isLast() const {
+        return what == What::Signed || what == What::LetGo || what == What::PutAside ||
+               what == What::NextBoat;
+    }
 };
 
 /// Who signs, for an incomplete launch why it is urgent.
@@ -92,6 +97,7 @@ public:
                                        core::Moment moment);
     core::Result<FlowStep> recordTrip(core::Club& club, const core::Operation& trip, core::Moment moment);
 
+    /// Takes back what was done last, whatever it was.
     core::Result<FlowStep> undo(core::Club& club, core::Moment moment);
     core::Result<FlowStep> takeBack(core::Club& club, const std::string& code, core::Moment moment);
     core::Result<FlowStep> withdraw(core::Club& club, const std::string& code, const std::string& text,
@@ -104,10 +110,14 @@ public:
     core::Result<FlowStep> turnClockOf(core::Club& club, const std::string& point, const FlowTime& time);
     /// An incomplete launch without a reason is no error but a step: the crew goes on looking.
     core::Result<FlowStep> sign(core::Club& club, const Signature& signature, core::Moment moment);
+    /// Lets the check go without a signature; `reason` as ClubChecks::discard wants it.
+    core::Result<FlowStep> discard(core::Club& club, const std::string& reason, core::Moment moment);
     /// The signature is asked for by other means than the finish tag, or no longer.
     void setSignatureAsked(bool isAsked) { m_isSignatureAsked = isAsked; }
 
-    const std::string& lastItem() const { return m_lastItem; } ///< id; empty: none, or it was taken back
+    /// Id of the item that "damaged" means: the one shown last, after an undo the newest that stands. Empty:
+    /// none, or what was shown last was no item of the club.
+    const std::string& lastItem() const { return m_lastItem; }
     bool isClockRunning() const { return !m_timedPoint.empty(); }
 
 private:

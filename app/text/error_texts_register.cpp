@@ -70,6 +70,8 @@ constexpr ErrorText textsOfRegister[] = {
      QT_TRANSLATE_NOOP("Errors", "nothing is left to do")},
     {ErrorCode::NotUnserviceable, QT_TRANSLATE_NOOP("Errors", "only an unserviceable item is released"),
      QT_TRANSLATE_NOOP("Errors", "look at its history")},
+    {ErrorCode::NotWrittenOff, QT_TRANSLATE_NOOP("Errors", "only a written-off item is reinstated"),
+     QT_TRANSLATE_NOOP("Errors", "look at its history")},
 };
 
 static_assert(isWhole(textsOfRegister, ErrorCode::NoBoats, ErrorCode::NoSuchCheck),

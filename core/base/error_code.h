@@ -74,11 +74,14 @@ enum class ErrorCode : std::uint16_t {
     NotAReason,         ///< the text
     WrittenOffAlready,
     NotUnserviceable,
+    NotWrittenOff,
 
     // Checks and stocktakes
     NoSuchCheck, ///< id
     CheckSigned,
-    NothingSeen,
+    CheckClosedUnsigned,
+    NothingToTakeBack,
+    NoUnfinishedCheck,      ///< boat or place
     NotSeen,                ///< tag
     NoSuchPointAtLaunch,    ///< point; boat
     NoSuchPointAtReturn,    ///< point; boat

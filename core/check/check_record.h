@@ -5,6 +5,7 @@
 #include "core/register/location.h"
 
 #include <string>
+#include <vector>
 
 namespace core {
 
@@ -28,6 +29,20 @@ struct Sighting {
     std::string code;
     Instant at = Instant::fromMillis(0);
     std::string seenBy; ///< camera, picture, scanner or typed
+};
+
+/// What a crew does in a check, and may take back.
+enum class ActKind { Sighting, Names, Point, Trip, Event, Damage };
+
+/// One of these, as it was recorded.
+struct RecordedAct {
+    ActKind kind = ActKind::Sighting;
+    std::string id; ///< of the fact
+    std::string stamp;
+    std::string code;                ///< Sighting: the tag's, Damage: the item's
+    std::string name;                ///< Point, Event
+    std::vector<std::string> people; ///< Names: who was on board from then on
+    double value = 0;                ///< Point
 };
 
 /// A signature under a check. The answer that was signed is read apart from it: it is large.

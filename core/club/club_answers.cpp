@@ -5,6 +5,7 @@
 #include "core/answers/missing_list.h"
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
+#include "core/store/check_acts.h"
 
 namespace core {
 namespace {
@@ -59,12 +60,12 @@ MissingOnRecord readMissing(Database& database, Item item, const StateNow& now) 
     MissingOnRecord missing{.item = std::move(item)};
     const std::string& code = missing.item.id;
     missing.launch = checkTables::newestLaunchOf(database, code, now.missingStamp);
-    if (missing.launch) missing.launchPeople = checkTables::names(database, missing.launch->check);
+    if (missing.launch) missing.launchPeople = checkActs::names(database, missing.launch->check);
     missing.sighting = checkTables::newestSighting(database, code, {}, now.missingStamp);
     if (missing.sighting) {
         if (const auto run = checkTables::run(database, missing.sighting->check))
             missing.seenAt = run->location;
-        missing.seenPeople = checkTables::names(database, missing.sighting->check);
+        missing.seenPeople = checkActs::names(database, missing.sighting->check);
     }
     missing.missedBy = checkTables::signOff(database, now.missingCheck);
     return missing;

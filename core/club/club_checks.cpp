@@ -15,6 +15,7 @@
 
 #include "core/base/plain_text.h"
 #include "core/club/scanned_code.h"
+#include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
 
 #include <algorithm>
@@ -75,8 +76,12 @@ Result<OpenCheck> ClubChecks::open(const std::string& name, Phase phase, Moment 
 
 OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment moment) {
     Transaction transaction(*database);
-    if (const auto unfinished = checkTables::unfinished(*database, where, phase))
-        return openCheckOf(*unfinished, true);
+    if (const auto unfinished = checkTables::unfinished(*database, where, phase)) {
+        const bool isOfToday = unfinished->openedAt.localDay() == moment.today;
+        if (isOfToday || isTouched(unfinished->check)) return openCheckOf(*unfinished, true);
+        // Somebody looked at it another day and left: the new check is of today.
+        ledger.append(CheckClosed{unfinished->check, {}, moment.at}, {});
+    }
     const std::string check = newUuid7(moment.at);
     ledger.append(CheckOpened{check, where, phase, moment.at}, {});
     transaction.commit();
@@ -86,12 +91,20 @@ OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment 
 std::vector<OpenCheck> ClubChecks::unfinished() const {
     std::vector<OpenCheck> open;
     for (const CheckRun& run : checkTables::allUnfinished(*m_state->database))
-        open.push_back(openCheckOf(run, true));
+        if (m_state->isTouched(run.check)) open.push_back(openCheckOf(run, true));
     return open;
 }
 
+Result<OpenCheck> ClubChecks::unfinishedOf(const std::string& where, Phase phase) const {
+    return guarded([&]() -> Result<OpenCheck> {
+        const auto run = checkTables::unfinished(*m_state->database, where, phase);
+        if (!run) return Error{ErrorCode::NoUnfinishedCheck, {where}};
+        return openCheckOf(*run, true);
+    });
+}
+
 std::vector<std::string> ClubChecks::namesOf(const std::string& check) const {
-    return checkTables::names(*m_state->database, check);
+    return checkActs::names(*m_state->database, check);
 }
 
 Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::string>& people,
@@ -169,39 +182,6 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
     });
 }
 
-Result<Scanned> ClubChecks::undoSighting(const std::string& check, Moment moment) {
-    return guarded([&]() -> Result<Scanned> {
-        const auto sightings = checkTables::sightings(*m_state->database, check);
-        if (sightings.empty()) return Error{ErrorCode::NothingSeen};
-        const std::string code = sightings.back().code;
-        if (auto undone = undoSightingOf(check, code, moment); !undone) return undone.error();
-        const auto item = m_state->registerStore.item(code);
-        return Scanned{Scanned::What::NewItem,
-                       item ? item->name() : ItemName{code, code},
-                       item ? item->kitType : "",
-                       {}};
-    });
-}
-
-Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
-    return guarded([&]() -> Outcome {
-        const auto run = m_state->openRun(check);
-        if (!run) return run.error();
-        const auto code = TagCode::parse(typed);
-        if (!code) return code.error();
-        Transaction transaction(*m_state->database);
-        bool any = false;
-        for (const Sighting& sighting : checkTables::sightings(*m_state->database, check)) {
-            if (sighting.code != code->text()) continue;
-            m_state->ledger.append(SightingUndone{check, sighting.id, sighting.code, moment.at}, {});
-            any = true;
-        }
-        if (!any) return Error{ErrorCode::NotSeen, {code->grouped()}};
-        transaction.commit();
-        return Done{};
-    });
-}
-
 Outcome ClubChecks::recordPoint(const std::string& check, const std::string& point, double value,
                                 Moment moment) {
     return guarded([&]() -> Outcome {
@@ -218,28 +198,6 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
             return Error{ErrorCode::PointNotMeasured, {found->name}};
         Transaction transaction(*m_state->database);
         m_state->ledger.append(PointRecorded{check, found->name, value, moment.at}, {});
-        transaction.commit();
-        return Done{};
-    });
-}
-
-Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed, const std::string& text,
-                             Moment moment) {
-    return guarded([&]() -> Outcome {
-        const auto run = m_state->openRun(check);
-        if (!run) return run.error();
-        if (const Outcome good = checkReason(text); !good) return good.error();
-        const auto item = ClubKit(*m_state).item(typed);
-        if (!item) return Error{ErrorCode::NoSuchItemInCheck, {typed}};
-        const auto names = namesOf(check);
-        const std::string by = names.empty() ? std::string() : names.front();
-        Transaction transaction(*m_state->database);
-        const std::string words = m_state->newLogText({}, item->id, moment.today, text);
-        m_state->ledger.append(stateGiven(item->id, "unserviceable", moment.today, "damaged"), by);
-        m_state->ledger.append(
-            rowWritten(SheetId::Log, {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},
-                       {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}}),
-            by);
         transaction.commit();
         return Done{};
     });

@@ -4,6 +4,7 @@
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
+#include "core/check/check_record.h"
 #include "core/tag/scanned_text.h"
 #include "core/tag/tag_code.h"
 
@@ -45,6 +46,21 @@ struct Scanned {
     std::vector<std::string> alike = {}; ///< Unread: the club's own tags one slip away from what was typed
 };
 
+/// Something that was done in a check, for people.
+struct CheckAct {
+    ActKind kind = ActKind::Sighting;
+    ItemName item;                   ///< Sighting, Damage; a tag that names no item is its own id
+    std::string name;                ///< Sighting, Damage: kit type; Point, Event: its name
+    std::vector<std::string> people; ///< Names: who was on board by it
+    double value = 0;                ///< Point
+};
+
+/// What an undo took back.
+struct Undone {
+    CheckAct act;
+    std::optional<CheckAct> next; ///< what the next undo would take back
+};
+
 /// Launch checks, return checks and stocktakes, from the first scan to the signature. See Club for what holds
 /// of every function.
 class ClubChecks {
@@ -57,7 +73,11 @@ public:
     /// The unfinished stocktake of that place, or a new one: a check like the others, of what the register
     /// has there. Signing it marks what was not seen as missing.
     Result<OpenCheck> openStocktake(const std::string& place, Moment moment);
-    std::vector<OpenCheck> unfinished() const; ///< newest first
+    /// The unfinished check of that boat, or place, and phase, also one in which nothing stands. NotFound:
+    /// none.
+    Result<OpenCheck> unfinishedOf(const std::string& where, Phase phase) const;
+    /// Checks that wait to be gone on with, newest first. One in which nothing stands is not among them.
+    std::vector<OpenCheck> unfinished() const;
 
     /// Replaces the names. Driver first, then crew, as they are to be served in that order. Unknown:
     /// NotFound.
@@ -66,9 +86,16 @@ public:
 
     /// One scan, as a camera or a hand-held scanner gives it. A new sighting is on disk when this returns.
     Result<Scanned> scan(const std::string& check, const ScannedText& text, SeenBy seenBy, Moment moment);
-    /// Takes the newest standing sighting back; it stays in the record as undone. NotFound when there is
-    /// none.
-    Result<Scanned> undoSighting(const std::string& check, Moment moment);
+    /// Takes back what was done last in the check and still stands: a sighting, names, a point's value, a
+    /// trip, an event or damage. It stays in the record as taken back. Damage: the item is what it was, and
+    /// its log entry is closed with the words `closing`. A trip: its hours and launches count no more.
+    /// NotFound when nothing stands.
+    Result<Undone> undo(const std::string& check, const std::string& closing, Moment moment);
+    /// Id of the item whose standing sighting in the check is the newest. Empty: none, or that tag names no
+    /// item.
+    std::string itemSeenLast(const std::string& check) const;
+    /// What an undo would take back; empty: nothing.
+    Result<std::optional<CheckAct>> newestAct(const std::string& check) const;
     /// Takes back that item's sighting in this check.
     Outcome undoSightingOf(const std::string& check, const std::string& code, Moment moment);
     /// A look: 1 done, 0 taken back. NotFound for an unknown point; BadInput for a look with another value.
@@ -76,6 +103,11 @@ public:
     /// Withdraws the item (unserviceable) with an open log entry of severity stop.
     Outcome withdraw(const std::string& check, const std::string& code, const std::string& text,
                      Moment moment);
+
+    /// Lets the check go without a signature: it is not gone on with, and nothing is marked as missing. What
+    /// was seen in it was seen. `reason`: why, where anything stands of it (else it may be empty), as
+    /// checkReason wants it.
+    Outcome discard(const std::string& check, const std::string& reason, Moment moment);
 
     /// How the check stands now. Its cost does not grow with the club's history.
     Result<CheckAnswer> answer(const std::string& check, CalendarDay today) const;

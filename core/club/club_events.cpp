@@ -5,7 +5,8 @@
 #include "core/base/error_code.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
-#include "core/register/typed_rows.h"
+#include "core/club/trip_count.h"
+#include "core/store/check_acts.h"
 #include "core/store/trip_tables.h"
 
 namespace core {
@@ -31,20 +32,12 @@ TripItem readItem(Database& database, const Item& item, const std::string& launc
 
 Trip readTrip(const ClubState& state, const SignOff& launch) {
     Database& database = *state.database;
-    Trip trip{.launch = launch, .launchPeople = checkTables::names(database, launch.check)};
+    Trip trip{.launch = launch, .launchPeople = checkActs::names(database, launch.check)};
     trip.next = checkTables::firstSignOff(database, launch.location.name, launch.stamp);
-    if (trip.next) trip.nextPeople = checkTables::names(database, trip.next->check);
+    if (trip.next) trip.nextPeople = checkActs::names(database, trip.next->check);
     for (const ItemRecord& record : state.checkStore.itemsSeenIn(launch.check))
         trip.kit.push_back(readItem(database, record.item, launch.stamp));
     return trip;
-}
-
-void countUse(ClubState& state, const ItemRecord& record, CalendarDay day, const TripUse& added) {
-    const Use use = dayWith(added, record.use, day);
-    state.ledger.append(
-        rowWritten(SheetId::Use, {{"code", record.item.id}, {"day", day.iso()}},
-                   {{"hours", numberText(use.hours)}, {"launches", numberText(use.launches)}}),
-        {});
 }
 
 } // namespace
@@ -54,7 +47,7 @@ Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
         if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
-        if (tripTables::eventOf(*m_state->database, check) == event) return Done{};
+        if (checkActs::eventOf(*m_state->database, check) == event) return Done{};
         Transaction transaction(*m_state->database);
         m_state->ledger.append(EventGiven{check, event, moment.at}, {});
         transaction.commit();
@@ -80,26 +73,17 @@ Outcome ClubEvents::recordOperation(const std::string& check, const Operation& o
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
         if (auto fault = faultOf(operation)) return *fault;
-        const auto signedBack = checkTables::signOff(*m_state->database, check);
-        const std::string& boat = run->location.name;
-        const auto launch =
-            signedBack ? checkTables::newestLaunchSignedBefore(*m_state->database, boat, signedBack->stamp)
-                       : m_state->checkStore.outOn(boat);
         const auto before = operationOf(check);
         Transaction transaction(*m_state->database);
-        m_state->ledger.append(OperationLogged{check, boat, operation, moment.at}, {});
-        const TripUse added = addedBy(operation, before);
-        const CalendarDay day = run->openedAt.localDay();
-        if (launch && !added.isNone())
-            for (const ItemRecord& record : m_state->checkStore.itemsSeenIn(launch->check))
-                countUse(*m_state, record, day, added);
+        m_state->ledger.append(OperationLogged{check, run->location.name, operation, moment.at}, {});
+        countTrip(*m_state, *run, addedBy(operation, before));
         transaction.commit();
         return Done{};
     });
 }
 
 std::optional<Operation> ClubEvents::operationOf(const std::string& check) const {
-    return tripTables::operation(*m_state->database, check);
+    return checkActs::operation(*m_state->database, check);
 }
 
 std::vector<std::string> ClubEvents::names() const {

@@ -2,6 +2,7 @@
 #include "core/club/club_answers.h"
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
+#include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
 #include "core/store/tag_tables.h"
 
@@ -11,7 +12,7 @@ namespace {
 LaunchOnRecord readLaunch(const ClubState& state, const SignOff& launch, const SignOff* back) {
     Database& database = *state.database;
     LaunchOnRecord record{.launch = state.signedCheck(launch),
-                          .people = checkTables::names(database, launch.check),
+                          .people = checkActs::names(database, launch.check),
                           .sightings = checkTables::sightings(database, launch.check),
                           .replacedTags = tagTables::changed(database)};
     if (back) record.back = state.signedCheck(*back);

@@ -13,6 +13,7 @@
 #include "core/register/new_kit.h"
 #include "core/store/tag_tables.h"
 #include "core/tag/maker_label.h"
+#include "core/tag/reason.h"
 
 #include <algorithm>
 #include <fmt/ranges.h>
@@ -177,6 +178,29 @@ Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, cons
         if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
         Transaction transaction(*m_state->database);
         m_state->ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, const std::string& by,
+                           Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto known = knownItem(*m_state, *this, typed);
+        if (!known) return known.error();
+        if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
+        if (const Outcome good = checkReason(why); !good) return good.error();
+        const RegisterStore& store = m_state->registerStore;
+        const auto services = store.record(known->id)->services;
+        const StateNow now = store.stateOf(known->id, services);
+        const StateNow before = store.stateOf(known->id, services, now.apartStamp);
+        const bool isWithdrawn = before.apart.state == ItemState::Unserviceable;
+        RowWritten row =
+            stateGiven(known->id, isWithdrawn ? "unserviceable" : "serviceable", moment.today, why);
+        row.rule = before.apartRule;
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append(row, by);
+        m_state->endUrgentOfWhole(moment.today);
         transaction.commit();
         return Done{};
     });

@@ -22,7 +22,7 @@ bool isSameKey(const PhasePoint& a, const PhasePoint& b) {
 }
 
 /// With a full stop and no exponent, whatever the machine's language; an import takes needless zeros off.
-std::string numberText(const std::optional<double>& value) {
+std::string limitText(const std::optional<double>& value) {
     return value ? fmt::format("{:.6f}", *value) : std::string();
 }
 
@@ -34,8 +34,8 @@ CellTexts cellsOfPoint(const BoatPoint& point, const std::optional<BoatPoint>& b
     };
     add("kind", std::string(nameOf(point.kind)), !before || before->kind != point.kind);
     add("unit", point.unit, !before || before->unit != point.unit);
-    add("low", numberText(point.limits.low), !before || before->limits.low != point.limits.low);
-    add("high", numberText(point.limits.high), !before || before->limits.high != point.limits.high);
+    add("low", limitText(point.limits.low), !before || before->limits.low != point.limits.low);
+    add("high", limitText(point.limits.high), !before || before->limits.high != point.limits.high);
     add("required", point.required ? "yes" : "no", !before || before->required != point.required);
     add("note", point.note, !before || before->note != point.note);
     return cells;

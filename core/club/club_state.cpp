@@ -5,8 +5,8 @@
 #include "core/base/one_slip.h"
 #include "core/base/result.h"
 #include "core/register/typed_rows.h"
+#include "core/store/check_acts.h"
 #include "core/store/row_table.h"
-#include "core/store/tag_tables.h"
 #include "core/tag/tag_code.h"
 
 namespace core {
@@ -23,7 +23,12 @@ Result<CheckRun> ClubState::anyRun(const std::string& check) const {
 Result<CheckRun> ClubState::openRun(const std::string& check) const {
     auto run = anyRun(check);
     if (run && checkTables::signOff(*database, check)) return Error{ErrorCode::CheckSigned};
+    if (run && checkActs::isClosed(*database, check)) return Error{ErrorCode::CheckClosedUnsigned};
     return run;
+}
+
+bool ClubState::isTouched(const std::string& check) const {
+    return !checkActs::standing(*database, check, 1).empty();
 }
 
 SignedCheck ClubState::signedCheck(const SignOff& signOff) const {
@@ -40,11 +45,8 @@ std::vector<std::string> ClubState::tagsLike(const std::string& typed) const {
     const auto add = [&](const std::string& tag) {
         if (alike.size() < most && isOneSlip(text, tag)) alike.push_back(TagCode::exact(tag)->grouped());
     };
-    const auto changed = tagTables::changed(*database);
-    for (const Cells& cells : registerStore.all(SheetId::Items)) {
-        const auto later = changed.find(cells[0]);
-        add(later == changed.end() ? cells[0] : later->second);
-    }
+    for (const Item& item : registerStore.allItems())
+        add(item.tag);
     for (const SheetId id : {SheetId::Boats, SheetId::People})
         for (const Cells& cells : registerStore.all(id))
             add(std::string(cellOf(sheet(id), cells, "tag")));

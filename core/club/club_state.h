@@ -36,7 +36,10 @@ struct ClubState {
     /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
     OpenCheck openOrResume(const std::string& where, Phase phase, Moment moment);
 
-    /// The check's row, NotFound if there is none, NotAllowed if it is signed.
+    /// Whether anything stands of the check besides its opening.
+    bool isTouched(const std::string& check) const;
+
+    /// The check's row, NotFound if there is none, NotAllowed if it is signed or was closed.
     Result<CheckRun> openRun(const std::string& check) const;
     Result<CheckRun> anyRun(const std::string& check) const;
 

@@ -37,10 +37,9 @@ void fields(Of<TagSeen> auto& fact, auto& field) {
     field("seen_by", fact.seenBy);
 }
 
-void fields(Of<SightingUndone> auto& fact, auto& field) {
+void fields(Of<ActTakenBack> auto& fact, auto& field) {
     field("check", fact.check);
-    field("sighting", fact.sighting);
-    field("code", fact.code);
+    field("act", fact.act);
     field("at", fact.at);
 }
 
@@ -59,6 +58,12 @@ void fields(Of<CheckSigned> auto& fact, auto& field) {
     field("people", fact.people);
     field("urgent", fact.urgent);
     field("answer", fact.answer);
+}
+
+void fields(Of<CheckClosed> auto& fact, auto& field) {
+    field("check", fact.check);
+    field("reason", fact.reason);
+    field("at", fact.at);
 }
 
 void fields(Of<UrgentEnded> auto& fact, auto& field) {
@@ -154,8 +159,9 @@ constexpr std::array<std::pair<std::string_view, BodyReader>, sizeof...(Bodies)>
     return {{{Bodies::kind, readBody<Bodies>}...}};
 }
 
-constexpr auto readers = readersOf<ClubNamed, CheckOpened, NamesGiven, TagSeen, SightingUndone, PointRecorded,
-                                   CheckSigned, UrgentEnded, EventGiven, OperationLogged, TagFixed>();
+constexpr auto readers =
+    readersOf<ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, PointRecorded, CheckSigned,
+              CheckClosed, UrgentEnded, EventGiven, OperationLogged, TagFixed>();
 
 std::optional<FactBody> bodyFrom(std::string_view kind, const std::string& text) {
     if (const Sheet* sheet = sheetOfTable(kind)) return rowFrom(parsed(text), *sheet);

@@ -49,11 +49,12 @@ struct TagSeen {
     std::string seenBy; ///< "camera", "picture", "scanner", "typed"
 };
 
-struct SightingUndone {
-    static constexpr std::string_view kind = "sighting-undone";
+/// Something that was done in a check is taken back: a sighting, names, a value, a trip, an event or damage.
+/// It stays in the record and holds no more.
+struct ActTakenBack {
+    static constexpr std::string_view kind = "act-taken-back";
     std::string check;
-    std::string sighting; ///< id of the fact that told of it
-    std::string code;
+    std::string act; ///< id of the fact that told of it
     Instant at = Instant::fromMillis(0);
 };
 
@@ -74,6 +75,14 @@ struct CheckSigned {
     std::vector<std::string> people;
     std::string urgent; ///< the reason; empty: not urgent
     CheckAnswer answer;
+};
+
+/// A check is let go without a signature.
+struct CheckClosed {
+    static constexpr std::string_view kind = "check-closed";
+    std::string check;
+    std::string reason; ///< empty: nothing stood recorded in it
+    Instant at = Instant::fromMillis(0);
 };
 
 /// The boat of an urgent launch was whole again: the reason stands on the board no more.
@@ -116,13 +125,14 @@ struct RowWritten {
     std::vector<std::pair<int, std::string>> set; ///< by column: the cells that change
     std::optional<int> order;  ///< its place among the rows, where the sheet keeps an order
     std::optional<Instant> at; ///< of a row made in the program; an import knows only days
-    std::string check;         ///< of an item's state: the return check or stocktake that missed it
-    std::string rule;          ///< of an item's state: the rule whose failed record withdrew it
-    bool isGone = false;       ///< the row is taken away
+    std::string check;   ///< of an item's state, or a log entry: the check in which it was given or written
+    std::string rule;    ///< of an item's state: the rule whose failed record withdrew it
+    bool isGone = false; ///< the row is taken away
 };
 
-using FactBody = std::variant<ClubNamed, CheckOpened, NamesGiven, TagSeen, SightingUndone, PointRecorded,
-                              CheckSigned, UrgentEnded, EventGiven, OperationLogged, TagFixed, RowWritten>;
+using FactBody =
+    std::variant<ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, PointRecorded, CheckSigned,
+                 CheckClosed, UrgentEnded, EventGiven, OperationLogged, TagFixed, RowWritten>;
 
 std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
 std::string textOf(const FactBody& body); ///< canonical JSON, see fact.h

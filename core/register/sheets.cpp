@@ -173,7 +173,7 @@ constexpr std::array<Sheet, sheetCount> contract{{
     {SheetId::Parts, "parts.csv", "part", 2, parts},
     {SheetId::Services, "services.csv", "service", 4, services},
     {SheetId::Happenings, "happenings.csv", "happening", 3, happenings},
-    {SheetId::Use, "use.csv", "use_record", 2, use},
+    {SheetId::Use, "use.csv", "use_record", 2, use, false, true},
     {SheetId::Log, "log.csv", "log_entry", 4, log},
 }};
 

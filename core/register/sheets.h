@@ -67,7 +67,7 @@ struct Sheet {
     int keyColumns = 1;
     std::span<const Column> columns;
     bool keepsOrder = false; ///< rows have a place in an order of their own (manifest lines, points)
-    bool losesRows = false;  ///< a fact may take a row away (the same two)
+    bool losesRows = false;  ///< a fact may take a row away (the same two, and use)
 
     int indexOf(std::string_view column) const; ///< -1: no such column
 };

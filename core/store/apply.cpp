@@ -1,11 +1,11 @@
 #include "core/store/ledger.h"
 
 #include "core/record/row_of_facts.h"
+#include "core/store/check_acts.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
-#include "core/store/trip_tables.h"
 
 #include <algorithm>
 
@@ -15,10 +15,15 @@ namespace {
 /// Whether the facts come with the newest last, as in a rebuild, or as they arrive from several machines.
 enum class Order { ByStamp, Any };
 
-StoredRow rowFromAllFacts(Database& database, const RowWritten& written) {
-    StoredRow row;
-    for (const Fact& fact : factTable::ofRow(database, std::string(sheet(written.sheet).table), written.key))
-        overlay(factTable::rowOf(fact), fact.stamp(), row);
+/// The row as all its facts in `facts` leave it, but those taken back. Empty: nothing of it is left.
+std::optional<StoredRow> rowFromAllFacts(Database& facts, Database& tables, const Sheet& sheet,
+                                         const std::string& key) {
+    std::optional<StoredRow> row;
+    for (const Fact& fact : factTable::ofRow(facts, std::string(sheet.table), key)) {
+        if (checkActs::isTakenBack(tables, fact.id)) continue;
+        if (!row) row.emplace();
+        overlay(factTable::rowOf(fact), fact.stamp(), *row);
+    }
     return row;
 }
 
@@ -36,8 +41,10 @@ std::string textOrEmpty(const std::string* text) {
 /// Writes to the tables what one fact says.
 class Applier {
 public:
-    Applier(Database& database, const Fact& fact, Order order)
-        : m_database(database)
+    /// `facts`: where the other facts are read, when a row has to be made anew.
+    Applier(Database& facts, Database& database, const Fact& fact, Order order)
+        : m_facts(facts)
+        , m_database(database)
         , m_fact(fact)
         , m_stamp(fact.stamp())
         , m_order(order) {}
@@ -48,17 +55,25 @@ public:
                             {fact.check, m_stamp, locationOf(fact.phase, fact.boat), fact.phase, fact.at});
     }
     void operator()(const NamesGiven& fact) const {
-        checkTables::putNames(m_database, fact.check, m_stamp, fact.people);
+        checkActs::putNames(m_database, place(fact.check), fact.people);
     }
     void operator()(const TagSeen& fact) const {
         checkTables::putSighting(m_database,
                                  {m_fact.id, m_stamp, fact.check, fact.code, fact.at, fact.seenBy});
     }
-    void operator()(const SightingUndone& fact) const {
-        checkTables::putUndone(m_database, fact.sighting, m_stamp);
+    void operator()(const ActTakenBack& fact) const {
+        checkActs::putTakenBack(m_database, fact.act, m_stamp);
+        // Damage wrote a row of the register, which is to be what it was.
+        if (const auto act = factTable::byId(m_facts, fact.act); act && sheetOfTable(act->kind) != nullptr) {
+            const RowWritten written = factTable::rowOf(*act);
+            remakeRow(sheet(written.sheet), written.key);
+        }
     }
     void operator()(const PointRecorded& fact) const {
-        checkTables::putPoint(m_database, fact.check, fact.point, m_stamp, fact.value);
+        checkActs::putPoint(m_database, place(fact.check), fact.point, fact.value);
+    }
+    void operator()(const CheckClosed& fact) const {
+        checkActs::putClosed(m_database, fact.check, m_stamp, fact.reason);
     }
     void operator()(const CheckSigned& fact) const {
         checkTables::putSignOff(m_database,
@@ -70,28 +85,45 @@ public:
         checkTables::putUrgentEnded(m_database, fact.check, m_stamp);
     }
     void operator()(const EventGiven& fact) const {
-        tripTables::putEvent(m_database, fact.check, m_stamp, foldName(fact.event), fact.event);
+        checkActs::putEvent(m_database, place(fact.check), foldName(fact.event), fact.event);
     }
     void operator()(const OperationLogged& fact) const {
-        tripTables::putOperation(m_database, fact.check, m_stamp, fact.boat, fieldText(m_fact, "operation"));
+        checkActs::putOperation(m_database, place(fact.check), fact.boat, fieldText(m_fact, "operation"));
     }
     void operator()(const TagFixed& fact) const { tagTables::put(m_database, fact.tag, m_stamp, fact.code); }
     void operator()(const RowWritten& fact) const {
         const Sheet& sheet = core::sheet(fact.sheet);
         StoredRow row = rowTable::find(m_database, sheet, fact.key).value_or(StoredRow{});
-        if (isNewest(row, sheet))
+        if (isNewest(row, sheet) && !isTakenBack()) {
             overlay(fact, m_stamp, row);
-        else
-            row = rowFromAllFacts(m_database, fact);
-        if (row.isGone)
-            rowTable::remove(m_database, sheet, fact.key);
-        else
-            rowTable::put(m_database, sheet, fact.key, row);
+            putRow(sheet, fact.key, row);
+        } else {
+            remakeRow(sheet, fact.key);
+        }
         if (fact.at) rowTable::putInstant(m_database, sheet, fact.key, fact.at->iso());
         if (sheet.id == SheetId::Items) putState(fact);
     }
 
 private:
+    checkActs::ActPlace place(const std::string& check) const { return {m_fact.id, m_stamp, check}; }
+
+    void putRow(const Sheet& sheet, const std::string& key, const StoredRow& row) const {
+        if (row.isGone)
+            rowTable::remove(m_database, sheet, key);
+        else
+            rowTable::put(m_database, sheet, key, row);
+    }
+
+    void remakeRow(const Sheet& sheet, const std::string& key) const {
+        putRow(sheet, key,
+               rowFromAllFacts(m_facts, m_database, sheet, key).value_or(StoredRow{.isGone = true}));
+    }
+
+    /// By stamp, what takes a fact back comes after it.
+    bool isTakenBack() const {
+        return m_order == Order::Any && checkActs::isTakenBack(m_database, m_fact.id);
+    }
+
     /// A row that is not there may have been taken away by a fact that is newer than this one.
     bool isNewest(const StoredRow& row, const Sheet& sheet) const {
         if (m_order == Order::ByStamp) return true;
@@ -102,6 +134,7 @@ private:
         if (const std::string* state = setCell(fact, "state"))
             rowTable::putState(m_database, {.code = fact.keyCells.front(),
                                             .stamp = m_stamp,
+                                            .id = m_fact.id,
                                             .state = *state,
                                             .since = textOrEmpty(setCell(fact, "since")),
                                             .why = textOrEmpty(setCell(fact, "why")),
@@ -109,33 +142,35 @@ private:
                                             .rule = fact.rule});
     }
 
+    Database& m_facts;
     Database& m_database;
     const Fact& m_fact;
     std::string m_stamp;
     Order m_order;
 };
 
-void applyOne(Database& database, const Fact& fact, Order order) {
+void applyOne(Database& facts, Database& database, const Fact& fact, Order order) {
     // A kind that this program does not know is kept in the fact table for one that does.
-    if (const auto body = factTable::bodyOf(fact)) std::visit(Applier(database, fact, order), *body);
+    if (const auto body = factTable::bodyOf(fact)) std::visit(Applier(facts, database, fact, order), *body);
 }
 
 } // namespace
 
 void apply(Database& database, const Fact& fact) {
-    applyOne(database, fact, Order::Any);
+    applyOne(database, database, fact, Order::Any);
 }
 
 void apply(Database& database, const Fact& fact, const FactBody& body) {
-    std::visit(Applier(database, fact, Order::Any), body);
+    std::visit(Applier(database, database, fact, Order::Any), body);
 }
 
 void rebuildTables(Database& source, Database& target) {
     rowTable::clear(target);
     checkTables::clear(target);
-    tripTables::clear(target);
+    checkActs::clear(target);
     tagTables::clear(target);
-    factTable::forEachByStamp(source, [&](const Fact& fact) { applyOne(target, fact, Order::ByStamp); });
+    factTable::forEachByStamp(source,
+                              [&](const Fact& fact) { applyOne(source, target, fact, Order::ByStamp); });
 }
 
 } // namespace core

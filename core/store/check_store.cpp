@@ -1,5 +1,7 @@
 #include "core/store/check_store.h"
 
+#include "core/store/check_acts.h"
+
 #include <algorithm>
 #include <set>
 
@@ -26,7 +28,7 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
         input.boatClass = boat->boatClass;
         input.lines = m_register.manifestOf(*boat);
         for (const BoatPoint& point : m_register.pointsOf(*boat, nameOf(run.phase)))
-            input.points.push_back({point, checkTables::pointValue(m_database, run.check, point.name)});
+            input.points.push_back({point, checkActs::pointValue(m_database, run.check, point.name)});
     }
     input.people = peopleOf(run.check);
     for (const Sighting& sighting : firstOfEachTag(checkTables::sightings(m_database, run.check))) {
@@ -80,7 +82,7 @@ std::optional<SignOff> CheckStore::outOn(const std::string& boat) const {
 
 std::vector<Person> CheckStore::peopleOf(const std::string& check) const {
     std::vector<Person> people;
-    for (const std::string& name : checkTables::names(m_database, check))
+    for (const std::string& name : checkActs::names(m_database, check))
         if (auto person = m_register.person(name)) people.push_back(std::move(*person));
     return people;
 }

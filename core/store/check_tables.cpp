@@ -2,10 +2,8 @@
 
 #include "core/base/store_failure.h"
 #include "core/record/documents.h"
+#include "core/store/check_acts.h"
 #include "core/store/tag_tables.h"
-
-#include <algorithm>
-#include <nlohmann/json.hpp>
 
 namespace core::checkTables {
 namespace {
@@ -26,14 +24,6 @@ Instant instantIn(const Statement& row, const char* table, const char* name, int
     const std::string text = row.text(column);
     if (const auto instant = Instant::parse(text)) return *instant;
     refuse(row, table, name, text);
-}
-
-std::vector<std::string> peopleFrom(const std::string& text, const std::string& check) {
-    const auto people = nlohmann::json::parse(text, nullptr, false);
-    const bool isList = people.is_array() && std::all_of(people.begin(), people.end(),
-                                                         [](const auto& each) { return each.is_string(); });
-    if (!isList) throw StoreFailure(unreadableCell({"check_names", check, "people"}, {}, text));
-    return people.get<std::vector<std::string>>();
 }
 
 Sighting sightingOf(const Statement& row) {
@@ -86,18 +76,6 @@ void putRun(Database& database, const CheckRun& run) {
         .run();
 }
 
-void putNames(Database& database, const std::string& check, const std::string& stamp,
-              const std::vector<std::string>& people) {
-    database
-        .prepare("INSERT INTO check_names (check_id, stamp, people) VALUES (?, ?, ?) ON CONFLICT (check_id) "
-                 "DO UPDATE SET "
-                 "stamp = excluded.stamp, people = excluded.people WHERE excluded.stamp > stamp")
-        .with(check)
-        .with(stamp)
-        .with(nlohmann::json(people).dump())
-        .run();
-}
-
 void putSighting(Database& database, const Sighting& sighting) {
     database
         .prepare("INSERT INTO sighting (id, stamp, check_id, code, at, seen_by) VALUES (?, ?, ?, ?, ?, ?) ON "
@@ -108,16 +86,6 @@ void putSighting(Database& database, const Sighting& sighting) {
         .with(sighting.code)
         .with(sighting.at.iso())
         .with(sighting.seenBy)
-        .run();
-}
-
-void putUndone(Database& database, const std::string& sighting, const std::string& stamp) {
-    database
-        .prepare(
-            "INSERT INTO undone (sighting, stamp) VALUES (?, ?) ON CONFLICT (sighting) DO UPDATE SET stamp = "
-            "min(stamp, excluded.stamp)")
-        .with(sighting)
-        .with(stamp)
         .run();
 }
 
@@ -134,19 +102,6 @@ void putUrgentEnded(Database& database, const std::string& check, const std::str
                  "SET stamp = min(stamp, excluded.stamp)")
         .with(check)
         .with(stamp)
-        .run();
-}
-
-void putPoint(Database& database, const std::string& check, const std::string& point,
-              const std::string& stamp, double value) {
-    database
-        .prepare("INSERT INTO point_value (check_id, point, stamp, value) VALUES (?, ?, ?, ?) ON CONFLICT "
-                 "(check_id, point) DO "
-                 "UPDATE SET stamp = excluded.stamp, value = excluded.value WHERE excluded.stamp > stamp")
-        .with(check)
-        .with(point)
-        .with(stamp)
-        .with(value)
         .run();
 }
 
@@ -187,35 +142,24 @@ std::optional<CheckRun> unfinished(Database& database, const std::string& where,
             .with(where)
             .with(nameOf(phase)),
         runOf);
-    return newest && !signOff(database, newest->check) ? newest : std::nullopt;
+    const bool isOpen =
+        newest && !signOff(database, newest->check) && !checkActs::isClosed(database, newest->check);
+    return isOpen ? newest : std::nullopt;
 }
 
 std::vector<CheckRun> allUnfinished(Database& database) {
     return allOf(database.prepare("SELECT id, stamp, boat, phase, opened FROM check_run WHERE NOT EXISTS "
-                                  "(SELECT 1 FROM sign_off WHERE check_id = check_run.id) "
+                                  "(SELECT 1 FROM sign_off WHERE check_id = check_run.id) AND NOT EXISTS "
+                                  "(SELECT 1 FROM check_closed WHERE check_id = check_run.id) "
                                   "ORDER BY stamp DESC"),
                  runOf);
-}
-
-std::vector<std::string> names(Database& database, const std::string& check) {
-    const auto text =
-        firstOf(database.prepare("SELECT people FROM check_names WHERE check_id = ?").with(check),
-                [](const Statement& row) { return row.text(0); });
-    return text ? peopleFrom(*text, check) : std::vector<std::string>();
-}
-
-std::optional<double> pointValue(Database& database, const std::string& check, const std::string& point) {
-    return firstOf(database.prepare("SELECT value FROM point_value WHERE check_id = ? AND point = ?")
-                       .with(check)
-                       .with(point),
-                   [](const Statement& row) { return row.real(0); });
 }
 
 std::vector<Sighting> sightings(Database& database, const std::string& check) {
     return allOf(database
                      .prepare("SELECT id, stamp, check_id, code, at, seen_by FROM sighting WHERE check_id = "
                               "? AND NOT EXISTS "
-                              "(SELECT 1 FROM undone WHERE sighting = sighting.id) ORDER BY stamp")
+                              "(SELECT 1 FROM taken_back WHERE act = sighting.id) ORDER BY stamp")
                      .with(check),
                  sightingOf);
 }
@@ -227,7 +171,7 @@ std::optional<Sighting> newestSighting(Database& database, const std::string& co
         database
             .prepare("SELECT id, stamp, check_id, code, at, seen_by FROM sighting WHERE code = ? AND stamp > "
                      "? AND "
-                     "stamp < ? AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = sighting.id) "
+                     "stamp < ? AND NOT EXISTS (SELECT 1 FROM taken_back WHERE act = sighting.id) "
                      "ORDER BY stamp DESC LIMIT 1")
             .with(code)
             .with(after)
@@ -238,9 +182,10 @@ std::optional<Sighting> newestSighting(Database& database, const std::string& co
 std::optional<LastSeen> lastSeen(Database& database, const std::string& code, const std::string& after) {
     return firstOf(
         database
-            .prepare("SELECT r.id, s.stamp, r.boat, r.phase FROM sighting s JOIN check_run r ON r.id = "
-                     "s.check_id WHERE s.code = ? AND s.stamp > ? AND NOT EXISTS (SELECT 1 FROM undone WHERE "
-                     "sighting = s.id) ORDER BY s.stamp DESC LIMIT 1")
+            .prepare(
+                "SELECT r.id, s.stamp, r.boat, r.phase FROM sighting s JOIN check_run r ON r.id = "
+                "s.check_id WHERE s.code = ? AND s.stamp > ? AND NOT EXISTS (SELECT 1 FROM taken_back WHERE "
+                "act = s.id) ORDER BY s.stamp DESC LIMIT 1")
             .with(code)
             .with(after),
         [](const Statement& row) {
@@ -323,7 +268,7 @@ std::optional<SignOff> newestLaunchOf(Database& database, const std::string& cod
             .prepare("SELECT o.check_id, o.stamp, o.boat, o.phase, o.by, o.at, o.urgent FROM "
                      "sighting s JOIN sign_off o ON o.check_id = s.check_id WHERE s.code = ? AND o.phase = "
                      "'launch' "
-                     "AND o.stamp < ? AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = s.id) "
+                     "AND o.stamp < ? AND NOT EXISTS (SELECT 1 FROM taken_back WHERE act = s.id) "
                      "ORDER BY s.stamp DESC LIMIT 1")
             .with(code)
             .with(latest),
@@ -347,7 +292,7 @@ bool cameBackOn(Database& database, const std::string& boat, const std::string& 
     return firstOf(database
                        .prepare("SELECT 1 FROM sign_off o CROSS JOIN sighting s ON s.check_id = o.check_id "
                                 "WHERE o.boat = ? AND o.stamp > ? AND o.phase = 'return' AND s.code = ? AND "
-                                "NOT EXISTS (SELECT 1 FROM undone WHERE sighting = s.id) LIMIT 1")
+                                "NOT EXISTS (SELECT 1 FROM taken_back WHERE act = s.id) LIMIT 1")
                        .with(boat)
                        .with(after)
                        .with(code),
@@ -359,7 +304,7 @@ std::optional<CheckRun> firstReturnOf(Database& database, const std::string& cod
     return firstOf(database
                        .prepare("SELECT r.id, r.stamp, r.boat, r.phase, r.opened FROM sighting s JOIN "
                                 "check_run r ON r.id = s.check_id WHERE s.code = ? AND s.stamp > ? AND "
-                                "r.phase = 'return' AND NOT EXISTS (SELECT 1 FROM undone WHERE sighting = "
+                                "r.phase = 'return' AND NOT EXISTS (SELECT 1 FROM taken_back WHERE act = "
                                 "s.id) ORDER BY s.stamp LIMIT 1")
                        .with(code)
                        .with(after),
@@ -367,8 +312,7 @@ std::optional<CheckRun> firstReturnOf(Database& database, const std::string& cod
 }
 
 const std::vector<std::string>& tables() {
-    static const std::vector<std::string> names{"check_run",   "check_names", "sighting",    "undone",
-                                                "point_value", "sign_off",    "urgent_ended"};
+    static const std::vector<std::string> names{"check_run", "sighting", "sign_off", "urgent_ended"};
     return names;
 }
 

@@ -23,12 +23,7 @@ namespace checkTables {
 CheckRun runOf(const Statement& row); ///< its columns: id, stamp, boat, phase, opened
 
 void putRun(Database& database, const CheckRun& run);
-void putNames(Database& database, const std::string& check, const std::string& stamp,
-              const std::vector<std::string>& people);
 void putSighting(Database& database, const Sighting& sighting);
-void putUndone(Database& database, const std::string& sighting, const std::string& stamp);
-void putPoint(Database& database, const std::string& check, const std::string& point,
-              const std::string& stamp, double value);
 /// `answer`: as it was signed, see core/record/documents.h.
 void putSignOff(Database& database, const SignOff& signOff, const std::string& outcome,
                 const std::string& answer);
@@ -37,14 +32,11 @@ bool isUrgentEnded(Database& database, const std::string& check);
 void putUrgentEnded(Database& database, const std::string& check, const std::string& stamp);
 
 std::optional<CheckRun> run(Database& database, const std::string& check);
-/// The newest check of that boat or place and phase that is not signed.
+/// The newest check of that boat or place and phase, unless it is signed or closed.
 std::optional<CheckRun> unfinished(Database& database, const std::string& where, Phase phase);
-/// Of boats and places, newest first.
+/// Neither signed nor closed, of boats and places, newest first. Also those in which nothing stands.
 std::vector<CheckRun> allUnfinished(Database& database);
-std::vector<std::string> names(Database& database, const std::string& check);
-std::optional<double> pointValue(Database& database, const std::string& check, const std::string& point);
-
-/// Standing sightings (not undone) of a check, oldest first; each tag may stand more than once.
+/// Standing sightings (not taken back) of a check, oldest first; each tag may stand more than once.
 std::vector<Sighting> sightings(Database& database, const std::string& check);
 /// The newest standing sighting of a tag with a stamp above `after` and below `before`; empty bounds: no
 /// bound.

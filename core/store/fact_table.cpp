@@ -66,6 +66,10 @@ std::optional<Fact> byStamp(Database& database, const std::string& stamp) {
             .with(stamp.substr(last + 1)));
 }
 
+std::optional<Fact> byId(Database& database, const std::string& id) {
+    return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE id = ?").with(id));
+}
+
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit) {
     Statement query = database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY device, seq");
     while (query.step())

@@ -26,9 +26,10 @@ std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::
 /// The facts that wrote rows of that kind, by stamp.
 std::vector<Fact> ofKind(Database& database, const std::string& kind);
 std::optional<Fact> byStamp(Database& database, const std::string& stamp);
+std::optional<Fact> byId(Database& database, const std::string& id);
 
 /// Every fact about an item, a boat or a person, in any order, some of them twice: what wrote its rows, its
-/// checks, sightings and those undone, signatures and log entries. Names in the register's spelling.
+/// checks, sightings, what was taken back, signatures and log entries. Names in the register's spelling.
 std::vector<Fact> ofItem(Database& database, const std::string& code);
 std::vector<Fact> ofBoat(Database& database, const std::string& boat);
 std::vector<Fact> ofPerson(Database& database, const std::string& person);

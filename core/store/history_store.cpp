@@ -47,9 +47,10 @@ std::vector<Fact> ofItem(Database& database, const std::string& code) {
          {SheetId::Parts, SheetId::Services, SheetId::Happenings, SheetId::Use, SheetId::Log})
         gathered.addRowsWhere(id, "code", code);
     gathered.addStamped(
-        "SELECT stamp FROM sighting WHERE code = ?1 UNION SELECT undone.stamp FROM undone JOIN sighting ON "
-        "sighting.id = undone.sighting WHERE sighting.code = ?1 UNION SELECT stamp FROM tag_change WHERE "
-        "item = ?1",
+        "SELECT stamp FROM sighting WHERE code = ?1 UNION SELECT taken_back.stamp FROM taken_back JOIN "
+        "sighting ON sighting.id = taken_back.act WHERE sighting.code = ?1 UNION SELECT taken_back.stamp "
+        "FROM taken_back JOIN item_state ON item_state.id = taken_back.act WHERE item_state.code = ?1 UNION "
+        "SELECT stamp FROM tag_change WHERE item = ?1",
         code);
     return std::move(gathered).facts();
 }
@@ -61,11 +62,13 @@ std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
         gathered.addRowsWhere(id, "boat", boat);
     gathered.addStamped(
         "SELECT stamp FROM check_run WHERE boat = ?1 UNION SELECT stamp FROM sign_off WHERE boat = ?1 UNION "
-        "SELECT check_names.stamp FROM check_names JOIN check_run ON check_run.id = check_names.check_id "
-        "WHERE "
-        "check_run.boat = ?1 UNION SELECT point_value.stamp FROM point_value JOIN check_run ON check_run.id "
-        "= "
-        "point_value.check_id WHERE check_run.boat = ?1 UNION SELECT stamp FROM operation WHERE boat = ?1",
+        "SELECT check_closed.stamp FROM check_closed JOIN check_run ON check_run.id = check_id WHERE boat = "
+        "?1 UNION SELECT check_names.stamp FROM check_names JOIN check_run ON check_run.id = check_id WHERE "
+        "boat = ?1 UNION SELECT point_value.stamp FROM point_value JOIN check_run ON check_run.id = check_id "
+        "WHERE boat = ?1 UNION SELECT stamp FROM operation WHERE boat = ?1 UNION SELECT taken_back.stamp "
+        "FROM taken_back JOIN (SELECT id, check_id FROM check_names UNION ALL SELECT id, check_id FROM "
+        "point_value UNION ALL SELECT id, check_id FROM operation) AS done ON done.id = act JOIN check_run "
+        "ON check_run.id = check_id WHERE boat = ?1",
         boat);
     return std::move(gathered).facts();
 }

@@ -178,7 +178,8 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
     Statement query =
         m_database
             .prepare("SELECT stamp, state, since, why, check_id, rule FROM item_state WHERE code = ? AND "
-                     "state <> '' AND (?2 = '' OR stamp < ?2) ORDER BY stamp DESC")
+                     "state <> '' AND (?2 = '' OR stamp < ?2) AND NOT EXISTS (SELECT 1 FROM taken_back WHERE "
+                     "act = item_state.id) ORDER BY stamp DESC")
             .with(code)
             .with(before);
     StateNow now;
@@ -191,6 +192,8 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
             given = state;
             now.apart = {stateFrom(state, code), sinceFrom(query.text(2), code), query.text(3),
                          !query.text(5).empty()};
+            now.apartStamp = stamp;
+            now.apartRule = query.text(5);
             continue;
         }
         // Seen anywhere after it was marked missing: found, and back in the state before that.
@@ -242,7 +245,7 @@ bool RegisterStore::wasSeenBetween(const std::string& code, const std::string& a
         m_database
             .prepare(
                 "SELECT 1 FROM sighting WHERE code = ? AND stamp > ? AND (?3 = '' OR stamp < ?3) AND NOT "
-                "EXISTS (SELECT 1 FROM undone WHERE sighting = sighting.id) LIMIT 1")
+                "EXISTS (SELECT 1 FROM taken_back WHERE act = sighting.id) LIMIT 1")
             .with(code)
             .with(after)
             .with(before);

@@ -132,10 +132,11 @@ std::optional<Instant> instantOf(Database& database, const Sheet& sheet, const s
 
 void putState(Database& database, const GivenState& state) {
     database
-        .prepare("INSERT INTO item_state (code, stamp, state, since, why, check_id, rule) "
-                 "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING")
+        .prepare("INSERT INTO item_state (code, stamp, id, state, since, why, check_id, rule) "
+                 "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING")
         .with(state.code)
         .with(state.stamp)
+        .with(state.id)
         .with(state.state)
         .with(state.since)
         .with(state.why)

@@ -15,10 +15,11 @@ namespace core {
 struct GivenState {
     std::string code;
     std::string stamp;
+    std::string id; ///< of the fact
     std::string state;
     std::string since;
     std::string why;
-    std::string check; ///< the return check that missed it, or empty
+    std::string check; ///< in which it was given, or empty
     std::string rule;  ///< whose failed record withdrew it, or empty
 };
 

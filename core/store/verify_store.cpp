@@ -1,12 +1,12 @@
 #include "core/store/ledger.h"
 
 #include "core/base/error_code.h"
+#include "core/store/check_acts.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/migrations.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
-#include "core/store/trip_tables.h"
 
 #include <fmt/format.h>
 #include <sqlite3.h>
@@ -92,7 +92,7 @@ void compareTables(Database& database, Verification& into) {
         return;
     }
     for (const auto* tables :
-         {&rowTable::tables(), &checkTables::tables(), &tripTables::tables(), &tagTables::tables()})
+         {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables()})
         for (const std::string& table : *tables)
             compareTable(database, made, table, into);
 }

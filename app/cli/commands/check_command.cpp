@@ -9,6 +9,8 @@
 #include "app/cli/commands/picture_reading.h"
 #include "app/cli/commands/reports.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/sentences.h"
+#include "app/text/words.h"
 
 #include "core/base/error_code.h"
 #include "core/register/sheets.h"
@@ -35,6 +37,7 @@ struct CheckOptions : CommonOptions {
     std::string signer;
     std::string urgent;
     std::string event;
+    std::string discard;
     TripOptions trip;
 };
 
@@ -132,12 +135,36 @@ int check(const CheckOptions& options) {
     });
 }
 
+/// Closes the unfinished check without a signature.
+int discard(const CheckOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const Result<std::string> boat = findBoat(club, options.boat);
+        if (!boat) return fail(boat.error());
+        const auto phase = options.phase == "return" ? core::Phase::Return : core::Phase::Launch;
+        const auto open = club.checks().unfinishedOf(*boat, phase);
+        if (!open) return fail(open.error());
+        if (const core::Outcome done = club.checks().discard(open->check, options.discard, moment); !done) {
+            core::Error error = done.error();
+            error.where = "--discard";
+            return fail(error);
+        }
+        if (options.json)
+            say(discardedJson(*open, options.discard));
+        else
+            sayLine(QStringLiteral("%1 of %2, opened %3, is closed without a signature.")
+                        .arg(withCapital(nameInWords(phase)), QString::fromStdString(*boat),
+                             inWords(open->openedAt, moment.today)));
+        return static_cast<int>(ExitFine);
+    });
+}
+
 } // namespace
 
 void addCheck(CommandLine& line) {
     auto options = std::make_shared<CheckOptions>();
-    Command command = line.add("check", "a launch or return check of a boat's kit; unsigned it stays open",
-                               [options] { return check(*options); });
+    Command command =
+        line.add("check", "a launch or return check of a boat's kit; unsigned it stays open",
+                 [options] { return options->discard.empty() ? check(*options) : discard(*options); });
     takeCommon(command, *options);
     command.text("--boat", options->boat, "the boat", Need::Required);
     command.choice("--phase", options->phase, {"launch", "return"}, "launch or return", Need::Required);
@@ -153,6 +180,12 @@ void addCheck(CommandLine& line) {
     command.text("--event", options->event, "the patrol, training day or carnival that it belongs to",
                  Need::NotEmpty);
     takeTrip(command, options->trip);
+    command.text("--discard", options->discard,
+                 "close the unfinished check without a signature, and why: nothing is marked as missing",
+                 Need::NotEmpty);
+    for (const char* other :
+         {"--sign", "--urgent", "--codes", "--from", "--points", "--driver", "--crew", "--event"})
+        command.notTogether("--discard", other);
 }
 
 } // namespace app

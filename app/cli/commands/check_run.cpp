@@ -3,6 +3,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/flow/check_flow.h"
 #include "app/flow/seen_text.h"
+#include "app/text/act_words.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_checks.h"
@@ -37,10 +38,13 @@ Outcome recordWhatIsTold(core::Club& club, CheckFlow& flow, const CheckPlan& pla
 /// What is said of a step on the error channel; empty when it needs no words.
 QString noteOn(core::Club& club, const FlowStep& step, const std::string& check, core::CalendarDay today) {
     switch (step.what) {
+    case FlowStep::What::TookBack:
+        return undoneInWords(*step.undone);
     case FlowStep::What::NothingToTakeBack:
-        return QStringLiteral("the undo tag was shown and there is no sighting to take back");
+        return QStringLiteral("the undo tag was shown and there is nothing to take back");
     case FlowStep::What::NothingToWithdraw:
-        return QStringLiteral("the damaged tag was shown and no item before it: show the item's tag first");
+        return QStringLiteral(
+            "the damaged tag was shown and no item of the club before it: show the item's tag first");
     case FlowStep::What::NoTimedPoint:
         return QStringLiteral("the clock tag was shown and no timed point is open");
     case FlowStep::What::NobodyToSign:

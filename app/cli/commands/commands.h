@@ -28,6 +28,7 @@ void addAboard(CommandLine& line);
 void addReceive(CommandLine& line);
 void addRetag(CommandLine& line);
 void addWriteOff(CommandLine& line);
+void addReinstate(CommandLine& line);
 void addRelease(CommandLine& line);
 void addMakeReady(CommandLine& line);
 void addReplace(CommandLine& line);

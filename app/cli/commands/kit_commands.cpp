@@ -131,6 +131,18 @@ int release(const KitOptions& options) {
     });
 }
 
+int reinstate(const KitOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto by = byWhom(club, options);
+        if (!by) return fail(by.error());
+        const core::Outcome done = club.kit().reinstate(options.code, options.why, *by, moment);
+        const auto item = done ? club.kit().item(options.code) : std::nullopt;
+        const bool isWithdrawn = item && item->state == core::ItemState::Unserviceable;
+        return sayState(club, options, done,
+                        isWithdrawn ? "unserviceable, as it was before it was written off" : "serviceable");
+    });
+}
+
 void takeSheet(Command& command, KitOptions& options) {
     command.text("--out", options.out, "the PDF of the new tags", Need::NotEmpty);
     command.number("--size", options.size, smallestSymbolMm, biggestSymbolMm,
@@ -183,6 +195,16 @@ void addWriteOff(CommandLine& line) {
     command.file("CODE", options->code, "the item's tag code");
     command.choice("--why", options->why, {"lost", "damaged", "worn", "expired"}, "why", Need::Required);
     command.text("--by", options->by, "who writes it off", Need::NotEmpty);
+}
+
+void addReinstate(CommandLine& line) {
+    auto options = std::make_shared<KitOptions>();
+    Command command = line.add("reinstate", "takes the writing off of an item back",
+                               [options] { return reinstate(*options); });
+    takeCommon(command, *options);
+    command.file("CODE", options->code, "the item's tag code");
+    command.text("--why", options->why, "why, in words", Need::Required);
+    command.text("--by", options->by, "who reinstates it", Need::NotEmpty);
 }
 
 void addRelease(CommandLine& line) {

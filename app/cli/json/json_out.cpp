@@ -211,6 +211,13 @@ std::string checkJson(const CheckReport& report) {
     return written(document);
 }
 
+std::string discardedJson(const core::OpenCheck& check, const std::string& reason) {
+    return written({{"check", check.check},
+                    {"boat", check.location.name},
+                    {"phase", core::nameOf(check.phase)},
+                    {"discarded", reason}});
+}
+
 std::string readingsJson(const std::vector<scanner::PathReading>& readings) {
     return written({{"pictures", listOf(readings, picture)}});
 }

@@ -6,6 +6,7 @@
 #include "core/answers/missing_list.h"
 #include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
+#include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/exchange/csv_import.h"
 #include "core/record/verification.h"
@@ -30,6 +31,7 @@ struct CheckReport {
 };
 
 std::string checkJson(const CheckReport& report);
+std::string discardedJson(const core::OpenCheck& check, const std::string& reason);
 std::string readingsJson(const std::vector<scanner::PathReading>& readings);
 std::string importJson(const core::ImportPlan& plan);
 std::string boatsJson(const std::vector<core::BoatCondition>& boats);

@@ -26,9 +26,13 @@ namespace {
 
 constexpr int cameraWidth = 380;
 
-const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished, const std::string& boat) {
+/// What the boat's next check goes on with. One that is out comes back first, whatever else was begun.
+const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished,
+                                    const core::BoatCondition& boat) {
+    const bool isOut = boat.kind == core::BoatCondition::Kind::Out;
     const auto found = std::find_if(unfinished.begin(), unfinished.end(), [&](const auto& check) {
-        return check.location == core::Location::boat(boat);
+        return check.location == core::Location::boat(boat.boat) &&
+               (!isOut || check.phase == core::Phase::Return);
     });
     return found == unfinished.end() ? nullptr : &*found;
 }
@@ -47,7 +51,7 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today) {
 }
 
 core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::OpenCheck>& unfinished) {
-    if (const core::OpenCheck* open = unfinishedOf(unfinished, boat.boat)) return open->phase;
+    if (const core::OpenCheck* open = unfinishedOf(unfinished, boat)) return open->phase;
     return boat.kind == core::BoatCondition::Kind::Out ? core::Phase::Return : core::Phase::Launch;
 }
 
@@ -60,7 +64,7 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
     if (!boat.urgent.empty())
         words.reasons.prepend(
             ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));
-    const core::OpenCheck* open = unfinishedOf(board.unfinished, boat.boat);
+    const core::OpenCheck* open = unfinishedOf(board.unfinished, boat);
     const QString phase = nameInWords(nextPhase(boat, board.unfinished));
     words.next = open ? ShedBoard::tr("go on with the %1").arg(phase) : phase;
     switch (boat.kind) {

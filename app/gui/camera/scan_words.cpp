@@ -1,6 +1,7 @@
 #include "app/gui/camera/scan_words.h"
 
 #include "app/gui/widgets/list_row.h"
+#include "app/text/act_words.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/base/error_code.h"
@@ -69,7 +70,7 @@ ScanWords wordsOf(const FlowStep& step) {
     using What = FlowStep::What;
     switch (step.what) {
     case What::TookBack:
-        return {ScanWordsText::tr("Taken back: %1.").arg(withCode(step.scan)), false, {}};
+        return {undoneInWords(*step.undone), false, {}};
     case What::NothingToWithdraw:
         return {ScanWordsText::tr("Scan the damaged thing first, then the tag for damage."), true, {}};
     case What::NoTimedPoint:

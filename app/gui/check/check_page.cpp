@@ -7,6 +7,7 @@
 #include "app/gui/check/check_head.h"
 #include "app/gui/check/check_lists.h"
 #include "app/gui/check/item_panel.h"
+#include "app/gui/check/let_go_panel.h"
 #include "app/gui/check/log_panel.h"
 #include "app/gui/check/outcome_foot.h"
 #include "app/gui/check/point_clock.h"
@@ -72,8 +73,8 @@ void CheckPage::build() {
     m_item = new ItemPanel(this);
     m_signing = new Signing(this);
     m_trip = new TripPanel(this);
-    for (QWidget* page : {static_cast<QWidget*>(m_lists), static_cast<QWidget*>(m_item),
-                          static_cast<QWidget*>(m_signing), static_cast<QWidget*>(m_trip)})
+    m_letGo = new LetGoPanel(this);
+    for (QWidget* page : std::initializer_list<QWidget*>{m_lists, m_item, m_signing, m_trip, m_letGo})
         m_stack->addWidget(page);
     m_body = new QHBoxLayout;
     m_body->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 2 * spaceUnit, spaceUnit);
@@ -99,11 +100,16 @@ void CheckPage::connectParts() {
         m_lists->takeKeyboard();
     });
     connect(m_tripButton, &QPushButton::clicked, this, &CheckPage::goToTrip);
-    connect(m_trip, &TripPanel::backPressed, this, &CheckPage::showLists);
+    connect(m_trip, &TripPanel::backPressed, this, &CheckPage::leaveTrip);
     connect(m_trip, &TripPanel::writePressed, this, [this](const core::Operation& trip) {
         m_tripSent = trip;
         if (m_session) m_session->recordTrip(trip);
-        showLists();
+        leaveTrip();
+    });
+    connect(m_foot, &OutcomeFoot::letGoPressed, this, &CheckPage::letGo);
+    connect(m_letGo, &LetGoPanel::backPressed, this, &CheckPage::showLists);
+    connect(m_letGo, &LetGoPanel::closePressed, this, [this](const QString& reason) {
+        if (isOpenToScans()) m_session->discard(reason);
     });
 }
 
@@ -198,6 +204,7 @@ void CheckPage::showState() {
     showTrip();
     m_lists->setRows(rowsOf(state.answer, state.context));
     m_foot->setAnswer(state.answer);
+    m_foot->setTouched(state.newest.has_value());
     m_signing->setState(state);
     m_camera->describeAgain();
     emit answered();
@@ -250,6 +257,10 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
         break;
     case What::Signed:
         return showSigned(*step.signedCheck);
+    case What::LetGo:
+        forgetDrafts(m_drafts);
+        emit leaveWanted();
+        return;
     case What::PutAside:
         emit leaveWanted();
         return;
@@ -314,7 +325,6 @@ void CheckPage::showSigned(const core::SignedCheck& check) {
     m_camera->stop();
     m_camera->setEnabled(false); // nothing of a signed check changes
     m_head->setNamesOpen(false);
-    m_tripButton->setEnabled(false);
     m_foot->setAnswer(check.answer);
     m_signing->showSigned(check, *m_session->state());
     showPart(m_signing);
@@ -364,13 +374,28 @@ void CheckPage::showTrip() {
 
 /// What is known already is proposed: who was aboard, when the launch was signed, and that they are back now.
 void CheckPage::goToTrip() {
-    if (!isOpenToScans() || !m_session->state()) return;
+    if (!m_session || !m_session->state()) return;
     const CheckState& state = *m_session->state();
     if (state.open.phase != core::Phase::Return) return;
     core::Operation proposed{.left = state.context.launched, .back = m_session->moment().at};
     proposed.people = state.names.empty() ? state.context.askWhom : state.names;
     showPart(m_trip);
     m_trip->begin(state.trip.value_or(proposed), m_session->moment().at, m_drafts + "/trip");
+}
+
+/// The trip is written before the signature or after it.
+void CheckPage::leaveTrip() {
+    if (m_signing->isSigned())
+        showPart(m_signing);
+    else
+        showLists();
+}
+
+void CheckPage::letGo() {
+    if (!isOpenToScans() || !m_session->state()) return;
+    if (!m_session->state()->newest) return m_session->discard({});
+    showPart(m_letGo);
+    m_letGo->begin(*m_session->state(), m_drafts + "/sentences/letGo");
 }
 
 void CheckPage::goToPeople() {

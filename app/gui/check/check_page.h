@@ -20,6 +20,7 @@ class CheckHead;
 class CheckLists;
 class ClubThread;
 class ItemPanel;
+class LetGoPanel;
 class LogPanel;
 class OutcomeFoot;
 class PointClock;
@@ -54,7 +55,8 @@ public:
     void toggleClock();    ///< of the timed point that runs, else of the first that is open
     void goToPoints();
     void goToPeople();
-    void goToTrip(); ///< of a return
+    void goToTrip(); ///< of a return; also after it is signed
+    void letGo();    ///< where nothing stands at once, else it is asked why
 
     void say(const QString& sentence, bool toLookAt = false);
     bool takeScan(const QString& text) override;
@@ -91,6 +93,7 @@ private:
     void showPart(QWidget* part);
     void showLists();
     void showTrip();
+    void leaveTrip();
     void openDrafts();
 
     ClubThread& m_club;
@@ -112,6 +115,7 @@ private:
     ItemPanel* m_item;
     Signing* m_signing;
     TripPanel* m_trip;
+    LetGoPanel* m_letGo;
     OutcomeFoot* m_foot;
 };
 

@@ -1,9 +1,9 @@
 #include "app/gui/check/item_panel.h"
 
-#include "app/gui/check/reason_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/reason_words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>

@@ -75,19 +75,25 @@ OutcomeFoot::OutcomeFoot(QWidget* parent)
     : QWidget(parent)
     , m_sentence(new Sentence(this))
     , m_sign(new QPushButton(this))
-    , m_later(new QPushButton(tr("Save for later"), this)) {
+    , m_later(new QPushButton(tr("Save for later"), this))
+    , m_letGo(new QPushButton(this)) {
     setObjectName("outcomeFoot");
     m_sentence->setObjectName("outcomeLabel");
     m_sign->setObjectName("signButton");
     m_later->setObjectName("saveForLaterButton");
+    m_letGo->setObjectName("letGoButton");
+    m_letGo->setProperty("role", "plain");
+    setTouched(false);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
     layout->setSpacing(2 * spaceUnit);
     layout->addWidget(m_sentence, 1);
     layout->addWidget(m_sign);
     layout->addWidget(m_later);
+    layout->addWidget(m_letGo);
     connect(m_sign, &QPushButton::clicked, this, &OutcomeFoot::signPressed);
     connect(m_later, &QPushButton::clicked, this, &OutcomeFoot::saveForLaterPressed);
+    connect(m_letGo, &QPushButton::clicked, this, &OutcomeFoot::letGoPressed);
 }
 
 void OutcomeFoot::setAnswer(const core::CheckAnswer& answer) {
@@ -105,9 +111,14 @@ void OutcomeFoot::setAnswer(const core::CheckAnswer& answer) {
     setRole(*m_later, incomplete ? "usual" : "other");
 }
 
+void OutcomeFoot::setTouched(bool isTouched) {
+    m_letGo->setText(isTouched ? tr("Close unsigned…") : tr("Discard"));
+}
+
 void OutcomeFoot::showButtons(bool shown) {
     m_sign->setVisible(shown);
     m_later->setVisible(shown);
+    m_letGo->setVisible(shown);
 }
 
 void OutcomeFoot::paintEvent(QPaintEvent*) {

@@ -19,11 +19,13 @@ public:
     explicit OutcomeFoot(QWidget* parent = nullptr);
 
     void setAnswer(const core::CheckAnswer& answer);
-    void showButtons(bool shown); ///< hidden while the signing is under way
+    void setTouched(bool isTouched); ///< something stands recorded in the check
+    void showButtons(bool shown);    ///< hidden while the signing is under way
 
 signals:
     void signPressed();
     void saveForLaterPressed();
+    void letGoPressed();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -32,6 +34,7 @@ private:
     QLabel* m_sentence;
     QPushButton* m_sign;
     QPushButton* m_later;
+    QPushButton* m_letGo;
 };
 
 } // namespace app

@@ -1,11 +1,11 @@
 #include "app/gui/check/sign_panel.h"
 
-#include "app/gui/check/reason_words.h"
 #include "app/gui/club/check_state.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/reason_words.h"
 #include "app/text/cautions.h"
 #include "app/text/text.h"
 #include "app/text/words.h"

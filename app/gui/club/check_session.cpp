@@ -62,8 +62,9 @@ CheckSession::Written CheckSession::written(core::Club& club, Work& work, const 
     for (const Waiting& one : waiting) {
         auto step = one.act(club, work.flow);
         isChanged |= step && step->isChange();
-        // A withdrawal is written into the log, a trip too.
-        if (step && (step->what == FlowStep::What::Withdrawn || step->what == FlowStep::What::Recorded))
+        // A withdrawal is written into the log, a trip too; either may be taken back.
+        if (step && (step->what == FlowStep::What::Withdrawn || step->what == FlowStep::What::Recorded ||
+                     step->what == FlowStep::What::TookBack))
             extent = CheckReader::Extent::All;
         const bool isLast = step && step->isLast();
         done.steps.emplace_back(std::move(step), one.text);
@@ -159,6 +160,12 @@ void CheckSession::turnClockOf(const QString& point) {
     const FlowTime time{m_time()};
     perform([point = point.toStdString(), time](core::Club& club, CheckFlow& flow) {
         return flow.turnClockOf(club, point, time);
+    });
+}
+
+void CheckSession::discard(const QString& reason) {
+    perform([reason = reason.toStdString(), moment = m_time()](core::Club& club, CheckFlow& flow) {
+        return flow.discard(club, reason, moment);
     });
 }
 

@@ -44,6 +44,7 @@ public:
     void recordTrip(const core::Operation& trip);
     void turnClock(); ///< of the first timed point that is open, or the one that runs
     void turnClockOf(const QString& point);
+    void discard(const QString& reason);
     void setSignatureAsked(bool isAsked); ///< as the tag for finishing does; see CheckFlow
     /// `missing`: see Signature.
     void sign(const QString& by, const QString& urgent, std::optional<int> missing = std::nullopt);

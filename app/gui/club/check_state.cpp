@@ -25,7 +25,7 @@ CheckContext launchOf(const core::Club& club, const core::OpenCheck& open, core:
 } // namespace
 
 CheckState stateOf(core::OpenCheck open, CheckChange change) {
-    CheckState state{std::move(open), change.answer, {}, {}, {}, {}, {}, {}};
+    CheckState state{std::move(open), change.answer, {}, {}, {}, {}, {}, {}, {}};
     apply(state, std::move(change));
     return state;
 }
@@ -33,6 +33,7 @@ CheckState stateOf(core::OpenCheck open, CheckChange change) {
 void apply(CheckState& state, CheckChange change) {
     state.answer = std::move(change.answer);
     state.names = std::move(change.names);
+    state.newest = std::move(change.newest);
     if (change.surroundings) {
         state.people = std::move(change.surroundings->people);
         state.log = std::move(change.surroundings->log);
@@ -48,7 +49,10 @@ core::Result<CheckChange> CheckReader::read(core::Club& club, core::Moment momen
     if (isFirst) m_launch = launchOf(club, m_open, moment.at);
     auto answer = club.checks().answer(m_open.check, moment.today);
     if (!answer) return answer.error();
-    CheckChange change{std::move(answer).value(), club.checks().namesOf(m_open.check), {}, {}};
+    CheckChange change{std::move(answer).value(), club.checks().namesOf(m_open.check), {}, {}, {}};
+    auto newest = club.checks().newestAct(m_open.check);
+    if (!newest) return newest.error();
+    change.newest = std::move(*newest);
     if (isFirst || extent == Extent::All) {
         m_worn.clear();
         change.surroundings = surroundings(club);

@@ -32,8 +32,9 @@ struct CheckState {
     std::vector<std::string> people; ///< all of the club, by name
     std::vector<core::LogEntry> log; ///< the boat's: open first, then newest first
     CheckContext context;
-    std::optional<core::Operation> trip; ///< of a return: what was written of it
-    std::string lastItem;                ///< id of the item that the tag for damaged kit would withdraw
+    std::optional<core::Operation> trip;  ///< of a return: what was written of it
+    std::optional<core::CheckAct> newest; ///< what an undo would take back; empty: nothing stands
+    std::string lastItem;                 ///< id of the item that the tag for damaged kit would withdraw
 };
 
 /// What stands around a check while kit is scanned: read when it is opened, and when more than a scan was
@@ -49,6 +50,7 @@ struct CheckSurroundings {
 struct CheckChange {
     core::CheckAnswer answer;
     std::vector<std::string> names;
+    std::optional<core::CheckAct> newest;
     std::map<std::string, core::Item> worn;
     std::optional<CheckSurroundings> surroundings; ///< empty: as they were
 };

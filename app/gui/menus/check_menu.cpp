@@ -19,9 +19,10 @@ CheckMenu::CheckMenu(CheckPage& page, QWidget* parent)
     addSeparator();
     addOfCheck(tr("&Sign…"), QKeySequence("Ctrl+Return"), &CheckPage::beginSigning);
     addOfCheck(tr("Save for &later"), QKeySequence::Save, &CheckPage::leaveWanted);
+    addOfCheck(tr("Cl&ose unsigned…"), {}, &CheckPage::letGo);
     addOfCheck(tr("&Next boat"), QKeySequence("Ctrl+Right"), &CheckPage::nextBoatWanted);
     addSeparator();
-    addOfCheck(tr("&Undo the last scan"), QKeySequence::Undo, &CheckPage::undo);
+    addOfCheck(tr("&Undo what was done last"), QKeySequence::Undo, &CheckPage::undo);
     addOfCheck(tr("Take this line's scan &back"), QKeySequence("Ctrl+Backspace"),
                &CheckPage::takeBackCurrent);
     addOfCheck(tr("&Damaged…"), QKeySequence("Ctrl+D"), &CheckPage::damagedCurrent);

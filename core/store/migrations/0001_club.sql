@@ -241,16 +241,19 @@ CREATE TABLE made_at (
 CREATE TABLE item_state (
     code     TEXT NOT NULL,
     stamp    TEXT NOT NULL,
+    id       TEXT NOT NULL, -- of the fact
     state    TEXT NOT NULL,
     since    TEXT NOT NULL,
     why      TEXT NOT NULL,
-    check_id TEXT NOT NULL,
+    check_id TEXT NOT NULL, -- in which it was given; empty: in none
     rule     TEXT NOT NULL, -- whose failed record withdrew the item; empty: something else gave the state
     PRIMARY KEY (code, stamp)
 ) STRICT;
 CREATE INDEX item_state_missing ON item_state (state, code);
+CREATE INDEX item_state_of_check ON item_state (check_id) WHERE check_id <> '';
 
--- Checks. A check is of a boat (launch, return).
+-- Checks. A check is of a boat (launch, return) or a place (stocktake). What was done in one stands under the id of its
+-- fact, all of it: the newest holds that was not taken back.
 CREATE TABLE check_run (
     id       TEXT PRIMARY KEY,
     stamp    TEXT NOT NULL,
@@ -260,10 +263,12 @@ CREATE TABLE check_run (
 ) STRICT;
 CREATE INDEX check_run_of_boat ON check_run (boat, phase, stamp);
 CREATE TABLE check_names (
-    check_id TEXT PRIMARY KEY,
+    id       TEXT PRIMARY KEY,
     stamp    TEXT NOT NULL,
+    check_id TEXT NOT NULL,
     people   TEXT NOT NULL
 ) STRICT;
+CREATE INDEX check_names_of_check ON check_names (check_id, stamp);
 CREATE TABLE sighting (
     id       TEXT PRIMARY KEY,
     stamp    TEXT NOT NULL,
@@ -274,16 +279,24 @@ CREATE TABLE sighting (
 ) STRICT;
 CREATE INDEX sighting_of_check ON sighting (check_id, stamp);
 CREATE INDEX sighting_of_code ON sighting (code, stamp);
-CREATE TABLE undone (
-    sighting TEXT PRIMARY KEY,
-    stamp    TEXT NOT NULL
-) STRICT;
 CREATE TABLE point_value (
+    id       TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL,
     check_id TEXT NOT NULL,
     point    TEXT NOT NULL,
+    value    REAL NOT NULL
+) STRICT;
+CREATE INDEX point_value_of_check ON point_value (check_id, point, stamp);
+-- What undo took back: sightings, names, values, trips, events, damage.
+CREATE TABLE taken_back (
+    act   TEXT PRIMARY KEY, -- id of the fact that told of it
+    stamp TEXT NOT NULL
+) STRICT;
+-- Checks that were let go without a signature.
+CREATE TABLE check_closed (
+    check_id TEXT PRIMARY KEY,
     stamp    TEXT NOT NULL,
-    value    REAL NOT NULL,
-    PRIMARY KEY (check_id, point)
+    reason   TEXT NOT NULL -- empty: nothing stood recorded
 ) STRICT;
 CREATE TABLE sign_off (
     check_id TEXT PRIMARY KEY,

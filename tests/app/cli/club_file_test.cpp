@@ -109,7 +109,7 @@ TEST_F(UnreadableFile, lacksATableAndEveryReaderSaysSoInOneLine) {
     ASSERT_EQ(check(wholeKit(), {"--sign", "Ada Thorne"}).exit, 0);
     for (const char* reader : {"boats", "missing", "due", "log", "make-ready", "replace", "lasting"})
         EXPECT_LE(run({reader, "--today", today}).exit, 1) << reader;
-    change("DROP TABLE undone; DROP TABLE log_entry; DROP TABLE kit_type; DROP TABLE sign_off");
+    change("DROP TABLE taken_back; DROP TABLE log_entry; DROP TABLE kit_type; DROP TABLE sign_off");
     for (const char* reader : {"boats", "missing", "due", "log", "make-ready", "replace", "lasting"})
         expectFailed({reader, "--today", today});
 }

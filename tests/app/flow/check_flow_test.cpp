@@ -92,7 +92,7 @@ std::vector<StateCase> stateCases() {
         {"nothing shown",
          {},
          What::ReasonWanted,
-         What::NothingToTakeBack,
+         What::TookBack,
          What::NothingToWithdraw,
          What::ClockStarted},
         {"an item shown", {knife}, What::ReasonWanted, What::TookBack, What::Withdrawn, What::ClockStarted},
@@ -106,12 +106,12 @@ std::vector<StateCase> stateCases() {
          {paddle1, knife, undoTag},
          What::ReasonWanted,
          What::TookBack,
-         What::NothingToWithdraw,
+         What::Withdrawn,
          What::ClockStarted},
         {"the only item taken back",
          {knife, undoTag},
          What::ReasonWanted,
-         What::NothingToTakeBack,
+         What::TookBack,
          What::NothingToWithdraw,
          What::ClockStarted},
         {"an item withdrawn",
@@ -124,7 +124,7 @@ std::vector<StateCase> stateCases() {
          {knife, unknownTag},
          What::ReasonWanted,
          What::TookBack,
-         What::Withdrawn,
+         What::NothingToWithdraw,
          What::ClockStarted},
         {"the clock running",
          {knife, clockTag},
@@ -135,7 +135,7 @@ std::vector<StateCase> stateCases() {
         {"every timed point done",
          {clockTag, clockTag},
          What::ReasonWanted,
-         What::NothingToTakeBack,
+         What::TookBack,
          What::NothingToWithdraw,
          What::NoTimedPoint},
         {"complete", whole, What::Signed, What::TookBack, What::Withdrawn, What::ClockStarted},
@@ -235,12 +235,11 @@ TEST(CheckFlow, whatIsTakenBackByItsLineIsNotWithdrawn) {
     Flow flow(CheckFlow::Finish::AsksFirst);
     flow.showAll({paddle1, knife});
     ASSERT_TRUE(flow.m_flow.takeBack(flow.m_club, knife, now()));
-    EXPECT_EQ(flow.show(damagedTag).what, What::NothingToWithdraw);
+    EXPECT_EQ(flow.show(damagedTag).what, What::Withdrawn) << "the newest that stands";
     EXPECT_FALSE(flow.isWithdrawn(knife));
-    flow.showAll({knife, paddle1});
-    ASSERT_TRUE(flow.m_flow.takeBack(flow.m_club, knife, now()));
-    EXPECT_EQ(flow.show(damagedTag).what, What::Withdrawn) << "another line's";
     EXPECT_TRUE(flow.isWithdrawn(paddle1));
+    ASSERT_TRUE(flow.m_flow.takeBack(flow.m_club, paddle1, now()));
+    EXPECT_EQ(flow.show(damagedTag).what, What::NothingToWithdraw) << "nothing stands any more";
 }
 
 TEST(CheckFlow, anUndoThatFailsLeavesWhatDamagedMeans) {

@@ -36,6 +36,13 @@ std::set<std::string> seenIn(const core::CheckAnswer& answer) {
     return codes;
 }
 
+/// Undo right after the tag for damage.
+bool isDamageTakenBack(const ControlTagCase& shown) {
+    const Codes wanted{damagedTag, undoTag};
+    return std::search(shown.shown.begin(), shown.shown.end(), wanted.begin(), wanted.end()) !=
+           shown.shown.end();
+}
+
 template <class Value>
 Value must(core::Result<Value> result) {
     if (!result) throw std::runtime_error("the club cannot be made");
@@ -49,7 +56,7 @@ const std::vector<ControlTagCase>& controlTagCases() {
         {"nothing shown", {}, {}, {}, ""},
         {"undo takes the newest sighting back", {knife, paddle1, undoTag}, {knife}, {}, ""},
         {"undo twice takes two back", {knife, paddle1, undoTag, undoTag}, {}, {}, ""},
-        {"undo with nothing to take back", {undoTag, knife}, {knife}, {}, ""},
+        {"undo before anything was shown takes back what was told before", {undoTag, knife}, {knife}, {}, ""},
         {"undo takes back what was seen last anew, not what was shown again",
          {knife, paddle1, knife, undoTag},
          {knife},
@@ -67,18 +74,24 @@ const std::vector<ControlTagCase>& controlTagCases() {
          {},
          {},
          ""},
-        {"undo, then damaged: nor is the item before it",
+        {"undo, then damaged: the item that is then the newest",
          {paddle1, knife, undoTag, damagedTag},
          {paddle1},
-         {},
+         {paddle1},
          ""},
         {"undo of nothing, then damaged", {undoTag, damagedTag}, {}, {}, ""},
         {"undo, shown again, then damaged", {knife, undoTag, knife, damagedTag}, {knife}, {knife}, ""},
-        {"damaged, then undo: it stays withdrawn", {knife, damagedTag, undoTag}, {}, {knife}, ""},
-        {"damaged after an unknown tag", {knife, unknownTag, damagedTag}, {knife}, {knife}, ""},
+        {"damaged, then undo: the damage is taken back", {knife, damagedTag, undoTag}, {knife}, {}, ""},
+        {"damaged, then undo twice: the sighting, too", {knife, damagedTag, undoTag, undoTag}, {}, {}, ""},
+        {"damaged twice, then undo: one of them stands",
+         {knife, damagedTag, paddle1, damagedTag, undoTag},
+         {knife, paddle1},
+         {knife},
+         ""},
+        {"damaged after an unknown tag: nobody's", {knife, unknownTag, damagedTag}, {knife}, {}, ""},
         {"damaged after a person's tag", {knife, boTag, damagedTag}, {knife}, {knife}, ""},
         {"damaged after the boat's own tag", {knife, tealTag, damagedTag}, {knife}, {knife}, ""},
-        {"damaged after what is no code", {knife, "4099052913969", damagedTag}, {knife}, {knife}, ""},
+        {"damaged after what is no code: nobody's", {knife, "4099052913969", damagedTag}, {knife}, {}, ""},
         {"finish signs by the driver", wholeKitThen({finishTag}), wholeKitSeen(), {}, "Ada Thorne"},
         {"finish, then more: what is signed does not change",
          wholeKitThen({finishTag, undoTag}),
@@ -101,6 +114,7 @@ const std::vector<ControlTagCase>& controlTagCases() {
         {"the clock, started only", {clockTag, knife}, {knife}, {}, ""},
         {"the clock, once more than there are points", {clockTag, clockTag, clockTag}, {}, {}, "", true},
         {"undo leaves the clock alone", {knife, clockTag, undoTag, clockTag}, {}, {}, "", true},
+        {"undo takes the engine's run back", {knife, clockTag, clockTag, undoTag}, {knife}, {}, ""},
         {"the clock does not hide what is damaged", {knife, clockTag, damagedTag}, {knife}, {knife}, ""},
     };
     return cases;
@@ -146,7 +160,10 @@ void expectCame(const core::Club& club, const std::string& check, const ControlT
     EXPECT_EQ(withdrawn, shown.withdrawn);
     const auto log = club.log().entries();
     ASSERT_TRUE(log);
-    EXPECT_EQ(log->size(), shown.withdrawn.size()) << "an entry for each, and for nothing else";
+    const auto open =
+        std::count_if(log->begin(), log->end(), [](const auto& entry) { return !entry.closed; });
+    EXPECT_EQ(open, static_cast<long>(shown.withdrawn.size())) << "an entry for each, and for nothing else";
+    EXPECT_EQ(log->size() > shown.withdrawn.size(), isDamageTakenBack(shown)) << "which stays, closed";
 
     EXPECT_EQ(club.checks().unfinished().empty(), !shown.signedBy.empty());
     const auto boats = club.answers().boatConditions(now().today);

@@ -1,4 +1,4 @@
-#include "app/gui/check/reason_words.h"
+#include "app/gui/widgets/reason_words.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "tests/app/gui/window_story.h"

@@ -99,7 +99,8 @@ TEST_F(ErrorTexts, everyCodeIsGermanInTheGermanWindow) {
 TEST_F(ErrorTexts, aLineSaysWhatWhereAndHowToMendIt) {
     EXPECT_EQ(errorLine({ErrorCode::DayUnreadable, {"soon"}, "--today"}).toStdString(),
               "'soon' is no day (--today); write it like 2026-03-14");
-    EXPECT_EQ(errorLine({ErrorCode::NothingSeen}).toStdString(), "nothing was seen yet in this check");
+    EXPECT_EQ(errorLine({ErrorCode::NothingToTakeBack}).toStdString(),
+              "nothing stands in this check that could be taken back");
     EXPECT_EQ(errorLine({ErrorCode::NotSeen, {"two\nlines"}}).toStdString(),
               "two lines was not seen in this check");
 }

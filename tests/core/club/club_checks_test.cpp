@@ -97,7 +97,7 @@ TEST(Club, undoTakesTheNewestSightingBackAndKeepsItInTheRecord) {
     small.scan(check, small.club.kit().mintCodes(1).front());
     EXPECT_TRUE(hasFinding(*small.club.checks().answer(check, small.now.today), FindingKind::UnknownTag));
     const auto facts = small.club.record().verify(false)->facts;
-    ASSERT_TRUE(small.club.checks().undoSighting(check, small.now));
+    ASSERT_TRUE(small.club.checks().undo(check, "taken back", small.now));
     EXPECT_FALSE(hasFinding(*small.club.checks().answer(check, small.now.today), FindingKind::UnknownTag));
     EXPECT_EQ(small.club.record().verify(false)->facts, facts + 1);
 }
@@ -105,7 +105,7 @@ TEST(Club, undoTakesTheNewestSightingBackAndKeepsItInTheRecord) {
 TEST(Club, undoOfNothingIsRefused) {
     SmallClub small;
     const auto check = small.open();
-    const auto undone = small.club.checks().undoSighting(check, small.now);
+    const auto undone = small.club.checks().undo(check, "taken back", small.now);
     ASSERT_FALSE(undone);
     EXPECT_EQ(undone.error().kind(), core::ErrorKind::NotFound);
 }
@@ -135,7 +135,7 @@ TEST(Club, aSignedCheckNeverChanges) {
     EXPECT_FALSE(small.club.checks().scan(check, core::ScannedText::typed("K80NSC1FX4"), core::SeenBy::Typed,
                                           small.now));
     EXPECT_FALSE(small.club.checks().sign(check, "Bram Oke", "", small.now));
-    EXPECT_FALSE(small.club.checks().undoSighting(check, small.now));
+    EXPECT_FALSE(small.club.checks().undo(check, "taken back", small.now));
     const auto before = small.club.checks().answer(check, small.now.today);
     small.import("manifest_lines.csv", "boat_class,kit_type,quantity\ninflatable,knife,5\n");
     const auto after = small.club.checks().answer(check, small.now.today);
@@ -208,7 +208,7 @@ TEST(Club, aBoatThatCameBackWholeIsKitReadyUntilSomethingOfItsKitChanges) {
     const auto moved = small.club.answers().boatConditions(small.now.today);
     EXPECT_THAT(moved, testing::Each(
                            testing::Field(&core::BoatCondition::kind, core::BoatCondition::Kind::NotReady)));
-    ASSERT_TRUE(small.club.checks().undoSighting(elsewhere, small.now));
+    ASSERT_TRUE(small.club.checks().undo(elsewhere, "taken back", small.now));
     EXPECT_EQ(small.club.answers().boatConditions(small.now.today).back().kind,
               core::BoatCondition::Kind::KitReady);
     EXPECT_FALSE(small.club.log().add("Petrel", "  ", core::Severity::Stop, "Bram Oke", small.now));
@@ -237,7 +237,7 @@ TEST(Club, historyTellsWhatWasRecordedAboutAnItemABoatAndAPerson) {
     const auto check = small.open();
     ASSERT_TRUE(small.club.checks().giveNames(check, {"Bram Oke"}, small.now));
     small.scan(check, "K80NSC1FX4");
-    ASSERT_TRUE(small.club.checks().undoSighting(check, small.now));
+    ASSERT_TRUE(small.club.checks().undo(check, "taken back", small.now));
     const auto kindsOf = [&](const std::string& subject) {
         std::vector<std::string> kinds;
         const auto history = small.club.answers().history(subject);
@@ -245,7 +245,7 @@ TEST(Club, historyTellsWhatWasRecordedAboutAnItemABoatAndAPerson) {
             kinds.push_back(line.kind);
         return kinds;
     };
-    EXPECT_THAT(kindsOf("k80n sc1f x4"), testing::ElementsAre("item", "tag-seen", "sighting-undone"));
+    EXPECT_THAT(kindsOf("k80n sc1f x4"), testing::ElementsAre("item", "tag-seen", "act-taken-back"));
     EXPECT_THAT(kindsOf("petrel"), testing::ElementsAre("boat", "check-opened", "names-given"));
     EXPECT_THAT(kindsOf("Bram Oke"), testing::ElementsAre("person", "names-given"));
     EXPECT_FALSE(small.club.answers().history("nobody"));

@@ -93,7 +93,7 @@ TEST(HeldCheck, answersFromMemoryAsFromDiskAfterWhatIsNoScan) {
     expectAsOnDisk(small, check);
     ASSERT_TRUE(checks.withdraw(check, "KGFB6J8WF9", "bent", small.now));
     expectAsOnDisk(small, check);
-    ASSERT_TRUE(checks.undoSighting(check, small.now));
+    ASSERT_TRUE(checks.undo(check, "taken back", small.now));
     expectAsOnDisk(small, check);
     small.scan(check, "KGFB6J8WF9");
     expectAsOnDisk(small, check);

@@ -198,8 +198,10 @@ TEST_F(NewTags, nameTheirItemsInChecksAndRounds) {
     small.scan(check, unknown);
     expectNamed("launch check", namesIn(*small.club.checks().answer(check, small.now.today)),
                 {knife, radio, ternsPaddle, unknown});
-    expectNamed("taken back", {small.club.checks().undoSighting(check, small.now)->item}, {unknown});
-    expectNamed("taken back", {small.club.checks().undoSighting(check, small.now)->item}, {ternsPaddle});
+    expectNamed("taken back", {small.club.checks().undo(check, "taken back", small.now)->act.item},
+                {unknown});
+    expectNamed("taken back", {small.club.checks().undo(check, "taken back", small.now)->act.item},
+                {ternsPaddle});
     const auto done = *small.club.checks().sign(check, "Bram Oke", "training", small.now);
     expectNamed("signed", namesIn(done.answer), {knife, radio});
     expectNamed("as it was signed", namesIn(*small.club.checks().answer(check, small.now.today)),
@@ -221,7 +223,7 @@ TEST_F(NewTags, standInNoFactButTheirOwn) {
     const auto check = small.open();
     small.scan(check, tagOf(knife));
     small.scan(check, tagOf(ternsPaddle));
-    ASSERT_TRUE(small.club.checks().undoSighting(check, small.now));
+    ASSERT_TRUE(small.club.checks().undo(check, "taken back", small.now));
     ASSERT_TRUE(small.club.checks().withdraw(check, tagOf(knife), "loose grip", small.now));
     ASSERT_TRUE(small.club.checks().sign(check, "Bram Oke", "training", small.now));
     ASSERT_TRUE(small.club.kit().release(tagOf(knife), "Bram Oke", small.now));

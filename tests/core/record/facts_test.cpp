@@ -46,8 +46,7 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
          R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","people":["Bram Oke","Åse"]})"},
         {core::TagSeen{"c1", "KGFB6J8WF9", at, "camera"},
          R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","code":"KGFB6J8WF9","seen_by":"camera"})"},
-        {core::SightingUndone{"c1", "f0", "KGFB6J8WF9", at},
-         R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","code":"KGFB6J8WF9","sighting":"f0"})"},
+        {core::ActTakenBack{"c1", "f0", at}, R"({"act":"f0","at":"2026-03-14T06:40:00.000Z","check":"c1"})"},
         {core::PointRecorded{"c1", "bow chamber", 20, at},
          R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","point":"bow chamber","value":20.0})"},
         {core::CheckSigned{"c1", "Petrel", core::Phase::Return, at, {"Bram Oke"}, "drill", answer()},
@@ -55,6 +54,8 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
          R"("outcome":"complete-with-remarks","phase":"launch","points":[],"today":"2026-03-14"},)"
          R"("at":"2026-03-14T06:40:00.000Z","boat":"Petrel","check":"c1","people":["Bram Oke"],)"
          R"("phase":"return","urgent":"drill"})"},
+        {core::CheckClosed{"c1", "nobody goes", at},
+         R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","reason":"nobody goes"})"},
         {core::UrgentEnded{"c1"}, R"({"check":"c1"})"},
         {core::EventGiven{"c1", "Lake festival", at},
          R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","event":"Lake festival"})"},
@@ -97,9 +98,9 @@ TEST(Facts, kindsAreThoseOfTheFirstClubFiles) {
     for (const auto& [body, text] : facts())
         kinds.push_back(core::kindOf(body));
     EXPECT_THAT(kinds, testing::ElementsAre("club-named", "check-opened", "names-given", "tag-seen",
-                                            "sighting-undone", "point-recorded", "check-signed",
-                                            "urgent-ended", "event-given", "operation-logged", "tag-fixed",
-                                            "size", "item", "item", "service"));
+                                            "act-taken-back", "point-recorded", "check-signed",
+                                            "check-closed", "urgent-ended", "event-given", "operation-logged",
+                                            "tag-fixed", "size", "item", "item", "service"));
 }
 
 TEST(Facts, everyKindIsReadAsItWasWritten) {

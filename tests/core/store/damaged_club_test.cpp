@@ -192,19 +192,19 @@ TEST_F(DamagedClub, everyColumnOfEveryOtherTableIsReadOrNamed) {
         }
     }
     EXPECT_EQ(named, understood);
-    EXPECT_EQ(tables.size(), 14U);
+    EXPECT_EQ(tables.size(), 15U);
 }
 
 TEST_F(DamagedClub, takingASightingBackNamesTheCellToo) {
     const std::string where = " WHERE check_id = '" + full->stillOpen + "'";
     const std::string clean = file->value("SELECT at FROM sighting" + where);
     file->script("UPDATE sighting SET at = 'garbage'" + where);
-    const auto refused = full->club.checks().undoSighting(full->stillOpen, full->now);
+    const auto refused = full->club.checks().undo(full->stillOpen, "taken back", full->now);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::CellUnreadable);
     EXPECT_EQ(refused.error().arguments.at(2), "at");
     file->script("UPDATE sighting SET at = '" + clean + "'" + where);
-    EXPECT_TRUE(full->club.checks().undoSighting(full->stillOpen, full->now));
+    EXPECT_TRUE(full->club.checks().undo(full->stillOpen, "taken back", full->now));
     full->scan(full->stillOpen, "K80NSC1FX4");
 }
 

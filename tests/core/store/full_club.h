@@ -90,13 +90,14 @@ private:
         (void)club.checks().giveNames(launch, {"Odalys Finch", "Bram Oke"}, now);
         scanAll(launch, "K0D6EKB9KR");
         scan(launch, jacket);
-        (void)club.checks().undoSighting(launch, now);
+        (void)club.checks().undo(launch, "taken back", now);
         (void)club.checks().recordPoint(launch, "bow chamber", 20, now);
         (void)club.events().fileUnder(launch, "Lake festival", now);
         club.checks().sign(launch, "Odalys Finch", "drill", now).value();
         back = open(core::Phase::Return);
         scanAll(back, "K80NSC1FX4");
         club.checks().sign(back, "Odalys Finch", "", now).value();
+        (void)club.checks().discard(open(core::Phase::Launch, "Tern"), "nobody goes", now);
         (void)club.events().recordOperation(
             back, {.left = now.at, .people = {"Bram Oke"}, .hours = 1.5, .fuel = "5 l"}, now);
     }

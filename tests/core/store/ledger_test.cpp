@@ -140,8 +140,9 @@ TEST_F(TamperedFile, everyTableIsCompared) {
 /// All rows of all tables, as one text.
 std::string dump(Database& database) {
     std::string text;
-    for (const char* table : {"club", "item", "item_state", "boat", "kit_type", "manifest_line", "sighting",
-                              "undone", "check_run", "check_names", "sign_off"}) {
+    for (const char* table :
+         {"club", "item", "item_state", "boat", "kit_type", "manifest_line", "sighting", "taken_back",
+          "check_run", "check_names", "point_value", "check_closed", "log_entry", "sign_off"}) {
         auto query = database.prepare(std::string("SELECT * FROM ") + table + " ORDER BY 1, 2");
         while (query.step())
             text += std::string(table) + " " + query.text(0) + " " + query.text(1) + " " + query.text(3) +
@@ -162,6 +163,13 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
         ASSERT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));
     }
     ASSERT_TRUE(small.club.manifests().changeLine(tern, {.kitType = "knife", .quantity = 2}, {}, small.now));
+    const auto check = small.open();
+    small.scan(check, "KGFB6J8WF9");
+    ASSERT_TRUE(small.club.checks().giveNames(check, {"Bram Oke"}, small.now));
+    ASSERT_TRUE(small.club.checks().withdraw(check, "KGFB6J8WF9", "loose grip", small.now));
+    ASSERT_TRUE(small.club.checks().undo(check, "taken back", small.now)); // the damage
+    ASSERT_TRUE(small.club.checks().withdraw(check, "K80NSC1FX4", "blade split", small.now));
+    ASSERT_TRUE(small.club.checks().discard(check, "nobody goes", small.now));
     Database kept(small.file(), Database::Mode::ReadWrite);
     std::vector<Fact> facts;
     core::factTable::forEachInChain(kept, [&](const Fact& fact) { facts.push_back(fact); });
@@ -185,6 +193,8 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     ASSERT_THAT(first, testing::HasSubstr("K80NSC1FX4"));
     ASSERT_THAT(first, testing::HasSubstr("manifest_line \x1Ftern\x1Fknife"));
     ASSERT_THAT(first, testing::Not(testing::HasSubstr("tern\x1Fradio")));
+    ASSERT_THAT(first, testing::HasSubstr("taken_back "));
+    ASSERT_THAT(first, testing::HasSubstr("check_closed "));
     std::mt19937 random(7);
     for (int round = 0; round < 20; ++round) {
         std::shuffle(facts.begin(), facts.end(), random);

@@ -4,6 +4,7 @@
 #include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/reason_form.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/words.h"
@@ -46,7 +47,10 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
     , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
     , m_release(wordsButton(this, tr("Release: it was put right"), "kitReleaseButton", true))
-    , m_writeOff(new WriteOffChoice("kitWriteOff", this)) {
+    , m_writeOff(new WriteOffChoice("kitWriteOff", this))
+    , m_reinstate(new ReasonForm("kitReinstate",
+                                 tr("Written off by mistake, or found again? Say why it is back."),
+                                 tr("Reinstate it"), this)) {
     build();
     connect(m_print, &QPushButton::clicked, this, [this] {
         saveTags(tools(), *this, {m_code.toStdString()},
@@ -55,6 +59,7 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     connect(m_newTag, &QPushButton::clicked, this, &KitItemPanel::replaceTag);
     connect(m_release, &QPushButton::clicked, this, &KitItemPanel::release);
     connect(m_writeOff, &WriteOffChoice::writeOffPressed, this, &KitItemPanel::writeOff);
+    connect(m_reinstate, &ReasonForm::pressed, this, &KitItemPanel::reinstate);
 }
 
 void KitItemPanel::build() {
@@ -74,6 +79,7 @@ void KitItemPanel::build() {
     stateRow->setSpacing(spaceUnit);
     stateRow->addWidget(m_release, 0, Qt::AlignBottom);
     stateRow->addWidget(m_writeOff, 1);
+    stateRow->addWidget(m_reinstate, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit / 2);
@@ -90,6 +96,7 @@ void KitItemPanel::open(const QString& code) {
     if (m_code != code) {
         say({});
         m_writeOff->clear();
+        m_reinstate->begin();
     }
     m_code = code;
     refresh();
@@ -119,6 +126,7 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     const bool isInUse = item.state != core::ItemState::WrittenOff;
     m_release->setVisible(item.state == core::ItemState::Unserviceable);
     m_writeOff->setVisible(isInUse);
+    m_reinstate->setVisible(!isInUse);
     m_newTag->setEnabled(isInUse);
 }
 
@@ -145,6 +153,19 @@ void KitItemPanel::release() {
           [this](core::Done) {
               settle(tr("Released: it counts again. An open log entry about it is closed on the page Log."));
           });
+}
+
+void KitItemPanel::reinstate(const QString& why) {
+    write(
+        [code = m_code.toStdString(), why = why.toStdString()](core::Club& club, const std::string& by,
+                                                               core::Moment moment) {
+            return club.kit().reinstate(code, why, by, moment);
+        },
+        [this](core::Done) {
+            m_reinstate->begin();
+            settle(tr("Reinstated: it is what it was before. Look at it before it goes aboard, and give it a "
+                      "new tag if its old one was destroyed."));
+        });
 }
 
 void KitItemPanel::writeOff(const QString& why) {

@@ -10,6 +10,7 @@ class QPushButton;
 
 namespace app {
 
+class ReasonForm;
 class RowList;
 class RowListModel;
 class WriteOffChoice;
@@ -39,6 +40,7 @@ private:
     void replaceTag();
     void release();
     void writeOff(const QString& why);
+    void reinstate(const QString& why);
     void settle(const QString& sentence); ///< what was written is done
 
     QString m_code;
@@ -53,6 +55,7 @@ private:
     QPushButton* m_newTag;
     QPushButton* m_release;
     WriteOffChoice* m_writeOff;
+    ReasonForm* m_reinstate;
 };
 
 } // namespace app

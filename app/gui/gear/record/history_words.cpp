@@ -152,7 +152,12 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "names-given") return peopleInWords(body["people"].toArray());
     if (kind == "tag-seen")
         return HistoryWordsText::tr("seen in a check, %1").arg(meansInWords(text(body, "seen_by")));
-    if (kind == "sighting-undone") return HistoryWordsText::tr("a sighting taken back");
+    if (kind == "act-taken-back") return HistoryWordsText::tr("the last of it taken back");
+    if (kind == "check-closed") {
+        const QString reason = text(body, "reason");
+        return reason.isEmpty() ? HistoryWordsText::tr("check left; nothing was recorded in it")
+                                : HistoryWordsText::tr("check closed unsigned: %1").arg(reason);
+    }
     if (kind == "point-recorded")
         return HistoryWordsText::tr("%1: %2").arg(text(body, "point"),
                                                   numberInWords(body["value"].toDouble()));

@@ -1,4 +1,4 @@
-#include "app/gui/check/reason_words.h"
+#include "app/gui/widgets/reason_words.h"
 
 #include "core/base/error_code.h"
 #include "core/tag/reason.h"

@@ -1,0 +1,182 @@
+#include "core/base/error_code.h"
+#include "core/base/plain_text.h"
+#include "core/club/club_checks.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_state.h"
+#include "core/club/trip_count.h"
+#include "core/store/check_acts.h"
+#include "core/store/fact_table.h"
+#include "core/tag/reason.h"
+#include "core/tag/tag_code.h"
+
+#include <algorithm>
+
+namespace core {
+namespace {
+
+CheckAct actOf(const ClubState& state, const RecordedAct& recorded) {
+    CheckAct act{.kind = recorded.kind, .name = recorded.name};
+    act.people = recorded.people;
+    act.value = recorded.value;
+    if (recorded.code.empty()) return act;
+    const auto item = state.registerStore.item(recorded.code);
+    act.item = item ? item->name() : ItemName{recorded.code, recorded.code};
+    if (item) act.name = item->kitType;
+    return act;
+}
+
+std::optional<CheckAct> newest(const ClubState& state, const std::string& check) {
+    const auto acts = checkActs::standing(*state.database, check, 1);
+    return acts.empty() ? std::nullopt : std::optional(actOf(state, acts.front()));
+}
+
+/// Whoever was named first is taken to be the one who acts.
+std::string firstNamed(const ClubState& state, const std::string& check) {
+    const auto names = checkActs::names(*state.database, check);
+    return names.empty() ? std::string() : names.front();
+}
+
+CellTexts keyOfEntry(const LogEntry& entry) {
+    return {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}};
+}
+
+/// The log entry that was written with the damage, in the same check and right before it; if it is still
+/// open.
+std::optional<LogEntry> entryOf(const ClubState& state, const CheckRun& run, const RecordedAct& damage) {
+    std::string newestStamp;
+    std::optional<LogEntry> found;
+    for (LogEntry& entry : openOnly(state.registerStore.logOfItem(damage.code))) {
+        const RowWritten row = rowWritten(SheetId::Log, keyOfEntry(entry), {});
+        const auto facts = factTable::ofRow(*state.database, std::string(sheet(SheetId::Log).table), row.key);
+        if (facts.empty() || factTable::rowOf(facts.front()).check != run.check) continue;
+        const std::string stamp = facts.front().stamp();
+        if (stamp > damage.stamp || stamp < newestStamp) continue;
+        newestStamp = stamp;
+        found = std::move(entry);
+    }
+    return found;
+}
+
+void closeEntryOf(ClubState& state, const CheckRun& run, const RecordedAct& damage,
+                  const std::string& closing, const std::string& by, CalendarDay today) {
+    const auto entry = entryOf(state, run, damage);
+    if (!entry) return;
+    state.ledger.append(
+        rowWritten(SheetId::Log, keyOfEntry(*entry), {{"closed", today.iso()}, {"closing", closing}}), by);
+}
+
+void uncountTrip(ClubState& state, const CheckRun& run, const Operation& told, const std::string& stamp) {
+    const auto before = checkActs::operation(*state.database, run.check);
+    countTrip(state, run, addedBy(before.value_or(Operation{.launches = 0}), told), stamp);
+}
+
+/// False: no sighting of that tag stands.
+bool takeSightingsBack(ClubState& state, const CheckRun& run, const std::string& code, const std::string& by,
+                       Moment moment) {
+    bool any = false;
+    for (const Sighting& sighting : checkTables::sightings(*state.database, run.check)) {
+        if (sighting.code != code) continue;
+        state.ledger.append(ActTakenBack{run.check, sighting.id, moment.at}, by);
+        any = true;
+    }
+    return any;
+}
+
+void takeBack(ClubState& state, const CheckRun& run, const RecordedAct& act, const std::string& closing,
+              Moment moment) {
+    const std::string by = firstNamed(state, run.check);
+    if (act.kind == ActKind::Sighting) {
+        takeSightingsBack(state, run, act.code, by, moment);
+        return;
+    }
+    const auto trip = checkActs::operation(*state.database, run.check);
+    state.ledger.append(ActTakenBack{run.check, act.id, moment.at}, by);
+    if (act.kind == ActKind::Trip && trip) uncountTrip(state, run, *trip, act.stamp);
+    if (act.kind != ActKind::Damage) return;
+    closeEntryOf(state, run, act, closing, by, moment.today);
+    state.endUrgentOfWhole(moment.today);
+}
+
+} // namespace
+
+Result<Undone> ClubChecks::undo(const std::string& check, const std::string& closing, Moment moment) {
+    return guarded([&]() -> Result<Undone> {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        Transaction transaction(*m_state->database);
+        const auto acts = checkActs::standing(*m_state->database, check, 1);
+        if (acts.empty()) return Error{ErrorCode::NothingToTakeBack};
+        Undone undone{.act = actOf(*m_state, acts.front())};
+        takeBack(*m_state, *run, acts.front(), closing, moment);
+        undone.next = newest(*m_state, check);
+        transaction.commit();
+        return undone;
+    });
+}
+
+std::string ClubChecks::itemSeenLast(const std::string& check) const {
+    const auto sightings = checkTables::sightings(*m_state->database, check);
+    const auto item = sightings.empty() ? std::nullopt : m_state->registerStore.item(sightings.back().code);
+    return item ? item->id : std::string();
+}
+
+Result<std::optional<CheckAct>> ClubChecks::newestAct(const std::string& check) const {
+    return guarded([&]() -> Result<std::optional<CheckAct>> {
+        const auto run = m_state->anyRun(check);
+        if (!run) return run.error();
+        return newest(*m_state, check);
+    });
+}
+
+Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        const auto code = TagCode::parse(typed);
+        if (!code) return code.error();
+        Transaction transaction(*m_state->database);
+        if (!takeSightingsBack(*m_state, *run, code->text(), firstNamed(*m_state, check), moment))
+            return Error{ErrorCode::NotSeen, {code->grouped()}};
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed, const std::string& text,
+                             Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        if (const Outcome good = checkReason(text); !good) return good.error();
+        const auto item = ClubKit(*m_state).item(typed);
+        if (!item) return Error{ErrorCode::NoSuchItemInCheck, {typed}};
+        const std::string by = firstNamed(*m_state, check);
+        Transaction transaction(*m_state->database);
+        const std::string words = m_state->newLogText({}, item->id, moment.today, text);
+        RowWritten row =
+            rowWritten(SheetId::Log, {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},
+                       {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}});
+        row.check = check;
+        m_state->ledger.append(row, by);
+        // The damage itself is told last: by it the undo knows the entry.
+        m_state->ledger.append(stateGiven(item->id, "unserviceable", moment.today, "damaged", check), by);
+        transaction.commit();
+        return Done{};
+    });
+}
+
+Outcome ClubChecks::discard(const std::string& check, const std::string& reason, Moment moment) {
+    return guarded([&]() -> Outcome {
+        const auto run = m_state->openRun(check);
+        if (!run) return run.error();
+        const std::string given(withoutOuterBlanks(reason));
+        if (!given.empty() || m_state->isTouched(check))
+            if (const Outcome good = checkReason(given); !good) return good.error();
+        Transaction transaction(*m_state->database);
+        m_state->ledger.append(CheckClosed{check, given, moment.at}, firstNamed(*m_state, check));
+        transaction.commit();
+        return Done{};
+    });
+}
+
+} // namespace core

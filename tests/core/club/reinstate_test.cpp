@@ -1,0 +1,74 @@
+#include "core/club/club_kit.h"
+#include "tests/core/club/small_club.h"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using core::ItemState;
+using support::SmallClub;
+
+struct Reinstating : testing::Test {
+    static constexpr auto knife = "KGFB6J8WF9";
+
+    core::Outcome reinstate(const char* why = "found in the van") {
+        return small.club.kit().reinstate(knife, why, "Bram Oke", small.now);
+    }
+    ItemState state() { return small.club.kit().item(knife)->state; }
+    void writeOff() { ASSERT_TRUE(small.club.kit().writeOff(knife, "lost", "Bram Oke", small.now)); }
+
+    SmallClub small;
+};
+
+TEST_F(Reinstating, aWrittenOffItemIsInUseAgain) {
+    writeOff();
+    ASSERT_TRUE(reinstate());
+    EXPECT_EQ(state(), ItemState::Serviceable);
+    EXPECT_EQ(small.club.kit().item(knife)->why, "found in the van");
+}
+
+TEST_F(Reinstating, whatWasUnserviceableIsSoAgain) {
+    ASSERT_TRUE(small.club.checks().withdraw(small.open(), knife, "loose grip", small.now));
+    writeOff();
+    ASSERT_TRUE(reinstate());
+    EXPECT_EQ(state(), ItemState::Unserviceable);
+    EXPECT_TRUE(small.club.kit().release(knife, "Bram Oke", small.now));
+    EXPECT_EQ(state(), ItemState::Serviceable);
+}
+
+/// docs/register-csv.md: only a passed record of the rule, or a release, ends what a failed one did.
+TEST_F(Reinstating, aFailedRecordWithdrawsItStillAndAPassedOneReleasesIt) {
+    small.import("life_rules.csv", "kit_type,rule,kind,n\nknife,yearly look,service-every,12\n");
+    const auto record = [&](bool passed) {
+        core::ServiceOrder order{.rule = "yearly look", .day = small.now.today.plusDays(passed ? 0 : -1)};
+        order.by = "Bram Oke";
+        order.passed = passed;
+        order.scans = {knife};
+        return small.club.kit().recordService(order, small.now);
+    };
+    ASSERT_TRUE(record(false));
+    ASSERT_EQ(state(), ItemState::Unserviceable);
+    writeOff();
+    ASSERT_TRUE(reinstate());
+    EXPECT_EQ(state(), ItemState::Unserviceable);
+    ASSERT_TRUE(record(true));
+    EXPECT_EQ(state(), ItemState::Serviceable);
+}
+
+TEST_F(Reinstating, whatWasMissingBeforeIsNoLongerLookedFor) {
+    small.import("items.csv", "code,state,since\nKGFB6J8WF9,missing,2026-03-01\n");
+    writeOff();
+    ASSERT_TRUE(reinstate());
+    EXPECT_EQ(state(), ItemState::Serviceable);
+}
+
+TEST_F(Reinstating, onlyWhatIsWrittenOffAndOnlyForAReason) {
+    EXPECT_EQ(reinstate().error().code, core::ErrorCode::NotWrittenOff);
+    writeOff();
+    EXPECT_EQ(reinstate("ok").error().code, core::ErrorCode::ReasonTooShort);
+    EXPECT_EQ(reinstate("K80NSC1FX4").error().code, core::ErrorCode::ReasonIsTag);
+    EXPECT_EQ(state(), ItemState::WrittenOff);
+    EXPECT_TRUE(reinstate());
+}
+
+} // namespace
