@@ -2,6 +2,53 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>ActWords</name>
+    <message>
+        <source>damage of %1</source>
+        <translation>der Schaden an %1</translation>
+    </message>
+    <message>
+        <source>that nobody is aboard</source>
+        <translation>dass niemand an Bord ist</translation>
+    </message>
+    <message>
+        <source>aboard: %1</source>
+        <translation>an Bord: %1</translation>
+    </message>
+    <message>
+        <source>point “%1”</source>
+        <translation>Punkt „%1“</translation>
+    </message>
+    <message>
+        <source>event “%1”</source>
+        <translation>Ereignis „%1“</translation>
+    </message>
+    <message>
+        <source>what was written of the trip</source>
+        <translation>was zur Fahrt eingetragen war</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 Next: %2.</source>
+        <translation>%1 Als Nächstes: %2.</translation>
+    </message>
+    <message>
+        <source>%1 Nothing is left to take back.</source>
+        <translation>%1 Mehr gibt es nicht zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>taken back in the check</source>
+        <translation>im Check zurückgenommen</translation>
+    </message>
+    <message>
+        <source>taken back by %1</source>
+        <translation>zurückgenommen von %1</translation>
+    </message>
+</context>
+<context>
     <name>BenchRound</name>
     <message>
         <source>unknown: %1</source>
@@ -529,10 +576,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>open a new check of the boat</source>
         <translation>einen neuen Check des Boots öffnen</translation>
-    </message>
-    <message>
-        <source>nothing was seen yet in this check</source>
-        <translation>in diesem Check wurde noch nichts gesehen</translation>
     </message>
     <message>
         <source>%1 was not seen in this check</source>
@@ -1634,6 +1677,26 @@ Erledigt am %1: %2</translation>
         <source>&apos;%1&apos; is not marked as worn: no check will ask whether it fits</source>
         <translation>&apos;%1&apos; ist nicht als getragen gekennzeichnet: keine Prüfung fragt, ob es passt</translation>
     </message>
+    <message>
+        <source>this check was closed unsigned</source>
+        <translation>dieser Check wurde ohne Unterschrift geschlossen</translation>
+    </message>
+    <message>
+        <source>nothing stands in this check that could be taken back</source>
+        <translation>in diesem Check steht nichts, was zurückgenommen werden könnte</translation>
+    </message>
+    <message>
+        <source>%1 has no unfinished check of that phase</source>
+        <translation>%1 hat keinen offenen Check dieser Art</translation>
+    </message>
+    <message>
+        <source>look at the boat&apos;s history</source>
+        <translation>sieh in den Verlauf des Bootes</translation>
+    </message>
+    <message>
+        <source>only a written-off item is reinstated</source>
+        <translation>nur Ausgesondertes kommt wieder in Gebrauch</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -2403,10 +2466,6 @@ Erledigt am %1: %2</translation>
         <translation>in einer Prüfung gesehen, %1</translation>
     </message>
     <message>
-        <source>a sighting taken back</source>
-        <translation>eine Sichtung zurückgenommen</translation>
-    </message>
-    <message>
         <source>filed under %1</source>
         <translation>abgelegt unter %1</translation>
     </message>
@@ -2425,6 +2484,22 @@ Erledigt am %1: %2</translation>
     <message>
         <source>look</source>
         <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>the last of it taken back</source>
+        <translation>das Letzte davon zurückgenommen</translation>
+    </message>
+    <message>
+        <source>check left; nothing was recorded in it</source>
+        <translation>Check verlassen; darin wurde nichts eingetragen</translation>
+    </message>
+    <message>
+        <source>check closed unsigned: %1</source>
+        <translation>Check ohne Unterschrift geschlossen: %1</translation>
+    </message>
+    <message>
+        <source>reinstated: %1</source>
+        <translation>wieder in Gebrauch: %1</translation>
     </message>
 </context>
 <context>
@@ -3238,10 +3313,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Nothing to do for that tag here.</source>
         <translation>Dieses Etikett bewirkt hier nichts.</translation>
-    </message>
-    <message>
-        <source>Taken back: %1.</source>
-        <translation>Zurückgenommen: %1.</translation>
     </message>
     <message>
         <source>Scan the damaged thing first, then the tag for damage.</source>
@@ -4594,10 +4665,6 @@ Erledigt am %1: %2</translation>
         <translation>&amp;Nächstes Boot</translation>
     </message>
     <message>
-        <source>&amp;Undo the last scan</source>
-        <translation>Letzten Scan &amp;zurücknehmen</translation>
-    </message>
-    <message>
         <source>Take this line&apos;s scan &amp;back</source>
         <translation>Scan dieser Zeile zurückneh&amp;men</translation>
     </message>
@@ -4620,6 +4687,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Start or stop the &amp;clock</source>
         <translation>U&amp;hr starten oder anhalten</translation>
+    </message>
+    <message>
+        <source>Cl&amp;ose unsigned…</source>
+        <translation>Ohne Unterschrift s&amp;chließen …</translation>
+    </message>
+    <message>
+        <source>&amp;Undo what was done last</source>
+        <translation>Das Letzte &amp;zurücknehmen</translation>
     </message>
 </context>
 <context>
@@ -4940,6 +5015,18 @@ Erledigt am %1: %2</translation>
         <source>Written off. Take it out of the boats and destroy its tag; its history stays.</source>
         <translation>Ausgemustert. Aus den Booten nehmen und den Code vernichten; der Verlauf bleibt.</translation>
     </message>
+    <message>
+        <source>Written off by mistake, or found again? Say why it is back.</source>
+        <translation>Aus Versehen ausgesondert oder wiedergefunden? Schreib, warum es wieder da ist.</translation>
+    </message>
+    <message>
+        <source>Reinstate it</source>
+        <translation>Wieder in Gebrauch nehmen</translation>
+    </message>
+    <message>
+        <source>Reinstated: it is what it was before. Look at it before it goes aboard, and give it a new tag if its old one was destroyed.</source>
+        <translation>Wieder in Gebrauch: Es ist wieder, was es vorher war. Sieh es an, bevor es an Bord geht, und gib ihm ein neues Etikett, wenn das alte vernichtet wurde.</translation>
+    </message>
 </context>
 <context>
     <name>app::KitPage</name>
@@ -4974,6 +5061,33 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 names no kit of this club.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
+    </message>
+</context>
+<context>
+    <name>app::LetGoPanel</name>
+    <message>
+        <source>Why is it closed without a signature?</source>
+        <translation>Warum wird er ohne Unterschrift geschlossen?</translation>
+    </message>
+    <message>
+        <source>Close it unsigned</source>
+        <translation>Ohne Unterschrift schließen</translation>
+    </message>
+    <message>
+        <source>Back to the check</source>
+        <translation>Zurück zum Check</translation>
+    </message>
+    <message>
+        <source>Close this check unsigned</source>
+        <translation>Diesen Check ohne Unterschrift schließen</translation>
+    </message>
+    <message>
+        <source>Nobody signs it and nothing is marked as missing. What was seen, and what was damaged, stays recorded.</source>
+        <translation>Niemand unterschreibt, und nichts gilt deshalb als vermisst. Was gesehen und was beschädigt wurde, bleibt eingetragen.</translation>
+    </message>
+    <message>
+        <source>Recorded last: %1.</source>
+        <translation>Zuletzt eingetragen: %1.</translation>
     </message>
 </context>
 <context>
@@ -5625,6 +5739,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Sign…</source>
         <translation>Unterschreiben…</translation>
+    </message>
+    <message>
+        <source>Close unsigned…</source>
+        <translation>Ohne Unterschrift …</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Verwerfen</translation>
     </message>
 </context>
 <context>

@@ -91,7 +91,8 @@ OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment 
 std::vector<OpenCheck> ClubChecks::unfinished() const {
     std::vector<OpenCheck> open;
     for (const CheckRun& run : checkTables::allUnfinished(*m_state->database))
-        if (m_state->isTouched(run.check)) open.push_back(openCheckOf(run, true));
+        if (run.phase == Phase::Stocktake || m_state->isTouched(run.check))
+            open.push_back(openCheckOf(run, true));
     return open;
 }
 

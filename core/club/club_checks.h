@@ -76,7 +76,8 @@ public:
     /// The unfinished check of that boat, or place, and phase, also one in which nothing stands. NotFound:
     /// none.
     Result<OpenCheck> unfinishedOf(const std::string& where, Phase phase) const;
-    /// Checks that wait to be gone on with, newest first. One in which nothing stands is not among them.
+    /// Checks that wait to be gone on with, newest first. Of boats, only those in which something stands; a
+    /// stocktake is begun by a press of its own and waits in any case.
     std::vector<OpenCheck> unfinished() const;
 
     /// Replaces the names. Driver first, then crew, as they are to be served in that order. Unknown:

@@ -2,6 +2,7 @@
 #include "core/base/calendar_day.h"
 #include "core/base/error_code.h"
 #include "core/base/instant.h"
+#include "core/base/plain_text.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
 #include "core/register/item.h"
@@ -195,9 +196,10 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
         const StateNow now = store.stateOf(known->id, services);
         const StateNow before = store.stateOf(known->id, services, now.apartStamp);
         const bool isWithdrawn = before.apart.state == ItemState::Unserviceable;
-        RowWritten row =
-            stateGiven(known->id, isWithdrawn ? "unserviceable" : "serviceable", moment.today, why);
+        RowWritten row = stateGiven(known->id, isWithdrawn ? "unserviceable" : "serviceable", moment.today,
+                                    isWithdrawn ? before.apart.why : std::string());
         row.rule = before.apartRule;
+        row.reason = withoutOuterBlanks(why);
         Transaction transaction(*m_state->database);
         m_state->ledger.append(row, by);
         m_state->endUrgentOfWhole(moment.today);

@@ -108,6 +108,7 @@ json jsonOf(const RowWritten& written) {
     field.ifKnown("at", written.at);
     if (!written.check.empty()) field("check", written.check);
     if (!written.rule.empty()) field("rule", written.rule);
+    if (!written.reason.empty()) field("reason", written.reason);
     if (written.isGone) field("gone", true);
     return body;
 }
@@ -140,6 +141,7 @@ RowWritten rowFrom(const json& body, const Sheet& sheet) {
     FieldReader whereGiven(body, FieldReader::Absent::KeepsDefault);
     whereGiven("check", written.check);
     whereGiven("rule", written.rule);
+    whereGiven("reason", written.reason);
     whereGiven("gone", written.isGone);
     return written;
 }

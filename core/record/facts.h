@@ -127,6 +127,7 @@ struct RowWritten {
     std::optional<Instant> at; ///< of a row made in the program; an import knows only days
     std::string check;   ///< of an item's state, or a log entry: the check in which it was given or written
     std::string rule;    ///< of an item's state: the rule whose failed record withdrew it
+    std::string reason;  ///< of an item's state: why it was reinstated, in words
     bool isGone = false; ///< the row is taken away
 };
 

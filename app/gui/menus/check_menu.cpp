@@ -19,7 +19,7 @@ CheckMenu::CheckMenu(CheckPage& page, QWidget* parent)
     addSeparator();
     addOfCheck(tr("&Sign…"), QKeySequence("Ctrl+Return"), &CheckPage::beginSigning);
     addOfCheck(tr("Save for &later"), QKeySequence::Save, &CheckPage::leaveWanted);
-    addOfCheck(tr("Cl&ose unsigned…"), {}, &CheckPage::letGo);
+    addOfCheck(tr("Cl&ose unsigned…"), QKeySequence("Ctrl+Shift+U"), &CheckPage::letGo);
     addOfCheck(tr("&Next boat"), QKeySequence("Ctrl+Right"), &CheckPage::nextBoatWanted);
     addSeparator();
     addOfCheck(tr("&Undo what was done last"), QKeySequence::Undo, &CheckPage::undo);

@@ -43,15 +43,26 @@ TEST_F(ControlTag, finishWithNobodyNamedSignsNothing) {
     expectOneErrorLine(ran);
 }
 
-TEST_F(ControlTag, undoTakesTheNewestSightingBack) {
+TEST_F(ControlTag, undoTakesTheNewestSightingBackAndSaysWhatComesNext) {
     const Ran ran = check({knife, paddle1, undoTag});
     EXPECT_EQ(Json::parse(ran.out)["best"]["required"], 1);
-    EXPECT_TRUE(ran.err.empty()) << ran.err;
+    EXPECT_THAT(ran.err, HasSubstr("Taken back: paddle KVP5 CYVR E7. Next: knife KD0X PAMA JG."));
+}
+
+TEST_F(ControlTag, undoBeforeAnyScanTakesBackWhatWasToldBefore) {
+    const Ran ran = check({undoTag, undoTag, undoTag, undoTag});
+    EXPECT_THAT(ran.err, HasSubstr("Taken back: point “engine run”. Next: point “bow chamber”."));
+    EXPECT_THAT(ran.err,
+                HasSubstr("Taken back: aboard: Ada Thorne and Bo Lind. Nothing is left to take back."));
+    EXPECT_EQ(Json::parse(ran.out)["points"][0]["state"], "open");
 }
 
 TEST_F(ControlTag, undoWithNothingToTakeBackSaysSo) {
-    const Ran ran = check({undoTag, knife});
+    const Ran ran =
+        run({"check", "--boat", "Teal", "--phase", "launch", "--codes", "-", "--json", "--today", today},
+            lines({undoTag, knife}));
     expectOneErrorLine(ran);
+    EXPECT_THAT(ran.err, HasSubstr("there is nothing to take back"));
     EXPECT_EQ(Json::parse(ran.out)["best"]["required"], 1);
 }
 

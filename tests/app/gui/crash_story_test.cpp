@@ -45,16 +45,16 @@ protected:
     /// The lists of the one check that is open, made of what is on disk.
     std::vector<app::CheckRow> storedRows() {
         const core::Club club = stored();
-        const auto open = club.checks().unfinished();
-        if (open.size() != 1) return {};
-        const auto answer = club.checks().answer(open.front().check, today());
+        const auto open = club.checks().unfinishedOf("Grebe", core::Phase::Launch);
+        if (!open) return {};
+        const auto answer = club.checks().answer(open->check, today());
         return answer ? app::rowsOf(*answer) : std::vector<app::CheckRow>();
     }
 
     std::size_t storedNames() {
         const core::Club club = stored();
-        const auto open = club.checks().unfinished();
-        return open.empty() ? 0 : club.checks().namesOf(open.front().check).size();
+        const auto open = club.checks().unfinishedOf("Grebe", core::Phase::Launch);
+        return open ? club.checks().namesOf(open->check).size() : 0;
     }
 
     bool isStoredFound(const std::string& code) {

@@ -141,9 +141,9 @@ TEST(ClubFile, aFileOfTheFirstFormatIsReadAsItIsAndBroughtUpToDateByAWriter) {
     small.close();
     {
         core::Database database(small.file(), core::Database::Mode::ReadWrite);
-        database.script(
-            "DROP TABLE urgent_ended; DROP TABLE check_event; DROP TABLE operation; DROP TABLE tag_change;"
-            "DROP INDEX item_of_place; PRAGMA user_version = 1;");
+        database.script("DROP VIEW event_of_check; DROP TABLE urgent_ended; DROP TABLE check_event; DROP "
+                        "TABLE operation; DROP TABLE tag_change;"
+                        "DROP INDEX item_of_place; PRAGMA user_version = 1;");
     }
     EXPECT_EQ(Club::open(small.file(), Club::Access::ReadOnly)->kit().item("K80NSC1FX4")->kitType, "paddle");
     EXPECT_FALSE(fs::exists(small.file().string() + ".before-2"));

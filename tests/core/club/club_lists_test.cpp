@@ -104,13 +104,14 @@ TEST(ClubLists, unfinishedChecksNameStocktakesToo) {
     small.import("places.csv", "place\nShed shelf\n");
     const auto boat = small.open();
     const auto shelf = small.club.checks().openStocktake("Shed shelf", small.now)->check;
+    small.scan(boat, "K80NSC1FX4");
+    small.scan(shelf, "KGFB6J8WF9");
     const auto unfinished = small.club.checks().unfinished();
     ASSERT_THAT(unfinished, SizeIs(2));
     EXPECT_EQ(unfinished[0].check, shelf); // newest first
     EXPECT_EQ(unfinished[0].phase, core::Phase::Stocktake);
     EXPECT_EQ(unfinished[1].check, boat);
     EXPECT_EQ(unfinished[1].phase, core::Phase::Launch);
-    small.scan(shelf, "KGFB6J8WF9");
     ASSERT_TRUE(small.club.checks().sign(shelf, "Bram Oke", {}, small.now));
     EXPECT_THAT(small.club.checks().unfinished(), SizeIs(1));
 }

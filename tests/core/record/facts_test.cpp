@@ -36,6 +36,13 @@ core::RowWritten withdrawn() {
     return row;
 }
 
+core::RowWritten reinstated() {
+    core::RowWritten row =
+        core::stateGiven("KGFB6J8WF9", "serviceable", *core::CalendarDay::parse("2026-03-14"), {});
+    row.reason = "found in the van";
+    return row;
+}
+
 /// A fact of each kind and its body as it stands in the first club files: the chain is over these bytes.
 const std::vector<std::pair<FactBody, std::string>>& facts() {
     static const std::vector<std::pair<FactBody, std::string>> all{
@@ -71,6 +78,8 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
          R"("set":{"since":"2026-03-14","state":"missing","why":""}})"},
         {withdrawn(), R"({"key":"kgfb6j8wf9","row":{"code":"KGFB6J8WF9"},"rule":"yearly look",)"
                       R"("set":{"since":"2026-03-14","state":"unserviceable","why":"failed"}})"},
+        {reinstated(), R"({"key":"kgfb6j8wf9","reason":"found in the van","row":{"code":"KGFB6J8WF9"},)"
+                       R"("set":{"since":"2026-03-14","state":"serviceable","why":""}})"},
         {core::RowWritten{.sheet = core::SheetId::Services,
                           .key = "k",
                           .keyCells = {"K", "", "look", "2026-03-14"},
@@ -100,7 +109,7 @@ TEST(Facts, kindsAreThoseOfTheFirstClubFiles) {
     EXPECT_THAT(kinds, testing::ElementsAre("club-named", "check-opened", "names-given", "tag-seen",
                                             "act-taken-back", "point-recorded", "check-signed",
                                             "check-closed", "urgent-ended", "event-given", "operation-logged",
-                                            "tag-fixed", "size", "item", "item", "service"));
+                                            "tag-fixed", "size", "item", "item", "item", "service"));
 }
 
 TEST(Facts, everyKindIsReadAsItWasWritten) {

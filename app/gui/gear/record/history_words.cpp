@@ -55,7 +55,8 @@ QString cellsInWords(const QJsonObject& set) {
     return words.join(HistoryWordsText::tr(", "));
 }
 
-QString stateInWords(const QJsonObject& set) {
+QString stateInWords(const QJsonObject& set, const QString& reinstatedFor) {
+    if (!reinstatedFor.isEmpty()) return HistoryWordsText::tr("reinstated: %1").arg(reinstatedFor);
     const QString state = text(set, "state");
     if (state == "missing") return HistoryWordsText::tr("marked missing");
     if (state == "unserviceable") return HistoryWordsText::tr("withdrawn: unserviceable");
@@ -64,10 +65,10 @@ QString stateInWords(const QJsonObject& set) {
 }
 
 /// The first row that names an item's kit type is its beginning.
-QString itemInWords(const QJsonObject& set) {
+QString itemInWords(const QJsonObject& set, const QString& reinstatedFor) {
     if (set.contains("kit_type"))
         return HistoryWordsText::tr("entered in the register: %1").arg(cellsInWords(set));
-    if (set.contains("state")) return stateInWords(set);
+    if (set.contains("state")) return stateInWords(set, reinstatedFor);
     return HistoryWordsText::tr("changed in the register: %1").arg(cellsInWords(set));
 }
 
@@ -103,8 +104,10 @@ QString useInWords(const QJsonObject& row, const QJsonObject& set) {
 }
 
 /// A row of one of the register's files.
-QString rowInWords(const QString& kind, const QJsonObject& row, const QJsonObject& set) {
-    if (kind == "item") return itemInWords(set);
+QString rowInWords(const QString& kind, const QJsonObject& body) {
+    const QJsonObject row = body["row"].toObject();
+    const QJsonObject set = body["set"].toObject();
+    if (kind == "item") return itemInWords(set, text(body, "reason"));
     if (kind == "service") return serviceInWords(row, set);
     if (kind == "log_entry") return logInWords(row, set);
     if (kind == "use_record") return useInWords(row, set);
@@ -190,8 +193,7 @@ QString whereInWords(const core::HistoryLine& line, core::CalendarDay today) {
 QString inWords(const core::HistoryLine& line) {
     const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line.body)).object();
     const QString kind = QString::fromStdString(line.kind);
-    if (body.contains("set") && body.contains("row"))
-        return rowInWords(kind, body["row"].toObject(), body["set"].toObject());
+    if (body.contains("set") && body.contains("row")) return rowInWords(kind, body);
     return checkInWords(kind, body);
 }
 

@@ -145,6 +145,27 @@ TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     EXPECT_FALSE(child("kitWriteOffButton")->isVisible());
 }
 
+TEST_F(KitStory, writtenOffByMistakeIsReinstatedForAReason) {
+    ASSERT_TRUE(stored(core::Club::Access::ReadWrite).kit().writeOff(anOar, "lost", "Joss Iveny", moment()));
+    openOffice("kit");
+    openItem(anOar);
+    EXPECT_FALSE(child<QPushButton>("kitReinstateButton")->isEnabled());
+    typeInto("kitReinstateReasonEdit", "ok");
+    EXPECT_FALSE(child<QPushButton>("kitReinstateButton")->isEnabled());
+    typeInto("kitReinstateReasonEdit", "lay in the trailer");
+    press(Qt::Key_Return);
+    EXPECT_EQ(stored().kit().item(anOar)->state, core::ItemState::WrittenOff) << "Return leads to the button";
+    pressButton("kitReinstateButton");
+    EXPECT_EQ(stored().kit().item(anOar)->state, core::ItemState::Serviceable);
+    EXPECT_TRUE(textOf("kitSaidLabel").startsWith("Reinstated: it is what it was before."));
+    EXPECT_FALSE(child("kitReinstateButton")->isVisible());
+    const auto rows = rowsIn("kitItemList");
+    EXPECT_TRUE(std::any_of(rows.begin(), rows.end(), [](const auto& row) {
+        return row.title.contains("reinstated: lay in the trailer") ||
+               row.remark.contains("reinstated: lay in the trailer");
+    }));
+}
+
 TEST_F(KitStory, whatAnotherWroteOffMeanwhileIsRefusedInTheWindowsLanguage) {
     for (const auto& [language, reason, said] :
          {std::tuple("de", "verschlissen", "Es ist schon ausgemustert; es ist nichts mehr zu tun."),
