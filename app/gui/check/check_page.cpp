@@ -13,7 +13,6 @@
 #include "app/gui/check/point_clock.h"
 #include "app/gui/check/signing.h"
 #include "app/gui/check/trip_panel.h"
-#include "app/gui/check/trip_words.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
@@ -24,18 +23,15 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-
-#include <algorithm>
 
 namespace app {
 namespace {
 
 /// From this width on the points have a column of their own.
 constexpr int wide = 1600;
-/// A trip is told on a button in one line, as far as it goes.
-constexpr int tripWidth = 520;
 
 } // namespace
 
@@ -81,6 +77,9 @@ void CheckPage::build() {
     m_body->setSpacing(3 * spaceUnit);
     m_body->addLayout(left, 10);
     m_body->addWidget(m_stack, 10);
+    m_escape = new QShortcut(Qt::Key_Escape, m_stack);
+    m_escape->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(m_escape, &QShortcut::activated, this, &CheckPage::leavePart);
     layout->addLayout(m_body, 1);
     m_foot = new OutcomeFoot(this);
     layout->addWidget(m_foot);
@@ -281,60 +280,6 @@ void CheckPage::showScan(const FlowStep& step, const QString& text) {
     if (step.scan.what == core::Scanned::What::NewItem && row) m_lists->markChanged(row->key);
 }
 
-/// Whoever leaves the signature leaves it to be asked for again.
-void CheckPage::showPart(QWidget* part) {
-    m_stack->setCurrentWidget(part);
-    m_foot->showButtons(part == m_lists);
-    if (isOpenToScans()) m_session->setSignatureAsked(part == m_signing);
-}
-
-void CheckPage::beginSigning() {
-    if (!isOpenToScans() || !m_session->state()) return;
-    if (m_signing->isAsking()) return pressSignature();
-    showPart(m_signing);
-    m_signing->begin(*m_session->state());
-}
-
-void CheckPage::pressSignature() {
-    switch (m_signing->press()) {
-    case SignPanel::Press::Signed:
-        return;
-    case SignPanel::Press::AskedOnceMore:
-        return say(m_signing->onceMore(), true);
-    case SignPanel::Press::Wanting:
-        return say(wordsOf(FlowStep{.what = FlowStep::What::SignatureGiven}));
-    }
-}
-
-void CheckPage::showLists() {
-    showPart(m_lists);
-    m_lists->takeKeyboard();
-}
-
-void CheckPage::showItem(const QString& code, bool toWithdraw) {
-    const auto& rows = m_lists->rows();
-    const auto row =
-        std::find_if(rows.begin(), rows.end(), [&](const CheckRow& each) { return each.code == code; });
-    if (row == rows.end() || m_signing->isSigned()) return;
-    showPart(m_item);
-    m_item->begin(*row, toWithdraw, m_drafts + "/sentences/" + code);
-}
-
-void CheckPage::showSigned(const core::SignedCheck& check) {
-    forgetDrafts(m_drafts + "/sentences");
-    m_camera->stop();
-    m_camera->setEnabled(false); // nothing of a signed check changes
-    m_head->setNamesOpen(false);
-    m_foot->setAnswer(check.answer);
-    m_signing->showSigned(check, *m_session->state());
-    showPart(m_signing);
-    emit answered();
-}
-
-void CheckPage::printoutDone(const QString& sentence) {
-    m_signing->printoutDone(sentence);
-}
-
 void CheckPage::undo() {
     if (isOpenToScans()) m_session->undo();
 }
@@ -344,58 +289,8 @@ void CheckPage::takeBackCurrent() {
     if (isOpenToScans() && m_lists->rowOfSeen(code)) m_session->takeBack(code);
 }
 
-void CheckPage::damagedCurrent() {
-    if (!isOpenToScans() || !m_session->state()) return;
-    const QString code =
-        m_lists->isOnItem() ? m_lists->currentCode() : QString::fromStdString(m_session->state()->lastItem);
-    if (!code.isEmpty()) showItem(code, true);
-}
-
 void CheckPage::toggleClock() {
     if (isOpenToScans()) m_session->turnClock();
-}
-
-void CheckPage::goToPoints() {
-    showLists();
-    m_lists->goToPoints();
-}
-
-void CheckPage::showTrip() {
-    const auto& trip = m_session->state()->trip;
-    if (trip && m_tripSent && trip->incidents == m_tripSent->incidents && trip->fuel == m_tripSent->fuel) {
-        m_tripSent.reset();
-        forgetDrafts(m_drafts + "/trip");
-    }
-    const QString words = trip ? tr("Trip: %1").arg(tripInWords(*trip)) : tr("Write the trip into the log…");
-    m_tripButton->setAccessibleName(words);
-    m_tripButton->setText(QFontMetrics(m_tripButton->font()).elidedText(words, Qt::ElideRight, tripWidth));
-    m_tripButton->setToolTip(words);
-}
-
-/// What is known already is proposed: who was aboard, when the launch was signed, and that they are back now.
-void CheckPage::goToTrip() {
-    if (!m_session || !m_session->state()) return;
-    const CheckState& state = *m_session->state();
-    if (state.open.phase != core::Phase::Return) return;
-    core::Operation proposed{.left = state.context.launched, .back = m_session->moment().at};
-    proposed.people = state.names.empty() ? state.context.askWhom : state.names;
-    showPart(m_trip);
-    m_trip->begin(state.trip.value_or(proposed), m_session->moment().at, m_drafts + "/trip");
-}
-
-/// The trip is written before the signature or after it.
-void CheckPage::leaveTrip() {
-    if (m_signing->isSigned())
-        showPart(m_signing);
-    else
-        showLists();
-}
-
-void CheckPage::letGo() {
-    if (!isOpenToScans() || !m_session->state()) return;
-    if (!m_session->state()->newest) return m_session->discard({});
-    showPart(m_letGo);
-    m_letGo->begin(*m_session->state(), m_drafts + "/sentences/letGo");
 }
 
 void CheckPage::goToPeople() {

@@ -11,6 +11,7 @@
 
 class QHBoxLayout;
 class QPushButton;
+class QShortcut;
 class QStackedWidget;
 
 namespace app {
@@ -92,6 +93,7 @@ private:
     void showItem(const QString& code, bool toWithdraw);
     void showPart(QWidget* part);
     void showLists();
+    void leavePart(); ///< back to the lists, or to what is signed
     void showTrip();
     void leaveTrip();
     void openDrafts();
@@ -111,6 +113,7 @@ private:
     CameraPanel* m_camera;
     QHBoxLayout* m_body;
     QStackedWidget* m_stack;
+    QShortcut* m_escape; ///< of what is not the lists, where it clears a code that was begun
     CheckLists* m_lists;
     ItemPanel* m_item;
     Signing* m_signing;

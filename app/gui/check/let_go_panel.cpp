@@ -15,8 +15,8 @@ namespace app {
 LetGoPanel::LetGoPanel(QWidget* parent)
     : QWidget(parent)
     , m_newest(wordsLabel(this, "quiet", "letGoNewestLabel"))
-    , m_reason(new ReasonForm("letGo", tr("Why is it closed without a signature?"), tr("Close it unsigned"),
-                              this)) {
+    , m_reason(new ReasonForm("closeUnsigned", tr("Why is it closed without a signature?"),
+                              tr("Close it unsigned"), this)) {
     setObjectName("letGoPanel");
     auto* back = wordsButton(this, tr("Back to the check"), "letGoBackButton");
     auto* layout = new QVBoxLayout(this);

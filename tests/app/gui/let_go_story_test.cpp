@@ -12,7 +12,7 @@
 
 namespace {
 
-constexpr const char* grebesTube = "KMC20GKEK9";
+constexpr const char* theTube = "KMC20GKEK9";
 
 /// What was done by mistake is taken back, and a check that nobody wants is let go.
 class LetGoStory : public support::WindowStory {
@@ -44,16 +44,16 @@ TEST_F(LetGoStory, damageTakenBackMakesTheThingWhatItWas) {
     openWindow();
     openBoat("Grebe");
     typeCode("PWX3VJVX6Q"); // Petra Lund
-    damage(grebesTube, "Sash torn at the clip");
-    ASSERT_EQ(stored().kit().item(grebesTube)->state, core::ItemState::Unserviceable);
+    damage(theTube, "Sash torn at the clip");
+    ASSERT_EQ(stored().kit().item(theTube)->state, core::ItemState::Unserviceable);
     undo();
     EXPECT_TRUE(said().startsWith("Taken back: damage of rescue tube KMC2 0GKE K9.")) << said().toStdString();
     EXPECT_TRUE(said().contains("Next: rescue tube KMC2 0GKE K9")) << said().toStdString();
-    EXPECT_EQ(stored().kit().item(grebesTube)->state, core::ItemState::Serviceable);
-    EXPECT_EQ(markOf(grebesTube), app::Mark::Found) << "it was seen all the same";
+    EXPECT_EQ(stored().kit().item(theTube)->state, core::ItemState::Serviceable);
+    EXPECT_EQ(markOf(theTube), app::Mark::Found) << "it was seen all the same";
     const auto log = stored().log().entries();
     const auto entry = std::find_if(log->begin(), log->end(), [](const core::LogEntry& each) {
-        return each.item.id == grebesTube && each.text == "Sash torn at the clip";
+        return each.item.id == theTube && each.text == "Sash torn at the clip";
     });
     ASSERT_NE(entry, log->end()) << "it stays in the record";
     EXPECT_TRUE(entry->closed);
@@ -101,7 +101,7 @@ TEST_F(LetGoStory, leavingACheckInWhichNothingWasDoneLeavesNoTraceOnTheBoard) {
     strip = window().findChild<app::BoatStrip*>("boatStrip Grebe");
     EXPECT_EQ(strip->accessibleName() + strip->accessibleDescription(), before);
     openBoat("Grebe");
-    typeCode(grebesTube);
+    typeCode(theTube);
     saveForLater();
     strip = window().findChild<app::BoatStrip*>("boatStrip Grebe");
     EXPECT_NE(strip->accessibleName() + strip->accessibleDescription(), before)
@@ -111,12 +111,12 @@ TEST_F(LetGoStory, leavingACheckInWhichNothingWasDoneLeavesNoTraceOnTheBoard) {
 TEST_F(LetGoStory, whereSomethingStandsItIsClosedForAReason) {
     openWindow();
     openBoat("Grebe");
-    typeCode(grebesTube);
+    typeCode(theTube);
     letGo();
-    ASSERT_EQ(QApplication::focusWidget()->objectName(), "letGoReasonEdit");
+    ASSERT_EQ(QApplication::focusWidget()->objectName(), "closeUnsignedReasonEdit");
     EXPECT_EQ(child<QLabel>("letGoNewestLabel")->text(), "Recorded last: rescue tube KMC2 0GKE K9.");
     type("no");
-    EXPECT_FALSE(child<QPushButton>("letGoButton")->isEnabled());
+    EXPECT_FALSE(child<QPushButton>("closeUnsignedButton")->isEnabled());
     press(Qt::Key_Return);
     EXPECT_EQ(stored().checks().unfinished().size(), 1U);
     type("body goes out");
@@ -129,18 +129,44 @@ TEST_F(LetGoStory, whereSomethingStandsItIsClosedForAReason) {
     EXPECT_EQ(stored().kit().item("KFC3K7GM79")->state, core::ItemState::Serviceable)
         << "nothing that was not seen is missing for it";
     EXPECT_TRUE(isInHistory("Grebe", "check-closed"));
-    EXPECT_TRUE(isInHistory(grebesTube, "tag-seen"));
+    EXPECT_TRUE(isInHistory(theTube, "tag-seen"));
 }
 
 TEST_F(LetGoStory, escapeAndBackLeaveTheCheckAsItIs) {
     openWindow();
     openBoat("Grebe");
-    typeCode(grebesTube);
+    typeCode(theTube);
     letGo();
     press(Qt::Key_Escape);
     EXPECT_FALSE(child("letGoPanel")->isVisible());
     EXPECT_EQ(stored().checks().unfinished().size(), 1U);
-    EXPECT_EQ(markOf(grebesTube), app::Mark::Found);
+    EXPECT_EQ(markOf(theTube), app::Mark::Found);
+}
+
+TEST_F(LetGoStory, escapeLeavesADamageAndASignatureAsTheyAre) {
+    openWindow();
+    openBoat("Grebe");
+    typeCode(theTube);
+    press(Qt::Key_D, Qt::ControlModifier);
+    type("Sash torn");
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(child("damageEdit")->isVisible());
+    EXPECT_EQ(stored().kit().item(theTube)->state, core::ItemState::Serviceable);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(child("signPanel")->isVisible());
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(child("signPanel")->isVisible());
+    EXPECT_EQ(stored().checks().unfinished().size(), 1U);
+}
+
+TEST_F(LetGoStory, escapeClearsACodeThatWasBegun) {
+    openWindow();
+    openBoat("Grebe");
+    type("KMC2");
+    auto* code = child<QLineEdit>("codeEdit");
+    ASSERT_TRUE(support::waitFor([&] { return code->text() == "KMC2"; })) << code->text().toStdString();
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(support::waitFor([&] { return code->text().isEmpty(); })) << code->text().toStdString();
 }
 
 TEST_F(LetGoStory, boatThatIsOutOffersItsReturnWhateverElseWasBegun) {
