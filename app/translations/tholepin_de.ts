@@ -5741,12 +5741,20 @@ Erledigt am %2: %3</translation>
         <translation>Unterschreiben…</translation>
     </message>
     <message>
-        <source>Close unsigned…</source>
-        <translation>Ohne Unterschrift …</translation>
-    </message>
-    <message>
         <source>Discard</source>
         <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Close…</source>
+        <translation>Schließen …</translation>
+    </message>
+    <message>
+        <source>Close unsigned, for a reason</source>
+        <translation>Ohne Unterschrift schließen, mit Grund</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded in it yet: leave it</source>
+        <translation>Darin steht noch nichts: verlassen</translation>
     </message>
 </context>
 <context>

@@ -32,28 +32,35 @@ public:
 protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
-        const QFontMetrics metrics(fontOf(TextRole::Outcome));
         const QRect box = rect().adjusted(44, 0, 0, 0);
-        const QString shown = fitted(metrics, box.width());
+        QFont font = fontOf(TextRole::Outcome);
+        QString shown = fitted(QFontMetrics(font), box.width());
+        if (!isWithin(QFontMetrics(font), box.width(),
+                      shown)) { // in a narrow window, in a language of long words
+            font = fontOf(TextRole::Heading);
+            shown = fitted(QFontMetrics(font), box.width());
+        }
+        const QFontMetrics metrics(font);
         const QRect used = metrics.boundingRect(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
         const double line = metrics.height();
         paintMark(painter, mark, QRectF(4, used.top() + (line - 24) / 2, 24, 24),
                   toneOf(mark, currentPalette()));
-        painter.setFont(fontOf(TextRole::Outcome));
+        painter.setFont(font);
         painter.setPen(currentPalette().ink);
         painter.drawText(box, Qt::TextWordWrap | Qt::AlignVCenter, shown);
     }
 
 private:
+    static bool isWithin(const QFontMetrics& metrics, int width, const QString& words) {
+        const QRect used = metrics.boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, words);
+        return used.height() <= 2 * metrics.height() + 2 && used.width() <= width;
+    }
+
     QString fitted(const QFontMetrics& metrics, int width) const {
-        const auto fits = [&](const QString& words) {
-            return metrics.boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, words).height() <=
-                   2 * metrics.height() + 2;
-        };
         QStringList parts = text().split(QStringLiteral(", "));
         const auto all = parts.size();
         QString words = text();
-        while (parts.size() > 1 && !fits(words)) {
+        while (parts.size() > 1 && !isWithin(metrics, width, words)) {
             parts.removeLast();
             words = OutcomeFoot::tr("%1 and %2 more")
                         .arg(parts.join(QStringLiteral(", ")))
@@ -112,7 +119,11 @@ void OutcomeFoot::setAnswer(const core::CheckAnswer& answer) {
 }
 
 void OutcomeFoot::setTouched(bool isTouched) {
-    m_letGo->setText(isTouched ? tr("Close unsigned…") : tr("Discard"));
+    // Short, for the sentence beside it is what counts; the panel that it opens says the rest.
+    m_letGo->setText(isTouched ? tr("Close…") : tr("Discard"));
+    m_letGo->setToolTip(isTouched ? tr("Close unsigned, for a reason")
+                                  : tr("Nothing is recorded in it yet: leave it"));
+    m_letGo->setAccessibleDescription(m_letGo->toolTip());
 }
 
 void OutcomeFoot::showButtons(bool shown) {

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QStyle>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -38,8 +39,14 @@ void PeopleBar::addBox() {
     box->setAccessibleName(number == 0 ? tr("driver") : tr("crew %1").arg(number));
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     box->setMinimumWidth(120);
-    m_layout->addWidget(label);
-    m_layout->addWidget(box);
+    // Above it, so that long names and long words have the width.
+    auto* column = new QVBoxLayout;
+    column->setSpacing(0);
+    column->addStretch(1);
+    column->addWidget(label);
+    column->addWidget(box);
+    column->addStretch(1);
+    m_layout->addLayout(column);
     m_boxes << box;
     fill(*box, {});
     connect(box, &QComboBox::activated, this, [this] { emit namesChosen(aboard()); });

@@ -69,7 +69,7 @@ TEST_F(LetGoStory, undoGoesBackThroughNamesAndPointsToTheBottom) {
     typeCode("PWX3VJVX6Q");
     ASSERT_EQ(state().names.size(), 1U);
     ASSERT_TRUE(state().answer.points.front().value);
-    EXPECT_EQ(child<QPushButton>("letGoButton")->text(), "Close unsigned…");
+    EXPECT_EQ(child<QPushButton>("letGoButton")->text(), "Close…");
     undo();
     EXPECT_TRUE(said().startsWith("Taken back: aboard: Petra Lund.")) << said().toStdString();
     EXPECT_TRUE(state().names.empty());

@@ -129,6 +129,20 @@ public:
         settle();
     }
 
+    /// A check in which a damage was taken back, and which nobody wants any more.
+    void takeLetGo(const QString& name) {
+        start("Grebe", core::Phase::Launch);
+        session().scan("KMC20GKEK9", core::SeenBy::Typed);
+        session().withdraw("KMC20GKEK9", "Sash torn at the clip");
+        session().undo();
+        settle();
+        m_isWritten &= m_pictures.take(name + "-undone", allThemes, oneSize);
+        m_window.checkPage().letGo();
+        m_isWritten &= m_pictures.take(name, allThemes, oneSize);
+        session().undo();
+        settle();
+    }
+
     void takeGerman() {
         m_window.setLanguage("de");
         settle();
@@ -136,6 +150,7 @@ public:
         start("Bittern", core::Phase::Launch);
         m_isWritten &= m_pictures.take("launch-german", oneTheme, oneSize);
         takeUrgent("urgent-german");
+        takeLetGo("let-go-german");
     }
 
 private:
@@ -191,6 +206,7 @@ int main(int argc, char** argv) {
     screens.takeLaunch(scenes);
     screens.takeReturn();
     screens.takeUrgent("urgent");
+    screens.takeLetGo("let-go");
     screens.takeGerman();
     return screens.isWritten() ? 0 : 3;
 }
