@@ -102,6 +102,8 @@ void takeAll(Screens& screens) {
     screens.choose("kitWriteOffReasonBox", "worn");
     screens.press("kitWriteOffButton");
     screens.take("gear-kit-question");
+    screens.type("kitSearchEdit", "KFRN1CCPVA");
+    screens.take("gear-kit-written-off");
     screens.press("newKitButton");
     screens.choose("newKitTypeBox", "life jacket");
     screens.take("gear-kit-new");
