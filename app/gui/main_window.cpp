@@ -232,9 +232,9 @@ QWidget* MainWindow::currentPage() const {
 }
 
 /// A dialog that asks something holds the page up.
-void MainWindow::takeScan(const QString& text) {
+void MainWindow::takeScan(const QString& text, core::SeenBy how) {
     auto* page = dynamic_cast<ScanTaker*>(currentPage());
-    if (!page || (!QApplication::activeModalWidget() && page->takeScan(text))) return;
+    if (!page || (!QApplication::activeModalWidget() && page->takeScan(text, how))) return;
     m_sounds.play(Sound::LookAtThis);
     page->sayOfScan(tr("%1 was scanned; nothing here asks for a tag.").arg(codeInWords(text.toStdString())));
 }

@@ -78,7 +78,7 @@ private:
     void showBoard(const QString& saying = {});
     void startNext();
     QWidget* currentPage() const; ///< of the gear officer's the one that is shown
-    void takeScan(const QString& text);
+    void takeScan(const QString& text, core::SeenBy how);
     void openBoatOfTag(const QString& code);
     void openBoatSeen(const core::ScannedText& scan);
     void startOnBoard(core::Phase phase);

@@ -28,7 +28,7 @@ Fact Ledger::append(const FactBody& body, const std::string& by) {
     fact.device = m_device;
     fact.seq = last ? last->seq + 1 : 1;
     // A clock that was put back must not make a later fact of this machine look older than an earlier one.
-    fact.atUtc = last ? std::max(now.iso(), last->atUtc) : now.iso();
+    fact.atUtc = (last ? std::max(now, factTable::recordedAt(*last)) : now).iso();
     fact.by = by;
     fact.kind = kindOf(body);
     fact.body = textOf(body);

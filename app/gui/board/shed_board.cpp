@@ -191,7 +191,7 @@ void ShedBoard::say(const QString& sentence) {
     m_said->setText(sentence);
 }
 
-bool ShedBoard::takeScan(const QString& text) {
+bool ShedBoard::takeScan(const QString& text, core::SeenBy /*how*/) {
     emit codeScanned(text);
     return true;
 }

@@ -51,7 +51,7 @@ public:
     QString currentBoat() const;
     void say(const QString& sentence);          ///< what became of a code typed here
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
-    bool takeScan(const QString& text) override;
+    bool takeScan(const QString& text, core::SeenBy how) override;
     void sayOfScan(const QString& sentence) override { say(sentence); }
 
 signals:

@@ -152,15 +152,15 @@ bool HandScanner::takeEnd(KeyTime at) {
     forget();
     m_hasJustScanned = true;
     scan.putBack();
-    deliver(scan);
+    deliver(scan, isBurst ? core::SeenBy::Scanner : core::SeenBy::Typed);
     return true;
 }
 
-void HandScanner::deliver(const KeyRun& scan) {
+void HandScanner::deliver(const KeyRun& scan, core::SeenBy seenBy) {
     const QString text = scan.text().trimmed();
     auto* field = qobject_cast<QLineEdit*>(scan.first());
     if (!asksForCode(field)) {
-        emit scanned(text);
+        emit scanned(text, seenBy);
         return;
     }
     field->setText(text);

@@ -1,8 +1,11 @@
 #pragma once
 
-#include "app/gui/camera/key_run.h"
-
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QObject>
+
+#include "app/gui/camera/key_run.h"
+#include "core/club/club_checks.h"
+
 #include <QTimer>
 
 #include <functional>
@@ -37,7 +40,8 @@ public:
     void setClock(Clock clock) { m_clock = std::move(clock); }
 
 signals:
-    void scanned(const QString& text);
+    void scanned(const QString& text,
+                 core::SeenBy seenBy); ///< Scanner, or Typed when it came at a person's speed
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -47,7 +51,7 @@ private:
     KeyTime timeOf(const QKeyEvent& event) const;
     bool takeKey(QKeyEvent& event, QWidget& receiver);
     bool takeEnd(KeyTime at);
-    void deliver(const KeyRun& scan);
+    void deliver(const KeyRun& scan, core::SeenBy seenBy);
     void giveBack(); ///< the keys that were kept waiting
     void forget();
 

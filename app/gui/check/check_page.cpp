@@ -114,7 +114,9 @@ void CheckPage::connectParts() {
 
 void CheckPage::connectCamera() {
     auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this, &CheckPage::takeScan);
+    connect(capture, &CodeCapture::codeTyped, this, [this](const QString& text) {
+        if (isOpenToScans()) m_session->scan(text, core::SeenBy::Typed);
+    });
     connect(m_camera, &CameraPanel::codeSeen, this,
             [this](const core::ScannedText& scan, core::SeenBy seenBy) {
                 if (isOpenToScans()) m_session->scan(scan, seenBy);
@@ -226,9 +228,9 @@ bool CheckPage::isOpenToScans() const {
     return m_session && !m_signing->isSigned();
 }
 
-bool CheckPage::takeScan(const QString& text) {
+bool CheckPage::takeScan(const QString& text, core::SeenBy how) {
     if (!isOpenToScans()) return false;
-    m_session->scan(text, core::SeenBy::Typed);
+    m_session->scan(text, how);
     return true;
 }
 

@@ -60,7 +60,7 @@ public:
     void letGo();    ///< where nothing stands at once, else it is asked why
 
     void say(const QString& sentence, bool toLookAt = false);
-    bool takeScan(const QString& text) override;
+    bool takeScan(const QString& text, core::SeenBy how) override;
     void sayOfScan(const QString& sentence) override { say(sentence, true); }
 
 signals:

@@ -9,6 +9,7 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QJsonDocument>
 #include <QPushButton>
 
 namespace {
@@ -28,6 +29,18 @@ protected:
     void listen() {
         QObject::connect(&window().handScanner(), &app::HandScanner::scanned, &window(),
                          [this](const QString& text) { m_scanned << text; });
+    }
+
+    /// How the newest sighting of that item came about.
+    std::string seenBy(const std::string& code) {
+        const auto history = stored().answers().history(code);
+        std::string how;
+        for (const core::HistoryLine& line : *history)
+            if (line.kind == "tag-seen")
+                how = QJsonDocument::fromJson(QByteArray::fromStdString(line.body))["seen_by"]
+                          .toString()
+                          .toStdString();
+        return how;
     }
 
     /// Each time another, so that what is said of one is not left from the one before.
@@ -270,4 +283,13 @@ TEST_F(ScanStory, itemScannedOnThePageKitIsShown) {
         typeAsScanner(code);
         EXPECT_TRUE(support::waitFor([&] { return isTold(*child("kitItemPanel"), code); })) << name;
     }
+}
+
+TEST_F(ScanStory, recordTellsWhatWasTypedFromWhatAScannerRead) {
+    openWindow();
+    openBoat("Grebe");
+    scanByHand("KMC20GKEK9");
+    typeCode("KD0XPAMAJG");
+    EXPECT_EQ(seenBy("KMC20GKEK9"), "scanner");
+    EXPECT_EQ(seenBy("KD0XPAMAJG"), "typed");
 }

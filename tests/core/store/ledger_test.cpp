@@ -120,6 +120,18 @@ TEST_F(TamperedFile, swappedFactsShow) {
                      .empty());
 }
 
+/// Or each fact after it would carry what cannot be read, too.
+TEST_F(TamperedFile, nothingIsWrittenAfterAFactWhoseInstantIsDamaged) {
+    const auto write = [&] { return small.club.kit().writeOff("KGFB6J8WF9", "lost", "Bram Oke", small.now); };
+    problemsAfter(noTriggers + "UPDATE fact SET at_utc = 'zz' || at_utc "
+                               "WHERE seq = (SELECT max(seq) FROM fact)");
+    const auto refused = write();
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().kind(), core::ErrorKind::FileDamaged);
+    problemsAfter("UPDATE fact SET at_utc = substr(at_utc, 3) WHERE seq = (SELECT max(seq) FROM fact)");
+    EXPECT_TRUE(write());
+}
+
 TEST_F(TamperedFile, aChangedTableShowsAndRebuildingPutsItRight) {
     EXPECT_THAT(problemsAfter("UPDATE item SET kit_type = 'radio' WHERE code = 'K80NSC1FX4'"),
                 testing::ElementsAre(differs("item")));

@@ -13,7 +13,9 @@ CameraPage::CameraPage(GearTools tools, const QString& name, QWidget* parent)
     : GearPage(std::move(tools), name, parent)
     , m_camera(new CameraPanel(this)) {
     auto* capture = new CodeCapture(*this, m_camera->codeEdit());
-    connect(capture, &CodeCapture::codeTyped, this, &CameraPage::takeScan);
+    connect(capture, &CodeCapture::codeTyped, this, [this](const QString& text) {
+        scan(core::ScannedText::typed(text.toStdString()), core::SeenBy::Typed);
+    });
     connect(m_camera, &CameraPanel::codeSeen, this, &CameraPage::scan);
 }
 
@@ -32,8 +34,8 @@ void CameraPage::layOut(QLayout* aboveCamera, QLayout* right, const char* cautio
     addCaution(layout, cautionName, caution);
 }
 
-bool CameraPage::takeScan(const QString& text) {
-    scan(core::ScannedText::typed(text.toStdString()), core::SeenBy::Typed);
+bool CameraPage::takeScan(const QString& text, core::SeenBy how) {
+    scan(core::ScannedText::typed(text.toStdString()), how);
     return true;
 }
 

@@ -16,7 +16,7 @@ class CameraPage : public GearPage {
 
 public:
     CameraPanel& camera() { return *m_camera; }
-    bool takeScan(const QString& text) override;
+    bool takeScan(const QString& text, core::SeenBy how) override;
     void sayOfScan(const QString& sentence) override { say(sentence, true); }
 
 protected:

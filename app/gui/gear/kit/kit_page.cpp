@@ -166,7 +166,7 @@ void KitPage::enter() {
         });
 }
 
-bool KitPage::takeScan(const QString& text) {
+bool KitPage::takeScan(const QString& text, core::SeenBy /*how*/) {
     ask([text = text.toStdString(),
          today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this, text](const std::optional<core::Item>& item) {

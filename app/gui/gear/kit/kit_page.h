@@ -29,7 +29,7 @@ public:
     void refresh() override;
     void showItem(const QString& code); ///< whatever the list shows
     /// Shows the item of a tag or label; a maker's label of none is new kit's, while that is written.
-    bool takeScan(const QString& text) override;
+    bool takeScan(const QString& text, core::SeenBy how) override;
     const KitSearch& search() const { return m_search; }
 
 protected:

@@ -190,7 +190,7 @@ void LogPage::beginNew() {
     if (isVisible() && !m_list->hasFocus()) m_about->setFocus(Qt::OtherFocusReason);
 }
 
-bool LogPage::takeScan(const QString& text) {
+bool LogPage::takeScan(const QString& text, core::SeenBy /*how*/) {
     if (m_side->currentWidget() != m_new) return false;
     m_code->setText(text);
     say(tr("%1 was scanned: the new entry is about it.").arg(codeInWords(text.toStdString())));

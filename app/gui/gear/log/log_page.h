@@ -27,7 +27,7 @@ public:
 
     void refresh() override;
     /// While a new entry is written, the item that it is about.
-    bool takeScan(const QString& text) override;
+    bool takeScan(const QString& text, core::SeenBy how) override;
     const std::vector<LoggedEntry>& entries() const { return m_log; }
 
 private:

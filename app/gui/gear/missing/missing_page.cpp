@@ -93,7 +93,8 @@ void MissingPage::connectParts() {
     connect(m_writeOff, &WriteOffChoice::writeOffPressed, this, &MissingPage::writeOff);
     connect(m_begin, &QPushButton::clicked, this, [this] { tools().showPage("stocktake"); });
     auto* capture = new CodeCapture(*this, *m_code);
-    connect(capture, &CodeCapture::codeTyped, this, &MissingPage::found);
+    connect(capture, &CodeCapture::codeTyped, this,
+            [this](const QString& text) { found(text, core::SeenBy::Typed); });
 }
 
 void MissingPage::refresh() {
@@ -138,13 +139,13 @@ void MissingPage::choose(const QString& code) {
     m_next->setText(nextStepsOf(*item).join('\n'));
 }
 
-bool MissingPage::takeScan(const QString& text) {
-    found(text);
+bool MissingPage::takeScan(const QString& text, core::SeenBy how) {
+    found(text, how);
     return true;
 }
 
 /// A sighting in a stocktake: it is then where that stocktake is, and missing no more.
-void MissingPage::found(const QString& text) {
+void MissingPage::found(const QString& text, core::SeenBy seenBy) {
     const std::string check = m_stocktakes->currentData().toString().toStdString();
     if (check.empty()) {
         say(tr("No stocktake is open to write it into: begin one of the place where it turned up."), true);
@@ -152,8 +153,8 @@ void MissingPage::found(const QString& text) {
     }
     const QString place = m_stocktakes->currentText();
     ask(
-        [check, text = text.toStdString(), moment = tools().time()](core::Club& club) {
-            return club.checks().scan(check, core::ScannedText::typed(text), core::SeenBy::Typed, moment);
+        [check, text = text.toStdString(), moment = tools().time(), seenBy](core::Club& club) {
+            return club.checks().scan(check, core::ScannedText::typed(text), seenBy, moment);
         },
         [this, place, text](const core::Result<core::Scanned>& scan) {
             if (!scan) return sayError(scan.error());

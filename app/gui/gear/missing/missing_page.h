@@ -26,7 +26,7 @@ public:
     explicit MissingPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override;
-    bool takeScan(const QString& text) override;
+    bool takeScan(const QString& text, core::SeenBy how) override;
     const std::vector<core::MissingItem>& missing() const { return m_missing; }
 
 private:
@@ -41,7 +41,7 @@ private:
     void connectParts();
     void take(Read read);
     void choose(const QString& code);
-    void found(const QString& text);
+    void found(const QString& text, core::SeenBy seenBy);
     void writeOff(const QString& why);
 
     std::vector<core::MissingItem> m_missing;

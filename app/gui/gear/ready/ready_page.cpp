@@ -148,7 +148,7 @@ void ReadyPage::showMoves() {
                                 : tr("%1 of %2 carried.").arg(m_moves.done()).arg(m_moves.total()));
 }
 
-bool ReadyPage::takeScan(const QString& text) {
+bool ReadyPage::takeScan(const QString& text, core::SeenBy /*how*/) {
     takeCode(text);
     return true;
 }

@@ -26,7 +26,7 @@ public:
     explicit ReadyPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override; ///< the places to choose from
-    bool takeScan(const QString& text) override;
+    bool takeScan(const QString& text, core::SeenBy how) override;
     void makePlan();
     const MoveList& moves() const { return m_moves; }
     /// A code as a scanner or camera gives it.

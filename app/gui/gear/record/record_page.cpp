@@ -48,7 +48,7 @@ void RecordPage::showPanel(QWidget& panel) {
     m_choices->button(m_panels->indexOf(&panel))->setChecked(true);
 }
 
-bool RecordPage::takeScan(const QString& text) {
+bool RecordPage::takeScan(const QString& text, core::SeenBy /*how*/) {
     if (m_panels->currentWidget() != m_history) return false;
     m_history->tell(text);
     return true;

@@ -24,7 +24,8 @@ public:
     HistoryPanel& historyPanel() { return *m_history; }
     void showPanel(QWidget& panel);
     void refresh() override;
-    bool takeScan(const QString& text) override; ///< whose history is told, where that is shown
+    bool takeScan(const QString& text,
+                  core::SeenBy how) override; ///< whose history is told, where that is shown
 
 private:
     void addPanel(const QString& name, const char* objectName, QWidget& panel);
