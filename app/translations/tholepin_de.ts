@@ -95,15 +95,15 @@
         <translation>Es ist ausgemustert: weg damit.</translation>
     </message>
     <message>
-        <source>The same record of that day stands already.</source>
-        <translation>Der gleiche Eintrag dieses Tages steht schon da.</translation>
+        <source>Already recorded for that day.</source>
+        <translation>Für diesen Tag schon eingetragen.</translation>
     </message>
     <message>
         <source>look</source>
         <translation>hinsehen</translation>
     </message>
     <message>
-        <source>It names no kit of this club.</source>
+        <source>It is not this club&apos;s kit.</source>
         <translation>Das ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -166,10 +166,6 @@
         <translation>Der Druck im Wasser ist eine erste Schätzung bei festem Volumen: auf dem Wasser nachmessen.</translation>
     </message>
     <message>
-        <source>A date printed on the thing prevails over one that was computed.</source>
-        <translation>Ein aufgedrucktes Datum geht einem berechneten vor.</translation>
-    </message>
-    <message>
         <source>Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the material: the maker&apos;s instructions prevail.</source>
         <translation>Kein Etikett dorthin kleben, wo es eine Aufschrift, eine Naht, ein Ventil oder ein bewegliches Teil verdeckt oder wo Kleber dem Material schadet: Die Angaben des Herstellers gehen vor.</translation>
     </message>
@@ -180,6 +176,42 @@
     <message>
         <source>Destroy its tag, now or when it turns up. Flares, cylinders and extinguishers go to whoever takes them by local rule.</source>
         <translation>Das Etikett vernichten, jetzt oder wenn das Teil wieder auftaucht. Seenotsignalmittel, Patronen und Feuerlöscher gehen dorthin, wo sie nach örtlicher Regel angenommen werden.</translation>
+    </message>
+    <message>
+        <source>Kit, and the points of the last check, are all that is known here.</source>
+        <translation>Hier sind nur die Ausrüstung und die Prüfpunkte der letzten Prüfung bekannt.</translation>
+    </message>
+    <message>
+        <source>Nobody goes afloat without a life jacket that fits.</source>
+        <translation>Niemand fährt ohne passende Rettungsweste hinaus.</translation>
+    </message>
+    <message>
+        <source>Engine run: propeller guard on, kill cord on, water to the intake, nobody near.</source>
+        <translation>Motorlauf: Propellerschutz dran, Quickstopp angelegt, Wasser am Einlass, niemand in der Nähe.</translation>
+    </message>
+    <message>
+        <source>The plan goes by the register and by where tags were seen last. It does not know sizes, nor whose kit it is, and an open log entry does not hold an item back: check each boat when its kit is aboard.</source>
+        <translation>Der Plan richtet sich nach dem Verzeichnis und danach, wo Etiketten zuletzt gesehen wurden. Er kennt keine Größen und nicht, wem etwas gehört, und ein offener Logbucheintrag hält kein Stück zurück: Jedes Boot prüfen, wenn seine Ausrüstung an Bord ist.</translation>
+    </message>
+    <message>
+        <source>Service and release only by whoever the maker&apos;s manual and local rules allow, often a workshop.</source>
+        <translation>Wartung und Freigabe nur durch die, denen die Anleitung des Herstellers und örtliche Regeln es erlauben, oft eine Werkstatt.</translation>
+    </message>
+    <message>
+        <source>Rearm with a new cylinder and a new auto-inflator, never with used ones; the maker&apos;s manual says which.</source>
+        <translation>Zum Scharfmachen eine neue Patrone und einen neuen Auslöser nehmen, nie gebrauchte; welche, steht in der Anleitung des Herstellers.</translation>
+    </message>
+    <message>
+        <source>Of rules with a tolerance, or that let kit without a date count: the maker and local rules may not allow it.</source>
+        <translation>Zu Regeln mit einer Toleranz oder nach denen Ausrüstung ohne Datum zählt: Hersteller und örtliche Regeln erlauben das vielleicht nicht.</translation>
+    </message>
+    <message>
+        <source>That kit lasts longer here than its rule allows is no reason to lengthen the rule.</source>
+        <translation>Dass Ausrüstung hier länger hält, als ihre Regel erlaubt, ist kein Grund, die Regel zu verlängern.</translation>
+    </message>
+    <message>
+        <source>Where a day printed on the thing and a rule differ, the earlier day holds.</source>
+        <translation>Wo ein aufgedruckter Tag und eine Regel verschieden sind, gilt der frühere.</translation>
     </message>
 </context>
 <context>
@@ -272,8 +304,8 @@
         <translation>Größe nicht geprüft</translation>
     </message>
     <message>
-        <source>whose it is not checked</source>
-        <translation>Besitz nicht geprüft</translation>
+        <source>owner not checked</source>
+        <translation>nicht geprüft, wem es gehört</translation>
     </message>
     <message>
         <source>unknown tag</source>
@@ -300,10 +332,6 @@
         <translation>außerhalb des Bereichs</translation>
     </message>
     <message>
-        <source>about %1 kPa afloat</source>
-        <translation>etwa %1 kPa im Wasser</translation>
-    </message>
-    <message>
         <source>ask %1</source>
         <translation>%1 fragen</translation>
     </message>
@@ -326,6 +354,10 @@
     <message>
         <source>seconds</source>
         <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>about %1 kPa afloat, a first estimate</source>
+        <translation>etwa %1 kPa im Wasser, eine erste Schätzung</translation>
     </message>
 </context>
 <context>
@@ -427,12 +459,8 @@ Erledigt am %1: %2</translation>
         <translation>übrige Ausrüstung</translation>
     </message>
     <message>
-        <source>passed, undated or due now</source>
+        <source>overdue, undated or due now</source>
         <translation>überschritten, ohne Datum oder jetzt fällig</translation>
-    </message>
-    <message>
-        <source>passed</source>
-        <translation>bestanden</translation>
     </message>
     <message>
         <source>does not count any more</source>
@@ -443,8 +471,8 @@ Erledigt am %1: %2</translation>
         <translation>später</translation>
     </message>
     <message>
-        <source>soon, or remarked</source>
-        <translation>bald, oder mit Hinweis</translation>
+        <source>due soon, or with a remark</source>
+        <translation>bald fällig, oder mit Hinweis</translation>
     </message>
     <message>
         <source> (%1)</source>
@@ -477,6 +505,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Nothing falls due in 24 months.</source>
         <translation>In 24 Monaten wird nichts fällig.</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überschritten</translation>
     </message>
 </context>
 <context>
@@ -690,8 +722,8 @@ Erledigt am %1: %2</translation>
         <translation>aus der Liste nehmen</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is no reason</source>
-        <translation>„%1“ ist kein Grund</translation>
+        <source>&apos;%1&apos; is not possible as a reason</source>
+        <translation>„%1“ ist als Grund nicht möglich</translation>
     </message>
     <message>
         <source>say lost, damaged, worn or expired</source>
@@ -718,8 +750,8 @@ Erledigt am %1: %2</translation>
         <translation>die Zeile für %1 wurde inzwischen geändert</translation>
     </message>
     <message>
-        <source>look at it again, then write it</source>
-        <translation>noch einmal ansehen, dann eintragen</translation>
+        <source>look at it again, then save it</source>
+        <translation>noch einmal ansehen, dann speichern</translation>
     </message>
     <message>
         <source>a log entry says nothing</source>
@@ -770,32 +802,32 @@ Erledigt am %1: %2</translation>
         <translation>eine Regel nennen, wie sie in life_rules.csv steht</translation>
     </message>
     <message>
-        <source>a horizon of %1 months is none</source>
-        <translation>%1 Monate voraus geht nicht</translation>
+        <source>a horizon of %1 months is not possible</source>
+        <translation>%1 Monate voraus ist nicht möglich</translation>
     </message>
     <message>
         <source>give 1 to 1200</source>
         <translation>1 bis 1200 angeben</translation>
     </message>
     <message>
-        <source>%1 is no confidence</source>
-        <translation>%1 ist keine Sicherheit</translation>
+        <source>a confidence of %1 is not possible</source>
+        <translation>eine Sicherheit von %1 ist nicht möglich</translation>
     </message>
     <message>
         <source>give a number above 0 and below 1, like 0.95</source>
         <translation>eine Zahl über 0 und unter 1 angeben, etwa 0,95</translation>
     </message>
     <message>
-        <source>a cover of %1 months is none</source>
-        <translation>für %1 Monate bestellen geht nicht</translation>
+        <source>a cover of %1 months is not possible</source>
+        <translation>für %1 Monate bestellen ist nicht möglich</translation>
     </message>
     <message>
         <source>give 0 to 1200</source>
         <translation>0 bis 1200 angeben</translation>
     </message>
     <message>
-        <source>a margin of %1 days is none</source>
-        <translation>%1 Tage Reserve geht nicht</translation>
+        <source>a margin of %1 days is not possible</source>
+        <translation>%1 Tage Reserve ist nicht möglich</translation>
     </message>
     <message>
         <source>give 0 to 3650</source>
@@ -1226,8 +1258,8 @@ Erledigt am %1: %2</translation>
         <translation>der Prüfpunkt %1 wurde inzwischen geändert</translation>
     </message>
     <message>
-        <source>correct it, then write it again</source>
-        <translation>berichtigen, dann noch einmal eintragen</translation>
+        <source>correct it, then save it again</source>
+        <translation>berichtigen, dann noch einmal speichern</translation>
     </message>
     <message>
         <source>%1 has no line of its own for %2</source>
@@ -1302,8 +1334,8 @@ Erledigt am %1: %2</translation>
         <translation>„%1“ steht nicht im Kalender: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is none of the choices: write %2</source>
-        <translation>„%1“ steht nicht zur Wahl, möglich sind: %2</translation>
+        <source>&apos;%1&apos; is not possible: write %2</source>
+        <translation>„%1“ ist nicht möglich, möglich sind: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is no tag code of kit: write one that begins with K</source>
@@ -1717,10 +1749,6 @@ Erledigt am %1: %2</translation>
         <translation>Ausgelaufen %1%2</translation>
     </message>
     <message>
-        <source>Came back %1%2</source>
-        <translation>Zurückgekommen %1%2</translation>
-    </message>
-    <message>
         <source>out</source>
         <translation>draußen</translation>
     </message>
@@ -1796,6 +1824,10 @@ Erledigt am %1: %2</translation>
         <source>, </source>
         <translation>, </translation>
     </message>
+    <message>
+        <source>Came back %1, signed by %2</source>
+        <translation>Zurückgekommen %1, unterschrieben von %2</translation>
+    </message>
 </context>
 <context>
     <name>EvidencePrintout</name>
@@ -1840,7 +1872,7 @@ Erledigt am %1: %2</translation>
         <translation>Startprüfung %1.</translation>
     </message>
     <message>
-        <source>Launched urgent: %1.</source>
+        <source>Launched urgently: %1.</source>
         <translation>Dringend ausgelaufen: %1.</translation>
     </message>
     <message>
@@ -1864,8 +1896,8 @@ Erledigt am %1: %2</translation>
         <translation>nach den Regeln jenes Tages überschritten: %1</translation>
     </message>
     <message>
-        <source>no date to pass</source>
-        <translation>ohne Ablauf</translation>
+        <source>nothing on it runs out</source>
+        <translation>läuft nicht ab</translation>
     </message>
     <message>
         <source>in date until %1</source>
@@ -2152,10 +2184,6 @@ Erledigt am %1: %2</translation>
         <translation>sein Wert</translation>
     </message>
     <message>
-        <source>the point “%1”: %2 is inside the maker&apos;s range, but about %3%4 afloat is %5 (a first estimate); measure again on the water.</source>
-        <translation>Prüfpunkt „%1“: %2 liegt im Bereich des Herstellers, aber etwa %3%4 im Wasser liegt %5 (erste Schätzung); auf dem Wasser nachmessen.</translation>
-    </message>
-    <message>
         <source>the point “%1”: %2 is %3; put it right and record it again.</source>
         <translation>Prüfpunkt „%1“: %2 liegt %3; in Ordnung bringen und neu eintragen.</translation>
     </message>
@@ -2220,10 +2248,6 @@ Erledigt am %1: %2</translation>
         <translation> vom %1</translation>
     </message>
     <message>
-        <source>%1 of its %2</source>
-        <translation>%1, Teil: %2</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -2238,6 +2262,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>nothing is asked of this boat: its class “%1” has no manifest with a required line; write one.</source>
         <translation>von diesem Boot wird nichts verlangt: seine Klasse „%1“ hat keine Packliste mit einer Pflichtzeile; bitte eine schreiben.</translation>
+    </message>
+    <message>
+        <source>the point “%1”: %2 is inside the range your club entered, but about %3%4 afloat is %5 (a first estimate); measure again on the water.</source>
+        <translation>Prüfpunkt „%1“: %2 liegt im Bereich, den der Verein eingetragen hat, aber etwa %3%4 im Wasser liegt %5 (erste Schätzung); auf dem Wasser nachmessen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -2521,36 +2553,12 @@ Erledigt am %1: %2</translation>
         <translation>, </translation>
     </message>
     <message>
-        <source>undated</source>
-        <translation>ohne Datum</translation>
-    </message>
-    <message>
-        <source>due now</source>
-        <translation>jetzt fällig</translation>
-    </message>
-    <message>
-        <source>not due: nothing has happened</source>
-        <translation>nicht fällig: nichts vorgefallen</translation>
+        <source>not due: no such event recorded</source>
+        <translation>nicht fällig: kein solches Ereignis eingetragen</translation>
     </message>
     <message>
         <source>not due: %1 of %2</source>
         <translation>nicht fällig: %1 von %2</translation>
-    </message>
-    <message>
-        <source>passed on %1</source>
-        <translation>überschritten seit %1</translation>
-    </message>
-    <message>
-        <source>passed on %1, within tolerance</source>
-        <translation>überschritten seit %1, innerhalb der Toleranz</translation>
-    </message>
-    <message>
-        <source>due soon, on %1</source>
-        <translation>bald fällig, am %1</translation>
-    </message>
-    <message>
-        <source>due on %1</source>
-        <translation>fällig am %1</translation>
     </message>
     <message>
         <source>does not count any more</source>
@@ -2561,8 +2569,8 @@ Erledigt am %1: %2</translation>
         <translation>in Ordnung</translation>
     </message>
     <message>
-        <source>soon, or remarked</source>
-        <translation>bald, oder mit Hinweis</translation>
+        <source>due soon, or with a remark</source>
+        <translation>bald fällig, oder mit Hinweis</translation>
     </message>
     <message>
         <source>dates</source>
@@ -2647,6 +2655,22 @@ Erledigt am %1: %2</translation>
     <message>
         <source>look, something is due; %1</source>
         <translation>hinsehen, etwas ist fällig; %1</translation>
+    </message>
+    <message>
+        <source>no date is known for %1</source>
+        <translation>für %1 ist kein Datum bekannt</translation>
+    </message>
+    <message>
+        <source>out of date by the rule “%1”</source>
+        <translation>abgelaufen nach der Regel „%1“</translation>
+    </message>
+    <message>
+        <source>%1 is due</source>
+        <translation>%1 ist fällig</translation>
+    </message>
+    <message>
+        <source>%1, but does not count: %2</source>
+        <translation>%1, zählt aber nicht: %2</translation>
     </message>
 </context>
 <context>
@@ -2786,8 +2810,8 @@ Erledigt am %1: %2</translation>
         <translation>eigen</translation>
     </message>
     <message>
-        <source>taken away</source>
-        <translation>weggelassen</translation>
+        <source>removed</source>
+        <translation>entfernt</translation>
     </message>
     <message>
         <source>%1; class: %2</source>
@@ -2818,8 +2842,8 @@ Erledigt am %1: %2</translation>
         <translation>%1 dazu: %2</translation>
     </message>
     <message>
-        <source>%1 taken away</source>
-        <translation>%1 weggelassen</translation>
+        <source>%1 removed</source>
+        <translation>%1 entfernt</translation>
     </message>
     <message>
         <source>%1: another note</source>
@@ -3118,10 +3142,6 @@ Erledigt am %1: %2</translation>
         <translation>%1; gebraucht %2, vorhanden %3</translation>
     </message>
     <message>
-        <source>; chance of being short %1</source>
-        <translation>; Risiko, knapp zu sein: %1</translation>
-    </message>
-    <message>
         <source>; packs of %1</source>
         <translation>; Packungen zu %1</translation>
     </message>
@@ -3153,8 +3173,8 @@ Erledigt am %1: %2</translation>
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>order again and again: new kit falls due before the cover ends</source>
-        <translation>immer wieder bestellen: neue Ausrüstung läuft ab, bevor der Zeitraum endet</translation>
+        <source>new kit would itself expire within this period: order again</source>
+        <translation>neue Ausrüstung liefe selbst in diesem Zeitraum ab: nachbestellen</translation>
     </message>
     <message>
         <source>order %1</source>
@@ -3179,10 +3199,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>short from %1</source>
         <translation>knapp ab %1</translation>
-    </message>
-    <message>
-        <source>A forecast is an estimate from the club&apos;s own record. It replaces no look at the kit, and a date printed on a thing prevails.</source>
-        <translation>Eine Vorhersage ist eine Schätzung aus dem eigenen Protokoll des Vereins. Sie ersetzt keinen Blick auf die Ausrüstung, und ein aufgedrucktes Datum geht vor.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
@@ -3222,15 +3238,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>goes faster with age; a tenth is gone after %1</source>
-        <translation>geht mit dem Alter schneller; ein Zehntel ist nach %1 weg</translation>
+        <translation>geht mit dem Alter schneller verloren oder kaputt; ein Zehntel ist nach %1 nicht mehr da</translation>
     </message>
     <message>
         <source>goes mostly when new; a tenth is gone after %1</source>
-        <translation>geht vor allem neu verloren; ein Zehntel ist nach %1 weg</translation>
+        <translation>geht vor allem neu verloren oder kaputt; ein Zehntel ist nach %1 nicht mehr da</translation>
     </message>
     <message>
-        <source>goes at any age alike; a tenth is gone after %1</source>
-        <translation>geht in jedem Alter gleich; ein Zehntel ist nach %1 weg</translation>
+        <source>age makes no difference; a tenth is gone after %1</source>
+        <translation>das Alter macht keinen Unterschied; ein Zehntel ist nach %1 nicht mehr da</translation>
     </message>
     <message>
         <source>rule “%1” allows %2</source>
@@ -3249,28 +3265,40 @@ Erledigt am %1: %2</translation>
         <translation>: %1 % kommen so weit (%2 bis %3 %)</translation>
     </message>
     <message>
-        <source>under 0.1 %</source>
-        <translation>unter 0,1 %</translation>
-    </message>
-    <message>
-        <source>over 99.9 %</source>
-        <translation>über 99,9 %</translation>
-    </message>
-    <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>%1 now</source>
-        <translation>jetzt %1</translation>
+        <source>no</source>
+        <translation>nein</translation>
     </message>
     <message>
-        <source>%1 on %2</source>
-        <translation>%1 am %2</translation>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
     <message>
-        <source>, </source>
-        <translation>, </translation>
+        <source>hardly likely (&lt; 0.1 %)</source>
+        <translation>kaum wahrscheinlich (&lt; 0,1 %)</translation>
+    </message>
+    <message>
+        <source>almost certain (&gt; 99.9 %)</source>
+        <translation>fast sicher (&gt; 99,9 %)</translation>
+    </message>
+    <message>
+        <source>short now? %1</source>
+        <translation>jetzt knapp? %1</translation>
+    </message>
+    <message>
+        <source>short on %1? %2</source>
+        <translation>knapp am %1? %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>A forecast is an estimate from the club&apos;s own record. It does not replace looking at the kit, and where a day printed on a thing is earlier, that day holds.</source>
+        <translation>Eine Vorhersage ist eine Schätzung aus dem eigenen Protokoll des Vereins. Sie ersetzt nicht, die Ausrüstung anzusehen, und wo ein aufgedruckter Tag früher ist, gilt er.</translation>
     </message>
 </context>
 <context>
@@ -3331,12 +3359,12 @@ Erledigt am %1: %2</translation>
         <translation>%1 unterschreibt. Das Etikett für „fertig“ noch einmal zeigen.</translation>
     </message>
     <message>
-        <source>That tag is nobody&apos;s in this club.</source>
-        <translation>Dieses Etikett gehört niemandem im Verein.</translation>
+        <source>That tag belongs to nobody in this club.</source>
+        <translation>Dieses Etikett gehört niemandem in diesem Verein.</translation>
     </message>
     <message>
-        <source>Say first who signs and, with short kit, why.</source>
-        <translation>Erst sagen, wer unterschreibt und, wenn etwas fehlt, warum.</translation>
+        <source>Say first who signs and, where kit is incomplete, why.</source>
+        <translation>Erst sagen, wer unterschreibt und, wenn Ausrüstung fehlt, warum.</translation>
     </message>
 </context>
 <context>
@@ -3346,7 +3374,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 × %2</translation>
     </message>
     <message>
-        <source>1 %1</source>
+        <source>1 × %1</source>
         <translation>1 × %1</translation>
     </message>
     <message>
@@ -3356,22 +3384,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>passed on %1</source>
-        <translation>abgelaufen am %1</translation>
-    </message>
-    <message>
-        <source>passed on %1, within tolerance</source>
-        <translation>abgelaufen am %1, innerhalb der Toleranz</translation>
-    </message>
-    <message>
-        <source>soon: %1</source>
-        <translation>bald: %1</translation>
-    </message>
-    <message>
-        <source>later: %1</source>
-        <translation>später: %1</translation>
     </message>
     <message>
         <source>Kit incomplete</source>
@@ -3430,8 +3442,8 @@ Erledigt am %1: %2</translation>
         <translation>Ein Bucheintrag ist offen: lesen und schließen, wenn er erledigt ist.</translation>
     </message>
     <message>
-        <source>The last check was signed with something short: do another.</source>
-        <translation>Beim letzten Check fehlte etwas: noch einen machen.</translation>
+        <source>The last check was signed with kit incomplete: do another.</source>
+        <translation>Bei der letzten Prüfung war die Ausrüstung unvollständig: noch einmal prüfen.</translation>
     </message>
     <message>
         <source>launched on %1</source>
@@ -3529,6 +3541,22 @@ Erledigt am %1: %2</translation>
         <source>Last checked %1; this club checks it every %2: do a check.</source>
         <translation>Zuletzt geprüft %1; dieser Verein prüft alle %2: jetzt prüfen.</translation>
     </message>
+    <message>
+        <source>was due by %1: overdue %2, within the tolerance</source>
+        <translation>war bis %1 fällig: %2 überfällig, innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>was due by %1: overdue %2</source>
+        <translation>war bis %1 fällig: %2 überfällig</translation>
+    </message>
+    <message>
+        <source>due soon, on %1</source>
+        <translation>bald fällig, am %1</translation>
+    </message>
+    <message>
+        <source>due on %1</source>
+        <translation>fällig am %1</translation>
+    </message>
 </context>
 <context>
     <name>ShortReason</name>
@@ -3577,8 +3605,8 @@ Erledigt am %1: %2</translation>
         <translation>Größe %1 passt niemandem an Bord.</translation>
     </message>
     <message>
-        <source>Nobody&apos;s own.</source>
-        <translation>Gehört niemandem.</translation>
+        <source>Not for anyone aboard.</source>
+        <translation>Für niemanden an Bord.</translation>
     </message>
     <message>
         <source>Belongs to %1, who is not aboard.</source>
@@ -3923,20 +3951,6 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n date due or passed within 30 days</source>
-        <translation>
-            <numerusform>%n Termin in 30 Tagen fällig oder überschritten</numerusform>
-            <numerusform>%n Termine in 30 Tagen fällig oder überschritten</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n dates due or passed within 30 days</source>
-        <translation>
-            <numerusform>%n Termin in 30 Tagen fällig oder überschritten</numerusform>
-            <numerusform>%n Termine in 30 Tagen fällig oder überschritten</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>and %n more, in the boat&apos;s log</source>
         <translation>
             <numerusform>und %n weiterer im Bootsbuch</numerusform>
@@ -4051,20 +4065,6 @@ Erledigt am %1: %2</translation>
         <translation>
             <numerusform>%n Termin wird in 24 Monaten fällig.</numerusform>
             <numerusform>%n Termine werden in 24 Monaten fällig.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n has passed.</source>
-        <translation>
-            <numerusform>%n ist überschritten.</numerusform>
-            <numerusform>%n sind überschritten.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n have passed.</source>
-        <translation>
-            <numerusform>%n ist überschritten.</numerusform>
-            <numerusform>%n sind überschritten.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4335,14 +4335,6 @@ Erledigt am %1: %2</translation>
         <source>min</source>
         <translation>min</translation>
     </message>
-    <message>
-        <source>today</source>
-        <translation>heute</translation>
-    </message>
-    <message>
-        <source>yesterday</source>
-        <translation>gestern</translation>
-    </message>
     <message numerus="yes">
         <source>%n day ago</source>
         <translation>
@@ -4355,6 +4347,34 @@ Erledigt am %1: %2</translation>
         <translation>
             <numerusform>vor %n Tag</numerusform>
             <numerusform>vor %n Tagen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date overdue or due within 30 days</source>
+        <translation>
+            <numerusform>%n Termin überschritten oder in 30 Tagen fällig</numerusform>
+            <numerusform>%n Termine überschritten oder in 30 Tagen fällig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dates overdue or due within 30 days</source>
+        <translation>
+            <numerusform>%n Termin überschritten oder in 30 Tagen fällig</numerusform>
+            <numerusform>%n Termine überschritten oder in 30 Tagen fällig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n is overdue, undated or due now.</source>
+        <translation>
+            <numerusform>%n ist überschritten, ohne Datum oder jetzt fällig.</numerusform>
+            <numerusform>%n sind überschritten, ohne Datum oder jetzt fällig.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are overdue, undated or due now.</source>
+        <translation>
+            <numerusform>%n ist überschritten, ohne Datum oder jetzt fällig.</numerusform>
+            <numerusform>%n sind überschritten, ohne Datum oder jetzt fällig.</numerusform>
         </translation>
     </message>
 </context>
@@ -4452,7 +4472,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 steht schon in der Liste; es zählt einmal.</translation>
     </message>
     <message>
-        <source>%1 names no kit of this club.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -4878,16 +4898,16 @@ Erledigt am %1: %2</translation>
 <context>
     <name>app::GearOffice</name>
     <message>
-        <source>At work</source>
-        <translation>Am Werk</translation>
+        <source>Recorded as done by</source>
+        <translation>Eingetragen von</translation>
     </message>
     <message>
         <source>pages of the gear officer</source>
         <translation>Seiten des Gerätewarts</translation>
     </message>
     <message>
-        <source>who is at work</source>
-        <translation>wer am Werk ist</translation>
+        <source>whose name is recorded</source>
+        <translation>wessen Name eingetragen wird</translation>
     </message>
     <message>
         <source>choose a name</source>
@@ -4897,8 +4917,8 @@ Erledigt am %1: %2</translation>
 <context>
     <name>app::GearPart</name>
     <message>
-        <source>Say who you are first: choose your name under “At work”.</source>
-        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+        <source>Choose your name first, under “Recorded as done by”.</source>
+        <translation>Erst unter „Eingetragen von“ einen Namen wählen.</translation>
     </message>
 </context>
 <context>
@@ -4981,8 +5001,8 @@ Erledigt am %1: %2</translation>
         <translation>Behalten</translation>
     </message>
     <message>
-        <source>Take away</source>
-        <translation>Weglassen</translation>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
     </message>
 </context>
 <context>
@@ -5004,8 +5024,8 @@ Erledigt am %1: %2</translation>
         <translation>Termine, Teile, Logbuch und Verlauf dieses Stücks</translation>
     </message>
     <message>
-        <source>The new tag is %1. Print and fix it; the old one names nothing any more.</source>
-        <translation>Der neue Code ist %1. Drucken und anbringen; der alte gilt nicht mehr.</translation>
+        <source>The new tag is %1. Print and fix it; the old tag no longer works.</source>
+        <translation>Der neue Code ist %1. Drucken und anbringen; das alte Etikett gilt nicht mehr.</translation>
     </message>
     <message>
         <source>Released: it counts again. An open log entry about it is closed on the page Log.</source>
@@ -5059,7 +5079,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 von %2 gefunden</translation>
     </message>
     <message>
-        <source>%1 names no kit of this club.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
 </context>
@@ -5299,8 +5319,8 @@ Erledigt am %2: %3</translation>
         <translation>welche Ausrüstungsart?</translation>
     </message>
     <message>
-        <source>%1 taken away. Checks signed before keep what they were asked.</source>
-        <translation>%1 weggelassen. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+        <source>%1 removed. Checks signed before keep what they were asked.</source>
+        <translation>%1 entfernt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
     </message>
     <message>
         <source>%1: %2 asked from now on. Checks signed before keep what they were asked.</source>
@@ -5338,32 +5358,32 @@ Erledigt am %2: %3</translation>
         <source>%1 is asked of %2 as of its class from now on.</source>
         <translation>%1: von %2 ab jetzt verlangt wie von der Klasse.</translation>
     </message>
+    <message>
+        <source>Remove line</source>
+        <translation>Zeile entfernen</translation>
+    </message>
 </context>
 <context>
     <name>app::ManifestPanel</name>
     <message>
-        <source>Take “%1” away from class %2? It is then asked of its boats no more.</source>
-        <translation>„%1“ bei der Klasse %2 weglassen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
+        <source>Remove “%1” from class %2? It is then asked of its boats no more.</source>
+        <translation>„%1“ bei der Klasse %2 entfernen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
     </message>
     <message>
-        <source>Take “%1” away from %2? It is then asked of it no more.</source>
-        <translation>„%1“ bei %2 weglassen? Dort wird es dann nicht mehr verlangt.</translation>
-    </message>
-    <message>
-        <source>Take it away</source>
-        <translation>Weglassen</translation>
+        <source>Remove “%1” from %2? It is then asked of it no more.</source>
+        <translation>„%1“ bei %2 entfernen? Dort wird es dann nicht mehr verlangt.</translation>
     </message>
     <message>
         <source>As the class</source>
         <translation>Wie die Klasse</translation>
     </message>
     <message>
-        <source>Write it</source>
-        <translation>Eintragen</translation>
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
     <message>
-        <source>takes what %1 has of its own away: its class&apos;s holds again</source>
-        <translation>lässt weg, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
+        <source>removes what %1 has of its own: its class&apos;s holds again</source>
+        <translation>entfernt, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
     </message>
 </context>
 <context>
@@ -5445,8 +5465,8 @@ Erledigt am %2: %3</translation>
         <translation>%1: ab jetzt %2 verlangt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
     </message>
     <message>
-        <source>%1 taken away. Checks signed before keep what they were asked.</source>
-        <translation>%1 weggelassen. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+        <source>%1 removed. Checks signed before keep what they were asked.</source>
+        <translation>%1 entfernt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
     </message>
     <message>
         <source>%1 is asked of %2 as of its class from now on.</source>
@@ -5467,6 +5487,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>A point of class %1</source>
         <translation>Ein Prüfpunkt der Klasse %1</translation>
+    </message>
+    <message>
+        <source>Remove point</source>
+        <translation>Prüfpunkt entfernen</translation>
     </message>
 </context>
 <context>
@@ -5587,7 +5611,7 @@ Erledigt am %2: %3</translation>
         <translation>%1 fehlte nicht; es ist jetzt bei %2 gesehen.</translation>
     </message>
     <message>
-        <source>%1 names no kit of this club.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -5733,8 +5757,8 @@ Erledigt am %2: %3</translation>
         <translation>Für später sichern</translation>
     </message>
     <message>
-        <source>Urgent: launch short…</source>
-        <translation>Dringend: so auslaufen…</translation>
+        <source>Urgent: launch incomplete…</source>
+        <translation>Dringend: unvollständig auslaufen…</translation>
     </message>
     <message>
         <source>Sign…</source>
@@ -5865,8 +5889,8 @@ Erledigt am %2: %3</translation>
         <translation>%1 ist schon abgehakt; es geht zu %2.</translation>
     </message>
     <message>
-        <source>%1 is in no move of this plan: leave it where it is.</source>
-        <translation>%1 gehört zu keinem Gang dieses Plans: liegen lassen.</translation>
+        <source>%1 is not part of this plan: leave it where it is.</source>
+        <translation>%1 gehört nicht zu diesem Plan: liegen lassen.</translation>
     </message>
     <message>
         <source>Show the boats</source>
@@ -5880,16 +5904,16 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::RecordPage</name>
     <message>
-        <source>what was aboard</source>
-        <translation>was an Bord war</translation>
+        <source>What was aboard</source>
+        <translation>Was an Bord war</translation>
     </message>
     <message>
-        <source>history</source>
+        <source>History</source>
         <translation>Verlauf</translation>
     </message>
     <message>
-        <source>is the record whole</source>
-        <translation>ist das Protokoll heil</translation>
+        <source>Is the record unaltered?</source>
+        <translation>Ist das Protokoll unversehrt?</translation>
     </message>
 </context>
 <context>
@@ -5943,12 +5967,12 @@ Erledigt am %2: %3</translation>
         <translation>was knapp wird, nach Bestelltag</translation>
     </message>
     <message>
-        <source>ahead</source>
-        <translation>voraus</translation>
+        <source>plan for</source>
+        <translation>planen für</translation>
     </message>
     <message>
-        <source>sure</source>
-        <translation>sicher</translation>
+        <source>confidence</source>
+        <translation>Sicherheit</translation>
     </message>
     <message>
         <source>confidence that no kit runs short</source>
@@ -6014,10 +6038,6 @@ Erledigt am %2: %3</translation>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
     </message>
-    <message>
-        <source>chance of being short %1</source>
-        <translation>Risiko, knapp zu sein: %1</translation>
-    </message>
 </context>
 <context>
     <name>app::RowListDelegate</name>
@@ -6029,7 +6049,7 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::ShedBoard</name>
     <message>
-        <source>Launched urgent, with short kit: %1</source>
+        <source>Launched urgently, kit incomplete: %1</source>
         <translation>Dringend ausgelaufen, Ausrüstung unvollständig: %1</translation>
     </message>
     <message>
@@ -6064,15 +6084,15 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::SignPanel</name>
     <message>
-        <source>Why launch with short kit?</source>
-        <translation>Warum unvollständig auslaufen?</translation>
+        <source>Why launch with kit incomplete?</source>
+        <translation>Warum mit unvollständiger Ausrüstung auslaufen?</translation>
     </message>
     <message>
         <source>signed by</source>
         <translation>unterschrieben von</translation>
     </message>
     <message>
-        <source>reason for launching with short kit</source>
+        <source>reason for launching with kit incomplete</source>
         <translation>Grund für das Auslaufen mit unvollständiger Ausrüstung</translation>
     </message>
     <message>
@@ -6124,16 +6144,16 @@ Erledigt am %2: %3</translation>
         <translation>Unterschreiben: alles zurück, mit Bemerkungen</translation>
     </message>
     <message>
-        <source>Nobody goes afloat without a life jacket that fits. Without one: %1.</source>
-        <translation>Niemand fährt ohne passende Rettungsweste hinaus. Ohne: %1.</translation>
-    </message>
-    <message>
         <source>Press once more to sign all the same.</source>
         <translation>Noch einmal drücken, um trotzdem zu unterschreiben.</translation>
     </message>
     <message>
         <source>Sign all the same</source>
         <translation>Trotzdem unterschreiben</translation>
+    </message>
+    <message>
+        <source>Without one: %1.</source>
+        <translation>Ohne: %1.</translation>
     </message>
 </context>
 <context>
@@ -6158,7 +6178,7 @@ Erledigt am %2: %3</translation>
         <translation>Unterschrieben von %1, %2.</translation>
     </message>
     <message>
-        <source>Launched urgent: %1</source>
+        <source>Launched urgently: %1</source>
         <translation>Dringend ausgelaufen: %1</translation>
     </message>
 </context>
@@ -6448,32 +6468,28 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::VerifyPanel</name>
     <message>
-        <source>Verify the record</source>
+        <source>Check the record</source>
         <translation>Protokoll prüfen</translation>
     </message>
     <message>
-        <source>the record is looked through</source>
-        <translation>das Protokoll wird durchgesehen</translation>
+        <source>the record is being checked</source>
+        <translation>das Protokoll wird geprüft</translation>
     </message>
     <message>
         <source>what does not agree</source>
         <translation>was nicht stimmt</translation>
     </message>
     <message>
-        <source>Each line of the record carries the hash of the line before it. This looks whether the chain holds, whether the tables say what the record says, and whether the file is sound. It does not show that what people wrote was true.</source>
-        <translation>Jede Zeile des Protokolls trägt die Prüfsumme der vorigen. Hier wird nachgesehen, ob die Kette hält, ob die Tabellen sagen, was das Protokoll sagt, und ob die Datei heil ist. Es zeigt nicht, dass wahr ist, was Leute geschrieben haben.</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>The record is whole: %1.</source>
-        <translation>Das Protokoll ist heil: %1.</translation>
+        <source>No fault was found in the record: %1.</source>
+        <translation>Im Protokoll fand sich kein Fehler: %1.</translation>
     </message>
     <message>
-        <source>The record does not agree with itself in %1: %2.</source>
-        <translation>Das Protokoll widerspricht sich in %1: %2.</translation>
+        <source>The record is damaged: %1. It has %2.</source>
+        <translation>Das Protokoll ist beschädigt: %1. Es hat %2.</translation>
     </message>
     <message>
         <source>look</source>
@@ -6482,6 +6498,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>The newest hash, to write down on paper: %1</source>
         <translation>Die neueste Prüfsumme, zum Aufschreiben auf Papier: %1</translation>
+    </message>
+    <message>
+        <source>Each line of the record carries the hash of the line before it. This checks that the chain holds, that the tables say what the record says, and that the file is sound. It does not show that what people wrote was true.</source>
+        <translation>Jede Zeile des Protokolls trägt die Prüfsumme der vorigen. Hier wird geprüft, dass die Kette hält, dass die Tabellen sagen, was das Protokoll sagt, und dass die Datei unversehrt ist. Es zeigt nicht, dass wahr ist, was Leute geschrieben haben.</translation>
     </message>
 </context>
 <context>

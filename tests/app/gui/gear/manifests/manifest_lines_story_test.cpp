@@ -22,9 +22,9 @@ TEST_F(ManifestsStory, aClassAndABoatsOwnDifferences) {
     choose("manifestOwnerBox", "Dabchick");
     EXPECT_EQ(textOf("manifestSummaryLabel"),
               "Dabchick: 12 lines and 15 points; 3 unlike its class, inflatable.");
-    EXPECT_EQ(rowOf("flare")->markWord, "taken away");
+    EXPECT_EQ(rowOf("flare")->markWord, "removed");
     EXPECT_TRUE(rowOf("flare")->mark);
-    EXPECT_EQ(rowOf("flare")->cells, (QStringList{"flare", "–", "–", "taken away"}));
+    EXPECT_EQ(rowOf("flare")->cells, (QStringList{"flare", "–", "–", "removed"}));
     EXPECT_EQ(rowOf("hand pump")->markWord, "own");
     EXPECT_EQ(rowOf("hand pump")->cells[3], "own");
     EXPECT_EQ(rowOf("paddle")->markWord, "");
