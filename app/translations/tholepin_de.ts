@@ -76,15 +76,15 @@
     </message>
     <message>
         <source>unknown tag</source>
-        <translation>unbekannter Code</translation>
+        <translation>unbekanntes Etikett</translation>
     </message>
     <message>
         <source>This is no tag of this club.</source>
-        <translation>Das ist kein Code dieses Vereins.</translation>
+        <translation>Das ist kein Etikett dieses Vereins.</translation>
     </message>
     <message>
         <source>The register does not know this tag.</source>
-        <translation>Das Verzeichnis kennt diesen Code nicht.</translation>
+        <translation>Das Verzeichnis kennt dieses Etikett nicht.</translation>
     </message>
     <message>
         <source>Its kit type has no rule of that name, or it lacks the part.</source>
@@ -92,7 +92,7 @@
     </message>
     <message>
         <source>It is written off: take it away.</source>
-        <translation>Es ist ausgemustert: weg damit.</translation>
+        <translation>Es ist ausgesondert: nicht mehr benutzen.</translation>
     </message>
     <message>
         <source>Already recorded for that day.</source>
@@ -116,7 +116,7 @@
     </message>
     <message>
         <source>failed: it will be withdrawn</source>
-        <translation>nicht bestanden: es wird aus dem Verkehr gezogen</translation>
+        <translation>nicht bestanden: es wird gesperrt</translation>
     </message>
     <message>
         <source>passed</source>
@@ -128,7 +128,7 @@
     </message>
     <message>
         <source>recorded as failed, and withdrawn</source>
-        <translation>als nicht bestanden eingetragen und aus dem Verkehr gezogen</translation>
+        <translation>als nicht bestanden eingetragen und gesperrt</translation>
     </message>
     <message>
         <source>recorded as passed</source>
@@ -187,7 +187,7 @@
     </message>
     <message>
         <source>Engine run: propeller guard on, kill cord on, water to the intake, nobody near.</source>
-        <translation>Motorlauf: Propellerschutz dran, Quickstopp angelegt, Wasser am Einlass, niemand in der Nähe.</translation>
+        <translation>Motorlauf: Propellerschutz montiert, Notstoppleine angelegt, Wasser am Einlass, niemand in der Nähe.</translation>
     </message>
     <message>
         <source>The plan goes by the register and by where tags were seen last. It does not know sizes, nor whose kit it is, and an open log entry does not hold an item back: check each boat when its kit is aboard.</source>
@@ -199,7 +199,7 @@
     </message>
     <message>
         <source>Rearm with a new cylinder and a new auto-inflator, never with used ones; the maker&apos;s manual says which.</source>
-        <translation>Zum Scharfmachen eine neue Patrone und einen neuen Auslöser nehmen, nie gebrauchte; welche, steht in der Anleitung des Herstellers.</translation>
+        <translation>Nach dem Auslösen eine neue Patrone und einen neuen Auslöser einsetzen, nie gebrauchte; welche, steht in der Anleitung des Herstellers.</translation>
     </message>
     <message>
         <source>Of rules with a tolerance, or that let kit without a date count: the maker and local rules may not allow it.</source>
@@ -226,7 +226,7 @@
     </message>
     <message>
         <source>record %1 · %2</source>
-        <translation>Aufzeichnung %1 · %2</translation>
+        <translation>Protokoll %1 · %2</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -238,7 +238,7 @@
     </message>
     <message>
         <source>log entry open: %1</source>
-        <translation>offener Bucheintrag: %1</translation>
+        <translation>offener Logbucheintrag: %1</translation>
     </message>
     <message>
         <source>driver %1</source>
@@ -266,7 +266,7 @@
     </message>
     <message>
         <source>trip: %1</source>
-        <translation>Einsatz: %1</translation>
+        <translation>Fahrt: %1</translation>
     </message>
 </context>
 <context>
@@ -595,23 +595,23 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>there is no check %1</source>
-        <translation>den Check %1 gibt es nicht</translation>
+        <translation>die Prüfung %1 gibt es nicht</translation>
     </message>
     <message>
         <source>open a check of a boat first</source>
-        <translation>erst einen Check eines Boots öffnen</translation>
+        <translation>erst eine Prüfung eines Boots öffnen</translation>
     </message>
     <message>
         <source>this check is signed</source>
-        <translation>dieser Check ist schon unterschrieben</translation>
+        <translation>diese Prüfung ist schon unterschrieben</translation>
     </message>
     <message>
         <source>open a new check of the boat</source>
-        <translation>einen neuen Check des Boots öffnen</translation>
+        <translation>eine neue Prüfung des Boots öffnen</translation>
     </message>
     <message>
         <source>%1 was not seen in this check</source>
-        <translation>%1 wurde in diesem Check nicht gesehen</translation>
+        <translation>%1 wurde in dieser Prüfung nicht gesehen</translation>
     </message>
     <message>
         <source>name a point as it stands in points.csv</source>
@@ -635,7 +635,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no tag of this club was read in this stocktake</source>
-        <translation>in dieser Inventur wurde kein Code dieses Vereins gelesen</translation>
+        <translation>in dieser Inventur wurde kein Etikett dieses Vereins gelesen</translation>
     </message>
     <message>
         <source>look whether the scanner works, and scan what is there</source>
@@ -651,11 +651,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no check was filed under &apos;%1&apos;</source>
-        <translation>unter „%1“ ist kein Check abgelegt</translation>
+        <translation>unter „%1“ ist keine Prüfung abgelegt</translation>
     </message>
     <message>
         <source>give the name that checks were filed under with --event, or a day</source>
-        <translation>den Namen angeben, unter dem Checks abgelegt sind, oder einen Tag</translation>
+        <translation>den Namen angeben, unter dem Prüfungen abgelegt sind, oder einen Tag</translation>
     </message>
     <message>
         <source>hours run are from 0 to 10000</source>
@@ -731,7 +731,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>it is written off already</source>
-        <translation>es ist schon ausgemustert</translation>
+        <translation>es ist schon ausgesondert</translation>
     </message>
     <message>
         <source>only an unserviceable item is released</source>
@@ -1231,11 +1231,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 %2 is written off</source>
-        <translation>%1 %2 ist ausgemustert</translation>
+        <translation>%1 %2 ist ausgesondert</translation>
     </message>
     <message>
         <source>fix no new tag to it: it counts nowhere any more</source>
-        <translation>keinen neuen Code anbringen: es zählt nirgends mehr</translation>
+        <translation>kein neues Etikett anbringen: es zählt nirgends mehr</translation>
     </message>
     <message>
         <source>nothing is left to do</source>
@@ -1471,7 +1471,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>give times, hours and fuel with the return check</source>
-        <translation>Zeiten, Stunden und Kraftstoff beim Check zur Rückkehr angeben</translation>
+        <translation>Zeiten, Stunden und Kraftstoff bei der Rückkehrprüfung angeben</translation>
     </message>
     <message>
         <source>the codes cannot be read</source>
@@ -1503,7 +1503,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is no point of this boat in this phase</source>
-        <translation>„%1“ ist bei diesem Check kein Prüfpunkt dieses Boots</translation>
+        <translation>„%1“ ist bei dieser Prüfung kein Prüfpunkt dieses Boots</translation>
     </message>
     <message>
         <source>write it as the manifest does</source>
@@ -1667,7 +1667,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is a tag&apos;s code and no reason</source>
-        <translation>&apos;%1&apos; ist der Code eines Etiketts und kein Grund</translation>
+        <translation>„%1“ ist der Code eines Etiketts und kein Grund</translation>
     </message>
     <message>
         <source>say why in words</source>
@@ -1675,7 +1675,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; says too little</source>
-        <translation>&apos;%1&apos; sagt zu wenig</translation>
+        <translation>„%1“ sagt zu wenig</translation>
     </message>
     <message>
         <source>say why in words, of three letters at least</source>
@@ -1683,31 +1683,31 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no boat has the class &apos;%1&apos;: its manifest is asked of none</source>
-        <translation>kein Boot hat die Klasse &apos;%1&apos;: ihre Packliste wird von keinem verlangt</translation>
+        <translation>kein Boot hat die Klasse „%1“: ihre Packliste wird von keinem verlangt</translation>
     </message>
     <message>
         <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
-        <translation>von &apos;%1&apos; wird nichts verlangt: die Klasse &apos;%2&apos; hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
+        <translation>von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
     </message>
     <message>
         <source>the class &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
-        <translation>die Klasse &apos;%1&apos; heißt fast wie &apos;%2&apos;: wenn es eine ist, beide gleich schreiben</translation>
+        <translation>die Klasse „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
         <source>the kit type &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
-        <translation>die Art &apos;%1&apos; heißt fast wie &apos;%2&apos;: wenn es eine ist, beide gleich schreiben</translation>
+        <translation>die Art „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
         <source>a &apos;%1&apos; is asked for, and the club has none: each check will miss it</source>
-        <translation>&apos;%1&apos; wird verlangt, und der Verein hat keines: es wird bei jeder Prüfung fehlen</translation>
+        <translation>„%1“ wird verlangt, und der Verein hat keines: Es wird bei jeder Prüfung fehlen</translation>
     </message>
     <message>
         <source>the rule &apos;%1&apos; of &apos;%2&apos; has no source: write who says so, such as the maker&apos;s manual</source>
-        <translation>die Regel &apos;%1&apos; von &apos;%2&apos; nennt keine Quelle: schreiben, wer das sagt, etwa das Handbuch des Herstellers</translation>
+        <translation>die Regel „%1“ von „%2“ nennt keine Quelle: schreiben, wer das sagt, etwa das Handbuch des Herstellers</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is not marked as worn: no check will ask whether it fits</source>
-        <translation>&apos;%1&apos; ist nicht als getragen gekennzeichnet: keine Prüfung fragt, ob es passt</translation>
+        <translation>„%1“ ist nicht als getragen gekennzeichnet: Keine Prüfung fragt, ob es passt</translation>
     </message>
     <message>
         <source>this check was closed unsigned</source>
@@ -1853,7 +1853,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>No launch check of %1 was signed until %2: the record does not say what was aboard.</source>
-        <translation>Bis %2 wurde keine Startprüfung von %1 unterschrieben: Das Protokoll sagt nicht, was an Bord war.</translation>
+        <translation>Bis %2 wurde keine Auslaufprüfung von %1 unterschrieben: Das Protokoll sagt nicht, was an Bord war.</translation>
     </message>
     <message>
         <source>%1 was in at %2: nothing was out with it.</source>
@@ -1869,7 +1869,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Launch check %1.</source>
-        <translation>Startprüfung %1.</translation>
+        <translation>Auslaufprüfung %1.</translation>
     </message>
     <message>
         <source>Launched urgently: %1.</source>
@@ -1889,11 +1889,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>out of date by the rules of that day</source>
-        <translation>nach den Regeln jenes Tages überschritten</translation>
+        <translation>nach den Regeln jenes Tages abgelaufen oder überfällig</translation>
     </message>
     <message>
         <source>out of date by the rules of that day: %1</source>
-        <translation>nach den Regeln jenes Tages überschritten: %1</translation>
+        <translation>nach den Regeln jenes Tages abgelaufen oder überfällig: %1</translation>
     </message>
     <message>
         <source>nothing on it runs out</source>
@@ -1937,7 +1937,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>a tag that the register did not know</source>
-        <translation>ein Code, den das Verzeichnis nicht kannte</translation>
+        <translation>ein Etikett, das das Verzeichnis nicht kannte</translation>
     </message>
     <message>
         <source>look</source>
@@ -1957,7 +1957,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>That is still to come: this is what the record says up to now.</source>
-        <translation>Das liegt in der Zukunft: Dies sagen die Aufzeichnungen bis jetzt.</translation>
+        <translation>Das liegt in der Zukunft: Dies sagt das Protokoll bis jetzt.</translation>
     </message>
     <message>
         <source>its tag is now %1</source>
@@ -2004,7 +2004,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>registered %1, no record since</source>
-        <translation>erfasst %1, seither kein Nachweis</translation>
+        <translation>aufgenommen %1, seither kein Nachweis</translation>
     </message>
     <message>
         <source>last recorded %1</source>
@@ -2012,11 +2012,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 launches since the last record, the limit is %2</source>
-        <translation>%1 Einsätze seit dem letzten Nachweis, Grenze %2</translation>
+        <translation>%1 Wasserungen seit dem letzten Nachweis, Grenze %2</translation>
     </message>
     <message>
         <source>%1 hours run since the last record, the limit is %2</source>
-        <translation>%1 Stunden seit dem letzten Nachweis, Grenze %2</translation>
+        <translation>%1 Betriebsstunden seit dem letzten Nachweis, Grenze %2</translation>
     </message>
     <message>
         <source> on %1</source>
@@ -2145,11 +2145,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 belongs to nobody named on board: each takes their own.</source>
-        <translation>%1 gehört niemandem an Bord: Jeder nimmt das eigene.</translation>
+        <translation>%1 gehört niemandem an Bord: Jede Person nimmt das Eigene.</translation>
     </message>
     <message>
         <source>%1 belongs to %2, who is not named on board: each takes their own.</source>
-        <translation>%1 gehört %2, nicht an Bord: Jeder nimmt das eigene.</translation>
+        <translation>%1 gehört %2, nicht an Bord: Jede Person nimmt das Eigene.</translation>
     </message>
     <message>
         <source> (%1)</source>
@@ -2189,15 +2189,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>the boat&apos;s log</source>
-        <translation>das Bootsbuch</translation>
+        <translation>das Logbuch des Boots</translation>
     </message>
     <message>
         <source>the log of %1</source>
-        <translation>das Buch von %1</translation>
+        <translation>das Logbuch zu %1</translation>
     </message>
     <message>
         <source>%1 has an open entry%2: “%3”; see to it and close it.</source>
-        <translation>%1 hat einen offenen Eintrag%2: „%3“; erledigen und schließen.</translation>
+        <translation>%1 hat einen offenen Eintrag%2: „%3“; beheben und den Eintrag erledigen.</translation>
     </message>
     <message>
         <source>%1 belongs to %2: it counts here; put it back there afterwards.</source>
@@ -2217,11 +2217,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is more than this boat&apos;s list asks for: take it out.</source>
-        <translation>%1 ist mehr, als die Bootsliste verlangt: herausnehmen.</translation>
+        <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: herausnehmen.</translation>
     </message>
     <message>
         <source>%1 is more than this boat&apos;s list asks for: see that it is meant to be here.</source>
-        <translation>%1 ist mehr, als die Bootsliste verlangt: klären, ob es hierher gehört.</translation>
+        <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: klären, ob es hierher gehört.</translation>
     </message>
     <message>
         <source>%1 is unserviceable%2: leave it ashore until it is released.</source>
@@ -2233,7 +2233,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is not in the register, so it does not count: have the thing registered.</source>
-        <translation>%1 steht nicht im Verzeichnis und zählt deshalb nicht: erfassen lassen.</translation>
+        <translation>%1 steht nicht im Verzeichnis und zählt deshalb nicht: aufnehmen lassen.</translation>
     </message>
     <message>
         <source>no source given</source>
@@ -2253,15 +2253,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 launches, never recorded, the limit is %2</source>
-        <translation>%1 Wasserungen, nie gewartet, die Grenze ist %2</translation>
+        <translation>%1 Wasserungen, nie nachgewiesen, Grenze %2</translation>
     </message>
     <message>
         <source>%1 hours run, never recorded, the limit is %2</source>
-        <translation>%1 Betriebsstunden, nie gewartet, die Grenze ist %2</translation>
+        <translation>%1 Betriebsstunden, nie nachgewiesen, Grenze %2</translation>
     </message>
     <message>
         <source>nothing is asked of this boat: its class “%1” has no manifest with a required line; write one.</source>
-        <translation>von diesem Boot wird nichts verlangt: seine Klasse „%1“ hat keine Packliste mit einer Pflichtzeile; bitte eine schreiben.</translation>
+        <translation>von diesem Boot wird nichts verlangt: Seine Klasse „%1“ hat keine Packliste mit einer Pflichtzeile; eine schreiben.</translation>
     </message>
     <message>
         <source>the point “%1”: %2 is inside the range your club entered, but about %3%4 afloat is %5 (a first estimate); measure again on the water.</source>
@@ -2312,7 +2312,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&amp;Tags</source>
-        <translation>&amp;Codes</translation>
+        <translation>E&amp;tiketten</translation>
     </message>
     <message>
         <source>Rec&amp;ord</source>
@@ -2335,7 +2335,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>launch check</source>
-        <translation>Startprüfung</translation>
+        <translation>Auslaufprüfung</translation>
     </message>
     <message>
         <source>kit complete</source>
@@ -2379,15 +2379,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>withdrawn: unserviceable</source>
-        <translation>aus dem Verkehr gezogen: nicht einsatzbereit</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>written off: %1</source>
-        <translation>ausgemustert: %1</translation>
+        <translation>ausgesondert: %1</translation>
     </message>
     <message>
         <source>back in use: serviceable</source>
-        <translation>wieder in Gebrauch: einsatzbereit</translation>
+        <translation>wieder einsatzbereit</translation>
     </message>
     <message>
         <source>entered in the register: %1</source>
@@ -2435,7 +2435,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>launches: %1</source>
-        <translation>Starts: %1</translation>
+        <translation>Wasserungen: %1</translation>
     </message>
     <message>
         <source>used on %1: %2</source>
@@ -2475,7 +2475,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>fuel: %1</source>
-        <translation>Treibstoff: %1</translation>
+        <translation>Kraftstoff: %1</translation>
     </message>
     <message>
         <source>log of the operation: %1</source>
@@ -2503,7 +2503,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>new tag %1</source>
-        <translation>neuer Code %1</translation>
+        <translation>neues Etikett %1</translation>
     </message>
     <message>
         <source>, by %1</source>
@@ -2646,7 +2646,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>tag</source>
-        <translation>Code</translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -2677,7 +2677,7 @@ Erledigt am %1: %2</translation>
     <name>LabelSheet</name>
     <message>
         <source>Tags</source>
-        <translation>Codes</translation>
+        <translation>Etiketten</translation>
     </message>
 </context>
 <context>
@@ -2693,10 +2693,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 (%2 of %3)</source>
         <translation>%1 (%2 von %3)</translation>
-    </message>
-    <message>
-        <source>Left out: other boats need its kit.</source>
-        <translation>Bleibt zurück: andere Boote brauchen seine Ausrüstung.</translation>
     </message>
     <message>
         <source>Left out, short of: %1.</source>
@@ -2756,7 +2752,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The time ran out. The boats&apos; priorities add up to %1; no plan reaches more than %2.</source>
-        <translation>Die Zeit ging zu Ende. Die Vorränge der Boote ergeben zusammen %1; kein Plan erreicht mehr als %2.</translation>
+        <translation>Die Zeit ging zu Ende. Die Prioritäten der vollständigen Boote ergeben zusammen %1; kein Plan erreicht mehr als %2.</translation>
     </message>
     <message>
         <source>Out, and not planned: %1.</source>
@@ -2927,7 +2923,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>check</source>
-        <translation>Check</translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>asked</source>
@@ -2975,11 +2971,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 No check was signed by it.</source>
-        <translation>%1 Kein Check wurde danach unterschrieben.</translation>
+        <translation>%1 Keine Prüfung wurde danach unterschrieben.</translation>
     </message>
     <message>
         <source>%1 %2, the last of %3 at %4 by %5.</source>
-        <translation>%1 %2, zuletzt der von %3, %4, von %5.</translation>
+        <translation>%1 %2, zuletzt die von %3, %4, durch %5.</translation>
     </message>
     <message>
         <source>%1: %2 instead of %3</source>
@@ -2999,7 +2995,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>by nobody named</source>
-        <translation>von niemandem mit Namen</translation>
+        <translation>ohne Namen</translation>
     </message>
     <message>
         <source>a measure</source>
@@ -3085,7 +3081,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Ask %1, who signed the check that did not see it.</source>
-        <translation>%1 fragen: von dort stammt die Unterschrift unter der Prüfung, die es nicht sah.</translation>
+        <translation>%1 fragen: Von dort stammt die Unterschrift unter der Prüfung, die es nicht sah.</translation>
     </message>
     <message>
         <source>Look at %1, where it was seen last.</source>
@@ -3324,7 +3320,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is no tag for this check.</source>
-        <translation>%1 ist kein Etikett für diesen Check.</translation>
+        <translation>%1 ist kein Etikett für diese Prüfung.</translation>
     </message>
     <message>
         <source>%1 was seen before; it counts once.</source>
@@ -3407,7 +3403,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>not ready; last check signed%1</source>
-        <translation>nicht klar; letzter Check unterschrieben%1</translation>
+        <translation>nicht klar; letzte Prüfung unterschrieben%1</translation>
     </message>
     <message>
         <source>not ready</source>
@@ -3415,31 +3411,31 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>No check of this boat has been signed yet: do a launch check.</source>
-        <translation>Für dieses Boot ist noch kein Check unterschrieben: Auslaufcheck machen.</translation>
+        <translation>Für dieses Boot ist noch keine Prüfung unterschrieben: eine Auslaufprüfung machen.</translation>
     </message>
     <message>
         <source>A check was begun and not signed: go on with it.</source>
-        <translation>Ein Check wurde begonnen und nicht unterschrieben: weitermachen.</translation>
+        <translation>Eine Prüfung wurde begonnen und nicht unterschrieben: weitermachen.</translation>
     </message>
     <message>
         <source>The %1 has been marked missing since the last check: find it, or bring another.</source>
-        <translation>%1 gilt seit dem letzten Check als fehlend: suchen oder ein anderes holen.</translation>
+        <translation>%1 gilt seit der letzten Prüfung als fehlend: suchen oder ein anderes holen.</translation>
     </message>
     <message>
         <source>The %1 has been withdrawn since the last check: bring another.</source>
-        <translation>%1 ist seit dem letzten Check gesperrt: ein anderes holen.</translation>
+        <translation>%1 ist seit der letzten Prüfung gesperrt: ein anderes holen.</translation>
     </message>
     <message>
         <source>The %1 has been seen at %2 since the last check: bring it back.</source>
-        <translation>%1 wurde seit dem letzten Check bei %2 gesehen: zurückholen.</translation>
+        <translation>%1 wurde seit der letzten Prüfung bei %2 gesehen: zurückholen.</translation>
     </message>
     <message>
         <source>The %1 has fallen due since the last check: see the due list.</source>
-        <translation>%1 ist seit dem letzten Check fällig geworden: siehe Fälligkeiten.</translation>
+        <translation>%1 ist seit der letzten Prüfung fällig geworden: siehe Fälligkeiten.</translation>
     </message>
     <message>
         <source>A log entry is open: read it, and close it when it is mended.</source>
-        <translation>Ein Bucheintrag ist offen: lesen und schließen, wenn er erledigt ist.</translation>
+        <translation>Ein Logbucheintrag ist offen: lesen und erledigen, wenn es behoben ist.</translation>
     </message>
     <message>
         <source>The last check was signed with kit incomplete: do another.</source>
@@ -3487,15 +3483,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>launch check</source>
-        <translation>Auslaufcheck</translation>
+        <translation>Auslaufprüfung</translation>
     </message>
     <message>
         <source>return check</source>
-        <translation>Rückkehrcheck</translation>
+        <translation>Rückkehrprüfung</translation>
     </message>
     <message>
         <source>serviceable</source>
-        <translation>in Ordnung</translation>
+        <translation>einsatzbereit</translation>
     </message>
     <message>
         <source>unserviceable</source>
@@ -3515,7 +3511,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Return check not done</source>
-        <translation>Rückkehrcheck nicht fertig</translation>
+        <translation>Rückkehrprüfung nicht fertig</translation>
     </message>
     <message>
         <source>Everything is back; still to do: %1</source>
@@ -3622,7 +3618,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>More than this boat&apos;s list asks for.</source>
-        <translation>Mehr, als die Bootsliste verlangt.</translation>
+        <translation>Mehr, als die Packliste dieses Boots verlangt.</translation>
     </message>
     <message>
         <source>Went out on %1.</source>
@@ -3634,14 +3630,14 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Log: %1</source>
-        <translation>Buch: %1</translation>
+        <translation>Logbuch: %1</translation>
     </message>
 </context>
 <context>
     <name>Stocktake</name>
     <message>
         <source>unknown tag</source>
-        <translation>unbekannter Code</translation>
+        <translation>unbekanntes Etikett</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -3708,7 +3704,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation>bleibt zurück</translation>
+        <translation>ausgelassen</translation>
     </message>
     <message>
         <source>to print</source>
@@ -3723,7 +3719,7 @@ Erledigt am %1: %2</translation>
     <name>TagDelivery</name>
     <message>
         <source>tags.pdf</source>
-        <translation>codes.pdf</translation>
+        <translation>etiketten.pdf</translation>
     </message>
     <message>
         <source>Saved: %1, %2. Print it at 100 %, and measure the bar on it.</source>
@@ -3837,29 +3833,29 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n log entry open</source>
         <translation>
-            <numerusform>%n Bucheintrag offen</numerusform>
-            <numerusform>%n Bucheinträge offen</numerusform>
+            <numerusform>%n Logbucheintrag offen</numerusform>
+            <numerusform>%n Logbucheinträge offen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n log entries open</source>
         <translation>
-            <numerusform>%n Bucheintrag offen</numerusform>
-            <numerusform>%n Bucheinträge offen</numerusform>
+            <numerusform>%n Logbucheintrag offen</numerusform>
+            <numerusform>%n Logbucheinträge offen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Kit complete, with %n remark</source>
         <translation>
-            <numerusform>Ausrüstung vollständig, %n Bemerkung</numerusform>
-            <numerusform>Ausrüstung vollständig, %n Bemerkungen</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweis</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweise</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Kit complete, with %n remarks</source>
         <translation>
-            <numerusform>Ausrüstung vollständig, %n Bemerkung</numerusform>
-            <numerusform>Ausrüstung vollständig, %n Bemerkungen</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweis</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweise</numerusform>
         </translation>
     </message>
     <message>
@@ -3953,8 +3949,8 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>and %n more, in the boat&apos;s log</source>
         <translation>
-            <numerusform>und %n weiterer im Bootsbuch</numerusform>
-            <numerusform>und %n weitere im Bootsbuch</numerusform>
+            <numerusform>und %n weiterer im Logbuch</numerusform>
+            <numerusform>und %n weitere im Logbuch</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3974,15 +3970,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>Everything is back, with %n remark</source>
         <translation>
-            <numerusform>Alles zurück, %n Bemerkung</numerusform>
-            <numerusform>Alles zurück, %n Bemerkungen</numerusform>
+            <numerusform>Alles zurück, %n Hinweis</numerusform>
+            <numerusform>Alles zurück, %n Hinweise</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Everything is back, with %n remarks</source>
         <translation>
-            <numerusform>Alles zurück, %n Bemerkung</numerusform>
-            <numerusform>Alles zurück, %n Bemerkungen</numerusform>
+            <numerusform>Alles zurück, %n Hinweis</numerusform>
+            <numerusform>Alles zurück, %n Hinweise</numerusform>
         </translation>
     </message>
     <message>
@@ -4098,15 +4094,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n item registered. Print its tag and fix it before the item goes to a boat.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen. Seinen Code drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
-            <numerusform>%n Stück aufgenommen. Ihre Codes drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
+            <numerusform>%n Stück aufgenommen. Sein Etikett drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
+            <numerusform>%n Stück aufgenommen. Ihre Etiketten drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n items registered. Print their tags and fix them before the kit goes to a boat.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen. Seinen Code drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
-            <numerusform>%n Stück aufgenommen. Ihre Codes drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
+            <numerusform>%n Stück aufgenommen. Sein Etikett drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
+            <numerusform>%n Stück aufgenommen. Ihre Etiketten drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4168,15 +4164,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n sound item is left out: nobody knows where it is.</source>
         <translation>
-            <numerusform>%n heiles Stück bleibt außen vor: niemand weiß, wo es ist.</numerusform>
-            <numerusform>%n heile Stücke bleiben außen vor: niemand weiß, wo sie sind.</numerusform>
+            <numerusform>%n unversehrtes Stück bleibt außen vor: Niemand weiß, wo es ist.</numerusform>
+            <numerusform>%n unversehrte Stücke bleiben außen vor: Niemand weiß, wo sie sind.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sound items are left out: nobody knows where they are.</source>
         <translation>
-            <numerusform>%n heiles Stück bleibt außen vor: niemand weiß, wo es ist.</numerusform>
-            <numerusform>%n heile Stücke bleiben außen vor: niemand weiß, wo sie sind.</numerusform>
+            <numerusform>%n unversehrtes Stück bleibt außen vor: Niemand weiß, wo es ist.</numerusform>
+            <numerusform>%n unversehrte Stücke bleiben außen vor: Niemand weiß, wo sie sind.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4211,14 +4207,14 @@ Erledigt am %1: %2</translation>
         <source>%n machine</source>
         <translation>
             <numerusform>%n Gerät</numerusform>
-            <numerusform>%n Geräte</numerusform>
+            <numerusform>%n Geräten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n machines</source>
         <translation>
             <numerusform>%n Gerät</numerusform>
-            <numerusform>%n Geräte</numerusform>
+            <numerusform>%n Geräten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4238,15 +4234,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n item registered, with a tag of its own.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen, mit eigenem Code.</numerusform>
-            <numerusform>%n Stück aufgenommen, jedes mit eigenem Code.</numerusform>
+            <numerusform>%n Stück aufgenommen, mit eigenem Etikett.</numerusform>
+            <numerusform>%n Stück aufgenommen, jedes mit eigenem Etikett.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n items registered, each with a tag of its own.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen, mit eigenem Code.</numerusform>
-            <numerusform>%n Stück aufgenommen, jedes mit eigenem Code.</numerusform>
+            <numerusform>%n Stück aufgenommen, mit eigenem Etikett.</numerusform>
+            <numerusform>%n Stück aufgenommen, jedes mit eigenem Etikett.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4280,15 +4276,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n tag</source>
         <translation>
-            <numerusform>%n Code</numerusform>
-            <numerusform>%n Codes</numerusform>
+            <numerusform>%n Etikett</numerusform>
+            <numerusform>%n Etiketten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n tags</source>
         <translation>
-            <numerusform>%n Code</numerusform>
-            <numerusform>%n Codes</numerusform>
+            <numerusform>%n Etikett</numerusform>
+            <numerusform>%n Etiketten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4308,15 +4304,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n check was signed by it</source>
         <translation>
-            <numerusform>%n Check wurde danach unterschrieben</numerusform>
-            <numerusform>%n Checks wurden danach unterschrieben</numerusform>
+            <numerusform>%n Prüfung wurde danach unterschrieben</numerusform>
+            <numerusform>%n Prüfungen wurden danach unterschrieben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n checks were signed by it</source>
         <translation>
-            <numerusform>%n Check wurde danach unterschrieben</numerusform>
-            <numerusform>%n Checks wurden danach unterschrieben</numerusform>
+            <numerusform>%n Prüfung wurde danach unterschrieben</numerusform>
+            <numerusform>%n Prüfungen wurden danach unterschrieben</numerusform>
         </translation>
     </message>
     <message>
@@ -4386,7 +4382,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Save its tags as PDF…</source>
-        <translation>Codes als PDF speichern …</translation>
+        <translation>Etiketten als PDF speichern …</translation>
     </message>
     <message>
         <source>like 2026-03</source>
@@ -4429,11 +4425,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>kit shown at the bench; a press makes it failed, or passed again</source>
-        <translation>an der Werkbank gezeigte Ausrüstung; ein Druck macht sie durchgefallen oder wieder bestanden</translation>
+        <translation>an der Werkbank gezeigte Ausrüstung; ein Druck macht sie nicht bestanden oder wieder bestanden</translation>
     </message>
     <message>
         <source>A scan shows that the tag was here, not that the thing works: inspect and test each one by its maker&apos;s manual before it is recorded.</source>
-        <translation>Ein Scan zeigt, dass der Code hier war, nicht dass das Ding funktioniert: jedes Stück nach der Anleitung des Herstellers prüfen, bevor es eingetragen wird.</translation>
+        <translation>Ein Scan zeigt, dass das Etikett hier war, nicht, dass das Teil funktioniert: Jedes Stück nach der Anleitung des Herstellers prüfen, bevor es eingetragen wird.</translation>
     </message>
     <message>
         <source>2026-03-14</source>
@@ -4457,7 +4453,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation>Bemerkung</translation>
+        <translation>Anmerkung</translation>
     </message>
     <message>
         <source>which rule?</source>
@@ -4481,7 +4477,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Show the kit to the camera, tag after tag, or type its codes. A press on a line makes it failed.</source>
-        <translation>Die Ausrüstung der Kamera zeigen, Code für Code, oder die Codes tippen. Ein Druck auf eine Zeile heißt: nicht bestanden.</translation>
+        <translation>Die Ausrüstung der Kamera zeigen, Etikett für Etikett, oder die Codes tippen. Ein Druck auf eine Zeile heißt: nicht bestanden.</translation>
     </message>
     <message>
         <source>%1 passed, %2 failed. A press on a line changes that.</source>
@@ -4501,7 +4497,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Recorded. The next tag begins a new round.</source>
-        <translation>Eingetragen. Der nächste Code beginnt eine neue Runde.</translation>
+        <translation>Eingetragen. Das nächste Etikett beginnt eine neue Runde.</translation>
     </message>
 </context>
 <context>
@@ -4651,26 +4647,26 @@ Erledigt am %1: %2</translation>
     <name>app::CheckLists</name>
     <message>
         <source>kit and points of this check</source>
-        <translation>Ausrüstung und Prüfpunkte dieses Checks</translation>
+        <translation>Ausrüstung und Prüfpunkte dieser Prüfung</translation>
     </message>
     <message>
         <source>points of this check</source>
-        <translation>Prüfpunkte dieses Checks</translation>
+        <translation>Prüfpunkte dieser Prüfung</translation>
     </message>
 </context>
 <context>
     <name>app::CheckMenu</name>
     <message>
         <source>Ch&amp;eck</source>
-        <translation>&amp;Check</translation>
+        <translation>&amp;Prüfung</translation>
     </message>
     <message>
         <source>&amp;Launch check of this boat</source>
-        <translation>&amp;Auslaufcheck dieses Bootes</translation>
+        <translation>&amp;Auslaufprüfung dieses Boots</translation>
     </message>
     <message>
         <source>&amp;Return check of this boat</source>
-        <translation>&amp;Rückkehrcheck dieses Bootes</translation>
+        <translation>&amp;Rückkehrprüfung dieses Boots</translation>
     </message>
     <message>
         <source>&amp;Sign…</source>
@@ -4702,7 +4698,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The &amp;trip…</source>
-        <translation>&amp;Einsatz…</translation>
+        <translation>&amp;Fahrt…</translation>
     </message>
     <message>
         <source>Start or stop the &amp;clock</source>
@@ -4725,11 +4721,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Trip: %1</source>
-        <translation>Einsatz: %1</translation>
+        <translation>Fahrt: %1</translation>
     </message>
     <message>
         <source>Write the trip into the log…</source>
-        <translation>Einsatz ins Buch schreiben…</translation>
+        <translation>Fahrt ins Logbuch schreiben…</translation>
     </message>
 </context>
 <context>
@@ -4884,11 +4880,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The sheet could not be written to %1.</source>
-        <translation>Das Blatt konnte nicht nach %1 geschrieben werden.</translation>
+        <translation>Das Blatt ließ sich nicht nach %1 schreiben.</translation>
     </message>
     <message>
         <source>The sheet was sent to the printer.</source>
-        <translation>Das Blatt ging zum Drucker.</translation>
+        <translation>Das Blatt ging an den Drucker.</translation>
     </message>
     <message>
         <source>The printer did not take the sheet.</source>
@@ -4925,7 +4921,7 @@ Erledigt am %1: %2</translation>
     <name>app::HistoryPanel</name>
     <message>
         <source>type or scan a tag</source>
-        <translation>Code tippen oder scannen</translation>
+        <translation>Code tippen oder Etikett scannen</translation>
     </message>
     <message>
         <source>what was recorded, newest first</source>
@@ -4937,7 +4933,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>or a tag</source>
-        <translation>oder ein Code</translation>
+        <translation>oder ein Etikett</translation>
     </message>
     <message>
         <source>tag code of an item, a boat or a person</source>
@@ -4945,7 +4941,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Choose a boat or a person, or show a tag.</source>
-        <translation>Ein Boot oder eine Person wählen oder einen Code zeigen.</translation>
+        <translation>Ein Boot oder eine Person wählen oder ein Etikett zeigen.</translation>
     </message>
     <message>
         <source>choose</source>
@@ -4991,7 +4987,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
 </context>
 <context>
@@ -5009,11 +5005,11 @@ Erledigt am %1: %2</translation>
     <name>app::KitItemPanel</name>
     <message>
         <source>Its tag as PDF…</source>
-        <translation>Code als PDF …</translation>
+        <translation>Etikett als PDF …</translation>
     </message>
     <message>
         <source>New tag</source>
-        <translation>Neuer Code</translation>
+        <translation>Neues Etikett</translation>
     </message>
     <message>
         <source>Release: it was put right</source>
@@ -5025,7 +5021,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The new tag is %1. Print and fix it; the old tag no longer works.</source>
-        <translation>Der neue Code ist %1. Drucken und anbringen; das alte Etikett gilt nicht mehr.</translation>
+        <translation>Das neue Etikett ist %1. Drucken und anbringen; das alte gilt nicht mehr.</translation>
     </message>
     <message>
         <source>Released: it counts again. An open log entry about it is closed on the page Log.</source>
@@ -5033,7 +5029,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Written off. Take it out of the boats and destroy its tag; its history stays.</source>
-        <translation>Ausgemustert. Aus den Booten nehmen und den Code vernichten; der Verlauf bleibt.</translation>
+        <translation>Ausgesondert. Aus den Booten nehmen und das Etikett vernichten; der Verlauf bleibt.</translation>
     </message>
     <message>
         <source>Written off by mistake, or found again? Say why it is back.</source>
@@ -5064,7 +5060,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Choose an item on the left, scan its tag, or register new kit.</source>
-        <translation>Links ein Stück wählen, seinen Code scannen oder neue Ausrüstung aufnehmen.</translation>
+        <translation>Links ein Stück wählen, sein Etikett scannen oder neue Ausrüstung aufnehmen.</translation>
     </message>
     <message>
         <source>New kit…</source>
@@ -5095,7 +5091,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>Close this check unsigned</source>
@@ -5165,7 +5161,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>it stops the boat or item until closed</source>
-        <translation>sperrt Boot oder Stück, bis es erledigt ist</translation>
+        <translation>es sperrt Boot oder Stück, bis es erledigt ist</translation>
     </message>
     <message>
         <source>Write it into the log</source>
@@ -5199,7 +5195,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Closed. An item that was withdrawn counts again once it is released on its page under Kit.</source>
-        <translation>Erledigt. Ein Stück, das aus dem Verkehr gezogen wurde, zählt wieder, sobald es auf seiner Seite unter Ausrüstung freigegeben ist.</translation>
+        <translation>Erledigt. Ein gesperrtes Stück zählt wieder, sobald es auf seiner Seite unter Ausrüstung freigegeben ist.</translation>
     </message>
     <message>
         <source>%1 was scanned: the new entry is about it.</source>
@@ -5210,7 +5206,7 @@ Erledigt am %2: %3</translation>
     <name>app::LogPanel</name>
     <message>
         <source>the boat&apos;s log</source>
-        <translation>das Bootsbuch</translation>
+        <translation>das Logbuch des Boots</translation>
     </message>
     <message>
         <source>Written %1.</source>
@@ -5226,11 +5222,11 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>The boat&apos;s log: no open entry.</source>
-        <translation>Bootsbuch: nichts offen.</translation>
+        <translation>Logbuch: nichts offen.</translation>
     </message>
     <message>
         <source>The boat&apos;s log: %1.</source>
-        <translation>Bootsbuch: %1.</translation>
+        <translation>Logbuch: %1.</translation>
     </message>
     <message>
         <source>Done %1: %2</source>
@@ -5246,11 +5242,11 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Show the boat&apos;s log</source>
-        <translation>Bootsbuch zeigen</translation>
+        <translation>Logbuch zeigen</translation>
     </message>
     <message>
         <source>I have read the boat&apos;s log</source>
-        <translation>Ich habe das Bootsbuch gelesen</translation>
+        <translation>Ich habe das Logbuch gelesen</translation>
     </message>
 </context>
 <context>
@@ -5616,14 +5612,14 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Written off: %1. It counts nowhere from now on; its history stays.</source>
-        <translation>Ausgemustert: %1. Es zählt ab jetzt nirgends mehr; der Verlauf bleibt.</translation>
+        <translation>Ausgesondert: %1. Es zählt ab jetzt nirgends mehr; der Verlauf bleibt.</translation>
     </message>
 </context>
 <context>
     <name>app::NewKitPanel</name>
     <message>
         <source>Their tags as PDF…</source>
-        <translation>Codes als PDF …</translation>
+        <translation>Etiketten als PDF …</translation>
     </message>
     <message>
         <source>2026-03-14, 2026-03 or 2026</source>
@@ -5679,7 +5675,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation>Bemerkung</translation>
+        <translation>Anmerkung</translation>
     </message>
     <message>
         <source>New kit</source>
@@ -5739,7 +5735,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>registered, each with its new tag</source>
-        <translation>aufgenommen, jedes mit seinem neuen Code</translation>
+        <translation>aufgenommen, jedes mit seinem neuen Etikett</translation>
     </message>
     <message>
         <source>registered</source>
@@ -5866,7 +5862,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Ticks are for whoever carries; what is aboard is recorded by the launch check.</source>
-        <translation>Die Haken sind für die, die tragen; was an Bord ist, hält die Startprüfung fest.</translation>
+        <translation>Die Haken sind für die, die tragen; was an Bord ist, hält die Auslaufprüfung fest.</translation>
     </message>
     <message>
         <source>every place</source>
@@ -5874,7 +5870,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>All is carried. Now do the launch checks.</source>
-        <translation>Alles ist getragen. Jetzt die Startprüfungen machen.</translation>
+        <translation>Alles ist getragen. Jetzt die Auslaufprüfungen machen.</translation>
     </message>
     <message>
         <source>%1 of %2 carried.</source>
@@ -6097,7 +6093,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>Signed by</source>
@@ -6125,7 +6121,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Sign: kit complete, with remarks</source>
-        <translation>Unterschreiben: vollständig, mit Bemerkungen</translation>
+        <translation>Unterschreiben: vollständig, mit Hinweisen</translation>
     </message>
     <message>
         <source>Sign: kit complete</source>
@@ -6141,7 +6137,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Sign: all back, with remarks</source>
-        <translation>Unterschreiben: alles zurück, mit Bemerkungen</translation>
+        <translation>Unterschreiben: alles zurück, mit Hinweisen</translation>
     </message>
     <message>
         <source>Press once more to sign all the same.</source>
@@ -6221,7 +6217,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Choose a place. Its kit is listed, and ticked off as its tags are shown.</source>
-        <translation>Einen Ort wählen. Seine Ausrüstung wird aufgelistet und abgehakt, sobald ihre Codes gezeigt werden.</translation>
+        <translation>Einen Ort wählen. Seine Ausrüstung wird aufgelistet und abgehakt, sobald ihre Etiketten gezeigt werden.</translation>
     </message>
     <message>
         <source>kit of this place</source>
@@ -6237,7 +6233,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Signing marks as missing what the register has here and nobody has shown. A scan shows that the tag was here, not that the thing works.</source>
-        <translation>Die Unterschrift vermerkt als fehlend, was laut Verzeichnis hier ist und niemand gezeigt hat. Ein Scan zeigt, dass der Code hier war, nicht dass das Ding funktioniert.</translation>
+        <translation>Die Unterschrift vermerkt als fehlend, was laut Verzeichnis hier ist und niemand gezeigt hat. Ein Scan zeigt, dass das Etikett hier war, nicht, dass das Teil funktioniert.</translation>
     </message>
     <message>
         <source>which place?</source>
@@ -6292,7 +6288,7 @@ Erledigt am %2: %3</translation>
     <name>app::TagRuler</name>
     <message>
         <source>a tag as printed: the symbol is %1 mm wide, with its white border %2 mm</source>
-        <translation>ein Code wie gedruckt: das Symbol ist %1 mm breit, mit weißem Rand %2 mm</translation>
+        <translation>ein Etikett wie gedruckt: das Symbol ist %1 mm breit, mit weißem Rand %2 mm</translation>
     </message>
     <message>
         <source>%1 mm</source>
@@ -6307,7 +6303,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>control tags too</source>
-        <translation>auch Steuercodes</translation>
+        <translation>auch Steueretiketten</translation>
     </message>
     <message>
         <source>Save the sheets as PDF…</source>
@@ -6319,7 +6315,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>tags to print; a press leaves one out</source>
-        <translation>zu druckende Codes; ein Druck lässt einen aus</translation>
+        <translation>zu druckende Etiketten; ein Druck lässt eins aus</translation>
     </message>
     <message>
         <source>of</source>
@@ -6343,7 +6339,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Take none</source>
-        <translation>Keinen nehmen</translation>
+        <translation>Keins nehmen</translation>
     </message>
     <message>
         <source>paper</source>
@@ -6367,7 +6363,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>No tag is chosen.</source>
-        <translation>Kein Code ist gewählt.</translation>
+        <translation>Kein Etikett ist gewählt.</translation>
     </message>
     <message>
         <source>%1, each symbol %2 mm wide.</source>
@@ -6375,7 +6371,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>tags.pdf</source>
-        <translation>codes.pdf</translation>
+        <translation>etiketten.pdf</translation>
     </message>
     <message>
         <source>The sheets are being made.</source>
@@ -6390,11 +6386,11 @@ Erledigt am %2: %3</translation>
     <name>app::TripPanel</name>
     <message>
         <source>Write it into the log</source>
-        <translation>Ins Buch schreiben</translation>
+        <translation>Ins Logbuch schreiben</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>left</source>
@@ -6430,7 +6426,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>The trip</source>
-        <translation>Der Einsatz</translation>
+        <translation>Die Fahrt</translation>
     </message>
     <message>
         <source>Nobody is named aboard.</source>
@@ -6559,7 +6555,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>One file holds a club&apos;s boats, kit and record. Open it:</source>
-        <translation>Eine Datei enthält Boote, Ausrüstung und Aufzeichnungen des Vereins. Öffnen:</translation>
+        <translation>Eine Datei enthält Boote, Ausrüstung und Protokoll des Vereins. Öffnen:</translation>
     </message>
     <message>
         <source>Or start one, and import the register into it from a folder of CSV:</source>
@@ -6570,11 +6566,11 @@ Erledigt am %2: %3</translation>
     <name>app::WriteOffChoice</name>
     <message>
         <source>Write it off</source>
-        <translation>Ausmustern</translation>
+        <translation>Aussondern</translation>
     </message>
     <message>
         <source>why it is written off</source>
-        <translation>warum es ausgemustert wird</translation>
+        <translation>warum es ausgesondert wird</translation>
     </message>
     <message>
         <source>why?</source>
@@ -6602,18 +6598,18 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Write it off as %1? It counts nowhere from then on.</source>
-        <translation>Ausmustern, Grund: %1? Es zählt dann nirgends mehr.</translation>
+        <translation>Aussondern, Grund: %1? Es zählt dann nirgends mehr.</translation>
     </message>
     <message>
         <source>Yes, write it off</source>
-        <translation>Ja, ausmustern</translation>
+        <translation>Ja, aussondern</translation>
     </message>
 </context>
 <context>
     <name>main</name>
     <message>
         <source>The kit of a club&apos;s rescue boats: launch checks, return checks, the shed board.</source>
-        <translation>Die Ausrüstung der Rettungsboote eines Vereins: Auslaufcheck, Rückkehrcheck, Bootsübersicht.</translation>
+        <translation>Die Ausrüstung der Rettungsboote eines Vereins: Auslaufprüfung, Rückkehrprüfung, Bootsübersicht.</translation>
     </message>
     <message>
         <source>sun, light or dark</source>

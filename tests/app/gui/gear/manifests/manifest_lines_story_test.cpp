@@ -117,7 +117,7 @@ TEST_F(ManifestsStory, aLineIsAddedAndTakenAway) {
         textOf("manifestLineQuestionLabel").startsWith("Take “throw line” away from class inflatable?"));
     pressButton("manifestLineReallyTakeAwayButton");
     EXPECT_FALSE(storedLine(inflatable, "throw line"));
-    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Throw line taken away"));
+    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Throw line removed"));
     EXPECT_EQ(rows().size(), 12u);
 }
 
