@@ -510,6 +510,10 @@ Erledigt am %1: %2</translation>
         <source>overdue</source>
         <translation>überschritten</translation>
     </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
 </context>
 <context>
     <name>Errors</name>

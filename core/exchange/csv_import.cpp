@@ -131,8 +131,8 @@ void sortByFileRowAndColumn(std::vector<RejectedRow>& rows) {
                      [&](const auto& a, const auto& b) { return placeOf(a) < placeOf(b); });
 }
 
-/// Without warnings; lays the files into the draft.
-ImportPlan planFiles(ImportDraft& draft, std::vector<SheetFile> files, Rejections rejections,
+/// Without warnings; lays the files into the draft, which refers to their rows from then on.
+ImportPlan planFiles(ImportDraft& draft, std::vector<SheetFile>& files, Rejections rejections,
                      CalendarDay today, const std::function<std::string()>& mintItemCode,
                      const std::function<void(int done, int of)>& progress) {
     int total = 0;
@@ -173,8 +173,7 @@ Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& curren
     Rejections rejections;
     std::vector<SheetFile> files = readFiles(*paths, rejections);
     ImportDraft draft(current);
-    ImportPlan plan =
-        planFiles(draft, std::move(files), std::move(rejections), today, mintItemCode, progress);
+    ImportPlan plan = planFiles(draft, files, std::move(rejections), today, mintItemCode, progress);
     if (!plan.rejected.empty()) return plan;
     plan.warnings = warningsOf(draft);
     sortByFileRowAndColumn(plan.warnings);
@@ -186,7 +185,7 @@ ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRow
     Rejections rejections;
     std::vector<SheetFile> files{readSheet(sheet, csv, rejections)};
     ImportDraft draft(current);
-    return planFiles(draft, std::move(files), std::move(rejections), today, mintItemCode, {});
+    return planFiles(draft, files, std::move(rejections), today, mintItemCode, {});
 }
 
 std::string sheetOfRow(const Sheet& sheet, const std::vector<std::pair<std::string, std::string>>& cells) {

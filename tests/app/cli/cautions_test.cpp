@@ -25,8 +25,8 @@ protected:
         return run(words, lines(codes));
     }
     std::string measured() const {
-        return write("points.csv", "point,value\nhull,done\nbow chamber,20\nengine run,60\n"
-                                   "air temperature,20\nwater temperature,10\n");
+        return write("measured.csv", "point,value\nhull,done\nbow chamber,20\nengine run,60\n"
+                                     "air temperature,20\nwater temperature,10\n");
     }
 };
 

@@ -9,8 +9,10 @@ namespace {
 
 /// A launch check that is complete, but for what the tests change.
 app::CheckState launchOf(core::CheckOutcome outcome = core::CheckOutcome::Complete) {
-    app::CheckState state;
-    state.answer = {core::Location::boat("Teal"), core::Phase::Launch, support::WindowStory::today()};
+    const core::Location teal = core::Location::boat("Teal");
+    const core::Instant at = *core::Instant::parse("2026-03-14T06:40:00Z");
+    app::CheckState state{.open = {.check = "c", .location = teal, .openedAt = at},
+                          .answer = {teal, core::Phase::Launch, *core::CalendarDay::from(2026, 3, 14)}};
     state.answer.outcome = outcome;
     state.names = {"Ada Marsh"};
     state.people = {"Ada Marsh"};
@@ -50,9 +52,8 @@ QString onThePanel(const app::CheckState& state) {
 }
 
 QStringList onTheSheet(const app::CheckState& state) {
-    core::SignedCheck check;
-    check.answer = state.answer;
-    check.at = support::WindowStory::moment().at;
+    const core::SignedCheck check{
+        .check = "c", .by = "Ada Marsh", .at = state.open.openedAt, .urgent = {}, .answer = state.answer};
     return app::printoutOf(check, state).cautions;
 }
 

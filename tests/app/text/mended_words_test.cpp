@@ -45,7 +45,7 @@ core::Finding findingOf(core::FindingKind kind) {
     made.kind = kind;
     made.severity = core::Severity::Stop;
     made.kitType = "radio";
-    made.item = core::itemNamed("K1");
+    made.item = {"K1", "K1"};
     return made;
 }
 
@@ -65,8 +65,8 @@ QString dueLineInTolerance() {
     return app::lineOf(floatTest(core::DueState::WithinTolerance, "2026-03-12"), today).title;
 }
 
-QString markOfDueSoon() {
-    return app::lineOf(floatTest(core::DueState::DueSoon, "2026-03-20"), today).markWord;
+QString dueSoonAloud() {
+    return app::lineOf(floatTest(core::DueState::DueSoon, "2026-03-20"), today).aloud();
 }
 
 QString afterNoEvent() {
@@ -175,10 +175,8 @@ core::ReplacementRow scarceRow() {
 }
 
 QString chances() {
-    core::ReplacementPlan plan;
-    plan.today = today;
-    plan.end = day("2029-03-14");
-    return app::chancesInWords(scarceRow(), plan);
+    return app::chancesInWords(
+        scarceRow(), {.today = today, .end = day("2029-03-14"), .question = {}, .rows = {}, .budget = {}});
 }
 
 QString noNumberDoes() {
@@ -216,7 +214,9 @@ const Row rows[] = {
     {"tolerance", dueLineInTolerance,
      "Float test: was due by 12 March 2026: overdue 3 days, within the tolerance",
      "Float test: war bis 12. März 2026 fällig: 3 Tage überfällig, innerhalb der Toleranz"},
-    {"dueSoon", markOfDueSoon, "due soon, or with a remark", "bald fällig, oder mit Hinweis"},
+    {"dueSoon", dueSoonAloud,
+     "due soon, or with a remark, Float test: due soon, on 20 March 2026, Source: maker's manual",
+     "bald fällig, oder mit Hinweis, Float test: bald fällig, am 20. März 2026, Quelle: maker's manual"},
     {"noEvent", afterNoEvent, "Rearm: not due: no such event recorded",
      "Rearm: nicht fällig: kein solches Ereignis eingetragen"},
     {"doesNotCount", stateOfWhatDoesNotCount, "serviceable, but does not count: rearm is due",

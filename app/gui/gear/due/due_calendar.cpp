@@ -143,7 +143,7 @@ QString inWords(const DueMonth& month, const QStringList& kinds) {
     QStringList parts;
     for (int kind = 0; kind < kinds.size(); ++kind)
         if (const int count = month.counts[static_cast<std::size_t>(kind)]; count > 0)
-            parts << DueCalendarText::tr("%1 %2").arg(count).arg(kinds[kind]);
+            parts << DueCalendarText::tr("%1 × %2").arg(count).arg(kinds[kind]);
     if (parts.isEmpty()) return DueCalendarText::tr("%1: nothing.").arg(withCapital(month.name));
     return DueCalendarText::tr("%1: %2.").arg(withCapital(month.name), listed(parts));
 }

@@ -50,7 +50,7 @@ DueCalendar dueCalendarOf(const std::vector<core::DueRow>& rows, const DueFilter
 
 /// A column's items with their reasons, as lines of a list.
 std::vector<ListRow> linesOf(const DueMonth& month, core::CalendarDay today);
-QString inWords(const DueMonth& month, const QStringList& kinds); ///< "March 2026: 3 due: 2 flare, 1 radio"
+QString inWords(const DueMonth& month, const QStringList& kinds); ///< "March 2026: 2 × flare, 1 × radio"
 QString summaryOf(const DueCalendar& calendar);
 
 } // namespace app

@@ -9,8 +9,8 @@ using support::GearStory;
 namespace {
 
 // Of demo/club/items.csv.
-constexpr const char* brokenKnife = "KF9DPHVFJK"; // unserviceable
-constexpr const char* anOar = "KFGQ9XHHKJ";
+constexpr const char* withdrawnKnife = "KF9DPHVFJK"; // unserviceable
+constexpr const char* goodOar = "KFGQ9XHHKJ";
 
 class GearCautions : public GearStory {
 protected:
@@ -59,9 +59,9 @@ TEST_F(GearCautions, aRearmTakesNothingThatWasUsed) {
 
 TEST_F(GearCautions, releaseIsForWhoeverMayDoIt) {
     openOffice("kit");
-    openItem(anOar);
+    openItem(goodOar);
     EXPECT_FALSE(child("kitReleaseCautionLabel")->isVisible()) << "nothing is to be released";
-    openItem(brokenKnife);
+    openItem(withdrawnKnife);
     EXPECT_TRUE(child("kitReleaseCautionLabel")->isVisible());
     EXPECT_EQ(textOf("kitReleaseCautionLabel"), app::serviceCaution());
 }
