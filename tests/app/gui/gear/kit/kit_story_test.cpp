@@ -194,7 +194,7 @@ TEST_F(KitStory, nothingIsDoneByNobody) {
     office().setOfficer({});
     pressButton("kitReleaseButton");
     EXPECT_EQ(stored().kit().item(brokenKnife)->state, core::ItemState::Unserviceable);
-    EXPECT_TRUE(textOf("kitSaidLabel").startsWith("Say who you are first"));
+    EXPECT_TRUE(textOf("kitSaidLabel").startsWith("Choose your name first"));
 }
 
 TEST_F(KitStory, newKitByNumberGetsTagsThatAreSavedAsPdf) {
