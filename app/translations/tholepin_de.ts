@@ -17,11 +17,11 @@
     </message>
     <message>
         <source>point “%1”</source>
-        <translation>Punkt „%1“</translation>
+        <translation>Prüfpunkt „%1“</translation>
     </message>
     <message>
         <source>event “%1”</source>
-        <translation>Ereignis „%1“</translation>
+        <translation>Einsatz „%1“</translation>
     </message>
     <message>
         <source>what was written of the trip</source>
@@ -41,7 +41,7 @@
     </message>
     <message>
         <source>taken back in the check</source>
-        <translation>im Check zurückgenommen</translation>
+        <translation>in der Prüfung zurückgenommen</translation>
     </message>
     <message>
         <source>taken back by %1</source>
@@ -1715,19 +1715,19 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>this check was closed unsigned</source>
-        <translation>dieser Check wurde ohne Unterschrift geschlossen</translation>
+        <translation>diese Prüfung wurde ohne Unterschrift geschlossen</translation>
     </message>
     <message>
         <source>nothing stands in this check that could be taken back</source>
-        <translation>in diesem Check steht nichts, was zurückgenommen werden könnte</translation>
+        <translation>in dieser Prüfung steht nichts, was zurückgenommen werden könnte</translation>
     </message>
     <message>
         <source>%1 has no unfinished check of that phase</source>
-        <translation>%1 hat keinen offenen Check dieser Art</translation>
+        <translation>%1 hat keine offene Prüfung dieser Art</translation>
     </message>
     <message>
         <source>look at the boat&apos;s history</source>
-        <translation>sieh in den Verlauf des Bootes</translation>
+        <translation>in den Verlauf des Boots sehen</translation>
     </message>
     <message>
         <source>only a written-off item is reinstated</source>
@@ -2527,11 +2527,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>check left; nothing was recorded in it</source>
-        <translation>Check verlassen; darin wurde nichts eingetragen</translation>
+        <translation>Prüfung verlassen; darin wurde nichts eingetragen</translation>
     </message>
     <message>
         <source>check closed unsigned: %1</source>
-        <translation>Check ohne Unterschrift geschlossen: %1</translation>
+        <translation>Prüfung ohne Unterschrift geschlossen: %1</translation>
     </message>
     <message>
         <source>reinstated: %1</source>
@@ -5037,7 +5037,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Written off by mistake, or found again? Say why it is back.</source>
-        <translation>Aus Versehen ausgesondert oder wiedergefunden? Schreib, warum es wieder da ist.</translation>
+        <translation>Aus Versehen ausgesondert oder wiedergefunden? Sagen, warum es wieder da ist.</translation>
     </message>
     <message>
         <source>Reinstate it</source>
@@ -5045,7 +5045,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Reinstated: it is what it was before. Look at it before it goes aboard, and give it a new tag if its old one was destroyed.</source>
-        <translation>Wieder in Gebrauch: Es ist wieder, was es vorher war. Sieh es an, bevor es an Bord geht, und gib ihm ein neues Etikett, wenn das alte vernichtet wurde.</translation>
+        <translation>Wieder in Gebrauch: Es ist, was es vorher war. Ansehen, bevor es an Bord geht, und ein neues Etikett anbringen, wenn das alte vernichtet wurde.</translation>
     </message>
 </context>
 <context>
@@ -5087,7 +5087,7 @@ Erledigt am %1: %2</translation>
     <name>app::LetGoPanel</name>
     <message>
         <source>Why is it closed without a signature?</source>
-        <translation>Warum wird er ohne Unterschrift geschlossen?</translation>
+        <translation>Warum wird sie ohne Unterschrift geschlossen?</translation>
     </message>
     <message>
         <source>Close it unsigned</source>
@@ -5099,7 +5099,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Close this check unsigned</source>
-        <translation>Diesen Check ohne Unterschrift schließen</translation>
+        <translation>Diese Prüfung ohne Unterschrift schließen</translation>
     </message>
     <message>
         <source>Nobody signs it and nothing is marked as missing. What was seen, and what was damaged, stays recorded.</source>

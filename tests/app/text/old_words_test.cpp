@@ -56,7 +56,7 @@ const QStringList& oldGerman() {
         "Bootsbuch",           "Bucheintr",
         R"(\bins Buch\b)",     "Bootsliste",
         "aus dem Verkehr",     R"(\bStarts\b)",
-        R"(\bTreibstoff\b)",   R"(\b([Dd]u|[Dd]ich|[Dd]ir|[Dd]eine?[rnms]?|bist)\b)"};
+        R"(\bTreibstoff\b)",   R"(\b([Dd]u|[Dd]ich|[Dd]ir|[Dd]eine?[rnms]?|bist|Schreib|[Ss]ieh|[Gg]ib|Nimm|Lies|Zeig)\b)"};
     return phrases;
 }
 
