@@ -70,6 +70,6 @@ show lasting "$club" --today $day
 say "Somebody asks what was in Bittern on the morning of the festival."
 show aboard "$club" --boat Bittern --on 2025-06-28T09:00:00Z --today $day
 
-say "What falls due within thirty days, and whether the record is whole."
+say "What falls due within thirty days, and a check of the record."
 show due "$club" --within 30d --today $day
 show verify "$club"

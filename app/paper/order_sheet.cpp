@@ -65,7 +65,8 @@ QString smallPrintOf(const core::ReplacementRow& row, const core::ReplacementPla
                        .arg(shortInWords(row, plan.today))
                        .arg(row.wanted)
                        .arg(row.stock);
-    text += OrderSheetText::tr("; chance of being short %1").arg(chancesInWords(row, plan));
+    if (const QString chances = chancesInWords(row, plan); !chances.isEmpty())
+        text += QStringLiteral("; ") + chances;
     if (row.pack > 1) text += OrderSheetText::tr("; packs of %1").arg(row.pack);
     if (!row.quantity) text += QStringLiteral("; ") + quantityInWords(row);
     return text;

@@ -23,7 +23,7 @@ constexpr ErrorText textsOfCells[] = {
      QT_TRANSLATE_NOOP("Errors", "'%1' is no day: write 2026-03-14, 2026-03 or 2026")},
     {ErrorCode::CellNotInCalendar,
      QT_TRANSLATE_NOOP("Errors", "'%1' is not in the calendar: write 2026-03-14, 2026-03 or 2026")},
-    {ErrorCode::CellNotAChoice, QT_TRANSLATE_NOOP("Errors", "'%1' is none of the choices: write %2")},
+    {ErrorCode::CellNotAChoice, QT_TRANSLATE_NOOP("Errors", "'%1' is not possible: write %2")},
     {ErrorCode::CellNotAKitTag,
      QT_TRANSLATE_NOOP("Errors", "'%1' is no tag code of kit: write one that begins with K")},
     {ErrorCode::CellNotABoatTag,

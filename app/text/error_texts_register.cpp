@@ -64,7 +64,7 @@ constexpr ErrorText textsOfRegister[] = {
      QT_TRANSLATE_NOOP("Errors", "take it out of the list")},
     {ErrorCode::TagForWrittenOff, QT_TRANSLATE_NOOP("Errors", "%1 %2 is written off"),
      QT_TRANSLATE_NOOP("Errors", "fix no new tag to it: it counts nowhere any more")},
-    {ErrorCode::NotAReason, QT_TRANSLATE_NOOP("Errors", "'%1' is no reason"),
+    {ErrorCode::NotAReason, QT_TRANSLATE_NOOP("Errors", "'%1' is not possible as a reason"),
      QT_TRANSLATE_NOOP("Errors", "say lost, damaged, worn or expired")},
     {ErrorCode::WrittenOffAlready, QT_TRANSLATE_NOOP("Errors", "it is written off already"),
      QT_TRANSLATE_NOOP("Errors", "nothing is left to do")},

@@ -235,9 +235,8 @@ QString pointOutOfRange(const Finding& finding) {
         finding.value ? numberInWords(*finding.value) + unit : FindingSentencesText::tr("its value");
     if (finding.afloat)
         return FindingSentencesText::tr(
-                   "the point “%1”: %2 is inside the maker's range, but about %3%4 afloat is %5 (a first "
-                   "estimate); "
-                   "measure again on the water.")
+                   "the point “%1”: %2 is inside the range your club entered, but about %3%4 afloat is %5 (a "
+                   "first estimate); measure again on the water.")
             .arg(text(finding.text), value, numberInWords(*finding.afloat), unit, limitsInWords(finding));
     return FindingSentencesText::tr("the point “%1”: %2 is %3; put it right and record it again.")
         .arg(text(finding.text), value, limitsInWords(finding));
@@ -364,11 +363,13 @@ QString explanationOf(const core::RuleDue& due) {
     return clauses.join(QStringLiteral("; "));
 }
 
+QString ruleInWords(const core::LifeRule& rule) {
+    return rule.part.empty() ? text(rule.name)
+                             : FindingSentencesText::tr("%1: %2").arg(text(rule.part), text(rule.name));
+}
+
 QString passedInWords(const core::RuleDue& due) {
-    const QString rule =
-        due.rule.part.empty()
-            ? text(due.rule.name)
-            : FindingSentencesText::tr("%1 of its %2").arg(text(due.rule.name), text(due.rule.part));
+    const QString rule = ruleInWords(due.rule);
     if (due.due) return FindingSentencesText::tr("%1, %2").arg(rule, inWords(*due.due));
     const QString start = startInWords(due);
     return start.isEmpty() ? rule : FindingSentencesText::tr("%1, %2").arg(rule, start);

@@ -29,11 +29,13 @@ QString listedShort(const std::vector<core::ShortLine>& lines) {
 
 QString boatInWords(const core::BoatPlan& plan) {
     const QString boat = QString::fromStdString(plan.boat);
-    if (!plan.complete)
-        return plan.shortLines.empty()
-                   ? readyText("▲ %1: left out; its priority gives it no weight").arg(boat)
-                   : readyText("▲ %1: left out, short of %2, also with all that is left over")
-                         .arg(boat, listedShort(plan.shortLines));
+    if (!plan.complete) {
+        const QString words = readyText("▲ %1: left out, short of %2, also with all that is left over")
+                                  .arg(boat, listedShort(plan.shortLines));
+        return plan.unfilledOther.empty()
+                   ? words
+                   : words + readyText("; not required, and short: %1").arg(listedShort(plan.unfilledOther));
+    }
     if (plan.unfilledOther.empty()) return readyText("✓ %1: complete").arg(boat);
     return readyText("✓ %1: complete, but for what is not required: %2")
         .arg(boat, listedShort(plan.unfilledOther));
@@ -66,12 +68,6 @@ QString proofInWords(const core::MakeReadyPlan& plan) {
                "Time ran out before it was known whether a plan completes boats of more priority: this one "
                "reaches %1, and none reaches more than %2. Give it more seconds.")
         .arg(numberInWords(plan.goals.priorityWeight), numberInWords(plan.boundPriorityWeight));
-}
-
-QString makeReadyCaution() {
-    return readyText(
-        "The plan goes by the register and by where tags were seen last. Check each boat when its kit is "
-        "aboard: sizes and whose kit it is are not known before people are named.");
 }
 
 } // namespace app

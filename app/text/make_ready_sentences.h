@@ -16,7 +16,5 @@ QString moveInWords(const core::KitMove& move);
 QString tripInWords(const core::KitMove& move);
 /// Whether there is a better plan, and by how much at the most.
 QString proofInWords(const core::MakeReadyPlan& plan);
-/// To be shown beside a make-ready plan.
-QString makeReadyCaution();
 
 } // namespace app

@@ -16,10 +16,12 @@ QString monthsInWords(int months) {
                    QT_TRANSLATE_N_NOOP("Words", "%n months"));
 }
 
-/// A forecast is never quite sure: what is nearly none or nearly all says so.
-QString percentInWords(double p) {
-    if (p > 0 && p < 0.001) return PlanSentencesText::tr("under 0.1 %");
-    if (p < 1 && p > 0.999) return PlanSentencesText::tr("over 99.9 %");
+/// Whether it will be short. A forecast is never quite sure: what is nearly none or nearly all says so.
+QString likelyInWords(double p) {
+    if (p <= 0) return PlanSentencesText::tr("no");
+    if (p >= 1) return PlanSentencesText::tr("yes");
+    if (p < 0.001) return PlanSentencesText::tr("hardly likely (< 0.1 %)");
+    if (p > 0.999) return PlanSentencesText::tr("almost certain (> 99.9 %)");
     return PlanSentencesText::tr("%1 %").arg(QString::number(100 * p, 'f', p < 0.1 && p > 0 ? 1 : 0));
 }
 
@@ -34,7 +36,7 @@ QString kitInWords(const core::ReplacementRow& row) {
 QString quantityInWords(const core::ReplacementRow& row) {
     if (!row.runsShort()) return {};
     if (!row.quantity)
-        return PlanSentencesText::tr("order again and again: new kit falls due before the cover ends");
+        return PlanSentencesText::tr("new kit would itself expire within this period: order again");
     return PlanSentencesText::tr("order %1").arg(*row.quantity);
 }
 
@@ -51,21 +53,23 @@ QString shortInWords(const core::ReplacementRow& row, core::CalendarDay today) {
 }
 
 QString chancesInWords(const core::ReplacementRow& row, const core::ReplacementPlan& plan) {
+    if (row.runsShort() && *row.firstShort <= plan.today) return {}; // it is: no chance is to be told
     const core::CalendarDay other = row.firstShort.value_or(plan.end);
     QStringList words;
     for (const core::ShortChance& chance : row.chances) {
         if (chance.day == plan.today)
-            words << PlanSentencesText::tr("%1 now").arg(percentInWords(chance.p));
+            words << PlanSentencesText::tr("short now? %1").arg(likelyInWords(chance.p));
         else if (chance.day == other)
-            words << PlanSentencesText::tr("%1 on %2").arg(percentInWords(chance.p), inWords(chance.day));
+            words
+                << PlanSentencesText::tr("short on %1? %2").arg(inWords(chance.day), likelyInWords(chance.p));
     }
-    return words.join(PlanSentencesText::tr(", "));
+    return words.join(PlanSentencesText::tr("; "));
 }
 
 QString planCaution() {
     return PlanSentencesText::tr(
-        "A forecast is an estimate from the club's own record. It replaces no look at the kit, and a date "
-        "printed on a thing prevails.");
+        "A forecast is an estimate from the club's own record. It does not replace looking at the kit, and "
+        "where a day printed on a thing is earlier, that day holds.");
 }
 
 QString moneyInWords(double amount) {
@@ -121,7 +125,7 @@ QString weibullInWords(const core::KitLife& life) {
         return PlanSentencesText::tr("goes faster with age; a tenth is gone after %1").arg(tenth);
     if (life.weibull->shape < 0.8)
         return PlanSentencesText::tr("goes mostly when new; a tenth is gone after %1").arg(tenth);
-    return PlanSentencesText::tr("goes at any age alike; a tenth is gone after %1").arg(tenth);
+    return PlanSentencesText::tr("age makes no difference; a tenth is gone after %1").arg(tenth);
 }
 
 QString allowedInWords(const core::AllowedLife& allowed) {

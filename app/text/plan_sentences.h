@@ -12,12 +12,12 @@ namespace app {
 QString kitInWords(const core::ReplacementRow& row); ///< "life jacket (M)"
 /// "order 8 by 23 December 2026", "order 8 now: the last day was 3 March 2026", "enough until 1 March 2029".
 QString orderInWords(const core::ReplacementRow& row, const core::ReplacementPlan& plan);
-/// "order 8", "order some: no number would last the cover", empty when nothing runs short.
+/// "order 8", "new kit would itself expire within this period: order again", empty when nothing runs short.
 QString quantityInWords(const core::ReplacementRow& row);
 /// "runs short on 1 April 2027"; empty when it does not.
 QString shortInWords(const core::ReplacementRow& row, core::CalendarDay today);
-/// How likely fewer are left than are wanted: "3.2 % now, 38 % on 1 April 2027"; the other day is the first
-/// short one, else the horizon's end.
+/// How likely fewer are left than are wanted: "short now? no; short on 1 April 2027? 38 %"; the other
+/// day is the first short one, else the horizon's end. Empty where it is short already.
 QString chancesInWords(const core::ReplacementRow& row, const core::ReplacementPlan& plan);
 /// To be shown beside a replacement plan, an order sheet or a survival curve.
 QString planCaution();

@@ -30,7 +30,7 @@ int placesFor(const core::CheckAnswer& answer, const std::string& kitType) {
 
 QString shortKit(const core::CheckAnswer& answer, const std::string& kitType, int quantity) {
     if (quantity > 1) return SentencesText::tr("%1 × %2").arg(quantity).arg(text(kitType));
-    if (placesFor(answer, kitType) > 1) return SentencesText::tr("1 %1").arg(text(kitType));
+    if (placesFor(answer, kitType) > 1) return SentencesText::tr("1 × %1").arg(text(kitType));
     return text(kitType);
 }
 
@@ -109,17 +109,13 @@ QString itemInWords(const core::NotReadyReason& reason) {
     return SentencesText::tr("%1 %2").arg(text(reason.kitType), codeInWords(reason.item.tag));
 }
 
-QString stateInWords(const core::DueRow& row, const QString& day) {
-    switch (row.due.state) {
-    case core::DueState::Passed:
-        return SentencesText::tr("passed on %1").arg(day);
-    case core::DueState::WithinTolerance:
-        return SentencesText::tr("passed on %1, within tolerance").arg(day);
-    case core::DueState::DueSoon:
-        return SentencesText::tr("soon: %1").arg(day);
-    default:
-        return SentencesText::tr("later: %1").arg(day);
-    }
+QString overdueInWords(const core::RuleDue& due, core::CalendarDay today) {
+    const core::CalendarDay last = due.lastGoodDay.value_or(*due.due);
+    const QString days = counted(core::daysBetween(last, today), QT_TRANSLATE_N_NOOP("Words", "%n day"),
+                                 QT_TRANSLATE_N_NOOP("Words", "%n days"));
+    if (due.state == core::DueState::WithinTolerance)
+        return SentencesText::tr("was due by %1: overdue %2, within the tolerance").arg(inWords(last), days);
+    return SentencesText::tr("was due by %1: overdue %2").arg(inWords(last), days);
 }
 
 core::ErrorCode codeOf(scanner::FileFault fault) {
@@ -206,7 +202,7 @@ QString reasonOf(const core::NotReadyReason& reason) {
             .arg(itemInWords(reason));
     if (reason.kind == Kind::LogOpen)
         return SentencesText::tr("A log entry is open: read it, and close it when it is mended.");
-    return SentencesText::tr("The last check was signed with something short: do another.");
+    return SentencesText::tr("The last check was signed with kit incomplete: do another.");
 }
 
 QString linkInWords(const core::ChainLink& link, core::CalendarDay today) {
@@ -235,10 +231,13 @@ QString linkInWords(const core::ChainLink& link, core::CalendarDay today) {
     return link.day ? words + SentencesText::tr(", %1").arg(inWords(*link.day)) : words;
 }
 
-QString dueInWords(const core::DueRow& row) {
-    if (row.due.state == core::DueState::Undated) return SentencesText::tr("undated");
-    if (!row.due.due) return SentencesText::tr("due now");
-    return stateInWords(row, inWords(*row.due.due));
+QString dueInWords(const core::RuleDue& due, core::CalendarDay today) {
+    if (due.state == core::DueState::Undated) return SentencesText::tr("undated");
+    if (!due.due) return SentencesText::tr("due now");
+    const QString day = inWords(*due.due);
+    if (due.state == core::DueState::DueSoon) return SentencesText::tr("due soon, on %1").arg(day);
+    if (due.state == core::DueState::Later) return SentencesText::tr("due on %1").arg(day);
+    return overdueInWords(due, today);
 }
 
 QString nameInWords(core::Phase phase) {
@@ -263,6 +262,10 @@ QString nameInWords(core::ItemState state) {
 
 QString damagedByTag() {
     return SentencesText::tr("damaged: shown with the tag for damaged kit");
+}
+
+core::Error errorOfAlike(const std::string& typed, const std::vector<std::string>& alike) {
+    return {core::ErrorCode::TagLikeOthers, {typed, listed(alike).toStdString()}};
 }
 
 core::Error fileErrorOf(const std::string& path, const scanner::FileError& error) {

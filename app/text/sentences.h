@@ -13,6 +13,7 @@
 #include <QString>
 
 #include <string>
+#include <vector>
 
 namespace scanner {
 struct FileError;
@@ -30,24 +31,30 @@ QString reasonOf(const core::Finding& finding);
 /// How a due day comes about: `last recorded 1 March 2025; source: the maker's manual`.
 QString explanationOf(const core::RuleDue& due);
 
-/// "Kit incomplete: knife, 1 paddle, 1 life jacket", "Kit complete, with 2 remarks", "Kit complete"; of a
-/// return "Not back: knife, 1 paddle", "Everything is back".
+/// "Kit incomplete: knife, 1 × paddle, 2 × life jacket", "Kit complete, with 2 remarks", "Kit complete"; of a
+/// return "Not back: knife, 1 × paddle", "Everything is back".
 QString outcomeOf(const core::CheckAnswer& answer);
 
-/// What was passed: "rearm, 1 March 2026", "float test of its cylinder, without a day".
+/// What was passed: "rearm, 1 March 2026", "battery: replace, 1 March 2026".
 QString passedInWords(const core::RuleDue& due);
 
 QString conditionOf(const core::BoatCondition& boat,
                     core::CalendarDay today); ///< "kit ready, checked 06:40 today by A"
 QString reasonOf(const core::NotReadyReason& reason);
 QString linkInWords(const core::ChainLink& link, core::CalendarDay today);
-QString dueInWords(const core::DueRow& row); ///< "passed on 1 March 2026", "due on 1 May 2026", "undated" …
+/// "was due by 1 March 2026: overdue 13 days", "due on 1 May 2026", "undated", "due now". Never that a day
+/// "has passed": of a test that would be read as its result. A strict rule's day is its last good one.
+QString dueInWords(const core::RuleDue& due, core::CalendarDay today);
+/// "rearm"; of a part "battery: replace", so that nobody replaces the whole.
+QString ruleInWords(const core::LifeRule& rule);
 
 QString nameInWords(core::Phase phase); ///< "launch check", "return check"
 QString nameInWords(core::ItemState state);
 /// The log text of what the "damaged" control tag withdrew.
 QString damagedByTag();
 
+/// That the code typed is no tag of this club, but one slip away from those.
+core::Error errorOfAlike(const std::string& typed, const std::vector<std::string>& alike);
 core::Error fileErrorOf(const std::string& path, const scanner::FileError& error);
 
 } // namespace app

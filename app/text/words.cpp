@@ -41,8 +41,6 @@ QString inWords(core::Instant at, core::CalendarDay today) {
 }
 
 QString daysAgoInWords(int days) {
-    if (days <= 0) return WordsText::tr("today");
-    if (days == 1) return WordsText::tr("yesterday");
     return counted(days, QT_TRANSLATE_N_NOOP("Words", "%n day ago"),
                    QT_TRANSLATE_N_NOOP("Words", "%n days ago"));
 }

@@ -17,7 +17,7 @@ namespace app {
 QString inWords(core::CalendarDay day); ///< "1 March 2026"
 /// "06:40 today", "06:40 yesterday", "06:40 on 12 March 2026", in the time zone of this machine.
 QString inWords(core::Instant at, core::CalendarDay today);
-QString daysAgoInWords(int days);             ///< "today", "yesterday", "9 days ago"
+QString daysAgoInWords(int days);             ///< "9 days ago"; from 2 days on
 QString timeInWords(core::Instant at);        ///< "06:40", in the time zone of this machine
 QString secondsInWords(double seconds);       ///< "2:05" for 125 seconds
 QString codeInWords(const std::string& code); ///< "K7Q2 4RMX 1P"; another text as it is

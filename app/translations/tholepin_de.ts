@@ -17,11 +17,11 @@
     </message>
     <message>
         <source>point “%1”</source>
-        <translation>Punkt „%1“</translation>
+        <translation>Prüfpunkt „%1“</translation>
     </message>
     <message>
         <source>event “%1”</source>
-        <translation>Ereignis „%1“</translation>
+        <translation>Einsatz „%1“</translation>
     </message>
     <message>
         <source>what was written of the trip</source>
@@ -41,7 +41,7 @@
     </message>
     <message>
         <source>taken back in the check</source>
-        <translation>im Check zurückgenommen</translation>
+        <translation>in der Prüfung zurückgenommen</translation>
     </message>
     <message>
         <source>taken back by %1</source>
@@ -76,15 +76,15 @@
     </message>
     <message>
         <source>unknown tag</source>
-        <translation>unbekannter Code</translation>
+        <translation>unbekanntes Etikett</translation>
     </message>
     <message>
         <source>This is no tag of this club.</source>
-        <translation>Das ist kein Code dieses Vereins.</translation>
+        <translation>Das ist kein Etikett dieses Vereins.</translation>
     </message>
     <message>
         <source>The register does not know this tag.</source>
-        <translation>Das Verzeichnis kennt diesen Code nicht.</translation>
+        <translation>Das Verzeichnis kennt dieses Etikett nicht.</translation>
     </message>
     <message>
         <source>Its kit type has no rule of that name, or it lacks the part.</source>
@@ -92,18 +92,18 @@
     </message>
     <message>
         <source>It is written off: take it away.</source>
-        <translation>Es ist ausgemustert: weg damit.</translation>
+        <translation>Es ist ausgesondert: nicht mehr benutzen.</translation>
     </message>
     <message>
-        <source>The same record of that day stands already.</source>
-        <translation>Der gleiche Eintrag dieses Tages steht schon da.</translation>
+        <source>Already recorded for that day.</source>
+        <translation>Für diesen Tag schon eingetragen.</translation>
     </message>
     <message>
         <source>look</source>
         <translation>hinsehen</translation>
     </message>
     <message>
-        <source>It names no kit of this club.</source>
+        <source>It is not this club&apos;s kit.</source>
         <translation>Das ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -116,7 +116,7 @@
     </message>
     <message>
         <source>failed: it will be withdrawn</source>
-        <translation>nicht bestanden: es wird aus dem Verkehr gezogen</translation>
+        <translation>nicht bestanden: es wird gesperrt</translation>
     </message>
     <message>
         <source>passed</source>
@@ -128,7 +128,7 @@
     </message>
     <message>
         <source>recorded as failed, and withdrawn</source>
-        <translation>als nicht bestanden eingetragen und aus dem Verkehr gezogen</translation>
+        <translation>als nicht bestanden eingetragen und gesperrt</translation>
     </message>
     <message>
         <source>recorded as passed</source>
@@ -166,10 +166,6 @@
         <translation>Der Druck im Wasser ist eine erste Schätzung bei festem Volumen: auf dem Wasser nachmessen.</translation>
     </message>
     <message>
-        <source>A date printed on the thing prevails over one that was computed.</source>
-        <translation>Ein aufgedrucktes Datum geht einem berechneten vor.</translation>
-    </message>
-    <message>
         <source>Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the material: the maker&apos;s instructions prevail.</source>
         <translation>Kein Etikett dorthin kleben, wo es eine Aufschrift, eine Naht, ein Ventil oder ein bewegliches Teil verdeckt oder wo Kleber dem Material schadet: Die Angaben des Herstellers gehen vor.</translation>
     </message>
@@ -180,6 +176,42 @@
     <message>
         <source>Destroy its tag, now or when it turns up. Flares, cylinders and extinguishers go to whoever takes them by local rule.</source>
         <translation>Das Etikett vernichten, jetzt oder wenn das Teil wieder auftaucht. Seenotsignalmittel, Patronen und Feuerlöscher gehen dorthin, wo sie nach örtlicher Regel angenommen werden.</translation>
+    </message>
+    <message>
+        <source>Kit, and the points of the last check, are all that is known here.</source>
+        <translation>Hier sind nur die Ausrüstung und die Prüfpunkte der letzten Prüfung bekannt.</translation>
+    </message>
+    <message>
+        <source>Nobody goes afloat without a life jacket that fits.</source>
+        <translation>Niemand fährt ohne passende Rettungsweste hinaus.</translation>
+    </message>
+    <message>
+        <source>Engine run: propeller guard on, kill cord on, water to the intake, nobody near.</source>
+        <translation>Motorlauf: Propellerschutz montiert, Notstoppleine angelegt, Wasser am Einlass, niemand in der Nähe.</translation>
+    </message>
+    <message>
+        <source>The plan goes by the register and by where tags were seen last. It does not know sizes, nor whose kit it is, and an open log entry does not hold an item back: check each boat when its kit is aboard.</source>
+        <translation>Der Plan richtet sich nach dem Verzeichnis und danach, wo Etiketten zuletzt gesehen wurden. Er kennt keine Größen und nicht, wem etwas gehört, und ein offener Logbucheintrag hält kein Stück zurück: Jedes Boot prüfen, wenn seine Ausrüstung an Bord ist.</translation>
+    </message>
+    <message>
+        <source>Service and release only by whoever the maker&apos;s manual and local rules allow, often a workshop.</source>
+        <translation>Wartung und Freigabe nur durch die, denen die Anleitung des Herstellers und örtliche Regeln es erlauben, oft eine Werkstatt.</translation>
+    </message>
+    <message>
+        <source>Rearm with a new cylinder and a new auto-inflator, never with used ones; the maker&apos;s manual says which.</source>
+        <translation>Nach dem Auslösen eine neue Patrone und einen neuen Auslöser einsetzen, nie gebrauchte; welche, steht in der Anleitung des Herstellers.</translation>
+    </message>
+    <message>
+        <source>Of rules with a tolerance, or that let kit without a date count: the maker and local rules may not allow it.</source>
+        <translation>Zu Regeln mit einer Toleranz oder nach denen Ausrüstung ohne Datum zählt: Hersteller und örtliche Regeln erlauben das vielleicht nicht.</translation>
+    </message>
+    <message>
+        <source>That kit lasts longer here than its rule allows is no reason to lengthen the rule.</source>
+        <translation>Dass Ausrüstung hier länger hält, als ihre Regel erlaubt, ist kein Grund, die Regel zu verlängern.</translation>
+    </message>
+    <message>
+        <source>Where a day printed on the thing and a rule differ, the earlier day holds.</source>
+        <translation>Wo ein aufgedruckter Tag und eine Regel verschieden sind, gilt der frühere.</translation>
     </message>
 </context>
 <context>
@@ -194,7 +226,7 @@
     </message>
     <message>
         <source>record %1 · %2</source>
-        <translation>Aufzeichnung %1 · %2</translation>
+        <translation>Protokoll %1 · %2</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -206,7 +238,7 @@
     </message>
     <message>
         <source>log entry open: %1</source>
-        <translation>offener Bucheintrag: %1</translation>
+        <translation>offener Logbucheintrag: %1</translation>
     </message>
     <message>
         <source>driver %1</source>
@@ -234,7 +266,7 @@
     </message>
     <message>
         <source>trip: %1</source>
-        <translation>Einsatz: %1</translation>
+        <translation>Fahrt: %1</translation>
     </message>
 </context>
 <context>
@@ -272,8 +304,8 @@
         <translation>Größe nicht geprüft</translation>
     </message>
     <message>
-        <source>whose it is not checked</source>
-        <translation>Besitz nicht geprüft</translation>
+        <source>owner not checked</source>
+        <translation>nicht geprüft, wem es gehört</translation>
     </message>
     <message>
         <source>unknown tag</source>
@@ -300,10 +332,6 @@
         <translation>außerhalb des Bereichs</translation>
     </message>
     <message>
-        <source>about %1 kPa afloat</source>
-        <translation>etwa %1 kPa im Wasser</translation>
-    </message>
-    <message>
         <source>ask %1</source>
         <translation>%1 fragen</translation>
     </message>
@@ -326,6 +354,10 @@
     <message>
         <source>seconds</source>
         <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>about %1 kPa afloat, a first estimate</source>
+        <translation>etwa %1 kPa im Wasser, eine erste Schätzung</translation>
     </message>
 </context>
 <context>
@@ -427,12 +459,8 @@ Erledigt am %1: %2</translation>
         <translation>übrige Ausrüstung</translation>
     </message>
     <message>
-        <source>passed, undated or due now</source>
+        <source>overdue, undated or due now</source>
         <translation>überschritten, ohne Datum oder jetzt fällig</translation>
-    </message>
-    <message>
-        <source>passed</source>
-        <translation>bestanden</translation>
     </message>
     <message>
         <source>does not count any more</source>
@@ -443,8 +471,8 @@ Erledigt am %1: %2</translation>
         <translation>später</translation>
     </message>
     <message>
-        <source>soon, or remarked</source>
-        <translation>bald, oder mit Hinweis</translation>
+        <source>due soon, or with a remark</source>
+        <translation>bald fällig, oder mit Hinweis</translation>
     </message>
     <message>
         <source> (%1)</source>
@@ -477,6 +505,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Nothing falls due in 24 months.</source>
         <translation>In 24 Monaten wird nichts fällig.</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überschritten</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
     </message>
 </context>
 <context>
@@ -563,23 +599,23 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>there is no check %1</source>
-        <translation>den Check %1 gibt es nicht</translation>
+        <translation>die Prüfung %1 gibt es nicht</translation>
     </message>
     <message>
         <source>open a check of a boat first</source>
-        <translation>erst einen Check eines Boots öffnen</translation>
+        <translation>erst eine Prüfung eines Boots öffnen</translation>
     </message>
     <message>
         <source>this check is signed</source>
-        <translation>dieser Check ist schon unterschrieben</translation>
+        <translation>diese Prüfung ist schon unterschrieben</translation>
     </message>
     <message>
         <source>open a new check of the boat</source>
-        <translation>einen neuen Check des Boots öffnen</translation>
+        <translation>eine neue Prüfung des Boots öffnen</translation>
     </message>
     <message>
         <source>%1 was not seen in this check</source>
-        <translation>%1 wurde in diesem Check nicht gesehen</translation>
+        <translation>%1 wurde in dieser Prüfung nicht gesehen</translation>
     </message>
     <message>
         <source>name a point as it stands in points.csv</source>
@@ -603,7 +639,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no tag of this club was read in this stocktake</source>
-        <translation>in dieser Inventur wurde kein Code dieses Vereins gelesen</translation>
+        <translation>in dieser Inventur wurde kein Etikett dieses Vereins gelesen</translation>
     </message>
     <message>
         <source>look whether the scanner works, and scan what is there</source>
@@ -619,11 +655,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no check was filed under &apos;%1&apos;</source>
-        <translation>unter „%1“ ist kein Check abgelegt</translation>
+        <translation>unter „%1“ ist keine Prüfung abgelegt</translation>
     </message>
     <message>
         <source>give the name that checks were filed under with --event, or a day</source>
-        <translation>den Namen angeben, unter dem Checks abgelegt sind, oder einen Tag</translation>
+        <translation>den Namen angeben, unter dem Prüfungen abgelegt sind, oder einen Tag</translation>
     </message>
     <message>
         <source>hours run are from 0 to 10000</source>
@@ -690,8 +726,8 @@ Erledigt am %1: %2</translation>
         <translation>aus der Liste nehmen</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is no reason</source>
-        <translation>„%1“ ist kein Grund</translation>
+        <source>&apos;%1&apos; is not possible as a reason</source>
+        <translation>„%1“ ist als Grund nicht möglich</translation>
     </message>
     <message>
         <source>say lost, damaged, worn or expired</source>
@@ -699,7 +735,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>it is written off already</source>
-        <translation>es ist schon ausgemustert</translation>
+        <translation>es ist schon ausgesondert</translation>
     </message>
     <message>
         <source>only an unserviceable item is released</source>
@@ -718,8 +754,8 @@ Erledigt am %1: %2</translation>
         <translation>die Zeile für %1 wurde inzwischen geändert</translation>
     </message>
     <message>
-        <source>look at it again, then write it</source>
-        <translation>noch einmal ansehen, dann eintragen</translation>
+        <source>look at it again, then save it</source>
+        <translation>noch einmal ansehen, dann speichern</translation>
     </message>
     <message>
         <source>a log entry says nothing</source>
@@ -770,32 +806,32 @@ Erledigt am %1: %2</translation>
         <translation>eine Regel nennen, wie sie in life_rules.csv steht</translation>
     </message>
     <message>
-        <source>a horizon of %1 months is none</source>
-        <translation>%1 Monate voraus geht nicht</translation>
+        <source>a horizon of %1 months is not possible</source>
+        <translation>%1 Monate voraus ist nicht möglich</translation>
     </message>
     <message>
         <source>give 1 to 1200</source>
         <translation>1 bis 1200 angeben</translation>
     </message>
     <message>
-        <source>%1 is no confidence</source>
-        <translation>%1 ist keine Sicherheit</translation>
+        <source>a confidence of %1 is not possible</source>
+        <translation>eine Sicherheit von %1 ist nicht möglich</translation>
     </message>
     <message>
         <source>give a number above 0 and below 1, like 0.95</source>
         <translation>eine Zahl über 0 und unter 1 angeben, etwa 0,95</translation>
     </message>
     <message>
-        <source>a cover of %1 months is none</source>
-        <translation>für %1 Monate bestellen geht nicht</translation>
+        <source>a cover of %1 months is not possible</source>
+        <translation>für %1 Monate bestellen ist nicht möglich</translation>
     </message>
     <message>
         <source>give 0 to 1200</source>
         <translation>0 bis 1200 angeben</translation>
     </message>
     <message>
-        <source>a margin of %1 days is none</source>
-        <translation>%1 Tage Reserve geht nicht</translation>
+        <source>a margin of %1 days is not possible</source>
+        <translation>%1 Tage Reserve ist nicht möglich</translation>
     </message>
     <message>
         <source>give 0 to 3650</source>
@@ -1199,11 +1235,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 %2 is written off</source>
-        <translation>%1 %2 ist ausgemustert</translation>
+        <translation>%1 %2 ist ausgesondert</translation>
     </message>
     <message>
         <source>fix no new tag to it: it counts nowhere any more</source>
-        <translation>keinen neuen Code anbringen: es zählt nirgends mehr</translation>
+        <translation>kein neues Etikett anbringen: es zählt nirgends mehr</translation>
     </message>
     <message>
         <source>nothing is left to do</source>
@@ -1226,8 +1262,8 @@ Erledigt am %1: %2</translation>
         <translation>der Prüfpunkt %1 wurde inzwischen geändert</translation>
     </message>
     <message>
-        <source>correct it, then write it again</source>
-        <translation>berichtigen, dann noch einmal eintragen</translation>
+        <source>correct it, then save it again</source>
+        <translation>berichtigen, dann noch einmal speichern</translation>
     </message>
     <message>
         <source>%1 has no line of its own for %2</source>
@@ -1302,8 +1338,8 @@ Erledigt am %1: %2</translation>
         <translation>„%1“ steht nicht im Kalender: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is none of the choices: write %2</source>
-        <translation>„%1“ steht nicht zur Wahl, möglich sind: %2</translation>
+        <source>&apos;%1&apos; is not possible: write %2</source>
+        <translation>„%1“ ist nicht möglich, möglich sind: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is no tag code of kit: write one that begins with K</source>
@@ -1439,7 +1475,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>give times, hours and fuel with the return check</source>
-        <translation>Zeiten, Stunden und Kraftstoff beim Check zur Rückkehr angeben</translation>
+        <translation>Zeiten, Stunden und Kraftstoff bei der Rückkehrprüfung angeben</translation>
     </message>
     <message>
         <source>the codes cannot be read</source>
@@ -1471,7 +1507,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is no point of this boat in this phase</source>
-        <translation>„%1“ ist bei diesem Check kein Prüfpunkt dieses Boots</translation>
+        <translation>„%1“ ist bei dieser Prüfung kein Prüfpunkt dieses Boots</translation>
     </message>
     <message>
         <source>write it as the manifest does</source>
@@ -1635,7 +1671,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is a tag&apos;s code and no reason</source>
-        <translation>&apos;%1&apos; ist der Code eines Etiketts und kein Grund</translation>
+        <translation>„%1“ ist der Code eines Etiketts und kein Grund</translation>
     </message>
     <message>
         <source>say why in words</source>
@@ -1643,7 +1679,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; says too little</source>
-        <translation>&apos;%1&apos; sagt zu wenig</translation>
+        <translation>„%1“ sagt zu wenig</translation>
     </message>
     <message>
         <source>say why in words, of three letters at least</source>
@@ -1651,47 +1687,47 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no boat has the class &apos;%1&apos;: its manifest is asked of none</source>
-        <translation>kein Boot hat die Klasse &apos;%1&apos;: ihre Packliste wird von keinem verlangt</translation>
+        <translation>kein Boot hat die Klasse „%1“: ihre Packliste wird von keinem verlangt</translation>
     </message>
     <message>
         <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
-        <translation>von &apos;%1&apos; wird nichts verlangt: die Klasse &apos;%2&apos; hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
+        <translation>von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
     </message>
     <message>
         <source>the class &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
-        <translation>die Klasse &apos;%1&apos; heißt fast wie &apos;%2&apos;: wenn es eine ist, beide gleich schreiben</translation>
+        <translation>die Klasse „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
         <source>the kit type &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
-        <translation>die Art &apos;%1&apos; heißt fast wie &apos;%2&apos;: wenn es eine ist, beide gleich schreiben</translation>
+        <translation>die Art „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
         <source>a &apos;%1&apos; is asked for, and the club has none: each check will miss it</source>
-        <translation>&apos;%1&apos; wird verlangt, und der Verein hat keines: es wird bei jeder Prüfung fehlen</translation>
+        <translation>„%1“ wird verlangt, und der Verein hat keines: Es wird bei jeder Prüfung fehlen</translation>
     </message>
     <message>
         <source>the rule &apos;%1&apos; of &apos;%2&apos; has no source: write who says so, such as the maker&apos;s manual</source>
-        <translation>die Regel &apos;%1&apos; von &apos;%2&apos; nennt keine Quelle: schreiben, wer das sagt, etwa das Handbuch des Herstellers</translation>
+        <translation>die Regel „%1“ von „%2“ nennt keine Quelle: schreiben, wer das sagt, etwa das Handbuch des Herstellers</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is not marked as worn: no check will ask whether it fits</source>
-        <translation>&apos;%1&apos; ist nicht als getragen gekennzeichnet: keine Prüfung fragt, ob es passt</translation>
+        <translation>„%1“ ist nicht als getragen gekennzeichnet: Keine Prüfung fragt, ob es passt</translation>
     </message>
     <message>
         <source>this check was closed unsigned</source>
-        <translation>dieser Check wurde ohne Unterschrift geschlossen</translation>
+        <translation>diese Prüfung wurde ohne Unterschrift geschlossen</translation>
     </message>
     <message>
         <source>nothing stands in this check that could be taken back</source>
-        <translation>in diesem Check steht nichts, was zurückgenommen werden könnte</translation>
+        <translation>in dieser Prüfung steht nichts, was zurückgenommen werden könnte</translation>
     </message>
     <message>
         <source>%1 has no unfinished check of that phase</source>
-        <translation>%1 hat keinen offenen Check dieser Art</translation>
+        <translation>%1 hat keine offene Prüfung dieser Art</translation>
     </message>
     <message>
         <source>look at the boat&apos;s history</source>
-        <translation>sieh in den Verlauf des Bootes</translation>
+        <translation>in den Verlauf des Boots sehen</translation>
     </message>
     <message>
         <source>only a written-off item is reinstated</source>
@@ -1715,10 +1751,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Went out %1%2</source>
         <translation>Ausgelaufen %1%2</translation>
-    </message>
-    <message>
-        <source>Came back %1%2</source>
-        <translation>Zurückgekommen %1%2</translation>
     </message>
     <message>
         <source>out</source>
@@ -1796,6 +1828,10 @@ Erledigt am %1: %2</translation>
         <source>, </source>
         <translation>, </translation>
     </message>
+    <message>
+        <source>Came back %1, signed by %2</source>
+        <translation>Zurückgekommen %1, unterschrieben von %2</translation>
+    </message>
 </context>
 <context>
     <name>EvidencePrintout</name>
@@ -1821,7 +1857,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>No launch check of %1 was signed until %2: the record does not say what was aboard.</source>
-        <translation>Bis %2 wurde keine Startprüfung von %1 unterschrieben: Das Protokoll sagt nicht, was an Bord war.</translation>
+        <translation>Bis %2 wurde keine Auslaufprüfung von %1 unterschrieben: Das Protokoll sagt nicht, was an Bord war.</translation>
     </message>
     <message>
         <source>%1 was in at %2: nothing was out with it.</source>
@@ -1837,10 +1873,10 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Launch check %1.</source>
-        <translation>Startprüfung %1.</translation>
+        <translation>Auslaufprüfung %1.</translation>
     </message>
     <message>
-        <source>Launched urgent: %1.</source>
+        <source>Launched urgently: %1.</source>
         <translation>Dringend ausgelaufen: %1.</translation>
     </message>
     <message>
@@ -1857,15 +1893,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>out of date by the rules of that day</source>
-        <translation>nach den Regeln jenes Tages überschritten</translation>
+        <translation>nach den Regeln jenes Tages abgelaufen oder überfällig</translation>
     </message>
     <message>
         <source>out of date by the rules of that day: %1</source>
-        <translation>nach den Regeln jenes Tages überschritten: %1</translation>
+        <translation>nach den Regeln jenes Tages abgelaufen oder überfällig: %1</translation>
     </message>
     <message>
-        <source>no date to pass</source>
-        <translation>ohne Ablauf</translation>
+        <source>nothing on it runs out</source>
+        <translation>läuft nicht ab</translation>
     </message>
     <message>
         <source>in date until %1</source>
@@ -1905,7 +1941,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>a tag that the register did not know</source>
-        <translation>ein Code, den das Verzeichnis nicht kannte</translation>
+        <translation>ein Etikett, das das Verzeichnis nicht kannte</translation>
     </message>
     <message>
         <source>look</source>
@@ -1925,7 +1961,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>That is still to come: this is what the record says up to now.</source>
-        <translation>Das liegt in der Zukunft: Dies sagen die Aufzeichnungen bis jetzt.</translation>
+        <translation>Das liegt in der Zukunft: Dies sagt das Protokoll bis jetzt.</translation>
     </message>
     <message>
         <source>its tag is now %1</source>
@@ -1972,7 +2008,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>registered %1, no record since</source>
-        <translation>erfasst %1, seither kein Nachweis</translation>
+        <translation>aufgenommen %1, seither kein Nachweis</translation>
     </message>
     <message>
         <source>last recorded %1</source>
@@ -1980,11 +2016,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 launches since the last record, the limit is %2</source>
-        <translation>%1 Einsätze seit dem letzten Nachweis, Grenze %2</translation>
+        <translation>%1 Wasserungen seit dem letzten Nachweis, Grenze %2</translation>
     </message>
     <message>
         <source>%1 hours run since the last record, the limit is %2</source>
-        <translation>%1 Stunden seit dem letzten Nachweis, Grenze %2</translation>
+        <translation>%1 Betriebsstunden seit dem letzten Nachweis, Grenze %2</translation>
     </message>
     <message>
         <source> on %1</source>
@@ -2113,11 +2149,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 belongs to nobody named on board: each takes their own.</source>
-        <translation>%1 gehört niemandem an Bord: Jeder nimmt das eigene.</translation>
+        <translation>%1 gehört niemandem an Bord: Jede Person nimmt das Eigene.</translation>
     </message>
     <message>
         <source>%1 belongs to %2, who is not named on board: each takes their own.</source>
-        <translation>%1 gehört %2, nicht an Bord: Jeder nimmt das eigene.</translation>
+        <translation>%1 gehört %2, nicht an Bord: Jede Person nimmt das Eigene.</translation>
     </message>
     <message>
         <source> (%1)</source>
@@ -2152,24 +2188,20 @@ Erledigt am %1: %2</translation>
         <translation>sein Wert</translation>
     </message>
     <message>
-        <source>the point “%1”: %2 is inside the maker&apos;s range, but about %3%4 afloat is %5 (a first estimate); measure again on the water.</source>
-        <translation>Prüfpunkt „%1“: %2 liegt im Bereich des Herstellers, aber etwa %3%4 im Wasser liegt %5 (erste Schätzung); auf dem Wasser nachmessen.</translation>
-    </message>
-    <message>
         <source>the point “%1”: %2 is %3; put it right and record it again.</source>
         <translation>Prüfpunkt „%1“: %2 liegt %3; in Ordnung bringen und neu eintragen.</translation>
     </message>
     <message>
         <source>the boat&apos;s log</source>
-        <translation>das Bootsbuch</translation>
+        <translation>das Logbuch des Boots</translation>
     </message>
     <message>
         <source>the log of %1</source>
-        <translation>das Buch von %1</translation>
+        <translation>das Logbuch zu %1</translation>
     </message>
     <message>
         <source>%1 has an open entry%2: “%3”; see to it and close it.</source>
-        <translation>%1 hat einen offenen Eintrag%2: „%3“; erledigen und schließen.</translation>
+        <translation>%1 hat einen offenen Eintrag%2: „%3“; beheben und den Eintrag erledigen.</translation>
     </message>
     <message>
         <source>%1 belongs to %2: it counts here; put it back there afterwards.</source>
@@ -2189,11 +2221,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is more than this boat&apos;s list asks for: take it out.</source>
-        <translation>%1 ist mehr, als die Bootsliste verlangt: herausnehmen.</translation>
+        <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: herausnehmen.</translation>
     </message>
     <message>
         <source>%1 is more than this boat&apos;s list asks for: see that it is meant to be here.</source>
-        <translation>%1 ist mehr, als die Bootsliste verlangt: klären, ob es hierher gehört.</translation>
+        <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: klären, ob es hierher gehört.</translation>
     </message>
     <message>
         <source>%1 is unserviceable%2: leave it ashore until it is released.</source>
@@ -2205,7 +2237,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is not in the register, so it does not count: have the thing registered.</source>
-        <translation>%1 steht nicht im Verzeichnis und zählt deshalb nicht: erfassen lassen.</translation>
+        <translation>%1 steht nicht im Verzeichnis und zählt deshalb nicht: aufnehmen lassen.</translation>
     </message>
     <message>
         <source>no source given</source>
@@ -2220,24 +2252,28 @@ Erledigt am %1: %2</translation>
         <translation> vom %1</translation>
     </message>
     <message>
-        <source>%1 of its %2</source>
-        <translation>%1, Teil: %2</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 launches, never recorded, the limit is %2</source>
-        <translation>%1 Wasserungen, nie gewartet, die Grenze ist %2</translation>
+        <translation>%1 Wasserungen, nie nachgewiesen, Grenze %2</translation>
     </message>
     <message>
         <source>%1 hours run, never recorded, the limit is %2</source>
-        <translation>%1 Betriebsstunden, nie gewartet, die Grenze ist %2</translation>
+        <translation>%1 Betriebsstunden, nie nachgewiesen, Grenze %2</translation>
     </message>
     <message>
         <source>nothing is asked of this boat: its class “%1” has no manifest with a required line; write one.</source>
-        <translation>von diesem Boot wird nichts verlangt: seine Klasse „%1“ hat keine Packliste mit einer Pflichtzeile; bitte eine schreiben.</translation>
+        <translation>von diesem Boot wird nichts verlangt: Seine Klasse „%1“ hat keine Packliste mit einer Pflichtzeile; eine schreiben.</translation>
+    </message>
+    <message>
+        <source>the point “%1”: %2 is inside the range your club entered, but about %3%4 afloat is %5 (a first estimate); measure again on the water.</source>
+        <translation>Prüfpunkt „%1“: %2 liegt im Bereich, den der Verein eingetragen hat, aber etwa %3%4 im Wasser liegt %5 (erste Schätzung); auf dem Wasser nachmessen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -2280,7 +2316,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>&amp;Tags</source>
-        <translation>&amp;Codes</translation>
+        <translation>E&amp;tiketten</translation>
     </message>
     <message>
         <source>Rec&amp;ord</source>
@@ -2303,7 +2339,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>launch check</source>
-        <translation>Startprüfung</translation>
+        <translation>Auslaufprüfung</translation>
     </message>
     <message>
         <source>kit complete</source>
@@ -2347,15 +2383,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>withdrawn: unserviceable</source>
-        <translation>aus dem Verkehr gezogen: nicht einsatzbereit</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>written off: %1</source>
-        <translation>ausgemustert: %1</translation>
+        <translation>ausgesondert: %1</translation>
     </message>
     <message>
         <source>back in use: serviceable</source>
-        <translation>wieder in Gebrauch: einsatzbereit</translation>
+        <translation>wieder einsatzbereit</translation>
     </message>
     <message>
         <source>entered in the register: %1</source>
@@ -2403,7 +2439,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>launches: %1</source>
-        <translation>Starts: %1</translation>
+        <translation>Wasserungen: %1</translation>
     </message>
     <message>
         <source>used on %1: %2</source>
@@ -2443,7 +2479,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>fuel: %1</source>
-        <translation>Treibstoff: %1</translation>
+        <translation>Kraftstoff: %1</translation>
     </message>
     <message>
         <source>log of the operation: %1</source>
@@ -2471,7 +2507,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>new tag %1</source>
-        <translation>neuer Code %1</translation>
+        <translation>neues Etikett %1</translation>
     </message>
     <message>
         <source>, by %1</source>
@@ -2491,11 +2527,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>check left; nothing was recorded in it</source>
-        <translation>Check verlassen; darin wurde nichts eingetragen</translation>
+        <translation>Prüfung verlassen; darin wurde nichts eingetragen</translation>
     </message>
     <message>
         <source>check closed unsigned: %1</source>
-        <translation>Check ohne Unterschrift geschlossen: %1</translation>
+        <translation>Prüfung ohne Unterschrift geschlossen: %1</translation>
     </message>
     <message>
         <source>reinstated: %1</source>
@@ -2521,36 +2557,12 @@ Erledigt am %1: %2</translation>
         <translation>, </translation>
     </message>
     <message>
-        <source>undated</source>
-        <translation>ohne Datum</translation>
-    </message>
-    <message>
-        <source>due now</source>
-        <translation>jetzt fällig</translation>
-    </message>
-    <message>
-        <source>not due: nothing has happened</source>
-        <translation>nicht fällig: nichts vorgefallen</translation>
+        <source>not due: no such event recorded</source>
+        <translation>nicht fällig: kein solches Ereignis eingetragen</translation>
     </message>
     <message>
         <source>not due: %1 of %2</source>
         <translation>nicht fällig: %1 von %2</translation>
-    </message>
-    <message>
-        <source>passed on %1</source>
-        <translation>überschritten seit %1</translation>
-    </message>
-    <message>
-        <source>passed on %1, within tolerance</source>
-        <translation>überschritten seit %1, innerhalb der Toleranz</translation>
-    </message>
-    <message>
-        <source>due soon, on %1</source>
-        <translation>bald fällig, am %1</translation>
-    </message>
-    <message>
-        <source>due on %1</source>
-        <translation>fällig am %1</translation>
     </message>
     <message>
         <source>does not count any more</source>
@@ -2561,8 +2573,8 @@ Erledigt am %1: %2</translation>
         <translation>in Ordnung</translation>
     </message>
     <message>
-        <source>soon, or remarked</source>
-        <translation>bald, oder mit Hinweis</translation>
+        <source>due soon, or with a remark</source>
+        <translation>bald fällig, oder mit Hinweis</translation>
     </message>
     <message>
         <source>dates</source>
@@ -2638,7 +2650,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>tag</source>
-        <translation>Code</translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -2648,12 +2660,28 @@ Erledigt am %1: %2</translation>
         <source>look, something is due; %1</source>
         <translation>hinsehen, etwas ist fällig; %1</translation>
     </message>
+    <message>
+        <source>no date is known for %1</source>
+        <translation>für %1 ist kein Datum bekannt</translation>
+    </message>
+    <message>
+        <source>out of date by the rule “%1”</source>
+        <translation>abgelaufen nach der Regel „%1“</translation>
+    </message>
+    <message>
+        <source>%1 is due</source>
+        <translation>%1 ist fällig</translation>
+    </message>
+    <message>
+        <source>%1, but does not count: %2</source>
+        <translation>%1, zählt aber nicht: %2</translation>
+    </message>
 </context>
 <context>
     <name>LabelSheet</name>
     <message>
         <source>Tags</source>
-        <translation>Codes</translation>
+        <translation>Etiketten</translation>
     </message>
 </context>
 <context>
@@ -2669,10 +2697,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 (%2 of %3)</source>
         <translation>%1 (%2 von %3)</translation>
-    </message>
-    <message>
-        <source>Left out: other boats need its kit.</source>
-        <translation>Bleibt zurück: andere Boote brauchen seine Ausrüstung.</translation>
     </message>
     <message>
         <source>Left out, short of: %1.</source>
@@ -2732,7 +2756,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The time ran out. The boats&apos; priorities add up to %1; no plan reaches more than %2.</source>
-        <translation>Die Zeit ging zu Ende. Die Vorränge der Boote ergeben zusammen %1; kein Plan erreicht mehr als %2.</translation>
+        <translation>Die Zeit ging zu Ende. Die Prioritäten der vollständigen Boote ergeben zusammen %1; kein Plan erreicht mehr als %2.</translation>
     </message>
     <message>
         <source>Out, and not planned: %1.</source>
@@ -2786,8 +2810,8 @@ Erledigt am %1: %2</translation>
         <translation>eigen</translation>
     </message>
     <message>
-        <source>taken away</source>
-        <translation>weggelassen</translation>
+        <source>removed</source>
+        <translation>entfernt</translation>
     </message>
     <message>
         <source>%1; class: %2</source>
@@ -2818,8 +2842,8 @@ Erledigt am %1: %2</translation>
         <translation>%1 dazu: %2</translation>
     </message>
     <message>
-        <source>%1 taken away</source>
-        <translation>%1 weggelassen</translation>
+        <source>%1 removed</source>
+        <translation>%1 entfernt</translation>
     </message>
     <message>
         <source>%1: another note</source>
@@ -2903,7 +2927,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>check</source>
-        <translation>Check</translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>asked</source>
@@ -2951,11 +2975,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 No check was signed by it.</source>
-        <translation>%1 Kein Check wurde danach unterschrieben.</translation>
+        <translation>%1 Keine Prüfung wurde danach unterschrieben.</translation>
     </message>
     <message>
         <source>%1 %2, the last of %3 at %4 by %5.</source>
-        <translation>%1 %2, zuletzt der von %3, %4, von %5.</translation>
+        <translation>%1 %2, zuletzt die von %3, %4, durch %5.</translation>
     </message>
     <message>
         <source>%1: %2 instead of %3</source>
@@ -2975,7 +2999,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>by nobody named</source>
-        <translation>von niemandem mit Namen</translation>
+        <translation>ohne Namen</translation>
     </message>
     <message>
         <source>a measure</source>
@@ -3061,7 +3085,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Ask %1, who signed the check that did not see it.</source>
-        <translation>%1 fragen: von dort stammt die Unterschrift unter der Prüfung, die es nicht sah.</translation>
+        <translation>%1 fragen: Von dort stammt die Unterschrift unter der Prüfung, die es nicht sah.</translation>
     </message>
     <message>
         <source>Look at %1, where it was seen last.</source>
@@ -3118,10 +3142,6 @@ Erledigt am %1: %2</translation>
         <translation>%1; gebraucht %2, vorhanden %3</translation>
     </message>
     <message>
-        <source>; chance of being short %1</source>
-        <translation>; Risiko, knapp zu sein: %1</translation>
-    </message>
-    <message>
         <source>; packs of %1</source>
         <translation>; Packungen zu %1</translation>
     </message>
@@ -3153,8 +3173,8 @@ Erledigt am %1: %2</translation>
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>order again and again: new kit falls due before the cover ends</source>
-        <translation>immer wieder bestellen: neue Ausrüstung läuft ab, bevor der Zeitraum endet</translation>
+        <source>new kit would itself expire within this period: order again</source>
+        <translation>neue Ausrüstung liefe selbst in diesem Zeitraum ab: nachbestellen</translation>
     </message>
     <message>
         <source>order %1</source>
@@ -3179,10 +3199,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>short from %1</source>
         <translation>knapp ab %1</translation>
-    </message>
-    <message>
-        <source>A forecast is an estimate from the club&apos;s own record. It replaces no look at the kit, and a date printed on a thing prevails.</source>
-        <translation>Eine Vorhersage ist eine Schätzung aus dem eigenen Protokoll des Vereins. Sie ersetzt keinen Blick auf die Ausrüstung, und ein aufgedrucktes Datum geht vor.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
@@ -3222,15 +3238,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>goes faster with age; a tenth is gone after %1</source>
-        <translation>geht mit dem Alter schneller; ein Zehntel ist nach %1 weg</translation>
+        <translation>geht mit dem Alter schneller verloren oder kaputt; ein Zehntel ist nach %1 nicht mehr da</translation>
     </message>
     <message>
         <source>goes mostly when new; a tenth is gone after %1</source>
-        <translation>geht vor allem neu verloren; ein Zehntel ist nach %1 weg</translation>
+        <translation>geht vor allem neu verloren oder kaputt; ein Zehntel ist nach %1 nicht mehr da</translation>
     </message>
     <message>
-        <source>goes at any age alike; a tenth is gone after %1</source>
-        <translation>geht in jedem Alter gleich; ein Zehntel ist nach %1 weg</translation>
+        <source>age makes no difference; a tenth is gone after %1</source>
+        <translation>das Alter macht keinen Unterschied; ein Zehntel ist nach %1 nicht mehr da</translation>
     </message>
     <message>
         <source>rule “%1” allows %2</source>
@@ -3249,28 +3265,40 @@ Erledigt am %1: %2</translation>
         <translation>: %1 % kommen so weit (%2 bis %3 %)</translation>
     </message>
     <message>
-        <source>under 0.1 %</source>
-        <translation>unter 0,1 %</translation>
-    </message>
-    <message>
-        <source>over 99.9 %</source>
-        <translation>über 99,9 %</translation>
-    </message>
-    <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>%1 now</source>
-        <translation>jetzt %1</translation>
+        <source>no</source>
+        <translation>nein</translation>
     </message>
     <message>
-        <source>%1 on %2</source>
-        <translation>%1 am %2</translation>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
     <message>
-        <source>, </source>
-        <translation>, </translation>
+        <source>hardly likely (&lt; 0.1 %)</source>
+        <translation>kaum wahrscheinlich (&lt; 0,1 %)</translation>
+    </message>
+    <message>
+        <source>almost certain (&gt; 99.9 %)</source>
+        <translation>fast sicher (&gt; 99,9 %)</translation>
+    </message>
+    <message>
+        <source>short now? %1</source>
+        <translation>jetzt knapp? %1</translation>
+    </message>
+    <message>
+        <source>short on %1? %2</source>
+        <translation>knapp am %1? %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>A forecast is an estimate from the club&apos;s own record. It does not replace looking at the kit, and where a day printed on a thing is earlier, that day holds.</source>
+        <translation>Eine Vorhersage ist eine Schätzung aus dem eigenen Protokoll des Vereins. Sie ersetzt nicht, die Ausrüstung anzusehen, und wo ein aufgedruckter Tag früher ist, gilt er.</translation>
     </message>
 </context>
 <context>
@@ -3296,7 +3324,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is no tag for this check.</source>
-        <translation>%1 ist kein Etikett für diesen Check.</translation>
+        <translation>%1 ist kein Etikett für diese Prüfung.</translation>
     </message>
     <message>
         <source>%1 was seen before; it counts once.</source>
@@ -3331,12 +3359,12 @@ Erledigt am %1: %2</translation>
         <translation>%1 unterschreibt. Das Etikett für „fertig“ noch einmal zeigen.</translation>
     </message>
     <message>
-        <source>That tag is nobody&apos;s in this club.</source>
-        <translation>Dieses Etikett gehört niemandem im Verein.</translation>
+        <source>That tag belongs to nobody in this club.</source>
+        <translation>Dieses Etikett gehört niemandem in diesem Verein.</translation>
     </message>
     <message>
-        <source>Say first who signs and, with short kit, why.</source>
-        <translation>Erst sagen, wer unterschreibt und, wenn etwas fehlt, warum.</translation>
+        <source>Say first who signs and, where kit is incomplete, why.</source>
+        <translation>Erst sagen, wer unterschreibt und, wenn Ausrüstung fehlt, warum.</translation>
     </message>
 </context>
 <context>
@@ -3346,7 +3374,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 × %2</translation>
     </message>
     <message>
-        <source>1 %1</source>
+        <source>1 × %1</source>
         <translation>1 × %1</translation>
     </message>
     <message>
@@ -3356,22 +3384,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>passed on %1</source>
-        <translation>abgelaufen am %1</translation>
-    </message>
-    <message>
-        <source>passed on %1, within tolerance</source>
-        <translation>abgelaufen am %1, innerhalb der Toleranz</translation>
-    </message>
-    <message>
-        <source>soon: %1</source>
-        <translation>bald: %1</translation>
-    </message>
-    <message>
-        <source>later: %1</source>
-        <translation>später: %1</translation>
     </message>
     <message>
         <source>Kit incomplete</source>
@@ -3395,7 +3407,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>not ready; last check signed%1</source>
-        <translation>nicht klar; letzter Check unterschrieben%1</translation>
+        <translation>nicht klar; letzte Prüfung unterschrieben%1</translation>
     </message>
     <message>
         <source>not ready</source>
@@ -3403,35 +3415,35 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>No check of this boat has been signed yet: do a launch check.</source>
-        <translation>Für dieses Boot ist noch kein Check unterschrieben: Auslaufcheck machen.</translation>
+        <translation>Für dieses Boot ist noch keine Prüfung unterschrieben: eine Auslaufprüfung machen.</translation>
     </message>
     <message>
         <source>A check was begun and not signed: go on with it.</source>
-        <translation>Ein Check wurde begonnen und nicht unterschrieben: weitermachen.</translation>
+        <translation>Eine Prüfung wurde begonnen und nicht unterschrieben: weitermachen.</translation>
     </message>
     <message>
         <source>The %1 has been marked missing since the last check: find it, or bring another.</source>
-        <translation>%1 gilt seit dem letzten Check als fehlend: suchen oder ein anderes holen.</translation>
+        <translation>%1 gilt seit der letzten Prüfung als fehlend: suchen oder ein anderes holen.</translation>
     </message>
     <message>
         <source>The %1 has been withdrawn since the last check: bring another.</source>
-        <translation>%1 ist seit dem letzten Check gesperrt: ein anderes holen.</translation>
+        <translation>%1 ist seit der letzten Prüfung gesperrt: ein anderes holen.</translation>
     </message>
     <message>
         <source>The %1 has been seen at %2 since the last check: bring it back.</source>
-        <translation>%1 wurde seit dem letzten Check bei %2 gesehen: zurückholen.</translation>
+        <translation>%1 wurde seit der letzten Prüfung bei %2 gesehen: zurückholen.</translation>
     </message>
     <message>
         <source>The %1 has fallen due since the last check: see the due list.</source>
-        <translation>%1 ist seit dem letzten Check fällig geworden: siehe Fälligkeiten.</translation>
+        <translation>%1 ist seit der letzten Prüfung fällig geworden: siehe Fälligkeiten.</translation>
     </message>
     <message>
         <source>A log entry is open: read it, and close it when it is mended.</source>
-        <translation>Ein Bucheintrag ist offen: lesen und schließen, wenn er erledigt ist.</translation>
+        <translation>Ein Logbucheintrag ist offen: lesen und erledigen, wenn es behoben ist.</translation>
     </message>
     <message>
-        <source>The last check was signed with something short: do another.</source>
-        <translation>Beim letzten Check fehlte etwas: noch einen machen.</translation>
+        <source>The last check was signed with kit incomplete: do another.</source>
+        <translation>Bei der letzten Prüfung war die Ausrüstung unvollständig: noch einmal prüfen.</translation>
     </message>
     <message>
         <source>launched on %1</source>
@@ -3475,15 +3487,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>launch check</source>
-        <translation>Auslaufcheck</translation>
+        <translation>Auslaufprüfung</translation>
     </message>
     <message>
         <source>return check</source>
-        <translation>Rückkehrcheck</translation>
+        <translation>Rückkehrprüfung</translation>
     </message>
     <message>
         <source>serviceable</source>
-        <translation>in Ordnung</translation>
+        <translation>einsatzbereit</translation>
     </message>
     <message>
         <source>unserviceable</source>
@@ -3503,7 +3515,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Return check not done</source>
-        <translation>Rückkehrcheck nicht fertig</translation>
+        <translation>Rückkehrprüfung nicht fertig</translation>
     </message>
     <message>
         <source>Everything is back; still to do: %1</source>
@@ -3528,6 +3540,22 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Last checked %1; this club checks it every %2: do a check.</source>
         <translation>Zuletzt geprüft %1; dieser Verein prüft alle %2: jetzt prüfen.</translation>
+    </message>
+    <message>
+        <source>was due by %1: overdue %2, within the tolerance</source>
+        <translation>war bis %1 fällig: %2 überfällig, innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>was due by %1: overdue %2</source>
+        <translation>war bis %1 fällig: %2 überfällig</translation>
+    </message>
+    <message>
+        <source>due soon, on %1</source>
+        <translation>bald fällig, am %1</translation>
+    </message>
+    <message>
+        <source>due on %1</source>
+        <translation>fällig am %1</translation>
     </message>
 </context>
 <context>
@@ -3577,8 +3605,8 @@ Erledigt am %1: %2</translation>
         <translation>Größe %1 passt niemandem an Bord.</translation>
     </message>
     <message>
-        <source>Nobody&apos;s own.</source>
-        <translation>Gehört niemandem.</translation>
+        <source>Not for anyone aboard.</source>
+        <translation>Für niemanden an Bord.</translation>
     </message>
     <message>
         <source>Belongs to %1, who is not aboard.</source>
@@ -3594,7 +3622,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>More than this boat&apos;s list asks for.</source>
-        <translation>Mehr, als die Bootsliste verlangt.</translation>
+        <translation>Mehr, als die Packliste dieses Boots verlangt.</translation>
     </message>
     <message>
         <source>Went out on %1.</source>
@@ -3606,14 +3634,14 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Log: %1</source>
-        <translation>Buch: %1</translation>
+        <translation>Logbuch: %1</translation>
     </message>
 </context>
 <context>
     <name>Stocktake</name>
     <message>
         <source>unknown tag</source>
-        <translation>unbekannter Code</translation>
+        <translation>unbekanntes Etikett</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -3680,7 +3708,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation>bleibt zurück</translation>
+        <translation>ausgelassen</translation>
     </message>
     <message>
         <source>to print</source>
@@ -3695,7 +3723,7 @@ Erledigt am %1: %2</translation>
     <name>TagDelivery</name>
     <message>
         <source>tags.pdf</source>
-        <translation>codes.pdf</translation>
+        <translation>etiketten.pdf</translation>
     </message>
     <message>
         <source>Saved: %1, %2. Print it at 100 %, and measure the bar on it.</source>
@@ -3809,29 +3837,29 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n log entry open</source>
         <translation>
-            <numerusform>%n Bucheintrag offen</numerusform>
-            <numerusform>%n Bucheinträge offen</numerusform>
+            <numerusform>%n Logbucheintrag offen</numerusform>
+            <numerusform>%n Logbucheinträge offen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n log entries open</source>
         <translation>
-            <numerusform>%n Bucheintrag offen</numerusform>
-            <numerusform>%n Bucheinträge offen</numerusform>
+            <numerusform>%n Logbucheintrag offen</numerusform>
+            <numerusform>%n Logbucheinträge offen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Kit complete, with %n remark</source>
         <translation>
-            <numerusform>Ausrüstung vollständig, %n Bemerkung</numerusform>
-            <numerusform>Ausrüstung vollständig, %n Bemerkungen</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweis</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweise</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Kit complete, with %n remarks</source>
         <translation>
-            <numerusform>Ausrüstung vollständig, %n Bemerkung</numerusform>
-            <numerusform>Ausrüstung vollständig, %n Bemerkungen</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweis</numerusform>
+            <numerusform>Ausrüstung vollständig, %n Hinweise</numerusform>
         </translation>
     </message>
     <message>
@@ -3923,24 +3951,10 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n date due or passed within 30 days</source>
-        <translation>
-            <numerusform>%n Termin in 30 Tagen fällig oder überschritten</numerusform>
-            <numerusform>%n Termine in 30 Tagen fällig oder überschritten</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n dates due or passed within 30 days</source>
-        <translation>
-            <numerusform>%n Termin in 30 Tagen fällig oder überschritten</numerusform>
-            <numerusform>%n Termine in 30 Tagen fällig oder überschritten</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>and %n more, in the boat&apos;s log</source>
         <translation>
-            <numerusform>und %n weiterer im Bootsbuch</numerusform>
-            <numerusform>und %n weitere im Bootsbuch</numerusform>
+            <numerusform>und %n weiterer im Logbuch</numerusform>
+            <numerusform>und %n weitere im Logbuch</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3960,15 +3974,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>Everything is back, with %n remark</source>
         <translation>
-            <numerusform>Alles zurück, %n Bemerkung</numerusform>
-            <numerusform>Alles zurück, %n Bemerkungen</numerusform>
+            <numerusform>Alles zurück, %n Hinweis</numerusform>
+            <numerusform>Alles zurück, %n Hinweise</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Everything is back, with %n remarks</source>
         <translation>
-            <numerusform>Alles zurück, %n Bemerkung</numerusform>
-            <numerusform>Alles zurück, %n Bemerkungen</numerusform>
+            <numerusform>Alles zurück, %n Hinweis</numerusform>
+            <numerusform>Alles zurück, %n Hinweise</numerusform>
         </translation>
     </message>
     <message>
@@ -4054,20 +4068,6 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n has passed.</source>
-        <translation>
-            <numerusform>%n ist überschritten.</numerusform>
-            <numerusform>%n sind überschritten.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n have passed.</source>
-        <translation>
-            <numerusform>%n ist überschritten.</numerusform>
-            <numerusform>%n sind überschritten.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n item</source>
         <translation>
             <numerusform>%n Stück</numerusform>
@@ -4098,15 +4098,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n item registered. Print its tag and fix it before the item goes to a boat.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen. Seinen Code drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
-            <numerusform>%n Stück aufgenommen. Ihre Codes drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
+            <numerusform>%n Stück aufgenommen. Sein Etikett drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
+            <numerusform>%n Stück aufgenommen. Ihre Etiketten drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n items registered. Print their tags and fix them before the kit goes to a boat.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen. Seinen Code drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
-            <numerusform>%n Stück aufgenommen. Ihre Codes drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
+            <numerusform>%n Stück aufgenommen. Sein Etikett drucken und anbringen, bevor es in ein Boot kommt.</numerusform>
+            <numerusform>%n Stück aufgenommen. Ihre Etiketten drucken und anbringen, bevor sie in ein Boot kommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4168,15 +4168,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n sound item is left out: nobody knows where it is.</source>
         <translation>
-            <numerusform>%n heiles Stück bleibt außen vor: niemand weiß, wo es ist.</numerusform>
-            <numerusform>%n heile Stücke bleiben außen vor: niemand weiß, wo sie sind.</numerusform>
+            <numerusform>%n unversehrtes Stück bleibt außen vor: Niemand weiß, wo es ist.</numerusform>
+            <numerusform>%n unversehrte Stücke bleiben außen vor: Niemand weiß, wo sie sind.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sound items are left out: nobody knows where they are.</source>
         <translation>
-            <numerusform>%n heiles Stück bleibt außen vor: niemand weiß, wo es ist.</numerusform>
-            <numerusform>%n heile Stücke bleiben außen vor: niemand weiß, wo sie sind.</numerusform>
+            <numerusform>%n unversehrtes Stück bleibt außen vor: Niemand weiß, wo es ist.</numerusform>
+            <numerusform>%n unversehrte Stücke bleiben außen vor: Niemand weiß, wo sie sind.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4211,14 +4211,14 @@ Erledigt am %1: %2</translation>
         <source>%n machine</source>
         <translation>
             <numerusform>%n Gerät</numerusform>
-            <numerusform>%n Geräte</numerusform>
+            <numerusform>%n Geräten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n machines</source>
         <translation>
             <numerusform>%n Gerät</numerusform>
-            <numerusform>%n Geräte</numerusform>
+            <numerusform>%n Geräten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4238,15 +4238,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n item registered, with a tag of its own.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen, mit eigenem Code.</numerusform>
-            <numerusform>%n Stück aufgenommen, jedes mit eigenem Code.</numerusform>
+            <numerusform>%n Stück aufgenommen, mit eigenem Etikett.</numerusform>
+            <numerusform>%n Stück aufgenommen, jedes mit eigenem Etikett.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n items registered, each with a tag of its own.</source>
         <translation>
-            <numerusform>%n Stück aufgenommen, mit eigenem Code.</numerusform>
-            <numerusform>%n Stück aufgenommen, jedes mit eigenem Code.</numerusform>
+            <numerusform>%n Stück aufgenommen, mit eigenem Etikett.</numerusform>
+            <numerusform>%n Stück aufgenommen, jedes mit eigenem Etikett.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4280,15 +4280,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n tag</source>
         <translation>
-            <numerusform>%n Code</numerusform>
-            <numerusform>%n Codes</numerusform>
+            <numerusform>%n Etikett</numerusform>
+            <numerusform>%n Etiketten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n tags</source>
         <translation>
-            <numerusform>%n Code</numerusform>
-            <numerusform>%n Codes</numerusform>
+            <numerusform>%n Etikett</numerusform>
+            <numerusform>%n Etiketten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4308,15 +4308,15 @@ Erledigt am %1: %2</translation>
     <message numerus="yes">
         <source>%n check was signed by it</source>
         <translation>
-            <numerusform>%n Check wurde danach unterschrieben</numerusform>
-            <numerusform>%n Checks wurden danach unterschrieben</numerusform>
+            <numerusform>%n Prüfung wurde danach unterschrieben</numerusform>
+            <numerusform>%n Prüfungen wurden danach unterschrieben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n checks were signed by it</source>
         <translation>
-            <numerusform>%n Check wurde danach unterschrieben</numerusform>
-            <numerusform>%n Checks wurden danach unterschrieben</numerusform>
+            <numerusform>%n Prüfung wurde danach unterschrieben</numerusform>
+            <numerusform>%n Prüfungen wurden danach unterschrieben</numerusform>
         </translation>
     </message>
     <message>
@@ -4335,14 +4335,6 @@ Erledigt am %1: %2</translation>
         <source>min</source>
         <translation>min</translation>
     </message>
-    <message>
-        <source>today</source>
-        <translation>heute</translation>
-    </message>
-    <message>
-        <source>yesterday</source>
-        <translation>gestern</translation>
-    </message>
     <message numerus="yes">
         <source>%n day ago</source>
         <translation>
@@ -4357,6 +4349,34 @@ Erledigt am %1: %2</translation>
             <numerusform>vor %n Tagen</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n date overdue or due within 30 days</source>
+        <translation>
+            <numerusform>%n Termin überschritten oder in 30 Tagen fällig</numerusform>
+            <numerusform>%n Termine überschritten oder in 30 Tagen fällig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dates overdue or due within 30 days</source>
+        <translation>
+            <numerusform>%n Termin überschritten oder in 30 Tagen fällig</numerusform>
+            <numerusform>%n Termine überschritten oder in 30 Tagen fällig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n is overdue, undated or due now.</source>
+        <translation>
+            <numerusform>%n ist überschritten, ohne Datum oder jetzt fällig.</numerusform>
+            <numerusform>%n sind überschritten, ohne Datum oder jetzt fällig.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are overdue, undated or due now.</source>
+        <translation>
+            <numerusform>%n ist überschritten, ohne Datum oder jetzt fällig.</numerusform>
+            <numerusform>%n sind überschritten, ohne Datum oder jetzt fällig.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>app::ArrivalPanel</name>
@@ -4366,7 +4386,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Save its tags as PDF…</source>
-        <translation>Codes als PDF speichern …</translation>
+        <translation>Etiketten als PDF speichern …</translation>
     </message>
     <message>
         <source>like 2026-03</source>
@@ -4409,11 +4429,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>kit shown at the bench; a press makes it failed, or passed again</source>
-        <translation>an der Werkbank gezeigte Ausrüstung; ein Druck macht sie durchgefallen oder wieder bestanden</translation>
+        <translation>an der Werkbank gezeigte Ausrüstung; ein Druck macht sie nicht bestanden oder wieder bestanden</translation>
     </message>
     <message>
         <source>A scan shows that the tag was here, not that the thing works: inspect and test each one by its maker&apos;s manual before it is recorded.</source>
-        <translation>Ein Scan zeigt, dass der Code hier war, nicht dass das Ding funktioniert: jedes Stück nach der Anleitung des Herstellers prüfen, bevor es eingetragen wird.</translation>
+        <translation>Ein Scan zeigt, dass das Etikett hier war, nicht, dass das Teil funktioniert: Jedes Stück nach der Anleitung des Herstellers prüfen, bevor es eingetragen wird.</translation>
     </message>
     <message>
         <source>2026-03-14</source>
@@ -4437,7 +4457,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation>Bemerkung</translation>
+        <translation>Anmerkung</translation>
     </message>
     <message>
         <source>which rule?</source>
@@ -4452,7 +4472,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 steht schon in der Liste; es zählt einmal.</translation>
     </message>
     <message>
-        <source>%1 names no kit of this club.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -4461,7 +4481,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Show the kit to the camera, tag after tag, or type its codes. A press on a line makes it failed.</source>
-        <translation>Die Ausrüstung der Kamera zeigen, Code für Code, oder die Codes tippen. Ein Druck auf eine Zeile heißt: nicht bestanden.</translation>
+        <translation>Die Ausrüstung der Kamera zeigen, Etikett für Etikett, oder die Codes tippen. Ein Druck auf eine Zeile heißt: nicht bestanden.</translation>
     </message>
     <message>
         <source>%1 passed, %2 failed. A press on a line changes that.</source>
@@ -4481,7 +4501,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Recorded. The next tag begins a new round.</source>
-        <translation>Eingetragen. Der nächste Code beginnt eine neue Runde.</translation>
+        <translation>Eingetragen. Das nächste Etikett beginnt eine neue Runde.</translation>
     </message>
 </context>
 <context>
@@ -4631,26 +4651,26 @@ Erledigt am %1: %2</translation>
     <name>app::CheckLists</name>
     <message>
         <source>kit and points of this check</source>
-        <translation>Ausrüstung und Prüfpunkte dieses Checks</translation>
+        <translation>Ausrüstung und Prüfpunkte dieser Prüfung</translation>
     </message>
     <message>
         <source>points of this check</source>
-        <translation>Prüfpunkte dieses Checks</translation>
+        <translation>Prüfpunkte dieser Prüfung</translation>
     </message>
 </context>
 <context>
     <name>app::CheckMenu</name>
     <message>
         <source>Ch&amp;eck</source>
-        <translation>&amp;Check</translation>
+        <translation>&amp;Prüfung</translation>
     </message>
     <message>
         <source>&amp;Launch check of this boat</source>
-        <translation>&amp;Auslaufcheck dieses Bootes</translation>
+        <translation>&amp;Auslaufprüfung dieses Boots</translation>
     </message>
     <message>
         <source>&amp;Return check of this boat</source>
-        <translation>&amp;Rückkehrcheck dieses Bootes</translation>
+        <translation>&amp;Rückkehrprüfung dieses Boots</translation>
     </message>
     <message>
         <source>&amp;Sign…</source>
@@ -4682,7 +4702,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The &amp;trip…</source>
-        <translation>&amp;Einsatz…</translation>
+        <translation>&amp;Fahrt…</translation>
     </message>
     <message>
         <source>Start or stop the &amp;clock</source>
@@ -4705,11 +4725,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Trip: %1</source>
-        <translation>Einsatz: %1</translation>
+        <translation>Fahrt: %1</translation>
     </message>
     <message>
         <source>Write the trip into the log…</source>
-        <translation>Einsatz ins Buch schreiben…</translation>
+        <translation>Fahrt ins Logbuch schreiben…</translation>
     </message>
 </context>
 <context>
@@ -4864,11 +4884,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The sheet could not be written to %1.</source>
-        <translation>Das Blatt konnte nicht nach %1 geschrieben werden.</translation>
+        <translation>Das Blatt ließ sich nicht nach %1 schreiben.</translation>
     </message>
     <message>
         <source>The sheet was sent to the printer.</source>
-        <translation>Das Blatt ging zum Drucker.</translation>
+        <translation>Das Blatt ging an den Drucker.</translation>
     </message>
     <message>
         <source>The printer did not take the sheet.</source>
@@ -4878,16 +4898,16 @@ Erledigt am %1: %2</translation>
 <context>
     <name>app::GearOffice</name>
     <message>
-        <source>At work</source>
-        <translation>Am Werk</translation>
+        <source>Recorded as done by</source>
+        <translation>Eingetragen von</translation>
     </message>
     <message>
         <source>pages of the gear officer</source>
         <translation>Seiten des Gerätewarts</translation>
     </message>
     <message>
-        <source>who is at work</source>
-        <translation>wer am Werk ist</translation>
+        <source>whose name is recorded</source>
+        <translation>wessen Name eingetragen wird</translation>
     </message>
     <message>
         <source>choose a name</source>
@@ -4897,15 +4917,15 @@ Erledigt am %1: %2</translation>
 <context>
     <name>app::GearPart</name>
     <message>
-        <source>Say who you are first: choose your name under “At work”.</source>
-        <translation>Erst sagen, wer du bist: den Namen unter „Am Werk“ wählen.</translation>
+        <source>Choose your name first, under “Recorded as done by”.</source>
+        <translation>Erst unter „Eingetragen von“ einen Namen wählen.</translation>
     </message>
 </context>
 <context>
     <name>app::HistoryPanel</name>
     <message>
         <source>type or scan a tag</source>
-        <translation>Code tippen oder scannen</translation>
+        <translation>Code tippen oder Etikett scannen</translation>
     </message>
     <message>
         <source>what was recorded, newest first</source>
@@ -4917,7 +4937,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>or a tag</source>
-        <translation>oder ein Code</translation>
+        <translation>oder ein Etikett</translation>
     </message>
     <message>
         <source>tag code of an item, a boat or a person</source>
@@ -4925,7 +4945,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Choose a boat or a person, or show a tag.</source>
-        <translation>Ein Boot oder eine Person wählen oder einen Code zeigen.</translation>
+        <translation>Ein Boot oder eine Person wählen oder ein Etikett zeigen.</translation>
     </message>
     <message>
         <source>choose</source>
@@ -4971,7 +4991,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
 </context>
 <context>
@@ -4981,19 +5001,19 @@ Erledigt am %1: %2</translation>
         <translation>Behalten</translation>
     </message>
     <message>
-        <source>Take away</source>
-        <translation>Weglassen</translation>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
     </message>
 </context>
 <context>
     <name>app::KitItemPanel</name>
     <message>
         <source>Its tag as PDF…</source>
-        <translation>Code als PDF …</translation>
+        <translation>Etikett als PDF …</translation>
     </message>
     <message>
         <source>New tag</source>
-        <translation>Neuer Code</translation>
+        <translation>Neues Etikett</translation>
     </message>
     <message>
         <source>Release: it was put right</source>
@@ -5004,8 +5024,8 @@ Erledigt am %1: %2</translation>
         <translation>Termine, Teile, Logbuch und Verlauf dieses Stücks</translation>
     </message>
     <message>
-        <source>The new tag is %1. Print and fix it; the old one names nothing any more.</source>
-        <translation>Der neue Code ist %1. Drucken und anbringen; der alte gilt nicht mehr.</translation>
+        <source>The new tag is %1. Print and fix it; the old tag no longer works.</source>
+        <translation>Das neue Etikett ist %1. Drucken und anbringen; das alte gilt nicht mehr.</translation>
     </message>
     <message>
         <source>Released: it counts again. An open log entry about it is closed on the page Log.</source>
@@ -5013,11 +5033,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Written off. Take it out of the boats and destroy its tag; its history stays.</source>
-        <translation>Ausgemustert. Aus den Booten nehmen und den Code vernichten; der Verlauf bleibt.</translation>
+        <translation>Ausgesondert. Aus den Booten nehmen und das Etikett vernichten; der Verlauf bleibt.</translation>
     </message>
     <message>
         <source>Written off by mistake, or found again? Say why it is back.</source>
-        <translation>Aus Versehen ausgesondert oder wiedergefunden? Schreib, warum es wieder da ist.</translation>
+        <translation>Aus Versehen ausgesondert oder wiedergefunden? Sagen, warum es wieder da ist.</translation>
     </message>
     <message>
         <source>Reinstate it</source>
@@ -5025,7 +5045,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Reinstated: it is what it was before. Look at it before it goes aboard, and give it a new tag if its old one was destroyed.</source>
-        <translation>Wieder in Gebrauch: Es ist wieder, was es vorher war. Sieh es an, bevor es an Bord geht, und gib ihm ein neues Etikett, wenn das alte vernichtet wurde.</translation>
+        <translation>Wieder in Gebrauch: Es ist, was es vorher war. Ansehen, bevor es an Bord geht, und ein neues Etikett anbringen, wenn das alte vernichtet wurde.</translation>
     </message>
 </context>
 <context>
@@ -5044,7 +5064,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Choose an item on the left, scan its tag, or register new kit.</source>
-        <translation>Links ein Stück wählen, seinen Code scannen oder neue Ausrüstung aufnehmen.</translation>
+        <translation>Links ein Stück wählen, sein Etikett scannen oder neue Ausrüstung aufnehmen.</translation>
     </message>
     <message>
         <source>New kit…</source>
@@ -5059,7 +5079,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 von %2 gefunden</translation>
     </message>
     <message>
-        <source>%1 names no kit of this club.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
 </context>
@@ -5067,7 +5087,7 @@ Erledigt am %1: %2</translation>
     <name>app::LetGoPanel</name>
     <message>
         <source>Why is it closed without a signature?</source>
-        <translation>Warum wird er ohne Unterschrift geschlossen?</translation>
+        <translation>Warum wird sie ohne Unterschrift geschlossen?</translation>
     </message>
     <message>
         <source>Close it unsigned</source>
@@ -5075,11 +5095,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>Close this check unsigned</source>
-        <translation>Diesen Check ohne Unterschrift schließen</translation>
+        <translation>Diese Prüfung ohne Unterschrift schließen</translation>
     </message>
     <message>
         <source>Nobody signs it and nothing is marked as missing. What was seen, and what was damaged, stays recorded.</source>
@@ -5145,7 +5165,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>it stops the boat or item until closed</source>
-        <translation>sperrt Boot oder Stück, bis es erledigt ist</translation>
+        <translation>es sperrt Boot oder Stück, bis es erledigt ist</translation>
     </message>
     <message>
         <source>Write it into the log</source>
@@ -5179,7 +5199,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Closed. An item that was withdrawn counts again once it is released on its page under Kit.</source>
-        <translation>Erledigt. Ein Stück, das aus dem Verkehr gezogen wurde, zählt wieder, sobald es auf seiner Seite unter Ausrüstung freigegeben ist.</translation>
+        <translation>Erledigt. Ein gesperrtes Stück zählt wieder, sobald es auf seiner Seite unter Ausrüstung freigegeben ist.</translation>
     </message>
     <message>
         <source>%1 was scanned: the new entry is about it.</source>
@@ -5190,7 +5210,7 @@ Erledigt am %2: %3</translation>
     <name>app::LogPanel</name>
     <message>
         <source>the boat&apos;s log</source>
-        <translation>das Bootsbuch</translation>
+        <translation>das Logbuch des Boots</translation>
     </message>
     <message>
         <source>Written %1.</source>
@@ -5206,11 +5226,11 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>The boat&apos;s log: no open entry.</source>
-        <translation>Bootsbuch: nichts offen.</translation>
+        <translation>Logbuch: nichts offen.</translation>
     </message>
     <message>
         <source>The boat&apos;s log: %1.</source>
-        <translation>Bootsbuch: %1.</translation>
+        <translation>Logbuch: %1.</translation>
     </message>
     <message>
         <source>Done %1: %2</source>
@@ -5226,11 +5246,11 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Show the boat&apos;s log</source>
-        <translation>Bootsbuch zeigen</translation>
+        <translation>Logbuch zeigen</translation>
     </message>
     <message>
         <source>I have read the boat&apos;s log</source>
-        <translation>Ich habe das Bootsbuch gelesen</translation>
+        <translation>Ich habe das Logbuch gelesen</translation>
     </message>
 </context>
 <context>
@@ -5299,8 +5319,8 @@ Erledigt am %2: %3</translation>
         <translation>welche Ausrüstungsart?</translation>
     </message>
     <message>
-        <source>%1 taken away. Checks signed before keep what they were asked.</source>
-        <translation>%1 weggelassen. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+        <source>%1 removed. Checks signed before keep what they were asked.</source>
+        <translation>%1 entfernt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
     </message>
     <message>
         <source>%1: %2 asked from now on. Checks signed before keep what they were asked.</source>
@@ -5338,32 +5358,32 @@ Erledigt am %2: %3</translation>
         <source>%1 is asked of %2 as of its class from now on.</source>
         <translation>%1: von %2 ab jetzt verlangt wie von der Klasse.</translation>
     </message>
+    <message>
+        <source>Remove line</source>
+        <translation>Zeile entfernen</translation>
+    </message>
 </context>
 <context>
     <name>app::ManifestPanel</name>
     <message>
-        <source>Take “%1” away from class %2? It is then asked of its boats no more.</source>
-        <translation>„%1“ bei der Klasse %2 weglassen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
+        <source>Remove “%1” from class %2? It is then asked of its boats no more.</source>
+        <translation>„%1“ bei der Klasse %2 entfernen? Von ihren Booten wird es dann nicht mehr verlangt.</translation>
     </message>
     <message>
-        <source>Take “%1” away from %2? It is then asked of it no more.</source>
-        <translation>„%1“ bei %2 weglassen? Dort wird es dann nicht mehr verlangt.</translation>
-    </message>
-    <message>
-        <source>Take it away</source>
-        <translation>Weglassen</translation>
+        <source>Remove “%1” from %2? It is then asked of it no more.</source>
+        <translation>„%1“ bei %2 entfernen? Dort wird es dann nicht mehr verlangt.</translation>
     </message>
     <message>
         <source>As the class</source>
         <translation>Wie die Klasse</translation>
     </message>
     <message>
-        <source>Write it</source>
-        <translation>Eintragen</translation>
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
     <message>
-        <source>takes what %1 has of its own away: its class&apos;s holds again</source>
-        <translation>lässt weg, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
+        <source>removes what %1 has of its own: its class&apos;s holds again</source>
+        <translation>entfernt, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
     </message>
 </context>
 <context>
@@ -5445,8 +5465,8 @@ Erledigt am %2: %3</translation>
         <translation>%1: ab jetzt %2 verlangt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
     </message>
     <message>
-        <source>%1 taken away. Checks signed before keep what they were asked.</source>
-        <translation>%1 weggelassen. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
+        <source>%1 removed. Checks signed before keep what they were asked.</source>
+        <translation>%1 entfernt. Was vorher unterschrieben wurde, bleibt, wie es verlangt war.</translation>
     </message>
     <message>
         <source>%1 is asked of %2 as of its class from now on.</source>
@@ -5467,6 +5487,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>A point of class %1</source>
         <translation>Ein Prüfpunkt der Klasse %1</translation>
+    </message>
+    <message>
+        <source>Remove point</source>
+        <translation>Prüfpunkt entfernen</translation>
     </message>
 </context>
 <context>
@@ -5587,19 +5611,19 @@ Erledigt am %2: %3</translation>
         <translation>%1 fehlte nicht; es ist jetzt bei %2 gesehen.</translation>
     </message>
     <message>
-        <source>%1 names no kit of this club.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
         <source>Written off: %1. It counts nowhere from now on; its history stays.</source>
-        <translation>Ausgemustert: %1. Es zählt ab jetzt nirgends mehr; der Verlauf bleibt.</translation>
+        <translation>Ausgesondert: %1. Es zählt ab jetzt nirgends mehr; der Verlauf bleibt.</translation>
     </message>
 </context>
 <context>
     <name>app::NewKitPanel</name>
     <message>
         <source>Their tags as PDF…</source>
-        <translation>Codes als PDF …</translation>
+        <translation>Etiketten als PDF …</translation>
     </message>
     <message>
         <source>2026-03-14, 2026-03 or 2026</source>
@@ -5655,7 +5679,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation>Bemerkung</translation>
+        <translation>Anmerkung</translation>
     </message>
     <message>
         <source>New kit</source>
@@ -5715,7 +5739,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>registered, each with its new tag</source>
-        <translation>aufgenommen, jedes mit seinem neuen Code</translation>
+        <translation>aufgenommen, jedes mit seinem neuen Etikett</translation>
     </message>
     <message>
         <source>registered</source>
@@ -5733,8 +5757,8 @@ Erledigt am %2: %3</translation>
         <translation>Für später sichern</translation>
     </message>
     <message>
-        <source>Urgent: launch short…</source>
-        <translation>Dringend: so auslaufen…</translation>
+        <source>Urgent: launch incomplete…</source>
+        <translation>Dringend: unvollständig auslaufen…</translation>
     </message>
     <message>
         <source>Sign…</source>
@@ -5842,7 +5866,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Ticks are for whoever carries; what is aboard is recorded by the launch check.</source>
-        <translation>Die Haken sind für die, die tragen; was an Bord ist, hält die Startprüfung fest.</translation>
+        <translation>Die Haken sind für die, die tragen; was an Bord ist, hält die Auslaufprüfung fest.</translation>
     </message>
     <message>
         <source>every place</source>
@@ -5850,7 +5874,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>All is carried. Now do the launch checks.</source>
-        <translation>Alles ist getragen. Jetzt die Startprüfungen machen.</translation>
+        <translation>Alles ist getragen. Jetzt die Auslaufprüfungen machen.</translation>
     </message>
     <message>
         <source>%1 of %2 carried.</source>
@@ -5865,8 +5889,8 @@ Erledigt am %2: %3</translation>
         <translation>%1 ist schon abgehakt; es geht zu %2.</translation>
     </message>
     <message>
-        <source>%1 is in no move of this plan: leave it where it is.</source>
-        <translation>%1 gehört zu keinem Gang dieses Plans: liegen lassen.</translation>
+        <source>%1 is not part of this plan: leave it where it is.</source>
+        <translation>%1 gehört nicht zu diesem Plan: liegen lassen.</translation>
     </message>
     <message>
         <source>Show the boats</source>
@@ -5880,16 +5904,16 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::RecordPage</name>
     <message>
-        <source>what was aboard</source>
-        <translation>was an Bord war</translation>
+        <source>What was aboard</source>
+        <translation>Was an Bord war</translation>
     </message>
     <message>
-        <source>history</source>
+        <source>History</source>
         <translation>Verlauf</translation>
     </message>
     <message>
-        <source>is the record whole</source>
-        <translation>ist das Protokoll heil</translation>
+        <source>Is the record unaltered?</source>
+        <translation>Ist das Protokoll unversehrt?</translation>
     </message>
 </context>
 <context>
@@ -5943,12 +5967,12 @@ Erledigt am %2: %3</translation>
         <translation>was knapp wird, nach Bestelltag</translation>
     </message>
     <message>
-        <source>ahead</source>
-        <translation>voraus</translation>
+        <source>plan for</source>
+        <translation>planen für</translation>
     </message>
     <message>
-        <source>sure</source>
-        <translation>sicher</translation>
+        <source>confidence</source>
+        <translation>Sicherheit</translation>
     </message>
     <message>
         <source>confidence that no kit runs short</source>
@@ -6014,10 +6038,6 @@ Erledigt am %2: %3</translation>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
     </message>
-    <message>
-        <source>chance of being short %1</source>
-        <translation>Risiko, knapp zu sein: %1</translation>
-    </message>
 </context>
 <context>
     <name>app::RowListDelegate</name>
@@ -6029,7 +6049,7 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::ShedBoard</name>
     <message>
-        <source>Launched urgent, with short kit: %1</source>
+        <source>Launched urgently, kit incomplete: %1</source>
         <translation>Dringend ausgelaufen, Ausrüstung unvollständig: %1</translation>
     </message>
     <message>
@@ -6064,20 +6084,20 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::SignPanel</name>
     <message>
-        <source>Why launch with short kit?</source>
-        <translation>Warum unvollständig auslaufen?</translation>
+        <source>Why launch with kit incomplete?</source>
+        <translation>Warum mit unvollständiger Ausrüstung auslaufen?</translation>
     </message>
     <message>
         <source>signed by</source>
         <translation>unterschrieben von</translation>
     </message>
     <message>
-        <source>reason for launching with short kit</source>
+        <source>reason for launching with kit incomplete</source>
         <translation>Grund für das Auslaufen mit unvollständiger Ausrüstung</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>Signed by</source>
@@ -6105,7 +6125,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Sign: kit complete, with remarks</source>
-        <translation>Unterschreiben: vollständig, mit Bemerkungen</translation>
+        <translation>Unterschreiben: vollständig, mit Hinweisen</translation>
     </message>
     <message>
         <source>Sign: kit complete</source>
@@ -6121,11 +6141,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Sign: all back, with remarks</source>
-        <translation>Unterschreiben: alles zurück, mit Bemerkungen</translation>
-    </message>
-    <message>
-        <source>Nobody goes afloat without a life jacket that fits. Without one: %1.</source>
-        <translation>Niemand fährt ohne passende Rettungsweste hinaus. Ohne: %1.</translation>
+        <translation>Unterschreiben: alles zurück, mit Hinweisen</translation>
     </message>
     <message>
         <source>Press once more to sign all the same.</source>
@@ -6134,6 +6150,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Sign all the same</source>
         <translation>Trotzdem unterschreiben</translation>
+    </message>
+    <message>
+        <source>Without one: %1.</source>
+        <translation>Ohne: %1.</translation>
     </message>
 </context>
 <context>
@@ -6158,7 +6178,7 @@ Erledigt am %2: %3</translation>
         <translation>Unterschrieben von %1, %2.</translation>
     </message>
     <message>
-        <source>Launched urgent: %1</source>
+        <source>Launched urgently: %1</source>
         <translation>Dringend ausgelaufen: %1</translation>
     </message>
 </context>
@@ -6201,7 +6221,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Choose a place. Its kit is listed, and ticked off as its tags are shown.</source>
-        <translation>Einen Ort wählen. Seine Ausrüstung wird aufgelistet und abgehakt, sobald ihre Codes gezeigt werden.</translation>
+        <translation>Einen Ort wählen. Seine Ausrüstung wird aufgelistet und abgehakt, sobald ihre Etiketten gezeigt werden.</translation>
     </message>
     <message>
         <source>kit of this place</source>
@@ -6217,7 +6237,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Signing marks as missing what the register has here and nobody has shown. A scan shows that the tag was here, not that the thing works.</source>
-        <translation>Die Unterschrift vermerkt als fehlend, was laut Verzeichnis hier ist und niemand gezeigt hat. Ein Scan zeigt, dass der Code hier war, nicht dass das Ding funktioniert.</translation>
+        <translation>Die Unterschrift vermerkt als fehlend, was laut Verzeichnis hier ist und niemand gezeigt hat. Ein Scan zeigt, dass das Etikett hier war, nicht, dass das Teil funktioniert.</translation>
     </message>
     <message>
         <source>which place?</source>
@@ -6272,7 +6292,7 @@ Erledigt am %2: %3</translation>
     <name>app::TagRuler</name>
     <message>
         <source>a tag as printed: the symbol is %1 mm wide, with its white border %2 mm</source>
-        <translation>ein Code wie gedruckt: das Symbol ist %1 mm breit, mit weißem Rand %2 mm</translation>
+        <translation>ein Etikett wie gedruckt: das Symbol ist %1 mm breit, mit weißem Rand %2 mm</translation>
     </message>
     <message>
         <source>%1 mm</source>
@@ -6287,7 +6307,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>control tags too</source>
-        <translation>auch Steuercodes</translation>
+        <translation>auch Steueretiketten</translation>
     </message>
     <message>
         <source>Save the sheets as PDF…</source>
@@ -6299,7 +6319,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>tags to print; a press leaves one out</source>
-        <translation>zu druckende Codes; ein Druck lässt einen aus</translation>
+        <translation>zu druckende Etiketten; ein Druck lässt eins aus</translation>
     </message>
     <message>
         <source>of</source>
@@ -6323,7 +6343,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Take none</source>
-        <translation>Keinen nehmen</translation>
+        <translation>Keins nehmen</translation>
     </message>
     <message>
         <source>paper</source>
@@ -6347,7 +6367,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>No tag is chosen.</source>
-        <translation>Kein Code ist gewählt.</translation>
+        <translation>Kein Etikett ist gewählt.</translation>
     </message>
     <message>
         <source>%1, each symbol %2 mm wide.</source>
@@ -6355,7 +6375,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>tags.pdf</source>
-        <translation>codes.pdf</translation>
+        <translation>etiketten.pdf</translation>
     </message>
     <message>
         <source>The sheets are being made.</source>
@@ -6370,11 +6390,11 @@ Erledigt am %2: %3</translation>
     <name>app::TripPanel</name>
     <message>
         <source>Write it into the log</source>
-        <translation>Ins Buch schreiben</translation>
+        <translation>Ins Logbuch schreiben</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zum Check</translation>
+        <translation>Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>left</source>
@@ -6410,7 +6430,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>The trip</source>
-        <translation>Der Einsatz</translation>
+        <translation>Die Fahrt</translation>
     </message>
     <message>
         <source>Nobody is named aboard.</source>
@@ -6448,32 +6468,28 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::VerifyPanel</name>
     <message>
-        <source>Verify the record</source>
+        <source>Check the record</source>
         <translation>Protokoll prüfen</translation>
     </message>
     <message>
-        <source>the record is looked through</source>
-        <translation>das Protokoll wird durchgesehen</translation>
+        <source>the record is being checked</source>
+        <translation>das Protokoll wird geprüft</translation>
     </message>
     <message>
         <source>what does not agree</source>
         <translation>was nicht stimmt</translation>
     </message>
     <message>
-        <source>Each line of the record carries the hash of the line before it. This looks whether the chain holds, whether the tables say what the record says, and whether the file is sound. It does not show that what people wrote was true.</source>
-        <translation>Jede Zeile des Protokolls trägt die Prüfsumme der vorigen. Hier wird nachgesehen, ob die Kette hält, ob die Tabellen sagen, was das Protokoll sagt, und ob die Datei heil ist. Es zeigt nicht, dass wahr ist, was Leute geschrieben haben.</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>The record is whole: %1.</source>
-        <translation>Das Protokoll ist heil: %1.</translation>
+        <source>No fault was found in the record: %1.</source>
+        <translation>Im Protokoll fand sich kein Fehler: %1.</translation>
     </message>
     <message>
-        <source>The record does not agree with itself in %1: %2.</source>
-        <translation>Das Protokoll widerspricht sich in %1: %2.</translation>
+        <source>The record is damaged: %1. It has %2.</source>
+        <translation>Das Protokoll ist beschädigt: %1. Es hat %2.</translation>
     </message>
     <message>
         <source>look</source>
@@ -6482,6 +6498,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>The newest hash, to write down on paper: %1</source>
         <translation>Die neueste Prüfsumme, zum Aufschreiben auf Papier: %1</translation>
+    </message>
+    <message>
+        <source>Each line of the record carries the hash of the line before it. This checks that the chain holds, that the tables say what the record says, and that the file is sound. It does not show that what people wrote was true.</source>
+        <translation>Jede Zeile des Protokolls trägt die Prüfsumme der vorigen. Hier wird geprüft, dass die Kette hält, dass die Tabellen sagen, was das Protokoll sagt, und dass die Datei unversehrt ist. Es zeigt nicht, dass wahr ist, was Leute geschrieben haben.</translation>
     </message>
 </context>
 <context>
@@ -6539,7 +6559,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>One file holds a club&apos;s boats, kit and record. Open it:</source>
-        <translation>Eine Datei enthält Boote, Ausrüstung und Aufzeichnungen des Vereins. Öffnen:</translation>
+        <translation>Eine Datei enthält Boote, Ausrüstung und Protokoll des Vereins. Öffnen:</translation>
     </message>
     <message>
         <source>Or start one, and import the register into it from a folder of CSV:</source>
@@ -6550,11 +6570,11 @@ Erledigt am %2: %3</translation>
     <name>app::WriteOffChoice</name>
     <message>
         <source>Write it off</source>
-        <translation>Ausmustern</translation>
+        <translation>Aussondern</translation>
     </message>
     <message>
         <source>why it is written off</source>
-        <translation>warum es ausgemustert wird</translation>
+        <translation>warum es ausgesondert wird</translation>
     </message>
     <message>
         <source>why?</source>
@@ -6582,18 +6602,18 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Write it off as %1? It counts nowhere from then on.</source>
-        <translation>Ausmustern, Grund: %1? Es zählt dann nirgends mehr.</translation>
+        <translation>Aussondern, Grund: %1? Es zählt dann nirgends mehr.</translation>
     </message>
     <message>
         <source>Yes, write it off</source>
-        <translation>Ja, ausmustern</translation>
+        <translation>Ja, aussondern</translation>
     </message>
 </context>
 <context>
     <name>main</name>
     <message>
         <source>The kit of a club&apos;s rescue boats: launch checks, return checks, the shed board.</source>
-        <translation>Die Ausrüstung der Rettungsboote eines Vereins: Auslaufcheck, Rückkehrcheck, Bootsübersicht.</translation>
+        <translation>Die Ausrüstung der Rettungsboote eines Vereins: Auslaufprüfung, Rückkehrprüfung, Bootsübersicht.</translation>
     </message>
     <message>
         <source>sun, light or dark</source>

@@ -26,6 +26,7 @@ public:
         }
         const bool isBack = trip.next && trip.next->phase == Phase::Return;
         tally.returnedAt = isBack ? std::optional(trip.next->at) : std::nullopt;
+        tally.returnSignedBy = isBack ? trip.next->by : std::string();
         tally.returnedBy = isBack ? peopleOf(*trip.next, trip.nextPeople) : std::vector<std::string>();
         for (const TripItem& item : trip.kit)
             addItem(tally, item);

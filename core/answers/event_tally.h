@@ -15,6 +15,7 @@ struct BoatTally {
     std::vector<std::string> launchedBy;
     std::optional<Instant> returnedAt; ///< the last signed return check; empty while it is out
     std::vector<std::string> returnedBy;
+    std::string returnSignedBy;        ///< whoever was named aboard of that check
     std::vector<ItemName> out;         ///< what went out, by id
     std::vector<ItemName> back;        ///< of these, what came back on this boat
     std::vector<ItemName> notReturned; ///< of these, what no check has seen since the launch

@@ -36,8 +36,8 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
     }
     if (entry.state) {
         const StateApart& state = *entry.state;
-        const char* name = state.state == ItemState::Serviceable ? "serviceable" : "unserviceable";
-        RowWritten row = stateGiven(entry.item, name, state.since.value_or(order.day), state.why);
+        RowWritten row = stateGiven(entry.item, std::string(nameOf(state.state)),
+                                    state.since.value_or(order.day), state.why);
         if (state.byFailedRecord) row.rule = order.rule;
         ledger.append(row, order.by);
     }

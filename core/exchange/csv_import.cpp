@@ -131,10 +131,10 @@ void sortByFileRowAndColumn(std::vector<RejectedRow>& rows) {
                      [&](const auto& a, const auto& b) { return placeOf(a) < placeOf(b); });
 }
 
-ImportPlan planFiles(std::vector<SheetFile> files, Rejections rejections, const RegisterRows& current,
+/// Without warnings; lays the files into the draft, which refers to their rows from then on.
+ImportPlan planFiles(ImportDraft& draft, std::vector<SheetFile>& files, Rejections rejections,
                      CalendarDay today, const std::function<std::string()>& mintItemCode,
                      const std::function<void(int done, int of)>& progress) {
-    ImportDraft draft(current);
     int total = 0;
     for (SheetFile& file : files) {
         draft.lay(file, mintItemCode, rejections);
@@ -158,8 +158,6 @@ ImportPlan planFiles(std::vector<SheetFile> files, Rejections rejections, const 
         plan.accepted.emplace_back(file.sheet->file, static_cast<int>(good));
         if (rejections.rows.empty()) addChanges(draft, *file.sheet, plan.changes);
     }
-    if (rejections.rows.empty()) plan.warnings = warningsOf(draft);
-    sortByFileRowAndColumn(plan.warnings);
     plan.rejected = std::move(rejections.rows);
     sortByFileRowAndColumn(plan.rejected);
     return plan;
@@ -174,14 +172,20 @@ Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& curren
     if (!paths) return paths.error();
     Rejections rejections;
     std::vector<SheetFile> files = readFiles(*paths, rejections);
-    return planFiles(std::move(files), std::move(rejections), current, today, mintItemCode, progress);
+    ImportDraft draft(current);
+    ImportPlan plan = planFiles(draft, files, std::move(rejections), today, mintItemCode, progress);
+    if (!plan.rejected.empty()) return plan;
+    plan.warnings = warningsOf(draft);
+    sortByFileRowAndColumn(plan.warnings);
+    return plan;
 }
 
 ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
                      const std::function<std::string()>& mintItemCode) {
     Rejections rejections;
     std::vector<SheetFile> files{readSheet(sheet, csv, rejections)};
-    return planFiles(std::move(files), std::move(rejections), current, today, mintItemCode, {});
+    ImportDraft draft(current);
+    return planFiles(draft, files, std::move(rejections), today, mintItemCode, {});
 }
 
 std::string sheetOfRow(const Sheet& sheet, const std::vector<std::pair<std::string, std::string>>& cells) {

@@ -4,13 +4,23 @@
 #include "core/base/instant.h"
 #include "core/register/item_name.h"
 
+#include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace core {
 
 enum class ItemState { Serviceable, Unserviceable, Missing, WrittenOff };
+
+/// The states as the sheets and every document name them, in the order of ItemState.
+inline constexpr std::array<std::string_view, 4> itemStateNames{"serviceable", "unserviceable", "missing",
+                                                                "written off"};
+
+constexpr std::string_view nameOf(ItemState state) {
+    return itemStateNames[static_cast<std::size_t>(state)];
+}
 
 /// One physical thing with one tag, which may be replaced. Names refer to the register; empty means none.
 struct Item {

@@ -1,6 +1,7 @@
 #include "core/register/sheets.h"
 
 #include "core/base/plain_text.h"
+#include "core/register/item.h"
 
 #include <algorithm>
 
@@ -13,8 +14,6 @@ constexpr Choices phases{"launch", "return"};
 constexpr std::array<std::string_view, 3> undatedMeanings{"stop", "remark", "ignore"};
 constexpr std::array<std::string_view, 3> pointKinds{"look", "measure", "timed"};
 constexpr std::array<std::string_view, 3> roles{"crew", "driver", "gear officer"};
-constexpr std::array<std::string_view, 4> itemStates{"serviceable", "unserviceable", "missing",
-                                                     "written off"};
 constexpr std::array<std::string_view, 4> reasons{"lost", "damaged", "worn", "expired"};
 constexpr std::array<std::string_view, 9> ruleKinds{
     "stamped",       "from_made",   "from_first_use", "year_end_from_made", "inspect_every",
@@ -117,7 +116,7 @@ constexpr std::array items{
     nameOf("boat", SheetId::Boats),
     nameOf("place", SheetId::Places),
     nameOf("person", SheetId::People),
-    choice("state", itemStates, "serviceable"),
+    choice("state", itemStateNames, "serviceable"),
     cell("since", CellType::ExactDay),
     choice("why", reasons),
     cell("made", CellType::Day),

@@ -33,10 +33,10 @@ constexpr Meanings<Undated, 3> undatedWords{
 constexpr Meanings<PointKind, 3> pointKindMeanings{
     {{"look", PointKind::Look}, {"measure", PointKind::Measure}, {"timed", PointKind::Timed}}};
 constexpr Meanings<ItemState, 4> itemStateMeanings{{
-    {"serviceable", ItemState::Serviceable},
-    {"unserviceable", ItemState::Unserviceable},
-    {"missing", ItemState::Missing},
-    {"written off", ItemState::WrittenOff},
+    {nameOf(ItemState::Serviceable), ItemState::Serviceable},
+    {nameOf(ItemState::Unserviceable), ItemState::Unserviceable},
+    {nameOf(ItemState::Missing), ItemState::Missing},
+    {nameOf(ItemState::WrittenOff), ItemState::WrittenOff},
 }};
 
 bool isDigit(char c) {

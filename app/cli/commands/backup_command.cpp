@@ -49,7 +49,7 @@ void addBackup(CommandLine& line) {
 
 void addRestore(CommandLine& line) {
     auto options = std::make_shared<BackupOptions>();
-    Command command = line.add("restore", "a club file from a backup that is whole",
+    Command command = line.add("restore", "a club file from an undamaged backup",
                                [options] { return copy(*options, false); });
     takeCommon(command, *options, Takes::NoFile);
     command.file("FROM", options->file, "the backup");

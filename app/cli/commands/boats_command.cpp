@@ -37,7 +37,7 @@ void sayBoats(const std::vector<core::BoatCondition>& boats, core::CalendarDay t
             counted(static_cast<int>(notReady), "%n not ready.", "%n not ready."));
     for (const core::BoatCondition& boat : boats)
         sayBoat(boat, today);
-    sayLine(launchCaution());
+    sayLine(boardCaution());
 }
 
 int boats(const CommonOptions& options) {

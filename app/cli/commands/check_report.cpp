@@ -6,6 +6,8 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 
+#include <cmath>
+
 namespace app {
 namespace {
 
@@ -86,6 +88,9 @@ QStringList pointRows(const core::CheckAnswer& answer) {
             row += QStringLiteral("  %1 %2").arg(
                 numberInWords(*point.value),
                 point.point.kind == core::PointKind::Timed ? QStringLiteral("s") : text(point.point.unit));
+        if (point.afloat)
+            row += QStringLiteral("  about %1 kPa afloat, a first estimate")
+                       .arg(numberInWords(std::round(*point.afloat * 10) / 10));
         rows << row;
     }
     return rows;
@@ -110,7 +115,7 @@ void sayCheck(const CheckReport& report, const std::vector<std::string>& people)
     saySection(QStringLiteral("points"), pointRows(answer));
     saySection(QStringLiteral("read, but no code of this club"), unreadRows(report.unread));
     sayLine(QString());
-    for (const QString& caution : {launchCaution(), scanCaution(), fitCaution(), whoPrevails()})
+    for (const QString& caution : checkCautions(answer))
         sayLine(caution);
 }
 

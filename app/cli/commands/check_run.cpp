@@ -106,9 +106,7 @@ private:
         if (step && step->what == FlowStep::What::Scanned && step->scan.what == core::Scanned::What::Unread &&
             std::find(m_unread.begin(), m_unread.end(), asItCame) == m_unread.end())
             m_unread.push_back(asItCame);
-        if (step && !step->scan.alike.empty())
-            note(QStringLiteral("'%1' is no tag of this club; it is almost %2")
-                     .arg(QString::fromStdString(asItCame), listed(step->scan.alike)));
+        if (step && !step->scan.alike.empty()) note(errorLine(errorOfAlike(asItCame, step->scan.alike)));
         return follow(step);
     }
 

@@ -35,30 +35,29 @@ bool isLater(const core::DueRow& row) {
     return row.due.state == core::DueState::Later;
 }
 
-QStringList rowOf(const core::DueRow& row) {
-    const QString rule = QString::fromStdString(row.due.rule.name);
-    const QString part = QString::fromStdString(row.due.rule.part);
+QStringList rowOf(const core::DueRow& row, core::CalendarDay today) {
     const QString size =
         row.size.empty() ? QString() : QStringLiteral(" (%1)").arg(QString::fromStdString(row.size));
     const QString mark = row.due.isPassedStop() ? QStringLiteral("▲")
                          : isLater(row)         ? QStringLiteral("–")
                                                 : QStringLiteral("◯");
     return {mark,
-            dueInWords(row),
+            dueInWords(row.due, today),
             QString::fromStdString(row.kitType) + size,
             codeInWords(row.item.tag),
             QString::fromStdString(row.boat),
-            part.isEmpty() ? rule : QStringLiteral("%1: %2").arg(part, rule),
+            ruleInWords(row.due.rule),
             explanationOf(row.due)};
 }
 
-void sayDue(const std::vector<core::DueRow>& rows, int days) {
+void sayDue(const std::vector<core::DueRow>& rows, int days, core::CalendarDay today) {
     const QString span = counted(days, "within %n day", "within %n days");
     if (rows.empty()) return sayLine(QStringLiteral("Nothing falls due %1.").arg(span));
     sayLine(counted(static_cast<int>(rows.size()), "%n due day", "%n due days") +
-            QStringLiteral(" passed or %1.").arg(span));
+            QStringLiteral(" overdue, undated or %1.").arg(span));
     std::vector<QStringList> table;
-    std::transform(rows.begin(), rows.end(), std::back_inserter(table), rowOf);
+    std::transform(rows.begin(), rows.end(), std::back_inserter(table),
+                   [today](const core::DueRow& row) { return rowOf(row, today); });
     const QStringList heading{QString(), "due", "kit type", "tag", "boat", "rule", "why"};
     sayText(tableOf(heading, table));
     sayLine(dueCaution());
@@ -74,7 +73,7 @@ int due(const DueOptions& options) {
         if (options.json)
             say(dueJson(rows, moment.today));
         else
-            sayDue(rows, *days);
+            sayDue(rows, *days, moment.today);
         return static_cast<int>(std::all_of(rows.begin(), rows.end(), isLater) ? ExitFine
                                                                                : ExitNeedsSomebody);
     });

@@ -3,8 +3,11 @@
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/cautions.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"
+
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -14,6 +17,11 @@ int reportRejected(const core::ImportPlan& plan) {
         note(QStringLiteral("%1: %2").arg(QString::fromStdString(placeIn(row.file, row.row, row.column)),
                                           rejectionInWords(row.reason)));
     return ExitBadInput;
+}
+
+bool givesRules(const core::ImportPlan& plan) {
+    return std::any_of(plan.accepted.begin(), plan.accepted.end(),
+                       [](const auto& file) { return file.first == "life_rules.csv" && file.second > 0; });
 }
 
 void reportAccepted(const core::ImportPlan& plan, bool dryRun) {
@@ -27,6 +35,7 @@ void reportAccepted(const core::ImportPlan& plan, bool dryRun) {
     sayLine(dryRun ? QStringLiteral("%1 could be imported; nothing was changed.").arg(counts)
                    : QStringLiteral("%1 imported.").arg(counts));
     sayText(tableOf({QStringLiteral("file"), QStringLiteral("rows")}, table));
+    if (givesRules(plan)) sayLine(toleranceCaution());
 }
 
 } // namespace

@@ -9,6 +9,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/paper/tag_sheet.h"
 #include "app/paper/whole_file.h"
+#include "app/text/cautions.h"
 #include "app/text/words.h"
 #include "core/register/new_kit.h"
 
@@ -97,13 +98,14 @@ int retag(const KitOptions& options) {
             say(newTagJson(item->id, *tag, printed ? options.out : std::string()));
         else
             sayLine(
-                QStringLiteral("%1 %2 has the new tag %3; its old tag names nothing any more.")
+                QStringLiteral("%1 %2 has the new tag %3; its old tag no longer works.")
                     .arg(QString::fromStdString(item->kitType), codeInWords(item->id), codeInWords(*tag)));
         return printed ? static_cast<int>(ExitFine) : fail(printed.error());
     });
 }
 
-int sayState(const core::Club& club, const KitOptions& options, const core::Outcome& done, const char* now) {
+int sayState(const core::Club& club, const KitOptions& options, const core::Outcome& done, const char* now,
+             const QString& caution = {}) {
     if (!done) return fail(done.error());
     const auto item = club.kit().item(options.code);
     if (options.json)
@@ -111,6 +113,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
     else
         sayLine(QStringLiteral("%1 %2 is %3.")
                     .arg(QString::fromStdString(item->kitType), codeInWords(item->tag), QLatin1String(now)));
+    if (!options.json && !caution.isEmpty()) sayLine(caution);
     return ExitFine;
 }
 
@@ -119,7 +122,7 @@ int writeOff(const KitOptions& options) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
         return sayState(club, options, club.kit().writeOff(options.code, options.why, *by, moment),
-                        "written off");
+                        "written off", writeOffCaution());
     });
 }
 
@@ -127,7 +130,8 @@ int release(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options);
         if (!by) return fail(by.error());
-        return sayState(club, options, club.kit().release(options.code, *by, moment), "serviceable");
+        return sayState(club, options, club.kit().release(options.code, *by, moment), "serviceable",
+                        serviceCaution());
     });
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/cli/json/plan_json.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/cautions.h"
 #include "app/text/plan_sentences.h"
 #include "core/plan/lasting/kit_life.h"
 
@@ -23,6 +24,7 @@ void sayLives(const std::vector<core::KitLife>& lives) {
             table.push_back({QString(), allowedInWords(allowed), QString(), QString()});
     }
     sayText(tableOf({"kit", "record", "lasts", "how it goes"}, table));
+    sayLine(lastingCaution());
     sayLine(planCaution());
 }
 

@@ -49,6 +49,10 @@ void sayLeftOut(const core::MakeReadyPlan& plan) {
 }
 
 void sayPlan(const core::MakeReadyPlan& plan) {
+    if (plan.boats.empty()) {
+        sayLine(QStringLiteral("No boat is in to be made ready."));
+        return sayLeftOut(plan);
+    }
     const auto complete = std::count_if(plan.boats.begin(), plan.boats.end(), isComplete);
     sayLine(QStringLiteral("%1 of %2 can be made complete.")
                 .arg(complete)
@@ -71,7 +75,8 @@ int makeReady(const MakeReadyOptions& options) {
         else
             sayPlan(*plan);
         const bool all = std::all_of(plan->boats.begin(), plan->boats.end(), isComplete);
-        return static_cast<int>(all ? ExitFine : ExitNeedsSomebody);
+        const bool noneIsIn = plan->boats.empty() && !options.question.boats.empty();
+        return static_cast<int>(all && !noneIsIn ? ExitFine : ExitNeedsSomebody);
     });
 }
 

@@ -27,10 +27,11 @@ void sayBoat(const core::BoatTally& boat, core::CalendarDay today) {
         QStringLiteral("  %1: %2 went out").arg(QString::fromStdString(boat.boat)).arg(boat.out.size());
     if (boat.launchedAt)
         row += QStringLiteral(" %1%2").arg(inWords(*boat.launchedAt, today), peopleIn(boat.launchedBy));
-    row += boat.returnedAt ? QStringLiteral("; %1 came back on it %2%3")
-                                 .arg(boat.back.size())
-                                 .arg(inWords(*boat.returnedAt, today), peopleIn(boat.returnedBy))
-                           : QStringLiteral("; still out");
+    row += boat.returnedAt
+               ? QStringLiteral("; %1 came back on it %2, signed by %3")
+                     .arg(boat.back.size())
+                     .arg(inWords(*boat.returnedAt, today), QString::fromStdString(boat.returnSignedBy))
+               : QStringLiteral("; still out");
     if (!boat.notReturned.empty()) row += QStringLiteral("; %1 not seen since").arg(boat.notReturned.size());
     sayLine(row);
 }

@@ -77,8 +77,8 @@ void sayPlan(const core::ReplacementPlan& plan) {
     std::vector<QStringList> table;
     for (const core::ReplacementRow& row : plan.rows)
         table.push_back(rowOf(row, plan));
-    sayText(tableOf({QString(), "kit", "wanted", "in stock", "when", "what", "cost", "why",
-                     "chance of being short", "spares for losses"},
+    sayText(tableOf({QString(), "kit", "wanted", "in stock", "when", "what", "cost", "why", "how likely",
+                     "spares for losses"},
                     table));
     for (const core::BudgetYear& year : plan.budget)
         sayLine(QStringLiteral("Orders of %1").arg(budgetInWords(year)));

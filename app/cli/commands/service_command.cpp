@@ -10,6 +10,7 @@
 #include "app/cli/json/record_json.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/flow/seen_text.h"
+#include "app/text/cautions.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -43,7 +44,7 @@ QString whyRefused(core::ServiceRound::Refusal why) {
     case core::ServiceRound::Refusal::WrittenOff:
         return QStringLiteral("it is written off");
     case core::ServiceRound::Refusal::DoneAlready:
-        return QStringLiteral("the same record of that day stands already");
+        return QStringLiteral("already recorded for that day");
     case core::ServiceRound::Refusal::UnknownTag:
         break;
     }
@@ -70,6 +71,8 @@ void sayRound(const core::ServiceOrder& order, const core::ServiceRound& round) 
                 .arg(QString::fromStdString(each.kitType), codeInWords(each.item.tag), whyRefused(each.why)));
     for (const std::string& each : round.unread)
         sayLine(QStringLiteral("  – %1: no code of this club").arg(QString::fromStdString(each)));
+    if (isRearm(QString::fromStdString(order.rule))) sayLine(rearmCaution());
+    sayLine(serviceCaution());
 }
 
 int service(const ServiceOptions& options) {

@@ -19,8 +19,8 @@ struct VerifyOptions : CommonOptions {
 void sayVerification(const core::Verification& found) {
     const int problems = static_cast<int>(found.problems.size());
     sayLine(problems == 0
-                ? QStringLiteral("The record is whole: nothing was changed behind the program's back.")
-                : counted(problems, "The record has %n problem.", "The record has %n problems."));
+                ? QStringLiteral("No fault was found in the record: chain, tables and file agree.")
+                : counted(problems, "The record is damaged: %n place.", "The record is damaged: %n places."));
     for (const core::Error& problem : found.problems)
         sayLine(QStringLiteral("  ▲ %1: %2").arg(placeInWords(problem), errorInWords(problem)));
     sayLine(QStringLiteral("  %1 facts from %2; head %3")
@@ -45,7 +45,7 @@ int verify(const VerifyOptions& options) {
 
 void addVerify(CommandLine& line) {
     auto options = std::make_shared<VerifyOptions>();
-    Command command = line.add("verify", "whether the record is whole and unchanged",
+    Command command = line.add("verify", "check the record: its chain, its tables, its file",
                                [options] { return verify(*options); });
     takeCommon(command, *options);
     command.flag("--rebuild", options->rebuild, "make the tables anew from the record");

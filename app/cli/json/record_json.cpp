@@ -5,11 +5,6 @@
 namespace app {
 namespace {
 
-const char* nameOf(core::ItemState state) {
-    static constexpr const char* names[] = {"serviceable", "unserviceable", "missing", "written off"};
-    return names[static_cast<std::size_t>(state)];
-}
-
 Json recorded(const core::ServiceRound::Recorded& each) {
     return {{"code", each.item.id},
             {"kit_type", each.kitType},

@@ -63,7 +63,7 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
         words.reasons << withCapital(reasonOf(reason));
     if (!boat.urgent.empty())
         words.reasons.prepend(
-            ShedBoard::tr("Launched urgent, with short kit: %1").arg(QString::fromStdString(boat.urgent)));
+            ShedBoard::tr("Launched urgently, kit incomplete: %1").arg(QString::fromStdString(boat.urgent)));
     const core::OpenCheck* open = unfinishedOf(board.unfinished, boat);
     const QString phase = nameInWords(nextPhase(boat, board.unfinished));
     words.next = open ? ShedBoard::tr("go on with the %1").arg(phase) : phase;
@@ -107,7 +107,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 
     auto* side = new QVBoxLayout;
-    auto* caution = wordsIn("quiet", launchCaution(), this);
+    auto* caution = wordsIn("quiet", boardCaution(), this);
     caution->setObjectName("boardCautionLabel");
     caution->setFixedWidth(cameraWidth);
     side->addWidget(m_camera);
@@ -145,8 +145,8 @@ void ShedBoard::setState(const BoardState& state) {
     m_due->setText(state.dueSoon == 0
                        ? tr("Nothing falls due within %1 days.").arg(dueWithin)
                        : counted(state.dueSoon,
-                                 QT_TRANSLATE_N_NOOP("Words", "%n date due or passed within 30 days"),
-                                 QT_TRANSLATE_N_NOOP("Words", "%n dates due or passed within 30 days")));
+                                 QT_TRANSLATE_N_NOOP("Words", "%n date overdue or due within 30 days"),
+                                 QT_TRANSLATE_N_NOOP("Words", "%n dates overdue or due within 30 days")));
     m_said->clear();
     fillStrips();
 }

@@ -24,11 +24,9 @@ ScanWords ofNewItem(const core::Scanned& scan, const ListRow* row) {
 }
 
 ScanWords ofUnread(const core::Scanned& scan, const QString& text) {
-    if (!scan.alike.empty()) {
-        const core::Error error{core::ErrorCode::TagLikeOthers,
-                                {text.toStdString(), listed(scan.alike).toStdString()}};
-        return {withCapital(errorLine(error)) + QLatin1Char('.'), true, Sound::LookAtThis};
-    }
+    if (!scan.alike.empty())
+        return {withCapital(errorLine(errorOfAlike(text.toStdString(), scan.alike))) + QLatin1Char('.'), true,
+                Sound::LookAtThis};
     const auto typed = core::TagCode::parse(text.toStdString());
     const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text)
                                : withCapital(errorLine(typed.error())) + QLatin1Char('.');
@@ -83,9 +81,9 @@ ScanWords wordsOf(const FlowStep& step) {
                 false,
                 {}};
     case What::SignerUnknown:
-        return {ScanWordsText::tr("That tag is nobody's in this club."), true, {}};
+        return {ScanWordsText::tr("That tag belongs to nobody in this club."), true, {}};
     case What::SignatureGiven:
-        return {ScanWordsText::tr("Say first who signs and, with short kit, why."), true, {}};
+        return {ScanWordsText::tr("Say first who signs and, where kit is incomplete, why."), true, {}};
     default:
         break;
     }

@@ -1,5 +1,6 @@
 #include "app/gui/check/check_row.h"
 
+#include "app/text/cautions.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -156,7 +157,7 @@ private:
         const bool fit = finding.kind == core::FindingKind::FitNotChecked;
         CheckRow row = kitRow(
             Section::Look, Mark::Look, QStringLiteral("people %1 %2").arg(fit).arg(listed(finding.people)),
-            fit ? CheckRowText::tr("fit not checked") : CheckRowText::tr("whose it is not checked"));
+            fit ? CheckRowText::tr("fit not checked") : CheckRowText::tr("owner not checked"));
         row.remark = reasonOf(finding);
         row.remarkIsLook = true;
         m_section.push_back(row);
@@ -287,10 +288,11 @@ private:
         if (answer.state == core::PointState::OutOfRange) parts << CheckRowText::tr("out of range");
         if (!range.isEmpty()) parts << range;
         if (answer.afloat)
-            parts << CheckRowText::tr("about %1 kPa afloat")
+            parts << CheckRowText::tr("about %1 kPa afloat, a first estimate")
                          .arg(numberInWords(std::round(*answer.afloat * 10) / 10));
         if (!answer.point.required) parts << CheckRowText::tr("not required");
         // How to do it is of no use once it is done.
+        if (isEngineRun(answer.point) && answer.state != core::PointState::Done) parts << engineCaution();
         if (!answer.point.note.empty() && answer.state != core::PointState::Done)
             parts << text(answer.point.note);
         return parts.join(CheckRowText::tr(" · "));

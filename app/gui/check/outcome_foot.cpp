@@ -112,7 +112,7 @@ void OutcomeFoot::setAnswer(const core::CheckAnswer& answer) {
     m_sentence->update();
     const bool incomplete = answer.outcome == core::CheckOutcome::Incomplete;
     const bool urgent = incomplete && answer.phase == core::Phase::Launch;
-    m_sign->setText(urgent ? tr("Urgent: launch short…") : tr("Sign…"));
+    m_sign->setText(urgent ? tr("Urgent: launch incomplete…") : tr("Sign…"));
     // The usual way carries the weight: a check that is short waits, a complete one is signed.
     setRole(*m_sign, incomplete ? "other" : "usual");
     setRole(*m_later, incomplete ? "usual" : "other");

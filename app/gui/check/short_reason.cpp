@@ -16,7 +16,7 @@ struct ShortReasonText {
 using core::FindingKind;
 
 QString ruleOf(const core::Finding& finding) {
-    return finding.due ? QString::fromStdString(finding.due->rule.name) : QString();
+    return finding.due ? ruleInWords(finding.due->rule) : QString();
 }
 
 /// The day on which it was or is due; empty when the rule has none.
@@ -66,7 +66,7 @@ QString shortReasonOf(const core::Finding& finding) {
         return ShortReasonText::tr("Size %1 fits nobody aboard.").arg(QString::fromStdString(finding.size));
     case FindingKind::OtherPerson:
         return finding.people.empty()
-                   ? ShortReasonText::tr("Nobody's own.")
+                   ? ShortReasonText::tr("Not for anyone aboard.")
                    : ShortReasonText::tr("Belongs to %1, who is not aboard.").arg(listed(finding.people));
     case FindingKind::OtherBoat:
         return ShortReasonText::tr("From %1. It counts here; bring it back after.")

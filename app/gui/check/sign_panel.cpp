@@ -29,12 +29,10 @@ QString cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
     QStringList cautions;
     if (answer.phase == core::Phase::Launch) cautions << launchCaution();
     cautions << scanCaution();
-    if (answer.phase == core::Phase::Launch && !areJacketsNamed) cautions << fitCaution();
-    for (const core::PointAnswer& point : answer.points)
-        if (point.afloat) {
-            cautions << pressureCaution();
-            break;
-        }
+    const bool isUrgent = answer.outcome == core::CheckOutcome::Incomplete;
+    if (answer.phase == core::Phase::Launch && !areJacketsNamed)
+        cautions << (isUrgent ? jacketCaution() : fitCaution());
+    if (hasPressureAfloat(answer)) cautions << pressureCaution();
     cautions << whoPrevails();
     return cautions.join(QStringLiteral("\n"));
 }
@@ -81,8 +79,8 @@ SignPanel::SignPanel(QWidget* parent)
     , m_heading(wordsIn("heading", {}, this))
     , m_caution(wordsLabel(this, "remark", "cautionLabel"))
     , m_by(new ChoiceBox(this))
-    , m_reasonLabel(wordsIn("remark", tr("Why launch with short kit?"), this))
-    , m_reason(wordsEdit(this, "urgentReasonEdit", tr("reason for launching with short kit")))
+    , m_reasonLabel(wordsIn("remark", tr("Why launch with kit incomplete?"), this))
+    , m_reason(wordsEdit(this, "urgentReasonEdit", tr("reason for launching with kit incomplete")))
     , m_drafts(new Drafts(this))
     , m_wanting(wordsLabel(this, "footnote", "reasonWantingLabel"))
     , m_jackets(wordsLabel(this, "look", "withoutJacketLabel"))
@@ -193,8 +191,8 @@ void SignPanel::offerSigners(const QStringList& aboard, const QStringList& all) 
 
 QString SignPanel::onceMore() const {
     if (m_withoutJacket.isEmpty()) return {};
-    const QString words = tr("Nobody goes afloat without a life jacket that fits. Without one: %1.")
-                              .arg(listed(m_withoutJacket));
+    const QString words =
+        jacketCaution() + QLatin1Char(' ') + tr("Without one: %1.").arg(listed(m_withoutJacket));
     return m_second.isAsked() ? words + QLatin1Char(' ') + tr("Press once more to sign all the same.")
                               : words;
 }

@@ -56,7 +56,7 @@ void Signing::showSigned(const core::SignedCheck& check, const CheckState& state
     const QString urgent = QString::fromStdString(check.urgent);
     m_signedPanel->begin(
         tr("Signed by %1, %2.").arg(QString::fromStdString(check.by), inWords(check.at, check.answer.today)),
-        urgent.isEmpty() ? QString() : tr("Launched urgent: %1").arg(urgent));
+        urgent.isEmpty() ? QString() : tr("Launched urgently: %1").arg(urgent));
 }
 
 void Signing::printoutDone(const QString& sentence) {

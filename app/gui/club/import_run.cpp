@@ -1,6 +1,7 @@
 #include "app/gui/club/import_run.h"
 
 #include "app/gui/club/club_thread.h"
+#include "app/text/cautions.h"
 #include "app/text/errors.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
@@ -32,10 +33,14 @@ QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
     if (!plan) return withCapital(errorLine(plan.error())) + QLatin1Char('.');
     if (!plan->rejected.empty()) return rejectedInWords(*plan);
     int rows = 0;
-    for (const auto& [file, count] : plan->accepted)
+    bool hasRules = false;
+    for (const auto& [file, count] : plan->accepted) {
         rows += count;
-    return counted(rows, QT_TRANSLATE_N_NOOP("Words", "Imported: %n row."),
-                   QT_TRANSLATE_N_NOOP("Words", "Imported: %n rows."));
+        hasRules = hasRules || (file == "life_rules.csv" && count > 0);
+    }
+    const QString imported = counted(rows, QT_TRANSLATE_N_NOOP("Words", "Imported: %n row."),
+                                     QT_TRANSLATE_N_NOOP("Words", "Imported: %n rows."));
+    return hasRules ? imported + QLatin1Char(' ') + toleranceCaution() : imported;
 }
 
 } // namespace

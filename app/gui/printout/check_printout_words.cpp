@@ -40,7 +40,7 @@ CheckPrintout printoutOf(const core::SignedCheck& check, const CheckState& state
     for (const core::LogEntry& entry : check.answer.logOpen)
         printout.log << QString::fromStdString(entry.text);
     if (state.trip) printout.trip = tripInWords(*state.trip);
-    printout.cautions = {launchCaution(), scanCaution(), fitCaution(), whoPrevails()};
+    printout.cautions = checkCautions(check.answer);
     return printout;
 }
 

@@ -18,7 +18,7 @@ GearPart::GearPart(GearTools tools, const QString& name, QWidget* parent)
 
 std::string GearPart::officer() {
     const QString name = m_tools.officer ? m_tools.officer() : QString();
-    if (name.isEmpty()) say(tr("Say who you are first: choose your name under “At work”."), true);
+    if (name.isEmpty()) say(tr("Choose your name first, under “Recorded as done by”."), true);
     return name.toStdString();
 }
 

@@ -65,6 +65,7 @@ public:
         const bool awayToo = single.columns() * secondsPerColumn <= m_watch.left();
         MakeReadyModel like(m_problem, MakeReadyModel::Groups::Like);
         serve(like, PlanGoal::PriorityWeight, 0.5);
+        adopt(toppedUp(m_problem, m_best.filled));
         adopt(greedyFilling(m_problem, m_best.filled.boats)); // a start for the other lines
         serve(like, PlanGoal::OtherLines, awayToo ? 0.6 : 0.85);
         serve(like, PlanGoal::Substitutes, 0.4);

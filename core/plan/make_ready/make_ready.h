@@ -27,7 +27,8 @@ struct KitOnHand {
     std::optional<CalendarDay> due; ///< of items that are alike what is due first is used first
 };
 
-/// A boat that may be made complete. Priorities count to six digits after the point.
+/// A boat that may be made complete. Priorities count to six digits after the point; a boat of priority 0 is
+/// planned after all others.
 struct BoatToPlan {
     std::string boat;
     double priority = 1;
@@ -61,7 +62,7 @@ struct BoatPlan {
     double priority = 1;
     bool complete = false;                ///< all required lines are filled once the moves are done
     std::vector<ShortLine> shortLines;    ///< required lines of a boat left out
-    std::vector<ShortLine> unfilledOther; ///< other lines of a complete boat
+    std::vector<ShortLine> unfilledOther; ///< lines that are not required
 };
 
 struct MakeReadyGoals {

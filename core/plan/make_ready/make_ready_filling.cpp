@@ -103,4 +103,18 @@ FilledLines greedyFilling(const MakeReadyProblem& problem, const std::vector<boo
     return filled;
 }
 
+FilledLines toppedUp(const MakeReadyProblem& problem, FilledLines filled) {
+    LineFilling filling(problem, problem.supply);
+    for (int line = 0; line < static_cast<int>(filled.lines.size()); ++line)
+        if (filled.lines[line]) filling.fill(line);
+    for (const int boat : weightiestFirst(problem)) {
+        if (filled.boats[boat]) continue;
+        const auto lines = linesOf(problem, boat, true);
+        filled.boats[boat] = filling.fillWhole(lines);
+        for (const int line : lines)
+            filled.lines[line] = filled.boats[boat];
+    }
+    return filled;
+}
+
 } // namespace core

@@ -34,4 +34,7 @@ private:
 /// of those boats.
 FilledLines greedyFilling(const MakeReadyProblem& problem, const std::vector<bool>& allowed);
 
+/// The same, and what the kit left over completes besides: a search that was cut short may leave it lying.
+FilledLines toppedUp(const MakeReadyProblem& problem, FilledLines filled);
+
 } // namespace core

@@ -51,6 +51,21 @@ std::vector<int> leftOver(const MakeReadyProblem& problem, const std::vector<Kit
     return left;
 }
 
+/// Lines of the boat that stay unfilled, though what is left over is laid to them.
+std::vector<ShortLine> shortOf(const MakeReadyProblem& problem, int boat, bool required,
+                               const FilledLines& filled, LineFilling& rest) {
+    std::vector<ShortLine> lines;
+    for (const int number : problem.linesOf[boat]) {
+        const PlanLine& line = problem.lines[number];
+        if (line.required != required || filled.lines[number]) continue;
+        const int have = rest.fill(number);
+        // Of a complete boat any other line that the plan leaves is told, even one that could be had.
+        if (have < line.quantity || filled.boats[boat])
+            lines.push_back({problem.types[line.types.front()], line.quantity, have});
+    }
+    return lines;
+}
+
 } // namespace
 
 std::vector<KitMove> movesOf(const MakeReadyTask& task, const MakeReadyProblem& problem,
@@ -71,14 +86,8 @@ std::vector<BoatPlan> boatPlansOf(const MakeReadyTask& task, const MakeReadyProb
     for (int boat = 0; boat < problem.boats(); ++boat) {
         BoatPlan plan{task.boats[boat].boat, task.boats[boat].priority, filled.boats[boat], {}, {}};
         LineFilling rest(problem, left);
-        for (const int number : problem.linesOf[boat]) {
-            const PlanLine& line = problem.lines[number];
-            if (filled.lines[number] || line.required == plan.complete) continue;
-            const int have = rest.fill(number);
-            if (have < line.quantity || !line.required)
-                (line.required ? plan.shortLines : plan.unfilledOther)
-                    .push_back({problem.types[line.types.front()], line.quantity, have});
-        }
+        plan.shortLines = shortOf(problem, boat, true, filled, rest); // before what is not required
+        plan.unfilledOther = shortOf(problem, boat, false, filled, rest);
         plans.push_back(std::move(plan));
     }
     return plans;

@@ -9,6 +9,14 @@
 namespace core {
 namespace {
 
+/// A boat without priority counts less than all that has one, however many there are: it is planned after all
+/// others (design: rules 8).
+void weighTheWeightless(MakeReadyProblem& problem) {
+    problem.weightScale = 1 + std::ranges::count(problem.weights, 0);
+    for (long long& weight : problem.weights)
+        weight = weight == 0 ? 1 : weight * problem.weightScale;
+}
+
 /// Priorities as whole numbers without a common factor, so that equal sums are equal.
 void weigh(MakeReadyProblem& problem, const std::vector<BoatToPlan>& boats) {
     long long factor = 0;
@@ -20,6 +28,7 @@ void weigh(MakeReadyProblem& problem, const std::vector<BoatToPlan>& boats) {
     for (long long& weight : problem.weights)
         weight /= factor;
     problem.weightFactor = factor;
+    weighTheWeightless(problem);
 }
 
 template <class Key>

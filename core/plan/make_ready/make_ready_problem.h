@@ -37,8 +37,10 @@ struct KitClass {
 /// 1 are aboard the planned boats, then come the others.
 struct MakeReadyProblem {
     std::vector<std::string> types;
-    std::vector<long long> weights; ///< of the boats, whole, without a common factor
-    long long weightFactor = 1;     ///< millionths of priority in a weight of 1
+    std::vector<long long>
+        weights;               ///< of the boats, whole, at least 1, multiples of the scale but for priority 0
+    long long weightScale = 1; ///< more than there are boats of priority 0, each of which weighs 1
+    long long weightFactor = 1; ///< millionths of priority in a weight of one scale
     std::vector<PlanLine> lines;
     std::vector<std::vector<int>> linesOf; ///< per boat, in the manifest's order
     std::vector<Location> whereabouts;
@@ -46,7 +48,9 @@ struct MakeReadyProblem {
     std::vector<int> supply; ///< items per type
 
     int boats() const { return static_cast<int>(weights.size()); }
-    double priorityOf(long long weight) const { return static_cast<double>(weight * weightFactor) / 1e6; }
+    double priorityOf(long long weight) const {
+        return static_cast<double>(weight / weightScale * weightFactor) / 1e6;
+    }
 };
 
 MakeReadyProblem makeReadyProblem(const MakeReadyTask& task);

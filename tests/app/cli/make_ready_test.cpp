@@ -92,6 +92,44 @@ TEST_F(Gathering, aBoatThatIsOutIsNotPlannedAndKeepsItsKit) {
     EXPECT_EQ(told["boats"][0]["short"][0]["kit_type"], "knife");
 }
 
+TEST_F(Gathering, nothingButABoatThatIsOutIsNoAnswer) {
+    ASSERT_EQ(check(wholeKit(), {"--sign", "Ada Thorne"}).exit, 0);
+    addKit(allButTheKnife + "K00000009T,knife,,Shed,\n");
+    const Json told = plan({"--boats", "Teal"}, 1);
+    EXPECT_EQ(told["out"], Json({"Teal"}));
+    EXPECT_EQ(told["boats"], Json::array());
+    const Ran text = run({"make-ready", "--boats", "Teal", "--today", today});
+    EXPECT_EQ(text.exit, 1);
+    EXPECT_THAT(text.out, HasSubstr("No boat is in to be made ready.\nOut, so neither planned nor is their "
+                                    "kit on hand: Teal."));
+    const Json coot = plan({"--boats", "Coot"}, 0); // the twin
+    EXPECT_EQ(coot["out"], Json::array()) << "Teal was not asked for";
+    EXPECT_EQ(coot["boats"].size(), 1U);
+    EXPECT_EQ(plan({"--boats", "Coot", "Teal"}, 0)["out"], Json({"Teal"}));
+}
+
+TEST_F(Gathering, aBoatOfNoPriorityIsPlannedAndToldLikeTheOthers) {
+    writeFiles(m_folder / "last", {{"boats.csv", "boat,priority\nCoot,0\n"}});
+    ASSERT_EQ(run({"import", m_folder / "last", "--today", today}).exit, 0);
+    addKit(allButTheKnife);
+    const Json left = plan({}, 1);
+    EXPECT_EQ(boat(left, "Coot")["short"],
+              Json::array({{{"kit_type", "knife"}, {"wanted", 1}, {"have", 0}}}));
+    EXPECT_EQ(boat(left, "Coot")["other_short"],
+              Json::array({{{"kit_type", "radio"}, {"wanted", 1}, {"have", 0}}}));
+    EXPECT_THAT(run({"make-ready", "--today", today}).out,
+                HasSubstr("▲ Coot: left out, short of knife (0 of 1), also with all that is left over; not "
+                          "required, and short: radio (0 of 1)"));
+    addKit("K00000009T,knife,,Shed,\n");
+    EXPECT_EQ(boat(plan({}, 0), "Coot")["complete"], true); // the twin
+}
+
+TEST_F(Gathering, theLeastSecondsAreThoseOfTheDocument) {
+    EXPECT_EQ(run({"make-ready", "--seconds", "0.1", "--today", today}).exit, 1);
+    for (const char* seconds : {"0.09", "0", "86401"})
+        EXPECT_EQ(run({"make-ready", "--seconds", seconds, "--today", today}).exit, 2) << seconds;
+}
+
 TEST_F(Gathering, kitIsWhereItWasSeenLast) {
     addKit(allButTheKnife + "K00000009T,knife,,Shed,\n");
     ASSERT_EQ(run({"check", "--boat", "Coot", "--phase", "launch", "--codes", "-", "--today", today},

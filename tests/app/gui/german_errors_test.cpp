@@ -50,7 +50,7 @@ TEST_F(GermanErrors, anErrorOfCoreIsGermanInTheGermanWindow) {
     const std::vector<std::tuple<core::Error, std::string, std::string>> said{
         {club.kit().writeOff(knife, "lost", "Petra Lund", moment()).error(),
          "it is written off already; nothing is left to do",
-         "es ist schon ausgemustert; es ist nichts mehr zu tun"},
+         "es ist schon ausgesondert; es ist nichts mehr zu tun"},
         {club.checks().withdraw(check->check, "K999999998", "torn", moment()).error(),
          "no item of this club has the tag K999999998", "kein Stück dieses Vereins hat den Code K999999998"},
         {club.register_().boat("Swan").error(),

@@ -103,7 +103,7 @@ TEST_F(SignStory, signatureWaitsForAReasonInWordsAndSaysWhy) {
     EXPECT_EQ(wanting->text(), "That is a tag's code. Say it in words.");
     press(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_FALSE(isSigned());
-    EXPECT_EQ(said(), "Say first who signs and, with short kit, why.");
+    EXPECT_EQ(said(), "Say first who signs and, where kit is incomplete, why.");
 }
 
 TEST_F(SignStory, returnInADamageLeadsToTheButtonAndWithdrawsNothing) {

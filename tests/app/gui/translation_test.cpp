@@ -116,10 +116,10 @@ TEST_F(Translation, boardAndCheckSpeakGerman) {
     openWindow();
     const auto* strip = window().findChild<app::BoatStrip*>("boatStrip Grebe");
     ASSERT_NE(strip, nullptr);
-    EXPECT_TRUE(strip->accessibleName().startsWith("Grebe: nicht klar. Öffnet: Auslaufcheck"))
+    EXPECT_TRUE(strip->accessibleName().startsWith("Grebe: nicht klar. Öffnet: Auslaufprüfung"))
         << strip->accessibleName().toStdString();
     openBoat("Grebe");
-    EXPECT_EQ(child<QLabel>("phaseLabel")->text(), "Auslaufcheck");
+    EXPECT_EQ(child<QLabel>("phaseLabel")->text(), "Auslaufprüfung");
     typeCode("PWX3VJVX6Q");
     EXPECT_EQ(said(), "Petra Lund ist an Bord.");
     EXPECT_TRUE(outcome().startsWith("Ausrüstung unvollständig: ")) << outcome().toStdString();

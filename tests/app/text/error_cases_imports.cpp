@@ -87,7 +87,7 @@ const std::vector<ErrorCase> importCases{
      "'2026-02-30' is not in the calendar: write 2026-03-14, 2026-03 or 2026"},
     {{ErrorCode::CellNotAChoice, {"maybe", "yes, no"}},
      ErrorKind::BadInput,
-     "'maybe' is none of the choices: write yes, no"},
+     "'maybe' is not possible: write yes, no"},
     {{ErrorCode::CellNotAKitTag, {"BMC20GKEK9"}},
      ErrorKind::BadInput,
      "'BMC20GKEK9' is no tag code of kit: write one that begins with K"},

@@ -170,7 +170,7 @@ Finding missing(const char* type, int quantity, Severity severity = Severity::St
 
 TEST(Outcome, namesWhatIsShortWithNumbersWhereThereAreSeveral) {
     EXPECT_EQ(outcomeOf(answerWith({missing("knife", 1), missing("paddle", 1)})),
-              QStringLiteral("Kit incomplete: knife, 1 paddle"));
+              QStringLiteral("Kit incomplete: knife, 1 × paddle"));
     EXPECT_EQ(outcomeOf(answerWith({missing("paddle", 2)})), QStringLiteral("Kit incomplete: 2 × paddle"));
 }
 
@@ -196,9 +196,9 @@ TEST(Outcome, returnSaysWhatIsNotBackAndWhatIsLeftToDo) {
     notBack.kind = FindingKind::NotReturned;
     core::CheckAnswer answer = answerWith({notBack, missing("knife", 1)});
     answer.phase = core::Phase::Return;
-    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 paddle, knife"));
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 × paddle, knife"));
     answer.findings = {notBack, full(FindingKind::PointOpen)};
-    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 paddle; 1 point open"));
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 × paddle; 1 point open"));
     answer.findings = {full(FindingKind::PointOpen)};
     EXPECT_EQ(outcomeOf(answer), QStringLiteral("Everything is back; still to do: 1 point open"));
     answer.findings = {full(FindingKind::WasMissing)};

@@ -6,6 +6,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/text/cautions.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
@@ -27,6 +28,7 @@ BenchPage::BenchPage(GearTools tools, QWidget* parent)
     , m_by(new ChoiceBox(this))
     , m_note(new QLineEdit(this))
     , m_summary(wordsLabel(this, "remark", "benchSummaryLabel"))
+    , m_rearm(wordsLabel(this, "look", "benchRearmLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
     , m_takeBack(wordsButton(this, tr("Take back the last"), "benchTakeBackButton"))
@@ -45,11 +47,14 @@ void BenchPage::build() {
     auto* right = new QVBoxLayout;
     right->setSpacing(spaceUnit);
     right->addWidget(m_summary);
+    m_rearm->setText(rearmCaution());
+    right->addWidget(m_rearm);
     right->addWidget(m_list, 1);
     right->addLayout(buildFoot());
     layOut(buildOrder(), right, "benchCautionLabel",
            tr("A scan shows that the tag was here, not that the thing works: inspect and test each "
-              "one by its maker's manual before it is recorded."));
+              "one by its maker's manual before it is recorded.") +
+               QLatin1Char(' ') + serviceCaution());
 }
 
 QLayout* BenchPage::buildOrder() {
@@ -146,7 +151,7 @@ void BenchPage::showScan(const BenchScan& scan) {
                 .arg(scan.item.id.empty() ? QString::fromStdString(scan.text) : name));
     } else if (scan.item.id.empty()) {
         tools().sounds.play(Sound::LookAtThis);
-        say(tr("%1 names no kit of this club.").arg(codeInWords(scan.text)), true);
+        say(tr("%1 is not this club's kit.").arg(codeInWords(scan.text)), true);
     } else {
         tools().sounds.play(Sound::NewAndFine);
         say(tr("In the list: %1.").arg(name));
@@ -158,6 +163,7 @@ void BenchPage::showScan(const BenchScan& scan) {
 
 void BenchPage::showRound() {
     const QString rule = m_rule->currentData().toString();
+    m_rearm->setVisible(isRearm(rule));
     m_lines->setRows(m_round.lines(m_kitTypes, rule));
     const int passed = m_round.countOf(false, m_kitTypes, rule);
     const int failed = m_round.countOf(true, m_kitTypes, rule);

@@ -59,6 +59,7 @@ private:
     ChoiceBox* m_by;
     QLineEdit* m_note;
     QLabel* m_summary;
+    QLabel* m_rearm; ///< only where the rule is a rearm
     RowListModel* m_lines;
     RowList* m_list;
     QPushButton* m_takeBack;

@@ -76,7 +76,7 @@ QString reasonOf(core::ServiceRound::Refusal why) {
     case core::ServiceRound::Refusal::DoneAlready:
         break;
     }
-    return BenchRoundText::tr("The same record of that day stands already.");
+    return BenchRoundText::tr("Already recorded for that day.");
 }
 
 QStringList recordedRulesOf(const std::vector<core::KitType>& kitTypes) {
@@ -125,7 +125,7 @@ std::vector<ListRow> BenchRound::lines(const std::vector<core::KitType>& kitType
         const QString key = "scan " + text(scan->text);
         if (scan->item.id.empty())
             others.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("look"), nameOf(*scan),
-                                      BenchRoundText::tr("It names no kit of this club.")));
+                                      BenchRoundText::tr("It is not this club's kit.")));
         else if (!rule.isEmpty() && !fits(*scan, kitTypes, rule))
             others.push_back(plainRow(key, Mark::Look, BenchRoundText::tr("look"), nameOf(*scan),
                                       BenchRoundText::tr("Its kit type has no rule “%1”.").arg(rule),

@@ -50,7 +50,7 @@ int columnOf(const core::DueRow& row, core::CalendarDay today) {
 
 std::vector<DueMonth> emptyMonths(core::CalendarDay today) {
     std::vector<DueMonth> months{
-        {DueCalendarText::tr("passed, undated or due now"), DueCalendarText::tr("passed"), 0, {}, {}}};
+        {DueCalendarText::tr("overdue, undated or due now"), DueCalendarText::tr("overdue"), 0, {}, {}}};
     for (int i = 0; i < dueMonths; ++i) {
         const int number = today.month() - 1 + i;
         const int year = today.year() + number / 12;
@@ -68,10 +68,11 @@ Mark markOf(const core::DueRow& row) {
 
 QString markWordOf(Mark mark) {
     if (mark == Mark::Look) return DueCalendarText::tr("does not count any more");
-    return mark == Mark::NotAsked ? DueCalendarText::tr("later") : DueCalendarText::tr("soon, or remarked");
+    return mark == Mark::NotAsked ? DueCalendarText::tr("later")
+                                  : DueCalendarText::tr("due soon, or with a remark");
 }
 
-ListRow lineOf(const core::DueRow& row) {
+ListRow lineOf(const core::DueRow& row, core::CalendarDay today) {
     QString title = QString::fromStdString(row.kitType);
     if (!row.size.empty()) title += DueCalendarText::tr(" (%1)").arg(QString::fromStdString(row.size));
     if (!row.boat.empty()) title += DueCalendarText::tr(" · %1").arg(QString::fromStdString(row.boat));
@@ -80,7 +81,7 @@ ListRow lineOf(const core::DueRow& row) {
     const QString remark =
         DueCalendarText::tr("%1: %2; %3.")
             .arg(withCapital(part.isEmpty() ? rule : DueCalendarText::tr("%1, %2").arg(part, rule)),
-                 dueInWords(row), explanationOf(row.due));
+                 dueInWords(row.due, today), explanationOf(row.due));
     const Mark mark = markOf(row);
     const QString key =
         QString::fromStdString(row.item.id + '/' + row.due.rule.part + '/' + row.due.rule.name);
@@ -131,9 +132,10 @@ DueCalendar dueCalendarOf(const std::vector<core::DueRow>& rows, const DueFilter
     return calendar;
 }
 
-std::vector<ListRow> linesOf(const DueMonth& month) {
+std::vector<ListRow> linesOf(const DueMonth& month, core::CalendarDay today) {
     std::vector<ListRow> lines;
-    std::transform(month.rows.begin(), month.rows.end(), std::back_inserter(lines), lineOf);
+    std::transform(month.rows.begin(), month.rows.end(), std::back_inserter(lines),
+                   [today](const core::DueRow& row) { return lineOf(row, today); });
     return lines;
 }
 
@@ -141,7 +143,7 @@ QString inWords(const DueMonth& month, const QStringList& kinds) {
     QStringList parts;
     for (int kind = 0; kind < kinds.size(); ++kind)
         if (const int count = month.counts[static_cast<std::size_t>(kind)]; count > 0)
-            parts << DueCalendarText::tr("%1 %2").arg(count).arg(kinds[kind]);
+            parts << DueCalendarText::tr("%1 × %2").arg(count).arg(kinds[kind]);
     if (parts.isEmpty()) return DueCalendarText::tr("%1: nothing.").arg(withCapital(month.name));
     return DueCalendarText::tr("%1: %2.").arg(withCapital(month.name), listed(parts));
 }
@@ -154,9 +156,9 @@ QString summaryOf(const DueCalendar& calendar) {
             : counted(calendar.coming(), QT_TRANSLATE_N_NOOP("Words", "%n falls due in 24 months."),
                       QT_TRANSLATE_N_NOOP("Words", "%n fall due in 24 months."));
     if (passed == 0) return coming;
-    return DueCalendarText::tr("%1 %2").arg(coming,
-                                            counted(passed, QT_TRANSLATE_N_NOOP("Words", "%n has passed."),
-                                                    QT_TRANSLATE_N_NOOP("Words", "%n have passed.")));
+    return DueCalendarText::tr("%1 %2").arg(
+        coming, counted(passed, QT_TRANSLATE_N_NOOP("Words", "%n is overdue, undated or due now."),
+                        QT_TRANSLATE_N_NOOP("Words", "%n are overdue, undated or due now.")));
 }
 
 } // namespace app

@@ -21,7 +21,7 @@ struct DueFilter {
 
 /// One column of the calendar.
 struct DueMonth {
-    QString name;      ///< "March 2026", "passed"
+    QString name;      ///< "March 2026", "overdue, undated or due now"
     QString shortName; ///< "Mar"
     int year = 0;      ///< 0: what has passed
     std::vector<core::DueRow> rows;
@@ -49,8 +49,8 @@ DueCalendar dueCalendarOf(const std::vector<core::DueRow>& rows, const DueFilter
                           core::CalendarDay today);
 
 /// A column's items with their reasons, as lines of a list.
-std::vector<ListRow> linesOf(const DueMonth& month);
-QString inWords(const DueMonth& month, const QStringList& kinds); ///< "March 2026: 3 due: 2 flare, 1 radio"
+std::vector<ListRow> linesOf(const DueMonth& month, core::CalendarDay today);
+QString inWords(const DueMonth& month, const QStringList& kinds); ///< "March 2026: 2 × flare, 1 × radio"
 QString summaryOf(const DueCalendar& calendar);
 
 } // namespace app

@@ -95,7 +95,7 @@ void DuePage::refresh() {
                 kitTypes.insert(row.kitType);
             read.kitTypes = texts({kitTypes.begin(), kitTypes.end()});
             read.calendar = dueCalendarOf(read.rows, filter, today);
-            read.lines = linesOf(read.calendar.months[static_cast<std::size_t>(month)]);
+            read.lines = linesOf(read.calendar.months[static_cast<std::size_t>(month)], today);
             return read;
         },
         [this](Read read) { take(std::move(read)); });
@@ -152,7 +152,7 @@ void DuePage::showNumbers() {
 void DuePage::showMonth(int month) {
     if (month < 0 || month >= static_cast<int>(m_calendar.months.size())) return;
     const auto& chosen = m_calendar.months[static_cast<std::size_t>(month)];
-    showLines(month, linesOf(chosen));
+    showLines(month, linesOf(chosen, m_today));
 }
 
 void DuePage::showLines(int month, const std::vector<ListRow>& lines) {

@@ -7,6 +7,7 @@
 #include "app/gui/widgets/reason_form.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/text/cautions.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_kit.h"
@@ -46,6 +47,7 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     , m_list(new RowList(*m_lines, this))
     , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
     , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
+    , m_releaseCaution(wordsLabel(this, "footnote", "kitReleaseCautionLabel"))
     , m_release(wordsButton(this, tr("Release: it was put right"), "kitReleaseButton", true))
     , m_writeOff(new WriteOffChoice("kitWriteOff", this))
     , m_reinstate(new ReasonForm("kitReinstate",
@@ -89,6 +91,8 @@ void KitItemPanel::build() {
     layout->addWidget(m_list, 1);
     layout->addWidget(saidLabel("kitSaidLabel"));
     layout->addLayout(tagRow);
+    m_releaseCaution->setText(serviceCaution());
+    layout->addWidget(m_releaseCaution);
     layout->addLayout(stateRow);
 }
 
@@ -117,7 +121,7 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     const core::Item& item = m_answer->record.item;
     m_name->setText(kitName(item));
     m_tag->setText(codeInWords(item.tag));
-    m_state->setText(withCapital(stateOf(item)) + '.');
+    m_state->setText(withCapital(stateOf(item, m_answer->dues)) + '.');
     m_state->setProperty("role", item.state == core::ItemState::Serviceable ? "remark" : "look");
     m_state->style()->unpolish(m_state);
     m_state->style()->polish(m_state);
@@ -125,6 +129,7 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     m_lines->setRows(linesOf(*m_answer, today()));
     const bool isInUse = item.state != core::ItemState::WrittenOff;
     m_release->setVisible(item.state == core::ItemState::Unserviceable);
+    m_releaseCaution->setVisible(item.state == core::ItemState::Unserviceable);
     m_writeOff->setVisible(isInUse);
     m_reinstate->setVisible(!isInUse);
     m_newTag->setEnabled(isInUse);
@@ -142,7 +147,7 @@ void KitItemPanel::replaceTag() {
             return club.kit().replaceTag(code, by, moment);
         },
         [this](const std::string& tag) {
-            settle(tr("The new tag is %1. Print and fix it; the old one names nothing any more.")
+            settle(tr("The new tag is %1. Print and fix it; the old tag no longer works.")
                        .arg(codeInWords(tag)));
         });
 }

@@ -53,6 +53,7 @@ private:
     RowList* m_list;
     QPushButton* m_print;
     QPushButton* m_newTag;
+    QLabel* m_releaseCaution; ///< beside the button that releases
     QPushButton* m_release;
     WriteOffChoice* m_writeOff;
     ReasonForm* m_reinstate;

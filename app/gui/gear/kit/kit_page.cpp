@@ -175,7 +175,7 @@ bool KitPage::takeScan(const QString& text, core::SeenBy /*how*/) {
             else if (m_side->currentWidget() == m_new)
                 m_new->addLabel(text);
             else
-                sayOfScan(tr("%1 names no kit of this club.").arg(codeInWords(text.toStdString())));
+                sayOfScan(tr("%1 is not this club's kit.").arg(codeInWords(text.toStdString())));
         });
     return true;
 }

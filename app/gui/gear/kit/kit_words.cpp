@@ -41,27 +41,34 @@ QString daysOf(const std::optional<core::PartialDay>& made, const std::optional<
 }
 
 /// A count has no day before it is reached.
-QString withoutDay(const core::RuleDue& due) {
-    if (due.state == core::DueState::Undated) return KitWordsText::tr("undated");
-    if (due.state != core::DueState::Later) return KitWordsText::tr("due now");
-    if (due.rule.kind == core::RuleKind::AfterEvent) return KitWordsText::tr("not due: nothing has happened");
+QString notDueYet(const core::RuleDue& due) {
+    if (due.rule.kind == core::RuleKind::AfterEvent)
+        return KitWordsText::tr("not due: no such event recorded");
     return KitWordsText::tr("not due: %1 of %2")
         .arg(numberInWords(due.counted.value_or(0)), numberInWords(due.rule.n));
 }
 
-QString dayOf(const core::RuleDue& due) {
-    if (!due.due) return withoutDay(due);
-    const QString day = inWords(*due.due);
-    switch (due.state) {
-    case core::DueState::Passed:
-        return KitWordsText::tr("passed on %1").arg(day);
-    case core::DueState::WithinTolerance:
-        return KitWordsText::tr("passed on %1, within tolerance").arg(day);
-    case core::DueState::DueSoon:
-        return KitWordsText::tr("due soon, on %1").arg(day);
-    default:
-        return KitWordsText::tr("due on %1").arg(day);
-    }
+QString dayOf(const core::RuleDue& due, core::CalendarDay today) {
+    return !due.due && due.state == core::DueState::Later ? notDueYet(due) : dueInWords(due, today);
+}
+
+/// Out of date before overdue before undated, as a check tells it (design: rules 3).
+const core::RuleDue* whyNotCounting(const std::vector<core::RuleDue>& dues) {
+    const auto rank = [](const core::RuleDue& due) {
+        if (due.state == core::DueState::Undated) return 2;
+        return core::endsLife(due.rule.kind) ? 0 : 1;
+    };
+    const core::RuleDue* first = nullptr;
+    for (const core::RuleDue& due : dues)
+        if (due.isPassedStop() && (!first || rank(due) < rank(*first))) first = &due;
+    return first;
+}
+
+QString whyInWords(const core::RuleDue& due) {
+    const QString rule = ruleInWords(due.rule);
+    if (due.state == core::DueState::Undated) return KitWordsText::tr("no date is known for %1").arg(rule);
+    return core::endsLife(due.rule.kind) ? KitWordsText::tr("out of date by the rule “%1”").arg(rule)
+                                         : KitWordsText::tr("%1 is due").arg(rule);
 }
 
 Mark markOf(const core::RuleDue& due) {
@@ -72,7 +79,7 @@ Mark markOf(const core::RuleDue& due) {
 QString markWordOf(const core::RuleDue& due) {
     if (due.isPassedStop()) return KitWordsText::tr("does not count any more");
     return due.state == core::DueState::Later ? KitWordsText::tr("good")
-                                              : KitWordsText::tr("soon, or remarked");
+                                              : KitWordsText::tr("due soon, or with a remark");
 }
 
 class Lines {
@@ -97,7 +104,7 @@ private:
     void addDates() {
         head("dates", KitWordsText::tr("dates"), m_answer.dues.size());
         for (const core::RuleDue& due : m_answer.dues)
-            m_rows.push_back(lineOf(due));
+            m_rows.push_back(lineOf(due, m_today));
         if (m_answer.dues.empty())
             m_rows.push_back(plainRow("no dates", Mark::NotAsked, {},
                                       KitWordsText::tr("Its kit type has no rule that applies to it")));
@@ -145,8 +152,10 @@ QString homeOf(const core::Item& item) {
     return words.isEmpty() ? KitWordsText::tr("no home") : words.join(KitWordsText::tr(" · "));
 }
 
-QString stateOf(const core::Item& item) {
+QString stateOf(const core::Item& item, const std::vector<core::RuleDue>& dues) {
     QString words = nameInWords(item.state);
+    if (const core::RuleDue* due = whyNotCounting(dues); due && item.state == core::ItemState::Serviceable)
+        return KitWordsText::tr("%1, but does not count: %2").arg(words, whyInWords(*due));
     if (!item.why.empty() && item.state == core::ItemState::WrittenOff)
         words = KitWordsText::tr("%1: %2").arg(words, text(item.why));
     return item.since && item.state != core::ItemState::Serviceable
@@ -181,12 +190,12 @@ TableRow rowOf(const core::Item& item, bool isDue) {
             {kitName(item), homeOf(item), codeInWords(item.tag)}};
 }
 
-ListRow lineOf(const core::RuleDue& due) {
+ListRow lineOf(const core::RuleDue& due, core::CalendarDay today) {
     const QString rule = due.rule.part.empty()
                              ? text(due.rule.name)
                              : KitWordsText::tr("%1, %2").arg(text(due.rule.part), text(due.rule.name));
     return plainRow("due " + rule, markOf(due), markWordOf(due),
-                    KitWordsText::tr("%1: %2").arg(withCapital(rule), dayOf(due)),
+                    KitWordsText::tr("%1: %2").arg(withCapital(rule), dayOf(due, today)),
                     withCapital(explanationOf(due)));
 }
 

@@ -27,7 +27,8 @@ struct ItemAnswer {
 
 QString kitName(const core::Item& item); ///< "life jacket (M)"
 QString homeOf(const core::Item& item);  ///< boat or place, and whose it is: "Petrel · Ines Varro"
-QString stateOf(const core::Item& item); ///< "serviceable", "written off: worn, since 1 March 2026"
+/// "serviceable", "written off: worn, since 1 March 2026", "serviceable, but does not count: rearm is due".
+QString stateOf(const core::Item& item, const std::vector<core::RuleDue>& dues);
 /// Where it is from: home, maker, numbers, its days as they were given, the note.
 QString aboutOf(const core::Item& item);
 /// Whether a person should look at the thing because of that row of the due list: its day has passed, if only
@@ -37,7 +38,7 @@ bool isToLookAt(const core::DueRow& row);
 TableRow rowOf(const core::Item& item, bool isDue);
 std::vector<TableColumn> kitColumns();
 /// A rule's day with how it comes about.
-ListRow lineOf(const core::RuleDue& due);
+ListRow lineOf(const core::RuleDue& due, core::CalendarDay today);
 /// Dates, parts, open log entries and history, each with its heading.
 std::vector<ListRow> linesOf(const ItemAnswer& answer, core::CalendarDay today);
 

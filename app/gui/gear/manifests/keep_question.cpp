@@ -15,7 +15,7 @@ KeepQuestion::KeepQuestion(const QByteArray& prefix, QWidget* parent)
     : QWidget(parent)
     , m_question(wordsLabel(this, "remark", prefix + "QuestionLabel"))
     , m_keep(wordsButton(this, tr("Keep"), prefix + "KeepButton", true))
-    , m_takeAway(wordsButton(this, tr("Take away"), prefix + "ReallyTakeAwayButton")) {
+    , m_takeAway(wordsButton(this, tr("Remove"), prefix + "ReallyTakeAwayButton")) {
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spaceUnit);
     // Where "Take it away" was pressed stands Keep: a second press in haste takes nothing away.

@@ -28,7 +28,7 @@ constexpr int mostItems = 1000; ///< an import takes no more either
 } // namespace
 
 ManifestLinePanel::ManifestLinePanel(GearTools tools, QWidget* parent)
-    : ManifestPanel(std::move(tools), "manifestLine", parent)
+    : ManifestPanel(std::move(tools), "manifestLine", tr("Remove line"), parent)
     , m_kitType(new ChoiceBox(this))
     , m_number(new QSpinBox(this))
     , m_required(new QCheckBox(tr("required"), this))
@@ -191,7 +191,7 @@ void ManifestLinePanel::writeRow() {
 }
 
 QString ManifestLinePanel::takenAwayInWords() const {
-    return tr("%1 taken away. Checks signed before keep what they were asked.")
+    return tr("%1 removed. Checks signed before keep what they were asked.")
         .arg(withCapital(text(m_line.kitType)));
 }
 

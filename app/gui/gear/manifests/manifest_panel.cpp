@@ -12,7 +12,8 @@
 
 namespace app {
 
-ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget* parent)
+ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, const QString& remove,
+                             QWidget* parent)
     : GearPart(std::move(tools), prefix + "Panel", parent)
     , m_heading(wordsLabel(this, "heading", prefix + "Label"))
     , m_about(wordsLabel(this, "quiet", prefix + "AboutLabel"))
@@ -21,9 +22,9 @@ ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget*
     , m_question(new KeepQuestion(prefix, this))
     , m_upper(new QHBoxLayout)
     , m_lower(new QHBoxLayout)
-    , m_takeAway(wordsButton(m_fields, tr("Take it away"), prefix + "TakeAwayButton"))
+    , m_takeAway(wordsButton(m_fields, remove, prefix + "TakeAwayButton"))
     , m_asClass(wordsButton(m_fields, tr("As the class"), prefix + "AsClassButton"))
-    , m_write(wordsButton(m_fields, tr("Write it"), prefix + "WriteButton", true)) {
+    , m_write(wordsButton(m_fields, tr("Save"), prefix + "WriteButton", true)) {
     m_rows->setContentsMargins(0, 0, 0, 0);
     m_rows->setSpacing(spaceUnit / 2);
     auto* layout = new QVBoxLayout(this);
@@ -67,13 +68,13 @@ void ManifestPanel::show(const core::ManifestOwner& owner, const Shown& shown) {
     (shown.question.isEmpty() ? m_lower : m_upper)->insertWidget(0, m_asClass);
     m_asClass->setVisible(shown.mayBeAsClass);
     m_asClass->setAccessibleDescription(
-        tr("takes what %1 has of its own away: its class's holds again").arg(text(owner.name)));
+        tr("removes what %1 has of its own: its class's holds again").arg(text(owner.name)));
 }
 
 QString ManifestPanel::questionOf(const QString& thing, const core::ManifestOwner& owner) {
     return owner.kind == core::ManifestOwner::Kind::Boat
-               ? tr("Take “%1” away from %2? It is then asked of it no more.").arg(thing, text(owner.name))
-               : tr("Take “%1” away from class %2? It is then asked of its boats no more.")
+               ? tr("Remove “%1” from %2? It is then asked of it no more.").arg(thing, text(owner.name))
+               : tr("Remove “%1” from class %2? It is then asked of its boats no more.")
                      .arg(thing, text(owner.name));
 }
 

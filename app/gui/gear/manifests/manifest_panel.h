@@ -19,7 +19,7 @@ namespace app {
 class KeepQuestion;
 
 /// What the panels of a line and of a point share: the heading, the buttons, the question before anything is
-/// taken away, and the name of whoever is at work, without which nothing is written.
+/// removed, and whose name is recorded, without which nothing is written.
 class ManifestPanel : public GearPart {
     Q_OBJECT
 
@@ -33,8 +33,8 @@ signals:
 protected:
     using Job = std::function<core::Outcome(core::Club&, const std::string& by, core::Moment)>;
 
-    /// `prefix` of the object names.
-    ManifestPanel(GearTools tools, const QByteArray& prefix, QWidget* parent);
+    /// `prefix` of the object names; `remove`: the words on the button that does.
+    ManifestPanel(GearTools tools, const QByteArray& prefix, const QString& remove, QWidget* parent);
 
     /// To be called once the fields are in fields().
     void addButtons();
@@ -44,12 +44,12 @@ protected:
 
     struct Shown {
         QString heading, about;
-        QString question; ///< asked before it is taken away; empty: it cannot be
+        QString question; ///< asked before it is removed; empty: it cannot be
         bool isNew = false;
         bool mayBeAsClass = false; ///< the boat has its own, and the class asks it too
     };
     void show(const core::ManifestOwner& owner, const Shown& shown);
-    /// Whether that shall be taken away from that boat or class.
+    /// Whether that shall be removed from that boat or class.
     static QString questionOf(const QString& thing, const core::ManifestOwner& owner);
     void setWritable(bool isWritable);
     /// Writes by `job`, see `write`; done: emits `changed` with the sentence.

@@ -54,7 +54,7 @@ QHBoxLayout* rowOfFields(QWidget* parent = nullptr) {
 } // namespace
 
 ManifestPointPanel::ManifestPointPanel(GearTools tools, QWidget* parent)
-    : ManifestPanel(std::move(tools), "manifestPoint", parent)
+    : ManifestPanel(std::move(tools), "manifestPoint", tr("Remove point"), parent)
     , m_nameRow(new QWidget(this))
     , m_name(narrowEdit(m_nameRow, "manifestPointNameEdit", tr("name of the point")))
     , m_phase(new ChoiceBox(m_nameRow))
@@ -251,7 +251,7 @@ void ManifestPointPanel::takeAway() {
         [owner = owner(), seen = m_point](core::Club& club, const std::string& by, core::Moment moment) {
             return club.manifests().dropPoint(owner, seen, by, moment);
         },
-        tr("%1 taken away. Checks signed before keep what they were asked.")
+        tr("%1 removed. Checks signed before keep what they were asked.")
             .arg(withCapital(text(m_point.point.name))));
 }
 

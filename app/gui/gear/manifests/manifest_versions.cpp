@@ -22,7 +22,7 @@ template <class Value>
 QString changedInWords(const QString& what, const std::optional<Value>& before,
                        const std::optional<Value>& after) {
     if (!before) return ManifestVersionsText::tr("%1 added: %2").arg(what, inWords(*after));
-    if (!after) return ManifestVersionsText::tr("%1 taken away").arg(what);
+    if (!after) return ManifestVersionsText::tr("%1 removed").arg(what);
     const QString now = inWords(*after);
     const QString then = inWords(*before);
     if (now == then) return ManifestVersionsText::tr("%1: another note").arg(what);

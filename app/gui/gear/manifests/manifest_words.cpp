@@ -87,7 +87,7 @@ QString wordOf(Difference difference) {
     case Difference::Added:
         return ManifestText::tr("own");
     case Difference::TakenAway:
-        return ManifestText::tr("taken away");
+        return ManifestText::tr("removed");
     case Difference::None:
         break;
     }

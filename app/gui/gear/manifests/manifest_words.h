@@ -36,7 +36,7 @@ QString differenceOf(const core::AskedPoint& point);
 /// Its key in the table: of a line the kit type, of a point the phase and its name.
 QString keyOf(const core::AskedLine& line);
 QString keyOf(const core::AskedPoint& point);
-/// "own", "taken away"; empty when it does not differ.
+/// "own", "removed"; empty when it does not differ.
 QString wordOf(core::Difference difference);
 
 /// The boats of the class shown, each with what it is asked; none for a boat.

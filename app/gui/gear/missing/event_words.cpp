@@ -50,8 +50,8 @@ private:
         if (boat.returnedAt)
             m_rows.push_back(
                 plainRow("back " + name, back == out ? Mark::Found : Mark::NotAsked, {},
-                         EventWordsText::tr("Came back %1%2")
-                             .arg(atInWords(boat.returnedAt, m_today), byInWords(boat.returnedBy))));
+                         EventWordsText::tr("Came back %1, signed by %2")
+                             .arg(atInWords(boat.returnedAt, m_today), text(boat.returnSignedBy))));
         else
             m_rows.push_back(plainRow("back " + name, Mark::StillToFind, EventWordsText::tr("out"),
                                       EventWordsText::tr("Is still out, or its return check is not signed")));

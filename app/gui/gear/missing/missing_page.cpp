@@ -172,7 +172,7 @@ void MissingPage::found(const QString& text, core::SeenBy seenBy) {
                 say(tr("%1 was not missing; it is now seen at %2.").arg(thing, place));
             } else {
                 tools().sounds.play(Sound::LookAtThis);
-                say(tr("%1 names no kit of this club.").arg(codeInWords(text.toStdString())), true);
+                say(tr("%1 is not this club's kit.").arg(codeInWords(text.toStdString())), true);
             }
             refresh();
         });

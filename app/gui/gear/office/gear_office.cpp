@@ -26,7 +26,7 @@ constexpr int namesWidth = 256;
 GearOffice::GearOffice(QWidget* parent)
     : QWidget(parent)
     , m_names(new PageNames(this))
-    , m_officerLabel(new QLabel(tr("At work"), this))
+    , m_officerLabel(new QLabel(tr("Recorded as done by"), this))
     , m_officer(new ChoiceBox(this))
     , m_stack(new QStackedWidget(this)) {
     setObjectName("gearOffice");
@@ -42,7 +42,7 @@ void GearOffice::build() {
     m_officerLabel->setProperty("role", "quiet");
     m_officerLabel->setBuddy(m_officer);
     m_officer->setObjectName("officerBox");
-    m_officer->setAccessibleName(tr("who is at work"));
+    m_officer->setAccessibleName(tr("whose name is recorded"));
     setPeople({}, {});
 
     auto* left = new QWidget(this);

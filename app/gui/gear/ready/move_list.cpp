@@ -26,19 +26,23 @@ QString shortInWords(const std::vector<core::ShortLine>& lines) {
     return listed(words);
 }
 
+QString otherInWords(const core::BoatPlan& boat) {
+    return boat.unfilledOther.empty()
+               ? QString()
+               : MoveListText::tr("Not required, and short: %1.").arg(shortInWords(boat.unfilledOther));
+}
+
 QString leftOutInWords(const core::BoatPlan& boat) {
-    if (boat.shortLines.empty()) return MoveListText::tr("Left out: other boats need its kit.");
-    return MoveListText::tr("Left out, short of: %1.").arg(shortInWords(boat.shortLines));
+    const QString words = MoveListText::tr("Left out, short of: %1.").arg(shortInWords(boat.shortLines));
+    const QString other = otherInWords(boat);
+    return other.isEmpty() ? words : words + QLatin1Char(' ') + other;
 }
 
 ListRow boatRow(const core::BoatPlan& boat) {
     const QString name = text(boat.boat);
     if (!boat.complete)
         return plainRow(name, Mark::Look, MoveListText::tr("left out"), name, leftOutInWords(boat));
-    const QString other =
-        boat.unfilledOther.empty()
-            ? QString()
-            : MoveListText::tr("Not required, and short: %1.").arg(shortInWords(boat.unfilledOther));
+    const QString other = otherInWords(boat);
     return plainRow(name, Mark::Found, MoveListText::tr("can be made complete"), name,
                     other.isEmpty() ? MoveListText::tr("Can be made complete.")
                                     : MoveListText::tr("Can be made complete. %1").arg(other));

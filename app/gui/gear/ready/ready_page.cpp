@@ -88,7 +88,7 @@ void ReadyPage::build() {
     layout.addLayout(foot);
     addCaution(layout, "readyCautionLabel",
                tr("Ticks are for whoever carries; what is aboard is recorded by the launch check.") +
-                   QLatin1Char(' ') + launchCaution());
+                   QLatin1Char(' ') + makeReadyCaution() + QLatin1Char(' ') + launchCaution());
 }
 
 void ReadyPage::connectParts() {
@@ -178,7 +178,7 @@ void ReadyPage::tick(const core::ItemName& item) {
         say(tr("%1 is ticked already; it goes to %2.").arg(shown, m_moves.goesTo(code)));
         break;
     case MoveList::Ticked::NotInPlan:
-        say(tr("%1 is in no move of this plan: leave it where it is.").arg(shown), true);
+        say(tr("%1 is not part of this plan: leave it where it is.").arg(shown), true);
         tools().sounds.play(Sound::LookAtThis);
         break;
     }

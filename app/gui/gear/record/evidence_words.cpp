@@ -42,7 +42,7 @@ QStringList moreOf(const core::Evidence& evidence, core::CalendarDay today) {
         lines << EvidenceWordsText::tr("People aboard: %1.").arg(listed(evidence.people));
     lines << EvidenceWordsText::tr("Launch check %1.").arg(signedInWords(*evidence.launch, today));
     if (!evidence.launch->urgent.empty())
-        lines << EvidenceWordsText::tr("Launched urgent: %1.").arg(text(evidence.launch->urgent));
+        lines << EvidenceWordsText::tr("Launched urgently: %1.").arg(text(evidence.launch->urgent));
     lines << (evidence.back
                   ? EvidenceWordsText::tr("Return check %1.").arg(signedInWords(*evidence.back, today))
                   : EvidenceWordsText::tr("No return check has been signed since."));
@@ -56,7 +56,7 @@ QString dateInWords(const core::AboardItem& item) {
             .arg(passedInWords(*item.passed));
     if (!*item.inDate) return EvidenceWordsText::tr("out of date by the rules of that day");
     const QString due = item.due ? inWords(*item.due) : QString();
-    return due.isEmpty() ? EvidenceWordsText::tr("no date to pass")
+    return due.isEmpty() ? EvidenceWordsText::tr("nothing on it runs out")
                          : EvidenceWordsText::tr("in date until %1").arg(due);
 }
 

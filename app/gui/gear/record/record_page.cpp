@@ -22,9 +22,9 @@ RecordPage::RecordPage(const GearTools& tools, QWidget* parent)
     , m_choices(new QButtonGroup(this))
     , m_panels(new QStackedWidget(this)) {
     m_row->setSpacing(4 * spaceUnit);
-    addPanel(tr("what was aboard"), "recordEvidenceChoice", *m_evidence);
-    addPanel(tr("history"), "recordHistoryChoice", *m_history);
-    addPanel(tr("is the record whole"), "recordVerifyChoice", *m_verify);
+    addPanel(tr("What was aboard"), "recordEvidenceChoice", *m_evidence);
+    addPanel(tr("History"), "recordHistoryChoice", *m_history);
+    addPanel(tr("Is the record unaltered?"), "recordVerifyChoice", *m_verify);
     m_row->addStretch(1);
     QVBoxLayout& layout = column(spaceUnit);
     layout.setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);

@@ -19,22 +19,23 @@ namespace app {
 
 VerifyPanel::VerifyPanel(GearTools tools, QWidget* parent)
     : GearPart(std::move(tools), "verifyPanel", parent)
-    , m_button(wordsButton(this, tr("Verify the record"), "verifyButton", true))
+    , m_button(wordsButton(this, tr("Check the record"), "verifyButton", true))
     , m_progress(new QProgressBar(this))
     , m_answer(wordsLabel(this, "outcome", "verifyAnswerLabel"))
     , m_head(wordsLabel(this, "footnote", "verifyHeadLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this)) {
     m_progress->setObjectName("verifyProgress");
-    m_progress->setAccessibleName(tr("the record is looked through"));
+    m_progress->setAccessibleName(tr("the record is being checked"));
     m_progress->setRange(0, 0); // how long it takes is not known beforehand
     m_progress->setVisible(false);
     m_list->setObjectName("verifyList");
     m_list->setAccessibleName(tr("what does not agree"));
     auto* what = wordsLabel(this, "quiet", "verifyWhatLabel");
-    what->setText(tr("Each line of the record carries the hash of the line before it. This looks whether the "
-                     "chain holds, whether the tables say what the record says, and whether the file is "
-                     "sound. It does not show that what people wrote was true."));
+    what->setText(
+        tr("Each line of the record carries the hash of the line before it. This checks that the chain "
+           "holds, that the tables say what the record says, and that the file is sound. It does "
+           "not show that what people wrote was true."));
     m_head->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* head = new QHBoxLayout;
     head->addWidget(m_button);
@@ -75,8 +76,8 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
                  counted(verification->devices, QT_TRANSLATE_N_NOOP("Words", "%n machine"),
                          QT_TRANSLATE_N_NOOP("Words", "%n machines")));
     const int problems = static_cast<int>(verification->problems.size());
-    m_answer->setText(problems == 0 ? tr("The record is whole: %1.").arg(size)
-                                    : tr("The record does not agree with itself in %1: %2.")
+    m_answer->setText(problems == 0 ? tr("No fault was found in the record: %1.").arg(size)
+                                    : tr("The record is damaged: %1. It has %2.")
                                           .arg(counted(problems, QT_TRANSLATE_N_NOOP("Words", "%n place"),
                                                        QT_TRANSLATE_N_NOOP("Words", "%n places")),
                                                size));

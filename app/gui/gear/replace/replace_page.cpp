@@ -9,6 +9,7 @@
 #include "app/gui/widgets/plain_table.h"
 #include "app/paper/order_sheet.h"
 #include "app/paper/whole_file.h"
+#include "app/text/cautions.h"
 #include "app/text/plan_sentences.h"
 #include "app/text/words.h"
 #include "core/club/club_plans.h"
@@ -118,8 +119,8 @@ void ReplacePage::build() {
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
     head->addWidget(m_summary, 1);
-    addWithWord(*head, tr("ahead"), m_months);
-    addWithWord(*head, tr("sure"), m_confidence);
+    addWithWord(*head, tr("plan for"), m_months);
+    addWithWord(*head, tr("confidence"), m_confidence);
     m_confidence->setAccessibleName(tr("confidence that no kit runs short"));
     QVBoxLayout& layout = column(spaceUnit);
     layout.addLayout(head);
@@ -136,6 +137,9 @@ QWidget* ReplacePage::buildBeside() {
     lifeLayout->setContentsMargins(0, 0, 0, 0);
     lifeLayout->addWidget(m_lifePlot, 1);
     lifeLayout->addWidget(m_lifeLabel);
+    auto* caution = wordsLabel(m_life, "footnote", "replaceLifeCautionLabel");
+    caution->setText(lastingCaution());
+    lifeLayout->addWidget(caution);
     auto* choices = new QHBoxLayout;
     choices->setSpacing(spaceUnit);
     addPart(*choices, tr("stock"), "replaceStockChoice", m_stock);
@@ -236,7 +240,8 @@ void ReplacePage::showRow(const QString& key) {
     QStringList words{
         tr("%1: %2 in stock, %3 wanted").arg(kitInWords(*row)).arg(row->stock).arg(row->wanted)};
     if (row->runsShort()) words << shortInWords(*row, m_plan->today) << quantityInWords(*row);
-    words << orderInWords(*row, *m_plan) << tr("chance of being short %1").arg(chancesInWords(*row, *m_plan));
+    words << orderInWords(*row, *m_plan) << chancesInWords(*row, *m_plan);
+    words.removeAll(QString());
     m_chosen->setText(withCapital(words.join(tr("; "))) + QLatin1Char('.'));
     m_stock->setRow(*row, *m_plan);
     showLife(*row);

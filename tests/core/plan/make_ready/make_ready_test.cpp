@@ -22,6 +22,7 @@ using core::MakeReadyTask;
 using core::ManifestLine;
 using core::planMakeReady;
 using testing::IsEmpty;
+using testing::Not;
 
 ManifestLine line(const std::string& type, int quantity = 1, bool required = true,
                   std::vector<std::string> substitutes = {}) {
@@ -80,7 +81,7 @@ void expectJudgeAgrees(const MakeReadyTask& task, const MakeReadyPlan& plan) {
     for (std::size_t b = 0; b < task.boats.size(); ++b) {
         const auto answer = judged(task, task.boats[b], at);
         if (!plan.boats[b].complete) {
-            EXPECT_TRUE(!plan.boats[b].shortLines.empty() || task.boats[b].priority == 0);
+            EXPECT_THAT(plan.boats[b].shortLines, Not(IsEmpty())) << "whole is whole";
             continue;
         }
         weight += task.boats[b].priority;
@@ -132,6 +133,53 @@ TEST(MakeReady, theWeightierBoatsWinEvenIfTheyAreFewer) {
     EXPECT_EQ(planMakeReady(task).goals.priorityWeight, 2);
 }
 
+TEST(MakeReady, aBoatOfNoPriorityIsMadeCompleteAfterAllOthers) {
+    MakeReadyTask task;
+    task.boats = {{"Raft", 0, {line("knife")}}, {"Teal", 0.1, {line("knife")}}};
+    task.kit = {aboard("K1", "knife", "Raft")};
+    const auto one = planMakeReady(task);
+    EXPECT_FALSE(one.boats[0].complete);
+    ASSERT_EQ(one.boats[0].shortLines.size(), 1U) << "told like any other";
+    EXPECT_TRUE(one.boats[1].complete) << "however little it weighs";
+    task.kit.push_back(inShed("K2", "knife")); // the twin
+    const auto both = planMakeReady(task);
+    EXPECT_TRUE(both.boats[0].complete);
+    EXPECT_TRUE(both.boats[1].complete);
+    EXPECT_EQ(both.goals.priorityWeight, 0.1);
+    EXPECT_EQ(both.boundPriorityWeight, 0.1);
+    EXPECT_EQ(both.exactGoals, 4);
+}
+
+TEST(MakeReady, manyBoatsOfNoPriorityWeighLessThanOneThatHasSome) {
+    MakeReadyTask task;
+    task.boats = {
+        {"Raft", 0, {line("knife")}}, {"Punt", 0, {line("knife")}}, {"Teal", 0.000001, {line("knife", 2)}}};
+    task.kit = {inShed("K1", "knife"), inShed("K2", "knife")};
+    EXPECT_TRUE(planMakeReady(task).boats[2].complete);
+    task.boats[2].priority = 0; // the twin: two boats are more than one
+    const auto plan = planMakeReady(task);
+    EXPECT_TRUE(plan.boats[0].complete);
+    EXPECT_TRUE(plan.boats[1].complete);
+    EXPECT_FALSE(plan.boats[2].complete);
+    EXPECT_EQ(plan.goals.priorityWeight, 0);
+}
+
+TEST(MakeReady, ofABoatLeftOutItsOtherLinesAreToldToo) {
+    MakeReadyTask task;
+    task.boats = {{"Teal", 1, {line("radio", 2, false, {"phone"}), line("knife"), line("phone")}}};
+    task.kit = {inShed("K1", "phone")};
+    const auto left = planMakeReady(task).boats[0];
+    EXPECT_FALSE(left.complete);
+    ASSERT_EQ(left.shortLines.size(), 1U) << "the phone fills its own line, which is required";
+    EXPECT_EQ(left.shortLines[0].kitType, "knife");
+    ASSERT_EQ(left.unfilledOther.size(), 1U);
+    EXPECT_EQ(left.unfilledOther[0].kitType, "radio");
+    EXPECT_EQ(left.unfilledOther[0].wanted, 2);
+    EXPECT_EQ(left.unfilledOther[0].have, 0);
+    task.kit = {inShed("K1", "phone"), inShed("K2", "radio"), inShed("K3", "radio")}; // the twin
+    EXPECT_THAT(planMakeReady(task).boats[0].unfilledOther, IsEmpty());
+}
+
 TEST(MakeReady, equalSumsOfFractionsAreEqual) {
     MakeReadyTask task; // 0.1 + 0.2 is not 0.3 in binary, and must not decide
     task.boats = {{"Teal", 0.1, {line("knife")}},
@@ -174,6 +222,32 @@ TEST(MakeReady, withoutBoatsOrKitThereIsNothingToCarry) {
     EXPECT_TRUE(plan.boats[1].complete); // asks for nothing
     EXPECT_THAT(plan.moves, IsEmpty());
     EXPECT_EQ(plan.goals.priorityWeight, 1);
+}
+
+/// Against all plans: a boat of no priority weighs as one whose priority is less than any other's.
+TEST(MakeReady, boatsOfNoPriorityAreServedAsTheLeastOfAll) {
+    support::RandomTasks random(9);
+    int withoutPriority = 0;
+    for (int i = 0; i < 500; ++i) {
+        MakeReadyTask task = random.tiny();
+        for (core::BoatToPlan& boat : task.boats)
+            if (random.oneIn(2)) boat.priority = 0;
+        MakeReadyTask weighed = task;
+        for (core::BoatToPlan& boat : weighed.boats)
+            if (boat.priority == 0) boat.priority = 0.001;
+        const auto plan = planMakeReady(task);
+        double weight = 0;
+        for (std::size_t b = 0; b < task.boats.size(); ++b) {
+            withoutPriority += plan.boats[b].complete && task.boats[b].priority == 0;
+            weight += plan.boats[b].complete ? weighed.boats[b].priority : 0;
+        }
+        const support::GoalVector reached{std::lround(weight * 1000), plan.goals.otherLines,
+                                          plan.goals.substitutes, plan.goals.away};
+        ASSERT_EQ(reached, support::bestOfEveryPlan(weighed)) << "club " << i;
+        expectJudgeAgrees(task, plan);
+        if (HasFailure()) FAIL() << "club " << i;
+    }
+    EXPECT_GT(withoutPriority, 50) << "or the test shows nothing";
 }
 
 class SmallClubs : public testing::TestWithParam<unsigned> {};

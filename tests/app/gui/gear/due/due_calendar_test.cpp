@@ -78,6 +78,6 @@ TEST(DueCalendar, moreKindsThanPatternsGoTogetherAndNoneIsLost) {
 TEST(DueCalendar, saysAMonthInWords) {
     const auto calendar = app::dueCalendarOf({row("flare", "", "2026-04-02"), row("flare", "", "2026-04-05")},
                                              {}, day("2026-03-14"));
-    EXPECT_EQ(app::inWords(calendar.months[2], calendar.kinds), "April 2026: 2 flare.");
+    EXPECT_EQ(app::inWords(calendar.months[2], calendar.kinds), "April 2026: 2 × flare.");
     EXPECT_EQ(app::inWords(calendar.months[3], calendar.kinds), "May 2026: nothing.");
 }

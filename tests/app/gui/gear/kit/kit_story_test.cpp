@@ -168,7 +168,7 @@ TEST_F(KitStory, writtenOffByMistakeIsReinstatedForAReason) {
 
 TEST_F(KitStory, whatAnotherWroteOffMeanwhileIsRefusedInTheWindowsLanguage) {
     for (const auto& [language, reason, said] :
-         {std::tuple("de", "verschlissen", "Es ist schon ausgemustert; es ist nichts mehr zu tun."),
+         {std::tuple("de", "verschlissen", "Es ist schon ausgesondert; es ist nichts mehr zu tun."),
           std::tuple("en", "worn", "It is written off already; nothing is left to do.")}) {
         app::speak(language);
         const std::string oar = stored(core::Club::Access::ReadWrite)
@@ -194,7 +194,7 @@ TEST_F(KitStory, nothingIsDoneByNobody) {
     office().setOfficer({});
     pressButton("kitReleaseButton");
     EXPECT_EQ(stored().kit().item(brokenKnife)->state, core::ItemState::Unserviceable);
-    EXPECT_TRUE(textOf("kitSaidLabel").startsWith("Say who you are first"));
+    EXPECT_TRUE(textOf("kitSaidLabel").startsWith("Choose your name first"));
 }
 
 TEST_F(KitStory, newKitByNumberGetsTagsThatAreSavedAsPdf) {

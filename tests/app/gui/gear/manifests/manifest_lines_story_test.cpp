@@ -22,9 +22,9 @@ TEST_F(ManifestsStory, aClassAndABoatsOwnDifferences) {
     choose("manifestOwnerBox", "Dabchick");
     EXPECT_EQ(textOf("manifestSummaryLabel"),
               "Dabchick: 12 lines and 15 points; 3 unlike its class, inflatable.");
-    EXPECT_EQ(rowOf("flare")->markWord, "taken away");
+    EXPECT_EQ(rowOf("flare")->markWord, "removed");
     EXPECT_TRUE(rowOf("flare")->mark);
-    EXPECT_EQ(rowOf("flare")->cells, (QStringList{"flare", "–", "–", "taken away"}));
+    EXPECT_EQ(rowOf("flare")->cells, (QStringList{"flare", "–", "–", "removed"}));
     EXPECT_EQ(rowOf("hand pump")->markWord, "own");
     EXPECT_EQ(rowOf("hand pump")->cells[3], "own");
     EXPECT_EQ(rowOf("paddle")->markWord, "");
@@ -114,10 +114,10 @@ TEST_F(ManifestsStory, aLineIsAddedAndTakenAway) {
     pressButton("manifestLineTakeAwayButton");
     EXPECT_TRUE(storedLine(inflatable, "throw line")) << "it is asked first";
     EXPECT_TRUE(
-        textOf("manifestLineQuestionLabel").startsWith("Take “throw line” away from class inflatable?"));
+        textOf("manifestLineQuestionLabel").startsWith("Remove “throw line” from class inflatable?"));
     pressButton("manifestLineReallyTakeAwayButton");
     EXPECT_FALSE(storedLine(inflatable, "throw line"));
-    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Throw line taken away"));
+    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Throw line removed"));
     EXPECT_EQ(rows().size(), 12u);
 }
 
@@ -129,7 +129,7 @@ TEST_F(ManifestsStory, nobodyAtWorkChangesNothing) {
     type("2");
     pressButton("manifestLineWriteButton");
     EXPECT_EQ(storedLine(inflatable, "radio")->quantity, 1);
-    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Say who you are"));
+    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Choose your name first"));
     EXPECT_EQ(child<QSpinBox>("manifestNumberBox")->value(), 2) << "what was typed stays";
 }
 
@@ -214,7 +214,7 @@ TEST_F(ManifestsStory, nobodyAtWorkIsAskedForANameBeforeTheQuestion) {
     chooseRow("radio");
     pressButton("manifestLineTakeAwayButton");
     EXPECT_FALSE(child("manifestLineKeepButton")->isVisible());
-    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Say who you are"));
+    EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Choose your name first"));
 }
 
 TEST_F(ManifestsStory, tabGoesThroughTheFieldsAsTheyStand) {

@@ -103,6 +103,6 @@ TEST_F(MissingStory, nothingIsWrittenOffByNobody) {
     choose("officerBox", "choose a name");
     choose("writeOffReasonBox", "lost");
     pressButtonTwice("writeOffButton");
-    EXPECT_TRUE(textOf("missingSaidLabel").startsWith("Say who you are first"));
+    EXPECT_TRUE(textOf("missingSaidLabel").startsWith("Choose your name first"));
     EXPECT_EQ(stateOf(lostKnife), core::ItemState::Missing);
 }

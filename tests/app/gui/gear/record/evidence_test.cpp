@@ -119,7 +119,7 @@ TEST_F(EvidenceStory, theRecordIsSaidToBeWhole) {
     support::waitForSignal(page.verifyPanel(), &app::VerifyPanel::shown,
                            [&] { page.verifyPanel().verify(); });
     const QString answer = page.findChild<QLabel*>("verifyAnswerLabel")->text();
-    EXPECT_TRUE(answer.startsWith("The record is whole")) << answer.toStdString();
+    EXPECT_TRUE(answer.startsWith("No fault was found in the record")) << answer.toStdString();
     auto club = core::Club::open(file());
     ASSERT_TRUE(club);
     EXPECT_TRUE(page.findChild<QLabel*>("verifyHeadLabel")
