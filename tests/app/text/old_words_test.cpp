@@ -48,15 +48,24 @@ const QStringList& oldEnglish() {
 
 const QStringList& oldGerman() {
     static const QStringList phrases{
-        "Startprüfung",        R"(\b(Auslauf|Rückkehr)?[Cc]hecks?\b)",
-        R"(\bAm Werk\b)",      R"(\bheile?[sr]?\b)",
-        "Vorr[aä]ng",          R"(\bweg damit\b)",
-        "niemandem mit Namen", "[Aa]usmuster",
-        "ausgemustert",        "Ausgemustert",
-        "Bootsbuch",           "Bucheintr",
-        R"(\bins Buch\b)",     "Bootsliste",
-        "aus dem Verkehr",     R"(\bStarts\b)",
-        R"(\bTreibstoff\b)",   R"(\b([Dd]u|[Dd]ich|[Dd]ir|[Dd]eine?[rnms]?|bist|Schreib|[Ss]ieh|[Gg]ib|Nimm|Lies|Zeig)\b)"};
+        "Startprüfung",
+        R"(\b(Auslauf|Rückkehr)?[Cc]hecks?\b)",
+        R"(\bAm Werk\b)",
+        R"(\bheile?[sr]?\b)",
+        "Vorr[aä]ng",
+        R"(\bweg damit\b)",
+        "niemandem mit Namen",
+        "[Aa]usmuster",
+        "ausgemustert",
+        "Ausgemustert",
+        "Bootsbuch",
+        "Bucheintr",
+        R"(\bins Buch\b)",
+        "Bootsliste",
+        "aus dem Verkehr",
+        R"(\bStarts\b)",
+        R"(\bTreibstoff\b)",
+        R"(\b([Dd]u|[Dd]ich|[Dd]ir|[Dd]eine?[rnms]?|bist|Schreib|[Ss]ieh|[Gg]ib|Nimm|Lies|Zeig)\b)"};
     return phrases;
 }
 
