@@ -4364,17 +4364,17 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n is overdue, undated or due now.</source>
+        <source>%n is overdue or undated.</source>
         <translation>
-            <numerusform>%n ist überschritten, ohne Datum oder jetzt fällig.</numerusform>
-            <numerusform>%n sind überschritten, ohne Datum oder jetzt fällig.</numerusform>
+            <numerusform>%n ist überschritten oder ohne Datum.</numerusform>
+            <numerusform>%n sind überschritten oder ohne Datum.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n are overdue, undated or due now.</source>
+        <source>%n are overdue or undated.</source>
         <translation>
-            <numerusform>%n ist überschritten, ohne Datum oder jetzt fällig.</numerusform>
-            <numerusform>%n sind überschritten, ohne Datum oder jetzt fällig.</numerusform>
+            <numerusform>%n ist überschritten oder ohne Datum.</numerusform>
+            <numerusform>%n sind überschritten oder ohne Datum.</numerusform>
         </translation>
     </message>
 </context>
@@ -5758,7 +5758,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Urgent: launch incomplete…</source>
-        <translation>Dringend: unvollständig auslaufen…</translation>
+        <translation>Dringend: unvollständig…</translation>
     </message>
     <message>
         <source>Sign…</source>
@@ -6037,6 +6037,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -157,8 +157,8 @@ QString summaryOf(const DueCalendar& calendar) {
                       QT_TRANSLATE_N_NOOP("Words", "%n fall due in 24 months."));
     if (passed == 0) return coming;
     return DueCalendarText::tr("%1 %2").arg(
-        coming, counted(passed, QT_TRANSLATE_N_NOOP("Words", "%n is overdue, undated or due now."),
-                        QT_TRANSLATE_N_NOOP("Words", "%n are overdue, undated or due now.")));
+        coming, counted(passed, QT_TRANSLATE_N_NOOP("Words", "%n is overdue or undated."),
+                        QT_TRANSLATE_N_NOOP("Words", "%n are overdue or undated.")));
 }
 
 } // namespace app

@@ -174,7 +174,7 @@ void ReplacePage::addPart(QHBoxLayout& row, const QString& name, const char* obj
     connect(choice, &QRadioButton::toggled, this, [this, part](bool chosen) {
         if (!chosen) return;
         m_parts->setCurrentWidget(part);
-        m_chosen->setVisible(part != m_arrival); // which names the kit itself, and needs the room
+        m_chosen->setVisible(part == m_stock); // the others name the kit themselves, and need the room
     });
 }
 
@@ -261,7 +261,8 @@ void ReplacePage::showLife(const core::ReplacementRow& row) {
     for (const core::AllowedLife& allowed : life->allowed)
         words << allowedInWords(allowed);
     words.removeAll(QString());
-    m_lifeLabel->setText(withCapital(words.join(tr("; "))) + QLatin1Char('.'));
+    m_lifeLabel->setText(withCapital(tr("%1: %2").arg(kitInWords(row), words.join(tr("; ")))) +
+                         QLatin1Char('.'));
 }
 
 void ReplacePage::save(Paper paper) {
