@@ -30,7 +30,8 @@ QString actInWords(const core::CheckAct& act) {
         return act.people.empty() ? ActWordsText::tr("that nobody is aboard")
                                   : ActWordsText::tr("aboard: %1").arg(listed(act.people));
     case core::ActKind::Point:
-        return ActWordsText::tr("point “%1”").arg(text(act.name));
+        return act.value ? ActWordsText::tr("%1 at point “%2”").arg(numberInWords(*act.value), text(act.name))
+                         : ActWordsText::tr("point “%1”").arg(text(act.name));
     case core::ActKind::Event:
         return ActWordsText::tr("event “%1”").arg(text(act.name));
     case core::ActKind::Trip:

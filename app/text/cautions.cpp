@@ -129,6 +129,11 @@ QString writeOffCaution() {
         "them by local rule.");
 }
 
+QString reinstatedCaution() {
+    return CautionsText::tr(
+        "Look at it before it goes aboard, and give it a new tag if its old one was destroyed.");
+}
+
 QString whoPrevails() {
     return CautionsText::tr("The maker's instructions, local rules and the person in charge prevail.");
 }

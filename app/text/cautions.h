@@ -28,11 +28,12 @@ QString makeReadyCaution(); ///< beside a make-ready plan
 QString serviceCaution();   ///< where a service is recorded or something is released
 QString rearmCaution();     ///< where a rearm is recorded
 bool isRearm(const QString& rule);
-QString toleranceCaution(); ///< where life rules are given
-QString lastingCaution();   ///< beside a survival curve and its rules
-QString dueCaution();       ///< beside due days
-QString tagCaution();       ///< beside a sheet of tags
-QString writeOffCaution();  ///< where something is written off
-QString whoPrevails();      ///< makers, local rules, the person in charge
+QString toleranceCaution();  ///< where life rules are given
+QString lastingCaution();    ///< beside a survival curve and its rules
+QString dueCaution();        ///< beside due days
+QString tagCaution();        ///< beside a sheet of tags
+QString writeOffCaution();   ///< where something is written off
+QString reinstatedCaution(); ///< where that is taken back
+QString whoPrevails();       ///< makers, local rules, the person in charge
 
 } // namespace app

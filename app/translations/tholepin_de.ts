@@ -47,6 +47,10 @@
         <source>taken back by %1</source>
         <translation>zurückgenommen von %1</translation>
     </message>
+    <message>
+        <source>%1 at point “%2”</source>
+        <translation>%1 beim Prüfpunkt „%2“</translation>
+    </message>
 </context>
 <context>
     <name>BenchRound</name>
@@ -212,6 +216,10 @@
     <message>
         <source>Where a day printed on the thing and a rule differ, the earlier day holds.</source>
         <translation>Wo ein aufgedruckter Tag und eine Regel verschieden sind, gilt der frühere.</translation>
+    </message>
+    <message>
+        <source>Look at it before it goes aboard, and give it a new tag if its old one was destroyed.</source>
+        <translation>Ansehen, bevor es an Bord geht, und ein neues Etikett anbringen, wenn das alte vernichtet wurde.</translation>
     </message>
 </context>
 <context>
@@ -2534,8 +2542,12 @@ Erledigt am %1: %2</translation>
         <translation>Prüfung ohne Unterschrift geschlossen: %1</translation>
     </message>
     <message>
-        <source>reinstated: %1</source>
-        <translation>wieder in Gebrauch: %1</translation>
+        <source>use on %1 taken back</source>
+        <translation>Nutzung am %1 zurückgenommen</translation>
+    </message>
+    <message>
+        <source>writing off taken back: %1</source>
+        <translation>Aussondern zurückgenommen: %1</translation>
     </message>
 </context>
 <context>
@@ -5044,8 +5056,8 @@ Erledigt am %1: %2</translation>
         <translation>Wieder in Gebrauch nehmen</translation>
     </message>
     <message>
-        <source>Reinstated: it is what it was before. Look at it before it goes aboard, and give it a new tag if its old one was destroyed.</source>
-        <translation>Wieder in Gebrauch: Es ist, was es vorher war. Ansehen, bevor es an Bord geht, und ein neues Etikett anbringen, wenn das alte vernichtet wurde.</translation>
+        <source>Reinstated: it is what it was before. %1</source>
+        <translation>Wieder in Gebrauch: Es ist, was es vorher war. %1</translation>
     </message>
 </context>
 <context>
@@ -5102,12 +5114,12 @@ Erledigt am %1: %2</translation>
         <translation>Diese Prüfung ohne Unterschrift schließen</translation>
     </message>
     <message>
-        <source>Nobody signs it and nothing is marked as missing. What was seen, and what was damaged, stays recorded.</source>
-        <translation>Niemand unterschreibt, und nichts gilt deshalb als vermisst. Was gesehen und was beschädigt wurde, bleibt eingetragen.</translation>
-    </message>
-    <message>
         <source>Recorded last: %1.</source>
         <translation>Zuletzt eingetragen: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody signs it and nothing is marked as missing. What was seen, and what was damaged, stays recorded; hours of a trip do not count.</source>
+        <translation>Niemand unterschreibt, und nichts gilt deshalb als vermisst. Was gesehen und was beschädigt wurde, bleibt eingetragen; Stunden einer Fahrt zählen nicht.</translation>
     </message>
 </context>
 <context>
@@ -5770,7 +5782,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Close…</source>
-        <translation>Schließen …</translation>
+        <translation>Schließen…</translation>
     </message>
     <message>
         <source>Close unsigned, for a reason</source>
@@ -6290,6 +6302,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Nothing was shown. Signed like this, %1 would be missing: type that number first.</source>
         <translation>Nichts wurde gezeigt. So unterschrieben würde fehlen: %1. Erst diese Zahl tippen.</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Verwerfen</translation>
     </message>
 </context>
 <context>

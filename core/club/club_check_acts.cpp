@@ -3,21 +3,31 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_state.h"
+#include "core/club/ended_damage.h"
 #include "core/club/trip_count.h"
 #include "core/store/check_acts.h"
-#include "core/store/fact_table.h"
 #include "core/tag/reason.h"
 #include "core/tag/tag_code.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace core {
 namespace {
 
-CheckAct actOf(const ClubState& state, const RecordedAct& recorded) {
+bool isMeasured(const ClubState& state, const CheckRun& run, const std::string& point) {
+    const auto boat = state.registerStore.boat(run.location.name);
+    const auto points =
+        boat ? state.registerStore.pointsOf(*boat, nameOf(run.phase)) : std::vector<BoatPoint>();
+    return std::any_of(points.begin(), points.end(), [&](const BoatPoint& each) {
+        return each.name == point && each.kind != PointKind::Look;
+    });
+}
+
+CheckAct actOf(const ClubState& state, const CheckRun& run, const RecordedAct& recorded) {
     CheckAct act{.kind = recorded.kind, .name = recorded.name};
     act.people = recorded.people;
-    act.value = recorded.value;
+    if (recorded.kind == ActKind::Point && isMeasured(state, run, recorded.name)) act.value = recorded.value;
     if (recorded.code.empty()) return act;
     const auto item = state.registerStore.item(recorded.code);
     act.item = item ? item->name() : ItemName{recorded.code, recorded.code};
@@ -25,9 +35,9 @@ CheckAct actOf(const ClubState& state, const RecordedAct& recorded) {
     return act;
 }
 
-std::optional<CheckAct> newest(const ClubState& state, const std::string& check) {
-    const auto acts = checkActs::standing(*state.database, check, 1);
-    return acts.empty() ? std::nullopt : std::optional(actOf(state, acts.front()));
+std::optional<CheckAct> newest(const ClubState& state, const CheckRun& run) {
+    const auto acts = checkActs::standing(*state.database, run.check, 1);
+    return acts.empty() ? std::nullopt : std::optional(actOf(state, run, acts.front()));
 }
 
 /// Whoever was named first is taken to be the one who acts.
@@ -36,47 +46,13 @@ std::string firstNamed(const ClubState& state, const std::string& check) {
     return names.empty() ? std::string() : names.front();
 }
 
-CellTexts keyOfEntry(const LogEntry& entry) {
-    return {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}};
-}
-
-/// The log entry that was written with the damage, in the same check and right before it; if it is still
-/// open.
-std::optional<LogEntry> entryOf(const ClubState& state, const CheckRun& run, const RecordedAct& damage) {
-    std::string newestStamp;
-    std::optional<LogEntry> found;
-    for (LogEntry& entry : openOnly(state.registerStore.logOfItem(damage.code))) {
-        const RowWritten row = rowWritten(SheetId::Log, keyOfEntry(entry), {});
-        const auto facts = factTable::ofRow(*state.database, std::string(sheet(SheetId::Log).table), row.key);
-        if (facts.empty() || factTable::rowOf(facts.front()).check != run.check) continue;
-        const std::string stamp = facts.front().stamp();
-        if (stamp > damage.stamp || stamp < newestStamp) continue;
-        newestStamp = stamp;
-        found = std::move(entry);
-    }
-    return found;
-}
-
-void closeEntryOf(ClubState& state, const CheckRun& run, const RecordedAct& damage,
-                  const std::string& closing, const std::string& by, CalendarDay today) {
-    const auto entry = entryOf(state, run, damage);
-    if (!entry) return;
-    state.ledger.append(
-        rowWritten(SheetId::Log, keyOfEntry(*entry), {{"closed", today.iso()}, {"closing", closing}}), by);
-}
-
-void uncountTrip(ClubState& state, const CheckRun& run, const Operation& told, const std::string& stamp) {
-    const auto before = checkActs::operation(*state.database, run.check);
-    countTrip(state, run, addedBy(before.value_or(Operation{.launches = 0}), told), stamp);
-}
-
 /// False: no sighting of that tag stands.
 bool takeSightingsBack(ClubState& state, const CheckRun& run, const std::string& code, const std::string& by,
                        Moment moment) {
     bool any = false;
     for (const Sighting& sighting : checkTables::sightings(*state.database, run.check)) {
         if (sighting.code != code) continue;
-        state.ledger.append(ActTakenBack{run.check, sighting.id, moment.at}, by);
+        state.ledger.append(ActTakenBack{run.check, sighting.id, {}, moment.at}, by);
         any = true;
     }
     return any;
@@ -89,11 +65,10 @@ void takeBack(ClubState& state, const CheckRun& run, const RecordedAct& act, con
         takeSightingsBack(state, run, act.code, by, moment);
         return;
     }
-    const auto trip = checkActs::operation(*state.database, run.check);
-    state.ledger.append(ActTakenBack{run.check, act.id, moment.at}, by);
-    if (act.kind == ActKind::Trip && trip) uncountTrip(state, run, *trip, act.stamp);
+    state.ledger.append(ActTakenBack{run.check, act.id, {}, moment.at}, by);
+    if (act.kind == ActKind::Trip) uncountTrip(state, run, act);
     if (act.kind != ActKind::Damage) return;
-    closeEntryOf(state, run, act, closing, by, moment.today);
+    endDamage(state, act, closing, by, moment.today);
     state.endUrgentOfWhole(moment.today);
 }
 
@@ -106,9 +81,9 @@ Result<Undone> ClubChecks::undo(const std::string& check, const std::string& clo
         Transaction transaction(*m_state->database);
         const auto acts = checkActs::standing(*m_state->database, check, 1);
         if (acts.empty()) return Error{ErrorCode::NothingToTakeBack};
-        Undone undone{.act = actOf(*m_state, acts.front())};
+        Undone undone{.act = actOf(*m_state, *run, acts.front())};
         takeBack(*m_state, *run, acts.front(), closing, moment);
-        undone.next = newest(*m_state, check);
+        undone.next = newest(*m_state, *run);
         transaction.commit();
         return undone;
     });
@@ -124,7 +99,7 @@ Result<std::optional<CheckAct>> ClubChecks::newestAct(const std::string& check) 
     return guarded([&]() -> Result<std::optional<CheckAct>> {
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
-        return newest(*m_state, check);
+        return newest(*m_state, *run);
     });
 }
 
@@ -169,10 +144,16 @@ Outcome ClubChecks::discard(const std::string& check, const std::string& reason,
     return guarded([&]() -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        const std::string given(withoutOuterBlanks(reason));
-        if (!given.empty() || m_state->isTouched(check))
-            if (const Outcome good = checkReason(given); !good) return good.error();
+        std::string given(withoutOuterBlanks(reason));
+        const auto acts = checkActs::standing(*m_state->database, check, std::numeric_limits<int>::max());
+        if (const Outcome good = checkReason(given); !good) {
+            if (!acts.empty()) return good.error();
+            given.clear();
+        }
         Transaction transaction(*m_state->database);
+        // The trip is told anew with the check that is signed: its hours count once.
+        for (const RecordedAct& act : acts)
+            if (act.kind == ActKind::Trip) takeBack(*m_state, *run, act, {}, moment);
         m_state->ledger.append(CheckClosed{check, given, moment.at}, firstNamed(*m_state, check));
         transaction.commit();
         return Done{};

@@ -197,6 +197,7 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
         if (found == points.end()) return Error{codeOfUnknownPoint(run->phase), {point, run->location.name}};
         if (found->kind == PointKind::Look && value != 0 && value != 1)
             return Error{ErrorCode::PointNotMeasured, {found->name}};
+        if (checkActs::pointValue(*m_state->database, check, found->name) == value) return Done{};
         Transaction transaction(*m_state->database);
         m_state->ledger.append(PointRecorded{check, found->name, value, moment.at}, {});
         transaction.commit();

@@ -52,7 +52,7 @@ struct CheckAct {
     ItemName item;                   ///< Sighting, Damage; a tag that names no item is its own id
     std::string name;                ///< Sighting, Damage: kit type; Point, Event: its name
     std::vector<std::string> people; ///< Names: who was on board by it
-    double value = 0;                ///< Point
+    std::optional<double> value;     ///< Point, but for one that is only looked at
 };
 
 /// What an undo took back.

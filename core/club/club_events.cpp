@@ -6,6 +6,7 @@
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
 #include "core/club/trip_count.h"
+#include "core/record/documents.h"
 #include "core/store/check_acts.h"
 #include "core/store/trip_tables.h"
 
@@ -44,7 +45,7 @@ Trip readTrip(const ClubState& state, const SignOff& launch) {
 
 Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event, Moment moment) {
     return guarded([&]() -> Outcome {
-        const auto run = m_state->anyRun(check);
+        const auto run = m_state->heldRun(check);
         if (!run) return run.error();
         if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
         if (checkActs::eventOf(*m_state->database, check) == event) return Done{};
@@ -70,10 +71,11 @@ Result<EventTally> ClubEvents::tally(const std::string& event) const {
 
 Outcome ClubEvents::recordOperation(const std::string& check, const Operation& operation, Moment moment) {
     return guarded([&]() -> Outcome {
-        const auto run = m_state->anyRun(check);
+        const auto run = m_state->heldRun(check);
         if (!run) return run.error();
         if (auto fault = faultOf(operation)) return *fault;
         const auto before = operationOf(check);
+        if (before && textOf(*before) == textOf(operation)) return Done{};
         Transaction transaction(*m_state->database);
         m_state->ledger.append(OperationLogged{check, run->location.name, operation, moment.at}, {});
         countTrip(*m_state, *run, addedBy(operation, before));

@@ -192,16 +192,18 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
         if (const Outcome good = checkReason(why); !good) return good.error();
         const RegisterStore& store = m_state->registerStore;
-        const auto services = store.record(known->id)->services;
-        const StateNow now = store.stateOf(known->id, services);
-        const StateNow before = store.stateOf(known->id, services, now.apartStamp);
-        const bool isWithdrawn = before.apart.state == ItemState::Unserviceable;
-        RowWritten row = stateGiven(known->id, isWithdrawn ? "unserviceable" : "serviceable", moment.today,
-                                    isWithdrawn ? before.apart.why : std::string());
-        row.rule = before.apartRule;
-        row.reason = withoutOuterBlanks(why);
         Transaction transaction(*m_state->database);
-        m_state->ledger.append(row, by);
+        for (const std::string& act : store.writeOffsOf(known->id))
+            m_state->ledger.append(ActTakenBack{{}, act, std::string(withoutOuterBlanks(why)), moment.at},
+                                   by);
+        // What was missing before it was written off is here now.
+        const StateNow before = store.stateOf(known->id, store.record(known->id)->services);
+        if (before.state == ItemState::Missing) {
+            RowWritten found = stateGiven(known->id, std::string(nameOf(before.apart.state)), moment.today,
+                                          before.apart.why);
+            found.rule = before.apartRule;
+            m_state->ledger.append(found, by);
+        }
         m_state->endUrgentOfWhole(moment.today);
         transaction.commit();
         return Done{};

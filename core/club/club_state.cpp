@@ -20,10 +20,15 @@ Result<CheckRun> ClubState::anyRun(const std::string& check) const {
     return Error{ErrorCode::NoSuchCheck, {check}};
 }
 
-Result<CheckRun> ClubState::openRun(const std::string& check) const {
+Result<CheckRun> ClubState::heldRun(const std::string& check) const {
     auto run = anyRun(check);
-    if (run && checkTables::signOff(*database, check)) return Error{ErrorCode::CheckSigned};
     if (run && checkActs::isClosed(*database, check)) return Error{ErrorCode::CheckClosedUnsigned};
+    return run;
+}
+
+Result<CheckRun> ClubState::openRun(const std::string& check) const {
+    auto run = heldRun(check);
+    if (run && checkTables::signOff(*database, check)) return Error{ErrorCode::CheckSigned};
     return run;
 }
 

@@ -42,6 +42,8 @@ struct ClubState {
     /// The check's row, NotFound if there is none, NotAllowed if it is signed or was closed.
     Result<CheckRun> openRun(const std::string& check) const;
     Result<CheckRun> anyRun(const std::string& check) const;
+    /// Signed or not, but not closed unsigned: what may be told of it afterwards belongs to it.
+    Result<CheckRun> heldRun(const std::string& check) const;
 
     /// Writes of each boat that went out urgently and is whole now that it is: the reason of that launch then
     /// stands no more, whatever happens to the boat's kit later. Last in each act that may make a boat whole,

@@ -40,6 +40,7 @@ void fields(Of<TagSeen> auto& fact, auto& field) {
 void fields(Of<ActTakenBack> auto& fact, auto& field) {
     field("check", fact.check);
     field("act", fact.act);
+    field("reason", fact.reason);
     field("at", fact.at);
 }
 
@@ -108,7 +109,6 @@ json jsonOf(const RowWritten& written) {
     field.ifKnown("at", written.at);
     if (!written.check.empty()) field("check", written.check);
     if (!written.rule.empty()) field("rule", written.rule);
-    if (!written.reason.empty()) field("reason", written.reason);
     if (written.isGone) field("gone", true);
     return body;
 }
@@ -141,7 +141,6 @@ RowWritten rowFrom(const json& body, const Sheet& sheet) {
     FieldReader whereGiven(body, FieldReader::Absent::KeepsDefault);
     whereGiven("check", written.check);
     whereGiven("rule", written.rule);
-    whereGiven("reason", written.reason);
     whereGiven("gone", written.isGone);
     return written;
 }

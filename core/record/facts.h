@@ -49,12 +49,13 @@ struct TagSeen {
     std::string seenBy; ///< "camera", "picture", "scanner", "typed"
 };
 
-/// Something that was done in a check is taken back: a sighting, names, a value, a trip, an event or damage.
-/// It stays in the record and holds no more.
+/// Something that was done in a check is taken back: a sighting, names, a value, a trip, an event or damage;
+/// or that an item was written off. It stays in the record and holds no more.
 struct ActTakenBack {
     static constexpr std::string_view kind = "act-taken-back";
-    std::string check;
-    std::string act; ///< id of the fact that told of it
+    std::string check;  ///< in which it was taken back; empty for a writing off
+    std::string act;    ///< id of the fact that told of it
+    std::string reason; ///< of a writing off: why the item is reinstated, in words
     Instant at = Instant::fromMillis(0);
 };
 
@@ -127,7 +128,6 @@ struct RowWritten {
     std::optional<Instant> at; ///< of a row made in the program; an import knows only days
     std::string check;   ///< of an item's state, or a log entry: the check in which it was given or written
     std::string rule;    ///< of an item's state: the rule whose failed record withdrew it
-    std::string reason;  ///< of an item's state: why it was reinstated, in words
     bool isGone = false; ///< the row is taken away
 };
 

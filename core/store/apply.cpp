@@ -15,14 +15,28 @@ namespace {
 /// Whether the facts come with the newest last, as in a rebuild, or as they arrive from several machines.
 enum class Order { ByStamp, Any };
 
-/// The row as all its facts in `facts` leave it, but those taken back. Empty: nothing of it is left.
+/// What is left of a fact of the register that was taken back: all but the state that it gave an item.
+void leaveOutState(RowWritten& written) {
+    if (written.sheet != SheetId::Items) return written.set.clear();
+    const Sheet& items = sheet(SheetId::Items);
+    std::erase_if(written.set, [&](const auto& cell) {
+        return cell.first == items.indexOf("state") || cell.first == items.indexOf("since") ||
+               cell.first == items.indexOf("why");
+    });
+}
+
+/// The row as all its facts in `facts` leave it, but what was taken back. Empty: nothing of it is left.
 std::optional<StoredRow> rowFromAllFacts(Database& facts, Database& tables, const Sheet& sheet,
                                          const std::string& key) {
     std::optional<StoredRow> row;
     for (const Fact& fact : factTable::ofRow(facts, std::string(sheet.table), key)) {
-        if (checkActs::isTakenBack(tables, fact.id)) continue;
+        RowWritten written = factTable::rowOf(fact);
+        if (checkActs::isTakenBack(tables, fact.id)) {
+            leaveOutState(written);
+            if (written.set.empty()) continue;
+        }
         if (!row) row.emplace();
-        overlay(factTable::rowOf(fact), fact.stamp(), *row);
+        overlay(written, fact.stamp(), *row);
     }
     return row;
 }
@@ -63,7 +77,7 @@ public:
     }
     void operator()(const ActTakenBack& fact) const {
         checkActs::putTakenBack(m_database, fact.act, m_stamp);
-        // Damage wrote a row of the register, which is to be what it was.
+        // Damage, or a writing off, wrote a row of the register, which is to be what it was.
         if (const auto act = factTable::byId(m_facts, fact.act); act && sheetOfTable(act->kind) != nullptr) {
             const RowWritten written = factTable::rowOf(*act);
             remakeRow(sheet(written.sheet), written.key);
@@ -94,7 +108,7 @@ public:
     void operator()(const RowWritten& fact) const {
         const Sheet& sheet = core::sheet(fact.sheet);
         StoredRow row = rowTable::find(m_database, sheet, fact.key).value_or(StoredRow{});
-        if (isNewest(row, sheet) && !isTakenBack()) {
+        if (isNewest(row, sheet) && !isTakenBack(fact)) {
             overlay(fact, m_stamp, row);
             putRow(sheet, fact.key, row);
         } else {
@@ -119,9 +133,11 @@ private:
                rowFromAllFacts(m_facts, m_database, sheet, key).value_or(StoredRow{.isGone = true}));
     }
 
-    /// By stamp, what takes a fact back comes after it.
-    bool isTakenBack() const {
-        return m_order == Order::Any && checkActs::isTakenBack(m_database, m_fact.id);
+    /// By a fact that came before it, for machines' clocks differ. Only a state of an item is ever taken
+    /// back.
+    bool isTakenBack(const RowWritten& fact) const {
+        return fact.sheet == SheetId::Items && setCell(fact, "state") != nullptr &&
+               checkActs::isTakenBack(m_database, m_fact.id);
     }
 
     /// A row that is not there may have been taken away by a fact that is newer than this one.

@@ -17,6 +17,12 @@ std::vector<std::string> peopleFrom(const std::string& text, const std::string& 
     return people.get<std::vector<std::string>>();
 }
 
+Operation operationOf(const std::string& body, const std::string& row) {
+    auto read = operationFrom(body, {"operation", row, "body"});
+    if (!read) throw StoreFailure(read.error());
+    return std::move(*read);
+}
+
 Statement& withPlace(Statement& statement, const ActPlace& place) {
     return statement.with(place.id).with(place.stamp).with(place.check);
 }
@@ -130,10 +136,12 @@ std::optional<Operation> operation(Database& database, const std::string& check)
             .prepare("SELECT body FROM operation WHERE check_id = ? AND NOT EXISTS (SELECT 1 FROM taken_back "
                      "WHERE act = operation.id) ORDER BY stamp DESC LIMIT 1")
             .with(check));
-    if (!body) return std::nullopt;
-    auto read = operationFrom(*body, {"operation", check, "body"});
-    if (!read) throw StoreFailure(read.error());
-    return std::move(*read);
+    return body ? std::optional(operationOf(*body, check)) : std::nullopt;
+}
+
+Operation operationTold(Database& database, const std::string& act) {
+    return operationOf(
+        firstText(database.prepare("SELECT body FROM operation WHERE id = ?").with(act)).value_or(""), act);
 }
 
 bool isTakenBack(Database& database, const std::string& act) {

@@ -70,6 +70,12 @@ std::optional<Fact> byId(Database& database, const std::string& id) {
     return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE id = ?").with(id));
 }
 
+std::optional<Fact> beside(Database& database, const Fact& fact, int places) {
+    return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE device = ? AND seq = ?")
+                     .with(fact.device)
+                     .with(fact.seq + places));
+}
+
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit) {
     Statement query = database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY device, seq");
     while (query.step())
@@ -89,6 +95,17 @@ std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::
                             "AND json_extract(body, '$.key') IS NOT NULL ORDER BY at_utc, device, seq")
                    .with(kind)
                    .with(key));
+}
+
+std::vector<Fact> ofRowsUnder(Database& database, const std::string& kind, const std::string& key) {
+    return all(database
+                   .prepare("SELECT " FACT_COLUMNS
+                            " FROM fact WHERE kind = ? AND json_extract(body, '$.key') > ? AND "
+                            "json_extract(body, '$.key') < ? AND json_extract(body, '$.key') IS NOT NULL "
+                            "ORDER BY at_utc, device, seq")
+                   .with(kind)
+                   .with(key + '\x1f')
+                   .with(key + '\x20'));
 }
 
 std::vector<Fact> ofKind(Database& database, const std::string& kind) {

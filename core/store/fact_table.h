@@ -27,6 +27,10 @@ std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::
 std::vector<Fact> ofKind(Database& database, const std::string& kind);
 std::optional<Fact> byStamp(Database& database, const std::string& stamp);
 std::optional<Fact> byId(Database& database, const std::string& id);
+/// The fact that stands so many places after that one in its chain; before it where `places` is negative.
+std::optional<Fact> beside(Database& database, const Fact& fact, int places);
+/// The facts of that kind which wrote a row whose key begins with `key` and a separator.
+std::vector<Fact> ofRowsUnder(Database& database, const std::string& kind, const std::string& key);
 
 /// Every fact about an item, a boat or a person, in any order, some of them twice: what wrote its rows, its
 /// checks, sightings, what was taken back, signatures and log entries. Names in the register's spelling.

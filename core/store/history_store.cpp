@@ -22,6 +22,11 @@ public:
         for (const Cells& cells : rowTable::where(m_database, sheet(id), column, value))
             addRow(id, keyOf(sheet(id), cells));
     }
+    /// Also of rows of which nothing is left.
+    void addRowsUnder(SheetId id, const std::string& key) {
+        for (Fact& fact : ofRowsUnder(m_database, std::string(sheet(id).table), key))
+            m_facts.push_back(std::move(fact));
+    }
     /// `sql` gives stamps of facts; its only parameter, used once or more, is `value`.
     void addStamped(std::string_view sql, const std::string& value) {
         std::vector<std::string> stamps;
@@ -43,9 +48,9 @@ private:
 std::vector<Fact> ofItem(Database& database, const std::string& code) {
     Gathered gathered(database);
     gathered.addRow(SheetId::Items, foldName(code));
-    for (const SheetId id :
-         {SheetId::Parts, SheetId::Services, SheetId::Happenings, SheetId::Use, SheetId::Log})
+    for (const SheetId id : {SheetId::Parts, SheetId::Services, SheetId::Happenings, SheetId::Log})
         gathered.addRowsWhere(id, "code", code);
+    gathered.addRowsUnder(SheetId::Use, foldName(code));
     gathered.addStamped(
         "SELECT stamp FROM sighting WHERE code = ?1 UNION SELECT taken_back.stamp FROM taken_back JOIN "
         "sighting ON sighting.id = taken_back.act WHERE sighting.code = ?1 UNION SELECT taken_back.stamp "
@@ -65,10 +70,12 @@ std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
         "SELECT check_closed.stamp FROM check_closed JOIN check_run ON check_run.id = check_id WHERE boat = "
         "?1 UNION SELECT check_names.stamp FROM check_names JOIN check_run ON check_run.id = check_id WHERE "
         "boat = ?1 UNION SELECT point_value.stamp FROM point_value JOIN check_run ON check_run.id = check_id "
-        "WHERE boat = ?1 UNION SELECT stamp FROM operation WHERE boat = ?1 UNION SELECT taken_back.stamp "
-        "FROM taken_back JOIN (SELECT id, check_id FROM check_names UNION ALL SELECT id, check_id FROM "
-        "point_value UNION ALL SELECT id, check_id FROM operation) AS done ON done.id = act JOIN check_run "
-        "ON check_run.id = check_id WHERE boat = ?1",
+        "WHERE boat = ?1 UNION SELECT check_event.stamp FROM check_event JOIN check_run ON check_run.id = "
+        "check_id WHERE boat = ?1 UNION SELECT stamp FROM operation WHERE boat = ?1 UNION SELECT "
+        "taken_back.stamp FROM taken_back JOIN (SELECT id, check_id FROM check_names UNION ALL SELECT id, "
+        "check_id FROM point_value UNION ALL SELECT id, check_id FROM check_event UNION ALL SELECT id, "
+        "check_id FROM operation) AS done ON done.id = act JOIN check_run ON check_run.id = check_id WHERE "
+        "boat = ?1",
         boat);
     return std::move(gathered).facts();
 }
@@ -77,8 +84,9 @@ std::vector<Fact> ofPerson(Database& database, const std::string& person) {
     Gathered gathered(database);
     gathered.addRow(SheetId::People, foldName(person));
     gathered.addStamped(
-        "SELECT stamp FROM sign_off WHERE by = ?1 UNION SELECT stamp FROM check_names WHERE EXISTS (SELECT 1 "
-        "FROM json_each(people) WHERE value = ?1)",
+        "WITH named AS (SELECT id, stamp FROM check_names WHERE EXISTS (SELECT 1 FROM json_each(people) "
+        "WHERE value = ?1)) SELECT stamp FROM sign_off WHERE by = ?1 UNION SELECT stamp FROM named UNION "
+        "SELECT taken_back.stamp FROM taken_back JOIN named ON named.id = act",
         person);
     return std::move(gathered).facts();
 }

@@ -21,12 +21,17 @@ bool isPutRight(const ServiceRecord& failed, const std::vector<ServiceRecord>& s
 
 } // namespace
 
-std::optional<CalendarDay> failedSince(const std::vector<ServiceRecord>& services) {
-    std::optional<CalendarDay> since;
+std::optional<ServiceRecord> failedRecord(const std::vector<ServiceRecord>& services) {
+    std::optional<ServiceRecord> failed;
     for (const ServiceRecord& record : services)
-        if (!record.passed && !isPutRight(record, services) && (!since || record.day < *since))
-            since = record.day;
-    return since;
+        if (!record.passed && !isPutRight(record, services) && (!failed || record.day < failed->day))
+            failed = record;
+    return failed;
+}
+
+std::optional<CalendarDay> failedSince(const std::vector<ServiceRecord>& services) {
+    const auto failed = failedRecord(services);
+    return failed ? std::optional(failed->day) : std::nullopt;
 }
 
 } // namespace core

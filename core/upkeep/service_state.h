@@ -18,7 +18,8 @@ struct StateApart {
 
 /// Whether the service records alone say that the item is unserviceable: some rule's latest record failed. A
 /// passed record of the same rule on a later day puts that right (design: register CSV, `items.state`). Gives
-/// the day since.
+/// the earliest of those that failed, or its day.
+std::optional<ServiceRecord> failedRecord(const std::vector<ServiceRecord>& services);
 std::optional<CalendarDay> failedSince(const std::vector<ServiceRecord>& services);
 
 } // namespace core

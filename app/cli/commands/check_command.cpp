@@ -6,11 +6,10 @@
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/commands/check_run.h"
+#include "app/cli/commands/let_go.h"
 #include "app/cli/commands/picture_reading.h"
 #include "app/cli/commands/reports.h"
 #include "app/cli/terminal/terminal.h"
-#include "app/text/sentences.h"
-#include "app/text/words.h"
 
 #include "core/base/error_code.h"
 #include "core/register/sheets.h"
@@ -135,26 +134,12 @@ int check(const CheckOptions& options) {
     });
 }
 
-/// Closes the unfinished check without a signature.
 int discard(const CheckOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const Result<std::string> boat = findBoat(club, options.boat);
         if (!boat) return fail(boat.error());
         const auto phase = options.phase == "return" ? core::Phase::Return : core::Phase::Launch;
-        const auto open = club.checks().unfinishedOf(*boat, phase);
-        if (!open) return fail(open.error());
-        if (const core::Outcome done = club.checks().discard(open->check, options.discard, moment); !done) {
-            core::Error error = done.error();
-            error.where = "--discard";
-            return fail(error);
-        }
-        if (options.json)
-            say(discardedJson(*open, options.discard));
-        else
-            sayLine(QStringLiteral("%1 of %2, opened %3, is closed without a signature.")
-                        .arg(withCapital(nameInWords(phase)), QString::fromStdString(*boat),
-                             inWords(open->openedAt, moment.today)));
-        return static_cast<int>(ExitFine);
+        return letGo(club, {*boat, phase, options.discard, options.json}, moment);
     });
 }
 
@@ -184,7 +169,8 @@ void addCheck(CommandLine& line) {
                  "close the unfinished check without a signature, and why: nothing is marked as missing",
                  Need::NotEmpty);
     for (const char* other :
-         {"--sign", "--urgent", "--codes", "--from", "--points", "--driver", "--crew", "--event"})
+         {"--sign", "--urgent", "--codes", "--from", "--points", "--driver", "--crew", "--event", "--left",
+          "--back", "--hours", "--launches", "--fuel", "--incidents"})
         command.notTogether("--discard", other);
 }
 

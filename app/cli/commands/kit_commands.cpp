@@ -143,7 +143,8 @@ int reinstate(const KitOptions& options) {
         const auto item = done ? club.kit().item(options.code) : std::nullopt;
         const bool isWithdrawn = item && item->state == core::ItemState::Unserviceable;
         return sayState(club, options, done,
-                        isWithdrawn ? "unserviceable, as it was before it was written off" : "serviceable");
+                        isWithdrawn ? "unserviceable, as it was before it was written off" : "serviceable",
+                        reinstatedCaution());
     });
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/commands/check_run.h"
+#include "app/cli/commands/let_go.h"
 #include "app/cli/commands/picture_reading.h"
 #include "app/cli/commands/reports.h"
 #include "app/cli/terminal/terminal.h"
@@ -22,6 +23,7 @@ struct StocktakeOptions : CommonOptions {
     std::vector<std::string> from;
     std::string codes;
     std::string signer;
+    std::string discard;
 };
 
 /// One that was begun may be signed without more scans.
@@ -35,6 +37,9 @@ bool isBegun(const core::Club& club, const std::string& place) {
 
 int stocktake(const StocktakeOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        if (!options.discard.empty())
+            return letGo(club, {options.place, core::Phase::Stocktake, options.discard, options.json},
+                         moment);
         CheckPlan plan{.boat = options.place,
                        .phase = core::Phase::Stocktake,
                        .people = {},
@@ -82,6 +87,11 @@ void addStocktake(CommandLine& line) {
     command.notTogether("--from", "--codes");
     command.text("--sign", options->signer, "who signs; what was not seen is missing from then on",
                  Need::NotEmpty);
+    command.text("--discard", options->discard,
+                 "close the unfinished stocktake without a signature, and why: nothing is missing for it",
+                 Need::NotEmpty);
+    for (const char* other : {"--sign", "--codes", "--from"})
+        command.notTogether("--discard", other);
     command.text("--at", options->at, "the instant of the stocktake, e.g. 2026-03-14T06:40:00Z");
 }
 

@@ -26,7 +26,7 @@ LetGoPanel::LetGoPanel(QWidget* parent)
     layout->addWidget(
         wordsIn("remark",
                 tr("Nobody signs it and nothing is marked as missing. What was seen, and what was "
-                   "damaged, stays recorded."),
+                   "damaged, stays recorded; hours of a trip do not count."),
                 this));
     layout->addWidget(m_newest);
     layout->addSpacing(spaceUnit);

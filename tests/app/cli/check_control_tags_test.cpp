@@ -51,7 +51,7 @@ TEST_F(ControlTag, undoTakesTheNewestSightingBackAndSaysWhatComesNext) {
 
 TEST_F(ControlTag, undoBeforeAnyScanTakesBackWhatWasToldBefore) {
     const Ran ran = check({undoTag, undoTag, undoTag, undoTag});
-    EXPECT_THAT(ran.err, HasSubstr("Taken back: point “engine run”. Next: point “bow chamber”."));
+    EXPECT_THAT(ran.err, HasSubstr("Taken back: 60 at point “engine run”. Next: 20 at point “bow chamber”."));
     EXPECT_THAT(ran.err,
                 HasSubstr("Taken back: aboard: Ada Thorne and Bo Lind. Nothing is left to take back."));
     EXPECT_EQ(Json::parse(ran.out)["points"][0]["state"], "open");

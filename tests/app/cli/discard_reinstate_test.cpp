@@ -75,12 +75,41 @@ TEST_F(LettingGo, recordsNothingElseWithIt) {
                               {"--codes", "-"},
                               {"--driver", "Ada Thorne"},
                               {"--urgent", "a drill afloat"},
-                              {"--event", "Autumn drill"}}) {
+                              {"--event", "Autumn drill"},
+                              {"--crew", "Bo Lind"},
+                              {"--from", "."},
+                              {"--points", "p.csv"},
+                              {"--left", "06:40"},
+                              {"--back", "07:40"},
+                              {"--hours", "3"},
+                              {"--launches", "1"},
+                              {"--fuel", "full"},
+                              {"--incidents", "none"}}) {
         const Ran ran = discard(other);
         EXPECT_EQ(ran.exit, 2) << other.front();
         EXPECT_THAT(ran.err, HasSubstr("--discard"));
     }
     EXPECT_EQ(content(), before);
+}
+
+TEST_F(LettingGo, aCheckInWhichNothingStandsGoesForAnyReason) {
+    begin({});
+    EXPECT_EQ(discard({}, "x").exit, 0);
+    EXPECT_EQ(discard().exit, 2) << "it is gone";
+}
+
+TEST_F(LettingGo, aStocktakeGoesToo) {
+    const auto stocktake = [&](std::vector<std::string> more) {
+        std::vector<std::string> words{"stocktake", "--place", "Shed", "--today", today};
+        words.insert(words.end(), more.begin(), more.end());
+        return run(words, lines({knife}));
+    };
+    stocktake({"--codes", "-"});
+    EXPECT_EQ(stocktake({"--discard", "wrong place", "--sign", "Ada Thorne"}).exit, 2);
+    const Ran ran = stocktake({"--discard", "wrong place"});
+    EXPECT_EQ(ran.exit, 0) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr("Stocktake of Shed"));
+    EXPECT_EQ(stocktake({"--discard", "wrong place"}).exit, 2);
 }
 
 class Reinstating : public SmallClub {
@@ -96,6 +125,7 @@ TEST_F(Reinstating, aWrittenOffItemCountsAgain) {
     const Ran ran = reinstate(knife);
     EXPECT_EQ(ran.exit, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("serviceable"));
+    EXPECT_THAT(ran.out, HasSubstr("give it a new tag if its old one was destroyed"));
     EXPECT_EQ(check(wholeKit()).exit, 0);
 }
 

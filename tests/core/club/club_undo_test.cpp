@@ -1,3 +1,4 @@
+#include "core/club/club_answers.h"
 #include "core/club/club_events.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
@@ -20,6 +21,32 @@ struct Undoing : testing::Test {
     core::ItemState stateOf(const char* code) { return small.club.kit().item(code)->state; }
     core::CheckAnswer answer() { return *small.club.checks().answer(check, small.now.today); }
     std::vector<core::LogEntry> log() { return *small.club.log().entries(); }
+    void withdraw(const char* code) {
+        ASSERT_TRUE(small.club.checks().withdraw(check, code, "loose grip", small.now));
+    }
+    void look(bool passed, int daysAgo) {
+        core::ServiceOrder order{.rule = "yearly look", .day = small.now.today.plusDays(-daysAgo)};
+        order.by = "Bram Oke";
+        order.passed = passed;
+        order.scans = {knife};
+        ASSERT_TRUE(small.club.kit().recordService(order, small.now));
+    }
+    void beginReturn() {
+        small.scanAll(check);
+        ASSERT_TRUE(small.club.checks().sign(check, "Bram Oke", "", small.now));
+        check = small.open(core::Phase::Return);
+    }
+    core::Outcome tell(const core::Operation& trip) {
+        return small.club.events().recordOperation(check, trip, small.now);
+    }
+    std::vector<core::Use> useOf(const char* code) { return small.club.kit().itemRecord(code)->use; }
+    std::string historyOf(const char* subject) {
+        std::string kinds;
+        const auto history = small.club.answers().history(subject);
+        for (const core::HistoryLine& line : *history)
+            kinds += line.kind + ' ';
+        return kinds;
+    }
 
     SmallClub small;
     std::string check = small.open();
@@ -136,6 +163,100 @@ TEST_F(Undoing, aTripTakenBackLeavesTheDaysOtherUse) {
     ASSERT_TRUE(small.club.checks().undo(back, {}, small.now));
     EXPECT_EQ(small.club.kit().itemRecord(knife)->use.front().hours, 5);
     EXPECT_EQ(small.club.kit().itemRecord(knife)->use.front().launches, 4);
+}
+
+/// docs/rules.md, "A failed record": whatever else held the item when it was made.
+TEST_F(Undoing, whatFailedWhileADamageHeldItIsUnserviceableStill) {
+    small.import("life_rules.csv", "kit_type,rule,kind,n\nknife,yearly look,service_every,12\n");
+    small.import("items.csv", "code,state\nKGFB6J8WF9,serviceable\n");
+    withdraw(knife);
+    look(false, 0);
+    undo();
+    EXPECT_EQ(stateOf(knife), core::ItemState::Unserviceable);
+    EXPECT_TRUE(small.club.kit().release(knife, "Bram Oke", small.now));
+    EXPECT_EQ(stateOf(knife), core::ItemState::Serviceable);
+}
+
+TEST_F(Undoing, whatPassedWhileADamageHeldItIsServiceable) {
+    small.import("life_rules.csv", "kit_type,rule,kind,n\nknife,yearly look,service_every,12\n");
+    look(false, 2);
+    withdraw(knife);
+    look(true, 1);
+    ASSERT_EQ(stateOf(knife), core::ItemState::Unserviceable) << "for the damage";
+    undo();
+    EXPECT_EQ(stateOf(knife), core::ItemState::Serviceable);
+}
+
+TEST_F(Undoing, anEntryThatWasClosedMeanwhileIsNotMistakenForAnother) {
+    withdraw(knife);
+    withdraw(knife);
+    for (const core::LogEntry& entry : log())
+        if (entry.text != "loose grip") {
+            ASSERT_TRUE(small.club.log().close(entry.id, "sharpened", "Bram Oke", small.now));
+        }
+    undo();
+    EXPECT_EQ(stateOf(knife), core::ItemState::Unserviceable) << "the first damage stands";
+    for (const core::LogEntry& entry : log())
+        EXPECT_EQ(entry.closed.has_value(), entry.text != "loose grip") << "and so does its entry";
+}
+
+TEST_F(Undoing, damageOfWhatWasWrittenOffAndReinstatedIsTakenBack) {
+    withdraw(knife);
+    ASSERT_TRUE(small.club.kit().writeOff(knife, "damaged", "Bram Oke", small.now));
+    ASSERT_TRUE(small.club.kit().reinstate(knife, "was not broken", "Bram Oke", small.now));
+    ASSERT_EQ(stateOf(knife), core::ItemState::Unserviceable);
+    undo();
+    EXPECT_EQ(stateOf(knife), core::ItemState::Serviceable);
+}
+
+TEST_F(Undoing, aTripTakenBackIsTakenFromWhatItWasCountedTo) {
+    beginReturn();
+    ASSERT_TRUE(tell({.hours = 3, .launches = 1}));
+    const std::string back = check;
+    const auto second = small.open(); // a second call out, with the knife alone
+    small.scan(second, knife);
+    ASSERT_TRUE(small.club.checks().sign(second, "Bram Oke", "second call out", small.now));
+    check = back;
+    undo();
+    EXPECT_THAT(useOf(knife), testing::IsEmpty());
+    EXPECT_THAT(useOf(paddle), testing::IsEmpty());
+}
+
+TEST_F(Undoing, useThatWasWrittenByHandSinceStays) {
+    beginReturn();
+    ASSERT_TRUE(tell({.hours = 3, .launches = 1}));
+    small.import("use.csv", "code,day,hours,launches\nKGFB6J8WF9,2026-03-14,1,1\n");
+    undo();
+    ASSERT_EQ(useOf(knife).size(), 1u);
+    EXPECT_EQ(useOf(knife).front().hours, 1);
+    EXPECT_THAT(useOf(paddle), testing::IsEmpty());
+}
+
+TEST_F(Undoing, theSameValueOrTripAgainIsNoAct) {
+    ASSERT_TRUE(small.club.checks().recordPoint(check, "bow chamber", 20, small.now));
+    ASSERT_TRUE(small.club.checks().recordPoint(check, "bow chamber", 20, small.now));
+    const core::Undone undone = undo();
+    EXPECT_EQ(undone.act.value, 20) << "which says what is taken back";
+    EXPECT_FALSE(undone.next);
+    beginReturn();
+    ASSERT_TRUE(tell({.hours = 3, .launches = 1}));
+    ASSERT_TRUE(tell({.hours = 3, .launches = 1}));
+    undo();
+    EXPECT_THAT(useOf(knife), testing::IsEmpty());
+}
+
+TEST_F(Undoing, historiesTellWhatWasDoneAndThatItWasTakenBack) {
+    ASSERT_TRUE(small.club.checks().giveNames(check, {"Bram Oke"}, small.now));
+    ASSERT_TRUE(small.club.events().fileUnder(check, "Lake festival", small.now));
+    undo();
+    undo();
+    EXPECT_THAT(historyOf("Petrel"), testing::AllOf(testing::HasSubstr("event-given"),
+                                                    testing::HasSubstr("act-taken-back act-taken-back")));
+    EXPECT_THAT(historyOf("Bram Oke"), testing::HasSubstr("names-given act-taken-back"));
+    beginReturn();
+    ASSERT_TRUE(tell({.hours = 3, .launches = 1}));
+    undo();
+    EXPECT_THAT(historyOf(knife), testing::HasSubstr("use_record use_record")) << "counted, and taken back";
 }
 
 TEST_F(Undoing, tablesMadeAnewAreTheSame) {

@@ -1,4 +1,5 @@
 #include "core/club/club_answers.h"
+#include "core/club/club_events.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_record.h"
 #include "tests/core/club/small_club.h"
@@ -63,6 +64,35 @@ TEST(Discard, aClosedCheckTakesNothingMore) {
     EXPECT_THAT(small.club.checks().unfinished(), testing::IsEmpty());
     EXPECT_FALSE(small.club.checks().unfinishedOf("Petrel", core::Phase::Launch));
     EXPECT_THAT(small.club.record().verify(true)->problems, testing::IsEmpty());
+}
+
+/// They are told with the return check that is signed, and count once.
+TEST(Discard, hoursToldInItAreNotCounted) {
+    SmallClub small;
+    const auto launch = small.open();
+    small.scanAll(launch);
+    ASSERT_TRUE(small.club.checks().sign(launch, "Bram Oke", "", small.now));
+    const core::Operation trip{.hours = 3, .launches = 1};
+    const auto wrong = small.open(core::Phase::Return);
+    ASSERT_TRUE(small.club.events().recordOperation(wrong, trip, small.now));
+    ASSERT_TRUE(small.club.checks().discard(wrong, "wrong boat chosen", small.now));
+    EXPECT_THAT(small.club.kit().itemRecord("KGFB6J8WF9")->use, testing::IsEmpty());
+    EXPECT_EQ(codeOf(small.club.events().recordOperation(wrong, {.hours = 1, .launches = 1}, small.now)),
+              core::ErrorCode::CheckClosedUnsigned);
+    EXPECT_EQ(codeOf(small.club.events().fileUnder(wrong, "Patrol", small.now)),
+              core::ErrorCode::CheckClosedUnsigned);
+    const auto back = small.open(core::Phase::Return);
+    ASSERT_TRUE(small.club.events().recordOperation(back, trip, small.now));
+    ASSERT_EQ(small.club.kit().itemRecord("KGFB6J8WF9")->use.size(), 1u);
+    EXPECT_EQ(small.club.kit().itemRecord("KGFB6J8WF9")->use.front().hours, 3);
+}
+
+TEST(Discard, aStocktakeIsLetGo) {
+    SmallClub small;
+    small.import("places.csv", "place\nShed shelf\n");
+    const auto shelf = small.club.checks().openStocktake("Shed shelf", small.now)->check;
+    ASSERT_TRUE(small.club.checks().discard(shelf, "", small.now));
+    EXPECT_THAT(small.club.checks().unfinished(), testing::IsEmpty());
 }
 
 TEST(Discard, aSignedCheckIsNotLetGo) {

@@ -1,5 +1,6 @@
 #include "core/club/club_answers.h"
 #include "core/club/club_kit.h"
+#include "core/club/club_record.h"
 #include "tests/core/club/small_club.h"
 
 #include <gtest/gtest.h>
@@ -55,6 +56,34 @@ TEST_F(Reinstating, aFailedRecordWithdrawsItStillAndAPassedOneReleasesIt) {
     EXPECT_EQ(state(), ItemState::Unserviceable);
     ASSERT_TRUE(record(true));
     EXPECT_EQ(state(), ItemState::Serviceable);
+}
+
+/// docs/register-csv.md: where no state is given, the records decide.
+TEST_F(Reinstating, whatAnImportedRecordHeldIsReleasedByAPassedOne) {
+    small.import("life_rules.csv", "kit_type,rule,kind,n\nknife,yearly look,service_every,12\n");
+    small.import("services.csv", "code,rule,day,passed\nKGFB6J8WF9,yearly look,2026-03-01,no\n");
+    ASSERT_EQ(state(), ItemState::Unserviceable);
+    writeOff();
+    ASSERT_TRUE(reinstate());
+    ASSERT_EQ(state(), ItemState::Unserviceable);
+    core::ServiceOrder order{.rule = "yearly look", .day = small.now.today};
+    order.by = "Bram Oke";
+    order.scans = {knife};
+    ASSERT_TRUE(small.club.kit().recordService(order, small.now));
+    EXPECT_EQ(state(), ItemState::Serviceable);
+}
+
+TEST_F(Reinstating, whatCameIntoTheRegisterWrittenOffKeepsTheRest) {
+    small.import("items.csv", "code,kit_type,boat,state,since,why,serial\n"
+                              "KCYV1T03ZE,paddle,Petrel,written off,2025-01-01,worn,S7\n");
+    ASSERT_TRUE(small.club.kit().reinstate("KCYV1T03ZE", "new blade", "Bram Oke", small.now));
+    const core::Item item = *small.club.kit().item("KCYV1T03ZE");
+    EXPECT_EQ(item.state, ItemState::Serviceable);
+    EXPECT_EQ(item.kitType, "paddle");
+    EXPECT_EQ(item.serial, "S7");
+    EXPECT_TRUE(small.club.record().verify(true)->problems.empty());
+    EXPECT_EQ(small.club.kit().item("KCYV1T03ZE")->state, ItemState::Serviceable)
+        << "made anew from all facts";
 }
 
 TEST_F(Reinstating, whatWasMissingBeforeIsNoLongerLookedFor) {

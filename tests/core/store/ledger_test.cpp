@@ -182,6 +182,8 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     ASSERT_TRUE(small.club.checks().undo(check, "taken back", small.now)); // the damage
     ASSERT_TRUE(small.club.checks().withdraw(check, "K80NSC1FX4", "blade split", small.now));
     ASSERT_TRUE(small.club.checks().discard(check, "nobody goes", small.now));
+    ASSERT_TRUE(small.club.kit().writeOff("KBDWAF2K6T", "lost", "Bram Oke", small.now));
+    ASSERT_TRUE(small.club.kit().reinstate("KBDWAF2K6T", "in the van", "Bram Oke", small.now));
     Database kept(small.file(), Database::Mode::ReadWrite);
     std::vector<Fact> facts;
     core::factTable::forEachInChain(kept, [&](const Fact& fact) { facts.push_back(fact); });
@@ -191,6 +193,8 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     for (std::size_t i = 0; i < facts.size(); ++i) {
         facts[i].atUtc = core::Instant::fromMillis(begun + static_cast<std::int64_t>(i)).iso();
         if (i % 3 == 0) facts[i].device = "0000000000000000";
+        // The clock of the machine that takes back may be behind that of the one where it was done.
+        if (facts[i].kind == "act-taken-back") facts[i].atUtc = core::Instant::fromMillis(begun - 1).iso();
     }
     const auto tablesOf = [&] {
         Database memory({}, Database::Mode::Memory);
@@ -207,6 +211,18 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     ASSERT_THAT(first, testing::Not(testing::HasSubstr("tern\x1Fradio")));
     ASSERT_THAT(first, testing::HasSubstr("taken_back "));
     ASSERT_THAT(first, testing::HasSubstr("check_closed "));
+    ASSERT_THAT(first, testing::Not(testing::ContainsRegex("item \x1FKBDWAF2K6T.*written off")));
+    {
+        Database source({}, Database::Mode::Memory), rebuilt({}, Database::Mode::Memory);
+        core::migrate(source, core::migrations());
+        core::migrate(rebuilt, core::migrations());
+        for (const Fact& fact : facts)
+            core::factTable::insert(source, fact);
+        core::rebuildTables(source, rebuilt);
+        for (const Fact& fact : facts)
+            core::factTable::insert(rebuilt, fact);
+        EXPECT_EQ(dump(rebuilt), first) << "made anew from all facts, newest last";
+    }
     std::mt19937 random(7);
     for (int round = 0; round < 20; ++round) {
         std::shuffle(facts.begin(), facts.end(), random);

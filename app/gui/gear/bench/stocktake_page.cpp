@@ -29,6 +29,7 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
     , m_undo(wordsButton(this, tr("Take back the last"), "stocktakeUndoButton"))
+    , m_discard(wordsButton(this, tr("Discard"), "stocktakeDiscardButton"))
     , m_by(new ChoiceBox(this))
     , m_emptyLabel(wordsLabel(this, "look", "stocktakeEmptyLabel"))
     , m_number(wordsEdit(this, "stocktakeNumberEdit", tr("how many will be missing")))
@@ -55,6 +56,7 @@ void StocktakePage::build() {
     auto* foot = new QHBoxLayout;
     foot->setSpacing(spaceUnit);
     foot->addWidget(m_undo);
+    foot->addWidget(m_discard);
     foot->addStretch(1);
     foot->addWidget(m_sign);
     auto* signer = new QHBoxLayout;
@@ -83,6 +85,9 @@ void StocktakePage::connectParts() {
     connect(m_by, &QComboBox::currentIndexChanged, this, &StocktakePage::adapt);
     connect(m_undo, &QPushButton::clicked, this, [this] {
         if (m_session) m_session->undo();
+    });
+    connect(m_discard, &QPushButton::clicked, this, [this] {
+        if (m_session) m_session->discard({});
     });
     connect(m_number, &QLineEdit::textChanged, this, &StocktakePage::adaptSign);
     connect(m_number, &QLineEdit::returnPressed, this, [this] { m_sign->setFocus(Qt::TabFocusReason); });
@@ -166,6 +171,7 @@ void StocktakePage::showStep(const FlowStep& step, const QString& text) {
         return finish();
     case What::Signed:
         return showSigned(*step.signedCheck);
+    case What::LetGo:
     case What::PutAside:
     case What::NextBoat:
         return leave();
@@ -205,6 +211,8 @@ void StocktakePage::adapt() {
     m_begin->setText(m_unfinished.contains(place) ? tr("Go on") : tr("Begin"));
     m_begin->setEnabled(!place.isEmpty());
     m_undo->setEnabled(m_session && m_session->state());
+    // Begun by mistake: what was shown all the same is taken back first.
+    m_discard->setEnabled(m_session && m_session->state() && !m_session->state()->newest);
     askForNumber();
     adaptSign();
 }
@@ -254,6 +262,7 @@ void StocktakePage::showSigned(const core::SignedCheck& check) {
     m_lines->setRows(stocktakeRowsOf(check.answer));
     m_sign->setEnabled(false);
     m_undo->setEnabled(false);
+    m_discard->setEnabled(false);
     refresh();
     emit signedOff();
 }

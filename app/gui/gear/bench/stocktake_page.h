@@ -65,6 +65,7 @@ private:
     RowListModel* m_lines;
     RowList* m_list;
     QPushButton* m_undo;
+    QPushButton* m_discard;
     ChoiceBox* m_by;
     QLabel* m_emptyLabel; ///< nothing was shown: how many will be missing
     QLineEdit* m_number;  ///< that number, to be typed then

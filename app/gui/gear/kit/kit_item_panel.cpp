@@ -161,16 +161,13 @@ void KitItemPanel::release() {
 }
 
 void KitItemPanel::reinstate(const QString& why) {
-    write(
-        [code = m_code.toStdString(), why = why.toStdString()](core::Club& club, const std::string& by,
-                                                               core::Moment moment) {
-            return club.kit().reinstate(code, why, by, moment);
-        },
-        [this](core::Done) {
-            m_reinstate->begin();
-            settle(tr("Reinstated: it is what it was before. Look at it before it goes aboard, and give it a "
-                      "new tag if its old one was destroyed."));
-        });
+    write([code = m_code.toStdString(), why = why.toStdString()](
+              core::Club& club, const std::string& by,
+              core::Moment moment) { return club.kit().reinstate(code, why, by, moment); },
+          [this](core::Done) {
+              m_reinstate->begin();
+              settle(tr("Reinstated: it is what it was before. %1").arg(reinstatedCaution()));
+          });
 }
 
 void KitItemPanel::writeOff(const QString& why) {

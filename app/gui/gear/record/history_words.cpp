@@ -55,8 +55,7 @@ QString cellsInWords(const QJsonObject& set) {
     return words.join(HistoryWordsText::tr(", "));
 }
 
-QString stateInWords(const QJsonObject& set, const QString& reinstatedFor) {
-    if (!reinstatedFor.isEmpty()) return HistoryWordsText::tr("reinstated: %1").arg(reinstatedFor);
+QString stateInWords(const QJsonObject& set) {
     const QString state = text(set, "state");
     if (state == "missing") return HistoryWordsText::tr("marked missing");
     if (state == "unserviceable") return HistoryWordsText::tr("withdrawn: unserviceable");
@@ -65,10 +64,10 @@ QString stateInWords(const QJsonObject& set, const QString& reinstatedFor) {
 }
 
 /// The first row that names an item's kit type is its beginning.
-QString itemInWords(const QJsonObject& set, const QString& reinstatedFor) {
+QString itemInWords(const QJsonObject& set) {
     if (set.contains("kit_type"))
         return HistoryWordsText::tr("entered in the register: %1").arg(cellsInWords(set));
-    if (set.contains("state")) return stateInWords(set, reinstatedFor);
+    if (set.contains("state")) return stateInWords(set);
     return HistoryWordsText::tr("changed in the register: %1").arg(cellsInWords(set));
 }
 
@@ -107,9 +106,11 @@ QString useInWords(const QJsonObject& row, const QJsonObject& set) {
 QString rowInWords(const QString& kind, const QJsonObject& body) {
     const QJsonObject row = body["row"].toObject();
     const QJsonObject set = body["set"].toObject();
-    if (kind == "item") return itemInWords(set, text(body, "reason"));
+    if (kind == "item") return itemInWords(set);
     if (kind == "service") return serviceInWords(row, set);
     if (kind == "log_entry") return logInWords(row, set);
+    if (kind == "use_record" && body["gone"].toBool())
+        return HistoryWordsText::tr("use on %1 taken back").arg(dayInWords(text(row, "day")));
     if (kind == "use_record") return useInWords(row, set);
     if (kind == "happening")
         return HistoryWordsText::tr("%1 on %2").arg(text(row, "event"), dayInWords(text(row, "day")));
@@ -155,7 +156,11 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "names-given") return peopleInWords(body["people"].toArray());
     if (kind == "tag-seen")
         return HistoryWordsText::tr("seen in a check, %1").arg(meansInWords(text(body, "seen_by")));
-    if (kind == "act-taken-back") return HistoryWordsText::tr("the last of it taken back");
+    if (kind == "act-taken-back") {
+        const QString reason = text(body, "reason");
+        return reason.isEmpty() ? HistoryWordsText::tr("the last of it taken back")
+                                : HistoryWordsText::tr("writing off taken back: %1").arg(reason);
+    }
     if (kind == "check-closed") {
         const QString reason = text(body, "reason");
         return reason.isEmpty() ? HistoryWordsText::tr("check left; nothing was recorded in it")

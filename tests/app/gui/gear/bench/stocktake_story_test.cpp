@@ -83,6 +83,20 @@ TEST_F(StocktakeStory, onceSomethingIsShownNoNumberIsAskedFor) {
     EXPECT_TRUE(child("stocktakeSignButton")->isEnabled());
 }
 
+TEST_F(StocktakeStory, begunByMistakeItIsDiscarded) {
+    openOffice("stocktake");
+    EXPECT_FALSE(child("stocktakeDiscardButton")->isEnabled());
+    begin("Drying rack");
+    typeCode(jacket);
+    EXPECT_FALSE(child("stocktakeDiscardButton")->isEnabled()) << "something stands in it";
+    pressButton("stocktakeUndoButton");
+    pressButton("stocktakeDiscardButton");
+    EXPECT_TRUE(stored().checks().unfinished().empty());
+    EXPECT_EQ(stored().kit().item(jacketGone)->state, core::ItemState::Serviceable)
+        << "nothing is missing for it";
+    EXPECT_TRUE(rowsIn("stocktakeList").empty());
+}
+
 TEST_F(StocktakeStory, kitOfElsewhereIsToLookAtAndSaysItsHome) {
     openOffice("stocktake");
     begin("Drying rack");

@@ -161,8 +161,8 @@ TEST_F(KitStory, writtenOffByMistakeIsReinstatedForAReason) {
     EXPECT_FALSE(child("kitReinstateButton")->isVisible());
     const auto rows = rowsIn("kitItemList");
     EXPECT_TRUE(std::any_of(rows.begin(), rows.end(), [](const auto& row) {
-        return row.title.contains("reinstated: lay in the trailer", Qt::CaseInsensitive) ||
-               row.remark.contains("reinstated: lay in the trailer", Qt::CaseInsensitive);
+        return row.title.contains("writing off taken back: lay in the trailer", Qt::CaseInsensitive) ||
+               row.remark.contains("writing off taken back: lay in the trailer", Qt::CaseInsensitive);
     }));
 }
 
