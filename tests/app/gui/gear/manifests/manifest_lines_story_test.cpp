@@ -113,8 +113,7 @@ TEST_F(ManifestsStory, aLineIsAddedAndTakenAway) {
     chooseRow("throw line");
     pressButton("manifestLineTakeAwayButton");
     EXPECT_TRUE(storedLine(inflatable, "throw line")) << "it is asked first";
-    EXPECT_TRUE(
-        textOf("manifestLineQuestionLabel").startsWith("Remove “throw line” from class inflatable?"));
+    EXPECT_TRUE(textOf("manifestLineQuestionLabel").startsWith("Remove “throw line” from class inflatable?"));
     pressButton("manifestLineReallyTakeAwayButton");
     EXPECT_FALSE(storedLine(inflatable, "throw line"));
     EXPECT_TRUE(textOf("manifestSaidLabel").startsWith("Throw line removed"));
