@@ -1,8 +1,6 @@
 #include "core/check/assignment.h"
 
 #include "core/check/place_matching.h"
-#include "core/check/place_order.h"
-#include "core/check/used_items.h"
 
 namespace core {
 

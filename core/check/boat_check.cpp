@@ -1,8 +1,6 @@
 #include "core/check/boat_check.h"
 
-#include "core/check/launch_check.h"
-#include "core/check/return_check.h"
-#include "core/check/stocktake.h"
+#include "core/check/judges.h"
 
 namespace core {
 

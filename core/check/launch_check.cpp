@@ -1,4 +1,4 @@
-#include "core/check/launch_check.h"
+#include "core/check/judges.h"
 
 #include "core/check/launch_findings.h"
 #include "core/check/launch_places.h"

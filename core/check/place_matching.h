@@ -21,4 +21,12 @@ struct PlaceMatching {
 /// Points 1 to 3 of the assignment's order.
 PlaceMatching matchPlaces(const AssignmentTask& task);
 
+/// Point 6b: keeps the used items and gives each place in turn the item that comes first, an empty place
+/// coming last.
+void orderPlaces(PlaceMatching& matching);
+
+/// Points 4 to 6a: exchanges used items for unused ones until the used set is the best of those that fill the
+/// same places equally well.
+void preferItems(PlaceMatching& matching, const AssignmentTask& task);
+
 } // namespace core

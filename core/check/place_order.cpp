@@ -1,4 +1,4 @@
-#include "core/check/place_order.h"
+#include "core/check/place_matching.h"
 
 #include <algorithm>
 

@@ -1,6 +1,5 @@
 #include "core/check/points.h"
 
-#include "core/check/pressure_afloat.h"
 #include "core/upkeep/same_name.h"
 
 #include <algorithm>

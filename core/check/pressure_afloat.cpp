@@ -1,4 +1,4 @@
-#include "core/check/pressure_afloat.h"
+#include "core/check/points.h"
 
 namespace core {
 

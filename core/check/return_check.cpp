@@ -1,4 +1,4 @@
-#include "core/check/return_check.h"
+#include "core/check/judges.h"
 
 #include "core/check/expected_kit.h"
 

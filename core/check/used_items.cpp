@@ -1,4 +1,4 @@
-#include "core/check/used_items.h"
+#include "core/check/place_matching.h"
 
 #include <algorithm>
 #include <numeric>

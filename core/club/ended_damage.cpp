@@ -1,4 +1,4 @@
-#include "core/club/ended_damage.h"
+#include "core/club/act_effects.h"
 
 #include "core/club/club_state.h"
 #include "core/store/fact_table.h"

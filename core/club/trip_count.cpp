@@ -1,4 +1,4 @@
-#include "core/club/trip_count.h"
+#include "core/club/act_effects.h"
 
 #include "core/club/club_state.h"
 #include "core/register/typed_rows.h"

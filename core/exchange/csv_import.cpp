@@ -5,7 +5,6 @@
 #include "core/exchange/csv_text.h"
 #include "core/exchange/import_checks.h"
 #include "core/exchange/import_draft.h"
-#include "core/exchange/import_warnings.h"
 #include "core/exchange/name_spelling.h"
 #include "core/exchange/sheet_file.h"
 

@@ -1,4 +1,4 @@
-#include "core/exchange/import_warnings.h"
+#include "core/exchange/import_checks.h"
 
 #include "core/base/error_code.h"
 #include "core/base/one_slip.h"

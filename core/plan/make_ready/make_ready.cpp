@@ -1,10 +1,8 @@
 #include "core/plan/make_ready/make_ready.h"
 
 #include "core/plan/make_ready/make_ready_filling.h"
-#include "core/plan/make_ready/make_ready_flow.h"
 #include "core/plan/make_ready/make_ready_model.h"
-#include "core/plan/make_ready/make_ready_moves.h"
-#include "core/plan/make_ready/make_ready_trips.h"
+#include "core/plan/make_ready/make_ready_steps.h"
 
 #include <algorithm>
 #include <chrono>

@@ -1,4 +1,4 @@
-#include "core/plan/make_ready/make_ready_flow.h"
+#include "core/plan/make_ready/make_ready_steps.h"
 
 #include <lemon/network_simplex.h>
 #include <lemon/smart_graph.h>

@@ -1,4 +1,4 @@
-#include "core/plan/make_ready/make_ready_moves.h"
+#include "core/plan/make_ready/make_ready_steps.h"
 
 #include "core/plan/make_ready/make_ready_filling.h"
 

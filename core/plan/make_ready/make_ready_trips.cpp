@@ -1,4 +1,4 @@
-#include "core/plan/make_ready/make_ready_trips.h"
+#include "core/plan/make_ready/make_ready_steps.h"
 
 #include <algorithm>
 #include <map>

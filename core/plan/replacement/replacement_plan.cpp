@@ -1,8 +1,8 @@
 #include "core/plan/replacement/replacement_plan.h"
 
 #include "core/plan/replacement/kit_stock.h"
+#include "core/plan/replacement/loss_rate.h"
 #include "core/plan/replacement/smallest_number.h"
-#include "core/plan/replacement/spares.h"
 
 #include <algorithm>
 #include <cmath>

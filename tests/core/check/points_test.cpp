@@ -1,6 +1,5 @@
 #include "core/check/points.h"
 
-#include "core/check/pressure_afloat.h"
 #include "tests/core/check/check_support.h"
 
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "core/plan/replacement/spares.h"
+#include "core/plan/replacement/loss_rate.h"
 
 #include <gtest/gtest.h>
 
