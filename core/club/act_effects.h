@@ -14,8 +14,8 @@ struct ClubState;
 // StoreFailure.
 
 /// Counts a trip's hours and launches to all that was aboard when the boat went out, on the day on which its
-/// return check was opened. Right after the fact that tells of the trip, so that it is known what that account
-/// wrote.
+/// return check was opened. Right after the fact that tells of the trip, so that it is known what that
+/// account wrote.
 void countTrip(ClubState& state, const CheckRun& run, const TripUse& added);
 /// Takes back what that account counted, after the account itself; a thing of which nothing else was told for
 /// that day is then as it was.
