@@ -9,21 +9,22 @@
 namespace core {
 
 struct ClubState;
+class Ledger;
 
-// What goes with an act of a check besides its own fact. All work in the caller's transaction and throw
+// What goes with an act of a check besides its own fact. All work within the caller's write and throw
 // StoreFailure.
 
 /// Counts a trip's hours and launches to all that was aboard when the boat went out, on the day on which its
 /// return check was opened. Right after the fact that tells of the trip, so that it is known what that
 /// account wrote.
-void countTrip(ClubState& state, const CheckRun& run, const TripUse& added);
+void countTrip(ClubState& state, Ledger& ledger, const CheckRun& run, const TripUse& added);
 /// Takes back what that account counted, after the account itself; a thing of which nothing else was told for
 /// that day is then as it was.
-void uncountTrip(ClubState& state, const CheckRun& run, const RecordedAct& trip);
+void uncountTrip(ClubState& state, Ledger& ledger, const CheckRun& run, const RecordedAct& trip);
 
 /// What goes with a damage that was taken back: its log entry is closed with these words, and what service
 /// rounds found while the damage held the item is made good. After the taking back.
-void endDamage(ClubState& state, const RecordedAct& damage, const std::string& closing, const std::string& by,
-               CalendarDay today);
+void endDamage(ClubState& state, Ledger& ledger, const RecordedAct& damage, const std::string& closing,
+               const std::string& by, CalendarDay today);
 
 } // namespace core

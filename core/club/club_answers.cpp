@@ -73,7 +73,7 @@ MissingOnRecord readMissing(Database& database, Item item, const StateNow& now) 
 
 } // namespace
 
-void ClubState::endUrgentOfWhole(CalendarDay today) {
+void ClubState::endUrgentOfWhole(Ledger& ledger, CalendarDay today) {
     const BoatReader reader(*this, today);
     for (const SignOff& launch : checkTables::standingUrgent(*database)) {
         const auto boat = registerStore.boat(launch.location.name);

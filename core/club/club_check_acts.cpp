@@ -46,44 +46,42 @@ std::string firstNamed(const ClubState& state, const std::string& check) {
 }
 
 /// False: no sighting of that tag stands.
-bool takeSightingsBack(ClubState& state, const CheckRun& run, const std::string& code, const std::string& by,
-                       Moment moment) {
+bool takeSightingsBack(ClubState& state, Ledger& ledger, const CheckRun& run, const std::string& code,
+                       const std::string& by, Moment moment) {
     bool any = false;
     for (const Sighting& sighting : checkTables::sightings(*state.database, run.check)) {
         if (sighting.code != code) continue;
-        state.ledger.append(ActTakenBack{run.check, sighting.id, {}, moment.at}, by);
+        ledger.append(ActTakenBack{run.check, sighting.id, {}, moment.at}, by);
         any = true;
     }
     return any;
 }
 
-void takeBack(ClubState& state, const CheckRun& run, const RecordedAct& act, const std::string& closing,
-              Moment moment) {
+void takeBack(ClubState& state, Ledger& ledger, const CheckRun& run, const RecordedAct& act,
+              const std::string& closing, Moment moment) {
     const std::string by = firstNamed(state, run.check);
     if (act.kind == ActKind::Sighting) {
-        takeSightingsBack(state, run, act.code, by, moment);
+        takeSightingsBack(state, ledger, run, act.code, by, moment);
         return;
     }
-    state.ledger.append(ActTakenBack{run.check, act.id, {}, moment.at}, by);
-    if (act.kind == ActKind::Trip) uncountTrip(state, run, act);
+    ledger.append(ActTakenBack{run.check, act.id, {}, moment.at}, by);
+    if (act.kind == ActKind::Trip) uncountTrip(state, ledger, run, act);
     if (act.kind != ActKind::Damage) return;
-    endDamage(state, act, closing, by, moment.today);
-    state.endUrgentOfWhole(moment.today);
+    endDamage(state, ledger, act, closing, by, moment.today);
+    state.endUrgentOfWhole(ledger, moment.today);
 }
 
 } // namespace
 
 Result<Undone> ClubChecks::undo(const std::string& check, const std::string& closing, Moment moment) {
-    return guarded([&]() -> Result<Undone> {
+    return m_state->write([&](Ledger& ledger) -> Result<Undone> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        Transaction transaction(*m_state->database);
         const auto acts = checkActs::standing(*m_state->database, check, 1);
         if (acts.empty()) return Error{ErrorCode::NothingToTakeBack};
         Undone undone{.act = actOf(*m_state, *run, acts.front())};
-        takeBack(*m_state, *run, acts.front(), closing, moment);
+        takeBack(*m_state, ledger, *run, acts.front(), closing, moment);
         undone.next = newest(*m_state, *run);
-        transaction.commit();
         return undone;
     });
 }
@@ -103,44 +101,40 @@ Result<std::optional<CheckAct>> ClubChecks::newestAct(const std::string& check) 
 }
 
 Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto code = TagCode::parse(typed);
         if (!code) return code.error();
-        Transaction transaction(*m_state->database);
-        if (!takeSightingsBack(*m_state, *run, code->text(), firstNamed(*m_state, check), moment))
+        if (!takeSightingsBack(*m_state, ledger, *run, code->text(), firstNamed(*m_state, check), moment))
             return Error{ErrorCode::NotSeen, {code->grouped()}};
-        transaction.commit();
         return Done{};
     });
 }
 
 Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed, const std::string& text,
                              Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         if (const Outcome good = checkReason(text); !good) return good.error();
         const auto item = ClubKit(*m_state).item(typed);
         if (!item) return Error{ErrorCode::NoSuchItemInCheck, {typed}};
         const std::string by = firstNamed(*m_state, check);
-        Transaction transaction(*m_state->database);
         const std::string words = m_state->newLogText({}, item->id, moment.today, text);
         RowWritten row =
             rowWritten(SheetId::Log, {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},
                        {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}});
         row.check = check;
-        m_state->ledger.append(row, by);
+        ledger.append(row, by);
         // The damage itself is told last: by it the undo knows the entry.
-        m_state->ledger.append(stateGiven(item->id, "unserviceable", moment.today, "damaged", check), by);
-        transaction.commit();
+        ledger.append(stateGiven(item->id, "unserviceable", moment.today, "damaged", check), by);
         return Done{};
     });
 }
 
 Outcome ClubChecks::discard(const std::string& check, const std::string& reason, Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         std::string given(withoutOuterBlanks(reason));
@@ -149,12 +143,10 @@ Outcome ClubChecks::discard(const std::string& check, const std::string& reason,
             if (!acts.empty()) return good.error();
             given.clear();
         }
-        Transaction transaction(*m_state->database);
         // The trip is told anew with the check that is signed: its hours count once.
         for (const RecordedAct& act : acts)
-            if (act.kind == ActKind::Trip) takeBack(*m_state, *run, act, {}, moment);
-        m_state->ledger.append(CheckClosed{check, given, moment.at}, firstNamed(*m_state, check));
-        transaction.commit();
+            if (act.kind == ActKind::Trip) takeBack(*m_state, ledger, *run, act, {}, moment);
+        ledger.append(CheckClosed{check, given, moment.at}, firstNamed(*m_state, check));
         return Done{};
     });
 }

@@ -19,6 +19,7 @@
 #include "core/store/fact_table.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace core {
 namespace {
@@ -64,18 +65,47 @@ Error unknownPerson(const std::string& name) {
     return Error{ErrorCode::NoSuchPerson, {name}};
 }
 
+/// What a tag means in that check, whether it was shown before or not.
+Scanned meaningOf(const ClubState& state, const CheckRun& run, const TagCode& code) {
+    using What = Scanned::What;
+    const RegisterStore& store = state.registerStore;
+    const auto as = [&](What what) { return Scanned{what, tagItself(code), {}, {}}; };
+    switch (code.tagClass()) {
+    case TagClass::Control: {
+        const auto control = controlOf(code);
+        return control ? Scanned{What::Control, tagItself(code), {}, control} : Scanned{};
+    }
+    case TagClass::Shelf:
+        return as(What::Ignored);
+    case TagClass::Boat: {
+        const auto boat = store.boatOfTag(code.text());
+        return as(boat && boat->name == run.location.name ? What::Ignored : What::Unread);
+    }
+    case TagClass::Person: {
+        const auto person = store.personOfTag(code.text());
+        if (!person) return as(What::UnknownTag);
+        const auto names = checkActs::names(*state.database, run.check);
+        if (std::find(names.begin(), names.end(), person->name) != names.end()) return as(What::Ignored);
+        return {What::PersonNamed, tagItself(code), person->name, {}};
+    }
+    case TagClass::Kit:
+        break;
+    }
+    const auto item = store.item(code.text());
+    return item ? Scanned{What::NewItem, item->name(), item->kitType, {}} : as(What::UnknownTag);
+}
+
 } // namespace
 
 Result<OpenCheck> ClubChecks::open(const std::string& name, Phase phase, Moment moment) {
-    return guarded([&]() -> Result<OpenCheck> {
+    return m_state->write([&](Ledger& ledger) -> Result<OpenCheck> {
         const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
-        return m_state->openOrResume(found->name, phase, moment);
+        return m_state->openOrResume(ledger, found->name, phase, moment);
     });
 }
 
-OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment moment) {
-    Transaction transaction(*database);
+OpenCheck ClubState::openOrResume(Ledger& ledger, const std::string& where, Phase phase, Moment moment) {
     if (const auto unfinished = checkTables::unfinished(*database, where, phase)) {
         const bool isOfToday = unfinished->openedAt.localDay() == moment.today;
         if (isOfToday || isTouched(unfinished->check)) return openCheckOf(*unfinished, true);
@@ -84,7 +114,6 @@ OpenCheck ClubState::openOrResume(const std::string& where, Phase phase, Moment 
     }
     const std::string check = newUuid7(moment.at);
     ledger.append(CheckOpened{check, where, phase, moment.at}, {});
-    transaction.commit();
     return {check, locationOf(phase, where), phase, moment.at, false};
 }
 
@@ -110,7 +139,7 @@ std::vector<std::string> ClubChecks::namesOf(const std::string& check) const {
 
 Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::string>& people,
                               Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         std::vector<std::string> names;
@@ -120,72 +149,45 @@ Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::s
             if (std::find(names.begin(), names.end(), person->name) == names.end())
                 names.push_back(person->name);
         }
-        if (names == namesOf(check)) return Done{};
-        Transaction transaction(*m_state->database);
-        m_state->ledger.append(NamesGiven{check, names, moment.at}, {});
-        transaction.commit();
+        if (names != namesOf(check)) ledger.append(NamesGiven{check, names, moment.at}, {});
         return Done{};
     });
 }
 
 Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& text, SeenBy seenBy,
                                  Moment moment) {
-    return guarded([&]() -> Result<Scanned> {
+    std::function<void()> onceOnDisk = [] {};
+    auto scanned = m_state->write([&](Ledger& ledger) -> Result<Scanned> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        const RegisterStore& store = m_state->registerStore;
-        const auto code = scannedCode(text, *m_state->database, store, moment.today.year());
+        const auto code = scannedCode(text, *m_state->database, m_state->registerStore, moment.today.year());
         if (!code) return Scanned{.alike = m_state->tagsLike(text.text)};
-        const auto ignored = [&] { return Scanned{Scanned::What::Ignored, tagItself(*code), {}, {}}; };
-        const auto see = [&](Scanned scanned) -> Scanned {
-            if (stands(checkTables::sightings(*m_state->database, check), code->text())) {
-                scanned.what = Scanned::What::SeenBefore;
-                return scanned;
-            }
-            Transaction transaction(*m_state->database); // from here on nobody else writes
-            const bool isHeld = m_state->heldCheck.isCurrent(check);
-            m_state->ledger.append(TagSeen{check, code->text(), moment.at, nameOf(seenBy)}, {});
-            const std::int64_t mark = m_state->database->changeMark();
-            transaction.commit();
-            if (isHeld) m_state->heldCheck.add(*run, code->text(), mark);
-            return scanned;
-        };
-        switch (code->tagClass()) {
-        case TagClass::Control:
-            if (const auto control = controlOf(*code))
-                return Scanned{Scanned::What::Control, tagItself(*code), {}, control};
-            return Scanned{};
-        case TagClass::Shelf:
-            return ignored();
-        case TagClass::Boat: {
-            const auto boat = store.boatOfTag(code->text());
-            return boat && boat->name == run->location.name
-                       ? ignored()
-                       : Scanned{Scanned::What::Unread, tagItself(*code), {}, {}};
-        }
-        case TagClass::Person: {
-            const auto person = store.personOfTag(code->text());
-            if (!person) return see({Scanned::What::UnknownTag, tagItself(*code), {}, {}});
+        Scanned meant = meaningOf(*m_state, *run, *code);
+        if (meant.what == Scanned::What::PersonNamed) {
             auto names = namesOf(check);
-            if (std::find(names.begin(), names.end(), person->name) != names.end()) return ignored();
-            names.push_back(person->name);
-            if (auto given = giveNames(check, names, moment); !given) return given.error();
-            return Scanned{Scanned::What::PersonNamed, tagItself(*code), person->name, {}};
+            names.push_back(meant.name);
+            ledger.append(NamesGiven{check, names, moment.at}, {});
         }
-        case TagClass::Kit:
-            break;
+        if (meant.what != Scanned::What::NewItem && meant.what != Scanned::What::UnknownTag) return meant;
+        if (stands(checkTables::sightings(*m_state->database, check), code->text())) {
+            meant.what = Scanned::What::SeenBefore;
+            return meant;
         }
-        const auto item = store.item(code->text());
-        return see({item ? Scanned::What::NewItem : Scanned::What::UnknownTag,
-                    item ? item->name() : tagItself(*code),
-                    item ? item->kitType : "",
-                    {}});
+        const bool isHeld = m_state->heldCheck.isCurrent(check);
+        ledger.append(TagSeen{check, code->text(), moment.at, nameOf(seenBy)}, {});
+        if (isHeld)
+            onceOnDisk = [this, run = *run, code = code->text(), mark = m_state->database->changeMark()] {
+                m_state->heldCheck.add(run, code, mark);
+            };
+        return meant;
     });
+    if (scanned) onceOnDisk();
+    return scanned;
 }
 
 Outcome ClubChecks::recordPoint(const std::string& check, const std::string& point, double value,
                                 Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto boat = m_state->registerStore.boat(run->location.name);
@@ -198,9 +200,7 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
         if (found->kind == PointKind::Look && value != 0 && value != 1)
             return Error{ErrorCode::PointNotMeasured, {found->name}};
         if (checkActs::pointValue(*m_state->database, check, found->name) == value) return Done{};
-        Transaction transaction(*m_state->database);
-        m_state->ledger.append(PointRecorded{check, found->name, value, moment.at}, {});
-        transaction.commit();
+        ledger.append(PointRecorded{check, found->name, value, moment.at}, {});
         return Done{};
     });
 }
@@ -216,12 +216,11 @@ Result<CheckAnswer> ClubChecks::answer(const std::string& check, CalendarDay tod
 
 Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string& by,
                                      const std::string& urgent, Moment moment, std::optional<int> missing) {
-    return guarded([&]() -> Result<SignedCheck> {
+    return m_state->write([&](Ledger& ledger) -> Result<SignedCheck> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto person = m_state->registerStore.person(by);
         if (!person) return unknownPerson(by);
-        Transaction transaction(*m_state->database);
         const BoatCheckInput input = m_state->checkStore.inputOf(*run, moment.today);
         const CheckAnswer answer = judge(input);
         const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
@@ -233,22 +232,20 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         if (answer.phase == Phase::Stocktake && input.seen.empty() && missing != missingIn(answer))
             return Error{ErrorCode::NothingOfClubRead};
         const std::string reason = incomplete && answer.phase == Phase::Launch ? given : std::string();
-        m_state->ledger.append(
+        ledger.append(
             CheckSigned{check, run->location.name, run->phase, moment.at, namesOf(check), reason, answer},
             person->name);
         for (const Finding& finding : answer.findings)
             if (finding.kind == FindingKind::NotReturned ||
                 (answer.phase == Phase::Stocktake && finding.kind == FindingKind::Missing))
-                m_state->ledger.append(stateGiven(finding.item.id, "missing", moment.today, {}, check),
-                                       person->name);
-        m_state->endUrgentOfWhole(moment.today);
-        transaction.commit();
+                ledger.append(stateGiven(finding.item.id, "missing", moment.today, {}, check), person->name);
+        m_state->endUrgentOfWhole(ledger, moment.today);
         return SignedCheck{check, person->name, moment.at, reason, answer};
     });
 }
 
 Result<OpenCheck> ClubChecks::openStocktake(const std::string& name, Moment moment) {
-    return guarded([&]() -> Result<OpenCheck> {
+    return m_state->write([&](Ledger& ledger) -> Result<OpenCheck> {
         std::string place;
         std::string known;
         for (const Cells& cells : m_state->registerStore.all(SheetId::Places)) {
@@ -256,7 +253,7 @@ Result<OpenCheck> ClubChecks::openStocktake(const std::string& name, Moment mome
             known += (known.empty() ? "" : ", ") + cells[0];
         }
         if (place.empty()) return noSuchPlace(name, known);
-        return m_state->openOrResume(place, Phase::Stocktake, moment);
+        return m_state->openOrResume(ledger, place, Phase::Stocktake, moment);
     });
 }
 

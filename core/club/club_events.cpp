@@ -44,14 +44,12 @@ Trip readTrip(const ClubState& state, const SignOff& launch) {
 } // namespace
 
 Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event, Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);
         if (!run) return run.error();
         if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
         if (checkActs::eventOf(*m_state->database, check) == event) return Done{};
-        Transaction transaction(*m_state->database);
-        m_state->ledger.append(EventGiven{check, event, moment.at}, {});
-        transaction.commit();
+        ledger.append(EventGiven{check, event, moment.at}, {});
         return Done{};
     });
 }
@@ -70,16 +68,14 @@ Result<EventTally> ClubEvents::tally(const std::string& event) const {
 }
 
 Outcome ClubEvents::recordOperation(const std::string& check, const Operation& operation, Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);
         if (!run) return run.error();
         if (auto fault = faultOf(operation)) return *fault;
         const auto before = operationOf(check);
         if (before && textOf(*before) == textOf(operation)) return Done{};
-        Transaction transaction(*m_state->database);
-        m_state->ledger.append(OperationLogged{check, run->location.name, operation, moment.at}, {});
-        countTrip(*m_state, *run, addedBy(operation, before));
-        transaction.commit();
+        ledger.append(OperationLogged{check, run->location.name, operation, moment.at}, {});
+        countTrip(*m_state, ledger, *run, addedBy(operation, before));
         return Done{};
     });
 }

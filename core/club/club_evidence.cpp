@@ -35,7 +35,7 @@ Result<Evidence> ClubAnswers::evidence(const std::string& name, Instant on) cons
         if (const SignOff* launch = lastLaunchUntil(on, signOffs))
             record = readLaunch(*m_state, *launch, firstReturnAfter(*launch, signOffs));
         Evidence evidence = evidenceOf(found->name, on, record);
-        evidence.head = m_state->ledger.head();
+        evidence.head = m_state->head();
         return evidence;
     });
 }

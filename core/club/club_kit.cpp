@@ -126,12 +126,11 @@ CellTexts cellsOf(const NewKit& kit, CalendarDay today) {
 } // namespace
 
 Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::string& by, Moment moment) {
-    return guarded([&]() -> Result<std::vector<Item>> {
+    return m_state->write([&](Ledger& ledger) -> Result<std::vector<Item>> {
         const auto kit = lookedUp(*m_state, given, moment.today);
         if (!kit) return kit.error();
         if (const Outcome apart = areLabelsApart(kit->labels, moment.today.year()); !apart)
             return apart.error();
-        Transaction transaction(*m_state->database);
         std::vector<std::string> codes;
         const std::size_t count =
             kit->labels.empty() ? static_cast<std::size_t>(kit->count) : kit->labels.size();
@@ -145,9 +144,8 @@ Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::s
                     return days.error();
             }
             codes.push_back(mintCodes(1).front());
-            m_state->ledger.append(rowWritten(SheetId::Items, {{"code", codes.back()}}, cells), by);
+            ledger.append(rowWritten(SheetId::Items, {{"code", codes.back()}}, cells), by);
         }
-        transaction.commit();
         std::vector<Item> items;
         for (const std::string& code : codes)
             if (auto item = m_state->registerStore.item(code)) items.push_back(std::move(*item));
@@ -156,69 +154,60 @@ Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::s
 }
 
 Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
-    return guarded([&]() -> Result<std::string> {
+    return m_state->write([&](Ledger& ledger) -> Result<std::string> {
         const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (known->state == ItemState::WrittenOff)
             return Error{ErrorCode::TagForWrittenOff, {known->kitType, shownTag(*known)}};
-        Transaction transaction(*m_state->database);
         const std::string tag = mintCodes(1).front();
-        m_state->ledger.append(TagFixed{known->id, tag, moment.at}, by);
-        transaction.commit();
+        ledger.append(TagFixed{known->id, tag, moment.at}, by);
         return tag;
     });
 }
 
 Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, const std::string& by,
                           Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
             return Error{ErrorCode::NotAReason, {why}};
         if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
-        Transaction transaction(*m_state->database);
-        m_state->ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
-        transaction.commit();
+        ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
         return Done{};
     });
 }
 
 Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, const std::string& by,
                            Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
         if (const Outcome good = checkReason(why); !good) return good.error();
         const RegisterStore& store = m_state->registerStore;
-        Transaction transaction(*m_state->database);
         for (const std::string& act : store.writeOffsOf(known->id))
-            m_state->ledger.append(ActTakenBack{{}, act, std::string(withoutOuterBlanks(why)), moment.at},
-                                   by);
+            ledger.append(ActTakenBack{{}, act, std::string(withoutOuterBlanks(why)), moment.at}, by);
         // What was missing before it was written off is here now.
         const StateNow before = store.stateOf(known->id, store.record(known->id)->services);
         if (before.state == ItemState::Missing) {
             RowWritten found = stateGiven(known->id, std::string(nameOf(before.apart.state)), moment.today,
                                           before.apart.why);
             found.rule = before.apartRule;
-            m_state->ledger.append(found, by);
+            ledger.append(found, by);
         }
-        m_state->endUrgentOfWhole(moment.today);
-        transaction.commit();
+        m_state->endUrgentOfWhole(ledger, moment.today);
         return Done{};
     });
 }
 
 Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
-        Transaction transaction(*m_state->database);
-        m_state->ledger.append(stateGiven(known->id, "serviceable", moment.today, {}), by);
-        m_state->endUrgentOfWhole(moment.today);
-        transaction.commit();
+        ledger.append(stateGiven(known->id, "serviceable", moment.today, {}), by);
+        m_state->endUrgentOfWhole(ledger, moment.today);
         return Done{};
     });
 }

@@ -31,7 +31,7 @@ Result<std::vector<LogEntry>> ClubLog::entries(const std::string& name) const {
 
 Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text, Severity severity,
                               const std::string& by, Moment moment) {
-    return guarded([&]() -> Result<LogEntry> {
+    return m_state->write([&](Ledger& ledger) -> Result<LogEntry> {
         if (withoutOuterBlanks(text).empty()) return Error{ErrorCode::LogEntryEmpty};
         if (const Outcome good = checkReason(text); !good) return good.error();
         LogEntry entry{.day = moment.today};
@@ -49,30 +49,26 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
             {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}},
             {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
         entry.id = logEntryId({entry.boat, entry.item.id, entry.day.iso(), entry.text});
-        Transaction transaction(*m_state->database);
-        m_state->ledger.append(row, by);
-        transaction.commit();
+        ledger.append(row, by);
         return entry;
     });
 }
 
 Outcome ClubLog::close(const std::string& id, const std::string& closing, const std::string& by,
                        Moment moment) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         for (const LogEntry& entry : m_state->registerStore.allLog()) {
             if (entry.id != id) continue;
             if (const Outcome good = checkReason(closing); !good) return good.error();
             if (entry.closed) return Error{ErrorCode::LogEntryClosed, {entry.closed->iso()}};
-            Transaction transaction(*m_state->database);
-            m_state->ledger.append(rowWritten(SheetId::Log,
-                                              {{"boat", entry.boat},
-                                               {"code", entry.item.id},
-                                               {"day", entry.day.iso()},
-                                               {"text", entry.text}},
-                                              {{"closed", moment.today.iso()}, {"closing", closing}}),
-                                   by);
-            m_state->endUrgentOfWhole(moment.today);
-            transaction.commit();
+            ledger.append(rowWritten(SheetId::Log,
+                                     {{"boat", entry.boat},
+                                      {"code", entry.item.id},
+                                      {"day", entry.day.iso()},
+                                      {"text", entry.text}},
+                                     {{"closed", moment.today.iso()}, {"closing", closing}}),
+                          by);
+            m_state->endUrgentOfWhole(ledger, moment.today);
             return Done{};
         }
         return Error{ErrorCode::NoSuchLogEntry, {id}};

@@ -49,33 +49,29 @@ Result<ManifestRecord> ClubManifests::read() const {
 
 Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine& wanted,
                                   const std::string& by, Moment moment, const ManifestLine* seen) {
-    return guarded([&]() -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         ManifestLine line = wanted;
         if (line.quantity < 0) return Error{ErrorCode::QuantityNegative};
-        ManifestWriter writer(*m_state, SheetId::ManifestLines, owner, by, moment);
+        ManifestWriter writer(*m_state, ledger, SheetId::ManifestLines, owner, by, moment);
         if (auto known = writer.checkOwner(); !known) return known;
-        Transaction transaction(*m_state->database);
         if (seen != nullptr && !isAskedStill(writer.now(), *seen)) return lineChanged(*seen);
         const auto stored = writer.find(keyOfLine(line));
         const auto before = stored ? std::optional(manifestLineFrom(*stored)) : std::nullopt;
         if (seen == nullptr && before && before->quantity == 0 && line.substitutes.empty())
             line.substitutes = before->substitutes;
         auto written = writer.write(keyOfLine(line), cellsOfLine(line, before));
-        if (written) transaction.commit();
         return written;
     });
 }
 
 Outcome ClubManifests::dropOwnLine(const std::string& boat, const ManifestLine& seen, const std::string& by,
                                    Moment moment) {
-    return guarded([&]() -> Outcome {
-        ManifestWriter writer(*m_state, SheetId::ManifestLines, {ManifestOwner::Kind::Boat, boat}, by,
+    return m_state->write([&](Ledger& ledger) -> Outcome {
+        ManifestWriter writer(*m_state, ledger, SheetId::ManifestLines, {ManifestOwner::Kind::Boat, boat}, by,
                               moment);
-        Transaction transaction(*m_state->database);
         if (!writer.find(keyOfLine(seen))) return Error{ErrorCode::NoOwnLine, {boat, seen.kitType}};
         if (!isAskedStill(writer.now(), seen)) return lineChanged(seen);
         writer.drop(keyOfLine(seen));
-        transaction.commit();
         return Done{};
     });
 }

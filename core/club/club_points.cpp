@@ -63,7 +63,8 @@ Error takenName(const PhasePoint& point) {
 
 /// A point is known by its name: a boat whose own point replaces the class's would be asked both from then
 /// on.
-Outcome mayRename(ClubState& state, const ManifestOwner& owner, const AskedPoint& old, Moment moment) {
+Outcome mayRename(ClubState& state, Ledger& ledger, const ManifestOwner& owner, const AskedPoint& old,
+                  Moment moment) {
     const std::string& name = old.point.name;
     if (owner.kind == ManifestOwner::Kind::Boat) {
         if (old.isOwn && !old.ofClass) return Done{};
@@ -71,7 +72,8 @@ Outcome mayRename(ClubState& state, const ManifestOwner& owner, const AskedPoint
     }
     for (const Cells& boat : state.registerStore.where(SheetId::Boats, "boat_class", owner.name)) {
         const std::string boatName = boatFrom(boat).name;
-        const ManifestWriter own(state, SheetId::Points, {ManifestOwner::Kind::Boat, boatName}, {}, moment);
+        const ManifestWriter own(state, ledger, SheetId::Points, {ManifestOwner::Kind::Boat, boatName}, {},
+                                 moment);
         if (own.find(keyOfPoint({old.phase, old.point})))
             return Error{ErrorCode::BoatHasOwnPoint, {boatName, name}};
     }
@@ -82,10 +84,9 @@ Outcome mayRename(ClubState& state, const ManifestOwner& owner, const AskedPoint
 
 Outcome ClubManifests::changePoint(const ManifestOwner& owner, const PhasePoint& wanted,
                                    const std::string& by, Moment moment, const PhasePoint* seen) {
-    return guarded([&]() -> Outcome {
-        ManifestWriter writer(*m_state, SheetId::Points, owner, by, moment);
+    return m_state->write([&](Ledger& ledger) -> Outcome {
+        ManifestWriter writer(*m_state, ledger, SheetId::Points, owner, by, moment);
         if (auto known = writer.checkOwner(); !known) return known;
-        Transaction transaction(*m_state->database);
         const Manifest now = writer.now();
         if (seen != nullptr)
             if (auto fault = pointFault(now, *seen)) return *fault;
@@ -93,28 +94,26 @@ Outcome ClubManifests::changePoint(const ManifestOwner& owner, const PhasePoint&
         if ((seen == nullptr || isRenamed) && findPoint(now, wanted) != nullptr) return takenName(wanted);
         std::optional<int> place;
         if (isRenamed) {
-            if (auto may = mayRename(*m_state, owner, *findPoint(now, *seen), moment); !may) return may;
+            if (auto may = mayRename(*m_state, ledger, owner, *findPoint(now, *seen), moment); !may)
+                return may;
             place = writer.placeOf(keyOfPoint(*seen));
             writer.drop(keyOfPoint(*seen));
         }
         const auto stored = writer.find(keyOfPoint(wanted));
         const auto before = stored ? std::optional(pointFrom(*stored).point) : std::nullopt;
         auto written = writer.write(keyOfPoint(wanted), cellsOfPoint(wanted.point, before), place);
-        if (written) transaction.commit();
         return written;
     });
 }
 
 Outcome ClubManifests::dropPoint(const ManifestOwner& owner, const PhasePoint& seen, const std::string& by,
                                  Moment moment) {
-    return guarded([&]() -> Outcome {
-        ManifestWriter writer(*m_state, SheetId::Points, owner, by, moment);
-        Transaction transaction(*m_state->database);
+    return m_state->write([&](Ledger& ledger) -> Outcome {
+        ManifestWriter writer(*m_state, ledger, SheetId::Points, owner, by, moment);
         if (auto fault = pointFault(writer.now(), seen)) return *fault;
         if (!writer.find(keyOfPoint(seen)))
             return Error{ErrorCode::NoOwnPoint, {owner.name, seen.point.name}};
         writer.drop(keyOfPoint(seen));
-        transaction.commit();
         return Done{};
     });
 }

@@ -21,7 +21,7 @@ Result<Verification> ClubRecord::verify(bool rebuild) {
             transaction.commit();
         }
         Verification verification = verifyStore(*m_state->database);
-        verification.head = m_state->ledger.head();
+        verification.head = m_state->head();
         return verification;
     });
 }

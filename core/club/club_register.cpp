@@ -26,16 +26,14 @@ namespace core {
 
 Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, CalendarDay today,
                                            bool dryRun, const std::function<void(int, int)>& progress) {
-    return guarded([&]() -> Result<ImportPlan> {
-        Transaction transaction(*m_state->database);
+    return m_state->write([&](Ledger& ledger) -> Result<ImportPlan> {
         auto plan = planImport(folder, m_state->registerStore, today, mintKitCode, progress);
         if (!plan || !plan->rejected.empty() || dryRun) return plan;
         for (RowChange& change : plan->changes) {
             if (change.order) change.order = placeBehind(*m_state->database, change);
-            m_state->ledger.append(rowWritten(change), {});
+            ledger.append(rowWritten(change), {});
         }
-        m_state->endUrgentOfWhole(today);
-        transaction.commit();
+        m_state->endUrgentOfWhole(ledger, today);
         return plan;
     });
 }

@@ -46,7 +46,7 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
 } // namespace
 
 Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment moment) {
-    return guarded([&]() -> Result<ServiceRound> {
+    return m_state->write([&](Ledger& ledger) -> Result<ServiceRound> {
         ServiceRoundInput input{.order = given, .moment = moment};
         ServiceOrder& order = input.order;
         if (order.day > moment.today)
@@ -54,15 +54,13 @@ Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment mo
         const auto person = m_state->registerStore.person(order.by);
         if (!person) return Error{ErrorCode::NoSuchPerson, {order.by}};
         order.by = person->name;
-        Transaction transaction(*m_state->database);
         input.kitTypes = m_state->registerStore.allKitTypes();
         if (!isRuleOfClub(order.rule, input.kitTypes)) return Error{ErrorCode::NoSuchRule, {order.rule}};
         readScans(*m_state, input);
         ServiceRoundAnswer answer = serviceRoundOf(input);
         for (const RoundEntry& entry : answer.entries)
-            writeEntry(m_state->ledger, entry, order);
-        m_state->endUrgentOfWhole(moment.today);
-        transaction.commit();
+            writeEntry(ledger, entry, order);
+        m_state->endUrgentOfWhole(ledger, moment.today);
         return std::move(answer.round);
     });
 }

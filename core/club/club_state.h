@@ -22,19 +22,27 @@ namespace core {
 struct ClubState {
     explicit ClubState(std::unique_ptr<Database> opened)
         : database(std::move(opened))
-        , ledger(*database)
         , registerStore(*database)
         , checkStore(*database)
-        , heldCheck(*database, checkStore) {}
+        , heldCheck(*database, checkStore)
+        , m_ledger(*database) {}
 
     std::unique_ptr<Database> database;
-    Ledger ledger;
     RegisterStore registerStore;
     CheckStore checkStore;
     HeldCheck heldCheck;
 
+    /// The one way to write: begins a write transaction, then `work` looks, decides and appends to the
+    /// ledger, and it is committed. So nobody else writes between what is asked and what is recorded. When
+    /// `work` gives an error, or throws, nothing was done. `work`: gives an Outcome or a Result. Not to be
+    /// nested.
+    template <class Work>
+    auto write(Work work) -> decltype(work(std::declval<Ledger&>()));
+
+    std::string head() const { return m_ledger.head(); } ///< hash of this machine's newest fact
+
     /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
-    OpenCheck openOrResume(const std::string& where, Phase phase, Moment moment);
+    OpenCheck openOrResume(Ledger& ledger, const std::string& where, Phase phase, Moment moment);
 
     /// Whether anything stands of the check besides its opening.
     bool isTouched(const std::string& check) const;
@@ -48,7 +56,7 @@ struct ClubState {
     /// Writes of each boat that went out urgently and is whole now that it is: the reason of that launch then
     /// stands no more, whatever happens to the boat's kit later. Last in each act that may make a boat whole,
     /// in its transaction.
-    void endUrgentOfWhole(CalendarDay today);
+    void endUrgentOfWhole(Ledger& ledger, CalendarDay today);
 
     /// The club's own tags, of kit, boats and people, that are one slip away from what was typed; as they are
     /// printed, at most three. Reads all tags, so only for what is no tag.
@@ -61,6 +69,9 @@ struct ClubState {
 
     /// A signature with the answer that was signed.
     SignedCheck signedCheck(const SignOff& signOff) const;
+
+private:
+    Ledger m_ledger;
 };
 
 /// Runs `work` and turns a failing store, or a record that cannot be read, into its Error.
@@ -71,6 +82,16 @@ auto guarded(Work work) -> decltype(work()) {
     } catch (const std::exception& thrown) {
         return errorOf(thrown);
     }
+}
+
+template <class Work>
+auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
+    return guarded([&]() -> decltype(work(m_ledger)) {
+        Transaction transaction(*database);
+        auto done = work(m_ledger);
+        if (done) transaction.commit();
+        return done;
+    });
 }
 
 /// `known`: the club's places, as a list for people; empty when it has none.

@@ -24,11 +24,11 @@ std::optional<LogEntry> entryOf(const ClubState& state, const RecordedAct& damag
     return std::nullopt;
 }
 
-void closeEntryOf(ClubState& state, const RecordedAct& damage, const std::string& closing,
+void closeEntryOf(ClubState& state, Ledger& ledger, const RecordedAct& damage, const std::string& closing,
                   const std::string& by, CalendarDay today) {
     const auto entry = entryOf(state, damage);
     if (!entry) return;
-    state.ledger.append(
+    ledger.append(
         rowWritten(SheetId::Log, keyOfEntry(*entry), {{"closed", today.iso()}, {"closing", closing}}), by);
 }
 
@@ -52,7 +52,7 @@ std::vector<ServiceRecord> recordedSince(const ClubState& state, const std::stri
 
 /// While a damage held the item, a service round gave it no state of its own. What the rounds since then
 /// found is made good when the damage is taken back.
-void judgeRoundsAnew(ClubState& state, const std::string& code, CalendarDay today) {
+void judgeRoundsAnew(ClubState& state, Ledger& ledger, const std::string& code, CalendarDay today) {
     const auto services = state.registerStore.record(code)->services;
     const StateNow now = state.registerStore.stateOf(code, services);
     if (now.apartStamp.empty()) return; // no state was ever given: the records decide by themselves
@@ -61,22 +61,22 @@ void judgeRoundsAnew(ClubState& state, const std::string& code, CalendarDay toda
     if (now.apart.state == ItemState::Serviceable && failed) {
         RowWritten row = stateGiven(code, "unserviceable", failed->day, {});
         row.rule = failed->rule;
-        state.ledger.append(row, {});
+        ledger.append(row, {});
         return;
     }
     const auto open = openOnly(state.registerStore.logOfItem(code));
     const bool isHeldByLog = std::any_of(
         open.begin(), open.end(), [](const LogEntry& entry) { return entry.severity == Severity::Stop; });
     if (now.apart.byFailedRecord && !since.empty() && !failedSince(services) && !isHeldByLog)
-        state.ledger.append(stateGiven(code, "serviceable", today, {}), {});
+        ledger.append(stateGiven(code, "serviceable", today, {}), {});
 }
 
 } // namespace
 
-void endDamage(ClubState& state, const RecordedAct& damage, const std::string& closing, const std::string& by,
-               CalendarDay today) {
-    closeEntryOf(state, damage, closing, by, today);
-    judgeRoundsAnew(state, damage.code, today);
+void endDamage(ClubState& state, Ledger& ledger, const RecordedAct& damage, const std::string& closing,
+               const std::string& by, CalendarDay today) {
+    closeEntryOf(state, ledger, damage, closing, by, today);
+    judgeRoundsAnew(state, ledger, damage.code, today);
 }
 
 } // namespace core

@@ -8,9 +8,10 @@
 
 namespace core {
 
-ManifestWriter::ManifestWriter(ClubState& state, SheetId sheet, ManifestOwner owner, std::string by,
-                               Moment moment)
+ManifestWriter::ManifestWriter(ClubState& state, Ledger& ledger, SheetId sheet, ManifestOwner owner,
+                               std::string by, Moment moment)
     : m_state(state)
+    , m_ledger(ledger)
     , m_sheet(core::sheet(sheet))
     , m_owner(std::move(owner))
     , m_by(std::move(by))
@@ -75,7 +76,7 @@ void ManifestWriter::drop(const CellTexts& key) {
 
 void ManifestWriter::append(RowWritten row) {
     row.at = m_moment.at;
-    m_state.ledger.append(row, m_by);
+    m_ledger.append(row, m_by);
 }
 
 } // namespace core

@@ -16,7 +16,8 @@ namespace core {
 /// all functions may throw StoreFailure.
 class ManifestWriter {
 public:
-    ManifestWriter(ClubState& state, SheetId sheet, ManifestOwner owner, std::string by, Moment moment);
+    ManifestWriter(ClubState& state, Ledger& ledger, SheetId sheet, ManifestOwner owner, std::string by,
+                   Moment moment);
 
     /// Only a class that some boat is of has a manifest; boats are looked up by the import's checks.
     Outcome checkOwner() const;
@@ -36,6 +37,7 @@ private:
     void append(RowWritten row);
 
     ClubState& m_state;
+    Ledger& m_ledger;
     const Sheet& m_sheet;
     ManifestOwner m_owner;
     std::string m_by;

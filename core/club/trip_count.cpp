@@ -39,8 +39,8 @@ std::vector<RowWritten> rowsCountedBy(const ClubState& state, const CheckRun& ru
 }
 
 /// What somebody wrote of that day since then, by hand or by an import, stays.
-void takeBackUse(ClubState& state, const CheckRun& run, const RowWritten& counted, const TripUse& less,
-                 const std::string& tripStamp) {
+void takeBackUse(ClubState& state, Ledger& ledger, const CheckRun& run, const RowWritten& counted,
+                 const TripUse& less, const std::string& tripStamp) {
     const auto facts = factTable::ofRow(*state.database, tableOfUse(), counted.key);
     const auto record = state.registerStore.record(counted.keyCells.front());
     const auto day = CalendarDay::parse(counted.keyCells.back());
@@ -51,25 +51,24 @@ void takeBackUse(ClubState& state, const CheckRun& run, const RowWritten& counte
         row.isGone = true;
         row.set.clear();
     }
-    state.ledger.append(row, {});
+    ledger.append(row, {});
 }
 
 } // namespace
 
-void countTrip(ClubState& state, const CheckRun& run, const TripUse& added) {
+void countTrip(ClubState& state, Ledger& ledger, const CheckRun& run, const TripUse& added) {
     const auto launch = launchOf(state, run);
     if (!launch || added.isNone()) return;
     for (const ItemRecord& record : state.checkStore.itemsSeenIn(launch->check))
-        state.ledger.append(useRow(run, record.item.id, dayWith(added, record.use, run.openedAt.localDay())),
-                            {});
+        ledger.append(useRow(run, record.item.id, dayWith(added, record.use, run.openedAt.localDay())), {});
 }
 
-void uncountTrip(ClubState& state, const CheckRun& run, const RecordedAct& trip) {
+void uncountTrip(ClubState& state, Ledger& ledger, const CheckRun& run, const RecordedAct& trip) {
     const auto told = checkActs::operationTold(*state.database, trip.id);
     const auto before = checkActs::operation(*state.database, run.check);
     const TripUse less = addedBy(before.value_or(Operation{.launches = 0}), told);
     for (const RowWritten& row : rowsCountedBy(state, run, trip))
-        takeBackUse(state, run, row, less, trip.stamp);
+        takeBackUse(state, ledger, run, row, less, trip.stamp);
 }
 
 } // namespace core
