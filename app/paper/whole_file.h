@@ -9,7 +9,11 @@
 namespace app {
 
 /// What a failure calls it.
-enum class Paper { File, Sheet };
+enum class Paper { File, Sheet, Picture };
+
+// The one way to make a file for people. It never takes the place of a club file (nor of what SQLite keeps
+// beside one), of a folder, a device or a pipe, whatever name or link leads there: BadInput. Any other file
+// of that name is written over.
 
 /// Writes a file so that it is whole or as it was before: first beside it, then renamed over it. DiskFailed.
 core::Outcome writeWholeFile(const std::filesystem::path& file, const QByteArray& bytes,

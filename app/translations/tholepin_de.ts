@@ -1741,6 +1741,18 @@ Erledigt am %1: %2</translation>
         <source>only a written-off item is reinstated</source>
         <translation>nur Ausgesondertes kommt wieder in Gebrauch</translation>
     </message>
+    <message>
+        <source>this is a club file, or part of one: nothing is written over it</source>
+        <translation>das ist eine Vereinsdatei oder ein Teil davon: darüber wird nichts geschrieben</translation>
+    </message>
+    <message>
+        <source>choose another name</source>
+        <translation>einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>this is a folder or a device: nothing is written over it</source>
+        <translation>das ist ein Ordner oder ein Gerät: darüber wird nichts geschrieben</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

@@ -6,7 +6,7 @@
 namespace core {
 namespace {
 
-/// Worst first: what stops, then what is passed or not known, then by the day.
+/// Worst first: what stops, then what is passed, then what has no day, then by the day.
 int rankOf(const RuleDue& due) {
     if (due.isPassedStop()) return 0;
     switch (due.state) {
@@ -15,13 +15,11 @@ int rankOf(const RuleDue& due) {
     case DueState::WithinTolerance:
         return 2;
     case DueState::Undated:
-        return 3;
     case DueState::DueSoon:
-        return 4;
     case DueState::Later:
         break;
     }
-    return 5;
+    return 3;
 }
 
 bool isListed(const RuleDue& due, CalendarDay today, int days) {
@@ -43,8 +41,7 @@ std::vector<DueRow> dueListOf(const std::vector<ItemRecord>& kit,
                 rows.push_back({item.name(), item.kitType, item.size, item.boat, std::move(due)});
     }
     const auto place = [](const DueRow& row) {
-        const int day = row.due.due ? row.due.due->number() : 0;
-        return std::tuple(rankOf(row.due), day, std::string_view(row.item.id),
+        return std::tuple(rankOf(row.due), row.due.due, std::string_view(row.item.id),
                           std::string_view(row.due.rule.name));
     };
     std::ranges::stable_sort(rows, {}, place);

@@ -237,6 +237,8 @@ enum class ErrorCode : std::uint16_t {
     NotAPicture,
     PictureDamaged,
     PictureTooBig,
+    OutputIsClub,
+    OutputNotAFile,
     FileNotSaved,         ///< what the system says
     SheetNotSaved,        ///< what the system says
     PictureNotSaved,      ///< what the system says

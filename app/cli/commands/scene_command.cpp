@@ -9,10 +9,10 @@
 #include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/paper/tag_scene.h"
+#include "app/paper/whole_file.h"
 #include "app/text/words.h"
 
 #include <QBuffer>
-#include <QSaveFile>
 
 #include <filesystem>
 #include <memory>
@@ -31,11 +31,8 @@ core::Outcome save(const QImage& picture, const std::filesystem::path& file) {
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     constexpr int quality = 92;
-    QSaveFile out(QString::fromStdString(file.string()));
-    if (picture.save(&buffer, "JPEG", quality) && out.open(QIODevice::WriteOnly) &&
-        out.write(bytes) == bytes.size() && out.commit())
-        return core::Done{};
-    return core::Error{core::ErrorCode::PictureNotSaved, {out.errorString().toStdString()}, file.string()};
+    picture.save(&buffer, "JPEG", quality);
+    return writeWholeFile(file, bytes, Paper::Picture);
 }
 
 core::Result<ScenePictures> saveScenes(const std::vector<TagScene>& scenes,
