@@ -29,4 +29,14 @@ void HeldCheck::add(const CheckRun& run, const std::string& code, std::int64_t c
     }
 }
 
+void HeldCheck::drop(const CheckRun& run, const std::string& code, std::int64_t changeMark) {
+    try {
+        if (run.phase == Phase::Stocktake) return m_held.reset(); // what is expected there may change, too
+        m_store.dropSighting(m_held->input, code);
+        m_held->changeMark = changeMark;
+    } catch (const std::exception&) {
+        m_held.reset();
+    }
+}
+
 } // namespace core

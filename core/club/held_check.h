@@ -28,6 +28,9 @@ public:
     /// change mark. Does not throw: whatever fails only makes the next answer read everything.
     void add(const CheckRun& run, const std::string& code, std::int64_t changeMark);
 
+    /// The same with a sighting that was taken back.
+    void drop(const CheckRun& run, const std::string& code, std::int64_t changeMark);
+
 private:
     struct Held {
         std::string check;

@@ -59,6 +59,17 @@ void CheckStore::addSighting(BoatCheckInput& input, const CheckRun& run, const S
     addKitTypes(input);
 }
 
+void CheckStore::dropSighting(BoatCheckInput& input, const std::string& code) const {
+    std::erase(input.unknownTags, code);
+    const auto gone =
+        std::erase_if(input.seen, [&](const SeenItem& each) { return each.record.item.id == code; });
+    if (gone == 0) return;
+    // An item that was missing before it was seen is so again.
+    for (ItemRecord& expected : input.expectedBack)
+        if (expected.item.id == code)
+            if (auto record = m_register.record(code)) expected = std::move(*record);
+}
+
 SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const {
     SeenItem seen;
     const std::string& code = record.item.id;

@@ -24,6 +24,8 @@ public:
 
     /// Adds the first sighting of a tag, which was recorded after `input` was read. Reads that item alone.
     void addSighting(BoatCheckInput& input, const CheckRun& run, const Sighting& sighting) const;
+    /// The same for one that was taken back; `code`: that of the tag. Not for a stocktake.
+    void dropSighting(BoatCheckInput& input, const std::string& code) const;
 
     /// The signed launch check that the boat is out on: its newest launch, unless a return was signed after
     /// it.

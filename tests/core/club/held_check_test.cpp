@@ -29,6 +29,19 @@ void expectAsOnDisk(const SmallClub& small, const std::string& check) {
     EXPECT_EQ(answerOf(small.club, check, small.now.today), answerOf(*onDisk, check, small.now.today));
 }
 
+/// The same when what was shown last is taken back, by either way to do so, and shown again.
+void expectAsOnDiskAfterUndo(SmallClub& small, const std::string& check, const char* code) {
+    if (small.club.checks().undoSightingOf(check, code, small.now)) {
+        expectAsOnDisk(small, check);
+        small.scan(check, code);
+        expectAsOnDisk(small, check);
+    }
+    ASSERT_TRUE(small.club.checks().undo(check, "taken back", small.now));
+    expectAsOnDisk(small, check);
+    small.scan(check, code);
+    expectAsOnDisk(small, check);
+}
+
 /// Spare paddles at home in a loft, one of them marked missing, and two people with their own tags.
 void fitOut(SmallClub& small) {
     small.import("places.csv", "place\nLoft\n");
@@ -45,6 +58,7 @@ TEST(HeldCheck, answersFromMemoryAsFromDiskAfterEachThingShown) {
                              "B00000002Q", "K80NSC1FX4", "K000000018", "KBDWAF2K6T", "KD2289T9SE"}) {
         small.scan(check, code);
         expectAsOnDisk(small, check);
+        expectAsOnDiskAfterUndo(small, check, code);
     }
 }
 
@@ -65,6 +79,7 @@ TEST(HeldCheck, answersFromMemoryAsFromDiskInAReturnOfWhatIsMissing) {
     for (const char* code : {"KGFB6J8WF9", "K80NSC1FX4", "K000000034", "K00000009T", "KD2289T9SE"}) {
         small.scan(check, code);
         expectAsOnDisk(small, check);
+        expectAsOnDiskAfterUndo(small, check, code);
     }
 }
 
