@@ -1753,6 +1753,14 @@ Erledigt am %1: %2</translation>
         <source>this is a folder or a device: nothing is written over it</source>
         <translation>das ist ein Ordner oder ein Gerät: darüber wird nichts geschrieben</translation>
     </message>
+    <message>
+        <source>the club file was moved, deleted or replaced while it was open; nothing was recorded</source>
+        <translation>die Vereinsdatei wurde verschoben, gelöscht oder ersetzt, während sie offen war; nichts wurde eingetragen</translation>
+    </message>
+    <message>
+        <source>see what became of it, and open the file that is to be used</source>
+        <translation>sehen, was daraus wurde, und die Datei öffnen, mit der gearbeitet werden soll</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

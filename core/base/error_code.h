@@ -16,6 +16,7 @@ enum class ErrorCode : std::uint16_t {
     NotAClubFile,
     FileUnfinished,  ///< its creation was cut short
     FileNewer,       ///< its format; the newest known here
+    FileReplaced,    ///< moved, deleted or replaced while it was open
     DatabaseLocked,  ///< what SQLite says
     DatabaseForeign, ///< what SQLite says: it is no database
     DatabaseDamaged, ///< what SQLite says

@@ -4,7 +4,7 @@
 
 #include <fcntl.h>
 #include <fmt/format.h>
-#include <fstream>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace core::clubFile {
@@ -17,15 +17,25 @@ constexpr int applicationId = 0x54484f4c; // "THOL"
     throw StoreFailure({code, std::move(arguments), file.string()});
 }
 
-/// Makes the file, atomically refusing one that exists.
-void claim(const std::filesystem::path& file) {
-    const int handle = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0644);
+/// Only its owner reads what a club knows of its people.
+constexpr mode_t ownersAlone = 0600;
+
+/// Makes the file, atomically refusing one that exists, or a link.
+void claim(const std::filesystem::path& file, mode_t mode) {
+    const int handle = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_NOFOLLOW | O_CLOEXEC, mode);
     if (handle >= 0) {
+        ::fchmod(handle, mode); // whatever the umask takes away
         ::close(handle);
         return;
     }
     if (errno == EEXIST) refuse(ErrorCode::FileExists, file);
     refuse(ErrorCode::FileNotMade, file, {std::generic_category().message(errno)});
+}
+
+/// A copy is for whoever may read the original.
+mode_t modeOf(Database& database) {
+    struct stat status {};
+    return ::stat(database.path().c_str(), &status) == 0 ? status.st_mode & 0777 : ownersAlone;
 }
 
 void removeTraces(const std::filesystem::path& file) {
@@ -53,16 +63,14 @@ void requireClub(Database& database, const std::filesystem::path& file, int newe
 }
 
 void backUp(Database& database, const std::filesystem::path& file, std::int64_t version) {
-    const auto copy = std::filesystem::path(fmt::format("{}.before-{}", file.string(), version + 1));
-    Database target(copy, Database::Mode::Create);
-    database.copyTo(target);
+    copy(database, std::filesystem::path(fmt::format("{}.before-{}", file.string(), version + 1)));
 }
 
 } // namespace
 
 std::unique_ptr<Database> create(const std::filesystem::path& file,
                                  const std::function<void(Database&)>& fill) {
-    claim(file);
+    claim(file, ownersAlone);
     try {
         auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
         Transaction transaction(*database);
@@ -104,10 +112,12 @@ std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
 }
 
 void copy(Database& source, const std::filesystem::path& to) {
-    claim(to);
+    claim(to, modeOf(source));
     try {
         Database target(to, Database::Mode::ReadWrite);
         source.copyTo(target);
+        // A copy is read where nothing can be written beside it, too: on a stick that is locked, on a disc.
+        target.script("PRAGMA journal_mode = DELETE");
     } catch (...) {
         removeTraces(to);
         throw;

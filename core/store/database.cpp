@@ -164,6 +164,16 @@ void Database::copyTo(Database& target) {
     if (code != SQLITE_OK) fail(target.m_handle, code);
 }
 
+std::string Database::path() const {
+    return sqlite3_db_filename(m_handle, "main");
+}
+
+void Database::requireFileInPlace() {
+    int hasMoved = 0; // of a database in memory nothing is told
+    sqlite3_file_control(m_handle, "main", SQLITE_FCNTL_HAS_MOVED, &hasMoved);
+    if (hasMoved != 0) throw StoreFailure({ErrorCode::FileReplaced, {}, path()});
+}
+
 std::int64_t Database::changeMark() {
     const std::int64_t ofOthers = number("PRAGMA data_version");
     const std::int64_t ofOwn = sqlite3_total_changes64(m_handle);
@@ -179,6 +189,7 @@ std::optional<std::string> firstText(Statement query) {
 
 Transaction::Transaction(Database& database)
     : m_database(database) {
+    database.requireFileInPlace();
     database.script("BEGIN IMMEDIATE");
 }
 

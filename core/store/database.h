@@ -71,9 +71,12 @@ public:
     void switchToWal();
     /// A copy of the whole content, made by SQLite's backup interface.
     void copyTo(Database& target);
+    /// Throws FileReplaced when the file is no longer at its path: what is written to it would be lost.
+    void requireFileInPlace();
     /// Another number than before whenever something was written since, by this connection or another one.
     std::int64_t changeMark();
     sqlite3* handle() const { return m_handle; }
+    std::string path() const; ///< empty in memory
 
 private:
     sqlite3* m_handle = nullptr;
@@ -86,7 +89,7 @@ private:
 /// The first column of a query's first row; empty without a row.
 std::optional<std::string> firstText(Statement query);
 
-/// Immediate write transaction; rolls back unless committed.
+/// Immediate write transaction to the file that is at its path; rolls back unless committed.
 class Transaction {
 public:
     explicit Transaction(Database& database);
