@@ -5979,10 +5979,6 @@ Erledigt am %2: %3</translation>
         <translation>Nichts wird knapp.</translation>
     </message>
     <message>
-        <source>%1. Cost, %2.</source>
-        <translation>%1. Kosten, %2.</translation>
-    </message>
-    <message>
         <source>; </source>
         <translation>; </translation>
     </message>
@@ -6073,6 +6069,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>Cost, %1.</source>
+        <translation>Kosten, %1.</translation>
     </message>
 </context>
 <context>

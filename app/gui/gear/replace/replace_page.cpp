@@ -76,10 +76,14 @@ QString summaryOf(const core::ReplacementPlan& plan) {
     if (late > 0)
         words << counted(late, QT_TRANSLATE_N_NOOP("Words", "%n order is late"),
                          QT_TRANSLATE_N_NOOP("Words", "%n orders are late"));
+    return ReplacePage::tr("%1.").arg(listed(words));
+}
+
+QString costOf(const core::ReplacementPlan& plan) {
     QStringList years;
     for (const core::BudgetYear& year : plan.budget)
         years << budgetInWords(year);
-    return ReplacePage::tr("%1. Cost, %2.").arg(listed(words), years.join(ReplacePage::tr("; ")));
+    return years.isEmpty() ? QString() : ReplacePage::tr("Cost, %1.").arg(years.join(ReplacePage::tr("; ")));
 }
 
 ReplacePage::ReplacePage(GearTools given, QWidget* parent)
@@ -87,6 +91,7 @@ ReplacePage::ReplacePage(GearTools given, QWidget* parent)
     , m_months(new ChoiceBox(this))
     , m_confidence(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "replaceSummaryLabel"))
+    , m_cost(wordsLabel(this, "remark", "replaceCostLabel"))
     , m_rows(new PlainTableModel(this))
     , m_table(new PlainTable(*m_rows, this))
     , m_chosen(wordsLabel(this, "remark", "replaceChosenLabel"))
@@ -115,7 +120,7 @@ void ReplacePage::build() {
     m_confidence->setCurrentIndex(2);
     m_table->setObjectName("replaceTable");
     m_table->setAccessibleName(tr("what runs short, by order-by day"));
-    m_table->setMinimumHeight(220);
+    m_table->setMinimumHeight(180);
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
     head->addWidget(m_summary, 1);
@@ -124,6 +129,7 @@ void ReplacePage::build() {
     m_confidence->setAccessibleName(tr("confidence that no kit runs short"));
     QVBoxLayout& layout = column(spaceUnit);
     layout.addLayout(head);
+    layout.addWidget(m_cost);
     layout.addWidget(m_table, 12);
     layout.addWidget(buildBeside(), 10);
     layout.addWidget(saidLabel("replaceSaidLabel"));
@@ -205,6 +211,8 @@ void ReplacePage::take(const core::Result<Read>& read) {
     m_plan = read->plan;
     m_lives = read->lives;
     m_summary->setText(summaryOf(*m_plan));
+    m_cost->setText(costOf(*m_plan));
+    m_cost->setVisible(!m_cost->text().isEmpty());
     for (QPushButton* button : m_papers)
         button->setEnabled(m_plan->runsShort());
     fillTable();

@@ -62,6 +62,7 @@ private:
     QComboBox* m_months;
     QComboBox* m_confidence;
     QLabel* m_summary;
+    QLabel* m_cost;
     PlainTableModel* m_rows;
     PlainTable* m_table;
     QLabel* m_chosen;

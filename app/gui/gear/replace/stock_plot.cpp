@@ -35,7 +35,7 @@ StockPlot::StockPlot(QWidget* parent)
     setObjectName("stockPlot");
     setAccessibleName(tr("stock and what is wanted, month by month"));
     setFocusPolicy(Qt::NoFocus);
-    setMinimumHeight(120);
+    setMinimumHeight(160);
     addOver(m_across, m_up, {m_stock, m_wanted});
     m_across->setFormat(QStringLiteral("MMM yyyy"));
     m_across->setTickCount(5);
