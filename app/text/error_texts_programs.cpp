@@ -13,6 +13,8 @@ constexpr ErrorText textsOfPrograms[] = {
      QT_TRANSLATE_NOOP("Errors", "write it like 2026-03-14")},
     {ErrorCode::InstantUnreadable, QT_TRANSLATE_NOOP("Errors", "'%1' is no instant"),
      QT_TRANSLATE_NOOP("Errors", "write it like 2026-03-14T06:40:00Z")},
+    {ErrorCode::InstantNotPast, QT_TRANSLATE_NOOP("Errors", "'%1' is before 1970 or still to come"),
+     QT_TRANSLATE_NOOP("Errors", "say when it happened")},
     {ErrorCode::NumberUnreadable, QT_TRANSLATE_NOOP("Errors", "'%1' is no number"),
      QT_TRANSLATE_NOOP("Errors", "write it like 2 or, for hours, 1.5")},
     {ErrorCode::NobodyOfThatName, QT_TRANSLATE_NOOP("Errors", "the club knows nobody named '%1'"),

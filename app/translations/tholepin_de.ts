@@ -1761,6 +1761,14 @@ Erledigt am %1: %2</translation>
         <source>see what became of it, and open the file that is to be used</source>
         <translation>sehen, was daraus wurde, und die Datei öffnen, mit der gearbeitet werden soll</translation>
     </message>
+    <message>
+        <source>&apos;%1&apos; is before 1970 or still to come</source>
+        <translation>„%1“ liegt vor 1970 oder steht noch bevor</translation>
+    </message>
+    <message>
+        <source>say when it happened</source>
+        <translation>angeben, wann es geschah</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

@@ -221,6 +221,7 @@ enum class ErrorCode : std::uint16_t {
     // What a program was given, reads beside the club file, or writes for people
     DayUnreadable,     ///< the text
     InstantUnreadable, ///< the text
+    InstantNotPast,    ///< the text; before 1970, or still to come
     NumberUnreadable,  ///< the text
     NobodyOfThatName,  ///< name
     TripNotAtReturn,

@@ -21,18 +21,13 @@ std::string sha256Hex(const std::string& bytes) {
 }
 
 bool isCanonical(const std::string& body) {
-    const json value = json::parse(body, nullptr, false);
+    const json value = parsedOrDiscarded(body);
     return !value.is_discarded() && canonical(value) == body;
 }
 
 std::string hashOf(const Fact& fact) {
-    const json array = {fact.prevHash,
-                        fact.device,
-                        fact.seq,
-                        fact.atUtc,
-                        fact.by,
-                        fact.kind,
-                        json::parse(fact.body, nullptr, false)};
+    const json array = {
+        fact.prevHash, fact.device, fact.seq, fact.atUtc, fact.by, fact.kind, parsedOrDiscarded(fact.body)};
     return sha256Hex(canonical(array));
 }
 

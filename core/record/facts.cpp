@@ -198,14 +198,14 @@ Result<std::optional<FactBody>> bodyOf(const Fact& fact) {
 }
 
 std::optional<Instant> givenInstant(const Fact& fact) {
-    const json body = json::parse(fact.body, nullptr, false);
+    const json body = parsedOrDiscarded(fact.body);
     const auto at = body.is_object() ? body.find("at") : body.end();
     return at != body.end() && at->is_string() ? Instant::parse(at->get_ref<const std::string&>())
                                                : std::nullopt;
 }
 
 std::string fieldText(const Fact& fact, const char* field) {
-    const json body = json::parse(fact.body, nullptr, false);
+    const json body = parsedOrDiscarded(fact.body);
     return canonical(body.is_object() ? body.value(field, json()) : json());
 }
 

@@ -42,8 +42,35 @@ std::string canonical(const json& value) {
     return value.dump(-1, ' ', false, json::error_handler_t::replace);
 }
 
+namespace {
+
+bool isBounded(const std::string& text) {
+    constexpr std::size_t longest = 1 << 20;
+    constexpr int deepest = 64;
+    int depth = 0;
+    bool isInString = false;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const char c = text[at];
+        if (isInString && c == '\\')
+            ++at; // what is escaped ends no string
+        else if (c == '"')
+            isInString = !isInString;
+        else if (!isInString && (c == '[' || c == '{') && ++depth > deepest)
+            return false;
+        else if (!isInString && (c == ']' || c == '}'))
+            --depth;
+    }
+    return text.size() <= longest;
+}
+
+} // namespace
+
+json parsedOrDiscarded(const std::string& text) {
+    return isBounded(text) ? json::parse(text, nullptr, false) : json(json::value_t::discarded);
+}
+
 json parsed(const std::string& text) {
-    json value = json::parse(text, nullptr, false);
+    json value = parsedOrDiscarded(text);
     if (value.is_discarded()) failAt(text);
     return value;
 }

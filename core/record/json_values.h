@@ -29,6 +29,9 @@ struct FieldFault {
 [[noreturn]] void failAt(const json& from);
 
 json parsed(const std::string& text);
+/// Discarded where it is no JSON, or deeper or longer than any program writes: reading that could exhaust the
+/// stack or the memory.
+json parsedOrDiscarded(const std::string& text);
 /// Keys sorted, no blanks; bytes that are not UTF-8 are replaced.
 std::string canonical(const json& value);
 

@@ -2,6 +2,7 @@
 
 #include "core/base/store_failure.h"
 #include "core/record/documents.h"
+#include "core/record/json_values.h"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
@@ -10,7 +11,7 @@ namespace core::checkActs {
 namespace {
 
 std::vector<std::string> peopleFrom(const std::string& text, const std::string& check) {
-    const auto people = nlohmann::json::parse(text, nullptr, false);
+    const auto people = parsedOrDiscarded(text);
     const bool isList = people.is_array() && std::all_of(people.begin(), people.end(),
                                                          [](const auto& each) { return each.is_string(); });
     if (!isList) throw StoreFailure(unreadableCell({"check_names", check, "people"}, {}, text));

@@ -4,6 +4,8 @@
 
 #include "app/cli/terminal/terminal.h"
 
+#include <algorithm>
+
 namespace app {
 namespace {
 
@@ -11,8 +13,25 @@ core::Error badDay(const std::string& text) {
     return {core::ErrorCode::DayUnreadable, {text}, "--today"};
 }
 
-core::Error badInstant(const std::string& text) {
-    return {core::ErrorCode::InstantUnreadable, {text}, "--at"};
+/// What is told has happened: from 1970 on, and no more than a day (another time zone's) past this clock, or
+/// past the day that is gone by.
+bool hasHappened(core::Instant at, std::optional<core::CalendarDay> day) {
+    const core::Instant now = core::Instant::now();
+    const core::Instant known = day ? std::max(now, core::Instant::onLocalDay(*day, now)) : now;
+    constexpr std::int64_t dayMillis = 86'400'000;
+    return at.millis() >= 0 && at.millis() <= known.millis() + dayMillis;
+}
+
+core::Result<core::Instant> instantOf(const std::string& text, std::optional<core::CalendarDay> day) {
+    const auto given = core::Instant::parse(text);
+    if (!given) return core::Error{core::ErrorCode::InstantUnreadable, {text}, "--at"};
+    if (!hasHappened(*given, day)) return core::Error{core::ErrorCode::InstantNotPast, {text}, "--at"};
+    return *given;
+}
+
+/// At the calendar's very ends a day of one time zone is none of another.
+bool isWithinCalendar(core::CalendarDay day) {
+    return day >= *core::CalendarDay::from(1, 1, 3) && day <= *core::CalendarDay::from(9999, 12, 29);
 }
 
 } // namespace
@@ -25,12 +44,13 @@ void takeCommon(Command& command, CommonOptions& options, Takes takes) {
 
 core::Result<core::Moment> momentOf(const CommonOptions& options) {
     std::optional<core::CalendarDay> day;
-    if (!options.today.empty() && !(day = core::CalendarDay::parse(options.today)))
+    if (!options.today.empty() &&
+        (!(day = core::CalendarDay::parse(options.today)) || !isWithinCalendar(*day)))
         return badDay(options.today);
     core::Instant at = core::Instant::now();
     if (!options.at.empty()) {
-        const auto given = core::Instant::parse(options.at);
-        if (!given) return badInstant(options.at);
+        const auto given = instantOf(options.at, day);
+        if (!given) return given.error();
         at = *given;
     } else if (day) {
         at = core::Instant::onLocalDay(*day, at);

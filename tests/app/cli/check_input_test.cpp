@@ -140,5 +140,27 @@ TEST_F(CheckInput, codesMayComeFromAFile) {
     EXPECT_EQ(Json::parse(ran.out)["best"]["required"], 1);
 }
 
+/// What is told has happened. A day further is borne: of two time zones one may be there already.
+TEST_F(CheckInput, anInstantToComeOrBefore1970IsRefused) {
+    const auto checkAt = [&](const std::string& at, std::vector<std::string> more = {}) {
+        std::vector<std::string> words{"check",   "--boat", "Teal", "--phase", "launch",
+                                       "--codes", "-",      "--at", at};
+        words.insert(words.end(), more.begin(), more.end());
+        return run(words, lines({knife}));
+    };
+    const std::string before = content();
+    for (const char* at : {"9999-12-31T23:30:00Z", "2999-01-01T00:00:00Z", "1969-12-31T23:59:59Z"}) {
+        const Ran ran = checkAt(at);
+        EXPECT_EQ(ran.exit, 2) << at;
+        expectOneErrorLine(ran);
+        EXPECT_THAT(ran.err, HasSubstr("is before 1970 or still to come"));
+    }
+    EXPECT_EQ(run({"due", "--today", "9999-12-31"}).exit, 2) << "a day that is none of another time zone";
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(checkAt("2026-03-14T06:40:00Z").exit, 1) << "which has happened, though the kit is incomplete";
+    EXPECT_EQ(checkAt("2999-01-01T12:00:00Z", {"--today", "2999-01-01"}).exit, 1)
+        << "on a day to try things on";
+}
+
 } // namespace
 } // namespace small_club

@@ -104,6 +104,25 @@ TEST_F(TamperedFile, aChangedBodyShows) {
             .empty());
 }
 
+/// Nested a hundred thousand deep: to read it would exhaust the stack.
+TEST_F(TamperedFile, aBodyDeeperThanAnyProgramWritesShows) {
+    const std::string deep(100'000, '[');
+    EXPECT_FALSE(problemsAfter(noTriggers + "DROP INDEX fact_of_row; UPDATE fact SET body = '" + deep +
+                               "' WHERE kind = 'check-signed'")
+                     .empty());
+}
+
+TEST(Fact, bodyIsAtMostSixtyFourDeepAndAMebibyteLong) {
+    const auto nested = [](std::size_t depth) { return std::string(depth, '[') + std::string(depth, ']'); };
+    EXPECT_TRUE(core::isCanonical(nested(64)));
+    EXPECT_FALSE(core::isCanonical(nested(65)));
+    const auto asLong = [](std::size_t bytes) { return '"' + std::string(bytes - 2, 'a') + '"'; };
+    EXPECT_TRUE(core::isCanonical(asLong(1 << 20)));
+    EXPECT_FALSE(core::isCanonical(asLong((1 << 20) + 1)));
+    EXPECT_TRUE(core::isCanonical('"' + std::string(1000, '[') + "\\\"[\""))
+        << "what stands in a text is no depth";
+}
+
 TEST_F(TamperedFile, aRemovedFactShows) {
     EXPECT_FALSE(
         problemsAfter(noTriggers +
