@@ -2,6 +2,7 @@
 
 #include "app/text/act_words.h"
 #include "app/text/sentences.h"
+#include "core/base/error_code.h"
 #include "core/club/club_events.h"
 #include "core/club/club_kit.h"
 
@@ -154,6 +155,8 @@ Result<FlowStep> CheckFlow::takeBack(core::Club& club, const std::string& code, 
 Result<FlowStep> CheckFlow::withdraw(core::Club& club, const std::string& code, const std::string& text,
                                      core::Moment moment) {
     const Outcome done = club.checks().withdraw(m_check.check, code, text, moment);
+    if (!done && done.error().code == core::ErrorCode::WrittenOffAlready) // the check goes on
+        return FlowStep{.what = What::NothingToWithdraw, .why = done.error()};
     if (!done) return done.error();
     FlowStep step{.what = What::Withdrawn};
     if (const auto item = club.kit().item(code)) step.scan.item = item->name();

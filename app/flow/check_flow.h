@@ -32,7 +32,7 @@ struct FlowStep {
         TookBack,          ///< undo: what was done last, `undone`
         NothingToTakeBack, ///< undo where nothing stands; `why`
         Withdrawn,         ///< damaged: the item seen last, `scan.item`
-        NothingToWithdraw, ///< damaged, and no item is known to be meant: its own tag comes first
+        NothingToWithdraw, ///< damaged, and no item is known to be meant (its own tag comes first), or `why`
         ClockStarted,      ///< of the timed point `name`
         ClockStopped,      ///< its seconds are recorded
         NoTimedPoint,      ///< none is open

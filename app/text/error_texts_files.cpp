@@ -26,8 +26,10 @@ constexpr ErrorText textsOfFiles[] = {
      QT_TRANSLATE_NOOP("Errors", "use a newer Tholepin; the file was not touched")},
     {ErrorCode::FileReplaced,
      QT_TRANSLATE_NOOP(
-         "Errors", "the club file was moved, deleted or replaced while it was open; nothing was recorded"),
-     QT_TRANSLATE_NOOP("Errors", "see what became of it, and open the file that is to be used")},
+         "Errors", "the club file was moved, deleted or replaced while it was open; this was not recorded"),
+     QT_TRANSLATE_NOOP(
+         "Errors",
+         "what was recorded before is in the file that was moved: open the one that is to be used")},
     {ErrorCode::DatabaseLocked, "%1",
      QT_TRANSLATE_NOOP("Errors", "close the other program that has the club file open and try again"),
      nullptr, 1},

@@ -1754,20 +1754,20 @@ Erledigt am %1: %2</translation>
         <translation>das ist ein Ordner oder ein Gerät: darüber wird nichts geschrieben</translation>
     </message>
     <message>
-        <source>the club file was moved, deleted or replaced while it was open; nothing was recorded</source>
-        <translation>die Vereinsdatei wurde verschoben, gelöscht oder ersetzt, während sie offen war; nichts wurde eingetragen</translation>
-    </message>
-    <message>
-        <source>see what became of it, and open the file that is to be used</source>
-        <translation>sehen, was daraus wurde, und die Datei öffnen, mit der gearbeitet werden soll</translation>
-    </message>
-    <message>
         <source>&apos;%1&apos; is before 1970 or still to come</source>
         <translation>„%1“ liegt vor 1970 oder steht noch bevor</translation>
     </message>
     <message>
         <source>say when it happened</source>
         <translation>angeben, wann es geschah</translation>
+    </message>
+    <message>
+        <source>the club file was moved, deleted or replaced while it was open; this was not recorded</source>
+        <translation>die Vereinsdatei wurde verschoben, gelöscht oder ersetzt, während sie offen war; dies wurde nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>what was recorded before is in the file that was moved: open the one that is to be used</source>
+        <translation>was vorher eingetragen wurde, steht in der verschobenen Datei: die öffnen, mit der gearbeitet werden soll</translation>
     </message>
 </context>
 <context>

@@ -27,4 +27,8 @@ void uncountTrip(ClubState& state, Ledger& ledger, const CheckRun& run, const Re
 void endDamage(ClubState& state, Ledger& ledger, const RecordedAct& damage, const std::string& closing,
                const std::string& by, CalendarDay today);
 
+/// While a damage or a writing off held the item, a service round gave it no state of its own. What the
+/// rounds since then found is made good, once that is taken back.
+void judgeRoundsAnew(ClubState& state, Ledger& ledger, const std::string& code, CalendarDay today);
+
 } // namespace core

@@ -138,6 +138,7 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
         if (const Outcome good = checkReason(text); !good) return good.error();
         const auto item = ClubKit(*m_state).item(typed);
         if (!item) return Error{ErrorCode::NoSuchItemInCheck, {typed}};
+        if (item->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
         const std::string by = firstNamed(*m_state, check);
         const std::string words = m_state->newLogText({}, item->id, moment.today, text);
         RowWritten row =
@@ -155,12 +156,10 @@ Outcome ClubChecks::discard(const std::string& check, const std::string& reason,
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        std::string given(withoutOuterBlanks(reason));
+        const std::string given(withoutOuterBlanks(reason));
         const auto acts = checkActs::standing(*m_state->database, check, std::numeric_limits<int>::max());
-        if (const Outcome good = checkReason(given); !good) {
-            if (!acts.empty()) return good.error();
-            given.clear();
-        }
+        if (!given.empty() || !acts.empty())
+            if (const Outcome good = checkReason(given); !good) return good.error();
         // The trip is told anew with the check that is signed: its hours count once.
         for (const RecordedAct& act : acts)
             if (act.kind == ActKind::Trip) takeBack(*m_state, ledger, *run, act, {}, moment);

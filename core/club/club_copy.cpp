@@ -15,7 +15,8 @@ Result<Verification> copyClub(const std::filesystem::path& from, const std::file
         Verification found;
         {
             const auto source = clubFile::open(from, true);
-            clubFile::copy(*source, to);
+            clubFile::copy(*source, to,
+                           keepDamaged ? clubFile::CopyFor::ReadersOfSource : clubFile::CopyFor::OwnerAlone);
             const auto copy = clubFile::open(to, true);
             found = verifyStore(*copy);
             found.head = Ledger(*copy).head();

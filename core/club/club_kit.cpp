@@ -4,6 +4,7 @@
 #include "core/base/instant.h"
 #include "core/base/plain_text.h"
 #include "core/base/result.h"
+#include "core/club/act_effects.h"
 #include "core/club/club_state.h"
 #include "core/register/item.h"
 #include "core/tag/tag_code.h"
@@ -185,17 +186,10 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
         if (!known) return known.error();
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
         if (const Outcome good = checkReason(why); !good) return good.error();
-        const RegisterStore& store = m_state->registerStore;
-        for (const std::string& act : store.writeOffsOf(known->id))
+        // What was missing, too, before it was written off or since, is here now.
+        for (const std::string& act : m_state->registerStore.goneSince(known->id))
             ledger.append(ActTakenBack{{}, act, std::string(withoutOuterBlanks(why)), moment.at}, by);
-        // What was missing before it was written off is here now.
-        const StateNow before = store.stateOf(known->id, store.record(known->id)->services);
-        if (before.state == ItemState::Missing) {
-            RowWritten found = stateGiven(known->id, std::string(nameOf(before.apart.state)), moment.today,
-                                          before.apart.why);
-            found.rule = before.apartRule;
-            ledger.append(found, by);
-        }
+        judgeRoundsAnew(*m_state, ledger, known->id, moment.today);
         m_state->endUrgentOfWhole(ledger, moment.today);
         return Done{};
     });

@@ -50,8 +50,8 @@ std::vector<ServiceRecord> recordedSince(const ClubState& state, const std::stri
     return since;
 }
 
-/// While a damage held the item, a service round gave it no state of its own. What the rounds since then
-/// found is made good when the damage is taken back.
+} // namespace
+
 void judgeRoundsAnew(ClubState& state, Ledger& ledger, const std::string& code, CalendarDay today) {
     const auto services = state.registerStore.record(code)->services;
     const StateNow now = state.registerStore.stateOf(code, services);
@@ -70,8 +70,6 @@ void judgeRoundsAnew(ClubState& state, Ledger& ledger, const std::string& code, 
     if (now.apart.byFailedRecord && !since.empty() && !failedSince(services) && !isHeldByLog)
         ledger.append(stateGiven(code, "serviceable", today, {}), {});
 }
-
-} // namespace
 
 void endDamage(ClubState& state, Ledger& ledger, const RecordedAct& damage, const std::string& closing,
                const std::string& by, CalendarDay today) {

@@ -5,6 +5,9 @@
 #include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
 
+#include <algorithm>
+#include <span>
+
 namespace core {
 namespace {
 
@@ -26,32 +29,58 @@ RowWritten useRow(const CheckRun& run, const std::string& code, const Use& use) 
     return row;
 }
 
-/// The rows that an account of a trip wrote: the facts right after it.
-std::vector<RowWritten> rowsCountedBy(const ClubState& state, const CheckRun& run, const RecordedAct& trip) {
-    std::vector<RowWritten> rows;
+/// The facts of the rows that an account of a trip wrote: those right after it.
+std::vector<Fact> countedBy(const ClubState& state, const CheckRun& run, const RecordedAct& trip) {
+    std::vector<Fact> facts;
     auto fact = factTable::byId(*state.database, trip.id);
     while (fact && (fact = factTable::beside(*state.database, *fact, 1)) && fact->kind == tableOfUse()) {
-        RowWritten row = factTable::rowOf(*fact);
-        if (row.check != run.check) break;
-        rows.push_back(std::move(row));
+        if (factTable::rowOf(*fact).check != run.check) break;
+        facts.push_back(*fact);
     }
-    return rows;
+    return facts;
 }
 
-/// What somebody wrote of that day since then, by hand or by an import, stays.
-void takeBackUse(ClubState& state, Ledger& ledger, const CheckRun& run, const RowWritten& counted,
-                 const TripUse& less, const std::string& tripStamp) {
-    const auto facts = factTable::ofRow(*state.database, tableOfUse(), counted.key);
-    const auto record = state.registerStore.record(counted.keyCells.front());
-    const auto day = CalendarDay::parse(counted.keyCells.back());
-    if (factTable::rowOf(facts.back()).check.empty() || !record || !day) return;
-    const Use use = dayWith(less, record->use, *day);
-    RowWritten row = useRow(run, record->item.id, use);
-    if (use.hours == 0 && use.launches == 0 && facts.front().stamp() > tripStamp) {
-        row.isGone = true;
-        row.set.clear();
+/// The day's use as those facts of its row leave it; empty: nothing is told of that day.
+std::optional<Use> useAfter(std::span<const Fact> facts, CalendarDay day) {
+    const Sheet& columns = sheet(SheetId::Use);
+    std::optional<Use> use;
+    for (const Fact& fact : facts) {
+        const RowWritten row = factTable::rowOf(fact);
+        if (row.isGone) {
+            use.reset();
+            continue;
+        }
+        if (!use) use = Use{day, 0, 0};
+        for (const auto& [column, text] : row.set) {
+            if (column == columns.indexOf("hours")) use->hours = numberFrom(text).value_or(0);
+            if (column == columns.indexOf("launches")) use->launches = numberFrom(text).value_or(0);
+        }
     }
-    ledger.append(row, {});
+    return use;
+}
+
+/// Takes from the day what that fact added to it. What somebody wrote of the day since then, by hand or by an
+/// import, stays.
+void takeBackUse(ClubState& state, Ledger& ledger, const CheckRun& run, const Fact& counted) {
+    const RowWritten row = factTable::rowOf(counted);
+    const auto day = CalendarDay::parse(row.keyCells.back());
+    const auto facts = factTable::ofRow(*state.database, tableOfUse(), row.key);
+    const auto at = std::ranges::find(facts, counted.id, &Fact::id);
+    if (!day || at == facts.end() ||
+        std::any_of(at, facts.end(), [](const Fact& each) { return factTable::rowOf(each).check.empty(); }))
+        return;
+    const auto before = useAfter({facts.begin(), at}, *day);
+    const Use was = before.value_or(Use{*day, 0, 0});
+    const Use counting = useAfter({facts.begin(), at + 1}, *day).value_or(was);
+    const Use now = useAfter(facts, *day).value_or(Use{*day, 0, 0});
+    const Use left{*day, now.hours - (counting.hours - was.hours),
+                   now.launches - (counting.launches - was.launches)};
+    RowWritten written = useRow(run, row.keyCells.front(), left);
+    if (!before && left.hours == 0 && left.launches == 0) {
+        written.isGone = true;
+        written.set.clear();
+    }
+    ledger.append(written, {});
 }
 
 } // namespace
@@ -64,11 +93,8 @@ void countTrip(ClubState& state, Ledger& ledger, const CheckRun& run, const Trip
 }
 
 void uncountTrip(ClubState& state, Ledger& ledger, const CheckRun& run, const RecordedAct& trip) {
-    const auto told = checkActs::operationTold(*state.database, trip.id);
-    const auto before = checkActs::operation(*state.database, run.check);
-    const TripUse less = addedBy(before.value_or(Operation{.launches = 0}), told);
-    for (const RowWritten& row : rowsCountedBy(state, run, trip))
-        takeBackUse(state, ledger, run, row, less, trip.stamp);
+    for (const Fact& counted : countedBy(state, run, trip))
+        takeBackUse(state, ledger, run, counted);
 }
 
 } // namespace core

@@ -5,9 +5,11 @@
 #include "core/exchange/csv_text.h"
 
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <cstdio>
 #include <fmt/format.h>
+#include <fstream>
 #include <memory>
 #include <set>
 #include <system_error>
@@ -46,6 +48,13 @@ void hideMeasures(std::vector<Cells>& people, const std::set<std::string>& shown
         if (!shownPeople.contains(keyOf(sheet, person)))
             for (std::string_view measure : {"mass_kg", "chest_cm"})
                 person[static_cast<std::size_t>(sheet.indexOf(measure))].clear();
+}
+
+/// A club file that stands where a sheet is to be written.
+bool isDatabase(const fs::path& file) {
+    std::array<char, 15> begins{};
+    std::ifstream(file, std::ios::binary).read(begins.data(), begins.size());
+    return std::string_view(begins.data(), begins.size()) == "SQLite format 3";
 }
 
 std::string textOf(const Sheet& sheet, const std::vector<Cells>& rows) {
@@ -93,9 +102,11 @@ public:
         const fs::path place = m_folder / file;
         if (fs::exists(place, ignored) && !fs::is_regular_file(place, ignored))
             return Error{ErrorCode::NoFileInTheWay, {}, place.string()};
+        if (isDatabase(place)) return Error{ErrorCode::OutputIsClub, {}, place.string()};
         m_written.push_back(file);
+        fs::remove(besides(file), ignored); // one that was killed left it
         const auto close = [](std::FILE* stream) { std::fclose(stream); };
-        const std::unique_ptr<std::FILE, decltype(close)> stream(std::fopen(besides(file).c_str(), "wb"),
+        const std::unique_ptr<std::FILE, decltype(close)> stream(std::fopen(besides(file).c_str(), "wbx"),
                                                                  close);
         if (!stream || std::fwrite(text.data(), 1, text.size(), stream.get()) != text.size() ||
             std::fflush(stream.get()) != 0 || fsync(fileno(stream.get())) != 0)

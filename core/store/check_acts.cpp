@@ -140,11 +140,6 @@ std::optional<Operation> operation(Database& database, const std::string& check)
     return body ? std::optional(operationOf(*body, check)) : std::nullopt;
 }
 
-Operation operationTold(Database& database, const std::string& act) {
-    return operationOf(
-        firstText(database.prepare("SELECT body FROM operation WHERE id = ?").with(act)).value_or(""), act);
-}
-
 bool isTakenBack(Database& database, const std::string& act) {
     return hasRow(database.prepare("SELECT 1 FROM taken_back WHERE act = ?").with(act));
 }

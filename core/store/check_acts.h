@@ -35,8 +35,6 @@ std::vector<std::string> names(Database& database, const std::string& check);
 std::optional<double> pointValue(Database& database, const std::string& check, const std::string& point);
 std::string eventOf(Database& database, const std::string& check); ///< empty: filed under none
 std::optional<Operation> operation(Database& database, const std::string& check);
-/// What that fact told of a trip, taken back or not.
-Operation operationTold(Database& database, const std::string& act);
 bool isTakenBack(Database& database, const std::string& act);
 bool isClosed(Database& database, const std::string& check);
 

@@ -21,10 +21,10 @@ constexpr int applicationId = 0x54484f4c; // "THOL"
 constexpr mode_t ownersAlone = 0600;
 
 /// Makes the file, atomically refusing one that exists, or a link.
-void claim(const std::filesystem::path& file, mode_t mode) {
-    const int handle = ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_NOFOLLOW | O_CLOEXEC, mode);
+void claim(const std::filesystem::path& file) {
+    const int handle =
+        ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_NOFOLLOW | O_CLOEXEC, ownersAlone);
     if (handle >= 0) {
-        ::fchmod(handle, mode); // whatever the umask takes away
         ::close(handle);
         return;
     }
@@ -32,10 +32,11 @@ void claim(const std::filesystem::path& file, mode_t mode) {
     refuse(ErrorCode::FileNotMade, file, {std::generic_category().message(errno)});
 }
 
-/// A copy is for whoever may read the original.
-mode_t modeOf(Database& database) {
+/// Its owner goes on working with it, and it is never a program.
+mode_t readersOf(Database& database) {
     struct stat status {};
-    return ::stat(database.path().c_str(), &status) == 0 ? status.st_mode & 0777 : ownersAlone;
+    const bool isKnown = ::stat(database.path().c_str(), &status) == 0;
+    return isKnown ? (status.st_mode & 0666) | ownersAlone : ownersAlone;
 }
 
 void removeTraces(const std::filesystem::path& file) {
@@ -62,15 +63,20 @@ void requireClub(Database& database, const std::filesystem::path& file, int newe
         refuse(ErrorCode::FileNewer, file, {std::to_string(version), std::to_string(newest)});
 }
 
-void backUp(Database& database, const std::filesystem::path& file, std::int64_t version) {
-    copy(database, std::filesystem::path(fmt::format("{}.before-{}", file.string(), version + 1)));
+/// Beside the file, under a name that nothing has yet.
+std::filesystem::path backUp(Database& database, const std::filesystem::path& file, std::int64_t version) {
+    std::filesystem::path place = fmt::format("{}.before-{}", file.string(), version + 1);
+    for (int number = 2; std::filesystem::exists(std::filesystem::symlink_status(place)); ++number)
+        place = fmt::format("{}.before-{}.{}", file.string(), version + 1, number);
+    copy(database, place, CopyFor::ReadersOfSource);
+    return place;
 }
 
 } // namespace
 
 std::unique_ptr<Database> create(const std::filesystem::path& file,
                                  const std::function<void(Database&)>& fill) {
-    claim(file, ownersAlone);
+    claim(file);
     try {
         auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
         Transaction transaction(*database);
@@ -104,20 +110,27 @@ std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
         return copy;
     }
     if (version < newest) {
-        backUp(*database, file, version);
-        migrate(*database, steps);
+        const auto copied = backUp(*database, file, version);
+        try {
+            migrate(*database, steps);
+        } catch (...) {
+            removeTraces(copied); // the file is as it was
+            throw;
+        }
     }
     database->switchToWal();
     return database;
 }
 
-void copy(Database& source, const std::filesystem::path& to) {
-    claim(to, modeOf(source));
+void copy(Database& source, const std::filesystem::path& to, CopyFor whom) {
+    claim(to);
     try {
         Database target(to, Database::Mode::ReadWrite);
         source.copyTo(target);
         // A copy is read where nothing can be written beside it, too: on a stick that is locked, on a disc.
         target.script("PRAGMA journal_mode = DELETE");
+        // Last, for the original may be one that nobody can write.
+        if (whom == CopyFor::ReadersOfSource) ::chmod(to.c_str(), readersOf(source));
     } catch (...) {
         removeTraces(to);
         throw;

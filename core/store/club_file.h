@@ -24,8 +24,12 @@ std::unique_ptr<Database> create(const std::filesystem::path& file,
 std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
                                std::span<const Migration> steps = migrations());
 
+enum class CopyFor {
+    OwnerAlone,      ///< a club to work with
+    ReadersOfSource, ///< a backup: whoever may read the one may read the other
+};
 /// The whole content to a new file, which must not exist. On failure nothing is left behind.
-void copy(Database& source, const std::filesystem::path& to);
+void copy(Database& source, const std::filesystem::path& to, CopyFor whom);
 /// The file and what SQLite keeps beside it.
 void remove(const std::filesystem::path& file);
 

@@ -171,7 +171,11 @@ std::string Database::path() const {
 void Database::requireFileInPlace() {
     int hasMoved = 0; // of a database in memory nothing is told
     sqlite3_file_control(m_handle, "main", SQLITE_FCNTL_HAS_MOVED, &hasMoved);
-    if (hasMoved != 0) throw StoreFailure({ErrorCode::FileReplaced, {}, path()});
+    if (hasMoved == 0) return;
+    // What was written since is in the log, which kept the old name: into the file with it, wherever that is
+    // now, and out of the way of whatever stands at the old name.
+    sqlite3_wal_checkpoint_v2(m_handle, nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
+    throw StoreFailure({ErrorCode::FileReplaced, {}, path()});
 }
 
 std::int64_t Database::changeMark() {

@@ -220,14 +220,15 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
     return now;
 }
 
-std::vector<std::string> RegisterStore::writeOffsOf(const std::string& code) const {
+std::vector<std::string> RegisterStore::goneSince(const std::string& code) const {
     std::vector<std::string> acts;
     Statement query = m_database
                           .prepare("SELECT id, state FROM item_state WHERE code = ? AND state <> '' AND NOT "
                                    "EXISTS (SELECT 1 FROM taken_back WHERE act = item_state.id) ORDER BY "
                                    "stamp DESC")
                           .with(code);
-    while (query.step() && query.text(1) == nameOf(ItemState::WrittenOff))
+    while (query.step() &&
+           (query.text(1) == nameOf(ItemState::WrittenOff) || query.text(1) == nameOf(ItemState::Missing)))
         acts.push_back(query.text(0));
     query.reset();
     return acts;

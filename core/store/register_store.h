@@ -70,8 +70,9 @@ public:
     /// The state before any sighting with a stamp of `before` or later counts; empty: now.
     StateNow stateOf(const std::string& code, const std::vector<ServiceRecord>& services,
                      const std::string& before = {}) const;
-    /// Ids of the facts by which the item is written off, newest first; none: it is not.
-    std::vector<std::string> writeOffsOf(const std::string& code) const;
+    /// Ids of the facts by which the item is written off, or missing besides, newest first; empty: it is
+    /// neither.
+    std::vector<std::string> goneSince(const std::string& code) const;
     /// Stamp of the newest fact that gave the item a home boat or place, or took it; empty: none.
     std::string homeGivenAt(const std::string& code) const;
 

@@ -43,6 +43,7 @@ QString noteOn(core::Club& club, const FlowStep& step, const std::string& check,
     case FlowStep::What::NothingToTakeBack:
         return QStringLiteral("the undo tag was shown and there is nothing to take back");
     case FlowStep::What::NothingToWithdraw:
+        if (step.why) return errorLine(*step.why);
         return QStringLiteral(
             "the damaged tag was shown and no item of the club before it: show the item's tag first");
     case FlowStep::What::NoTimedPoint:

@@ -141,7 +141,7 @@ int reinstate(const KitOptions& options) {
         if (!by) return fail(by.error());
         const core::Outcome done = club.kit().reinstate(options.code, options.why, *by, moment);
         const auto item = done ? club.kit().item(options.code) : std::nullopt;
-        const bool isWithdrawn = item && item->state == core::ItemState::Unserviceable;
+        const bool isWithdrawn = item && item->state != core::ItemState::Serviceable;
         return sayState(club, options, done,
                         isWithdrawn ? "unserviceable, as it was before it was written off" : "serviceable",
                         reinstatedCaution());

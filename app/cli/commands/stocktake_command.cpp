@@ -35,11 +35,19 @@ bool isBegun(const core::Club& club, const std::string& place) {
     });
 }
 
+/// As the register spells the place; one that it does not know as it was given.
+std::string spelled(const core::Club& club, const std::string& place) {
+    for (const std::string& known : club.register_().places())
+        if (core::foldName(known) == core::foldName(place)) return known;
+    return place;
+}
+
 int stocktake(const StocktakeOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         if (!options.discard.empty())
-            return letGo(club, {options.place, core::Phase::Stocktake, options.discard, options.json},
-                         moment);
+            return letGo(
+                club, {spelled(club, options.place), core::Phase::Stocktake, options.discard, options.json},
+                moment);
         CheckPlan plan{.boat = options.place,
                        .phase = core::Phase::Stocktake,
                        .people = {},

@@ -213,7 +213,7 @@ std::string checkJson(const CheckReport& report) {
 
 std::string discardedJson(const core::OpenCheck& check, const std::string& reason) {
     return written({{"check", check.check},
-                    {"boat", check.location.name},
+                    {check.phase == core::Phase::Stocktake ? "place" : "boat", check.location.name},
                     {"phase", core::nameOf(check.phase)},
                     {"discarded", reason}});
 }

@@ -70,6 +70,7 @@ ScanWords wordsOf(const FlowStep& step) {
     case What::TookBack:
         return {undoneInWords(*step.undone), false, {}};
     case What::NothingToWithdraw:
+        if (step.why) break;
         return {ScanWordsText::tr("Scan the damaged thing first, then the tag for damage."), true, {}};
     case What::NoTimedPoint:
         return {ScanWordsText::tr("No timed point is open."), false, {}};

@@ -130,7 +130,21 @@ TEST(ClubFile, aFailingMigrationChangesNothing) {
     small.close();
     const auto steps =
         withNextStep("ALTER TABLE item ADD COLUMN colour TEXT; INSERT INTO nothing VALUES (1);");
-    EXPECT_THROW(core::clubFile::open(small.file(), false, steps), core::StoreFailure);
+    const fs::path copy = small.file().string() + ".before-" + std::to_string(steps.back().version);
+    for (int time = 0; time < 2; ++time) { // and the failure is not in the way of the next try
+        EXPECT_THROW(core::clubFile::open(small.file(), false, steps), core::StoreFailure);
+        EXPECT_FALSE(fs::exists(copy));
+    }
+    const auto good = withNextStep("ALTER TABLE item ADD COLUMN colour2 TEXT;");
+    {
+        support::SmallClub other;
+        other.close();
+        const std::string taken = other.file().string() + ".before-" + std::to_string(good.back().version);
+        std::ofstream(taken) << "somebody's notes";
+        EXPECT_NO_THROW(core::clubFile::open(other.file(), false, good));
+        EXPECT_EQ(fs::file_size(taken), 16u) << "left as it is";
+        EXPECT_TRUE(fs::exists(taken + ".2"));
+    }
     const auto database = core::clubFile::open(small.file(), false);
     EXPECT_EQ(database->number("PRAGMA user_version"), core::migrations().back().version);
     EXPECT_EQ(database->number("SELECT count(*) FROM pragma_table_info('item') WHERE name = 'colour'"), 0);

@@ -1,3 +1,4 @@
+#include "core/base/error_code.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_events.h"
 #include "core/club/club_kit.h"
@@ -230,6 +231,48 @@ TEST_F(Undoing, useThatWasWrittenByHandSinceStays) {
     ASSERT_EQ(useOf(knife).size(), 1u);
     EXPECT_EQ(useOf(knife).front().hours, 1);
     EXPECT_THAT(useOf(paddle), testing::IsEmpty());
+}
+
+TEST_F(Undoing, aTripTakenBackStepByStepLeavesWhatWasWrittenByHand) {
+    beginReturn();
+    ASSERT_TRUE(tell({.hours = 2, .launches = 1}));
+    small.import("use.csv", "code,day,hours,launches\nKGFB6J8WF9,2026-03-14,10,4\n");
+    ASSERT_TRUE(tell({.hours = 3, .launches = 1}));
+    ASSERT_EQ(useOf(knife).front().hours, 11);
+    undo();
+    undo();
+    EXPECT_EQ(useOf(knife).front().hours, 10);
+    EXPECT_EQ(useOf(knife).front().launches, 4);
+    EXPECT_THAT(useOf(paddle), testing::IsEmpty());
+}
+
+TEST_F(Undoing, lessThanWasCountedIsTakenBackAsItWasCounted) {
+    beginReturn();
+    ASSERT_TRUE(tell({.hours = 2, .launches = 1}));
+    small.import("use.csv", "code,day,hours,launches\nKGFB6J8WF9,2026-03-14,1,1\n");
+    ASSERT_TRUE(tell({.hours = 0.5, .launches = 1})); // less by more than is there: none is left
+    ASSERT_EQ(useOf(knife).front().hours, 0);
+    undo();
+    EXPECT_EQ(useOf(knife).front().hours, 1);
+}
+
+TEST_F(Undoing, aTripToldAndTakenBackTwiceLeavesNothing) {
+    beginReturn();
+    for (int time = 0; time < 2; ++time) {
+        ASSERT_TRUE(tell({.hours = 2, .launches = 3}));
+        undo();
+        EXPECT_THAT(useOf(knife), testing::IsEmpty());
+    }
+    EXPECT_THAT(small.club.record().verify(true)->problems, testing::IsEmpty());
+}
+
+TEST_F(Undoing, whatIsWrittenOffIsNotDamagedToo) {
+    ASSERT_TRUE(small.club.kit().writeOff(knife, "lost", "Bram Oke", small.now));
+    const auto refused = small.club.checks().withdraw(check, knife, "loose grip", small.now);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, core::ErrorCode::WrittenOffAlready);
+    EXPECT_EQ(stateOf(knife), core::ItemState::WrittenOff);
+    EXPECT_THAT(log(), testing::IsEmpty());
 }
 
 TEST_F(Undoing, theSameValueOrTripAgainIsNoAct) {

@@ -73,6 +73,53 @@ TEST_F(Reinstating, whatAnImportedRecordHeldIsReleasedByAPassedOne) {
     EXPECT_EQ(state(), ItemState::Serviceable);
 }
 
+/// Its damage was taken back while it was written off, and a round had failed it meanwhile.
+TEST_F(Reinstating, whatFailedBeforeItWasWrittenOffIsUnserviceable) {
+    small.import("life_rules.csv", "kit_type,rule,kind,n\nknife,yearly look,service_every,12\n");
+    small.import("items.csv", "code,state\nKGFB6J8WF9,serviceable\n");
+    const auto check = small.open();
+    ASSERT_TRUE(small.club.checks().withdraw(check, knife, "loose grip", small.now));
+    core::ServiceOrder order{.rule = "yearly look", .day = small.now.today};
+    order.by = "Bram Oke";
+    order.passed = false;
+    order.scans = {knife};
+    ASSERT_TRUE(small.club.kit().recordService(order, small.now));
+    writeOff();
+    ASSERT_TRUE(small.club.checks().undo(check, {}, small.now));
+    ASSERT_TRUE(reinstate());
+    EXPECT_EQ(state(), ItemState::Unserviceable);
+}
+
+/// Written off, not back from a trip, and written off once more.
+TEST_F(Reinstating, whatIsWrittenOffTwiceWithMissingBetweenIsInUseAgain) {
+    const auto launch = small.open();
+    small.scanAll(launch);
+    ASSERT_TRUE(small.club.checks().sign(launch, "Bram Oke", "", small.now));
+    writeOff();
+    const auto back = small.open(core::Phase::Return);
+    small.scanAll(back, knife);
+    ASSERT_TRUE(small.club.checks().sign(back, "Bram Oke", "", small.now));
+    if (state() != ItemState::WrittenOff) writeOff();
+    ASSERT_TRUE(reinstate());
+    EXPECT_EQ(state(), ItemState::Serviceable);
+}
+
+TEST_F(Reinstating, aDamageThatIsTakenBackAfterwardsLeavesNoCopy) {
+    const auto check = small.open();
+    ASSERT_TRUE(small.club.checks().withdraw(check, knife, "loose grip", small.now));
+    const auto launch = small.club.checks().open("Tern", core::Phase::Launch, small.now)->check;
+    small.scan(launch, knife);
+    ASSERT_TRUE(small.club.checks().sign(launch, "Bram Oke", "a drill afloat", small.now));
+    const auto back = small.club.checks().open("Tern", core::Phase::Return, small.now)->check;
+    ASSERT_TRUE(small.club.checks().sign(back, "Bram Oke", "", small.now));
+    ASSERT_EQ(state(), ItemState::Missing);
+    writeOff();
+    ASSERT_TRUE(reinstate());
+    ASSERT_EQ(state(), ItemState::Unserviceable);
+    ASSERT_TRUE(small.club.checks().undo(check, {}, small.now));
+    EXPECT_EQ(state(), ItemState::Serviceable);
+}
+
 TEST_F(Reinstating, whatCameIntoTheRegisterWrittenOffKeepsTheRest) {
     small.import("items.csv", "code,kit_type,boat,state,since,why,serial\n"
                               "KCYV1T03ZE,paddle,Petrel,written off,2025-01-01,worn,S7\n");

@@ -53,6 +53,24 @@ TEST_F(ReplacedFile, deletedOrMovedIsNotWrittenTo) {
     EXPECT_TRUE(writeOff()) << "it is there again";
 }
 
+/// It was ticked: it is in the file, wherever that is now, and in no other.
+TEST_F(ReplacedFile, whatWasRecordedBeforeIsInTheFileThatWasMoved) {
+    small.scan(small.open(), "KGFB6J8WF9");
+    ASSERT_TRUE(core::copyClub(small.file(), small.folder / "elsewhere.tholepin", false));
+    fs::rename(small.file(), small.folder / "moved.tholepin");
+    fs::rename(small.folder / "elsewhere.tholepin", small.file());
+    expectRefused();
+    const auto moved = Club::open(small.folder / "moved.tholepin", Club::Access::ReadOnly);
+    ASSERT_TRUE(moved);
+    const auto history = moved->answers().history("KGFB6J8WF9");
+    EXPECT_TRUE(std::any_of(history->begin(), history->end(),
+                            [](const auto& line) { return line.kind == "tag-seen"; }));
+    EXPECT_THAT(moved->record().verify(false)->problems, testing::IsEmpty());
+    const auto there = Club::open(small.file());
+    ASSERT_TRUE(there);
+    EXPECT_THAT(there->record().verify(false)->problems, testing::IsEmpty());
+}
+
 TEST_F(ReplacedFile, untouchedIsWrittenTo) {
     EXPECT_TRUE(writeOff());
 }
@@ -64,11 +82,14 @@ TEST(PrivateFile, newOneIsItsOwnersAlone) {
 
 TEST(PrivateFile, copyIsForWhoeverMayReadTheClub) {
     SmallClub small;
-    for (const mode_t mode : {0600u, 0640u, 0644u}) {
+    for (const mode_t mode : {0400u, 0440u, 0600u, 0640u, 0644u, 0755u}) {
         ASSERT_EQ(::chmod(small.file().c_str(), mode), 0);
-        const fs::path copy = small.folder / ("copy-" + std::to_string(mode));
-        ASSERT_TRUE(core::copyClub(small.file(), copy, false));
-        EXPECT_EQ(modeOf(copy), mode);
+        const fs::path backup = small.folder / ("backup-" + std::to_string(mode));
+        ASSERT_TRUE(core::copyClub(small.file(), backup, true));
+        EXPECT_EQ(modeOf(backup), (mode & 0666u) | 0600u) << "its owner may go on with it";
+        const fs::path club = small.folder / ("club-" + std::to_string(mode));
+        ASSERT_TRUE(core::copyClub(backup, club, false));
+        EXPECT_EQ(modeOf(club), 0600u) << "a club to work with";
     }
 }
 
