@@ -56,12 +56,12 @@ void StocktakePage::build() {
     auto* foot = new QHBoxLayout;
     foot->setSpacing(spaceUnit);
     foot->addWidget(m_undo);
-    foot->addWidget(m_discard);
     foot->addStretch(1);
     foot->addWidget(m_sign);
     auto* signer = new QHBoxLayout;
     addWithWord(*signer, tr("Signed by"), m_by);
     signer->setStretch(1, 1);
+    signer->addWidget(m_discard);
     auto* right = new QVBoxLayout;
     right->setSpacing(spaceUnit);
     right->addWidget(m_summary);
