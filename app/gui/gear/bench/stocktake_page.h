@@ -64,8 +64,8 @@ private:
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;
-    QPushButton* m_undo;
     QPushButton* m_discard;
+    QPushButton* m_undo;
     ChoiceBox* m_by;
     QLabel* m_emptyLabel; ///< nothing was shown: how many will be missing
     QLineEdit* m_number;  ///< that number, to be typed then
