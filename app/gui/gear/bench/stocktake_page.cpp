@@ -28,7 +28,6 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
     , m_summary(wordsLabel(this, "heading", "stocktakeSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
-    , m_discard(wordsButton(this, tr("Discard"), "stocktakeDiscardButton"))
     , m_undo(wordsButton(this, tr("Take back the last"), "stocktakeUndoButton"))
     , m_by(new ChoiceBox(this))
     , m_emptyLabel(wordsLabel(this, "look", "stocktakeEmptyLabel"))
@@ -61,7 +60,6 @@ void StocktakePage::build() {
     auto* signer = new QHBoxLayout;
     addWithWord(*signer, tr("Signed by"), m_by);
     signer->setStretch(1, 1);
-    signer->addWidget(m_discard);
     auto* right = new QVBoxLayout;
     right->setSpacing(spaceUnit);
     right->addWidget(m_summary);
@@ -84,10 +82,11 @@ void StocktakePage::connectParts() {
     connect(m_begin, &QPushButton::clicked, this, [this] { open(m_place->currentData().toString()); });
     connect(m_by, &QComboBox::currentIndexChanged, this, &StocktakePage::adapt);
     connect(m_undo, &QPushButton::clicked, this, [this] {
-        if (m_session) m_session->undo();
-    });
-    connect(m_discard, &QPushButton::clicked, this, [this] {
-        if (m_session) m_session->discard({});
+        if (!m_session) return;
+        if (isBegunOnly())
+            m_session->discard({});
+        else
+            m_session->undo();
     });
     connect(m_number, &QLineEdit::textChanged, this, &StocktakePage::adaptSign);
     connect(m_number, &QLineEdit::returnPressed, this, [this] { m_sign->setFocus(Qt::TabFocusReason); });
@@ -211,10 +210,14 @@ void StocktakePage::adapt() {
     m_begin->setText(m_unfinished.contains(place) ? tr("Go on") : tr("Begin"));
     m_begin->setEnabled(!place.isEmpty());
     m_undo->setEnabled(m_session && m_session->state());
-    // Begun by mistake: what was shown all the same is taken back first.
-    m_discard->setEnabled(m_session && m_session->state() && !m_session->state()->newest);
+    m_undo->setText(isBegunOnly() ? tr("Discard") : tr("Take back the last"));
     askForNumber();
     adaptSign();
+}
+
+/// When all is taken back, what is left to take back is that it was begun.
+bool StocktakePage::isBegunOnly() const {
+    return m_session && m_session->state() && !m_session->state()->newest;
 }
 
 void StocktakePage::adaptSign() {
@@ -262,7 +265,6 @@ void StocktakePage::showSigned(const core::SignedCheck& check) {
     m_lines->setRows(stocktakeRowsOf(check.answer));
     m_sign->setEnabled(false);
     m_undo->setEnabled(false);
-    m_discard->setEnabled(false);
     refresh();
     emit signedOff();
 }

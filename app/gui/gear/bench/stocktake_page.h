@@ -53,6 +53,7 @@ private:
     void showSigned(const core::SignedCheck& check);
     void adapt();
     void adaptSign();
+    bool isBegunOnly() const; ///< and nothing stands in it
     void askForNumber();
     bool isNumberWanted() const;
     void finish();
@@ -64,7 +65,6 @@ private:
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;
-    QPushButton* m_discard;
     QPushButton* m_undo;
     ChoiceBox* m_by;
     QLabel* m_emptyLabel; ///< nothing was shown: how many will be missing
