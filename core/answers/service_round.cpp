@@ -107,9 +107,7 @@ private:
                        : asItWas;
         const bool wasHeld = was.state == ItemState::Unserviceable && was.byFailedRecord &&
                              failedSince(before.record.services);
-        const bool isHeldByLog = std::ranges::any_of(
-            before.logOpen, [](const LogEntry& entry) { return entry.severity == Severity::Stop; });
-        if (!wasHeld || failedSince(after.services) || isHeldByLog) return asItWas;
+        if (!wasHeld || failedSince(after.services) || isHeldByLog(before.logOpen)) return asItWas;
         return StateApart{ItemState::Serviceable, m_order.day, {}, false};
     }
 
@@ -156,6 +154,10 @@ bool isRuleOfClub(const std::string& rule, const std::map<std::string, KitType>&
 
 ServiceRoundAnswer serviceRoundOf(const ServiceRoundInput& input) {
     return Round(input).answer();
+}
+
+bool isHeldByLog(const std::vector<LogEntry>& open) {
+    return std::ranges::any_of(open, [](const LogEntry& entry) { return entry.severity == Severity::Stop; });
 }
 
 } // namespace core

@@ -87,4 +87,7 @@ bool isRuleOfClub(const std::string& rule, const std::map<std::string, KitType>&
 /// What a service round writes and what it refuses (what the code settles under "a service round"). Pure.
 ServiceRoundAnswer serviceRoundOf(const ServiceRoundInput& input);
 
+/// Whether an open entry of severity stop stands on the item, so that a passed record does not release it.
+bool isHeldByLog(const std::vector<LogEntry>& open);
+
 } // namespace core

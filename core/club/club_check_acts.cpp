@@ -16,9 +16,7 @@ namespace core {
 namespace {
 
 bool isMeasured(const ClubState& state, const CheckRun& run, const std::string& point) {
-    const auto boat = state.registerStore.boat(run.location.name);
-    const auto points =
-        boat ? state.registerStore.pointsOf(*boat, nameOf(run.phase)) : std::vector<BoatPoint>();
+    const auto points = state.pointsOf(run);
     return std::any_of(points.begin(), points.end(), [&](const BoatPoint& each) {
         return each.name == point && each.kind != PointKind::Look;
     });

@@ -190,9 +190,7 @@ Outcome ClubChecks::recordPoint(const std::string& check, const std::string& poi
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        const auto boat = m_state->registerStore.boat(run->location.name);
-        const auto points = boat ? m_state->registerStore.pointsOf(*boat, core::nameOf(run->phase))
-                                 : std::vector<BoatPoint>();
+        const auto points = m_state->pointsOf(*run);
         const auto found = std::find_if(points.begin(), points.end(), [&](const BoatPoint& p) {
             return foldName(p.name) == foldName(point);
         });

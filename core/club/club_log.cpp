@@ -61,13 +61,7 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
             if (entry.id != id) continue;
             if (const Outcome good = checkReason(closing); !good) return good.error();
             if (entry.closed) return Error{ErrorCode::LogEntryClosed, {entry.closed->iso()}};
-            ledger.append(rowWritten(SheetId::Log,
-                                     {{"boat", entry.boat},
-                                      {"code", entry.item.id},
-                                      {"day", entry.day.iso()},
-                                      {"text", entry.text}},
-                                     {{"closed", moment.today.iso()}, {"closing", closing}}),
-                          by);
+            closeEntry(ledger, entry, closing, by, moment.today);
             m_state->endUrgentOfWhole(ledger, moment.today);
             return Done{};
         }

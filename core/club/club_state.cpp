@@ -32,6 +32,11 @@ Result<CheckRun> ClubState::openRun(const std::string& check) const {
     return run;
 }
 
+std::vector<BoatPoint> ClubState::pointsOf(const CheckRun& run) const {
+    const auto boat = registerStore.boat(run.location.name);
+    return boat ? registerStore.pointsOf(*boat, nameOf(run.phase)) : std::vector<BoatPoint>();
+}
+
 bool ClubState::isTouched(const std::string& check) const {
     return !checkActs::standing(*database, check, 1).empty();
 }
@@ -67,6 +72,16 @@ std::string ClubState::newLogText(const std::string& boat, const std::string& co
     for (int number = 2; isTaken(words); ++number)
         words = text + " (" + std::to_string(number) + ")";
     return words;
+}
+
+void closeEntry(Ledger& ledger, const LogEntry& entry, const std::string& closing, const std::string& by,
+                CalendarDay today) {
+    ledger.append(
+        rowWritten(
+            SheetId::Log,
+            {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}},
+            {{"closed", today.iso()}, {"closing", closing}}),
+        by);
 }
 
 int placeBehind(Database& database, const RowChange& change) {

@@ -44,6 +44,9 @@ struct ClubState {
     /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
     OpenCheck openOrResume(Ledger& ledger, const std::string& where, Phase phase, Moment moment);
 
+    /// What is asked by points in that check; none at a place, nor of a boat that left the register.
+    std::vector<BoatPoint> pointsOf(const CheckRun& run) const;
+
     /// Whether anything stands of the check besides its opening.
     bool isTouched(const std::string& check) const;
 
@@ -100,6 +103,10 @@ Error noSuchPlace(const std::string& name, const std::string& known);
 /// Where a new row of an ordered sheet goes: behind all rows of its boat class or boat, also where rows
 /// before them were taken away.
 int placeBehind(Database& database, const RowChange& change);
+
+/// Closes a log entry with those words, within the caller's write.
+void closeEntry(Ledger& ledger, const LogEntry& entry, const std::string& closing, const std::string& by,
+                CalendarDay today);
 
 /// A fresh kit code; whether it is used already is the caller's to look.
 std::string mintKitCode();

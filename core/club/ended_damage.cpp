@@ -1,16 +1,11 @@
 #include "core/club/act_effects.h"
 
+#include "core/answers/service_round.h"
 #include "core/club/club_state.h"
 #include "core/store/fact_table.h"
 
-#include <algorithm>
-
 namespace core {
 namespace {
-
-CellTexts keyOfEntry(const LogEntry& entry) {
-    return {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}};
-}
 
 /// The log entry that was written with the damage: the fact right before it. Empty when it is closed.
 std::optional<LogEntry> entryOf(const ClubState& state, const RecordedAct& damage) {
@@ -18,18 +13,10 @@ std::optional<LogEntry> entryOf(const ClubState& state, const RecordedAct& damag
     const auto fact = factTable::byId(database, damage.id);
     const auto before = fact ? factTable::beside(database, *fact, -1) : std::nullopt;
     if (!before || before->kind != sheet(SheetId::Log).table) return std::nullopt;
-    const std::string key = factTable::rowOf(*before).key;
+    const std::string id = logEntryId(factTable::rowOf(*before).keyCells);
     for (LogEntry& entry : openOnly(state.registerStore.logOfItem(damage.code)))
-        if (rowWritten(SheetId::Log, keyOfEntry(entry), {}).key == key) return std::move(entry);
+        if (entry.id == id) return std::move(entry);
     return std::nullopt;
-}
-
-void closeEntryOf(ClubState& state, Ledger& ledger, const RecordedAct& damage, const std::string& closing,
-                  const std::string& by, CalendarDay today) {
-    const auto entry = entryOf(state, damage);
-    if (!entry) return;
-    ledger.append(
-        rowWritten(SheetId::Log, keyOfEntry(*entry), {{"closed", today.iso()}, {"closing", closing}}), by);
 }
 
 /// Records of service rounds since the item was given the state that it has now.
@@ -64,16 +51,14 @@ void judgeRoundsAnew(ClubState& state, Ledger& ledger, const std::string& code, 
         ledger.append(row, {});
         return;
     }
-    const auto open = openOnly(state.registerStore.logOfItem(code));
-    const bool isHeldByLog = std::any_of(
-        open.begin(), open.end(), [](const LogEntry& entry) { return entry.severity == Severity::Stop; });
-    if (now.apart.byFailedRecord && !since.empty() && !failedSince(services) && !isHeldByLog)
+    if (now.apart.byFailedRecord && !since.empty() && !failedSince(services) &&
+        !isHeldByLog(openOnly(state.registerStore.logOfItem(code))))
         ledger.append(stateGiven(code, "serviceable", today, {}), {});
 }
 
 void endDamage(ClubState& state, Ledger& ledger, const RecordedAct& damage, const std::string& closing,
                const std::string& by, CalendarDay today) {
-    closeEntryOf(state, ledger, damage, closing, by, today);
+    if (const auto entry = entryOf(state, damage)) closeEntry(ledger, *entry, closing, by, today);
     judgeRoundsAnew(state, ledger, damage.code, today);
 }
 

@@ -193,7 +193,6 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
             now.apart = {stateFrom(state, code), sinceFrom(query.text(2), code), query.text(3),
                          !query.text(5).empty()};
             now.apartStamp = stamp;
-            now.apartRule = query.text(5);
             continue;
         }
         // Seen anywhere after it was marked missing: found, and back in the state before that.

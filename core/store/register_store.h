@@ -27,7 +27,6 @@ struct StateNow {
     std::string missingCheck; ///< the return check that missed it, if one did
     StateApart apart;         ///< what it is apart from being missing
     std::string apartStamp;   ///< of the fact that gave it that; empty: none did
-    std::string apartRule;    ///< whose failed record was why, or empty
 };
 
 /// Reads the register: rows for import and export, values for the rules. Throws StoreFailure.
