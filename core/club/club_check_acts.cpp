@@ -9,7 +9,6 @@
 #include "core/tag/tag_code.h"
 
 #include <algorithm>
-#include <functional>
 #include <limits>
 
 namespace core {
@@ -70,17 +69,10 @@ void takeBack(ClubState& state, Ledger& ledger, const CheckRun& run, const Recor
     state.endUrgentOfWhole(ledger, moment.today);
 }
 
-/// Lets the check in memory keep up with a sighting that is taken back, once that is on disk.
-std::function<void()> dropped(ClubState& state, const CheckRun& run, const std::string& code) {
-    return
-        [&state, run, code, mark = state.database->changeMark()] { state.heldCheck.drop(run, code, mark); };
-}
-
 } // namespace
 
 Result<Undone> ClubChecks::undo(const std::string& check, const std::string& closing, Moment moment) {
-    std::function<void()> onceOnDisk = [] {};
-    auto done = m_state->write([&](Ledger& ledger) -> Result<Undone> {
+    return m_state->write([&](Ledger& ledger) -> Result<Undone> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const bool isHeld = m_state->heldCheck.isCurrent(check);
@@ -90,11 +82,9 @@ Result<Undone> ClubChecks::undo(const std::string& check, const std::string& clo
         takeBack(*m_state, ledger, *run, acts.front(), closing, moment);
         undone.next = newest(*m_state, *run);
         if (isHeld && acts.front().kind == ActKind::Sighting)
-            onceOnDisk = dropped(*m_state, *run, acts.front().code);
+            m_state->heldCheck.drop(*run, acts.front().code);
         return undone;
     });
-    if (done) onceOnDisk();
-    return done;
 }
 
 std::string ClubChecks::itemSeenLast(const std::string& check) const {
@@ -112,8 +102,7 @@ Result<std::optional<CheckAct>> ClubChecks::newestAct(const std::string& check) 
 }
 
 Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
-    std::function<void()> onceOnDisk = [] {};
-    auto done = m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto code = TagCode::parse(typed);
@@ -121,11 +110,9 @@ Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& 
         const bool isHeld = m_state->heldCheck.isCurrent(check);
         if (!takeSightingsBack(*m_state, ledger, *run, code->text(), firstNamed(*m_state, check), moment))
             return Error{ErrorCode::NotSeen, {code->grouped()}};
-        if (isHeld) onceOnDisk = dropped(*m_state, *run, code->text());
+        if (isHeld) m_state->heldCheck.drop(*run, code->text());
         return Done{};
     });
-    if (done) onceOnDisk();
-    return done;
 }
 
 Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed, const std::string& text,

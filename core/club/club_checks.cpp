@@ -19,7 +19,6 @@
 #include "core/store/fact_table.h"
 
 #include <algorithm>
-#include <functional>
 
 namespace core {
 namespace {
@@ -156,8 +155,7 @@ Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::s
 
 Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& text, SeenBy seenBy,
                                  Moment moment) {
-    std::function<void()> onceOnDisk = [] {};
-    auto scanned = m_state->write([&](Ledger& ledger) -> Result<Scanned> {
+    return m_state->write([&](Ledger& ledger) -> Result<Scanned> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto code = scannedCode(text, *m_state->database, m_state->registerStore, moment.today.year());
@@ -175,14 +173,9 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
         }
         const bool isHeld = m_state->heldCheck.isCurrent(check);
         ledger.append(TagSeen{check, code->text(), moment.at, nameOf(seenBy)}, {});
-        if (isHeld)
-            onceOnDisk = [this, run = *run, code = code->text(), mark = m_state->database->changeMark()] {
-                m_state->heldCheck.add(run, code, mark);
-            };
+        if (isHeld) m_state->heldCheck.add(*run, code->text());
         return meant;
     });
-    if (scanned) onceOnDisk();
-    return scanned;
 }
 
 Outcome ClubChecks::recordPoint(const std::string& check, const std::string& point, double value,

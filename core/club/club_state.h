@@ -91,9 +91,14 @@ template <class Work>
 auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
     return guarded([&]() -> decltype(work(m_ledger)) {
         Transaction transaction(*database);
-        auto done = work(m_ledger);
-        if (done) transaction.commit();
-        return done;
+        try {
+            auto done = work(m_ledger);
+            if (done) transaction.commit();
+            return done;
+        } catch (...) {
+            heldCheck.forget(); // it may have kept up with what is not on disk now
+            throw;
+        }
     });
 }
 

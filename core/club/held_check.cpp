@@ -18,22 +18,22 @@ const BoatCheckInput& HeldCheck::inputOf(const CheckRun& run, CalendarDay today)
     return m_held->input;
 }
 
-void HeldCheck::add(const CheckRun& run, const std::string& code, std::int64_t changeMark) {
+void HeldCheck::add(const CheckRun& run, const std::string& code) {
     try {
         const auto sighting = checkTables::newestSighting(m_database, code);
         if (!sighting) return m_held.reset();
         m_store.addSighting(m_held->input, run, *sighting);
-        m_held->changeMark = changeMark;
+        m_held->changeMark = m_database.changeMark();
     } catch (const std::exception&) {
         m_held.reset();
     }
 }
 
-void HeldCheck::drop(const CheckRun& run, const std::string& code, std::int64_t changeMark) {
+void HeldCheck::drop(const CheckRun& run, const std::string& code) {
     try {
         if (run.phase == Phase::Stocktake) return m_held.reset(); // what is expected there may change, too
         m_store.dropSighting(m_held->input, code);
-        m_held->changeMark = changeMark;
+        m_held->changeMark = m_database.changeMark();
     } catch (const std::exception&) {
         m_held.reset();
     }

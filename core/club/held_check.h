@@ -24,12 +24,13 @@ public:
 
     /// Whether that check is in memory as it stands in the file.
     bool isCurrent(const std::string& check) const;
-    /// Keeps up with a sighting that was recorded while `isCurrent` held, and after which the file had that
-    /// change mark. Does not throw: whatever fails only makes the next answer read everything.
-    void add(const CheckRun& run, const std::string& code, std::int64_t changeMark);
-
+    /// Keeps up with a sighting that was just recorded, before which `isCurrent` held; within the write that
+    /// records it, which forgets it all when it fails. Does not throw: whatever fails only makes the next
+    /// answer read everything.
+    void add(const CheckRun& run, const std::string& code);
     /// The same with a sighting that was taken back.
-    void drop(const CheckRun& run, const std::string& code, std::int64_t changeMark);
+    void drop(const CheckRun& run, const std::string& code);
+    void forget() { m_held.reset(); }
 
 private:
     struct Held {
