@@ -1,15 +1,14 @@
 #include "core/exchange/csv_export.h"
 
+#include "core/base/database_file.h"
 #include "core/base/error_code.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_text.h"
 
 #include <algorithm>
-#include <array>
 #include <cerrno>
 #include <cstdio>
 #include <fmt/format.h>
-#include <fstream>
 #include <memory>
 #include <set>
 #include <system_error>
@@ -48,13 +47,6 @@ void hideMeasures(std::vector<Cells>& people, const std::set<std::string>& shown
         if (!shownPeople.contains(keyOf(sheet, person)))
             for (std::string_view measure : {"mass_kg", "chest_cm"})
                 person[static_cast<std::size_t>(sheet.indexOf(measure))].clear();
-}
-
-/// A club file that stands where a sheet is to be written.
-bool isDatabase(const fs::path& file) {
-    std::array<char, 15> begins{};
-    std::ifstream(file, std::ios::binary).read(begins.data(), begins.size());
-    return std::string_view(begins.data(), begins.size()) == "SQLite format 3";
 }
 
 std::string textOf(const Sheet& sheet, const std::vector<Cells>& rows) {
@@ -102,7 +94,7 @@ public:
         const fs::path place = m_folder / file;
         if (fs::exists(place, ignored) && !fs::is_regular_file(place, ignored))
             return Error{ErrorCode::NoFileInTheWay, {}, place.string()};
-        if (isDatabase(place)) return Error{ErrorCode::OutputIsClub, {}, place.string()};
+        if (isOfDatabase(place)) return Error{ErrorCode::OutputIsClub, {}, place.string()};
         m_written.push_back(file);
         fs::remove(besides(file), ignored); // one that was killed left it
         const auto close = [](std::FILE* stream) { std::fclose(stream); };
