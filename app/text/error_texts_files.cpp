@@ -24,6 +24,13 @@ constexpr ErrorText textsOfFiles[] = {
      QT_TRANSLATE_NOOP("Errors", "remove it and create it again")},
     {ErrorCode::FileNewer, QT_TRANSLATE_NOOP("Errors", "the club file has format %1, this program knows %2"),
      QT_TRANSLATE_NOOP("Errors", "use a newer Tholepin; the file was not touched")},
+    {ErrorCode::FileOlder,
+     QT_TRANSLATE_NOOP("Errors", "the club file has format %1, which only unreleased programs wrote"),
+     QT_TRANSLATE_NOOP("Errors", "export it with the program that wrote it, and import that here")},
+    {ErrorCode::FileAltered,
+     QT_TRANSLATE_NOOP("Errors",
+                       "the club file was altered by another program: %1; nothing is written to it"),
+     QT_TRANSLATE_NOOP("Errors", "look it over with verify, and restore a backup")},
     {ErrorCode::FileReplaced,
      QT_TRANSLATE_NOOP(
          "Errors", "the club file was moved, deleted or replaced while it was open; this was not recorded"),

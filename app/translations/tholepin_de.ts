@@ -1769,6 +1769,54 @@ Erledigt am %1: %2</translation>
         <source>what was recorded before is in the file that was moved: open the one that is to be used</source>
         <translation>was vorher eingetragen wurde, steht in der verschobenen Datei: die öffnen, mit der gearbeitet werden soll</translation>
     </message>
+    <message>
+        <source>the club file has format %1, which only unreleased programs wrote</source>
+        <translation>Die Vereinsdatei hat Format %1, das nur unveröffentlichte Programme geschrieben haben</translation>
+    </message>
+    <message>
+        <source>export it with the program that wrote it, and import that here</source>
+        <translation>mit dem Programm, das sie geschrieben hat, exportieren und das Ergebnis hier importieren</translation>
+    </message>
+    <message>
+        <source>the club file was altered by another program: %1; nothing is written to it</source>
+        <translation>Die Vereinsdatei wurde von einem anderen Programm verändert: %1; in sie wird nichts geschrieben</translation>
+    </message>
+    <message>
+        <source>it is not signed by that machine</source>
+        <translation>trägt nicht die Signatur dieses Geräts</translation>
+    </message>
+    <message>
+        <source>its chain does not begin with the key that its facts are signed with</source>
+        <translation>seine Kette beginnt nicht mit dem Schlüssel, mit dem seine Einträge signiert sind</translation>
+    </message>
+    <message>
+        <source>machine %2</source>
+        <translation>Gerät %2</translation>
+    </message>
+    <message>
+        <source>%3 is not what was written</source>
+        <translation>%3 ist nicht, was geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>%3 is not there, and was not erased</source>
+        <translation>%3 fehlt und wurde nicht gelöscht</translation>
+    </message>
+    <message>
+        <source>no fact tells of it</source>
+        <translation>keine Zeile spricht davon</translation>
+    </message>
+    <message>
+        <source>private cell %1</source>
+        <translation>private Zelle %1</translation>
+    </message>
+    <message>
+        <source>it is not as this program makes it</source>
+        <translation>ist nicht so, wie dieses Programm es anlegt</translation>
+    </message>
+    <message>
+        <source>schema, %1</source>
+        <translation>Schema, %1</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

@@ -92,7 +92,7 @@ Evidence evidenceOf(const std::string& boat, Instant on, const std::optional<Lau
     evidence.people = launch->people;
     evidence.back = launch->back;
     evidence.factHash = launch->factHash;
-    evidence.device = launch->device;
+    evidence.machine = launch->machine;
     evidence.seq = launch->seq;
     evidence.out = !launch->back || launch->back->at > on;
     if (evidence.out) evidence.aboard = aboardOf(*launch);

@@ -34,7 +34,7 @@ struct Evidence {
     std::vector<AboardItem> aboard;    ///< by kit type and id; empty when the boat was in
     std::optional<SignedCheck> back;   ///< the first return check signed after that launch
     std::string factHash;              ///< of the launch check's signature in the chain
-    std::string device;                ///< whose chain, with the number in it
+    std::string machine;               ///< whose chain, with the number in it
     std::int64_t seq = 0;
     std::string head; ///< the chain's newest hash now
 };
@@ -46,7 +46,7 @@ struct LaunchOnRecord {
     std::vector<Sighting> sightings; ///< those that stand, oldest first
     std::optional<SignedCheck> back; ///< of firstReturnAfter
     std::string factHash;            ///< of its signature
-    std::string device;
+    std::string machine;
     std::int64_t seq = 0;
     std::map<std::string, std::string> replacedTags; ///< item id to its tag of now, where that is another
 };

@@ -13,7 +13,7 @@ namespace core {
 struct HistoryLine {
     Instant recordedAt;
     std::optional<Instant> at; ///< when it happened, if the record says so
-    std::string device;
+    std::string machine;
     std::int64_t seq = 0;
     std::string by;
     std::string kind; ///< the fact's kind: "item", "tag-seen", "check-signed" …

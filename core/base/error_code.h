@@ -16,6 +16,8 @@ enum class ErrorCode : std::uint16_t {
     NotAClubFile,
     FileUnfinished,  ///< its creation was cut short
     FileNewer,       ///< its format; the newest known here
+    FileOlder,       ///< its format, which no released program wrote
+    FileAltered,     ///< what of its schema differs
     FileReplaced,    ///< moved, deleted or replaced while it was open
     DatabaseLocked,  ///< what SQLite says
     DatabaseForeign, ///< what SQLite says: it is no database
@@ -37,12 +39,18 @@ enum class ErrorCode : std::uint16_t {
     CellUnreadable,         ///< file of the sheet, or table; the row; column; what stands there
     ManifestFieldMissing,   ///< as FactFieldMissing, of a fact that manifests are read from
     ManifestFactUnreadable, ///< as FactUnreadable, or the column instead of the field
-    FactsMissing,    ///< number of the fact behind; its machine; first and last number that are not there
-    FactOutOfChain,  ///< number of the fact; its machine
-    FactBodyChanged, ///< number of the fact; its machine
-    FactChanged,     ///< number of the fact; its machine
-    TableDiffers,    ///< table; the first row that differs
-    FileUnsound,     ///< what SQLite's integrity check says
+    FactsMissing,       ///< number of the fact behind; its machine; first and last number that are not there
+    FactOutOfChain,     ///< number of the fact; its machine
+    FactBodyChanged,    ///< number of the fact; its machine
+    FactChanged,        ///< number of the fact; its machine
+    FactNotSigned,      ///< number of the fact; its machine
+    MachineUnknown,     ///< number of the first fact of its chain; the machine
+    PrivateCellChanged, ///< number of the fact; its machine; column
+    PrivateCellMissing, ///< the same
+    PrivateCellStray,   ///< id of a fact, and column
+    SchemaDiffers,      ///< "table item", "trigger …": what of the file's schema
+    TableDiffers,       ///< table; the first row that differs
+    FileUnsound,        ///< what SQLite's integrity check says
 
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all

@@ -28,10 +28,10 @@ Club::~Club() = default;
 Result<Club> Club::create(const std::filesystem::path& file, const std::string& name) {
     return guarded([&]() -> Result<Club> {
         if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
-        auto database = clubFile::create(file, [&](Database& fresh) {
-            Ledger::nameDevice(fresh);
-            Ledger(fresh).append(ClubNamed{name}, {});
-        });
+        std::optional<Ledger> ledger;
+        auto database = clubFile::create(
+            file, [&](Database& fresh) { ledger.emplace(fresh).append(ClubNamed{name}, {}); });
+        ledger->committed();
         return Club(std::make_unique<ClubState>(std::move(database)));
     });
 }

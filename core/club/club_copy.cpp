@@ -19,7 +19,6 @@ Result<Verification> copyClub(const std::filesystem::path& from, const std::file
                            keepDamaged ? clubFile::CopyFor::ReadersOfSource : clubFile::CopyFor::OwnerAlone);
             const auto copy = clubFile::open(to, true);
             found = verifyStore(*copy);
-            found.head = Ledger(*copy).head();
         }
         if (found.problems.empty() || keepDamaged) return found;
         clubFile::remove(to);

@@ -18,7 +18,7 @@ LaunchOnRecord readLaunch(const ClubState& state, const SignOff& launch, const S
     if (back) record.back = state.signedCheck(*back);
     if (const auto fact = factTable::byStamp(database, launch.stamp)) {
         record.factHash = fact->hash;
-        record.device = fact->device;
+        record.machine = fact->machine;
         record.seq = fact->seq;
     }
     return record;
@@ -35,7 +35,8 @@ Result<Evidence> ClubAnswers::evidence(const std::string& name, Instant on) cons
         if (const SignOff* launch = lastLaunchUntil(on, signOffs))
             record = readLaunch(*m_state, *launch, firstReturnAfter(*launch, signOffs));
         Evidence evidence = evidenceOf(found->name, on, record);
-        evidence.head = m_state->head();
+        const auto newest = factTable::newest(*m_state->database);
+        evidence.head = newest ? newest->hash : std::string();
         return evidence;
     });
 }

@@ -16,7 +16,7 @@ namespace {
 HistoryLine lineOf(const Fact& fact) {
     HistoryLine line{.recordedAt = factTable::recordedAt(fact)};
     line.at = givenInstant(fact);
-    line.device = fact.device;
+    line.machine = fact.machine;
     line.seq = fact.seq;
     line.by = fact.by;
     line.kind = fact.kind;

@@ -7,6 +7,7 @@
 #include "core/base/plain_text.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
+#include "core/store/private_table.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -20,10 +21,36 @@ Result<Verification> ClubRecord::verify(bool rebuild) {
             rebuildTables(*m_state->database, *m_state->database);
             transaction.commit();
         }
-        Verification verification = verifyStore(*m_state->database);
-        verification.head = m_state->head();
-        return verification;
+        return verifyStore(*m_state->database);
     });
+}
+
+namespace {
+
+/// The facts about that person whose private cells are still there.
+PrivateErased stillKept(Database& database, const std::string& key) {
+    PrivateErased kept;
+    for (const Fact& fact : factTable::ofRow(database, std::string(sheet(SheetId::People).table), key))
+        if (privateTable::cellsOf(database, fact.id) > 0) kept.facts.push_back(fact.id);
+    return kept;
+}
+
+} // namespace
+
+Result<int> ClubRecord::eraseMeasures(const std::string& name, const std::string& by) {
+    auto erased = m_state->write([&](Ledger& ledger) -> Result<int> {
+        Database& database = *m_state->database;
+        const auto person = m_state->registerStore.person(name);
+        if (!person) return Error{ErrorCode::NoSuchPerson, {name}};
+        const PrivateErased kept = stillKept(database, keyOf(sheet(SheetId::People), {person->name}));
+        int cells = 0;
+        for (const std::string& fact : kept.facts)
+            cells += privateTable::cellsOf(database, fact);
+        if (cells > 0) ledger.append(kept, by);
+        return cells;
+    });
+    if (erased) m_state->database->emptyLog(); // what was erased stands in it, too
+    return erased;
 }
 
 } // namespace core

@@ -3,6 +3,8 @@
 #include "core/base/result.h"
 #include "core/record/verification.h"
 
+#include <string>
+
 namespace core {
 
 struct ClubState;
@@ -16,6 +18,11 @@ public:
     /// Hash chain, tables against facts, SQLite's own integrity check. `rebuild` makes the tables anew from
     /// the facts.
     Result<Verification> verify(bool rebuild);
+
+    /// Takes mass and chest of a person out of the file for good, also out of what the record holds of
+    /// earlier ones; how many that were. The facts that tell of them stay, and so does what other copies of
+    /// the file hold. NotFound.
+    Result<int> eraseMeasures(const std::string& person, const std::string& by);
 
 private:
     ClubState* m_state;

@@ -39,8 +39,6 @@ struct ClubState {
     template <class Work>
     auto write(Work work) -> decltype(work(std::declval<Ledger&>()));
 
-    std::string head() const { return m_ledger.head(); } ///< hash of this machine's newest fact
-
     /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
     OpenCheck openOrResume(Ledger& ledger, const std::string& where, Phase phase, Moment moment);
 
@@ -93,9 +91,14 @@ auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
         Transaction transaction(*database);
         try {
             auto done = work(m_ledger);
-            if (done) transaction.commit();
+            if (done) {
+                transaction.commit();
+                m_ledger.committed();
+            }
+            m_ledger.undone();
             return done;
         } catch (...) {
+            m_ledger.undone();
             heldCheck.forget(); // it may have kept up with what is not on disk now
             throw;
         }

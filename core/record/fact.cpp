@@ -9,7 +9,7 @@
 namespace core {
 
 std::string Fact::stamp() const {
-    return fmt::format("{} {} {:012}", atUtc, device, seq);
+    return fmt::format("{} {} {:012}", atUtc, machine, seq);
 }
 
 std::string sha256Hex(const std::string& bytes) {
@@ -26,8 +26,8 @@ bool isCanonical(const std::string& body) {
 }
 
 std::string hashOf(const Fact& fact) {
-    const json array = {
-        fact.prevHash, fact.device, fact.seq, fact.atUtc, fact.by, fact.kind, parsedOrDiscarded(fact.body)};
+    const json array = {fact.id,    fact.prevHash, fact.machine, fact.seq,
+                        fact.atUtc, fact.by,       fact.kind,    parsedOrDiscarded(fact.body)};
     return sha256Hex(canonical(array));
 }
 

@@ -13,6 +13,12 @@ CheckSigned blank() {
     return {.answer = blank<CheckAnswer>()};
 }
 
+void fields(Of<MachineBegun> auto& fact, auto& field) {
+    field("public_key", fact.publicKey);
+    field("name", fact.name);
+    field("continues", fact.continues);
+}
+
 void fields(Of<ClubNamed> auto& fact, auto& field) {
     field("name", fact.name);
 }
@@ -90,21 +96,31 @@ void fields(Of<TagFixed> auto& fact, auto& field) {
     field("at", fact.at);
 }
 
+void fields(Of<PrivateErased> auto& fact, auto& field) {
+    field("facts", fact.facts);
+}
+
 namespace {
 
 std::string_view nameOfColumn(const Sheet& sheet, int column) {
     return sheet.columns[static_cast<std::size_t>(column)].name;
 }
 
+json jsonOf(const Sheet& sheet, const std::vector<std::pair<int, std::string>>& cells) {
+    json object = json::object();
+    for (const auto& [column, text] : cells)
+        object[std::string(nameOfColumn(sheet, column))] = text;
+    return object;
+}
+
 json jsonOf(const RowWritten& written) {
     const Sheet& sheet = core::sheet(written.sheet);
-    json row = json::object(), set = json::object();
+    json row = json::object();
     for (int column = 0; column < sheet.keyColumns; ++column)
         row[std::string(nameOfColumn(sheet, column))] = written.keyCells[static_cast<std::size_t>(column)];
-    for (const auto& [column, text] : written.set)
-        set[std::string(nameOfColumn(sheet, column))] = text;
-    json body = {{"key", written.key}, {"row", std::move(row)}, {"set", std::move(set)}};
+    json body = {{"key", written.key}, {"row", std::move(row)}, {"set", jsonOf(sheet, written.set)}};
     FieldWriter field(body);
+    if (!written.sealed.empty()) body["sealed"] = jsonOf(sheet, written.sealed);
     field.ifKnown("order", written.order);
     field.ifKnown("at", written.at);
     if (!written.check.empty()) field("check", written.check);
@@ -120,7 +136,7 @@ void readKeyCells(const json& from, const Sheet& sheet, Cells& into) {
         field(nameOfColumn(sheet, column), into[static_cast<std::size_t>(column)]);
 }
 
-void readSet(const json& from, const Sheet& sheet, std::vector<std::pair<int, std::string>>& into) {
+void readCells(const json& from, const Sheet& sheet, std::vector<std::pair<int, std::string>>& into) {
     if (!from.is_object()) failAt(from);
     for (const auto& [column, text] : from.items()) {
         const int index = sheet.indexOf(column);
@@ -135,7 +151,8 @@ RowWritten rowFrom(const json& body, const Sheet& sheet) {
     field("key", written.key);
     if (!body.contains("row")) throw FieldFault{"row", std::nullopt};
     within("row", [&] { readKeyCells(body["row"], sheet, written.keyCells); });
-    if (body.contains("set")) within("set", [&] { readSet(body["set"], sheet, written.set); });
+    if (body.contains("set")) within("set", [&] { readCells(body["set"], sheet, written.set); });
+    if (body.contains("sealed")) within("sealed", [&] { readCells(body["sealed"], sheet, written.sealed); });
     field.ifKnown("order", written.order);
     field.ifKnown("at", written.at);
     FieldReader whereGiven(body, FieldReader::Absent::KeepsDefault);
@@ -161,8 +178,8 @@ constexpr std::array<std::pair<std::string_view, BodyReader>, sizeof...(Bodies)>
 }
 
 constexpr auto readers =
-    readersOf<ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, PointRecorded, CheckSigned,
-              CheckClosed, UrgentEnded, EventGiven, OperationLogged, TagFixed>();
+    readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, PointRecorded,
+              CheckSigned, CheckClosed, UrgentEnded, EventGiven, OperationLogged, TagFixed, PrivateErased>();
 
 std::optional<FactBody> bodyFrom(std::string_view kind, const std::string& text) {
     if (const Sheet* sheet = sheetOfTable(kind)) return rowFrom(parsed(text), *sheet);
@@ -193,7 +210,7 @@ Result<std::optional<FactBody>> bodyOf(const Fact& fact) {
         return bodyFrom(fact.kind, fact.body);
     } catch (const FieldFault& fault) {
         const std::string field = fact.kind + (fault.field.empty() ? "" : ".") + fault.field;
-        return unreadableField(fact.seq, fact.device, field, fault.text);
+        return unreadableField(fact.seq, fact.machine, field, fault.text);
     }
 }
 

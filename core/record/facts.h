@@ -20,6 +20,14 @@ namespace core {
 // What a fact says: one struct a kind of fact. `check` is a check's id, `at` the instant that the person
 // gave. How they stand in JSON is said in facts.cpp alone.
 
+/// The first fact of a machine's chain.
+struct MachineBegun {
+    static constexpr std::string_view kind = "machine-begun";
+    std::string publicKey; ///< see machine_key.h
+    std::string name;      ///< the computer's
+    std::string continues; ///< hash of the newest fact that stood there; empty: the club begins with it
+};
+
 struct ClubNamed {
     static constexpr std::string_view kind = "club-named";
     std::string name;
@@ -121,9 +129,10 @@ struct TagFixed {
 /// is the sheet's table.
 struct RowWritten {
     SheetId sheet = SheetId::Places;
-    std::string key;                              ///< see keyOf
-    Cells keyCells;                               ///< as they are spelled
-    std::vector<std::pair<int, std::string>> set; ///< by column: the cells that change
+    std::string key;                                 ///< see keyOf
+    Cells keyCells;                                  ///< as they are spelled
+    std::vector<std::pair<int, std::string>> set;    ///< by column: the cells that change
+    std::vector<std::pair<int, std::string>> sealed; ///< by column: digests of private cells that change
     std::optional<int> order;  ///< its place among the rows, where the sheet keeps an order
     std::optional<Instant> at; ///< of a row made in the program; an import knows only days
     std::string check;   ///< of an item's state, or a log entry: the check in which it was given or written
@@ -131,9 +140,15 @@ struct RowWritten {
     bool isGone = false; ///< the row is taken away
 };
 
-using FactBody =
-    std::variant<ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, PointRecorded, CheckSigned,
-                 CheckClosed, UrgentEnded, EventGiven, OperationLogged, TagFixed, RowWritten>;
+/// Private cells of the facts with these ids are taken out of the file: nobody may know them any more.
+struct PrivateErased {
+    static constexpr std::string_view kind = "private-erased";
+    std::vector<std::string> facts;
+};
+
+using FactBody = std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack,
+                              PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven,
+                              OperationLogged, TagFixed, PrivateErased, RowWritten>;
 
 std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
 std::string textOf(const FactBody& body); ///< canonical JSON, see fact.h

@@ -8,11 +8,21 @@
 
 namespace core {
 
+/// A machine that wrote to the file, and its chain of facts.
+struct MachineRecord {
+    std::string machine; ///< its id
+    std::string name;    ///< the computer's; empty: unknown
+    std::int64_t facts = 0;
+    std::string head;      ///< hash of its newest fact
+    bool isSigned = false; ///< every fact is signed with the machine's key
+};
+
 struct Verification {
     std::int64_t facts = 0;
-    int devices = 0;
-    std::string head;            ///< hash of the newest fact of this device
-    std::vector<Error> problems; ///< their arguments say where they stand in the record
+    std::vector<MachineRecord> machines; ///< in the order of their ids
+    std::string head;                    ///< hash of the newest fact in the file
+    std::int64_t erased = 0;             ///< private cells that were erased
+    std::vector<Error> problems;         ///< their arguments say where they stand in the record
 };
 
 } // namespace core

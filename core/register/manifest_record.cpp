@@ -116,7 +116,7 @@ bool ManifestRecord::isOneActWithNext(std::size_t at) const {
     if (at + 1 >= m_facts.size()) return false;
     const ManifestFact& fact = m_facts[at];
     const ManifestFact& next = m_facts[at + 1];
-    return next.device == fact.device && next.seq == fact.seq + 1 && next.by == fact.by &&
+    return next.machine == fact.machine && next.seq == fact.seq + 1 && next.by == fact.by &&
            next.at == fact.at && next.recordedAt.millis() - fact.recordedAt.millis() <= onEndMillis;
 }
 

@@ -35,7 +35,7 @@ struct ManifestVersion {
 /// A row of the manifests, or of the boats, as one fact left it.
 struct ManifestFact {
     std::string stamp;
-    std::string device;
+    std::string machine;
     std::int64_t seq = 0;
     Instant recordedAt = Instant::fromMillis(0);
     std::optional<Instant> at;

@@ -35,6 +35,9 @@ constexpr Column nameOf(std::string_view name, SheetId sheet) {
 constexpr Column tag(std::string_view name, char tagClass) {
     return {name, CellType::Tag, std::nullopt, {}, {}, tagClass};
 }
+constexpr Column measureOfPerson(std::string_view name) {
+    return {name, CellType::Amount, std::nullopt, {}, {}, 0, true};
+}
 constexpr Column itemCode() {
     return {"code", CellType::Tag, SheetId::Items, {}, {}, 'K'};
 }
@@ -105,8 +108,8 @@ constexpr std::array people{
     text("person"),
     tag("tag", 'P'),
     choice("role", roles),
-    cell("mass_kg", CellType::Amount),
-    cell("chest_cm", CellType::Amount),
+    measureOfPerson("mass_kg"),
+    measureOfPerson("chest_cm"),
     text("note"),
 };
 constexpr std::array items{

@@ -56,6 +56,7 @@ struct Column {
     std::string_view byDefault{}; ///< what an empty cell means, for readers; not stored
     std::span<const std::string_view> choices{};
     char tagClass = 0;
+    bool isPrivate = false; ///< of a person: stands beside the record, not in it, and can be erased
 };
 
 /// One sheet: its file, its fact kind and its columns in the contract's order. The first `keyColumns` name

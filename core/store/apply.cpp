@@ -4,6 +4,7 @@
 #include "core/store/check_acts.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
+#include "core/store/private_table.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
 
@@ -31,6 +32,7 @@ std::optional<StoredRow> rowFromAllFacts(Database& facts, Database& tables, cons
     std::optional<StoredRow> row;
     for (const Fact& fact : factTable::ofRow(facts, std::string(sheet.table), key)) {
         RowWritten written = factTable::rowOf(fact);
+        privateTable::open(facts, fact.id, written);
         if (checkActs::isTakenBack(tables, fact.id)) {
             leaveOutState(written);
             if (written.set.empty()) continue;
@@ -63,6 +65,7 @@ public:
         , m_stamp(fact.stamp())
         , m_order(order) {}
 
+    void operator()(const MachineBegun&) const {} // verify reads it in the chain
     void operator()(const ClubNamed& fact) const { rowTable::putClubName(m_database, m_stamp, fact.name); }
     void operator()(const CheckOpened& fact) const {
         checkTables::putRun(m_database,
@@ -105,7 +108,19 @@ public:
         checkActs::putOperation(m_database, place(fact.check), fact.boat, fieldText(m_fact, "operation"));
     }
     void operator()(const TagFixed& fact) const { tagTables::put(m_database, fact.tag, m_stamp, fact.code); }
-    void operator()(const RowWritten& fact) const {
+    void operator()(const PrivateErased& fact) const {
+        for (const std::string& id : fact.facts) {
+            privateTable::erase(m_database, id, m_stamp);
+            const auto erased = factTable::byId(m_facts, id);
+            if (!erased || sheetOfTable(erased->kind) == nullptr) continue;
+            const RowWritten written = factTable::rowOf(*erased);
+            remakeRow(sheet(written.sheet), written.key);
+        }
+    }
+    void operator()(const RowWritten& sealed) const {
+        factTable::putRowOf(m_database, m_fact.id, m_fact.kind, sealed.key);
+        RowWritten fact = sealed;
+        privateTable::open(m_facts, m_fact.id, fact);
         const Sheet& sheet = core::sheet(fact.sheet);
         StoredRow row = rowTable::find(m_database, sheet, fact.key).value_or(StoredRow{});
         if (isNewest(row, sheet) && !isTakenBack(fact)) {
@@ -180,11 +195,22 @@ void apply(Database& database, const Fact& fact, const FactBody& body) {
     std::visit(Applier(database, database, fact, Order::Any), body);
 }
 
+/// By which the facts of a row are found.
+static void indexRows(Database& database) {
+    factTable::clear(database);
+    factTable::forEachInChain(database, [&](const Fact& fact) {
+        if (sheetOfTable(fact.kind) != nullptr)
+            factTable::putRowOf(database, fact.id, fact.kind, factTable::rowOf(fact).key);
+    });
+}
+
 void rebuildTables(Database& source, Database& target) {
     rowTable::clear(target);
     checkTables::clear(target);
     checkActs::clear(target);
     tagTables::clear(target);
+    privateTable::clear(target);
+    if (&source == &target) indexRows(target);
     factTable::forEachByStamp(source,
                               [&](const Fact& fact) { applyOne(source, target, fact, Order::ByStamp); });
 }

@@ -1,6 +1,7 @@
 #include "core/store/club_file.h"
 
 #include "core/base/error_code.h"
+#include "core/store/schema.h"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -59,6 +60,8 @@ void requireClub(Database& database, const std::filesystem::path& file, int newe
     const auto tables = database.number("SELECT count(*) FROM sqlite_schema");
     if (id == 0 && version == 0 && tables == 0) refuse(ErrorCode::FileUnfinished, file);
     if (id != applicationId) refuse(ErrorCode::NotAClubFile, file);
+    // Before the first step of the migrations nothing was released.
+    if (version < migrations().front().version) refuse(ErrorCode::FileOlder, file, {std::to_string(version)});
     if (version > newest)
         refuse(ErrorCode::FileNewer, file, {std::to_string(version), std::to_string(newest)});
 }
@@ -103,6 +106,9 @@ std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
     requireClub(*database, file, newest);
     const auto version = database->number("PRAGMA user_version");
     if (readOnly && version == newest) return database;
+    if (const auto altered = schemaDifferences(*database);
+        version == migrations().back().version && !altered.empty())
+        refuse(ErrorCode::FileAltered, file, {altered.front()});
     if (readOnly) { // the file stays as it is: its copy is brought up to date
         auto copy = std::make_unique<Database>(std::filesystem::path(), Database::Mode::Memory);
         database->copyTo(*copy);

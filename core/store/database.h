@@ -69,6 +69,9 @@ public:
 
     /// After the schema stands: WAL and FULL (see docs/decisions/durability.md).
     void switchToWal();
+    /// Puts all that is in the write-ahead log into the file and empties the log, unless somebody reads in
+    /// it.
+    void emptyLog();
     /// A copy of the whole content, made by SQLite's backup interface.
     void copyTo(Database& target);
     /// Throws FileReplaced when the file is no longer at its path: what is written to it would be lost.

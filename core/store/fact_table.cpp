@@ -4,11 +4,17 @@ namespace core::factTable {
 namespace {
 
 #define FACT_COLUMNS                                                                                         \
-    "id, device, seq, at_utc, by, kind, body, prev_hash, hash" // a literal, to join into SQL texts
+    "id, machine, seq, at_utc, by, kind, body, prev_hash, hash, signature" // a literal, to join into SQL
+                                                                           // texts
+
+#define FACTS_OF_ROWS                                                                                        \
+    "id, machine, seq, at_utc, by, fact.kind, body, prev_hash, hash, signature FROM fact_of_row AS written " \
+    "JOIN fact ON fact.id = written.fact"
+#define BY_STAMP "ORDER BY at_utc, machine, seq"
 
 Fact factOf(const Statement& row) {
     return {row.text(0), row.text(1), row.integer(2), row.text(3), row.text(4),
-            row.text(5), row.text(6), row.text(7),    row.text(8)};
+            row.text(5), row.text(6), row.text(7),    row.text(8), row.text(9)};
 }
 
 std::optional<Fact> first(Statement query) {
@@ -27,18 +33,10 @@ std::vector<Fact> all(Statement query) {
 
 } // namespace
 
-std::string device(Database& database) {
-    return database.value("SELECT device FROM here");
-}
-
-void setDevice(Database& database, const std::string& device) {
-    database.prepare("INSERT INTO here (one, device) VALUES (1, ?)").with(device).run();
-}
-
 void insert(Database& database, const Fact& fact) {
-    database.prepare("INSERT INTO fact (" FACT_COLUMNS ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)")
+    database.prepare("INSERT INTO fact (" FACT_COLUMNS ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
         .with(fact.id)
-        .with(fact.device)
+        .with(fact.machine)
         .with(fact.seq)
         .with(fact.atUtc)
         .with(fact.by)
@@ -46,22 +44,38 @@ void insert(Database& database, const Fact& fact) {
         .with(fact.body)
         .with(fact.prevHash)
         .with(fact.hash)
+        .with(fact.signature)
         .run();
 }
 
-std::optional<Fact> newestOf(Database& database, const std::string& device) {
+std::optional<Fact> newestOf(Database& database, const std::string& machine) {
     return first(
-        database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE device = ? ORDER BY seq DESC LIMIT 1")
-            .with(device));
+        database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? ORDER BY seq DESC LIMIT 1")
+            .with(machine));
+}
+
+std::optional<Fact> inChain(Database& database, const std::string& machine, std::int64_t seq) {
+    return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? AND seq = ?")
+                     .with(machine)
+                     .with(seq));
+}
+
+std::optional<Fact> newest(Database& database) {
+    return first(database.prepare("SELECT " FACT_COLUMNS
+                                  " FROM fact ORDER BY at_utc DESC, machine DESC, seq DESC LIMIT 1"));
+}
+
+std::optional<Fact> oldest(Database& database) {
+    return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY at_utc, machine, seq LIMIT 1"));
 }
 
 std::optional<Fact> byStamp(Database& database, const std::string& stamp) {
-    // A stamp is "instant device number"; device and number are unique.
+    // A stamp is "instant machine number"; machine and number are unique.
     const auto blank = stamp.find(' ');
     const auto last = stamp.rfind(' ');
     if (blank == std::string::npos || blank == last) return std::nullopt;
     return first(
-        database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE device = ? AND seq = CAST(? AS INTEGER)")
+        database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? AND seq = CAST(? AS INTEGER)")
             .with(stamp.substr(blank + 1, last - blank - 1))
             .with(stamp.substr(last + 1)));
 }
@@ -71,48 +85,55 @@ std::optional<Fact> byId(Database& database, const std::string& id) {
 }
 
 std::optional<Fact> beside(Database& database, const Fact& fact, int places) {
-    return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE device = ? AND seq = ?")
-                     .with(fact.device)
-                     .with(fact.seq + places));
+    return inChain(database, fact.machine, fact.seq + places);
 }
 
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit) {
-    Statement query = database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY device, seq");
+    Statement query = database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY machine, seq");
     while (query.step())
         visit(factOf(query));
 }
 
 void forEachByStamp(Database& database, const std::function<void(const Fact&)>& visit) {
-    Statement query = database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY at_utc, device, seq");
+    Statement query = database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY at_utc, machine, seq");
     while (query.step())
         visit(factOf(query));
 }
 
+void putRowOf(Database& database, const std::string& fact, std::string_view kind, const std::string& key) {
+    database.prepare("INSERT OR IGNORE INTO fact_of_row (fact, kind, key) VALUES (?, ?, ?)")
+        .with(fact)
+        .with(kind)
+        .with(key)
+        .run();
+}
+
 std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::string& key) {
-    return all(database
-                   .prepare("SELECT " FACT_COLUMNS
-                            " FROM fact WHERE kind = ? AND json_extract(body, '$.key') = ? "
-                            "AND json_extract(body, '$.key') IS NOT NULL ORDER BY at_utc, device, seq")
+    return all(database.prepare("SELECT " FACTS_OF_ROWS " WHERE written.kind = ? AND key = ? " BY_STAMP)
                    .with(kind)
                    .with(key));
 }
 
 std::vector<Fact> ofRowsUnder(Database& database, const std::string& kind, const std::string& key) {
-    return all(database
-                   .prepare("SELECT " FACT_COLUMNS
-                            " FROM fact WHERE kind = ? AND json_extract(body, '$.key') > ? AND "
-                            "json_extract(body, '$.key') < ? AND json_extract(body, '$.key') IS NOT NULL "
-                            "ORDER BY at_utc, device, seq")
-                   .with(kind)
-                   .with(key + '\x1f')
-                   .with(key + '\x20'));
+    return all(
+        database.prepare("SELECT " FACTS_OF_ROWS " WHERE written.kind = ? AND key > ? AND key < ? " BY_STAMP)
+            .with(kind)
+            .with(key + '\x1f')
+            .with(key + '\x20'));
 }
 
 std::vector<Fact> ofKind(Database& database, const std::string& kind) {
-    return all(database
-                   .prepare("SELECT " FACT_COLUMNS " FROM fact WHERE kind = ? AND json_extract(body, "
-                            "'$.key') IS NOT NULL ORDER BY at_utc, device, seq")
-                   .with(kind));
+    return all(database.prepare("SELECT " FACTS_OF_ROWS " WHERE written.kind = ? " BY_STAMP).with(kind));
+}
+
+const std::vector<std::string>& tables() {
+    static const std::vector<std::string> names{"fact_of_row"};
+    return names;
+}
+
+void clear(Database& database) {
+    for (const std::string& table : tables())
+        database.script("DELETE FROM " + table);
 }
 
 std::optional<FactBody> bodyOf(const Fact& fact) {
@@ -122,12 +143,14 @@ std::optional<FactBody> bodyOf(const Fact& fact) {
 }
 
 RowWritten rowOf(const Fact& fact) {
-    return std::get<RowWritten>(*factTable::bodyOf(fact));
+    const auto body = factTable::bodyOf(fact);
+    if (const auto* row = body ? std::get_if<RowWritten>(&*body) : nullptr) return *row;
+    throw StoreFailure(unreadableField(fact.seq, fact.machine, "kind", fact.kind));
 }
 
 Instant recordedAt(const Fact& fact) {
     if (const auto at = Instant::parse(fact.atUtc)) return *at;
-    throw StoreFailure(unreadableField(fact.seq, fact.device, "at_utc", fact.atUtc));
+    throw StoreFailure(unreadableField(fact.seq, fact.machine, "at_utc", fact.atUtc));
 }
 
 } // namespace core::factTable

@@ -10,17 +10,19 @@
 
 namespace core::factTable {
 
-/// The id of the machine that writes to this file; the migrations call its table `here`.
-std::string device(Database& database);
-void setDevice(Database& database, const std::string& device);
-
 void insert(Database& database, const Fact& fact);
-std::optional<Fact> newestOf(Database& database, const std::string& device);
+std::optional<Fact> newestOf(Database& database, const std::string& machine);
+std::optional<Fact> inChain(Database& database, const std::string& machine, std::int64_t seq);
+/// The one with the largest, or smallest, stamp.
+std::optional<Fact> newest(Database& database);
+std::optional<Fact> oldest(Database& database);
 
-/// Every fact by device and number: the order of the chains.
+/// Every fact by machine and number: the order of the chains.
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit);
 /// Every fact by stamp: the order in which the newest comes last.
 void forEachByStamp(Database& database, const std::function<void(const Fact&)>& visit);
+/// Which row of the register that fact wrote: what the next two find it by.
+void putRowOf(Database& database, const std::string& fact, std::string_view kind, const std::string& key);
 /// The facts that wrote one row of the register, by stamp.
 std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::string& key);
 /// The facts that wrote rows of that kind, by stamp.
@@ -31,6 +33,10 @@ std::optional<Fact> byId(Database& database, const std::string& id);
 std::optional<Fact> beside(Database& database, const Fact& fact, int places);
 /// The facts of that kind which wrote a row whose key begins with `key` and a separator.
 std::vector<Fact> ofRowsUnder(Database& database, const std::string& kind, const std::string& key);
+
+/// Names of the tables that facts are applied to, for comparing a rebuild.
+const std::vector<std::string>& tables();
+void clear(Database& database);
 
 /// Every fact about an item, a boat or a person, in any order, some of them twice: what wrote its rows, its
 /// checks, sightings, what was taken back, signatures and log entries. Names in the register's spelling.

@@ -1,47 +1,110 @@
 #include "core/store/ledger.h"
 
+#include "core/record/private_cells.h"
 #include "core/store/fact_table.h"
+#include "core/store/private_table.h"
 
 #include <algorithm>
 #include <array>
-#include <sodium.h>
+#include <unistd.h>
 
 namespace core {
+namespace {
 
-Ledger::Ledger(Database& database)
-    : m_database(database)
-    , m_device(factTable::device(database)) {}
-
-void Ledger::nameDevice(Database& database) {
-    std::array<unsigned char, 8> bytes{};
-    randombytes_buf(bytes.data(), bytes.size());
-    std::array<char, 17> hex{};
-    sodium_bin2hex(hex.data(), hex.size(), bytes.data(), bytes.size());
-    factTable::setDevice(database, hex.data());
+std::string nameOfComputer() {
+    std::array<char, 65> name{}; // HOST_NAME_MAX of Linux, and its end
+    return ::gethostname(name.data(), name.size() - 1) == 0 ? name.data() : std::string();
 }
 
-Fact Ledger::append(const FactBody& body, const std::string& by) {
-    const auto last = factTable::newestOf(m_database, m_device);
+/// When the next fact is recorded: never before what stands in the file already, so that it sorts behind what
+/// was known when it was written, whatever the clocks of the machines say. Facts of one machine may share an
+/// instant: their numbers order them.
+Instant nextInstant(const std::optional<Fact>& newest, const std::string& machine) {
     const Instant now = Instant::now();
+    if (!newest) return now;
+    const Instant last = factTable::recordedAt(*newest);
+    return std::max(now, newest->machine == machine ? last : Instant::fromMillis(last.millis() + 1));
+}
+
+} // namespace
+
+std::string clubOf(Database& database) {
+    const auto oldest = factTable::oldest(database);
+    return oldest ? oldest->machine : std::string();
+}
+
+bool Ledger::isInFile(const OwnMachine& machine) const {
+    if (machine.head.seq == 0) return true; // a key that nothing was signed with yet
+    const auto fact = factTable::inChain(m_database, machine.key.machine(), machine.head.seq);
+    return fact && fact->hash == machine.head.hash;
+}
+
+void Ledger::chooseMachine() {
+    const std::string club = clubOf(m_database);
+    std::optional<MachineKey> founder;
+    if (club.empty()) founder = MachineKey::fresh();
+    if (!m_keys) m_keys.emplace(founder ? founder->machine() : club);
+    m_turn.emplace(*m_keys);
+    // Another program of this user may have written to another file of the club since.
+    if (m_own) m_own = m_keys->of(m_own->key.machine()).value_or(*m_own);
+    if (m_own && !isInFile(*m_own)) m_own.reset();
+    if (!m_own && !founder)
+        for (OwnMachine& each : m_keys->all())
+            if (isInFile(each) && (!m_own || each.head.seq > m_own->head.seq)) m_own = std::move(each);
+    if (!m_own) m_own = OwnMachine{founder ? std::move(*founder) : MachineKey::fresh(), {}};
+}
+
+Fact Ledger::put(const FactBody& body, const std::string& by) {
+    const std::string& machine = m_own->key.machine();
+    const auto last = factTable::newestOf(m_database, machine);
+    const Instant now = nextInstant(factTable::newest(m_database), machine);
     Fact fact;
     fact.id = newUuid7(now);
-    fact.device = m_device;
+    fact.machine = machine;
     fact.seq = last ? last->seq + 1 : 1;
-    // A clock that was put back must not make a later fact of this machine look older than an earlier one.
-    fact.atUtc = (last ? std::max(now, factTable::recordedAt(*last)) : now).iso();
+    fact.atUtc = now.iso();
     fact.by = by;
     fact.kind = kindOf(body);
     fact.body = textOf(body);
     fact.prevHash = last ? last->hash : std::string();
     fact.hash = hashOf(fact);
+    fact.signature = m_own->key.signatureOf(fact);
     factTable::insert(m_database, fact);
-    apply(m_database, fact, body);
+    m_newHead = {fact.seq, fact.hash};
     return fact;
 }
 
-std::string Ledger::head() const {
-    const auto last = factTable::newestOf(m_database, m_device);
-    return last ? last->hash : std::string();
+Fact Ledger::append(const FactBody& body, const std::string& by) {
+    if (!m_turn) {
+        chooseMachine();
+        if (!factTable::newestOf(m_database, m_own->key.machine())) {
+            const auto newest = factTable::newest(m_database);
+            put(MachineBegun{m_own->key.publicKey(), nameOfComputer(), newest ? newest->hash : std::string()},
+                {});
+        }
+    }
+    if (!std::holds_alternative<RowWritten>(body)) {
+        Fact fact = put(body, by);
+        apply(m_database, fact, body);
+        return fact;
+    }
+    RowWritten row = std::get<RowWritten>(body);
+    const std::vector<PrivateCell> hidden = seal(row);
+    Fact fact = put(row, by);
+    privateTable::put(m_database, fact.id, hidden);
+    apply(m_database, fact, row);
+    return fact;
+}
+
+void Ledger::committed() {
+    if (!m_turn) return;
+    m_own->head = m_newHead;
+    m_keys->put(*m_own);
+    m_turn.reset();
+}
+
+void Ledger::undone() {
+    m_turn.reset();
 }
 
 } // namespace core

@@ -3,29 +3,46 @@
 #include "core/record/facts.h"
 #include "core/record/verification.h"
 #include "core/store/database.h"
+#include "core/store/kept_keys.h"
 
+#include <optional>
 #include <string>
 
 namespace core {
 
-/// Appends facts to this machine's chain and applies each to the tables, in the caller's transaction.
+/// Appends facts to this machine's chain, signed with its key, and applies each to the tables, in the
+/// caller's transaction; the caller says how that ended.
+///
+/// Which machine writes is decided at the first append of each transaction: the one whose key this user has
+/// and whose newest known fact is in the file. There is none in a copy made with a file manager, in a
+/// restored backup, for another user or on another computer: a new machine begins there. So no two files go
+/// on with one chain.
 class Ledger {
 public:
-    explicit Ledger(Database& database);
+    explicit Ledger(Database& database)
+        : m_database(database) {}
 
-    /// Needs an open write transaction. Returns the fact as it was written.
+    /// Needs an open write transaction. Returns the fact as it was written. StoreFailure when the file cannot
+    /// be written, or the newest fact's instant cannot be read.
     Fact append(const FactBody& body, const std::string& by);
 
-    const std::string& device() const { return m_device; }
-    std::string head() const; ///< hash of the newest fact of this machine, empty if none
-
-    /// Gives a new file its machine. Needs an open write transaction.
-    static void nameDevice(Database& database);
+    void committed(); ///< what was appended is in the file
+    void undone();    ///< it is not; does nothing when nothing was appended
 
 private:
+    void chooseMachine();
+    Fact put(const FactBody& body, const std::string& by);
+    bool isInFile(const OwnMachine& machine) const;
+
     Database& m_database;
-    std::string m_device;
+    std::optional<KeptKeys> m_keys;
+    std::optional<OwnMachine> m_own;      ///< of the last transaction that wrote
+    std::optional<KeptKeys::Turn> m_turn; ///< while something is appended that is not committed yet
+    ChainHead m_newHead;
 };
+
+/// The id of the club that the file is of: of the machine that began it. Empty in an empty file.
+std::string clubOf(Database& database);
 
 /// Applies one fact to the tables. Order-free: whatever the order in which the facts of several machines
 /// arrive, the tables come out the same. Needs the fact in the fact table (an old fact of a row makes the row
@@ -39,8 +56,8 @@ void apply(Database& database, const Fact& fact, const FactBody& body);
 void rebuildTables(Database& source, Database& target);
 
 /// Looks for what was changed behind the program's back: each machine's chain (numbers without gaps, hashes,
-/// canonical bodies), the tables against tables made anew from the facts, and SQLite's own integrity check.
-/// Leaves `head` empty.
+/// signatures, canonical bodies), the schema, the tables against tables made anew from the facts, private
+/// cells against their digests, and SQLite's own integrity check.
 Verification verifyStore(Database& database);
 
 } // namespace core

@@ -14,8 +14,11 @@ namespace {
 /// The row as the fact left it, which a reader of typed rows may have. Throws StoreFailure with the fact's
 /// place.
 ManifestFact factOf(const Fact& fact, const RowWritten& written, const StoredRow& row) {
-    ManifestFact made{
-        .stamp = fact.stamp(), .device = fact.device, .seq = fact.seq, .by = fact.by, .sheet = written.sheet};
+    ManifestFact made{.stamp = fact.stamp(),
+                      .machine = fact.machine,
+                      .seq = fact.seq,
+                      .by = fact.by,
+                      .sheet = written.sheet};
     made.recordedAt = factTable::recordedAt(fact);
     made.at = written.at;
     made.key = written.key;
@@ -23,7 +26,7 @@ ManifestFact factOf(const Fact& fact, const RowWritten& written, const StoredRow
     made.cells = row.cells;
     made.isGone = row.isGone;
     if (const auto fault = row.isGone ? std::nullopt : faultOf(sheet(written.sheet), row.cells))
-        throw StoreFailure(unreadableField(fact.seq, fact.device, std::string(fault->column), fault->text));
+        throw StoreFailure(unreadableField(fact.seq, fact.machine, std::string(fault->column), fault->text));
     return made;
 }
 

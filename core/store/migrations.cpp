@@ -8,8 +8,7 @@
 namespace core {
 
 std::span<const Migration> migrations() {
-    static constexpr std::array<Migration, 2> steps{
-        {{1, scripts::migration0001}, {2, scripts::migration0002}}};
+    static constexpr std::array<Migration, 1> steps{{{3, scripts::migration0003}}};
     return steps;
 }
 

@@ -13,7 +13,8 @@ struct Migration {
     std::string_view sql;
 };
 
-/// The steps from an empty file to the present schema, rising by one.
+/// The steps from an empty file to the present schema, rising by one. The first makes version 3: those before
+/// it were never released.
 std::span<const Migration> migrations();
 
 /// Runs what is missing, each script with its version number in one transaction.

@@ -1,11 +1,14 @@
 #include "core/store/ledger.h"
 
 #include "core/base/error_code.h"
+#include "core/store/chain_walk.h"
 #include "core/store/check_acts.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/migrations.h"
+#include "core/store/private_table.h"
 #include "core/store/row_table.h"
+#include "core/store/schema.h"
 #include "core/store/tag_tables.h"
 
 #include <fmt/format.h>
@@ -13,44 +16,6 @@
 
 namespace core {
 namespace {
-
-/// Walks the chains of all machines.
-class ChainWalk {
-public:
-    explicit ChainWalk(Verification& into)
-        : m_into(into) {}
-
-    void visit(const Fact& fact) {
-        if (fact.device != m_device) {
-            m_device = fact.device;
-            m_seq = 0;
-            m_hash.clear();
-            ++m_into.devices;
-        }
-        ++m_into.facts;
-        if (fact.seq != m_seq + 1)
-            report(ErrorCode::FactsMissing, fact, {std::to_string(m_seq + 1), std::to_string(fact.seq - 1)});
-        if (fact.prevHash != m_hash) report(ErrorCode::FactOutOfChain, fact);
-        if (!isCanonical(fact.body))
-            report(ErrorCode::FactBodyChanged, fact);
-        else if (hashOf(fact) != fact.hash)
-            report(ErrorCode::FactChanged, fact);
-        m_seq = fact.seq;
-        m_hash = fact.hash;
-    }
-
-private:
-    void report(ErrorCode code, const Fact& fact, const std::vector<std::string>& more = {}) {
-        std::vector<std::string> arguments{std::to_string(fact.seq), fact.device};
-        arguments.insert(arguments.end(), more.begin(), more.end());
-        m_into.problems.push_back({code, std::move(arguments)});
-    }
-
-    Verification& m_into;
-    std::string m_device;
-    std::int64_t m_seq = 0;
-    std::string m_hash;
-};
 
 std::string rowText(sqlite3_stmt* row) {
     std::string text;
@@ -82,17 +47,15 @@ void compareTable(Database& kept, Database& made, const std::string& table, Veri
     sqlite3_finalize(b);
 }
 
-void compareTables(Database& database, Verification& into) {
-    Database made({}, Database::Mode::Memory);
-    migrate(made, migrations());
+void compareTables(Database& database, Database& made, Verification& into) {
     try {
         rebuildTables(database, made);
     } catch (const StoreFailure& failure) {
         into.problems.push_back(failure.error);
         return;
     }
-    for (const auto* tables :
-         {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables()})
+    for (const auto* tables : {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(),
+                               &tagTables::tables(), &privateTable::tables(), &factTable::tables()})
         for (const std::string& table : *tables)
             compareTable(database, made, table, into);
 }
@@ -103,9 +66,17 @@ Verification verifyStore(Database& database) {
     Verification result;
     if (const std::string said = database.value("PRAGMA integrity_check"); said != "ok")
         result.problems.push_back({ErrorCode::FileUnsound, {said}});
-    ChainWalk walk(result);
+    Database made({}, Database::Mode::Memory);
+    migrate(made, migrations());
+    for (const std::string& difference : schemaDifferences(database))
+        result.problems.push_back({ErrorCode::SchemaDiffers, {difference}});
+    ChainWalk walk(database, result);
     factTable::forEachInChain(database, [&](const Fact& fact) { walk.visit(fact); });
-    compareTables(database, result);
+    for (const std::string& stray : privateTable::strays(database))
+        result.problems.push_back({ErrorCode::PrivateCellStray, {stray}});
+    compareTables(database, made, result);
+    const auto newest = factTable::newest(database);
+    result.head = newest ? newest->hash : std::string();
     return result;
 }
 

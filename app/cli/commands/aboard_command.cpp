@@ -53,7 +53,7 @@ void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
     sayText(tableOf({"kit type", "tag", "by that day's rules", "dates", "due", "worn by"}, rows));
     sayLine(QStringLiteral("Fact %1 of machine %2, hash %3.")
                 .arg(evidence.seq)
-                .arg(QString::fromStdString(evidence.device), QString::fromStdString(evidence.factHash)));
+                .arg(QString::fromStdString(evidence.machine), QString::fromStdString(evidence.factHash)));
     sayLine(QStringLiteral("The chain's head is %1; `verify` tells whether anything was changed since.")
                 .arg(QString::fromStdString(evidence.head)));
     sayLine(scanCaution());

@@ -23,9 +23,18 @@ void sayVerification(const core::Verification& found) {
                 : counted(problems, "The record is damaged: %n place.", "The record is damaged: %n places."));
     for (const core::Error& problem : found.problems)
         sayLine(QStringLiteral("  ▲ %1: %2").arg(placeInWords(problem), errorInWords(problem)));
+    const int machines = static_cast<int>(found.machines.size());
     sayLine(QStringLiteral("  %1 facts from %2; head %3")
                 .arg(found.facts)
-                .arg(counted(found.devices, "%n device", "%n devices"), QString::fromStdString(found.head)));
+                .arg(counted(machines, "%n machine", "%n machines"), QString::fromStdString(found.head)));
+    for (const core::MachineRecord& each : found.machines)
+        sayLine(QStringLiteral("  %1 %2: %3, %4")
+                    .arg(QString::fromStdString(each.machine), QString::fromStdString(each.name),
+                         counted(static_cast<int>(each.facts), "%n fact", "%n facts"),
+                         each.isSigned ? QStringLiteral("each signed") : QStringLiteral("not all signed")));
+    if (found.erased > 0)
+        sayLine(QStringLiteral("  %1 of people erased")
+                    .arg(counted(static_cast<int>(found.erased), "%n measure", "%n measures")));
 }
 
 int verify(const VerifyOptions& options) {

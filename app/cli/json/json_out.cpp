@@ -174,7 +174,7 @@ Json historyLine(const core::HistoryLine& line) {
     const Json body = Json::parse(line.body, nullptr, false);
     return {{"recorded_at", line.recordedAt.iso()},
             {"at", orNull(line.at)},
-            {"device", line.device},
+            {"device", line.machine},
             {"seq", line.seq},
             {"by", orNull(line.by)},
             {"kind", line.kind},
@@ -245,16 +245,6 @@ std::string missingJson(const std::vector<core::MissingItem>& items) {
 
 std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today) {
     return written({{"today", today.iso()}, {"due", listOf(rows, dueRow)}});
-}
-
-std::string verificationJson(const core::Verification& verification) {
-    const auto problem = [](const core::Error& each) {
-        return Json{{"where", placeInWords(each).toStdString()}, {"what", errorInWords(each).toStdString()}};
-    };
-    return written({{"facts", verification.facts},
-                    {"devices", verification.devices},
-                    {"head", orNull(verification.head)},
-                    {"problems", listOf(verification.problems, problem)}});
 }
 
 std::string logJson(const std::vector<core::LogEntry>& entries) {

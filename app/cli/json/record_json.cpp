@@ -106,7 +106,7 @@ std::string evidenceJson(const core::Evidence& evidence) {
                     {"aboard", listOf(evidence.aboard, aboardItem)},
                     {"return", signedCheck(evidence.back)},
                     {"fact", orNull(evidence.factHash)},
-                    {"device", orNull(evidence.device)},
+                    {"device", orNull(evidence.machine)},
                     {"seq", evidence.seq > 0 ? Json(evidence.seq) : Json()},
                     {"head", evidence.head}});
 }

@@ -214,7 +214,7 @@ private:
     void discard() { note(flow().discard(club(), upTo(2) ? "nobody goes out" : "", moment())); }
 
     static std::string withoutIds(const std::string& text) {
-        static const std::regex id("[0-9a-f]{8}-[0-9a-f-]{27}");
+        static const std::regex id("[0-9a-f]{8}-[0-9a-f-]{27}|[0-9a-f]{64}"); // and salted digests
         std::map<std::string, std::string> known;
         std::string plain;
         auto rest = text.begin();

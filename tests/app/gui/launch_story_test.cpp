@@ -326,7 +326,11 @@ TEST_F(LaunchStory, aFileThatCannotBeReadAnyMoreIsLeftAndSaysSo) {
         });
     }));
     // Put right, it is opened again, and both scans are there.
-    ASSERT_EQ(sqlite3_exec(database, "ALTER TABLE lost RENAME TO kit_type", nullptr, nullptr, nullptr),
+    ASSERT_EQ(sqlite3_exec(database,
+                           "ALTER TABLE lost RENAME TO kit_type; PRAGMA writable_schema = ON;"
+                           "UPDATE sqlite_schema SET sql = replace(sql, '\"kit_type\"', 'kit_type') "
+                           "WHERE name = 'kit_type'; PRAGMA writable_schema = RESET",
+                           nullptr, nullptr, nullptr),
               SQLITE_OK);
     ASSERT_EQ(sqlite3_close(database), SQLITE_OK);
     const int shown = boardsShown();

@@ -105,7 +105,7 @@ TEST(EvidenceOfRecord, aBoatIsOutUntilItsReturnWasSigned) {
     LaunchOnRecord record = launched();
     record.sightings = {seen("K1", "2026-03-14T07:50:00Z", "camera")};
     record.factHash = "abc";
-    record.device = "machine";
+    record.machine = "machine";
     record.seq = 7;
     const auto out = evidenceOf("Heron", atNine, record);
     EXPECT_TRUE(out.out);
@@ -114,7 +114,7 @@ TEST(EvidenceOfRecord, aBoatIsOutUntilItsReturnWasSigned) {
     EXPECT_EQ(out.aboard.size(), 1u);
     EXPECT_FALSE(out.back);
     EXPECT_EQ(out.factHash, "abc");
-    EXPECT_EQ(out.device, "machine");
+    EXPECT_EQ(out.machine, "machine");
     EXPECT_EQ(out.seq, 7);
     record.back = signedAt(Phase::Return, "2026-03-14T09:00:00.001Z");
     EXPECT_TRUE(evidenceOf("Heron", atNine, record).out) << "it came back a moment later";

@@ -40,14 +40,14 @@ TEST(History, aLineIsToldAsItIs) {
     FoundFact found = fact("1", "item");
     found.line.recordedAt = Instant::fromMillis(5);
     found.line.at = Instant::fromMillis(4);
-    found.line.device = "machine";
+    found.line.machine = "machine";
     found.line.seq = 3;
     found.line.by = "Ada Marsh";
     found.line.body = "{}";
     const auto line = historyOf({found}).at(0);
     EXPECT_EQ(line.recordedAt, Instant::fromMillis(5));
     EXPECT_EQ(line.at, Instant::fromMillis(4));
-    EXPECT_EQ(line.device, "machine");
+    EXPECT_EQ(line.machine, "machine");
     EXPECT_EQ(line.seq, 3);
     EXPECT_EQ(line.by, "Ada Marsh");
     EXPECT_EQ(line.body, "{}");

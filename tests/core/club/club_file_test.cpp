@@ -102,7 +102,6 @@ TEST(ClubFile, isKeptInWalModeWithFullSyncs) {
         EXPECT_EQ(fresh.number("PRAGMA synchronous"), 3); // EXTRA
         EXPECT_EQ(fresh.value("PRAGMA journal_mode"), "delete");
         EXPECT_EQ(fresh.number("PRAGMA foreign_keys"), 1);
-        core::Ledger::nameDevice(fresh);
     });
     EXPECT_EQ(made->number("PRAGMA synchronous"), 2); // FULL
     EXPECT_EQ(made->value("PRAGMA journal_mode"), "wal");
@@ -150,24 +149,23 @@ TEST(ClubFile, aFailingMigrationChangesNothing) {
     EXPECT_EQ(database->number("SELECT count(*) FROM pragma_table_info('item') WHERE name = 'colour'"), 0);
 }
 
-TEST(ClubFile, aFileOfTheFirstFormatIsReadAsItIsAndBroughtUpToDateByAWriter) {
+TEST(ClubFile, aFormatThatWasNeverReleasedIsRefusedAndNotTouched) {
     SmallClub small;
     small.close();
-    {
-        core::Database database(small.file(), core::Database::Mode::ReadWrite);
-        database.script("DROP VIEW event_of_check; DROP TABLE urgent_ended; DROP TABLE check_event; DROP "
-                        "TABLE operation; DROP TABLE tag_change;"
-                        "DROP INDEX item_of_place; PRAGMA user_version = 1;");
+    for (const char* version : {"0", "1", "2", "-7"}) {
+        Database(small.file(), Database::Mode::ReadWrite)
+            .script("PRAGMA journal_mode = DELETE; PRAGMA user_version = " + std::string(version));
+        const std::string before = bytesOf(small.file());
+        for (const auto access : {Club::Access::ReadOnly, Club::Access::ReadWrite}) {
+            const auto refused = Club::open(small.file(), access);
+            ASSERT_FALSE(refused);
+            EXPECT_EQ(refused.error().code, core::ErrorCode::FileOlder);
+            EXPECT_EQ(refused.error().arguments, std::vector<std::string>{version});
+        }
+        EXPECT_EQ(bytesOf(small.file()), before);
     }
-    EXPECT_EQ(Club::open(small.file(), Club::Access::ReadOnly)->kit().item("K80NSC1FX4")->kitType, "paddle");
-    EXPECT_FALSE(fs::exists(small.file().string() + ".before-2"));
-    const auto before =
-        core::Database(small.file(), core::Database::Mode::ReadOnly).number("PRAGMA user_version");
-    EXPECT_EQ(before, 1);
-    auto written = Club::open(small.file());
-    ASSERT_TRUE(written->checks().open("Petrel", core::Phase::Launch, small.now));
-    EXPECT_TRUE(written->record().verify(false)->problems.empty());
-    EXPECT_TRUE(fs::exists(small.file().string() + ".before-2"));
+    Database(small.file(), Database::Mode::ReadWrite).script("PRAGMA user_version = 3");
+    EXPECT_TRUE(Club::open(small.file()));
 }
 
 TEST(ClubFile, aFullDiskAtAnyWriteOfTheCreationLeavesNothing) {

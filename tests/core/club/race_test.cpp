@@ -132,7 +132,7 @@ TEST_P(Race, nothingIsSeenInACheckAfterItsSignature) {
             const auto history = small.club.answers().history(code);
             const auto signedAt = small.club.answers().history("Petrel")->back();
             for (const core::HistoryLine& line : *history)
-                if (line.kind == "tag-seen" && line.device == signedAt.device && line.seq > signedAt.seq)
+                if (line.kind == "tag-seen" && line.machine == signedAt.machine && line.seq > signedAt.seq)
                     ++afterIt;
         }
         EXPECT_EQ(afterIt, 0);

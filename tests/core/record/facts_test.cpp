@@ -14,11 +14,11 @@ using nlohmann::json;
 const core::Instant at = *core::Instant::parse("2026-03-14T06:40:00Z");
 
 Fact factOf(const FactBody& body) {
-    return {.id = "f", .device = "a1b2", .seq = 7, .kind = core::kindOf(body), .body = core::textOf(body)};
+    return {.id = "f", .machine = "a1b2", .seq = 7, .kind = core::kindOf(body), .body = core::textOf(body)};
 }
 
 Fact factWith(std::string kind, const json& body) {
-    return {.id = "f", .device = "a1b2", .seq = 7, .kind = std::move(kind), .body = body.dump()};
+    return {.id = "f", .machine = "a1b2", .seq = 7, .kind = std::move(kind), .body = body.dump()};
 }
 
 core::CheckAnswer answer() {
@@ -39,6 +39,7 @@ core::RowWritten withdrawn() {
 /// A fact of each kind and its body as it stands in the first club files: the chain is over these bytes.
 const std::vector<std::pair<FactBody, std::string>>& facts() {
     static const std::vector<std::pair<FactBody, std::string>> all{
+        {core::MachineBegun{"00ff", "shed", ""}, R"({"continues":"","name":"shed","public_key":"00ff"})"},
         {core::ClubNamed{"Quillmere \"Lake\""}, R"({"name":"Quillmere \"Lake\""})"},
         {core::CheckOpened{"c1", "Petrel", core::Phase::Stocktake, at},
          R"({"at":"2026-03-14T06:40:00.000Z","boat":"Petrel","check":"c1","phase":"stocktake"})"},
@@ -65,6 +66,7 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
          R"({"fuel":"5 l","hours":1.5,"incidents":"","launches":2,"people":[]}})"},
         {core::TagFixed{"KGFB6J8WF9", "K80NSC1FX4", at},
          R"({"at":"2026-03-14T06:40:00.000Z","code":"KGFB6J8WF9","tag":"K80NSC1FX4"})"},
+        {core::PrivateErased{{"f0", "f1"}}, R"({"facts":["f0","f1"]})"},
         {core::rowWritten(core::SheetId::Sizes, {{"kit_type", "Jacket"}, {"size", "M"}}, {{"wanted", "4"}}),
          R"({"key":"jacket\u001fm","row":{"kit_type":"Jacket","size":"M"},"set":{"wanted":"4"}})"},
         {core::stateGiven("KGFB6J8WF9", "missing", *core::CalendarDay::parse("2026-03-14"), {}, "c1"),
@@ -98,10 +100,11 @@ TEST(Facts, kindsAreThoseOfTheFirstClubFiles) {
     std::vector<std::string> kinds;
     for (const auto& [body, text] : facts())
         kinds.push_back(core::kindOf(body));
-    EXPECT_THAT(kinds, testing::ElementsAre("club-named", "check-opened", "names-given", "tag-seen",
-                                            "act-taken-back", "point-recorded", "check-signed",
-                                            "check-closed", "urgent-ended", "event-given", "operation-logged",
-                                            "tag-fixed", "size", "item", "item", "service"));
+    EXPECT_THAT(kinds,
+                testing::ElementsAre("machine-begun", "club-named", "check-opened", "names-given", "tag-seen",
+                                     "act-taken-back", "point-recorded", "check-signed", "check-closed",
+                                     "urgent-ended", "event-given", "operation-logged", "tag-fixed",
+                                     "private-erased", "size", "item", "item", "service"));
 }
 
 TEST(Facts, everyKindIsReadAsItWasWritten) {

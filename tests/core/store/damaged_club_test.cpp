@@ -28,6 +28,16 @@ protected:
         file->script("DROP TRIGGER IF EXISTS fact_is_never_changed;");
     }
 
+    /// What verify finds, but for the trigger that is away to let this test in.
+    static std::vector<core::Error> problems(bool rebuild) {
+        std::vector<core::Error> found = full->club.record().verify(rebuild)->problems;
+        std::erase_if(found, [](const core::Error& problem) {
+            return problem.code == ErrorCode::SchemaDiffers &&
+                   problem.arguments.front() == "trigger fact_is_never_changed";
+        });
+        return found;
+    }
+
     static std::unique_ptr<FullClub> full;
     std::unique_ptr<Database> file;
     const std::vector<ClubReader> readers = support::clubReaders();
@@ -41,8 +51,8 @@ TEST_F(DamagedClub, untouchedEveryReaderWorks) {
         const auto failed = reader.read(*full);
         EXPECT_FALSE(failed) << reader.name << ": code " << static_cast<int>(failed->code);
     }
-    EXPECT_TRUE(full->club.record().verify(false)->problems.empty());
-    EXPECT_TRUE(full->club.record().verify(true)->problems.empty());
+    EXPECT_TRUE(problems(false).empty());
+    EXPECT_TRUE(problems(true).empty());
 }
 
 TEST_F(DamagedClub, everySheetHasRowsAndEveryKindAFact) {
@@ -161,12 +171,12 @@ struct SchemaColumn {
     std::string table, name, type;
 };
 
-/// Every column of every table in the file but those of sheets and `fact`.
+/// Every column of every table in the file but those of sheets, `fact`, and the index of its rows.
 std::vector<SchemaColumn> columnsBesideTheSheets(Database& file) {
     std::vector<SchemaColumn> columns;
-    Statement query = file.prepare("SELECT t.name, c.name, c.type FROM sqlite_schema t JOIN "
-                                   "pragma_table_info(t.name) c WHERE t.type = 'table' AND t.name <> 'fact' "
-                                   "AND t.name NOT LIKE 'sqlite%'");
+    Statement query = file.prepare("SELECT t.name, c.name, c.type FROM pragma_table_list t JOIN "
+                                   "pragma_table_info(t.name) c WHERE t.type = 'table' AND t.wr = 0 AND "
+                                   "t.name <> 'fact' AND t.name NOT LIKE 'sqlite%'");
     while (query.step())
         if (core::sheetOfTable(query.text(0)) == nullptr)
             columns.push_back({query.text(0), query.text(1), query.text(2)});
@@ -192,7 +202,7 @@ TEST_F(DamagedClub, everyColumnOfEveryOtherTableIsReadOrNamed) {
         }
     }
     EXPECT_EQ(named, understood);
-    EXPECT_EQ(tables.size(), 15U);
+    EXPECT_EQ(tables.size(), 16U);
 }
 
 TEST_F(DamagedClub, takingASightingBackNamesTheCellToo) {
@@ -265,7 +275,7 @@ TEST_F(DamagedClub, everyFieldOfEveryKindOfFactIsReadOrNamed) {
                 }
                 putBody(fact, fact.body);
                 if (rebuilt) {
-                    ASSERT_TRUE(full->club.record().verify(true)->problems.empty());
+                    ASSERT_TRUE(problems(true).empty());
                 }
             }
     }
@@ -277,8 +287,10 @@ TEST_F(DamagedClub, everyColumnOfAFactIsReadOrNamed) {
     const std::vector<core::Fact> facts = newestOfEachKind(*file);
     const auto fact =
         std::find_if(facts.begin(), facts.end(), [](const auto& each) { return each.kind == "point"; });
-    const std::string row = "WHERE id = '" + fact->id + "'";
-    for (const char* column : {"device", "at_utc", "by", "kind", "body", "prev_hash", "hash"}) {
+    const std::string row =
+        "WHERE rowid = " + file->value("SELECT rowid FROM fact WHERE id = '" + fact->id + "'");
+    for (const char* column :
+         {"id", "machine", "at_utc", "by", "kind", "body", "prev_hash", "hash", "signature"}) {
         SCOPED_TRACE(column);
         const std::string clean = file->value("SELECT " + std::string(column) + " FROM fact " + row);
         const auto put = [&](const std::string& text) {
@@ -289,10 +301,10 @@ TEST_F(DamagedClub, everyColumnOfAFactIsReadOrNamed) {
             if (const auto failed = reader.read(*full)) {
                 EXPECT_TRUE(saysWhichFact(failed->code)) << reader.name;
             }
-        EXPECT_FALSE(full->club.record().verify(false)->problems.empty());
+        EXPECT_FALSE(problems(false).empty());
         put(clean);
     }
-    EXPECT_TRUE(full->club.record().verify(false)->problems.empty());
+    EXPECT_TRUE(problems(false).empty());
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
+#include "core/club/club_record.h"
 #include "core/register/operation.h"
 #include "core/store/ledger.h"
 #include "core/tag/tag_code.h"
@@ -27,6 +28,8 @@ public:
         const core::ManifestLine own{.kitType = "radio", .quantity = 2};
         (void)club.manifests().changeLine(tern, own, {}, now);
         (void)club.manifests().dropOwnLine("Tern", own, {}, now);
+        import("people.csv", "person,mass_kg\nBram Oke,82\n");
+        club.record().eraseMeasures("Bram Oke", "Odalys Finch").value();
         const auto count = club.checks().openStocktake("Store", now).value();
         scan(count.check, jacket);
         stillOpen = open(core::Phase::Launch, "Tern");

@@ -103,7 +103,7 @@ EvidencePrintout evidencePrintoutOf(const core::Evidence& evidence, const QStrin
     if (evidence.launch)
         printout.proof << EvidenceWordsText::tr("The signature is number %1 of machine %2: %3")
                               .arg(evidence.seq)
-                              .arg(text(evidence.device), text(evidence.factHash));
+                              .arg(text(evidence.machine), text(evidence.factHash));
     printout.proof << EvidenceWordsText::tr("The record's newest hash: %1").arg(text(evidence.head));
     return printout;
 }

@@ -190,7 +190,7 @@ QString whereInWords(const core::HistoryLine& line, core::CalendarDay today) {
     return HistoryWordsText::tr("%1 · number %2 of machine %3")
         .arg(withCapital(words))
         .arg(line.seq)
-        .arg(QString::fromStdString(line.device).left(8));
+        .arg(QString::fromStdString(line.machine).left(8));
 }
 
 } // namespace
@@ -208,7 +208,7 @@ std::vector<ListRow> linesOf(const std::vector<core::HistoryLine>& history, core
         const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line->body)).object();
         const Mark mark = markOf(*line, body);
         rows.push_back(
-            plainRow(QStringLiteral("%1/%2").arg(QString::fromStdString(line->device)).arg(line->seq), mark,
+            plainRow(QStringLiteral("%1/%2").arg(QString::fromStdString(line->machine)).arg(line->seq), mark,
                      mark == Mark::Look ? HistoryWordsText::tr("look") : QString(),
                      withCapital(inWords(*line)), whereInWords(*line, today)));
         rows.back().remarkIsLook = false;

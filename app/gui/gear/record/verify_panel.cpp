@@ -73,7 +73,8 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
         tr("%1 of %2")
             .arg(counted(static_cast<int>(verification->facts), QT_TRANSLATE_N_NOOP("Words", "%n line"),
                          QT_TRANSLATE_N_NOOP("Words", "%n lines")),
-                 counted(verification->devices, QT_TRANSLATE_N_NOOP("Words", "%n machine"),
+                 counted(static_cast<int>(verification->machines.size()),
+                         QT_TRANSLATE_N_NOOP("Words", "%n machine"),
                          QT_TRANSLATE_N_NOOP("Words", "%n machines")));
     const int problems = static_cast<int>(verification->problems.size());
     m_answer->setText(problems == 0 ? tr("No fault was found in the record: %1.").arg(size)

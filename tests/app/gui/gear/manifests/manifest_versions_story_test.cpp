@@ -77,9 +77,12 @@ TEST_F(ManifestsStory, versionsOfOneDayTellTheirTimeAndAnImportIsNobodys) {
 TEST_F(ManifestsStory, aRecordThatCannotBeReadIsOneErrorAndThePageComesBackWithIt) {
     const auto setKind = [this](const char* kind) {
         core::Database(file(), core::Database::Mode::ReadWrite)
-            .script(std::string("DROP TRIGGER IF EXISTS fact_is_never_changed; UPDATE fact SET body = "
+            .script(std::string("DROP TRIGGER fact_is_never_changed; UPDATE fact SET body = "
                                 "json_set(body, '$.set.kind', '") +
-                    kind + "') WHERE kind = 'point' AND body LIKE '%keel chamber%'");
+                    kind +
+                    "') WHERE kind = 'point' AND body LIKE '%keel chamber%';"
+                    "CREATE TRIGGER fact_is_never_changed BEFORE UPDATE ON fact BEGIN\n"
+                    "    SELECT RAISE(ABORT, 'a fact is never changed');\nEND");
     };
     setKind("squint");
     openOffice("manifests");

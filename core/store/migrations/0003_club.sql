@@ -1,7 +1,7 @@
 -- The ledger: everything that changed the club's state, once and for ever.
 CREATE TABLE fact (
     id        TEXT PRIMARY KEY,
-    device    TEXT NOT NULL,
+    machine   TEXT NOT NULL,
     seq       INTEGER NOT NULL CHECK (seq > 0),
     at_utc    TEXT NOT NULL,
     by        TEXT NOT NULL,
@@ -9,9 +9,17 @@ CREATE TABLE fact (
     body      TEXT NOT NULL,
     prev_hash TEXT NOT NULL,
     hash      TEXT NOT NULL,
-    UNIQUE (device, seq)
+    signature TEXT NOT NULL,
+    UNIQUE (machine, seq)
 ) STRICT;
-CREATE INDEX fact_of_row ON fact (kind, json_extract(body, '$.key')) WHERE json_extract(body, '$.key') IS NOT NULL;
+CREATE INDEX fact_by_stamp ON fact (at_utc, machine, seq);
+-- Which row of the register a fact wrote: its table and its key.
+CREATE TABLE fact_of_row (
+    fact TEXT NOT NULL, -- its id
+    kind TEXT NOT NULL,
+    key  TEXT NOT NULL,
+    PRIMARY KEY (kind, key, fact)
+) STRICT, WITHOUT ROWID;
 
 CREATE TRIGGER fact_is_never_changed BEFORE UPDATE ON fact BEGIN
     SELECT RAISE(ABORT, 'a fact is never changed');
@@ -20,14 +28,22 @@ CREATE TRIGGER fact_is_never_deleted BEFORE DELETE ON fact BEGIN
     SELECT RAISE(ABORT, 'a fact is never deleted');
 END;
 
--- This file on this machine. Not part of the record.
-CREATE TABLE here (
-    one    INTEGER PRIMARY KEY CHECK (one = 1),
-    device TEXT NOT NULL
+-- Private cells beside the facts that hold their digests, until they are erased.
+CREATE TABLE private_cell (
+    fact  TEXT NOT NULL, -- its id
+    field TEXT NOT NULL, -- the column
+    salt  TEXT NOT NULL,
+    value TEXT NOT NULL,
+    PRIMARY KEY (fact, field)
+) STRICT;
+-- The facts whose private cells were erased.
+CREATE TABLE erased (
+    fact  TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL
 ) STRICT;
 
 -- The register. Cells are the canonical texts of the CSV contract, empty means unknown. `key` is the row's folded
--- name, `stamp` (instant, device, number of a fact) the newest fact that wrote it.
+-- name, `stamp` (instant, machine, number of a fact) the newest fact that wrote it.
 CREATE TABLE club (
     key   TEXT PRIMARY KEY,
     stamp TEXT NOT NULL,
@@ -311,3 +327,48 @@ CREATE TABLE sign_off (
 ) STRICT;
 CREATE INDEX sign_off_of_boat ON sign_off (boat, stamp);
 CREATE INDEX sign_off_urgent ON sign_off (boat, stamp) WHERE urgent <> '';
+
+-- Urgent launches after which the boat was whole again: their reason stands on the board no more.
+CREATE TABLE urgent_ended (
+    check_id TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL
+) STRICT;
+
+-- Events that checks are filed under; the newest filing holds.
+CREATE TABLE check_event (
+    id       TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL,
+    check_id TEXT NOT NULL,
+    key      TEXT NOT NULL,
+    event    TEXT NOT NULL
+) STRICT;
+CREATE INDEX check_event_of_event ON check_event (key);
+CREATE INDEX check_event_of_check ON check_event (check_id, stamp);
+-- The event that each check is filed under now.
+CREATE VIEW event_of_check AS
+SELECT check_id, stamp, key, event FROM check_event AS given
+WHERE NOT EXISTS (SELECT 1 FROM taken_back WHERE act = given.id)
+  AND NOT EXISTS (SELECT 1 FROM check_event AS later
+                  WHERE later.check_id = given.check_id AND later.stamp > given.stamp
+                    AND NOT EXISTS (SELECT 1 FROM taken_back WHERE act = later.id));
+
+-- What a crew wrote about its trip (JSON, see core/record/documents.h); the newest holds.
+CREATE TABLE operation (
+    id       TEXT PRIMARY KEY,
+    stamp    TEXT NOT NULL,
+    check_id TEXT NOT NULL,
+    boat     TEXT NOT NULL,
+    body     TEXT NOT NULL
+) STRICT;
+CREATE INDEX operation_of_boat ON operation (boat, stamp);
+CREATE INDEX operation_of_check ON operation (check_id, stamp);
+
+-- New tags of items. The newest of an item names it, the others and its first tag name nothing any more.
+CREATE TABLE tag_change (
+    tag   TEXT PRIMARY KEY,
+    stamp TEXT NOT NULL,
+    item  TEXT NOT NULL
+) STRICT;
+CREATE INDEX tag_change_of_item ON tag_change (item, stamp);
+
+CREATE INDEX item_of_place ON item (place);

@@ -1,0 +1,46 @@
+#include "app/cli/commands/command.h"
+#include "app/cli/commands/commands.h"
+#include "app/cli/commands/options.h"
+#include "core/club/club_record.h"
+
+#include "app/cli/json/json_out.h"
+#include "app/cli/terminal/terminal.h"
+#include "app/text/words.h"
+
+#include <memory>
+
+namespace app {
+namespace {
+
+struct EraseOptions : CommonOptions {
+    std::string person;
+    std::string by;
+};
+
+int erase(const EraseOptions& options) {
+    return withClub(options, core::Club::Access::ReadWrite, [&](core::Club& club) {
+        const auto erased = club.record().eraseMeasures(options.person, options.by);
+        if (!erased) return fail(erased.error());
+        if (options.json)
+            say(erasedJson(options.person, *erased));
+        else
+            sayLine(QStringLiteral("%1 of %2 erased. Backups and copies of the file still hold what was in "
+                                   "them.")
+                        .arg(counted(*erased, "%n measure", "%n measures"),
+                             QString::fromStdString(options.person)));
+        return static_cast<int>(ExitFine);
+    });
+}
+
+} // namespace
+
+void addErase(CommandLine& line) {
+    auto options = std::make_shared<EraseOptions>();
+    Command command = line.add("erase", "takes a person's mass and chest out of the file for good",
+                               [options] { return erase(*options); });
+    takeCommon(command, *options);
+    command.file("PERSON", options->person, "the name, as people.csv has it");
+    command.text("--by", options->by, "who does it", Need::NotEmpty);
+}
+
+} // namespace app

@@ -1,0 +1,76 @@
+#include "core/record/machine_key.h"
+
+#include <algorithm>
+#include <sodium.h>
+
+namespace core {
+namespace {
+
+constexpr std::size_t idDigits = 16;
+
+template <std::size_t Size>
+std::string hexOf(const std::array<unsigned char, Size>& bytes) {
+    std::array<char, Size * 2 + 1> hex{};
+    sodium_bin2hex(hex.data(), hex.size(), bytes.data(), bytes.size());
+    return hex.data();
+}
+
+bool isHex(const std::string& text, std::size_t digits) {
+    return text.size() == digits && text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+template <std::size_t Size>
+std::optional<std::array<unsigned char, Size>> bytesOf(const std::string& hex) {
+    std::array<unsigned char, Size> bytes{};
+    if (!isHex(hex, Size * 2)) return std::nullopt;
+    sodium_hex2bin(bytes.data(), bytes.size(), hex.data(), hex.size(), nullptr, nullptr, nullptr);
+    return bytes;
+}
+
+const unsigned char* bytesOf(const Fact& fact) {
+    return reinterpret_cast<const unsigned char*>(fact.hash.data());
+}
+
+} // namespace
+
+MachineKey::MachineKey(const Seed& seed)
+    : m_seed(hexOf(seed)) {
+    std::array<unsigned char, crypto_sign_PUBLICKEYBYTES> publicKey{};
+    crypto_sign_seed_keypair(publicKey.data(), m_secret.data(), seed.data());
+    m_publicKey = hexOf(publicKey);
+    m_machine = machineOf(m_publicKey);
+}
+
+MachineKey MachineKey::fresh() {
+    Seed seed{};
+    randombytes_buf(seed.data(), seed.size());
+    return MachineKey(seed);
+}
+
+std::optional<MachineKey> MachineKey::ofSeed(const std::string& hex) {
+    const auto seed = bytesOf<crypto_sign_SEEDBYTES>(hex);
+    return seed ? std::optional(MachineKey(*seed)) : std::nullopt;
+}
+
+std::string MachineKey::signatureOf(const Fact& fact) const {
+    std::array<unsigned char, crypto_sign_BYTES> signature{};
+    crypto_sign_detached(signature.data(), nullptr, bytesOf(fact), fact.hash.size(), m_secret.data());
+    return hexOf(signature);
+}
+
+std::string machineOf(const std::string& publicKey) {
+    return sha256Hex(publicKey).substr(0, idDigits);
+}
+
+bool isMachineId(const std::string& text) {
+    return isHex(text, idDigits);
+}
+
+bool isSignedBy(const Fact& fact, const std::string& publicKey) {
+    const auto key = bytesOf<crypto_sign_PUBLICKEYBYTES>(publicKey);
+    const auto signature = bytesOf<crypto_sign_BYTES>(fact.signature);
+    return key && signature &&
+           crypto_sign_verify_detached(signature->data(), bytesOf(fact), fact.hash.size(), key->data()) == 0;
+}
+
+} // namespace core

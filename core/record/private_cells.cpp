@@ -1,0 +1,40 @@
+#include "core/record/private_cells.h"
+
+#include <algorithm>
+#include <array>
+#include <sodium.h>
+
+namespace core {
+namespace {
+
+std::string freshSalt() {
+    std::array<unsigned char, 16> bytes{};
+    randombytes_buf(bytes.data(), bytes.size());
+    std::array<char, 33> hex{};
+    sodium_bin2hex(hex.data(), hex.size(), bytes.data(), bytes.size());
+    return hex.data();
+}
+
+} // namespace
+
+std::string digestOf(const PrivateCell& cell) {
+    return sha256Hex(cell.salt + cell.value);
+}
+
+std::vector<PrivateCell> seal(RowWritten& row) {
+    const auto& columns = sheet(row.sheet).columns;
+    const auto isOpen = [&](const auto& set) {
+        return !columns[static_cast<std::size_t>(set.first)].isPrivate;
+    };
+    const auto hidden = std::stable_partition(row.set.begin(), row.set.end(), isOpen);
+    std::vector<PrivateCell> cells;
+    for (auto set = hidden; set != row.set.end(); ++set) {
+        const auto& column = columns[static_cast<std::size_t>(set->first)];
+        cells.push_back({std::string(column.name), freshSalt(), set->second});
+        row.sealed.emplace_back(set->first, digestOf(cells.back()));
+    }
+    row.set.erase(hidden, row.set.end());
+    return cells;
+}
+
+} // namespace core

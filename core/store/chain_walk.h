@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/record/fact.h"
+#include "core/record/verification.h"
+#include "core/store/database.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace core {
+
+/// Walks the chains of all machines, fact by fact in their order, and tells what is not as it was written:
+/// numbers, hashes, signatures, bodies, private cells.
+class ChainWalk {
+public:
+    ChainWalk(Database& database, Verification& into)
+        : m_database(database)
+        , m_into(into) {}
+
+    void visit(const Fact& fact);
+
+private:
+    void begin(const Fact& fact);
+    void lookAtSignature(const Fact& fact);
+    void lookAtPrivateCells(const Fact& fact);
+    void report(ErrorCode code, const Fact& fact, const std::vector<std::string>& more = {});
+
+    Database& m_database;
+    Verification& m_into;
+    std::string m_publicKey; ///< of the machine whose chain is walked; empty: unknown
+    std::int64_t m_seq = 0;
+    std::string m_hash;
+};
+
+} // namespace core

@@ -1,0 +1,299 @@
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_record.h"
+#include "core/record/machine_key.h"
+#include "core/store/fact_table.h"
+#include "core/store/kept_keys.h"
+#include "core/store/ledger.h"
+#include "tests/core/club/small_club.h"
+
+#include <gmock/gmock.h>
+#include <set>
+#include <sys/stat.h>
+
+namespace {
+
+namespace fs = std::filesystem;
+using core::Club;
+using core::Database;
+using core::Fact;
+using support::SmallClub;
+
+/// The user's state folder for the length of a test.
+class StateFolder {
+public:
+    explicit StateFolder(const fs::path& folder) {
+        const char* before = getenv("THOLEPIN_STATE");
+        m_before = before == nullptr ? "" : before;
+        use(folder);
+    }
+    ~StateFolder() { use(m_before); }
+    static void use(const fs::path& folder) { setenv("THOLEPIN_STATE", folder.c_str(), 1); }
+
+private:
+    std::string m_before;
+};
+
+class MachineChain : public testing::Test {
+protected:
+    /// One more fact in that file, by a program that is started for it.
+    void writeTo(const fs::path& file) {
+        auto club = Club::open(file);
+        ASSERT_TRUE(club) << support::described(club.error());
+        const std::string words = "seat loose, " + std::to_string(++m_written);
+        ASSERT_TRUE(club->log().add("Petrel", words, core::Severity::Remark, "Bram Oke", m_now));
+    }
+    static core::Verification looked(const fs::path& file) {
+        return *Club::open(file, Club::Access::ReadOnly)->record().verify(false);
+    }
+    static std::vector<Fact> factsOf(const fs::path& file) {
+        std::vector<Fact> facts;
+        Database database(file, Database::Mode::ReadOnly);
+        core::factTable::forEachByStamp(database, [&](const Fact& fact) { facts.push_back(fact); });
+        return facts;
+    }
+    fs::path copied(const fs::path& file, const std::string& name) {
+        const fs::path copy = m_folder / name;
+        fs::copy_file(file, copy, fs::copy_options::overwrite_existing);
+        return copy;
+    }
+    static void put(Database& file, const std::string& id, const char* column, const std::string& text) {
+        file.prepare("UPDATE fact SET " + std::string(column) + " = ? WHERE id = ?")
+            .with(text)
+            .with(id)
+            .run();
+    }
+
+    support::ScratchFolder m_folder;
+    fs::path m_file = m_folder / "club.tholepin";
+    core::Moment m_now{core::Instant::now(), *core::CalendarDay::parse("2026-03-14")};
+    StateFolder m_state{m_folder / "state"};
+
+private:
+    void SetUp() override {
+        auto club = Club::create(m_file, "Quillmere");
+        ASSERT_TRUE(club) << support::described(club.error());
+        fs::create_directory(m_folder / "csv");
+        support::writeFile(m_folder / "csv" / "boats.csv", "boat,boat_class\nPetrel,inflatable\n");
+        ASSERT_TRUE(club->register_().importCsv(m_folder / "csv", m_now.today, false));
+    }
+    int m_written = 0;
+};
+
+TEST_F(MachineChain, beginsWithItsKeyAndIsSigned) {
+    const auto facts = factsOf(m_file);
+    ASSERT_EQ(facts.size(), 3U);
+    EXPECT_EQ(facts[0].kind, "machine-begun");
+    EXPECT_EQ(facts[1].kind, "club-named");
+    const auto begun = std::get<core::MachineBegun>(**core::bodyOf(facts[0]));
+    EXPECT_EQ(core::machineOf(begun.publicKey), facts[0].machine);
+    EXPECT_EQ(begun.continues, "");
+    for (const Fact& fact : facts)
+        EXPECT_TRUE(core::isSignedBy(fact, begun.publicKey));
+    const auto found = looked(m_file);
+    EXPECT_TRUE(found.problems.empty());
+    ASSERT_EQ(found.machines.size(), 1U);
+    EXPECT_TRUE(found.machines[0].isSigned);
+    EXPECT_EQ(found.machines[0].facts, 3);
+    EXPECT_EQ(found.machines[0].head, facts[2].hash);
+    EXPECT_EQ(found.head, facts[2].hash);
+}
+
+TEST_F(MachineChain, goesOnFromProgramToProgram) {
+    for (int i = 0; i < 5; ++i)
+        writeTo(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 1U);
+    EXPECT_EQ(factsOf(m_file).size(), 8U);
+}
+
+TEST_F(MachineChain, theKeyIsItsUsersAlone) {
+    struct stat status {};
+    ASSERT_EQ(::stat((m_folder / "state").c_str(), &status), 0);
+    EXPECT_EQ(status.st_mode & 0777, 0700u);
+    const std::string machine = factsOf(m_file).front().machine;
+    ASSERT_EQ(::stat((m_folder / "state" / machine / machine).c_str(), &status), 0);
+    EXPECT_EQ(status.st_mode & 0777, 0600u);
+}
+
+/// The machine and number of every fact that both files hold with another hash.
+int forksOf(const std::vector<Fact>& one, const std::vector<Fact>& other) {
+    std::map<std::pair<std::string, std::int64_t>, std::string> hashes;
+    for (const Fact& fact : one)
+        hashes[{fact.machine, fact.seq}] = fact.hash;
+    int forks = 0;
+    for (const Fact& fact : other)
+        if (const auto found = hashes.find({fact.machine, fact.seq}); found != hashes.end())
+            forks += found->second != fact.hash ? 1 : 0;
+    return forks;
+}
+
+// Whatever the order in which a file and its copies are written to, no two go on with one chain.
+TEST_F(MachineChain, aCopyGoesOnAsAMachineOfItsOwn) {
+    writeTo(m_file);
+    const fs::path copy = copied(m_file, "copy.tholepin");
+    writeTo(copy); // the first to write keeps the chain
+    writeTo(m_file);
+    const fs::path third = copied(copy, "third.tholepin");
+    writeTo(third);
+    writeTo(m_file);
+    writeTo(copy);
+    writeTo(third);
+    const std::vector<fs::path> files{m_file, copy, third};
+    for (const fs::path& one : files) {
+        EXPECT_TRUE(looked(one).problems.empty());
+        for (const fs::path& other : files)
+            EXPECT_EQ(forksOf(factsOf(one), factsOf(other)), 0) << one << ' ' << other;
+    }
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+}
+
+TEST_F(MachineChain, aCopyIsNoForkEvenWhileBothAreOpen) {
+    const fs::path copy = copied(m_file, "copy.tholepin");
+    auto one = Club::open(m_file), other = Club::open(copy);
+    for (int i = 0; i < 3; ++i)
+        for (Club* club : {&*one, &*other})
+            ASSERT_TRUE(club->log().add("Petrel", "seat loose", core::Severity::Remark, "", m_now));
+    EXPECT_EQ(forksOf(factsOf(m_file), factsOf(copy)), 0);
+    EXPECT_EQ(looked(m_file).machines.size() + looked(copy).machines.size(), 3U);
+}
+
+TEST_F(MachineChain, anOlderStateOfTheFileIsGoneOnWithByANewMachine) {
+    const fs::path backup = copied(m_file, "backup.tholepin");
+    writeTo(m_file);
+    const auto newer = factsOf(m_file);
+    fs::remove(m_file);
+    copied(backup, "club.tholepin");
+    writeTo(m_file);
+    const auto found = looked(m_file);
+    EXPECT_TRUE(found.problems.empty());
+    EXPECT_EQ(found.machines.size(), 2U);
+    EXPECT_EQ(forksOf(newer, factsOf(m_file)), 0);
+}
+
+TEST_F(MachineChain, anotherUserIsAnotherMachineAndTheFirstGoesOn) {
+    StateFolder::use(m_folder / "other");
+    writeTo(m_file);
+    writeTo(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+    StateFolder::use(m_folder / "state");
+    writeTo(m_file);
+    const auto facts = factsOf(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+    EXPECT_EQ(facts.back().machine, facts.front().machine);
+    const auto begun = std::find_if(facts.begin() + 1, facts.end(),
+                                    [](const Fact& fact) { return fact.kind == "machine-begun"; });
+    ASSERT_NE(begun, facts.end());
+    EXPECT_EQ(std::get<core::MachineBegun>(**core::bodyOf(*begun)).continues, (begun - 1)->hash);
+}
+
+// What was written after something was known sorts after it, whatever the clocks say.
+TEST_F(MachineChain, aFactSortsBehindAllThatStoodInTheFile) {
+    std::set<std::string> ids;
+    for (int i = 0; i < 6; ++i) {
+        StateFolder::use(m_folder / (i % 2 == 0 ? "other" : "state"));
+        writeTo(m_file);
+        const Fact newest = factsOf(m_file).back();
+        EXPECT_TRUE(ids.insert(newest.id).second);
+        EXPECT_THAT(newest.body, testing::HasSubstr(", " + std::to_string(i + 1)));
+    }
+}
+
+TEST_F(MachineChain, withoutAStateFolderTheRecordIsWrittenAllTheSame) {
+    support::writeFile(m_folder / "file", "no folder");
+    StateFolder::use(m_folder / "file");
+    writeTo(m_file);
+    writeTo(m_file);
+    EXPECT_TRUE(looked(m_file).problems.empty());
+    EXPECT_EQ(looked(m_file).machines.size(), 3U) << "each program is a machine of its own";
+}
+
+TEST_F(MachineChain, aKeyThatCannotBeReadIsNoKey) {
+    const std::string machine = factsOf(m_file).front().machine;
+    support::writeFile(m_folder / "state" / machine / machine, "garbage");
+    writeTo(m_file);
+    EXPECT_TRUE(looked(m_file).problems.empty());
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+}
+
+TEST_F(MachineChain, aHeadThatWasLostIsHarmless) {
+    const std::string machine = factsOf(m_file).front().machine;
+    const fs::path key = m_folder / "state" / machine / machine;
+    fs::copy_file(key, m_folder / "old");
+    writeTo(m_file);
+    fs::copy_file(m_folder / "old", key, fs::copy_options::overwrite_existing);
+    writeTo(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 1U);
+    EXPECT_TRUE(looked(m_file).problems.empty());
+}
+
+/// Changes that fact and makes all hashes anew, as whoever has only the file can.
+void rewrite(Database& file, const std::string& machine, const std::function<void(Fact&)>& change) {
+    file.script("DROP TRIGGER fact_is_never_changed");
+    std::vector<Fact> facts;
+    core::factTable::forEachInChain(file, [&](const Fact& fact) { facts.push_back(fact); });
+    std::string before;
+    for (Fact& fact : facts) {
+        if (fact.machine != machine) continue;
+        change(fact);
+        fact.prevHash = before;
+        before = fact.hash = core::hashOf(fact);
+        file.prepare("UPDATE fact SET body = ?, prev_hash = ?, hash = ?, signature = ? WHERE id = ?")
+            .with(fact.body)
+            .with(fact.prevHash)
+            .with(fact.hash)
+            .with(fact.signature)
+            .with(fact.id)
+            .run();
+    }
+    file.script("CREATE TRIGGER fact_is_never_changed BEFORE UPDATE ON fact BEGIN\n"
+                "    SELECT RAISE(ABORT, 'a fact is never changed');\nEND");
+}
+
+TEST_F(MachineChain, whoeverHasOnlyTheFileCannotRewriteAFact) {
+    writeTo(m_file);
+    const std::string machine = factsOf(m_file).front().machine;
+    {
+        Database file(m_file, Database::Mode::ReadWrite);
+        rewrite(file, machine, [](Fact& fact) {
+            if (fact.kind == "club-named") fact.body = R"({"name":"Forged"})";
+        });
+        core::rebuildTables(file, file);
+    }
+    const auto found = looked(m_file);
+    EXPECT_FALSE(found.machines[0].isSigned);
+    ASSERT_EQ(found.problems.size(), 3U) << "the fact and the two behind it";
+    for (const core::Error& problem : found.problems)
+        EXPECT_EQ(problem.code, core::ErrorCode::FactNotSigned);
+}
+
+TEST_F(MachineChain, anotherKeyCannotTakeAMachinesPlace) {
+    writeTo(m_file);
+    const std::string machine = factsOf(m_file).front().machine;
+    const auto forger = core::MachineKey::fresh();
+    {
+        Database file(m_file, Database::Mode::ReadWrite);
+        rewrite(file, machine, [&](Fact& fact) {
+            if (fact.seq == 1) fact.body = core::textOf(core::MachineBegun{forger.publicKey(), "shed", ""});
+        });
+        file.script("DROP TRIGGER fact_is_never_changed");
+        for (const Fact& fact : factsOf(m_file))
+            put(file, fact.id, "signature", forger.signatureOf(fact));
+    }
+    const auto found = looked(m_file);
+    EXPECT_FALSE(found.machines[0].isSigned);
+    EXPECT_THAT(found.problems,
+                testing::Contains(testing::Field(&core::Error::code, core::ErrorCode::MachineUnknown)));
+}
+
+TEST_F(MachineChain, aFactThatWasNotWrittenLeavesNoMachine) {
+    StateFolder::use(m_folder / "other");
+    {
+        auto club = Club::open(m_file);
+        EXPECT_FALSE(club->log().add("No such boat", "seat loose", core::Severity::Remark, "", m_now));
+    }
+    EXPECT_EQ(looked(m_file).machines.size(), 1U);
+    writeTo(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+}
+
+} // namespace
