@@ -88,6 +88,10 @@ std::vector<Fact> ofPerson(Database& database, const std::string& person) {
         "WHERE value = ?1)) SELECT stamp FROM sign_off WHERE by = ?1 UNION SELECT stamp FROM named UNION "
         "SELECT taken_back.stamp FROM taken_back JOIN named ON named.id = act",
         person);
+    gathered.addStamped(
+        "SELECT erased.stamp FROM erased JOIN fact_of_row ON fact_of_row.fact = erased.fact WHERE kind = "
+        "'person' AND key = ?1 GROUP BY erased.stamp",
+        foldName(person));
     return std::move(gathered).facts();
 }
 

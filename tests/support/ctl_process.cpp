@@ -2,12 +2,15 @@
 
 #include "tests/support/scratch_folder.h"
 
+#include <csignal>
 #include <fcntl.h>
 #include <fstream>
 #include <iterator>
+#include <optional>
 #include <stdexcept>
 #include <sys/resource.h>
 #include <sys/wait.h>
+#include <thread>
 #include <unistd.h>
 
 namespace support {
@@ -35,14 +38,18 @@ std::string contentOf(const std::filesystem::path& file) {
 
 } // namespace
 
-Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input) {
+static Ran run(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+               const std::string& input, std::optional<std::chrono::microseconds> killAfter) {
     if (access(program.c_str(), X_OK) != 0) throw std::runtime_error("no such program: " + program.string());
     const ScratchFolder channels;
     std::ofstream(channels / "in", std::ios::binary) << input;
     const pid_t child = fork();
     if (child < 0) throw std::runtime_error("cannot start a process");
     if (child == 0) become(program, arguments, channels);
+    if (killAfter) {
+        std::this_thread::sleep_for(*killAfter);
+        kill(child, SIGKILL);
+    }
     int status = 0;
     rusage usage{};
     wait4(child, &status, 0, &usage);
@@ -52,6 +59,16 @@ Ran runProgram(const std::filesystem::path& program, const std::vector<std::stri
     ran.err = contentOf(channels / "err");
     ran.peakKilobytes = usage.ru_maxrss;
     return ran;
+}
+
+Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+               const std::string& input) {
+    return run(program, arguments, input, std::nullopt);
+}
+
+Ran runAndKill(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+               const std::string& input, std::chrono::microseconds after) {
+    return run(program, arguments, input, after);
 }
 
 Ran ctl(const std::vector<std::string>& arguments, const std::string& input) {

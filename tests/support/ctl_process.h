@@ -1,5 +1,6 @@
 #pragma once
 
+#include <chrono>
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -18,6 +19,10 @@ struct Ran {
 /// started.
 Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
                const std::string& input = {});
+
+/// The same, and kills it that long after its start, as a power switch does; `exit` is -1 when it was killed.
+Ran runAndKill(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+               const std::string& input, std::chrono::microseconds after);
 
 /// The command-line program as it was built.
 Ran ctl(const std::vector<std::string>& arguments, const std::string& input = {});

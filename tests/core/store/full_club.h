@@ -6,6 +6,7 @@
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
 #include "core/club/club_record.h"
+#include "core/register/manifest_record.h"
 #include "core/register/operation.h"
 #include "core/store/ledger.h"
 #include "core/tag/tag_code.h"

@@ -172,6 +172,7 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "check-signed") return signedInWords(body);
     if (kind == "event-given") return HistoryWordsText::tr("filed under %1").arg(text(body, "event"));
     if (kind == "operation-logged") return operationInWords(body["operation"].toObject());
+    if (kind == "private-erased") return HistoryWordsText::tr("measures erased");
     if (kind == "tag-fixed")
         return HistoryWordsText::tr("new tag %1").arg(codeInWords(text(body, "tag").toStdString()));
     return kind;
