@@ -15,6 +15,7 @@
 #include "app/gui/menus/page_menu.h"
 #include "app/gui/menus/view_menu.h"
 #include "app/gui/printout/printout_delivery.h"
+#include "app/gui/replaced_strip.h"
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/language.h"
 #include "app/gui/theme/palette.h"
@@ -32,6 +33,7 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -66,6 +68,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
         build(); // some page waits for an answer that never comes
         leaveClub(error);
     });
+    connect(&m_club, &ClubThread::fileReplaced, this, [this] { m_replaced->setVisible(m_isClubOpen); });
     connect(m_printouts, &PrintoutDelivery::done, this,
             [this](const QString& sentence) { m_check->printoutDone(sentence); });
     qApp->installEventFilter(this);
@@ -102,7 +105,14 @@ void MainWindow::buildPages() {
     addGearPages(*m_office, {m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }});
     m_pages->addWidget(m_office);
     m_pages->addWidget(m_board);
-    setCentralWidget(m_pages); // the old one goes
+    m_replaced = new ReplacedStrip(this);
+    auto* all = new QWidget(this);
+    auto* column = new QVBoxLayout(all);
+    column->setContentsMargins({});
+    column->setSpacing(0);
+    column->addWidget(m_replaced);
+    column->addWidget(m_pages, 1);
+    setCentralWidget(all); // the old one goes
 }
 
 /// No page keeps a camera that another may want.
@@ -112,6 +122,7 @@ void MainWindow::leavePage() {
 }
 
 void MainWindow::connectPages() {
+    connect(m_replaced, &ReplacedStrip::openPressed, this, &MainWindow::chooseClub);
     connect(m_welcome, &WelcomePage::openPressed, this, &MainWindow::chooseClub);
     connect(m_welcome, &WelcomePage::newPressed, this, &MainWindow::createClub);
     connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
@@ -264,6 +275,7 @@ void MainWindow::createClub(const QString& name) {
 
 void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     m_isClubOpen = static_cast<bool>(opened);
+    m_replaced->setVisible(false);
     if (!opened) return leaveClub(opened.error());
     QSettings().setValue("club/file", file);
     showBoard();
@@ -278,6 +290,7 @@ void MainWindow::showWelcome() {
 /// A file that cannot be read is left alone; what was written before is on disk.
 void MainWindow::leaveClub(const core::Error& error) {
     m_isClubOpen = false;
+    m_replaced->setVisible(false);
     m_welcome->say(sentence(error));
     showWelcome();
 }

@@ -22,6 +22,7 @@ class HandScanner;
 class ImportRun;
 class PageMenu;
 class PrintoutDelivery;
+class ReplacedStrip;
 class ShedBoard;
 class ViewMenu;
 class WelcomePage;
@@ -98,6 +99,7 @@ private:
     QProgressBar* m_progress;
     // Made anew with each language.
     QStackedWidget* m_pages = nullptr;
+    ReplacedStrip* m_replaced = nullptr;
     WelcomePage* m_welcome = nullptr;
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;

@@ -2625,6 +2625,10 @@ Erledigt am %1: %2</translation>
         <source>writing off taken back: %1</source>
         <translation>Aussondern zurückgenommen: %1</translation>
     </message>
+    <message>
+        <source>measures erased</source>
+        <translation>Körpermaße gelöscht</translation>
+    </message>
 </context>
 <context>
     <name>Kit</name>
@@ -6133,6 +6137,17 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Cost, %1.</source>
         <translation>Kosten, %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::ReplacedStrip</name>
+    <message>
+        <source>▲ The club file was moved, deleted or replaced by another program. Nothing is recorded any more: open the file that is to be used.</source>
+        <translation>▲ Die Vereinsdatei wurde von einem anderen Programm verschoben, gelöscht oder ersetzt. Es wird nichts mehr aufgezeichnet: die Datei öffnen, die gelten soll.</translation>
+    </message>
+    <message>
+        <source>Open a club file…</source>
+        <translation>Vereinsdatei öffnen…</translation>
     </message>
 </context>
 <context>

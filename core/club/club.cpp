@@ -51,6 +51,10 @@ std::int64_t Club::changeMark() const {
     return m_state->database->changeMark();
 }
 
+bool Club::isInPlace() const {
+    return m_state->database->isInPlace();
+}
+
 ClubRegister Club::register_() const {
     return ClubRegister(*m_state);
 }

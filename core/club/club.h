@@ -44,6 +44,9 @@ public:
     std::string name() const;
     /// Another number than before whenever something was written since, by this Club or by another program.
     std::int64_t changeMark() const;
+    /// Whether the file is still at its path. Once it was moved, deleted or replaced there, whatever would be
+    /// written is refused (FileReplaced).
+    bool isInPlace() const;
 
     ClubRegister register_() const;  ///< club_register.h: the register's sheets, boats, people, places
     ClubKit kit() const;             ///< club_kit.h: items, their tags, their service

@@ -176,10 +176,14 @@ void Database::emptyLog() {
     sqlite3_wal_checkpoint_v2(m_handle, nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
 }
 
-void Database::requireFileInPlace() {
+bool Database::isInPlace() {
     int hasMoved = 0; // of a database in memory nothing is told
     sqlite3_file_control(m_handle, "main", SQLITE_FCNTL_HAS_MOVED, &hasMoved);
-    if (hasMoved == 0) return;
+    return hasMoved == 0;
+}
+
+void Database::requireFileInPlace() {
+    if (isInPlace()) return;
     // What was written since is in the log, which kept the old name: into the file with it, wherever that is
     // now, and out of the way of whatever stands at the old name.
     emptyLog();

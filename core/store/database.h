@@ -74,6 +74,7 @@ public:
     void emptyLog();
     /// A copy of the whole content, made by SQLite's backup interface.
     void copyTo(Database& target);
+    bool isInPlace(); ///< the file is at its path, and no other one
     /// Throws FileReplaced when the file is no longer at its path: what is written to it would be lost.
     void requireFileInPlace();
     /// Another number than before whenever something was written since, by this connection or another one.

@@ -1,6 +1,14 @@
 #include "app/gui/club/club_thread.h"
 
+#include <QTimer>
+
 namespace app {
+namespace {
+
+using namespace std::chrono_literals;
+constexpr auto lookEvery = 2s;
+
+} // namespace
 
 TimeSource machineTime() {
     return [] {
@@ -15,6 +23,16 @@ ClubThread::ClubThread(QObject* parent)
     m_worker->moveToThread(&m_thread);
     m_thread.setObjectName("club");
     m_thread.start();
+    auto* timer = new QTimer(this);
+    connect(timer, &QTimer::timeout, this, &ClubThread::lookAfterFile);
+    timer->start(lookEvery);
+}
+
+/// A sync program may put another file in its place at any time, also while nobody records anything.
+void ClubThread::lookAfterFile() {
+    QMetaObject::invokeMethod(m_worker, [this] {
+        if (m_club && !m_club->isInPlace()) QMetaObject::invokeMethod(this, [this] { emit fileReplaced(); });
+    });
 }
 
 ClubThread::~ClubThread() {

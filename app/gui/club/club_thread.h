@@ -66,8 +66,10 @@ public:
 
 signals:
     void failed(const core::Error& error); ///< the disk, or a record of the file
+    void fileReplaced(); ///< the file is no longer at its path: nothing is recorded any more
 
 private:
+    void lookAfterFile();
     void take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then);
 
     std::filesystem::path m_file;
