@@ -24,6 +24,13 @@ constexpr ErrorText textsOfFiles[] = {
      QT_TRANSLATE_NOOP("Errors", "remove it and create it again")},
     {ErrorCode::FileNewer, QT_TRANSLATE_NOOP("Errors", "the club file has format %1, this program knows %2"),
      QT_TRANSLATE_NOOP("Errors", "use a newer Tholepin; the file was not touched")},
+    {ErrorCode::FormatUnknown,
+     QT_TRANSLATE_NOOP("Errors", "the club file says that it has format %1, which no Tholepin writes"),
+     QT_TRANSLATE_NOOP("Errors", "restore the newest backup; the file was not touched")},
+    {ErrorCode::FileCutShort,
+     QT_TRANSLATE_NOOP("Errors", "a write to the club file was cut short, and cannot be put right from here"),
+     QT_TRANSLATE_NOOP("Errors",
+                       "open the club file where it can be written, with the files that stand beside it")},
     {ErrorCode::FileReplaced,
      QT_TRANSLATE_NOOP(
          "Errors", "the club file was moved, deleted or replaced while it was open; this was not recorded"),

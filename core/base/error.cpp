@@ -21,6 +21,8 @@ constexpr std::array kinds{
     std::pair(Code::NotAClubFile, Kind::NotAClubFile),
     std::pair(Code::FileUnfinished, Kind::FileUnfinished),
     std::pair(Code::FileNewer, Kind::FileNewer),
+    std::pair(Code::FormatUnknown, Kind::FileDamaged),
+    std::pair(Code::FileCutShort, Kind::DiskFailed),
     std::pair(Code::FileReplaced, Kind::DiskFailed),
     std::pair(Code::DatabaseLocked, Kind::FileLocked),
     std::pair(Code::DatabaseForeign, Kind::NotAClubFile),
