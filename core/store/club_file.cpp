@@ -130,11 +130,13 @@ void requireSound(Database& database, const std::filesystem::path& file) {
 
 void migrateWithBackup(Database& database, const std::filesystem::path& file,
                        std::span<const Migration> steps) {
-    const auto copied = backUp(database, file, database.number("PRAGMA user_version"));
+    const auto before = database.number("PRAGMA user_version");
+    const auto copied = backUp(database, file, before);
     try {
         migrate(database, steps);
     } catch (...) {
-        removeWithTraces(copied); // the file is as it was
+        if (database.number("PRAGMA user_version") == before)
+            removeWithTraces(copied); // the file is as it was
         throw;
     }
 }
@@ -161,9 +163,12 @@ std::unique_ptr<Database> create(const std::filesystem::path& file,
     }
 }
 
-std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
+std::unique_ptr<Database> open(const std::filesystem::path& named, bool readOnly,
                                std::span<const Migration> steps) {
-    requireFile(file);
+    requireFile(named);
+    std::error_code unknown; // SQLite, too, keeps its files beside what a link names
+    const std::filesystem::path linked = std::filesystem::canonical(named, unknown);
+    const std::filesystem::path& file = unknown ? named : linked;
     if (readOnly) return openToRead(file, steps);
     auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
     requireClub(*database, file, steps.back().version);
@@ -193,6 +198,10 @@ void copy(Database& source, const std::filesystem::path& to, mode_t readers,
         if (look) look(target);
     }
     fresh.finish(readers);
+}
+
+void remove(const std::filesystem::path& file) {
+    removeWithTraces(file);
 }
 
 } // namespace core::clubFile

@@ -37,6 +37,8 @@ mode_t readersOf(const std::filesystem::path& file);
 /// name, and throws when it is not to be. On failure nothing is left behind.
 void copy(Database& source, const std::filesystem::path& to, mode_t readers,
           const std::function<void(Database&)>& look = {});
+/// The file and what SQLite keeps beside it; nobody may have it open.
+void remove(const std::filesystem::path& file);
 
 } // namespace clubFile
 } // namespace core

@@ -27,9 +27,9 @@ bool isSomething(const std::filesystem::path& place) {
     return std::filesystem::exists(std::filesystem::symlink_status(place));
 }
 
-/// False: another program has it.
+/// False: another program has it. A file system without such locks has none to hold.
 bool lockAlone(int handle) {
-    return ::flock(handle, LOCK_EX | LOCK_NB) == 0;
+    return ::flock(handle, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK;
 }
 
 std::filesystem::path placeOf(const std::filesystem::path& file) {

@@ -20,6 +20,7 @@ struct Watched {
     int code = 0;
     bool lasting = false;
     bool hasFailed = false;
+    bool sharesMemory = true;
     std::function<void(const DiskEvent&)> listener;
     std::map<sqlite3_file*, std::string> names;
 };
@@ -113,6 +114,7 @@ void replaceMethods(sqlite3_file* file) {
         if (own->xShmLock != nullptr) mine.xShmLock = watchedShared;
         original[&mine] = own;
     }
+    replaced[own].iVersion = now.sharesMemory ? own->iVersion : 1; // the first had no shared memory
     file->pMethods = &replaced[own];
 }
 
@@ -241,6 +243,10 @@ bool WatchedDisk::hasFailed() const {
 
 void WatchedDisk::fillAfter(int writes) {
     fail(DiskCall::Write, writes + 1, SQLITE_FULL, true);
+}
+
+void WatchedDisk::shareNoMemory() {
+    now.sharesMemory = false;
 }
 
 void WatchedDisk::tell(std::function<void(const DiskEvent&)> listener) {

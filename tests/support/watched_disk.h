@@ -48,6 +48,9 @@ public:
     void fillAfter(int writes); ///< from that many further writes on, every write fails with SQLITE_FULL
     void empty() { heal(); }    ///< there is room again
 
+    /// From the next file on: a disk where programs cannot share memory, so that SQLite has no write-ahead
+    /// log.
+    void shareNoMemory();
     /// Told of each change before it is made. Empty: nobody.
     void tell(std::function<void(const DiskEvent&)> listener);
 };

@@ -22,7 +22,7 @@ bool isEverythingTried() {
 
 int nextToTry(int number) {
     if (isEverythingTried()) return number < 200 ? number + 1 : number + number / 50;
-    return number * 5;
+    return number < 2 ? number + 1 : number * 5;
 }
 
 std::vector<fs::path> clubsIn(const fs::path& folder) {

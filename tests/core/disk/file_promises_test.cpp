@@ -147,6 +147,14 @@ TEST_F(LockedFolder, whereSomethingWasCutShortSaysSo) {
     expectRead(file);
 }
 
+/// A link to the club, in a folder of its own: what stands beside the club counts.
+TEST_F(HotJournal, beneathALinkIsRolledBack) {
+    cut("backup.tholepin", manyPages);
+    fs::create_directories(folder / "desk");
+    fs::create_symlink(folder / "backup.tholepin", folder / "desk" / "link.tholepin");
+    expectRead(folder / "desk" / "link.tholepin");
+}
+
 /// What a killed program left goes; what a running one makes stays.
 class Unfinished : public FilePromises {
 protected:

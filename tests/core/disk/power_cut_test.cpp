@@ -203,6 +203,18 @@ TEST_F(PowerCut, inADayOfActsKeepsWhatWasTold) {
     cutEverywhere();
 }
 
+/// As on some network and stick file systems: the rollback journal stays, and what is told of it, too.
+TEST_F(PowerCut, whereThereIsNoLogKeepsWhatWasTold) {
+    fs::rename(folder / "backup.tholepin", folder / "club.tholepin");
+    disk.shareNoMemory();
+    begin();
+    Club club = openClub();
+    for (const char* name : {"open check", "scan", "log entry"})
+        act(club, name);
+    EXPECT_FALSE(fs::exists(folder / "club.tholepin-wal"));
+    cutEverywhere();
+}
+
 TEST_F(PowerCut, whileABackupIsMadeLeavesItWholeOrNotThere) {
     const Club inUse = openClub();
     begin();
