@@ -60,12 +60,14 @@ void noteDamage(const StoreFailure& failure, Verification& into) {
     into.problems.push_back(failure.error);
 }
 
-/// The integrity check says of a page that could not be read what it says of damage, and SQLite's code behind
-/// it.
+/// Of a page that could not be read, by the disk's fault or for want of memory, the integrity check says what
+/// it says of damage, and SQLite's code behind it.
 bool isReadFailure(const std::string& said) {
     static constexpr std::string_view before = "error code=";
     const auto at = said.find(before);
-    return at != std::string::npos && (std::atoi(said.c_str() + at + before.size()) & 0xff) == SQLITE_IOERR;
+    if (at == std::string::npos) return false;
+    const int code = std::atoi(said.c_str() + at + before.size()) & 0xff;
+    return code == SQLITE_IOERR || code == SQLITE_NOMEM;
 }
 
 /// Both tables in primary-key order, walked side by side; the first row that differs is reported.

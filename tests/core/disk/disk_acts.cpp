@@ -19,11 +19,6 @@ namespace {
 namespace fs = std::filesystem;
 using core::Club;
 
-core::Moment today() {
-    const auto when = *core::Instant::parse("2026-03-14T06:40:00Z");
-    return {when, *core::CalendarDay::parse("2026-03-14")};
-}
-
 template <class T>
 Told told(const core::Result<T>& result) {
     return result ? Told() : Told(result.error());
@@ -80,6 +75,11 @@ void tamper(const fs::path& file) {
 }
 
 } // namespace
+
+core::Moment today() {
+    const auto when = *core::Instant::parse("2026-03-14T06:40:00Z");
+    return {when, *core::CalendarDay::parse("2026-03-14")};
+}
 
 const std::vector<core::Migration>& stepsAndOne() {
     static const std::vector<core::Migration> steps = [] {

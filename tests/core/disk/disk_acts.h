@@ -13,6 +13,9 @@
 
 namespace support {
 
+/// When all of it is done.
+core::Moment today();
+
 /// Nothing when it was done.
 using Told = std::optional<core::Error>;
 

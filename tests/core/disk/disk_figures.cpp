@@ -22,7 +22,7 @@ bool isEverythingTried() {
 
 int nextToTry(int number) {
     if (isEverythingTried()) return number < 200 ? number + 1 : number + number / 50;
-    return number < 2 ? number + 1 : number * 5;
+    return number < 2 ? number + 1 : number * 8;
 }
 
 std::vector<fs::path> clubsIn(const fs::path& folder) {
@@ -36,16 +36,16 @@ std::vector<fs::path> clubsIn(const fs::path& folder) {
     return clubs;
 }
 
-std::vector<std::string> hashesOf(const fs::path& file) {
+Hashes hashesOf(const fs::path& file) {
     core::Database database(file, core::Database::Mode::ReadWrite);
     core::Statement query = database.prepare("SELECT hash FROM fact ORDER BY device, seq");
-    std::vector<std::string> hashes;
+    Hashes hashes;
     while (query.step())
         hashes.push_back(query.text(0));
     return hashes;
 }
 
-bool beginsWith(const std::vector<std::string>& whole, const std::vector<std::string>& begin) {
+bool beginsWith(const Hashes& whole, const Hashes& begin) {
     return whole.size() >= begin.size() && std::equal(begin.begin(), begin.end(), whole.begin());
 }
 

@@ -30,8 +30,9 @@ int nextToTry(int number);
 /// Every club file of the folder, by its name, which ends with .tholepin or is a backup's.
 std::vector<std::filesystem::path> clubsIn(const std::filesystem::path& folder);
 /// The record: the hash of each fact, in the order in which they were recorded.
-std::vector<std::string> hashesOf(const std::filesystem::path& file);
-bool beginsWith(const std::vector<std::string>& whole, const std::vector<std::string>& begin);
+using Hashes = std::vector<std::string>;
+Hashes hashesOf(const std::filesystem::path& file);
+bool beginsWith(const Hashes& whole, const Hashes& begin);
 /// The names of all files in the folder.
 std::vector<std::string> namesIn(const std::filesystem::path& folder);
 std::string contentOf(const std::filesystem::path& file); ///< empty when there is none
