@@ -128,6 +128,15 @@ void requireSound(Database& database, const std::filesystem::path& file) {
         throw StoreFailure({ErrorCode::RecordDamaged, {}, file.string(), {found.problems.front()}});
 }
 
+/// Steps are committed one by one; where that cannot be told any more, the copy is better kept.
+bool isUntouched(Database& database, std::int64_t before, int newest) {
+    try {
+        return before + 1 == newest || database.number("PRAGMA user_version") == before;
+    } catch (const StoreFailure&) {
+        return false;
+    }
+}
+
 void migrateWithBackup(Database& database, const std::filesystem::path& file,
                        std::span<const Migration> steps) {
     const auto before = database.number("PRAGMA user_version");
@@ -135,8 +144,7 @@ void migrateWithBackup(Database& database, const std::filesystem::path& file,
     try {
         migrate(database, steps);
     } catch (...) {
-        if (database.number("PRAGMA user_version") == before)
-            removeWithTraces(copied); // the file is as it was
+        if (isUntouched(database, before, steps.back().version)) removeWithTraces(copied);
         throw;
     }
 }
