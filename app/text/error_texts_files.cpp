@@ -31,6 +31,13 @@ constexpr ErrorText textsOfFiles[] = {
      QT_TRANSLATE_NOOP("Errors",
                        "the club file was altered by another program: %1; nothing is written to it"),
      QT_TRANSLATE_NOOP("Errors", "look it over with verify, and restore a backup")},
+    {ErrorCode::FormatUnknown,
+     QT_TRANSLATE_NOOP("Errors", "the club file says that it has format %1, which no Tholepin writes"),
+     QT_TRANSLATE_NOOP("Errors", "restore the newest backup; the file was not touched")},
+    {ErrorCode::FileCutShort,
+     QT_TRANSLATE_NOOP("Errors", "a write to the club file was cut short, and cannot be put right from here"),
+     QT_TRANSLATE_NOOP("Errors",
+                       "open the club file where it can be written, with the files that stand beside it")},
     {ErrorCode::FileReplaced,
      QT_TRANSLATE_NOOP(
          "Errors", "the club file was moved, deleted or replaced while it was open; this was not recorded"),

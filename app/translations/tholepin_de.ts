@@ -1817,6 +1817,22 @@ Erledigt am %1: %2</translation>
         <source>schema, %1</source>
         <translation>Schema, %1</translation>
     </message>
+    <message>
+        <source>the club file says that it has format %1, which no Tholepin writes</source>
+        <translation>die Vereinsdatei gibt Format %1 an, das kein Tholepin schreibt</translation>
+    </message>
+    <message>
+        <source>restore the newest backup; the file was not touched</source>
+        <translation>die neueste Sicherung zurückholen; die Datei wurde nicht angerührt</translation>
+    </message>
+    <message>
+        <source>a write to the club file was cut short, and cannot be put right from here</source>
+        <translation>beim Schreiben der Vereinsdatei wurde abgebrochen, und von hier aus lässt sich das nicht zu Ende bringen</translation>
+    </message>
+    <message>
+        <source>open the club file where it can be written, with the files that stand beside it</source>
+        <translation>die Vereinsdatei dort öffnen, wo sie geschrieben werden kann, mit den Dateien, die neben ihr stehen</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

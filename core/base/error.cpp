@@ -23,6 +23,8 @@ constexpr std::array kinds{
     std::pair(Code::FileNewer, Kind::FileNewer),
     std::pair(Code::FileOlder, Kind::NotAClubFile),
     std::pair(Code::FileAltered, Kind::FileDamaged),
+    std::pair(Code::FormatUnknown, Kind::FileDamaged),
+    std::pair(Code::FileCutShort, Kind::DiskFailed),
     std::pair(Code::FileReplaced, Kind::DiskFailed),
     std::pair(Code::DatabaseLocked, Kind::FileLocked),
     std::pair(Code::DatabaseForeign, Kind::NotAClubFile),

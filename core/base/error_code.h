@@ -18,6 +18,8 @@ enum class ErrorCode : std::uint16_t {
     FileNewer,       ///< its format; the newest known here
     FileOlder,       ///< its format, which no released program wrote
     FileAltered,     ///< what of its schema differs
+    FormatUnknown,   ///< its format, which no Tholepin ever wrote
+    FileCutShort,    ///< a write was cut short, and cannot be put right by who only reads
     FileReplaced,    ///< moved, deleted or replaced while it was open
     DatabaseLocked,  ///< what SQLite says
     DatabaseForeign, ///< what SQLite says: it is no database

@@ -32,7 +32,12 @@ Result<Club> Club::create(const std::filesystem::path& file, const std::string& 
         auto database = clubFile::create(
             file, [&](Database& fresh) { ledger.emplace(fresh).append(ClubNamed{name}, {}); });
         ledger->committed();
-        return Club(std::make_unique<ClubState>(std::move(database)));
+        try {
+            return Club(std::make_unique<ClubState>(std::move(database)));
+        } catch (...) {
+            clubFile::remove(file); // nobody was told of it
+            throw;
+        }
     });
 }
 

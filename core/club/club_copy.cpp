@@ -13,16 +13,14 @@ Result<Verification> copyClub(const std::filesystem::path& from, const std::file
                               bool keepDamaged) {
     return guarded([&]() -> Result<Verification> {
         Verification found;
-        {
-            const auto source = clubFile::open(from, true);
-            clubFile::copy(*source, to,
-                           keepDamaged ? clubFile::CopyFor::ReadersOfSource : clubFile::CopyFor::OwnerAlone);
-            const auto copy = clubFile::open(to, true);
-            found = verifyStore(*copy);
-        }
-        if (found.problems.empty() || keepDamaged) return found;
-        clubFile::remove(to);
-        return Error{ErrorCode::RecordDamaged, {}, from.string(), {found.problems.front()}};
+        const auto source = clubFile::open(from, true);
+        const mode_t readers = keepDamaged ? clubFile::readersOf(from) : clubFile::ownersAlone;
+        clubFile::copy(*source, to, readers, [&](Database& copy) {
+            found = verifyStore(copy);
+            if (!found.problems.empty() && !keepDamaged)
+                throw StoreFailure({ErrorCode::RecordDamaged, {}, from.string(), {found.problems.front()}});
+        });
+        return found;
     });
 }
 

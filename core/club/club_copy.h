@@ -8,9 +8,9 @@
 namespace core {
 
 /// Copies a club file, also while another program uses it, to a file that must not exist yet, and looks the
-/// copy through: its chain, its tables, the file itself. With problems the copy stays when `keepDamaged`;
-/// else nothing is left and the error (FileDamaged) names the first. For one machine's safety: two copies
-/// that are both written to afterwards are not one record any more.
+/// copy through before it has its name: its chain, its tables, the file itself. With problems the copy stays
+/// when `keepDamaged`; else it never stands at its name and the error (FileDamaged) names the first. For one
+/// machine's safety: two copies that are both written to afterwards are not one record any more.
 Result<Verification> copyClub(const std::filesystem::path& from, const std::filesystem::path& to,
                               bool keepDamaged);
 

@@ -2,6 +2,10 @@
 
 #include "core/base/error_code.h"
 #include "core/store/schema.h"
+#include "core/record/verification.h"
+#include "core/store/file_steps.h"
+#include "core/store/ledger.h"
+#include "core/store/new_file.h"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -18,34 +22,6 @@ constexpr int applicationId = 0x54484f4c; // "THOL"
     throw StoreFailure({code, std::move(arguments), file.string()});
 }
 
-/// Only its owner reads what a club knows of its people.
-constexpr mode_t ownersAlone = 0600;
-
-/// Makes the file, atomically refusing one that exists, or a link.
-void claim(const std::filesystem::path& file) {
-    const int handle =
-        ::open(file.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_NOFOLLOW | O_CLOEXEC, ownersAlone);
-    if (handle >= 0) {
-        ::close(handle);
-        return;
-    }
-    if (errno == EEXIST) refuse(ErrorCode::FileExists, file);
-    refuse(ErrorCode::FileNotMade, file, {std::generic_category().message(errno)});
-}
-
-/// Its owner goes on working with it, and it is never a program.
-mode_t readersOf(Database& database) {
-    struct stat status {};
-    const bool isKnown = ::stat(database.path().c_str(), &status) == 0;
-    return isKnown ? (status.st_mode & 0666) | ownersAlone : ownersAlone;
-}
-
-void removeTraces(const std::filesystem::path& file) {
-    std::error_code ignored;
-    for (const char* end : {"", "-journal", "-wal", "-shm"})
-        std::filesystem::remove(file.string() + end, ignored);
-}
-
 void requireFile(const std::filesystem::path& file) {
     std::error_code error;
     const auto status = std::filesystem::status(file, error);
@@ -60,6 +36,7 @@ void requireClub(Database& database, const std::filesystem::path& file, int newe
     const auto tables = database.number("SELECT count(*) FROM sqlite_schema");
     if (id == 0 && version == 0 && tables == 0) refuse(ErrorCode::FileUnfinished, file);
     if (id != applicationId) refuse(ErrorCode::NotAClubFile, file);
+    if (version < 1) refuse(ErrorCode::FormatUnknown, file, {std::to_string(version)});
     // Before the first step of the migrations nothing was released.
     if (version < migrations().front().version) refuse(ErrorCode::FileOlder, file, {std::to_string(version)});
     if (version > newest)
@@ -71,80 +48,179 @@ std::filesystem::path backUp(Database& database, const std::filesystem::path& fi
     std::filesystem::path place = fmt::format("{}.before-{}", file.string(), version + 1);
     for (int number = 2; std::filesystem::exists(std::filesystem::symlink_status(place)); ++number)
         place = fmt::format("{}.before-{}.{}", file.string(), version + 1, number);
-    copy(database, place, CopyFor::ReadersOfSource);
+    copy(database, place, readersOf(file));
     return place;
+}
+
+/// Whatever a program that was killed committed, and did not live to sync: nothing of it is told before it is
+/// on disk. After the first reading, for that finds what is in the log. The log is no file that SQLite locks.
+void syncLog(const std::filesystem::path& file) {
+    if (!holdsSomething(file, "-wal")) return;
+    fileSteps::syncFile(file.string() + "-wal");
+    fileSteps::syncFolder(file.parent_path());
+}
+
+/// Who only reads cannot roll back what was cut short: a writer does, who then writes nothing.
+void rollBackForReader(const std::filesystem::path& file) {
+    if (!holdsSomething(file, "-journal")) return;
+    try {
+        Database(file, Database::Mode::ReadWrite).number("SELECT count(*) FROM sqlite_schema");
+    } catch (const StoreFailure&) { // the reader says what is wrong, if anything is
+        return;
+    }
+}
+
+bool isFolderWritable(const std::filesystem::path& file) {
+    const std::filesystem::path folder = file.has_parent_path() ? file.parent_path() : ".";
+    return ::faccessat(AT_FDCWD, folder.c_str(), W_OK, AT_EACCESS) == 0;
+}
+
+bool isBusyBeside(const std::filesystem::path& file) {
+    return holdsSomething(file, "-wal") || holdsSomething(file, "-journal");
+}
+
+/// A copy in memory, brought up to date: the file stays as it is.
+std::unique_ptr<Database> copyInMemory(Database& database, std::span<const Migration> steps) {
+    auto copy = std::make_unique<Database>(std::filesystem::path(), Database::Mode::Memory);
+    database.copyTo(*copy);
+    migrate(*copy, steps);
+    return copy;
+}
+
+/// Where SQLite could keep nothing beside the file, as on a disc or a locked stick, the file is read alone
+/// and at once, without locks; so nothing may stand beside it, before and after.
+std::unique_ptr<Database> openWhereNothingIsWritten(const std::filesystem::path& file,
+                                                    std::span<const Migration> steps) {
+    if (isBusyBeside(file)) refuse(ErrorCode::FileCutShort, file);
+    Database database(file, Database::Mode::Immutable);
+    requireClub(database, file, steps.back().version);
+    auto copy = copyInMemory(database, steps);
+    if (isBusyBeside(file)) refuse(ErrorCode::FileCutShort, file);
+    return copy;
+}
+
+std::unique_ptr<Database> openToRead(const std::filesystem::path& file, std::span<const Migration> steps) {
+    const bool isWritable = isFolderWritable(file);
+    if (!isWritable && !isBusyBeside(file)) return openWhereNothingIsWritten(file, steps);
+    try {
+        rollBackForReader(file);
+        auto database = std::make_unique<Database>(file, Database::Mode::ReadOnly);
+        requireClub(*database, file, steps.back().version);
+        syncLog(file);
+        if (database->number("PRAGMA user_version") == steps.back().version) return database;
+        return copyInMemory(*database, steps);
+    } catch (const StoreFailure& failure) {
+        if (isWritable || failure.error.code != ErrorCode::DatabaseFailed) throw;
+        refuse(ErrorCode::FileCutShort, file);
+    }
+}
+
+void makeSchema(Database& fresh, const std::function<void(Database&)>& fill) {
+    Transaction transaction(fresh);
+    for (const Migration& step : migrations())
+        fresh.script(std::string(step.sql));
+    fresh.script(fmt::format("PRAGMA user_version = {}; PRAGMA application_id = {};",
+                             migrations().back().version, applicationId));
+    fill(fresh);
+    transaction.commit();
+}
+
+void requireSound(Database& database, const std::filesystem::path& file) {
+    const Verification found = verifyStore(database);
+    if (!found.problems.empty())
+        throw StoreFailure({ErrorCode::RecordDamaged, {}, file.string(), {found.problems.front()}});
+}
+
+/// Steps are committed one by one; where that cannot be told any more, the copy is better kept.
+bool isUntouched(Database& database, std::int64_t before, int newest) {
+    try {
+        return before + 1 == newest || database.number("PRAGMA user_version") == before;
+    } catch (const StoreFailure&) {
+        return false;
+    }
+}
+
+void migrateWithBackup(Database& database, const std::filesystem::path& file,
+                       std::span<const Migration> steps) {
+    const auto before = database.number("PRAGMA user_version");
+    const auto copied = backUp(database, file, before);
+    try {
+        migrate(database, steps);
+    } catch (...) {
+        if (isUntouched(database, before, steps.back().version)) removeWithTraces(copied);
+        throw;
+    }
+}
+
+/// Of the newest version; an older one is migrated first.
+void requireOwnSchema(Database& database, const std::filesystem::path& file) {
+    if (database.number("PRAGMA user_version") != migrations().back().version) return;
+    if (const auto altered = schemaDifferences(database); !altered.empty())
+        refuse(ErrorCode::FileAltered, file, {altered.front()});
 }
 
 } // namespace
 
 std::unique_ptr<Database> create(const std::filesystem::path& file,
                                  const std::function<void(Database&)>& fill) {
-    claim(file);
+    NewFile fresh(file);
+    {
+        Database database(fresh.place(), Database::Mode::ReadWrite);
+        makeSchema(database, fill);
+        database.switchToWal();
+        requireSound(database, file);
+    }
+    fresh.finish(ownersAlone);
     try {
         auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
-        Transaction transaction(*database);
-        for (const Migration& step : migrations())
-            database->script(std::string(step.sql));
-        database->script(fmt::format("PRAGMA user_version = {}; PRAGMA application_id = {};",
-                                     migrations().back().version, applicationId));
-        fill(*database);
-        transaction.commit();
         database->switchToWal();
         return database;
     } catch (...) {
-        removeTraces(file);
+        fresh.discard();
         throw;
     }
 }
 
-std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
+std::unique_ptr<Database> open(const std::filesystem::path& named, bool readOnly,
                                std::span<const Migration> steps) {
-    requireFile(file);
-    auto database =
-        std::make_unique<Database>(file, readOnly ? Database::Mode::ReadOnly : Database::Mode::ReadWrite);
-    const int newest = steps.back().version;
-    requireClub(*database, file, newest);
-    const auto version = database->number("PRAGMA user_version");
-    if (readOnly && version == newest) return database;
-    if (const auto altered = schemaDifferences(*database);
-        version == migrations().back().version && !altered.empty())
-        refuse(ErrorCode::FileAltered, file, {altered.front()});
-    if (readOnly) { // the file stays as it is: its copy is brought up to date
-        auto copy = std::make_unique<Database>(std::filesystem::path(), Database::Mode::Memory);
-        database->copyTo(*copy);
-        migrate(*copy, steps);
-        return copy;
-    }
-    if (version < newest) {
-        const auto copied = backUp(*database, file, version);
-        try {
-            migrate(*database, steps);
-        } catch (...) {
-            removeTraces(copied); // the file is as it was
-            throw;
-        }
-    }
+    requireFile(named);
+    std::error_code unknown; // SQLite, too, keeps its files beside what a link names
+    const std::filesystem::path linked = std::filesystem::canonical(named, unknown);
+    const std::filesystem::path& file = unknown ? named : linked;
+    if (readOnly) return openToRead(file, steps);
+    auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
+    requireClub(*database, file, steps.back().version);
+    requireOwnSchema(*database, file);
+    NewFile::sweep(file);
+    syncLog(file);
+    if (database->number("PRAGMA user_version") < steps.back().version)
+        migrateWithBackup(*database, file, steps);
     database->switchToWal();
     return database;
 }
 
-void copy(Database& source, const std::filesystem::path& to, CopyFor whom) {
-    claim(to);
-    try {
-        Database target(to, Database::Mode::ReadWrite);
+mode_t readersOf(const std::filesystem::path& file) {
+    struct stat status {};
+    const bool isKnown = ::stat(file.c_str(), &status) == 0;
+    return isKnown ? (status.st_mode & 0666) | ownersAlone : ownersAlone;
+}
+
+void copy(Database& source, const std::filesystem::path& to, mode_t readers,
+          const std::function<void(Database&)>& look) {
+    NewFile fresh(to);
+    {
+        Database target(fresh.place(), Database::Mode::ReadWrite);
         source.copyTo(target);
         // A copy is read where nothing can be written beside it, too: on a stick that is locked, on a disc.
-        target.script("PRAGMA journal_mode = DELETE");
-        // Last, for the original may be one that nobody can write.
-        if (whom == CopyFor::ReadersOfSource) ::chmod(to.c_str(), readersOf(source));
-    } catch (...) {
-        removeTraces(to);
-        throw;
+        if (target.value("PRAGMA journal_mode = DELETE") != "delete")
+            refuse(ErrorCode::FileNotMade, to, {std::generic_category().message(EBUSY)});
+        if (look) look(target);
     }
+    fresh.finish(readers);
 }
 
 void remove(const std::filesystem::path& file) {
-    removeTraces(file);
+    removeWithTraces(file);
 }
 
 } // namespace core::clubFile

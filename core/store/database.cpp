@@ -11,6 +11,10 @@ namespace {
 constexpr int busyMillis = 2000;
 
 ErrorCode codeOf(int code) {
+    // Somebody has to finish what was cut short, and who only reads cannot.
+    if (code == SQLITE_READONLY_ROLLBACK || code == SQLITE_READONLY_RECOVERY ||
+        code == SQLITE_READONLY_CANTINIT)
+        return ErrorCode::FileCutShort;
     switch (code & 0xff) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
@@ -38,32 +42,48 @@ int flagsOf(Database::Mode mode) {
         return SQLITE_OPEN_READWRITE;
     case Database::Mode::ReadOnly:
         return SQLITE_OPEN_READONLY;
+    case Database::Mode::Immutable:
+        return SQLITE_OPEN_READONLY | SQLITE_OPEN_URI;
     case Database::Mode::Memory:
         return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_MEMORY;
     }
     return SQLITE_OPEN_READONLY;
 }
 
+/// SQLite's own form of a file's URI: what means something in one is written as a number.
+std::string immutableUri(const std::filesystem::path& file) {
+    std::string uri = "file:";
+    for (const char c : std::filesystem::absolute(file).string())
+        uri += c == '%' || c == '?' || c == '#' ? fmt::format("%{:02x}", c) : std::string(1, c);
+    return uri + "?immutable=1";
+}
+
+std::string nameOf(const std::filesystem::path& file, Database::Mode mode) {
+    if (mode == Database::Mode::Memory) return ":memory:";
+    return mode == Database::Mode::Immutable ? immutableUri(file) : file.string();
+}
+
 } // namespace
 
 Statement& Statement::with(std::string_view text) {
-    sqlite3_bind_text(m_statement, ++m_bound, text.data(), static_cast<int>(text.size()), SQLITE_TRANSIENT);
-    return *this;
+    return bound(sqlite3_bind_text(m_statement, ++m_bound, text.data(), static_cast<int>(text.size()),
+                                   SQLITE_TRANSIENT));
 }
 
 Statement& Statement::with(std::int64_t value) {
-    sqlite3_bind_int64(m_statement, ++m_bound, value);
-    return *this;
+    return bound(sqlite3_bind_int64(m_statement, ++m_bound, value));
 }
 
 Statement& Statement::with(double value) {
-    sqlite3_bind_double(m_statement, ++m_bound, value);
-    return *this;
+    return bound(sqlite3_bind_double(m_statement, ++m_bound, value));
 }
 
 Statement& Statement::with(std::optional<double> value) {
-    if (value) return with(*value);
-    sqlite3_bind_null(m_statement, ++m_bound);
+    return value ? with(*value) : bound(sqlite3_bind_null(m_statement, ++m_bound));
+}
+
+Statement& Statement::bound(int code) {
+    if (code != SQLITE_OK) fail(sqlite3_db_handle(m_statement), code); // memory: it would be read as NULL
     return *this;
 }
 
@@ -81,9 +101,18 @@ void Statement::reset() {
 
 std::string Statement::text(int column) const {
     const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(m_statement, column));
-    return bytes == nullptr
-               ? std::string()
-               : std::string(bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column)));
+    if (bytes != nullptr)
+        return std::string(bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column)));
+    sqlite3* handle = sqlite3_db_handle(m_statement);
+    if (sqlite3_errcode(handle) == SQLITE_NOMEM) fail(handle, SQLITE_NOMEM); // and no NULL
+    return {};
+}
+
+std::string Statement::row() const {
+    std::string cells;
+    for (int i = 0; i < sqlite3_column_count(m_statement); ++i)
+        cells += fmt::format("{}={} ", sqlite3_column_name(m_statement, i), isNull(i) ? "NULL" : text(i));
+    return cells;
 }
 
 std::int64_t Statement::integer(int column) const {
@@ -97,7 +126,7 @@ bool Statement::isNull(int column) const {
 }
 
 Database::Database(const std::filesystem::path& file, Mode mode) {
-    const std::string name = mode == Mode::Memory ? ":memory:" : file.string();
+    const std::string name = nameOf(file, mode);
     const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, nullptr);
     try {
         if (code != SQLITE_OK) fail(m_handle, code);
@@ -157,7 +186,7 @@ std::string Database::value(std::string_view sql) {
 void Database::switchToWal() {
     // Only now: the rollback journal of the file's creation, deleted without a sync of its folder, could come
     // back after a power cut and roll the file back to empty.
-    script("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
+    if (value("PRAGMA journal_mode = WAL") == "wal") script("PRAGMA synchronous = FULL");
 }
 
 void Database::copyTo(Database& target) {
@@ -204,18 +233,31 @@ std::optional<std::string> firstText(Statement query) {
 }
 
 Transaction::Transaction(Database& database)
-    : m_database(database) {
+    : m_database(database)
+    , m_rollback(database.prepare("ROLLBACK")) { // now: later there may be no memory for it
+    if (sqlite3_get_autocommit(database.handle()) == 0) m_rollback.run();
     database.requireFileInPlace();
     database.script("BEGIN IMMEDIATE");
 }
 
 Transaction::~Transaction() {
-    if (m_open) sqlite3_exec(m_database.handle(), "ROLLBACK", nullptr, nullptr, nullptr);
+    if (!m_open) return;
+    try {
+        if (sqlite3_get_autocommit(m_database.handle()) == 0) m_rollback.run();
+    } catch (const StoreFailure&) { // the next one rolls it back
+        return;
+    }
+    // What was to be committed may stand whole in the log, where it would count after all if this program
+    // were killed now, although an error is told. It goes with the log; nothing is left to be done if it
+    // cannot.
+    if (m_hasFailed)
+        sqlite3_wal_checkpoint_v2(m_database.handle(), nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
 }
 
 void Transaction::commit() {
+    m_hasFailed = true;
     m_database.script("COMMIT");
-    m_open = false;
+    m_open = m_hasFailed = false;
 }
 
 } // namespace core

@@ -42,8 +42,11 @@ public:
     std::int64_t integer(int column) const;
     double real(int column) const;
     bool isNull(int column) const;
+    std::string row() const; ///< every column's name and text, for people
 
 private:
+    Statement& bound(int code);
+
     sqlite3_stmt* m_statement;
     int m_bound = 0;
 };
@@ -51,7 +54,13 @@ private:
 /// A connection to one SQLite file. Belongs to one thread. Every failure throws StoreFailure.
 class Database {
 public:
-    enum class Mode { Create, ReadWrite, ReadOnly, Memory };
+    enum class Mode {
+        Create,
+        ReadWrite,
+        ReadOnly,
+        Immutable, ///< read without locks: nobody may write to the file meanwhile
+        Memory
+    };
 
     /// Opens and sets what must be set before any transaction: foreign keys, busy timeout, synchronous=EXTRA.
     Database(const std::filesystem::path& file, Mode mode);
@@ -67,7 +76,8 @@ public:
     std::int64_t number(std::string_view sql); ///< the single value of a query
     std::string value(std::string_view sql);
 
-    /// After the schema stands: WAL and FULL (see docs/decisions/durability.md).
+    /// After the schema stands: WAL and FULL (see docs/decisions/durability.md). Where there can be no WAL it
+    /// stays with a rollback journal and EXTRA.
     void switchToWal();
     /// Puts all that is in the write-ahead log into the file and empties the log, unless somebody reads in
     /// it.
@@ -104,7 +114,9 @@ public:
 
 private:
     Database& m_database;
+    Statement m_rollback;
     bool m_open = true;
+    bool m_hasFailed = false; ///< to commit
 };
 
 } // namespace core

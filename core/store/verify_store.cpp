@@ -11,61 +11,72 @@
 #include "core/store/schema.h"
 #include "core/store/tag_tables.h"
 
+#include <cstdlib>
 #include <fmt/format.h>
 #include <sqlite3.h>
 
 namespace core {
 namespace {
 
-std::string rowText(sqlite3_stmt* row) {
-    std::string text;
-    for (int i = 0; i < sqlite3_column_count(row); ++i) {
-        const auto* cell = reinterpret_cast<const char*>(sqlite3_column_text(row, i));
-        text += fmt::format("{}={} ", sqlite3_column_name(row, i), cell != nullptr ? cell : "NULL");
-    }
-    return text;
+/// A disk that fails, or too little memory, is no damage: it is told as what it is.
+void noteDamage(const StoreFailure& failure, Verification& into) {
+    if (failure.error.kind() == ErrorKind::DiskFailed || failure.error.kind() == ErrorKind::FileLocked)
+        throw failure;
+    into.problems.push_back(failure.error);
+}
+
+/// Of a page that could not be read, by the disk's fault or for want of memory, the integrity check says what
+/// it says of damage, and SQLite's code behind it.
+bool isReadFailure(const std::string& said) {
+    static constexpr std::string_view before = "error code=";
+    const auto at = said.find(before);
+    if (at == std::string::npos) return false;
+    const int code = std::atoi(said.c_str() + at + before.size()) & 0xff;
+    return code == SQLITE_IOERR || code == SQLITE_NOMEM;
 }
 
 /// Both tables in primary-key order, walked side by side; the first row that differs is reported.
 void compareTable(Database& kept, Database& made, const std::string& table, Verification& into) {
     const std::string sql = fmt::format("SELECT * FROM {} ORDER BY 1, 2", table);
-    sqlite3_stmt* a = nullptr;
-    sqlite3_stmt* b = nullptr;
-    sqlite3_prepare_v2(kept.handle(), sql.c_str(), -1, &a, nullptr);
-    sqlite3_prepare_v2(made.handle(), sql.c_str(), -1, &b, nullptr);
+    Statement a = kept.prepare(sql);
+    Statement b = made.prepare(sql);
     for (bool more = true; more;) {
-        const bool inKept = sqlite3_step(a) == SQLITE_ROW;
-        const bool inMade = sqlite3_step(b) == SQLITE_ROW;
+        const bool inKept = a.step();
+        const bool inMade = b.step();
         more = inKept && inMade;
-        if (inKept != inMade || (more && rowText(a) != rowText(b))) {
-            const std::string row = rowText(inKept ? a : b);
+        if (inKept != inMade || (more && a.row() != b.row())) {
+            const std::string row = (inKept ? a : b).row();
             into.problems.push_back({ErrorCode::TableDiffers, {table, row.substr(0, 80)}});
             break;
         }
     }
-    sqlite3_finalize(a);
-    sqlite3_finalize(b);
 }
 
 void compareTables(Database& database, Database& made, Verification& into) {
     try {
         rebuildTables(database, made);
     } catch (const StoreFailure& failure) {
-        into.problems.push_back(failure.error);
-        return;
+        return noteDamage(failure, into);
     }
     for (const auto* tables : {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(),
                                &tagTables::tables(), &privateTable::tables(), &factTable::tables()})
-        for (const std::string& table : *tables)
-            compareTable(database, made, table, into);
+        for (const std::string& table : *tables) {
+            try {
+                compareTable(database, made, table, into);
+            } catch (const StoreFailure& failure) {
+                noteDamage(failure, into);
+            }
+        }
 }
 
 } // namespace
 
 Verification verifyStore(Database& database) {
     Verification result;
-    if (const std::string said = database.value("PRAGMA integrity_check"); said != "ok")
+    if (const std::string said = database.value("PRAGMA integrity_check"); said != "ok") {
+        if (isReadFailure(said)) throw StoreFailure({ErrorCode::DatabaseFailed, {said}, database.path()});
         result.problems.push_back({ErrorCode::FileUnsound, {said}});
+    }
     Database made({}, Database::Mode::Memory);
     migrate(made, migrations());
     for (const std::string& difference : schemaDifferences(database))

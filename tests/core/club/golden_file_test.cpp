@@ -83,7 +83,7 @@ TEST(MakeGoldenFile, DISABLED_ofThePresentFormat) {
         samples / ("format-" + std::to_string(core::migrations().back().version) + ".tholepin");
     fs::remove(file);
     const auto source = core::clubFile::open(full.file(), true);
-    core::clubFile::copy(*source, file, core::clubFile::CopyFor::ReadersOfSource);
+    core::clubFile::copy(*source, file, core::clubFile::readersOf(full.file()));
 }
 
 } // namespace
