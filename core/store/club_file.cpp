@@ -1,11 +1,11 @@
 #include "core/store/club_file.h"
 
 #include "core/base/error_code.h"
-#include "core/store/schema.h"
 #include "core/record/verification.h"
 #include "core/store/file_steps.h"
 #include "core/store/ledger.h"
 #include "core/store/new_file.h"
+#include "core/store/schema.h"
 
 #include <fcntl.h>
 #include <fmt/format.h>

@@ -45,7 +45,7 @@ public:
     std::string contentOfBackup() const;
 
 private:
-    ScratchFolder m_folder;
+    ScratchFolder m_folder, m_keys, m_keysOfCopy;
 };
 
 /// The steps of this version and one more.

@@ -38,7 +38,7 @@ std::vector<fs::path> clubsIn(const fs::path& folder) {
 
 Hashes hashesOf(const fs::path& file) {
     core::Database database(file, core::Database::Mode::ReadWrite);
-    core::Statement query = database.prepare("SELECT hash FROM fact ORDER BY machine, seq");
+    core::Statement query = database.prepare("SELECT hash FROM fact ORDER BY at_utc, machine, seq");
     Hashes hashes;
     while (query.step())
         hashes.push_back(query.text(0));

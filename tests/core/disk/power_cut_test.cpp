@@ -31,7 +31,7 @@ struct Acknowledged {
 class PowerCut : public testing::Test {
 protected:
     PowerCut() {
-        DiskFolder().copyTo(folder.path());
+        m_before.copyTo(folder.path());
         disk.tell([this](const DiskEvent& event) {
             if (!isLooking) events.push_back(event);
         });
@@ -64,6 +64,8 @@ private:
     void expectClub(const fs::path& file, std::size_t at);
     bool isSound(const fs::path& file);
     const Acknowledged* newestOf(const fs::path& file, std::size_t at) const;
+
+    const DiskFolder m_before;
 
 protected:
     WatchedDisk disk;
