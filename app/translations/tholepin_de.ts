@@ -1310,14 +1310,6 @@ Erledigt am %1: %2</translation>
         <translation>ein Boot kann einen Prüfpunkt seiner Klasse nicht weglassen: als nicht Pflicht eintragen</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; holds a control character: take it out</source>
-        <translation>in „%1“ ist ein Steuerzeichen: herausnehmen</translation>
-    </message>
-    <message>
-        <source>&apos;%1&apos; is not UTF-8: save the file as UTF-8</source>
-        <translation>„%1“ ist nicht UTF-8: die Datei als UTF-8 speichern</translation>
-    </message>
-    <message>
         <source>&apos;%1&apos; is no number: write it with a full stop, without a comma</source>
         <translation>„%1“ ist hier keine Zahl: mit Punkt schreiben, ohne Komma</translation>
     </message>
@@ -1768,6 +1760,18 @@ Erledigt am %1: %2</translation>
     <message>
         <source>what was recorded before is in the file that was moved: open the one that is to be used</source>
         <translation>was vorher eingetragen wurde, steht in der verschobenen Datei: die öffnen, mit der gearbeitet werden soll</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; holds a character that is not seen, such as a control character, a line break or a change of the writing direction: take it out</source>
+        <translation>in „%1“ ist ein Zeichen, das man nicht sieht, etwa ein Steuerzeichen, ein Zeilenumbruch oder ein Wechsel der Schreibrichtung: herausnehmen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not UTF-8: give it as UTF-8</source>
+        <translation>„%1“ ist nicht UTF-8: als UTF-8 angeben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is too long: write at most %2 characters</source>
+        <translation>„%1“ ist zu lang: höchstens %2 Zeichen schreiben</translation>
     </message>
 </context>
 <context>

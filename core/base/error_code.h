@@ -165,9 +165,11 @@ enum class ErrorCode : std::uint16_t {
     NoFreeTagCode,
     KeyTwice, ///< the other row
 
-    // Import: one cell. The first argument is the text of the cell, unless something else is said
-    CellControlCharacter,
-    CellNotUtf8,
+    // Any text that is given to be kept, and one cell of an import. The first argument is the text, unless
+    // something else is said
+    TextUnseen, ///< holds a character that is not seen (plain_text.h)
+    TextNotUtf8,
+    TextTooLong, ///< the text; how many characters it may have
     CellNumberWithComma,
     CellNotANumber,
     CellNegative,

@@ -10,6 +10,7 @@
 #include "app/paper/tag_sheet.h"
 #include "app/paper/whole_file.h"
 #include "app/text/cautions.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/register/new_kit.h"
 
@@ -78,8 +79,7 @@ int receive(const KitOptions& options) {
             sayLine(counted(static_cast<int>(items->size()), "%n item registered.", "%n items registered."));
             for (const core::Item& item : *items)
                 sayLine(QStringLiteral("  %1  %2  %3")
-                            .arg(codeInWords(item.tag), QString::fromStdString(item.kitType),
-                                 QString::fromStdString(item.serial)));
+                            .arg(codeInWords(item.tag), text(item.kitType), text(item.serial)));
         }
         return printed ? static_cast<int>(ExitFine) : fail(printed.error());
     });
@@ -97,9 +97,8 @@ int retag(const KitOptions& options) {
         if (options.json)
             say(newTagJson(item->id, *tag, printed ? options.out : std::string()));
         else
-            sayLine(
-                QStringLiteral("%1 %2 has the new tag %3; its old tag no longer works.")
-                    .arg(QString::fromStdString(item->kitType), codeInWords(item->id), codeInWords(*tag)));
+            sayLine(QStringLiteral("%1 %2 has the new tag %3; its old tag no longer works.")
+                        .arg(text(item->kitType), codeInWords(item->id), codeInWords(*tag)));
         return printed ? static_cast<int>(ExitFine) : fail(printed.error());
     });
 }
@@ -112,7 +111,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
         say(stateJson(*item));
     else
         sayLine(QStringLiteral("%1 %2 is %3.")
-                    .arg(QString::fromStdString(item->kitType), codeInWords(item->tag), QLatin1String(now)));
+                    .arg(text(item->kitType), codeInWords(item->tag), QLatin1String(now)));
     if (!options.json && !caution.isEmpty()) sayLine(caution);
     return ExitFine;
 }

@@ -5,6 +5,7 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -25,7 +26,7 @@ void sayVerification(const core::Verification& found) {
         sayLine(QStringLiteral("  ▲ %1: %2").arg(placeInWords(problem), errorInWords(problem)));
     sayLine(QStringLiteral("  %1 facts from %2; head %3")
                 .arg(found.facts)
-                .arg(counted(found.devices, "%n device", "%n devices"), QString::fromStdString(found.head)));
+                .arg(counted(found.devices, "%n device", "%n devices"), text(found.head)));
 }
 
 int verify(const VerifyOptions& options) {

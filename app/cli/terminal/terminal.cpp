@@ -3,6 +3,7 @@
 #include "core/base/error_code.h"
 
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QGuiApplication>
@@ -34,7 +35,7 @@ void say(const std::string& text) {
 }
 
 void sayText(const QString& text) {
-    say(text.toStdString());
+    say(textOfLines(text).toStdString());
 }
 
 void sayLine(const QString& line) {
@@ -47,8 +48,8 @@ int finishOutput(int exit) {
 }
 
 void note(const QString& line) {
-    const std::string text = "tholepinctl: " + line.toStdString() + '\n';
-    std::fwrite(text.data(), 1, text.size(), stderr);
+    const std::string whole = "tholepinctl: " + text(line).toStdString() + '\n';
+    std::fwrite(whole.data(), 1, whole.size(), stderr);
 }
 
 int fail(const core::Error& error) {
@@ -57,10 +58,10 @@ int fail(const core::Error& error) {
 }
 
 int failWith(const std::string& what, const std::string& where, const std::string& mend) {
-    QString line = QString::fromStdString(what);
-    if (!where.empty()) line += QStringLiteral(" (%1)").arg(QString::fromStdString(where));
-    if (!mend.empty()) line += QStringLiteral("; ") + QString::fromStdString(mend);
-    note(line.replace(QLatin1Char('\n'), QLatin1Char(' ')));
+    QString line = QString::fromStdString(what).replace(QLatin1Char('\n'), QLatin1Char(' '));
+    if (!where.empty()) line += QStringLiteral(" (%1)").arg(text(where));
+    if (!mend.empty()) line += QStringLiteral("; ") + text(mend);
+    note(line);
     return ExitBadInput;
 }
 
