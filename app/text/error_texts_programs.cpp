@@ -67,6 +67,10 @@ constexpr ErrorText textsOfPrograms[] = {
      QT_TRANSLATE_NOOP("Errors", "choose another place"), nullptr, 1},
     {ErrorCode::AnswerNotWritten, QT_TRANSLATE_NOOP("Errors", "the answer could not be written"),
      QT_TRANSLATE_NOOP("Errors", "make room where it goes")},
+    {ErrorCode::RecordedWithoutSheet,
+     QT_TRANSLATE_NOOP("Errors", "the tags are recorded, but their sheet could not be made: %2"),
+     QT_TRANSLATE_NOOP("Errors", "the record stands, so do not record them again: "
+                                 "'tholepinctl tags %1 --items … --out …' makes the sheet")},
 };
 
 static_assert(isWhole(textsOfPrograms, ErrorCode::DayUnreadable, ErrorCode::EndOfCodes),

@@ -1773,6 +1773,22 @@ Erledigt am %1: %2</translation>
         <source>&apos;%1&apos; is too long: write at most %2 characters</source>
         <translation>„%1“ ist zu lang: höchstens %2 Zeichen schreiben</translation>
     </message>
+    <message>
+        <source>there is not enough memory</source>
+        <translation>der Arbeitsspeicher reicht nicht</translation>
+    </message>
+    <message>
+        <source>close other programs, or ask for less at once</source>
+        <translation>andere Programme schließen oder weniger auf einmal verlangen</translation>
+    </message>
+    <message>
+        <source>the tags are recorded, but their sheet could not be made: %2</source>
+        <translation>die Etiketten sind eingetragen, aber ihr Blatt konnte nicht gemacht werden: %2</translation>
+    </message>
+    <message>
+        <source>the record stands, so do not record them again: &apos;tholepinctl tags %1 --items … --out …&apos; makes the sheet</source>
+        <translation>der Eintrag gilt, also nicht noch einmal eintragen: „tholepinctl tags %1 --items … --out …“ macht das Blatt</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

@@ -27,6 +27,7 @@ constexpr std::array kinds{
     std::pair(Code::DatabaseDamaged, Kind::FileDamaged),
     std::pair(Code::DatabaseFailed, Kind::DiskFailed),
     std::pair(Code::NoRandomNumbers, Kind::DiskFailed),
+    std::pair(Code::MemoryShort, Kind::DiskFailed),
     std::pair(Code::ContentUnreadable, Kind::FileDamaged),
     std::pair(Code::FolderNotMade, Kind::DiskFailed),
     std::pair(Code::NoFileInTheWay, Kind::DiskFailed),
@@ -101,6 +102,7 @@ constexpr std::array kinds{
     std::pair(Code::PictureNotSaved, Kind::DiskFailed),
     std::pair(Code::PictureFolderNotMade, Kind::DiskFailed),
     std::pair(Code::AnswerNotWritten, Kind::DiskFailed),
+    std::pair(Code::RecordedWithoutSheet, Kind::DiskFailed),
 };
 
 } // namespace

@@ -22,6 +22,7 @@ enum class ErrorCode : std::uint16_t {
     DatabaseDamaged, ///< what SQLite says
     DatabaseFailed,  ///< what SQLite says: full, read-only, I/O error
     NoRandomNumbers,
+    MemoryShort,
     ContentUnreadable, ///< what the reader of the file says
     FolderNotMade,
     NoFileInTheWay,   ///< a folder or device stands where a file is to be written
@@ -248,6 +249,7 @@ enum class ErrorCode : std::uint16_t {
     PictureNotSaved,      ///< what the system says
     PictureFolderNotMade, ///< what the system says
     AnswerNotWritten,
+    RecordedWithoutSheet, ///< the club file; because of what kept the sheet
 
     EndOfCodes ///< no code: how many there are
 };

@@ -20,7 +20,12 @@ std::string contentOf(const std::filesystem::path& file) {
 
 /// In the child: the three channels are files, so that no full pipe can stop it.
 [[noreturn]] void become(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-                         const ScratchFolder& channels) {
+                         const ScratchFolder& channels, const Limits& limits) {
+    for (const auto& [what, bytes] :
+         {std::pair(RLIMIT_FSIZE, limits.fileBytes), std::pair(RLIMIT_AS, limits.addressBytes)}) {
+        const rlimit limit{bytes, bytes};
+        if (bytes > 0) setrlimit(what, &limit);
+    }
     dup2(open((channels / "in").c_str(), O_RDONLY), STDIN_FILENO);
     dup2(open((channels / "out").c_str(), O_WRONLY | O_CREAT, 0600), STDOUT_FILENO);
     dup2(open((channels / "err").c_str(), O_WRONLY | O_CREAT, 0600), STDERR_FILENO);
@@ -36,13 +41,13 @@ std::string contentOf(const std::filesystem::path& file) {
 } // namespace
 
 Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input) {
+               const std::string& input, const Limits& limits) {
     if (access(program.c_str(), X_OK) != 0) throw std::runtime_error("no such program: " + program.string());
     const ScratchFolder channels;
     std::ofstream(channels / "in", std::ios::binary) << input;
     const pid_t child = fork();
     if (child < 0) throw std::runtime_error("cannot start a process");
-    if (child == 0) become(program, arguments, channels);
+    if (child == 0) become(program, arguments, channels, limits);
     int status = 0;
     rusage usage{};
     wait4(child, &status, 0, &usage);
@@ -54,8 +59,8 @@ Ran runProgram(const std::filesystem::path& program, const std::vector<std::stri
     return ran;
 }
 
-Ran ctl(const std::vector<std::string>& arguments, const std::string& input) {
-    return runProgram(THOLEPINCTL, arguments, input);
+Ran ctl(const std::vector<std::string>& arguments, const std::string& input, const Limits& limits) {
+    return runProgram(THOLEPINCTL, arguments, input, limits);
 }
 
 } // namespace support

@@ -14,12 +14,18 @@ struct Ran {
     long peakKilobytes = 0; ///< most memory that was resident
 };
 
+/// What the machine gives a program; 0: as much as it wants.
+struct Limits {
+    unsigned long fileBytes = 0;    ///< no file of it grows beyond
+    unsigned long addressBytes = 0; ///< of address space (RLIMIT_AS)
+};
+
 /// Runs a program with its arguments, `input` on its standard input, in UTC. Throws when it cannot be
 /// started.
 Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input = {});
+               const std::string& input = {}, const Limits& limits = {});
 
 /// The command-line program as it was built.
-Ran ctl(const std::vector<std::string>& arguments, const std::string& input = {});
+Ran ctl(const std::vector<std::string>& arguments, const std::string& input = {}, const Limits& limits = {});
 
 } // namespace support

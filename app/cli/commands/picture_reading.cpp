@@ -10,7 +10,6 @@
 namespace app {
 
 std::vector<scanner::PathReading> readPictures(const std::vector<std::string>& paths, ReadEffort effort) {
-    quietQt();
     scanner::ReadPathOptions options;
     options.reading.isTag = isTagText;
     options.reading.rescue = effort.full;

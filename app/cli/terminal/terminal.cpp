@@ -7,7 +7,6 @@
 #include "app/text/words.h"
 
 #include <QGuiApplication>
-#include <QLoggingCategory>
 
 #include <cstdio>
 
@@ -42,8 +41,13 @@ void sayLine(const QString& line) {
     sayText(line + QLatin1Char('\n'));
 }
 
+void flushOutput() {
+    if (std::fflush(stdout) != 0) outputFailed = true;
+}
+
 int finishOutput(int exit) {
-    if (std::fflush(stdout) == 0 && !outputFailed) return exit;
+    flushOutput();
+    if (!outputFailed) return exit;
     return fail({core::ErrorCode::AnswerNotWritten, {}, "standard output"});
 }
 
@@ -72,12 +76,7 @@ std::string placeIn(const std::string& file, int row, const std::string& column)
     return place;
 }
 
-void quietQt() {
-    QLoggingCategory::setFilterRules(QStringLiteral("*.warning=false"));
-}
-
 Painting::Painting() {
-    quietQt();
     qputenv("QT_QPA_PLATFORM", "offscreen");
     static int count = 1;
     static char name[] = "tholepinctl";

@@ -28,6 +28,9 @@ void sayLine(const QString& line);
 /// font. Without rows the text is empty, without its heading too.
 QString tableOf(const QStringList& heading, const std::vector<QStringList>& rows);
 
+/// What was said so far is out, whatever happens to the program next.
+void flushOutput();
+
 /// Flushes; turns an exit code into ExitFailed, with an error line, when standard output could not take
 /// everything.
 int finishOutput(int exit);
@@ -41,9 +44,6 @@ int failWith(const std::string& what, const std::string& where, const std::strin
 
 /// `file:row:column`, as far as they are known: row 0 and an empty column are left out.
 std::string placeIn(const std::string& file, int row, const std::string& column);
-
-/// Qt's own warnings are no answer to a person: what failed is said by the error line.
-void quietQt();
 
 /// What Qt's painting needs, without a display, while it lives. Only for commands that paint: it takes its
 /// time.

@@ -49,8 +49,8 @@ void PrintoutDelivery::save(const CheckPrintout& printout) {
     m_club.ask(
         this, [printout, file](core::Club& club) { return savePrintout(file, completed(club, printout)); },
         [this, file](bool isSaved) {
-            emit done(isSaved ? tr("Saved: %1").arg(file)
-                              : tr("The sheet could not be written to %1.").arg(file));
+            emit done(isSaved ? tr("Saved: %1").arg(text(file))
+                              : tr("The sheet could not be written to %1.").arg(text(file)));
         });
 }
 

@@ -62,7 +62,7 @@ const std::vector<ErrorCase> importCases{
      "none of boat and code is given: fill in exactly one of them"},
     {{ErrorCode::NoFreeTagCode}, ErrorKind::BadInput, "no unused tag code could be found: fill in a code"},
     {{ErrorCode::KeyTwice, {"4"}}, ErrorKind::BadInput, "row 4 has the same key: keep one of them"},
-    {{ErrorCode::TextUnseen, {"a\x1b"}},
+    {{ErrorCode::TextUnseen, {"a\\x1b"}},
      ErrorKind::BadInput,
      "'a\\x1b' holds a character that is not seen, such as a control character, a line break or a change of "
      "the writing direction: take it out"},

@@ -173,6 +173,15 @@ const std::vector<ErrorCase> tagCases{
      ErrorKind::DiskFailed,
      "the answer could not be written",
      "make room where it goes"},
+    {{ErrorCode::RecordedWithoutSheet,
+      {"club.tholepin"},
+      {},
+      {{ErrorCode::SheetNotSaved, {"No space left on device"}}}},
+     ErrorKind::DiskFailed,
+     "the tags are recorded, but their sheet could not be made: the sheet cannot be written: No space left "
+     "on device: choose another place, or make room",
+     "the record stands, so do not record them again: 'tholepinctl tags club.tholepin --items … --out …' "
+     "makes the sheet"},
 };
 
 } // namespace app

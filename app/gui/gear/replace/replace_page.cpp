@@ -291,7 +291,7 @@ void ReplacePage::save(Paper paper) {
         written = writeWholeFile(path, QByteArray::fromStdString(text));
     }
     if (written)
-        say(tr("Saved: %1").arg(file));
+        say(tr("Saved: %1").arg(text(file)));
     else
         sayError(written.error());
     emit saved();
