@@ -1562,10 +1562,6 @@ Erledigt am %1: %2</translation>
         <translation>Bild oder Video ist beschädigt</translation>
     </message>
     <message>
-        <source>the picture is too big</source>
-        <translation>das Bild ist zu groß</translation>
-    </message>
-    <message>
         <source>save it smaller</source>
         <translation>kleiner speichern</translation>
     </message>
@@ -1788,6 +1784,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>the record stands, so do not record them again: &apos;tholepinctl tags %1 --items … --out …&apos; makes the sheet</source>
         <translation>der Eintrag gilt, also nicht noch einmal eintragen: „tholepinctl tags %1 --items … --out …“ macht das Blatt</translation>
+    </message>
+    <message>
+        <source>the picture is larger than 64 million pixels, or takes too much memory or time to read</source>
+        <translation>das Bild hat mehr als 64 Millionen Bildpunkte oder braucht zu viel Speicher oder Zeit</translation>
     </message>
 </context>
 <context>

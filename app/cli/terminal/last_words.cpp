@@ -20,7 +20,7 @@ namespace {
 char memoryLine[256] = "";
 
 [[noreturn]] void endWith(const char* line) {
-    const auto written = write(STDERR_FILENO, line, std::strlen(line));
+    const auto written = write(errorChannel(), line, std::strlen(line));
     static_cast<void>(written); // nobody is left to be told
     _exit(ExitFailed);
 }

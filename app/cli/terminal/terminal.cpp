@@ -8,12 +8,24 @@
 
 #include <QGuiApplication>
 
+#include <cerrno>
 #include <cstdio>
+#include <fcntl.h>
+#include <unistd.h>
 
 namespace app {
 namespace {
 
 bool outputFailed = false;
+int keptChannel = -1; ///< standard error, while it is turned away
+
+void writeAll(int channel, const std::string& text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const ssize_t done = write(channel, text.data() + at, text.size() - at);
+        if (done < 0 && errno != EINTR) return; // nobody is left to be told
+        if (done > 0) at += static_cast<std::size_t>(done);
+    }
+}
 
 int exitOf(core::ErrorKind kind) {
     switch (kind) {
@@ -51,9 +63,28 @@ int finishOutput(int exit) {
     return fail({core::ErrorCode::AnswerNotWritten, {}, "standard output"});
 }
 
+int errorChannel() {
+    return keptChannel < 0 ? STDERR_FILENO : keptChannel;
+}
+
+LibrariesQuiet::LibrariesQuiet() {
+    const int nowhere = open("/dev/null", O_WRONLY | O_CLOEXEC);
+    if (nowhere < 0) return;
+    keptChannel = fcntl(STDERR_FILENO, F_DUPFD_CLOEXEC, 3);
+    if (keptChannel >= 0) dup2(nowhere, STDERR_FILENO);
+    close(nowhere);
+}
+
+LibrariesQuiet::~LibrariesQuiet() {
+    if (keptChannel < 0) return;
+    dup2(keptChannel, STDERR_FILENO);
+    close(keptChannel);
+    keptChannel = -1;
+}
+
 void note(const QString& line) {
     const std::string whole = "tholepinctl: " + text(line).toStdString() + '\n';
-    std::fwrite(whole.data(), 1, whole.size(), stderr);
+    writeAll(errorChannel(), whole);
 }
 
 int fail(const core::Error& error) {

@@ -35,6 +35,20 @@ void flushOutput();
 /// everything.
 int finishOutput(int exit);
 
+/// Where lines for people go: standard error, also while LibrariesQuiet holds it shut. A file descriptor.
+int errorChannel();
+
+/// While it lives, what libraries write to standard error by themselves reaches nobody. libpng, libtiff and
+/// the decoders that GStreamer loads write there, whatever Qt is told, and their loaders (Qt, GStreamer) give
+/// no way to their own handlers: so the descriptor itself is turned away. One at a time.
+class LibrariesQuiet {
+public:
+    LibrariesQuiet();
+    ~LibrariesQuiet();
+    LibrariesQuiet(const LibrariesQuiet&) = delete;
+    LibrariesQuiet& operator=(const LibrariesQuiet&) = delete;
+};
+
 /// One line on standard error, `tholepinctl: …`.
 void note(const QString& line);
 
