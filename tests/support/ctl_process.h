@@ -18,10 +18,11 @@ struct Ran {
 struct Limits {
     unsigned long fileBytes = 0;    ///< no file of it grows beyond
     unsigned long addressBytes = 0; ///< of address space (RLIMIT_AS)
+    std::string zone = "UTC";       ///< its time zone
 };
 
-/// Runs a program with its arguments, `input` on its standard input, in UTC. Throws when it cannot be
-/// started.
+/// Runs a program with its arguments, `input` on its standard input, in UTC unless it says another zone.
+/// Throws when it cannot be started.
 Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
                const std::string& input = {}, const Limits& limits = {});
 
