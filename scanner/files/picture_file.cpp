@@ -52,8 +52,8 @@ FileFault faultOf(const QImageReader& reader, const QSize& size, bool isKnownKin
 
 QSize shrunk(const QSize& size, int maxPixels) {
     const double share = std::sqrt(maxPixels / (static_cast<double>(size.width()) * size.height()));
-    return {std::max(1, static_cast<int>(size.width() * share)),
-            std::max(1, static_cast<int>(size.height() * share))};
+    const int width = std::clamp(static_cast<int>(size.width() * share), 1, maxPixels);
+    return {width, std::clamp(static_cast<int>(size.height() * share), 1, maxPixels / width)};
 }
 
 bool isBig(const QSize& size, int maxPixels) {
@@ -88,21 +88,20 @@ LoadedPicture decode(QImageReader& reader, FileWithEnd& file, int maxPixels) {
     if (bytes.data() == nullptr) return failed(FileFault::NotReadable, file.errorString());
     const QSize stored = reader.size();
     if (asksTooMuch(stored, bytes)) return failed(FileFault::TooBig, QStringLiteral("by its head"));
-    // Shrinking while decoding keeps the big picture out of memory.
-    if (stored.isValid() && isBig(stored, maxPixels)) reader.setScaledSize(shrunk(stored, maxPixels));
-    const QImage image = reader.read();
+    // Shrinking while decoding keeps the big picture out of memory. A head may also say nothing, or less than
+    // is there: then the picture itself tells.
+    const bool isShrunk = !stored.isEmpty() && isBig(stored, maxPixels);
+    if (isShrunk) reader.setScaledSize(shrunk(stored, maxPixels));
+    QImage image = reader.read();
     if (image.isNull())
         return failed(file.isOver() ? FileFault::TooBig : faultOf(reader, stored, beginsLikePicture(bytes)),
                       reader.errorString());
-    if (stored.isValid()) {
-        const bool quarterTurn = reader.transformation().testFlag(QImageIOHandler::TransformationRotate90);
-        return ready(image, quarterTurn ? stored.transposed() : stored);
-    }
-    // A format that tells its size only by decoding.
-    if (!isBig(image.size(), maxPixels)) return ready(image, image.size());
-    return ready(
-        image.scaled(shrunk(image.size(), maxPixels), Qt::IgnoreAspectRatio, Qt::SmoothTransformation),
-        image.size());
+    const bool quarterTurn = reader.transformation().testFlag(QImageIOHandler::TransformationRotate90);
+    const QSize upright = !isShrunk ? image.size() : quarterTurn ? stored.transposed() : stored;
+    if (isBig(image.size(), maxPixels))
+        image =
+            image.scaled(shrunk(image.size(), maxPixels), Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    return ready(image, upright);
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/errors.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_copy.h"

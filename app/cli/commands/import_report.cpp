@@ -4,6 +4,7 @@
 #include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
+#include "app/text/errors.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"

@@ -6,6 +6,8 @@
 #include <QImage>
 #include <QImageWriter>
 
+#include <fstream>
+
 namespace small_club {
 namespace {
 

@@ -5,6 +5,8 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
+#include "core/register/manifest.h"
+#include "core/register/manifest_record.h"
 #include "core/register/new_kit.h"
 #include "core/register/operation.h"
 #include "tests/core/store/full_club.h"

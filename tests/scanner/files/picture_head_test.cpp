@@ -66,6 +66,20 @@ TEST(PictureHead, aJpegTellsWhatDecodingItTakes) {
         EXPECT_LE(jpegCost(bytesOf(progressive.substr(0, size))).scans, 40);
 }
 
+// Found by picture_file_fuzz: the frame of a GIF may have no side in its head.
+TEST(PictureHead, aHeadThatSaysNothingOfTheSidesIsNotBelieved) {
+    using namespace std::string_literals;
+    const support::ScratchFolder folder;
+    const LoadedPicture picture =
+        loaded(folder, "narrow.gif",
+               "GIF89a\0\xBB\x60\0\0\0\0,\0\0\0\0\0\0\0 \0\0,\0\0\0\xFF\xFF\x02\x02\0 "
+               "\0\0\0\xFF\xFF\xFF\x02\x02L\x01\0 \0\0,"
+               "\0\0\0\xFF\xFF\x02\x02\0 \0\0\0\xFF\xFF\xFF\x02\x02L\x01\0;"s);
+    ASSERT_FALSE(picture.error);
+    EXPECT_EQ(picture.width, 47872);
+    EXPECT_EQ(picture.height, 96);
+}
+
 TEST(PictureHead, manyScansOfManyPixelsAreRefused) {
     const support::ScratchFolder folder;
     EXPECT_EQ(loaded(folder, "many.jpg", support::jpegOfScans(7000, 7000, 60)).error->fault,

@@ -86,7 +86,8 @@ QString serviceInWords(const QJsonObject& row, const QJsonObject& set) {
 
 QString logInWords(const QJsonObject& row, const QJsonObject& set) {
     if (!field(set, "closed").isEmpty() && !set.contains("severity"))
-        return HistoryWordsText::tr("log entry “%1” closed: %2").arg(field(row, "text"), field(set, "closing"));
+        return HistoryWordsText::tr("log entry “%1” closed: %2")
+            .arg(field(row, "text"), field(set, "closing"));
     if (!field(set, "closed").isEmpty())
         return HistoryWordsText::tr("log entry: %1 (closed %2: %3)")
             .arg(field(row, "text"), dayInWords(field(set, "closed")), field(set, "closing"));
