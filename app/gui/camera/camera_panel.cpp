@@ -147,7 +147,8 @@ void CameraPanel::fillMenu() {
     m_menu->clear();
     const QString inUse = QSettings().value(cameraKey()).toString();
     for (const scanner::CameraChoice& camera : m_live.cameras()) {
-        QAction* action = m_menu->addAction(text(camera.name), this, [this, camera] { chooseCamera(camera); });
+        QAction* action =
+            m_menu->addAction(text(camera.name), this, [this, camera] { chooseCamera(camera); });
         action->setCheckable(true);
         action->setChecked(!m_isRecording && camera.name == inUse);
     }

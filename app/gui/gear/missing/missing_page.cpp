@@ -159,7 +159,8 @@ void MissingPage::found(const QString& text, core::SeenBy seenBy) {
             const auto wasMissing = [&](const core::MissingItem& item) {
                 return item.item.id == scan->item.id;
             };
-            const QString thing = QStringLiteral("%1 %2").arg(app::text(scan->name), codeInWords(scan->item.tag));
+            const QString thing =
+                QStringLiteral("%1 %2").arg(app::text(scan->name), codeInWords(scan->item.tag));
             if (std::any_of(m_missing.begin(), m_missing.end(), wasMissing)) {
                 tools().sounds.play(Sound::NewAndFine);
                 say(tr("Found: %1, at %2. Look whether it is fit for use before it goes back.")
