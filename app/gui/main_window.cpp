@@ -22,6 +22,7 @@
 #include "app/gui/welcome_page.h"
 #include "app/gui/widgets/gear_page.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"
 
@@ -331,7 +332,7 @@ void MainWindow::startNext() {
     const std::string here = m_check->boat().toStdString();
     auto at = std::find_if(boats.begin(), boats.end(), [&](const auto& boat) { return boat.boat == here; });
     if (at == boats.end() || ++at == boats.end()) at = boats.begin();
-    startCheck(QString::fromStdString(at->boat), nextPhase(*at, m_board->state().unfinished));
+    startCheck(text(at->boat), nextPhase(*at, m_board->state().unfinished));
 }
 
 void MainWindow::openBoatOfTag(const QString& code) {
@@ -348,7 +349,7 @@ void MainWindow::openBoatOfTag(const QString& code) {
             if (at == boats.end())
                 m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));
             else
-                startCheck(QString::fromStdString(at->boat), nextPhase(*at, m_board->state().unfinished));
+                startCheck(text(at->boat), nextPhase(*at, m_board->state().unfinished));
         });
 }
 

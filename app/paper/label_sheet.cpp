@@ -3,6 +3,7 @@
 #include "app/paper/a4_pdf.h"
 #include "app/paper/tag_symbol.h"
 #include "app/paper/whole_file.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -60,7 +61,7 @@ private:
         if (room.width() < dotsPerMm || room.height() < 1.5 * dotsPerMm) return;
         const QString code = codeInWords(tag.code);
         const QString words =
-            QString::fromStdString(tag.owner.empty() ? tag.name : tag.name + '\n' + tag.owner);
+            tag.owner.empty() ? text(tag.name) : text(tag.name) + QLatin1Char('\n') + text(tag.owner);
         const int align = Qt::TextWordWrap | (beside ? Qt::AlignLeft : Qt::AlignHCenter);
         for (double letter = 3.4; letter > 1.2; letter -= 0.2) {
             const QFont mono = font(QStringLiteral("DejaVu Sans Mono"), letter);

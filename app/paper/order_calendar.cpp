@@ -1,6 +1,7 @@
 #include "app/paper/order_sheet.h"
 
 #include "app/text/plan_sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -34,15 +35,15 @@ void addLine(std::string& calendar, std::string line) {
     calendar += line + "\r\n";
 }
 
-/// A value of type TEXT (RFC 5545, 3.3.11); what is no character of it is left out.
+/// A value of type TEXT (RFC 5545, 3.3.11); what is no character of it stands as `\x1b`.
 std::string escaped(const QString& text) {
     std::string value;
-    for (const char byte : text.toStdString()) {
+    for (const char byte : textOfLines(text).toStdString()) {
         if (byte == '\n')
             value += "\\n";
         else if (byte == '\\' || byte == ';' || byte == ',')
             value += std::string{'\\', byte};
-        else if (static_cast<unsigned char>(byte) >= 0x20 && byte != 0x7F)
+        else
             value += byte;
     }
     return value;

@@ -1,5 +1,6 @@
 #include "app/paper/order_sheet.h"
 
+#include "core/base/plain_text.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_text.h"
 
@@ -23,9 +24,13 @@ std::string isoDay(core::CalendarDay day) {
     return day.iso();
 }
 
+std::string nameOf(const std::string& name) {
+    return core::withFormulaGuard(core::visibleText(name));
+}
+
 std::vector<std::string> cellsOf(const core::ReplacementRow& row) {
-    return {core::withFormulaGuard(row.kitType),
-            core::withFormulaGuard(row.size),
+    return {nameOf(row.kitType),
+            nameOf(row.size),
             orEmpty(row.quantity, [](int count) { return std::to_string(count); }),
             std::to_string(row.pack),
             orEmpty(row.price, numberOf),

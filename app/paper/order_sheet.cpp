@@ -4,6 +4,7 @@
 #include "app/paper/whole_file.h"
 #include "app/text/cautions.h"
 #include "app/text/plan_sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -214,7 +215,7 @@ core::Result<int> writeOrderSheet(const std::filesystem::path& file, const std::
                                   const core::ReplacementPlan& plan) {
     int count = 0;
     const QByteArray bytes = a4::pdf(OrderSheetText::tr("Order sheet"), [&](QPdfWriter& writer) {
-        count = writeSheets(writer, QString::fromStdString(club), plan);
+        count = writeSheets(writer, text(club), plan);
     });
     const core::Outcome saved = writeWholeFile(file, bytes);
     if (!saved) return saved.error();

@@ -4,6 +4,7 @@
 #include "app/paper/tag_symbol.h"
 #include "app/paper/whole_file.h"
 #include "app/text/cautions.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -88,8 +89,8 @@ void drawTag(QPainter& painter, const Layout& layout, QPointF corner, const core
     QFont mono = font(QStringLiteral("DejaVu Sans Mono"), letter);
     mono.setStyleHint(QFont::Monospace);
     line(1.3 * letter, mono, codeInWords(tag.code));
-    line(1.1 * letter, font(QStringLiteral("DejaVu Sans"), 0.8 * letter), QString::fromStdString(tag.name));
-    line(1.0 * letter, font(QStringLiteral("DejaVu Sans"), 0.65 * letter), QString::fromStdString(tag.owner));
+    line(1.1 * letter, font(QStringLiteral("DejaVu Sans"), 0.8 * letter), text(tag.name));
+    line(1.0 * letter, font(QStringLiteral("DejaVu Sans"), 0.65 * letter), text(tag.owner));
 }
 
 void drawFoot(QPainter& painter, const Layout& layout, int sheet, int sheets) {

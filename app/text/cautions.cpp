@@ -1,4 +1,5 @@
 #include "app/text/cautions.h"
+#include "app/text/text.h"
 
 #include "core/check/boat_check.h"
 
@@ -63,7 +64,7 @@ QString engineCaution() {
 }
 
 bool isEngineRun(const core::BoatPoint& point) {
-    return point.kind == core::PointKind::Timed && isOfEngine(QString::fromStdString(point.name));
+    return point.kind == core::PointKind::Timed && isOfEngine(text(point.name));
 }
 
 QStringList checkCautions(const core::CheckAnswer& answer) {

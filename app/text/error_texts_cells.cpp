@@ -7,11 +7,15 @@ namespace {
 
 using core::ErrorCode;
 
-// Import: single cells, and cells that do not agree with others. Each says how to mend it, too.
+// Texts that are given, single cells of an import, and cells that do not agree with others. Each says how to
+// mend it, too.
 constexpr ErrorText textsOfCells[] = {
-    {ErrorCode::CellControlCharacter,
-     QT_TRANSLATE_NOOP("Errors", "'%1' holds a control character: take it out")},
-    {ErrorCode::CellNotUtf8, QT_TRANSLATE_NOOP("Errors", "'%1' is not UTF-8: save the file as UTF-8")},
+    {ErrorCode::TextUnseen,
+     QT_TRANSLATE_NOOP(
+         "Errors", "'%1' holds a character that is not seen, such as a control character, a line break or "
+                   "a change of the writing direction: take it out")},
+    {ErrorCode::TextNotUtf8, QT_TRANSLATE_NOOP("Errors", "'%1' is not UTF-8: give it as UTF-8")},
+    {ErrorCode::TextTooLong, QT_TRANSLATE_NOOP("Errors", "'%1' is too long: write at most %2 characters")},
     {ErrorCode::CellNumberWithComma,
      QT_TRANSLATE_NOOP("Errors", "'%1' is no number: write it with a full stop, without a comma")},
     {ErrorCode::CellNotANumber,
@@ -90,7 +94,7 @@ constexpr ErrorText textsOfCells[] = {
                                  "in the club file: correct it or add it there")},
 };
 
-static_assert(isWhole(textsOfCells, ErrorCode::CellControlCharacter, ErrorCode::ClassWithoutBoat),
+static_assert(isWhole(textsOfCells, ErrorCode::TextUnseen, ErrorCode::ClassWithoutBoat),
               "a text for each code of these, in their order");
 
 } // namespace

@@ -55,6 +55,8 @@ constexpr ErrorText textsOfFiles[] = {
     {ErrorCode::DatabaseFailed, "%1",
      QT_TRANSLATE_NOOP("Errors", "see that the disk is there, writable and not full"), nullptr, 1},
     {ErrorCode::NoRandomNumbers, QT_TRANSLATE_NOOP("Errors", "this machine gives no random numbers")},
+    {ErrorCode::MemoryShort, QT_TRANSLATE_NOOP("Errors", "there is not enough memory"),
+     QT_TRANSLATE_NOOP("Errors", "close other programs, or ask for less at once")},
     {ErrorCode::ContentUnreadable,
      QT_TRANSLATE_NOOP("Errors", "the club file holds something that cannot be read: %1"),
      QT_TRANSLATE_NOOP("Errors", "look it over with verify, and restore a backup")},

@@ -50,7 +50,7 @@ constexpr ErrorText textsOfImports[] = {
     {ErrorCode::KeyTwice, QT_TRANSLATE_NOOP("Errors", "row %1 has the same key: keep one of them")},
 };
 
-static_assert(isWhole(textsOfImports, ErrorCode::ImportNotAFile, ErrorCode::CellControlCharacter),
+static_assert(isWhole(textsOfImports, ErrorCode::ImportNotAFile, ErrorCode::TextUnseen),
               "a text for each code of these, in their order");
 
 } // namespace

@@ -49,7 +49,9 @@ constexpr ErrorText textsOfPrograms[] = {
      QT_TRANSLATE_NOOP("Errors", "take the picture again, as JPEG or PNG")},
     {ErrorCode::PictureDamaged, QT_TRANSLATE_NOOP("Errors", "the picture or video is damaged"),
      QT_TRANSLATE_NOOP("Errors", "take the picture again, as JPEG or PNG")},
-    {ErrorCode::PictureTooBig, QT_TRANSLATE_NOOP("Errors", "the picture is too big"),
+    {ErrorCode::PictureTooBig,
+     QT_TRANSLATE_NOOP("Errors", "the picture is larger than 64 million pixels, or takes too much memory or "
+                                 "time to read"),
      QT_TRANSLATE_NOOP("Errors", "save it smaller")},
     {ErrorCode::OutputIsClub,
      QT_TRANSLATE_NOOP("Errors", "this is a club file, or part of one: nothing is written over it"),
@@ -67,6 +69,10 @@ constexpr ErrorText textsOfPrograms[] = {
      QT_TRANSLATE_NOOP("Errors", "choose another place"), nullptr, 1},
     {ErrorCode::AnswerNotWritten, QT_TRANSLATE_NOOP("Errors", "the answer could not be written"),
      QT_TRANSLATE_NOOP("Errors", "make room where it goes")},
+    {ErrorCode::RecordedWithoutSheet,
+     QT_TRANSLATE_NOOP("Errors", "the tags are recorded, but their sheet could not be made: %2"),
+     QT_TRANSLATE_NOOP("Errors", "the record stands, so do not record them again: "
+                                 "'tholepinctl tags %1 --items … --out …' makes the sheet")},
 };
 
 static_assert(isWhole(textsOfPrograms, ErrorCode::DayUnreadable, ErrorCode::EndOfCodes),

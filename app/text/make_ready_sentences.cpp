@@ -1,4 +1,5 @@
 #include "app/text/make_ready_sentences.h"
+#include "app/text/text.h"
 
 #include "app/text/words.h"
 
@@ -12,10 +13,7 @@ QString readyText(const char* english) {
 }
 
 QString shortLineInWords(const core::ShortLine& line) {
-    return readyText("%1 (%2 of %3)")
-        .arg(QString::fromStdString(line.kitType))
-        .arg(line.have)
-        .arg(line.wanted);
+    return readyText("%1 (%2 of %3)").arg(text(line.kitType)).arg(line.have).arg(line.wanted);
 }
 
 QString listedShort(const std::vector<core::ShortLine>& lines) {
@@ -28,7 +26,7 @@ QString listedShort(const std::vector<core::ShortLine>& lines) {
 } // namespace
 
 QString boatInWords(const core::BoatPlan& plan) {
-    const QString boat = QString::fromStdString(plan.boat);
+    const QString boat = text(plan.boat);
     if (!plan.complete) {
         const QString words = readyText("▲ %1: left out, short of %2, also with all that is left over")
                                   .arg(boat, listedShort(plan.shortLines));
@@ -42,16 +40,15 @@ QString boatInWords(const core::BoatPlan& plan) {
 }
 
 QString moveInWords(const core::KitMove& move) {
-    const QString item =
-        readyText("%1  %2").arg(codeInWords(move.item.tag), QString::fromStdString(move.kitType));
+    const QString item = readyText("%1  %2").arg(codeInWords(move.item.tag), text(move.kitType));
     if (move.forKitType == move.kitType) return item;
-    return readyText("%1, in place of: %2").arg(item, QString::fromStdString(move.forKitType));
+    return readyText("%1, in place of: %2").arg(item, text(move.forKitType));
 }
 
 QString tripInWords(const core::KitMove& move) {
     const char* english = move.from.isBoat() ? QT_TRANSLATE_NOOP("MakeReady", "From the boat %1 to %2:")
                                              : QT_TRANSLATE_NOOP("MakeReady", "From %1 to %2:");
-    return readyText(english).arg(QString::fromStdString(move.from.name), QString::fromStdString(move.to));
+    return readyText(english).arg(text(move.from.name), text(move.to));
 }
 
 QString proofInWords(const core::MakeReadyPlan& plan) {

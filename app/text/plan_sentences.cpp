@@ -1,4 +1,5 @@
 #include "app/text/plan_sentences.h"
+#include "app/text/text.h"
 
 #include "app/text/words.h"
 
@@ -28,9 +29,8 @@ QString likelyInWords(double p) {
 } // namespace
 
 QString kitInWords(const core::ReplacementRow& row) {
-    const QString name = QString::fromStdString(row.kitType);
-    return row.size.empty() ? name
-                            : PlanSentencesText::tr("%1 (%2)").arg(name, QString::fromStdString(row.size));
+    const QString name = text(row.kitType);
+    return row.size.empty() ? name : PlanSentencesText::tr("%1 (%2)").arg(name, text(row.size));
 }
 
 QString quantityInWords(const core::ReplacementRow& row) {
@@ -129,9 +129,8 @@ QString weibullInWords(const core::KitLife& life) {
 }
 
 QString allowedInWords(const core::AllowedLife& allowed) {
-    const QString words =
-        PlanSentencesText::tr("rule “%1” allows %2")
-            .arg(QString::fromStdString(allowed.rule), yearsInWords(allowed.months * core::daysOfYear / 12));
+    const QString words = PlanSentencesText::tr("rule “%1” allows %2")
+                              .arg(text(allowed.rule), yearsInWords(allowed.months * core::daysOfYear / 12));
     if (!allowed.record) return words + PlanSentencesText::tr(": nothing here is known to be that old");
     if (allowed.record->lasting == 1)
         return words + PlanSentencesText::tr(": none ended before that, and %1 came that far")

@@ -8,16 +8,15 @@
 
 namespace app {
 
-/// The same text for Qt.
-inline QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
+// A text of a club, a code, a file or a server on its way to a person, in the window, on a sheet or on the
+// command line: whatever does not show itself but drives the page or the terminal (core::isUnseen) stands as
+// `\x1b` or `\u202e`. What a text is kept as, or opened by, goes the other way: QString::fromStdString.
 
-inline QStringList texts(const std::vector<std::string>& utf8) {
-    QStringList list;
-    for (const std::string& each : utf8)
-        list << text(each);
-    return list;
-}
+QString text(const std::string& utf8);
+QString text(QString foreign);
+QStringList texts(const std::vector<std::string>& utf8);
+
+/// The same of a text of several lines, whose line ends stay.
+QString textOfLines(QString lines);
 
 } // namespace app

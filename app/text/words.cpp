@@ -1,4 +1,5 @@
 #include "app/text/words.h"
+#include "app/text/text.h"
 
 #include "core/tag/tag_code.h"
 
@@ -72,13 +73,13 @@ QString rangeInWords(const core::BoatPoint& point, WithUnit withUnit) {
     else if (high)
         range = WordsText::tr("at most %1").arg(number(*high));
     if (range.isEmpty() || withUnit == WithUnit::No) return range;
-    const QString unit = isTimed ? WordsText::tr("min") : QString::fromStdString(point.unit);
+    const QString unit = isTimed ? WordsText::tr("min") : text(point.unit);
     return unit.isEmpty() ? range : range + QLatin1Char(' ') + unit;
 }
 
 QString codeInWords(const std::string& code) {
     const auto tag = core::TagCode::exact(code);
-    return QString::fromStdString(tag ? tag->grouped() : code);
+    return text(tag ? tag->grouped() : code);
 }
 
 QString numberInWords(double value) {
@@ -101,7 +102,7 @@ QString listed(const QStringList& words) {
 QString listed(const std::vector<std::string>& words) {
     QStringList list;
     for (const std::string& word : words)
-        list << QString::fromStdString(word);
+        list << text(word);
     return listed(list);
 }
 

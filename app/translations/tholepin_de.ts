@@ -1310,14 +1310,6 @@ Erledigt am %1: %2</translation>
         <translation>ein Boot kann einen Prüfpunkt seiner Klasse nicht weglassen: als nicht Pflicht eintragen</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; holds a control character: take it out</source>
-        <translation>in „%1“ ist ein Steuerzeichen: herausnehmen</translation>
-    </message>
-    <message>
-        <source>&apos;%1&apos; is not UTF-8: save the file as UTF-8</source>
-        <translation>„%1“ ist nicht UTF-8: die Datei als UTF-8 speichern</translation>
-    </message>
-    <message>
         <source>&apos;%1&apos; is no number: write it with a full stop, without a comma</source>
         <translation>„%1“ ist hier keine Zahl: mit Punkt schreiben, ohne Komma</translation>
     </message>
@@ -1568,10 +1560,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>the picture or video is damaged</source>
         <translation>Bild oder Video ist beschädigt</translation>
-    </message>
-    <message>
-        <source>the picture is too big</source>
-        <translation>das Bild ist zu groß</translation>
     </message>
     <message>
         <source>save it smaller</source>
@@ -1832,6 +1820,38 @@ Erledigt am %1: %2</translation>
     <message>
         <source>open the club file where it can be written, with the files that stand beside it</source>
         <translation>die Vereinsdatei dort öffnen, wo sie geschrieben werden kann, mit den Dateien, die neben ihr stehen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; holds a character that is not seen, such as a control character, a line break or a change of the writing direction: take it out</source>
+        <translation>in „%1“ ist ein Zeichen, das man nicht sieht, etwa ein Steuerzeichen, ein Zeilenumbruch oder ein Wechsel der Schreibrichtung: herausnehmen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not UTF-8: give it as UTF-8</source>
+        <translation>„%1“ ist nicht UTF-8: als UTF-8 angeben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is too long: write at most %2 characters</source>
+        <translation>„%1“ ist zu lang: höchstens %2 Zeichen schreiben</translation>
+    </message>
+    <message>
+        <source>there is not enough memory</source>
+        <translation>der Arbeitsspeicher reicht nicht</translation>
+    </message>
+    <message>
+        <source>close other programs, or ask for less at once</source>
+        <translation>andere Programme schließen oder weniger auf einmal verlangen</translation>
+    </message>
+    <message>
+        <source>the tags are recorded, but their sheet could not be made: %2</source>
+        <translation>die Etiketten sind eingetragen, aber ihr Blatt konnte nicht gemacht werden: %2</translation>
+    </message>
+    <message>
+        <source>the record stands, so do not record them again: &apos;tholepinctl tags %1 --items … --out …&apos; makes the sheet</source>
+        <translation>der Eintrag gilt, also nicht noch einmal eintragen: „tholepinctl tags %1 --items … --out …“ macht das Blatt</translation>
+    </message>
+    <message>
+        <source>the picture is larger than 64 million pixels, or takes too much memory or time to read</source>
+        <translation>das Bild hat mehr als 64 Millionen Bildpunkte oder braucht zu viel Speicher oder Zeit</translation>
     </message>
 </context>
 <context>

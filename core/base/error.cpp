@@ -31,6 +31,7 @@ constexpr std::array kinds{
     std::pair(Code::DatabaseDamaged, Kind::FileDamaged),
     std::pair(Code::DatabaseFailed, Kind::DiskFailed),
     std::pair(Code::NoRandomNumbers, Kind::DiskFailed),
+    std::pair(Code::MemoryShort, Kind::DiskFailed),
     std::pair(Code::ContentUnreadable, Kind::FileDamaged),
     std::pair(Code::FolderNotMade, Kind::DiskFailed),
     std::pair(Code::NoFileInTheWay, Kind::DiskFailed),
@@ -111,6 +112,7 @@ constexpr std::array kinds{
     std::pair(Code::PictureNotSaved, Kind::DiskFailed),
     std::pair(Code::PictureFolderNotMade, Kind::DiskFailed),
     std::pair(Code::AnswerNotWritten, Kind::DiskFailed),
+    std::pair(Code::RecordedWithoutSheet, Kind::DiskFailed),
 };
 
 } // namespace

@@ -18,7 +18,7 @@ enum class ErrorKind {
     FileNewer,      ///< written by a newer Tholepin
     FileLocked,     ///< another program holds it
     FileDamaged,    ///<
-    DiskFailed,     ///< full, read-only, I/O error
+    DiskFailed,     ///< full, read-only, I/O error; another thing of the machine that gave out
 };
 
 /// In error_code.h: only who fails needs the codes, so a new one does not build everything anew.

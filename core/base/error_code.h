@@ -26,6 +26,7 @@ enum class ErrorCode : std::uint16_t {
     DatabaseDamaged, ///< what SQLite says
     DatabaseFailed,  ///< what SQLite says: full, read-only, I/O error
     NoRandomNumbers,
+    MemoryShort,
     ContentUnreadable, ///< what the reader of the file says
     FolderNotMade,
     NoFileInTheWay,   ///< a folder or device stands where a file is to be written
@@ -175,9 +176,11 @@ enum class ErrorCode : std::uint16_t {
     NoFreeTagCode,
     KeyTwice, ///< the other row
 
-    // Import: one cell. The first argument is the text of the cell, unless something else is said
-    CellControlCharacter,
-    CellNotUtf8,
+    // Any text that is given to be kept, and one cell of an import. The first argument is the text, unless
+    // something else is said
+    TextUnseen, ///< holds a character that is not seen (plain_text.h)
+    TextNotUtf8,
+    TextTooLong, ///< the text; how many characters it may have
     CellNumberWithComma,
     CellNotANumber,
     CellNegative,
@@ -256,6 +259,7 @@ enum class ErrorCode : std::uint16_t {
     PictureNotSaved,      ///< what the system says
     PictureFolderNotMade, ///< what the system says
     AnswerNotWritten,
+    RecordedWithoutSheet, ///< the club file; because of what kept the sheet
 
     EndOfCodes ///< no code: how many there are
 };

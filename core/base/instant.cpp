@@ -78,12 +78,22 @@ std::optional<Instant> Instant::parse(std::string_view text) {
 
 Instant Instant::onLocalDay(CalendarDay day, Instant timeOfDay) {
     std::tm local = localTime(timeOfDay.m_millis);
-    local.tm_year = day.year() - 1900;
-    local.tm_mon = day.month() - 1;
-    local.tm_mday = day.day();
-    local.tm_isdst = -1;
-    return Instant(static_cast<std::int64_t>(std::mktime(&local)) * 1000 +
-                   (timeOfDay.m_millis % 1000 + 1000) % 1000);
+    const std::int64_t millis = (timeOfDay.m_millis % 1000 + 1000) % 1000;
+    const auto onDay = [&](int hoursLater) {
+        std::tm wanted = local;
+        wanted.tm_year = day.year() - 1900;
+        wanted.tm_mon = day.month() - 1;
+        wanted.tm_mday = day.day();
+        wanted.tm_hour += hoursLater;
+        wanted.tm_isdst = -1;
+        return Instant(static_cast<std::int64_t>(std::mktime(&wanted)) * 1000 + millis);
+    };
+    // A time of day that the clocks skip may be counted to the day before or after it; an hour on, or back,
+    // it is not.
+    const Instant at = onDay(0);
+    for (const int hours : {1, -1})
+        if (at.localDay() != day && onDay(hours).localDay() == day) return onDay(hours);
+    return at;
 }
 
 std::string Instant::iso() const {
@@ -95,7 +105,10 @@ std::string Instant::iso() const {
 
 CalendarDay Instant::localDay() const {
     const std::tm local = localTime(m_millis);
-    return *CalendarDay::from(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
+    if (const auto day = CalendarDay::from(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday))
+        return *day;
+    // East or west of Greenwich the calendar ends a few hours before or after UTC's does.
+    return CalendarDay::fromNumber(m_millis < 0 ? 1 : endNumber - 1);
 }
 
 } // namespace core

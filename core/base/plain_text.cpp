@@ -2,7 +2,11 @@
 
 #include <algorithm>
 #include <array>
+#include <fmt/format.h>
+#include <new>
+#include <unicode/normalizer2.h>
 #include <unicode/uchar.h>
+#include <unicode/unistr.h>
 #include <unicode/utf8.h>
 
 namespace core {
@@ -32,6 +36,30 @@ bool isPlainAscii(std::string_view text) {
 
 char lowerAscii(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+
+std::string escapeOf(char32_t c) {
+    const auto number = static_cast<std::uint32_t>(c);
+    return number < 0x100 ? fmt::format("\\x{:02x}", number) : fmt::format("\\u{:04x}", number);
+}
+
+icu::UnicodeString utf16Of(std::string_view utf8) {
+    return icu::UnicodeString::fromUTF8({utf8.data(), static_cast<int32_t>(utf8.size())});
+}
+
+std::string utf8Of(const icu::UnicodeString& text) {
+    std::string utf8;
+    text.toUTF8String(utf8);
+    return utf8;
+}
+
+/// ICU keeps its tables within itself: it fails only where memory does.
+icu::UnicodeString normalized(const icu::UnicodeString& text, const icu::Normalizer2* (*form)(UErrorCode&)) {
+    UErrorCode failed = U_ZERO_ERROR;
+    const icu::Normalizer2* normalizer = form(failed);
+    icu::UnicodeString result = U_SUCCESS(failed) ? normalizer->normalize(text, failed) : text;
+    if (U_FAILURE(failed)) throw std::bad_alloc();
+    return result;
 }
 
 } // namespace
@@ -82,17 +110,52 @@ int lettersIn(std::string_view text) {
     return letters;
 }
 
+bool isUnseen(char32_t c) {
+    return c < 0x20 || (c >= 0x7F && c < 0xA0) || c == 0x061C || c == 0x200E || c == 0x200F ||
+           (c >= 0x2028 && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+}
+
+bool holdsUnseen(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();)
+        if (const UChar32 character = nextCharacter(text, at);
+            character >= 0 && isUnseen(static_cast<char32_t>(character)))
+            return true;
+    return false;
+}
+
+std::string visibleText(std::string_view text) {
+    std::string visible;
+    visible.reserve(text.size());
+    for (std::size_t at = 0; at < text.size();) {
+        const UChar32 character = nextCharacter(text, at);
+        const auto c = character < 0 ? U'\uFFFD' : static_cast<char32_t>(character);
+        if (isUnseen(c))
+            visible += escapeOf(c);
+        else
+            appendUtf8(visible, c);
+    }
+    return visible;
+}
+
+std::string composed(std::string_view text) {
+    if (isPlainAscii(text) || !isUtf8(text)) return std::string(text);
+    return utf8Of(normalized(utf16Of(text), icu::Normalizer2::getNFCInstance));
+}
+
+std::size_t charactersIn(std::string_view text) {
+    const auto characters = decodeUtf8(text);
+    return characters ? characters->size() : text.size();
+}
+
 std::string foldName(std::string_view name) {
     name = withoutOuterBlanks(name);
-    std::string folded;
-    folded.reserve(name.size());
-    const auto characters = isPlainAscii(name) ? std::nullopt : decodeUtf8(name);
-    if (characters)
-        for (char32_t c : *characters)
-            appendUtf8(folded, static_cast<char32_t>(u_tolower(static_cast<UChar32>(c))));
-    else
-        for (char c : name)
-            folded += lowerAscii(c);
+    if (!isPlainAscii(name) && isUtf8(name)) {
+        icu::UnicodeString text = normalized(utf16Of(name), icu::Normalizer2::getNFDInstance);
+        text.foldCase();
+        return utf8Of(normalized(text, icu::Normalizer2::getNFCInstance));
+    }
+    std::string folded(name);
+    std::transform(folded.begin(), folded.end(), folded.begin(), lowerAscii);
     return folded;
 }
 

@@ -19,11 +19,30 @@ void appendUtf8(std::string& text, char32_t character);
 /// Letters of any script (Unicode's general categories L*).
 int lettersIn(std::string_view text);
 
-/// The name folded for comparison: outer blanks off, lower case by Unicode's simple mapping of each
-/// character, whatever the machine's language. Of what is not UTF-8 only A to Z become lower case.
+/// Drives a terminal, a page or the direction of writing instead of being read: the controls of Unicode's
+/// general category Cc (C0, DEL, C1), the line and paragraph separators U+2028 and U+2029, and what turns the
+/// direction of writing (Bidi_Control of UAX #9, 2: U+061C, U+200E, U+200F, U+202A to U+202E, U+2066 to
+/// U+2069).
+bool isUnseen(char32_t character);
+bool holdsUnseen(std::string_view text);
+
+/// The text as it may be shown to a person: what is unseen stands as `\x1b` or `\u202e`, and bytes that are
+/// no UTF-8 as U+FFFD.
+std::string visibleText(std::string_view text);
+
+/// The text in Unicode's normal form C (UAX #15): "é" is one character, however it was typed. What is not
+/// UTF-8 stays as it is.
+std::string composed(std::string_view text);
+
+/// How many characters (code points) the text has; of what is not UTF-8, its bytes.
+std::size_t charactersIn(std::string_view text);
+
+/// The name folded for comparison: outer blanks off, then as Unicode compares without regard to case
+/// (canonical caseless match, The Unicode Standard 3.13, D145), whatever the machine's language; in normal
+/// form C. Of what is not UTF-8 only A to Z become lower case.
 ///
-/// Folded names are the keys of the rows in every club file, so the mapping stands: names are not composed
-/// (NFC) either, for a name written in two ways has been two names from the first file on.
+/// Folded names are the keys of the rows in a club file, from its format 3 on: another mapping is another
+/// format.
 std::string foldName(std::string_view name);
 
 } // namespace core

@@ -2,10 +2,13 @@
 
 #include "core/base/error_code.h"
 
+#include <new>
+
 namespace core {
 
 Error errorOf(const std::exception& thrown) {
     if (const auto* failure = dynamic_cast<const StoreFailure*>(&thrown)) return failure->error;
+    if (dynamic_cast<const std::bad_alloc*>(&thrown) != nullptr) return {ErrorCode::MemoryShort};
     return {ErrorCode::ContentUnreadable, {thrown.what()}};
 }
 

@@ -1,6 +1,7 @@
 #include "core/club/club.h"
 
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/base/result.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
@@ -28,9 +29,11 @@ Club::~Club() = default;
 Result<Club> Club::create(const std::filesystem::path& file, const std::string& name) {
     return guarded([&]() -> Result<Club> {
         if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
+        const auto called = nameFrom(name, "club");
+        if (!called) return called.error();
         std::optional<Ledger> ledger;
         auto database = clubFile::create(
-            file, [&](Database& fresh) { ledger.emplace(fresh).append(ClubNamed{name}, {}); });
+            file, [&](Database& fresh) { ledger.emplace(fresh).append(ClubNamed{*called}, {}); });
         ledger->committed();
         try {
             return Club(std::make_unique<ClubState>(std::move(database)));

@@ -120,12 +120,13 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        if (const Outcome good = checkReason(text); !good) return good.error();
+        const auto reason = reasonFrom(text);
+        if (!reason) return reason.error();
         const auto item = ClubKit(*m_state).item(typed);
         if (!item) return Error{ErrorCode::NoSuchItemInCheck, {typed}};
         if (item->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
         const std::string by = firstNamed(*m_state, check);
-        const std::string words = m_state->newLogText({}, item->id, moment.today, text);
+        const std::string words = m_state->newLogText({}, item->id, moment.today, *reason);
         RowWritten row =
             rowWritten(SheetId::Log, {{"code", item->id}, {"day", moment.today.iso()}, {"text", words}},
                        {{"severity", "stop"}, {"by", by}, {"closed", ""}, {"closing", ""}});
@@ -141,14 +142,14 @@ Outcome ClubChecks::discard(const std::string& check, const std::string& reason,
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
-        const std::string given(withoutOuterBlanks(reason));
         const auto acts = checkActs::standing(*m_state->database, check, std::numeric_limits<int>::max());
-        if (!given.empty() || !acts.empty())
-            if (const Outcome good = checkReason(given); !good) return good.error();
+        const bool needsReason = !withoutOuterBlanks(reason).empty() || !acts.empty();
+        const auto given = needsReason ? reasonFrom(reason) : Result<std::string>(std::string());
+        if (!given) return given.error();
         // The trip is told anew with the check that is signed: its hours count once.
         for (const RecordedAct& act : acts)
             if (act.kind == ActKind::Trip) takeBack(*m_state, ledger, *run, act, {}, moment);
-        ledger.append(CheckClosed{check, given, moment.at}, firstNamed(*m_state, check));
+        ledger.append(CheckClosed{check, *given, moment.at}, firstNamed(*m_state, check));
         return Done{};
     });
 }

@@ -215,14 +215,14 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         const BoatCheckInput input = m_state->checkStore.inputOf(*run, moment.today);
         const CheckAnswer answer = judge(input);
         const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
-        const std::string given(withoutOuterBlanks(urgent));
-        if (!given.empty())
-            if (const Outcome good = checkReason(given); !good) return good.error();
-        if (incomplete && answer.phase == Phase::Launch && given.empty())
+        const auto given =
+            withoutOuterBlanks(urgent).empty() ? Result<std::string>(std::string()) : reasonFrom(urgent);
+        if (!given) return given.error();
+        if (incomplete && answer.phase == Phase::Launch && given->empty())
             return Error{ErrorCode::KitIncomplete};
         if (answer.phase == Phase::Stocktake && input.seen.empty() && missing != missingIn(answer))
             return Error{ErrorCode::NothingOfClubRead};
-        const std::string reason = incomplete && answer.phase == Phase::Launch ? given : std::string();
+        const std::string reason = incomplete && answer.phase == Phase::Launch ? *given : std::string();
         ledger.append(
             CheckSigned{check, run->location.name, run->phase, moment.at, namesOf(check), reason, answer},
             person->name);

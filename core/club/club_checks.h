@@ -107,7 +107,7 @@ public:
 
     /// Lets the check go without a signature: it is not gone on with, and nothing is marked as missing. What
     /// was seen in it was seen. `reason`: why, where anything stands of it (else it may be empty), as
-    /// checkReason wants it.
+    /// reasonFrom wants it.
     Outcome discard(const std::string& check, const std::string& reason, Moment moment);
 
     /// How the check stands now. Its cost does not grow with the club's history.

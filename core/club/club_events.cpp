@@ -3,6 +3,7 @@
 #include "core/answers/event_tally.h"
 #include "core/answers/trip_use.h"
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/club/act_effects.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
@@ -48,8 +49,10 @@ Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event
         const auto run = m_state->heldRun(check);
         if (!run) return run.error();
         if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
-        if (checkActs::eventOf(*m_state->database, check) == event) return Done{};
-        ledger.append(EventGiven{check, event, moment.at}, {});
+        const auto name = nameFrom(event, "event");
+        if (!name) return name.error();
+        if (checkActs::eventOf(*m_state->database, check) == *name) return Done{};
+        ledger.append(EventGiven{check, *name, moment.at}, {});
         return Done{};
     });
 }
@@ -67,15 +70,16 @@ Result<EventTally> ClubEvents::tally(const std::string& event) const {
     });
 }
 
-Outcome ClubEvents::recordOperation(const std::string& check, const Operation& operation, Moment moment) {
+Outcome ClubEvents::recordOperation(const std::string& check, const Operation& given, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);
         if (!run) return run.error();
-        if (auto fault = faultOf(operation)) return *fault;
+        const auto operation = operationFrom(given);
+        if (!operation) return operation.error();
         const auto before = operationOf(check);
-        if (before && textOf(*before) == textOf(operation)) return Done{};
-        ledger.append(OperationLogged{check, run->location.name, operation, moment.at}, {});
-        countTrip(*m_state, ledger, *run, addedBy(operation, before));
+        if (before && textOf(*before) == textOf(*operation)) return Done{};
+        ledger.append(OperationLogged{check, run->location.name, *operation, moment.at}, {});
+        countTrip(*m_state, ledger, *run, addedBy(*operation, before));
         return Done{};
     });
 }

@@ -1,6 +1,7 @@
 #include "core/club/club_kit.h"
 #include "core/base/calendar_day.h"
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/base/instant.h"
 #include "core/base/plain_text.h"
 #include "core/base/result.h"
@@ -91,6 +92,11 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
         if (!person) return Error{ErrorCode::NoSuchKeeper, {kit.person}};
         kit.person = person->name;
     }
+    const auto maker = nameFrom(kit.maker, "maker"), note = proseFrom(kit.note, "note");
+    if (!maker) return maker.error();
+    if (!note) return note.error();
+    kit.maker = *maker;
+    kit.note = *note;
     if (const Outcome days = areDaysOfNewKit(kit, today); !days) return days.error();
     if (kit.labels.empty() && (kit.count < 1 || kit.count > 1000))
         return Error{ErrorCode::ItemCountOutOfRange};
@@ -185,10 +191,11 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
         const auto known = knownItem(*m_state, *this, typed);
         if (!known) return known.error();
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
-        if (const Outcome good = checkReason(why); !good) return good.error();
+        const auto reason = reasonFrom(why);
+        if (!reason) return reason.error();
         // What was missing, too, before it was written off or since, is here now.
         for (const std::string& act : m_state->registerStore.goneSince(known->id))
-            ledger.append(ActTakenBack{{}, act, std::string(withoutOuterBlanks(why)), moment.at}, by);
+            ledger.append(ActTakenBack{{}, act, *reason, moment.at}, by);
         judgeRoundsAnew(*m_state, ledger, known->id, moment.today);
         m_state->endUrgentOfWhole(ledger, moment.today);
         return Done{};

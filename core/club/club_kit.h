@@ -42,7 +42,7 @@ public:
     /// Written off: it counts nowhere from then on. `why`: lost, damaged, worn or expired.
     Outcome writeOff(const std::string& code, const std::string& why, const std::string& by, Moment moment);
     /// Takes the newest writing off back: the item is what it was before it, missing aside. `why` as
-    /// checkReason wants it. NotAllowed for another state.
+    /// reasonFrom wants it. NotAllowed for another state.
     Outcome reinstate(const std::string& code, const std::string& why, const std::string& by, Moment moment);
     /// Back in use: an unserviceable item that was put right. NotAllowed for another state.
     Outcome release(const std::string& code, const std::string& by, Moment moment);

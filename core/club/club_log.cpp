@@ -1,4 +1,5 @@
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
@@ -33,7 +34,10 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
                               const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Result<LogEntry> {
         if (withoutOuterBlanks(text).empty()) return Error{ErrorCode::LogEntryEmpty};
-        if (const Outcome good = checkReason(text); !good) return good.error();
+        const auto words = reasonFrom(text);
+        if (!words) return words.error();
+        const auto writer = nameFrom(by, "by");
+        if (!writer) return writer.error();
         LogEntry entry{.day = moment.today};
         if (const auto boat = m_state->registerStore.boat(about))
             entry.boat = boat->name;
@@ -41,15 +45,15 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
             entry.item = known->name();
         else
             return Error{ErrorCode::NoSuchLogSubject, {about}};
-        entry.text = m_state->newLogText(entry.boat, entry.item.id, entry.day, text);
+        entry.text = m_state->newLogText(entry.boat, entry.item.id, entry.day, *words);
         entry.severity = severity;
-        entry.by = by;
+        entry.by = *writer;
         const RowWritten row = rowWritten(
             SheetId::Log,
             {{"boat", entry.boat}, {"code", entry.item.id}, {"day", entry.day.iso()}, {"text", entry.text}},
-            {{"severity", core::nameOf(severity)}, {"by", by}, {"closed", ""}, {"closing", ""}});
+            {{"severity", core::nameOf(severity)}, {"by", entry.by}, {"closed", ""}, {"closing", ""}});
         entry.id = logEntryId({entry.boat, entry.item.id, entry.day.iso(), entry.text});
-        ledger.append(row, by);
+        ledger.append(row, entry.by);
         return entry;
     });
 }
@@ -59,9 +63,12 @@ Outcome ClubLog::close(const std::string& id, const std::string& closing, const 
     return m_state->write([&](Ledger& ledger) -> Outcome {
         for (const LogEntry& entry : m_state->registerStore.allLog()) {
             if (entry.id != id) continue;
-            if (const Outcome good = checkReason(closing); !good) return good.error();
+            const auto words = reasonFrom(closing);
+            if (!words) return words.error();
+            const auto writer = nameFrom(by, "by");
+            if (!writer) return writer.error();
             if (entry.closed) return Error{ErrorCode::LogEntryClosed, {entry.closed->iso()}};
-            closeEntry(ledger, entry, closing, by, moment.today);
+            closeEntry(ledger, entry, *words, *writer, moment.today);
             m_state->endUrgentOfWhole(ledger, moment.today);
             return Done{};
         }

@@ -1,5 +1,6 @@
 #include "core/answers/service_round.h"
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_state.h"
 #include "core/club/scanned_code.h"
@@ -54,6 +55,9 @@ Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment mo
         const auto person = m_state->registerStore.person(order.by);
         if (!person) return Error{ErrorCode::NoSuchPerson, {order.by}};
         order.by = person->name;
+        const auto note = proseFrom(order.note, "note");
+        if (!note) return note.error();
+        order.note = *note;
         input.kitTypes = m_state->registerStore.allKitTypes();
         if (!isRuleOfClub(order.rule, input.kitTypes)) return Error{ErrorCode::NoSuchRule, {order.rule}};
         readScans(*m_state, input);

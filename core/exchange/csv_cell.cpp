@@ -42,17 +42,6 @@ bool isProse(const Column& column) {
                                              column.name == "text" || column.name == "closing");
 }
 
-bool isControl(char c) {
-    const auto byte = static_cast<unsigned char>(c);
-    return (byte < 0x20 && c != '\t' && c != '\r' && c != '\n') || byte == 0x7F;
-}
-
-std::optional<ErrorCode> unreadable(std::string_view raw) {
-    if (std::any_of(raw.begin(), raw.end(), isControl)) return ErrorCode::CellControlCharacter;
-    if (!isUtf8(raw)) return ErrorCode::CellNotUtf8;
-    return std::nullopt;
-}
-
 std::string canonicalNumber(std::string_view text) {
     const bool negative = text.starts_with('-');
     text.remove_prefix(negative || text.starts_with('+') ? 1 : 0);
@@ -146,14 +135,25 @@ CellReading readTolerance(std::string_view text) {
     return value(tolerance->kind == Tolerance::Kind::Days ? fmt::format("{}d", tolerance->days) : folded);
 }
 
+CellReading reading(Result<std::string> given) {
+    return given ? value(std::move(given).value()) : faulty(given.error());
+}
+
+CellReading readNames(std::string_view text) {
+    const std::vector<std::string> names = namesFrom(text);
+    for (const std::string& name : names)
+        if (auto given = nameFrom(name); !given) return faulty(given.error());
+    return value(fmt::format("{}", fmt::join(names, ";")));
+}
+
 CellReading readTyped(const Column& column, std::string_view text) {
     static constexpr std::array<std::string_view, 2> yesNo{"yes", "no"};
     switch (column.type) {
     case CellType::Text:
     case CellType::Name:
-        return value(std::string(text));
+        return reading(nameFrom(text));
     case CellType::Names:
-        return value(fmt::format("{}", fmt::join(namesFrom(text), ";")));
+        return readNames(text);
     case CellType::YesNo:
         return readChoice(text, yesNo);
     case CellType::Choice:
@@ -183,12 +183,18 @@ CellReading readTyped(const Column& column, std::string_view text) {
 } // namespace
 
 CellReading readCell(const Column& column, std::string_view raw) {
-    if (const auto code = unreadable(raw)) return faulty(*code, raw);
     const std::string_view bare = withoutOuterBlanks(raw);
     if (bare.empty()) return {};
-    if (isProse(column)) return value(raw == "-" ? std::string() : std::string(withoutFormulaGuard(raw)));
-    if (bare == "-") return value({});
-    return readTyped(column, withoutOuterBlanks(withoutFormulaGuard(raw)));
+    const bool isText = column.type == CellType::Text || column.type == CellType::Name;
+    if (isText && !isProse(column)) {
+        if (bare == "-") return value({});
+        return readTyped(column, withoutOuterBlanks(withoutFormulaGuard(raw)));
+    }
+    const Result<std::string> given = proseFrom(withoutFormulaGuard(raw));
+    if (!given) return faulty(given.error());
+    if (withoutOuterBlanks(*given).empty()) return {}; // a guarded line break, and nothing else
+    if (isProse(column)) return value(raw == "-" ? std::string() : *given);
+    return bare == "-" ? value({}) : readTyped(column, withoutOuterBlanks(*given));
 }
 
 std::string writtenCell(const Column& column, const std::string& stored) {
@@ -202,22 +208,6 @@ std::string withFormulaGuard(std::string_view text) {
 
 std::string_view withoutFormulaGuard(std::string_view text) {
     return text.starts_with('\'') && isFormulaStart(withoutApostrophes(text)) ? text.substr(1) : text;
-}
-
-std::string shown(std::string_view text) {
-    constexpr std::size_t longest = 40;
-    const auto characters = decodeUtf8(text);
-    std::u32string kept;
-    if (characters)
-        kept = *characters;
-    else
-        for (char c : text)
-            kept += static_cast<unsigned char>(c) < 0x80 ? static_cast<char32_t>(c) : U'\uFFFD';
-    const bool cut = kept.size() > longest;
-    std::string plain;
-    for (char32_t c : kept.substr(0, longest))
-        appendUtf8(plain, c < 0x20 || (c >= 0x7F && c < 0xA0) ? U' ' : c);
-    return cut ? plain + "…" : plain;
 }
 
 } // namespace core

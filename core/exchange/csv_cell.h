@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/base/given_text.h" // shown, by which an error names a cell
 #include "core/register/sheets.h"
 
 #include <optional>
@@ -27,8 +28,5 @@ std::string writtenCell(const Column& column, const std::string& stored);
 /// gives it back.
 std::string withFormulaGuard(std::string_view text);
 std::string_view withoutFormulaGuard(std::string_view text);
-
-/// `text` as an error may name it: at most 40 characters, no control characters, always UTF-8.
-std::string shown(std::string_view text);
 
 } // namespace core

@@ -1,8 +1,12 @@
 #include "core/register/operation.h"
 
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
+
+#include <utility>
 
 namespace core {
+namespace {
 
 std::optional<Error> faultOf(const Operation& operation) {
     if (operation.hours && !(*operation.hours >= 0 && *operation.hours <= 10000))
@@ -11,6 +15,23 @@ std::optional<Error> faultOf(const Operation& operation) {
     if (operation.left && operation.back && *operation.back < *operation.left)
         return Error{ErrorCode::BackBeforeLeft};
     return std::nullopt;
+}
+
+} // namespace
+
+Result<Operation> operationFrom(Operation given) {
+    if (auto fault = faultOf(given)) return *fault;
+    for (auto [text, what] : {std::pair(&given.fuel, "fuel"), std::pair(&given.incidents, "incidents")}) {
+        auto taken = proseFrom(*text, what);
+        if (!taken) return taken.error();
+        *text = *taken;
+    }
+    for (std::string& person : given.people) {
+        auto name = nameFrom(person, "people");
+        if (!name) return name.error();
+        person = *name;
+    }
+    return given;
 }
 
 } // namespace core

@@ -20,7 +20,8 @@ struct Operation {
     std::string incidents;
 };
 
-/// Why it cannot be so: hours, launches or times. BadInput.
-std::optional<Error> faultOf(const Operation& operation);
+/// As it is recorded, its texts as given_text.h takes them. BadInput, and why, when it cannot be so: hours,
+/// launches, times or a text.
+Result<Operation> operationFrom(Operation given);
 
 } // namespace core

@@ -12,7 +12,7 @@ enum class FileFault : std::uint8_t {
     Empty,       ///< a file of no bytes, or a folder without a picture or video
     NotAPicture, ///< the bytes are neither a picture nor a video that can be decoded here
     Damaged,     ///< begins like a picture or video and cannot be decoded to the end of one frame
-    TooBig,      ///< would need more memory than a picture may take
+    TooBig,      ///< has more pixels, or would need more memory or time, than a picture may
 };
 
 /// A fault with what the decoding library said about it: plain English for a log, perhaps empty.

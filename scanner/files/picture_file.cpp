@@ -2,6 +2,7 @@
 
 #include "scanner/files/folder.h"
 #include "scanner/files/image_grey.h"
+#include "scanner/files/picture_head.h"
 
 #include <QFile>
 #include <QImage>
@@ -9,7 +10,10 @@
 #include <QString>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
+#include <cstdint>
+#include <span>
 #include <utility>
 
 namespace scanner {
@@ -17,17 +21,39 @@ namespace {
 
 namespace fs = std::filesystem;
 
-FileFault faultOf(const QImageReader& reader, const QSize& size) {
-    if (reader.error() == QImageReader::UnsupportedFormatError) return FileFault::NotAPicture;
+/// For one image within the decoder, in MiB. With what a decoder holds beside it and what is made of it, a
+/// picture stays below 512 MB. JPEG, PNG and WebP shrink while they decode, so it does not bind them.
+constexpr int mostImageMebibytes = 128;
+constexpr double mostHeldBytes = 256e6; ///< coefficients of a JPEG
+constexpr double mostPixelScans = 2e9;  ///< pixels of a JPEG times its scans: about 2 s
+constexpr std::chrono::seconds patience{2};
+
+/// A file that gives out when a decoder has read from it for too long: a few bytes may ask for much work.
+class FileWithEnd : public QFile {
+public:
+    explicit FileWithEnd(const fs::path& path)
+        : QFile(QFile::decodeName(path.c_str())) {}
+
+    void begin() { m_end = std::chrono::steady_clock::now() + patience; }
+    bool isOver() const { return std::chrono::steady_clock::now() > m_end; }
+
+protected:
+    qint64 readData(char* into, qint64 most) override { return isOver() ? -1 : QFile::readData(into, most); }
+
+private:
+    std::chrono::steady_clock::time_point m_end;
+};
+
+FileFault faultOf(const QImageReader& reader, const QSize& size, bool isKnownKind) {
+    if (reader.error() == QImageReader::UnsupportedFormatError && !isKnownKind) return FileFault::NotAPicture;
     const double bytes = 4.0 * size.width() * size.height();
-    const int limit = QImageReader::allocationLimit();
-    return limit > 0 && bytes > limit * 1048576.0 ? FileFault::TooBig : FileFault::Damaged;
+    return bytes > mostImageMebibytes * 1048576.0 ? FileFault::TooBig : FileFault::Damaged;
 }
 
 QSize shrunk(const QSize& size, int maxPixels) {
     const double share = std::sqrt(maxPixels / (static_cast<double>(size.width()) * size.height()));
-    return {std::max(1, static_cast<int>(size.width() * share)),
-            std::max(1, static_cast<int>(size.height() * share))};
+    const int width = std::clamp(static_cast<int>(size.width() * share), 1, maxPixels);
+    return {width, std::clamp(static_cast<int>(size.height() * share), 1, maxPixels / width)};
 }
 
 bool isBig(const QSize& size, int maxPixels) {
@@ -48,21 +74,34 @@ LoadedPicture ready(const QImage& image, const QSize& upright) {
     return picture;
 }
 
-LoadedPicture decode(QImageReader& reader, int maxPixels) {
+/// What the file's head asks for, before anything is decoded.
+bool asksTooMuch(const QSize& stored, std::span<const std::uint8_t> bytes) {
+    const double pixels = static_cast<double>(stored.width()) * stored.height();
+    const JpegCost cost = jpegCost(bytes);
+    return pixels > mostPixelsInFile || cost.heldBytes > mostHeldBytes ||
+           pixels * cost.scans > mostPixelScans;
+}
+
+LoadedPicture decode(QImageReader& reader, FileWithEnd& file, int maxPixels) {
+    const std::span<const std::uint8_t> bytes(file.map(0, file.size()),
+                                              static_cast<std::size_t>(file.size()));
+    if (bytes.data() == nullptr) return failed(FileFault::NotReadable, file.errorString());
     const QSize stored = reader.size();
-    // Shrinking while decoding keeps the big picture out of memory.
-    if (stored.isValid() && isBig(stored, maxPixels)) reader.setScaledSize(shrunk(stored, maxPixels));
-    const QImage image = reader.read();
-    if (image.isNull()) return failed(faultOf(reader, stored), reader.errorString());
-    if (stored.isValid()) {
-        const bool quarterTurn = reader.transformation().testFlag(QImageIOHandler::TransformationRotate90);
-        return ready(image, quarterTurn ? stored.transposed() : stored);
-    }
-    // A format that tells its size only by decoding.
-    if (!isBig(image.size(), maxPixels)) return ready(image, image.size());
-    return ready(
-        image.scaled(shrunk(image.size(), maxPixels), Qt::IgnoreAspectRatio, Qt::SmoothTransformation),
-        image.size());
+    if (asksTooMuch(stored, bytes)) return failed(FileFault::TooBig, QStringLiteral("by its head"));
+    // Shrinking while decoding keeps the big picture out of memory. A head may also say nothing, or less than
+    // is there: then the picture itself tells.
+    const bool isShrunk = !stored.isEmpty() && isBig(stored, maxPixels);
+    if (isShrunk) reader.setScaledSize(shrunk(stored, maxPixels));
+    QImage image = reader.read();
+    if (image.isNull())
+        return failed(file.isOver() ? FileFault::TooBig : faultOf(reader, stored, beginsLikePicture(bytes)),
+                      reader.errorString());
+    const bool quarterTurn = reader.transformation().testFlag(QImageIOHandler::TransformationRotate90);
+    const QSize upright = !isShrunk ? image.size() : quarterTurn ? stored.transposed() : stored;
+    if (isBig(image.size(), maxPixels))
+        image =
+            image.scaled(shrunk(image.size(), maxPixels), Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    return ready(image, upright);
 }
 
 } // namespace
@@ -73,13 +112,15 @@ LoadedPicture loadPicture(const fs::path& path, int maxPixels) {
         none.error = std::move(error);
         return none;
     }
-    QFile file(QFile::decodeName(path.c_str()));
+    FileWithEnd file(path);
+    file.begin();
     if (!file.open(QIODevice::ReadOnly)) return failed(FileFault::NotReadable, file.errorString());
 
+    QImageReader::setAllocationLimit(mostImageMebibytes);
     QImageReader reader(&file);
     reader.setDecideFormatFromContent(true);
     reader.setAutoTransform(true);
-    return decode(reader, maxPixels);
+    return decode(reader, file, maxPixels);
 }
 
 } // namespace scanner

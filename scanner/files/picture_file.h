@@ -25,8 +25,12 @@ struct LoadedPicture {
 /// clearer.
 constexpr int mostPixels = 4096 * 3072;
 
-/// Reads one picture in any format that Qt knows here; what counts is the content, not the name. Never
-/// throws. Any thread.
+/// A larger one is not decoded at all, whatever its file looks like.
+constexpr double mostPixelsInFile = 64e6;
+
+/// Reads one picture in any format that Qt knows here; what counts is the content, not the name. TooBig for
+/// more than mostPixelsInFile, and for what could not be decoded in 400 MB of memory or in 2 s. Never throws.
+/// Any thread.
 LoadedPicture loadPicture(const std::filesystem::path& path, int maxPixels = mostPixels);
 
 } // namespace scanner

@@ -6,7 +6,6 @@
 #include <fcntl.h>
 #include <fstream>
 #include <iterator>
-#include <optional>
 #include <stdexcept>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -23,11 +22,16 @@ std::string contentOf(const std::filesystem::path& file) {
 
 /// In the child: the three channels are files, so that no full pipe can stop it.
 [[noreturn]] void become(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-                         const ScratchFolder& channels) {
+                         const ScratchFolder& channels, const Limits& limits) {
+    for (const auto& [what, bytes] :
+         {std::pair(RLIMIT_FSIZE, limits.fileBytes), std::pair(RLIMIT_AS, limits.addressBytes)}) {
+        const rlimit limit{bytes, bytes};
+        if (bytes > 0) setrlimit(what, &limit);
+    }
     dup2(open((channels / "in").c_str(), O_RDONLY), STDIN_FILENO);
     dup2(open((channels / "out").c_str(), O_WRONLY | O_CREAT, 0600), STDOUT_FILENO);
     dup2(open((channels / "err").c_str(), O_WRONLY | O_CREAT, 0600), STDERR_FILENO);
-    setenv("TZ", "UTC", 1);
+    setenv("TZ", limits.zone.c_str(), 1);
     std::vector<char*> words{const_cast<char*>(program.c_str())};
     for (const std::string& argument : arguments)
         words.push_back(const_cast<char*>(argument.c_str()));
@@ -38,16 +42,16 @@ std::string contentOf(const std::filesystem::path& file) {
 
 } // namespace
 
-static Ran run(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input, std::optional<std::chrono::microseconds> killAfter) {
+Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+               const std::string& input, const Limits& limits) {
     if (access(program.c_str(), X_OK) != 0) throw std::runtime_error("no such program: " + program.string());
     const ScratchFolder channels;
     std::ofstream(channels / "in", std::ios::binary) << input;
     const pid_t child = fork();
     if (child < 0) throw std::runtime_error("cannot start a process");
-    if (child == 0) become(program, arguments, channels);
-    if (killAfter) {
-        std::this_thread::sleep_for(*killAfter);
+    if (child == 0) become(program, arguments, channels, limits);
+    if (limits.killAfter) {
+        std::this_thread::sleep_for(*limits.killAfter);
         kill(child, SIGKILL);
     }
     int status = 0;
@@ -61,18 +65,8 @@ static Ran run(const std::filesystem::path& program, const std::vector<std::stri
     return ran;
 }
 
-Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input) {
-    return run(program, arguments, input, std::nullopt);
-}
-
-Ran runAndKill(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input, std::chrono::microseconds after) {
-    return run(program, arguments, input, after);
-}
-
-Ran ctl(const std::vector<std::string>& arguments, const std::string& input) {
-    return runProgram(THOLEPINCTL, arguments, input);
+Ran ctl(const std::vector<std::string>& arguments, const std::string& input, const Limits& limits) {
+    return runProgram(THOLEPINCTL, arguments, input, limits);
 }
 
 } // namespace support

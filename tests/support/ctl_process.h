@@ -2,6 +2,7 @@
 
 #include <chrono>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,16 +16,21 @@ struct Ran {
     long peakKilobytes = 0; ///< most memory that was resident
 };
 
-/// Runs a program with its arguments, `input` on its standard input, in UTC. Throws when it cannot be
-/// started.
-Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input = {});
+/// What the machine gives a program; 0: as much as it wants.
+struct Limits {
+    unsigned long fileBytes = 0;    ///< no file of it grows beyond
+    unsigned long addressBytes = 0; ///< of address space (RLIMIT_AS)
+    std::string zone = "UTC";       ///< its time zone
+    /// Killed that long after its start, as by a power switch; `exit` is -1 then. Empty: it ends by itself.
+    std::optional<std::chrono::microseconds> killAfter = std::nullopt;
+};
 
-/// The same, and kills it that long after its start, as a power switch does; `exit` is -1 when it was killed.
-Ran runAndKill(const std::filesystem::path& program, const std::vector<std::string>& arguments,
-               const std::string& input, std::chrono::microseconds after);
+/// Runs a program with its arguments, `input` on its standard input, in UTC unless it says another zone.
+/// Throws when it cannot be started.
+Ran runProgram(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+               const std::string& input = {}, const Limits& limits = {});
 
 /// The command-line program as it was built.
-Ran ctl(const std::vector<std::string>& arguments, const std::string& input = {});
+Ran ctl(const std::vector<std::string>& arguments, const std::string& input = {}, const Limits& limits = {});
 
 } // namespace support

@@ -7,6 +7,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -26,8 +27,8 @@ QString inDateInWords(const core::AboardItem& item) {
 }
 
 void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
-    const QString boat = QString::fromStdString(evidence.boat);
-    const QString on = QString::fromStdString(evidence.on.iso());
+    const QString boat = text(evidence.boat);
+    const QString on = text(evidence.on.iso());
     if (evidence.on.localDay() > today)
         sayLine(QStringLiteral("That is still to come: this is what the record says up to now."));
     if (!evidence.launch)
@@ -35,27 +36,25 @@ void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
     const core::SignedCheck& launch = *evidence.launch;
     sayLine(QStringLiteral("%1 at %2: %3.")
                 .arg(boat, on, evidence.out ? QStringLiteral("out") : QStringLiteral("in")));
-    sayLine(QStringLiteral("Launch check %1, signed by %2 %3: %4.")
-                .arg(QString::fromStdString(launch.check), QString::fromStdString(launch.by),
-                     inWords(launch.at, today), outcomeOf(launch.answer)));
-    if (!launch.urgent.empty())
-        sayLine(QStringLiteral("Urgent: %1").arg(QString::fromStdString(launch.urgent)));
+    sayLine(
+        QStringLiteral("Launch check %1, signed by %2 %3: %4.")
+            .arg(text(launch.check), text(launch.by), inWords(launch.at, today), outcomeOf(launch.answer)));
+    if (!launch.urgent.empty()) sayLine(QStringLiteral("Urgent: %1").arg(text(launch.urgent)));
     if (!evidence.people.empty()) sayLine(QStringLiteral("On board: %1.").arg(listed(evidence.people)));
     if (evidence.back)
         sayLine(QStringLiteral("Return check signed by %1 %2.")
-                    .arg(QString::fromStdString(evidence.back->by), inWords(evidence.back->at, today)));
+                    .arg(text(evidence.back->by), inWords(evidence.back->at, today)));
     std::vector<QStringList> rows;
     for (const core::AboardItem& item : evidence.aboard)
-        rows.push_back({QString::fromStdString(item.kitType), codeInWords(item.item.tag),
+        rows.push_back({text(item.kitType), codeInWords(item.item.tag),
                         item.counted ? QStringLiteral("counted") : QStringLiteral("did not count"),
-                        inDateInWords(item), item.due ? inWords(*item.due) : QString(),
-                        QString::fromStdString(item.wornBy)});
+                        inDateInWords(item), item.due ? inWords(*item.due) : QString(), text(item.wornBy)});
     sayText(tableOf({"kit type", "tag", "by that day's rules", "dates", "due", "worn by"}, rows));
     sayLine(QStringLiteral("Fact %1 of machine %2, hash %3.")
                 .arg(evidence.seq)
-                .arg(QString::fromStdString(evidence.machine), QString::fromStdString(evidence.factHash)));
+                .arg(text(evidence.machine), text(evidence.factHash)));
     sayLine(QStringLiteral("The chain's head is %1; `verify` tells whether anything was changed since.")
-                .arg(QString::fromStdString(evidence.head)));
+                .arg(text(evidence.head)));
     sayLine(scanCaution());
 }
 

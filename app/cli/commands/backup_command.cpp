@@ -5,6 +5,8 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/errors.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_copy.h"
 
@@ -19,9 +21,9 @@ struct BackupOptions : CommonOptions {
 
 void sayCopy(const BackupOptions& options, const core::Verification& found) {
     sayLine(QStringLiteral("%1: %2 facts, head %3.")
-                .arg(QString::fromStdString(options.to))
+                .arg(text(options.to))
                 .arg(found.facts)
-                .arg(QString::fromStdString(found.head)));
+                .arg(text(found.head)));
     for (const core::Error& problem : found.problems)
         sayLine(QStringLiteral("  ▲ %1: %2").arg(placeInWords(problem), errorInWords(problem)));
 }

@@ -7,6 +7,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <algorithm>
@@ -22,10 +23,9 @@ bool isNotReady(const core::BoatCondition& boat) {
 }
 
 void sayBoat(const core::BoatCondition& boat, core::CalendarDay today) {
-    sayLine(QStringLiteral("  %1: %2").arg(QString::fromStdString(boat.boat), conditionOf(boat, today)));
+    sayLine(QStringLiteral("  %1: %2").arg(text(boat.boat), conditionOf(boat, today)));
     if (!boat.urgent.empty())
-        sayLine(QStringLiteral("      launched urgently with the kit incomplete: %1")
-                    .arg(QString::fromStdString(boat.urgent)));
+        sayLine(QStringLiteral("      launched urgently with the kit incomplete: %1").arg(text(boat.urgent)));
     for (const core::NotReadyReason& reason : boat.reasons)
         sayLine(QStringLiteral("      ▲ %1").arg(reasonOf(reason)));
 }

@@ -12,6 +12,7 @@
 #include "app/cli/terminal/terminal.h"
 
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/register/sheets.h"
 #include "core/tag/reason.h"
 #include "core/tag/tag_code.h"
@@ -88,7 +89,7 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
     if (!people) return people.error();
     plan.people = std::move(*people);
     if (!options.urgent.empty())
-        if (const core::Outcome good = core::checkReason(options.urgent); !good) {
+        if (const auto good = core::reasonFrom(options.urgent); !good) {
             core::Error error = good.error();
             error.where = "--urgent";
             return error;
@@ -98,7 +99,9 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
         if (!signer) return signer.error();
         plan.signature.by = *signer;
     }
-    plan.event = options.event;
+    auto event = core::nameFrom(options.event, "--event");
+    if (!event) return event.error();
+    plan.event = *event;
     auto trip = tripFrom(options.trip, plan.people);
     if (!trip) return trip.error();
     plan.trip = std::move(*trip);

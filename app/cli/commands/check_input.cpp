@@ -107,8 +107,9 @@ Result<std::optional<core::Operation>> tripFrom(const TripOptions& given,
     const auto launches = numberFrom<int>(given.launches, "--launches");
     if (!launches) return launches.error();
     core::Operation trip{*left, *back, people, *hours, launches->value_or(1), given.fuel, given.incidents};
-    if (const auto fault = core::faultOf(trip)) return *fault;
-    return std::optional(std::move(trip));
+    auto written = core::operationFrom(std::move(trip));
+    if (!written) return written.error();
+    return std::optional(std::move(*written));
 }
 
 } // namespace app

@@ -99,7 +99,7 @@ QStringList pointRows(const core::CheckAnswer& answer) {
 QStringList unreadRows(const std::vector<std::string>& unread) {
     QStringList rows;
     for (const std::string& code : unread)
-        rows << QStringLiteral("– ") + text(code).replace(QChar(0x1D), QStringLiteral("␝"));
+        rows << QStringLiteral("– ") + text(code);
     return rows;
 }
 

@@ -1,5 +1,6 @@
 #include "app/cli/commands/command.h"
 
+#include "app/cli/terminal/last_words.h"
 #include "app/cli/terminal/terminal.h"
 #include "core/base/store_failure.h"
 
@@ -123,6 +124,7 @@ Command CommandLine::add(const std::string& name, const std::string& does, Run r
 }
 
 int CommandLine::run(int argc, char** argv) {
+    prepareLastWords();
     try {
         m_state->app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {

@@ -5,6 +5,7 @@
 #include "app/cli/commands/reports.h"
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/text.h"
 
 #include <filesystem>
 #include <memory>
@@ -46,7 +47,7 @@ int create(const CreateOptions& options) {
         say(importJson({}));
     else
         sayLine(QStringLiteral("The club file %1 is ready. Import a folder of CSV to fill it.")
-                    .arg(QString::fromStdString(options.file)));
+                    .arg(text(options.file)));
     return ExitFine;
 }
 

@@ -7,6 +7,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <algorithm>
@@ -36,18 +37,12 @@ bool isLater(const core::DueRow& row) {
 }
 
 QStringList rowOf(const core::DueRow& row, core::CalendarDay today) {
-    const QString size =
-        row.size.empty() ? QString() : QStringLiteral(" (%1)").arg(QString::fromStdString(row.size));
+    const QString size = row.size.empty() ? QString() : QStringLiteral(" (%1)").arg(text(row.size));
     const QString mark = row.due.isPassedStop() ? QStringLiteral("▲")
                          : isLater(row)         ? QStringLiteral("–")
                                                 : QStringLiteral("◯");
-    return {mark,
-            dueInWords(row.due, today),
-            QString::fromStdString(row.kitType) + size,
-            codeInWords(row.item.tag),
-            QString::fromStdString(row.boat),
-            ruleInWords(row.due.rule),
-            explanationOf(row.due)};
+    return {mark,           dueInWords(row.due, today), text(row.kitType) + size, codeInWords(row.item.tag),
+            text(row.boat), ruleInWords(row.due.rule),  explanationOf(row.due)};
 }
 
 void sayDue(const std::vector<core::DueRow>& rows, int days, core::CalendarDay today) {

@@ -5,6 +5,7 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/text.h"
 
 #include <memory>
 
@@ -23,7 +24,7 @@ int exportRegister(const ExportOptions& options) {
         if (options.json)
             say(fileJson(options.folder));
         else
-            sayLine(QStringLiteral("The register is in %1.").arg(QString::fromStdString(options.folder)));
+            sayLine(QStringLiteral("The register is in %1.").arg(text(options.folder)));
         return static_cast<int>(ExitFine);
     });
 }

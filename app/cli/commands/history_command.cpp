@@ -5,6 +5,7 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -18,12 +19,11 @@ struct HistoryOptions : CommonOptions {
 
 void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>& lines) {
     sayLine(counted(static_cast<int>(lines.size()), "%n line of history of ", "%n lines of history of ") +
-            QString::fromStdString(subject) + QStringLiteral("."));
+            text(subject) + QStringLiteral("."));
     std::vector<QStringList> table;
     for (const core::HistoryLine& line : lines)
-        table.push_back({QString::fromStdString((line.at ? *line.at : line.recordedAt).iso()),
-                         QString::fromStdString(line.kind), QString::fromStdString(line.by),
-                         QString::fromStdString(line.body)});
+        table.push_back({text((line.at ? *line.at : line.recordedAt).iso()), text(line.kind), text(line.by),
+                         text(line.body)});
     sayText(tableOf({"when", "what", "by", "as recorded"}, table));
 }
 

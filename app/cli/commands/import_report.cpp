@@ -4,6 +4,8 @@
 #include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
+#include "app/text/errors.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"
 
@@ -14,7 +16,7 @@ namespace {
 
 int reportRejected(const core::ImportPlan& plan) {
     for (const core::RejectedRow& row : plan.rejected)
-        note(QStringLiteral("%1: %2").arg(QString::fromStdString(placeIn(row.file, row.row, row.column)),
+        note(QStringLiteral("%1: %2").arg(text(placeIn(row.file, row.row, row.column)),
                                           rejectionInWords(row.reason)));
     return ExitBadInput;
 }
@@ -29,7 +31,7 @@ void reportAccepted(const core::ImportPlan& plan, bool dryRun) {
     std::vector<QStringList> table;
     for (const auto& [file, count] : plan.accepted) {
         rows += count;
-        table.push_back({QString::fromStdString(file), QString::number(count)});
+        table.push_back({text(file), QString::number(count)});
     }
     const QString counts = counted(rows, "%n row", "%n rows");
     sayLine(dryRun ? QStringLiteral("%1 could be imported; nothing was changed.").arg(counts)
@@ -54,8 +56,7 @@ int reportImport(const core::ImportPlan& plan, bool json, bool dryRun) {
     if (json) return ExitFine;
     for (const core::RejectedRow& row : plan.warnings)
         note(QStringLiteral("warning: %1: %2")
-                 .arg(QString::fromStdString(placeIn(row.file, row.row, row.column)),
-                      rejectionInWords(row.reason)));
+                 .arg(text(placeIn(row.file, row.row, row.column)), rejectionInWords(row.reason)));
     reportAccepted(plan, dryRun);
     return ExitFine;
 }

@@ -1,5 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
+#include "core/base/error_code.h"
+#include "core/base/store_failure.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
 
@@ -10,6 +12,7 @@
 #include "app/paper/tag_sheet.h"
 #include "app/paper/whole_file.h"
 #include "app/text/cautions.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/register/new_kit.h"
 
@@ -33,16 +36,31 @@ core::Outcome canPrintTags(const KitOptions& options) {
     return options.out.empty() ? core::Outcome(core::Done{}) : canWriteWholeFile(options.out, Paper::Sheet);
 }
 
-/// Tags of the codes, when a sheet is asked for.
 core::Outcome printTags(const core::Club& club, const KitOptions& options,
                         const std::vector<std::string>& codes) {
-    if (options.out.empty()) return core::Done{};
     const auto labels = club.kit().tagLabels(codes);
     if (!labels) return labels.error();
     const Painting painting;
     const auto sheets = writeTagSheets(options.out, *labels, options.size);
     if (!sheets) return sheets.error();
     return core::Done{};
+}
+
+/// Tags of the codes, when a sheet is asked for; the exit code. They are recorded already, and said: whatever
+/// happens to the sheet, nobody has to record them twice.
+int finishWithSheet(const core::Club& club, const KitOptions& options,
+                    const std::vector<std::string>& codes) {
+    if (options.out.empty()) return ExitFine;
+    flushOutput();
+    const auto withoutSheet = [&](const core::Error& why) {
+        return fail({core::ErrorCode::RecordedWithoutSheet, {options.file}, {}, {why}});
+    };
+    try {
+        const core::Outcome printed = printTags(club, options, codes);
+        return printed ? static_cast<int>(ExitFine) : withoutSheet(printed.error());
+    } catch (const std::exception& thrown) { // memory is short, or the club file failed
+        return withoutSheet(core::errorOf(thrown));
+    }
 }
 
 /// The name as the register has it; nobody named stays nobody.
@@ -71,17 +89,15 @@ int receive(const KitOptions& options) {
         std::vector<std::string> codes;
         for (const core::Item& item : *items)
             codes.push_back(item.tag);
-        const core::Outcome printed = printTags(club, options, codes);
         if (options.json)
-            say(newKitJson(*items, printed ? options.out : std::string()));
+            say(newKitJson(*items, options.out));
         else {
             sayLine(counted(static_cast<int>(items->size()), "%n item registered.", "%n items registered."));
             for (const core::Item& item : *items)
                 sayLine(QStringLiteral("  %1  %2  %3")
-                            .arg(codeInWords(item.tag), QString::fromStdString(item.kitType),
-                                 QString::fromStdString(item.serial)));
+                            .arg(codeInWords(item.tag), text(item.kitType), text(item.serial)));
         }
-        return printed ? static_cast<int>(ExitFine) : fail(printed.error());
+        return finishWithSheet(club, options, codes);
     });
 }
 
@@ -92,15 +108,13 @@ int retag(const KitOptions& options) {
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto tag = club.kit().replaceTag(options.code, *by, moment);
         if (!tag) return fail(tag.error());
-        const core::Outcome printed = printTags(club, options, {*tag});
         const auto item = club.kit().item(*tag);
         if (options.json)
-            say(newTagJson(item->id, *tag, printed ? options.out : std::string()));
+            say(newTagJson(item->id, *tag, options.out));
         else
-            sayLine(
-                QStringLiteral("%1 %2 has the new tag %3; its old tag no longer works.")
-                    .arg(QString::fromStdString(item->kitType), codeInWords(item->id), codeInWords(*tag)));
-        return printed ? static_cast<int>(ExitFine) : fail(printed.error());
+            sayLine(QStringLiteral("%1 %2 has the new tag %3; its old tag no longer works.")
+                        .arg(text(item->kitType), codeInWords(item->id), codeInWords(*tag)));
+        return finishWithSheet(club, options, {*tag});
     });
 }
 
@@ -112,7 +126,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
         say(stateJson(*item));
     else
         sayLine(QStringLiteral("%1 %2 is %3.")
-                    .arg(QString::fromStdString(item->kitType), codeInWords(item->tag), QLatin1String(now)));
+                    .arg(text(item->kitType), codeInWords(item->tag), QLatin1String(now)));
     if (!options.json && !caution.isEmpty()) sayLine(caution);
     return ExitFine;
 }

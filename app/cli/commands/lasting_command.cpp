@@ -7,6 +7,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/text/cautions.h"
 #include "app/text/plan_sentences.h"
+#include "app/text/text.h"
 #include "core/plan/lasting/kit_life.h"
 
 #include <memory>
@@ -18,8 +19,8 @@ void sayLives(const std::vector<core::KitLife>& lives) {
     if (lives.empty()) return sayLine(QStringLiteral("The club has no kit yet."));
     std::vector<QStringList> table;
     for (const core::KitLife& life : lives) {
-        table.push_back({QString::fromStdString(life.kitType), endingsInWords(life), medianInWords(life),
-                         weibullInWords(life)});
+        table.push_back(
+            {text(life.kitType), endingsInWords(life), medianInWords(life), weibullInWords(life)});
         for (const core::AllowedLife& allowed : life.allowed)
             table.push_back({QString(), allowedInWords(allowed), QString(), QString()});
     }

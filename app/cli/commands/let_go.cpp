@@ -3,6 +3,7 @@
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/plain_text.h"
 #include "core/club/club_checks.h"
@@ -21,7 +22,7 @@ int letGo(core::Club& club, const LetGo& asked, core::Moment moment) {
         say(discardedJson(*open, std::string(core::withoutOuterBlanks(asked.reason))));
     else
         sayLine(QStringLiteral("%1 of %2, opened %3, is closed without a signature.")
-                    .arg(withCapital(nameInWords(asked.phase)), QString::fromStdString(open->location.name),
+                    .arg(withCapital(nameInWords(asked.phase)), text(open->location.name),
                          inWords(open->openedAt, moment.today)));
     return ExitFine;
 }

@@ -5,6 +5,7 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/text.h"
 
 #include <memory>
 
@@ -24,7 +25,7 @@ int logClose(const LogCloseOptions& options) {
         if (options.json)
             say(closedJson(options.entry));
         else
-            sayLine(QStringLiteral("Log entry %1 is closed.").arg(QString::fromStdString(options.entry)));
+            sayLine(QStringLiteral("Log entry %1 is closed.").arg(text(options.entry)));
         return static_cast<int>(ExitFine);
     });
 }

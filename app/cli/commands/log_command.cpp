@@ -6,6 +6,7 @@
 #include "app/cli/commands/reports.h"
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -43,18 +44,14 @@ int log(const LogOptions& options) {
 } // namespace
 
 void sayEntry(const core::LogEntry& entry) {
-    const QString about =
-        entry.boat.empty() ? codeInWords(entry.item.tag) : QString::fromStdString(entry.boat);
-    const QString by =
-        entry.by.empty() ? QString() : QStringLiteral(", by %1").arg(QString::fromStdString(entry.by));
+    const QString about = entry.boat.empty() ? codeInWords(entry.item.tag) : text(entry.boat);
+    const QString by = entry.by.empty() ? QString() : QStringLiteral(", by %1").arg(text(entry.by));
     const QString mark = entry.closed ? QStringLiteral("■") : QStringLiteral("▲");
     sayLine(QStringLiteral("  %1 %2  %3, %4%5: “%6”%7")
-                .arg(mark, QString::fromStdString(entry.id), about, inWords(entry.day), by,
-                     QString::fromStdString(entry.text),
+                .arg(mark, text(entry.id), about, inWords(entry.day), by, text(entry.text),
                      entry.severity == core::Severity::Stop ? QStringLiteral(" (stop)") : QString()));
     if (entry.closed)
-        sayLine(QStringLiteral("      → %1, %2")
-                    .arg(QString::fromStdString(entry.closing), inWords(*entry.closed)));
+        sayLine(QStringLiteral("      → %1, %2").arg(text(entry.closing), inWords(*entry.closed)));
 }
 
 void addLog(CommandLine& line) {

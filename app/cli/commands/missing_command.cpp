@@ -7,6 +7,7 @@
 #include "app/cli/json/record_json.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -23,23 +24,20 @@ QString peopleIn(const std::vector<std::string>& people) {
 }
 
 void sayBoat(const core::BoatTally& boat, core::CalendarDay today) {
-    QString row =
-        QStringLiteral("  %1: %2 went out").arg(QString::fromStdString(boat.boat)).arg(boat.out.size());
+    QString row = QStringLiteral("  %1: %2 went out").arg(text(boat.boat)).arg(boat.out.size());
     if (boat.launchedAt)
         row += QStringLiteral(" %1%2").arg(inWords(*boat.launchedAt, today), peopleIn(boat.launchedBy));
-    row += boat.returnedAt
-               ? QStringLiteral("; %1 came back on it %2, signed by %3")
-                     .arg(boat.back.size())
-                     .arg(inWords(*boat.returnedAt, today), QString::fromStdString(boat.returnSignedBy))
-               : QStringLiteral("; still out");
+    row += boat.returnedAt ? QStringLiteral("; %1 came back on it %2, signed by %3")
+                                 .arg(boat.back.size())
+                                 .arg(inWords(*boat.returnedAt, today), text(boat.returnSignedBy))
+                           : QStringLiteral("; still out");
     if (!boat.notReturned.empty()) row += QStringLiteral("; %1 not seen since").arg(boat.notReturned.size());
     sayLine(row);
 }
 
 void saySwap(const core::Swap& swap) {
-    const QString kit = QString::fromStdString(swap.kitType);
-    const QString out = QString::fromStdString(swap.wentOutOn),
-                  back = QString::fromStdString(swap.cameBackOn);
+    const QString kit = text(swap.kitType);
+    const QString out = text(swap.wentOutOn), back = text(swap.cameBackOn);
     if (swap.against.id.empty())
         sayLine(QStringLiteral("  ▲ %1 %2 went out on %3 and came back on %4: put it back on %3.")
                     .arg(kit, codeInWords(swap.item.tag), out, back));
@@ -49,7 +47,7 @@ void saySwap(const core::Swap& swap) {
 }
 
 void sayTally(const core::EventTally& tally, core::CalendarDay today) {
-    sayLine(QString::fromStdString(tally.event));
+    sayLine(text(tally.event));
     for (const core::BoatTally& boat : tally.boats)
         sayBoat(boat, today);
     for (const core::Swap& swap : tally.swaps)
@@ -61,10 +59,9 @@ void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay t
     sayLine(counted(static_cast<int>(items.size()), "%n item is missing.", "%n items are missing."));
     for (const core::MissingItem& item : items) {
         const QString since = item.since ? QStringLiteral(", since %1").arg(inWords(*item.since)) : QString();
-        const QString boat =
-            item.boat.empty() ? QString() : QStringLiteral(", of %1").arg(QString::fromStdString(item.boat));
-        sayLine(QStringLiteral("  ◯ %1 %2%3%4")
-                    .arg(QString::fromStdString(item.kitType), codeInWords(item.item.tag), boat, since));
+        const QString boat = item.boat.empty() ? QString() : QStringLiteral(", of %1").arg(text(item.boat));
+        sayLine(
+            QStringLiteral("  ◯ %1 %2%3%4").arg(text(item.kitType), codeInWords(item.item.tag), boat, since));
         for (const core::ChainLink& link : item.chain)
             sayLine(QStringLiteral("      %1").arg(linkInWords(link, today)));
     }

@@ -5,6 +5,7 @@
 #include "app/cli/terminal/terminal.h"
 
 #include <algorithm>
+#include <csignal>
 
 namespace app {
 namespace {
@@ -60,6 +61,8 @@ core::Result<core::Moment> momentOf(const CommonOptions& options) {
 
 int withClub(const CommonOptions& options, core::Club::Access access,
              const std::function<int(core::Club&)>& goOn) {
+    // What is recorded is finished, though nobody may read the answer: a closed pipe is a failed write.
+    if (access == core::Club::Access::ReadWrite) std::signal(SIGPIPE, SIG_IGN);
     core::Result<core::Club> club = core::Club::open(options.file, access);
     if (!club) return fail(club.error());
     return goOn(*club);

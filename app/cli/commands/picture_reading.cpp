@@ -10,12 +10,12 @@
 namespace app {
 
 std::vector<scanner::PathReading> readPictures(const std::vector<std::string>& paths, ReadEffort effort) {
-    quietQt();
     scanner::ReadPathOptions options;
     options.reading.isTag = isTagText;
     options.reading.rescue = effort.full;
     options.reading.budget = std::chrono::milliseconds(static_cast<int>(effort.seconds * 1000));
     Progress progress(QStringLiteral("read"));
+    const LibrariesQuiet quiet;
     std::vector<scanner::PathReading> readings;
     for (std::size_t at = 0; at < paths.size(); ++at) {
         const auto show = [&](const scanner::ReadProgress& so) {

@@ -6,6 +6,7 @@
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/flow/seen_text.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <algorithm>
@@ -21,7 +22,7 @@ struct ReadOptions : CommonOptions {
 };
 
 void sayReading(const scanner::PathReading& reading) {
-    const QString path = QString::fromStdString(reading.path.string());
+    const QString path = text(reading.path.string());
     const int count = static_cast<int>(reading.seen.size());
     sayLine(count == 0 ? QStringLiteral("%1: no code").arg(path)
                        : path + counted(count, ": %n code", ": %n codes"));
@@ -30,7 +31,7 @@ void sayReading(const scanner::PathReading& reading) {
         const bool guessed = code.howRead == scanner::HowRead::Guessed;
         sayLine(
             QStringLiteral("  %1  %2%3")
-                .arg(tag ? codeInWords(*tag) : QString::fromStdString(code.text),
+                .arg(tag ? codeInWords(*tag) : text(code.text),
                      QString::fromLatin1(scanner::nameOf(code.symbology)),
                      guessed ? QStringLiteral("  guessed: no check takes it from one picture") : QString()));
     }

@@ -10,6 +10,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/paper/tag_scene.h"
 #include "app/paper/whole_file.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QBuffer>
@@ -54,9 +55,9 @@ core::Result<ScenePictures> saveScenes(const std::vector<TagScene>& scenes,
 void sayScene(const std::string& boat, const ScenePictures& pictures) {
     sayLine(counted(static_cast<int>(pictures.size()), "%n picture of the kit of ",
                     "%n pictures of the kit of ") +
-            QString::fromStdString(boat) + QStringLiteral(", as the register has it."));
+            text(boat) + QStringLiteral(", as the register has it."));
     for (const auto& [file, codes] : pictures)
-        sayLine(QStringLiteral("  %1: ").arg(QString::fromStdString(file)) +
+        sayLine(QStringLiteral("  %1: ").arg(text(file)) +
                 counted(static_cast<int>(codes.size()), "%n tag in full view", "%n tags in full view"));
 }
 

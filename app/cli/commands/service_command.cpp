@@ -11,6 +11,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/flow/seen_text.h"
 #include "app/text/cautions.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -53,25 +54,23 @@ QString whyRefused(core::ServiceRound::Refusal why) {
 
 void sayRound(const core::ServiceOrder& order, const core::ServiceRound& round) {
     sayLine(QStringLiteral("“%1”, %2, %3: %4 recorded as %5.")
-                .arg(QString::fromStdString(order.rule), inWords(order.day), QString::fromStdString(order.by),
+                .arg(text(order.rule), inWords(order.day), text(order.by),
                      counted(static_cast<int>(round.recorded.size()), "%n item", "%n items"),
                      order.passed ? QStringLiteral("passed") : QStringLiteral("failed")));
     for (const auto& each : round.recorded) {
-        QString row =
-            QStringLiteral("  ■ %1 %2").arg(QString::fromStdString(each.kitType), codeInWords(each.item.tag));
-        if (!each.part.empty()) row += QStringLiteral(", its %1").arg(QString::fromStdString(each.part));
+        QString row = QStringLiteral("  ■ %1 %2").arg(text(each.kitType), codeInWords(each.item.tag));
+        if (!each.part.empty()) row += QStringLiteral(", its %1").arg(text(each.part));
         if (!order.passed) row += QStringLiteral(": withdrawn until a passed record");
         if (order.passed && each.nextDue) row += QStringLiteral(": next due %1").arg(inWords(*each.nextDue));
         if (each.released) row += QStringLiteral("; serviceable again");
         sayLine(row);
     }
     for (const auto& each : round.refused)
-        sayLine(
-            QStringLiteral("  ▲ %1 %2 not recorded: %3")
-                .arg(QString::fromStdString(each.kitType), codeInWords(each.item.tag), whyRefused(each.why)));
+        sayLine(QStringLiteral("  ▲ %1 %2 not recorded: %3")
+                    .arg(text(each.kitType), codeInWords(each.item.tag), whyRefused(each.why)));
     for (const std::string& each : round.unread)
-        sayLine(QStringLiteral("  – %1: no code of this club").arg(QString::fromStdString(each)));
-    if (isRearm(QString::fromStdString(order.rule))) sayLine(rearmCaution());
+        sayLine(QStringLiteral("  – %1: no code of this club").arg(text(each)));
+    if (isRearm(text(order.rule))) sayLine(rearmCaution());
     sayLine(serviceCaution());
 }
 

@@ -8,6 +8,7 @@
 #include "app/cli/terminal/terminal.h"
 #include "app/paper/tag_sheet.h"
 #include "app/text/cautions.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -38,7 +39,7 @@ int print(const TagsOptions& options, const std::vector<core::TagLabel>& tags) {
     }
     sayLine(QStringLiteral("%1 on %2: %3")
                 .arg(counted(static_cast<int>(tags.size()), "%n tag", "%n tags"),
-                     counted(*sheets, "%n sheet", "%n sheets"), QString::fromStdString(options.out)));
+                     counted(*sheets, "%n sheet", "%n sheets"), text(options.out)));
     sayLine(tagCaution());
     return ExitFine;
 }
@@ -56,7 +57,7 @@ int mint(const TagsOptions& options, const core::Club& club) {
         return ExitFine;
     }
     for (const std::string& code : codes)
-        sayLine(QString::fromStdString(code));
+        sayLine(text(code));
     return ExitFine;
 }
 

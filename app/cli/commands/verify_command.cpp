@@ -5,6 +5,8 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/errors.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -26,10 +28,10 @@ void sayVerification(const core::Verification& found) {
     const int machines = static_cast<int>(found.machines.size());
     sayLine(QStringLiteral("  %1 facts from %2; head %3")
                 .arg(found.facts)
-                .arg(counted(machines, "%n machine", "%n machines"), QString::fromStdString(found.head)));
+                .arg(counted(machines, "%n machine", "%n machines"), text(found.head)));
     for (const core::MachineRecord& each : found.machines)
         sayLine(QStringLiteral("  %1 %2: %3, %4")
-                    .arg(QString::fromStdString(each.machine), QString::fromStdString(each.name),
+                    .arg(text(each.machine), text(each.name),
                          counted(static_cast<int>(each.facts), "%n fact", "%n facts"),
                          each.isSigned ? QStringLiteral("each signed") : QStringLiteral("not all signed")));
     if (found.erased > 0)

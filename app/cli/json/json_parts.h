@@ -15,10 +15,9 @@ namespace app {
 
 using Json = nlohmann::ordered_json;
 
-/// Codes come from outside, so their bytes may be no UTF-8: what is not is replaced (U+FFFD).
-inline std::string written(const Json& document) {
-    return document.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
-}
+/// Codes come from outside, so their bytes may be no UTF-8: what is not is replaced (U+FFFD). What drives a
+/// terminal (core::isUnseen) is written as `\u009b`: the same value, and nothing happens where it is read.
+std::string written(const Json& document);
 
 inline Json orNull(const std::string& text) {
     return text.empty() ? Json() : Json(text);

@@ -1,5 +1,7 @@
 #include "app/cli/terminal/progress.h"
 
+#include "app/cli/terminal/terminal.h"
+
 #include <algorithm>
 #include <cstdio>
 #include <unistd.h>
@@ -15,7 +17,7 @@ Progress::Progress(QString what)
     , m_last(m_began) {}
 
 Progress::~Progress() {
-    if (m_shown) std::fputs("\r\033[K", stderr);
+    if (m_shown) dprintf(errorChannel(), "\r\033[K");
 }
 
 void Progress::show(double share) {
@@ -27,9 +29,8 @@ void Progress::show(double share) {
     const int done = std::clamp(static_cast<int>(share * width), 0, width);
     const std::string bar = std::string(static_cast<std::size_t>(done), '=') +
                             std::string(static_cast<std::size_t>(width - done), ' ');
-    std::fprintf(stderr, "\r%s [%s] %3d %%", m_what.toUtf8().constData(), bar.c_str(),
-                 static_cast<int>(share * 100));
-    std::fflush(stderr);
+    dprintf(errorChannel(), "\r%s [%s] %3d %%", m_what.toUtf8().constData(), bar.c_str(),
+            static_cast<int>(share * 100));
 }
 
 } // namespace app

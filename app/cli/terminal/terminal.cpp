@@ -3,17 +3,29 @@
 #include "core/base/error_code.h"
 
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QGuiApplication>
-#include <QLoggingCategory>
 
+#include <cerrno>
 #include <cstdio>
+#include <fcntl.h>
+#include <unistd.h>
 
 namespace app {
 namespace {
 
 bool outputFailed = false;
+int keptChannel = -1; ///< standard error, while it is turned away
+
+void writeAll(int channel, const std::string& text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const ssize_t done = write(channel, text.data() + at, text.size() - at);
+        if (done < 0 && errno != EINTR) return; // nobody is left to be told
+        if (done > 0) at += static_cast<std::size_t>(done);
+    }
+}
 
 int exitOf(core::ErrorKind kind) {
     switch (kind) {
@@ -34,21 +46,45 @@ void say(const std::string& text) {
 }
 
 void sayText(const QString& text) {
-    say(text.toStdString());
+    say(textOfLines(text).toStdString());
 }
 
 void sayLine(const QString& line) {
     sayText(line + QLatin1Char('\n'));
 }
 
+void flushOutput() {
+    if (std::fflush(stdout) != 0) outputFailed = true;
+}
+
 int finishOutput(int exit) {
-    if (std::fflush(stdout) == 0 && !outputFailed) return exit;
+    flushOutput();
+    if (!outputFailed) return exit;
     return fail({core::ErrorCode::AnswerNotWritten, {}, "standard output"});
 }
 
+int errorChannel() {
+    return keptChannel < 0 ? STDERR_FILENO : keptChannel;
+}
+
+LibrariesQuiet::LibrariesQuiet() {
+    const int nowhere = open("/dev/null", O_WRONLY | O_CLOEXEC);
+    if (nowhere < 0) return;
+    keptChannel = fcntl(STDERR_FILENO, F_DUPFD_CLOEXEC, 3);
+    if (keptChannel >= 0) dup2(nowhere, STDERR_FILENO);
+    close(nowhere);
+}
+
+LibrariesQuiet::~LibrariesQuiet() {
+    if (keptChannel < 0) return;
+    dup2(keptChannel, STDERR_FILENO);
+    close(keptChannel);
+    keptChannel = -1;
+}
+
 void note(const QString& line) {
-    const std::string text = "tholepinctl: " + line.toStdString() + '\n';
-    std::fwrite(text.data(), 1, text.size(), stderr);
+    const std::string whole = "tholepinctl: " + text(line).toStdString() + '\n';
+    writeAll(errorChannel(), whole);
 }
 
 int fail(const core::Error& error) {
@@ -57,10 +93,10 @@ int fail(const core::Error& error) {
 }
 
 int failWith(const std::string& what, const std::string& where, const std::string& mend) {
-    QString line = QString::fromStdString(what);
-    if (!where.empty()) line += QStringLiteral(" (%1)").arg(QString::fromStdString(where));
-    if (!mend.empty()) line += QStringLiteral("; ") + QString::fromStdString(mend);
-    note(line.replace(QLatin1Char('\n'), QLatin1Char(' ')));
+    QString line = QString::fromStdString(what).replace(QLatin1Char('\n'), QLatin1Char(' '));
+    if (!where.empty()) line += QStringLiteral(" (%1)").arg(text(where));
+    if (!mend.empty()) line += QStringLiteral("; ") + text(mend);
+    note(line);
     return ExitBadInput;
 }
 
@@ -71,12 +107,7 @@ std::string placeIn(const std::string& file, int row, const std::string& column)
     return place;
 }
 
-void quietQt() {
-    QLoggingCategory::setFilterRules(QStringLiteral("*.warning=false"));
-}
-
 Painting::Painting() {
-    quietQt();
     qputenv("QT_QPA_PLATFORM", "offscreen");
     static int count = 1;
     static char name[] = "tholepinctl";

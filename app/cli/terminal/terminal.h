@@ -20,6 +20,7 @@ enum Exit { ExitFine = 0, ExitNeedsSomebody = 1, ExitBadInput = 2, ExitFailed = 
 /// finishOutput.
 void say(const std::string& text);
 
+/// Text for a person. Nothing in it drives the terminal: see app/text/text.h.
 void sayText(const QString& text);
 void sayLine(const QString& line);
 
@@ -27,9 +28,26 @@ void sayLine(const QString& line);
 /// font. Without rows the text is empty, without its heading too.
 QString tableOf(const QStringList& heading, const std::vector<QStringList>& rows);
 
+/// What was said so far is out, whatever happens to the program next.
+void flushOutput();
+
 /// Flushes; turns an exit code into ExitFailed, with an error line, when standard output could not take
 /// everything.
 int finishOutput(int exit);
+
+/// Where lines for people go: standard error, also while LibrariesQuiet holds it shut. A file descriptor.
+int errorChannel();
+
+/// While it lives, what libraries write to standard error by themselves reaches nobody. libpng, libtiff and
+/// the decoders that GStreamer loads write there, whatever Qt is told, and their loaders (Qt, GStreamer) give
+/// no way to their own handlers: so the descriptor itself is turned away. One at a time.
+class LibrariesQuiet {
+public:
+    LibrariesQuiet();
+    ~LibrariesQuiet();
+    LibrariesQuiet(const LibrariesQuiet&) = delete;
+    LibrariesQuiet& operator=(const LibrariesQuiet&) = delete;
+};
 
 /// One line on standard error, `tholepinctl: …`.
 void note(const QString& line);
@@ -40,9 +58,6 @@ int failWith(const std::string& what, const std::string& where, const std::strin
 
 /// `file:row:column`, as far as they are known: row 0 and an empty column are left out.
 std::string placeIn(const std::string& file, int row, const std::string& column);
-
-/// Qt's own warnings are no answer to a person: what failed is said by the error line.
-void quietQt();
 
 /// What Qt's painting needs, without a display, while it lives. Only for commands that paint: it takes its
 /// time.

@@ -6,6 +6,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
@@ -40,8 +41,8 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
 } // namespace
 
 BoardState readBoard(const core::Club& club, core::CalendarDay today) {
-    BoardState state{QString::fromStdString(club.name()), today, club.answers().boatConditions(today),
-                     club.checks().unfinished(),          0,     0};
+    BoardState state{text(club.name()),          today, club.answers().boatConditions(today),
+                     club.checks().unfinished(), 0,     0};
     // A place may have a boat's name.
     std::erase_if(state.unfinished,
                   [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
@@ -57,13 +58,12 @@ core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::O
 
 BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
     BoatWords words;
-    words.boat = QString::fromStdString(boat.boat);
+    words.boat = text(boat.boat);
     words.condition = conditionOf(boat, board.today);
     for (const core::NotReadyReason& reason : boat.reasons)
         words.reasons << withCapital(reasonOf(reason));
     if (!boat.urgent.empty())
-        words.reasons.prepend(
-            ShedBoard::tr("Launched urgently, kit incomplete: %1").arg(QString::fromStdString(boat.urgent)));
+        words.reasons.prepend(ShedBoard::tr("Launched urgently, kit incomplete: %1").arg(text(boat.urgent)));
     const core::OpenCheck* open = unfinishedOf(board.unfinished, boat);
     const QString phase = nameInWords(nextPhase(boat, board.unfinished));
     words.next = open ? ShedBoard::tr("go on with the %1").arg(phase) : phase;

@@ -4,6 +4,7 @@
 #include "app/gui/camera/camera_view.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "scanner/files/file_fault.h"
 #include "scanner/reader/symbol_reader.h"
@@ -146,7 +147,8 @@ void CameraPanel::fillMenu() {
     m_menu->clear();
     const QString inUse = QSettings().value(cameraKey()).toString();
     for (const scanner::CameraChoice& camera : m_live.cameras()) {
-        QAction* action = m_menu->addAction(camera.name, this, [this, camera] { chooseCamera(camera); });
+        QAction* action =
+            m_menu->addAction(text(camera.name), this, [this, camera] { chooseCamera(camera); });
         action->setCheckable(true);
         action->setChecked(!m_isRecording && camera.name == inUse);
     }

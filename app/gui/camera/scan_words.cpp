@@ -3,6 +3,7 @@
 #include "app/gui/widgets/list_row.h"
 #include "app/text/act_words.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/error_code.h"
 #include "core/tag/tag_code.h"
@@ -23,12 +24,12 @@ ScanWords ofNewItem(const core::Scanned& scan, const ListRow* row) {
     return {ScanWordsText::tr("Look: %1. %2").arg(withCode(scan), row->remark), true, Sound::LookAtThis};
 }
 
-ScanWords ofUnread(const core::Scanned& scan, const QString& text) {
+ScanWords ofUnread(const core::Scanned& scan, const QString& read) {
     if (!scan.alike.empty())
-        return {withCapital(errorLine(errorOfAlike(text.toStdString(), scan.alike))) + QLatin1Char('.'), true,
+        return {withCapital(errorLine(errorOfAlike(read.toStdString(), scan.alike))) + QLatin1Char('.'), true,
                 Sound::LookAtThis};
-    const auto typed = core::TagCode::parse(text.toStdString());
-    const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text)
+    const auto typed = core::TagCode::parse(read.toStdString());
+    const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text(read))
                                : withCapital(errorLine(typed.error())) + QLatin1Char('.');
     return {said, true, Sound::LookAtThis};
 }
@@ -36,7 +37,7 @@ ScanWords ofUnread(const core::Scanned& scan, const QString& text) {
 } // namespace
 
 QString withCode(const core::Scanned& scan) {
-    return QStringLiteral("%1 %2").arg(QString::fromStdString(scan.name), codeInWords(scan.item.tag));
+    return QStringLiteral("%1 %2").arg(text(scan.name), codeInWords(scan.item.tag));
 }
 
 ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow* row) {
@@ -52,8 +53,7 @@ ScanWords wordsOf(const core::Scanned& scan, const QString& text, const ListRow*
                     .arg(codeInWords(scan.item.tag)),
                 true, Sound::LookAtThis};
     case What::PersonNamed:
-        return {ScanWordsText::tr("%1 is aboard.").arg(QString::fromStdString(scan.name)), false,
-                Sound::NewAndFine};
+        return {ScanWordsText::tr("%1 is aboard.").arg(app::text(scan.name)), false, Sound::NewAndFine};
     case What::Ignored:
         return {ScanWordsText::tr("Nothing to do for that tag here."), false, std::nullopt};
     case What::Unread:
@@ -77,10 +77,8 @@ ScanWords wordsOf(const FlowStep& step) {
     case What::SignatureAsked:
         return {ScanWordsText::tr("Show the tag again to sign, or first the tag of who signs."), false, {}};
     case What::SignerNamed:
-        return {ScanWordsText::tr("%1 signs. Show the tag for finishing again.")
-                    .arg(QString::fromStdString(step.name)),
-                false,
-                {}};
+        return {
+            ScanWordsText::tr("%1 signs. Show the tag for finishing again.").arg(text(step.name)), false, {}};
     case What::SignerUnknown:
         return {ScanWordsText::tr("That tag belongs to nobody in this club."), true, {}};
     case What::SignatureGiven:

@@ -123,7 +123,7 @@ void CheckPage::connectCamera() {
             });
     m_camera->setDescribe([this](const core::ScannedText& scan) {
         const auto code = tagOfText(scan.text, scan.isGs1);
-        const CheckRow* row = code ? m_lists->rowOfTag(QString::fromStdString(*code)) : nullptr;
+        const CheckRow* row = code ? m_lists->rowOfTag(text(*code)) : nullptr;
         return row ? CodeWords{row->title, row->mark} : CodeWords{};
     });
 }
@@ -241,20 +241,20 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
     case What::Scanned:
         return showScan(step, text);
     case What::ClockStarted:
-        return m_clock->start(QString::fromStdString(step.name));
+        return m_clock->start(app::text(step.name));
     case What::ClockStopped:
         return m_clock->stop();
     case What::SignatureAsked:
         beginSigning();
         break;
     case What::SignerNamed:
-        if (!m_signing->nameSigner(QString::fromStdString(step.name)))
+        if (!m_signing->nameSigner(app::text(step.name)))
             return say(wordsOf(FlowStep{.what = What::SignerUnknown}));
         break;
     case What::SignatureGiven:
         return pressSignature();
     case What::Withdrawn:
-        forgetDrafts(m_drafts + "/sentences/" + QString::fromStdString(step.scan.item.id));
+        forgetDrafts(m_drafts + "/sentences/" + app::text(step.scan.item.id));
         break;
     case What::Signed:
         return showSigned(*step.signedCheck);
@@ -275,7 +275,7 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
 }
 
 void CheckPage::showScan(const FlowStep& step, const QString& text) {
-    const CheckRow* row = m_lists->rowOfSeen(QString::fromStdString(step.scan.item.id));
+    const CheckRow* row = m_lists->rowOfSeen(app::text(step.scan.item.id));
     const ScanWords words = wordsOf(step.scan, text, row);
     if (words.sound) m_sounds.play(*words.sound);
     say(words);

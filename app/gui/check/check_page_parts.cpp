@@ -11,6 +11,7 @@
 #include "app/gui/check/trip_panel.h"
 #include "app/gui/check/trip_words.h"
 #include "app/gui/widgets/drafts.h"
+#include "app/text/text.h"
 
 #include <QPushButton>
 #include <QShortcut>
@@ -93,8 +94,7 @@ void CheckPage::printoutDone(const QString& sentence) {
 
 void CheckPage::damagedCurrent() {
     if (!isOpenToScans() || !m_session->state()) return;
-    const QString code =
-        m_lists->isOnItem() ? m_lists->currentCode() : QString::fromStdString(m_session->state()->lastItem);
+    const QString code = m_lists->isOnItem() ? m_lists->currentCode() : text(m_session->state()->lastItem);
     if (!code.isEmpty()) showItem(code, true);
 }
 

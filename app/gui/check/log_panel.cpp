@@ -4,6 +4,7 @@
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QFontMetrics>
@@ -76,8 +77,8 @@ void LogPanel::addLine(const QString& text, const char* role) {
 }
 
 void LogPanel::addEntry(const core::LogEntry& entry) {
-    const QString text = QString::fromStdString(entry.text);
-    const QString by = QString::fromStdString(entry.by);
+    const QString text = app::text(entry.text);
+    const QString by = app::text(entry.by);
     addLine(text, "heading");
     QString written = by.isEmpty() ? tr("Written %1.").arg(inWords(entry.day))
                                    : tr("Written %1, %2.").arg(inWords(entry.day), by);
@@ -120,8 +121,7 @@ QString LogPanel::summaryInWords() const {
 QString LogPanel::lastDoneInWords() const {
     if (static_cast<std::size_t>(m_open) >= m_entries.size()) return {};
     const core::LogEntry& last = m_entries[static_cast<std::size_t>(m_open)];
-    return tr("Done %1: %2")
-        .arg(last.closed ? inWords(*last.closed) : QString(), QString::fromStdString(last.closing));
+    return tr("Done %1: %2").arg(last.closed ? inWords(*last.closed) : QString(), text(last.closing));
 }
 
 void LogPanel::setRead(bool read) {

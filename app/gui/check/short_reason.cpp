@@ -1,6 +1,7 @@
 #include "app/gui/check/check_row.h"
 
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/check/finding.h"
 
@@ -63,24 +64,23 @@ QString shortReasonOf(const core::Finding& finding) {
     case FindingKind::WrittenOff:
         return ShortReasonText::tr("Written off. Take it out of the boat.");
     case FindingKind::WrongSize:
-        return ShortReasonText::tr("Size %1 fits nobody aboard.").arg(QString::fromStdString(finding.size));
+        return ShortReasonText::tr("Size %1 fits nobody aboard.").arg(text(finding.size));
     case FindingKind::OtherPerson:
         return finding.people.empty()
                    ? ShortReasonText::tr("Not for anyone aboard.")
                    : ShortReasonText::tr("Belongs to %1, who is not aboard.").arg(listed(finding.people));
     case FindingKind::OtherBoat:
-        return ShortReasonText::tr("From %1. It counts here; bring it back after.")
-            .arg(QString::fromStdString(finding.boat));
+        return ShortReasonText::tr("From %1. It counts here; bring it back after.").arg(text(finding.boat));
     case FindingKind::WasMissing:
         return ShortReasonText::tr("Was missing, and is found.");
     case FindingKind::Extra:
         return ShortReasonText::tr("More than this boat's list asks for.");
     case FindingKind::Swapped:
-        return ShortReasonText::tr("Went out on %1.").arg(QString::fromStdString(finding.boat));
+        return ShortReasonText::tr("Went out on %1.").arg(text(finding.boat));
     case FindingKind::UnknownTag:
         return ShortReasonText::tr("Not in the register. It does not count.");
     case FindingKind::LogOpen:
-        return ShortReasonText::tr("Log: %1").arg(QString::fromStdString(finding.text));
+        return ShortReasonText::tr("Log: %1").arg(text(finding.text));
     default:
         return reasonOf(finding);
     }

@@ -53,10 +53,9 @@ void Signing::showSigned(const core::SignedCheck& check, const CheckState& state
     m_isSigned = true;
     m_printout = printoutOf(check, state);
     setCurrentWidget(m_signedPanel);
-    const QString urgent = QString::fromStdString(check.urgent);
-    m_signedPanel->begin(
-        tr("Signed by %1, %2.").arg(QString::fromStdString(check.by), inWords(check.at, check.answer.today)),
-        urgent.isEmpty() ? QString() : tr("Launched urgently: %1").arg(urgent));
+    const QString urgent = text(check.urgent);
+    m_signedPanel->begin(tr("Signed by %1, %2.").arg(text(check.by), inWords(check.at, check.answer.today)),
+                         urgent.isEmpty() ? QString() : tr("Launched urgently: %1").arg(urgent));
 }
 
 void Signing::printoutDone(const QString& sentence) {

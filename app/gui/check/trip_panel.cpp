@@ -5,6 +5,7 @@
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QGridLayout>
@@ -102,8 +103,8 @@ void TripPanel::begin(const core::Operation& proposed, core::Instant now, const 
     m_back->setText(proposed.back ? timeInWords(*proposed.back) : QString());
     m_hours->setText(proposed.hours ? numberInWords(*proposed.hours) : QString());
     m_launches->setText(QString::number(proposed.launches));
-    m_fuel->setText(QString::fromStdString(proposed.fuel));
-    m_incidents->setText(QString::fromStdString(proposed.incidents));
+    m_fuel->setText(text(proposed.fuel));
+    m_incidents->setText(text(proposed.incidents));
     m_drafts->open(drafts);
     m_said->clear();
     m_said->setVisible(false);
@@ -135,8 +136,8 @@ void TripPanel::write() {
         complain(*m_hours, tr("Write the engine hours as a number, like 0.7."));
     else if (!launches || trip.launches != *launches)
         complain(*m_launches, tr("Write how often the boat was launched, as a whole number."));
-    else if (const auto fault = core::faultOf(trip))
-        complain(*m_left, withCapital(errorLine(*fault)) + QLatin1Char('.'));
+    else if (const auto written = core::operationFrom(trip); !written)
+        complain(*m_left, withCapital(errorLine(written.error())) + QLatin1Char('.'));
     else
         emit writePressed(trip);
 }

@@ -1,4 +1,5 @@
 #include "app/gui/check/trip_words.h"
+#include "app/text/text.h"
 
 #include "app/text/words.h"
 
@@ -42,8 +43,8 @@ QString tripInWords(const core::Operation& trip) {
     if (!trip.people.empty()) parts << TripWordsText::tr("aboard: %1").arg(listed(trip.people));
     if (trip.hours) parts << TripWordsText::tr("engine %1 h").arg(numberInWords(*trip.hours));
     if (trip.launches > 1) parts << TripWordsText::tr("launched %1 times").arg(trip.launches);
-    if (!trip.fuel.empty()) parts << TripWordsText::tr("fuel: %1").arg(QString::fromStdString(trip.fuel));
-    if (!trip.incidents.empty()) parts << QString::fromStdString(trip.incidents);
+    if (!trip.fuel.empty()) parts << TripWordsText::tr("fuel: %1").arg(text(trip.fuel));
+    if (!trip.incidents.empty()) parts << text(trip.incidents);
     return parts.join(TripWordsText::tr(" · "));
 }
 

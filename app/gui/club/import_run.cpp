@@ -4,6 +4,7 @@
 #include "app/text/cautions.h"
 #include "app/text/errors.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"
 #include "core/exchange/csv_import.h"
@@ -22,8 +23,8 @@ QString rejectedInWords(const core::ImportPlan& plan) {
     for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
         const core::RejectedRow& row = plan.rejected[i];
         lines << ImportRun::tr("%1, row %2 %3: %4")
-                     .arg(QString::fromStdString(row.file), QString::number(row.row),
-                          QString::fromStdString(row.column), rejectionInWords(row.reason));
+                     .arg(text(row.file), QString::number(row.row), text(row.column),
+                          rejectionInWords(row.reason));
     }
     if (plan.rejected.size() > shown) lines << ImportRun::tr("and %1 more").arg(plan.rejected.size() - shown);
     return lines.join('\n');

@@ -4,6 +4,7 @@
 #include "app/gui/club/check_session.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -26,19 +27,19 @@ QString whenSigned(const core::SignedCheck& check) {
 
 CheckPrintout printoutOf(const core::SignedCheck& check, const CheckState& state) {
     CheckPrintout printout;
-    printout.boat = QString::fromStdString(check.answer.location.name);
+    printout.boat = text(check.answer.location.name);
     printout.phase = nameInWords(check.answer.phase);
     printout.at = whenSigned(check);
-    printout.atIso = QString::fromStdString(check.at.iso());
+    printout.atIso = text(check.at.iso());
     for (const std::string& name : state.names)
-        printout.aboard << QString::fromStdString(name);
-    printout.signedBy = QString::fromStdString(check.by);
-    printout.urgent = QString::fromStdString(check.urgent);
+        printout.aboard << text(name);
+    printout.signedBy = text(check.by);
+    printout.urgent = text(check.urgent);
     printout.outcome = outcomeOf(check.answer);
     printout.complete = check.answer.outcome == core::CheckOutcome::Complete;
     printout.rows = rowsOf(check.answer, state.context);
     for (const core::LogEntry& entry : check.answer.logOpen)
-        printout.log << QString::fromStdString(entry.text);
+        printout.log << text(entry.text);
     if (state.trip) printout.trip = tripInWords(*state.trip);
     printout.cautions = checkCautions(check.answer);
     return printout;

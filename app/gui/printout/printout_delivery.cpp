@@ -1,6 +1,7 @@
 #include "app/gui/printout/printout_delivery.h"
 
 #include "app/gui/club/club_thread.h"
+#include "app/text/text.h"
 #include "core/answers/evidence.h"
 #include "core/club/club_answers.h"
 
@@ -12,12 +13,12 @@ namespace {
 
 /// The printout with what only the club file knows.
 CheckPrintout completed(core::Club& club, CheckPrintout printout) {
-    printout.club = QString::fromStdString(club.name());
+    printout.club = text(club.name());
     // The head alone: a printout does not wait until a long record has been verified.
     const auto at = core::Instant::parse(printout.atIso.toStdString());
     if (!at) return printout;
     if (const auto evidence = club.answers().evidence(printout.boat.toStdString(), *at))
-        printout.recordHead = QString::fromStdString(evidence->head);
+        printout.recordHead = text(evidence->head);
     return printout;
 }
 
@@ -48,8 +49,8 @@ void PrintoutDelivery::save(const CheckPrintout& printout) {
     m_club.ask(
         this, [printout, file](core::Club& club) { return savePrintout(file, completed(club, printout)); },
         [this, file](bool isSaved) {
-            emit done(isSaved ? tr("Saved: %1").arg(file)
-                              : tr("The sheet could not be written to %1.").arg(file));
+            emit done(isSaved ? tr("Saved: %1").arg(text(file))
+                              : tr("The sheet could not be written to %1.").arg(text(file)));
         });
 }
 

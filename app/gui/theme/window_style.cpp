@@ -3,6 +3,7 @@
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
 
+#include <QLabel>
 #include <QPainter>
 #include <QPainterPath>
 #include <QStyleFactory>
@@ -61,6 +62,11 @@ QPainterPath tickIn(const QRectF& box) {
 
 WindowStyle::WindowStyle()
     : QProxyStyle(QStyleFactory::create("Fusion")) {}
+
+void WindowStyle::polish(QWidget* widget) {
+    QProxyStyle::polish(widget);
+    if (auto* label = qobject_cast<QLabel*>(widget)) label->setTextFormat(Qt::PlainText);
+}
 
 void WindowStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                                 const QWidget* widget) const {

@@ -3,6 +3,9 @@
 #include "core/base/error_code.h"
 #include "core/tag/reason.h"
 
+#include "app/text/errors.h"
+#include "app/text/words.h"
+
 #include <QCoreApplication>
 
 namespace app {
@@ -15,11 +18,16 @@ struct ReasonText {
 } // namespace
 
 QString wantingOfReason(const QString& typed) {
-    const core::Outcome good = core::checkReason(typed.trimmed().toStdString());
+    const auto good = core::reasonFrom(typed.trimmed().toStdString());
     if (good) return {};
-    return good.error().code == core::ErrorCode::ReasonIsTag
-               ? ReasonText::tr("That is a tag's code. Say it in words.")
-               : ReasonText::tr("Say it in words: at least three letters.");
+    switch (good.error().code) {
+    case core::ErrorCode::ReasonIsTag:
+        return ReasonText::tr("That is a tag's code. Say it in words.");
+    case core::ErrorCode::ReasonTooShort:
+        return ReasonText::tr("Say it in words: at least three letters.");
+    default:
+        return withCapital(errorInWords(good.error())) + QLatin1Char('.');
+    }
 }
 
 } // namespace app

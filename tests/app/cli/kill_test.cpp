@@ -129,7 +129,7 @@ TEST_P(Kills, atAnyMomentLeaveTheFileWholeAndNothingElse) {
         startAnew();
         const microseconds moment(std::uniform_int_distribution<long>(0, took)(random));
         SCOPED_TRACE(killed.name + " after " + std::to_string(moment.count()) + " us");
-        const Ran ran = support::runAndKill(THOLEPINCTL, filled(), killed.input, moment);
+        const Ran ran = ctl(filled(), killed.input, {.killAfter = moment});
         ended += ran.exit == -1 ? 0 : 1;
         const int now = factsOf(club());
         if (killed.acts == 1) {

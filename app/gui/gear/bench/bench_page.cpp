@@ -8,6 +8,7 @@
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
@@ -35,7 +36,7 @@ BenchPage::BenchPage(GearTools tools, QWidget* parent)
     , m_record(wordsButton(this, {}, "benchRecordButton", true)) {
     build();
     connectParts();
-    m_day->setText(QString::fromStdString(today().iso()));
+    m_day->setText(text(today().iso()));
     showRound();
 }
 
@@ -124,7 +125,7 @@ void BenchPage::take(Read read) {
     m_kitTypes = std::move(read.kitTypes);
     QStringList people;
     for (const core::Person& person : read.people)
-        people << QString::fromStdString(person.name);
+        people << text(person.name);
     fillBox(*m_rule, tr("which rule?"), recordedRulesOf(m_kitTypes));
     fillBox(*m_by, tr("who did it?"), people);
     if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(tools().officer())));
@@ -144,11 +145,10 @@ void BenchPage::scan(const core::ScannedText& seen, core::SeenBy) {
 void BenchPage::showScan(const BenchScan& scan) {
     if (m_isDone) m_round.clear();
     m_isDone = false;
-    const QString name =
-        QStringLiteral("%1 %2").arg(QString::fromStdString(scan.kitType), codeInWords(scan.item.tag));
+    const QString name = QStringLiteral("%1 %2").arg(text(scan.kitType), codeInWords(scan.item.tag));
     if (!m_round.add(scan)) {
         say(tr("%1 is in the list already; it counts once.")
-                .arg(scan.item.id.empty() ? QString::fromStdString(scan.text) : name));
+                .arg(scan.item.id.empty() ? text(scan.text) : name));
     } else if (scan.item.id.empty()) {
         tools().sounds.play(Sound::LookAtThis);
         say(tr("%1 is not this club's kit.").arg(codeInWords(scan.text)), true);
@@ -157,7 +157,7 @@ void BenchPage::showScan(const BenchScan& scan) {
         say(tr("In the list: %1.").arg(name));
     }
     showRound();
-    m_lines->markChanged("scan " + QString::fromStdString(scan.text));
+    m_lines->markChanged("scan " + text(scan.text));
     emit taken();
 }
 

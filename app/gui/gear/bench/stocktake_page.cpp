@@ -7,6 +7,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_register.h"
@@ -102,7 +103,7 @@ void StocktakePage::connectParts() {
 void StocktakePage::showEvent(QShowEvent* event) {
     CameraPage::showEvent(event);
     // Another page may have found something of it meanwhile.
-    if (m_session && m_session->state()) open(QString::fromStdString(m_session->state()->open.location.name));
+    if (m_session && m_session->state()) open(text(m_session->state()->open.location.name));
 }
 
 void StocktakePage::refresh() {
@@ -116,14 +117,13 @@ void StocktakePage::refresh() {
 void StocktakePage::take(const Read& read) {
     QStringList places, people;
     for (const std::string& place : read.places)
-        places << QString::fromStdString(place);
+        places << text(place);
     for (const core::Person& person : read.people)
-        people << QString::fromStdString(person.name);
+        people << text(person.name);
     fillBox(*m_place, tr("which place?"), places);
     m_unfinished.clear();
     for (const core::OpenCheck& check : read.unfinished)
-        if (check.phase == core::Phase::Stocktake)
-            m_unfinished << QString::fromStdString(check.location.name);
+        if (check.phase == core::Phase::Stocktake) m_unfinished << text(check.location.name);
     fillBox(*m_by, tr("choose a name"), people);
     if (m_by->currentIndex() <= 0) m_by->setCurrentIndex(std::max(0, m_by->findData(tools().officer())));
     adapt();
@@ -164,7 +164,7 @@ void StocktakePage::showStep(const FlowStep& step, const QString& text) {
         m_session->setSignatureAsked(false); // the stocktake goes on
         return showScan(step.scan, text);
     case What::SignerNamed:
-        m_by->setCurrentIndex(std::max(0, m_by->findData(QString::fromStdString(step.name))));
+        m_by->setCurrentIndex(std::max(0, m_by->findData(app::text(step.name))));
         break;
     case What::SignatureGiven:
         return finish();
@@ -195,7 +195,7 @@ void StocktakePage::leave() {
 }
 
 void StocktakePage::showScan(const core::Scanned& scan, const QString& text) {
-    const QString key = "item " + QString::fromStdString(scan.item.id);
+    const QString key = "item " + app::text(scan.item.id);
     const int row = m_lines->indexOfKey(key);
     const ScanWords words =
         wordsOf(scan, text, row < 0 ? nullptr : &m_lines->rows()[static_cast<std::size_t>(row)]);
@@ -254,13 +254,11 @@ void StocktakePage::finish() {
 
 void StocktakePage::showSigned(const core::SignedCheck& check) {
     const int missing = stillToFindIn(check.answer);
-    const QString place = QString::fromStdString(check.answer.location.name);
+    const QString place = text(check.answer.location.name);
     m_session.reset();
     m_summary->setText(
-        missing ? tr("%1: signed by %2. %3 marked missing.")
-                      .arg(place, QString::fromStdString(check.by))
-                      .arg(missing)
-                : tr("%1: signed by %2. Everything was found.").arg(place, QString::fromStdString(check.by)));
+        missing ? tr("%1: signed by %2. %3 marked missing.").arg(place, text(check.by)).arg(missing)
+                : tr("%1: signed by %2. Everything was found.").arg(place, text(check.by)));
     say(missing ? tr("See the page Missing for whom to ask.") : QString());
     m_lines->setRows(stocktakeRowsOf(check.answer));
     m_sign->setEnabled(false);

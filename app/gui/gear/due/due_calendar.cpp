@@ -1,6 +1,7 @@
 #include "app/gui/gear/due/due_calendar.h"
 
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -23,8 +24,8 @@ bool holds(const DueFilter& filter, const core::DueRow& row) {
 }
 
 QString kindOf(const core::DueRow& row, const DueFilter& filter) {
-    if (filter.kitType.isEmpty()) return QString::fromStdString(row.kitType);
-    return row.size.empty() ? DueCalendarText::tr("no size") : QString::fromStdString(row.size);
+    if (filter.kitType.isEmpty()) return text(row.kitType);
+    return row.size.empty() ? DueCalendarText::tr("no size") : text(row.size);
 }
 
 /// Kinds by how many due days they have, most first; what is beyond the patterns goes together.
@@ -73,18 +74,17 @@ QString markWordOf(Mark mark) {
 }
 
 ListRow lineOf(const core::DueRow& row, core::CalendarDay today) {
-    QString title = QString::fromStdString(row.kitType);
-    if (!row.size.empty()) title += DueCalendarText::tr(" (%1)").arg(QString::fromStdString(row.size));
-    if (!row.boat.empty()) title += DueCalendarText::tr(" · %1").arg(QString::fromStdString(row.boat));
-    const QString part = QString::fromStdString(row.due.rule.part);
-    const QString rule = QString::fromStdString(row.due.rule.name);
+    QString title = text(row.kitType);
+    if (!row.size.empty()) title += DueCalendarText::tr(" (%1)").arg(text(row.size));
+    if (!row.boat.empty()) title += DueCalendarText::tr(" · %1").arg(text(row.boat));
+    const QString part = text(row.due.rule.part);
+    const QString rule = text(row.due.rule.name);
     const QString remark =
         DueCalendarText::tr("%1: %2; %3.")
             .arg(withCapital(part.isEmpty() ? rule : DueCalendarText::tr("%1, %2").arg(part, rule)),
                  dueInWords(row.due, today), explanationOf(row.due));
     const Mark mark = markOf(row);
-    const QString key =
-        QString::fromStdString(row.item.id + '/' + row.due.rule.part + '/' + row.due.rule.name);
+    const QString key = text(row.item.id + '/' + row.due.rule.part + '/' + row.due.rule.name);
     return plainRow(key, mark, markWordOf(mark), title, remark, row.item);
 }
 

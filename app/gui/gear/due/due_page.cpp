@@ -117,8 +117,7 @@ void DuePage::take(Read read) {
 void DuePage::fillSizes() {
     QStringList sizes;
     for (const core::DueRow& row : m_rows)
-        if (QString::fromStdString(row.kitType) == m_kitTypes->currentData().toString())
-            sizes << QString::fromStdString(row.size);
+        if (text(row.kitType) == m_kitTypes->currentData().toString()) sizes << text(row.size);
     fillBox(*m_sizes, tr("all sizes"), sizes);
     m_sizes->setEnabled(m_sizes->count() > 1);
 }

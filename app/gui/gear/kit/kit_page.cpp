@@ -7,6 +7,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_kit.h"
@@ -162,7 +163,7 @@ void KitPage::enter() {
     ask([text = m_typed->text().toStdString(),
          today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this](const std::optional<core::Item>& item) {
-            if (item) showItem(QString::fromStdString(item->id));
+            if (item) showItem(text(item->id));
         });
 }
 
@@ -171,7 +172,7 @@ bool KitPage::takeScan(const QString& text, core::SeenBy /*how*/) {
          today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this, text](const std::optional<core::Item>& item) {
             if (item)
-                showItem(QString::fromStdString(item->id));
+                showItem(app::text(item->id));
             else if (m_side->currentWidget() == m_new)
                 m_new->addLabel(text);
             else

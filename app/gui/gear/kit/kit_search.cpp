@@ -1,6 +1,7 @@
 #include "app/gui/gear/kit/kit_search.h"
 
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "core/tag/tag_code.h"
 
 #include <QStringList>
@@ -16,7 +17,7 @@ QString wordsOf(const core::Item& item) {
     for (const std::string* cell :
          {&item.id, &item.tag, &item.kitType, &item.size, &item.boat, &item.place, &item.person, &item.maker,
           &item.serial, &item.batch, &item.gtin, &item.note})
-        words << QString::fromStdString(*cell);
+        words << text(*cell);
     words << nameInWords(item.state);
     return words.join('\n').toLower();
 }

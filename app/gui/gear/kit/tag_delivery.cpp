@@ -1,6 +1,7 @@
 #include "app/gui/gear/kit/tag_delivery.h"
 
 #include "app/paper/tag_sheet.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
 
@@ -31,7 +32,7 @@ void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::stri
             then(TagDeliveryText::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
                      .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
                                   QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
-                          file));
+                          text(file)));
         });
 }
 

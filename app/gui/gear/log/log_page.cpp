@@ -7,6 +7,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
@@ -129,7 +130,7 @@ void LogPage::refresh() {
                     read.log.push_back({entry, item ? item->kitType : std::string()});
                 }
             for (const core::Boat& boat : club.register_().boats())
-                read.boats << QString::fromStdString(boat.name);
+                read.boats << text(boat.name);
             return read;
         },
         [this](Read read) { take(std::move(read)); });
@@ -160,10 +161,10 @@ void LogPage::choose(const QString& id) {
     m_chosen = id;
     const core::LogEntry& entry = logged->entry;
     m_oneAbout->setText(aboutInWords(*logged));
-    m_oneText->setText(entry.closed ? tr("%1\nClosed %2: %3")
-                                          .arg(QString::fromStdString(entry.text), inWords(*entry.closed),
-                                               QString::fromStdString(entry.closing))
-                                    : QString::fromStdString(entry.text));
+    m_oneText->setText(
+        entry.closed
+            ? tr("%1\nClosed %2: %3").arg(text(entry.text), inWords(*entry.closed), text(entry.closing))
+            : text(entry.text));
     m_closing->setVisible(!entry.closed);
     m_close->setVisible(!entry.closed);
     m_close->setEnabled(!m_closing->text().trimmed().isEmpty());
@@ -205,7 +206,7 @@ void LogPage::writeEntry() {
               core::Club& club, const std::string& by,
               core::Moment moment) { return club.log().add(about, text, severity, by, moment); },
           [this](const core::LogEntry& entry) {
-              say(tr("Written: %1").arg(QString::fromStdString(entry.text)));
+              say(tr("Written: %1").arg(text(entry.text)));
               m_text->clear();
               m_code->clear();
               m_severity->setCurrentIndex(0);

@@ -7,6 +7,7 @@
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_events.h"
 #include "core/club/club_kit.h"
@@ -57,11 +58,11 @@ void EventPage::build() {
 void EventPage::refresh() {
     ask([](core::Club& club) { return club.events().names(); },
         [this](const std::vector<std::string>& events) {
-            const QString day = QString::fromStdString(today().iso());
+            const QString day = text(today().iso());
             const QString before = m_event->currentText();
             m_event->clear();
             for (const std::string& event : events)
-                m_event->addItem(QString::fromStdString(event));
+                m_event->addItem(text(event));
             m_event->addItem(day);
             m_event->setEditText(before.isEmpty() ? m_event->itemText(0) : before);
             show(m_event->currentText());

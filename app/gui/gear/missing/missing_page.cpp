@@ -10,6 +10,7 @@
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/cautions.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
@@ -115,14 +116,12 @@ void MissingPage::take(Read read) {
     const QString before = m_stocktakes->currentData().toString();
     m_stocktakes->clear();
     for (const core::OpenCheck& check : read.stocktakes)
-        m_stocktakes->addItem(QString::fromStdString(check.location.name),
-                              QString::fromStdString(check.check));
+        m_stocktakes->addItem(text(check.location.name), text(check.check));
     if (read.stocktakes.empty()) m_stocktakes->addItem(tr("no stocktake open"), QString());
     m_stocktakes->setCurrentIndex(std::max(0, m_stocktakes->findData(before)));
     m_begin->setVisible(read.stocktakes.empty());
-    choose(m_lines->indexOfKey(m_chosen) >= 0 || m_missing.empty()
-               ? m_chosen
-               : QString::fromStdString(m_missing.front().item.id));
+    choose(m_lines->indexOfKey(m_chosen) >= 0 || m_missing.empty() ? m_chosen
+                                                                   : text(m_missing.front().item.id));
     if (const int row = m_lines->indexOfKey(m_chosen); row >= 0) m_list->setCurrentIndex(m_lines->index(row));
 }
 
@@ -133,8 +132,7 @@ void MissingPage::choose(const QString& code) {
     if (item == m_missing.end()) return;
     if (m_chosen != code) m_writeOff->clear();
     m_chosen = code;
-    m_name->setText(
-        QStringLiteral("%1 %2").arg(QString::fromStdString(item->kitType), codeInWords(item->item.tag)));
+    m_name->setText(QStringLiteral("%1 %2").arg(text(item->kitType), codeInWords(item->item.tag)));
     m_chain->setRows(chainOf(*item, today()));
     m_next->setText(nextStepsOf(*item).join('\n'));
 }
@@ -162,7 +160,7 @@ void MissingPage::found(const QString& text, core::SeenBy seenBy) {
                 return item.item.id == scan->item.id;
             };
             const QString thing =
-                QStringLiteral("%1 %2").arg(QString::fromStdString(scan->name), codeInWords(scan->item.tag));
+                QStringLiteral("%1 %2").arg(app::text(scan->name), codeInWords(scan->item.tag));
             if (std::any_of(m_missing.begin(), m_missing.end(), wasMissing)) {
                 tools().sounds.play(Sound::NewAndFine);
                 say(tr("Found: %1, at %2. Look whether it is fit for use before it goes back.")

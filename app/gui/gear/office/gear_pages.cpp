@@ -15,6 +15,7 @@
 #include "app/gui/gear/replace/replace_page.h"
 #include "app/gui/gear/tags/tags_page.h"
 #include "app/gui/widgets/gear_page.h"
+#include "app/text/text.h"
 #include "core/club/club.h"
 #include "core/club/club_register.h"
 
@@ -35,7 +36,7 @@ void readPeople(GearOffice& office, ClubThread& club) {
             QStringList officers;
             QStringList others;
             for (const core::Person& person : people)
-                (person.role == "gear officer" ? officers : others) << QString::fromStdString(person.name);
+                (person.role == "gear officer" ? officers : others) << text(person.name);
             office.setPeople(officers, others);
         });
 }

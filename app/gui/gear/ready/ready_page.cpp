@@ -96,7 +96,7 @@ void ReadyPage::connectParts() {
     connect(m_cameraButton, &QPushButton::clicked, this,
             [this] { showCamera(m_left->currentWidget() != m_camera); });
     connect(m_camera, &CameraPanel::codeSeen, this,
-            [this](const core::ScannedText& scan) { takeCode(QString::fromStdString(scan.text)); });
+            [this](const core::ScannedText& scan) { takeCode(text(scan.text)); });
     auto* capture = new CodeCapture(*this, *m_code);
     connect(capture, &CodeCapture::codeTyped, this, &ReadyPage::takeCode);
     connect(m_list, &RowList::rowPressed, this, [this](const QString& code) {

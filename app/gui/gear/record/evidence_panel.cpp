@@ -6,6 +6,7 @@
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_register.h"
@@ -89,7 +90,7 @@ void EvidencePanel::refresh() {
             const QString before = m_boats->currentText();
             m_boats->clear();
             for (const core::Boat& boat : boats)
-                m_boats->addItem(QString::fromStdString(boat.name));
+                m_boats->addItem(text(boat.name));
             m_boats->setCurrentIndex(std::max(0, m_boats->findText(before)));
         });
 }
@@ -104,9 +105,8 @@ void EvidencePanel::look() {
     read(
         [boat = m_boats->currentText().toStdString(), on = *on, today = today()](core::Club& club) {
             const auto evidence = club.answers().evidence(boat, on);
-            return evidence
-                       ? Answer(evidencePrintoutOf(*evidence, QString::fromStdString(club.name()), today))
-                       : Answer(evidence.error());
+            return evidence ? Answer(evidencePrintoutOf(*evidence, text(club.name()), today))
+                            : Answer(evidence.error());
         },
         [this](const Answer& printout) {
             if (printout)

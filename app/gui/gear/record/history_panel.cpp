@@ -8,6 +8,7 @@
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_register.h"
@@ -68,9 +69,9 @@ void HistoryPanel::refresh() {
             m_names->clear();
             m_names->addItem(tr("choose"), QString());
             for (const core::Boat& boat : names.first)
-                m_names->addItem(QString::fromStdString(boat.name), QString::fromStdString(boat.name));
+                m_names->addItem(text(boat.name), text(boat.name));
             for (const core::Person& person : names.second)
-                m_names->addItem(QString::fromStdString(person.name), QString::fromStdString(person.name));
+                m_names->addItem(text(person.name), text(person.name));
             m_names->setCurrentIndex(std::max(0, m_names->findData(before)));
         });
 }

@@ -1,4 +1,5 @@
 #include "app/gui/gear/record/history_words.h"
+#include "app/text/text.h"
 
 #include "app/text/words.h"
 
@@ -18,8 +19,8 @@ struct HistoryWordsText {
     Q_DECLARE_TR_FUNCTIONS(HistoryWords)
 };
 
-QString text(const QJsonObject& body, const char* name) {
-    return body[QLatin1String(name)].toString();
+QString field(const QJsonObject& body, const char* name) {
+    return app::text(body[QLatin1String(name)].toString());
 }
 
 QString dayInWords(const QString& iso) {
@@ -50,16 +51,16 @@ QString cellsInWords(const QJsonObject& set) {
     QStringList words;
     for (auto cell = set.begin(); cell != set.end(); ++cell)
         if (!cell.value().toString().isEmpty())
-            words << HistoryWordsText::tr("%1: %2").arg(QString(cell.key()).replace('_', ' '),
-                                                        cell.value().toString());
+            words << HistoryWordsText::tr("%1: %2").arg(app::text(cell.key()).replace('_', ' '),
+                                                        app::text(cell.value().toString()));
     return words.join(HistoryWordsText::tr(", "));
 }
 
 QString stateInWords(const QJsonObject& set) {
-    const QString state = text(set, "state");
+    const QString state = field(set, "state");
     if (state == "missing") return HistoryWordsText::tr("marked missing");
     if (state == "unserviceable") return HistoryWordsText::tr("withdrawn: unserviceable");
-    if (state == "written off") return HistoryWordsText::tr("written off: %1").arg(text(set, "why"));
+    if (state == "written off") return HistoryWordsText::tr("written off: %1").arg(field(set, "why"));
     return HistoryWordsText::tr("back in use: serviceable");
 }
 
@@ -72,34 +73,35 @@ QString itemInWords(const QJsonObject& set) {
 }
 
 QString serviceInWords(const QJsonObject& row, const QJsonObject& set) {
-    const QString part = text(row, "part");
+    const QString part = field(row, "part");
     const QString rule =
-        part.isEmpty() ? text(row, "rule") : HistoryWordsText::tr("%1, %2").arg(part, text(row, "rule"));
-    const QString by = text(set, "by");
+        part.isEmpty() ? field(row, "rule") : HistoryWordsText::tr("%1, %2").arg(part, field(row, "rule"));
+    const QString by = field(set, "by");
     const QString passed =
-        text(set, "passed") == "no" ? HistoryWordsText::tr("not passed") : HistoryWordsText::tr("passed");
+        field(set, "passed") == "no" ? HistoryWordsText::tr("not passed") : HistoryWordsText::tr("passed");
     const QString words =
-        HistoryWordsText::tr("%1 on %2: %3").arg(rule, dayInWords(text(row, "day")), passed);
+        HistoryWordsText::tr("%1 on %2: %3").arg(rule, dayInWords(field(row, "day")), passed);
     return by.isEmpty() ? words : HistoryWordsText::tr("%1, by %2").arg(words, by);
 }
 
 QString logInWords(const QJsonObject& row, const QJsonObject& set) {
-    if (!text(set, "closed").isEmpty() && !set.contains("severity"))
-        return HistoryWordsText::tr("log entry “%1” closed: %2").arg(text(row, "text"), text(set, "closing"));
-    if (!text(set, "closed").isEmpty())
+    if (!field(set, "closed").isEmpty() && !set.contains("severity"))
+        return HistoryWordsText::tr("log entry “%1” closed: %2")
+            .arg(field(row, "text"), field(set, "closing"));
+    if (!field(set, "closed").isEmpty())
         return HistoryWordsText::tr("log entry: %1 (closed %2: %3)")
-            .arg(text(row, "text"), dayInWords(text(set, "closed")), text(set, "closing"));
-    return HistoryWordsText::tr("log entry: %1").arg(text(row, "text"));
+            .arg(field(row, "text"), dayInWords(field(set, "closed")), field(set, "closing"));
+    return HistoryWordsText::tr("log entry: %1").arg(field(row, "text"));
 }
 
 QString useInWords(const QJsonObject& row, const QJsonObject& set) {
     QStringList use;
-    if (!text(set, "hours").isEmpty() && text(set, "hours") != "0")
-        use << HistoryWordsText::tr("%1 h").arg(text(set, "hours"));
-    if (!text(set, "launches").isEmpty() && text(set, "launches") != "0")
-        use << HistoryWordsText::tr("launches: %1").arg(text(set, "launches"));
+    if (!field(set, "hours").isEmpty() && field(set, "hours") != "0")
+        use << HistoryWordsText::tr("%1 h").arg(field(set, "hours"));
+    if (!field(set, "launches").isEmpty() && field(set, "launches") != "0")
+        use << HistoryWordsText::tr("launches: %1").arg(field(set, "launches"));
     return HistoryWordsText::tr("used on %1: %2")
-        .arg(dayInWords(text(row, "day")), use.join(HistoryWordsText::tr(", ")));
+        .arg(dayInWords(field(row, "day")), use.join(HistoryWordsText::tr(", ")));
 }
 
 /// A row of one of the register's files.
@@ -110,15 +112,15 @@ QString rowInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "service") return serviceInWords(row, set);
     if (kind == "log_entry") return logInWords(row, set);
     if (kind == "use_record" && body["gone"].toBool())
-        return HistoryWordsText::tr("use on %1 taken back").arg(dayInWords(text(row, "day")));
+        return HistoryWordsText::tr("use on %1 taken back").arg(dayInWords(field(row, "day")));
     if (kind == "use_record") return useInWords(row, set);
     if (kind == "happening")
-        return HistoryWordsText::tr("%1 on %2").arg(text(row, "event"), dayInWords(text(row, "day")));
-    if (kind == "part") return HistoryWordsText::tr("part %1: %2").arg(text(row, "part"), cellsInWords(set));
+        return HistoryWordsText::tr("%1 on %2").arg(field(row, "event"), dayInWords(field(row, "day")));
+    if (kind == "part") return HistoryWordsText::tr("part %1: %2").arg(field(row, "part"), cellsInWords(set));
     if (kind == "manifest_line")
-        return HistoryWordsText::tr("manifest, %1: %2").arg(text(row, "kit_type"), cellsInWords(set));
+        return HistoryWordsText::tr("manifest, %1: %2").arg(field(row, "kit_type"), cellsInWords(set));
     if (kind == "point")
-        return HistoryWordsText::tr("point %1: %2").arg(text(row, "point"), cellsInWords(set));
+        return HistoryWordsText::tr("point %1: %2").arg(field(row, "point"), cellsInWords(set));
     // Measures are private: a person's history says that they were written, not what they are.
     if (kind == "person") return HistoryWordsText::tr("written in the register");
     return HistoryWordsText::tr("written in the register: %1").arg(cellsInWords(set));
@@ -127,7 +129,7 @@ QString rowInWords(const QString& kind, const QJsonObject& body) {
 QString peopleInWords(const QJsonArray& people) {
     QStringList names;
     for (const auto& name : people)
-        names << name.toString();
+        names << app::text(name.toString());
     return names.isEmpty() ? HistoryWordsText::tr("nobody named")
                            : HistoryWordsText::tr("aboard: %1").arg(listed(names));
 }
@@ -135,70 +137,70 @@ QString peopleInWords(const QJsonArray& people) {
 QString operationInWords(const QJsonObject& operation) {
     QStringList words{HistoryWordsText::tr("launches: %1").arg(operation["launches"].toDouble())};
     if (operation.contains("hours")) words << HistoryWordsText::tr("%1 h").arg(operation["hours"].toDouble());
-    if (!text(operation, "fuel").isEmpty())
-        words << HistoryWordsText::tr("fuel: %1").arg(text(operation, "fuel"));
-    if (!text(operation, "incidents").isEmpty()) words << text(operation, "incidents");
+    if (!field(operation, "fuel").isEmpty())
+        words << HistoryWordsText::tr("fuel: %1").arg(field(operation, "fuel"));
+    if (!field(operation, "incidents").isEmpty()) words << field(operation, "incidents");
     return HistoryWordsText::tr("log of the operation: %1").arg(words.join(HistoryWordsText::tr(", ")));
 }
 
 QString signedInWords(const QJsonObject& body) {
     const QString words = HistoryWordsText::tr("%1 signed: %2")
-                              .arg(phaseInWords(text(body, "phase")),
-                                   outcomeInWords(text(body["answer"].toObject(), "outcome")));
-    const QString urgent = text(body, "urgent");
+                              .arg(phaseInWords(field(body, "phase")),
+                                   outcomeInWords(field(body["answer"].toObject(), "outcome")));
+    const QString urgent = field(body, "urgent");
     return urgent.isEmpty() ? words : HistoryWordsText::tr("%1; urgent: %2").arg(words, urgent);
 }
 
 QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "check-opened")
         return HistoryWordsText::tr("%1 of %2 begun")
-            .arg(phaseInWords(text(body, "phase")), text(body, "boat"));
+            .arg(phaseInWords(field(body, "phase")), field(body, "boat"));
     if (kind == "names-given") return peopleInWords(body["people"].toArray());
     if (kind == "tag-seen")
-        return HistoryWordsText::tr("seen in a check, %1").arg(meansInWords(text(body, "seen_by")));
+        return HistoryWordsText::tr("seen in a check, %1").arg(meansInWords(field(body, "seen_by")));
     if (kind == "act-taken-back") {
-        const QString reason = text(body, "reason");
+        const QString reason = field(body, "reason");
         return reason.isEmpty() ? HistoryWordsText::tr("the last of it taken back")
                                 : HistoryWordsText::tr("writing off taken back: %1").arg(reason);
     }
     if (kind == "check-closed") {
-        const QString reason = text(body, "reason");
+        const QString reason = field(body, "reason");
         return reason.isEmpty() ? HistoryWordsText::tr("check left; nothing was recorded in it")
                                 : HistoryWordsText::tr("check closed unsigned: %1").arg(reason);
     }
     if (kind == "point-recorded")
-        return HistoryWordsText::tr("%1: %2").arg(text(body, "point"),
+        return HistoryWordsText::tr("%1: %2").arg(field(body, "point"),
                                                   numberInWords(body["value"].toDouble()));
     if (kind == "check-signed") return signedInWords(body);
-    if (kind == "event-given") return HistoryWordsText::tr("filed under %1").arg(text(body, "event"));
+    if (kind == "event-given") return HistoryWordsText::tr("filed under %1").arg(field(body, "event"));
     if (kind == "operation-logged") return operationInWords(body["operation"].toObject());
     if (kind == "private-erased") return HistoryWordsText::tr("measures erased");
     if (kind == "tag-fixed")
-        return HistoryWordsText::tr("new tag %1").arg(codeInWords(text(body, "tag").toStdString()));
+        return HistoryWordsText::tr("new tag %1").arg(codeInWords(field(body, "tag").toStdString()));
     return kind;
 }
 
 Mark markOf(const core::HistoryLine& line, const QJsonObject& body) {
-    const QString state = text(body["set"].toObject(), "state");
+    const QString state = field(body["set"].toObject(), "state");
     if (!state.isEmpty() && state != "serviceable") return Mark::Look;
     if (line.kind != "check-signed") return Mark::NotAsked;
-    return text(body["answer"].toObject(), "outcome") == "incomplete" ? Mark::Look : Mark::Found;
+    return field(body["answer"].toObject(), "outcome") == "incomplete" ? Mark::Look : Mark::Found;
 }
 
 QString whereInWords(const core::HistoryLine& line, core::CalendarDay today) {
     QString words = inWords(line.at.value_or(line.recordedAt), today);
-    if (!line.by.empty()) words += HistoryWordsText::tr(", by %1").arg(QString::fromStdString(line.by));
+    if (!line.by.empty()) words += HistoryWordsText::tr(", by %1").arg(text(line.by));
     return HistoryWordsText::tr("%1 · number %2 of machine %3")
         .arg(withCapital(words))
         .arg(line.seq)
-        .arg(QString::fromStdString(line.machine).left(8));
+        .arg(text(line.machine).left(8));
 }
 
 } // namespace
 
 QString inWords(const core::HistoryLine& line) {
     const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line.body)).object();
-    const QString kind = QString::fromStdString(line.kind);
+    const QString kind = text(line.kind);
     if (body.contains("set") && body.contains("row")) return rowInWords(kind, body);
     return checkInWords(kind, body);
 }
@@ -208,10 +210,9 @@ std::vector<ListRow> linesOf(const std::vector<core::HistoryLine>& history, core
     for (auto line = history.rbegin(); line != history.rend(); ++line) {
         const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line->body)).object();
         const Mark mark = markOf(*line, body);
-        rows.push_back(
-            plainRow(QStringLiteral("%1/%2").arg(QString::fromStdString(line->machine)).arg(line->seq), mark,
-                     mark == Mark::Look ? HistoryWordsText::tr("look") : QString(),
-                     withCapital(inWords(*line)), whereInWords(*line, today)));
+        rows.push_back(plainRow(QStringLiteral("%1/%2").arg(text(line->machine)).arg(line->seq), mark,
+                                mark == Mark::Look ? HistoryWordsText::tr("look") : QString(),
+                                withCapital(inWords(*line)), whereInWords(*line, today)));
         rows.back().remarkIsLook = false;
     }
     return rows;

@@ -6,6 +6,7 @@
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/errors.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_record.h"
 
@@ -87,8 +88,7 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
         rows.push_back(plainRow(QString::number(rows.size()), Mark::Look, tr("look"), errorInWords(problem),
                                 placeInWords(problem)));
     m_lines->setRows(rows);
-    m_head->setText(
-        tr("The newest hash, to write down on paper: %1").arg(QString::fromStdString(verification->head)));
+    m_head->setText(tr("The newest hash, to write down on paper: %1").arg(text(verification->head)));
 }
 
 } // namespace app

@@ -78,9 +78,8 @@ void ArrivalPanel::setKit(const std::string& kitType, const std::string& size, i
     m_size = size;
     m_codes.clear();
     m_count->setValue(count);
-    const QString name = QString::fromStdString(kitType);
-    m_name->setText(size.empty() ? tr("New: %1").arg(name)
-                                 : tr("New: %1, size %2").arg(name, QString::fromStdString(size)));
+    const QString name = text(kitType);
+    m_name->setText(size.empty() ? tr("New: %1").arg(name) : tr("New: %1, size %2").arg(name, text(size)));
     m_registerButton->setEnabled(!kitType.empty());
     m_tagsButton->setEnabled(false);
     say(QString());

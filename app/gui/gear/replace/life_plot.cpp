@@ -3,6 +3,7 @@
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
 #include "app/text/plan_sentences.h"
+#include "app/text/text.h"
 
 #include <QAreaSeries>
 #include <QChart>
@@ -100,8 +101,7 @@ void LifePlot::drawForeground(QPainter* painter, const QRectF& rect) {
         const double x = chart()->mapToPosition({allowed.months / 12.0, 0}, m_curve).x();
         painter->setPen(QPen(palette.look, 3));
         painter->drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
-        label(*painter, {x + 8, plot.top() + 4 + 28 * line++},
-              tr("rule: %1").arg(QString::fromStdString(allowed.rule)), true);
+        label(*painter, {x + 8, plot.top() + 4 + 28 * line++}, tr("rule: %1").arg(text(allowed.rule)), true);
     }
     painter->restore();
 }

@@ -11,6 +11,7 @@
 #include "app/paper/whole_file.h"
 #include "app/text/cautions.h"
 #include "app/text/plan_sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_plans.h"
 
@@ -197,7 +198,7 @@ void ReplacePage::refresh() {
         [question, today = today()](core::Club& club) -> core::Result<Read> {
             auto plan = club.plans().replacement(question, today);
             if (!plan) return plan.error();
-            return Read{QString::fromStdString(club.name()), std::move(*plan), club.plans().kitLives(today)};
+            return Read{text(club.name()), std::move(*plan), club.plans().kitLives(today)};
         },
         [this](const core::Result<Read>& read) { take(read); });
 }
@@ -275,8 +276,7 @@ void ReplacePage::showLife(const core::ReplacementRow& row) {
 
 void ReplacePage::save(Paper paper) {
     const char* const ending = paper == Paper::Sheet ? "pdf" : paper == Paper::Csv ? "csv" : "ics";
-    const QString proposed =
-        tr("order %1.%2").arg(QString::fromStdString(m_plan->today.iso()), QLatin1String(ending));
+    const QString proposed = tr("order %1.%2").arg(text(m_plan->today.iso()), QLatin1String(ending));
     const QString file = fileToSave(tools().choosers, this, proposed);
     if (file.isEmpty()) return;
     core::Outcome written = core::Done{};
@@ -291,7 +291,7 @@ void ReplacePage::save(Paper paper) {
         written = writeWholeFile(path, QByteArray::fromStdString(text));
     }
     if (written)
-        say(tr("Saved: %1").arg(file));
+        say(tr("Saved: %1").arg(text(file)));
     else
         sayError(written.error());
     emit saved();

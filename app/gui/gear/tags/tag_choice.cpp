@@ -1,6 +1,7 @@
 #include "app/gui/gear/tags/tag_choice.h"
 
 #include "app/paper/tag_sheet.h"
+#include "app/text/text.h"
 
 #include <QCoreApplication>
 
@@ -15,11 +16,11 @@ struct TagChoiceText {
 QString kindOf(const core::TagLabel& tag) {
     if (tag.code.starts_with('B')) return TagChoiceText::tr("boats");
     if (tag.code.starts_with('P')) return TagChoiceText::tr("people");
-    return QString::fromStdString(tag.name);
+    return text(tag.name);
 }
 
 QString homeOf(const core::TagLabel& tag) {
-    return QString::fromStdString(tag.code.starts_with('B') ? tag.name : tag.owner);
+    return text(tag.code.starts_with('B') ? tag.name : tag.owner);
 }
 
 } // namespace
@@ -40,9 +41,9 @@ void TagChoice::leaveOut(bool all) {
     for (const core::TagLabel& tag : m_tags) {
         if (!isShown(tag)) continue;
         if (all)
-            m_leftOut.insert(QString::fromStdString(tag.code));
+            m_leftOut.insert(text(tag.code));
         else
-            m_leftOut.remove(QString::fromStdString(tag.code));
+            m_leftOut.remove(text(tag.code));
     }
 }
 
@@ -64,12 +65,12 @@ std::vector<ListRow> TagChoice::lines() const {
     std::vector<ListRow> lines;
     for (const core::TagLabel& tag : m_tags) {
         if (!isShown(tag)) continue;
-        const QString code = QString::fromStdString(tag.code);
+        const QString code = text(tag.code);
         const bool isOut = m_leftOut.contains(code);
-        const QString owner = QString::fromStdString(tag.owner);
+        const QString owner = text(tag.owner);
         lines.push_back(plainRow(code, isOut ? Mark::NotAsked : Mark::Found,
                                  isOut ? TagChoiceText::tr("left out") : TagChoiceText::tr("to print"),
-                                 QString::fromStdString(tag.name),
+                                 text(tag.name),
                                  isOut && owner.isEmpty() ? TagChoiceText::tr("left out")
                                  : isOut                  ? TagChoiceText::tr("%1 · left out").arg(owner)
                                                           : owner,
@@ -81,7 +82,7 @@ std::vector<ListRow> TagChoice::lines() const {
 std::vector<core::TagLabel> TagChoice::chosen() const {
     std::vector<core::TagLabel> chosen;
     for (const core::TagLabel& tag : m_tags)
-        if (isShown(tag) && !m_leftOut.contains(QString::fromStdString(tag.code))) chosen.push_back(tag);
+        if (isShown(tag) && !m_leftOut.contains(text(tag.code))) chosen.push_back(tag);
     if (m_withControl)
         for (core::TagLabel& tag : controlTags())
             chosen.push_back(std::move(tag));

@@ -10,6 +10,7 @@
 #include "app/paper/tag_sheet.h"
 #include "app/text/cautions.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
 
@@ -220,7 +221,7 @@ void TagsPage::sayWritten(const core::Result<int>& sheets, const QString& file) 
     m_said->setText(sheets ? tr("Saved: %1, %2")
                                  .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
                                               QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
-                                      file)
+                                      text(file))
                            : withCapital(errorLine(sheets.error())) + QLatin1Char('.'));
     emit written();
 }

@@ -1,0 +1,102 @@
+#include "tests/app/cli/small_club.h"
+
+namespace small_club {
+namespace {
+
+using support::Limits;
+using testing::HasSubstr;
+
+/// The machine gives out while the program is at work.
+class ShortOfMeans : public SmallClub {
+protected:
+    Ran runWith(const Limits& limits, std::vector<std::string> words) const {
+        words.insert(words.begin() + 1, m_file);
+        words.insert(words.end(), {"--today", today});
+        return ctl(words, {}, limits);
+    }
+    /// The club's file may grow as it must, a sheet of so many tags may not be.
+    Limits noRoomForSheets() const { return {.fileBytes = 1'600'000}; }
+    int knives() const {
+        int count = 0;
+        const std::string items = [&] {
+            (void)run({"export", m_folder / "out"});
+            return textOf(m_folder / "out" / "items.csv");
+        }();
+        for (std::size_t at = 0; (at = items.find(",knife,", at)) != std::string::npos; ++at)
+            ++count;
+        return count;
+    }
+};
+
+TEST_F(ShortOfMeans, newTagsAreToldBeforeTheirSheetIsMade) {
+    const std::string out = m_folder / "new.pdf";
+    const int before = knives();
+    const Ran ran =
+        runWith(noRoomForSheets(), {"receive", "--kit-type", "knife", "--count", "1000", "--out", out});
+    EXPECT_EQ(ran.exit, 3) << ran.err;
+    expectOneErrorLine(ran);
+    EXPECT_THAT(ran.err, HasSubstr("the tags are recorded, but their sheet could not be made"));
+    EXPECT_THAT(ran.err, HasSubstr("'tholepinctl tags " + m_file.string() + " --items"));
+    EXPECT_EQ(knives(), before + 1000);
+    EXPECT_FALSE(std::filesystem::exists(out));
+    EXPECT_THAT(ran.out, testing::StartsWith("1000 items registered.\n  K"));
+}
+
+TEST_F(ShortOfMeans, theSheetIsMadeAgainOfTheCodesThatWereTold) {
+    const std::string out = m_folder / "new.pdf";
+    const Ran ran = runWith(noRoomForSheets(),
+                            {"receive", "--kit-type", "knife", "--count", "1000", "--json", "--out", out});
+    EXPECT_EQ(ran.exit, 3) << ran.err;
+    expectOneErrorLine(ran);
+    std::vector<std::string> again{"tags", "--out", out, "--items"};
+    const Json told = Json::parse(ran.out);
+    for (const Json& item : told["items"])
+        again.push_back(item["code"]);
+    EXPECT_EQ(again.size(), 1004U);
+    EXPECT_EQ(run(again).exit, 0);
+    EXPECT_TRUE(std::filesystem::exists(out));
+}
+
+// pipe(7): whoever writes to a pipe that nobody reads is ended by a signal. What is recorded is finished
+// first.
+TEST_F(ShortOfMeans, theSheetIsMadeThoughNobodyReadsTheCodes) {
+    const std::string out = m_folder / "new.pdf";
+    const Ran ran =
+        support::runProgram("/bin/bash", {"-c", std::string(THOLEPINCTL) + " receive " + m_file.string() +
+                                                    " --kit-type knife --count 1000 --out " + out +
+                                                    " | head -1; exit ${PIPESTATUS[0]}"});
+    EXPECT_EQ(ran.exit, 3);
+    EXPECT_EQ(ran.out, "1000 items registered.\n");
+    EXPECT_TRUE(std::filesystem::exists(out));
+}
+
+TEST_F(ShortOfMeans, withRoomEverythingIsMade) {
+    const std::string out = m_folder / "new.pdf";
+    EXPECT_EQ(runWith({}, {"receive", "--kit-type", "knife", "--count", "200", "--out", out}).exit, 0);
+    EXPECT_TRUE(std::filesystem::exists(out));
+    EXPECT_EQ(runWith({}, {"retag", paddle1, "--out", out}).exit, 0);
+}
+
+// setrlimit(2), RLIMIT_AS. From too little to load the program to enough: wherever memory gives out, the
+// program ends with one line and the exit code of the contract. Below the first of these the system's loader
+// gives up.
+TEST_F(ShortOfMeans, memoryThatGivesOutIsSaidInOneLine) {
+    int gaveOut = 0, done = 0;
+    for (unsigned long megabytes = 100; megabytes <= 220; megabytes += 5) {
+        const Ran ran = runWith({.addressBytes = megabytes << 20U},
+                                {"tags", "--mint", "300", "--out", m_folder / "tags.pdf"});
+        if (ran.exit == 0) {
+            ++done;
+            continue;
+        }
+        if (ran.exit == 127) continue; // the system's loader had too little to load the program
+        EXPECT_EQ(ran.exit, 3) << megabytes << ": " << ran.err;
+        expectOneErrorLine(ran);
+        ++gaveOut;
+    }
+    EXPECT_GT(gaveOut, 3);
+    EXPECT_GT(done, 3);
+}
+
+} // namespace
+} // namespace small_club
