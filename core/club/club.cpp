@@ -44,6 +44,37 @@ Result<Club> Club::create(const std::filesystem::path& file, const std::string& 
     });
 }
 
+namespace {
+
+/// Ends the making of a file that nobody is to have.
+struct NotMade {};
+
+} // namespace
+
+Result<ImportPlan> Club::createFrom(const std::filesystem::path& file, const std::string& name,
+                                    const std::filesystem::path& folder, CalendarDay today,
+                                    const std::function<void(int, int)>& progress) {
+    return guarded([&]() -> Result<ImportPlan> {
+        if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
+        const auto called = nameFrom(name, "club");
+        if (!called) return called.error();
+        Result<ImportPlan> plan = ImportPlan{};
+        std::optional<Ledger> ledger;
+        const auto fill = [&](Database& fresh) {
+            ledger.emplace(fresh).append(ClubNamed{*called}, {});
+            plan = importInto(fresh, *ledger, folder, today, progress);
+            if (!plan || !plan->rejected.empty()) throw NotMade();
+        };
+        try {
+            clubFile::create(file, fill);
+        } catch (const NotMade&) {
+            return plan;
+        }
+        ledger->committed();
+        return plan;
+    });
+}
+
 Result<Club> Club::open(const std::filesystem::path& file, Access access) {
     return guarded([&]() -> Result<Club> {
         if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};

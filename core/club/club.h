@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -17,9 +18,11 @@ class ClubKit;
 class ClubLog;
 class ClubManifests;
 class ClubPlans;
+class CalendarDay;
 class ClubRecord;
 class ClubRegister;
 struct ClubState;
+struct ImportPlan;
 
 /// A club file and everything a person does with it, by subject. Each subject is a small face of its own
 /// header, valid as long as this Club.
@@ -33,6 +36,11 @@ class Club {
 public:
     /// Refuses an existing file (FileExists). The file is whole and durable when this returns.
     static Result<Club> create(const std::filesystem::path& file, const std::string& name);
+    /// The same with a register from a folder of CSV, in one: with a row rejected there is no file, and the
+    /// plan says which.
+    static Result<ImportPlan> createFrom(const std::filesystem::path& file, const std::string& name,
+                                         const std::filesystem::path& folder, CalendarDay today,
+                                         const std::function<void(int done, int of)>& progress = {});
     /// Migrates an older file after backing it up; refuses a newer one. ReadOnly never writes, not even that.
     enum class Access { ReadWrite, ReadOnly };
     static Result<Club> open(const std::filesystem::path& file, Access access = Access::ReadWrite);

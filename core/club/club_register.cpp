@@ -24,16 +24,25 @@
 
 namespace core {
 
+Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::filesystem::path& folder,
+                              CalendarDay today, const std::function<void(int, int)>& progress) {
+    auto plan = planImport(folder, RegisterStore(database), today, mintKitCode, progress);
+    if (!plan || !plan->rejected.empty()) return plan;
+    for (RowChange& change : plan->changes) {
+        if (change.order) change.order = placeBehind(database, change);
+        ledger.append(rowWritten(change), {});
+    }
+    return plan;
+}
+
 Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, CalendarDay today,
                                            bool dryRun, const std::function<void(int, int)>& progress) {
+    if (dryRun)
+        return guarded(
+            [&] { return planImport(folder, m_state->registerStore, today, mintKitCode, progress); });
     return m_state->write([&](Ledger& ledger) -> Result<ImportPlan> {
-        auto plan = planImport(folder, m_state->registerStore, today, mintKitCode, progress);
-        if (!plan || !plan->rejected.empty() || dryRun) return plan;
-        for (RowChange& change : plan->changes) {
-            if (change.order) change.order = placeBehind(*m_state->database, change);
-            ledger.append(rowWritten(change), {});
-        }
-        m_state->endUrgentOfWhole(ledger, today);
+        auto plan = importInto(*m_state->database, ledger, folder, today, progress);
+        if (plan && plan->rejected.empty()) m_state->endUrgentOfWhole(ledger, today);
         return plan;
     });
 }

@@ -7,6 +7,7 @@
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
 #include "core/club/held_check.h"
+#include "core/exchange/csv_import.h"
 #include "core/store/check_store.h"
 #include "core/store/database.h"
 #include "core/store/ledger.h"
@@ -107,6 +108,11 @@ auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
 
 /// `known`: the club's places, as a list for people; empty when it has none.
 Error noSuchPlace(const std::string& name, const std::string& known);
+
+/// Plans the import of a folder of CSV and, when no row is rejected, appends what changes, within the
+/// caller's write.
+Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::filesystem::path& folder,
+                              CalendarDay today, const std::function<void(int done, int of)>& progress);
 
 /// Where a new row of an ordered sheet goes: behind all rows of its boat class or boat, also where rows
 /// before them were taken away.

@@ -4,6 +4,7 @@
 
 #include "app/cli/commands/reports.h"
 #include "app/cli/json/json_out.h"
+#include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/text.h"
 
@@ -18,21 +19,14 @@ struct CreateOptions : CommonOptions {
     std::string from;
 };
 
-/// What SQLite keeps beside the file while it is open goes with it.
-void removeFile(const std::filesystem::path& file) {
-    std::error_code ignored;
-    for (const char* beside : {"", "-wal", "-shm"})
-        std::filesystem::remove(file.string() + beside, ignored);
-}
-
-/// A club whose register was refused is no club yet: nothing stays behind.
-int fillOrRemove(core::Club& club, const CreateOptions& options, core::CalendarDay today) {
-    core::Result<core::ImportPlan> plan = importWithProgress(club, options.from, today, false);
-    const int exit = plan ? reportImport(*plan, options.json, false) : fail(plan.error());
-    if (exit == ExitFine) return exit;
-    { const core::Club closed = std::move(club); }
-    removeFile(options.file);
-    return exit;
+/// A club whose register was refused is no club yet: there is no file.
+int createFrom(const CreateOptions& options, core::CalendarDay today) {
+    Progress progress(QStringLiteral("import"));
+    const auto plan =
+        core::Club::createFrom(options.file, options.club, options.from, today, [&](int done, int of) {
+            if (of > 0) progress.show(static_cast<double>(done) / of);
+        });
+    return plan ? reportImport(*plan, options.json, false) : fail(plan.error());
 }
 
 int create(const CreateOptions& options) {
@@ -40,9 +34,9 @@ int create(const CreateOptions& options) {
     if (!moment) return fail(moment.error());
     if (!options.from.empty() && !std::filesystem::is_directory(options.from))
         return failWith("there is no folder of CSV files", options.from, "look at the path");
-    core::Result<core::Club> club = core::Club::create(options.file, options.club);
+    if (!options.from.empty()) return createFrom(options, moment->today);
+    const core::Result<core::Club> club = core::Club::create(options.file, options.club);
     if (!club) return fail(club.error());
-    if (!options.from.empty()) return fillOrRemove(*club, options, moment->today);
     if (options.json)
         say(importJson({}));
     else
