@@ -18,6 +18,7 @@ int main(int argc, char** argv) {
     app::addLogClose(line);
     app::addHistory(line);
     app::addVerify(line);
+    app::addRename(line);
     app::addErase(line);
     app::addBackup(line);
     app::addRestore(line);

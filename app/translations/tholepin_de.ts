@@ -1853,6 +1853,38 @@ Erledigt am %1: %2</translation>
         <source>the picture is larger than 64 million pixels, or takes too much memory or time to read</source>
         <translation>das Bild hat mehr als 64 Millionen Bildpunkte oder braucht zu viel Speicher oder Zeit</translation>
     </message>
+    <message>
+        <source>no %1 of this club is called &apos;%2&apos;</source>
+        <translation>dieser Verein hat nichts dieser Art (%1) mit dem Namen „%2“</translation>
+    </message>
+    <message>
+        <source>give the name as the register has it</source>
+        <translation>den Namen so angeben, wie er im Verzeichnis steht</translation>
+    </message>
+    <message>
+        <source>the new name is empty</source>
+        <translation>der neue Name ist leer</translation>
+    </message>
+    <message>
+        <source>say how it is to be called</source>
+        <translation>angeben, wie es heißen soll</translation>
+    </message>
+    <message>
+        <source>another one is called &apos;%1&apos;</source>
+        <translation>etwas anderes heißt schon „%1“</translation>
+    </message>
+    <message>
+        <source>take a name that nothing else has</source>
+        <translation>einen Namen nehmen, den nichts anderes hat</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is an old name of &apos;%2&apos;</source>
+        <translation>„%1“ ist ein früherer Name von „%2“</translation>
+    </message>
+    <message>
+        <source>take the name of now, or one that nothing had</source>
+        <translation>den heutigen Namen nehmen oder einen, den nichts hatte</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -2664,6 +2696,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>measures erased</source>
         <translation>Körpermaße gelöscht</translation>
+    </message>
+    <message>
+        <source>%1 is called %2 from here on</source>
+        <translation>%1 heißt von hier an %2</translation>
     </message>
 </context>
 <context>

@@ -75,6 +75,7 @@ constexpr std::array kinds{
     std::pair(Code::TagLikeOthers, Kind::NotFound),
     std::pair(Code::NothingHasTag, Kind::NotFound),
     std::pair(Code::NoSuchSubject, Kind::NotFound),
+    std::pair(Code::NothingSoNamed, Kind::NotFound),
     std::pair(Code::TagForWrittenOff, Kind::NotAllowed),
     std::pair(Code::WrittenOffAlready, Kind::NotAllowed),
     std::pair(Code::NotUnserviceable, Kind::NotAllowed),

@@ -72,6 +72,12 @@ enum class ErrorCode : std::uint16_t {
     NothingHasTag,   ///< tag code
     NoSuchSubject,   ///< what was asked for: a tag code, a boat or a person
 
+    // Names that are given anew
+    NothingSoNamed, ///< column that names such rows ("boat"); name
+    NameMissing,
+    NameTaken, ///< name of the other one
+    NameOfOld, ///< name; what had it is called so now
+
     // Items that are registered, written off, released, or given a new tag
     KitDayUnreadable, ///< the text
     MadeInFuture,     ///< day

@@ -30,6 +30,12 @@ public:
     /// `measuresOf`: the people whose mass and chest are written out, by name.
     Outcome exportCsv(const std::filesystem::path& folder, const std::vector<std::string>& measuresOf) const;
 
+    /// Another name for a boat, place, person, kit type, size or class; all that is and will be recorded
+    /// under the old one is about it. `of`: of a size its kit type. NotFound; BadInput when something else
+    /// has or had the new name.
+    Outcome rename(Named named, const std::string& from, const std::string& to, const std::string& of,
+                   const std::string& by);
+
     std::vector<Boat> boats() const;    ///< by name
     std::vector<Person> people() const; ///< by name
     Result<Boat> boat(const std::string& name) const;

@@ -113,6 +113,17 @@ void ImportDraft::lay(SheetFile& file, const std::function<std::string()>& mintI
                      [](const DraftRow* a, const DraftRow* b) { return a->given->row < b->given->row; });
 }
 
+/// What was renamed goes on under its new name: a row of the old one would be about the same thing.
+bool ImportDraft::rejectOldName(const Sheet& sheet, GivenRow& given, Rejections& rejections) const {
+    const auto named = sheet.keyColumns == 1 ? namedIn(sheet, 0) : std::nullopt;
+    if (!named) return false;
+    const std::string& name = given.text(0);
+    const std::string now = m_current.nameNow(*named, name);
+    if (foldName(now) == foldName(name)) return false;
+    rejections.add(sheet, given, 0, {ErrorCode::NameOfOld, {name, now}});
+    return true;
+}
+
 void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
     const std::string key = keyOf(sheet, keyCellsOf(sheet, given));
     if (given.isRagged) { // there for rows that refer to it, and for nothing else
@@ -127,7 +138,10 @@ void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& reject
                        {ErrorCode::KeyTwice, {std::to_string(row->given->row)}});
         return;
     }
-    if (!row) row = &add(sheet.id, key, {sheet.id, {}, Cells(sheet.columns.size()), nullptr});
+    if (!row) {
+        if (rejectOldName(sheet, given, rejections)) return;
+        row = &add(sheet.id, key, {sheet.id, {}, Cells(sheet.columns.size()), nullptr});
+    }
     row->given = &given;
     fill(*row, given);
     of(sheet.id).touched.push_back(row);

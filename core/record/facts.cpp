@@ -100,6 +100,13 @@ void fields(Of<PrivateErased> auto& fact, auto& field) {
     field("facts", fact.facts);
 }
 
+void fields(Of<Renamed> auto& fact, auto& field) {
+    field("named", fact.named);
+    field("of", fact.of);
+    field("from", fact.from);
+    field("to", fact.to);
+}
+
 namespace {
 
 std::string_view nameOfColumn(const Sheet& sheet, int column) {
@@ -177,9 +184,9 @@ constexpr std::array<std::pair<std::string_view, BodyReader>, sizeof...(Bodies)>
     return {{{Bodies::kind, readBody<Bodies>}...}};
 }
 
-constexpr auto readers =
-    readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, PointRecorded,
-              CheckSigned, CheckClosed, UrgentEnded, EventGiven, OperationLogged, TagFixed, PrivateErased>();
+constexpr auto readers = readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack,
+                                   PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven,
+                                   OperationLogged, TagFixed, PrivateErased, Renamed>();
 
 std::optional<FactBody> bodyFrom(std::string_view kind, const std::string& text) {
     if (const Sheet* sheet = sheetOfTable(kind)) return rowFrom(parsed(text), *sheet);

@@ -146,9 +146,19 @@ struct PrivateErased {
     std::vector<std::string> facts;
 };
 
+/// Something has another name from now on: facts of the old name, whenever they arrive, are about what has
+/// the new one.
+struct Renamed {
+    static constexpr std::string_view kind = "renamed";
+    Named named = Named::Boat;
+    std::string of; ///< of a size: its kit type
+    std::string from;
+    std::string to;
+};
+
 using FactBody = std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack,
                               PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven,
-                              OperationLogged, TagFixed, PrivateErased, RowWritten>;
+                              OperationLogged, TagFixed, PrivateErased, Renamed, RowWritten>;
 
 std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
 std::string textOf(const FactBody& body); ///< canonical JSON, see fact.h

@@ -96,6 +96,9 @@ json jsonOf(CalendarDay day) {
 json jsonOf(Phase phase) {
     return nameOf(phase);
 }
+json jsonOf(Named named) {
+    return nameOf(named);
+}
 json jsonOf(CheckOutcome outcome) {
     return nameOf(outcome);
 }
@@ -146,6 +149,14 @@ void readJson(const json& from, CalendarDay& into) {
 
 void readJson(const json& from, Phase& into) {
     if (!readName(from, {Phase::Launch, Phase::Return, Phase::Stocktake}, into)) failAt(from);
+}
+
+void readJson(const json& from, Named& into) {
+    std::string name;
+    readJson(from, name);
+    const auto named = namedFrom(name);
+    if (!named) failAt(from);
+    into = *named;
 }
 
 void readJson(const json& from, CheckOutcome& into) {

@@ -4,6 +4,7 @@
 #include "core/base/instant.h"
 #include "core/check/boat_check.h"
 #include "core/register/operation.h"
+#include "core/register/sheets.h"
 
 #include <limits>
 #include <nlohmann/json.hpp>
@@ -53,6 +54,7 @@ json jsonOf(double value);
 json jsonOf(Instant at);
 json jsonOf(CalendarDay day);
 json jsonOf(Phase phase);
+json jsonOf(Named named);
 json jsonOf(CheckOutcome outcome);
 json jsonOf(const AssignmentScore& score);
 json jsonOf(const CheckAnswer& answer);  // documents.cpp
@@ -65,6 +67,7 @@ void readJson(const json& from, double& into);
 void readJson(const json& from, Instant& into);
 void readJson(const json& from, CalendarDay& into);
 void readJson(const json& from, Phase& into);
+void readJson(const json& from, Named& into);
 void readJson(const json& from, CheckOutcome& into);
 void readJson(const json& from, AssignmentScore& into);
 void readJson(const json& from, CheckAnswer& into);

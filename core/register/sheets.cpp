@@ -179,7 +179,42 @@ constexpr std::array<Sheet, sheetCount> contract{{
     {SheetId::Log, "log.csv", "log_entry", 4, log},
 }};
 
+struct NamedRow {
+    Named named;
+    std::string_view column;
+    std::optional<SheetId> sheet;
+};
+
+constexpr std::array<NamedRow, namedCount> namedRows{{{Named::Boat, "boat", SheetId::Boats},
+                                                      {Named::Place, "place", SheetId::Places},
+                                                      {Named::Person, "person", SheetId::People},
+                                                      {Named::KitType, "kit_type", SheetId::KitTypes},
+                                                      {Named::Size, "size", SheetId::Sizes},
+                                                      {Named::BoatClass, "boat_class", std::nullopt}}};
+
 } // namespace
+
+std::string_view nameOf(Named named) {
+    return namedRows[static_cast<std::size_t>(named)].column;
+}
+
+std::optional<Named> namedFrom(std::string_view name) {
+    for (const NamedRow& each : namedRows)
+        if (each.column == name) return each.named;
+    return std::nullopt;
+}
+
+std::optional<SheetId> sheetOf(Named named) {
+    return namedRows[static_cast<std::size_t>(named)].sheet;
+}
+
+std::optional<Named> namedIn(const Sheet& sheet, int column) {
+    const Column& described = sheet.columns[static_cast<std::size_t>(column)];
+    for (const NamedRow& each : namedRows)
+        if (described.refersTo ? described.refersTo == each.sheet : described.name == each.column)
+            return each.named;
+    return std::nullopt;
+}
 
 int Sheet::indexOf(std::string_view column) const {
     const auto found =
@@ -205,6 +240,10 @@ const Sheet* sheetOfTable(std::string_view table) {
     const auto found =
         std::find_if(contract.begin(), contract.end(), [&](const Sheet& s) { return s.table == table; });
     return found == contract.end() ? nullptr : &*found;
+}
+
+std::string RegisterRows::nameNow(Named, const std::string& name) const {
+    return name;
 }
 
 std::string keyOf(const Sheet& sheet, const Cells& cells) {

@@ -78,6 +78,15 @@ std::span<const Sheet> allSheets();
 const Sheet* sheetOfFile(std::string_view file); ///< null: unknown file
 const Sheet* sheetOfTable(std::string_view table);
 
+/// What has a name that can change.
+enum class Named { Boat, Place, Person, KitType, Size, BoatClass };
+inline constexpr int namedCount = 6;
+std::string_view nameOf(Named named); ///< "boat", "kit_type", "boat_class": as its column is called
+std::optional<Named> namedFrom(std::string_view); ///< the same back
+std::optional<SheetId> sheetOf(Named named);      ///< whose rows have such names; a class has no sheet
+/// What a cell of that column names; empty: nothing. Of a size its kit type stands in the same row.
+std::optional<Named> namedIn(const Sheet& sheet, int column);
+
 /// A row's cells, aligned with the sheet's columns; empty means unknown.
 using Cells = std::vector<std::string>;
 
@@ -93,6 +102,8 @@ public:
     virtual std::vector<Cells> all(SheetId id) const = 0;
     /// Items of this gtin and serial, and the like: rows whose `column` holds `value` exactly.
     virtual std::vector<Cells> where(SheetId id, std::string_view column, const std::string& value) const = 0;
+    /// What something that had that name is called now; the same where nothing was renamed.
+    virtual std::string nameNow(Named named, const std::string& name) const;
 };
 
 /// One row to be written: only the cells that change, as (column index, new text; empty clears).

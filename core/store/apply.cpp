@@ -4,6 +4,7 @@
 #include "core/store/check_acts.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
+#include "core/store/names_now.h"
 #include "core/store/private_table.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
@@ -33,6 +34,7 @@ std::optional<StoredRow> rowFromAllFacts(Database& facts, Database& tables, cons
     for (const Fact& fact : factTable::ofRow(facts, std::string(sheet.table), key)) {
         RowWritten written = factTable::rowOf(fact);
         privateTable::open(facts, fact.id, written);
+        written = namesNow::row(tables, std::move(written));
         if (checkActs::isTakenBack(tables, fact.id)) {
             leaveOutState(written);
             if (written.set.empty()) continue;
@@ -69,10 +71,11 @@ public:
     void operator()(const ClubNamed& fact) const { rowTable::putClubName(m_database, m_stamp, fact.name); }
     void operator()(const CheckOpened& fact) const {
         checkTables::putRun(m_database,
-                            {fact.check, m_stamp, locationOf(fact.phase, fact.boat), fact.phase, fact.at});
+                            {fact.check, m_stamp, location(fact.phase, fact.boat), fact.phase, fact.at});
     }
     void operator()(const NamesGiven& fact) const {
-        checkActs::putNames(m_database, place(fact.check), fact.people);
+        checkActs::putNames(m_database, place(fact.check),
+                            namesNow::of(m_database, Named::Person, fact.people));
     }
     void operator()(const TagSeen& fact) const {
         checkTables::putSighting(m_database,
@@ -82,7 +85,7 @@ public:
         checkActs::putTakenBack(m_database, fact.act, m_stamp);
         // Damage, or a writing off, wrote a row of the register, which is to be what it was.
         if (const auto act = factTable::byId(m_facts, fact.act); act && sheetOfTable(act->kind) != nullptr) {
-            const RowWritten written = factTable::rowOf(*act);
+            const RowWritten written = namesNow::row(m_database, factTable::rowOf(*act));
             remakeRow(sheet(written.sheet), written.key);
         }
     }
@@ -94,8 +97,8 @@ public:
     }
     void operator()(const CheckSigned& fact) const {
         checkTables::putSignOff(m_database,
-                                {fact.check, m_stamp, locationOf(fact.phase, fact.boat), fact.phase,
-                                 m_fact.by, fact.at, fact.urgent},
+                                {fact.check, m_stamp, location(fact.phase, fact.boat), fact.phase,
+                                 namesNow::of(m_database, Named::Person, m_fact.by), fact.at, fact.urgent},
                                 nameOf(fact.answer.outcome), fieldText(m_fact, "answer"));
     }
     void operator()(const UrgentEnded& fact) const {
@@ -105,7 +108,9 @@ public:
         checkActs::putEvent(m_database, place(fact.check), foldName(fact.event), fact.event);
     }
     void operator()(const OperationLogged& fact) const {
-        checkActs::putOperation(m_database, place(fact.check), fact.boat, fieldText(m_fact, "operation"));
+        checkActs::putOperation(m_database, place(fact.check),
+                                namesNow::of(m_database, Named::Boat, fact.boat),
+                                fieldText(m_fact, "operation"));
     }
     void operator()(const TagFixed& fact) const { tagTables::put(m_database, fact.tag, m_stamp, fact.code); }
     void operator()(const PrivateErased& fact) const {
@@ -113,14 +118,20 @@ public:
             privateTable::erase(m_database, id, m_stamp);
             const auto erased = factTable::byId(m_facts, id);
             if (!erased || sheetOfTable(erased->kind) == nullptr) continue;
-            const RowWritten written = factTable::rowOf(*erased);
+            const RowWritten written = namesNow::row(m_database, factTable::rowOf(*erased));
             remakeRow(sheet(written.sheet), written.key);
         }
     }
+    /// All that the tables hold under the old name stands under the new one: they are made anew. In a rebuild
+    /// the names were settled before everything else.
+    void operator()(const Renamed&) const {
+        if (m_order == Order::Any) rebuildTables(m_facts, m_database);
+    }
     void operator()(const RowWritten& sealed) const {
-        factTable::putRowOf(m_database, m_fact.id, m_fact.kind, sealed.key);
         RowWritten fact = sealed;
         privateTable::open(m_facts, m_fact.id, fact);
+        fact = namesNow::row(m_database, std::move(fact));
+        factTable::putRowOf(m_database, m_fact.id, m_fact.kind, fact.key);
         const Sheet& sheet = core::sheet(fact.sheet);
         StoredRow row = rowTable::find(m_database, sheet, fact.key).value_or(StoredRow{});
         if (isNewest(row, sheet) && !isTakenBack(fact)) {
@@ -136,11 +147,15 @@ public:
 private:
     checkActs::ActPlace place(const std::string& check) const { return {m_fact.id, m_stamp, check}; }
 
-    void putRow(const Sheet& sheet, const std::string& key, const StoredRow& row) const {
-        if (row.isGone)
-            rowTable::remove(m_database, sheet, key);
-        else
-            rowTable::put(m_database, sheet, key, row);
+    Location location(Phase phase, const std::string& name) const {
+        const Named named = phase == Phase::Stocktake ? Named::Place : Named::Boat;
+        return locationOf(phase, namesNow::of(m_database, named, name));
+    }
+
+    void putRow(const Sheet& sheet, const std::string& key, StoredRow row) const {
+        if (row.isGone) return rowTable::remove(m_database, sheet, key);
+        namesNow::settleSize(m_database, sheet, row.cells);
+        rowTable::put(m_database, sheet, key, row);
     }
 
     void remakeRow(const Sheet& sheet, const std::string& key) const {
@@ -195,14 +210,27 @@ void apply(Database& database, const Fact& fact, const FactBody& body) {
     std::visit(Applier(database, database, fact, Order::Any), body);
 }
 
+namespace {
+
+/// First of all, for every other fact speaks in names.
+void settleNames(Database& source, Database& target) {
+    namesNow::clear(target);
+    for (const Fact& fact : factTable::ofPlainKind(source, std::string(Renamed::kind)))
+        namesNow::put(target, fact.id, fact.stamp(), std::get<Renamed>(*factTable::bodyOf(fact)));
+    namesNow::settle(target);
+}
+
 /// By which the facts of a row are found.
-static void indexRows(Database& database) {
+void indexRows(Database& database) {
     factTable::clear(database);
     factTable::forEachInChain(database, [&](const Fact& fact) {
-        if (sheetOfTable(fact.kind) != nullptr)
-            factTable::putRowOf(database, fact.id, fact.kind, factTable::rowOf(fact).key);
+        if (sheetOfTable(fact.kind) == nullptr) return;
+        const RowWritten row = namesNow::row(database, factTable::rowOf(fact));
+        factTable::putRowOf(database, fact.id, fact.kind, row.key);
     });
 }
+
+} // namespace
 
 void rebuildTables(Database& source, Database& target) {
     rowTable::clear(target);
@@ -210,6 +238,7 @@ void rebuildTables(Database& source, Database& target) {
     checkActs::clear(target);
     tagTables::clear(target);
     privateTable::clear(target);
+    settleNames(source, target);
     if (&source == &target) indexRows(target);
     factTable::forEachByStamp(source,
                               [&](const Fact& fact) { applyOne(source, target, fact, Order::ByStamp); });

@@ -126,6 +126,10 @@ std::vector<Fact> ofKind(Database& database, const std::string& kind) {
     return all(database.prepare("SELECT " FACTS_OF_ROWS " WHERE written.kind = ? " BY_STAMP).with(kind));
 }
 
+std::vector<Fact> ofPlainKind(Database& database, const std::string& kind) {
+    return all(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE kind = ? " BY_STAMP).with(kind));
+}
+
 const std::vector<std::string>& tables() {
     static const std::vector<std::string> names{"fact_of_row"};
     return names;

@@ -27,6 +27,8 @@ void putRowOf(Database& database, const std::string& fact, std::string_view kind
 std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::string& key);
 /// The facts that wrote rows of that kind, by stamp.
 std::vector<Fact> ofKind(Database& database, const std::string& kind);
+/// The facts of a kind that writes no row, by stamp. Looks at all facts.
+std::vector<Fact> ofPlainKind(Database& database, const std::string& kind);
 std::optional<Fact> byStamp(Database& database, const std::string& stamp);
 std::optional<Fact> byId(Database& database, const std::string& id);
 /// The fact that stands so many places after that one in its chain; before it where `places` is negative.

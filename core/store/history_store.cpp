@@ -1,6 +1,7 @@
 #include "core/store/fact_table.h"
 
 #include "core/register/sheets.h"
+#include "core/store/names_now.h"
 #include "core/store/row_table.h"
 
 #include <utility>
@@ -33,6 +34,15 @@ public:
         Statement query = m_database.prepare(sql).with(value);
         while (query.step())
             stamps.push_back(query.text(0));
+        for (const std::string& stamp : stamps)
+            if (auto fact = byStamp(m_database, stamp)) m_facts.push_back(std::move(*fact));
+    }
+    void addRenamings(Named named, const std::string& name) {
+        std::vector<std::string> stamps;
+        Statement query =
+            m_database.prepare("SELECT stamp, to_name FROM renamed WHERE named = ?").with(nameOf(named));
+        while (query.step())
+            if (namesNow::of(m_database, named, query.text(1)) == name) stamps.push_back(query.text(0));
         for (const std::string& stamp : stamps)
             if (auto fact = byStamp(m_database, stamp)) m_facts.push_back(std::move(*fact));
     }
@@ -77,6 +87,7 @@ std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
         "check_id FROM operation) AS done ON done.id = act JOIN check_run ON check_run.id = check_id WHERE "
         "boat = ?1",
         boat);
+    gathered.addRenamings(Named::Boat, boat);
     return std::move(gathered).facts();
 }
 
@@ -92,6 +103,7 @@ std::vector<Fact> ofPerson(Database& database, const std::string& person) {
         "SELECT erased.stamp FROM erased JOIN fact_of_row ON fact_of_row.fact = erased.fact WHERE kind = "
         "'person' AND key = ?1 GROUP BY erased.stamp",
         foldName(person));
+    gathered.addRenamings(Named::Person, person);
     return std::move(gathered).facts();
 }
 

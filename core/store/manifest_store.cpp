@@ -3,6 +3,7 @@
 #include "core/register/typed_rows.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
+#include "core/store/names_now.h"
 #include "core/store/register_store.h"
 
 #include <algorithm>
@@ -33,7 +34,7 @@ ManifestFact factOf(const Fact& fact, const RowWritten& written, const StoredRow
 void addFacts(Database& database, SheetId id, std::vector<ManifestFact>& facts) {
     std::map<std::string, StoredRow> rows; // by key
     for (const Fact& fact : factTable::ofKind(database, std::string(sheet(id).table))) {
-        const RowWritten written = factTable::rowOf(fact);
+        const RowWritten written = namesNow::row(database, factTable::rowOf(fact));
         StoredRow& row = rows[written.key];
         overlay(written, fact.stamp(), row);
         facts.push_back(factOf(fact, written, row));

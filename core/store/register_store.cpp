@@ -3,6 +3,7 @@
 #include "core/record/fact.h"
 #include "core/register/typed_rows.h"
 #include "core/store/fact_table.h"
+#include "core/store/names_now.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
 #include "core/upkeep/service_state.h"
@@ -105,6 +106,10 @@ std::vector<Cells> RegisterStore::withStates(std::vector<Cells> rows) const {
         row[static_cast<std::size_t>(items.indexOf("why"))] = now.why;
     }
     return rows;
+}
+
+std::string RegisterStore::nameNow(Named named, const std::string& name) const {
+    return namesNow::of(m_database, named, name);
 }
 
 std::optional<Boat> RegisterStore::boat(const std::string& name) const {

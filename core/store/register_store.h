@@ -39,6 +39,8 @@ public:
     std::vector<Cells> all(SheetId id) const override;
     std::vector<Cells> where(SheetId id, std::string_view column, const std::string& value) const override;
 
+    std::string nameNow(Named named, const std::string& name) const override;
+
     std::optional<Boat> boat(const std::string& name) const; ///< any spelling
     std::optional<Boat> boatOfTag(const std::string& code) const;
     std::optional<Person> person(const std::string& name) const;

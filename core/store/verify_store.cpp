@@ -6,6 +6,7 @@
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/migrations.h"
+#include "core/store/names_now.h"
 #include "core/store/private_table.h"
 #include "core/store/row_table.h"
 #include "core/store/schema.h"
@@ -58,8 +59,9 @@ void compareTables(Database& database, Database& made, Verification& into) {
     } catch (const StoreFailure& failure) {
         return noteDamage(failure, into);
     }
-    for (const auto* tables : {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(),
-                               &tagTables::tables(), &privateTable::tables(), &factTable::tables()})
+    for (const auto* tables :
+         {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables(),
+          &privateTable::tables(), &factTable::tables(), &namesNow::tables()})
         for (const std::string& table : *tables) {
             try {
                 compareTable(database, made, table, into);

@@ -20,6 +20,7 @@ void addLogAdd(CommandLine& line);
 void addLogClose(CommandLine& line);
 void addHistory(CommandLine& line);
 void addVerify(CommandLine& line);
+void addRename(CommandLine& line);
 void addErase(CommandLine& line);
 void addBackup(CommandLine& line);
 void addRestore(CommandLine& line);

@@ -65,6 +65,10 @@ std::string verificationJson(const core::Verification& verification) {
                     {"problems", listOf(verification.problems, problem)}});
 }
 
+std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to) {
+    return written({{"sheet", sheet}, {"from", from}, {"to", to}});
+}
+
 std::string erasedJson(const std::string& person, int cells) {
     return written({{"person", person}, {"erased", cells}});
 }

@@ -42,6 +42,23 @@ CREATE TABLE erased (
     stamp TEXT NOT NULL
 ) STRICT;
 
+-- Every renaming, and what each name that was ever changed stands for now: `key` is what it is of (a size's kit type)
+-- and the name, folded.
+CREATE TABLE renamed (
+    id        TEXT PRIMARY KEY, -- of the fact
+    stamp     TEXT NOT NULL,
+    named     TEXT NOT NULL,
+    of        TEXT NOT NULL,
+    from_name TEXT NOT NULL,
+    to_name   TEXT NOT NULL
+) STRICT;
+CREATE TABLE name_now (
+    named TEXT NOT NULL,
+    key   TEXT NOT NULL,
+    name  TEXT NOT NULL,
+    PRIMARY KEY (named, key)
+) STRICT, WITHOUT ROWID;
+
 -- The register. Cells are the canonical texts of the CSV contract, empty means unknown. `key` is the row's folded
 -- name, `stamp` (instant, machine, number of a fact) the newest fact that wrote it.
 CREATE TABLE club (

@@ -67,6 +67,8 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
         {core::TagFixed{"KGFB6J8WF9", "K80NSC1FX4", at},
          R"({"at":"2026-03-14T06:40:00.000Z","code":"KGFB6J8WF9","tag":"K80NSC1FX4"})"},
         {core::PrivateErased{{"f0", "f1"}}, R"({"facts":["f0","f1"]})"},
+        {core::Renamed{core::Named::KitType, "", "oar", "paddle"},
+         R"({"from":"oar","named":"kit_type","of":"","to":"paddle"})"},
         {core::rowWritten(core::SheetId::Sizes, {{"kit_type", "Jacket"}, {"size", "M"}}, {{"wanted", "4"}}),
          R"({"key":"jacket\u001fm","row":{"kit_type":"Jacket","size":"M"},"set":{"wanted":"4"}})"},
         {core::stateGiven("KGFB6J8WF9", "missing", *core::CalendarDay::parse("2026-03-14"), {}, "c1"),
@@ -104,7 +106,7 @@ TEST(Facts, kindsAreThoseOfTheFirstClubFiles) {
                 testing::ElementsAre("machine-begun", "club-named", "check-opened", "names-given", "tag-seen",
                                      "act-taken-back", "point-recorded", "check-signed", "check-closed",
                                      "urgent-ended", "event-given", "operation-logged", "tag-fixed",
-                                     "private-erased", "size", "item", "item", "service"));
+                                     "private-erased", "renamed", "size", "item", "item", "service"));
 }
 
 TEST(Facts, everyKindIsReadAsItWasWritten) {

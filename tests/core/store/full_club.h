@@ -31,6 +31,8 @@ public:
         (void)club.manifests().dropOwnLine("Tern", own, {}, now);
         import("people.csv", "person,mass_kg\nBram Oke,82\n");
         club.record().eraseMeasures("Bram Oke", "Odalys Finch").value();
+        import("places.csv", "place\nBoat hous\n");
+        club.register_().rename(core::Named::Place, "Boat hous", "Boat house", {}, "Bram Oke").value();
         const auto count = club.checks().openStocktake("Store", now).value();
         scan(count.check, jacket);
         stillOpen = open(core::Phase::Launch, "Tern");

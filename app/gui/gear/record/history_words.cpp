@@ -174,6 +174,9 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "check-signed") return signedInWords(body);
     if (kind == "event-given") return HistoryWordsText::tr("filed under %1").arg(field(body, "event"));
     if (kind == "operation-logged") return operationInWords(body["operation"].toObject());
+    if (kind == "renamed")
+        return HistoryWordsText::tr("%1 is called %2 from here on")
+            .arg(field(body, "from"), field(body, "to"));
     if (kind == "private-erased") return HistoryWordsText::tr("measures erased");
     if (kind == "tag-fixed")
         return HistoryWordsText::tr("new tag %1").arg(codeInWords(field(body, "tag").toStdString()));

@@ -1,0 +1,57 @@
+#include "core/club/club_register.h"
+
+#include "core/base/error_code.h"
+#include "core/base/given_text.h"
+#include "core/base/plain_text.h"
+#include "core/club/club_state.h"
+#include "core/store/names_now.h"
+#include "core/upkeep/same_name.h"
+
+#include <algorithm>
+
+namespace core {
+namespace {
+
+/// The name as it is spelled now, among those that there are.
+std::optional<std::string> spelled(const ClubState& state, Named named, const std::string& name,
+                                   const std::string& of) {
+    if (named == Named::Size) {
+        const auto row = state.registerStore.find(SheetId::Sizes, keyOf(sheet(SheetId::Sizes), {of, name}));
+        return row ? std::optional(row->at(1)) : std::nullopt;
+    }
+    if (const auto id = sheetOf(named)) {
+        const auto row = state.registerStore.find(*id, foldName(name));
+        return row ? std::optional(row->front()) : std::nullopt;
+    }
+    for (const SheetId id : {SheetId::Boats, SheetId::ManifestLines, SheetId::Points}) {
+        const auto column = static_cast<std::size_t>(sheet(id).indexOf("boat_class"));
+        for (const Cells& row : state.registerStore.all(id))
+            if (sameName(row[column], name)) return row[column];
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Outcome ClubRegister::rename(Named named, const std::string& from, const std::string& to,
+                             const std::string& of, const std::string& by) {
+    return m_state->write([&](Ledger& ledger) -> Outcome {
+        const auto old = spelled(*m_state, named, from, of);
+        if (!old) return Error{ErrorCode::NothingSoNamed, {std::string(nameOf(named)), from}};
+        const auto name = nameFrom(withoutOuterBlanks(to), nameOf(named));
+        if (!name) return name.error();
+        if (name->empty()) return Error{ErrorCode::NameMissing};
+        if (*name == *old) return Done{};
+        if (!sameName(*name, *old)) {
+            if (const auto other = spelled(*m_state, named, *name, of))
+                return Error{ErrorCode::NameTaken, {*other}};
+            const std::string now = namesNow::of(*m_state->database, named, *name, of);
+            if (now != *name && !sameName(now, *old)) return Error{ErrorCode::NameOfOld, {*name, now}};
+        }
+        ledger.append(Renamed{named, of, *old, *name}, by);
+        m_state->heldCheck.forget(); // it speaks in the names of before
+        return Done{};
+    });
+}
+
+} // namespace core
