@@ -4,6 +4,7 @@
 int main(int argc, char** argv) {
     app::CommandLine line;
     app::addCreate(line);
+    app::addStarters(line);
     app::addImport(line);
     app::addExport(line);
     app::addRead(line);

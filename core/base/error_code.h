@@ -17,6 +17,7 @@ enum class ErrorCode : std::uint16_t {
     FileUnfinished,  ///< its creation was cut short
     FileNewer,       ///< its format; the newest known here
     FileOlder,       ///< its format, which no released program wrote
+    FileHasTwoNames, ///< by hard links
     FileAltered,     ///< what of its schema differs
     FormatUnknown,   ///< its format, which no Tholepin ever wrote
     FileCutShort,    ///< a write was cut short, and cannot be put right by who only reads
@@ -50,6 +51,9 @@ enum class ErrorCode : std::uint16_t {
     MachineUnknown,     ///< number of the first fact of its chain; the machine
     PrivateCellChanged, ///< number of the fact; its machine; column
     PrivateCellMissing, ///< the same
+    ErasedNotYetInLog,
+    FactImpossible,     ///< number of the fact; its machine; column or field
+    FactsCutOff,        ///< number of the first fact of its chain; the machine; hash of what it went on from
     PrivateCellStray,   ///< id of a fact, and column
     SchemaDiffers,      ///< "table item", "trigger …": what of the file's schema
     TableDiffers,       ///< table; the first row that differs

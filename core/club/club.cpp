@@ -32,8 +32,10 @@ Result<Club> Club::create(const std::filesystem::path& file, const std::string& 
         const auto called = nameFrom(name, "club");
         if (!called) return called.error();
         std::optional<Ledger> ledger;
-        auto database = clubFile::create(
-            file, [&](Database& fresh) { ledger.emplace(fresh).append(ClubNamed{*called}, {}); });
+        auto database = clubFile::create(file, [&](Database& fresh) {
+            ledger.emplace(fresh).append(ClubNamed{*called}, {});
+            ledger->committing();
+        });
         ledger->committed();
         try {
             return Club(std::make_unique<ClubState>(std::move(database)));
@@ -64,6 +66,7 @@ Result<ImportPlan> Club::createFrom(const std::filesystem::path& file, const std
             ledger.emplace(fresh).append(ClubNamed{*called}, {});
             plan = importInto(fresh, *ledger, folder, today, progress);
             if (!plan || !plan->rejected.empty()) throw NotMade();
+            ledger->committing();
         };
         try {
             clubFile::create(file, fill);
@@ -92,6 +95,10 @@ std::int64_t Club::changeMark() const {
 
 bool Club::isInPlace() const {
     return m_state->database->isInPlace();
+}
+
+void Club::rest() {
+    m_state->database->rest();
 }
 
 ClubRegister Club::register_() const {

@@ -42,6 +42,7 @@ Result<int> ClubRecord::eraseMeasures(const std::string& name, const std::string
         Database& database = *m_state->database;
         const auto person = m_state->registerStore.person(name);
         if (!person) return Error{ErrorCode::NoSuchPerson, {name}};
+        if (!by.empty() && !m_state->registerStore.person(by)) return Error{ErrorCode::NoSuchPerson, {by}};
         const PrivateErased kept = stillKept(database, keyOf(sheet(SheetId::People), {person->name}));
         int cells = 0;
         for (const std::string& fact : kept.facts)
@@ -49,7 +50,8 @@ Result<int> ClubRecord::eraseMeasures(const std::string& name, const std::string
         if (cells > 0) ledger.append(kept, by);
         return cells;
     });
-    if (erased) m_state->database->emptyLog(); // what was erased stands in it, too
+    // What was erased stands in the log, too.
+    if (erased && !m_state->database->emptyLog()) return Error{ErrorCode::ErasedNotYetInLog};
     return erased;
 }
 

@@ -93,6 +93,7 @@ auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
         try {
             auto done = work(m_ledger);
             if (done) {
+                m_ledger.committing();
                 transaction.commit();
                 m_ledger.committed();
             }

@@ -6,7 +6,7 @@
 namespace core {
 namespace {
 
-constexpr std::size_t idDigits = 16;
+constexpr std::size_t idDigits = 32;
 
 template <std::size_t Size>
 std::string hexOf(const std::array<unsigned char, Size>& bytes) {

@@ -30,7 +30,7 @@ private:
     std::array<unsigned char, 64> m_secret{};
 };
 
-/// The id of the machine with that public key: the first 16 hex digits of its SHA-256. So an id cannot be
+/// The id of the machine with that public key: the first 32 hex digits of its SHA-256. So an id cannot be
 /// taken by another key.
 std::string machineOf(const std::string& publicKey);
 bool isMachineId(const std::string& text);

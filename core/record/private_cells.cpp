@@ -1,5 +1,7 @@
 #include "core/record/private_cells.h"
 
+#include "core/record/json_values.h"
+
 #include <algorithm>
 #include <array>
 #include <sodium.h>
@@ -17,11 +19,11 @@ std::string freshSalt() {
 
 } // namespace
 
-std::string digestOf(const PrivateCell& cell) {
-    return sha256Hex(cell.salt + cell.value);
+std::string digestOf(const std::string& fact, const PrivateCell& cell) {
+    return sha256Hex(canonical(json{fact, cell.column, cell.salt, cell.value}));
 }
 
-std::vector<PrivateCell> seal(RowWritten& row) {
+std::vector<PrivateCell> seal(RowWritten& row, const std::string& fact) {
     const auto& columns = sheet(row.sheet).columns;
     const auto isOpen = [&](const auto& set) {
         return !columns[static_cast<std::size_t>(set.first)].isPrivate;
@@ -31,7 +33,7 @@ std::vector<PrivateCell> seal(RowWritten& row) {
     for (auto set = hidden; set != row.set.end(); ++set) {
         const auto& column = columns[static_cast<std::size_t>(set->first)];
         cells.push_back({std::string(column.name), freshSalt(), set->second});
-        row.sealed.emplace_back(set->first, digestOf(cells.back()));
+        row.sealed.emplace_back(set->first, digestOf(fact, cells.back()));
     }
     row.set.erase(hidden, row.set.end());
     return cells;

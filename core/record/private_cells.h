@@ -15,10 +15,12 @@ struct PrivateCell {
     std::string value;
 };
 
-/// SHA-256 over salt and value, in lower-case hex.
-std::string digestOf(const PrivateCell& cell);
+/// SHA-256 over the canonical JSON array [id of the fact, column, salt, value], in lower-case hex: no part of
+/// one can pass for a part of another.
+std::string digestOf(const std::string& fact, const PrivateCell& cell);
 
-/// Takes the private cells out of what is set and leaves their digests. Returns them with fresh salts.
-std::vector<PrivateCell> seal(RowWritten& row);
+/// Takes the private cells out of what the fact of that id sets and leaves their digests. Returns them with
+/// fresh salts.
+std::vector<PrivateCell> seal(RowWritten& row, const std::string& fact);
 
 } // namespace core

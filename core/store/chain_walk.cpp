@@ -1,7 +1,10 @@
 #include "core/store/chain_walk.h"
 
 #include "core/base/error_code.h"
+#include "core/base/plain_text.h"
 #include "core/record/machine_key.h"
+#include "core/store/fact_table.h"
+#include "core/store/ledger.h"
 #include "core/store/private_table.h"
 
 namespace core {
@@ -17,12 +20,14 @@ void ChainWalk::begin(const Fact& fact) {
     m_seq = 0;
     m_hash.clear();
     m_publicKey.clear();
+    m_atUtc.clear();
     MachineRecord machine{.machine = fact.machine};
     const auto body = bodyOf(fact);
     const auto* begun = body && *body ? std::get_if<MachineBegun>(&**body) : nullptr;
     if (begun != nullptr && machineOf(begun->publicKey) == fact.machine) {
         m_publicKey = begun->publicKey;
         machine.name = begun->name;
+        m_beginnings.push_back({fact.machine, begun->continues});
         machine.isSigned = true;
     } else {
         report(ErrorCode::MachineUnknown, fact);
@@ -42,12 +47,41 @@ void ChainWalk::visit(const Fact& fact) {
         report(ErrorCode::FactChanged, fact);
     else
         lookAtSignature(fact);
+    lookAtTexts(fact);
     lookAtPrivateCells(fact);
     m_seq = fact.seq;
     m_hash = fact.hash;
     MachineRecord& machine = m_into.machines.back();
     ++machine.facts;
     machine.head = fact.hash;
+}
+
+/// Each machine but the first goes on from a fact: were that one cut off, and all that is behind it, this shows
+/// it.
+void ChainWalk::end() {
+    const std::string founder = clubOf(m_database);
+    for (const Beginning& each : m_beginnings) {
+        const bool isThere = each.continues.empty() ? each.machine == founder
+                                                    : factTable::isThere(m_database, each.continues);
+        if (!isThere) m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine, each.continues}});
+    }
+}
+
+/// What no program writes, although it may be signed: instants that cannot be, keys of other rows, bytes that
+/// are no text.
+void ChainWalk::lookAtTexts(const Fact& fact) {
+    constexpr std::int64_t day = 24 * 60 * 60 * std::int64_t{1000};
+    const auto at = Instant::parse(fact.atUtc);
+    const bool isPossible = at && at->iso() == fact.atUtc && at->millis() >= 0 &&
+                            at->millis() <= Instant::now().millis() + day && fact.atUtc >= m_atUtc;
+    if (!isPossible) report(ErrorCode::FactImpossible, fact, {"at_utc"});
+    m_atUtc = fact.atUtc;
+    if (!isUtf8(fact.by)) report(ErrorCode::FactImpossible, fact, {"by"});
+    if (sheetOfTable(fact.kind) == nullptr) return;
+    const auto body = bodyOf(fact);
+    const auto* row = body && *body ? std::get_if<RowWritten>(&**body) : nullptr;
+    if (row != nullptr && row->key != keyOf(sheet(row->sheet), row->keyCells))
+        report(ErrorCode::FactImpossible, fact, {fact.kind + ".key"});
 }
 
 void ChainWalk::lookAtSignature(const Fact& fact) {
@@ -65,7 +99,8 @@ void ChainWalk::lookAtPrivateCells(const Fact& fact) {
     for (const auto& [column, digest] : row->sealed) {
         const std::string name(sheet(row->sheet).columns[static_cast<std::size_t>(column)].name);
         const auto cell = privateTable::find(m_database, fact.id, name);
-        if (cell && digestOf(*cell) != digest) report(ErrorCode::PrivateCellChanged, fact, {name});
+        if (cell && digestOf(fact.id, *cell) != digest) report(ErrorCode::PrivateCellChanged, fact, {name});
+        if (cell && isErased) m_into.problems.push_back({ErrorCode::PrivateCellStray, {fact.id + ' ' + name}});
         if (!cell && !isErased) report(ErrorCode::PrivateCellMissing, fact, {name});
         m_into.erased += !cell && isErased ? 1 : 0;
     }

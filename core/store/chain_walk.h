@@ -19,15 +19,22 @@ public:
         , m_into(into) {}
 
     void visit(const Fact& fact);
+    void end(); ///< after the last
 
 private:
     void begin(const Fact& fact);
     void lookAtSignature(const Fact& fact);
+    void lookAtTexts(const Fact& fact);
     void lookAtPrivateCells(const Fact& fact);
     void report(ErrorCode code, const Fact& fact, const std::vector<std::string>& more = {});
 
     Database& m_database;
     Verification& m_into;
+    struct Beginning {
+        std::string machine, continues;
+    };
+    std::vector<Beginning> m_beginnings;
+    std::string m_atUtc;     ///< of the fact before
     std::string m_publicKey; ///< of the machine whose chain is walked; empty: unknown
     std::int64_t m_seq = 0;
     std::string m_hash;

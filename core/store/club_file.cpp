@@ -152,6 +152,12 @@ void migrateWithBackup(Database& database, const std::filesystem::path& file,
     }
 }
 
+/// SQLite keeps its log by the name: two names of one file would have two.
+void requireOneName(const std::filesystem::path& file) {
+    std::error_code unknown;
+    if (std::filesystem::hard_link_count(file, unknown) > 1 && !unknown) refuse(ErrorCode::FileHasTwoNames, file);
+}
+
 /// Of the newest version; an older one is migrated first.
 void requireOwnSchema(Database& database, const std::filesystem::path& file) {
     if (database.number("PRAGMA user_version") != migrations().back().version) return;
@@ -188,6 +194,7 @@ std::unique_ptr<Database> open(const std::filesystem::path& named, bool readOnly
     const std::filesystem::path linked = std::filesystem::canonical(named, unknown);
     const std::filesystem::path& file = unknown ? named : linked;
     if (readOnly) return openToRead(file, steps);
+    requireOneName(file);
     auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
     requireClub(*database, file, steps.back().version);
     requireOwnSchema(*database, file);

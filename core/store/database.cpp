@@ -60,7 +60,8 @@ std::string immutableUri(const std::filesystem::path& file) {
 
 std::string nameOf(const std::filesystem::path& file, Database::Mode mode) {
     if (mode == Database::Mode::Memory) return ":memory:";
-    return mode == Database::Mode::Immutable ? immutableUri(file) : file.string();
+    // A name that begins with "file:" would be read as a URI, and name another file.
+    return mode == Database::Mode::Immutable ? immutableUri(file) : std::filesystem::absolute(file).string();
 }
 
 } // namespace
@@ -144,6 +145,7 @@ Database::Database(const std::filesystem::path& file, Mode mode) {
 }
 
 Database::~Database() {
+    if (!isInPlace()) emptyLog(); // or whatever stands at the old name would be taken to go with the log
     for (const auto& [sql, statement] : m_statements)
         sqlite3_finalize(statement);
     sqlite3_close_v2(m_handle);
@@ -201,8 +203,26 @@ std::string Database::path() const {
     return sqlite3_db_filename(m_handle, "main");
 }
 
-void Database::emptyLog() {
-    sqlite3_wal_checkpoint_v2(m_handle, nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
+bool Database::emptyLog() {
+    return sqlite3_wal_checkpoint_v2(m_handle, nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr) ==
+           SQLITE_OK;
+}
+
+void Database::rest() {
+    if (sqlite3_get_autocommit(m_handle) == 0) return;
+    sqlite3_busy_timeout(m_handle, 0);
+    emptyLog();
+    sqlite3_busy_timeout(m_handle, busyMillis);
+}
+
+ReadSnapshot::ReadSnapshot(Database& database)
+    : m_database(database)
+    , m_isOwn(sqlite3_get_autocommit(database.handle()) != 0) {
+    if (m_isOwn) m_database.script("BEGIN");
+}
+
+ReadSnapshot::~ReadSnapshot() {
+    if (m_isOwn) sqlite3_exec(m_database.handle(), "COMMIT", nullptr, nullptr, nullptr);
 }
 
 bool Database::isInPlace() {
@@ -258,6 +278,7 @@ void Transaction::commit() {
     m_hasFailed = true;
     m_database.script("COMMIT");
     m_open = m_hasFailed = false;
+    m_database.requireFileInPlace(); // it may have been replaced while this was written
 }
 
 } // namespace core

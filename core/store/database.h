@@ -79,9 +79,12 @@ public:
     /// After the schema stands: WAL and FULL (see docs/decisions/durability.md). Where there can be no WAL it
     /// stays with a rollback journal and EXTRA.
     void switchToWal();
-    /// Puts all that is in the write-ahead log into the file and empties the log, unless somebody reads in
-    /// it.
-    void emptyLog();
+    /// Puts all that is in the write-ahead log into the file and empties the log. False: not all of it, for
+    /// another program reads in it.
+    bool emptyLog();
+    /// The same while nothing is being done, without waiting: whoever copies or replaces the file then has all
+    /// of it.
+    void rest();
     /// A copy of the whole content, made by SQLite's backup interface.
     void copyTo(Database& target);
     bool isInPlace(); ///< the file is at its path, and no other one
@@ -102,6 +105,20 @@ private:
 
 /// The first column of a query's first row; empty without a row.
 std::optional<std::string> firstText(Statement query);
+
+/// What is read while it lives is of one moment, whatever other programs write. Within a transaction it is so
+/// anyway.
+class ReadSnapshot {
+public:
+    explicit ReadSnapshot(Database& database);
+    ~ReadSnapshot();
+    ReadSnapshot(const ReadSnapshot&) = delete;
+    ReadSnapshot& operator=(const ReadSnapshot&) = delete;
+
+private:
+    Database& m_database;
+    bool m_isOwn;
+};
 
 /// Immediate write transaction to the file that is at its path; rolls back unless committed.
 class Transaction {

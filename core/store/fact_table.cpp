@@ -65,6 +65,10 @@ std::optional<Fact> newest(Database& database) {
                                   " FROM fact ORDER BY at_utc DESC, machine DESC, seq DESC LIMIT 1"));
 }
 
+bool isThere(Database& database, const std::string& hash) {
+    return database.prepare("SELECT 1 FROM fact WHERE hash = ?").with(hash).step();
+}
+
 std::optional<Fact> oldest(Database& database) {
     return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY at_utc, machine, seq LIMIT 1"));
 }

@@ -17,6 +17,7 @@ std::optional<Fact> inChain(Database& database, const std::string& machine, std:
 std::optional<Fact> newest(Database& database);
 std::optional<Fact> oldest(Database& database);
 
+bool isThere(Database& database, const std::string& hash); ///< looks at all facts
 /// Every fact by machine and number: the order of the chains.
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit);
 /// Every fact by stamp: the order in which the newest comes last.

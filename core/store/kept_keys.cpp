@@ -1,36 +1,66 @@
 #include "core/store/kept_keys.h"
 
 #include <array>
+#include <chrono>
 #include <cstdlib>
 #include <fcntl.h>
 #include <fmt/format.h>
+#include <fstream>
 #include <sys/file.h>
 #include <sys/stat.h>
+#include <thread>
 #include <unistd.h>
+#include <utility>
 
 namespace core {
 namespace {
 
-constexpr std::size_t seedDigits = 64;
-constexpr std::size_t hashDigits = 64;
+constexpr std::size_t digits = 64; // of a seed, a hash, a digest
 constexpr std::size_t seqDigits = 18;
 
 /// All lines have one length, so that a new head goes over the old one in a single write.
-std::string textOf(const OwnMachine& machine) {
-    return fmt::format("{}\n{:0{}} {:<{}}\n", machine.key.seed(), machine.head.seq, seqDigits,
-                       machine.head.hash, hashDigits);
+std::string textOf(const OwnMachine& machine, const std::string& bound) {
+    return fmt::format("{}\n{}\n{:0{}} {:<{}}\n", machine.key.seed(), bound, machine.head.seq, seqDigits,
+                       machine.head.hash, digits);
 }
 
-constexpr std::size_t textSize = seedDigits + 1 + seqDigits + 1 + hashDigits + 1;
+constexpr std::size_t textSize = (digits + 1) * 2 + seqDigits + 1 + digits + 1;
 
-std::optional<OwnMachine> machineFrom(const std::string& text) {
-    if (text.size() != textSize) return std::nullopt;
-    auto key = MachineKey::ofSeed(text.substr(0, seedDigits));
-    const std::string seq = text.substr(seedDigits + 1, seqDigits);
+/// Nothing when it is not one of a key that stands where it was made.
+std::optional<OwnMachine> machineFrom(const std::string& text, const std::string& bound) {
+    if (text.size() != textSize || text.compare(digits + 1, digits, bound) != 0) return std::nullopt;
+    auto key = MachineKey::ofSeed(text.substr(0, digits));
+    const std::string seq = text.substr((digits + 1) * 2, seqDigits);
     if (!key || seq.find_first_not_of("0123456789") != std::string::npos) return std::nullopt;
-    OwnMachine machine{std::move(*key), {std::stoll(seq), {}}};
-    if (machine.head.seq > 0) machine.head.hash = text.substr(seedDigits + 1 + seqDigits + 1, hashDigits);
-    return machine;
+    OwnMachine machine{std::move(*key), {std::stoll(seq), text.substr((digits + 1) * 2 + seqDigits + 1, digits)}};
+    // A key that nothing was signed with is made anew, so none of somebody else's is ever taken over.
+    return machine.head.seq > 0 ? std::optional(std::move(machine)) : std::nullopt;
+}
+
+bool isUsersAlone(const struct stat& status) {
+    return status.st_uid == ::geteuid() && (status.st_mode & 0077) == 0;
+}
+
+bool isUsersFolder(const std::filesystem::path& folder) {
+    struct stat status {};
+    return ::lstat(folder.c_str(), &status) == 0 && S_ISDIR(status.st_mode) && isUsersAlone(status);
+}
+
+/// A file of the folder, if it is a file, the user's alone, and has no other name; else -1.
+int openOwn(const std::filesystem::path& file, int how, struct stat& status) {
+    const int handle = ::open(file.c_str(), how | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0600);
+    if (handle < 0) return -1;
+    if (::fstat(handle, &status) == 0 && S_ISREG(status.st_mode) && isUsersAlone(status) && status.st_nlink == 1)
+        return handle;
+    ::close(handle);
+    return -1;
+}
+
+std::string idOfComputer() {
+    std::ifstream file("/etc/machine-id");
+    std::string id;
+    std::getline(file, id);
+    return id;
 }
 
 const char* environment(const char* name) {
@@ -50,22 +80,38 @@ std::filesystem::path stateFolder() {
 }
 
 KeptKeys::KeptKeys(const std::string& club)
-    : m_folder(stateFolder()) {
+    : m_folder(stateFolder())
+    , m_computer(idOfComputer()) {
     if (m_folder.empty() || !isMachineId(club)) {
         m_folder.clear();
         return;
     }
     std::error_code ignored;
     std::filesystem::create_directories(m_folder.parent_path(), ignored);
-    ::mkdir(m_folder.c_str(), 0700);
+    for (const auto& folder : {m_folder, m_folder / club}) {
+        ::mkdir(folder.c_str(), 0700);
+        if (isUsersFolder(folder)) continue;
+        m_folder.clear();
+        return;
+    }
     m_folder /= club;
-    ::mkdir(m_folder.c_str(), 0700);
+}
+
+std::string KeptKeys::boundTo(std::uint64_t inode) const {
+    return sha256Hex(m_computer + ' ' + std::to_string(inode));
 }
 
 KeptKeys::Turn::Turn(const KeptKeys& keys) {
+    using namespace std::chrono_literals;
     if (keys.m_folder.empty()) return;
-    m_lock = ::open((keys.m_folder / "lock").c_str(), O_CREAT | O_RDWR | O_CLOEXEC | O_NOFOLLOW, 0600);
-    while (m_lock >= 0 && ::flock(m_lock, LOCK_EX) != 0 && errno == EINTR) {
+    struct stat status {};
+    m_lock = openOwn(keys.m_folder / "lock", O_CREAT | O_RDWR, status);
+    for (int tries = 0; m_lock >= 0 && ::flock(m_lock, LOCK_EX | LOCK_NB) != 0; ++tries) {
+        if (tries < 200) {
+            std::this_thread::sleep_for(10ms);
+            continue;
+        }
+        ::close(std::exchange(m_lock, -1));
     }
 }
 
@@ -73,20 +119,22 @@ KeptKeys::Turn::~Turn() {
     if (m_lock >= 0) ::close(m_lock);
 }
 
-KeptKeys::Turn::Turn(Turn&& other) noexcept
-    : m_lock(std::exchange(other.m_lock, -1)) {}
-
-std::optional<OwnMachine> KeptKeys::of(const std::string& machine) const {
-    if (m_folder.empty()) return std::nullopt;
-    const int file = ::open((m_folder / machine).c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+std::optional<OwnMachine> KeptKeys::read(const std::string& machine) const {
+    struct stat status {};
+    // To write, too: a key whose newest fact cannot be noted must not be used.
+    const int file = openOwn(m_folder / machine, O_RDWR, status);
     if (file < 0) return std::nullopt;
     std::string text(textSize + 1, '\0');
     const auto size = ::read(file, text.data(), text.size());
     ::close(file);
     text.resize(size < 0 ? 0 : static_cast<std::size_t>(size));
-    auto found = machineFrom(text);
+    auto found = machineFrom(text, boundTo(status.st_ino));
     if (found && found->key.machine() != machine) return std::nullopt;
     return found;
+}
+
+std::optional<OwnMachine> KeptKeys::of(const std::string& machine, const OwnMachine& before) const {
+    return m_folder.empty() ? std::optional(before) : read(machine);
 }
 
 std::vector<OwnMachine> KeptKeys::all() const {
@@ -95,20 +143,28 @@ std::vector<OwnMachine> KeptKeys::all() const {
     std::error_code ignored;
     for (const auto& entry : std::filesystem::directory_iterator(m_folder, ignored))
         if (const std::string name = entry.path().filename().string(); isMachineId(name))
-            if (auto machine = of(name)) machines.push_back(std::move(*machine));
+            if (auto machine = read(name)) machines.push_back(std::move(*machine));
     return machines;
 }
 
 void KeptKeys::put(const OwnMachine& machine) const {
     if (m_folder.empty()) return;
-    const int file =
-        ::open((m_folder / machine.key.machine()).c_str(), O_CREAT | O_WRONLY | O_CLOEXEC | O_NOFOLLOW, 0600);
+    struct stat status {};
+    const int file = openOwn(m_folder / machine.key.machine(), O_CREAT | O_RDWR, status);
     if (file < 0) return;
-    const std::string text = textOf(machine);
+    const std::string text = textOf(machine, boundTo(status.st_ino));
     // What is half written does not read as a machine, so that a new one begins: never a wrong head.
     if (::pwrite(file, text.data(), text.size(), 0) != static_cast<ssize_t>(text.size()))
         (void)::ftruncate(file, 0);
     ::close(file);
+}
+
+void KeptKeys::remove(const std::string& machine) const {
+    if (m_folder.empty()) return;
+    ::unlink((m_folder / machine).c_str());
+    if (!all().empty()) return;
+    ::unlink((m_folder / "lock").c_str()); // of a club that was not made after all
+    ::rmdir(m_folder.c_str());
 }
 
 } // namespace core

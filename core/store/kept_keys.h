@@ -24,34 +24,43 @@ struct OwnMachine {
 };
 
 /// The signing keys of this user's machines for one club, in the user's state folder, a file each, which only
-/// the user can read. Where the folder cannot be used, nothing is kept and nothing is said: a launch does not
-/// wait for it, and the next opening begins a new machine. None of it throws; all of it belongs to one
-/// thread.
+/// the user can read and write. A key counts only there and on the computer where it was made: a copy of the
+/// folder, or of a whole disk, is no key. Where the folder cannot be used, or is not the user's alone, nothing
+/// is kept and nothing is said: a launch does not wait for it, and each program is a machine of its own. None
+/// of it throws; all of it belongs to one thread.
 class KeptKeys {
 public:
-    /// `club`: see Ledger::club.
+    /// `club`: see clubOf.
     explicit KeptKeys(const std::string& club);
 
-    /// Keeps every other program of this user from writing to any file of this club, while it lives.
+    /// Keeps every other program of this user from writing to any file of this club, while it lives. Waits two
+    /// seconds for one that does.
     class Turn {
     public:
         explicit Turn(const KeptKeys& keys);
         ~Turn();
-        Turn(Turn&& other) noexcept;
-        Turn& operator=(Turn&&) = delete;
+        Turn(const Turn&) = delete;
+        Turn& operator=(const Turn&) = delete;
+        /// False: no key of the folder may be used.
+        bool isHeld() const { return m_lock >= 0; }
 
     private:
         int m_lock = -1;
     };
 
     std::vector<OwnMachine> all() const;
-    std::optional<OwnMachine> of(const std::string& machine) const;
-    /// Puts a machine there, or its new head. Not synced: a head that is lost is one that is behind, which
-    /// matters only if a copy of just that age is then written to; see docs/decisions/durability.md.
+    /// As it is kept; the same as it was where nothing is kept at all.
+    std::optional<OwnMachine> of(const std::string& machine, const OwnMachine& before) const;
+    /// Puts a machine there, or its new head. Not synced: see docs/decisions/durability.md.
     void put(const OwnMachine& machine) const;
+    void remove(const std::string& machine) const;
 
 private:
+    std::optional<OwnMachine> read(const std::string& machine) const;
+    std::string boundTo(std::uint64_t inode) const;
+
     std::filesystem::path m_folder; ///< empty: there is none
+    std::string m_computer;         ///< its id (machine-id(5)); empty: unknown
 };
 
 /// $THOLEPIN_STATE, else $XDG_STATE_HOME/tholepin, else ~/.local/state/tholepin (XDG Base Directory

@@ -45,21 +45,26 @@ void Ledger::chooseMachine() {
     if (club.empty()) founder = MachineKey::fresh();
     if (!m_keys) m_keys.emplace(founder ? founder->machine() : club);
     m_turn.emplace(*m_keys);
-    // Another program of this user may have written to another file of the club since.
-    if (m_own) m_own = m_keys->of(m_own->key.machine()).value_or(*m_own);
-    if (m_own && !isInFile(*m_own)) m_own.reset();
-    if (!m_own && !founder)
+    // Another program of this user may have written to another file of the club since; or it keeps the lock, and
+    // then its key is not ours to use.
+    if (m_own) m_own = m_keys->of(m_own->key.machine(), *m_own);
+    if (!m_turn->isHeld() || (m_own && !isInFile(*m_own))) m_own.reset();
+    if (!m_own && !founder && m_turn->isHeld())
         for (OwnMachine& each : m_keys->all())
             if (isInFile(each) && (!m_own || each.head.seq > m_own->head.seq)) m_own = std::move(each);
     if (!m_own) m_own = OwnMachine{founder ? std::move(*founder) : MachineKey::fresh(), {}};
 }
 
-Fact Ledger::put(const FactBody& body, const std::string& by) {
+std::string Ledger::newId() {
+    return newUuid7(nextInstant(factTable::newest(m_database), m_own->key.machine()));
+}
+
+Fact Ledger::put(const FactBody& body, const std::string& by, const std::string& id) {
     const std::string& machine = m_own->key.machine();
     const auto last = factTable::newestOf(m_database, machine);
     const Instant now = nextInstant(factTable::newest(m_database), machine);
     Fact fact;
-    fact.id = newUuid7(now);
+    fact.id = id;
     fact.machine = machine;
     fact.seq = last ? last->seq + 1 : 1;
     fact.atUtc = now.iso();
@@ -80,30 +85,40 @@ Fact Ledger::append(const FactBody& body, const std::string& by) {
         if (!factTable::newestOf(m_database, m_own->key.machine())) {
             const auto newest = factTable::newest(m_database);
             put(MachineBegun{m_own->key.publicKey(), nameOfComputer(), newest ? newest->hash : std::string()},
-                {});
+                {}, newId());
         }
     }
     if (!std::holds_alternative<RowWritten>(body)) {
-        Fact fact = put(body, by);
+        Fact fact = put(body, by, newId());
         apply(m_database, fact, body);
         return fact;
     }
     RowWritten row = std::get<RowWritten>(body);
-    const std::vector<PrivateCell> hidden = seal(row);
-    Fact fact = put(row, by);
+    const std::string id = newId();
+    const std::vector<PrivateCell> hidden = seal(row, id);
+    Fact fact = put(row, by, id);
     privateTable::put(m_database, fact.id, hidden);
     apply(m_database, fact, row);
     return fact;
 }
 
+void Ledger::committing() {
+    if (!m_turn || !m_turn->isHeld()) return;
+    m_keys->put({m_own->key, m_newHead});
+    m_isNoted = true;
+}
+
 void Ledger::committed() {
     if (!m_turn) return;
     m_own->head = m_newHead;
-    m_keys->put(*m_own);
+    m_isNoted = false;
     m_turn.reset();
 }
 
 void Ledger::undone() {
+    if (m_isNoted && m_own->head.seq > 0) m_keys->put(*m_own);
+    if (m_isNoted && m_own->head.seq == 0) m_keys->remove(m_own->key.machine());
+    m_isNoted = false;
     m_turn.reset();
 }
 

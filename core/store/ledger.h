@@ -21,17 +21,24 @@ class Ledger {
 public:
     explicit Ledger(Database& database)
         : m_database(database) {}
+    ~Ledger() { undone(); }
+    Ledger(const Ledger&) = delete;
+    Ledger& operator=(const Ledger&) = delete;
 
     /// Needs an open write transaction. Returns the fact as it was written. StoreFailure when the file cannot
     /// be written, or the newest fact's instant cannot be read.
     Fact append(const FactBody& body, const std::string& by);
 
-    void committed(); ///< what was appended is in the file
+    /// What was appended is about to be committed. The key's note of the newest fact is made now: should the
+    /// program be killed before it can be made, another file of the same age could go on with the chain.
+    void committing();
+    void committed(); ///< it is in the file
     void undone();    ///< it is not; does nothing when nothing was appended
 
 private:
     void chooseMachine();
-    Fact put(const FactBody& body, const std::string& by);
+    Fact put(const FactBody& body, const std::string& by, const std::string& id);
+    std::string newId();
     bool isInFile(const OwnMachine& machine) const;
 
     Database& m_database;
@@ -39,6 +46,7 @@ private:
     std::optional<OwnMachine> m_own;      ///< of the last transaction that wrote
     std::optional<KeptKeys::Turn> m_turn; ///< while something is appended that is not committed yet
     ChainHead m_newHead;
+    bool m_isNoted = false; ///< the new head stands with the key, and is not committed yet
 };
 
 /// The id of the club that the file is of: of the machine that began it. Empty in an empty file.

@@ -32,8 +32,16 @@ bool lockAlone(int handle) {
     return ::flock(handle, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK;
 }
 
+constexpr std::string_view ending = ".tholepin-unfinished";
+
+/// A name that nobody gives to a file of theirs, for what is found there is swept up.
 std::filesystem::path placeOf(const std::filesystem::path& file) {
-    return file.string() + ".unfinished";
+    return file.parent_path() / ("." + file.filename().string() + std::string(ending));
+}
+
+/// Its owner is who runs this program, and it has no other name.
+bool isOurs(const struct stat& status) {
+    return S_ISREG(status.st_mode) && status.st_uid == ::geteuid() && status.st_nlink == 1;
 }
 
 /// SQLite would play what stands there into the new file, or it is of a file that was moved without it.
@@ -62,14 +70,16 @@ void NewFile::sweep(const std::filesystem::path& file) {
     const int handle = ::open(place.c_str(), O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC);
     if (handle < 0) return;
     struct stat status {};
-    const bool isFile = ::fstat(handle, &status) == 0 && S_ISREG(status.st_mode);
-    if (isFile && lockAlone(handle) && isAt(handle, place)) removeWithTraces(place);
+    if (::fstat(handle, &status) == 0 && isOurs(status) && lockAlone(handle) && isAt(handle, place)) removeWithTraces(place);
     ::close(handle);
 }
 
 NewFile::NewFile(std::filesystem::path file)
     : m_file(std::move(file))
     , m_place(placeOf(m_file)) {
+    if (m_file.filename().string().ends_with(ending)) // it would be swept up
+        throw StoreFailure(
+            {ErrorCode::FileNotMade, {std::generic_category().message(EINVAL)}, m_file.string()});
     requireNothingBeside(m_file);
     sweep(m_file);
     if (!isSomething(m_place)) { // what a file that is gone left beside it
@@ -93,6 +103,8 @@ void NewFile::finish(mode_t mode) {
         if (holdsSomething(m_place, end))
             throw StoreFailure(
                 {ErrorCode::FileNotMade, {std::generic_category().message(EIO)}, m_place.string() + end});
+    if (struct stat status {}; !isAt(m_handle, m_place) || ::fstat(m_handle, &status) != 0 || status.st_size == 0)
+        throw StoreFailure({ErrorCode::FileReplaced, {}, m_place.string()});
     if (::fchmod(m_handle, mode & 0777) != 0)
         throw StoreFailure(
             {ErrorCode::FileNotMade, {std::generic_category().message(errno)}, m_file.string()});

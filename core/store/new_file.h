@@ -5,7 +5,7 @@
 
 namespace core {
 
-/// A club file that is being made. It is made beside its place, as `<file>.unfinished`, and takes its name
+/// A club file that is being made. It is made beside its place, as `.<file>.tholepin-unfinished`, and takes its name
 /// only when it is whole and on disk: whatever stands at the name is a club, also after a power cut. Throws
 /// StoreFailure.
 ///

@@ -1,5 +1,9 @@
 #include "core/store/private_table.h"
 
+#include "core/store/fact_table.h"
+
+#include <algorithm>
+
 namespace core::privateTable {
 
 void put(Database& database, const std::string& fact, const std::vector<PrivateCell>& cells) {
@@ -28,12 +32,17 @@ int cellsOf(Database& database, const std::string& fact) {
 
 std::vector<std::string> strays(Database& database) {
     std::vector<std::string> found;
-    Statement query = database.prepare("SELECT private_cell.fact || ' ' || field FROM private_cell LEFT JOIN "
-                                       "fact ON fact.id = private_cell.fact WHERE coalesce(json_extract("
-                                       "CASE WHEN json_valid(body) THEN body ELSE '{}' END, '$.sealed.' || "
-                                       "field), '') = ''");
-    while (query.step())
-        found.push_back(query.text(0));
+    Statement query = database.prepare("SELECT fact, field FROM private_cell");
+    while (query.step()) {
+        const std::string column = query.text(1);
+        const auto fact = factTable::byId(database, query.text(0));
+        const auto body = fact ? core::bodyOf(*fact) : Result<std::optional<FactBody>>(std::optional<FactBody>());
+        const auto* row = body && *body ? std::get_if<RowWritten>(&**body) : nullptr;
+        const int index = row != nullptr ? sheet(row->sheet).indexOf(column) : -1;
+        const bool isTold = index >= 0 && std::any_of(row->sealed.begin(), row->sealed.end(),
+                                                      [&](const auto& sealed) { return sealed.first == index; });
+        if (!isTold) found.push_back(query.text(0) + ' ' + column);
+    }
     return found;
 }
 

@@ -1,6 +1,7 @@
 #include "core/store/ledger.h"
 
 #include "core/base/error_code.h"
+#include "core/register/typed_rows.h"
 #include "core/store/chain_walk.h"
 #include "core/store/check_acts.h"
 #include "core/store/check_tables.h"
@@ -71,9 +72,19 @@ void compareTables(Database& database, Database& made, Verification& into) {
         }
 }
 
+/// Cells that no program can read, although the facts say so.
+void lookAtCells(Database& database, Verification& into) {
+    for (const Sheet& sheet : allSheets())
+        for (const Cells& cells : rowTable::all(database, sheet))
+            if (const auto fault = faultOf(sheet, cells))
+                into.problems.push_back(unreadableCell(
+                    {std::string(sheet.file), cells.front(), std::string(fault->column)}, {}, fault->text));
+}
+
 } // namespace
 
 Verification verifyStore(Database& database) {
+    const ReadSnapshot snapshot(database);
     Verification result;
     if (const std::string said = database.value("PRAGMA integrity_check"); said != "ok") {
         if (isReadFailure(said)) throw StoreFailure({ErrorCode::DatabaseFailed, {said}, database.path()});
@@ -85,9 +96,11 @@ Verification verifyStore(Database& database) {
         result.problems.push_back({ErrorCode::SchemaDiffers, {difference}});
     ChainWalk walk(database, result);
     factTable::forEachInChain(database, [&](const Fact& fact) { walk.visit(fact); });
+    walk.end();
     for (const std::string& stray : privateTable::strays(database))
         result.problems.push_back({ErrorCode::PrivateCellStray, {stray}});
     compareTables(database, made, result);
+    lookAtCells(database, result);
     const auto newest = factTable::newest(database);
     result.head = newest ? newest->hash : std::string();
     return result;

@@ -6,6 +6,7 @@ namespace app {
 // for.
 
 void addCreate(CommandLine& line);
+void addStarters(CommandLine& line);
 void addImport(CommandLine& line);
 void addExport(CommandLine& line);
 void addRead(CommandLine& line);

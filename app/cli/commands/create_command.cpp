@@ -6,7 +6,10 @@
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/starters/starters.h"
 #include "app/text/text.h"
+
+#include <QTemporaryDir>
 
 #include <filesystem>
 #include <memory>
@@ -17,24 +20,35 @@ namespace {
 struct CreateOptions : CommonOptions {
     std::string club;
     std::string from;
+    std::string starter;
 };
 
 /// A club whose register was refused is no club yet: there is no file.
-int createFrom(const CreateOptions& options, core::CalendarDay today) {
+int createFrom(const CreateOptions& options, const std::string& folder, core::CalendarDay today) {
     Progress progress(QStringLiteral("import"));
     const auto plan =
-        core::Club::createFrom(options.file, options.club, options.from, today, [&](int done, int of) {
+        core::Club::createFrom(options.file, options.club, folder, today, [&](int done, int of) {
             if (of > 0) progress.show(static_cast<double>(done) / of);
         });
     return plan ? reportImport(*plan, options.json, false) : fail(plan.error());
 }
 
+int createFromStarter(const CreateOptions& options, core::CalendarDay today) {
+    const QTemporaryDir folder;
+    if (!writeStarter(QString::fromStdString(options.starter), folder.path()))
+        return failWith("there is no such starter", options.starter, "`tholepinctl starters` lists them");
+    return createFrom(options, folder.path().toStdString(), today);
+}
+
 int create(const CreateOptions& options) {
     const auto moment = momentOf(options);
     if (!moment) return fail(moment.error());
+    if (!options.from.empty() && !options.starter.empty())
+        return failWith("a club begins with one register", options.starter, "give --from or --starter");
     if (!options.from.empty() && !std::filesystem::is_directory(options.from))
         return failWith("there is no folder of CSV files", options.from, "look at the path");
-    if (!options.from.empty()) return createFrom(options, moment->today);
+    if (!options.from.empty()) return createFrom(options, options.from, moment->today);
+    if (!options.starter.empty()) return createFromStarter(options, moment->today);
     const core::Result<core::Club> club = core::Club::create(options.file, options.club);
     if (!club) return fail(club.error());
     if (options.json)
@@ -54,6 +68,7 @@ void addCreate(CommandLine& line) {
     takeCommon(command, *options);
     command.text("--club", options->club, "the club's name", Need::Required);
     command.text("--from", options->from, "folder of CSV files");
+    command.text("--starter", options->starter, "an example register, see `starters`", Need::NotEmpty);
 }
 
 } // namespace app

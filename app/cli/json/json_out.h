@@ -37,6 +37,7 @@ std::string importJson(const core::ImportPlan& plan);
 std::string boatsJson(const std::vector<core::BoatCondition>& boats);
 std::string missingJson(const std::vector<core::MissingItem>& items);
 std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today);
+std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters); ///< name, title
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to);
 std::string erasedJson(const std::string& person, int cells);
 std::string verificationJson(const core::Verification& verification);

@@ -23,6 +23,10 @@ const char* problemKind(ErrorCode code) {
         return "fact-not-signed";
     case ErrorCode::MachineUnknown:
         return "machine-unknown";
+    case ErrorCode::FactImpossible:
+        return "fact-impossible";
+    case ErrorCode::FactsCutOff:
+        return "facts-cut-off";
     case ErrorCode::PrivateCellChanged:
         return "private-changed";
     case ErrorCode::PrivateCellMissing:
@@ -63,6 +67,11 @@ std::string verificationJson(const core::Verification& verification) {
                     {"erased", verification.erased},
                     {"head", orNull(verification.head)},
                     {"problems", listOf(verification.problems, problem)}});
+}
+
+std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters) {
+    const auto starter = [](const auto& each) { return Json{{"name", each.first}, {"title", each.second}}; };
+    return written({{"starters", listOf(starters, starter)}});
 }
 
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to) {

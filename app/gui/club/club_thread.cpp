@@ -31,7 +31,9 @@ ClubThread::ClubThread(QObject* parent)
 /// A sync program may put another file in its place at any time, also while nobody records anything.
 void ClubThread::lookAfterFile() {
     QMetaObject::invokeMethod(m_worker, [this] {
-        if (m_club && !m_club->isInPlace()) QMetaObject::invokeMethod(this, [this] { emit fileReplaced(); });
+        if (!m_club) return;
+        m_club->rest();
+        if (!m_club->isInPlace()) QMetaObject::invokeMethod(this, [this] { emit fileReplaced(); });
     });
 }
 

@@ -61,9 +61,9 @@ TEST(MachineKey, readsNothingElseAsAKeyOrASignature) {
 
 TEST(MachineKey, theIdIsMadeOfThePublicKey) {
     const auto key = MachineKey::ofSeed(published[0].seed);
-    EXPECT_EQ(key->machine(), core::sha256Hex(key->publicKey()).substr(0, 16));
+    EXPECT_EQ(key->machine(), core::sha256Hex(key->publicKey()).substr(0, 32));
     EXPECT_TRUE(core::isMachineId(key->machine()));
-    for (const char* other : {"", "../../etc/passwd", "0123456789abcde", "0123456789abcdeF"})
+    for (const char* other : {"", "../../etc/passwd", "0123456789abcdef", "0123456789abcdef0123456789abcdeF"})
         EXPECT_FALSE(core::isMachineId(other)) << other;
     EXPECT_NE(MachineKey::fresh().machine(), MachineKey::fresh().machine());
 }
@@ -72,21 +72,26 @@ TEST(PrivateCells, onlyTheMeasuresOfPeopleAreSealed) {
     core::RowWritten row =
         core::rowWritten(core::SheetId::People, {{"person", "Bram Oke"}},
                          {{"mass_kg", "82"}, {"role", "crew"}, {"chest_cm", ""}, {"note", "left-handed"}});
-    const auto cells = core::seal(row);
+    const auto cells = core::seal(row, "f");
     ASSERT_EQ(cells.size(), 2U);
     const std::string text = core::textOf(row);
     EXPECT_THAT(text, testing::HasSubstr("left-handed"));
     EXPECT_THAT(text, testing::Not(testing::HasSubstr("82\"")));
     EXPECT_EQ(cells[0].column, "mass_kg");
-    EXPECT_EQ(core::digestOf(cells[0]), core::sha256Hex(cells[0].salt + "82"));
+    EXPECT_EQ(core::digestOf("f", cells[0]), core::sha256Hex(R"(["f","mass_kg",")" + cells[0].salt + R"(","82"])"));
     for (const auto& cell : cells)
-        EXPECT_THAT(text, testing::HasSubstr(core::digestOf(cell)));
+        EXPECT_THAT(text, testing::HasSubstr(core::digestOf("f", cell)));
+    core::PrivateCell moved = cells[0]; // a digit from the salt to the value
+    moved.value = moved.salt.substr(31) + moved.value;
+    moved.salt.pop_back();
+    EXPECT_NE(core::digestOf("f", moved), core::digestOf("f", cells[0]));
+    EXPECT_NE(core::digestOf("g", cells[0]), core::digestOf("f", cells[0])) << "of another fact";
 
     core::RowWritten again =
         core::rowWritten(core::SheetId::People, {{"person", "Bram Oke"}}, {{"mass_kg", "82"}});
-    EXPECT_NE(core::digestOf(core::seal(again).front()), core::digestOf(cells[0])) << "salted";
+    EXPECT_NE(core::digestOf("f", core::seal(again, "f").front()), core::digestOf("f", cells[0])) << "salted";
     core::RowWritten boat = core::rowWritten(core::SheetId::Boats, {{"boat", "Tern"}}, {{"note", "blue"}});
-    EXPECT_TRUE(core::seal(boat).empty());
+    EXPECT_TRUE(core::seal(boat, "f").empty());
 }
 
 } // namespace
