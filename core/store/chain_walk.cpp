@@ -56,14 +56,15 @@ void ChainWalk::visit(const Fact& fact) {
     machine.head = fact.hash;
 }
 
-/// Each machine but the first goes on from a fact: were that one cut off, and all that is behind it, this shows
-/// it.
+/// Each machine but the first goes on from a fact: were that one cut off, and all that is behind it, this
+/// shows it.
 void ChainWalk::end() {
     const std::string founder = clubOf(m_database);
     for (const Beginning& each : m_beginnings) {
-        const bool isThere = each.continues.empty() ? each.machine == founder
-                                                    : factTable::isThere(m_database, each.continues);
-        if (!isThere) m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine, each.continues}});
+        const bool isThere =
+            each.continues.empty() ? each.machine == founder : factTable::isThere(m_database, each.continues);
+        if (!isThere)
+            m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine, each.continues}});
     }
 }
 
@@ -100,7 +101,8 @@ void ChainWalk::lookAtPrivateCells(const Fact& fact) {
         const std::string name(sheet(row->sheet).columns[static_cast<std::size_t>(column)].name);
         const auto cell = privateTable::find(m_database, fact.id, name);
         if (cell && digestOf(fact.id, *cell) != digest) report(ErrorCode::PrivateCellChanged, fact, {name});
-        if (cell && isErased) m_into.problems.push_back({ErrorCode::PrivateCellStray, {fact.id + ' ' + name}});
+        if (cell && isErased)
+            m_into.problems.push_back({ErrorCode::PrivateCellStray, {fact.id + ' ' + name}});
         if (!cell && !isErased) report(ErrorCode::PrivateCellMissing, fact, {name});
         m_into.erased += !cell && isErased ? 1 : 0;
     }

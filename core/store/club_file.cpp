@@ -155,7 +155,8 @@ void migrateWithBackup(Database& database, const std::filesystem::path& file,
 /// SQLite keeps its log by the name: two names of one file would have two.
 void requireOneName(const std::filesystem::path& file) {
     std::error_code unknown;
-    if (std::filesystem::hard_link_count(file, unknown) > 1 && !unknown) refuse(ErrorCode::FileHasTwoNames, file);
+    if (std::filesystem::hard_link_count(file, unknown) > 1 && !unknown)
+        refuse(ErrorCode::FileHasTwoNames, file);
 }
 
 /// Of the newest version; an older one is migrated first.

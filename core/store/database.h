@@ -82,8 +82,8 @@ public:
     /// Puts all that is in the write-ahead log into the file and empties the log. False: not all of it, for
     /// another program reads in it.
     bool emptyLog();
-    /// The same while nothing is being done, without waiting: whoever copies or replaces the file then has all
-    /// of it.
+    /// The same while nothing is being done, without waiting: whoever copies or replaces the file then has
+    /// all of it.
     void rest();
     /// A copy of the whole content, made by SQLite's backup interface.
     void copyTo(Database& target);

@@ -32,7 +32,8 @@ std::optional<OwnMachine> machineFrom(const std::string& text, const std::string
     auto key = MachineKey::ofSeed(text.substr(0, digits));
     const std::string seq = text.substr((digits + 1) * 2, seqDigits);
     if (!key || seq.find_first_not_of("0123456789") != std::string::npos) return std::nullopt;
-    OwnMachine machine{std::move(*key), {std::stoll(seq), text.substr((digits + 1) * 2 + seqDigits + 1, digits)}};
+    OwnMachine machine{std::move(*key),
+                       {std::stoll(seq), text.substr((digits + 1) * 2 + seqDigits + 1, digits)}};
     // A key that nothing was signed with is made anew, so none of somebody else's is ever taken over.
     return machine.head.seq > 0 ? std::optional(std::move(machine)) : std::nullopt;
 }
@@ -50,7 +51,8 @@ bool isUsersFolder(const std::filesystem::path& folder) {
 int openOwn(const std::filesystem::path& file, int how, struct stat& status) {
     const int handle = ::open(file.c_str(), how | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0600);
     if (handle < 0) return -1;
-    if (::fstat(handle, &status) == 0 && S_ISREG(status.st_mode) && isUsersAlone(status) && status.st_nlink == 1)
+    if (::fstat(handle, &status) == 0 && S_ISREG(status.st_mode) && isUsersAlone(status) &&
+        status.st_nlink == 1)
         return handle;
     ::close(handle);
     return -1;

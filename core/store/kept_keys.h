@@ -25,16 +25,16 @@ struct OwnMachine {
 
 /// The signing keys of this user's machines for one club, in the user's state folder, a file each, which only
 /// the user can read and write. A key counts only there and on the computer where it was made: a copy of the
-/// folder, or of a whole disk, is no key. Where the folder cannot be used, or is not the user's alone, nothing
-/// is kept and nothing is said: a launch does not wait for it, and each program is a machine of its own. None
-/// of it throws; all of it belongs to one thread.
+/// folder, or of a whole disk, is no key. Where the folder cannot be used, or is not the user's alone,
+/// nothing is kept and nothing is said: a launch does not wait for it, and each program is a machine of its
+/// own. None of it throws; all of it belongs to one thread.
 class KeptKeys {
 public:
     /// `club`: see clubOf.
     explicit KeptKeys(const std::string& club);
 
-    /// Keeps every other program of this user from writing to any file of this club, while it lives. Waits two
-    /// seconds for one that does.
+    /// Keeps every other program of this user from writing to any file of this club, while it lives. Waits
+    /// two seconds for one that does.
     class Turn {
     public:
         explicit Turn(const KeptKeys& keys);

@@ -45,8 +45,8 @@ void Ledger::chooseMachine() {
     if (club.empty()) founder = MachineKey::fresh();
     if (!m_keys) m_keys.emplace(founder ? founder->machine() : club);
     m_turn.emplace(*m_keys);
-    // Another program of this user may have written to another file of the club since; or it keeps the lock, and
-    // then its key is not ours to use.
+    // Another program of this user may have written to another file of the club since; or it keeps the lock,
+    // and then its key is not ours to use.
     if (m_own) m_own = m_keys->of(m_own->key.machine(), *m_own);
     if (!m_turn->isHeld() || (m_own && !isInFile(*m_own))) m_own.reset();
     if (!m_own && !founder && m_turn->isHeld())

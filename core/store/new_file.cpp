@@ -70,7 +70,8 @@ void NewFile::sweep(const std::filesystem::path& file) {
     const int handle = ::open(place.c_str(), O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC);
     if (handle < 0) return;
     struct stat status {};
-    if (::fstat(handle, &status) == 0 && isOurs(status) && lockAlone(handle) && isAt(handle, place)) removeWithTraces(place);
+    if (::fstat(handle, &status) == 0 && isOurs(status) && lockAlone(handle) && isAt(handle, place))
+        removeWithTraces(place);
     ::close(handle);
 }
 
@@ -103,7 +104,8 @@ void NewFile::finish(mode_t mode) {
         if (holdsSomething(m_place, end))
             throw StoreFailure(
                 {ErrorCode::FileNotMade, {std::generic_category().message(EIO)}, m_place.string() + end});
-    if (struct stat status {}; !isAt(m_handle, m_place) || ::fstat(m_handle, &status) != 0 || status.st_size == 0)
+    if (struct stat status{};
+        !isAt(m_handle, m_place) || ::fstat(m_handle, &status) != 0 || status.st_size == 0)
         throw StoreFailure({ErrorCode::FileReplaced, {}, m_place.string()});
     if (::fchmod(m_handle, mode & 0777) != 0)
         throw StoreFailure(

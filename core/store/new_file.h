@@ -5,9 +5,9 @@
 
 namespace core {
 
-/// A club file that is being made. It is made beside its place, as `.<file>.tholepin-unfinished`, and takes its name
-/// only when it is whole and on disk: whatever stands at the name is a club, also after a power cut. Throws
-/// StoreFailure.
+/// A club file that is being made. It is made beside its place, as `.<file>.tholepin-unfinished`, and takes
+/// its name only when it is whole and on disk: whatever stands at the name is a club, also after a power cut.
+/// Throws StoreFailure.
 ///
 /// What a killed program left under that name is nobody's: it is held by no lock (flock, which ends with its
 /// program) and goes when the same file is made or opened again.

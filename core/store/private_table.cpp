@@ -36,11 +36,13 @@ std::vector<std::string> strays(Database& database) {
     while (query.step()) {
         const std::string column = query.text(1);
         const auto fact = factTable::byId(database, query.text(0));
-        const auto body = fact ? core::bodyOf(*fact) : Result<std::optional<FactBody>>(std::optional<FactBody>());
+        const auto body =
+            fact ? core::bodyOf(*fact) : Result<std::optional<FactBody>>(std::optional<FactBody>());
         const auto* row = body && *body ? std::get_if<RowWritten>(&**body) : nullptr;
         const int index = row != nullptr ? sheet(row->sheet).indexOf(column) : -1;
-        const bool isTold = index >= 0 && std::any_of(row->sealed.begin(), row->sealed.end(),
-                                                      [&](const auto& sealed) { return sealed.first == index; });
+        const bool isTold =
+            index >= 0 && std::any_of(row->sealed.begin(), row->sealed.end(),
+                                      [&](const auto& sealed) { return sealed.first == index; });
         if (!isTold) found.push_back(query.text(0) + ' ' + column);
     }
     return found;

@@ -24,8 +24,9 @@ int list(const CommonOptions& options) {
     for (const Starter& each : starters())
         rows.push_back({each.name, each.title});
     sayText(tableOf({"starter", "for"}, rows));
-    sayLine(QStringLiteral("Rules, sizes, manifest and points of a starter are examples: put your maker's and your "
-                           "club's in their place."));
+    sayLine(QStringLiteral(
+        "Rules, sizes, manifest and points of a starter are examples: put your maker's and your "
+        "club's in their place."));
     return ExitFine;
 }
 

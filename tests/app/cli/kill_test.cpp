@@ -1,4 +1,5 @@
 #include "tests/app/cli/small_club.h"
+#include "tests/support/kept_state.h"
 
 #include <chrono>
 #include <iostream>
@@ -65,20 +66,14 @@ int timesEach() {
 
 class Kills : public SmallClub, public testing::WithParamInterface<Killed> {
 protected:
-    Kills() {
-        fs::copy_file(m_file, m_folder / "before");
-        fs::copy(m_state, m_folder / "state before", fs::copy_options::recursive);
-    }
-    ~Kills() override { setenv("THOLEPIN_STATE", m_state.c_str(), 1); }
+    Kills() { fs::copy_file(m_file, m_folder / "before"); }
 
     /// The club as it was at first, and nothing else, in a folder of its own; and the keys as they were.
     void startAnew() {
-        for (const char* name : {"files", "state"})
-            fs::remove_all(m_folder / name);
+        fs::remove_all(m_folder / "files");
         fs::create_directory(m_folder / "files");
         fs::copy_file(m_folder / "before", club());
-        fs::copy(m_folder / "state before", m_folder / "state", fs::copy_options::recursive);
-        setenv("THOLEPIN_STATE", (m_folder / "state").c_str(), 1);
+        m_keys.putBack();
     }
     fs::path club() const { return m_folder / "files" / "club.tholepin"; }
     fs::path copy() const { return m_folder / "files" / "copy.tholepin"; }
@@ -109,7 +104,7 @@ protected:
     }
 
 private:
-    const std::string m_state = getenv("THOLEPIN_STATE");
+    const support::KeptState m_keys;
 };
 
 TEST_P(Kills, atAnyMomentLeaveTheFileWholeAndNothingElse) {

@@ -45,7 +45,8 @@ TEST_P(StarterClub, callsWhatItSaysAnExample) {
 TEST_P(StarterClub, hasAManifestThatAFittedOutBoatMeets) {
     ASSERT_EQ(ctl({"create", file, "--club", "Lake club", "--starter", GetParam()}).exit, 0);
     ASSERT_EQ(ctl({"export", file, folder / "out"}).exit, 0);
-    std::map<std::string, std::string> csv{{"people.csv", "person,role\nAda Thorne,driver\nBo Lind,crew\nCy Marsh,crew\n"}};
+    std::map<std::string, std::string> csv{
+        {"people.csv", "person,role\nAda Thorne,driver\nBo Lind,crew\nCy Marsh,crew\n"}};
     std::ifstream in(folder / "out" / "manifest_lines.csv");
     std::string line, boatClass;
     std::getline(in, line);
@@ -89,7 +90,8 @@ TEST_P(StarterClub, hasAManifestThatAFittedOutBoatMeets) {
     while (std::getline(rules, line)) {
         const std::string type = line.substr(0, line.find(',')), rest = line.substr(line.find(',') + 1);
         const std::string rule = rest.substr(rest.find(',') + 1);
-        if (rule.find(",inspect_every,") == std::string::npos && rule.find(",service_every,") == std::string::npos)
+        if (rule.find(",inspect_every,") == std::string::npos &&
+            rule.find(",service_every,") == std::string::npos)
             continue;
         for (const std::string& code : byType[type])
             services += code + ",," + rule.substr(0, rule.find(',')) + ",2026-03-01,Bo Lind\n";
@@ -111,8 +113,9 @@ TEST_P(StarterClub, hasAManifestThatAFittedOutBoatMeets) {
     writeFiles(folder / "services", {{"services.csv", services}});
     ASSERT_EQ(ctl({"import", file, folder / "services", "--today", today}).exit, 0);
     std::ofstream(folder / "points.csv") << points;
-    Words words{"check", file, "--boat", "Teal", "--phase", "launch", "--driver", people[0], "--codes", "-",
-                "--points", folder / "points.csv", "--today", today, "--json"};
+    Words words{"check",    file,      "--boat",  "Teal", "--phase",  "launch",
+                "--driver", people[0], "--codes", "-",    "--points", folder / "points.csv",
+                "--today",  today,     "--json"};
     for (std::size_t i = 1; i < aboard; ++i)
         words.insert(words.end(), {"--crew", people[i]});
     const Ran checked = ctl(words, codes);

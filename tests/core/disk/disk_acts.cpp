@@ -69,10 +69,6 @@ Told migrateFile(const fs::path& folder) {
     }
 }
 
-void useKeysIn(const fs::path& folder) {
-    setenv("THOLEPIN_STATE", folder.c_str(), 1);
-}
-
 void tamper(const fs::path& file) {
     core::Database database(file, core::Database::Mode::ReadWrite);
     database.script("UPDATE item SET kit_type = 'radio' WHERE kit_type = 'knife'");
@@ -168,7 +164,6 @@ const std::vector<FileAct>& fileActs() {
 }
 
 DiskFolder::DiskFolder() {
-    useKeysIn(m_keys.path());
     SmallClub small;
     const auto id = small.open();
     for (const char* code : {"KGFB6J8WF9", "K80NSC1FX4"})
@@ -182,13 +177,12 @@ DiskFolder::DiskFolder() {
     writeFile(m_folder / "more" / "places.csv", "place\nshed\nloft\nvan\n");
     for (const std::string& name : namesIn(m_folder.path())) // of those who looked
         if (name.ends_with("-wal") || name.ends_with("-shm")) fs::remove(m_folder / name);
+    m_keys.emplace();
 }
 
 /// With the keys as they were: a program that finds newer ones than the file goes on as another machine.
 void DiskFolder::copyTo(const fs::path& to) const {
-    fs::remove_all(m_keysOfCopy.path());
-    fs::copy(m_keys.path(), m_keysOfCopy.path(), fs::copy_options::recursive);
-    useKeysIn(m_keysOfCopy.path());
+    m_keys->putBack();
     copyFolder(m_folder.path(), to);
     copyFolder(m_folder / "more", to / "more");
 }

@@ -3,6 +3,7 @@
 #include "core/base/error.h"
 #include "core/club/club.h"
 #include "core/store/migrations.h"
+#include "tests/support/kept_state.h"
 #include "tests/support/scratch_folder.h"
 
 #include <filesystem>
@@ -45,7 +46,8 @@ public:
     std::string contentOfBackup() const;
 
 private:
-    ScratchFolder m_folder, m_keys, m_keysOfCopy;
+    ScratchFolder m_folder;
+    std::optional<KeptState> m_keys;
 };
 
 /// The steps of this version and one more.

@@ -30,7 +30,8 @@ std::vector<fs::path> clubsIn(const fs::path& folder) {
     for (const std::string& name : namesIn(folder)) {
         const bool isBackup = name.find(".before-") != std::string::npos;
         const bool isBeside = name.ends_with("-wal") || name.ends_with("-journal") ||
-                              name.ends_with("-shm") || name.find(".tholepin-unfinished") != std::string::npos;
+                              name.ends_with("-shm") ||
+                              name.find(".tholepin-unfinished") != std::string::npos;
         if (!isBeside && (isBackup || name.ends_with(".tholepin"))) clubs.push_back(folder / name);
     }
     return clubs;

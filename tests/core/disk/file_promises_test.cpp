@@ -158,15 +158,16 @@ TEST_F(HotJournal, beneathALinkIsRolledBack) {
 /// What a killed program left goes; what a running one makes stays.
 class Unfinished : public FilePromises {
 protected:
-    const fs::path left = folder / "new.tholepin.tholepin-unfinished";
+    const fs::path left = folder / ".new.tholepin.tholepin-unfinished";
     void leave() {
         for (const char* end : {"", "-journal", "-wal", "-shm"})
             std::ofstream(left.string() + end) << "half a club";
     }
     bool isAnythingLeft() {
         const auto names = namesIn(folder.path());
-        return std::any_of(names.begin(), names.end(),
-                           [](const auto& name) { return name.find(".tholepin-unfinished") != std::string::npos; });
+        return std::any_of(names.begin(), names.end(), [](const auto& name) {
+            return name.find(".tholepin-unfinished") != std::string::npos;
+        });
     }
 };
 

@@ -78,7 +78,8 @@ TEST(PrivateCells, onlyTheMeasuresOfPeopleAreSealed) {
     EXPECT_THAT(text, testing::HasSubstr("left-handed"));
     EXPECT_THAT(text, testing::Not(testing::HasSubstr("82\"")));
     EXPECT_EQ(cells[0].column, "mass_kg");
-    EXPECT_EQ(core::digestOf("f", cells[0]), core::sha256Hex(R"(["f","mass_kg",")" + cells[0].salt + R"(","82"])"));
+    EXPECT_EQ(core::digestOf("f", cells[0]),
+              core::sha256Hex(R"(["f","mass_kg",")" + cells[0].salt + R"(","82"])"));
     for (const auto& cell : cells)
         EXPECT_THAT(text, testing::HasSubstr(core::digestOf("f", cell)));
     core::PrivateCell moved = cells[0]; // a digit from the salt to the value

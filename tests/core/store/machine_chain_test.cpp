@@ -9,6 +9,7 @@
 
 #include <gmock/gmock.h>
 #include <set>
+#include <sqlite3.h>
 #include <sys/stat.h>
 
 namespace {
@@ -283,6 +284,129 @@ TEST_F(MachineChain, anotherKeyCannotTakeAMachinesPlace) {
     EXPECT_FALSE(found.machines[0].isSigned);
     EXPECT_THAT(found.problems,
                 testing::Contains(testing::Field(&core::Error::code, core::ErrorCode::MachineUnknown)));
+}
+
+// A folder, or a disk, that was copied: both would go on with one chain.
+TEST_F(MachineChain, aKeyCountsOnlyWhereItWasMade) {
+    fs::copy(m_folder / "state", m_folder / "copy of state", fs::copy_options::recursive);
+    fs::permissions(m_folder / "copy of state", fs::perms::owner_all);
+    for (const auto& entry : fs::directory_iterator(m_folder / "copy of state"))
+        fs::permissions(entry.path(), fs::perms::owner_all);
+    StateFolder::use(m_folder / "copy of state");
+    writeTo(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+    StateFolder::use(m_folder / "state");
+    writeTo(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 2U) << "the first goes on where it was made";
+}
+
+TEST_F(MachineChain, aKeyThatOthersCanReadIsNotUsed) {
+    const std::string machine = factsOf(m_file).front().machine;
+    const fs::path key = m_folder / "state" / machine / machine;
+    for (const auto& [path, open, closed] :
+         {std::tuple(key, fs::perms(0644), fs::perms(0600)),
+          std::tuple(m_folder / "state", fs::perms(0755), fs::perms(0700))}) {
+        const auto before = looked(m_file).machines.size();
+        fs::permissions(path, open);
+        writeTo(m_file);
+        EXPECT_EQ(looked(m_file).machines.size(), before + 1) << path;
+        fs::permissions(path, closed);
+        writeTo(m_file);
+        EXPECT_EQ(looked(m_file).machines.size(), before + 1) << path;
+    }
+}
+
+// Whoever holds the key's lock does not keep others from recording.
+TEST_F(MachineChain, aLockThatIsNotGivenBackIsNotWaitedForWithoutEnd) {
+    const std::string club = factsOf(m_file).front().machine;
+    const core::KeptKeys keys(club);
+    const core::KeptKeys::Turn turn(keys);
+    ASSERT_TRUE(turn.isHeld());
+    writeTo(m_file);
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+}
+
+std::vector<core::ErrorCode> codesOf(const core::Verification& found) {
+    std::vector<core::ErrorCode> codes;
+    for (const core::Error& problem : found.problems)
+        codes.push_back(problem.code);
+    return codes;
+}
+
+TEST_F(MachineChain, newestFactsThatWereCutOffShowWhereAnotherMachineWentOn) {
+    writeTo(m_file);
+    StateFolder::use(m_folder / "other");
+    writeTo(m_file);
+    EXPECT_TRUE(looked(m_file).problems.empty());
+    const auto facts = factsOf(m_file);
+    {
+        Database file(m_file, Database::Mode::ReadWrite);
+        sqlite3_db_config(file.handle(), SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+        file.prepare("DELETE FROM fact WHERE machine = ? AND seq = 4").with(facts.front().machine).run();
+        core::rebuildTables(file, file);
+    }
+    EXPECT_THAT(codesOf(looked(m_file)), testing::ElementsAre(core::ErrorCode::FactsCutOff));
+}
+
+// Signed with a key of its own; its instant cannot be, and it goes on from nothing.
+TEST_F(MachineChain, aWholeMachineThatWasForgedShows) {
+    const auto forger = core::MachineKey::fresh();
+    Fact fact{.id = core::newUuid7(core::Instant::now()), .machine = forger.machine(), .seq = 1};
+    fact.kind = core::kindOf(core::MachineBegun{});
+    const auto add = [&](const std::string& at, const std::string& continues) {
+        fact.atUtc = at;
+        fact.body = core::textOf(core::MachineBegun{forger.publicKey(), "vm", continues});
+        fact.hash = core::hashOf(fact);
+        fact.signature = forger.signatureOf(fact);
+        const fs::path forged = copied(m_file, "forged.tholepin");
+        Database file(forged, Database::Mode::ReadWrite);
+        core::factTable::insert(file, fact);
+        return codesOf(core::verifyStore(file));
+    };
+    const std::string now = core::Instant::now().iso();
+    EXPECT_TRUE(add(now, factsOf(m_file).back().hash).empty()) << "as a machine that somebody merged in";
+    EXPECT_THAT(add(now, ""), testing::ElementsAre(core::ErrorCode::FactsCutOff));
+    EXPECT_THAT(add(now, std::string(64, 'f')), testing::ElementsAre(core::ErrorCode::FactsCutOff));
+    for (const char* at : {"9999-12-31T23:59:59.999Z", "zz <b>", "2026-11-29 10:00:00"})
+        EXPECT_THAT(add(at, factsOf(m_file).back().hash), testing::Contains(core::ErrorCode::FactImpossible))
+            << at;
+}
+
+// What is read is of one moment, so a whole record is never told to be damaged while another program writes.
+TEST_F(MachineChain, aLookThroughTheRecordIsOfOneMoment) {
+    Database reader(m_file, Database::Mode::ReadOnly);
+    const auto facts = [&] { return reader.number("SELECT count(*) FROM fact"); };
+    const auto before = facts();
+    {
+        const core::ReadSnapshot snapshot(reader);
+        EXPECT_EQ(facts(), before);
+        writeTo(m_file);
+        EXPECT_EQ(facts(), before);
+    }
+    EXPECT_EQ(facts(), before + 1);
+}
+
+TEST_F(MachineChain, aFileWithTwoNamesIsReadAndNotWritten) {
+    fs::create_hard_link(m_file, m_folder / "second.tholepin");
+    for (const char* name : {"club.tholepin", "second.tholepin"}) {
+        const auto refused = Club::open(m_folder / name);
+        ASSERT_FALSE(refused);
+        EXPECT_EQ(refused.error().code, core::ErrorCode::FileHasTwoNames);
+        EXPECT_TRUE(Club::open(m_folder / name, Club::Access::ReadOnly));
+    }
+    fs::remove(m_folder / "second.tholepin");
+    EXPECT_TRUE(Club::open(m_file));
+}
+
+// SQLite would read such a name as a URI, and write over the file that it names.
+TEST_F(MachineChain, aNameThatLooksLikeAUriIsAName) {
+    const fs::path before = fs::current_path();
+    fs::current_path(m_folder.path());
+    const auto facts = factsOf(m_file).size();
+    EXPECT_TRUE(Club::create("file:club.tholepin?x=", "Other"));
+    EXPECT_EQ(factsOf(m_file).size(), facts);
+    EXPECT_EQ(Club::open("file:club.tholepin?x=")->name(), "Other");
+    fs::current_path(before);
 }
 
 TEST_F(MachineChain, aFactThatWasNotWrittenLeavesNoMachine) {

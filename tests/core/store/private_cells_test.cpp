@@ -59,6 +59,47 @@ TEST_F(PrivateCellsOfAClub, changedRemovedOrAddedTheyShow) {
                 Contains(ErrorCode::PrivateCellStray));
 }
 
+// The file alone says nothing of where a salt ends and a measure begins.
+TEST_F(PrivateCellsOfAClub, noDigitMovesBetweenSaltAndMeasure) {
+    EXPECT_THAT(
+        problemsAfter("UPDATE private_cell SET salt = substr(salt, 1, 31), value = substr(salt, 32) || "
+                      "value WHERE value = '71.25'"),
+        testing::Contains(ErrorCode::PrivateCellChanged));
+}
+
+TEST_F(PrivateCellsOfAClub, aColumnThatNoFactTellsOfShowsHoweverItIsSpelled) {
+    for (const char* field : {"\"mass_kg\"", ".", "..", "[#", "", "note"})
+        EXPECT_THAT(problemsAfter("UPDATE private_cell SET field = '" + std::string(field) +
+                                  "' WHERE rowid = (SELECT min(rowid) FROM private_cell)"),
+                    testing::Contains(ErrorCode::PrivateCellStray))
+            << field;
+}
+
+TEST_F(PrivateCellsOfAClub, whatWasErasedAndIsPutBackShows) {
+    Database file(small.file(), Database::Mode::ReadWrite);
+    file.script("CREATE TEMP TABLE before AS SELECT * FROM private_cell");
+    ASSERT_EQ(*small.club.record().eraseMeasures("Odalys Finch", ""), 3);
+    ASSERT_TRUE(looked().problems.empty());
+    file.script("INSERT INTO private_cell SELECT * FROM before");
+    std::vector<ErrorCode> codes;
+    for (const core::Error& problem : looked().problems)
+        codes.push_back(problem.code);
+    EXPECT_THAT(codes, testing::Contains(ErrorCode::PrivateCellStray));
+}
+
+TEST_F(PrivateCellsOfAClub, whileAnotherProgramReadsTheErasingIsNotToldAsDone) {
+    Database reader(small.file(), Database::Mode::ReadOnly);
+    {
+        const core::ReadSnapshot snapshot(reader);
+        EXPECT_EQ(reader.number("SELECT count(*) FROM private_cell"), 3);
+        const auto erased = small.club.record().eraseMeasures("Odalys Finch", "");
+        ASSERT_FALSE(erased);
+        EXPECT_EQ(erased.error().code, ErrorCode::ErasedNotYetInLog);
+    }
+    EXPECT_EQ(*small.club.record().eraseMeasures("Odalys Finch", ""), 0);
+    EXPECT_FALSE(mass());
+}
+
 std::string bytesOf(const std::filesystem::path& file) {
     std::ostringstream bytes;
     bytes << std::ifstream(file, std::ios::binary).rdbuf();
