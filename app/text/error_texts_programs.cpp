@@ -69,6 +69,10 @@ constexpr ErrorText textsOfPrograms[] = {
      QT_TRANSLATE_NOOP("Errors", "choose another place"), nullptr, 1},
     {ErrorCode::AnswerNotWritten, QT_TRANSLATE_NOOP("Errors", "the answer could not be written"),
      QT_TRANSLATE_NOOP("Errors", "make room where it goes")},
+    {ErrorCode::RecordedAnswerNotWritten,
+     QT_TRANSLATE_NOOP("Errors", "what was asked is recorded, but the answer could not be written"),
+     QT_TRANSLATE_NOOP("Errors",
+                       "do not give the command again: `history`, `tags` and `log` show what was recorded")},
     {ErrorCode::RecordedWithoutSheet,
      QT_TRANSLATE_NOOP("Errors", "the tags are recorded, but their sheet could not be made: %2"),
      QT_TRANSLATE_NOOP("Errors", "the record stands, so do not record them again: "

@@ -1885,6 +1885,38 @@ Erledigt am %1: %2</translation>
         <source>take the name of now, or one that nothing had</source>
         <translation>den heutigen Namen nehmen oder einen, den nichts hatte</translation>
     </message>
+    <message>
+        <source>the club file has more than one name (hard links), and is only read so</source>
+        <translation>die Vereinsdatei hat mehr als einen Namen (harte Links) und wird so nur gelesen</translation>
+    </message>
+    <message>
+        <source>remove the other names, or copy the file with `backup`</source>
+        <translation>die anderen Namen entfernen oder die Datei mit „backup“ kopieren</translation>
+    </message>
+    <message>
+        <source>what was asked is recorded, but the answer could not be written</source>
+        <translation>was verlangt war, ist eingetragen, aber die Antwort konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>do not give the command again: `history`, `tags` and `log` show what was recorded</source>
+        <translation>den Befehl nicht noch einmal geben: „history“, „tags“ und „log“ zeigen, was eingetragen wurde</translation>
+    </message>
+    <message>
+        <source>erased, but another program that reads the club file still holds what was there</source>
+        <translation>gelöscht, aber ein anderes Programm, das die Vereinsdatei liest, hält noch fest, was dort stand</translation>
+    </message>
+    <message>
+        <source>close the other program, and give the command again</source>
+        <translation>das andere Programm schließen und den Befehl noch einmal geben</translation>
+    </message>
+    <message>
+        <source>%3 is nothing that a program writes</source>
+        <translation>%3 ist nichts, was ein Programm schreibt</translation>
+    </message>
+    <message>
+        <source>what it went on from is not there: facts were cut off</source>
+        <translation>woran es anschließt, ist nicht da: Zeilen wurden abgeschnitten</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -3799,6 +3831,21 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Log: %1</source>
         <translation>Logbuch: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StarterWords</name>
+    <message>
+        <source>an inflatable rescue boat with two aboard</source>
+        <translation>ein Schlauchboot zur Rettung mit zweien an Bord</translation>
+    </message>
+    <message>
+        <source>a rowing or paddled rescue boat</source>
+        <translation>ein gerudertes oder gepaddeltes Rettungsboot</translation>
+    </message>
+    <message>
+        <source>a launch with cabin and engine</source>
+        <translation>eine Barkasse mit Kajüte und Motor</translation>
     </message>
 </context>
 <context>

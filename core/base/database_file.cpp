@@ -3,7 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <fstream>
+#include <mutex>
+#include <set>
 #include <string_view>
+#include <sys/stat.h>
 
 namespace core {
 namespace {
@@ -22,14 +25,55 @@ bool beginsAsDatabase(const std::filesystem::path& file) {
     return std::ranges::any_of(beginnings, [&](std::string_view each) { return begins.starts_with(each); });
 }
 
+constexpr std::array endsBeside{"-journal"sv, "-wal"sv, "-shm"sv};
+
+using Id = std::pair<std::uint64_t, std::uint64_t>;
+
+std::mutex& guard() {
+    static std::mutex mutex;
+    return mutex;
+}
+std::multiset<Id>& openOnes() {
+    static std::multiset<Id> ids;
+    return ids;
+}
+
+Id idOf(const std::filesystem::path& file) {
+    struct stat status {};
+    return ::stat(file.c_str(), &status) == 0 ? Id{status.st_dev, status.st_ino} : Id{0, 0};
+}
+
 } // namespace
 
-bool isOfDatabase(const std::filesystem::path& file) {
+OpenDatabase::OpenDatabase(const std::filesystem::path& file)
+    : m_id(file.empty() ? Id{0, 0} : idOf(file)) {
+    const std::lock_guard lock(guard());
+    openOnes().insert(m_id);
+}
+
+OpenDatabase::~OpenDatabase() {
+    const std::lock_guard lock(guard());
+    openOnes().erase(openOnes().find(m_id));
+}
+
+bool OpenDatabase::isOne(const std::filesystem::path& file) {
+    const std::lock_guard lock(guard());
+    const auto isOpen = [](const std::filesystem::path& path) {
+        const Id id = idOf(path);
+        return id.second != 0 && openOnes().count(id) > 0;
+    };
     const std::string name = file.string();
-    const bool isBesideOne =
-        std::ranges::any_of(std::array{"-journal"sv, "-wal"sv, "-shm"sv}, [&](std::string_view end) {
-            return name.ends_with(end) && beginsAsDatabase(name.substr(0, name.size() - end.size()));
-        });
+    return isOpen(file) || std::ranges::any_of(endsBeside, [&](std::string_view end) {
+               return name.ends_with(end) && isOpen(name.substr(0, name.size() - end.size()));
+           });
+}
+
+bool isOfDatabase(const std::filesystem::path& file) {
+    if (OpenDatabase::isOne(file)) return true;
+    const std::string name = file.string();
+    const bool isBesideOne = std::ranges::any_of(endsBeside, [&](std::string_view end) {
+        return name.ends_with(end) && beginsAsDatabase(name.substr(0, name.size() - end.size()));
+    });
     return isBesideOne || beginsAsDatabase(file);
 }
 

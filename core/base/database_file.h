@@ -1,6 +1,8 @@
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
+#include <utility>
 
 namespace core {
 
@@ -9,5 +11,22 @@ namespace core {
 /// files begin (SQLite's file format, sections 1.3, 3 and 4.1); what is no regular
 /// file, or cannot be read, is none.
 bool isOfDatabase(const std::filesystem::path& file);
+
+/// A database that this program has open. To look into its file by another way would, on closing it, drop the
+/// locks that SQLite holds on it (fcntl(2): all of a process go with any of its handles); so `isOfDatabase`
+/// knows it without looking. Any thread.
+class OpenDatabase {
+public:
+    explicit OpenDatabase(const std::filesystem::path& file); ///< which is open; empty: in memory
+    ~OpenDatabase();
+    OpenDatabase(const OpenDatabase&) = delete;
+    OpenDatabase& operator=(const OpenDatabase&) = delete;
+
+    /// Whether the file is one of those, or what SQLite keeps beside one.
+    static bool isOne(const std::filesystem::path& file);
+
+private:
+    std::pair<std::uint64_t, std::uint64_t> m_id; ///< device and inode; 0 and 0: none
+};
 
 } // namespace core

@@ -22,7 +22,6 @@ constexpr std::array kinds{
     std::pair(Code::FileUnfinished, Kind::FileUnfinished),
     std::pair(Code::FileNewer, Kind::FileNewer),
     std::pair(Code::FileOlder, Kind::NotAClubFile),
-    std::pair(Code::FileHasTwoNames, Kind::DiskFailed),
     std::pair(Code::FileAltered, Kind::FileDamaged),
     std::pair(Code::FormatUnknown, Kind::FileDamaged),
     std::pair(Code::FileCutShort, Kind::DiskFailed),
@@ -117,6 +116,7 @@ constexpr std::array kinds{
     std::pair(Code::PictureNotSaved, Kind::DiskFailed),
     std::pair(Code::PictureFolderNotMade, Kind::DiskFailed),
     std::pair(Code::AnswerNotWritten, Kind::DiskFailed),
+    std::pair(Code::RecordedAnswerNotWritten, Kind::DiskFailed),
     std::pair(Code::RecordedWithoutSheet, Kind::DiskFailed),
 };
 

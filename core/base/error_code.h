@@ -52,12 +52,12 @@ enum class ErrorCode : std::uint16_t {
     PrivateCellChanged, ///< number of the fact; its machine; column
     PrivateCellMissing, ///< the same
     ErasedNotYetInLog,
-    FactImpossible,     ///< number of the fact; its machine; column or field
-    FactsCutOff,        ///< number of the first fact of its chain; the machine; hash of what it went on from
-    PrivateCellStray,   ///< id of a fact, and column
-    SchemaDiffers,      ///< "table item", "trigger …": what of the file's schema
-    TableDiffers,       ///< table; the first row that differs
-    FileUnsound,        ///< what SQLite's integrity check says
+    FactImpossible,   ///< number of the fact; its machine; column or field
+    FactsCutOff,      ///< number of the first fact of its chain; the machine; hash of what it went on from
+    PrivateCellStray, ///< id of a fact, and column
+    SchemaDiffers,    ///< "table item", "trigger …": what of the file's schema
+    TableDiffers,     ///< table; the first row that differs
+    FileUnsound,      ///< what SQLite's integrity check says
 
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all
@@ -269,6 +269,7 @@ enum class ErrorCode : std::uint16_t {
     PictureNotSaved,      ///< what the system says
     PictureFolderNotMade, ///< what the system says
     AnswerNotWritten,
+    RecordedAnswerNotWritten,
     RecordedWithoutSheet, ///< the club file; because of what kept the sheet
 
     EndOfCodes ///< no code: how many there are

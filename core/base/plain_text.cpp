@@ -110,9 +110,17 @@ int lettersIn(std::string_view text) {
     return letters;
 }
 
+/// Not seen itself, and yet part of how something is written: joiners of several scripts, forms of pictures.
+static bool isPartOfWriting(char32_t c) {
+    return c == 0x200C || c == 0x200D || (c >= 0xFE00 && c <= 0xFE0F);
+}
+
 bool isUnseen(char32_t c) {
-    return c < 0x20 || (c >= 0x7F && c < 0xA0) || c == 0x061C || c == 0x200E || c == 0x200F ||
-           (c >= 0x2028 && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+    if (c < 0x20 || (c >= 0x7F && c < 0xA0) || c == 0x2028 || c == 0x2029) return true;
+    if (isPartOfWriting(c)) return false;
+    const auto character = static_cast<UChar32>(c);
+    const bool isAnnotation = c >= 0xFFF9 && c <= 0xFFFB; // between lines
+    return isAnnotation || u_hasBinaryProperty(character, UCHAR_DEFAULT_IGNORABLE_CODE_POINT);
 }
 
 bool holdsUnseen(std::string_view text) {
@@ -147,14 +155,31 @@ std::size_t charactersIn(std::string_view text) {
     return characters ? characters->size() : text.size();
 }
 
+/// One blank for each run of blanks of any kind, and nothing that is not seen: "Ann  Lee" is "Ann Lee".
+static icu::UnicodeString asSeen(const icu::UnicodeString& text) {
+    icu::UnicodeString seen;
+    for (int32_t at = 0; at < text.length(); at = text.moveIndex32(at, 1)) {
+        const UChar32 c = text.char32At(at);
+        if (u_hasBinaryProperty(c, UCHAR_DEFAULT_IGNORABLE_CODE_POINT)) continue;
+        if (u_charType(c) != U_SPACE_SEPARATOR)
+            seen.append(c);
+        else if (!seen.endsWith(u' '))
+            seen.append(u' ');
+    }
+    return seen;
+}
+
 std::string foldName(std::string_view name) {
     name = withoutOuterBlanks(name);
     if (!isPlainAscii(name) && isUtf8(name)) {
-        icu::UnicodeString text = normalized(utf16Of(name), icu::Normalizer2::getNFDInstance);
+        icu::UnicodeString text = normalized(asSeen(utf16Of(name)), icu::Normalizer2::getNFDInstance);
         text.foldCase();
         return utf8Of(normalized(text, icu::Normalizer2::getNFCInstance));
     }
     std::string folded(name);
+    folded.erase(
+        std::unique(folded.begin(), folded.end(), [](char a, char b) { return a == ' ' && b == ' '; }),
+        folded.end());
     std::transform(folded.begin(), folded.end(), folded.begin(), lowerAscii);
     return folded;
 }

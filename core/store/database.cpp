@@ -131,6 +131,7 @@ Database::Database(const std::filesystem::path& file, Mode mode) {
     const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, nullptr);
     try {
         if (code != SQLITE_OK) fail(m_handle, code);
+        m_open.emplace(path());
         sqlite3_extended_result_codes(m_handle, 1);
         sqlite3_busy_timeout(m_handle, busyMillis);
         // What a file's own schema says is foreign text: it runs nothing and corrupts nothing. What is

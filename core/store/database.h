@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/database_file.h"
 #include "core/base/store_failure.h"
 
 #include <cstdint>
@@ -97,6 +98,7 @@ public:
 
 private:
     sqlite3* m_handle = nullptr;
+    std::optional<OpenDatabase> m_open;
     std::unordered_map<std::string, sqlite3_stmt*> m_statements;
     std::int64_t m_changeMark = 0;
     std::int64_t m_changesOfOthers = 0;

@@ -75,6 +75,8 @@ LoadedPicture ready(const QImage& image, const QSize& upright) {
 }
 
 /// What the file's head asks for, before anything is decoded.
+constexpr qint64 mostFileBytes = 128 << 20;
+
 bool asksTooMuch(const QSize& stored, std::span<const std::uint8_t> bytes) {
     const double pixels = static_cast<double>(stored.width()) * stored.height();
     const JpegCost cost = jpegCost(bytes);
@@ -83,9 +85,13 @@ bool asksTooMuch(const QSize& stored, std::span<const std::uint8_t> bytes) {
 }
 
 LoadedPicture decode(QImageReader& reader, FileWithEnd& file, int maxPixels) {
-    const std::span<const std::uint8_t> bytes(file.map(0, file.size()),
-                                              static_cast<std::size_t>(file.size()));
-    if (bytes.data() == nullptr) return failed(FileFault::NotReadable, file.errorString());
+    // Read and not mapped: a file that becomes shorter meanwhile, on a stick that is pulled out say, would
+    // end the program.
+    if (file.size() > mostFileBytes) return failed(FileFault::TooBig, QStringLiteral("by its size"));
+    const QByteArray held = file.read(mostFileBytes);
+    if (held.isEmpty() || !file.seek(0)) return failed(FileFault::NotReadable, file.errorString());
+    const std::span<const std::uint8_t> bytes(reinterpret_cast<const std::uint8_t*>(held.constData()),
+                                              static_cast<std::size_t>(held.size()));
     const QSize stored = reader.size();
     if (asksTooMuch(stored, bytes)) return failed(FileFault::TooBig, QStringLiteral("by its head"));
     // Shrinking while decoding keeps the big picture out of memory. A head may also say nothing, or less than

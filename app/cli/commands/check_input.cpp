@@ -2,6 +2,7 @@
 
 #include "app/cli/terminal/terminal.h"
 
+#include "core/base/database_file.h"
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/register/operation.h"
@@ -10,6 +11,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cstring>
 #include <filesystem>
 #include <iostream>
 
@@ -34,8 +36,9 @@ core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istre
         codes = &std::cin;
         return core::Done{};
     }
-    file.open(path, std::ios::binary);
-    if (!file || std::filesystem::is_directory(path))
+    // Not the club's own file, either: to close it would drop the locks that are held on it.
+    if (!core::OpenDatabase::isOne(path)) file.open(path, std::ios::binary);
+    if (!file.is_open() || std::filesystem::is_directory(path))
         return core::Error{core::ErrorCode::CodesUnreadable, {}, path};
     codes = &file;
     return core::Done{};
@@ -51,10 +54,25 @@ std::function<core::Moment()> clockOf(const CommonOptions& options, core::Moment
     };
 }
 
+bool nextLine(std::istream& codes, std::string& line) {
+    constexpr std::streamsize longest = 4096;
+    line.resize(longest + 1);
+    codes.getline(line.data(), longest + 1);
+    line.resize(std::strlen(line.c_str()));
+    if (codes.fail() && !codes.eof()) codes.setstate(std::ios::badbit);
+    if (codes.bad() || (codes.fail() && line.empty())) return false;
+    if (line.ends_with('\r')) line.pop_back();
+    return true;
+}
+
 std::vector<std::string> linesOf(std::istream& codes) {
+    constexpr std::size_t most = 100'000;
     std::vector<std::string> lines;
-    for (std::string line; std::getline(codes, line);) {
-        if (line.ends_with('\r')) line.pop_back();
+    for (std::string line; nextLine(codes, line);) {
+        if (lines.size() == most) {
+            codes.setstate(std::ios::badbit);
+            break;
+        }
         if (!core::withoutOuterBlanks(line).empty()) lines.push_back(line);
     }
     return lines;

@@ -23,7 +23,11 @@ core::Result<std::string> findPerson(const std::vector<core::Person>& people, co
 
 /// Opens the file of codes, or standard input for `-`; `codes` stays null for an empty path.
 core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes);
-std::vector<std::string> linesOf(std::istream& codes); ///< without blank lines and line ends
+/// The next line, without its end, as it comes: a scanner may be typing. False at the end, and where a line
+/// is longer than anything that a scanner types (4,096 bytes): then the stream is bad.
+bool nextLine(std::istream& codes, std::string& line);
+/// All of them, without blank ones. More than 100,000 make the stream bad.
+std::vector<std::string> linesOf(std::istream& codes);
 
 /// What a moment of this command is: a fixed instant stays fixed, else each step happens when it happens.
 std::function<core::Moment()> clockOf(const CommonOptions& options, core::Moment given);

@@ -78,13 +78,13 @@ public:
                     !taken || m_isEnded)
                     return taken;
         if (m_plan.codes == nullptr) return core::Done{};
-        for (std::string line; std::getline(*m_plan.codes, line);) { // as it comes: a scanner may be typing
-            if (line.ends_with('\r')) line.pop_back();
+        for (std::string line; nextLine(*m_plan.codes, line);) {
             if (core::withoutOuterBlanks(line).empty()) continue;
             if (const Outcome taken = take(core::ScannedText::typed(line), core::SeenBy::Scanner, line);
                 !taken || m_isEnded)
                 return taken;
         }
+        if (m_plan.codes->bad()) return core::Error{core::ErrorCode::CodesUnreadable};
         return core::Done{};
     }
 

@@ -54,7 +54,7 @@ Command::Command(std::shared_ptr<State> state)
     : m_state(std::move(state)) {}
 
 void Command::file(const std::string& name, std::string& into, const std::string& help) {
-    m_state->app->add_option(name, into, help)->required();
+    makeRequired(m_state->app->add_option(name, into, help)->required(), Need::NotEmpty);
 }
 
 void Command::paths(const std::string& name, std::vector<std::string>& into, const std::string& help) {
@@ -84,7 +84,13 @@ void Command::several(const std::string& name, std::vector<std::string>& into, c
 
 void Command::number(const std::string& name, double& into, double low, double high,
                      const std::string& help) {
-    m_state->app->add_option(name, into, help)->check(CLI::Range(low, high))->capture_default_str();
+    m_state->app->add_option(name, into, help)
+        ->check(CLI::Range(low, high))
+        ->check([](const std::string& given) { // a range lets through what is no number
+            return given.find_first_not_of("0123456789.eE+-") == std::string::npos ? std::string()
+                                                                                   : given + " is no number";
+        })
+        ->capture_default_str();
 }
 
 void Command::number(const std::string& name, int& into, int low, int high, const std::string& help) {

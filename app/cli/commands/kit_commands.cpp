@@ -78,6 +78,7 @@ int receive(const KitOptions& options) {
             return fail(opened.error());
         if (labels != nullptr) {
             kit.labels = linesOf(*labels);
+            if (labels->bad()) return fail({core::ErrorCode::CodesUnreadable, {}, options.labels});
             if (kit.labels.empty())
                 return failWith("there is no label in it", options.labels, "give one label a line");
         }

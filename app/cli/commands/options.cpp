@@ -65,7 +65,10 @@ int withClub(const CommonOptions& options, core::Club::Access access,
     if (access == core::Club::Access::ReadWrite) std::signal(SIGPIPE, SIG_IGN);
     core::Result<core::Club> club = core::Club::open(options.file, access);
     if (!club) return fail(club.error());
-    return goOn(*club);
+    const auto before = club->changeMark();
+    const int exit = goOn(*club);
+    if (access == core::Club::Access::ReadWrite && club->changeMark() != before) noteRecorded();
+    return exit;
 }
 
 int withClubOn(const CommonOptions& options, core::Club::Access access,

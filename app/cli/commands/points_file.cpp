@@ -68,7 +68,11 @@ core::Result<std::vector<PointValue>> readPointsFile(const std::filesystem::path
     std::ifstream in(file, std::ios::binary);
     if (!in || std::filesystem::is_directory(file))
         return core::Error{ErrorCode::PointsFileUnreadable, {}, file.string()};
-    const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+    constexpr std::size_t most = 1 << 20; // a thousand boats' points
+    std::string bytes(most + 1, '\0');
+    in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    bytes.resize(static_cast<std::size_t>(in.gcount()));
+    if (bytes.size() > most) return core::Error{ErrorCode::PointsFileUnreadable, {}, file.string()};
     const core::CsvText csv = core::readCsv(bytes);
     if (csv.fault) return refusal(file, csv.faultRow, "", *csv.fault);
     const auto columns = csv.records.empty() ? std::nullopt : columnsOf(csv.records.front().cells);

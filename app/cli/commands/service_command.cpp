@@ -88,6 +88,8 @@ int service(const ServiceOptions& options) {
             for (const auto& code : picture.seen)
                 order->scans.push_back(typedText(code));
         if (codes != nullptr) order->scans = linesOf(*codes);
+        if (codes != nullptr && codes->bad())
+            return fail({core::ErrorCode::CodesUnreadable, {}, options.codes});
         const auto round = club.kit().recordService(*order, moment);
         if (!round) return fail(round.error());
         if (options.json)

@@ -16,6 +16,7 @@
 namespace app {
 namespace {
 
+bool isRecorded = false; ///< what was asked stands in the club file
 bool outputFailed = false;
 int keptChannel = -1; ///< standard error, while it is turned away
 
@@ -57,10 +58,16 @@ void flushOutput() {
     if (std::fflush(stdout) != 0) outputFailed = true;
 }
 
+void noteRecorded() {
+    isRecorded = true;
+}
+
 int finishOutput(int exit) {
     flushOutput();
     if (!outputFailed) return exit;
-    return fail({core::ErrorCode::AnswerNotWritten, {}, "standard output"});
+    return fail({isRecorded ? core::ErrorCode::RecordedAnswerNotWritten : core::ErrorCode::AnswerNotWritten,
+                 {},
+                 "standard output"});
 }
 
 int errorChannel() {

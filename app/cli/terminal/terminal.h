@@ -33,6 +33,8 @@ void flushOutput();
 
 /// Flushes; turns an exit code into ExitFailed, with an error line, when standard output could not take
 /// everything.
+/// From now on an answer that cannot be written is told as that of something recorded.
+void noteRecorded();
 int finishOutput(int exit);
 
 /// Where lines for people go: standard error, also while LibrariesQuiet holds it shut. A file descriptor.

@@ -37,7 +37,7 @@ const std::vector<ErrorCase> fileCases{
      "the club file has format 2, which only unreleased programs wrote",
      "export it with the program that wrote it, and import that here"},
     {{ErrorCode::FileHasTwoNames},
-     ErrorKind::DiskFailed,
+     ErrorKind::BadInput,
      "the club file has more than one name (hard links), and is only read so",
      "remove the other names, or copy the file with `backup`"},
     {{ErrorCode::FileAltered, {"trigger swallow"}},
