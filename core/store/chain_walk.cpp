@@ -64,7 +64,7 @@ void ChainWalk::end() {
         const bool isThere =
             each.continues.empty() ? each.machine == founder : factTable::isThere(m_database, each.continues);
         if (!isThere)
-            m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine, each.continues}});
+            m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine}});
     }
 }
 

@@ -184,7 +184,7 @@ const std::vector<ErrorCase> fileCases{
      "at_utc is nothing that a program writes",
      "",
      "fact 7 of machine a1b2"},
-    {{ErrorCode::FactsCutOff, {"1", "a1b2", "00ff"}},
+    {{ErrorCode::FactsCutOff, {"1", "a1b2"}},
      ErrorKind::FileDamaged,
      "what it went on from is not there: facts were cut off",
      "",
