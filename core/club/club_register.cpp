@@ -28,14 +28,27 @@ Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, 
                                            bool dryRun, const std::function<void(int, int)>& progress) {
     return m_state->write([&](Ledger& ledger) -> Result<ImportPlan> {
         auto plan = planImport(folder, m_state->registerStore, today, mintKitCode, progress);
-        if (!plan || !plan->rejected.empty() || dryRun) return plan;
-        for (RowChange& change : plan->changes) {
-            if (change.order) change.order = placeBehind(*m_state->database, change);
-            ledger.append(rowWritten(change), {});
-        }
-        m_state->endUrgentOfWhole(ledger, today);
+        if (plan && plan->rejected.empty() && !dryRun) record(ledger, *plan, today);
         return plan;
     });
+}
+
+Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
+                                                    CalendarDay today, bool dryRun,
+                                                    const std::function<void(int, int)>& progress) {
+    return m_state->write([&](Ledger& ledger) -> Result<ClubSheetPlan> {
+        auto read = planClubSheet(workbook, choices, m_state->registerStore, today, mintKitCode, progress);
+        if (read && read->plan.rejected.empty() && !dryRun) record(ledger, read->plan, today);
+        return read;
+    });
+}
+
+void ClubRegister::record(Ledger& ledger, ImportPlan& plan, CalendarDay today) {
+    for (RowChange& change : plan.changes) {
+        if (change.order) change.order = placeBehind(*m_state->database, change);
+        ledger.append(rowWritten(change), {});
+    }
+    m_state->endUrgentOfWhole(ledger, today);
 }
 
 Outcome ClubRegister::exportCsv(const std::filesystem::path& folder,
