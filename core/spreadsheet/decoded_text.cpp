@@ -18,28 +18,29 @@ std::string detected(std::string_view bytes) {
     UErrorCode failure = U_ZERO_ERROR;
     const std::unique_ptr<UCharsetDetector, decltype(&ucsdet_close)> detector(ucsdet_open(&failure),
                                                                               &ucsdet_close);
-    ucsdet_setText(detector.get(), bytes.data(), static_cast<int32_t>(std::min(bytes.size(), bytesLookedAt)),
-                   &failure);
+    ucsdet_setText(detector.get(), bytes.data(), static_cast<int32_t>(bytes.size()), &failure);
     const UCharsetMatch* match = ucsdet_detect(detector.get(), &failure);
     const char* name = match ? ucsdet_getName(match, &failure) : nullptr;
     return U_SUCCESS(failure) && name ? name : "";
 }
 
-/// Of a text without a byte-order mark: Latin letters have their zero byte on one side.
+/// Of a text without a byte-order mark: Latin letters have their zero byte on one side. A text with few such
+/// bytes is none.
 std::string utf16ByZeros(std::string_view bytes) {
+    const std::string_view start = bytes.substr(0, bytesLookedAt);
     std::size_t even = 0, odd = 0;
-    for (std::size_t i = 0; i < std::min(bytes.size(), bytesLookedAt); ++i)
-        if (bytes[i] == '\0') ++(i % 2 == 0 ? even : odd);
+    for (std::size_t i = 0; i < start.size(); ++i)
+        if (start[i] == '\0') ++(i % 2 == 0 ? even : odd);
+    if ((even + odd) * 4 < start.size()) refuse(ErrorCode::SpreadsheetUnreadable);
+    const std::string name = detected(start);
+    if (name.starts_with("UTF-16")) return name;
     return even > odd ? "UTF-16BE" : "UTF-16LE";
 }
 
 std::string encodingOf(std::string_view bytes) {
     if (bytes.starts_with("\xFF\xFE")) return "UTF-16LE";
     if (bytes.starts_with("\xFE\xFF")) return "UTF-16BE";
-    if (bytes.find('\0') != std::string_view::npos) {
-        const std::string name = detected(bytes);
-        return name.starts_with("UTF-16") ? name : utf16ByZeros(bytes);
-    }
+    if (bytes.find('\0') != std::string_view::npos) return utf16ByZeros(bytes);
     return isUtf8(bytes) ? "UTF-8" : "windows-1252";
 }
 

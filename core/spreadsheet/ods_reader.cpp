@@ -15,6 +15,11 @@ namespace {
 
 constexpr int mostRepeats = std::numeric_limits<int>::max() / 2;
 
+/// A number of rows or columns; as many as no sheet has are one like another.
+int repeats(const XmlAttributes& attributes, std::string_view name) {
+    return std::min(attributes.number(name, 1, std::numeric_limits<int>::max(), 1), mostRepeats);
+}
+
 /// OpenDocument 1.3 part 3, 16.29.10: which of day, month and year a date style has.
 class DateStyles {
 public:
@@ -96,6 +101,7 @@ public:
 
     void text(std::string_view text) override {
         if (m_aside == 0 && m_isInCell && m_paragraphs > 0) m_text += text;
+        if (m_text.size() > longestCell) refuse(ErrorCode::SpreadsheetUnreadable);
     }
 
     std::vector<SheetTable> tables;
@@ -117,7 +123,7 @@ private:
             startColumn(attributes);
         } else if (name == "table-row") {
             m_column = 0;
-            m_rowTimes = attributes.number("number-rows-repeated", 1, mostRepeats, 1);
+            m_rowTimes = repeats(attributes, "number-rows-repeated");
             m_cells.clear();
         } else if (name == "table-cell" || name == "covered-table-cell") {
             startCell(attributes, name == "table-cell");
@@ -127,20 +133,20 @@ private:
     }
 
     void startColumn(const XmlAttributes& attributes) {
-        const int times = attributes.number("number-columns-repeated", 1, mostRepeats, 1);
+        const int times = repeats(attributes, "number-columns-repeated");
         for (int i = 0; i < times && m_defaults.size() < mostTableColumns; ++i)
             m_defaults.emplace_back(attributes["default-cell-style-name"]);
     }
 
     void startCell(const XmlAttributes& attributes, bool isCell) {
-        m_times = attributes.number("number-columns-repeated", 1, mostRepeats, 1);
+        m_times = repeats(attributes, "number-columns-repeated");
         if (!isCell) return skipColumns();
         m_value = attributes;
         m_text.clear();
         m_paragraphs = 0;
         m_isInCell = true;
-        const int rows = attributes.number("number-rows-spanned", 1, mostRepeats, 1);
-        const int columns = attributes.number("number-columns-spanned", 1, mostRepeats, 1);
+        const int rows = repeats(attributes, "number-rows-spanned");
+        const int columns = repeats(attributes, "number-columns-spanned");
         if (rows > 1 || columns > 1) m_table->merge(m_row, m_column, rows, columns);
     }
 

@@ -43,6 +43,7 @@ void TableBuilder::spend(const SheetCell& cell) {
 void TableBuilder::add(int row, int column, SheetCell cell) {
     if (cell.kind == SheetCell::Kind::Text && withoutOuterBlanks(cell.text).empty()) return;
     if (cell.isEmpty()) return;
+    if (cell.text.size() > longestCell) refuse(ErrorCode::SpreadsheetUnreadable);
     if (row > mostTableRows)
         refuse(ErrorCode::SpreadsheetTooLong, {shown(m_table.name), std::to_string(mostTableRows)});
     if (column >= mostTableColumns)

@@ -55,6 +55,7 @@ constexpr std::size_t largestWorkbook = 64U << 20;  ///< bytes of the file
 constexpr std::size_t largestUnpacked = 512U << 20; ///< bytes of its parts, and of all texts in cells
 constexpr int mostTableRows = 200'000;              ///< the largest number of a row
 constexpr int mostTableColumns = 256;
+constexpr std::size_t longestCell = 131'072;      ///< bytes; spreadsheet programs have 32,767 characters
 constexpr std::size_t mostTableCells = 4'000'000; ///< with something in them, in all sheets
 
 /// Reads .xlsx, .ods, .csv, .tsv or .txt, by what is in the file rather than by its name. FileMissing;

@@ -78,6 +78,7 @@ public:
 
     void text(std::string_view text) override {
         if (m_isInCell && m_isValue) m_value += text;
+        if (m_value.size() > longestCell) refuse(ErrorCode::SpreadsheetUnreadable);
     }
 
 private:

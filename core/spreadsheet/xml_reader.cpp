@@ -26,16 +26,23 @@ public:
     void doctype(const orcus::sax::doctype_declaration&) { refuse(ErrorCode::SpreadsheetUnreadable); }
     void end_declaration(std::string_view) { m_attributes.clear(); }
     void start_element(const orcus::sax::parser_element& element) {
+        ++m_depth;
         m_events.start(element.name, m_attributes);
         m_attributes.clear();
     }
-    void end_element(const orcus::sax::parser_element& element) { m_events.end(element.name); }
+    void end_element(const orcus::sax::parser_element& element) {
+        --m_depth;
+        m_events.end(element.name);
+    }
     void characters(std::string_view text, bool) { m_events.text(text); }
     void attribute(const orcus::sax::parser_attribute& attribute) {
         if (!isForeign(attribute.ns)) m_attributes.add(attribute.name, attribute.value);
     }
 
+    bool isWhole() const { return m_depth == 0; }
+
 private:
+    int m_depth = 0;
     XmlEvents& m_events;
     XmlAttributes m_attributes;
 };
@@ -70,6 +77,7 @@ void readXml(std::string xml, XmlEvents& events) {
     xml.append(32, '\0');
     Handler handler(events);
     orcus::sax_parser<Handler>(xml.data(), size, handler).parse();
+    if (!handler.isWhole()) refuse(ErrorCode::SpreadsheetUnreadable); // the parser takes an early end
 }
 
 int wholeNumber(std::string_view text, int low, int high) {

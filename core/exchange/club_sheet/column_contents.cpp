@@ -58,7 +58,8 @@ private:
 
     bool fits(int at, const std::function<bool(const std::string&)>& belongs) const {
         std::size_t filled = 0, good = 0;
-        for (std::size_t row = m_first; row < std::min(m_table.rows.size(), m_first + contentsWithin); ++row) {
+        for (std::size_t row = m_first; row < std::min(m_table.rows.size(), m_first + contentsWithin);
+             ++row) {
             const SheetCell& cell = m_table.rows[row].at(at);
             if (cell.isEmpty()) continue;
             ++filled;

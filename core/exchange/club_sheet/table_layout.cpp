@@ -90,8 +90,21 @@ struct Candidate {
     std::size_t known = 0;
 };
 
+/// A row of headings with those of the row above it, where that has a heading over several of its columns.
+TableRow withHeadingsAbove(const SheetTable& table, std::size_t at) {
+    TableRow row = table.rows[at];
+    if (at == 0 || table.rows[at - 1].number != row.number - 1) return row;
+    const auto& above = table.rows[at - 1].cells;
+    const auto spans = [](const auto& each) { return each.second.columns > 1; };
+    if (std::none_of(above.begin(), above.end(), spans)) return row;
+    for (const auto& each : above)
+        if (!spans(each) && row.at(each.first).isEmpty()) row.cells.push_back(each);
+    std::sort(row.cells.begin(), row.cells.end(), [](auto& a, auto& b) { return a.first < b.first; });
+    return row;
+}
+
 Candidate candidateOf(const SheetTable& table, std::size_t row, const ClubSheetChoices& choices) {
-    Candidate candidate{&table, row, columnsOf(table.rows[row])};
+    Candidate candidate{&table, row, columnsOf(withHeadingsAbove(table, row))};
     candidate.chosen = choose(candidate.columns, choices);
     guessByHeadings(candidate.columns, sheet(choices.sheet), candidate.chosen, meaningsIn(candidate.columns));
     candidate.known = meaningsIn(candidate.columns).size() + 2 * candidate.chosen.size();

@@ -75,9 +75,21 @@ private:
             else
                 read(cell, column, given);
         }
+        if (m_sheet.id == SheetId::Items) clearOtherHome(given);
         if (quantity > 1 && isOneThing(given))
             reject(given, quantityMeaning, {ErrorCode::QuantityOfOne, {std::to_string(quantity)}});
-        m_rows.file.rows.insert(m_rows.file.rows.end(), static_cast<std::size_t>(quantity), given);
+        m_rows.file.rows.insert(m_rows.file.rows.end(),
+                                static_cast<std::size_t>(given.isRejected ? 1 : quantity), given);
+    }
+
+    /// What has a home on the boat now is no longer at the place, and the other way round.
+    void clearOtherHome(GivenRow& given) const {
+        auto& boat = given.cells[static_cast<std::size_t>(m_sheet.indexOf("boat"))];
+        auto& place = given.cells[static_cast<std::size_t>(m_sheet.indexOf("place"))];
+        if (boat && !place)
+            place.emplace();
+        else if (place && !boat)
+            boat.emplace();
     }
 
     bool isOneThing(const GivenRow& given) const {
