@@ -79,6 +79,9 @@ constexpr ErrorText textsOfSpreadsheets[] = {
      QT_TRANSLATE_NOOP(
          "Errors",
          "correct it, register the boat first, or let the place be made on the way (--make places)")},
+    {ErrorCode::TooManyThings,
+     QT_TRANSLATE_NOOP("Errors", "the quantities of the sheet make more than %1 things"),
+     QT_TRANSLATE_NOOP("Errors", "correct the quantities, or split the list")},
 };
 
 static_assert(isWhole(textsOfSpreadsheets, ErrorCode::SpreadsheetMissing, ErrorCode::DayUnreadable),

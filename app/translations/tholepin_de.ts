@@ -2057,6 +2057,14 @@ Erledigt am %1: %2</translation>
         <source>correct it, register the boat first, or let the place be made on the way (--make places)</source>
         <translation>berichtigen, das Boot zuerst aufnehmen oder den Ort dabei anlegen lassen (--make places)</translation>
     </message>
+    <message>
+        <source>the quantities of the sheet make more than %1 things</source>
+        <translation>die Anzahlen des Blatts ergeben mehr als %1 Teile</translation>
+    </message>
+    <message>
+        <source>correct the quantities, or split the list</source>
+        <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

@@ -259,6 +259,7 @@ enum class ErrorCode : std::uint16_t {
     NameToBeMade,       ///< column that names such rows; name; file without .csv
     NameNotInClub,      ///< column that names such rows; name
     HomeUnknown,        ///< name
+    TooManyThings,      ///< how many there may be
 
     // What a program was given, reads beside the club file, or writes for people
     DayUnreadable,     ///< the text

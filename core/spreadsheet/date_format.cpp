@@ -62,18 +62,15 @@ std::string asShown(std::string isoDay, DayShown shown) {
     return shown == DayShown::Month && isFirst ? isoDay.substr(0, 7) : isoDay;
 }
 
-std::string numberAsShown(double number, std::string_view formatCode) {
+std::string numberAsShown(double number, std::string_view zeros) {
     if (!std::isfinite(number)) return "?";
     std::array<char, 512> digits{}; // the longest double has 309 before its point, or 343 behind it
     const auto end =
         std::to_chars(digits.data(), digits.data() + digits.size(), number, std::chars_format::fixed).ptr;
     std::string text(digits.data(), end);
     if (text == "-0") text = "0";
-    const bool isPadded =
-        formatCode.size() > 1 && formatCode.find_first_not_of('0') == std::string_view::npos;
     const bool isWhole = text.find_first_not_of("0123456789") == std::string::npos;
-    if (isPadded && isWhole && text.size() < formatCode.size())
-        text.insert(0, std::min<std::size_t>(formatCode.size() - text.size(), 40), '0');
+    if (isWhole && text.size() < zeros.size()) text.insert(0, zeros.size() - text.size(), '0');
     return text;
 }
 

@@ -26,6 +26,6 @@ std::string asShown(std::string isoDay, DayShown shown);
 
 /// The number without an exponent and without needless digits; with zeros before it where the format is made
 /// of nothing else, as 00000.
-std::string numberAsShown(double number, std::string_view formatCode = {});
+std::string numberAsShown(double number, std::string_view zeros = {});
 
 } // namespace core

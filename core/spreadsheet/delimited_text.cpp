@@ -25,7 +25,7 @@ public:
         if (m_at == m_text.size()) return false;
         ++m_number;
         while (true) {
-            cells.push_back(cell());
+            put(cells, cell());
             if (m_at == m_text.size()) return true;
             const char c = m_text[m_at++];
             if (c == m_separator) continue;
@@ -38,6 +38,14 @@ public:
 
 private:
     bool ends(char c) const { return c == m_separator || c == '\n' || c == '\r'; }
+
+    /// Of what stands beyond the last column, one cell tells.
+    static void put(std::vector<std::string>& cells, std::string cell) {
+        if (cells.size() <= mostTableColumns)
+            cells.push_back(std::move(cell));
+        else if (!cell.empty())
+            cells.back() = std::move(cell);
+    }
 
     std::string cell() {
         std::string cell;

@@ -13,6 +13,7 @@
 namespace core {
 namespace {
 
+constexpr std::size_t mostStyles = 65'536; ///< beyond that a file is after the memory
 constexpr int mostRepeats = std::numeric_limits<int>::max() / 2;
 
 /// A number of rows or columns; as many as no sheet has are one like another.
@@ -26,13 +27,11 @@ public:
     void start(std::string_view name, const XmlAttributes& attributes) {
         if (name == "date-style") m_open = {std::string(attributes["name"]), DayShown::None};
         if (m_open) m_open->second = std::max(m_open->second, shownBy(name));
-        if (name == "style" && attributes.has("data-style-name"))
-            if (const auto found = m_formats.find(attributes["data-style-name"]); found != m_formats.end())
-                m_styles[std::string(attributes["name"])] = found->second;
+        if (name == "style" && attributes.has("data-style-name")) addStyle(attributes);
     }
     void end(std::string_view name) {
         if (name != "date-style" || !m_open) return;
-        m_formats.insert(*m_open);
+        if (m_formats.size() <= mostStyles) m_formats.insert(*m_open);
         m_open.reset();
     }
     DayShown of(std::string_view cellStyle) const {
@@ -41,6 +40,13 @@ public:
     }
 
 private:
+    void addStyle(const XmlAttributes& attributes) {
+        const auto found = m_formats.find(attributes["data-style-name"]);
+        if (found == m_formats.end()) return;
+        if (m_styles.size() > mostStyles) refuse(ErrorCode::SpreadsheetUnreadable);
+        m_styles[std::string(attributes["name"])] = found->second;
+    }
+
     static DayShown shownBy(std::string_view name) {
         if (name == "day") return DayShown::Day;
         if (name == "month") return DayShown::Month;
@@ -162,6 +168,7 @@ private:
     void endCell() {
         SheetCell cell = read();
         if (!cell.isEmpty()) m_cells.push_back({m_column, m_times, std::move(cell)});
+        if (m_cells.size() > mostTableColumns) endRow(); // which refuses it
         skipColumns();
         m_isInCell = false;
     }

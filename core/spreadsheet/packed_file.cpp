@@ -2,6 +2,7 @@
 
 #include "core/spreadsheet/spreadsheet_fault.h"
 #include "core/spreadsheet/workbook.h"
+#include "core/spreadsheet/xml_reader.h"
 
 #include <algorithm>
 #include <zlib.h>
@@ -43,9 +44,11 @@ public:
     Inflating(const Inflating&) = delete;
     Inflating& operator=(const Inflating&) = delete;
 
-    /// Grows with what comes out, so that a size that is only claimed takes no memory.
+    /// Touches no more memory than comes out, whatever size is claimed; with room for what readXml puts
+    /// behind.
     std::string all(std::size_t size) {
         std::string whole;
+        whole.reserve(size + behindXml);
         int state = Z_OK;
         while (state == Z_OK) {
             const std::size_t before = whole.size();
@@ -67,7 +70,8 @@ private:
 } // namespace
 
 PackedFile::PackedFile(std::string_view bytes)
-    : m_bytes(bytes) {
+    : m_bytes(bytes)
+    , m_left(largestUnpacked) {
     const std::size_t end = bytes.rfind("PK\x05\x06");
     if (end == std::string_view::npos) damaged();
     readDirectory(end);
@@ -98,6 +102,7 @@ std::string_view PackedFile::packedBytes(const Entry& entry) const {
     if (header.four(0) != 0x04034b50) damaged();
     const std::size_t at = std::size_t{entry.header} + headerSize + header.two(26) + header.two(28);
     if (at > m_bytes.size() || m_bytes.size() - at < entry.packed) damaged();
+    if (entry.method == stored && entry.packed != entry.unpacked) damaged();
     return m_bytes.substr(at, entry.packed);
 }
 
@@ -106,6 +111,8 @@ std::string PackedFile::part(std::string_view name) const {
     if (found == m_entries.end()) damaged();
     const Entry& entry = found->second;
     if (entry.method != stored && entry.method != deflated) damaged();
+    if (entry.unpacked > m_left) refuse(ErrorCode::SpreadsheetTooLarge, {"512"});
+    m_left -= entry.unpacked;
     const std::string_view packed = packedBytes(entry);
     std::string whole = entry.method == stored ? std::string(packed) : Inflating(packed).all(entry.unpacked);
     const auto* bytes = reinterpret_cast<const Bytef*>(whole.data());

@@ -17,7 +17,8 @@ public:
     explicit PackedFile(std::string_view bytes);
 
     bool has(std::string_view name) const { return m_entries.find(name) != m_entries.end(); }
-    /// Throws SpreadsheetFault when there is none of that name, or it is damaged.
+    /// Throws SpreadsheetFault when there is none of that name, or it is damaged, or when more than
+    /// largestUnpacked was unpacked in all: a part may be asked for more than once.
     std::string part(std::string_view name) const;
 
 private:
@@ -29,6 +30,7 @@ private:
     std::string_view packedBytes(const Entry& entry) const;
 
     std::string_view m_bytes;
+    mutable std::size_t m_left;
     std::map<std::string, Entry, std::less<>> m_entries;
 };
 

@@ -1,11 +1,19 @@
 #include "core/spreadsheet/xlsx_parts.h"
 
+#include "core/spreadsheet/spreadsheet_fault.h"
 #include "core/spreadsheet/xml_reader.h"
 
 #include <limits>
 
 namespace core {
 namespace {
+
+// More than any program writes (Excel: 65,490 formats of cells). Beyond that a file is after the memory.
+constexpr std::size_t mostFormats = 65'536, mostRelations = 10'000;
+
+void limit(std::size_t count, std::size_t most) {
+    if (count > most) refuse(ErrorCode::SpreadsheetUnreadable);
+}
 
 std::string folderOf(const std::string& part) {
     const auto slash = part.rfind('/');
@@ -30,6 +38,7 @@ public:
 
     void start(std::string_view name, const XmlAttributes& attributes) override {
         if (name != "Relationship" || attributes["TargetMode"] == "External") return;
+        limit(found.size(), mostRelations);
         const std::string_view type = attributes["Type"];
         found.emplace(attributes["Id"], XlsxRelation{std::string(type.substr(type.rfind('/') + 1)),
                                                      resolved(m_folder, attributes["Target"])});
@@ -47,9 +56,10 @@ public:
     void start(std::string_view name, const XmlAttributes& attributes) override {
         if (name == "workbookPr")
             book.from1904 = attributes["date1904"] == "1" || attributes["date1904"] == "true";
-        else if (name == "sheet")
-            book.sheets.push_back({std::string(attributes["name"]), std::string(attributes["id"]),
-                                   attributes["state"].ends_with("idden")}); // hidden, veryHidden
+        if (name != "sheet") return;
+        limit(book.sheets.size(), mostRelations);
+        book.sheets.push_back({std::string(attributes["name"]), std::string(attributes["id"]),
+                               attributes["state"].ends_with("idden")}); // hidden, veryHidden
     }
     void end(std::string_view) override {}
 
@@ -60,6 +70,7 @@ class Texts : public XmlEvents {
 public:
     void start(std::string_view name, const XmlAttributes&) override {
         if (name == "si") texts.emplace_back();
+        limit(texts.size(), mostTableCells);
         if (name == "rPh") m_isAloud = true;
         m_isText = name == "t" && !m_isAloud && !texts.empty();
     }
@@ -83,11 +94,13 @@ public:
     void start(std::string_view name, const XmlAttributes& attributes) override {
         const int any = std::numeric_limits<int>::max();
         if (name == "numFmt") {
-            const std::string code(attributes["formatCode"]);
-            m_own[attributes.number("numFmtId", 0, any, 0)] = {dayShownBy(code), code};
+            limit(m_own.size(), mostFormats);
+            const std::string_view code = attributes["formatCode"];
+            m_own[attributes.number("numFmtId", 0, any, 0)] = {dayShownBy(code), zerosOf(code)};
         } else if (name == "cellXfs") {
             m_isOfCells = true;
         } else if (name == "xf" && m_isOfCells) {
+            limit(formats.size(), mostFormats);
             formats.push_back(formatOf(attributes.number("numFmtId", 0, any, 0)));
         }
     }
@@ -98,6 +111,11 @@ public:
     std::vector<XlsxFormat> formats;
 
 private:
+    static std::string zerosOf(std::string_view code) {
+        const bool isOfZeros = code.size() <= 40 && code.find_first_not_of('0') == std::string_view::npos;
+        return isOfZeros ? std::string(code) : std::string();
+    }
+
     XlsxFormat formatOf(int id) const {
         if (const auto own = m_own.find(id); own != m_own.end()) return own->second;
         return {dayShownBy(id).value_or(DayShown::None), {}};

@@ -35,7 +35,7 @@ std::vector<std::string> xlsxTextsOf(const PackedFile& file, const std::string& 
 
 struct XlsxFormat {
     DayShown shown = DayShown::None;
-    std::string code; ///< empty: built in
+    std::string zeros; ///< 00000: whole numbers are written with as many digits at least
 };
 /// By the number that a cell names as its style.
 std::vector<XlsxFormat> xlsxFormatsOf(const PackedFile& file, const std::string& part);

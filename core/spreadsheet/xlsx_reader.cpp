@@ -135,7 +135,7 @@ private:
         if (format.shown != DayShown::None)
             if (const auto day = isoDayOf(*number, m_shared.from1904))
                 return {SheetCell::Kind::Day, asShown(*day, format.shown)};
-        return {SheetCell::Kind::Number, numberAsShown(*number, format.code)};
+        return {SheetCell::Kind::Number, numberAsShown(*number, format.zeros)};
     }
 
     const Shared& m_shared;

@@ -13,6 +13,8 @@
 namespace core {
 namespace {
 
+constexpr std::size_t mostAttributes = 1000; ///< of one element
+
 /// Other vocabularies of the same element that repeat a name of the standard's.
 bool isForeign(std::string_view prefix) {
     return prefix == "calcext" || prefix == "loext" || prefix == "xmlns";
@@ -66,6 +68,7 @@ int XmlAttributes::number(std::string_view name, int low, int high, int otherwis
 }
 
 void XmlAttributes::add(std::string_view name, std::string_view value) {
+    if (m_size == mostAttributes) refuse(ErrorCode::SpreadsheetUnreadable);
     if (m_size == m_attributes.size()) m_attributes.emplace_back();
     m_attributes[m_size].first = name;
     m_attributes[m_size++].second = value;
@@ -74,7 +77,7 @@ void XmlAttributes::add(std::string_view name, std::string_view value) {
 void readXml(std::string xml, XmlEvents& events) {
     // The parser looks at the character behind the end, and at a few more.
     const std::size_t size = xml.size();
-    xml.append(32, '\0');
+    xml.append(behindXml, '\0');
     Handler handler(events);
     orcus::sax_parser<Handler>(xml.data(), size, handler).parse();
     if (!handler.isWhole()) refuse(ErrorCode::SpreadsheetUnreadable); // the parser takes an early end

@@ -34,6 +34,9 @@ public:
     virtual void text(std::string_view) {}
 };
 
+/// How many bytes readXml puts behind a text.
+inline constexpr std::size_t behindXml = 32;
+
 /// Throws SpreadsheetFault for what is no XML, and for a document type, which no workbook has and bombs are
 /// made of. Does not recurse, whatever the nesting.
 void readXml(std::string xml, XmlEvents& events);

@@ -8,6 +8,8 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
+#include <unordered_set>
 
 namespace core {
 namespace {
@@ -69,13 +71,32 @@ constexpr std::string_view noWords =
 constexpr std::string_view bareYesNo = "yes|y|no|n|ja|j|nein|x|true|false|wahr|falsch|1|0";
 constexpr std::string_view nothingWords = "n a|na|k a|keine angabe|none|keine|unknown|unbekannt|tbc|tba";
 
-bool isAmong(std::string_view words, std::string_view wanted) {
-    while (!words.empty()) {
-        const auto bar = std::min(words.find('|'), words.size());
-        if (plainWord(words.substr(0, bar)) == wanted) return true;
-        words.remove_prefix(std::min(bar + 1, words.size()));
-    }
-    return false;
+using WordSet = std::unordered_set<std::string>;
+
+WordSet setOf(std::string_view list) {
+    WordSet words;
+    for (std::string_view word : wordsOf(list))
+        words.insert(plainWord(word));
+    return words;
+}
+
+/// Is the word among those of a list that is always the same.
+template <const std::string_view& list>
+bool isAmong(const std::string& word) {
+    static const WordSet words = setOf(list);
+    return words.contains(word);
+}
+
+/// Our word by the column and a word of others.
+const std::map<std::pair<std::string_view, std::string>, std::vector<std::string_view>>& ourWords() {
+    static const auto known = [] {
+        std::map<std::pair<std::string_view, std::string>, std::vector<std::string_view>> words;
+        for (const ValueWords& each : valueWords)
+            for (std::string_view word : wordsOf(each.words))
+                words[{each.column, plainWord(word)}].push_back(each.ours);
+        return words;
+    }();
+    return known;
 }
 
 bool saysNothing(std::string_view text) {
@@ -94,16 +115,17 @@ std::string choiceOf(const Column& column, const std::string& text) {
     const std::string word = plainWord(text);
     for (const std::string_view choice : column.choices)
         if (plainWord(choice) == word) return std::string(choice);
-    for (const ValueWords& each : valueWords)
-        if (each.column == column.name && isOneOf(column, each.ours) && isAmong(each.words, word))
-            return std::string(each.ours);
+    const auto found = ourWords().find({column.name, word});
+    if (found != ourWords().end())
+        for (std::string_view ours : found->second)
+            if (isOneOf(column, ours)) return std::string(ours);
     return text;
 }
 
 std::string yesNoOf(const std::string& text) {
     const std::string word = plainWord(text);
-    if (isAmong(yesWords, word)) return "yes";
-    return isAmong(noWords, word) ? "no" : text;
+    if (isAmong<yesWords>(word)) return "yes";
+    return isAmong<noWords>(word) ? "no" : text;
 }
 
 bool isUnit(std::string_view word) {
@@ -158,7 +180,7 @@ std::string oneLine(std::string_view text) {
 }
 
 bool isChoiceWord(const Column& column, std::string_view word) {
-    return !isAmong(bareYesNo, plainWord(word)) &&
+    return !isAmong<bareYesNo>(plainWord(word)) &&
            isOneOf(column, foldName(choiceOf(column, std::string(word))));
 }
 
@@ -168,7 +190,7 @@ CellMeaning meaningOf(const SheetCell& cell, const Column& column, std::optional
     const std::string text = oneLine(cell.text);
     if (saysNothing(text)) return {};
     if (column.type != CellType::Text && column.type != CellType::Name &&
-        isAmong(nothingWords, plainWord(text)))
+        isAmong<nothingWords>(plainWord(text)))
         return {};
     switch (column.type) {
     case CellType::Day:

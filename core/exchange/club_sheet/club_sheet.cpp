@@ -83,7 +83,7 @@ Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetCho
     Result<TableLayout> layout = layoutOf(workbook, choices, current);
     if (!layout) return layout.error();
     RowsOfTable rows = rowsOf(tableOf(workbook, layout->table), *layout, choices, current);
-    if (rows.ambiguous) return *rows.ambiguous;
+    if (rows.refusal) return *rows.refusal;
     if (choices.sheet == SheetId::Items) findSameThings(rows.file, *layout, current, rows.rejections);
 
     std::vector<SheetFile> files = missingNames(rows.file, choices.make, current);

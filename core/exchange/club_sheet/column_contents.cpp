@@ -64,6 +64,7 @@ private:
             if (cell.isEmpty()) continue;
             ++filled;
             good += belongs(oneLine(cell.text)) ? 1 : 0;
+            if (filled - good > contentsWithin / 5) return false;
         }
         return good > 0 && good * 5 >= filled * 4;
     }

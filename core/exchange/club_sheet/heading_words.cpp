@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <unordered_map>
 
 namespace core {
 namespace {
@@ -128,26 +129,38 @@ bool isMeaning(const Sheet& sheet, std::string_view meaning) {
            (sheet.id == Items && (meaning == quantityMeaning || meaning == homeMeaning));
 }
 
-/// 0: not among them; else its place.
-int placeAmong(std::string_view words, const std::string& wanted) {
-    for (int place = 1; !words.empty(); ++place) {
-        const auto bar = std::min(words.find('|'), words.size());
-        if (plainWord(words.substr(0, bar)) == wanted) return place;
-        words.remove_prefix(std::min(bar + 1, words.size()));
-    }
-    return 0;
+/// One word and what it may mean.
+struct KnownWord {
+    std::string_view meaning;
+    std::optional<SheetId> sheet;
+    int place = 0; ///< from 1, the surest
+};
+
+const std::unordered_map<std::string, std::vector<KnownWord>>& knownWords() {
+    static const auto known = [] {
+        std::unordered_map<std::string, std::vector<KnownWord>> words;
+        for (const Words& each : headingWords) {
+            int place = 0;
+            for (std::string_view word : wordsOf(each.words))
+                words[plainWord(word)].push_back({each.meaning, each.sheet, ++place});
+        }
+        return words;
+    }();
+    return known;
 }
 
 void addMeanings(const std::string& heading, const Sheet& sheet, int base,
                  std::vector<HeadingMeaning>& meanings) {
     if (heading.empty()) return;
+    std::string name = heading;
+    std::replace(name.begin(), name.end(), ' ', '_');
     for (std::string_view meaning : allMeanings(sheet))
-        if (plainWord(meaning) == heading) meanings.push_back({meaning, base});
-    for (const Words& each : headingWords) {
-        if (each.sheet.value_or(sheet.id) != sheet.id || !isMeaning(sheet, each.meaning)) continue;
-        if (const int place = placeAmong(each.words, heading))
-            meanings.push_back({each.meaning, base + place});
-    }
+        if (meaning == name) meanings.push_back({meaning, base});
+    const auto found = knownWords().find(heading);
+    if (found == knownWords().end()) return;
+    for (const KnownWord& word : found->second)
+        if (word.sheet.value_or(sheet.id) == sheet.id && isMeaning(sheet, word.meaning))
+            meanings.push_back({word.meaning, base + word.place});
 }
 
 void replaceAll(std::string& text, std::string_view what, std::string_view by) {
@@ -179,6 +192,16 @@ std::string plainWord(std::string_view text) {
     }
     if (plain.ends_with(' ')) plain.pop_back();
     return plain;
+}
+
+std::vector<std::string_view> wordsOf(std::string_view list) {
+    std::vector<std::string_view> words;
+    while (!list.empty()) {
+        const auto bar = std::min(list.find('|'), list.size());
+        words.push_back(list.substr(0, bar));
+        list.remove_prefix(std::min(bar + 1, list.size()));
+    }
+    return words;
 }
 
 std::string plainHeading(std::string_view text) {

@@ -13,6 +13,8 @@ namespace core {
 std::string plainWord(std::string_view text);
 /// The same without what stands in brackets: "Mass (kg)" is "mass".
 std::string plainHeading(std::string_view text);
+/// The words of a list with | between them.
+std::vector<std::string_view> wordsOf(std::string_view list);
 
 /// A meaning that a heading may have; the lower the rank, the surer.
 struct HeadingMeaning {

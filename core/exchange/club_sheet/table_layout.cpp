@@ -32,7 +32,8 @@ std::vector<TableColumn> columnsOf(const TableRow& row) {
     std::vector<TableColumn> columns;
     std::set<std::string> names;
     for (const auto& [at, cell] : row.cells) {
-        std::string name(withoutOuterBlanks(cell.text));
+        std::string name;
+        if (cell.text.size() <= longestName) name = withoutOuterBlanks(cell.text);
         std::replace(name.begin(), name.end(), '\n', ' ');
         if (name.empty()) name = columnLetters(at);
         if (!names.insert(foldName(name)).second)

@@ -31,7 +31,7 @@ public:
 
     RowsOfTable all() {
         for (const TableRow& row : m_table.rows)
-            if (row.number > m_layout.headingRow && !isSkipped(row)) addRow(row);
+            if (!m_rows.refusal && row.number > m_layout.headingRow && !isSkipped(row)) addRow(row);
         return std::move(m_rows);
     }
 
@@ -45,6 +45,7 @@ private:
     }
 
     static bool isSum(const std::string& text) {
+        if (text.size() > 20) return false;
         const std::string word = plainWord(text);
         return word == "total" || word == "sum" || word == "summe" || word == "gesamt" || word == "insgesamt";
     }
@@ -78,8 +79,14 @@ private:
         if (m_sheet.id == SheetId::Items) clearOtherHome(given);
         if (quantity > 1 && isOneThing(given))
             reject(given, quantityMeaning, {ErrorCode::QuantityOfOne, {std::to_string(quantity)}});
-        m_rows.file.rows.insert(m_rows.file.rows.end(),
-                                static_cast<std::size_t>(given.isRejected ? 1 : quantity), given);
+        const auto things = static_cast<std::size_t>(given.isRejected ? 1 : quantity);
+        if (m_rows.file.rows.size() + things > mostTableRows) {
+            m_rows.refusal = Error{ErrorCode::TooManyThings,
+                                   {std::to_string(mostTableRows)},
+                                   m_layout.table + '!' + cellAddress(row.cells.front().first, row.number)};
+            return;
+        }
+        m_rows.file.rows.insert(m_rows.file.rows.end(), things, given);
     }
 
     /// What has a home on the boat now is no longer at the place, and the other way round.
@@ -101,10 +108,10 @@ private:
         const Column& described = m_sheet.columns[static_cast<std::size_t>(index)];
         const CellMeaning meaning = meaningOf(cell, described, m_choices.days);
         if (meaning.fault == ErrorCode::DayAmbiguous) {
-            if (!m_rows.ambiguous)
-                m_rows.ambiguous = Error{ErrorCode::DayAmbiguous,
-                                         {shown(meaning.text)},
-                                         m_layout.table + '!' + cellAddress(column.at, given.row)};
+            if (!m_rows.refusal)
+                m_rows.refusal = Error{ErrorCode::DayAmbiguous,
+                                       {shown(meaning.text)},
+                                       m_layout.table + '!' + cellAddress(column.at, given.row)};
             return;
         }
         if (meaning.fault) return rejectFault(given, column.meaning, meaning);

@@ -12,8 +12,9 @@ namespace core {
 struct RowsOfTable {
     SheetFile file;
     Rejections rejections;
-    /// The first day that may be read in two ways, with its cell in `where`.
-    std::optional<Error> ambiguous;
+    /// Why nothing can be said of the rows: the first day that may be read in two ways, with its cell in
+    /// `where`, or more things than an import takes.
+    std::optional<Error> refusal;
 };
 
 /// Left out: rows with nothing in the columns that mean something, headings that are repeated further down,

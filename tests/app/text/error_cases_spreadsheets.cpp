@@ -115,6 +115,10 @@ const std::vector<ErrorCase> spreadsheetCases{
      ErrorKind::BadInput,
      "the club has no boat and no place 'Moon'",
      "correct it, register the boat first, or let the place be made on the way (--make places)"},
+    {{ErrorCode::TooManyThings, {"200000"}},
+     ErrorKind::BadInput,
+     "the quantities of the sheet make more than 200000 things",
+     "correct the quantities, or split the list"},
 };
 
 } // namespace app

@@ -51,6 +51,7 @@ std::string nameOf(ErrorCode code) {
                                                         CODE(NameToBeMade),
                                                         CODE(NameNotInClub),
                                                         CODE(HomeUnknown),
+                                                        CODE(TooManyThings),
                                                         CODE(CsvQuoteOpen),
                                                         CODE(CellNotADay),
                                                         CODE(CellNotAChoice),

@@ -131,6 +131,13 @@ def many_merges():
     return of_sheet(lambda part: part.replace("</sheetData>", f"{rows}</sheetData><mergeCells>{merges}</mergeCells>"))()
 
 
+def many_sheets_of_one_part():
+    """Ten thousand sheets that are all the same part of 2 MB."""
+    big = b'<worksheet><sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData><!--' + b"x" * (2 << 20) + b"--></worksheet>"
+    sheet = b'<sheet xmlns="a" name="K" sheetId="1" id="rId1"/>'
+    return changed_parts({SHEET: lambda part: big, "xl/workbook.xml": lambda part: part.replace(b"</sheets>", sheet * 9000 + b"</sheets>")})
+
+
 def fails(code, **more):
     return {"as": "items", "error": code, **more}
 
@@ -176,6 +183,11 @@ CASES = [
     ("long.xlsx", written(lambda: far("B200000")), {"as": "items", "rows": []}),
     ("repeated_rows.ods", written(lambda: ods_repeating("rows")), fails("SpreadsheetTooLong")),
     ("repeated_columns.ods", written(lambda: ods_repeating("columns")), fails("SpreadsheetTooWide")),
+    ("one_part_often.xlsx", written(many_sheets_of_one_part), fails("SpreadsheetTooLarge")),
+    ("many_columns.csv", written(lambda: b"What" + b"," * 1000000 + b"\r\nKnife\r\n"),
+     {"as": "items", "rows": [{"kit_type": "Knife"}]}),
+    ("too_many_columns.csv", written(lambda: b"What" + b"," * 1000000 + b"x,,\r\nKnife\r\n"), fails("SpreadsheetTooWide")),
+    ("too_many_things.csv", written(lambda: b"What;Qty\r\n" + b"Knife;1000\r\n" * 201), fails("TooManyThings")),
     ("many_merges.xlsx", written(many_merges), fails("SpreadsheetTooManyCells")),
 ]
 
