@@ -4,6 +4,7 @@
 #include "core/base/plain_text.h"
 #include "core/exchange/club_sheet/heading_words.h"
 #include "core/exchange/club_sheet/written_day.h"
+#include "core/exchange/csv_cell.h"
 #include "core/register/typed_rows.h"
 
 #include <algorithm>
@@ -173,8 +174,8 @@ std::string oneLine(std::string_view text) {
     for (std::size_t i = 0; i < text.size(); ++i) {
         const bool isNoBreak = text.substr(i).starts_with("\u00A0");
         i += isNoBreak ? 1 : 0;
-        const char c = isNoBreak || text[i] == '\n' || text[i] == '\r' || text[i] == '\t' ? ' ' : text[i];
-        if (c != ' ' || !line.ends_with(' ')) line += c;
+        if (text[i] == '\r' && text.substr(i + 1).starts_with('\n')) continue;
+        line += isNoBreak || text[i] == '\n' || text[i] == '\r' || text[i] == '\t' ? ' ' : text[i];
     }
     return std::string(withoutOuterBlanks(line));
 }
@@ -189,6 +190,7 @@ CellMeaning meaningOf(const SheetCell& cell, const Column& column, std::optional
     if (cell.kind == SheetCell::Kind::Unsaved) return {{}, ErrorCode::CellUnsaved};
     const std::string text = oneLine(cell.text);
     if (saysNothing(text)) return {};
+    if (isProse(column)) return {cell.text};
     if (column.type != CellType::Text && column.type != CellType::Name &&
         isAmong<nothingWords>(plainWord(text)))
         return {};

@@ -69,14 +69,14 @@ private:
         for (const TableColumn& column : m_layout.columns) {
             if (column.meaning.empty()) continue;
             const SheetCell& cell = row.at(column.at);
-            if (column.meaning == quantityMeaning)
+            if (isOfItems() && column.meaning == quantityMeaning)
                 quantity = quantityOf(cell, given);
-            else if (column.meaning == homeMeaning)
+            else if (isOfItems() && column.meaning == homeMeaning)
                 readHome(cell, given);
             else
                 read(cell, column, given);
         }
-        if (m_sheet.id == SheetId::Items) clearOtherHome(given);
+        if (isOfItems()) clearOtherHome(given);
         if (quantity > 1 && isOneThing(given))
             reject(given, quantityMeaning, {ErrorCode::QuantityOfOne, {std::to_string(quantity)}});
         const auto things = static_cast<std::size_t>(given.isRejected ? 1 : quantity);
@@ -88,6 +88,9 @@ private:
         }
         m_rows.file.rows.insert(m_rows.file.rows.end(), things, given);
     }
+
+    /// Lines of a manifest have a quantity of their own.
+    bool isOfItems() const { return m_sheet.id == SheetId::Items; }
 
     /// What has a home on the boat now is no longer at the place, and the other way round.
     void clearOtherHome(GivenRow& given) const {

@@ -90,6 +90,17 @@ TEST_F(ImportSpreadsheet, takesColumnsByTheirHeadings) {
     EXPECT_EQ(Json::parse(ran.out)["columns"]["Bought, or given"], "made");
 }
 
+TEST_F(ImportSpreadsheet, ofItsOwnExportChangesNothing) {
+    ASSERT_EQ(run({"export", m_folder / "out"}).exit, 0);
+    const std::string before = content();
+    for (const std::string name :
+         {"items", "boats", "kit_types", "life_rules", "manifest_lines", "points", "people"}) {
+        const Ran ran = run({"import", m_folder / "out" / (name + ".csv"), "--as", name, "--today", today});
+        EXPECT_EQ(ran.exit, 0) << ran.err;
+    }
+    EXPECT_EQ(content(), before);
+}
+
 TEST_F(ImportSpreadsheet, takesPeople) {
     EXPECT_EQ(import("Name;Role\nCy Dahl;helm\n", {}, "people").exit, 0);
     ASSERT_EQ(run({"export", m_folder / "out"}).exit, 0);
