@@ -27,6 +27,7 @@ std::span<const ErrorText> tagTexts();
 std::span<const ErrorText> importTexts();
 std::span<const ErrorText> cellTexts();
 std::span<const ErrorText> warningTexts();
+std::span<const ErrorText> spreadsheetTexts();
 std::span<const ErrorText> programTexts();
 
 /// Whether the table has a text for each code from `first` to the one before `next`, in the order of the

@@ -28,7 +28,7 @@ constexpr ErrorText textsOfWarnings[] = {
      QT_TRANSLATE_NOOP("Errors", "'%1' is not marked as worn: no check will ask whether it fits")},
 };
 
-static_assert(isWhole(textsOfWarnings, ErrorCode::ClassWithoutBoat, ErrorCode::DayUnreadable),
+static_assert(isWhole(textsOfWarnings, ErrorCode::ClassWithoutBoat, ErrorCode::SpreadsheetMissing),
               "a text for each code of these, in their order");
 
 } // namespace

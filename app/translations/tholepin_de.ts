@@ -1917,6 +1917,218 @@ Erledigt am %1: %2</translation>
         <source>what it went on from is not there: facts were cut off</source>
         <translation>woran es anschließt, ist nicht da: Zeilen wurden abgeschnitten</translation>
     </message>
+    <message>
+        <source>give the path of a spreadsheet</source>
+        <translation>den Pfad einer Tabelle angeben</translation>
+    </message>
+    <message>
+        <source>this spreadsheet cannot be read, it may be damaged</source>
+        <translation>diese Tabelle lässt sich nicht lesen, vielleicht ist sie beschädigt</translation>
+    </message>
+    <message>
+        <source>open it in your spreadsheet program, save it as CSV (UTF-8) and import that</source>
+        <translation>im Tabellenprogramm öffnen, als CSV (UTF-8) speichern und das einlesen</translation>
+    </message>
+    <message>
+        <source>this is not a spreadsheet that can be read</source>
+        <translation>das ist keine Tabelle, die sich lesen lässt</translation>
+    </message>
+    <message>
+        <source>save it as .xlsx, .ods or CSV (UTF-8) and import that</source>
+        <translation>als .xlsx, .ods oder CSV (UTF-8) speichern und das einlesen</translation>
+    </message>
+    <message>
+        <source>this is a workbook of the old kind, .xls</source>
+        <translation>das ist eine Arbeitsmappe der alten Art, .xls</translation>
+    </message>
+    <message>
+        <source>open it in your spreadsheet program, save it as .xlsx or CSV (UTF-8) and import that</source>
+        <translation>im Tabellenprogramm öffnen, als .xlsx oder CSV (UTF-8) speichern und das einlesen</translation>
+    </message>
+    <message>
+        <source>this spreadsheet is protected by a password</source>
+        <translation>diese Tabelle ist durch ein Kennwort geschützt</translation>
+    </message>
+    <message>
+        <source>open it in your spreadsheet program, save it without a password or as CSV (UTF-8) and import that</source>
+        <translation>im Tabellenprogramm öffnen, ohne Kennwort oder als CSV (UTF-8) speichern und das einlesen</translation>
+    </message>
+    <message>
+        <source>nothing stands in the cells of this spreadsheet</source>
+        <translation>in den Zellen dieser Tabelle steht nichts</translation>
+    </message>
+    <message>
+        <source>if you see something there in your spreadsheet program, save it as CSV (UTF-8) and import that</source>
+        <translation>wenn im Tabellenprogramm dort etwas zu sehen ist, als CSV (UTF-8) speichern und das einlesen</translation>
+    </message>
+    <message>
+        <source>this spreadsheet is larger than %1 MB</source>
+        <translation>diese Tabelle ist größer als %1 MB</translation>
+    </message>
+    <message>
+        <source>save the one sheet that is meant as CSV (UTF-8) and import that</source>
+        <translation>nur das gemeinte Blatt als CSV (UTF-8) speichern und das einlesen</translation>
+    </message>
+    <message>
+        <source>more stands in this spreadsheet than can be read: at most %1 cells</source>
+        <translation>in dieser Tabelle steht mehr, als sich lesen lässt: höchstens %1 Zellen</translation>
+    </message>
+    <message>
+        <source>the sheet &apos;%1&apos; has more than %2 rows</source>
+        <translation>das Blatt „%1“ hat mehr als %2 Zeilen</translation>
+    </message>
+    <message>
+        <source>delete what stands below the list, or split the list</source>
+        <translation>löschen, was unter der Liste steht, oder die Liste teilen</translation>
+    </message>
+    <message>
+        <source>the sheet &apos;%1&apos; has more than %2 columns</source>
+        <translation>das Blatt „%1“ hat mehr als %2 Spalten</translation>
+    </message>
+    <message>
+        <source>delete what stands beside the list</source>
+        <translation>löschen, was neben der Liste steht</translation>
+    </message>
+    <message>
+        <source>there is no sheet &apos;%1&apos; in this spreadsheet</source>
+        <translation>in dieser Tabelle gibt es kein Blatt „%1“</translation>
+    </message>
+    <message>
+        <source>its sheets are: %2</source>
+        <translation>die Blätter sind: %2</translation>
+    </message>
+    <message>
+        <source>no row of the sheet &apos;%1&apos; has headings that are known</source>
+        <translation>keine Zeile des Blatts „%1“ hat Überschriften, die bekannt sind</translation>
+    </message>
+    <message>
+        <source>say what a column means, as &quot;Heading=column&quot;; the columns are %2</source>
+        <translation>sagen, was eine Spalte bedeutet, als „Überschrift=Spalte“; die Spalten sind %2</translation>
+    </message>
+    <message>
+        <source>no column of the sheet is known as the %1</source>
+        <translation>keine Spalte des Blatts ist als %1 bekannt</translation>
+    </message>
+    <message>
+        <source>say which it is, as &quot;Heading=%1&quot;; the headings are %2</source>
+        <translation>sagen, welche es ist, als „Überschrift=%1“; die Überschriften sind %2</translation>
+    </message>
+    <message>
+        <source>the sheet has no heading &apos;%1&apos;</source>
+        <translation>das Blatt hat keine Überschrift „%1“</translation>
+    </message>
+    <message>
+        <source>its headings are %2</source>
+        <translation>die Überschriften sind %2</translation>
+    </message>
+    <message>
+        <source>there is no column &apos;%1&apos;</source>
+        <translation>es gibt keine Spalte „%1“</translation>
+    </message>
+    <message>
+        <source>the columns are %2</source>
+        <translation>die Spalten sind %2</translation>
+    </message>
+    <message>
+        <source>two columns of the sheet are the %1: &apos;%2&apos; and &apos;%3&apos;</source>
+        <translation>zwei Spalten des Blatts sind %1: „%2“ und „%3“</translation>
+    </message>
+    <message>
+        <source>leave one out, as &quot;%3=&quot;</source>
+        <translation>eine weglassen, als „%3=“</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; does not say what columns mean</source>
+        <translation>„%1“ sagt nicht, was Spalten bedeuten</translation>
+    </message>
+    <message>
+        <source>write &quot;Heading=column&quot;, several with commas between them</source>
+        <translation>„Überschrift=Spalte“ schreiben, mehrere mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; cannot be made on the way</source>
+        <translation>„%1“ lässt sich nicht dabei anlegen</translation>
+    </message>
+    <message>
+        <source>kit_types, sizes, places and people can</source>
+        <translation>möglich sind kit_types, sizes, places und people</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; may be two days: day first or month first</source>
+        <translation>„%1“ kann zwei Tage meinen: Tag zuerst oder Monat zuerst</translation>
+    </message>
+    <message>
+        <source>say which, with --days dmy or --days mdy</source>
+        <translation>sagen, welchen, mit --days dmy oder --days mdy</translation>
+    </message>
+    <message>
+        <source>the formula of this cell went wrong: %1</source>
+        <translation>die Formel dieser Zelle ging schief: %1</translation>
+    </message>
+    <message>
+        <source>mend the formula, or write the value in its place</source>
+        <translation>die Formel berichtigen oder den Wert an ihre Stelle schreiben</translation>
+    </message>
+    <message>
+        <source>this cell holds a formula, and its value was not saved with it</source>
+        <translation>in dieser Zelle steht eine Formel, deren Wert nicht mitgespeichert wurde</translation>
+    </message>
+    <message>
+        <source>open the file in your spreadsheet program and save it again</source>
+        <translation>die Datei im Tabellenprogramm öffnen und neu speichern</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no number of things</source>
+        <translation>„%1“ ist keine Anzahl</translation>
+    </message>
+    <message>
+        <source>write a whole number from 0 to %2</source>
+        <translation>eine ganze Zahl von 0 bis %2 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 things cannot have the same tag or serial</source>
+        <translation>%1 Teile können nicht dasselbe Etikett oder dieselbe Seriennummer haben</translation>
+    </message>
+    <message>
+        <source>write one row for each</source>
+        <translation>für jedes eine eigene Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>the serial %1 of this kit type stands in row %2 already</source>
+        <translation>die Seriennummer %1 dieser Art steht schon in Zeile %2</translation>
+    </message>
+    <message>
+        <source>correct one of them, or take one row out</source>
+        <translation>eine davon berichtigen oder eine Zeile herausnehmen</translation>
+    </message>
+    <message>
+        <source>the club has no %1 &apos;%2&apos;</source>
+        <translation>im Verein gibt es „%2“ nicht (%1)</translation>
+    </message>
+    <message>
+        <source>correct it, or let it be made on the way (--make %3)</source>
+        <translation>berichtigen oder dabei anlegen lassen (--make %3)</translation>
+    </message>
+    <message>
+        <source>correct it, or register it first</source>
+        <translation>berichtigen oder zuerst ins Verzeichnis aufnehmen</translation>
+    </message>
+    <message>
+        <source>the club has no boat and no place &apos;%1&apos;</source>
+        <translation>im Verein gibt es weder ein Boot noch einen Ort „%1“</translation>
+    </message>
+    <message>
+        <source>correct it, register the boat first, or let the place be made on the way (--make places)</source>
+        <translation>berichtigen, das Boot zuerst aufnehmen oder den Ort dabei anlegen lassen (--make places)</translation>
+    </message>
+    <message>
+        <source>the quantities of the sheet make more than %1 things</source>
+        <translation>die Anzahlen des Blatts ergeben mehr als %1 Teile</translation>
+    </message>
+    <message>
+        <source>correct the quantities, or split the list</source>
+        <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

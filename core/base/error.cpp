@@ -108,6 +108,8 @@ constexpr std::array kinds{
     std::pair(Code::BoatHasOwnPoint, Kind::NotAllowed),
     std::pair(Code::NoOwnPoint, Kind::NotFound),
 
+    std::pair(Code::SpreadsheetMissing, Kind::FileMissing),
+
     std::pair(Code::NobodyOfThatName, Kind::NotFound),
     std::pair(Code::CodesUnreadable, Kind::FileMissing),
     std::pair(Code::PointsFileUnreadable, Kind::FileMissing),

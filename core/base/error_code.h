@@ -53,7 +53,7 @@ enum class ErrorCode : std::uint16_t {
     PrivateCellMissing, ///< the same
     ErasedNotYetInLog,
     FactImpossible,   ///< number of the fact; its machine; column or field
-    FactsCutOff,      ///< number of the first fact of its chain; the machine; hash of what it went on from
+    FactsCutOff,      ///< number of the first fact of its chain; the machine
     PrivateCellStray, ///< id of a fact, and column
     SchemaDiffers,    ///< "table item", "trigger …": what of the file's schema
     TableDiffers,     ///< table; the first row that differs
@@ -240,6 +240,36 @@ enum class ErrorCode : std::uint16_t {
     TypeWithoutItem,     ///< kit type
     RuleWithoutSource,   ///< rule; kit type
     JacketNotWorn,       ///< kit type
+
+    // Somebody's own spreadsheet: the file, its sheets and headings, and what stands in its cells
+    SpreadsheetMissing,
+    SpreadsheetUnreadable,
+    SpreadsheetOtherKind,
+    SpreadsheetOldKind,   ///< .xls
+    SpreadsheetProtected, ///< by a password
+    SpreadsheetEmpty,
+    SpreadsheetTooLarge,     ///< how many MB it may have
+    SpreadsheetTooManyCells, ///< how many there may be
+    SpreadsheetTooLong,      ///< sheet; how many rows it may have
+    SpreadsheetTooWide,      ///< sheet; how many columns it may have
+    NoSuchTable,             ///< name; the names of the sheets
+    TableWithoutHeadings,    ///< sheet; the columns that would be known
+    TableWithoutColumn,      ///< column that no heading means; the headings
+    NoSuchHeading,           ///< heading; the headings
+    NoSuchMeaning,           ///< column; the columns
+    MeaningTwice,            ///< column; the two headings
+    ColumnsUnreadable,       ///< the text
+    MakeUnknown,             ///< the text
+    DayAmbiguous,            ///< the text
+    CellOfFault,             ///< the text
+    CellUnsaved,
+    QuantityUnreadable, ///< the text; the most that may be
+    QuantityOfOne,      ///< the number
+    SerialTwiceInTable, ///< serial; the other row
+    NameToBeMade,       ///< column that names such rows; name; file without .csv
+    NameNotInClub,      ///< column that names such rows; name
+    HomeUnknown,        ///< name
+    TooManyThings,      ///< how many there may be
 
     // What a program was given, reads beside the club file, or writes for people
     DayUnreadable,     ///< the text

@@ -23,15 +23,21 @@
 #include <sodium.h>
 
 namespace core {
+namespace {
+
+void record(Database& database, Ledger& ledger, ImportPlan& plan) {
+    for (RowChange& change : plan.changes) {
+        if (change.order) change.order = placeBehind(database, change);
+        ledger.append(rowWritten(change), {});
+    }
+}
+
+} // namespace
 
 Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::filesystem::path& folder,
                               CalendarDay today, const std::function<void(int, int)>& progress) {
     auto plan = planImport(folder, RegisterStore(database), today, mintKitCode, progress);
-    if (!plan || !plan->rejected.empty()) return plan;
-    for (RowChange& change : plan->changes) {
-        if (change.order) change.order = placeBehind(database, change);
-        ledger.append(rowWritten(change), {});
-    }
+    if (plan && plan->rejected.empty()) record(database, ledger, *plan);
     return plan;
 }
 
@@ -44,6 +50,18 @@ Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, 
         auto plan = importInto(*m_state->database, ledger, folder, today, progress);
         if (plan && plan->rejected.empty()) m_state->endUrgentOfWhole(ledger, today);
         return plan;
+    });
+}
+
+Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
+                                                    CalendarDay today, bool dryRun,
+                                                    const std::function<void(int, int)>& progress) {
+    return m_state->write([&](Ledger& ledger) -> Result<ClubSheetPlan> {
+        auto read = planClubSheet(workbook, choices, m_state->registerStore, today, mintKitCode, progress);
+        if (!read || !read->plan.rejected.empty() || dryRun) return read;
+        record(*m_state->database, ledger, read->plan);
+        m_state->endUrgentOfWhole(ledger, today);
+        return read;
     });
 }
 

@@ -3,6 +3,7 @@
 #include "core/base/calendar_day.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
+#include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_import.h"
 #include "core/register/boat.h"
 #include "core/register/kit_type.h"
@@ -15,6 +16,7 @@
 
 namespace core {
 
+class Ledger;
 struct ClubState;
 
 /// The register: its sheets as CSV, and what they say of boats, people and places. See Club for what holds of
@@ -27,6 +29,10 @@ public:
     /// All or nothing. With rejected rows nothing is imported and the plan says which. A dry run only plans.
     Result<ImportPlan> importCsv(const std::filesystem::path& folder, CalendarDay today, bool dryRun,
                                  const std::function<void(int done, int of)>& progress = {});
+    /// The same of a club's own spreadsheet. The layout says how it was read.
+    Result<ClubSheetPlan> importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
+                                          CalendarDay today, bool dryRun,
+                                          const std::function<void(int done, int of)>& progress = {});
     /// `measuresOf`: the people whose mass and chest are written out, by name.
     Outcome exportCsv(const std::filesystem::path& folder, const std::vector<std::string>& measuresOf) const;
 
@@ -46,6 +52,7 @@ public:
     std::vector<std::string> places() const; ///< by name
 
 private:
+
     ClubState* m_state;
 };
 

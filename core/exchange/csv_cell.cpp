@@ -36,12 +36,6 @@ std::string_view withoutApostrophes(std::string_view text) {
     return text.substr(std::min(text.find_first_not_of('\''), text.size()));
 }
 
-/// Sentences, in which blanks at the ends are the writer's own; all other texts are names of a kind.
-bool isProse(const Column& column) {
-    return column.type == CellType::Text && (column.name == "note" || column.name == "source" ||
-                                             column.name == "text" || column.name == "closing");
-}
-
 std::string canonicalNumber(std::string_view text) {
     const bool negative = text.starts_with('-');
     text.remove_prefix(negative || text.starts_with('+') ? 1 : 0);
@@ -181,6 +175,11 @@ CellReading readTyped(const Column& column, std::string_view text) {
 }
 
 } // namespace
+
+bool isProse(const Column& column) {
+    return column.type == CellType::Text && (column.name == "note" || column.name == "source" ||
+                                             column.name == "text" || column.name == "closing");
+}
 
 CellReading readCell(const Column& column, std::string_view raw) {
     const std::string_view bare = withoutOuterBlanks(raw);

@@ -17,6 +17,9 @@ struct CellReading {
     std::optional<Error> fault;
 };
 
+/// Sentences, in which blanks at the ends are the writer's own; all other texts are names of a kind.
+bool isProse(const Column& column);
+
 /// Reads one cell as its column's type has it. References are not looked up here.
 CellReading readCell(const Column& column, std::string_view raw);
 

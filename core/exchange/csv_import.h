@@ -19,8 +19,9 @@ namespace core {
 struct RejectedRow {
     std::string file;
     int row = 0;
-    std::string column; ///< empty: the row as a whole
-    Error reason;       ///< what is wrong; its `where` stays empty
+    std::string column;    ///< empty: the row as a whole
+    Error reason;          ///< what is wrong; its `where` stays empty
+    std::string cell = {}; ///< `B7`, of a club's own spreadsheet; its sheet is the file then
 };
 
 /// What an import would do. With `rejected` rows there are no changes: all or nothing.

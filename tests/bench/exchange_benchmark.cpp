@@ -1,5 +1,8 @@
 // How long a district's register takes to plan and to write: 8,000 items, 300 boats. Prints milliseconds.
+// With the path of a workbook (tests/bench/big_workbook.py writes one of 10,000 rows): how long that takes to
+// read and to plan instead.
 
+#include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_export.h"
 #include "tests/core/exchange/exchange_support.h"
 #include "tests/support/errors.h"
@@ -40,9 +43,31 @@ void measure(const char* what, Work work) {
     std::printf("%-36s %8.1f ms\n", what, taken.count());
 }
 
+void measureWorkbook(const char* path) {
+    core::Result<core::Workbook> book = core::Error{};
+    measure("read the workbook", [&] { book = core::readWorkbook(std::filesystem::path(path)); });
+    if (!book) return void(std::puts(support::described(book.error()).c_str()));
+    core::ClubSheetChoices choices;
+    choices.make = {core::SheetId::KitTypes, core::SheetId::Sizes, core::SheetId::Places};
+    support::MapRegister rows;
+    int minted = 0;
+    for (const char* what : {"plan it into an empty club", "plan it again"})
+        measure(what, [&] {
+            const auto read =
+                core::planClubSheet(*book, choices, rows, *core::CalendarDay::parse("2026-03-14"),
+                                    [&] { return support::kitCode(++minted); });
+            std::printf("changes: %d\n", read ? static_cast<int>(read->plan.changes.size()) : -1);
+            if (read) rows.apply(read->plan.changes);
+        });
+}
+
 } // namespace
 
-int main() {
+int main(int count, char** words) {
+    if (count > 1) {
+        measureWorkbook(words[1]);
+        return 0;
+    }
     const support::ScratchFolder folder;
     const support::ScratchFolder out;
     support::writeFiles(folder.path(), district());

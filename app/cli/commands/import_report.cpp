@@ -14,11 +14,24 @@
 namespace app {
 namespace {
 
+/// `items.csv:7:made`, or `Kit!E7` in a spreadsheet.
+QString placeOf(const core::RejectedRow& row) {
+    return text(row.cell.empty() ? placeIn(row.file, row.row, row.column) : row.file + '!' + row.cell);
+}
+
 int reportRejected(const core::ImportPlan& plan) {
     for (const core::RejectedRow& row : plan.rejected)
-        note(QStringLiteral("%1: %2").arg(text(placeIn(row.file, row.row, row.column)),
-                                          rejectionInWords(row.reason)));
+        note(QStringLiteral("%1: %2").arg(placeOf(row), rejectionInWords(row.reason)));
     return ExitBadInput;
+}
+
+void sayLayout(const core::TableLayout& layout) {
+    std::vector<QStringList> table;
+    for (const core::TableColumn& column : layout.columns)
+        table.push_back({text(column.heading),
+                         column.meaning.empty() ? QStringLiteral("left out") : text(column.meaning)});
+    sayLine(QStringLiteral("Sheet %1, headings in row %2:").arg(text(layout.table)).arg(layout.headingRow));
+    sayText(tableOf({QStringLiteral("heading"), QStringLiteral("column")}, table));
 }
 
 bool givesRules(const core::ImportPlan& plan) {
@@ -40,6 +53,16 @@ void reportAccepted(const core::ImportPlan& plan, bool dryRun) {
     if (givesRules(plan)) sayLine(toleranceCaution());
 }
 
+/// What a plan says to a person beside its JSON; the exit code.
+int reportPlan(const core::ImportPlan& plan, bool json, bool dryRun) {
+    if (!plan.rejected.empty()) return reportRejected(plan);
+    if (json) return ExitFine;
+    for (const core::RejectedRow& row : plan.warnings)
+        note(QStringLiteral("warning: %1: %2").arg(placeOf(row), rejectionInWords(row.reason)));
+    reportAccepted(plan, dryRun);
+    return ExitFine;
+}
+
 } // namespace
 
 core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::string& folder,
@@ -52,13 +75,24 @@ core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::s
 
 int reportImport(const core::ImportPlan& plan, bool json, bool dryRun) {
     if (json) say(importJson(plan));
-    if (!plan.rejected.empty()) return reportRejected(plan);
-    if (json) return ExitFine;
-    for (const core::RejectedRow& row : plan.warnings)
-        note(QStringLiteral("warning: %1: %2")
-                 .arg(text(placeIn(row.file, row.row, row.column)), rejectionInWords(row.reason)));
-    reportAccepted(plan, dryRun);
-    return ExitFine;
+    return reportPlan(plan, json, dryRun);
+}
+
+core::Result<core::ClubSheetPlan> importSheetWithProgress(core::Club& club, const core::Workbook& workbook,
+                                                          const core::ClubSheetChoices& choices,
+                                                          core::CalendarDay today, bool dryRun) {
+    Progress progress(QStringLiteral("import"));
+    return club.register_().importClubSheet(workbook, choices, today, dryRun, [&](int done, int of) {
+        if (of > 0) progress.show(static_cast<double>(done) / of);
+    });
+}
+
+int reportClubSheet(const core::ClubSheetPlan& read, bool json, bool dryRun) {
+    if (json)
+        say(clubSheetJson(read));
+    else
+        sayLayout(read.layout);
+    return reportPlan(read.plan, json, dryRun);
 }
 
 } // namespace app

@@ -4,6 +4,7 @@
 #include "core/base/calendar_day.h"
 #include "core/base/result.h"
 #include "core/club/club.h"
+#include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_import.h"
 #include "core/register/boat.h"
 
@@ -26,6 +27,12 @@ core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::s
 
 /// Says what was (or would be) imported, or each rejected row; the exit code.
 int reportImport(const core::ImportPlan& plan, bool json, bool dryRun);
+
+core::Result<core::ClubSheetPlan> importSheetWithProgress(core::Club& club, const core::Workbook& workbook,
+                                                          const core::ClubSheetChoices& choices,
+                                                          core::CalendarDay today, bool dryRun);
+/// The same of a club's own spreadsheet, and how it was read.
+int reportClubSheet(const core::ClubSheetPlan& read, bool json, bool dryRun);
 
 /// One log entry as lines of text: what, about what, by whom, and what was done about it.
 void sayEntry(const core::LogEntry& entry);

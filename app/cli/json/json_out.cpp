@@ -106,10 +106,25 @@ Json picture(const scanner::PathReading& reading) {
 }
 
 Json rejectedRow(const core::RejectedRow& row) {
-    return {{"file", row.file},
-            {"row", row.row},
-            {"column", orNull(row.column)},
-            {"reason", rejectionInWords(row.reason).toStdString()}};
+    Json rejected{{"file", row.file},
+                  {"row", row.row},
+                  {"column", orNull(row.column)},
+                  {"reason", rejectionInWords(row.reason).toStdString()}};
+    if (!row.cell.empty()) rejected["cell"] = row.cell;
+    return rejected;
+}
+
+Json importDocument(const core::ImportPlan& plan) {
+    Json accepted = Json::object();
+    for (const auto& [file, rows] : plan.accepted)
+        accepted[file] = rows;
+    const auto warning = [](const core::RejectedRow& row) {
+        return Json{
+            {"file", row.file}, {"row", row.row}, {"what", rejectionInWords(row.reason).toStdString()}};
+    };
+    return {{"accepted", accepted},
+            {"rejected", listOf(plan.rejected, rejectedRow)},
+            {"warnings", listOf(plan.warnings, warning)}};
 }
 
 Json boat(const core::BoatCondition& condition) {
@@ -223,16 +238,23 @@ std::string readingsJson(const std::vector<scanner::PathReading>& readings) {
 }
 
 std::string importJson(const core::ImportPlan& plan) {
-    Json accepted = Json::object();
-    for (const auto& [file, rows] : plan.accepted)
-        accepted[file] = rows;
-    const auto warning = [](const core::RejectedRow& row) {
-        return Json{
-            {"file", row.file}, {"row", row.row}, {"what", rejectionInWords(row.reason).toStdString()}};
-    };
-    return written({{"accepted", accepted},
-                    {"rejected", listOf(plan.rejected, rejectedRow)},
-                    {"warnings", listOf(plan.warnings, warning)}});
+    return written(importDocument(plan));
+}
+
+std::string clubSheetJson(const core::ClubSheetPlan& read) {
+    Json columns = Json::object();
+    Json leftOut = Json::array();
+    for (const core::TableColumn& column : read.layout.columns)
+        if (column.meaning.empty())
+            leftOut.push_back(column.heading);
+        else
+            columns[column.heading] = column.meaning;
+    Json document{{"sheet", read.layout.table},
+                  {"heading_row", read.layout.headingRow},
+                  {"columns", columns},
+                  {"left_out", leftOut}};
+    document.update(importDocument(read.plan));
+    return written(document);
 }
 
 std::string boatsJson(const std::vector<core::BoatCondition>& boats) {

@@ -8,6 +8,7 @@
 #include "core/check/boat_check.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
+#include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_import.h"
 #include "core/record/verification.h"
 #include "scanner/files/read_path.h"
@@ -34,6 +35,7 @@ std::string checkJson(const CheckReport& report);
 std::string discardedJson(const core::OpenCheck& check, const std::string& reason);
 std::string readingsJson(const std::vector<scanner::PathReading>& readings);
 std::string importJson(const core::ImportPlan& plan);
+std::string clubSheetJson(const core::ClubSheetPlan& read);
 std::string boatsJson(const std::vector<core::BoatCondition>& boats);
 std::string missingJson(const std::vector<core::MissingItem>& items);
 std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today);

@@ -22,5 +22,6 @@ extern const std::vector<ErrorCase> fileCases;
 extern const std::vector<ErrorCase> clubCases;
 extern const std::vector<ErrorCase> tagCases;
 extern const std::vector<ErrorCase> importCases;
+extern const std::vector<ErrorCase> spreadsheetCases;
 
 } // namespace app

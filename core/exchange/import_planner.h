@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/exchange/sheet_file.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace core {
+
+/// What an import is planned on.
+struct Planning {
+    const RegisterRows& current;
+    CalendarDay today;
+    std::function<std::string()> mintItemCode;
+    std::function<void(int done, int of)> progress; ///< may be empty
+    bool isToWarn = true; ///< warnings are about a whole register, not about one row
+};
+
+/// The plan of rows that were read, wherever they came from: the one place where an import is judged. Files
+/// come in the contract's order, each sheet at most once; `rejections` are those of reading them.
+ImportPlan planFiles(std::vector<SheetFile>& files, Rejections rejections, const Planning& planning);
+
+} // namespace core
