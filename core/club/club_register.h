@@ -52,7 +52,6 @@ public:
     std::vector<std::string> places() const; ///< by name
 
 private:
-
     ClubState* m_state;
 };
 

@@ -7,6 +7,9 @@
 
 #include <QProcess>
 
+#include <random>
+#include <thread>
+
 namespace {
 
 constexpr std::chrono::seconds untilKilled{60};
@@ -96,4 +99,30 @@ TEST_F(CrashStory, killedInTheMidstOfACheckItGoesOnWithTheVerySameLists) {
     EXPECT_TRUE(stored().record().verify(false)->problems.empty());
     typeCode("KMC20GKEK9"); // and it takes the next thing
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
+}
+
+/// At any moment: while it starts, opens a check, counts what the camera sees. The record is whole each time,
+/// and nothing that stood in it is gone.
+TEST_F(CrashStory, killedAtAnyMomentItLosesNothingThatStood) {
+    support::fakeWebcams().plugIn("shed", "Shed camera", "YUY2,1280,720,30");
+    const std::vector<std::vector<std::string>> shown{{"BB60Q6WX54"}, {"PWX3VJVX6Q"},
+                                                      {"PZ3VKS21SH"}, {"KFC3K7GM79", "K2P9VZ9SMA"},
+                                                      {"KBP1BMKPPK"}, {"KR6MF3MV34"}};
+    std::mt19937 random(3);
+    std::int64_t facts = stored().record().verify(false)->facts;
+    const std::int64_t first = facts;
+    for (int time = 0; time < 10; ++time) {
+        startProgram();
+        for (unsigned i = 0, many = 1 + random() % 6; i < many; ++i) {
+            show(shown[(static_cast<unsigned>(time) + i) % shown.size()]);
+            std::this_thread::sleep_for(std::chrono::milliseconds(150 + random() % 500));
+        }
+        killProgram();
+        const auto found = stored().record().verify(false);
+        ASSERT_TRUE(found);
+        EXPECT_TRUE(found->problems.empty()) << "kill " << time;
+        EXPECT_GE(found->facts, facts) << "kill " << time;
+        facts = found->facts;
+    }
+    EXPECT_GT(facts, first) << "something was recorded between the kills";
 }

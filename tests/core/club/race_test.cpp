@@ -4,8 +4,11 @@
 #include "core/club/club_record.h"
 #include "tests/core/club/small_club.h"
 
+#include <atomic>
 #include <barrier>
+#include <cstring>
 #include <gmock/gmock.h>
+#include <sqlite3.h>
 #include <thread>
 
 namespace {
@@ -14,12 +17,32 @@ using core::Club;
 using core::ErrorCode;
 using support::SmallClub;
 
+std::atomic<int> delays = 0;
+
+/// Whoever has begun to write waits a moment, so that all others come to where they want to begin.
+int waitAfterBegin(unsigned, void*, void* statement, void*) {
+    const char* sql = sqlite3_sql(static_cast<sqlite3_stmt*>(statement));
+    if (sql == nullptr || std::strcmp(sql, "BEGIN IMMEDIATE") != 0) return 0;
+    std::this_thread::sleep_for(std::chrono::milliseconds(3));
+    ++delays;
+    return 0;
+}
+int delayEach(sqlite3* database, char**, const sqlite3_api_routines*) {
+    return sqlite3_trace_v2(database, SQLITE_TRACE_PROFILE, waitAfterBegin, nullptr);
+}
+
 /// Several programs on one file, each with a connection of its own, who all do the same at the same moment.
 /// Whatever each is told, it is in the record once.
 class Race : public testing::TestWithParam<int> {
 protected:
     static constexpr int rounds = 6;
     static constexpr auto knife = "KGFB6J8WF9";
+
+    static void SetUpTestSuite() { sqlite3_auto_extension(reinterpret_cast<void (*)()>(delayEach)); }
+    static void TearDownTestSuite() {
+        sqlite3_cancel_auto_extension(reinterpret_cast<void (*)()>(delayEach));
+        EXPECT_GT(delays, 100);
+    }
 
     /// What each was told: no error, or which.
     std::vector<std::optional<ErrorCode>> all(const std::function<core::Outcome(Club&, int)>& act) {
