@@ -8,7 +8,7 @@ namespace {
 
 void add(std::string& bytes, std::uint32_t number, int size) {
     for (int i = 0; i < size; ++i)
-        bytes += static_cast<char>(number >> (8 * i));
+        bytes += i < 4 ? static_cast<char>(number >> (8 * i)) : '\0';
 }
 
 /// What the header of a part and its entry in the directory have in common.

@@ -160,7 +160,9 @@ void addUnheaded(Candidate& best) {
 Outcome checkChoices(const TableLayout& layout, const ClubSheetChoices& choices) {
     const Sheet& sheet = core::sheet(choices.sheet);
     const std::vector<std::string_view> meanings = allMeanings(sheet);
-    for (const auto& [heading, meaning] : choices.columns) {
+    for (const auto& choice : choices.columns) {
+        const std::string& heading = choice.first;
+        const std::string& meaning = choice.second;
         const bool isThere = std::any_of(layout.columns.begin(), layout.columns.end(),
                                          [&](auto& c) { return isSameHeading(c.heading, heading); });
         if (!isThere) return Error{ErrorCode::NoSuchHeading, {shown(heading), headingsOf(layout)}};
