@@ -56,7 +56,7 @@ std::optional<std::string> isoDayOf(double dayNumber, bool from1904) {
     return origin.plusDays(number).iso();
 }
 
-std::string asShown(std::string isoDay, DayShown shown) {
+std::string asShown(const std::string& isoDay, DayShown shown) {
     if (shown == DayShown::Year && isoDay.ends_with("-01-01")) return isoDay.substr(0, 4);
     const bool isFirst = isoDay.size() == 10 && isoDay.ends_with("-01");
     return shown == DayShown::Month && isFirst ? isoDay.substr(0, 7) : isoDay;

@@ -22,7 +22,7 @@ std::optional<DayShown> dayShownBy(int builtInFormat);
 std::optional<std::string> isoDayOf(double dayNumber, bool from1904);
 
 /// A day as it is shown: `2027-03` for 2027-03-01 in a format that shows month and year, and so on.
-std::string asShown(std::string isoDay, DayShown shown);
+std::string asShown(const std::string& isoDay, DayShown shown);
 
 /// The number without an exponent and without needless digits; with zeros before it where the format is made
 /// of nothing else, as 00000.

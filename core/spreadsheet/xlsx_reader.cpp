@@ -11,6 +11,7 @@
 namespace core {
 namespace {
 
+constexpr int mostCellsInRow = 16'384; ///< of .xlsx; a row of more, empty ones too, is after the time
 constexpr int largestIndex = std::numeric_limits<int>::max() - 1;
 
 struct Place {
@@ -92,8 +93,8 @@ private:
             const Place place = placeFrom(attributes["r"]);
             if (place.row != m_row) refuse(ErrorCode::SpreadsheetUnreadable);
             m_column = place.column;
-        } else if (++m_column > mostTableColumns) {
-            m_column = mostTableColumns;
+        } else if (++m_column >= mostCellsInRow) {
+            refuse(ErrorCode::SpreadsheetUnreadable);
         }
         m_type = attributes["t"];
         m_style = static_cast<std::size_t>(attributes.number("s", 0, largestIndex, 0));

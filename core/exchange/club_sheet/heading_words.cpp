@@ -24,14 +24,16 @@ constexpr Words headingWords[] = {
              "nr|kennung|anhänger"},
     {"tag", "tag code|barcode|qr code|marke|markencode"},
     {"kit_type",
-     "what|kit|kit type|type of kit|equipment|equipment type|item type|gear|article|item|type|thing|"
+     "what|kit|kit type|kit item|item description|item name|equipment name|type of kit|equipment|equipment "
+     "type|item type|gear|article|item|type|thing|"
      "gegenstand|was|ausrüstung|ausrüstungsart|gerät|geräteart|material|artikel|bezeichnung|art|typ|"
      "description|beschreibung|benennung"},
     {"kit_type", "name", Items},
     {"kit_type", "name", KitTypes},
     {"size", "size|sizes|größe|grösse|konfektionsgröße"},
     {"home",
-     "location|home|where|stowed|stowage|kept|kept at|stored|stored at|storage|position|boat or place|"
+     "location|home|where|where kept|where stored|kept where|stowed|stowage|kept|kept at|stored|stored "
+     "at|storage|position|boat or place|"
      "boat place|standort|ort|wo|lagerort|aufbewahrung|aufbewahrungsort|stauort|boot platz|boot ort",
      Items},
     {"boat",
@@ -42,7 +44,8 @@ constexpr Words headingWords[] = {
     {"place", "name|location|ort|standort|lagerort", Places},
     {"place", "location|home|berth|mooring|liegeplatz|standort|ort", Boats},
     {"person",
-     "person|owner|holder|worn by|assigned to|issued to|belongs to|wearer|user|besitzer|inhaber|träger|"
+     "person|owner|holder|held by|allocated to|worn by|assigned to|issued to|belongs "
+     "to|wearer|user|besitzer|inhaber|träger|"
      "trägerin|eigentümer|ausgegeben an|zugeordnet|gehört",
      Items},
     {"person",
@@ -61,7 +64,8 @@ constexpr Words headingWords[] = {
      "commissioned|erste nutzung|erste benutzung|erstbenutzung|erstgebrauch|erster gebrauch|in gebrauch seit|"
      "im einsatz seit|indienststellung|in dienst seit|inbetriebnahme"},
     {"stamped",
-     "stamped|expiry|expiry date|expires|expires on|expiration date|expiration|exp|use by|use by date|"
+     "stamped|expiry|expiry date|date of expiry|best before date|expires|expires on|expiration "
+     "date|expiration|exp|use by|use by date|"
      "best before|replace by|valid until|end of life|ablauf|ablaufdatum|läuft ab|läuft ab am|ablauf "
      "am|gültig bis|"
      "verfällt|verfallsdatum|verfalldatum|verfall|haltbar bis|haltbarkeit|mhd|aussonderung|aufgedruckt"},
