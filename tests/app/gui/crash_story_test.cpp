@@ -113,8 +113,8 @@ TEST_F(CrashStory, killedAtAnyMomentItLosesNothingThatStood) {
     const std::int64_t first = facts;
     for (int time = 0; time < 10; ++time) {
         startProgram();
-        for (unsigned i = 0, many = 1 + random() % 6; i < many; ++i) {
-            show(shown[(static_cast<unsigned>(time) + i) % shown.size()]);
+        for (std::size_t i = 0, many = 1 + random() % 6; i < many; ++i) {
+            show(shown[(static_cast<std::size_t>(time) + i) % shown.size()]);
             std::this_thread::sleep_for(std::chrono::milliseconds(150 + random() % 500));
         }
         killProgram();
