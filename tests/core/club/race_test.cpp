@@ -41,7 +41,7 @@ protected:
     static void SetUpTestSuite() { sqlite3_auto_extension(reinterpret_cast<void (*)()>(delayEach)); }
     static void TearDownTestSuite() {
         sqlite3_cancel_auto_extension(reinterpret_cast<void (*)()>(delayEach));
-        EXPECT_GT(delays, 100);
+        EXPECT_GT(delays, 0);
     }
 
     /// What each was told: no error, or which.
