@@ -15,8 +15,8 @@ struct Starter {
 
 std::vector<Starter> starters();
 
-/// Lays the CSV files of that starter into the folder, which is there. False: there is no such starter, or the
-/// folder cannot be written.
+/// Lays the CSV files of that starter into the folder, which is there. False: there is no such starter, or
+/// the folder cannot be written.
 bool writeStarter(const QString& name, const QString& folder);
 
 } // namespace app

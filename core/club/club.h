@@ -55,8 +55,8 @@ public:
     /// Whether the file is still at its path. Once it was moved, deleted or replaced there, whatever would be
     /// written is refused (FileReplaced).
     bool isInPlace() const;
-    /// For moments in which nothing is done: puts what the log holds into the file, so that a copy or a file that
-    /// takes its place is not mixed with it. Does not wait.
+    /// For moments in which nothing is done: puts what the log holds into the file, so that a copy or a file
+    /// that takes its place is not mixed with it. Does not wait.
     void rest();
 
     ClubRegister register_() const;  ///< club_register.h: the register's sheets, boats, people, places

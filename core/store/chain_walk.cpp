@@ -63,8 +63,7 @@ void ChainWalk::end() {
     for (const Beginning& each : m_beginnings) {
         const bool isThere =
             each.continues.empty() ? each.machine == founder : factTable::isThere(m_database, each.continues);
-        if (!isThere)
-            m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine}});
+        if (!isThere) m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine}});
     }
 }
 
