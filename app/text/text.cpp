@@ -39,7 +39,7 @@ QString text(const std::string& utf8) {
     return text(QString::fromStdString(utf8));
 }
 
-QString text(QString foreign) {
+QString text(const QString& foreign) {
     return hasUnseen(foreign) ? visible(foreign, false) : foreign;
 }
 
@@ -50,7 +50,7 @@ QStringList texts(const std::vector<std::string>& utf8) {
     return list;
 }
 
-QString textOfLines(QString lines) {
+QString textOfLines(const QString& lines) {
     return hasUnseen(lines) ? visible(lines, true) : lines;
 }
 

@@ -13,10 +13,10 @@ namespace app {
 // `\x1b` or `\u202e`. What a text is kept as, or opened by, goes the other way: QString::fromStdString.
 
 QString text(const std::string& utf8);
-QString text(QString foreign);
+QString text(const QString& foreign);
 QStringList texts(const std::vector<std::string>& utf8);
 
 /// The same of a text of several lines, whose line ends stay.
-QString textOfLines(QString lines);
+QString textOfLines(const QString& lines);
 
 } // namespace app
