@@ -25,7 +25,14 @@ bool beginsAsDatabase(const std::filesystem::path& file) {
     return std::ranges::any_of(beginnings, [&](std::string_view each) { return begins.starts_with(each); });
 }
 
-constexpr std::array endsBeside{"-journal"sv, "-wal"sv, "-shm"sv};
+/// Whether it holds of the file, or of one beside which SQLite would keep a file of this name.
+bool holdsOfDatabase(const std::filesystem::path& file, bool (*holds)(const std::filesystem::path&)) {
+    const std::string name = file.string();
+    return holds(file) ||
+           std::ranges::any_of(std::array{"-journal"sv, "-wal"sv, "-shm"sv}, [&](std::string_view end) {
+               return name.ends_with(end) && holds(name.substr(0, name.size() - end.size()));
+           });
+}
 
 using Id = std::pair<std::uint64_t, std::uint64_t>;
 
@@ -58,23 +65,14 @@ OpenDatabase::~OpenDatabase() {
 
 bool OpenDatabase::isOne(const std::filesystem::path& file) {
     const std::lock_guard lock(guard());
-    const auto isOpen = [](const std::filesystem::path& path) {
+    return holdsOfDatabase(file, [](const std::filesystem::path& path) {
         const Id id = idOf(path);
         return id.second != 0 && openOnes().count(id) > 0;
-    };
-    const std::string name = file.string();
-    return isOpen(file) || std::ranges::any_of(endsBeside, [&](std::string_view end) {
-               return name.ends_with(end) && isOpen(name.substr(0, name.size() - end.size()));
-           });
+    });
 }
 
 bool isOfDatabase(const std::filesystem::path& file) {
-    if (OpenDatabase::isOne(file)) return true;
-    const std::string name = file.string();
-    const bool isBesideOne = std::ranges::any_of(endsBeside, [&](std::string_view end) {
-        return name.ends_with(end) && beginsAsDatabase(name.substr(0, name.size() - end.size()));
-    });
-    return isBesideOne || beginsAsDatabase(file);
+    return OpenDatabase::isOne(file) || holdsOfDatabase(file, beginsAsDatabase);
 }
 
 } // namespace core

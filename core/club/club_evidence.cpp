@@ -35,8 +35,7 @@ Result<Evidence> ClubAnswers::evidence(const std::string& name, Instant on) cons
         if (const SignOff* launch = lastLaunchUntil(on, signOffs))
             record = readLaunch(*m_state, *launch, firstReturnAfter(*launch, signOffs));
         Evidence evidence = evidenceOf(found->name, on, record);
-        const auto newest = factTable::newest(*m_state->database);
-        evidence.head = newest ? newest->hash : std::string();
+        evidence.head = factTable::head(*m_state->database);
         return evidence;
     });
 }

@@ -27,12 +27,16 @@ Result<Verification> ClubRecord::verify(bool rebuild) {
 
 namespace {
 
-/// The facts about that person whose private cells are still there.
-PrivateErased stillKept(Database& database, const std::string& key) {
+/// The facts about that person whose private cells are still there, and how many cells that are.
+std::pair<PrivateErased, int> stillKept(Database& database, const std::string& key) {
     PrivateErased kept;
+    int cells = 0;
     for (const Fact& fact : factTable::ofRow(database, std::string(sheet(SheetId::People).table), key))
-        if (privateTable::cellsOf(database, fact.id) > 0) kept.facts.push_back(fact.id);
-    return kept;
+        if (const int here = privateTable::cellsOf(database, fact.id); here > 0) {
+            kept.facts.push_back(fact.id);
+            cells += here;
+        }
+    return {kept, cells};
 }
 
 } // namespace
@@ -43,10 +47,7 @@ Result<int> ClubRecord::eraseMeasures(const std::string& name, const std::string
         const auto person = m_state->registerStore.person(name);
         if (!person) return Error{ErrorCode::NoSuchPerson, {name}};
         if (!by.empty() && !m_state->registerStore.person(by)) return Error{ErrorCode::NoSuchPerson, {by}};
-        const PrivateErased kept = stillKept(database, keyOf(sheet(SheetId::People), {person->name}));
-        int cells = 0;
-        for (const std::string& fact : kept.facts)
-            cells += privateTable::cellsOf(database, fact);
+        const auto [kept, cells] = stillKept(database, keyOf(sheet(SheetId::People), {person->name}));
         if (cells > 0) ledger.append(kept, by);
         return cells;
     });

@@ -16,7 +16,6 @@
 
 namespace core {
 
-class Ledger;
 struct ClubState;
 
 /// The register: its sheets as CSV, and what they say of boats, people and places. See Club for what holds of

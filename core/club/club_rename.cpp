@@ -7,8 +7,6 @@
 #include "core/store/names_now.h"
 #include "core/upkeep/same_name.h"
 
-#include <algorithm>
-
 namespace core {
 namespace {
 

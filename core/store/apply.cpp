@@ -214,7 +214,6 @@ namespace {
 
 /// First of all, for every other fact speaks in names.
 void settleNames(Database& source, Database& target) {
-    namesNow::clear(target);
     for (const Fact& fact : factTable::ofPlainKind(source, std::string(Renamed::kind)))
         namesNow::put(target, fact.id, fact.stamp(), std::get<Renamed>(*factTable::bodyOf(fact)));
     namesNow::settle(target);
@@ -222,7 +221,6 @@ void settleNames(Database& source, Database& target) {
 
 /// By which the facts of a row are found.
 void indexRows(Database& database) {
-    factTable::clear(database);
     factTable::forEachInChain(database, [&](const Fact& fact) {
         if (sheetOfTable(fact.kind) == nullptr) return;
         const RowWritten row = namesNow::row(database, factTable::rowOf(fact));
@@ -232,12 +230,18 @@ void indexRows(Database& database) {
 
 } // namespace
 
+std::vector<std::string> derivedTables() {
+    std::vector<std::string> all;
+    for (const auto* tables :
+         {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables(),
+          &privateTable::tables(), &factTable::tables(), &namesNow::tables()})
+        all.insert(all.end(), tables->begin(), tables->end());
+    return all;
+}
+
 void rebuildTables(Database& source, Database& target) {
-    rowTable::clear(target);
-    checkTables::clear(target);
-    checkActs::clear(target);
-    tagTables::clear(target);
-    privateTable::clear(target);
+    for (const std::string& table : derivedTables())
+        target.script("DELETE FROM " + table);
     settleNames(source, target);
     if (&source == &target) indexRows(target);
     factTable::forEachByStamp(source,

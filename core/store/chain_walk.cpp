@@ -48,7 +48,7 @@ void ChainWalk::visit(const Fact& fact) {
     else
         lookAtSignature(fact);
     lookAtTexts(fact);
-    lookAtPrivateCells(fact);
+    if (sheetOfTable(fact.kind) != nullptr) lookAtRow(fact);
     m_seq = fact.seq;
     m_hash = fact.hash;
     MachineRecord& machine = m_into.machines.back();
@@ -67,8 +67,7 @@ void ChainWalk::end() {
     }
 }
 
-/// What no program writes, although it may be signed: instants that cannot be, keys of other rows, bytes that
-/// are no text.
+/// What no program writes, although it may be signed: instants that cannot be, bytes that are no text.
 void ChainWalk::lookAtTexts(const Fact& fact) {
     constexpr std::int64_t day = 24 * 60 * 60 * std::int64_t{1000};
     const auto at = Instant::parse(fact.atUtc);
@@ -77,11 +76,15 @@ void ChainWalk::lookAtTexts(const Fact& fact) {
     if (!isPossible) report(ErrorCode::FactImpossible, fact, {"at_utc"});
     m_atUtc = fact.atUtc;
     if (!isUtf8(fact.by)) report(ErrorCode::FactImpossible, fact, {"by"});
-    if (sheetOfTable(fact.kind) == nullptr) return;
+}
+
+void ChainWalk::lookAtRow(const Fact& fact) {
     const auto body = bodyOf(fact);
     const auto* row = body && *body ? std::get_if<RowWritten>(&**body) : nullptr;
-    if (row != nullptr && row->key != keyOf(sheet(row->sheet), row->keyCells))
+    if (row == nullptr) return; // the rebuild tells it
+    if (row->key != keyOf(sheet(row->sheet), row->keyCells))
         report(ErrorCode::FactImpossible, fact, {fact.kind + ".key"});
+    if (!row->sealed.empty()) lookAtPrivateCells(fact, *row);
 }
 
 void ChainWalk::lookAtSignature(const Fact& fact) {
@@ -90,14 +93,10 @@ void ChainWalk::lookAtSignature(const Fact& fact) {
     report(ErrorCode::FactNotSigned, fact);
 }
 
-void ChainWalk::lookAtPrivateCells(const Fact& fact) {
-    if (fact.body.find("\"sealed\"") == std::string::npos) return; // most facts: not read again for it
-    const auto body = bodyOf(fact);
-    const auto* row = body && *body ? std::get_if<RowWritten>(&**body) : nullptr;
-    if (row == nullptr) return;
+void ChainWalk::lookAtPrivateCells(const Fact& fact, const RowWritten& row) {
     const bool isErased = privateTable::isErased(m_database, fact.id);
-    for (const auto& [column, digest] : row->sealed) {
-        const std::string name(sheet(row->sheet).columns[static_cast<std::size_t>(column)].name);
+    for (const auto& [column, digest] : row.sealed) {
+        const std::string name(sheet(row.sheet).columns[static_cast<std::size_t>(column)].name);
         const auto cell = privateTable::find(m_database, fact.id, name);
         if (cell && digestOf(fact.id, *cell) != digest) report(ErrorCode::PrivateCellChanged, fact, {name});
         if (cell && isErased)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/record/fact.h"
+#include "core/record/facts.h"
 #include "core/record/verification.h"
 #include "core/store/database.h"
 
@@ -25,7 +25,8 @@ private:
     void begin(const Fact& fact);
     void lookAtSignature(const Fact& fact);
     void lookAtTexts(const Fact& fact);
-    void lookAtPrivateCells(const Fact& fact);
+    void lookAtRow(const Fact& fact);
+    void lookAtPrivateCells(const Fact& fact, const RowWritten& row);
     void report(ErrorCode code, const Fact& fact, const std::vector<std::string>& more = {});
 
     Database& m_database;

@@ -41,7 +41,6 @@ bool isClosed(Database& database, const std::string& check);
 /// What stands of a check, newest first, at most so many.
 std::vector<RecordedAct> standing(Database& database, const std::string& check, int most);
 
-void clear(Database& database);
 const std::vector<std::string>& tables();
 
 } // namespace core::checkActs

@@ -73,7 +73,6 @@ bool cameBackOn(Database& database, const std::string& boat, const std::string& 
 /// `after`.
 std::optional<CheckRun> firstReturnOf(Database& database, const std::string& code, const std::string& after);
 
-void clear(Database& database);
 const std::vector<std::string>& tables();
 
 } // namespace checkTables

@@ -271,8 +271,7 @@ Transaction::~Transaction() {
     // What was to be committed may stand whole in the log, where it would count after all if this program
     // were killed now, although an error is told. It goes with the log; nothing is left to be done if it
     // cannot.
-    if (m_hasFailed)
-        sqlite3_wal_checkpoint_v2(m_database.handle(), nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
+    if (m_hasFailed) m_database.emptyLog();
 }
 
 void Transaction::commit() {

@@ -65,6 +65,11 @@ std::optional<Fact> newest(Database& database) {
                                   " FROM fact ORDER BY at_utc DESC, machine DESC, seq DESC LIMIT 1"));
 }
 
+std::string head(Database& database) {
+    const auto fact = newest(database);
+    return fact ? fact->hash : std::string();
+}
+
 bool isThere(Database& database, const std::string& hash) {
     return database.prepare("SELECT 1 FROM fact WHERE hash = ?").with(hash).step();
 }
@@ -137,11 +142,6 @@ std::vector<Fact> ofPlainKind(Database& database, const std::string& kind) {
 const std::vector<std::string>& tables() {
     static const std::vector<std::string> names{"fact_of_row"};
     return names;
-}
-
-void clear(Database& database) {
-    for (const std::string& table : tables())
-        database.script("DELETE FROM " + table);
 }
 
 std::optional<FactBody> bodyOf(const Fact& fact) {

@@ -17,6 +17,7 @@ std::optional<Fact> inChain(Database& database, const std::string& machine, std:
 std::optional<Fact> newest(Database& database);
 std::optional<Fact> oldest(Database& database);
 
+std::string head(Database& database);                      ///< hash of the newest; empty: there is none
 bool isThere(Database& database, const std::string& hash); ///< looks at all facts
 /// Every fact by machine and number: the order of the chains.
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit);
@@ -39,7 +40,6 @@ std::vector<Fact> ofRowsUnder(Database& database, const std::string& kind, const
 
 /// Names of the tables that facts are applied to, for comparing a rebuild.
 const std::vector<std::string>& tables();
-void clear(Database& database);
 
 /// Every fact about an item, a boat or a person, in any order, some of them twice: what wrote its rows, its
 /// checks, sightings, what was taken back, signatures and log entries. Names in the register's spelling.

@@ -121,7 +121,8 @@ KeptKeys::Turn::~Turn() {
     if (m_lock >= 0) ::close(m_lock);
 }
 
-std::optional<OwnMachine> KeptKeys::read(const std::string& machine) const {
+std::optional<OwnMachine> KeptKeys::of(const std::string& machine) const {
+    if (m_folder.empty()) return std::nullopt;
     struct stat status {};
     // To write, too: a key whose newest fact cannot be noted must not be used.
     const int file = openOwn(m_folder / machine, O_RDWR, status);
@@ -135,17 +136,13 @@ std::optional<OwnMachine> KeptKeys::read(const std::string& machine) const {
     return found;
 }
 
-std::optional<OwnMachine> KeptKeys::of(const std::string& machine, const OwnMachine& before) const {
-    return m_folder.empty() ? std::optional(before) : read(machine);
-}
-
 std::vector<OwnMachine> KeptKeys::all() const {
     std::vector<OwnMachine> machines;
     if (m_folder.empty()) return machines;
     std::error_code ignored;
     for (const auto& entry : std::filesystem::directory_iterator(m_folder, ignored))
         if (const std::string name = entry.path().filename().string(); isMachineId(name))
-            if (auto machine = read(name)) machines.push_back(std::move(*machine));
+            if (auto machine = of(name)) machines.push_back(std::move(*machine));
     return machines;
 }
 

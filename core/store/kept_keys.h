@@ -4,7 +4,6 @@
 
 #include <cstdint>
 #include <filesystem>
-#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -49,14 +48,12 @@ public:
     };
 
     std::vector<OwnMachine> all() const;
-    /// As it is kept; the same as it was where nothing is kept at all.
-    std::optional<OwnMachine> of(const std::string& machine, const OwnMachine& before) const;
+    std::optional<OwnMachine> of(const std::string& machine) const;
     /// Puts a machine there, or its new head. Not synced: see docs/decisions/durability.md.
     void put(const OwnMachine& machine) const;
     void remove(const std::string& machine) const;
 
 private:
-    std::optional<OwnMachine> read(const std::string& machine) const;
     std::string boundTo(std::uint64_t inode) const;
 
     std::filesystem::path m_folder; ///< empty: there is none

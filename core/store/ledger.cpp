@@ -40,85 +40,83 @@ bool Ledger::isInFile(const OwnMachine& machine) const {
 }
 
 void Ledger::chooseMachine() {
+    // A key that is not kept is this program's alone: no other can go on with its chain.
+    if (m_own && !m_isKept && isInFile(*m_own)) return;
     const std::string club = clubOf(m_database);
-    std::optional<MachineKey> founder;
-    if (club.empty()) founder = MachineKey::fresh();
-    if (!m_keys) m_keys.emplace(founder ? founder->machine() : club);
+    MachineKey fresh = MachineKey::fresh();
+    if (!m_keys) m_keys.emplace(club.empty() ? fresh.machine() : club);
     m_turn.emplace(*m_keys);
-    // Another program of this user may have written to another file of the club since; or it keeps the lock,
-    // and then its key is not ours to use.
-    if (m_own) m_own = m_keys->of(m_own->key.machine(), *m_own);
-    if (!m_turn->isHeld() || (m_own && !isInFile(*m_own))) m_own.reset();
-    if (!m_own && !founder && m_turn->isHeld())
+    m_isKept = m_turn->isHeld();
+    // Another program of this user may have written to another file of the club since.
+    if (m_own) m_own = m_isKept ? m_keys->of(m_own->key.machine()) : std::nullopt;
+    if (m_own && !isInFile(*m_own)) m_own.reset();
+    if (!m_own && m_isKept)
         for (OwnMachine& each : m_keys->all())
             if (isInFile(each) && (!m_own || each.head.seq > m_own->head.seq)) m_own = std::move(each);
-    if (!m_own) m_own = OwnMachine{founder ? std::move(*founder) : MachineKey::fresh(), {}};
+    if (!m_own) m_own = OwnMachine{std::move(fresh), {}};
 }
 
-std::string Ledger::newId() {
-    return newUuid7(nextInstant(factTable::newest(m_database), m_own->key.machine()));
-}
-
-Fact Ledger::put(const FactBody& body, const std::string& by, const std::string& id) {
+/// All but what it says, which may want to know its id.
+Fact Ledger::next(const std::string& by) const {
     const std::string& machine = m_own->key.machine();
     const auto last = factTable::newestOf(m_database, machine);
     const Instant now = nextInstant(factTable::newest(m_database), machine);
-    Fact fact;
-    fact.id = id;
-    fact.machine = machine;
-    fact.seq = last ? last->seq + 1 : 1;
-    fact.atUtc = now.iso();
-    fact.by = by;
+    return {.id = newUuid7(now),
+            .machine = machine,
+            .seq = last ? last->seq + 1 : 1,
+            .atUtc = now.iso(),
+            .by = by,
+            .prevHash = last ? last->hash : std::string()};
+}
+
+void Ledger::put(Fact& fact, const FactBody& body) {
     fact.kind = kindOf(body);
     fact.body = textOf(body);
-    fact.prevHash = last ? last->hash : std::string();
     fact.hash = hashOf(fact);
     fact.signature = m_own->key.signatureOf(fact);
     factTable::insert(m_database, fact);
     m_newHead = {fact.seq, fact.hash};
-    return fact;
+}
+
+void Ledger::begin() {
+    chooseMachine();
+    m_isWriting = true;
+    if (factTable::newestOf(m_database, m_own->key.machine())) return;
+    Fact first = next({});
+    put(first, MachineBegun{m_own->key.publicKey(), nameOfComputer(), factTable::head(m_database)});
 }
 
 Fact Ledger::append(const FactBody& body, const std::string& by) {
-    if (!m_turn) {
-        chooseMachine();
-        if (!factTable::newestOf(m_database, m_own->key.machine())) {
-            const auto newest = factTable::newest(m_database);
-            put(MachineBegun{m_own->key.publicKey(), nameOfComputer(), newest ? newest->hash : std::string()},
-                {}, newId());
-        }
-    }
-    if (!std::holds_alternative<RowWritten>(body)) {
-        Fact fact = put(body, by, newId());
-        apply(m_database, fact, body);
-        return fact;
-    }
-    RowWritten row = std::get<RowWritten>(body);
-    const std::string id = newId();
-    const std::vector<PrivateCell> hidden = seal(row, id);
-    Fact fact = put(row, by, id);
-    privateTable::put(m_database, fact.id, hidden);
-    apply(m_database, fact, row);
+    if (!m_isWriting) begin();
+    Fact fact = next(by);
+    FactBody written = body;
+    if (auto* row = std::get_if<RowWritten>(&written))
+        privateTable::put(m_database, fact.id, seal(*row, fact.id));
+    put(fact, written);
+    apply(m_database, fact, written);
     return fact;
 }
 
 void Ledger::committing() {
-    if (!m_turn || !m_turn->isHeld()) return;
+    if (!m_isWriting || !m_isKept) return;
     m_keys->put({m_own->key, m_newHead});
     m_isNoted = true;
 }
 
 void Ledger::committed() {
-    if (!m_turn) return;
+    if (!m_isWriting) return;
     m_own->head = m_newHead;
-    m_isNoted = false;
-    m_turn.reset();
+    end();
 }
 
 void Ledger::undone() {
     if (m_isNoted && m_own->head.seq > 0) m_keys->put(*m_own);
     if (m_isNoted && m_own->head.seq == 0) m_keys->remove(m_own->key.machine());
-    m_isNoted = false;
+    end();
+}
+
+void Ledger::end() {
+    m_isNoted = m_isWriting = false;
     m_turn.reset();
 }
 

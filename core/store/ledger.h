@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace core {
 
@@ -36,15 +37,19 @@ public:
     void undone();    ///< it is not; does nothing when nothing was appended
 
 private:
+    void begin();
+    void end();
     void chooseMachine();
-    Fact put(const FactBody& body, const std::string& by, const std::string& id);
-    std::string newId();
+    Fact next(const std::string& by) const;
+    void put(Fact& fact, const FactBody& body);
     bool isInFile(const OwnMachine& machine) const;
 
     Database& m_database;
     std::optional<KeptKeys> m_keys;
     std::optional<OwnMachine> m_own;      ///< of the last transaction that wrote
-    std::optional<KeptKeys::Turn> m_turn; ///< while something is appended that is not committed yet
+    bool m_isKept = false;                ///< its key is, or will be, among the kept ones
+    std::optional<KeptKeys::Turn> m_turn; ///< while something is written with a kept key
+    bool m_isWriting = false;             ///< something was appended that is neither committed nor undone
     ChainHead m_newHead;
     bool m_isNoted = false; ///< the new head stands with the key, and is not committed yet
 };
@@ -58,6 +63,9 @@ std::string clubOf(Database& database);
 void apply(Database& database, const Fact& fact);
 /// The same of a fact that was just made of `body`.
 void apply(Database& database, const Fact& fact, const FactBody& body);
+
+/// Names of the tables that facts are applied to: a rebuild makes them, verify compares them.
+std::vector<std::string> derivedTables();
 
 /// Empties `target`'s tables and applies all facts of `source` to them in the order of their stamps. The two
 /// may be one.

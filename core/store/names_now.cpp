@@ -148,9 +148,4 @@ const std::vector<std::string>& tables() {
     return names;
 }
 
-void clear(Database& database) {
-    for (const std::string& table : tables())
-        database.script("DELETE FROM " + table);
-}
-
 } // namespace core::namesNow

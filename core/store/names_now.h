@@ -25,6 +25,5 @@ void settleSize(Database& database, const Sheet& sheet, Cells& cells);
 
 /// Names of the tables that facts are applied to, for comparing a rebuild.
 const std::vector<std::string>& tables();
-void clear(Database& database);
 
 } // namespace core::namesNow

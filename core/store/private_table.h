@@ -25,6 +25,5 @@ void open(Database& database, const std::string& fact, RowWritten& row);
 
 /// Names of the tables that facts are applied to, for comparing a rebuild.
 const std::vector<std::string>& tables();
-void clear(Database& database);
 
 } // namespace core::privateTable

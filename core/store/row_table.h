@@ -43,7 +43,6 @@ void putState(Database& database, const GivenState& state);
 void putClubName(Database& database, const std::string& stamp, const std::string& name);
 std::string clubName(Database& database);
 
-void clear(Database& database);
 /// Names of the tables that facts are applied to, for comparing a rebuild.
 const std::vector<std::string>& tables();
 

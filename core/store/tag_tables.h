@@ -22,7 +22,6 @@ std::string everOf(Database& database, const std::string& tag);
 /// The later tags of all items: item and the tag that names it now.
 std::map<std::string, std::string> changed(Database& database);
 
-void clear(Database& database);
 const std::vector<std::string>& tables();
 
 } // namespace core::tagTables

@@ -3,15 +3,11 @@
 #include "core/base/error_code.h"
 #include "core/register/typed_rows.h"
 #include "core/store/chain_walk.h"
-#include "core/store/check_acts.h"
-#include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/migrations.h"
-#include "core/store/names_now.h"
 #include "core/store/private_table.h"
 #include "core/store/row_table.h"
 #include "core/store/schema.h"
-#include "core/store/tag_tables.h"
 
 #include <cstdlib>
 #include <fmt/format.h>
@@ -60,16 +56,13 @@ void compareTables(Database& database, Database& made, Verification& into) {
     } catch (const StoreFailure& failure) {
         return noteDamage(failure, into);
     }
-    for (const auto* tables :
-         {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables(),
-          &privateTable::tables(), &factTable::tables(), &namesNow::tables()})
-        for (const std::string& table : *tables) {
-            try {
-                compareTable(database, made, table, into);
-            } catch (const StoreFailure& failure) {
-                noteDamage(failure, into);
-            }
+    for (const std::string& table : derivedTables()) {
+        try {
+            compareTable(database, made, table, into);
+        } catch (const StoreFailure& failure) {
+            noteDamage(failure, into);
         }
+    }
 }
 
 /// Cells that no program can read, although the facts say so.
@@ -101,8 +94,7 @@ Verification verifyStore(Database& database) {
         result.problems.push_back({ErrorCode::PrivateCellStray, {stray}});
     compareTables(database, made, result);
     lookAtCells(database, result);
-    const auto newest = factTable::newest(database);
-    result.head = newest ? newest->hash : std::string();
+    result.head = factTable::head(database);
     return result;
 }
 

@@ -208,6 +208,16 @@ TEST_F(MachineChain, withoutAStateFolderTheRecordIsWrittenAllTheSame) {
     EXPECT_EQ(looked(m_file).machines.size(), 3U) << "each program is a machine of its own";
 }
 
+TEST_F(MachineChain, withoutAStateFolderAProgramIsOneMachineHoweverOftenItWrites) {
+    support::writeFile(m_folder / "file", "no folder");
+    StateFolder::use(m_folder / "file");
+    auto club = Club::open(m_file);
+    for (int i = 0; i < 5; ++i)
+        ASSERT_TRUE(club->log().add("Petrel", "seat loose", core::Severity::Remark, "", m_now));
+    EXPECT_EQ(looked(m_file).machines.size(), 2U);
+    EXPECT_TRUE(looked(m_file).problems.empty());
+}
+
 TEST_F(MachineChain, aKeyThatCannotBeReadIsNoKey) {
     const std::string machine = factsOf(m_file).front().machine;
     support::writeFile(m_folder / "state" / machine / machine, "garbage");
@@ -322,7 +332,9 @@ TEST_F(MachineChain, aLockThatIsNotGivenBackIsNotWaitedForWithoutEnd) {
     const core::KeptKeys keys(club);
     const core::KeptKeys::Turn turn(keys);
     ASSERT_TRUE(turn.isHeld());
-    writeTo(m_file);
+    auto other = Club::open(m_file);
+    for (int i = 0; i < 3; ++i)
+        ASSERT_TRUE(other->log().add("Petrel", "seat loose", core::Severity::Remark, "", m_now));
     EXPECT_EQ(looked(m_file).machines.size(), 2U);
 }
 
