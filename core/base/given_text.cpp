@@ -19,7 +19,8 @@ Result<std::string> taken(std::string_view text, std::size_t longest, std::strin
     return kept;
 }
 
-/// Each line break (CRLF, CR, LF) and tab as one blank.
+} // namespace
+
 std::string onOneLine(std::string_view text) {
     std::string line;
     for (std::size_t at = 0; at < text.size(); ++at) {
@@ -29,8 +30,6 @@ std::string onOneLine(std::string_view text) {
     }
     return line;
 }
-
-} // namespace
 
 Result<std::string> nameFrom(std::string_view text, std::string_view where) {
     return taken(text, longestName, where);

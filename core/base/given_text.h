@@ -24,6 +24,9 @@ Result<std::string> nameFrom(std::string_view text, std::string_view where = {})
 /// was given, in normal form C.
 Result<std::string> proseFrom(std::string_view text, std::string_view where = {});
 
+/// Each line break (CRLF, CR, LF) and each tab as one blank.
+std::string onOneLine(std::string_view text);
+
 /// `text` as an error may name it: at most 40 characters, all of them seen, always UTF-8.
 std::string shown(std::string_view text);
 

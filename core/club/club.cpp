@@ -26,19 +26,35 @@ Club::Club(Club&&) noexcept = default;
 Club& Club::operator=(Club&&) noexcept = default;
 Club::~Club() = default;
 
+namespace {
+
+/// Ends the making of a file that nobody is to have.
+struct NotMade {};
+
+/// Makes the file of a club of that name; `fill` may write more into it.
+Result<std::unique_ptr<Database>> makeFile(const std::filesystem::path& file, const std::string& name,
+                                           const std::function<void(Database&, Ledger&)>& fill) {
+    if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
+    const auto called = nameFrom(name, "club");
+    if (!called) return called.error();
+    std::optional<Ledger> ledger;
+    auto database = clubFile::create(file, [&](Database& fresh) {
+        ledger.emplace(fresh).append(ClubNamed{*called}, {});
+        fill(fresh, *ledger);
+        ledger->committing();
+    });
+    ledger->committed();
+    return database;
+}
+
+} // namespace
+
 Result<Club> Club::create(const std::filesystem::path& file, const std::string& name) {
     return guarded([&]() -> Result<Club> {
-        if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
-        const auto called = nameFrom(name, "club");
-        if (!called) return called.error();
-        std::optional<Ledger> ledger;
-        auto database = clubFile::create(file, [&](Database& fresh) {
-            ledger.emplace(fresh).append(ClubNamed{*called}, {});
-            ledger->committing();
-        });
-        ledger->committed();
+        auto database = makeFile(file, name, [](Database&, Ledger&) {});
+        if (!database) return database.error();
         try {
-            return Club(std::make_unique<ClubState>(std::move(database)));
+            return Club(std::make_unique<ClubState>(std::move(*database)));
         } catch (...) {
             clubFile::remove(file); // nobody was told of it
             throw;
@@ -46,35 +62,20 @@ Result<Club> Club::create(const std::filesystem::path& file, const std::string& 
     });
 }
 
-namespace {
-
-/// Ends the making of a file that nobody is to have.
-struct NotMade {};
-
-} // namespace
-
 Result<ImportPlan> Club::createFrom(const std::filesystem::path& file, const std::string& name,
                                     const std::filesystem::path& folder, CalendarDay today,
                                     const std::function<void(int, int)>& progress) {
     return guarded([&]() -> Result<ImportPlan> {
-        if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
-        const auto called = nameFrom(name, "club");
-        if (!called) return called.error();
         Result<ImportPlan> plan = ImportPlan{};
-        std::optional<Ledger> ledger;
-        const auto fill = [&](Database& fresh) {
-            ledger.emplace(fresh).append(ClubNamed{*called}, {});
-            plan = importInto(fresh, *ledger, folder, today, progress);
-            if (!plan || !plan->rejected.empty()) throw NotMade();
-            ledger->committing();
-        };
         try {
-            clubFile::create(file, fill);
+            const auto made = makeFile(file, name, [&](Database& fresh, Ledger& ledger) {
+                plan = importInto(fresh, ledger, folder, today, progress);
+                if (!plan || !plan->rejected.empty()) throw NotMade();
+            });
+            return made ? plan : made.error();
         } catch (const NotMade&) {
             return plan;
         }
-        ledger->committed();
-        return plan;
     });
 }
 

@@ -56,9 +56,13 @@ Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, 
 Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
                                                     CalendarDay today, bool dryRun,
                                                     const std::function<void(int, int)>& progress) {
+    const auto plan = [&] {
+        return planClubSheet(workbook, choices, m_state->registerStore, today, mintKitCode, progress);
+    };
+    if (dryRun) return guarded(plan);
     return m_state->write([&](Ledger& ledger) -> Result<ClubSheetPlan> {
-        auto read = planClubSheet(workbook, choices, m_state->registerStore, today, mintKitCode, progress);
-        if (!read || !read->plan.rejected.empty() || dryRun) return read;
+        auto read = plan();
+        if (!read || !read->plan.rejected.empty()) return read;
         record(*m_state->database, ledger, read->plan);
         m_state->endUrgentOfWhole(ledger, today);
         return read;

@@ -1,5 +1,6 @@
 #include "core/record/fact.h"
 
+#include "core/record/hex.h"
 #include "core/record/json_values.h"
 
 #include <array>
@@ -15,9 +16,7 @@ std::string Fact::stamp() const {
 std::string sha256Hex(const std::string& bytes) {
     std::array<unsigned char, crypto_hash_sha256_BYTES> digest{};
     crypto_hash_sha256(digest.data(), reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
-    std::array<char, crypto_hash_sha256_BYTES * 2 + 1> hex{};
-    sodium_bin2hex(hex.data(), hex.size(), digest.data(), digest.size());
-    return hex.data();
+    return hexOf(digest);
 }
 
 bool isCanonical(const std::string& body) {
@@ -40,9 +39,8 @@ std::string newUuid7(Instant now) {
         bytes[static_cast<std::size_t>(i)] = static_cast<unsigned char>(millis & 0xff);
     bytes[6] = static_cast<unsigned char>(0x70 | (bytes[6] & 0x0f));
     bytes[8] = static_cast<unsigned char>(0x80 | (bytes[8] & 0x3f));
-    std::array<char, 33> hex{};
-    sodium_bin2hex(hex.data(), hex.size(), bytes.data(), bytes.size());
-    const std::string_view h(hex.data());
+    const std::string hex = hexOf(bytes);
+    const std::string_view h(hex);
     return fmt::format("{}-{}-{}-{}-{}", h.substr(0, 8), h.substr(8, 4), h.substr(12, 4), h.substr(16, 4),
                        h.substr(20));
 }

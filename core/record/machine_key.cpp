@@ -1,5 +1,7 @@
 #include "core/record/machine_key.h"
 
+#include "core/record/hex.h"
+
 #include <algorithm>
 #include <sodium.h>
 
@@ -7,13 +9,6 @@ namespace core {
 namespace {
 
 constexpr std::size_t idDigits = 32;
-
-template <std::size_t Size>
-std::string hexOf(const std::array<unsigned char, Size>& bytes) {
-    std::array<char, Size * 2 + 1> hex{};
-    sodium_bin2hex(hex.data(), hex.size(), bytes.data(), bytes.size());
-    return hex.data();
-}
 
 bool isHex(const std::string& text, std::size_t digits) {
     return text.size() == digits && text.find_first_not_of("0123456789abcdef") == std::string::npos;

@@ -1,5 +1,6 @@
 #include "core/record/private_cells.h"
 
+#include "core/record/hex.h"
 #include "core/record/json_values.h"
 
 #include <algorithm>
@@ -12,9 +13,7 @@ namespace {
 std::string freshSalt() {
     std::array<unsigned char, 16> bytes{};
     randombytes_buf(bytes.data(), bytes.size());
-    std::array<char, 33> hex{};
-    sodium_bin2hex(hex.data(), hex.size(), bytes.data(), bytes.size());
-    return hex.data();
+    return hexOf(bytes);
 }
 
 } // namespace

@@ -236,6 +236,12 @@ const Sheet* sheetOfFile(std::string_view file) {
     return found == contract.end() ? nullptr : &*found;
 }
 
+const Sheet* sheetOfName(std::string_view name) {
+    const auto found =
+        std::find_if(contract.begin(), contract.end(), [&](const Sheet& s) { return s.name() == name; });
+    return found == contract.end() ? nullptr : &*found;
+}
+
 const Sheet* sheetOfTable(std::string_view table) {
     const auto found =
         std::find_if(contract.begin(), contract.end(), [&](const Sheet& s) { return s.table == table; });

@@ -70,12 +70,15 @@ struct Sheet {
     bool keepsOrder = false; ///< rows have a place in an order of their own (manifest lines, points)
     bool losesRows = false;  ///< a fact may take a row away (the same two, and use)
 
+    /// "items": as a person calls it, its file without the ending.
+    std::string_view name() const { return file.substr(0, file.find('.')); }
     int indexOf(std::string_view column) const; ///< -1: no such column
 };
 
 const Sheet& sheet(SheetId id);
 std::span<const Sheet> allSheets();
 const Sheet* sheetOfFile(std::string_view file); ///< null: unknown file
+const Sheet* sheetOfName(std::string_view name); ///< "items"; null: unknown
 const Sheet* sheetOfTable(std::string_view table);
 
 /// What has a name that can change.

@@ -7,9 +7,7 @@ namespace {
     "id, machine, seq, at_utc, by, kind, body, prev_hash, hash, signature" // a literal, to join into SQL
                                                                            // texts
 
-#define FACTS_OF_ROWS                                                                                        \
-    "id, machine, seq, at_utc, by, fact.kind, body, prev_hash, hash, signature FROM fact_of_row AS written " \
-    "JOIN fact ON fact.id = written.fact"
+#define FACTS_OF_ROWS "SELECT " FACT_COLUMNS " FROM fact WHERE id IN (SELECT fact FROM fact_of_row WHERE "
 #define BY_STAMP "ORDER BY at_utc, machine, seq"
 
 Fact factOf(const Statement& row) {
@@ -118,21 +116,18 @@ void putRowOf(Database& database, const std::string& fact, std::string_view kind
 }
 
 std::vector<Fact> ofRow(Database& database, const std::string& kind, const std::string& key) {
-    return all(database.prepare("SELECT " FACTS_OF_ROWS " WHERE written.kind = ? AND key = ? " BY_STAMP)
-                   .with(kind)
-                   .with(key));
+    return all(database.prepare(FACTS_OF_ROWS "kind = ? AND key = ?) " BY_STAMP).with(kind).with(key));
 }
 
 std::vector<Fact> ofRowsUnder(Database& database, const std::string& kind, const std::string& key) {
-    return all(
-        database.prepare("SELECT " FACTS_OF_ROWS " WHERE written.kind = ? AND key > ? AND key < ? " BY_STAMP)
-            .with(kind)
-            .with(key + '\x1f')
-            .with(key + '\x20'));
+    return all(database.prepare(FACTS_OF_ROWS "kind = ? AND key > ? AND key < ?) " BY_STAMP)
+                   .with(kind)
+                   .with(key + '\x1f')
+                   .with(key + '\x20'));
 }
 
 std::vector<Fact> ofKind(Database& database, const std::string& kind) {
-    return all(database.prepare("SELECT " FACTS_OF_ROWS " WHERE written.kind = ? " BY_STAMP).with(kind));
+    return all(database.prepare(FACTS_OF_ROWS "kind = ?) " BY_STAMP).with(kind));
 }
 
 std::vector<Fact> ofPlainKind(Database& database, const std::string& kind) {

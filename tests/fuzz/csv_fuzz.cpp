@@ -10,24 +10,14 @@
 #include "core/exchange/name_spelling.h"
 #include "core/exchange/sheet_file.h"
 #include "core/register/typed_rows.h"
+#include "tests/fuzz/fuzz_support.h"
 
 #include <cstdint>
-#include <cstdlib>
 
 namespace {
 
-void require(bool holds) {
-    if (!holds) std::abort();
-}
-
-class EmptyRegister : public core::RegisterRows {
-public:
-    std::optional<core::Cells> find(core::SheetId, const std::string&) const override { return std::nullopt; }
-    std::vector<core::Cells> all(core::SheetId) const override { return {}; }
-    std::vector<core::Cells> where(core::SheetId, std::string_view, const std::string&) const override {
-        return {};
-    }
-};
+using fuzz::EmptyRegister;
+using fuzz::require;
 
 /// Written behind a byte-order mark, as spreadsheet programs save it: a mark that is text of the first cell
 /// stays.

@@ -4,25 +4,15 @@
 
 #include "core/base/plain_text.h"
 #include "core/exchange/club_sheet/club_sheet.h"
+#include "tests/fuzz/fuzz_support.h"
 #include "tests/fuzz/zip_of_parts.h"
 
 #include <cstdint>
-#include <cstdlib>
 
 namespace {
 
-void require(bool holds) {
-    if (!holds) std::abort();
-}
-
-class EmptyRegister : public core::RegisterRows {
-public:
-    std::optional<core::Cells> find(core::SheetId, const std::string&) const override { return std::nullopt; }
-    std::vector<core::Cells> all(core::SheetId) const override { return {}; }
-    std::vector<core::Cells> where(core::SheetId, std::string_view, const std::string&) const override {
-        return {};
-    }
-};
+using fuzz::EmptyRegister;
+using fuzz::require;
 
 const std::string book = R"(<workbook><sheets><sheet name="Kit" sheetId="1" id="r1"/></sheets></workbook>)";
 const std::string relations =

@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <charconv>
-#include <cstring>
 #include <filesystem>
 #include <iostream>
 
@@ -58,7 +57,9 @@ bool nextLine(std::istream& codes, std::string& line) {
     constexpr std::streamsize longest = 4096;
     line.resize(longest + 1);
     codes.getline(line.data(), longest + 1);
-    line.resize(std::strlen(line.c_str()));
+    // With the line end, if there is one, which is not put there; a NUL within the line is part of it.
+    const auto taken = static_cast<std::size_t>(codes.gcount());
+    line.resize(taken > 0 && codes.good() ? taken - 1 : taken);
     if (codes.fail() && !codes.eof()) codes.setstate(std::ios::badbit);
     if (codes.bad() || (codes.fail() && line.empty())) return false;
     if (line.ends_with('\r')) line.pop_back();

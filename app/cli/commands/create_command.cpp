@@ -26,10 +26,8 @@ struct CreateOptions : CommonOptions {
 /// A club whose register was refused is no club yet: there is no file.
 int createFrom(const CreateOptions& options, const std::string& folder, core::CalendarDay today) {
     Progress progress(QStringLiteral("import"));
-    const auto plan =
-        core::Club::createFrom(options.file, options.club, folder, today, [&](int done, int of) {
-            if (of > 0) progress.show(static_cast<double>(done) / of);
-        });
+    const auto plan = core::Club::createFrom(options.file, options.club, folder, today,
+                                             [&](int done, int of) { progress.show(done, of); });
     return plan ? reportImport(*plan, options.json, false) : fail(plan.error());
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <memory>
@@ -26,8 +27,7 @@ int erase(const EraseOptions& options) {
         else
             sayLine(QStringLiteral("%1 of %2 erased. Backups and copies of the file still hold what was in "
                                    "them.")
-                        .arg(counted(*erased, "%n measure", "%n measures"),
-                             QString::fromStdString(options.person)));
+                        .arg(counted(*erased, "%n measure", "%n measures"), text(options.person)));
         return static_cast<int>(ExitFine);
     });
 }

@@ -18,15 +18,10 @@ struct ImportOptions : CommonOptions {
     std::string as, columns, days, make, sheet;
 };
 
-/// "items" of "items.csv".
-std::string nameOf(const core::Sheet& sheet) {
-    return std::string(sheet.file.substr(0, sheet.file.find('.')));
-}
-
 std::vector<std::string> sheetNames() {
     std::vector<std::string> names;
     for (const core::Sheet& sheet : core::allSheets())
-        names.push_back(nameOf(sheet));
+        names.emplace_back(sheet.name());
     return names;
 }
 
@@ -36,7 +31,7 @@ core::Result<core::ClubSheetChoices> choicesOf(const ImportOptions& options) {
     auto make = core::sheetsToMakeFrom(options.make);
     if (!make) return make.error();
     core::ClubSheetChoices choices;
-    choices.sheet = core::sheetOfFile(options.as + ".csv")->id;
+    choices.sheet = core::sheetOfName(options.as)->id;
     choices.table = options.sheet;
     choices.columns = std::move(columns).value();
     choices.make = std::move(make).value();

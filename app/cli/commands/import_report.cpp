@@ -68,9 +68,8 @@ int reportPlan(const core::ImportPlan& plan, bool json, bool dryRun) {
 core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::string& folder,
                                                   core::CalendarDay today, bool dryRun) {
     Progress progress(QStringLiteral("import"));
-    return club.register_().importCsv(folder, today, dryRun, [&](int done, int of) {
-        if (of > 0) progress.show(static_cast<double>(done) / of);
-    });
+    return club.register_().importCsv(folder, today, dryRun,
+                                      [&](int done, int of) { progress.show(done, of); });
 }
 
 int reportImport(const core::ImportPlan& plan, bool json, bool dryRun) {
@@ -82,9 +81,8 @@ core::Result<core::ClubSheetPlan> importSheetWithProgress(core::Club& club, cons
                                                           const core::ClubSheetChoices& choices,
                                                           core::CalendarDay today, bool dryRun) {
     Progress progress(QStringLiteral("import"));
-    return club.register_().importClubSheet(workbook, choices, today, dryRun, [&](int done, int of) {
-        if (of > 0) progress.show(static_cast<double>(done) / of);
-    });
+    return club.register_().importClubSheet(workbook, choices, today, dryRun,
+                                            [&](int done, int of) { progress.show(done, of); });
 }
 
 int reportClubSheet(const core::ClubSheetPlan& read, bool json, bool dryRun) {

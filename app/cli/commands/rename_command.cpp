@@ -26,7 +26,7 @@ std::optional<core::Named> namedBy(const std::string& word) {
     if (word == "boat_classes") return core::Named::BoatClass;
     for (const auto named : {core::Named::Boat, core::Named::Place, core::Named::Person, core::Named::KitType,
                              core::Named::Size})
-        if (core::sheet(*core::sheetOf(named)).file == word + ".csv") return named;
+        if (core::sheet(*core::sheetOf(named)).name() == word) return named;
     return std::nullopt;
 }
 

@@ -305,4 +305,17 @@ std::string sceneJson(const std::string& boat, const ScenePictures& pictures) {
     return written({{"boat", boat}, {"pictures", listOf(pictures, picture)}});
 }
 
+std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters) {
+    const auto starter = [](const auto& each) { return Json{{"name", each.first}, {"title", each.second}}; };
+    return written({{"starters", listOf(starters, starter)}});
+}
+
+std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to) {
+    return written({{"sheet", sheet}, {"from", from}, {"to", to}});
+}
+
+std::string erasedJson(const std::string& person, int cells) {
+    return written({{"person", person}, {"erased", cells}});
+}
+
 } // namespace app

@@ -69,17 +69,4 @@ std::string verificationJson(const core::Verification& verification) {
                     {"problems", listOf(verification.problems, problem)}});
 }
 
-std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters) {
-    const auto starter = [](const auto& each) { return Json{{"name", each.first}, {"title", each.second}}; };
-    return written({{"starters", listOf(starters, starter)}});
-}
-
-std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to) {
-    return written({{"sheet", sheet}, {"from", from}, {"to", to}});
-}
-
-std::string erasedJson(const std::string& person, int cells) {
-    return written({{"person", person}, {"erased", cells}});
-}
-
 } // namespace app

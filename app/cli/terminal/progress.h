@@ -15,6 +15,9 @@ public:
     Progress& operator=(const Progress&) = delete;
 
     void show(double share); ///< 0 to 1
+    void show(int done, int of) {
+        if (of > 0) show(static_cast<double>(done) / of);
+    }
 
 private:
     QString m_what;

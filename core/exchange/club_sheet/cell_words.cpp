@@ -1,6 +1,7 @@
 #include "core/exchange/club_sheet/cell_words.h"
 
 #include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/base/plain_text.h"
 #include "core/exchange/club_sheet/heading_words.h"
 #include "core/exchange/club_sheet/written_day.h"
@@ -170,13 +171,10 @@ std::string listOf(std::string text) {
 } // namespace
 
 std::string oneLine(std::string_view text) {
-    std::string line;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const bool isNoBreak = text.substr(i).starts_with("\u00A0");
-        i += isNoBreak ? 1 : 0;
-        if (text[i] == '\r' && text.substr(i + 1).starts_with('\n')) continue;
-        line += isNoBreak || text[i] == '\n' || text[i] == '\r' || text[i] == '\t' ? ' ' : text[i];
-    }
+    constexpr std::string_view noBreakBlank = "\u00A0";
+    std::string line = onOneLine(text);
+    for (std::size_t at; (at = line.find(noBreakBlank)) != std::string::npos;)
+        line.replace(at, noBreakBlank.size(), " ");
     return std::string(withoutOuterBlanks(line));
 }
 

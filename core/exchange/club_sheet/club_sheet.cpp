@@ -16,10 +16,6 @@ namespace {
 
 constexpr std::array makeable{SheetId::KitTypes, SheetId::Sizes, SheetId::Places, SheetId::People};
 
-std::string nameOf(const Sheet& sheet) {
-    return std::string(sheet.file.substr(0, sheet.file.find('.')));
-}
-
 /// The column of the table that a cell of a contract's file came from; null: from none.
 const TableColumn* sourceOf(const TableLayout& layout, std::string_view column) {
     for (const std::string_view meaning :
@@ -32,7 +28,7 @@ const TableColumn* sourceOf(const TableLayout& layout, std::string_view column) 
 /// "Add it to kit_types.csv" helps nobody who has one spreadsheet.
 Error inWordsOfTable(Error reason) {
     const auto toBeMade = [](const std::string& column, const std::string& name, SheetId id) {
-        return Error{ErrorCode::NameToBeMade, {column, name, nameOf(sheet(id))}};
+        return Error{ErrorCode::NameToBeMade, {column, name, std::string(sheet(id).name())}};
     };
     if (reason.code == ErrorCode::ReferredSizeMissing)
         return toBeMade("size", reason.arguments[0], SheetId::Sizes);
@@ -70,10 +66,6 @@ const SheetTable& tableOf(const Workbook& workbook, const std::string& name) {
                          [&](const SheetTable& table) { return table.name == name; });
 }
 
-std::string_view trimmed(std::string_view text) {
-    return withoutOuterBlanks(text);
-}
-
 } // namespace
 
 Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
@@ -104,7 +96,7 @@ Result<std::vector<std::pair<std::string, std::string>>> columnsFrom(std::string
         const auto equals = text.find('=');
         if (equals == std::string_view::npos) return unreadable;
         const auto comma = std::min(text.find(',', equals), text.size());
-        const std::string_view heading = trimmed(text.substr(0, equals));
+        const std::string_view heading = withoutOuterBlanks(text.substr(0, equals));
         if (heading.empty()) return unreadable;
         columns.emplace_back(heading, foldName(text.substr(equals + 1, comma - equals - 1)));
         text.remove_prefix(std::min(comma + 1, text.size()));
@@ -118,7 +110,7 @@ Result<std::set<SheetId>> sheetsToMakeFrom(std::string_view text) {
         const auto comma = std::min(text.find(','), text.size());
         const std::string name = foldName(text.substr(0, comma));
         const auto found = std::find_if(makeable.begin(), makeable.end(),
-                                        [&](SheetId id) { return nameOf(sheet(id)) == name; });
+                                        [&](SheetId id) { return sheet(id).name() == name; });
         if (found == makeable.end()) return Error{ErrorCode::MakeUnknown, {shown(text.substr(0, comma))}};
         sheets.insert(*found);
         text.remove_prefix(std::min(comma + 1, text.size()));

@@ -50,6 +50,15 @@ TEST_F(CheckInput, codesFileThatIsNotThereIsRefused) {
     expectRefused({"--codes", m_folder.path()}, m_folder.path());
 }
 
+// What stands behind a NUL is part of the line: the code before it was not scanned.
+TEST_F(CheckInput, aLineIsReadWhole) {
+    const std::string line = knife + std::string(1, '\0') + "x\n";
+    const Words words{"check",   "--boat", "Teal",   "--phase", "launch",
+                      "--codes", "-",      "--json", "--today", today};
+    EXPECT_EQ(Json::parse(run(words, line).out)["unread"].size(), 1U);
+    EXPECT_EQ(Json::parse(run(words, knife + "\n").out)["unread"].size(), 0U);
+}
+
 TEST_F(CheckInput, pointsFileIsRefusedByRow) {
     const auto refused = [&](const std::string& text, const std::string& hint) {
         expectRefused({"--codes", "-", "--points", write("bad.csv", text)}, hint);

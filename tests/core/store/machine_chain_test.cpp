@@ -1,15 +1,11 @@
-#include "core/club/club_kit.h"
-#include "core/club/club_log.h"
-#include "core/club/club_record.h"
+#include "tests/core/store/machine_chain.h"
+
 #include "core/record/machine_key.h"
-#include "core/store/fact_table.h"
 #include "core/store/kept_keys.h"
-#include "core/store/ledger.h"
-#include "tests/core/club/small_club.h"
 
 #include <gmock/gmock.h>
+#include <map>
 #include <set>
-#include <sqlite3.h>
 #include <sys/stat.h>
 
 namespace {
@@ -18,68 +14,8 @@ namespace fs = std::filesystem;
 using core::Club;
 using core::Database;
 using core::Fact;
-using support::SmallClub;
-
-/// The user's state folder for the length of a test.
-class StateFolder {
-public:
-    explicit StateFolder(const fs::path& folder) {
-        const char* before = getenv("THOLEPIN_STATE");
-        m_before = before == nullptr ? "" : before;
-        use(folder);
-    }
-    ~StateFolder() { use(m_before); }
-    static void use(const fs::path& folder) { setenv("THOLEPIN_STATE", folder.c_str(), 1); }
-
-private:
-    std::string m_before;
-};
-
-class MachineChain : public testing::Test {
-protected:
-    /// One more fact in that file, by a program that is started for it.
-    void writeTo(const fs::path& file) {
-        auto club = Club::open(file);
-        ASSERT_TRUE(club) << support::described(club.error());
-        const std::string words = "seat loose, " + std::to_string(++m_written);
-        ASSERT_TRUE(club->log().add("Petrel", words, core::Severity::Remark, "Bram Oke", m_now));
-    }
-    static core::Verification looked(const fs::path& file) {
-        return *Club::open(file, Club::Access::ReadOnly)->record().verify(false);
-    }
-    static std::vector<Fact> factsOf(const fs::path& file) {
-        std::vector<Fact> facts;
-        Database database(file, Database::Mode::ReadOnly);
-        core::factTable::forEachByStamp(database, [&](const Fact& fact) { facts.push_back(fact); });
-        return facts;
-    }
-    fs::path copied(const fs::path& file, const std::string& name) {
-        const fs::path copy = m_folder / name;
-        fs::copy_file(file, copy, fs::copy_options::overwrite_existing);
-        return copy;
-    }
-    static void put(Database& file, const std::string& id, const char* column, const std::string& text) {
-        file.prepare("UPDATE fact SET " + std::string(column) + " = ? WHERE id = ?")
-            .with(text)
-            .with(id)
-            .run();
-    }
-
-    support::ScratchFolder m_folder;
-    fs::path m_file = m_folder / "club.tholepin";
-    core::Moment m_now{core::Instant::now(), *core::CalendarDay::parse("2026-03-14")};
-    StateFolder m_state{m_folder / "state"};
-
-private:
-    void SetUp() override {
-        auto club = Club::create(m_file, "Quillmere");
-        ASSERT_TRUE(club) << support::described(club.error());
-        fs::create_directory(m_folder / "csv");
-        support::writeFile(m_folder / "csv" / "boats.csv", "boat,boat_class\nPetrel,inflatable\n");
-        ASSERT_TRUE(club->register_().importCsv(m_folder / "csv", m_now.today, false));
-    }
-    int m_written = 0;
-};
+using support::MachineChain;
+using support::StateFolder;
 
 TEST_F(MachineChain, beginsWithItsKeyAndIsSigned) {
     const auto facts = factsOf(m_file);
@@ -237,65 +173,6 @@ TEST_F(MachineChain, aHeadThatWasLostIsHarmless) {
     EXPECT_TRUE(looked(m_file).problems.empty());
 }
 
-/// Changes that fact and makes all hashes anew, as whoever has only the file can.
-void rewrite(Database& file, const std::string& machine, const std::function<void(Fact&)>& change) {
-    file.script("DROP TRIGGER fact_is_never_changed");
-    std::vector<Fact> facts;
-    core::factTable::forEachInChain(file, [&](const Fact& fact) { facts.push_back(fact); });
-    std::string before;
-    for (Fact& fact : facts) {
-        if (fact.machine != machine) continue;
-        change(fact);
-        fact.prevHash = before;
-        before = fact.hash = core::hashOf(fact);
-        file.prepare("UPDATE fact SET body = ?, prev_hash = ?, hash = ?, signature = ? WHERE id = ?")
-            .with(fact.body)
-            .with(fact.prevHash)
-            .with(fact.hash)
-            .with(fact.signature)
-            .with(fact.id)
-            .run();
-    }
-    file.script("CREATE TRIGGER fact_is_never_changed BEFORE UPDATE ON fact BEGIN\n"
-                "    SELECT RAISE(ABORT, 'a fact is never changed');\nEND");
-}
-
-TEST_F(MachineChain, whoeverHasOnlyTheFileCannotRewriteAFact) {
-    writeTo(m_file);
-    const std::string machine = factsOf(m_file).front().machine;
-    {
-        Database file(m_file, Database::Mode::ReadWrite);
-        rewrite(file, machine, [](Fact& fact) {
-            if (fact.kind == "club-named") fact.body = R"({"name":"Forged"})";
-        });
-        core::rebuildTables(file, file);
-    }
-    const auto found = looked(m_file);
-    EXPECT_FALSE(found.machines[0].isSigned);
-    ASSERT_EQ(found.problems.size(), 3U) << "the fact and the two behind it";
-    for (const core::Error& problem : found.problems)
-        EXPECT_EQ(problem.code, core::ErrorCode::FactNotSigned);
-}
-
-TEST_F(MachineChain, anotherKeyCannotTakeAMachinesPlace) {
-    writeTo(m_file);
-    const std::string machine = factsOf(m_file).front().machine;
-    const auto forger = core::MachineKey::fresh();
-    {
-        Database file(m_file, Database::Mode::ReadWrite);
-        rewrite(file, machine, [&](Fact& fact) {
-            if (fact.seq == 1) fact.body = core::textOf(core::MachineBegun{forger.publicKey(), "shed", ""});
-        });
-        file.script("DROP TRIGGER fact_is_never_changed");
-        for (const Fact& fact : factsOf(m_file))
-            put(file, fact.id, "signature", forger.signatureOf(fact));
-    }
-    const auto found = looked(m_file);
-    EXPECT_FALSE(found.machines[0].isSigned);
-    EXPECT_THAT(found.problems,
-                testing::Contains(testing::Field(&core::Error::code, core::ErrorCode::MachineUnknown)));
-}
-
 // A folder, or a disk, that was copied: both would go on with one chain.
 TEST_F(MachineChain, aKeyCountsOnlyWhereItWasMade) {
     fs::copy(m_folder / "state", m_folder / "copy of state", fs::copy_options::recursive);
@@ -336,52 +213,6 @@ TEST_F(MachineChain, aLockThatIsNotGivenBackIsNotWaitedForWithoutEnd) {
     for (int i = 0; i < 3; ++i)
         ASSERT_TRUE(other->log().add("Petrel", "seat loose", core::Severity::Remark, "", m_now));
     EXPECT_EQ(looked(m_file).machines.size(), 2U);
-}
-
-std::vector<core::ErrorCode> codesOf(const core::Verification& found) {
-    std::vector<core::ErrorCode> codes;
-    for (const core::Error& problem : found.problems)
-        codes.push_back(problem.code);
-    return codes;
-}
-
-TEST_F(MachineChain, newestFactsThatWereCutOffShowWhereAnotherMachineWentOn) {
-    writeTo(m_file);
-    StateFolder::use(m_folder / "other");
-    writeTo(m_file);
-    EXPECT_TRUE(looked(m_file).problems.empty());
-    const auto facts = factsOf(m_file);
-    {
-        Database file(m_file, Database::Mode::ReadWrite);
-        sqlite3_db_config(file.handle(), SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
-        file.prepare("DELETE FROM fact WHERE machine = ? AND seq = 4").with(facts.front().machine).run();
-        core::rebuildTables(file, file);
-    }
-    EXPECT_THAT(codesOf(looked(m_file)), testing::ElementsAre(core::ErrorCode::FactsCutOff));
-}
-
-// Signed with a key of its own; its instant cannot be, and it goes on from nothing.
-TEST_F(MachineChain, aWholeMachineThatWasForgedShows) {
-    const auto forger = core::MachineKey::fresh();
-    Fact fact{.id = core::newUuid7(core::Instant::now()), .machine = forger.machine(), .seq = 1};
-    fact.kind = core::kindOf(core::MachineBegun{});
-    const auto add = [&](const std::string& at, const std::string& continues) {
-        fact.atUtc = at;
-        fact.body = core::textOf(core::MachineBegun{forger.publicKey(), "vm", continues});
-        fact.hash = core::hashOf(fact);
-        fact.signature = forger.signatureOf(fact);
-        const fs::path forged = copied(m_file, "forged.tholepin");
-        Database file(forged, Database::Mode::ReadWrite);
-        core::factTable::insert(file, fact);
-        return codesOf(core::verifyStore(file));
-    };
-    const std::string now = core::Instant::now().iso();
-    EXPECT_TRUE(add(now, factsOf(m_file).back().hash).empty()) << "as a machine that somebody merged in";
-    EXPECT_THAT(add(now, ""), testing::ElementsAre(core::ErrorCode::FactsCutOff));
-    EXPECT_THAT(add(now, std::string(64, 'f')), testing::ElementsAre(core::ErrorCode::FactsCutOff));
-    for (const char* at : {"9999-12-31T23:59:59.999Z", "zz <b>", "2026-11-29 10:00:00"})
-        EXPECT_THAT(add(at, factsOf(m_file).back().hash), testing::Contains(core::ErrorCode::FactImpossible))
-            << at;
 }
 
 // What is read is of one moment, so a whole record is never told to be damaged while another program writes.
