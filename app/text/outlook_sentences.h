@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/answers/outlook.h"
+#include "core/base/calendar_day.h"
+
+#include <QStringList>
+
+namespace app {
+
+// What a change of the register changes, before it is saved.
+
+/// A sentence each, without a full stop: kit that a boat will lack ("Dabchick will have no knife"), boats of
+/// another condition, days that move. Of more than three things of one rule only the number and the first
+/// day.
+QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay today);
+
+} // namespace app
