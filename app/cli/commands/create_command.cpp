@@ -27,7 +27,7 @@ struct CreateOptions : CommonOptions {
 int createFrom(const CreateOptions& options, const std::string& folder, core::CalendarDay today) {
     Progress progress(QStringLiteral("import"));
     auto plan = core::Club::createFrom(options.file, options.club, folder, today,
-                                             [&](int done, int of) { progress.show(done, of); });
+                                       [&](int done, int of) { progress.show(done, of); });
     if (!plan) return fail(plan.error());
     if (plan->rejected.empty()) noteMade();
     if (!options.starter.empty()) plan->warnings.clear(); // its boats and kit are the club's to write

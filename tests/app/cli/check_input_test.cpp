@@ -65,8 +65,8 @@ TEST_F(CheckInput, aLineThatIsTooLongIsRefusedBeforeAnythingOfItsFileIsRecorded)
         return write("codes.txt", knife + "\n" + std::string(length, 'x') + "\n" + paddle1 + "\n");
     };
     expectRefused({"--codes", codes(4097)}, "codes.txt");
-    const Ran taken = run({"check", "--boat", "Teal", "--phase", "launch", "--codes", codes(4095), "--json",
-                           "--today", today});
+    const Ran taken = run(
+        {"check", "--boat", "Teal", "--phase", "launch", "--codes", codes(4095), "--json", "--today", today});
     EXPECT_EQ(taken.exit, 1) << taken.err;
     EXPECT_EQ(Json::parse(taken.out)["unread"].size(), 1U);
 }
