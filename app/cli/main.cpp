@@ -20,6 +20,7 @@ int main(int argc, char** argv) {
     app::addHistory(line);
     app::addVerify(line);
     app::addRename(line);
+    app::addEnd(line);
     app::addErase(line);
     app::addBackup(line);
     app::addRestore(line);

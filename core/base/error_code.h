@@ -75,6 +75,10 @@ enum class ErrorCode : std::uint16_t {
     NoSuchItem,      ///< tag code
     NothingHasTag,   ///< tag code
     NoSuchSubject,   ///< what was asked for: a tag code, a boat or a person
+    NothingSoCalled, ///< what was asked for: a tag code, or the name of a boat, person or place
+    NameOfSeveral,   ///< name; what is called so, each with its tag
+    NoLongerHere,    ///< boat, person or place; its last day
+    KitStillThere,   ///< boat, person or place; how many things of kit; the first few
 
     // Names that are given anew
     NothingSoNamed, ///< column that names such rows ("boat"); name
@@ -202,6 +206,7 @@ enum class ErrorCode : std::uint16_t {
     CellNotAKitTag,
     CellNotABoatTag,
     CellNotAPersonTag,
+    CellNotAShelfTag,
     CellNotAGtin,
     CellGtinCheckDigit,
     CellNotSteps,
@@ -240,6 +245,7 @@ enum class ErrorCode : std::uint16_t {
     TypeWithoutItem,     ///< kit type
     RuleWithoutSource,   ///< rule; kit type
     JacketNotWorn,       ///< kit type
+    KitOfEnded,          ///< boat, person or place; its last day; how many things of kit
 
     // Somebody's own spreadsheet: the file, its sheets and headings, and what stands in its cells
     SpreadsheetMissing,

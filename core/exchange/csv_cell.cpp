@@ -77,6 +77,7 @@ CellReading readChoice(std::string_view text, std::span<const std::string_view> 
 
 ErrorCode codeOfOtherTag(char wanted) {
     if (wanted == 'K') return ErrorCode::CellNotAKitTag;
+    if (wanted == 'S') return ErrorCode::CellNotAShelfTag;
     return wanted == 'B' ? ErrorCode::CellNotABoatTag : ErrorCode::CellNotAPersonTag;
 }
 

@@ -89,8 +89,7 @@ DraftRow* ImportDraft::find(SheetId id, const std::string& key) {
     return cells ? &add(id, key, {id, *cells, *cells, nullptr}) : nullptr;
 }
 
-void ImportDraft::lay(SheetFile& file, const std::function<std::string()>& mintItemCode,
-                      Rejections& rejections) {
+void ImportDraft::lay(SheetFile& file, const MintTag& mintTag, Rejections& rejections) {
     const Sheet& sheet = *file.sheet;
     of(sheet.id).isWhole = file.isWhole;
     std::vector<GivenRow*> unnamed;
@@ -104,7 +103,7 @@ void ImportDraft::lay(SheetFile& file, const std::function<std::string()>& mintI
     }
     // Only now are all codes known that a fresh one must not collide with.
     for (GivenRow* given : unnamed)
-        if (mintCode(*given, mintItemCode))
+        if (mintCode(*given, mintTag))
             layRow(sheet, *given, rejections);
         else
             rejections.add(sheet, *given, 0, {ErrorCode::NoFreeTagCode});
@@ -147,9 +146,9 @@ void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& reject
     of(sheet.id).touched.push_back(row);
 }
 
-bool ImportDraft::mintCode(GivenRow& given, const std::function<std::string()>& mintItemCode) {
+bool ImportDraft::mintCode(GivenRow& given, const MintTag& mintTag) {
     for (int tries = 0; tries < 1000; ++tries) {
-        std::string code = mintItemCode();
+        std::string code = mintTag(TagClass::Kit);
         if (find(SheetId::Items, foldName(code))) continue;
         given.cells[0] = std::move(code);
         return true;

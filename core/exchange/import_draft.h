@@ -2,6 +2,7 @@
 
 #include "core/exchange/sheet_file.h"
 #include "core/register/sheets.h"
+#include "core/tag/tag_code.h"
 
 #include <array>
 #include <deque>
@@ -32,7 +33,7 @@ public:
 
     /// Lays the rows of a file over the register, rejecting rows without a good key and doubles. New items
     /// without a code are given one.
-    void lay(SheetFile& file, const std::function<std::string()>& mintItemCode, Rejections& rejections);
+    void lay(SheetFile& file, const MintTag& mintTag, Rejections& rejections);
 
     /// By folded key; null: not there. Looks into the register as well.
     DraftRow* find(SheetId id, const std::string& key);
@@ -56,7 +57,7 @@ private:
     DraftRow& add(SheetId id, const std::string& key, DraftRow row);
     bool rejectOldName(const Sheet& sheet, GivenRow& given, Rejections& rejections) const;
     void layRow(const Sheet& sheet, GivenRow& given, Rejections& rejections);
-    bool mintCode(GivenRow& given, const std::function<std::string()>& mintItemCode);
+    bool mintCode(GivenRow& given, const MintTag& mintTag);
 
     const RegisterRows& m_current;
     std::array<SheetDraft, sheetCount> m_sheets;

@@ -42,7 +42,7 @@ constexpr Column itemCode() {
     return {"code", CellType::Tag, SheetId::Items, {}, {}, 'K'};
 }
 
-constexpr std::array places{text("place"), text("note")};
+constexpr std::array places{text("place"), tag("tag", 'S'), cell("until", CellType::ExactDay), text("note")};
 constexpr std::array kitTypes{
     text("kit_type"),
     cell("worn", CellType::YesNo, "no"),
@@ -81,6 +81,7 @@ constexpr std::array boats{
     nameOf("place", SheetId::Places),
     cell("priority", CellType::Amount, "1"),
     cell("check_every_days", CellType::Count),
+    cell("until", CellType::ExactDay),
     text("note"),
 };
 constexpr std::array manifestLines{
@@ -110,6 +111,7 @@ constexpr std::array people{
     choice("role", roles),
     measureOfPerson("mass_kg"),
     measureOfPerson("chest_cm"),
+    cell("until", CellType::ExactDay),
     text("note"),
 };
 constexpr std::array items{

@@ -22,6 +22,7 @@ void addLogClose(CommandLine& line);
 void addHistory(CommandLine& line);
 void addVerify(CommandLine& line);
 void addRename(CommandLine& line);
+void addEnd(CommandLine& line);
 void addErase(CommandLine& line);
 void addBackup(CommandLine& line);
 void addRestore(CommandLine& line);
