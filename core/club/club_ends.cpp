@@ -91,9 +91,9 @@ std::vector<std::string> ClubRegister::placesHere(CalendarDay today) const {
     return names;
 }
 
-Outcome ClubRegister::end(Named named, const std::string& asked, CalendarDay day, const std::string& by,
-                          Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+Result<std::string> ClubRegister::end(Named named, const std::string& asked, CalendarDay day,
+                                      const std::string& by, Moment moment) {
+    return m_state->write([&](Ledger& ledger) -> Result<std::string> {
         const bool canEnd = named == Named::Boat || named == Named::Place || named == Named::Person;
         const auto row =
             canEnd ? m_state->registerStore.find(*sheetOf(named), foldName(asked)) : std::nullopt;
@@ -101,8 +101,10 @@ Outcome ClubRegister::end(Named named, const std::string& asked, CalendarDay day
         const std::string& name = row->front();
         if (const auto kit = kitOf(m_state->registerStore, named, name); !kit.empty())
             return stillThere(name, kit);
-        return writeNamedRow(*m_state, ledger, named,
-                             {{std::string(nameOf(named)), name}, {"until", day.iso()}}, by, moment);
+        const Outcome written = writeNamedRow(
+            *m_state, ledger, named, {{std::string(nameOf(named)), name}, {"until", day.iso()}}, by, moment);
+        if (!written) return written.error();
+        return name;
     });
 }
 

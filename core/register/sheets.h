@@ -57,6 +57,8 @@ struct Column {
     std::span<const std::string_view> choices{};
     char tagClass = 0;
     bool isPrivate = false; ///< of a person: stands beside the record, not in it, and can be erased
+    bool isLastDay =
+        false; ///< of an ExactDay: a month or year that is given means its last day, else its first
 };
 
 /// One sheet: its file, its fact kind and its columns in the contract's order. The first `keyColumns` name

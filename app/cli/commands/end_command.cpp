@@ -38,13 +38,13 @@ int end(const EndOptions& options) {
             if (!person) return fail(person.error());
             by = *person;
         }
-        const core::Outcome done = club.register_().end(*named, options.name, *day, by, moment);
+        const core::Result<std::string> done = club.register_().end(*named, options.name, *day, by, moment);
         if (!done) return fail(done.error());
         if (options.json)
-            say(endedJson(options.kind, options.name, *day));
+            say(endedJson(options.kind, *done, *day));
         else
             sayLine(QStringLiteral("The last day of %1 is %2. The record keeps what was.")
-                        .arg(text(options.name), inWords(*day)));
+                        .arg(text(*done), inWords(*day)));
         return static_cast<int>(ExitFine);
     });
 }

@@ -27,7 +27,7 @@ TEST_F(End, ofABoatTakesItFromTheBoardTheDayAfter) {
     emptyCoot();
     const Ran ran = end("boat", "coot", {"--by", "Bo Lind", "--json"});
     EXPECT_EQ(ran.exit, 0) << ran.err;
-    EXPECT_EQ(ran.out, "{\"boat\":\"coot\",\"until\":\"2026-03-14\"}\n");
+    EXPECT_EQ(Json::parse(ran.out), (Json{{"boat", "Coot"}, {"until", today}}));
     EXPECT_THAT(run({"boats", "--today", today}).out, HasSubstr("Coot"));
     EXPECT_THAT(run({"boats", "--today", nextDay}).out, Not(HasSubstr("Coot")));
     EXPECT_THAT(run({"boats", "--today", nextDay}).out, HasSubstr("Teal"));
@@ -62,7 +62,8 @@ TEST_F(End, ofAPersonIsForNoMoreNames) {
                              "-", "--today", nextDay});
         EXPECT_EQ(ran.exit, 2);
         expectOneErrorLine(ran);
-        EXPECT_THAT(ran.err, HasSubstr(std::string(option) + ": 'Bo Lind' is no longer here"));
+        EXPECT_THAT(ran.err, HasSubstr("'Bo Lind' is no longer here: the last day was 2026-03-14 (" +
+                                       std::string(option)));
     }
     for (const auto& words : std::vector<std::vector<std::string>>{
              {"release", knife, "--by", "Bo Lind", "--today", nextDay},

@@ -30,7 +30,7 @@ using testing::Not;
 class Ends : public testing::Test {
 protected:
     static core::CalendarDay day(const char* iso) { return *core::CalendarDay::parse(iso); }
-    core::Outcome end(Named named, const char* name, const char* until = "2026-03-14") {
+    core::Result<std::string> end(Named named, const char* name, const char* until = "2026-03-14") {
         return small.club.register_().end(named, name, day(until), "Bram Oke", small.now);
     }
     template <class Answer>
@@ -64,7 +64,7 @@ protected:
 };
 
 TEST_F(Ends, theLastDayIsTheLastOnWhichABoatIsHere) {
-    ASSERT_TRUE(end(Named::Boat, "tern"));
+    EXPECT_EQ(end(Named::Boat, "tern").value(), "Tern");
     const auto known = small.club.register_();
     EXPECT_THAT(names(known.boats()), ElementsAre("Petrel", "Tern"));
     EXPECT_THAT(names(known.boatsHere(small.now.today)), ElementsAre("Petrel", "Tern"));
@@ -94,7 +94,7 @@ TEST_F(Ends, aBoatThatIsOutStaysUntilItIsBack) {
 }
 
 TEST_F(Ends, kitHasToGoFirst) {
-    const core::Outcome refused = end(Named::Boat, "Petrel");
+    const auto refused = end(Named::Boat, "Petrel");
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error(),
               (core::Error{

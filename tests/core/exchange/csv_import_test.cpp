@@ -176,10 +176,12 @@ TEST_F(CsvImport, aMintThatGivesOnlyTakenTagsOfBoatsIsReported) {
 
 TEST_F(CsvImport, aLastDayIsTakenAndCleared) {
     support::importInto(rows, {{"places.csv", "place,until\nBoat shed,2026-12-31\n"},
-                               {"boats.csv", "boat,until\nHeron,2026-10-31\n"},
+                               {"boats.csv", "boat,until\nHeron,2026-10\nTeal,2027\n"},
                                {"people.csv", "person,until\nAda,2026-09-30\n"}});
     EXPECT_EQ(cell(rows, SheetId::Places, "boat shed", "until"), "2026-12-31");
-    EXPECT_EQ(cell(rows, SheetId::Boats, "heron", "until"), "2026-10-31");
+    EXPECT_EQ(cell(rows, SheetId::Boats, "heron", "until"), "2026-10-31")
+        << "a month's last day, as of an expiry";
+    EXPECT_EQ(cell(rows, SheetId::Boats, "teal", "until"), "2027-12-31");
     EXPECT_EQ(cell(rows, SheetId::People, "ada", "until"), "2026-09-30");
     support::importInto(rows, {{"boats.csv", "boat,until\nHeron,-\n"}});
     EXPECT_EQ(cell(rows, SheetId::Boats, "heron", "until"), "");
