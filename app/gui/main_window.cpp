@@ -347,7 +347,7 @@ void MainWindow::openBoatOfTag(const QString& code) {
             const auto& boats = m_board->state().boats;
             const auto at = std::find_if(boats.begin(), boats.end(),
                                          [&](const auto& each) { return boat && each.boat == boat->name; });
-            if (at == boats.end() && boat && boat->until)
+            if (at == boats.end() && boat && !core::isHere(boat->until, m_time().today))
                 m_board->say(sentence({core::ErrorCode::NoLongerHere, {boat->name, boat->until->iso()}}));
             else if (at == boats.end())
                 m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));

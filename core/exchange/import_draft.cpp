@@ -123,6 +123,15 @@ bool ImportDraft::rejectOldName(const Sheet& sheet, GivenRow& given, Rejections&
     return true;
 }
 
+/// An item is named by the code of its first tag: a later one would begin a second item of that tag.
+bool ImportDraft::rejectTagOfAnother(const Sheet& sheet, GivenRow& given, Rejections& rejections) const {
+    if (sheet.id != SheetId::Items) return false;
+    const std::string code = m_current.codeOfTag(given.text(0));
+    if (code == given.text(0)) return false;
+    rejections.add(sheet, given, 0, {ErrorCode::TagTaken, {code, given.text(0)}});
+    return true;
+}
+
 void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
     const std::string key = keyOf(sheet, keyCellsOf(sheet, given));
     if (given.isRagged) { // there for rows that refer to it, and for nothing else
@@ -138,7 +147,7 @@ void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& reject
         return;
     }
     if (!row) {
-        if (rejectOldName(sheet, given, rejections)) return;
+        if (rejectOldName(sheet, given, rejections) || rejectTagOfAnother(sheet, given, rejections)) return;
         row = &add(sheet.id, key, {sheet.id, {}, Cells(sheet.columns.size()), nullptr});
     }
     row->given = &given;

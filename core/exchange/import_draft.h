@@ -55,6 +55,7 @@ private:
     SheetDraft& of(SheetId id) { return m_sheets[static_cast<std::size_t>(id)]; }
     const SheetDraft& of(SheetId id) const { return m_sheets[static_cast<std::size_t>(id)]; }
     DraftRow& add(SheetId id, const std::string& key, DraftRow row);
+    bool rejectTagOfAnother(const Sheet& sheet, GivenRow& given, Rejections& rejections) const;
     bool rejectOldName(const Sheet& sheet, GivenRow& given, Rejections& rejections) const;
     void layRow(const Sheet& sheet, GivenRow& given, Rejections& rejections);
     bool mintCode(GivenRow& given, const MintTag& mintTag);

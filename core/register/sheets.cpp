@@ -257,6 +257,10 @@ std::string RegisterRows::nameNow(Named, const std::string& name) const {
     return name;
 }
 
+std::string RegisterRows::codeOfTag(const std::string& tag) const {
+    return tag;
+}
+
 std::string keyOf(const Sheet& sheet, const Cells& cells) {
     std::string key;
     for (int i = 0; i < sheet.keyColumns; ++i) {

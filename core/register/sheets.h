@@ -109,6 +109,8 @@ public:
     virtual std::vector<Cells> where(SheetId id, std::string_view column, const std::string& value) const = 0;
     /// What something that had that name is called now; the same where nothing was renamed.
     virtual std::string nameNow(Named named, const std::string& name) const;
+    /// The code of the item that has, or had, that tag; the same where it is nobody's, or the code itself.
+    virtual std::string codeOfTag(const std::string& tag) const;
 };
 
 /// One row to be written: only the cells that change, as (column index, new text; empty clears).

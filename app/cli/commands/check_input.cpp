@@ -27,7 +27,7 @@ Result<std::string> findPerson(const std::vector<core::Person>& people, const st
     };
     const auto found = std::find_if(people.begin(), people.end(), isAsked);
     if (found == people.end()) return core::Error{core::ErrorCode::NobodyOfThatName, {asked}, option};
-    if (mayBe(*found)) return found->name;
+    if (!found->until || mayBe(*found)) return found->name;
     return core::Error{core::ErrorCode::NoLongerHere, {found->name, found->until->iso()}, option};
 }
 

@@ -143,6 +143,22 @@ TEST_F(Tags, ofTwoThingsAreNeverOne) {
     EXPECT_TRUE(rejectedBy("B00000001S").empty());
 }
 
+TEST_F(Tags, aLaterTagOfAnItemBeginsNoSecondItem) {
+    const std::string tag = *retag("KGFB6J8WF9"), third = *retag("KGFB6J8WF9");
+    std::filesystem::create_directories(small.folder / "more");
+    const auto planFor = [&](const std::string& code) {
+        support::writeFile(small.folder / "more" / "items.csv", "code,kit_type\n" + code + ",knife\n");
+        return small.club.register_().importCsv(small.folder / "more", small.now.today, true).value();
+    };
+    for (const std::string& later : {tag, third}) {
+        const auto plan = planFor(later);
+        ASSERT_EQ(plan.rejected.size(), 1U);
+        EXPECT_EQ(plan.rejected[0].reason, (core::Error{ErrorCode::TagTaken, {"KGFB6J8WF9", later}}));
+    }
+    EXPECT_TRUE(planFor("KGFB6J8WF9").rejected.empty()) << "its code in the record";
+    EXPECT_TRUE(planFor(small.club.kit().mintCodes(1).front()).rejected.empty());
+}
+
 TEST_F(Tags, anExportComesInAgainAndChangesNothing) {
     small.import("places.csv", "place\nLoft\n");
     ASSERT_TRUE(small.club.register_().exportCsv(small.folder / "out", {}));
