@@ -23,6 +23,7 @@ int main(int argc, char** argv) {
     app::addChange(line);
     app::addMove(line);
     app::addRename(line);
+    app::addEnd(line);
     app::addErase(line);
     app::addBackup(line);
     app::addRestore(line);

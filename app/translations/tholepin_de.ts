@@ -590,10 +590,6 @@ Erledigt am %1: %2</translation>
         <translation>einen Code aus dem Verzeichnis angeben</translation>
     </message>
     <message>
-        <source>no item, boat or person of this club has the tag %1</source>
-        <translation>kein Stück, kein Boot und keine Person dieses Vereins hat den Code %1</translation>
-    </message>
-    <message>
         <source>look the code up in the register</source>
         <translation>den Code im Verzeichnis nachschlagen</translation>
     </message>
@@ -1244,10 +1240,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 %2 is written off</source>
         <translation>%1 %2 ist ausgesondert</translation>
-    </message>
-    <message>
-        <source>fix no new tag to it: it counts nowhere any more</source>
-        <translation>kein neues Etikett anbringen: es zählt nirgends mehr</translation>
     </message>
     <message>
         <source>nothing is left to do</source>
@@ -2128,6 +2120,54 @@ Erledigt am %1: %2</translation>
     <message>
         <source>correct the quantities, or split the list</source>
         <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no tag code of a place: write one that begins with S</source>
+        <translation>„%1“ ist kein Code eines Ortes: einen schreiben, der mit S beginnt</translation>
+    </message>
+    <message>
+        <source>no item, boat, person or place of this club has the tag %1</source>
+        <translation>kein Stück, kein Boot, keine Person und kein Ort dieses Vereins hat den Code %1</translation>
+    </message>
+    <message>
+        <source>nothing of this club has the tag or the name &apos;%1&apos;</source>
+        <translation>nichts in diesem Verein hat den Code oder den Namen „%1“</translation>
+    </message>
+    <message>
+        <source>give a tag code, or the name of a boat, person or place as the register has it</source>
+        <translation>einen Code angeben, oder den Namen eines Bootes, einer Person oder eines Ortes, wie er im Verzeichnis steht</translation>
+    </message>
+    <message>
+        <source>more than one thing is called &apos;%1&apos;</source>
+        <translation>mehr als eines heißt „%1“</translation>
+    </message>
+    <message>
+        <source>say by its tag which one is meant: %2</source>
+        <translation>mit dem Code sagen, welches gemeint ist: %2</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no longer here: the last day was %2</source>
+        <translation>„%1“ ist nicht mehr hier: der letzte Tag war %2</translation>
+    </message>
+    <message>
+        <source>take another, or take the last day out of the register</source>
+        <translation>etwas anderes wählen, oder den letzten Tag aus dem Verzeichnis nehmen</translation>
+    </message>
+    <message>
+        <source>kit that is not written off still belongs to &apos;%1&apos;: %2, such as %3</source>
+        <translation>Ausrüstung, die nicht ausgesondert ist, gehört noch zu „%1“: %2, etwa %3</translation>
+    </message>
+    <message>
+        <source>move it first, to another boat, place or person</source>
+        <translation>sie zuerst einem anderen Boot, einem anderen Ort oder einer anderen Person geben</translation>
+    </message>
+    <message>
+        <source>it needs no tag: it counts nowhere any more</source>
+        <translation>es braucht kein Etikett: es zählt nirgends mehr</translation>
+    </message>
+    <message>
+        <source>the last day of &apos;%1&apos; is %2, and kit that is not written off belongs there: %3. Move it to another boat, place or person</source>
+        <translation>der letzte Tag von „%1“ ist %2, und Ausrüstung, die nicht ausgesondert ist, gehört noch dazu: %3. Sie einem anderen Boot, einem anderen Ort oder einer anderen Person geben</translation>
     </message>
 </context>
 <context>
@@ -3774,6 +3814,10 @@ Erledigt am %1: %2</translation>
         <source>Say first who signs and, where kit is incomplete, why.</source>
         <translation>Erst sagen, wer unterschreibt und, wenn Ausrüstung fehlt, warum.</translation>
     </message>
+    <message>
+        <source>%1 is no longer here, and is not named.</source>
+        <translation>%1 ist nicht mehr hier und wird nicht eingetragen.</translation>
+    </message>
 </context>
 <context>
     <name>Sentences</name>
@@ -4140,6 +4184,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 · left out</source>
         <translation>%1 · ausgelassen</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>Orte</translation>
     </message>
 </context>
 <context>

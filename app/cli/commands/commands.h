@@ -25,6 +25,7 @@ void addAdd(CommandLine& line);
 void addChange(CommandLine& line);
 void addMove(CommandLine& line);
 void addRename(CommandLine& line);
+void addEnd(CommandLine& line);
 void addErase(CommandLine& line);
 void addBackup(CommandLine& line);
 void addRestore(CommandLine& line);
