@@ -24,7 +24,9 @@ int main(int argc, char** argv) {
     app::addMove(line);
     app::addRename(line);
     app::addErase(line);
+    app::addMerge(line);
     app::addBackup(line);
+    app::addCopy(line);
     app::addRestore(line);
     app::addStocktake(line);
     app::addService(line);
