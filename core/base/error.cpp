@@ -55,6 +55,7 @@ constexpr std::array kinds{
     std::pair(Code::PrivateCellChanged, Kind::FileDamaged),
     std::pair(Code::PrivateCellMissing, Kind::FileDamaged),
     std::pair(Code::ErasedNotYetInLog, Kind::FileLocked),
+    std::pair(Code::OtherRecordDamaged, Kind::FileDamaged),
     std::pair(Code::FactImpossible, Kind::FileDamaged),
     std::pair(Code::FactsCutOff, Kind::FileDamaged),
     std::pair(Code::PrivateCellStray, Kind::FileDamaged),

@@ -58,6 +58,9 @@ enum class ErrorCode : std::uint16_t {
     SchemaDiffers,    ///< "table item", "trigger …": what of the file's schema
     TableDiffers,     ///< table; the first row that differs
     FileUnsound,      ///< what SQLite's integrity check says
+    OtherClub,
+    OtherRecordDamaged, ///< because of the first problem
+    RecordForked,       ///< machine; number of the first fact that differs; the ids of the two
 
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all
