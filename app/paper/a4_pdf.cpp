@@ -36,9 +36,18 @@ QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& dra
     return bytes;
 }
 
-bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw) {
+QFont textFont(double points, bool bold) {
+    QFont font;
+    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
+    font.setPointSizeF(points);
+    font.setBold(bold);
+    return font;
+}
+
+bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw, Turned turned) {
     device.setPageSize(QPageSize(QPageSize::A4));
-    device.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
+    device.setPageOrientation(turned == Turned::Yes ? QPageLayout::Landscape : QPageLayout::Portrait);
+    device.setPageMargins(QMarginsF(sideMargin, topMargin, sideMargin, footMargin), QPageLayout::Millimeter);
     QPainter painter;
     if (!painter.begin(&device)) return false;
     draw(painter);
