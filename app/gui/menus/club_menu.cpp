@@ -8,9 +8,19 @@ ClubMenu::ClubMenu(QWidget* parent)
     addAction(tr("&New club file…"), QKeySequence::New, this, &ClubMenu::newPressed);
     addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &ClubMenu::importPressed);
     addSeparator();
+    addAction(tr("Back &up…"), this, &ClubMenu::backUpPressed);
+    addAction(tr("&Restore a backup…"), this, &ClubMenu::restorePressed);
+    addAction(tr("A &copy after each signed check…"), this, &ClubMenu::copyFolderPressed);
+    m_noCopies = addAction(tr("No &more copies after checks"), this, &ClubMenu::noCopiesPressed);
+    m_noCopies->setVisible(false);
+    addSeparator();
     addAction(tr("The &boats"), QKeySequence("Ctrl+B"), this, &ClubMenu::boatsPressed);
     addSeparator();
     addAction(tr("&Quit"), QKeySequence("Ctrl+Q"), this, &ClubMenu::quitPressed);
+}
+
+void ClubMenu::setCopying(bool isCopying) {
+    m_noCopies->setVisible(isCopying);
 }
 
 } // namespace app

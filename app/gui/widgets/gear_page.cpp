@@ -1,5 +1,6 @@
 #include "app/gui/widgets/gear_page.h"
 
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
@@ -47,6 +48,28 @@ QVBoxLayout& GearPage::column(int above) {
     column->setContentsMargins(3 * spaceUnit, above, 3 * spaceUnit, 2 * spaceUnit);
     column->setSpacing(spaceUnit);
     return *column;
+}
+
+PaperButton* GearPage::paperButton() {
+    auto* button = new PaperButton(tools().club, tools().choosers, tools().time, this);
+    connect(button, &PaperButton::done, this, [this](const core::Result<QString>& sentence) {
+        if (!hasSaidLabel() && layout()) layout()->addWidget(saidLabel("pageSaidLabel"));
+        sayDone(sentence);
+    });
+    return button;
+}
+
+PaperButton*
+GearPage::listButton(const std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)>& read) {
+    PaperButton* button = paperButton();
+    button->offerList(read);
+    return button;
+}
+
+PaperButton* GearPage::shownListButton(const std::function<ListTable()>& shown) {
+    PaperButton* button = paperButton();
+    button->offerShown(shown);
+    return button;
 }
 
 void GearPage::addCaution(QVBoxLayout& column, const char* name, const QString& caution) {

@@ -17,8 +17,10 @@ class QVBoxLayout;
 
 namespace app {
 
+class PaperButton;
 class SaidLabel;
 class Sounds;
+struct ListTable;
 
 /// What a page of the gear officer's works with. The club and the sounds outlive every page.
 struct GearTools {
@@ -106,6 +108,13 @@ public:
 
 protected:
     using GearPart::GearPart;
+
+    /// A button by which a list is printed, saved or copied, see PaperButton: what `read` gives on the club's
+    /// thread, or what is shown. What becomes of it is said on the page.
+    PaperButton*
+    listButton(const std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)>& read);
+    PaperButton* shownListButton(const std::function<ListTable()>& shown);
+    PaperButton* paperButton(); ///< that offers nothing yet
 
     /// The page's parts one beneath the other, as far from its edges as on every page; `above`: pixels.
     QVBoxLayout& column(int above);

@@ -48,4 +48,8 @@ core::Result<ListTable> readList(const core::Club& club, ClubList list, core::Ca
     return table;
 }
 
+core::Result<ListTable> readKitList(const core::Club& club, core::CalendarDay today) {
+    return readList(club, ClubList::Kit, today);
+}
+
 } // namespace app

@@ -37,4 +37,7 @@ enum class ClubList { Kit, Missing, Due, Log, Boats };
 core::Result<ListTable> readList(const core::Club& club, ClubList list, core::CalendarDay today,
                                  int within = 90);
 
+/// The kit list, for a button that prints it.
+core::Result<ListTable> readKitList(const core::Club& club, core::CalendarDay today);
+
 } // namespace app

@@ -2,6 +2,8 @@
 
 #include "app/gui/camera/scan_words.h"
 #include "app/gui/gear/bench/stocktake_words.h"
+#include "app/gui/printout/paper_button.h"
+#include "app/gui/printout/shown_list.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -53,6 +55,8 @@ void StocktakePage::build() {
     addWithWord(*head, tr("Place"), m_place);
     head->setStretch(1, 1);
     head->addWidget(m_begin);
+    head->addWidget(
+        shownListButton([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); }));
     auto* foot = new QHBoxLayout;
     foot->setSpacing(spaceUnit);
     foot->addWidget(m_undo);

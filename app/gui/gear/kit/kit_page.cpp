@@ -4,9 +4,11 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/new_kit_panel.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
@@ -69,6 +71,7 @@ void KitPage::build() {
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
     head->addWidget(m_typed, 1);
+    head->addWidget(listButton(readKitList));
     head->addWidget(newKit);
     auto* left = new QVBoxLayout;
     left->setSpacing(spaceUnit);
