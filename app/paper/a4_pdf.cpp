@@ -37,8 +37,11 @@ QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& dra
 }
 
 QFont textFont(double points, bool bold) {
-    QFont font;
-    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
+    // A PDF knows no letters of the glyphs by which Inter draws "3:00" and "2 × 3", nor plain ones of
+    // ligatures: nobody could search or copy them.
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setStretch(QFont::SemiCondensed);
+    font.setLetterSpacing(QFont::PercentageSpacing, 100.5); // with any, there are no ligatures
     font.setPointSizeF(points);
     font.setBold(bold);
     return font;

@@ -15,7 +15,7 @@ namespace app::a4 {
 
 constexpr int dotsPerInch = 1200;
 constexpr double dotsPerMm = dotsPerInch / 25.4;
-constexpr double pageWidth = 210, pageHeight = 297; ///< mm
+constexpr double pageWidth = 210, pageHeight = 297;                ///< mm
 constexpr double sideMargin = 15, topMargin = 14, footMargin = 12; ///< mm, of paintPages
 
 /// A font whose letters are so high on the paper.

@@ -47,7 +47,8 @@ void addCheckList(CommandLine& line) {
     takeCommon(command, *options);
     command.text("--boat", options->boat, "the boat", Need::Required);
     command.text("--out", options->out, "the PDF to write", Need::Required);
-    command.flag("--card", options->card, "the card for the wall of the shed instead: the whole round in large type");
+    command.flag("--card", options->card,
+                 "the card for the wall of the shed instead: the whole round in large type");
 }
 
 } // namespace app

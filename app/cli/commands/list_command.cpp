@@ -31,8 +31,7 @@ const std::map<std::string, ClubList>& lists() {
 
 void sayWritten(const ListOptions& options, const ListTable& table, int pages) {
     const QString on =
-        pages == 0 ? QString()
-                   : QStringLiteral(" on %1").arg(counted(pages, "%n page", "%n pages"));
+        pages == 0 ? QString() : QStringLiteral(" on %1").arg(counted(pages, "%n page", "%n pages"));
     sayLine(QStringLiteral("%1: %2").arg(table.title, table.summary));
     sayLine(counted(static_cast<int>(table.lines.size()), "%n row", "%n rows") + on +
             QStringLiteral(": %1").arg(text(options.out)));

@@ -5,6 +5,7 @@
 #include "app/text/errors.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 #include "core/club/club_copy.h"
 #include "core/club/club_record.h"
 
@@ -22,6 +23,28 @@ void removeOld(const std::filesystem::path& folder, const std::string& origin) {
             names.push_back(entry.path().filename().string());
     for (const std::string& name : copiesToRemove(names, origin))
         std::filesystem::remove(folder / name, unknown);
+}
+
+/// By a reader of its own, so that it is made also when the window is closed meanwhile.
+core::Outcome copyInto(const std::filesystem::path& folder, const std::filesystem::path& file,
+                       core::Instant at) {
+    std::optional<core::ClubOrigin> origin;
+    try {
+        const auto club = core::Club::open(file, core::Club::Access::ReadOnly);
+        if (!club) return club.error();
+        origin = club->record().origin();
+    } catch (const std::exception& thrown) {
+        return core::errorOf(thrown);
+    }
+    if (!origin) return core::Done{};
+    const auto copied = core::copyClub(file, folder / copyName(file, origin->fact, at), true);
+    if (!copied) return copied.error();
+    CopySettings(file).setNewest(at);
+    // Older copies may be better than one of a damaged record.
+    if (!copied->problems.empty())
+        return core::Error{core::ErrorCode::RecordDamaged, {}, file.string(), {copied->problems.front()}};
+    removeOld(folder, origin->fact);
+    return core::Done{};
 }
 
 QString sentenceOf(const core::Error& error) {
@@ -65,12 +88,6 @@ bool ClubCopies::isOpen() {
     return false;
 }
 
-void ClubCopies::noteCopy(const std::filesystem::path& file, core::Instant at) {
-    CopySettings(file).setNewest(at);
-    if (m_failedFor == file) m_failed.clear();
-    emit changed();
-}
-
 void ClubCopies::backUp() {
     if (!isOpen()) return;
     const std::filesystem::path file = m_club.file();
@@ -82,7 +99,9 @@ void ClubCopies::backUp() {
     run([file, to] { return core::copyClub(file, to.toStdString(), true); },
         [this, file, to, at = now.at](const core::Result<core::Verification>& found) {
             if (!found) return emit said(sentenceOf(found.error()), true);
-            noteCopy(file, at);
+            CopySettings(file).setNewest(at);
+            if (m_failedFor == file) m_failed.clear();
+            emit changed();
             if (found->problems.empty())
                 emit said(tr("Backed up, and looked through: %1").arg(text(to)), false);
             else
@@ -141,27 +160,12 @@ QString ClubCopies::reminder(std::optional<core::Instant> began, core::CalendarD
 
 void ClubCopies::copyAfterCheck() {
     const std::filesystem::path file = m_club.file();
-    const QString folder = CopySettings(file).folder();
-    if (folder.isEmpty()) return;
-    m_club.ask(
-        this, [](core::Club& club) { return club.record().origin(); },
-        [this, file, folder, at = m_time().at](const std::optional<core::ClubOrigin>& origin) {
-            if (origin) writeCopy(file, origin->fact, folder.toStdString(), at);
-        });
-}
-
-void ClubCopies::writeCopy(const std::filesystem::path& file, const std::string& origin,
-                           const std::filesystem::path& folder, core::Instant at) {
-    run(
-        [file, origin, folder, at] {
-            auto copied = core::copyClub(file, folder / copyName(file, origin, at), true);
-            if (copied) removeOld(folder, origin);
-            return copied;
-        },
-        [this, file, at](const core::Result<core::Verification>& copied) {
-            if (copied) return noteCopy(file, at);
+    const std::string folder = CopySettings(file).folder().toStdString();
+    if (folder.empty()) return;
+    run([file, folder, at = m_time().at] { return copyInto(folder, file, at); },
+        [this, file](const core::Outcome& copied) {
             m_failedFor = file;
-            m_failed = sentenceOf(copied.error());
+            m_failed = copied ? QString() : sentenceOf(copied.error());
             emit changed();
         });
 }

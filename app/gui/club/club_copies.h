@@ -44,13 +44,10 @@ signals:
 
 private:
     void copyAfterCheck();
-    void writeCopy(const std::filesystem::path& file, const std::string& origin,
-                   const std::filesystem::path& folder, core::Instant at);
     /// Runs `job` on the copies' thread, then `then` with its outcome here.
     template <class Job, class Then>
     void run(Job job, Then then);
     bool isOpen();
-    void noteCopy(const std::filesystem::path& file, core::Instant at);
 
     ClubThread& m_club;
     Choosers m_choosers;

@@ -54,7 +54,7 @@ QString copyReminder(std::optional<core::Instant> newest, std::optional<core::In
     const int days = core::daysBetween(since->localDay(), today);
     if (days <= daysToRemind) return {};
     return newest ? CopySettingsText::tr("The newest backup was made %1.").arg(daysAgoInWords(days))
-                  : CopySettingsText::tr("This club file has no backup on this machine's record yet.");
+                  : CopySettingsText::tr("No backup of this club file was made on this machine yet.");
 }
 
 } // namespace app

@@ -52,10 +52,8 @@ QVBoxLayout& GearPage::column(int above) {
 
 PaperButton* GearPage::paperButton() {
     auto* button = new PaperButton(tools().club, tools().choosers, tools().time, this);
-    connect(button, &PaperButton::done, this, [this](const core::Result<QString>& sentence) {
-        if (!hasSaidLabel() && layout()) layout()->addWidget(saidLabel("pageSaidLabel"));
-        sayDone(sentence);
-    });
+    connect(button, &PaperButton::done, this,
+            [this](const core::Result<QString>& sentence) { sayDone(sentence); });
     return button;
 }
 
@@ -82,8 +80,12 @@ void GearPage::addCaution(QVBoxLayout& column, const char* name, const QString& 
 }
 
 void GearPage::sayOfScan(const QString& sentence) {
-    if (!hasSaidLabel() && layout()) layout()->addWidget(saidLabel("pageSaidLabel"));
     say(sentence, true);
+}
+
+void GearPage::say(const QString& sentence, bool toLookAt) {
+    if (!hasSaidLabel() && layout() && !sentence.isEmpty()) layout()->addWidget(saidLabel("pageSaidLabel"));
+    GearPart::say(sentence, toLookAt);
 }
 
 void GearPage::showEvent(QShowEvent* event) {

@@ -103,7 +103,6 @@ class GearPage : public GearPart, public ScanTaker {
 public:
     /// Reads anew what the page shows.
     virtual void refresh() = 0;
-    /// A page that has no place for what it says gets one at its foot.
     void sayOfScan(const QString& sentence) override;
 
 protected:
@@ -115,6 +114,9 @@ protected:
     listButton(const std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)>& read);
     PaperButton* shownListButton(const std::function<ListTable()>& shown);
     PaperButton* paperButton(); ///< that offers nothing yet
+
+    /// A page that has no place for what it says gets one at its foot.
+    void say(const QString& sentence, bool toLookAt = false) override;
 
     /// The page's parts one beneath the other, as far from its edges as on every page; `above`: pixels.
     QVBoxLayout& column(int above);

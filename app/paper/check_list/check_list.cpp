@@ -31,7 +31,8 @@ bool isWornType(const std::vector<core::KitType>& kitTypes, const std::string& n
                        [&](const core::KitType& each) { return each.name == name && each.worn; });
 }
 
-void addManifest(CheckList& list, const core::Manifest& manifest, const std::vector<core::KitType>& kitTypes) {
+void addManifest(CheckList& list, const core::Manifest& manifest,
+                 const std::vector<core::KitType>& kitTypes) {
     for (const core::AskedLine& asked : manifest.lines) {
         list.differs = list.differs || asked.difference != core::Difference::None;
         if (asked.line.quantity > 0)

@@ -41,13 +41,13 @@ struct CheckList {
 core::Result<CheckList> readCheckList(const core::Club& club, const std::string& boat,
                                       core::CalendarDay today);
 
-/// Draws the boat's check list: what is open in the log, its kit with a box for each, its points with a box or
-/// room for a value, lines for people, day, time and signature. On one page of A4 where it can be read there:
-/// in smaller type, then in two columns; only then on more. False when the device cannot be painted on. Any
-/// thread with a QGuiApplication. `pages`: how many it took.
+/// Draws the boat's check list: what is open in the log, its kit with a box for each, its points with a box
+/// or room for a value, lines for people, day, time and signature. On one page of A4 where it can be read
+/// there: in smaller type, then in two columns; only then on more. False when the device cannot be painted
+/// on. Any thread with a QGuiApplication. `pages`: how many it took.
 bool paintCheckList(QPagedPaintDevice& device, const CheckList& list, int* pages = nullptr);
-/// Draws the card for the wall of the shed: before, kit, after, in the largest type in which all stands on one
-/// page; what is common practice is marked.
+/// Draws the card for the wall of the shed: before, kit, after, in the largest type in which all stands on
+/// one page; what is common practice is marked.
 bool paintWallCard(QPagedPaintDevice& device, const CheckList& list, int* pages = nullptr);
 
 /// The same as PDF; the file is whole or as it was: DiskFailed. Returns the number of pages.

@@ -79,8 +79,8 @@ Sheet sheetOf(const CheckList& list) {
     addPoints(sheet, CheckListPagesText::tr("After the return"), list.back);
     const QString later = CheckListPagesText::tr(
         "What is ticked here is in no record yet: type it into the program when it runs again.");
-    sheet.foot.push_back({.kind = Kind::Small,
-                          .words = later + QLatin1Char(' ') + cautionsOf(list).join(QLatin1Char(' '))});
+    sheet.foot.push_back(
+        {.kind = Kind::Small, .words = later + QLatin1Char(' ') + cautionsOf(list).join(QLatin1Char(' '))});
     fill(sheet.foot, {CheckListPagesText::tr("signature"), CheckListPagesText::tr("person in charge")});
     return sheet;
 }

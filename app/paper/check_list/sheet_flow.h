@@ -23,11 +23,11 @@ struct SheetEntry {
     };
     Kind kind = Kind::Entry;
     QString words;
-    QString note = {};      ///< beneath, in small type
-    int boxes = 0;          ///< before it
-    int boxesBehind = 0;    ///< at the right edge
-    bool hasBlank = false;  ///< a line for a value before it
-    QString aside = {};     ///< of a heading: at the right edge
+    QString note = {};     ///< beneath, in small type
+    int boxes = 0;         ///< before it
+    int boxesBehind = 0;   ///< at the right edge
+    bool hasBlank = false; ///< a line for a value before it
+    QString aside = {};    ///< of a heading: at the right edge
     QStringList fields = {};
 };
 

@@ -25,9 +25,10 @@ constexpr double largestScale = 2.2;
 
 /// A note that says so, in the words of this program's languages; the rest of the note is left in `note`.
 bool takeCommonPractice(QString& note) {
-    static const QRegularExpression said(QStringLiteral("\\s*(common practice|gängige Praxis|übliche Praxis)\\s*"
-                                                        "(, no source)?[;,.:]?\\s*"),
-                                         QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression said(
+        QStringLiteral("\\s*(common practice|gängige Praxis|übliche Praxis)\\s*"
+                       "(, no source)?[;,.:]?\\s*"),
+        QRegularExpression::CaseInsensitiveOption);
     const qsizetype before = note.size();
     note.remove(said);
     return note.size() != before;

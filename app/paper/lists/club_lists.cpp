@@ -116,8 +116,8 @@ ListTable kitTable(std::vector<core::Item> kit, const std::vector<core::DueRow>&
     if (all > kit.size())
         table.summary += QLatin1Char(' ') +
                          ClubListsText::tr("%1 written off, not listed.").arg(countedItems(all - kit.size()));
-    table.columns = {ClubListsText::tr("kit"),   ClubListsText::tr("size"),  ClubListsText::tr("home"),
-                     ClubListsText::tr("owner"), ClubListsText::tr("state"), ClubListsText::tr("next due"),
+    table.columns = {ClubListsText::tr("kit"),   ClubListsText::tr("size"),   ClubListsText::tr("home"),
+                     ClubListsText::tr("owner"), ClubListsText::tr("state"),  ClubListsText::tr("next due"),
                      ClubListsText::tr("rule"),  ClubListsText::tr("serial"), ClubListsText::tr("tag")};
     for (const core::Item& item : kit) {
         const auto found = next.find(item.id);
@@ -130,9 +130,10 @@ ListTable kitTable(std::vector<core::Item> kit, const std::vector<core::DueRow>&
 ListTable missingTable(const std::vector<core::MissingItem>& missing, core::CalendarDay today) {
     ListTable table;
     table.title = ClubListsText::tr("Missing");
-    table.summary = missing.empty() ? ClubListsText::tr("Nothing is missing.")
-                                    : ClubListsText::tr("%1 missing, the longest first.")
-                                          .arg(countedItems(missing.size()));
+    table.summary =
+        missing.empty()
+            ? ClubListsText::tr("Nothing is missing.")
+            : ClubListsText::tr("%1 missing, the longest first.").arg(countedItems(missing.size()));
     table.columns = {ClubListsText::tr("kit"), ClubListsText::tr("tag"), ClubListsText::tr("boat"),
                      ClubListsText::tr("missing since"), ClubListsText::tr("how it was lost from sight")};
     for (const core::MissingItem& item : missing) {
@@ -153,23 +154,23 @@ ListTable dueTable(const std::vector<core::DueRow>& rows, int days, core::Calend
     table.title = ClubListsText::tr("Due");
     const QString span = counted(days, QT_TRANSLATE_N_NOOP("Words", "within %n day"),
                                  QT_TRANSLATE_N_NOOP("Words", "within %n days"));
-    table.summary = rows.empty()
-                        ? ClubListsText::tr("Nothing falls due %1.").arg(span)
-                        : ClubListsText::tr("%1 overdue, undated or %2.")
-                              .arg(counted(static_cast<int>(rows.size()),
-                                           QT_TRANSLATE_N_NOOP("Words", "%n due day"),
-                                           QT_TRANSLATE_N_NOOP("Words", "%n due days")),
-                                   span);
-    table.columns = {ClubListsText::tr("due"),  ClubListsText::tr("kit"),  ClubListsText::tr("size"),
-                     ClubListsText::tr("tag"),  ClubListsText::tr("boat"), ClubListsText::tr("rule"),
+    table.summary =
+        rows.empty()
+            ? ClubListsText::tr("Nothing falls due %1.").arg(span)
+            : ClubListsText::tr("%1 overdue, undated or %2.")
+                  .arg(counted(static_cast<int>(rows.size()), QT_TRANSLATE_N_NOOP("Words", "%n due day"),
+                               QT_TRANSLATE_N_NOOP("Words", "%n due days")),
+                       span);
+    table.columns = {ClubListsText::tr("due"), ClubListsText::tr("kit"),  ClubListsText::tr("size"),
+                     ClubListsText::tr("tag"), ClubListsText::tr("boat"), ClubListsText::tr("rule"),
                      ClubListsText::tr("why")};
     for (const core::DueRow& row : rows) {
         const bool isLater = row.due.state == core::DueState::Later;
         const Mark mark = row.due.isPassedStop() ? Mark::Look : isLater ? Mark::NotAsked : Mark::StillToFind;
-        table.lines.push_back({mark,
-                               {dueCell(row.due, today), text(row.kitType), text(row.size),
-                                codeCell(row.item), text(row.boat), ruleInWords(row.due.rule),
-                                explanationOf(row.due)}});
+        table.lines.push_back(
+            {mark,
+             {dueCell(row.due, today), text(row.kitType), text(row.size), codeCell(row.item), text(row.boat),
+              ruleInWords(row.due.rule), explanationOf(row.due)}});
         table.needsSomebody = table.needsSomebody || !isLater;
     }
     table.cautions = {dueCaution(), whoPrevails()};
@@ -182,15 +183,14 @@ ListTable logTable(const std::vector<core::LogEntry>& entries,
     table.title = ClubListsText::tr("Log");
     const auto open = static_cast<int>(std::count_if(
         entries.begin(), entries.end(), [](const core::LogEntry& entry) { return !entry.closed; }));
-    table.summary = entries.empty()
-                        ? ClubListsText::tr("The log is empty.")
-                        : ClubListsText::tr("%1 of %2.")
-                              .arg(counted(open, QT_TRANSLATE_N_NOOP("Words", "%n entry open"),
-                                           QT_TRANSLATE_N_NOOP("Words", "%n entries open")))
-                              .arg(entries.size());
-    table.columns = {ClubListsText::tr("state"), ClubListsText::tr("about"),
-                     ClubListsText::tr("day"),   ClubListsText::tr("what is the matter"),
-                     ClubListsText::tr("by"),    ClubListsText::tr("closed on"),
+    table.summary = entries.empty() ? ClubListsText::tr("The log is empty.")
+                                    : ClubListsText::tr("%1 of %2.")
+                                          .arg(counted(open, QT_TRANSLATE_N_NOOP("Words", "%n entry open"),
+                                                       QT_TRANSLATE_N_NOOP("Words", "%n entries open")))
+                                          .arg(entries.size());
+    table.columns = {ClubListsText::tr("state"),        ClubListsText::tr("about"),
+                     ClubListsText::tr("day"),          ClubListsText::tr("what is the matter"),
+                     ClubListsText::tr("by"),           ClubListsText::tr("closed on"),
                      ClubListsText::tr("what was done")};
     for (const core::LogEntry& entry : entries)
         table.lines.push_back(logLine(entry, kitTypes));
@@ -214,17 +214,17 @@ ListTable boatsTable(const std::vector<core::BoatCondition>& boats, core::Calend
                           : boat.kind == Kind::Out    ? Mark::StillToFind
                                                       : Mark::Look;
         notReady += boat.kind == Kind::NotReady;
-        table.lines.push_back({mark,
-                               {text(boat.boat), text(boat.boatClass), conditionOf(boat, today),
-                                why.join(QLatin1Char(' '))}});
+        table.lines.push_back(
+            {mark,
+             {text(boat.boat), text(boat.boatClass), conditionOf(boat, today), why.join(QLatin1Char(' '))}});
     }
-    table.summary = boats.empty()
-                        ? ClubListsText::tr("No boats yet.")
-                        : ClubListsText::tr("%1, %2 not ready.")
-                              .arg(counted(static_cast<int>(boats.size()),
-                                           QT_TRANSLATE_N_NOOP("Words", "%n boat"),
-                                           QT_TRANSLATE_N_NOOP("Words", "%n boats")))
-                              .arg(notReady);
+    table.summary =
+        boats.empty()
+            ? ClubListsText::tr("No boats yet.")
+            : ClubListsText::tr("%1, %2 not ready.")
+                  .arg(counted(static_cast<int>(boats.size()), QT_TRANSLATE_N_NOOP("Words", "%n boat"),
+                               QT_TRANSLATE_N_NOOP("Words", "%n boats")))
+                  .arg(notReady);
     table.cautions = {boardCaution()};
     table.needsSomebody = notReady > 0;
     return table;

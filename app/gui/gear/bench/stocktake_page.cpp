@@ -55,8 +55,6 @@ void StocktakePage::build() {
     addWithWord(*head, tr("Place"), m_place);
     head->setStretch(1, 1);
     head->addWidget(m_begin);
-    head->addWidget(
-        shownListButton([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); }));
     auto* foot = new QHBoxLayout;
     foot->setSpacing(spaceUnit);
     foot->addWidget(m_undo);
@@ -67,7 +65,11 @@ void StocktakePage::build() {
     signer->setStretch(1, 1);
     auto* right = new QVBoxLayout;
     right->setSpacing(spaceUnit);
-    right->addWidget(m_summary);
+    auto* summary = new QHBoxLayout;
+    summary->addWidget(m_summary, 1);
+    summary->addWidget(
+        shownListButton([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); }));
+    right->addLayout(summary);
     right->addWidget(m_list, 1);
     m_number->setFixedWidth(120);
     auto* number = new QHBoxLayout;

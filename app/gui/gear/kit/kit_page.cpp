@@ -71,12 +71,14 @@ void KitPage::build() {
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
     head->addWidget(m_typed, 1);
-    head->addWidget(listButton(readKitList));
     head->addWidget(newKit);
     auto* left = new QVBoxLayout;
     left->setSpacing(spaceUnit);
     left->addLayout(head);
-    left->addWidget(m_count);
+    auto* counting = new QHBoxLayout;
+    counting->addWidget(m_count, 1);
+    counting->addWidget(listButton(readKitList));
+    left->addLayout(counting);
     left->addWidget(m_table, 1);
     auto* body = new QHBoxLayout;
     body->setSpacing(4 * spaceUnit);
