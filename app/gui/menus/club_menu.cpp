@@ -8,10 +8,12 @@ ClubMenu::ClubMenu(QWidget* parent)
     addAction(tr("&New club file…"), QKeySequence::New, this, &ClubMenu::newPressed);
     addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &ClubMenu::importPressed);
     addSeparator();
-    addAction(tr("Back &up…"), this, &ClubMenu::backUpPressed);
-    addAction(tr("&Restore a backup…"), this, &ClubMenu::restorePressed);
-    addAction(tr("A &copy after each signed check…"), this, &ClubMenu::copyFolderPressed);
-    m_noCopies = addAction(tr("No &more copies after checks"), this, &ClubMenu::noCopiesPressed);
+    addAction(tr("Back &up…"), QKeySequence("Ctrl+Shift+B"), this, &ClubMenu::backUpPressed);
+    addAction(tr("&Restore a backup…"), QKeySequence("Ctrl+Shift+R"), this, &ClubMenu::restorePressed);
+    addAction(tr("A &copy after each signed check…"), QKeySequence("Ctrl+Shift+C"), this,
+              &ClubMenu::copyFolderPressed);
+    m_noCopies = addAction(tr("No &more copies after checks"), QKeySequence("Ctrl+Shift+N"), this,
+                           &ClubMenu::noCopiesPressed);
     m_noCopies->setVisible(false);
     addSeparator();
     addAction(tr("The &boats"), QKeySequence("Ctrl+B"), this, &ClubMenu::boatsPressed);

@@ -181,7 +181,10 @@ TEST_F(BackupStory, boatsArePrintedFromTheBoardAndACheckListFromTheMenu) {
     openWith(to);
     auto* strip = window().findChild<app::BoatStrip*>("boatStrip Bittern");
     ASSERT_NE(strip, nullptr);
-    strip->setFocus();
+    ASSERT_TRUE(support::waitFor([&] {
+        strip->setFocus();
+        return QApplication::focusWidget() == strip;
+    }));
     take("Check list on paper…");
     ASSERT_TRUE(support::waitFor([&] { return boardSaid().startsWith("Saved: "); }));
     EXPECT_EQ(m_proposed, "Check list Bittern.pdf");

@@ -65,11 +65,7 @@ void StocktakePage::build() {
     signer->setStretch(1, 1);
     auto* right = new QVBoxLayout;
     right->setSpacing(spaceUnit);
-    auto* summary = new QHBoxLayout;
-    summary->addWidget(m_summary, 1);
-    summary->addWidget(
-        shownListButton([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); }));
-    right->addLayout(summary);
+    right->addWidget(m_summary);
     right->addWidget(m_list, 1);
     m_number->setFixedWidth(120);
     auto* number = new QHBoxLayout;
@@ -82,6 +78,14 @@ void StocktakePage::build() {
     layOut(head, right, "stocktakeCautionLabel",
            tr("Signing marks as missing what the register has here and nobody has shown. A scan "
               "shows that the tag was here, not that the thing works."));
+    // Beside the caution: the rows above have no room for it.
+    auto* caution = findChild<QLabel*>("stocktakeCautionLabel");
+    layout()->removeWidget(caution);
+    auto* last = new QHBoxLayout;
+    last->addWidget(caution, 1);
+    last->addWidget(
+        shownListButton([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); }));
+    static_cast<QVBoxLayout*>(layout())->addLayout(last);
 }
 
 void StocktakePage::connectParts() {

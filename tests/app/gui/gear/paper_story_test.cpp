@@ -1,6 +1,7 @@
 #include "tests/app/gui/gear/gear_story.h"
 
 #include "app/gui/printout/paper_button.h"
+#include "app/gui/theme/language.h"
 #include "tests/app/gui/printed_text.h"
 
 #include <QAction>
@@ -60,6 +61,17 @@ TEST_F(PaperStory, everyListHasTheSameChoicesAndFitsItsPage) {
             << page;
         TearDown();
     }
+}
+
+TEST_F(PaperStory, noPageIsWiderThanItsWindowInGermanEither) {
+    app::speak("de");
+    for (const char* page : {"missing", "events", "log", "ready", "due", "manifests"}) {
+        openPage(page, {});
+        EXPECT_EQ(office().width(), 1280) << page;
+        EXPECT_EQ(child<app::PaperButton>("paperButton")->text(), "Ausgeben…");
+        TearDown();
+    }
+    app::speak("en");
 }
 
 TEST_F(PaperStory, whatIsMissingIsSavedAsPdfAndThatIsSaid) {
