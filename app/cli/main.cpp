@@ -12,6 +12,8 @@ int main(int argc, char** argv) {
     app::addBoats(line);
     app::addMissing(line);
     app::addDue(line);
+    app::addList(line);
+    app::addCheckList(line);
     app::addTags(line);
     app::addScene(line);
     app::addLog(line);

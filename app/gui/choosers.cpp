@@ -23,6 +23,7 @@ QString documents() {
 /// What the dialog offers for a file to be saved, by the name proposed.
 QString filesLike(const QString& proposed) {
     if (proposed.endsWith(QLatin1String(".csv"))) return ChoosersText::tr("CSV (*.csv)");
+    if (proposed.endsWith(QLatin1String(".tholepin"))) return clubFiles();
     if (proposed.endsWith(QLatin1String(".ics"))) return ChoosersText::tr("Calendar (*.ics)");
     return ChoosersText::tr("PDF (*.pdf)");
 }
@@ -45,6 +46,14 @@ Choosers systemChoosers() {
     choosers.openClub = [](QWidget* parent) {
         return QFileDialog::getOpenFileName(parent, ChoosersText::tr("Open a club file"), documents(),
                                             clubFiles());
+    };
+    choosers.openCopy = [](QWidget* parent) {
+        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("A backup to restore from"), documents(),
+                                            clubFiles());
+    };
+    choosers.copyFolder = [](QWidget* parent) {
+        return QFileDialog::getExistingDirectory(
+            parent, ChoosersText::tr("A folder for a copy after each signed check"), documents());
     };
     choosers.newClub = newClub;
     choosers.importFolder = [](QWidget* parent) {

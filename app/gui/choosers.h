@@ -14,6 +14,8 @@ namespace app {
 /// chosen.
 struct Choosers {
     std::function<QString(QWidget*)> openClub;
+    std::function<QString(QWidget*)> openCopy;
+    std::function<QString(QWidget*)> copyFolder;
     std::function<QString(QWidget*)> newClub;
     std::function<QString(QWidget*)> importFolder;
     std::function<QString(QWidget*)> exportFolder;

@@ -6,6 +6,7 @@
 #include "app/gui/camera/hand_scanner.h"
 #include "app/gui/camera/scan_taker.h"
 #include "app/gui/check/check_page.h"
+#include "app/gui/club/club_copies.h"
 #include "app/gui/club/import_run.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
@@ -14,6 +15,7 @@
 #include "app/gui/menus/club_menu.h"
 #include "app/gui/menus/page_menu.h"
 #include "app/gui/menus/view_menu.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/printout/printout_delivery.h"
 #include "app/gui/replaced_strip.h"
 #include "app/gui/theme/dress.h"
@@ -53,6 +55,8 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     , m_choosers(std::move(choosers))
     , m_import(new ImportRun(m_club, this))
     , m_printouts(new PrintoutDelivery(m_club, m_choosers, this))
+    , m_papers(new PaperDelivery(m_club, m_choosers, this))
+    , m_copies(new ClubCopies(m_club, m_choosers, m_time, this))
     , m_scanner(new HandScanner(*this))
     , m_progress(new QProgressBar(this)) {
     setObjectName("mainWindow");
@@ -73,6 +77,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     connect(&m_club, &ClubThread::fileReplaced, this, [this] { m_replaced->setVisible(m_isClubOpen); });
     connect(m_printouts, &PrintoutDelivery::done, this,
             [this](const QString& sentence) { m_check->printoutDone(sentence); });
+    connectCopies();
     qApp->installEventFilter(this);
     connect(m_scanner, &HandScanner::scanned, this, &MainWindow::takeScan);
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
@@ -99,6 +104,7 @@ void MainWindow::buildPages() {
     m_pages = new QStackedWidget(this);
     m_welcome = new WelcomePage(this);
     m_board = new ShedBoard(this);
+    m_board->offerPaper(m_club, m_choosers, m_time);
     m_check = new CheckPage(m_club, m_time, m_sounds, this);
     m_welcome->say({});
     m_pages->addWidget(m_welcome);
@@ -131,6 +137,7 @@ void MainWindow::connectPages() {
         if (m_isBoardFresh) startCheck(boat, phase);
     });
     connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
+    connect(m_board, &ShedBoard::backUpPressed, m_copies, &ClubCopies::backUp);
     connect(m_board, &ShedBoard::gearPagePressed, this, [this](const QString& page) {
         m_office->showPage(page);
         showOffice();
@@ -164,6 +171,7 @@ void MainWindow::buildMenus() {
     buildClubMenu();
     m_checkMenu = new CheckMenu(*m_check, menuBar());
     connect(m_checkMenu, &CheckMenu::startWanted, this, &MainWindow::startOnBoard);
+    connect(m_checkMenu, &CheckMenu::paperWanted, this, &MainWindow::saveOnPaper);
     menuBar()->addMenu(m_checkMenu);
     m_cameraMenu = new CameraMenu(m_check->camera(), menuBar());
     menuBar()->addMenu(m_cameraMenu);
@@ -175,7 +183,12 @@ void MainWindow::buildMenus() {
 
 void MainWindow::buildClubMenu() {
     auto* menu = new ClubMenu(menuBar());
+    m_clubMenu = menu;
     menuBar()->addMenu(menu);
+    connect(menu, &ClubMenu::backUpPressed, m_copies, &ClubCopies::backUp);
+    connect(menu, &ClubMenu::restorePressed, m_copies, &ClubCopies::restore);
+    connect(menu, &ClubMenu::copyFolderPressed, m_copies, &ClubCopies::chooseFolder);
+    connect(menu, &ClubMenu::noCopiesPressed, m_copies, &ClubCopies::endCopies);
     connect(menu, &ClubMenu::openPressed, this, &MainWindow::chooseClub);
     connect(menu, &ClubMenu::newPressed, this, &MainWindow::showWelcome);
     connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
@@ -309,6 +322,8 @@ void MainWindow::showBoard(const QString& saying) {
             setWindowTitle(tr("%1 · Tholepin").arg(state.club));
             m_isBoardFresh = true;
             m_board->setState(state);
+            m_board->remindOfBackup(m_copies->reminder(state.began, state.today));
+            m_clubMenu->setCopying(m_copies->isCopying());
             m_board->say(saying);
             emit boardShown();
         });
@@ -321,8 +336,38 @@ void MainWindow::startCheck(const QString& boat, core::Phase phase) {
     adaptMenus();
 }
 
+QString MainWindow::boatAtHand() const {
+    return isBoardShown() ? m_board->currentBoat() : m_check->boat();
+}
+
+/// The boat's check list to tick by hand, or the card for the wall, as a PDF.
+void MainWindow::saveOnPaper(bool card) {
+    const QString boat = boatAtHand();
+    if (!m_isClubOpen || boat.isEmpty()) return sayWhereItStands(tr("Choose a boat first."));
+    const core::CalendarDay today = m_time().today;
+    m_papers->savePdf(card ? wallCardPaper(boat, today) : checkListPaper(boat, today));
+}
+
+void MainWindow::connectCopies() {
+    connect(m_papers, &PaperDelivery::done, this, [this](const core::Result<QString>& done) {
+        sayWhereItStands(done ? *done : sentence(done.error()));
+    });
+    connect(m_copies, &ClubCopies::said, this, &MainWindow::sayWhereItStands);
+    connect(m_copies, &ClubCopies::restored, this,
+            [this](const QString& file) { openClub(file.toStdString()); });
+    connect(m_copies, &ClubCopies::changed, this, [this] {
+        m_clubMenu->setCopying(m_copies->isCopying());
+        m_board->remindOfBackup(m_copies->reminder(m_board->state().began, m_time().today));
+    });
+}
+
+/// On whatever page is shown.
+void MainWindow::sayWhereItStands(const QString& sentence) {
+    if (auto* page = dynamic_cast<ScanTaker*>(currentPage())) page->sayOfScan(sentence);
+}
+
 void MainWindow::startOnBoard(core::Phase phase) {
-    const QString boat = isBoardShown() ? m_board->currentBoat() : m_check->boat();
+    const QString boat = boatAtHand();
     if (m_isClubOpen && !boat.isEmpty()) startCheck(boat, phase);
 }
 

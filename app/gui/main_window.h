@@ -16,6 +16,9 @@ namespace app {
 
 class CameraMenu;
 class CheckMenu;
+class ClubCopies;
+class ClubMenu;
+class PaperDelivery;
 class CheckPage;
 class GearOffice;
 class HandScanner;
@@ -71,6 +74,10 @@ private:
     void buildClubMenu();
     void showWelcome();
     void buildViewMenu();
+    void connectCopies();
+    void sayWhereItStands(const QString& sentence);
+    QString boatAtHand() const; ///< of the check, or on the board; empty: none
+    void saveOnPaper(bool card);
     void chooseClub();
     void createClub(const QString& name);
     void takeOpened(const core::Outcome& opened, const QString& file);
@@ -95,6 +102,8 @@ private:
     bool m_isBoardFresh = false; ///< what the board shows is newer than what was done last
     ImportRun* m_import;
     PrintoutDelivery* m_printouts;
+    PaperDelivery* m_papers;
+    ClubCopies* m_copies;
     HandScanner* m_scanner;
     QProgressBar* m_progress;
     // Made anew with each language.
@@ -104,6 +113,7 @@ private:
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;
     GearOffice* m_office = nullptr;
+    ClubMenu* m_clubMenu = nullptr;
     CheckMenu* m_checkMenu = nullptr;
     CameraMenu* m_cameraMenu = nullptr;
     PageMenu* m_pageMenu = nullptr;

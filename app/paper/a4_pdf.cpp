@@ -36,9 +36,21 @@ QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& dra
     return bytes;
 }
 
-bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw) {
+QFont textFont(double points, bool bold) {
+    // A PDF knows no letters of the glyphs by which Inter draws "3:00" and "2 × 3", nor plain ones of
+    // ligatures: nobody could search or copy them.
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setStretch(QFont::SemiCondensed);
+    font.setLetterSpacing(QFont::PercentageSpacing, 100.5); // with any, there are no ligatures
+    font.setPointSizeF(points);
+    font.setBold(bold);
+    return font;
+}
+
+bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw, Turned turned) {
     device.setPageSize(QPageSize(QPageSize::A4));
-    device.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
+    device.setPageOrientation(turned == Turned::Yes ? QPageLayout::Landscape : QPageLayout::Portrait);
+    device.setPageMargins(QMarginsF(sideMargin, topMargin, sideMargin, footMargin), QPageLayout::Millimeter);
     QPainter painter;
     if (!painter.begin(&device)) return false;
     draw(painter);

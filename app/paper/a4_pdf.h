@@ -15,7 +15,8 @@ namespace app::a4 {
 
 constexpr int dotsPerInch = 1200;
 constexpr double dotsPerMm = dotsPerInch / 25.4;
-constexpr double pageWidth = 210, pageHeight = 297; ///< mm
+constexpr double pageWidth = 210, pageHeight = 297;                ///< mm
+constexpr double sideMargin = 15, topMargin = 14, footMargin = 12; ///< mm, of paintPages
 
 /// A font whose letters are so high on the paper.
 QFont font(const QString& family, double heightMm);
@@ -24,8 +25,13 @@ QFont font(const QString& family, double heightMm);
 /// margins are set: who draws keeps them.
 QByteArray pdf(const QString& title, const std::function<void(QPdfWriter&)>& draw);
 
+/// The font of lists and check lists, in points.
+QFont textFont(double points, bool bold = false);
+
 /// Draws a printout on a device, a printer say, within its margins. False when it cannot be painted on.
-bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw);
+enum class Turned { No, Yes };
+bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>& draw,
+                Turned turned = Turned::No);
 /// What `paint` puts on a device, as a PDF; the file is whole or as it was. False when it cannot be painted
 /// or written.
 bool savePages(const QString& file, const QString& title,

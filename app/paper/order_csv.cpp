@@ -1,8 +1,6 @@
 #include "app/paper/order_sheet.h"
 
-#include "core/base/plain_text.h"
-#include "core/exchange/csv_cell.h"
-#include "core/exchange/csv_text.h"
+#include "app/paper/csv_rows.h"
 
 #include <QString>
 
@@ -24,13 +22,9 @@ std::string isoDay(core::CalendarDay day) {
     return day.iso();
 }
 
-std::string nameOf(const std::string& name) {
-    return core::withFormulaGuard(core::visibleText(name));
-}
-
 std::vector<std::string> cellsOf(const core::ReplacementRow& row) {
-    return {nameOf(row.kitType),
-            nameOf(row.size),
+    return {csvText(row.kitType),
+            csvText(row.size),
             orEmpty(row.quantity, [](int count) { return std::to_string(count); }),
             std::to_string(row.pack),
             orEmpty(row.price, numberOf),
@@ -43,20 +37,13 @@ std::vector<std::string> cellsOf(const core::ReplacementRow& row) {
             std::to_string(row.stock)};
 }
 
-void addRow(std::string& csv, const std::vector<std::string>& cells) {
-    for (std::size_t i = 0; i < cells.size(); ++i)
-        csv += (i == 0 ? "" : ",") + core::csvCell(cells[i]);
-    csv += "\r\n";
-}
-
 } // namespace
 
 std::string orderCsv(const core::ReplacementPlan& plan) {
-    std::string csv;
-    addRow(csv, {"kit_type", "size", "quantity", "pack", "price", "cost", "order_by", "late", "first_short",
-                 "budget_year", "wanted", "stock"});
+    std::string csv = csvRow({"kit_type", "size", "quantity", "pack", "price", "cost", "order_by", "late",
+                              "first_short", "budget_year", "wanted", "stock"});
     for (const core::ReplacementRow& row : plan.rows)
-        if (row.runsShort()) addRow(csv, cellsOf(row));
+        if (row.runsShort()) csv += csvRow(cellsOf(row));
     return csv;
 }
 

@@ -223,6 +223,129 @@
     </message>
 </context>
 <context>
+    <name>CheckList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Kit, aboard</source>
+        <translation>Ausrüstung, an Bord</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>%1 · check list of %2, as asked on %3</source>
+        <translation>%1 · Prüfliste von %2, verlangt am %3</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>launched at</source>
+        <translation>ausgelaufen um</translation>
+    </message>
+    <message>
+        <source>back at</source>
+        <translation>zurück um</translation>
+    </message>
+    <message>
+        <source>driver</source>
+        <translation>Bootsführer</translation>
+    </message>
+    <message>
+        <source>crew</source>
+        <translation>Besatzung</translation>
+    </message>
+    <message>
+        <source>Nothing is open in the log</source>
+        <translation>Im Logbuch ist nichts offen</translation>
+    </message>
+    <message>
+        <source>Open in the log</source>
+        <translation>Im Logbuch offen</translation>
+    </message>
+    <message>
+        <source>Before the launch</source>
+        <translation>Vor dem Auslaufen</translation>
+    </message>
+    <message>
+        <source>After the return</source>
+        <translation>Nach der Rückkehr</translation>
+    </message>
+    <message>
+        <source>What is ticked here is in no record yet: type it into the program when it runs again.</source>
+        <translation>Was hier abgehakt ist, ist noch nirgends aufgezeichnet: ins Programm eintippen, sobald es wieder läuft.</translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>person in charge</source>
+        <translation>verantwortliche Person</translation>
+    </message>
+    <message>
+        <source>Check list of %1</source>
+        <translation>Prüfliste von %1</translation>
+    </message>
+    <message>
+        <source>%1, not required</source>
+        <translation>%1, nicht Pflicht</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, one for each on board</source>
+        <translation>%1, für jeden an Bord</translation>
+    </message>
+    <message>
+        <source>%1, or %2</source>
+        <translation>%1, oder %2</translation>
+    </message>
+    <message>
+        <source>%1 · as asked on %2</source>
+        <translation>%1 · verlangt am %2</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>* common practice, no published source.</source>
+        <translation>* gängige Praxis, ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>Wall card of %1</source>
+        <translation>Wandkarte von %1</translation>
+    </message>
+</context>
+<context>
     <name>CheckPrintout</name>
     <message>
         <source>signature: %1</source>
@@ -414,6 +537,14 @@
         <source>A folder to write the register&apos;s CSV files to</source>
         <translation>Ein Ordner für die CSV-Dateien des Verzeichnisses</translation>
     </message>
+    <message>
+        <source>A backup to restore from</source>
+        <translation>Eine Sicherung zum Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>A folder for a copy after each signed check</source>
+        <translation>Ein Ordner für eine Kopie nach jeder unterschriebenen Prüfung</translation>
+    </message>
 </context>
 <context>
     <name>ClubLog</name>
@@ -454,6 +585,17 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1.</source>
         <translation>%1.</translation>
+    </message>
+</context>
+<context>
+    <name>Copies</name>
+    <message>
+        <source>The newest backup was made %1.</source>
+        <translation>Die neueste Sicherung entstand %1.</translation>
+    </message>
+    <message>
+        <source>No backup of this club file was made on this machine yet.</source>
+        <translation>Von dieser Vereinsdatei wurde auf diesem Gerät noch keine Sicherung gemacht.</translation>
     </message>
 </context>
 <context>
@@ -3133,6 +3275,206 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Lists</name>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>open, stops it</source>
+        <translation>offen, gesperrt</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1 written off, not listed.</source>
+        <translation>%1 ausgesondert, nicht aufgeführt.</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <translation>gehört</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>next due</source>
+        <translation>nächste Fälligkeit</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Fehlt</translation>
+    </message>
+    <message>
+        <source>Nothing is missing.</source>
+        <translation>Nichts fehlt.</translation>
+    </message>
+    <message>
+        <source>%1 missing, the longest first.</source>
+        <translation>%1 vermisst, zuerst was am längsten fehlt.</translation>
+    </message>
+    <message>
+        <source>boat</source>
+        <translation>Boot</translation>
+    </message>
+    <message>
+        <source>missing since</source>
+        <translation>vermisst seit</translation>
+    </message>
+    <message>
+        <source>how it was lost from sight</source>
+        <translation>wie es aus den Augen kam</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Nothing falls due %1.</source>
+        <translation>%1 wird nichts fällig.</translation>
+    </message>
+    <message>
+        <source>%1 overdue, undated or %2.</source>
+        <translation>%1 überfällig, ohne Datum oder %2.</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>fällig</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Logbuch</translation>
+    </message>
+    <message>
+        <source>The log is empty.</source>
+        <translation>Das Logbuch ist leer.</translation>
+    </message>
+    <message>
+        <source>%1 of %2.</source>
+        <translation>%1 von %2.</translation>
+    </message>
+    <message>
+        <source>about</source>
+        <translation>worüber</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>what is the matter</source>
+        <translation>was los ist</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>closed on</source>
+        <translation>erledigt am</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>was getan wurde</translation>
+    </message>
+    <message>
+        <source>Boats</source>
+        <translation>Boote</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Launched urgently, kit incomplete: %1</source>
+        <translation>Dringend ausgelaufen, Ausrüstung unvollständig: %1</translation>
+    </message>
+    <message>
+        <source>No boats yet.</source>
+        <translation>Noch keine Boote.</translation>
+    </message>
+    <message>
+        <source>%1, %2 not ready.</source>
+        <translation>%1, davon %2 nicht klar.</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1, %2 (%3)</source>
+        <extracomment>the head of a list that is sent to somebody: %1 the list, %2 the day, %3 the club</extracomment>
+        <translation>%1, %2 (%3)</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>tag or number</source>
+        <translation>Etikett oder Zahl</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+</context>
+<context>
     <name>MakeReady</name>
     <message>
         <source>From the boat %1 to %2:</source>
@@ -3612,6 +3954,17 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Nothing runs short until %1.</source>
         <translation>Bis %1 wird nichts knapp.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperButton</name>
+    <message>
+        <source>Check list</source>
+        <translation>Prüfliste</translation>
+    </message>
+    <message>
+        <source>Wall card</source>
+        <translation>Wandkarte</translation>
     </message>
 </context>
 <context>
@@ -4848,6 +5201,34 @@ Erledigt am %1: %2</translation>
             <numerusform>%n sind überschritten oder ohne Datum.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>within %n day</source>
+        <translation>
+            <numerusform>innerhalb von %n Tag</numerusform>
+            <numerusform>innerhalb von %n Tagen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>within %n days</source>
+        <translation>
+            <numerusform>innerhalb von %n Tag</numerusform>
+            <numerusform>innerhalb von %n Tagen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n due day</source>
+        <translation>
+            <numerusform>%n Fälligkeit</numerusform>
+            <numerusform>%n Fälligkeiten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n due days</source>
+        <translation>
+            <numerusform>%n Fälligkeit</numerusform>
+            <numerusform>%n Fälligkeiten</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>app::ArrivalPanel</name>
@@ -5187,6 +5568,14 @@ Erledigt am %1: %2</translation>
         <source>&amp;Undo what was done last</source>
         <translation>Das Letzte &amp;zurücknehmen</translation>
     </message>
+    <message>
+        <source>C&amp;heck list on paper…</source>
+        <translation>Prüf&amp;liste auf Papier…</translation>
+    </message>
+    <message>
+        <source>Wall c&amp;ard…</source>
+        <translation>&amp;Wandkarte…</translation>
+    </message>
 </context>
 <context>
     <name>app::CheckPage</name>
@@ -5201,6 +5590,37 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Write the trip into the log…</source>
         <translation>Fahrt ins Logbuch schreiben…</translation>
+    </message>
+</context>
+<context>
+    <name>app::ClubCopies</name>
+    <message>
+        <source>Open a club file first.</source>
+        <translation>Zuerst eine Vereinsdatei öffnen.</translation>
+    </message>
+    <message>
+        <source>Backed up, and looked through: %1</source>
+        <translation>Gesichert und durchgesehen: %1</translation>
+    </message>
+    <message>
+        <source>Backed up to %1, but the record has a fault: %2.</source>
+        <translation>Gesichert nach %1, aber die Aufzeichnung hat einen Fehler: %2.</translation>
+    </message>
+    <message>
+        <source>Restored from %1. What was recorded after that backup is not in it.</source>
+        <translation>Wiederhergestellt aus %1. Was nach dieser Sicherung aufgezeichnet wurde, ist nicht darin.</translation>
+    </message>
+    <message>
+        <source>After each signed check a copy goes to %1; the last %2 are kept.</source>
+        <translation>Nach jeder unterschriebenen Prüfung geht eine Kopie nach %1; die letzten %2 bleiben.</translation>
+    </message>
+    <message>
+        <source>No more copies are made after checks. Those in the folder stay.</source>
+        <translation>Nach Prüfungen entstehen keine Kopien mehr. Die im Ordner bleiben.</translation>
+    </message>
+    <message>
+        <source>The copy after the last check failed. %1</source>
+        <translation>Die Kopie nach der letzten Prüfung ist misslungen. %1</translation>
     </message>
 </context>
 <context>
@@ -5228,6 +5648,22 @@ Erledigt am %1: %2</translation>
     <message>
         <source>&amp;Quit</source>
         <translation>B&amp;eenden</translation>
+    </message>
+    <message>
+        <source>Back &amp;up…</source>
+        <translation>&amp;Sichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>Sicherung &amp;wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>A &amp;copy after each signed check…</source>
+        <translation>&amp;Kopie nach jeder unterschriebenen Prüfung…</translation>
+    </message>
+    <message>
+        <source>No &amp;more copies after checks</source>
+        <translation>Keine Kopien &amp;mehr nach Prüfungen</translation>
     </message>
 </context>
 <context>
@@ -5309,6 +5745,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Nothing was filed under that: give the name of a patrol, training day or carnival that checks were filed under, or a day like 2026-03-14.</source>
         <translation>Darunter ist nichts abgelegt: den Namen einer Wache, eines Übungstags oder Fests angeben, unter dem Prüfungen abgelegt sind, oder einen Tag wie 2026-03-14.</translation>
+    </message>
+    <message>
+        <source>Event %1</source>
+        <translation>Einsatz %1</translation>
     </message>
 </context>
 <context>
@@ -5750,6 +6190,10 @@ Erledigt am %2: %3</translation>
         <source>%1 was scanned; nothing here asks for a tag.</source>
         <translation>%1 wurde gescannt; hier wird nach keinem Etikett gefragt.</translation>
     </message>
+    <message>
+        <source>Choose a boat first.</source>
+        <translation>Zuerst ein Boot wählen.</translation>
+    </message>
 </context>
 <context>
     <name>app::ManifestLinePanel</name>
@@ -6038,6 +6482,10 @@ Erledigt am %2: %3</translation>
         <source>Choose a point to change it. Maker&apos;s plate and manual decide about pressures.</source>
         <translation>Zum Ändern einen Prüfpunkt wählen. Über Drücke entscheiden Typenschild und Handbuch des Herstellers.</translation>
     </message>
+    <message>
+        <source>No boat is of this class yet: a check list is a boat&apos;s.</source>
+        <translation>Zu dieser Klasse gehört noch kein Boot: Eine Prüfliste gilt für ein Boot.</translation>
+    </message>
 </context>
 <context>
     <name>app::MissingPage</name>
@@ -6260,6 +6708,68 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::PaperButton</name>
+    <message>
+        <source>Print or save…</source>
+        <translation>Ausgeben…</translation>
+    </message>
+    <message>
+        <source>&amp;Print this list…</source>
+        <translation>Diese Liste &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF…</source>
+        <translation>Als &amp;PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;CSV…</source>
+        <translation>Als &amp;CSV speichern…</translation>
+    </message>
+    <message>
+        <source>Copy as &amp;text</source>
+        <translation>Als &amp;Text kopieren</translation>
+    </message>
+    <message>
+        <source>Print a check &amp;list…</source>
+        <translation>Prüf&amp;liste drucken…</translation>
+    </message>
+    <message>
+        <source>Save a check list as PDF…</source>
+        <translation>Prüfliste als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Print the &amp;wall card…</source>
+        <translation>&amp;Wandkarte drucken…</translation>
+    </message>
+    <message>
+        <source>Save the wall card as PDF…</source>
+        <translation>Wandkarte als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Paper check list and wall card of</source>
+        <translation>Prüfliste auf Papier und Wandkarte von</translation>
+    </message>
+</context>
+<context>
+    <name>app::PaperDelivery</name>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer.</source>
+        <translation>Das Blatt ging an den Drucker.</translation>
+    </message>
+    <message>
+        <source>The printer did not take the sheet.</source>
+        <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
+    </message>
+    <message>
+        <source>Copied as text: %1, %2. Paste it into a message.</source>
+        <translation>Als Text kopiert: %1, %2. In eine Nachricht einfügen.</translation>
+    </message>
+</context>
+<context>
     <name>app::PeopleBar</name>
     <message>
         <source>driver</source>
@@ -6370,6 +6880,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Use the camera</source>
         <translation>Kamera benutzen</translation>
+    </message>
+    <message>
+        <source>Make ready</source>
+        <translation>Klarmachen</translation>
     </message>
 </context>
 <context>
@@ -6569,6 +7083,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>a boat&apos;s tag</source>
         <translation>Bootsetikett</translation>
+    </message>
+    <message>
+        <source>Back up…</source>
+        <translation>Sichern…</translation>
     </message>
 </context>
 <context>
@@ -6780,6 +7298,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Discard</source>
         <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Stocktake</source>
+        <translation>Inventur</translation>
     </message>
 </context>
 <context>

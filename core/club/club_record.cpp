@@ -56,4 +56,10 @@ Result<int> ClubRecord::eraseMeasures(const std::string& name, const std::string
     return erased;
 }
 
+std::optional<ClubOrigin> ClubRecord::origin() const {
+    const auto oldest = factTable::oldest(*m_state->database);
+    if (!oldest) return std::nullopt;
+    return ClubOrigin{oldest->hash, factTable::recordedAt(*oldest)};
+}
+
 } // namespace core

@@ -1,13 +1,21 @@
 #pragma once
 
+#include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/record/verification.h"
 
+#include <optional>
 #include <string>
 
 namespace core {
 
 struct ClubState;
+
+/// What the record begins with.
+struct ClubOrigin {
+    std::string fact; ///< its hash: no other club's record begins with it
+    Instant at;       ///< when it was recorded
+};
 
 /// The record as a whole. See Club for what holds of every function.
 class ClubRecord {
@@ -23,6 +31,9 @@ public:
     /// earlier ones; how many that were. The facts that tell of them stay, and so does what other copies of
     /// the file hold. NotFound.
     Result<int> eraseMeasures(const std::string& person, const std::string& by);
+
+    /// Of the oldest fact; empty: the file holds none.
+    std::optional<ClubOrigin> origin() const;
 
 private:
     ClubState* m_state;

@@ -14,6 +14,8 @@ void addCheck(CommandLine& line);
 void addBoats(CommandLine& line);
 void addMissing(CommandLine& line);
 void addDue(CommandLine& line);
+void addList(CommandLine& line);
+void addCheckList(CommandLine& line);
 void addTags(CommandLine& line);
 void addScene(CommandLine& line);
 void addLog(CommandLine& line);

@@ -11,9 +11,7 @@
 #include "app/text/words.h"
 
 #include <algorithm>
-#include <charconv>
 #include <memory>
-#include <optional>
 
 namespace app {
 namespace {
@@ -21,16 +19,6 @@ namespace {
 struct DueOptions : CommonOptions {
     std::string within = "90d";
 };
-
-/// `90d` or `90`; no more than the calendar holds.
-std::optional<int> daysFrom(std::string_view text) {
-    if (text.ends_with('d')) text.remove_suffix(1);
-    int days = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), days);
-    if (error != std::errc() || end != text.data() + text.size() || days < 0 || days > 3'652'059)
-        return std::nullopt;
-    return days;
-}
 
 bool isLater(const core::DueRow& row) {
     return row.due.state == core::DueState::Later;
@@ -60,9 +48,8 @@ void sayDue(const std::vector<core::DueRow>& rows, int days, core::CalendarDay t
 }
 
 int due(const DueOptions& options) {
-    const auto days = daysFrom(options.within);
-    if (!days)
-        return failWith("'" + options.within + "' is no number of days", "--within", "write it like 90d");
+    const auto days = daysWithin(options.within);
+    if (!days) return failOfDays(options.within);
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         const auto rows = club.answers().dueList(moment.today, *days);
         if (options.json)

@@ -5,6 +5,7 @@
 #include "app/cli/terminal/terminal.h"
 
 #include <algorithm>
+#include <charconv>
 #include <csignal>
 
 namespace app {
@@ -57,6 +58,19 @@ core::Result<core::Moment> momentOf(const CommonOptions& options) {
         at = core::Instant::onLocalDay(*day, at);
     }
     return core::Moment{at, day ? *day : at.localDay()};
+}
+
+std::optional<int> daysWithin(std::string_view text) {
+    if (text.ends_with('d')) text.remove_suffix(1);
+    int days = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), days);
+    if (error != std::errc() || end != text.data() + text.size() || days < 0 || days > 3'652'059)
+        return std::nullopt;
+    return days;
+}
+
+int failOfDays(const std::string& text) {
+    return failWith("'" + text + "' is no number of days", "--within", "write it like 90d");
 }
 
 int withClub(const CommonOptions& options, core::Club::Access access,

@@ -6,7 +6,9 @@
 #include "core/club/club.h"
 
 #include <functional>
+#include <optional>
 #include <string>
+#include <string_view>
 
 namespace app {
 
@@ -25,6 +27,10 @@ void takeCommon(Command& command, CommonOptions& options, Takes takes = Takes::C
 /// --at if given, else --today at the present time of day, else now. BadInput for a day or instant that is
 /// none.
 core::Result<core::Moment> momentOf(const CommonOptions& options);
+
+/// `90d` or `90`; no more than the calendar holds. Empty: no number of days, of which failOfDays tells.
+std::optional<int> daysWithin(std::string_view text);
+int failOfDays(const std::string& text);
 
 /// Opens the club file and goes on with it; else the error's exit code.
 int withClub(const CommonOptions& options, core::Club::Access access,

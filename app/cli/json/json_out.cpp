@@ -289,6 +289,14 @@ std::string codesJson(const std::vector<std::string>& codes) {
     return written({{"codes", codes}});
 }
 
+std::string listJson(const std::string& list, const std::string& file, int rows) {
+    return written({{"list", list}, {"file", file}, {"rows", rows}});
+}
+
+std::string checkListJson(const std::string& boat, const std::string& file, int pages) {
+    return written({{"boat", boat}, {"file", file}, {"pages", pages}});
+}
+
 std::string fileJson(const std::string& file) {
     return written({{"file", file}});
 }

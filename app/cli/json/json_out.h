@@ -50,6 +50,8 @@ std::string logEntryJson(const core::LogEntry& entry);
 std::string closedJson(const std::string& entry);
 std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines);
 std::string codesJson(const std::vector<std::string>& codes);
+std::string listJson(const std::string& list, const std::string& file, int rows);
+std::string checkListJson(const std::string& boat, const std::string& file, int pages);
 std::string fileJson(const std::string& file); ///< {"file": …}: what was written
 std::string tagsJson(const std::string& file, int sheets, const std::vector<core::TagLabel>& labels);
 

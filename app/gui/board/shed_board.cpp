@@ -1,15 +1,19 @@
 #include "app/gui/board/shed_board.h"
 
 #include "app/gui/camera/camera_panel.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/cautions.h"
+#include "app/text/errors.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
+#include "core/club/club_record.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -41,13 +45,16 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
 } // namespace
 
 BoardState readBoard(const core::Club& club, core::CalendarDay today) {
-    BoardState state{text(club.name()),          today, club.answers().boatConditions(today),
-                     club.checks().unfinished(), 0,     0};
+    BoardState state{.club = text(club.name()),
+                     .today = today,
+                     .boats = club.answers().boatConditions(today),
+                     .unfinished = club.checks().unfinished()};
     // A place may have a boat's name.
     std::erase_if(state.unfinished,
                   [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
     state.missing = static_cast<int>(club.answers().missingItems().size());
     state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
+    if (const auto origin = club.record().origin()) state.began = origin->at;
     return state;
 }
 
@@ -83,13 +90,16 @@ BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
 
 ShedBoard::ShedBoard(QWidget* parent)
     : QWidget(parent)
-    , m_state{{}, core::CalendarDay::fromNumber(1), {}, {}, 0, 0}
+    , m_state{.club = {}, .today = core::CalendarDay::fromNumber(1), .boats = {}, .unfinished = {}}
     , m_title(wordsIn("boatName", {}, this))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
     , m_due(new QPushButton(this))
     , m_said(wordsIn("quiet", {}, this))
+    , m_reminder(wordsIn("look", {}, this))
+    , m_backUp(wordsButton(this, tr("Back up…"), "boardBackUpButton"))
+    , m_gear(new QHBoxLayout)
     , m_camera(new CameraPanel(this)) {
     setObjectName("shedBoard");
     m_missing->setObjectName("missingLine");
@@ -124,13 +134,19 @@ ShedBoard::ShedBoard(QWidget* parent)
     layout->addWidget(m_title);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
-    auto* gear = new QHBoxLayout;
+    m_reminder->setObjectName("backupReminder");
+    auto* reminder = new QHBoxLayout;
+    reminder->addWidget(m_reminder, 1);
+    reminder->addWidget(m_backUp);
+    layout->addLayout(reminder);
+    remindOfBackup({});
     for (QPushButton* line : {m_missing, m_due}) {
         line->setProperty("role", "plain");
-        gear->addWidget(line);
+        m_gear->addWidget(line);
     }
-    gear->addStretch(1);
-    layout->addLayout(gear);
+    m_gear->addStretch(1);
+    layout->addLayout(m_gear);
+    connect(m_backUp, &QPushButton::clicked, this, &ShedBoard::backUpPressed);
     connect(m_missing, &QPushButton::clicked, this, [this] { emit gearPagePressed("missing"); });
     connect(m_due, &QPushButton::clicked, this, [this] { emit gearPagePressed("due"); });
 }
@@ -189,6 +205,30 @@ QString ShedBoard::currentBoat() const {
 
 void ShedBoard::say(const QString& sentence) {
     m_said->setText(sentence);
+}
+
+void ShedBoard::remindOfBackup(const QString& sentence) {
+    m_reminder->setText(sentence);
+    m_reminder->setVisible(!sentence.isEmpty());
+    m_backUp->setVisible(!sentence.isEmpty());
+}
+
+void ShedBoard::offerPaper(ClubThread& club, const Choosers& choosers, const TimeSource& time) {
+    auto* paper = new PaperButton(club, choosers, time, this);
+    paper->setProperty("role", "plain");
+    paper->offerList([](const core::Club& open, core::CalendarDay today) {
+        return readList(open, ClubList::Boats, today);
+    });
+    paper->offerCheckLists([this] {
+        QStringList boats;
+        for (const core::BoatCondition& boat : m_state.boats)
+            boats << text(boat.boat);
+        return boats;
+    });
+    m_gear->addWidget(paper);
+    connect(paper, &PaperButton::done, this, [this](const core::Result<QString>& sentence) {
+        say(sentence ? *sentence : withCapital(errorLine(sentence.error())) + QLatin1Char('.'));
+    });
 }
 
 bool ShedBoard::takeScan(const QString& text, core::SeenBy /*how*/) {

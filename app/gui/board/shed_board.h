@@ -2,6 +2,8 @@
 
 #include "app/gui/board/boat_strip.h"
 #include "app/gui/camera/scan_taker.h"
+#include "app/gui/choosers.h"
+#include "app/gui/club/club_thread.h"
 #include "core/answers/board.h"
 #include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
@@ -10,10 +12,12 @@
 
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QLabel;
 class QPushButton;
+class QHBoxLayout;
 class QVBoxLayout;
 
 namespace app {
@@ -27,7 +31,8 @@ struct BoardState {
     std::vector<core::BoatCondition> boats;
     std::vector<core::OpenCheck> unfinished;
     int missing = 0;
-    int dueSoon = 0; ///< rows of the due list within `dueWithin` days
+    int dueSoon = 0;                      ///< rows of the due list within `dueWithin` days
+    std::optional<core::Instant> began{}; ///< the club
 };
 inline constexpr int dueWithin = 30;
 
@@ -49,7 +54,10 @@ public:
     const BoardState& state() const { return m_state; }
     /// The boat whose strip has the keyboard; empty when none has.
     QString currentBoat() const;
-    void say(const QString& sentence);          ///< what became of a code typed here
+    void say(const QString& sentence);            ///< what became of a code typed here
+    void remindOfBackup(const QString& sentence); ///< empty: nothing is to be said
+    /// Lets the boats be printed, saved or copied, and their check lists.
+    void offerPaper(ClubThread& club, const Choosers& choosers, const TimeSource& time);
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
     bool takeScan(const QString& text, core::SeenBy how) override;
     void sayOfScan(const QString& sentence) override { say(sentence); }
@@ -57,6 +65,7 @@ public:
 signals:
     void boatPressed(const QString& boat, core::Phase phase); ///< `phase`: what it needs next
     void codeScanned(const QString& text);
+    void backUpPressed();
     void importPressed();                    ///< of a board without boats
     void gearPagePressed(const QString& id); ///< see GearOffice
 
@@ -73,6 +82,9 @@ private:
     QPushButton* m_missing;
     QPushButton* m_due;
     QLabel* m_said;
+    QLabel* m_reminder;
+    QPushButton* m_backUp; ///< beside the reminder
+    QHBoxLayout* m_gear;   ///< the lines for the gear officer
     CameraPanel* m_camera;
 };
 

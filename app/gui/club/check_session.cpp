@@ -88,6 +88,7 @@ void CheckSession::takeWritten(Written done) {
     for (const auto& [step, text] : done.steps) {
         if (!self) return;
         if (step && step->isLast()) m_waiting.clear();
+        if (step && step->what == FlowStep::What::Signed) m_club.noteSigned();
         if (step)
             emit stepped(*step, text);
         else

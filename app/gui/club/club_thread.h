@@ -64,7 +64,11 @@ public:
         });
     }
 
+    /// Whoever signed a check says so.
+    void noteSigned() { emit checkSigned(); }
+
 signals:
+    void checkSigned();                    ///< a check of any kind, and its signature is on disk
     void failed(const core::Error& error); ///< the disk, or a record of the file
     void fileReplaced(); ///< the file is no longer at its path: nothing is recorded any more
 

@@ -16,6 +16,9 @@ CheckMenu::CheckMenu(CheckPage& page, QWidget* parent)
               [this] { emit startWanted(core::Phase::Launch); });
     addAction(tr("&Return check of this boat"), QKeySequence("Ctrl+R"), this,
               [this] { emit startWanted(core::Phase::Return); });
+    addAction(tr("C&heck list on paper…"), QKeySequence("Ctrl+Shift+L"), this,
+              [this] { emit paperWanted(false); });
+    addAction(tr("Wall c&ard…"), QKeySequence("Ctrl+Shift+W"), this, [this] { emit paperWanted(true); });
     addSeparator();
     addOfCheck(tr("&Sign…"), QKeySequence("Ctrl+Return"), &CheckPage::beginSigning);
     addOfCheck(tr("Save for &later"), QKeySequence::Save, &CheckPage::leaveWanted);

@@ -24,6 +24,8 @@ public:
 signals:
     void startWanted(core::Phase phase); ///< of the boat that the board or the check stands on
 
+    void paperWanted(bool card); ///< a check list to tick by hand, or the card for the wall, of that boat
+
 private:
     template <class Does>
     void addOfCheck(const QString& text, const QKeySequence& keys, Does does);

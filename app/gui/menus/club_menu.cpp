@@ -8,9 +8,21 @@ ClubMenu::ClubMenu(QWidget* parent)
     addAction(tr("&New club file…"), QKeySequence::New, this, &ClubMenu::newPressed);
     addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &ClubMenu::importPressed);
     addSeparator();
+    addAction(tr("Back &up…"), QKeySequence("Ctrl+Shift+B"), this, &ClubMenu::backUpPressed);
+    addAction(tr("&Restore a backup…"), QKeySequence("Ctrl+Shift+R"), this, &ClubMenu::restorePressed);
+    addAction(tr("A &copy after each signed check…"), QKeySequence("Ctrl+Shift+C"), this,
+              &ClubMenu::copyFolderPressed);
+    m_noCopies = addAction(tr("No &more copies after checks"), QKeySequence("Ctrl+Shift+N"), this,
+                           &ClubMenu::noCopiesPressed);
+    m_noCopies->setVisible(false);
+    addSeparator();
     addAction(tr("The &boats"), QKeySequence("Ctrl+B"), this, &ClubMenu::boatsPressed);
     addSeparator();
     addAction(tr("&Quit"), QKeySequence("Ctrl+Q"), this, &ClubMenu::quitPressed);
+}
+
+void ClubMenu::setCopying(bool isCopying) {
+    m_noCopies->setVisible(isCopying);
 }
 
 } // namespace app

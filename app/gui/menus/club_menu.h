@@ -11,12 +11,22 @@ class ClubMenu : public QMenu {
 public:
     explicit ClubMenu(QWidget* parent = nullptr);
 
+    /// Whether copies go to a folder after each signed check, and so can be ended.
+    void setCopying(bool isCopying);
+
 signals:
     void openPressed();
     void newPressed();
     void importPressed();
+    void backUpPressed();
+    void restorePressed();
+    void copyFolderPressed();
+    void noCopiesPressed();
     void boatsPressed();
     void quitPressed();
+
+private:
+    QAction* m_noCopies;
 };
 
 } // namespace app

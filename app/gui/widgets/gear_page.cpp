@@ -1,5 +1,6 @@
 #include "app/gui/widgets/gear_page.h"
 
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
@@ -49,6 +50,26 @@ QVBoxLayout& GearPage::column(int above) {
     return *column;
 }
 
+PaperButton* GearPage::paperButton() {
+    auto* button = new PaperButton(tools().club, tools().choosers, tools().time, this);
+    connect(button, &PaperButton::done, this,
+            [this](const core::Result<QString>& sentence) { sayDone(sentence); });
+    return button;
+}
+
+PaperButton*
+GearPage::listButton(const std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)>& read) {
+    PaperButton* button = paperButton();
+    button->offerList(read);
+    return button;
+}
+
+PaperButton* GearPage::shownListButton(const std::function<ListTable()>& shown) {
+    PaperButton* button = paperButton();
+    button->offerShown(shown);
+    return button;
+}
+
 void GearPage::addCaution(QVBoxLayout& column, const char* name, const QString& caution) {
     auto* label = wordsLabel(this, "footnote", name);
     label->setText(caution);
@@ -59,8 +80,12 @@ void GearPage::addCaution(QVBoxLayout& column, const char* name, const QString& 
 }
 
 void GearPage::sayOfScan(const QString& sentence) {
-    if (!hasSaidLabel() && layout()) layout()->addWidget(saidLabel("pageSaidLabel"));
     say(sentence, true);
+}
+
+void GearPage::say(const QString& sentence, bool toLookAt) {
+    if (!hasSaidLabel() && layout() && !sentence.isEmpty()) layout()->addWidget(saidLabel("pageSaidLabel"));
+    GearPart::say(sentence, toLookAt);
 }
 
 void GearPage::showEvent(QShowEvent* event) {

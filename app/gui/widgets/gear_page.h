@@ -17,8 +17,10 @@ class QVBoxLayout;
 
 namespace app {
 
+class PaperButton;
 class SaidLabel;
 class Sounds;
+struct ListTable;
 
 /// What a page of the gear officer's works with. The club and the sounds outlive every page.
 struct GearTools {
@@ -101,11 +103,20 @@ class GearPage : public GearPart, public ScanTaker {
 public:
     /// Reads anew what the page shows.
     virtual void refresh() = 0;
-    /// A page that has no place for what it says gets one at its foot.
     void sayOfScan(const QString& sentence) override;
 
 protected:
     using GearPart::GearPart;
+
+    /// A button by which a list is printed, saved or copied, see PaperButton: what `read` gives on the club's
+    /// thread, or what is shown. What becomes of it is said on the page.
+    PaperButton*
+    listButton(const std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)>& read);
+    PaperButton* shownListButton(const std::function<ListTable()>& shown);
+    PaperButton* paperButton(); ///< that offers nothing yet
+
+    /// A page that has no place for what it says gets one at its foot.
+    void say(const QString& sentence, bool toLookAt = false) override;
 
     /// The page's parts one beneath the other, as far from its edges as on every page; `above`: pixels.
     QVBoxLayout& column(int above);

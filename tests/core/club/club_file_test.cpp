@@ -1,6 +1,7 @@
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
+#include "core/club/club_copy.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_record.h"
 #include "core/club/club_register.h"
@@ -58,6 +59,25 @@ TEST(ClubFile, createsOnceAndOpensAgain) {
     ASSERT_FALSE(again);
     EXPECT_EQ(again.error().kind(), ErrorKind::FileExists);
     EXPECT_EQ(bytesOf(file), before);
+}
+
+/// What a copy is known to be of, and since when the club is.
+TEST(ClubFile, originStaysAsItWasInTheFileAndItsCopiesAndIsAnotherInAnotherFile) {
+    const support::ScratchFolder folder;
+    const core::Instant before = core::Instant::now();
+    auto club = Club::create(folder / "a.tholepin", "Harbour club");
+    ASSERT_TRUE(club);
+    const auto origin = club->record().origin();
+    ASSERT_TRUE(origin);
+    EXPECT_EQ(origin->fact.size(), 64u) << "SHA-256 in hex";
+    EXPECT_GE(origin->at, before);
+    EXPECT_LE(origin->at, core::Instant::now());
+    std::ofstream(folder / "boats.csv") << "boat,boat_class\nTeal,inflatable\n";
+    ASSERT_TRUE(club->register_().importCsv(folder.path(), before.localDay(), false));
+    EXPECT_EQ(club->record().origin()->fact, origin->fact);
+    ASSERT_TRUE(core::copyClub(folder / "a.tholepin", folder / "copy.tholepin", false));
+    EXPECT_EQ(Club::open(folder / "copy.tholepin")->record().origin()->fact, origin->fact);
+    EXPECT_NE(Club::create(folder / "b.tholepin", "Harbour club")->record().origin()->fact, origin->fact);
 }
 
 TEST(ClubFile, refusesWhatIsNoClubFile) {

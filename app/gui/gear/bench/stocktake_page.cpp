@@ -2,6 +2,8 @@
 
 #include "app/gui/camera/scan_words.h"
 #include "app/gui/gear/bench/stocktake_words.h"
+#include "app/gui/printout/paper_button.h"
+#include "app/gui/printout/shown_list.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -76,6 +78,14 @@ void StocktakePage::build() {
     layOut(head, right, "stocktakeCautionLabel",
            tr("Signing marks as missing what the register has here and nobody has shown. A scan "
               "shows that the tag was here, not that the thing works."));
+    // Beside the caution: the rows above have no room for it.
+    auto* caution = findChild<QLabel*>("stocktakeCautionLabel");
+    layout()->removeWidget(caution);
+    auto* last = new QHBoxLayout;
+    last->addWidget(caution, 1);
+    last->addWidget(
+        shownListButton([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); }));
+    static_cast<QVBoxLayout*>(layout())->addLayout(last);
 }
 
 void StocktakePage::connectParts() {

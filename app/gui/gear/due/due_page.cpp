@@ -1,12 +1,14 @@
 #include "app/gui/gear/due/due_page.h"
 
 #include "app/gui/gear/due/due_chart.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/cautions.h"
 #include "app/text/text.h"
 #include "core/club/club_answers.h"
@@ -77,6 +79,8 @@ void DuePage::build() {
     addWithWord(*head, tr("kit type"), m_kitTypes);
     addWithWord(*head, tr("size"), m_sizes);
     head->addWidget(m_tableButton);
+    head->addWidget(
+        shownListButton([this] { return dueTable(shownRows(), daysOfDueMonths(m_today), m_today); }));
     QVBoxLayout& layout = column(spaceUnit);
     layout.addLayout(head);
     layout.addWidget(m_stack, 13);
@@ -124,6 +128,14 @@ void DuePage::fillSizes() {
 
 DueFilter DuePage::filter() const {
     return {m_kitTypes->currentData().toString(), m_sizes->currentData().toString()};
+}
+
+/// Of the kit that is chosen, all months.
+std::vector<core::DueRow> DuePage::shownRows() const {
+    std::vector<core::DueRow> rows;
+    for (const DueMonth& month : m_calendar.months)
+        rows.insert(rows.end(), month.rows.begin(), month.rows.end());
+    return rows;
 }
 
 void DuePage::showCalendar() {

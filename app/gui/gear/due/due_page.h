@@ -41,6 +41,7 @@ private:
     void showLines(int month, const std::vector<ListRow>& lines);
     void showTable(bool table);
     DueFilter filter() const;
+    std::vector<core::DueRow> shownRows() const;
 
     core::CalendarDay m_today;
     std::vector<core::DueRow> m_rows;

@@ -4,9 +4,11 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/new_kit_panel.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_answers.h"
@@ -73,7 +75,10 @@ void KitPage::build() {
     auto* left = new QVBoxLayout;
     left->setSpacing(spaceUnit);
     left->addLayout(head);
-    left->addWidget(m_count);
+    auto* counting = new QHBoxLayout;
+    counting->addWidget(m_count, 1);
+    counting->addWidget(listButton(readKitList));
+    left->addLayout(counting);
     left->addWidget(m_table, 1);
     auto* body = new QHBoxLayout;
     body->setSpacing(4 * spaceUnit);

@@ -1,12 +1,14 @@
 #include "app/gui/gear/log/log_page.h"
 
 #include "app/gui/camera/held_field.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_kit.h"
@@ -51,6 +53,9 @@ void LogPage::build() {
     connect(newEntry, &QPushButton::clicked, this, &LogPage::beginNew);
     auto* head = new QHBoxLayout;
     head->addWidget(m_summary, 1);
+    head->addWidget(listButton([](const core::Club& club, core::CalendarDay today) {
+        return readList(club, ClubList::Log, today);
+    }));
     head->addWidget(newEntry);
     auto* body = new QHBoxLayout;
     body->setSpacing(4 * spaceUnit);

@@ -6,6 +6,7 @@
 #include "app/gui/gear/manifests/manifest_rows.h"
 #include "app/gui/gear/manifests/manifest_versions.h"
 #include "app/gui/gear/manifests/side_scroll.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -78,6 +79,9 @@ void ManifestsPage::build() {
     addWithWord(*head, tr("of"), m_owners);
     m_owners->setAccessibleName(tr("class of boat, or boat"));
     head->addWidget(m_summary, 1);
+    PaperButton* paper = paperButton();
+    paper->offerCheckList([this] { return boatOnPaper(); });
+    head->addWidget(paper);
     head->addWidget(m_export);
     head->addWidget(m_import);
     auto* body = new QHBoxLayout;
@@ -171,6 +175,15 @@ core::ManifestOwner ManifestsPage::owner() const {
     return {chosen.startsWith(ofBoat) ? core::ManifestOwner::Kind::Boat
                                       : core::ManifestOwner::Kind::BoatClass,
             chosen.mid(1).toStdString()};
+}
+
+/// The boat that is chosen, of a class the first of its boats.
+QString ManifestsPage::boatOnPaper() {
+    const core::ManifestOwner chosen = owner();
+    if (chosen.kind == core::ManifestOwner::Kind::Boat) return text(chosen.name);
+    const auto boats = m_answer ? m_answer->record.boatsOf(chosen.name) : std::vector<std::string>();
+    if (boats.empty()) say(tr("No boat is of this class yet: a check list is a boat's."), true);
+    return boats.empty() ? QString() : text(boats.front());
 }
 
 /// The first class when none is chosen yet; on the club's thread.

@@ -54,6 +54,7 @@ private:
     void showNothing();
     void fillOwners(const Read& read);
     core::ManifestOwner owner() const;
+    QString boatOnPaper(); ///< whose check list is printed; empty: there is none, and that is said
     const core::ManifestVersion* version() const; ///< an earlier one that is shown; null: today's
     void showTable();
     std::array<QWidget*, 3> besides() const; ///< what may stand beside the table, one at a time

@@ -1,6 +1,8 @@
 #include "app/gui/gear/missing/event_page.h"
 
 #include "app/gui/gear/missing/event_words.h"
+#include "app/gui/printout/paper_button.h"
+#include "app/gui/printout/shown_list.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -48,6 +50,9 @@ void EventPage::build() {
     addWithWord(*head, tr("Event, or day"), m_event);
     head->setStretch(1, 1);
     head->addWidget(showIt);
+    head->addWidget(shownListButton([this] {
+        return tableOf(tr("Event %1").arg(m_event->currentText()), m_summary->text(), m_lines->rows());
+    }));
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(head);
     layout.addWidget(m_summary);

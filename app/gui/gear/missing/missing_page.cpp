@@ -3,12 +3,14 @@
 #include "app/gui/camera/code_capture.h"
 #include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/gear/missing/missing_words.h"
+#include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/cautions.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -53,7 +55,12 @@ void MissingPage::build() {
     body->addWidget(m_list, 10);
     body->addWidget(buildChain(), 12);
     QVBoxLayout& layout = column(2 * spaceUnit);
-    layout.addWidget(m_summary);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_summary, 1);
+    head->addWidget(listButton([](const core::Club& club, core::CalendarDay today) {
+        return readList(club, ClubList::Missing, today);
+    }));
+    layout.addLayout(head);
     layout.addLayout(body, 1);
     layout.addWidget(saidLabel("missingSaidLabel"));
     layout.addLayout(buildFoot());

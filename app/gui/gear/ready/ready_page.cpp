@@ -2,6 +2,8 @@
 
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
+#include "app/gui/printout/paper_button.h"
+#include "app/gui/printout/shown_list.h"
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
@@ -71,6 +73,11 @@ void ReadyPage::build() {
     head->addWidget(m_planButton);
     head->addWidget(m_progress, 1);
     head->addStretch(1);
+    head->addWidget(shownListButton([this] {
+        std::vector<ListRow> rows = m_boats->rows();
+        rows.insert(rows.end(), m_lines->rows().begin(), m_lines->rows().end());
+        return tableOf(tr("Make ready"), m_answer->text() + QLatin1Char(' ') + m_goals->text(), rows);
+    }));
     auto* body = new QHBoxLayout;
     body->setSpacing(3 * spaceUnit);
     body->addWidget(m_left, 10);
