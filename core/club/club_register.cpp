@@ -69,6 +69,11 @@ Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, co
     });
 }
 
+Result<TableLayout> ClubRegister::layoutToChooseFrom(const Workbook& workbook,
+                                                     const ClubSheetChoices& choices) const {
+    return guarded([&] { return core::layoutToChooseFrom(workbook, choices, m_state->registerStore); });
+}
+
 Outcome ClubRegister::exportCsv(const std::filesystem::path& folder,
                                 const std::vector<std::string>& measuresOf) const {
     return guarded([&] { return exportSheets(m_state->registerStore, folder, measuresOf); });
