@@ -7,8 +7,11 @@
 #include "app/gui/camera/scan_taker.h"
 #include "app/gui/check/check_page.h"
 #include "app/gui/club/import_run.h"
+#include "app/gui/club/new_club.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/gear/setup/set_up_notes.h"
+#include "app/gui/gear/spreadsheet/spreadsheet_page.h"
 #include "app/gui/menus/camera_menu.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
@@ -24,7 +27,9 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/answers/set_up.h"
 #include "core/club/club_register.h"
+#include "core/exchange/csv_import.h"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -96,7 +101,7 @@ void MainWindow::build() {
 
 void MainWindow::buildPages() {
     m_pages = new QStackedWidget(this);
-    m_welcome = new WelcomePage(this);
+    m_welcome = new WelcomePage(m_choosers, this);
     m_board = new ShedBoard(this);
     m_check = new CheckPage(m_club, m_time, m_sounds, this);
     m_welcome->say({});
@@ -134,6 +139,8 @@ void MainWindow::connectPages() {
         m_office->showPage(page);
         showOffice();
     });
+    connect(m_board, &ShedBoard::setUpPutAway, this, &MainWindow::putSetUpAway);
+    connect(m_office, &GearOffice::boardWanted, this, [this] { showBoard(); });
     connect(m_office, &GearOffice::pageWanted, this, &MainWindow::showOffice);
     connect(m_office, &GearOffice::pageShown, this, &MainWindow::adaptMenus);
     connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
@@ -176,8 +183,12 @@ void MainWindow::buildClubMenu() {
     auto* menu = new ClubMenu(menuBar());
     menuBar()->addMenu(menu);
     connect(menu, &ClubMenu::openPressed, this, &MainWindow::chooseClub);
-    connect(menu, &ClubMenu::newPressed, this, &MainWindow::showWelcome);
+    connect(menu, &ClubMenu::newPressed, this, [this] {
+        showWelcome();
+        m_welcome->beginNew();
+    });
     connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
+    connect(menu, &ClubMenu::spreadsheetPressed, this, &MainWindow::importSpreadsheet);
     connect(menu, &ClubMenu::boatsPressed, this, [this] {
         if (m_isClubOpen) showBoard();
     });
@@ -267,11 +278,22 @@ void MainWindow::chooseClub() {
     if (!file.isEmpty()) openClub(file.toStdString());
 }
 
-void MainWindow::createClub(const QString& name) {
-    const QString file = m_choosers.newClub(this);
-    if (file.isEmpty()) return;
-    m_club.create(file.toStdString(), name.toStdString(),
-                  [this, file](const core::Outcome& opened) { takeOpened(opened, file); });
+void MainWindow::createClub(const NewClub& wanted) {
+    m_club.create(
+        wanted.file.toStdString(), [wanted, today = m_time().today] { return makeClub(wanted, today); },
+        [this, wanted](const core::Result<core::ImportPlan>& plan) {
+            m_welcome->takeMade(wanted, plan);
+            if (!plan || !plan->rejected.empty()) return;
+            takeOpened(core::Done{}, wanted.file);
+            goOnWith(wanted);
+        });
+}
+
+/// A new club sees what is still to do.
+void MainWindow::goOnWith(const NewClub& made) {
+    m_office->showPage("setup");
+    showOffice();
+    if (made.begins == NewClub::Begins::Spreadsheet) importSpreadsheet();
 }
 
 void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
@@ -303,8 +325,13 @@ void MainWindow::showBoard(const QString& saying) {
     adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
     m_club.ask(
-        this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
+        this,
+        [today = m_time().today, notes = SetUpNotes(m_club.file())](core::Club& club) {
+            return readBoard(club, today, notes.isWanted() ? BoardReads::SetUpToo : BoardReads::Boats,
+                             notes.arePrinted());
+        },
         [this, saying](const BoardState& state) {
+            if (core::isSetUp(state.setUp)) SetUpNotes(m_club.file()).noteDone();
             setWindowTitle(tr("%1 · Tholepin").arg(state.club));
             m_isBoardFresh = true;
             m_board->setState(state);
@@ -368,6 +395,18 @@ void MainWindow::importFolder() {
     m_progress->setVisible(true);
     statusBar()->setVisible(true);
     m_import->start(folder, m_time().today);
+}
+
+void MainWindow::importSpreadsheet() {
+    if (!m_isClubOpen) return;
+    m_office->showPage("spreadsheet");
+    showOffice();
+    if (auto* page = qobject_cast<SpreadsheetPage*>(m_office->page("spreadsheet"))) page->chooseFile();
+}
+
+void MainWindow::putSetUpAway() {
+    SetUpNotes(m_club.file()).putAway(true);
+    showBoard();
 }
 
 void MainWindow::readPictures(bool folder) {

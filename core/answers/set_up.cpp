@@ -41,7 +41,8 @@ std::vector<SetUpTick> setUpOf(const SetUpValues& values) {
 }
 
 bool isSetUp(const std::vector<SetUpTick>& ticks) {
-    return std::all_of(ticks.begin(), ticks.end(), [](const SetUpTick& tick) { return tick.isDone; });
+    return !ticks.empty() &&
+           std::all_of(ticks.begin(), ticks.end(), [](const SetUpTick& tick) { return tick.isDone; });
 }
 
 } // namespace core

@@ -39,6 +39,6 @@ struct SetUpTick {
 /// rule is an example as long as its source begins with that word; a club without a rule has not looked at
 /// them. Pure.
 std::vector<SetUpTick> setUpOf(const SetUpValues& values);
-bool isSetUp(const std::vector<SetUpTick>& ticks); ///< every step is done
+bool isSetUp(const std::vector<SetUpTick>& ticks); ///< every step is done; not of none
 
 } // namespace core

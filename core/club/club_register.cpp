@@ -69,6 +69,10 @@ Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, co
     });
 }
 
+Result<TableLayout> ClubRegister::layoutOf(const Workbook& workbook, const ClubSheetChoices& choices) const {
+    return guarded([&] { return core::layoutOf(workbook, choices, m_state->registerStore); });
+}
+
 Result<TableLayout> ClubRegister::layoutToChooseFrom(const Workbook& workbook,
                                                      const ClubSheetChoices& choices) const {
     return guarded([&] { return core::layoutToChooseFrom(workbook, choices, m_state->registerStore); });

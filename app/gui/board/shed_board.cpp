@@ -1,5 +1,6 @@
 #include "app/gui/board/shed_board.h"
 
+#include "app/gui/board/set_up_strip.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
@@ -40,7 +41,7 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
 
 } // namespace
 
-BoardState readBoard(const core::Club& club, core::CalendarDay today) {
+BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads reads, bool arePrinted) {
     BoardState state{text(club.name()),          today, club.answers().boatConditions(today),
                      club.checks().unfinished(), 0,     0};
     // A place may have a boat's name.
@@ -48,6 +49,7 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today) {
                   [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
     state.missing = static_cast<int>(club.answers().missingItems().size());
     state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
+    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted);
     return state;
 }
 
@@ -85,6 +87,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     : QWidget(parent)
     , m_state{{}, core::CalendarDay::fromNumber(1), {}, {}, 0, 0}
     , m_title(wordsIn("boatName", {}, this))
+    , m_setUp(new SetUpStrip(this))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
@@ -122,6 +125,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_title);
+    layout->addWidget(m_setUp);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
     auto* gear = new QHBoxLayout;
@@ -131,6 +135,8 @@ ShedBoard::ShedBoard(QWidget* parent)
     }
     gear->addStretch(1);
     layout->addLayout(gear);
+    connect(m_setUp, &SetUpStrip::goOnPressed, this, [this] { emit gearPagePressed("setup"); });
+    connect(m_setUp, &SetUpStrip::putAwayPressed, this, &ShedBoard::setUpPutAway);
     connect(m_missing, &QPushButton::clicked, this, [this] { emit gearPagePressed("missing"); });
     connect(m_due, &QPushButton::clicked, this, [this] { emit gearPagePressed("due"); });
 }
@@ -148,6 +154,7 @@ void ShedBoard::setState(const BoardState& state) {
                                  QT_TRANSLATE_N_NOOP("Words", "%n date overdue or due within 30 days"),
                                  QT_TRANSLATE_N_NOOP("Words", "%n dates overdue or due within 30 days")));
     m_said->clear();
+    m_setUp->setTicks(state.setUp);
     fillStrips();
 }
 

@@ -3,6 +3,7 @@
 #include "app/gui/board/boat_strip.h"
 #include "app/gui/camera/scan_taker.h"
 #include "core/answers/board.h"
+#include "core/answers/set_up.h"
 #include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
@@ -19,6 +20,7 @@ class QVBoxLayout;
 namespace app {
 
 class CameraPanel;
+class SetUpStrip;
 
 /// What the shed board shows, read from the club file in one go.
 struct BoardState {
@@ -27,12 +29,15 @@ struct BoardState {
     std::vector<core::BoatCondition> boats;
     std::vector<core::OpenCheck> unfinished;
     int missing = 0;
-    int dueSoon = 0; ///< rows of the due list within `dueWithin` days
+    int dueSoon = 0;                         ///< rows of the due list within `dueWithin` days
+    std::vector<core::SetUpTick> setUp = {}; ///< empty: nobody asked
 };
 inline constexpr int dueWithin = 30;
 
-/// Reads it; on the club's thread.
-BoardState readBoard(const core::Club& club, core::CalendarDay today);
+/// Reads it; on the club's thread. `arePrinted`: the club's tags, for what is still to be set up.
+enum class BoardReads { Boats, SetUpToo };
+BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads reads = BoardReads::Boats,
+                     bool arePrinted = false);
 
 /// What a boat needs next.
 core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::OpenCheck>& unfinished);
@@ -57,7 +62,8 @@ public:
 signals:
     void boatPressed(const QString& boat, core::Phase phase); ///< `phase`: what it needs next
     void codeScanned(const QString& text);
-    void importPressed();                    ///< of a board without boats
+    void importPressed(); ///< of a board without boats
+    void setUpPutAway();
     void gearPagePressed(const QString& id); ///< see GearOffice
 
 protected:
@@ -68,6 +74,7 @@ private:
 
     BoardState m_state;
     QLabel* m_title;
+    SetUpStrip* m_setUp;
     QWidget* m_strips;
     QVBoxLayout* m_stripLayout;
     QPushButton* m_missing;

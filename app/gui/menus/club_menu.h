@@ -15,6 +15,7 @@ signals:
     void openPressed();
     void newPressed();
     void importPressed();
+    void spreadsheetPressed();
     void boatsPressed();
     void quitPressed();
 };

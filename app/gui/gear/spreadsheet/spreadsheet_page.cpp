@@ -1,0 +1,457 @@
+#include "app/gui/gear/spreadsheet/spreadsheet_page.h"
+
+#include "app/gui/gear/manifests/side_scroll.h"
+#include "app/gui/gear/spreadsheet/column_meanings.h"
+#include "app/gui/gear/spreadsheet/sheet_questions.h"
+#include "app/gui/gear/spreadsheet/sheet_table_model.h"
+#include "app/gui/gear/spreadsheet/sheet_table_view.h"
+#include "app/gui/gear/spreadsheet/sheet_words.h"
+#include "app/gui/gear/spreadsheet/told_words.h"
+#include "app/gui/theme/tab_order.h"
+#include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/labels.h"
+#include "app/text/register_words.h"
+#include "app/text/text.h"
+#include "app/text/words.h"
+#include "core/base/error_code.h"
+#include "core/club/club_register.h"
+
+#include <QCheckBox>
+#include <QFileInfo>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QStyle>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace app {
+namespace {
+
+using core::SheetId;
+
+constexpr std::array made{SheetId::KitTypes, SheetId::Sizes, SheetId::Places, SheetId::People};
+/// What a row may be, the usual first.
+constexpr std::array kinds{SheetId::Items,    SheetId::People,   SheetId::Boats,     SheetId::Places,
+                           SheetId::KitTypes, SheetId::Sizes,    SheetId::LifeRules, SheetId::ManifestLines,
+                           SheetId::Points,   SheetId::Services, SheetId::Parts,     SheetId::Happenings,
+                           SheetId::Use,      SheetId::Log};
+
+/// Whether rows of that kind name such things, so that they may be missing.
+bool names(SheetId kind, SheetId other) {
+    const auto& columns = core::sheet(kind).columns;
+    if (other == SheetId::Sizes) return kind == SheetId::Items;
+    return std::any_of(columns.begin(), columns.end(),
+                       [&](const core::Column& column) { return column.refersTo == other && kind != other; });
+}
+
+} // namespace
+
+SpreadsheetPage::SpreadsheetPage(GearTools given, QWidget* parent)
+    : GearPage(std::move(given), "spreadsheetPage", parent)
+    , m_choose(wordsButton(this, tr("Choose a spreadsheet…"), "spreadsheetChooseButton", true))
+    , m_file(wordsLabel(this, "remark", "spreadsheetFileLabel"))
+    , m_below(new QWidget(this))
+    , m_tables(new ChoiceBox(m_below))
+    , m_kind(new ChoiceBox(m_below))
+    , m_questions(new SheetQuestions)
+    , m_model(new SheetTableModel(this))
+    , m_table(new SheetTableView(*m_model, m_below))
+    , m_meanings(new ColumnMeanings(*m_table, m_below))
+    , m_row(wordsLabel(m_below, "look", "spreadsheetRowLabel"))
+    , m_summary(wordsLabel(m_below, "heading", "spreadsheetSummaryLabel"))
+    , m_next(wordsButton(m_below, tr("Next refused row"), "spreadsheetNextButton"))
+    , m_import(wordsButton(m_below, tr("Import all rows"), "spreadsheetImportButton", true)) {
+    build();
+    connectParts();
+    adapt();
+}
+
+SpreadsheetPage::~SpreadsheetPage() = default;
+
+void SpreadsheetPage::build() {
+    auto* file = new QHBoxLayout;
+    file->setSpacing(2 * spaceUnit);
+    file->addWidget(m_choose);
+    file->addWidget(m_file, 1);
+    auto* layout = new QVBoxLayout(m_below);
+    layout->setContentsMargins({});
+    layout->setSpacing(spaceUnit);
+    layout->addLayout(buildHead());
+    layout->addLayout(buildMake());
+    auto* questions = new SideScroll(m_questions, m_below);
+    questions->setMaximumHeight(2 * (fingerHeight() + spaceUnit));
+    layout->addWidget(questions);
+    layout->addWidget(buildTable(), 1);
+    layout->addWidget(m_row);
+    layout->addWidget(m_summary);
+    layout->addLayout(buildFoot());
+    QVBoxLayout& page = column(2 * spaceUnit);
+    page.addLayout(file);
+    page.addWidget(saidLabel("spreadsheetSaidLabel"));
+    page.addWidget(m_below, 1);
+    page.addStretch(0);
+}
+
+QLayout* SpreadsheetPage::buildHead() {
+    m_kind->setObjectName("spreadsheetKindBox");
+    m_kind->takeRoom(14);
+    for (const SheetId kind : kinds)
+        m_kind->addItem(rowKindInWords(kind), static_cast<int>(kind));
+    m_tables->setObjectName("spreadsheetSheetBox");
+    m_tables->takeRoom(8);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(spaceUnit);
+    addWithWord(*row, tr("Each row is"), m_kind);
+    row->addSpacing(2 * spaceUnit);
+    addWithWord(*row, tr("on the sheet"), m_tables);
+    row->addStretch(1);
+    return row;
+}
+
+QLayout* SpreadsheetPage::buildMake() {
+    auto* row = new QHBoxLayout;
+    row->setSpacing(2 * spaceUnit);
+    auto* label = wordsLabel(m_below, "quiet", "spreadsheetMakeLabel");
+    label->setText(tr("Make what is missing:"));
+    label->setWordWrap(false);
+    row->addWidget(label);
+    for (const SheetId sheet : made) {
+        auto* box = new QCheckBox(rowsInWords(sheet), m_below);
+        const std::string_view name = core::sheet(sheet).name();
+        box->setObjectName(QStringLiteral("make ") +
+                           QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+        box->setAccessibleName(tr("make missing %1").arg(rowsInWords(sheet)));
+        row->addWidget(box);
+        m_make.push_back({box, sheet});
+    }
+    row->addStretch(1);
+    return row;
+}
+
+QWidget* SpreadsheetPage::buildTable() {
+    m_table->setObjectName("spreadsheetTable");
+    m_table->setAccessibleName(tr("the rows of the spreadsheet"));
+    auto* both = new QWidget(m_below);
+    m_table->setParent(both);
+    m_meanings->setParent(both);
+    auto* column = new QVBoxLayout(both);
+    column->setContentsMargins({});
+    column->setSpacing(spaceUnit / 2);
+    column->addWidget(m_meanings);
+    column->addWidget(m_table, 1);
+    return both;
+}
+
+QLayout* SpreadsheetPage::buildFoot() {
+    auto* foot = new QHBoxLayout;
+    foot->setSpacing(spaceUnit);
+    foot->addWidget(m_next);
+    foot->addStretch(1);
+    foot->addWidget(m_import);
+    return foot;
+}
+
+void SpreadsheetPage::connectParts() {
+    connect(m_choose, &QPushButton::clicked, this, &SpreadsheetPage::chooseFile);
+    connect(m_kind, &QComboBox::currentIndexChanged, this,
+            [this] { setKind(static_cast<SheetId>(m_kind->currentData().toInt())); });
+    connect(m_tables, &QComboBox::currentIndexChanged, this, [this] {
+        m_choices.table = m_tables->currentData().toString().toStdString();
+        m_choices.columns.clear();
+        plan();
+    });
+    for (const MakeBox& each : m_make)
+        connect(each.box, &QCheckBox::toggled, this, [this, sheet = each.sheet](bool isMade) {
+            if (isMade)
+                m_choices.make.insert(sheet);
+            else
+                m_choices.make.erase(sheet);
+            plan();
+        });
+    connect(m_meanings, &ColumnMeanings::meaningChosen, this, &SpreadsheetPage::chooseMeaning);
+    connect(m_questions, &SheetQuestions::daysTold, this, [this](core::DayOrder days) {
+        m_choices.days = days;
+        plan();
+    });
+    connect(m_questions, &SheetQuestions::wordTold, this,
+            [this](const QString& column, const QString& word, const QString& ours) {
+                m_choices.words[{column.toStdString(), word.toStdString()}] = ours.toStdString();
+                keepTold(QString::fromStdString(tools().club.file().string()), m_choices.sheet,
+                         m_choices.words);
+                plan();
+            });
+    connect(m_table, &SheetTableView::rowChanged, this, &SpreadsheetPage::showCurrentRow);
+    connect(m_next, &QPushButton::clicked, this, &SpreadsheetPage::goToRefused);
+    connect(m_import, &QPushButton::clicked, this, &SpreadsheetPage::importIt);
+}
+
+/// The register may have changed meanwhile.
+void SpreadsheetPage::refresh() {
+    if (m_book) plan();
+}
+
+void SpreadsheetPage::chooseFile() {
+    const QString path = tools().choosers.spreadsheet ? tools().choosers.spreadsheet(this) : QString();
+    if (!path.isEmpty()) readFile(path);
+}
+
+void SpreadsheetPage::readFile(const QString& path) {
+    struct Read {
+        std::optional<core::Workbook> book;
+        std::optional<core::Error> error;
+        SheetId kind = SheetId::Items;
+    };
+    m_isReading = true;
+    say(tr("%1 is being read…").arg(text(QFileInfo(path).fileName())));
+    adapt();
+    read(
+        [file = path.toStdString()](core::Club& club) {
+            auto book = core::readWorkbook(std::filesystem::path(file));
+            if (!book) return Read{std::nullopt, book.error()};
+            const SheetId kind = kindOf(club, *book);
+            return Read{std::move(book).value(), std::nullopt, kind};
+        },
+        [this, path](Read read) {
+            m_isReading = false;
+            if (read.error) {
+                adapt();
+                return sayError(*read.error); // what was read before stays
+            }
+            takeBook(path, std::move(*read.book), read.kind);
+        });
+}
+
+/// The kind of rows of which the most columns are known, and that says what each row is about.
+SheetId SpreadsheetPage::kindOf(const core::Club& club, const core::Workbook& book) {
+    SheetId best = SheetId::Items;
+    std::ptrdiff_t most = 0;
+    for (const SheetId kind : kinds) {
+        core::ClubSheetChoices choices;
+        choices.sheet = kind;
+        const auto layout = club.register_().layoutOf(book, choices);
+        if (!layout) continue;
+        const auto known =
+            std::count_if(layout->columns.begin(), layout->columns.end(),
+                          [](const core::TableColumn& column) { return !column.meaning.empty(); });
+        if (known > most) {
+            most = known;
+            best = kind;
+        }
+    }
+    return best;
+}
+
+void SpreadsheetPage::takeBook(const QString& path, core::Workbook book, SheetId kind) {
+    m_book = std::make_shared<const core::Workbook>(std::move(book));
+    m_choices = {};
+    m_planned = {};
+    m_file->setText(text(QFileInfo(path).fileName()));
+    m_file->setToolTip(text(path));
+    m_questions->clear();
+    m_meanings->clear();
+    m_model->clear();
+    say({});
+    {
+        const QSignalBlocker quiet(m_tables);
+        m_tables->clear();
+        m_tables->addItem(tr("the fullest"), QString());
+        for (const core::SheetTable& table : m_book->tables)
+            m_tables->addItem(text(table.name), QString::fromStdString(table.name));
+    }
+    m_tables->setEnabled(m_book->tables.size() > 1);
+    for (const MakeBox& each : m_make) {
+        const QSignalBlocker quiet(each.box);
+        each.box->setChecked(false);
+    }
+    const QSignalBlocker quiet(m_kind);
+    m_kind->setCurrentIndex(m_kind->findData(static_cast<int>(kind)));
+    setKind(kind);
+    m_kind->setFocus(Qt::OtherFocusReason);
+}
+
+void SpreadsheetPage::setKind(SheetId sheet) {
+    m_choices.sheet = sheet;
+    m_choices.columns.clear(); // meanings of other rows
+    m_choices.words = toldWords(QString::fromStdString(tools().club.file().string()), sheet);
+    for (const MakeBox& each : m_make) {
+        each.box->setVisible(names(sheet, each.sheet));
+        if (!names(sheet, each.sheet))
+            m_choices.make.erase(each.sheet);
+        else if (each.box->isChecked())
+            m_choices.make.insert(each.sheet);
+    }
+    m_below->findChild<QLabel*>("spreadsheetMakeLabel")
+        ->setVisible(std::any_of(m_make.begin(), m_make.end(),
+                                 [&](const MakeBox& each) { return names(sheet, each.sheet); }));
+    plan();
+}
+
+/// A meaning that another column had goes over to this one.
+void SpreadsheetPage::chooseMeaning(const QString& heading, const QString& meaning) {
+    const std::string own = heading.toStdString(), means = meaning.toStdString();
+    const auto set = [&](const std::string& name, const std::string& what) {
+        const auto found = std::find_if(m_choices.columns.begin(), m_choices.columns.end(),
+                                        [&](const auto& each) { return each.first == name; });
+        if (found == m_choices.columns.end())
+            m_choices.columns.emplace_back(name, what);
+        else
+            found->second = what;
+    };
+    if (!means.empty() && m_planned.layout)
+        for (const core::TableColumn& column : m_planned.layout->columns)
+            if (column.meaning == means && column.heading != own) set(column.heading, {});
+    set(own, means);
+    plan();
+}
+
+SpreadsheetPage::Planned SpreadsheetPage::planned(core::Club& club, const core::Workbook& book,
+                                                  const core::ClubSheetChoices& choices,
+                                                  core::CalendarDay today) {
+    Planned planned;
+    if (auto layout = club.register_().layoutToChooseFrom(book, choices)) planned.layout = std::move(*layout);
+    auto plan = club.register_().importClubSheet(book, choices, today, true);
+    if (plan)
+        planned.plan = std::move(*plan);
+    else
+        planned.error = plan.error();
+    return planned;
+}
+
+/// One plan at a time: a choice that is changed meanwhile is planned when that one is there.
+void SpreadsheetPage::plan() {
+    if (!m_book) return;
+    m_mustPlan = m_isPlanning;
+    if (m_isPlanning) return;
+    m_isPlanning = true;
+    adapt();
+    read([book = m_book, choices = m_choices,
+          day = today()](core::Club& club) { return planned(club, *book, choices, day); },
+         [this](Planned planned) {
+             m_isPlanning = false;
+             takePlan(std::move(planned));
+             if (m_mustPlan) plan();
+         });
+}
+
+void SpreadsheetPage::takePlan(Planned planned) {
+    m_planned = std::move(planned);
+    showLayout();
+    showQuestions();
+    showPlan();
+    adapt();
+}
+
+void SpreadsheetPage::showLayout() {
+    if (!m_planned.layout) return m_model->clear();
+    const core::TableLayout& layout = *m_planned.layout;
+    const auto isSame = [](const core::TableColumn& a, const core::TableColumn& b) {
+        return a.at == b.at && a.heading == b.heading;
+    };
+    const core::TableLayout& shown = m_model->layout();
+    if (shown.table != layout.table || shown.headingRow != layout.headingRow ||
+        !std::equal(shown.columns.begin(), shown.columns.end(), layout.columns.begin(), layout.columns.end(),
+                    isSame))
+        m_model->setTable(m_book, layout);
+    m_meanings->setLayoutOf(layout, m_choices.sheet, SheetTableModel::ownColumns);
+}
+
+void SpreadsheetPage::showQuestions() {
+    if (m_planned.error && m_planned.error->code == core::ErrorCode::DayAmbiguous)
+        m_questions->askForDays(QString::fromStdString(m_planned.error->arguments.front()), m_choices.days);
+    SheetQuestions::Asked asked;
+    SheetQuestions::Words told;
+    for (const auto& [where, ours] : m_choices.words)
+        if (m_planned.layout && m_planned.layout->meaning(where.first)) told.emplace(where, ours);
+    if (m_planned.plan)
+        for (const core::RejectedRow& row : m_planned.plan->plan.rejected) {
+            if (row.reason.code != core::ErrorCode::CellNotAChoice) continue;
+            for (const core::TableColumn& column : m_planned.plan->layout.columns) {
+                if (column.heading != row.column) continue;
+                const std::pair where(column.meaning, m_model->textAt(row.row, column.at));
+                if (std::find(asked.begin(), asked.end(), where) == asked.end()) asked.push_back(where);
+            }
+        }
+    m_questions->askForWords(m_choices.sheet, asked, told);
+    tabAsLaidOut(*this);
+    m_meanings->putBehind(*m_make.back().box);
+}
+
+void SpreadsheetPage::showPlan() {
+    std::vector<core::RejectedRow> rejected;
+    if (m_planned.plan) rejected = m_planned.plan->plan.rejected;
+    const bool isRefused = !rejected.empty();
+    m_model->setRejected(std::move(rejected));
+    m_table->setReasonShown(isRefused);
+    if (m_planned.error) {
+        m_summary->setText(withCapital(errorLine(*m_planned.error)) + QLatin1Char('.'));
+    } else if (m_planned.plan) {
+        const core::ImportPlan& plan = m_planned.plan->plan;
+        std::set<int> rows;
+        for (const core::RejectedRow& row : plan.rejected)
+            rows.insert(row.row);
+        if (isRefused)
+            m_summary->setText(
+                counted(static_cast<int>(rows.size()),
+                        QT_TRANSLATE_N_NOOP("Words", "%n row is refused, so nothing is imported yet: "
+                                                     "choose otherwise here, or mend the spreadsheet."),
+                        QT_TRANSLATE_N_NOOP("Words", "%n rows are refused, so nothing is imported yet: "
+                                                     "choose otherwise here, or mend the spreadsheet.")));
+        else if (plan.changes.empty())
+            m_summary->setText(tr("Nothing would change: all of it is in the register already."));
+        else
+            m_summary->setText(planInWords(plan));
+    }
+    showCurrentRow();
+}
+
+void SpreadsheetPage::goToRefused() {
+    const int row =
+        m_model->nextRefused(m_table->currentIndex().isValid() ? m_table->currentIndex().row() : -1);
+    if (row < 0) return;
+    m_table->goTo(row);
+    m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void SpreadsheetPage::showCurrentRow() {
+    m_row->setText(withCapital(m_model->reasonOf(m_table->currentIndex().row())));
+    m_row->setVisible(!m_row->text().isEmpty());
+}
+
+void SpreadsheetPage::importIt() {
+    m_isPlanning = true;
+    say(tr("The rows are being imported…"));
+    adapt();
+    read([book = m_book, choices = m_choices, day = today()](
+             core::Club& club) { return club.register_().importClubSheet(*book, choices, day, false); },
+         [this](const core::Result<core::ClubSheetPlan>& done) {
+             m_isPlanning = false;
+             if (!done)
+                 sayError(done.error());
+             else if (done->plan.rejected.empty())
+                 say(tr("Imported. %1").arg(planInWords(done->plan)));
+             else
+                 say({}); // somebody wrote meanwhile: the new plan says which rows
+             plan();
+         });
+}
+
+void SpreadsheetPage::adapt() {
+    m_below->setVisible(m_book != nullptr);
+    if (!m_book) m_file->setText(tr("An .xlsx, .ods, .csv or .tsv file, such as the club's list of kit."));
+    m_choose->setProperty("role", m_book ? "" : "usual");
+    m_choose->style()->unpolish(m_choose);
+    m_choose->style()->polish(m_choose);
+    m_choose->setEnabled(!m_isReading);
+    const bool isGood =
+        m_planned.plan && m_planned.plan->plan.rejected.empty() && !m_planned.plan->plan.changes.empty();
+    m_import->setEnabled(isGood && !isBusy());
+    m_next->setVisible(m_planned.plan && !m_planned.plan->plan.rejected.empty());
+    if (m_isPlanning && m_book && !m_planned.layout) m_summary->setText(tr("The rows are being looked at…"));
+}
+
+} // namespace app
