@@ -7,11 +7,9 @@
 #include "app/gui/camera/scan_taker.h"
 #include "app/gui/check/check_page.h"
 #include "app/gui/club/import_run.h"
-#include "app/gui/club/new_club.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/setup/set_up_notes.h"
-#include "app/gui/gear/spreadsheet/spreadsheet_page.h"
 #include "app/gui/menus/camera_menu.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
@@ -29,7 +27,6 @@
 #include "app/text/words.h"
 #include "core/answers/set_up.h"
 #include "core/club/club_register.h"
-#include "core/exchange/csv_import.h"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -278,24 +275,6 @@ void MainWindow::chooseClub() {
     if (!file.isEmpty()) openClub(file.toStdString());
 }
 
-void MainWindow::createClub(const NewClub& wanted) {
-    m_club.create(
-        wanted.file.toStdString(), [wanted, today = m_time().today] { return makeClub(wanted, today); },
-        [this, wanted](const core::Result<core::ImportPlan>& plan) {
-            m_welcome->takeMade(wanted, plan);
-            if (!plan || !plan->rejected.empty()) return;
-            takeOpened(core::Done{}, wanted.file);
-            goOnWith(wanted);
-        });
-}
-
-/// A new club sees what is still to do.
-void MainWindow::goOnWith(const NewClub& made) {
-    m_office->showPage("setup");
-    showOffice();
-    if (made.begins == NewClub::Begins::Spreadsheet) importSpreadsheet();
-}
-
 void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     m_isClubOpen = static_cast<bool>(opened);
     m_replaced->setVisible(false);
@@ -395,18 +374,6 @@ void MainWindow::importFolder() {
     m_progress->setVisible(true);
     statusBar()->setVisible(true);
     m_import->start(folder, m_time().today);
-}
-
-void MainWindow::importSpreadsheet() {
-    if (!m_isClubOpen) return;
-    m_office->showPage("spreadsheet");
-    showOffice();
-    if (auto* page = qobject_cast<SpreadsheetPage*>(m_office->page("spreadsheet"))) page->chooseFile();
-}
-
-void MainWindow::putSetUpAway() {
-    SetUpNotes(m_club.file()).putAway(true);
-    showBoard();
 }
 
 void MainWindow::readPictures(bool folder) {

@@ -31,8 +31,11 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     layout->setSpacing(spaceUnit);
     layout->addWidget(wordsIn("boatName", tr("No club file is open."), this));
     layout->addWidget(m_said);
-    layout->addWidget(wordsIn("remark", tr("One file holds a club's boats, kit and record. Open it:"), this));
-    layout->addWidget(m_open, 0, Qt::AlignLeft);
+    auto* open = new QHBoxLayout;
+    open->setSpacing(2 * spaceUnit);
+    open->addWidget(m_open);
+    open->addWidget(wordsIn("remark", tr("One file holds a club's boats, kit and record."), this), 1);
+    layout->addLayout(open);
     layout->addSpacing(2 * spaceUnit);
     layout->addWidget(wordsIn("heading", tr("Or start a new club file"), this));
     layout->addWidget(m_new);

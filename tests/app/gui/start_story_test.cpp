@@ -8,6 +8,7 @@
 
 #include "app/gui/board/set_up_strip.h"
 #include "app/gui/board/shed_board.h"
+#include "app/gui/camera/hand_scanner.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/spreadsheet/spreadsheet_page.h"
 #include "app/gui/main_window.h"
@@ -43,6 +44,7 @@ protected:
             },
             choosers);
         m_window->setCameraWanted(false);
+        m_window->handScanner().setClock([this] { return m_keyMs; });
         m_window->show();
         m_window->activateWindow();
         ASSERT_TRUE(waitFor([&] { return m_window->isActiveWindow(); }));
@@ -64,10 +66,17 @@ protected:
         const auto* shown = child<QLabel>(label);
         return shown->isVisible() ? shown->text() : QString();
     }
+    /// As a person types: a scanner is quicker.
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        m_keyMs += 80;
         QTest::keyClick(QApplication::focusWidget(), key, modifiers);
     }
-    void type(const QString& text) { QTest::keyClicks(QApplication::focusWidget(), text); }
+    void type(const QString& text) {
+        for (const QChar letter : text) {
+            m_keyMs += 80;
+            QTest::keyClick(QApplication::focusWidget(), letter.toLatin1());
+        }
+    }
     /// By Tab alone, as somebody without a mouse goes there.
     void tabTo(const char* name) {
         for (int i = 0; i < 60 && QApplication::focusWidget()->objectName() != name; ++i)
@@ -95,9 +104,8 @@ protected:
         press(Qt::Key_Return);
     }
     bool isOnPage(const char* id) {
-        return waitFor([&] {
-            return window().gearOffice().isVisible() && window().gearOffice().currentPage() == id;
-        });
+        return waitFor(
+            [&] { return window().gearOffice().isVisible() && window().gearOffice().currentPage() == id; });
     }
     core::Club stored(const char* name) {
         auto club = core::Club::open(m_folder / name, core::Club::Access::ReadOnly);
@@ -109,6 +117,7 @@ protected:
     QString m_chosenFile;
 
 private:
+    qint64 m_keyMs = 0;
     std::unique_ptr<app::MainWindow> m_window;
 };
 
@@ -202,7 +211,8 @@ TEST_F(StartStory, aClubThatIsOpenStaysOpenWhereANewOneIsRefused) {
     start();
     ASSERT_TRUE(waitFor([&] { return !said("clubFileSaidLabel").isEmpty(); }));
     QTest::keySequence(&window(), QKeySequence("Ctrl+B"));
-    ASSERT_TRUE(waitFor([&] { return window().isBoardShown() && window().board().state().club == "Lake club"; }));
+    ASSERT_TRUE(
+        waitFor([&] { return window().isBoardShown() && window().board().state().club == "Lake club"; }));
 }
 
 TEST_F(StartStory, theBoardSaysWhatIsToDoUntilItIsPutAway) {
@@ -213,7 +223,8 @@ TEST_F(StartStory, theBoardSaysWhatIsToDoUntilItIsPutAway) {
     QTest::keySequence(&window(), QKeySequence("Ctrl+B"));
     auto* strip = window().board().findChild<app::SetUpStrip*>();
     ASSERT_TRUE(waitFor([&] { return strip->isVisible(); }));
-    EXPECT_TRUE(said("setUpStripLabel").contains("Still to do: boats, people")) << said("setUpStripLabel").toStdString();
+    EXPECT_TRUE(said("setUpStripLabel").contains("Still to do: boats, people"))
+        << said("setUpStripLabel").toStdString();
     tabTo("setUpAwayButton");
     press(Qt::Key_Return);
     ASSERT_TRUE(waitFor([&] { return !strip->isVisible(); }));

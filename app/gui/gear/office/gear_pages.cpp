@@ -85,7 +85,7 @@ void addGearPages(GearOffice& office, const GearTools& given) {
         [tools](QWidget* in) { return new RecordPage(tools, in); });
     add("setup", GearPagesText::tr("Set &up"), "Ctrl+Alt+8",
         [tools](QWidget* in) { return new SetUpPage(tools, in); });
-    add("spreadsheet", GearPagesText::tr("Sprea&dsheet"), "Ctrl+Alt+9",
+    add("spreadsheet", GearPagesText::tr("&Import"), "Ctrl+Alt+9",
         [tools](QWidget* in) { return new SpreadsheetPage(tools, in); });
 }
 

@@ -170,7 +170,7 @@ ListRow FitOutDraft::rowOfLine(int line) const {
     const auto at = static_cast<std::size_t>(line);
     const core::FitOutLine& wanted = m_lines[at];
     const int count = countOf(keyOf(line));
-    const bool isFilled = wanted.there + count >= wanted.line.quantity;
+    const bool isFilled = wanted.lacking() == 0; // what is new is not there before it is registered
     QStringList remark;
     if (count > 0) remark << FitOutText::tr("%1 new").arg(count);
     if (count == 1) remark << aboutThing(m_things[at].front(), line);

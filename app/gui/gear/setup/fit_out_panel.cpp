@@ -266,7 +266,7 @@ void FitOutPanel::showForm() {
     m_count->setEnabled(!key.isEmpty() && m_draft.hasNumber(key));
     m_count->setValue(things);
     const auto hintOf = [&](FitOutDraft::Field field) {
-        return m_draft.differs(key, field) ? tr("not the same for all") : tr("2026-03-14, 2026-03 or 2026");
+        return m_draft.differs(key, field) ? tr("not the same for all") : tr("2026-03, say");
     };
     for (const DayEdit& day : m_days) {
         day.edit->setEnabled(things > 0);
@@ -277,7 +277,7 @@ void FitOutPanel::showForm() {
     m_serial->setEnabled(things == 1);
     const QString serial = key.isEmpty() ? QString() : text(m_draft.serialOf(key));
     if (m_serial->text().trimmed() != serial) m_serial->setText(serial);
-    m_serial->setPlaceholderText(things > 1 ? tr("choose one of them below its line") : QString());
+    m_serial->setPlaceholderText(things > 1 ? tr("one by one") : QString());
     showChoices(key.isEmpty() || things == 0 ? nullptr : m_draft.kitTypeOf(key));
 }
 

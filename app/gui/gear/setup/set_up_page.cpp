@@ -23,7 +23,6 @@ SetUpPage::SetUpPage(GearTools given, QWidget* parent)
     : GearPage(std::move(given), "setUpPage", parent)
     , m_summary(wordsLabel(this, "heading", "setUpSummaryLabel"))
     , m_spreadsheet(wordsButton(this, tr("Import a spreadsheet…"), "setUpSpreadsheetButton"))
-    , m_printed(wordsButton(this, tr("The tags are printed"), "setUpPrintedButton"))
     , m_away(wordsButton(this, {}, "setUpPutAwayButton"))
     , m_stack(new QStackedWidget(this))
     , m_fitOut(new FitOutPanel(tools(), this)) {
@@ -32,10 +31,6 @@ SetUpPage::SetUpPage(GearTools given, QWidget* parent)
     column(2 * spaceUnit).addWidget(m_stack);
     connect(m_fitOut, &FitOutPanel::leaveWanted, this, &SetUpPage::showSteps);
     connect(m_spreadsheet, &QPushButton::clicked, this, [this] { tools().showPage("spreadsheet"); });
-    connect(m_printed, &QPushButton::clicked, this, [this] {
-        SetUpNotes(tools().club.file()).notePrinted();
-        refresh();
-    });
     connect(m_away, &QPushButton::clicked, this, [this] {
         SetUpNotes notes(tools().club.file());
         notes.putAway(notes.isWanted());
@@ -61,13 +56,11 @@ QWidget* SetUpPage::buildSteps() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    for (QPushButton* button : {m_printed, m_away})
-        button->setProperty("role", "plain");
+    m_away->setProperty("role", "plain");
     auto* foot = new QHBoxLayout;
     foot->setSpacing(spaceUnit);
     foot->addWidget(m_spreadsheet);
     foot->addStretch(1);
-    foot->addWidget(m_printed);
     foot->addWidget(m_away);
     auto* steps = new QWidget;
     auto* layout = new QVBoxLayout(steps);
@@ -88,14 +81,16 @@ void SetUpPage::refresh() {
 
 void SetUpPage::take(const std::vector<core::SetUpTick>& ticks) {
     m_ticks = ticks;
-    m_summary->setText(setUpInWords(ticks));
+    const auto done = std::count_if(ticks.begin(), ticks.end(), [](const auto& tick) { return tick.isDone; });
+    m_summary->setText(core::isSetUp(ticks)
+                           ? setUpInWords(ticks)
+                           : tr("%1 of %2 are done, in any order.").arg(done).arg(ticks.size()));
     bool isFirst = true;
     for (std::size_t i = 0; i < std::min(ticks.size(), m_rows.size()); ++i) {
         m_rows[i]->setTick(ticks[i]);
         m_rows[i]->setUsual(isFirst && !ticks[i].isDone);
         isFirst = isFirst && ticks[i].isDone;
     }
-    m_printed->setVisible(!ticks[static_cast<std::size_t>(core::SetUpStep::Tags)].isDone);
     adaptAway();
 }
 

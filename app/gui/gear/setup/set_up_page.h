@@ -35,7 +35,6 @@ private:
     std::vector<SetUpRow*> m_rows;
     QLabel* m_summary;
     QPushButton* m_spreadsheet;
-    QPushButton* m_printed;
     QPushButton* m_away;
     QStackedWidget* m_stack;
     FitOutPanel* m_fitOut;

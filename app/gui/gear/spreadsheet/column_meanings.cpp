@@ -15,12 +15,17 @@
 #include <algorithm>
 
 namespace app {
+namespace {
+
+constexpr int listHeight = 48;
+
+} // namespace
 
 ColumnMeanings::ColumnMeanings(QTableView& table, QWidget* parent)
     : QWidget(parent)
     , m_table(table) {
     setObjectName("columnMeanings");
-    setFixedHeight(fingerHeight() + 2 * 4);
+    setFixedHeight(listHeight);
     connect(table.horizontalScrollBar(), &QScrollBar::valueChanged, this, &ColumnMeanings::place);
     connect(table.horizontalHeader(), &QHeaderView::sectionResized, this, &ColumnMeanings::place);
     connect(table.horizontalHeader(), &QHeaderView::geometriesChanged, this, &ColumnMeanings::place);

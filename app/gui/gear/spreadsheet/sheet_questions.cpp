@@ -90,20 +90,26 @@ void SheetQuestions::askForWords(core::SheetId sheet, const Asked& asked, const 
     for (const auto& each : asked)
         if (all.size() < told.size() + askedAtOnce && std::find(all.begin(), all.end(), each) == all.end())
             all.push_back(each);
-    if (all == m_shown && sheet == m_sheet) return; // also because one of them has the keyboard
-    for (QWidget* line : m_words)
-        line->deleteLater();
-    m_words.clear();
-    m_shown = all;
+    // What is asked still stays where it is, also because it may have the keyboard.
+    const auto isGone = [&](const auto& line) {
+        return sheet != m_sheet || std::find(all.begin(), all.end(), line.first) == all.end();
+    };
+    for (const auto& line : m_words)
+        if (isGone(line)) line.second->deleteLater();
+    std::erase_if(m_words, isGone);
     m_sheet = sheet;
     for (const auto& each : all) {
+        const auto isIt = [&](const auto& line) { return line.first == each; };
+        const core::Column* column = columnOf(sheet, each.first);
+        if (!column || std::any_of(m_words.begin(), m_words.end(), isIt)) continue;
         const auto said = told.find(each);
-        if (const core::Column* column = columnOf(sheet, each.first))
-            addWord(*column, each.second, said == told.end() ? nullptr : &said->second);
+        m_words.emplace_back(each,
+                             addWord(*column, each.second, said == told.end() ? nullptr : &said->second));
     }
 }
 
-void SheetQuestions::addWord(const core::Column& column, const std::string& word, const std::string* told) {
+QWidget* SheetQuestions::addWord(const core::Column& column, const std::string& word,
+                                 const std::string* told) {
     const QString name = QString::fromUtf8(column.name.data(), static_cast<qsizetype>(column.name.size()));
     ChoiceBox* box = addQuestion(tr("“%1” as %2 means").arg(text(word), columnInWords(m_sheet, column.name)),
                                  QStringLiteral("word %1").arg(QString::fromStdString(word)));
@@ -117,17 +123,16 @@ void SheetQuestions::addWord(const core::Column& column, const std::string& word
                 const QString ours = box->currentData().toString();
                 if (index > 0) emit wordTold(name, word, ours == nothing ? QString() : ours);
             });
-    m_words.push_back(box->parentWidget());
+    return box->parentWidget();
 }
 
 void SheetQuestions::clear() {
     if (m_days) m_days->deleteLater();
     m_days = nullptr;
     m_daysBox = nullptr;
-    for (QWidget* line : m_words)
-        line->deleteLater();
+    for (const auto& line : m_words)
+        line.second->deleteLater();
     m_words.clear();
-    m_shown.clear();
 }
 
 } // namespace app

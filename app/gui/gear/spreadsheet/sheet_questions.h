@@ -39,13 +39,12 @@ signals:
 
 private:
     ChoiceBox* addQuestion(const QString& question, const QString& name);
-    void addWord(const core::Column& column, const std::string& word, const std::string* told);
+    QWidget* addWord(const core::Column& column, const std::string& word, const std::string* told);
 
     QVBoxLayout* m_list;
     QWidget* m_days = nullptr;
     ChoiceBox* m_daysBox = nullptr;
-    std::vector<QWidget*> m_words;
-    Asked m_shown;
+    std::vector<std::pair<std::pair<std::string, std::string>, QWidget*>> m_words; ///< with their lines
     core::SheetId m_sheet = core::SheetId::Items;
 };
 

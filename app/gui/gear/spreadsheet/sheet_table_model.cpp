@@ -1,9 +1,9 @@
 #include "app/gui/gear/spreadsheet/sheet_table_model.h"
 
+#include "app/gui/gear/spreadsheet/sheet_words.h"
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/palette.h"
-#include "app/text/errors.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -54,7 +54,8 @@ void SheetTableModel::clear() {
     endResetModel();
 }
 
-void SheetTableModel::setRejected(std::vector<core::RejectedRow> rejected) {
+void SheetTableModel::setRejected(std::vector<core::RejectedRow> rejected, core::SheetId sheet) {
+    m_sheet = sheet;
     m_rejected = std::move(rejected);
     m_byRow.clear();
     for (std::size_t i = 0; i < m_rejected.size(); ++i)
@@ -74,7 +75,7 @@ QString SheetTableModel::reasonOf(int row) const {
     QStringList reasons;
     for (const std::size_t place : *places) {
         const core::RejectedRow& each = m_rejected[place];
-        const QString reason = rejectionInWords(each.reason);
+        const QString reason = refusalInWords(m_sheet, each.reason);
         reasons << (each.column.empty() ? reason : tr("%1: %2").arg(text(each.column), reason));
     }
     return reasons.join(QStringLiteral("; "));
@@ -92,14 +93,6 @@ bool SheetTableModel::isRefused(int row, int column) const {
     return places && std::any_of(places->begin(), places->end(), [&](std::size_t place) {
                return m_rejected[place].column == m_layout.columns[static_cast<std::size_t>(column)].heading;
            });
-}
-
-std::string SheetTableModel::textAt(int number, int column) const {
-    if (!m_table) return {};
-    const auto row =
-        std::lower_bound(m_table->rows.begin(), m_table->rows.end(), number,
-                         [](const core::TableRow& each, int wanted) { return each.number < wanted; });
-    return row == m_table->rows.end() || row->number != number ? std::string() : row->at(column).text;
 }
 
 int SheetTableModel::rowCount(const QModelIndex& parent) const {

@@ -24,12 +24,10 @@ public:
 
     void setTable(std::shared_ptr<const core::Workbook> book, const core::TableLayout& layout);
     void clear();
-    void setRejected(std::vector<core::RejectedRow> rejected);
+    void setRejected(std::vector<core::RejectedRow> rejected, core::SheetId sheet);
     const core::TableLayout& layout() const { return m_layout; }
     QString reasonOf(int row) const; ///< of that line of the table; empty: it is not refused
     int nextRefused(int row) const;  ///< behind that line, from the first again; -1: none
-    /// What stands in a cell: row as the spreadsheet numbers it, column from 0.
-    std::string textAt(int number, int column) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -45,6 +43,7 @@ private:
     core::TableLayout m_layout;
     std::size_t m_first = 0; ///< row of the table below the headings
     std::vector<core::RejectedRow> m_rejected;
+    core::SheetId m_sheet = core::SheetId::Items;              ///< what they were to become
     std::unordered_map<int, std::vector<std::size_t>> m_byRow; ///< number of the row, places in m_rejected
 };
 

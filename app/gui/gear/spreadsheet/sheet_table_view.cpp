@@ -65,6 +65,10 @@ SheetTableView::SheetTableView(SheetTableModel& model, QWidget* parent)
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     horizontalHeader()->setFont(fontOf(TextRole::Heading));
+    horizontalHeader()->setStyleSheet(
+        QStringLiteral("QHeaderView { background: palette(window); border: none; }"
+                       "QHeaderView::section { background: palette(window); border: none; padding: 4px 8px;"
+                       " border-bottom: 1px solid palette(mid); }"));
     connect(&model, &QAbstractItemModel::modelReset, this, [this] {
         if (this->model()->columnCount() == 0) return;
         setColumnWidth(SheetTableModel::NumberColumn, sheetNumberWidth);
@@ -90,7 +94,8 @@ void SheetTableView::currentChanged(const QModelIndex& current, const QModelInde
 void SheetTableView::keyPressEvent(QKeyEvent* event) {
     const bool left = event->key() == Qt::Key_Left;
     if (left || event->key() == Qt::Key_Right) {
-        horizontalScrollBar()->setValue(horizontalScrollBar()->value() + (left ? -sheetColumnWidth : sheetColumnWidth));
+        horizontalScrollBar()->setValue(horizontalScrollBar()->value() +
+                                        (left ? -sheetColumnWidth : sheetColumnWidth));
         return;
     }
     QTableView::keyPressEvent(event);

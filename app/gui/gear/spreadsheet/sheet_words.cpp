@@ -1,8 +1,10 @@
 #include "app/gui/gear/spreadsheet/sheet_words.h"
 
+#include "app/text/errors.h"
 #include "app/text/register_words.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -104,8 +106,35 @@ QString planInWords(const core::ImportPlan& plan) {
     return sentences.join(' ');
 }
 
-bool changesNothing(const core::ImportPlan& plan) {
-    return plan.rejected.empty() && plan.changes.empty();
+QString refusalInWords(SheetId sheet, const core::Error& reason) {
+    if (reason.code == core::ErrorCode::NameToBeMade) {
+        const core::Sheet* other = core::sheetOfName(reason.arguments[2]);
+        return SheetWordsText::tr("the club has no %1 “%2”: correct it, or tick “%3” so that it is made")
+            .arg(meaningInWords(sheet, reason.arguments[0]), text(reason.arguments[1]),
+                 other ? rowsInWords(other->id) : QString());
+    }
+    if (reason.code == core::ErrorCode::HomeUnknown)
+        return SheetWordsText::tr(
+                   "no boat and no place is called “%1”: correct it, register the boat first, or tick “%2” "
+                   "so that it is made as a place")
+            .arg(text(reason.arguments[0]), rowsInWords(SheetId::Places));
+    return rejectionInWords(reason);
+}
+
+QString hindranceInWords(SheetId sheet, const core::Error& error) {
+    switch (error.code) {
+    case core::ErrorCode::DayAmbiguous:
+        return SheetWordsText::tr(
+                   "Days such as %1 may be two: say above which comes first, the day or the month.")
+            .arg(text(error.arguments[0]));
+    case core::ErrorCode::TableWithoutHeadings:
+        return SheetWordsText::tr("No heading is known yet: say above each column what it means.");
+    case core::ErrorCode::TableWithoutColumn:
+        return SheetWordsText::tr("Say above which column is this: %1.")
+            .arg(meaningInWords(sheet, error.arguments[0]));
+    default:
+        return withCapital(errorLine(error)) + QLatin1Char('.');
+    }
 }
 
 } // namespace app

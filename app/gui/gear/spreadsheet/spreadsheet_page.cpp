@@ -1,8 +1,8 @@
 #include "app/gui/gear/spreadsheet/spreadsheet_page.h"
 
-#include "app/gui/gear/manifests/side_scroll.h"
 #include "app/gui/gear/spreadsheet/column_meanings.h"
 #include "app/gui/gear/spreadsheet/sheet_questions.h"
+#include "app/gui/gear/spreadsheet/sheet_reading.h"
 #include "app/gui/gear/spreadsheet/sheet_table_model.h"
 #include "app/gui/gear/spreadsheet/sheet_table_view.h"
 #include "app/gui/gear/spreadsheet/sheet_words.h"
@@ -11,7 +11,6 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
-#include "app/text/register_words.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/error_code.h"
@@ -26,30 +25,11 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <array>
 #include <set>
 
 namespace app {
-namespace {
 
 using core::SheetId;
-
-constexpr std::array made{SheetId::KitTypes, SheetId::Sizes, SheetId::Places, SheetId::People};
-/// What a row may be, the usual first.
-constexpr std::array kinds{SheetId::Items,    SheetId::People,   SheetId::Boats,     SheetId::Places,
-                           SheetId::KitTypes, SheetId::Sizes,    SheetId::LifeRules, SheetId::ManifestLines,
-                           SheetId::Points,   SheetId::Services, SheetId::Parts,     SheetId::Happenings,
-                           SheetId::Use,      SheetId::Log};
-
-/// Whether rows of that kind name such things, so that they may be missing.
-bool names(SheetId kind, SheetId other) {
-    const auto& columns = core::sheet(kind).columns;
-    if (other == SheetId::Sizes) return kind == SheetId::Items;
-    return std::any_of(columns.begin(), columns.end(),
-                       [&](const core::Column& column) { return column.refersTo == other && kind != other; });
-}
-
-} // namespace
 
 SpreadsheetPage::SpreadsheetPage(GearTools given, QWidget* parent)
     : GearPage(std::move(given), "spreadsheetPage", parent)
@@ -73,96 +53,13 @@ SpreadsheetPage::SpreadsheetPage(GearTools given, QWidget* parent)
 
 SpreadsheetPage::~SpreadsheetPage() = default;
 
-void SpreadsheetPage::build() {
-    auto* file = new QHBoxLayout;
-    file->setSpacing(2 * spaceUnit);
-    file->addWidget(m_choose);
-    file->addWidget(m_file, 1);
-    auto* layout = new QVBoxLayout(m_below);
-    layout->setContentsMargins({});
-    layout->setSpacing(spaceUnit);
-    layout->addLayout(buildHead());
-    layout->addLayout(buildMake());
-    auto* questions = new SideScroll(m_questions, m_below);
-    questions->setMaximumHeight(2 * (fingerHeight() + spaceUnit));
-    layout->addWidget(questions);
-    layout->addWidget(buildTable(), 1);
-    layout->addWidget(m_row);
-    layout->addWidget(m_summary);
-    layout->addLayout(buildFoot());
-    QVBoxLayout& page = column(2 * spaceUnit);
-    page.addLayout(file);
-    page.addWidget(saidLabel("spreadsheetSaidLabel"));
-    page.addWidget(m_below, 1);
-    page.addStretch(0);
-}
-
-QLayout* SpreadsheetPage::buildHead() {
-    m_kind->setObjectName("spreadsheetKindBox");
-    m_kind->takeRoom(14);
-    for (const SheetId kind : kinds)
-        m_kind->addItem(rowKindInWords(kind), static_cast<int>(kind));
-    m_tables->setObjectName("spreadsheetSheetBox");
-    m_tables->takeRoom(8);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(spaceUnit);
-    addWithWord(*row, tr("Each row is"), m_kind);
-    row->addSpacing(2 * spaceUnit);
-    addWithWord(*row, tr("on the sheet"), m_tables);
-    row->addStretch(1);
-    return row;
-}
-
-QLayout* SpreadsheetPage::buildMake() {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(2 * spaceUnit);
-    auto* label = wordsLabel(m_below, "quiet", "spreadsheetMakeLabel");
-    label->setText(tr("Make what is missing:"));
-    label->setWordWrap(false);
-    row->addWidget(label);
-    for (const SheetId sheet : made) {
-        auto* box = new QCheckBox(rowsInWords(sheet), m_below);
-        const std::string_view name = core::sheet(sheet).name();
-        box->setObjectName(QStringLiteral("make ") +
-                           QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
-        box->setAccessibleName(tr("make missing %1").arg(rowsInWords(sheet)));
-        row->addWidget(box);
-        m_make.push_back({box, sheet});
-    }
-    row->addStretch(1);
-    return row;
-}
-
-QWidget* SpreadsheetPage::buildTable() {
-    m_table->setObjectName("spreadsheetTable");
-    m_table->setAccessibleName(tr("the rows of the spreadsheet"));
-    auto* both = new QWidget(m_below);
-    m_table->setParent(both);
-    m_meanings->setParent(both);
-    auto* column = new QVBoxLayout(both);
-    column->setContentsMargins({});
-    column->setSpacing(spaceUnit / 2);
-    column->addWidget(m_meanings);
-    column->addWidget(m_table, 1);
-    return both;
-}
-
-QLayout* SpreadsheetPage::buildFoot() {
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(spaceUnit);
-    foot->addWidget(m_next);
-    foot->addStretch(1);
-    foot->addWidget(m_import);
-    return foot;
-}
-
 void SpreadsheetPage::connectParts() {
     connect(m_choose, &QPushButton::clicked, this, &SpreadsheetPage::chooseFile);
     connect(m_kind, &QComboBox::currentIndexChanged, this,
             [this] { setKind(static_cast<SheetId>(m_kind->currentData().toInt())); });
     connect(m_tables, &QComboBox::currentIndexChanged, this, [this] {
         m_choices.table = m_tables->currentData().toString().toStdString();
-        m_choices.columns.clear();
+        forgetMeanings();
         plan();
     });
     for (const MakeBox& each : m_make)
@@ -213,7 +110,7 @@ void SpreadsheetPage::readFile(const QString& path) {
         [file = path.toStdString()](core::Club& club) {
             auto book = core::readWorkbook(std::filesystem::path(file));
             if (!book) return Read{std::nullopt, book.error()};
-            const SheetId kind = kindOf(club, *book);
+            const SheetId kind = likelyKind(club, *book);
             return Read{std::move(book).value(), std::nullopt, kind};
         },
         [this, path](Read read) {
@@ -224,26 +121,6 @@ void SpreadsheetPage::readFile(const QString& path) {
             }
             takeBook(path, std::move(*read.book), read.kind);
         });
-}
-
-/// The kind of rows of which the most columns are known, and that says what each row is about.
-SheetId SpreadsheetPage::kindOf(const core::Club& club, const core::Workbook& book) {
-    SheetId best = SheetId::Items;
-    std::ptrdiff_t most = 0;
-    for (const SheetId kind : kinds) {
-        core::ClubSheetChoices choices;
-        choices.sheet = kind;
-        const auto layout = club.register_().layoutOf(book, choices);
-        if (!layout) continue;
-        const auto known =
-            std::count_if(layout->columns.begin(), layout->columns.end(),
-                          [](const core::TableColumn& column) { return !column.meaning.empty(); });
-        if (known > most) {
-            most = known;
-            best = kind;
-        }
-    }
-    return best;
 }
 
 void SpreadsheetPage::takeBook(const QString& path, core::Workbook book, SheetId kind) {
@@ -274,52 +151,39 @@ void SpreadsheetPage::takeBook(const QString& path, core::Workbook book, SheetId
     m_kind->setFocus(Qt::OtherFocusReason);
 }
 
+void SpreadsheetPage::forgetMeanings() {
+    m_picked.clear();
+    m_choices.columns.clear();
+}
+
 void SpreadsheetPage::setKind(SheetId sheet) {
     m_choices.sheet = sheet;
-    m_choices.columns.clear(); // meanings of other rows
+    forgetMeanings(); // of other rows
     m_choices.words = toldWords(QString::fromStdString(tools().club.file().string()), sheet);
     for (const MakeBox& each : m_make) {
-        each.box->setVisible(names(sheet, each.sheet));
-        if (!names(sheet, each.sheet))
+        each.box->setVisible(mayLack(sheet, each.sheet));
+        if (!mayLack(sheet, each.sheet))
             m_choices.make.erase(each.sheet);
         else if (each.box->isChecked())
             m_choices.make.insert(each.sheet);
     }
     m_below->findChild<QLabel*>("spreadsheetMakeLabel")
         ->setVisible(std::any_of(m_make.begin(), m_make.end(),
-                                 [&](const MakeBox& each) { return names(sheet, each.sheet); }));
+                                 [&](const MakeBox& each) { return mayLack(sheet, each.sheet); }));
     plan();
 }
 
-/// A meaning that another column had goes over to this one.
+/// A meaning that another column had goes over to this one, and back when this one gets another: whoever goes
+/// through the list by keys passes by meanings that are not meant.
 void SpreadsheetPage::chooseMeaning(const QString& heading, const QString& meaning) {
-    const std::string own = heading.toStdString(), means = meaning.toStdString();
-    const auto set = [&](const std::string& name, const std::string& what) {
-        const auto found = std::find_if(m_choices.columns.begin(), m_choices.columns.end(),
-                                        [&](const auto& each) { return each.first == name; });
-        if (found == m_choices.columns.end())
-            m_choices.columns.emplace_back(name, what);
-        else
-            found->second = what;
-    };
-    if (!means.empty() && m_planned.layout)
-        for (const core::TableColumn& column : m_planned.layout->columns)
-            if (column.meaning == means && column.heading != own) set(column.heading, {});
-    set(own, means);
+    const std::string own = heading.toStdString();
+    std::erase_if(m_picked, [&](const auto& each) { return each.first == own; });
+    m_picked.emplace_back(own, meaning.toStdString());
+    m_choices.columns.clear();
+    std::set<std::string> taken;
+    for (auto pick = m_picked.rbegin(); pick != m_picked.rend(); ++pick)
+        if (pick->second.empty() || taken.insert(pick->second).second) m_choices.columns.push_back(*pick);
     plan();
-}
-
-SpreadsheetPage::Planned SpreadsheetPage::planned(core::Club& club, const core::Workbook& book,
-                                                  const core::ClubSheetChoices& choices,
-                                                  core::CalendarDay today) {
-    Planned planned;
-    if (auto layout = club.register_().layoutToChooseFrom(book, choices)) planned.layout = std::move(*layout);
-    auto plan = club.register_().importClubSheet(book, choices, today, true);
-    if (plan)
-        planned.plan = std::move(*plan);
-    else
-        planned.error = plan.error();
-    return planned;
 }
 
 /// One plan at a time: a choice that is changed meanwhile is planned when that one is there.
@@ -330,15 +194,15 @@ void SpreadsheetPage::plan() {
     m_isPlanning = true;
     adapt();
     read([book = m_book, choices = m_choices,
-          day = today()](core::Club& club) { return planned(club, *book, choices, day); },
-         [this](Planned planned) {
+          day = today()](core::Club& club) { return plannedSheet(club, *book, choices, day); },
+         [this](PlannedSheet planned) {
              m_isPlanning = false;
              takePlan(std::move(planned));
              if (m_mustPlan) plan();
          });
 }
 
-void SpreadsheetPage::takePlan(Planned planned) {
+void SpreadsheetPage::takePlan(PlannedSheet planned) {
     m_planned = std::move(planned);
     showLayout();
     showQuestions();
@@ -363,19 +227,10 @@ void SpreadsheetPage::showLayout() {
 void SpreadsheetPage::showQuestions() {
     if (m_planned.error && m_planned.error->code == core::ErrorCode::DayAmbiguous)
         m_questions->askForDays(QString::fromStdString(m_planned.error->arguments.front()), m_choices.days);
-    SheetQuestions::Asked asked;
     SheetQuestions::Words told;
     for (const auto& [where, ours] : m_choices.words)
         if (m_planned.layout && m_planned.layout->meaning(where.first)) told.emplace(where, ours);
-    if (m_planned.plan)
-        for (const core::RejectedRow& row : m_planned.plan->plan.rejected) {
-            if (row.reason.code != core::ErrorCode::CellNotAChoice) continue;
-            for (const core::TableColumn& column : m_planned.plan->layout.columns) {
-                if (column.heading != row.column) continue;
-                const std::pair where(column.meaning, m_model->textAt(row.row, column.at));
-                if (std::find(asked.begin(), asked.end(), where) == asked.end()) asked.push_back(where);
-            }
-        }
+    const auto asked = m_planned.plan ? unknownWords(*m_planned.plan, *m_book) : SheetQuestions::Asked();
     m_questions->askForWords(m_choices.sheet, asked, told);
     tabAsLaidOut(*this);
     m_meanings->putBehind(*m_make.back().box);
@@ -385,10 +240,10 @@ void SpreadsheetPage::showPlan() {
     std::vector<core::RejectedRow> rejected;
     if (m_planned.plan) rejected = m_planned.plan->plan.rejected;
     const bool isRefused = !rejected.empty();
-    m_model->setRejected(std::move(rejected));
+    m_model->setRejected(std::move(rejected), m_choices.sheet);
     m_table->setReasonShown(isRefused);
     if (m_planned.error) {
-        m_summary->setText(withCapital(errorLine(*m_planned.error)) + QLatin1Char('.'));
+        m_summary->setText(hindranceInWords(m_choices.sheet, *m_planned.error));
     } else if (m_planned.plan) {
         const core::ImportPlan& plan = m_planned.plan->plan;
         std::set<int> rows;
@@ -397,10 +252,8 @@ void SpreadsheetPage::showPlan() {
         if (isRefused)
             m_summary->setText(
                 counted(static_cast<int>(rows.size()),
-                        QT_TRANSLATE_N_NOOP("Words", "%n row is refused, so nothing is imported yet: "
-                                                     "choose otherwise here, or mend the spreadsheet."),
-                        QT_TRANSLATE_N_NOOP("Words", "%n rows are refused, so nothing is imported yet: "
-                                                     "choose otherwise here, or mend the spreadsheet.")));
+                        QT_TRANSLATE_N_NOOP("Words", "%n row is refused, so nothing is imported yet."),
+                        QT_TRANSLATE_N_NOOP("Words", "%n rows are refused, so nothing is imported yet.")));
         else if (plan.changes.empty())
             m_summary->setText(tr("Nothing would change: all of it is in the register already."));
         else

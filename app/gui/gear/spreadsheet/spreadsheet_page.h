@@ -1,11 +1,14 @@
 #pragma once
 
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QWidget>
+
+#include "app/gui/gear/spreadsheet/sheet_reading.h"
 #include "app/gui/widgets/gear_page.h"
 #include "core/exchange/club_sheet/club_sheet.h"
 #include "core/spreadsheet/workbook.h"
 
 #include <memory>
-#include <optional>
 #include <vector>
 
 class QCheckBox;
@@ -37,12 +40,6 @@ public:
     bool isBusy() const { return m_isReading || m_isPlanning; } ///< something is read or planned still
 
 private:
-    /// What the rows would become, as far as that can be said.
-    struct Planned {
-        std::optional<core::TableLayout> layout;
-        std::optional<core::ClubSheetPlan> plan;
-        std::optional<core::Error> error;
-    };
     struct MakeBox {
         QCheckBox* box;
         core::SheetId sheet;
@@ -55,13 +52,11 @@ private:
     QLayout* buildFoot();
     void connectParts();
     void takeBook(const QString& path, core::Workbook book, core::SheetId kind);
-    static core::SheetId kindOf(const core::Club& club, const core::Workbook& book);
-    static Planned planned(core::Club& club, const core::Workbook& book,
-                           const core::ClubSheetChoices& choices, core::CalendarDay today);
     void setKind(core::SheetId sheet);
+    void forgetMeanings();
     void chooseMeaning(const QString& heading, const QString& meaning);
     void plan();
-    void takePlan(Planned planned);
+    void takePlan(PlannedSheet planned);
     void showLayout();
     void showPlan();
     void showQuestions();
@@ -72,7 +67,9 @@ private:
 
     std::shared_ptr<const core::Workbook> m_book;
     core::ClubSheetChoices m_choices;
-    Planned m_planned;
+    /// Headings and the meanings that were chosen for them, the newest last.
+    std::vector<std::pair<std::string, std::string>> m_picked;
+    PlannedSheet m_planned;
     bool m_isReading = false;
     bool m_isPlanning = false;
     bool m_mustPlan = false; ///< a choice was changed meanwhile

@@ -110,7 +110,7 @@ TEST_F(SetUpStory, eachStepIsAPressAway) {
     EXPECT_EQ(office().currentPage(), "spreadsheet");
 }
 
-TEST_F(SetUpStory, tagsAreTickedWhenTheyWerePrintedHereOrSomebodySaysSo) {
+TEST_F(SetUpStory, tagsAreTickedWhenTheyWerePrintedHere) {
     openOffice("setup", choosers());
     EXPECT_EQ(titleOf(4), "Tags printed: still to do");
     pressButton("setUpButton 4");
@@ -120,7 +120,6 @@ TEST_F(SetUpStory, tagsAreTickedWhenTheyWerePrintedHereOrSomebodySaysSo) {
     office().showPage("setup");
     settle();
     EXPECT_EQ(titleOf(4), "Tags printed: done");
-    EXPECT_FALSE(child("setUpPrintedButton")->isVisible());
 }
 
 TEST_F(SetUpStory, aBoatIsFittedOutInOnePressAndItsTagsPrinted) {
@@ -179,7 +178,8 @@ TEST_F(SetUpStory, theNumberOfALineIsTheOfficersToSay) {
     pressButton("fitOutRegisterButton");
     const auto kit = kitOf("Heron");
     const auto countOf = [&](const char* kitType) {
-        return std::count_if(kit.begin(), kit.end(), [&](const auto& item) { return item.kitType == kitType; });
+        return std::count_if(kit.begin(), kit.end(),
+                             [&](const auto& item) { return item.kitType == kitType; });
     };
     EXPECT_EQ(countOf("paddle"), 3);
     EXPECT_EQ(countOf("knife"), 0);
