@@ -105,7 +105,7 @@ QString FitOutDraft::titleOf(const QString& key) const {
     const Place at = placeOf(key);
     if (at.line < 0) return FitOutText::tr("All that is new");
     const QString kitType = text(m_lines[static_cast<std::size_t>(at.line)].line.kitType);
-    return at.thing < 0 ? kitType : FitOutText::tr("%1, the new one no. %2").arg(kitType).arg(at.thing + 1);
+    return at.thing < 0 ? kitType : FitOutText::tr("%1 no. %2, new").arg(kitType).arg(at.thing + 1);
 }
 
 void FitOutDraft::write(const QString& key, Field field, const std::string& text) {
@@ -186,7 +186,7 @@ ListRow FitOutDraft::rowOfLine(int line) const {
 ListRow FitOutDraft::rowOfThing(int line, int thing) const {
     const Thing& each = m_things[static_cast<std::size_t>(line)][static_cast<std::size_t>(thing)];
     ListRow row = plainRow(keyOf(line, thing), Mark::NotAsked, FitOutText::tr("new"),
-                           FitOutText::tr("no. %1").arg(thing + 1), aboutThing(each, line));
+                           titleOf(keyOf(line, thing)), aboutThing(each, line));
     row.isPressable = true;
     return row;
 }
