@@ -414,6 +414,14 @@
         <source>A folder to write the register&apos;s CSV files to</source>
         <translation>Ein Ordner für die CSV-Dateien des Verzeichnisses</translation>
     </message>
+    <message>
+        <source>A spreadsheet to import</source>
+        <translation>Eine Tabelle einlesen</translation>
+    </message>
+    <message>
+        <source>Spreadsheets (*.xlsx *.ods *.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.xlsx *.ods *.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+    </message>
 </context>
 <context>
     <name>ClubLog</name>
@@ -1232,14 +1240,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>give the days on its label</source>
         <translation>die Tage vom Etikett angeben</translation>
-    </message>
-    <message>
-        <source>serial %1 stands twice among the labels</source>
-        <translation>Seriennummer %1 steht zweimal unter den Etiketten</translation>
-    </message>
-    <message>
-        <source>take one of them out of the list</source>
-        <translation>eins davon aus der Liste nehmen</translation>
     </message>
     <message>
         <source>%1 %2 is written off</source>
@@ -2129,6 +2129,62 @@ Erledigt am %1: %2</translation>
         <source>correct the quantities, or split the list</source>
         <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
     </message>
+    <message>
+        <source>there is no &apos;%2&apos; in %1</source>
+        <translation>in %1 gibt es kein „%2“</translation>
+    </message>
+    <message>
+        <source>give the row&apos;s name as the register has it</source>
+        <translation>den Namen so angeben, wie er im Verzeichnis steht</translation>
+    </message>
+    <message>
+        <source>it may be %3</source>
+        <translation>gemeint sein kann %3</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; may be more than one row</source>
+        <translation>„%1“ kann mehr als eine Zeile sein</translation>
+    </message>
+    <message>
+        <source>say which: %2</source>
+        <translation>sagen, welche: %2</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is there already</source>
+        <translation>„%1“ gibt es schon</translation>
+    </message>
+    <message>
+        <source>change it, or give the new one another name</source>
+        <translation>es ändern oder dem neuen einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was changed meanwhile</source>
+        <translation>„%1“ wurde inzwischen geändert</translation>
+    </message>
+    <message>
+        <source>%1 is what &apos;%2&apos; is known by, and cannot be changed like a cell</source>
+        <translation>an %1 wird „%2“ erkannt; das lässt sich nicht wie eine Zelle ändern</translation>
+    </message>
+    <message>
+        <source>rename it, or write a new row</source>
+        <translation>es umbenennen oder eine neue Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>serial %1 stands twice in what is to be registered</source>
+        <translation>die Seriennummer %1 steht zweimal in dem, was aufgenommen werden soll</translation>
+    </message>
+    <message>
+        <source>correct one of them, or take it out</source>
+        <translation>eine davon berichtigen oder herausnehmen</translation>
+    </message>
+    <message>
+        <source>%1 serials were given for %2 things of the kit type %3</source>
+        <translation>%1 Seriennummern für %2 Stück der Art %3 angegeben</translation>
+    </message>
+    <message>
+        <source>give one serial for each thing, or less</source>
+        <translation>eine Seriennummer für jedes Stück angeben, oder weniger</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -2673,6 +2729,81 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>FitOut</name>
+    <message>
+        <source>All that is new</source>
+        <translation>Alles Neue</translation>
+    </message>
+    <message>
+        <source>%1 no. %2, new</source>
+        <translation>%1 Nr. %2, neu</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>Größe %1</translation>
+    </message>
+    <message>
+        <source>no size yet</source>
+        <translation>noch ohne Größe</translation>
+    </message>
+    <message>
+        <source>made %1</source>
+        <translation>hergestellt %1</translation>
+    </message>
+    <message>
+        <source>first used %1</source>
+        <translation>zuerst gebraucht %1</translation>
+    </message>
+    <message>
+        <source>stamped %1</source>
+        <translation>Aufdruck %1</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>belongs to %1</source>
+        <translation>gehört %1</translation>
+    </message>
+    <message>
+        <source>nobody&apos;s yet</source>
+        <translation>noch niemandes</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 new</source>
+        <translation>%1 neu</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <source>not filled</source>
+        <translation>unvollständig</translation>
+    </message>
+    <message>
+        <source>%1 of %2 there</source>
+        <translation>%1 von %2 da</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>What is written here is written for each of them.</source>
+        <translation>Was hier steht, gilt für jedes davon.</translation>
+    </message>
+</context>
+<context>
     <name>GearPages</name>
     <message>
         <source>&amp;Missing</source>
@@ -2721,6 +2852,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Mani&amp;fests</source>
         <translation>Pack&amp;listen</translation>
+    </message>
+    <message>
+        <source>Set &amp;up</source>
+        <translation>Ein&amp;richten</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>E&amp;inlesen</translation>
     </message>
 </context>
 <context>
@@ -3721,6 +3860,465 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>RegisterWords</name>
+    <message>
+        <source>home boat</source>
+        <translation>Heimatboot</translation>
+    </message>
+    <message>
+        <source>boat</source>
+        <translation>Boot</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>boats of one class are asked the same kit</source>
+        <translation>von Booten einer Klasse wird dasselbe verlangt</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>kit type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>empty: the whole thing</source>
+        <translation>leer: das Ganze</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>wem</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>home place</source>
+        <translation>Heimatplatz</translation>
+    </message>
+    <message>
+        <source>lies at</source>
+        <translation>liegt an</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>the code printed on it; scan it here</source>
+        <translation>der aufgedruckte Code; hier einlesen</translation>
+    </message>
+    <message>
+        <source>importance</source>
+        <translation>Wichtigkeit</translation>
+    </message>
+    <message>
+        <source>a higher number is made ready first</source>
+        <translation>eine höhere Zahl wird zuerst klargemacht</translation>
+    </message>
+    <message>
+        <source>check every</source>
+        <translation>prüfen alle</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>empty: a check holds until something changes</source>
+        <translation>leer: eine Prüfung gilt, bis sich etwas ändert</translation>
+    </message>
+    <message>
+        <source>role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>chest</source>
+        <translation>Brustumfang</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>here until</source>
+        <translation>da bis</translation>
+    </message>
+    <message>
+        <source>worn on the body</source>
+        <translation>wird am Körper getragen</translation>
+    </message>
+    <message>
+        <source>each person has their own</source>
+        <translation>jeder hat eigenes</translation>
+    </message>
+    <message>
+        <source>delivery takes</source>
+        <translation>Lieferzeit</translation>
+    </message>
+    <message>
+        <source>sold in packs of</source>
+        <translation>Packung zu</translation>
+    </message>
+    <message>
+        <source>price of one</source>
+        <translation>Stückpreis</translation>
+    </message>
+    <message>
+        <source>spares to hold</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>weight from</source>
+        <translation>Gewicht von</translation>
+    </message>
+    <message>
+        <source>weight to</source>
+        <translation>Gewicht bis</translation>
+    </message>
+    <message>
+        <source>chest from</source>
+        <translation>Brust von</translation>
+    </message>
+    <message>
+        <source>chest to</source>
+        <translation>Brust bis</translation>
+    </message>
+    <message>
+        <source>wanted for the boats</source>
+        <translation>Soll für die Boote</translation>
+    </message>
+    <message>
+        <source>name of the rule</source>
+        <translation>Name der Regel</translation>
+    </message>
+    <message>
+        <source>kind of rule</source>
+        <translation>Art der Regel</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>otherwise with age</source>
+        <translation>mit dem Alter anders</translation>
+    </message>
+    <message>
+        <source>108:12 is “12 from the age of 108 months on”; several with ; between</source>
+        <translation>108:12 heißt „12 ab dem Alter von 108 Monaten“; mehrere mit ; dazwischen</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>Ereignis</translation>
+    </message>
+    <message>
+        <source>when overdue</source>
+        <translation>wenn überfällig</translation>
+    </message>
+    <message>
+        <source>days&apos; notice</source>
+        <translation>Tage vorher</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>none, end_of_month, or days such as 14d</source>
+        <translation>none, end_of_month oder Tage wie 14d</translation>
+    </message>
+    <message>
+        <source>the day itself is too late</source>
+        <translation>der Tag selbst ist zu spät</translation>
+    </message>
+    <message>
+        <source>without a date</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>where it says so: manual, standard, the club&apos;s own decision</source>
+        <translation>wo es steht: Handbuch, Norm, Beschluss des Vereins</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hergestellt</translation>
+    </message>
+    <message>
+        <source>first used</source>
+        <translation>erster Gebrauch</translation>
+    </message>
+    <message>
+        <source>expiry stamped on it</source>
+        <translation>aufgedrucktes Ablaufdatum</translation>
+    </message>
+    <message>
+        <source>registered</source>
+        <translation>aufgenommen</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>GTIN</source>
+        <translation>GTIN</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>may stand in</source>
+        <translation>ersatzweise</translation>
+    </message>
+    <message>
+        <source>in which check</source>
+        <translation>bei welcher Prüfung</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Prüfpunkt</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>launches</source>
+        <translation>Wasserungen</translation>
+    </message>
+    <message>
+        <source>what is the matter</source>
+        <translation>was los ist</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>was getan wurde</translation>
+    </message>
+    <message>
+        <source>a stop</source>
+        <translation>Sperre</translation>
+    </message>
+    <message>
+        <source>a remark</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>ends as stamped</source>
+        <translation>endet wie aufgedruckt</translation>
+    </message>
+    <message>
+        <source>ends by age</source>
+        <translation>endet nach Alter</translation>
+    </message>
+    <message>
+        <source>ends after first use</source>
+        <translation>endet nach erstem Gebrauch</translation>
+    </message>
+    <message>
+        <source>ends with a year</source>
+        <translation>endet mit einem Jahr</translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation>prüfen</translation>
+    </message>
+    <message>
+        <source>service</source>
+        <translation>warten</translation>
+    </message>
+    <message>
+        <source>look at it by hours</source>
+        <translation>nach Stunden ansehen</translation>
+    </message>
+    <message>
+        <source>look at it by launches</source>
+        <translation>nach Wasserungen ansehen</translation>
+    </message>
+    <message>
+        <source>look at it after an event</source>
+        <translation>nach einem Ereignis ansehen</translation>
+    </message>
+    <message>
+        <source>crew</source>
+        <translation>Besatzung</translation>
+    </message>
+    <message>
+        <source>driver</source>
+        <translation>Bootsführer</translation>
+    </message>
+    <message>
+        <source>gear officer</source>
+        <translation>Gerätewart</translation>
+    </message>
+    <message>
+        <source>serviceable</source>
+        <translation>einsatzbereit</translation>
+    </message>
+    <message>
+        <source>unserviceable</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>ausgesondert</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>verschlissen</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>boats</source>
+        <translation>Boote</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>kit types</source>
+        <translation>Arten</translation>
+    </message>
+    <message>
+        <source>sizes</source>
+        <translation>Größen</translation>
+    </message>
+    <message>
+        <source>life rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>Teile</translation>
+    </message>
+</context>
+<context>
     <name>ScanWords</name>
     <message>
         <source>Found: %1.</source>
@@ -3967,6 +4565,109 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>SetUp</name>
+    <message>
+        <source>Every boat has all that its manifest asks for.</source>
+        <translation>Jedes Boot hat alles, was seine Packliste verlangt.</translation>
+    </message>
+    <message>
+        <source>There is no boat yet to fit out.</source>
+        <translation>Noch gibt es kein Boot zum Ausrüsten.</translation>
+    </message>
+    <message>
+        <source>Not all that is asked of it, or nothing asked yet: %1.</source>
+        <translation>Nicht alles Verlangte da, oder noch nichts verlangt: %1.</translation>
+    </message>
+    <message>
+        <source>No rule is an example any more.</source>
+        <translation>Keine Regel ist mehr ein Beispiel.</translation>
+    </message>
+    <message>
+        <source>No kit type has a rule yet: how long it lasts, when it is looked at.</source>
+        <translation>Noch hat keine Art eine Regel: wie lange sie hält, wann sie geprüft wird.</translation>
+    </message>
+    <message>
+        <source>boats</source>
+        <translation>Boote</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>kit of each boat</source>
+        <translation>Ausrüstung jedes Bootes</translation>
+    </message>
+    <message>
+        <source>rules looked at</source>
+        <translation>Regeln durchgesehen</translation>
+    </message>
+    <message>
+        <source>tags printed</source>
+        <translation>Etiketten gedruckt</translation>
+    </message>
+    <message>
+        <source>first check signed</source>
+        <translation>erste Prüfung unterschrieben</translation>
+    </message>
+    <message>
+        <source>There is no boat yet. Its class says which list it follows.</source>
+        <translation>Noch gibt es kein Boot. Seine Klasse sagt, welcher Packliste es folgt.</translation>
+    </message>
+    <message>
+        <source>Nobody is there yet who drives, crews or signs.</source>
+        <translation>Noch gibt es niemanden, der fährt, mitfährt oder unterschreibt.</translation>
+    </message>
+    <message>
+        <source>Tags were printed.</source>
+        <translation>Etiketten wurden gedruckt.</translation>
+    </message>
+    <message>
+        <source>Each thing needs its tag fixed to it before a check can see it.</source>
+        <translation>An jedem Stück muss sein Etikett sein, bevor eine Prüfung es sieht.</translation>
+    </message>
+    <message>
+        <source>A check was signed.</source>
+        <translation>Eine Prüfung wurde unterschrieben.</translation>
+    </message>
+    <message>
+        <source>Press a boat&apos;s strip, show its tags, and sign.</source>
+        <translation>Den Streifen eines Bootes drücken, die Etiketten zeigen, unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Write the boats</source>
+        <translation>Boote eintragen</translation>
+    </message>
+    <message>
+        <source>Write the people</source>
+        <translation>Leute eintragen</translation>
+    </message>
+    <message>
+        <source>Fit out a boat</source>
+        <translation>Boot ausrüsten</translation>
+    </message>
+    <message>
+        <source>Look at the rules</source>
+        <translation>Regeln ansehen</translation>
+    </message>
+    <message>
+        <source>Print the tags</source>
+        <translation>Etiketten drucken</translation>
+    </message>
+    <message>
+        <source>Go to the boats</source>
+        <translation>Zu den Booten</translation>
+    </message>
+    <message>
+        <source>All of it is done.</source>
+        <translation>Alles ist erledigt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are done. Still to do: %3.</source>
+        <translation>%1 von %2 erledigt. Noch zu tun: %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShortReason</name>
     <message>
         <source>Take it out, bring another.</source>
@@ -4046,6 +4747,145 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Spreadsheet</name>
+    <message>
+        <source>Lines of boats&apos; lists</source>
+        <translation>Zeilen von Packlisten</translation>
+    </message>
+    <message>
+        <source>Points of checks</source>
+        <translation>Prüfpunkte</translation>
+    </message>
+    <message>
+        <source>Services</source>
+        <translation>Wartungen</translation>
+    </message>
+    <message>
+        <source>Happenings</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Hours and launches</source>
+        <translation>Stunden und Wasserungen</translation>
+    </message>
+    <message>
+        <source>Entries of the log</source>
+        <translation>Einträge im Logbuch</translation>
+    </message>
+    <message>
+        <source>a place</source>
+        <translation>ein Platz</translation>
+    </message>
+    <message>
+        <source>a kit type</source>
+        <translation>eine Art Ausrüstung</translation>
+    </message>
+    <message>
+        <source>a size of a kit type</source>
+        <translation>eine Größe einer Art</translation>
+    </message>
+    <message>
+        <source>a rule of a kit type</source>
+        <translation>eine Regel einer Art</translation>
+    </message>
+    <message>
+        <source>a boat</source>
+        <translation>ein Boot</translation>
+    </message>
+    <message>
+        <source>a line of a boat&apos;s list</source>
+        <translation>eine Zeile einer Packliste</translation>
+    </message>
+    <message>
+        <source>a point of a check</source>
+        <translation>ein Prüfpunkt</translation>
+    </message>
+    <message>
+        <source>a person</source>
+        <translation>eine Person</translation>
+    </message>
+    <message>
+        <source>a piece of kit</source>
+        <translation>ein Stück Ausrüstung</translation>
+    </message>
+    <message>
+        <source>a part of a thing</source>
+        <translation>ein Teil eines Stücks</translation>
+    </message>
+    <message>
+        <source>a service that was done</source>
+        <translation>eine erledigte Wartung</translation>
+    </message>
+    <message>
+        <source>something that happened to a thing</source>
+        <translation>ein Ereignis an einem Stück</translation>
+    </message>
+    <message>
+        <source>hours or launches of a thing</source>
+        <translation>Stunden oder Wasserungen eines Stücks</translation>
+    </message>
+    <message>
+        <source>an entry of the log</source>
+        <translation>ein Eintrag im Logbuch</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>boat or place</source>
+        <translation>Boot oder Platz</translation>
+    </message>
+    <message>
+        <source>how many of it</source>
+        <translation>wie viele davon</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 new</source>
+        <translation>%1 neu</translation>
+    </message>
+    <message>
+        <source>%1 changed</source>
+        <translation>%1 geändert</translation>
+    </message>
+    <message>
+        <source>%1 as they are</source>
+        <translation>%1 wie bisher</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>the club has no %1 “%2”: correct it, or tick “%3” so that it is made</source>
+        <translation>der Verein hat „%2“ nicht (%1): berichtigen oder „%3“ ankreuzen, damit es angelegt wird</translation>
+    </message>
+    <message>
+        <source>no boat and no place is called “%1”: correct it, register the boat first, or tick “%2” so that it is made as a place</source>
+        <translation>kein Boot und kein Platz heißt „%1“: berichtigen, das Boot zuerst eintragen oder „%2“ ankreuzen, damit es als Platz angelegt wird</translation>
+    </message>
+    <message>
+        <source>Days such as %1 may be two: say above which comes first, the day or the month.</source>
+        <translation>Tage wie %1 sind zweideutig: oben angeben, was zuerst steht, Tag oder Monat.</translation>
+    </message>
+    <message>
+        <source>No heading is known yet: say above each column what it means.</source>
+        <translation>Noch ist keine Überschrift bekannt: über jeder Spalte angeben, was sie bedeutet.</translation>
+    </message>
+    <message>
+        <source>Say above which column is this: %1.</source>
+        <translation>Oben angeben, welche Spalte das ist: %1.</translation>
+    </message>
+</context>
+<context>
     <name>StarterWords</name>
     <message>
         <source>an inflatable rescue boat with two aboard</source>
@@ -4058,6 +4898,18 @@ Erledigt am %1: %2</translation>
     <message>
         <source>a launch with cabin and engine</source>
         <translation>eine Barkasse mit Kajüte und Motor</translation>
+    </message>
+    <message>
+        <source>Rescue tube, paddles, tow line, knife, whistles, life jackets and radio, and the points of its hull, chambers and engine.</source>
+        <translation>Rettungsboje, Paddel, Schleppleine, Messer, Pfeifen, Rettungswesten und Funkgerät, dazu die Prüfpunkte für Rumpf, Kammern und Motor.</translation>
+    </message>
+    <message>
+        <source>Oars, rescue tube, lines, knife, whistles, life jackets, radio, bailer and first-aid kit, and the points of its hull.</source>
+        <translation>Riemen, Rettungsboje, Leinen, Messer, Pfeifen, Rettungswesten, Funkgerät, Ösfass und Verbandstasche, dazu die Prüfpunkte für den Rumpf.</translation>
+    </message>
+    <message>
+        <source>Lifebuoy, lines, anchor, flares, extinguisher, life jackets, radio and more, and the points of its hull, cabin and engine.</source>
+        <translation>Rettungsring, Leinen, Anker, Seenotsignale, Feuerlöscher, Rettungswesten, Funkgerät und mehr, dazu die Prüfpunkte für Rumpf, Kajüte und Motor.</translation>
     </message>
 </context>
 <context>
@@ -4800,6 +5652,62 @@ Erledigt am %1: %2</translation>
             <numerusform>%n sind überschritten oder ohne Datum.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n rule is still an example: put your maker&apos;s and your club&apos;s in its place.</source>
+        <translation>
+            <numerusform>%n Regel ist noch ein Beispiel: durch Angaben des Herstellers und des Vereins ersetzen.</numerusform>
+            <numerusform>%n Regel ist noch ein Beispiel: durch Angaben des Herstellers und des Vereins ersetzen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rules are still examples: put your makers&apos; and your club&apos;s in their place.</source>
+        <translation>
+            <numerusform>%n Regeln sind noch Beispiele: durch Angaben der Hersteller und des Vereins ersetzen.</numerusform>
+            <numerusform>%n Regeln sind noch Beispiele: durch Angaben der Hersteller und des Vereins ersetzen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n boat is in the register.</source>
+        <translation>
+            <numerusform>%n Boot steht im Verzeichnis.</numerusform>
+            <numerusform>%n Boot steht im Verzeichnis.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n boats are in the register.</source>
+        <translation>
+            <numerusform>%n Boote stehen im Verzeichnis.</numerusform>
+            <numerusform>%n Boote stehen im Verzeichnis.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n person is in the register.</source>
+        <translation>
+            <numerusform>%n Person steht im Verzeichnis.</numerusform>
+            <numerusform>%n Person steht im Verzeichnis.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n people are in the register.</source>
+        <translation>
+            <numerusform>%n Leute stehen im Verzeichnis.</numerusform>
+            <numerusform>%n Leute stehen im Verzeichnis.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row is refused, so nothing is imported yet.</source>
+        <translation>
+            <numerusform>%n Zeile ist abgelehnt, darum wird noch nichts eingelesen.</numerusform>
+            <numerusform>%n Zeile ist abgelehnt, darum wird noch nichts eingelesen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows are refused, so nothing is imported yet.</source>
+        <translation>
+            <numerusform>%n Zeilen sind abgelehnt, darum wird noch nichts eingelesen.</numerusform>
+            <numerusform>%n Zeilen sind abgelehnt, darum wird noch nichts eingelesen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>app::ArrivalPanel</name>
@@ -5181,6 +6089,17 @@ Erledigt am %1: %2</translation>
         <source>&amp;Quit</source>
         <translation>B&amp;eenden</translation>
     </message>
+    <message>
+        <source>Import a &amp;spreadsheet…</source>
+        <translation>&amp;Tabelle einlesen …</translation>
+    </message>
+</context>
+<context>
+    <name>app::ColumnMeanings</name>
+    <message>
+        <source>what the column “%1” means</source>
+        <translation>was die Spalte „%1“ bedeutet</translation>
+    </message>
 </context>
 <context>
     <name>app::DueChart</name>
@@ -5316,6 +6235,109 @@ Erledigt am %1: %2</translation>
     <message>
         <source>The printer did not take the sheet.</source>
         <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::FitOutPanel</name>
+    <message>
+        <source>Their tags as PDF…</source>
+        <translation>Etiketten als PDF …</translation>
+    </message>
+    <message>
+        <source>Back to what is to do</source>
+        <translation>Zurück zur Übersicht</translation>
+    </message>
+    <message>
+        <source>what is asked, and what is new</source>
+        <translation>was verlangt ist und was neu ist</translation>
+    </message>
+    <message>
+        <source>Fit out</source>
+        <translation>Ausrüsten:</translation>
+    </message>
+    <message>
+        <source>New ones</source>
+        <translation>Neue</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Hergestellt</translation>
+    </message>
+    <message>
+        <source>First use</source>
+        <translation>Erster Gebrauch</translation>
+    </message>
+    <message>
+        <source>Stamped</source>
+        <translation>Aufdruck</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennr.</translation>
+    </message>
+    <message>
+        <source>Whose</source>
+        <translation>Wem</translation>
+    </message>
+    <message>
+        <source>spares at %1</source>
+        <translation>Reserve in %1</translation>
+    </message>
+    <message>
+        <source>no boat yet</source>
+        <translation>noch kein Boot</translation>
+    </message>
+    <message>
+        <source>There is no boat yet: write it first, then fit it out.</source>
+        <translation>Noch gibt es kein Boot: zuerst eintragen, dann ausrüsten.</translation>
+    </message>
+    <message>
+        <source>The club wants no spares yet: write of a kit type how many.</source>
+        <translation>Noch will der Verein keine Reserve: bei einer Art eintragen, wie viele.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
+        <translation>Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
+    </message>
+    <message>
+        <source>The spares of the club, wherever they lie</source>
+        <translation>Die Reserve des Vereins, wo immer sie liegt</translation>
+    </message>
+    <message>
+        <source>What the manifest asks, and what is there</source>
+        <translation>Was die Packliste verlangt und was da ist</translation>
+    </message>
+    <message>
+        <source>not the same for all</source>
+        <translation>nicht bei allen gleich</translation>
+    </message>
+    <message>
+        <source>2026-03, say</source>
+        <translation>z. B. 2026-03</translation>
+    </message>
+    <message>
+        <source>one by one</source>
+        <translation>einzeln</translation>
+    </message>
+    <message>
+        <source>no size yet</source>
+        <translation>noch ohne Größe</translation>
+    </message>
+    <message>
+        <source>has no sizes</source>
+        <translation>ohne Größen</translation>
+    </message>
+    <message>
+        <source>nobody&apos;s yet</source>
+        <translation>noch niemandes</translation>
+    </message>
+    <message>
+        <source>nobody&apos;s own</source>
+        <translation>niemandes eigenes</translation>
     </message>
 </context>
 <context>
@@ -6043,6 +7065,81 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::NewClubForm</name>
+    <message>
+        <source>the club&apos;s name</source>
+        <translation>Name des Vereins</translation>
+    </message>
+    <message>
+        <source>where its file goes</source>
+        <translation>wohin die Datei kommt</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen …</translation>
+    </message>
+    <message>
+        <source>the folder of CSV files</source>
+        <translation>der Ordner mit CSV-Dateien</translation>
+    </message>
+    <message>
+        <source>Choose the folder…</source>
+        <translation>Ordner wählen …</translation>
+    </message>
+    <message>
+        <source>Start this club file</source>
+        <translation>Diese Vereinsdatei anlegen</translation>
+    </message>
+    <message>
+        <source>It begins with</source>
+        <translation>Sie beginnt mit</translation>
+    </message>
+    <message>
+        <source>a starter: %1</source>
+        <translation>Vorlage: %1</translation>
+    </message>
+    <message>
+        <source>our spreadsheet</source>
+        <translation>unserer Tabelle</translation>
+    </message>
+    <message>
+        <source>a folder of CSV files</source>
+        <translation>einem Ordner mit CSV</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Kit types, sizes, rules and lists are examples, and each rule says so: “example: put your maker&apos;s and your club&apos;s in its place”.</source>
+        <translation>Arten, Größen, Regeln und Listen sind Beispiele, und jede Regel sagt es: „example: put your maker&apos;s and your club&apos;s in its place“ (durch Angaben des Herstellers und des Vereins zu ersetzen).</translation>
+    </message>
+    <message>
+        <source>The file is made first; then you choose the spreadsheet and say what its columns mean.</source>
+        <translation>Zuerst wird die Datei angelegt; dann wird die Tabelle gewählt und angegeben, was ihre Spalten bedeuten.</translation>
+    </message>
+    <message>
+        <source>Files such as boats.csv and items.csv, as this program writes them. All rows are taken, or there is no file.</source>
+        <translation>Dateien wie boats.csv und items.csv, wie dieses Programm sie schreibt. Alle Zeilen werden übernommen, oder es gibt keine Datei.</translation>
+    </message>
+    <message>
+        <source>You write boats, people and kit types yourself.</source>
+        <translation>Boote, Leute und Arten werden von Hand eingetragen.</translation>
+    </message>
+    <message>
+        <source>Say where the file goes.</source>
+        <translation>Angeben, wohin die Datei kommt.</translation>
+    </message>
+    <message>
+        <source>Choose the folder of CSV files.</source>
+        <translation>Den Ordner mit CSV-Dateien wählen.</translation>
+    </message>
+    <message>
+        <source>The file is being made…</source>
+        <translation>Die Datei wird angelegt …</translation>
+    </message>
+</context>
+<context>
     <name>app::NewKitPanel</name>
     <message>
         <source>Their tags as PDF…</source>
@@ -6489,6 +7586,51 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::SetUpPage</name>
+    <message>
+        <source>Import a spreadsheet…</source>
+        <translation>Tabelle einlesen …</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are done, in any order.</source>
+        <translation>%1 von %2 erledigt; die Reihenfolge ist frei.</translation>
+    </message>
+    <message>
+        <source>Take it off the board</source>
+        <translation>Nicht bei den Booten zeigen</translation>
+    </message>
+    <message>
+        <source>Say it on the board</source>
+        <translation>Bei den Booten zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>app::SetUpRow</name>
+    <message>
+        <source>%1: done</source>
+        <translation>%1: erledigt</translation>
+    </message>
+    <message>
+        <source>%1: still to do</source>
+        <translation>%1: noch zu tun</translation>
+    </message>
+</context>
+<context>
+    <name>app::SetUpStrip</name>
+    <message>
+        <source>Go on setting up</source>
+        <translation>Weiter einrichten</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Ausblenden</translation>
+    </message>
+    <message>
+        <source>Setting up: %1</source>
+        <translation>Einrichten: %1</translation>
+    </message>
+</context>
+<context>
     <name>app::ShedBoard</name>
     <message>
         <source>Launched urgently, kit incomplete: %1</source>
@@ -6521,6 +7663,48 @@ Erledigt am %2: %3</translation>
     <message>
         <source>a boat&apos;s tag</source>
         <translation>Bootsetikett</translation>
+    </message>
+</context>
+<context>
+    <name>app::SheetQuestions</name>
+    <message>
+        <source>choose</source>
+        <translation>wählen</translation>
+    </message>
+    <message>
+        <source>the day first, then the month</source>
+        <translation>zuerst den Tag, dann den Monat</translation>
+    </message>
+    <message>
+        <source>the month first, then the day</source>
+        <translation>zuerst den Monat, dann den Tag</translation>
+    </message>
+    <message>
+        <source>Days such as %1 have</source>
+        <translation>Tage wie %1 haben</translation>
+    </message>
+    <message>
+        <source>“%1” as %2 means</source>
+        <translation>„%1“ als %2 heißt</translation>
+    </message>
+    <message>
+        <source>nothing: leave the cell empty</source>
+        <translation>nichts: die Zelle leer lassen</translation>
+    </message>
+</context>
+<context>
+    <name>app::SheetTableModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Why it is refused</source>
+        <translation>Warum abgelehnt</translation>
     </message>
 </context>
 <context>
@@ -6622,6 +7806,69 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Launched urgently: %1</source>
         <translation>Dringend ausgelaufen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::SpreadsheetPage</name>
+    <message>
+        <source>Choose a spreadsheet…</source>
+        <translation>Tabelle wählen …</translation>
+    </message>
+    <message>
+        <source>Next refused row</source>
+        <translation>Nächste abgelehnte Zeile</translation>
+    </message>
+    <message>
+        <source>Import all rows</source>
+        <translation>Alle Zeilen einlesen</translation>
+    </message>
+    <message>
+        <source>%1 is being read…</source>
+        <translation>%1 wird gelesen …</translation>
+    </message>
+    <message>
+        <source>the fullest</source>
+        <translation>das vollste</translation>
+    </message>
+    <message>
+        <source>Nothing would change: all of it is in the register already.</source>
+        <translation>Nichts würde sich ändern: Alles steht schon im Verzeichnis.</translation>
+    </message>
+    <message>
+        <source>The rows are being imported…</source>
+        <translation>Die Zeilen werden eingelesen …</translation>
+    </message>
+    <message>
+        <source>Imported. %1</source>
+        <translation>Eingelesen. %1</translation>
+    </message>
+    <message>
+        <source>An .xlsx, .ods, .csv or .tsv file, such as the club&apos;s list of kit.</source>
+        <translation>Eine Datei .xlsx, .ods, .csv oder .tsv, etwa die Ausrüstungsliste des Vereins.</translation>
+    </message>
+    <message>
+        <source>The rows are being looked at…</source>
+        <translation>Die Zeilen werden angesehen …</translation>
+    </message>
+    <message>
+        <source>Each row is</source>
+        <translation>Jede Zeile ist</translation>
+    </message>
+    <message>
+        <source>on the sheet</source>
+        <translation>auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>Make missing:</source>
+        <translation>Fehlendes anlegen:</translation>
+    </message>
+    <message>
+        <source>make missing %1</source>
+        <translation>fehlende anlegen: %1</translation>
+    </message>
+    <message>
+        <source>the rows of the spreadsheet</source>
+        <translation>die Zeilen der Tabelle</translation>
     </message>
 </context>
 <context>
@@ -6988,28 +8235,20 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::WelcomePage</name>
     <message>
-        <source>Start a new club file…</source>
-        <translation>Neue Vereinsdatei…</translation>
-    </message>
-    <message>
         <source>Open the club&apos;s file…</source>
         <translation>Vereinsdatei öffnen…</translation>
-    </message>
-    <message>
-        <source>the club&apos;s name</source>
-        <translation>Name des Vereins</translation>
     </message>
     <message>
         <source>No club file is open.</source>
         <translation>Keine Vereinsdatei ist offen.</translation>
     </message>
     <message>
-        <source>One file holds a club&apos;s boats, kit and record. Open it:</source>
-        <translation>Eine Datei enthält Boote, Ausrüstung und Protokoll des Vereins. Öffnen:</translation>
+        <source>One file holds a club&apos;s boats, kit and record.</source>
+        <translation>Eine Datei enthält Boote, Ausrüstung und Protokoll eines Vereins.</translation>
     </message>
     <message>
-        <source>Or start one, and import the register into it from a folder of CSV:</source>
-        <translation>Oder eine anlegen und das Verzeichnis aus einem CSV-Ordner einlesen:</translation>
+        <source>Or start a new club file</source>
+        <translation>Oder eine neue Vereinsdatei anlegen</translation>
     </message>
 </context>
 <context>

@@ -185,7 +185,7 @@ TEST_F(SpreadsheetStory, aFileThatIsNoSpreadsheetSaysHowToSaveIt) {
     EXPECT_TRUE(textOf("spreadsheetSaidLabel").contains("CSV"))
         << textOf("spreadsheetSaidLabel").toStdString();
     EXPECT_FALSE(child("spreadsheetImportButton")->isVisible());
-    std::ofstream(folder() / "good.csv") << "What\nknife\n";
+    std::ofstream(folder() / "good.csv") << "What,Serial\nknife,Z-9\n";
     page().readFile(pathOf("good.csv"));
     waitForPlan();
     EXPECT_EQ(summary(), "Kit: 1 new.");
