@@ -28,6 +28,7 @@ FitOutDraft::FitOutDraft(std::vector<core::FitOutLine> lines, std::vector<core::
                          std::string boat, std::string place)
     : m_lines(std::move(lines))
     , m_things(m_lines.size())
+    , m_counts(m_lines.size())
     , m_boat(std::move(boat))
     , m_place(std::move(place)) {
     for (std::size_t i = 0; i < m_lines.size(); ++i) {
@@ -58,12 +59,14 @@ void FitOutDraft::each(Self& self, const QString& key, Do act) {
     for (int line = 0; line < static_cast<int>(self.m_things.size()); ++line) {
         if (at.line >= 0 && at.line != line) continue;
         auto& things = self.m_things[static_cast<std::size_t>(line)];
-        for (int i = 0; i < static_cast<int>(things.size()); ++i)
+        for (int i = 0; i < self.m_counts[static_cast<std::size_t>(line)]; ++i)
             if (at.thing < 0 || at.thing == i) act(things[static_cast<std::size_t>(i)]);
     }
 }
 
+/// A number that is made smaller keeps what was written, in case it is made larger again.
 void FitOutDraft::setCount(const QString& key, int count) {
+    if (!hasNumber(key) || placeOf(key).line >= static_cast<int>(m_lines.size())) return;
     const auto line = static_cast<std::size_t>(placeOf(key).line);
     Thing fresh;
     // One more is like the last one, but for what is its own.
@@ -72,7 +75,8 @@ void FitOutDraft::setCount(const QString& key, int count) {
     fresh.kit.boat = m_boat;
     fresh.kit.place = m_place;
     fresh.kit.person.clear();
-    m_things[line].resize(static_cast<std::size_t>(count), fresh);
+    m_counts[line] = count;
+    m_things[line].resize(std::max(m_things[line].size(), static_cast<std::size_t>(count)), fresh);
 }
 
 int FitOutDraft::countOf(const QString& key) const {

@@ -61,8 +61,9 @@ private:
     QString aboutThing(const Thing& thing, int line) const;
 
     std::vector<core::FitOutLine> m_lines;
-    std::vector<core::KitType> m_kitTypes; ///< by line
-    std::vector<std::vector<Thing>> m_things;
+    std::vector<core::KitType> m_kitTypes;    ///< by line
+    std::vector<std::vector<Thing>> m_things; ///< by line, those beyond its number too
+    std::vector<int> m_counts;                ///< by line
     std::string m_boat;
     std::string m_place;
 };

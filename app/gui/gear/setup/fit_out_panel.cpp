@@ -145,7 +145,7 @@ void FitOutPanel::connectParts() {
         first->setFocus(Qt::OtherFocusReason);
     });
     const auto write = [this](auto act) {
-        if (m_isFilling) return;
+        if (m_isFilling || current().isEmpty()) return;
         act();
         changed();
     };
