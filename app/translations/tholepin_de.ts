@@ -2855,11 +2855,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Set &amp;up</source>
-        <translation>Ein&amp;richten</translation>
+        <translation>Einri&amp;chten</translation>
     </message>
     <message>
         <source>&amp;Import</source>
-        <translation>E&amp;inlesen</translation>
+        <translation>Ei&amp;nlesen</translation>
     </message>
 </context>
 <context>

@@ -181,7 +181,7 @@ void FitOutPanel::connectParts() {
 void FitOutPanel::show(const QString& boat) {
     say({});
     const QSignalBlocker quiet(m_home);
-    if (!boat.isEmpty() && m_home->findData(ofBoat + boat) < 0) m_home->addItem(boat, ofBoat + boat);
+    if (!boat.isEmpty() && m_home->findData(ofBoat + boat) < 0) m_home->addItem(text(boat), ofBoat + boat);
     if (!boat.isEmpty()) m_home->setCurrentIndex(m_home->findData(ofBoat + boat));
     refresh();
     m_list->setFocus(Qt::OtherFocusReason);

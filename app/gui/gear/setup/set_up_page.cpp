@@ -6,7 +6,6 @@
 #include "app/gui/gear/setup/set_up_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
-#include "app/text/text.h"
 #include "core/club/club_answers.h"
 
 #include <QLabel>
@@ -124,7 +123,7 @@ void SetUpPage::showFitOut(const QString& boat) {
                                    [](const auto& tick) { return tick.step == core::SetUpStep::Kit; });
     const bool isLacking = kit != m_ticks.end() && !kit->lacking.empty();
     m_stack->setCurrentWidget(m_fitOut);
-    m_fitOut->show(boat.isEmpty() && isLacking ? text(kit->lacking.front()) : boat);
+    m_fitOut->show(boat.isEmpty() && isLacking ? QString::fromStdString(kit->lacking.front()) : boat);
 }
 
 void SetUpPage::showSteps() {

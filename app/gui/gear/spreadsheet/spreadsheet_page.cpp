@@ -87,8 +87,15 @@ void SpreadsheetPage::connectParts() {
     connect(m_import, &QPushButton::clicked, this, &SpreadsheetPage::importIt);
 }
 
-/// The register may have changed meanwhile.
+/// The register may have changed meanwhile; what was read for another club is not this one's.
 void SpreadsheetPage::refresh() {
+    if (m_clubFile != tools().club.file()) {
+        m_clubFile = tools().club.file();
+        m_book.reset();
+        m_planned = {};
+        say({});
+        adapt();
+    }
     if (m_book) plan();
 }
 

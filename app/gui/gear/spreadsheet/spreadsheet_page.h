@@ -8,6 +8,7 @@
 #include "core/exchange/club_sheet/club_sheet.h"
 #include "core/spreadsheet/workbook.h"
 
+#include <filesystem>
 #include <memory>
 #include <vector>
 
@@ -65,6 +66,7 @@ private:
     void importIt();
     void adapt();
 
+    std::filesystem::path m_clubFile; ///< the club that the spreadsheet was read for
     std::shared_ptr<const core::Workbook> m_book;
     core::ClubSheetChoices m_choices;
     /// Headings and the meanings that were chosen for them, the newest last.
