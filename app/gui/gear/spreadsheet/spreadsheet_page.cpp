@@ -46,6 +46,7 @@ SpreadsheetPage::SpreadsheetPage(GearTools given, QWidget* parent)
     , m_summary(wordsLabel(m_below, "heading", "spreadsheetSummaryLabel"))
     , m_next(wordsButton(m_below, tr("Next refused row"), "spreadsheetNextButton"))
     , m_import(wordsButton(m_below, tr("Import all rows"), "spreadsheetImportButton", true)) {
+    m_clubFile = tools().club.file();
     build();
     connectParts();
     adapt();
@@ -93,6 +94,8 @@ void SpreadsheetPage::refresh() {
         m_clubFile = tools().club.file();
         m_book.reset();
         m_planned = {};
+        m_isReading = m_isPlanning = false;
+        ++m_turn; // what was asked of the other club is not answered any more
         say({});
         adapt();
     }
@@ -110,23 +113,23 @@ void SpreadsheetPage::readFile(const QString& path) {
         std::optional<core::Error> error;
         SheetId kind = SheetId::Items;
     };
+    if (m_isReading) return;
     m_isReading = true;
     say(tr("%1 is being read…").arg(text(QFileInfo(path).fileName())));
     adapt();
-    read(
+    ask(
         [file = path.toStdString()](core::Club& club) {
             auto book = core::readWorkbook(std::filesystem::path(file));
             if (!book) return Read{std::nullopt, book.error()};
             const SheetId kind = likelyKind(club, *book);
             return Read{std::move(book).value(), std::nullopt, kind};
         },
-        [this, path](Read read) {
+        [this, path, turn = m_turn](Read read) {
+            if (turn != m_turn) return;
             m_isReading = false;
-            if (read.error) {
-                adapt();
-                return sayError(*read.error); // what was read before stays
-            }
-            takeBook(path, std::move(*read.book), read.kind);
+            if (!read.error) return takeBook(path, std::move(*read.book), read.kind);
+            adapt();
+            sayError(*read.error); // what was read before stays
         });
 }
 
@@ -200,13 +203,14 @@ void SpreadsheetPage::plan() {
     if (m_isPlanning) return;
     m_isPlanning = true;
     adapt();
-    read([book = m_book, choices = m_choices,
-          day = today()](core::Club& club) { return plannedSheet(club, *book, choices, day); },
-         [this](PlannedSheet planned) {
-             m_isPlanning = false;
-             takePlan(std::move(planned));
-             if (m_mustPlan) plan();
-         });
+    ask([book = m_book, choices = m_choices,
+         day = today()](core::Club& club) { return plannedSheet(club, *book, choices, day); },
+        [this, turn = m_turn](PlannedSheet planned) {
+            if (turn != m_turn) return;
+            m_isPlanning = false;
+            if (m_mustPlan) return plan(); // of another choice, or another spreadsheet
+            takePlan(std::move(planned));
+        });
 }
 
 void SpreadsheetPage::takePlan(PlannedSheet planned) {
@@ -286,18 +290,19 @@ void SpreadsheetPage::importIt() {
     m_isPlanning = true;
     say(tr("The rows are being imported…"));
     adapt();
-    read([book = m_book, choices = m_choices, day = today()](
-             core::Club& club) { return club.register_().importClubSheet(*book, choices, day, false); },
-         [this](const core::Result<core::ClubSheetPlan>& done) {
-             m_isPlanning = false;
-             if (!done)
-                 sayError(done.error());
-             else if (done->plan.rejected.empty())
-                 say(tr("Imported. %1").arg(planInWords(done->plan)));
-             else
-                 say({}); // somebody wrote meanwhile: the new plan says which rows
-             plan();
-         });
+    ask([book = m_book, choices = m_choices, day = today()](
+            core::Club& club) { return club.register_().importClubSheet(*book, choices, day, false); },
+        [this, turn = m_turn](const core::Result<core::ClubSheetPlan>& done) {
+            if (turn != m_turn) return;
+            m_isPlanning = false;
+            if (!done)
+                sayError(done.error());
+            else if (done->plan.rejected.empty())
+                say(tr("Imported. %1").arg(planInWords(done->plan)));
+            else
+                say({}); // somebody wrote meanwhile: the new plan says which rows
+            plan();
+        });
 }
 
 void SpreadsheetPage::adapt() {

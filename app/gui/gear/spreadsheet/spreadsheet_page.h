@@ -75,6 +75,7 @@ private:
     bool m_isReading = false;
     bool m_isPlanning = false;
     bool m_mustPlan = false; ///< a choice was changed meanwhile
+    int m_turn = 0;          ///< counts the clubs that the page was shown for
     QPushButton* m_choose;
     QLabel* m_file;
     QWidget* m_below; ///< what there is once a file is read

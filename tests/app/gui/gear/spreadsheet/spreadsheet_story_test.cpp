@@ -196,6 +196,20 @@ TEST_F(SpreadsheetStory, aFileThatIsNoSpreadsheetSaysHowToSaveIt) {
     EXPECT_EQ(textOf("spreadsheetFileLabel"), "good.csv") << "what was read before stays";
 }
 
+TEST_F(SpreadsheetStory, anotherSpreadsheetMayBeChosenWhileRowsAreLookedAt) {
+    openSheet("What,Serial\nknife,Q-1\n");
+    std::ofstream(folder() / "other.csv") << "What,Serial\nknife,Q-2\nknife,Q-3\n";
+    child<QCheckBox>("make places")->toggle(); // planned anew
+    ASSERT_TRUE(page().isBusy());
+    page().readFile(pathOf("other.csv"));
+    waitForPlan();
+    EXPECT_EQ(textOf("spreadsheetFileLabel"), "other.csv");
+    EXPECT_EQ(summary(), "Kit: 2 new.");
+    pressButton("spreadsheetImportButton");
+    waitForPlan();
+    EXPECT_EQ(textOf("spreadsheetSaidLabel"), "Imported. Kit: 2 new.");
+}
+
 TEST_F(SpreadsheetStory, tenThousandRowsAreShownAndImported) {
     std::string rows = "What,Serial\n";
     for (int i = 0; i < 10'000; ++i)
