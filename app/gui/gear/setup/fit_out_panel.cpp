@@ -344,6 +344,7 @@ void FitOutPanel::showRegistered(const std::vector<std::vector<core::Item>>& ite
                             "%n item registered. Print its tag and fix it before the item goes to a boat."),
         QT_TRANSLATE_N_NOOP(
             "Words", "%n items registered. Print their tags and fix them before the kit goes to a boat.")));
+    m_draft = {}; // a second press registers nothing of it again
     refresh();
     adapt();
 }
