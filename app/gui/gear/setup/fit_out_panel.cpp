@@ -151,7 +151,7 @@ void FitOutPanel::connectParts() {
     };
     connect(m_count, &QSpinBox::valueChanged, this, [this, write](int count) {
         write([&] { m_draft.setCount(current(), count); });
-        showForm(); // one thing has a serial, none has anything
+        if (!m_isFilling && !current().isEmpty()) showForm(); // one thing has a serial, none has anything
     });
     connect(m_size, &QComboBox::currentIndexChanged, this, [this, write] {
         write([&] {
