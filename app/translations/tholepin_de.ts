@@ -2788,7 +2788,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 of %2 there</source>
-        <translation>%1 von %2 da</translation>
+        <translation>%1/%2 da</translation>
     </message>
     <message>
         <source>new</source>
@@ -2855,7 +2855,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Set &amp;up</source>
-        <translation>Einri&amp;chten</translation>
+        <translation>A&amp;ufbau</translation>
     </message>
     <message>
         <source>&amp;Import</source>
@@ -6269,7 +6269,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>First use</source>
-        <translation>Erster Gebrauch</translation>
+        <translation>Erstgebrauch</translation>
     </message>
     <message>
         <source>Stamped</source>
@@ -7856,7 +7856,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>on the sheet</source>
-        <translation>auf dem Blatt</translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>Make missing:</source>

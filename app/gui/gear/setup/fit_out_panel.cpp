@@ -57,6 +57,7 @@ FitOutPanel::FitOutPanel(GearTools given, QWidget* parent)
 void FitOutPanel::build() {
     m_list->setObjectName("fitOutList");
     m_list->setAccessibleName(tr("what is asked, and what is new"));
+    m_list->setMinimumWidth(320); // a kit type and its numbers side by side, on a small screen too
     auto* body = new QHBoxLayout;
     body->setSpacing(3 * spaceUnit);
     body->addWidget(m_list, 11);

@@ -56,17 +56,17 @@ void SpreadsheetPage::build() {
 
 QLayout* SpreadsheetPage::buildHead() {
     m_kind->setObjectName("spreadsheetKindBox");
-    m_kind->takeRoom(14);
+    m_kind->takeRoom(8);
     for (const SheetId kind : kindsOfRows())
         m_kind->addItem(rowKindInWords(kind), static_cast<int>(kind));
     m_tables->setObjectName("spreadsheetSheetBox");
-    m_tables->takeRoom(8);
+    m_tables->takeRoom(4);
     auto* row = new QHBoxLayout;
     row->setSpacing(spaceUnit);
     addWithWord(*row, tr("Each row is"), m_kind);
-    row->addSpacing(2 * spaceUnit);
+    row->setStretchFactor(m_kind, 3);
     addWithWord(*row, tr("on the sheet"), m_tables);
-    row->addStretch(1);
+    row->setStretchFactor(m_tables, 2);
     return row;
 }
 
