@@ -35,6 +35,7 @@ int main(int argc, char** argv) {
     app::addService(line);
     app::addAboard(line);
     app::addReceive(line);
+    app::addFitOut(line);
     app::addRetag(line);
     app::addWriteOff(line);
     app::addReinstate(line);

@@ -60,6 +60,11 @@ Choosers systemChoosers() {
         return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of CSV files to import"),
                                                  documents());
     };
+    choosers.spreadsheet = [](QWidget* parent) {
+        return QFileDialog::getOpenFileName(
+            parent, ChoosersText::tr("A spreadsheet to import"), documents(),
+            ChoosersText::tr("Spreadsheets (*.xlsx *.ods *.csv *.tsv *.txt);;All files (*)"));
+    };
     choosers.exportFolder = [](QWidget* parent) {
         return QFileDialog::getExistingDirectory(
             parent, ChoosersText::tr("A folder to write the register's CSV files to"), documents());

@@ -18,6 +18,7 @@ struct Choosers {
     std::function<QString(QWidget*)> copyFolder;
     std::function<QString(QWidget*)> newClub;
     std::function<QString(QWidget*)> importFolder;
+    std::function<QString(QWidget*)> spreadsheet;
     std::function<QString(QWidget*)> exportFolder;
     std::function<QStringList(QWidget*)> pictures;
     std::function<QString(QWidget*)> pictureFolder;

@@ -10,6 +10,7 @@
 #include "app/gui/club/import_run.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/gear/setup/set_up_notes.h"
 #include "app/gui/menus/camera_menu.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
@@ -26,6 +27,7 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/answers/set_up.h"
 #include "core/base/error_code.h"
 #include "core/club/club_register.h"
 
@@ -102,7 +104,7 @@ void MainWindow::build() {
 
 void MainWindow::buildPages() {
     m_pages = new QStackedWidget(this);
-    m_welcome = new WelcomePage(this);
+    m_welcome = new WelcomePage(m_choosers, this);
     m_board = new ShedBoard(this);
     m_board->offerPaper(m_club, m_choosers, m_time);
     m_check = new CheckPage(m_club, m_time, m_sounds, this);
@@ -142,6 +144,8 @@ void MainWindow::connectPages() {
         m_office->showPage(page);
         showOffice();
     });
+    connect(m_board, &ShedBoard::setUpPutAway, this, &MainWindow::putSetUpAway);
+    connect(m_office, &GearOffice::boardWanted, this, [this] { showBoard(); });
     connect(m_office, &GearOffice::pageWanted, this, &MainWindow::showOffice);
     connect(m_office, &GearOffice::pageShown, this, &MainWindow::adaptMenus);
     connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
@@ -190,8 +194,12 @@ void MainWindow::buildClubMenu() {
     connect(menu, &ClubMenu::copyFolderPressed, m_copies, &ClubCopies::chooseFolder);
     connect(menu, &ClubMenu::noCopiesPressed, m_copies, &ClubCopies::endCopies);
     connect(menu, &ClubMenu::openPressed, this, &MainWindow::chooseClub);
-    connect(menu, &ClubMenu::newPressed, this, &MainWindow::showWelcome);
+    connect(menu, &ClubMenu::newPressed, this, [this] {
+        showWelcome();
+        m_welcome->beginNew();
+    });
     connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
+    connect(menu, &ClubMenu::spreadsheetPressed, this, &MainWindow::importSpreadsheet);
     connect(menu, &ClubMenu::boatsPressed, this, [this] {
         if (m_isClubOpen) showBoard();
     });
@@ -281,13 +289,6 @@ void MainWindow::chooseClub() {
     if (!file.isEmpty()) openClub(file.toStdString());
 }
 
-void MainWindow::createClub(const QString& name) {
-    const QString file = m_choosers.newClub(this);
-    if (file.isEmpty()) return;
-    m_club.create(file.toStdString(), name.toStdString(),
-                  [this, file](const core::Outcome& opened) { takeOpened(opened, file); });
-}
-
 void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     m_isClubOpen = static_cast<bool>(opened);
     m_replaced->setVisible(false);
@@ -317,8 +318,13 @@ void MainWindow::showBoard(const QString& saying) {
     adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
     m_club.ask(
-        this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
+        this,
+        [today = m_time().today, notes = SetUpNotes(m_club.file())](core::Club& club) {
+            return readBoard(club, today, notes.isWanted() ? BoardReads::SetUpToo : BoardReads::Boats,
+                             notes.arePrinted());
+        },
         [this, saying](const BoardState& state) {
+            if (core::isSetUp(state.setUp)) SetUpNotes(m_club.file()).noteDone();
             setWindowTitle(tr("%1 · Tholepin").arg(state.club));
             m_isBoardFresh = true;
             m_board->setState(state);

@@ -29,6 +29,7 @@ class ReplacedStrip;
 class ShedBoard;
 class ViewMenu;
 class WelcomePage;
+struct NewClub;
 
 /// The window: the shed board, the page of the check that is done, and what else has a page. Every action is
 /// in its menus.
@@ -79,10 +80,13 @@ private:
     QString boatAtHand() const; ///< of the check, or on the board; empty: none
     void saveOnPaper(bool card);
     void chooseClub();
-    void createClub(const QString& name);
+    void createClub(const NewClub& wanted);
+    void goOnWith(const NewClub& made);
     void takeOpened(const core::Outcome& opened, const QString& file);
     void leaveClub(const core::Error& error);
     void importFolder();
+    void importSpreadsheet();
+    void putSetUpAway();
     void showBoard(const QString& saying = {});
     void startNext();
     QWidget* currentPage() const; ///< of the gear officer's the one that is shown

@@ -1,62 +1,91 @@
 #include "app/gui/welcome_page.h"
 
+#include "app/gui/club/import_run.h"
+#include "app/gui/new_club_form.h"
+#include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/errors.h"
+#include "app/text/words.h"
+#include "core/exchange/csv_import.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QStyle>
 #include <QVBoxLayout>
 
 namespace app {
-WelcomePage::WelcomePage(QWidget* parent)
+
+WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     : QWidget(parent)
     , m_said(wordsIn("look", {}, this))
-    , m_name(new QLineEdit(this))
-    , m_new(new QPushButton(tr("Start a new club file…"), this)) {
+    , m_open(wordsButton(this, tr("Open the club's file…"), "openClubButton", true))
+    , m_new(new NewClubForm(std::move(choosers), this)) {
     setObjectName("welcomePage");
     m_said->setObjectName("welcomeSaidLabel");
-    auto* open = new QPushButton(tr("Open the club's file…"), this);
-    open->setObjectName("openClubButton");
-    open->setProperty("role", "usual");
-    m_name->setObjectName("clubNameEdit");
-    m_name->setAccessibleName(tr("the club's name"));
-    m_name->setPlaceholderText(tr("the club's name"));
-    m_name->setMaximumWidth(480);
-    m_new->setObjectName("newClubButton");
-    m_new->setEnabled(false);
-
-    auto* fresh = new QHBoxLayout;
-    fresh->setSpacing(2 * spaceUnit);
-    fresh->addWidget(m_name);
-    fresh->addWidget(m_new);
-    fresh->addStretch(1);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(6 * spaceUnit, 6 * spaceUnit, 6 * spaceUnit, 6 * spaceUnit);
-    layout->setSpacing(2 * spaceUnit);
+    auto* inside = new QWidget;
+    auto* layout = new QVBoxLayout(inside);
+    layout->setContentsMargins(4 * spaceUnit, 2 * spaceUnit, 4 * spaceUnit, 2 * spaceUnit);
+    layout->setSpacing(spaceUnit);
     layout->addWidget(wordsIn("boatName", tr("No club file is open."), this));
     layout->addWidget(m_said);
-    layout->addWidget(wordsIn("remark", tr("One file holds a club's boats, kit and record. Open it:"), this));
-    layout->addWidget(open, 0, Qt::AlignLeft);
+    auto* open = new QHBoxLayout;
+    open->setSpacing(2 * spaceUnit);
+    open->addWidget(m_open);
+    open->addWidget(wordsIn("remark", tr("One file holds a club's boats, kit and record."), this), 1);
+    layout->addLayout(open);
     layout->addSpacing(2 * spaceUnit);
-    layout->addWidget(
-        wordsIn("remark", tr("Or start one, and import the register into it from a folder of CSV:"), this));
-    layout->addLayout(fresh);
+    layout->addWidget(wordsIn("heading", tr("Or start a new club file"), this));
+    layout->addWidget(m_new);
     layout->addStretch(1);
-    connect(open, &QPushButton::clicked, this, &WelcomePage::openPressed);
-    connect(m_name, &QLineEdit::textChanged, this,
-            [this](const QString& name) { m_new->setEnabled(!name.trimmed().isEmpty()); });
-    connect(m_name, &QLineEdit::returnPressed, m_new, &QPushButton::click);
-    connect(m_new, &QPushButton::clicked, this, [this] { emit newPressed(m_name->text().trimmed()); });
-    QWidget::setTabOrder(open, m_name);
-    QWidget::setTabOrder(m_name, m_new);
-    setFocusProxy(open); // the usual way has the keyboard
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins({});
+    whole->addWidget(scroll);
+    connect(m_open, &QPushButton::clicked, this, &WelcomePage::openPressed);
+    connect(m_new, &NewClubForm::changed, this, &WelcomePage::adapt);
+    connect(m_new, &NewClubForm::startPressed, this, [this] {
+        m_new->setMaking(true);
+        emit newPressed(m_new->wanted());
+    });
+    tabAsLaidOut(*this);
+    setFocusProxy(m_open); // the usual way has the keyboard
 }
 
 void WelcomePage::say(const QString& sentence) {
     m_said->setText(sentence);
     m_said->setVisible(!sentence.isEmpty());
+}
+
+void WelcomePage::takeMade(const NewClub& wanted, const core::Result<core::ImportPlan>& plan) {
+    m_new->setMaking(false);
+    if (plan && plan->rejected.empty()) return m_new->clear();
+    if (plan) return m_new->sayOfRegister(rejectedInWords(*plan));
+    // A folder that cannot be read is named in the error; all else is about the file that was to be made.
+    const bool isOfFolder =
+        wanted.begins == NewClub::Begins::Folder && plan.error().where == wanted.folder.toStdString();
+    if (isOfFolder)
+        m_new->sayOfRegister(withCapital(errorLine(plan.error())) + QLatin1Char('.'));
+    else
+        m_new->sayOfFile(plan.error());
+}
+
+void WelcomePage::beginNew() {
+    m_new->findChild<QLineEdit*>("clubNameEdit")->setFocus(Qt::OtherFocusReason);
+}
+
+/// One button is the usual one: whoever has begun to write a name does not open another file.
+void WelcomePage::adapt() {
+    m_open->setProperty("role", m_new->isBegun() ? "" : "usual");
+    m_open->style()->unpolish(m_open);
+    m_open->style()->polish(m_open);
 }
 
 } // namespace app

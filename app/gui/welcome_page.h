@@ -1,33 +1,43 @@
 #pragma once
 
-#include "app/gui/camera/scan_taker.h"
-
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QWidget>
 
+#include "app/gui/camera/scan_taker.h"
+#include "app/gui/choosers.h"
+#include "app/gui/club/new_club.h"
+#include "core/base/result.h"
+
 class QLabel;
-class QLineEdit;
 class QPushButton;
 
 namespace app {
 
-/// Before a club file is open: what to do first.
+class NewClubForm;
+
+/// Before a club file is open: open one, or start a new one.
 class WelcomePage : public QWidget, public ScanTaker {
     Q_OBJECT
 
 public:
-    explicit WelcomePage(QWidget* parent = nullptr);
+    explicit WelcomePage(Choosers choosers, QWidget* parent = nullptr);
 
     void say(const QString& sentence); ///< why a file could not be opened
     void sayOfScan(const QString& sentence) override { say(sentence); }
+    /// What became of the new club: made, or why not, beside what it is about.
+    void takeMade(const NewClub& wanted, const core::Result<core::ImportPlan>& plan);
+    void beginNew(); ///< the keyboard goes to the new club's name
 
 signals:
     void openPressed();
-    void newPressed(const QString& clubName);
+    void newPressed(const NewClub& wanted);
 
 private:
+    void adapt();
+
     QLabel* m_said;
-    QLineEdit* m_name;
-    QPushButton* m_new;
+    QPushButton* m_open;
+    NewClubForm* m_new;
 };
 
 } // namespace app

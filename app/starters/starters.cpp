@@ -20,9 +20,18 @@ class StarterWords {
 } // namespace
 
 std::vector<Starter> starters() {
-    return {{QStringLiteral("inflatable"), StarterWords::tr("an inflatable rescue boat with two aboard")},
-            {QStringLiteral("rowing"), StarterWords::tr("a rowing or paddled rescue boat")},
-            {QStringLiteral("cabin-launch"), StarterWords::tr("a launch with cabin and engine")}};
+    return {{QStringLiteral("inflatable"), StarterWords::tr("an inflatable rescue boat with two aboard"),
+             StarterWords::tr(
+                 "Rescue tube, paddles, tow line, knife, whistles, life jackets and radio, and the points "
+                 "of its hull, chambers and engine.")},
+            {QStringLiteral("rowing"), StarterWords::tr("a rowing or paddled rescue boat"),
+             StarterWords::tr(
+                 "Oars, rescue tube, lines, knife, whistles, life jackets, radio, bailer and first-aid "
+                 "kit, and the points of its hull.")},
+            {QStringLiteral("cabin-launch"), StarterWords::tr("a launch with cabin and engine"),
+             StarterWords::tr(
+                 "Lifebuoy, lines, anchor, flares, extinguisher, life jackets, radio and more, and the "
+                 "points of its hull, cabin and engine.")}};
 }
 
 bool writeStarter(const QString& name, const QString& folder) {

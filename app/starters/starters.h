@@ -11,6 +11,7 @@ namespace app {
 struct Starter {
     QString name;  ///< "inflatable", as it is asked for
     QString title; ///< "an inflatable rescue boat with two aboard", in the language that is spoken
+    QString about; ///< what is in it, a sentence
 };
 
 std::vector<Starter> starters();

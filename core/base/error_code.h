@@ -96,11 +96,12 @@ enum class ErrorCode : std::uint16_t {
     NameOfOld, ///< name; what had it is called so now
 
     // Items that are registered, written off, released, or given a new tag
-    KitDayUnreadable, ///< the text
-    MadeInFuture,     ///< day
-    FirstUseInFuture, ///< day
-    UsedBeforeMade,   ///< day of the first use; day it was made
-    SerialTwice,      ///< serial
+    KitDayUnreadable,      ///< the text
+    MadeInFuture,          ///< day
+    FirstUseInFuture,      ///< day
+    UsedBeforeMade,        ///< day of the first use; day it was made
+    SerialTwice,           ///< serial
+    MoreSerialsThanThings, ///< serials; things; kit type
     TwoHomes,
     ItemCountOutOfRange,
     LabelWithoutSerial, ///< label

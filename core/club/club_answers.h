@@ -15,6 +15,7 @@ namespace core {
 
 struct ClubState;
 struct Evidence;
+struct SetUpTick;
 
 /// What the record says now: nothing here writes. See Club for what holds of every function.
 class ClubAnswers {
@@ -27,6 +28,8 @@ public:
     std::vector<MissingItem> missingItems() const; ///< missing longest first
     /// Rows due within `days` of today, passed, undated or due without a day; worst first.
     std::vector<DueRow> dueList(CalendarDay today, int days) const;
+    /// What a new club has still to do. `arePrinted`: its tags, which the record does not know.
+    std::vector<SetUpTick> setUp(bool arePrinted) const;
     /// Everything recorded about a code, boat or person, oldest first.
     Result<std::vector<HistoryLine>> history(const std::string& subject) const;
     /// What was aboard a boat at an instant, by its signed checks.

@@ -18,6 +18,7 @@
 #include "core/store/tag_tables.h"
 #include "core/tag/maker_label.h"
 #include "core/tag/reason.h"
+#include "core/upkeep/same_name.h"
 
 #include <algorithm>
 #include <fmt/ranges.h>
@@ -48,16 +49,18 @@ NewKit daysIn(const CellTexts& cells) {
     return kit;
 }
 
-/// No serial stands twice in one batch; the register's own are looked at label by label.
-Outcome areLabelsApart(const std::vector<std::string>& labels, int year) {
-    std::set<std::pair<std::string, std::string>> seen;
-    for (const std::string& text : labels) {
-        const auto label = parseMakerLabel(text, year);
-        if (label && !label->serial.empty() && !seen.emplace(label->gtin, label->serial).second)
-            return Error{ErrorCode::SerialTwice, {label->serial}};
+/// No serial stands twice in what is registered at once; the register's own are looked at one by one.
+class SerialsGiven {
+public:
+    /// `of`: what has serials of its own, a GTIN or a kit type.
+    Outcome add(const std::string& of, const std::string& serial) {
+        if (serial.empty() || m_seen.emplace(of, serial).second) return Done{};
+        return Error{ErrorCode::SerialTwice, {serial}};
     }
-    return Done{};
-}
+
+private:
+    std::set<std::pair<std::string, std::string>> m_seen;
+};
 
 /// Its home and its keeper, as the register spells them; all are still here.
 Outcome lookUpHome(ClubState& state, NewKit& kit, CalendarDay today) {
@@ -105,6 +108,10 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     if (const Outcome days = areDaysOfNewKit(kit, today); !days) return days.error();
     if (kit.labels.empty() && (kit.count < 1 || kit.count > 1000))
         return Error{ErrorCode::ItemCountOutOfRange};
+    if (const std::size_t count = kit.labels.empty() ? static_cast<std::size_t>(kit.count) : 0;
+        kit.serials.size() > count)
+        return Error{ErrorCode::MoreSerialsThanThings,
+                     {std::to_string(kit.serials.size()), std::to_string(count), kit.kitType}};
     return kit;
 }
 
@@ -116,16 +123,31 @@ Result<Item> knownItem(const ClubState& state, const ClubKit& club, const std::s
 }
 
 /// What the maker's label says goes before what was typed.
-Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& text, int year) {
+Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& text, int year,
+                               SerialsGiven& given) {
     const auto label = parseMakerLabel(text, year);
     if (!label) return label.error();
     if (label->serial.empty()) return Error{ErrorCode::LabelWithoutSerial, {text}};
+    if (const Outcome apart = given.add(label->gtin, label->serial); !apart) return apart.error();
     if (const auto known = store.itemsOfLabel(label->gtin, label->serial); !known.empty())
         return Error{ErrorCode::SerialRegistered, {label->serial, known.front().tag}};
     CellTexts cells{{"gtin", label->gtin}, {"serial", label->serial}, {"batch", label->batch}};
     if (label->made) cells.emplace_back("made", label->made->text());
     if (label->stamped) cells.emplace_back("stamped", label->stamped->text());
     return cells;
+}
+
+/// A serial that was typed is one of its kit type's.
+Result<CellTexts> cellsOfSerial(const RegisterStore& store, const NewKit& kit, std::size_t at,
+                                SerialsGiven& given) {
+    if (at >= kit.serials.size() || withoutOuterBlanks(kit.serials[at]).empty()) return CellTexts{};
+    const auto serial = nameFrom(withoutOuterBlanks(kit.serials[at]), "serial");
+    if (!serial) return serial.error();
+    if (const Outcome apart = given.add(kit.kitType, *serial); !apart) return apart.error();
+    for (const Cells& cells : store.where(SheetId::Items, "serial", *serial))
+        if (const auto known = store.item(cells.front()); known && sameName(known->kitType, kit.kitType))
+            return Error{ErrorCode::SerialRegistered, {*serial, known->tag}};
+    return CellTexts{{"serial", *serial}};
 }
 
 CellTexts cellsOf(const NewKit& kit, CalendarDay today) {
@@ -135,32 +157,50 @@ CellTexts cellsOf(const NewKit& kit, CalendarDay today) {
             {"maker", kit.maker},        {"note", kit.note}};
 }
 
+/// One for each thing that is to be registered.
+Result<std::vector<CellTexts>> cellsOfThings(const RegisterStore& store, const NewKit& kit, CalendarDay today,
+                                             SerialsGiven& given) {
+    std::vector<CellTexts> things(kit.labels.empty() ? static_cast<std::size_t>(kit.count)
+                                                     : kit.labels.size());
+    for (std::size_t i = 0; i < things.size(); ++i) {
+        const auto own = kit.labels.empty() ? cellsOfSerial(store, kit, i, given)
+                                            : cellsOfLabel(store, kit.labels[i], today.year(), given);
+        if (!own) return own.error();
+        things[i] = cellsOf(kit, today);
+        things[i].insert(things[i].end(), own->begin(), own->end());
+        if (const Outcome days = areDaysOfNewKit(daysIn(things[i]), today); !days) return days.error();
+    }
+    return things;
+}
+
 } // namespace
 
 Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<std::vector<Item>> {
-        const auto kit = lookedUp(*m_state, given, moment.today);
-        if (!kit) return kit.error();
-        if (const Outcome apart = areLabelsApart(kit->labels, moment.today.year()); !apart)
-            return apart.error();
-        std::vector<std::string> codes;
-        const std::size_t count =
-            kit->labels.empty() ? static_cast<std::size_t>(kit->count) : kit->labels.size();
-        for (std::size_t i = 0; i < count; ++i) {
-            CellTexts cells = cellsOf(*kit, moment.today);
-            if (!kit->labels.empty()) {
-                const auto label = cellsOfLabel(m_state->registerStore, kit->labels[i], moment.today.year());
-                if (!label) return label.error();
-                cells.insert(cells.end(), label->begin(), label->end());
-                if (const Outcome days = areDaysOfNewKit(daysIn(cells), moment.today); !days)
-                    return days.error();
+    auto items = registerAll({given}, by, moment);
+    if (!items) return items.error();
+    return std::move(items->front());
+}
+
+Result<std::vector<std::vector<Item>>> ClubKit::registerAll(const std::vector<NewKit>& kinds,
+                                                            const std::string& by, Moment moment) {
+    return m_state->write([&](Ledger& ledger) -> Result<std::vector<std::vector<Item>>> {
+        SerialsGiven serials;
+        std::vector<std::vector<std::string>> codes;
+        for (const NewKit& given : kinds) {
+            const auto kit = lookedUp(*m_state, given, moment.today);
+            if (!kit) return kit.error();
+            const auto things = cellsOfThings(m_state->registerStore, *kit, moment.today, serials);
+            if (!things) return things.error();
+            codes.emplace_back();
+            for (const CellTexts& cells : *things) {
+                codes.back().push_back(mintCodes(1).front());
+                ledger.append(rowWritten(SheetId::Items, {{"code", codes.back().back()}}, cells), by);
             }
-            codes.push_back(mintCodes(1).front());
-            ledger.append(rowWritten(SheetId::Items, {{"code", codes.back()}}, cells), by);
         }
-        std::vector<Item> items;
-        for (const std::string& code : codes)
-            if (auto item = m_state->registerStore.item(code)) items.push_back(std::move(*item));
+        std::vector<std::vector<Item>> items(codes.size());
+        for (std::size_t i = 0; i < codes.size(); ++i)
+            for (const std::string& code : codes[i])
+                if (auto item = m_state->registerStore.item(code)) items[i].push_back(std::move(*item));
         return items;
     });
 }

@@ -11,7 +11,9 @@
 
 namespace core {
 
+struct BoatFitOut;
 struct ClubState;
+struct FitOutLine;
 struct NewKit;
 struct ServiceOrder;
 struct ServiceRound;
@@ -39,6 +41,12 @@ public:
 
     /// Registers kit and mints its tags, all or nothing; in the order of the labels.
     Result<std::vector<Item>> registerKit(const NewKit& kit, const std::string& by, Moment moment);
+    /// The same of several kinds in one, all or nothing; the items of each kind in their order.
+    Result<std::vector<std::vector<Item>>> registerAll(const std::vector<NewKit>& kinds,
+                                                       const std::string& by, Moment moment);
+    /// What the boat's manifest asks for and what has its home aboard. NotFound.
+    Result<BoatFitOut> fitOutOf(const std::string& boat) const;
+    std::vector<FitOutLine> fitOutOfSpares() const; ///< see core/answers/fit_out.h
     /// Written off: it counts nowhere from then on. `why`: lost, damaged, worn or expired.
     Outcome writeOff(const std::string& code, const std::string& why, const std::string& by, Moment moment);
     /// Takes the newest writing off back: the item is what it was before it, missing aside. `why` as

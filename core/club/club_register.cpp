@@ -72,6 +72,15 @@ Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, co
     });
 }
 
+Result<TableLayout> ClubRegister::layoutOf(const Workbook& workbook, const ClubSheetChoices& choices) const {
+    return guarded([&] { return core::layoutOf(workbook, choices, m_state->registerStore); });
+}
+
+Result<TableLayout> ClubRegister::layoutToChooseFrom(const Workbook& workbook,
+                                                     const ClubSheetChoices& choices) const {
+    return guarded([&] { return core::layoutToChooseFrom(workbook, choices, m_state->registerStore); });
+}
+
 Outcome ClubRegister::exportCsv(const std::filesystem::path& folder,
                                 const std::vector<std::string>& measuresOf) const {
     return guarded([&] {

@@ -34,6 +34,9 @@ public:
     Result<ClubSheetPlan> importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
                                           CalendarDay today, bool dryRun,
                                           const std::function<void(int done, int of)>& progress = {});
+    /// How a spreadsheet is read; and how it would be, for somebody who is to choose what its columns mean.
+    Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& choices) const;
+    Result<TableLayout> layoutToChooseFrom(const Workbook& workbook, const ClubSheetChoices& choices) const;
     /// `measuresOf`: the people whose mass and chest are written out, by name.
     Outcome exportCsv(const std::filesystem::path& folder, const std::vector<std::string>& measuresOf) const;
 

@@ -19,8 +19,9 @@ struct NewKit {
     std::string stamped;
     std::string maker;
     std::string note;
-    int count = 1;                   ///< 1 to 1000; without labels
-    std::vector<std::string> labels; ///< GS1 element strings: serial, batch and dates come from them
+    int count = 1;                      ///< 1 to 1000; without labels
+    std::vector<std::string> serials{}; ///< of the first, the second …; at most `count`, each may be empty
+    std::vector<std::string> labels;    ///< GS1 element strings: serial, batch and dates come from them
 };
 
 } // namespace core

@@ -164,6 +164,13 @@ std::vector<Sighting> sightings(Database& database, const std::string& check) {
                  sightingOf);
 }
 
+bool isAnythingSeen(Database& database) {
+    return database
+        .prepare("SELECT 1 FROM sighting WHERE NOT EXISTS (SELECT 1 FROM taken_back WHERE act = sighting.id) "
+                 "LIMIT 1")
+        .step();
+}
+
 std::optional<Sighting> newestSighting(Database& database, const std::string& code, const std::string& after,
                                        const std::string& before) {
     const std::string latest = before.empty() ? "~" : before; // above every stamp

@@ -42,6 +42,7 @@ std::vector<Sighting> sightings(Database& database, const std::string& check);
 /// bound.
 std::optional<Sighting> newestSighting(Database& database, const std::string& code,
                                        const std::string& after = {}, const std::string& before = {});
+bool isAnythingSeen(Database& database); ///< some sighting of a kit's tag stands
 /// Where that was.
 std::optional<LastSeen> lastSeen(Database& database, const std::string& code, const std::string& after = {});
 

@@ -37,6 +37,7 @@ void addStocktake(CommandLine& line);
 void addService(CommandLine& line);
 void addAboard(CommandLine& line);
 void addReceive(CommandLine& line);
+void addFitOut(CommandLine& line);
 void addRetag(CommandLine& line);
 void addWriteOff(CommandLine& line);
 void addReinstate(CommandLine& line);

@@ -115,6 +115,16 @@ std::string newKitJson(const std::vector<core::Item>& items, const std::string& 
     return written({{"items", listOf(items, itemJson)}, {"file", orNull(sheet)}});
 }
 
+std::string fitOutJson(const core::BoatFitOut& boat, const FittedOut& fitted, const std::string& sheet) {
+    Json lines = Json::array();
+    for (std::size_t i = 0; i < boat.lines.size(); ++i)
+        lines.push_back({{"kit_type", boat.lines[i].line.kitType},
+                         {"wanted", boat.lines[i].line.quantity},
+                         {"there", boat.lines[i].there},
+                         {"new", listOf(fitted[i], [](const core::Item& item) { return Json(item.id); })}});
+    return written({{"boat", boat.boat}, {"lines", lines}, {"file", orNull(sheet)}});
+}
+
 std::string newTagJson(const std::string& tag, const std::string& name, const std::string& sheet) {
     const char* kind = tag.starts_with('B')   ? "boat"
                        : tag.starts_with('P') ? "person"

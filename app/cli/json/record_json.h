@@ -4,6 +4,7 @@
 #include "core/answers/event_tally.h"
 #include "core/answers/evidence.h"
 #include "core/answers/service_round.h"
+#include "core/answers/set_up.h"
 #include "core/register/item.h"
 
 #include <string>
@@ -19,6 +20,9 @@ std::string tallyJson(const core::EventTally& tally);
 std::string evidenceJson(const core::Evidence& evidence);
 /// New kit, each with its tag; `sheet`: the file of its tags, or empty.
 std::string newKitJson(const std::vector<core::Item>& items, const std::string& sheet);
+/// What a boat's manifest asks for, and by line what was registered for it.
+using FittedOut = std::vector<std::vector<core::Item>>;
+std::string fitOutJson(const core::BoatFitOut& boat, const FittedOut& fitted, const std::string& sheet);
 /// `name`: the item's code, else the name of the boat, person or place.
 std::string newTagJson(const std::string& tag, const std::string& name, const std::string& sheet);
 std::string stateJson(const core::Item& item);

@@ -1,5 +1,6 @@
 #include "app/gui/board/shed_board.h"
 
+#include "app/gui/board/set_up_strip.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/tab_order.h"
@@ -44,7 +45,7 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
 
 } // namespace
 
-BoardState readBoard(const core::Club& club, core::CalendarDay today) {
+BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads reads, bool arePrinted) {
     BoardState state{.club = text(club.name()),
                      .today = today,
                      .boats = club.answers().boatConditions(today),
@@ -55,6 +56,7 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today) {
     state.missing = static_cast<int>(club.answers().missingItems().size());
     state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
     if (const auto origin = club.record().origin()) state.began = origin->at;
+    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted);
     return state;
 }
 
@@ -92,6 +94,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     : QWidget(parent)
     , m_state{.club = {}, .today = core::CalendarDay::fromNumber(1), .boats = {}, .unfinished = {}}
     , m_title(wordsIn("boatName", {}, this))
+    , m_setUp(new SetUpStrip(this))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
@@ -132,6 +135,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_title);
+    layout->addWidget(m_setUp);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
     m_reminder->setObjectName("backupReminder");
@@ -147,6 +151,8 @@ ShedBoard::ShedBoard(QWidget* parent)
     m_gear->addStretch(1);
     layout->addLayout(m_gear);
     connect(m_backUp, &QPushButton::clicked, this, &ShedBoard::backUpPressed);
+    connect(m_setUp, &SetUpStrip::goOnPressed, this, [this] { emit gearPagePressed("setup"); });
+    connect(m_setUp, &SetUpStrip::putAwayPressed, this, &ShedBoard::setUpPutAway);
     connect(m_missing, &QPushButton::clicked, this, [this] { emit gearPagePressed("missing"); });
     connect(m_due, &QPushButton::clicked, this, [this] { emit gearPagePressed("due"); });
 }
@@ -164,6 +170,7 @@ void ShedBoard::setState(const BoardState& state) {
                                  QT_TRANSLATE_N_NOOP("Words", "%n date overdue or due within 30 days"),
                                  QT_TRANSLATE_N_NOOP("Words", "%n dates overdue or due within 30 days")));
     m_said->clear();
+    m_setUp->setTicks(state.setUp);
     fillStrips();
 }
 

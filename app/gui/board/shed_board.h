@@ -5,6 +5,7 @@
 #include "app/gui/choosers.h"
 #include "app/gui/club/club_thread.h"
 #include "core/answers/board.h"
+#include "core/answers/set_up.h"
 #include "core/base/calendar_day.h"
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
@@ -23,6 +24,7 @@ class QVBoxLayout;
 namespace app {
 
 class CameraPanel;
+class SetUpStrip;
 
 /// What the shed board shows, read from the club file in one go.
 struct BoardState {
@@ -33,11 +35,14 @@ struct BoardState {
     int missing = 0;
     int dueSoon = 0;                      ///< rows of the due list within `dueWithin` days
     std::optional<core::Instant> began{}; ///< the club
+    std::vector<core::SetUpTick> setUp = {}; ///< empty: nobody asked
 };
 inline constexpr int dueWithin = 30;
 
-/// Reads it; on the club's thread.
-BoardState readBoard(const core::Club& club, core::CalendarDay today);
+/// Reads it; on the club's thread. `arePrinted`: the club's tags, for what is still to be set up.
+enum class BoardReads { Boats, SetUpToo };
+BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads reads = BoardReads::Boats,
+                     bool arePrinted = false);
 
 /// What a boat needs next.
 core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::OpenCheck>& unfinished);
@@ -67,6 +72,7 @@ signals:
     void codeScanned(const QString& text);
     void backUpPressed();
     void importPressed();                    ///< of a board without boats
+    void setUpPutAway();
     void gearPagePressed(const QString& id); ///< see GearOffice
 
 protected:
@@ -77,6 +83,7 @@ private:
 
     BoardState m_state;
     QLabel* m_title;
+    SetUpStrip* m_setUp;
     QWidget* m_strips;
     QVBoxLayout* m_stripLayout;
     QPushButton* m_missing;

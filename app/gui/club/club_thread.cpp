@@ -1,5 +1,7 @@
 #include "app/gui/club/club_thread.h"
 
+#include "core/exchange/csv_import.h"
+
 #include <QTimer>
 
 namespace app {
@@ -54,13 +56,27 @@ void ClubThread::open(const std::filesystem::path& file, std::function<void(core
     });
 }
 
-void ClubThread::create(const std::filesystem::path& file, const std::string& name,
-                        std::function<void(core::Outcome)> then) {
-    m_file = file;
-    QMetaObject::invokeMethod(m_worker, [this, file, name, then = std::move(then)] {
-        m_club.reset();
-        take(core::Club::create(file, name), then);
+void ClubThread::create(const std::filesystem::path& file, Make make, Made then) {
+    QMetaObject::invokeMethod(m_worker, [this, file, make = std::move(make), then = std::move(then)] {
+        auto made = std::make_shared<core::Result<core::ImportPlan>>(makeAndOpen(file, make));
+        QMetaObject::invokeMethod(this, [this, file, made, then] {
+            if (*made && (*made)->rejected.empty()) m_file = file;
+            then(*made);
+        });
     });
+}
+
+core::Result<core::ImportPlan> ClubThread::makeAndOpen(const std::filesystem::path& file, const Make& make) {
+    try {
+        auto made = make();
+        if (!made || !made->rejected.empty()) return made;
+        auto opened = core::Club::open(file);
+        if (!opened) return opened.error();
+        m_club = std::make_unique<core::Club>(std::move(opened).value());
+        return made;
+    } catch (const std::exception& thrown) {
+        return core::errorOf(thrown);
+    }
 }
 
 void ClubThread::take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then) {

@@ -17,6 +17,10 @@
 #include <type_traits>
 #include <utility>
 
+namespace core {
+struct ImportPlan;
+}
+
 namespace app {
 
 /// Says when something is done. Tests and pictures give a fixed one.
@@ -34,11 +38,13 @@ public:
     explicit ClubThread(QObject* parent = nullptr);
     ~ClubThread() override;
 
-    /// Opens (or creates, with a club's name) a file; `then` runs on the caller's thread. Replaces the open
-    /// one.
+    /// Opens a file; `then` runs on the caller's thread. Replaces the open one.
     void open(const std::filesystem::path& file, std::function<void(core::Outcome)> then);
-    void create(const std::filesystem::path& file, const std::string& name,
-                std::function<void(core::Outcome)> then);
+    /// Makes that file by `make`, on the club's thread, and opens it in place of the open one. Where it is
+    /// refused, or rows are rejected, the open one stays.
+    using Make = std::function<core::Result<core::ImportPlan>()>;
+    using Made = std::function<void(const core::Result<core::ImportPlan>&)>;
+    void create(const std::filesystem::path& file, Make make, Made then);
 
     /// The file that was opened or made last; empty while there was none. GUI thread.
     const std::filesystem::path& file() const { return m_file; }
@@ -75,6 +81,7 @@ signals:
 private:
     void lookAfterFile();
     void take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then);
+    core::Result<core::ImportPlan> makeAndOpen(const std::filesystem::path& file, const Make& make);
 
     std::filesystem::path m_file;
     QThread m_thread;

@@ -16,20 +16,6 @@
 namespace app {
 namespace {
 
-/// The first rejected rows, one a line, and how many more there are.
-QString rejectedInWords(const core::ImportPlan& plan) {
-    constexpr std::size_t shown = 8;
-    QStringList lines{ImportRun::tr("Nothing was imported. Mend these rows and import again:")};
-    for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
-        const core::RejectedRow& row = plan.rejected[i];
-        lines << ImportRun::tr("%1, row %2 %3: %4")
-                     .arg(text(row.file), QString::number(row.row), text(row.column),
-                          rejectionInWords(row.reason));
-    }
-    if (plan.rejected.size() > shown) lines << ImportRun::tr("and %1 more").arg(plan.rejected.size() - shown);
-    return lines.join('\n');
-}
-
 QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
     if (!plan) return withCapital(errorLine(plan.error())) + QLatin1Char('.');
     if (!plan->rejected.empty()) return rejectedInWords(*plan);
@@ -45,6 +31,19 @@ QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
 }
 
 } // namespace
+
+QString rejectedInWords(const core::ImportPlan& plan) {
+    constexpr std::size_t shown = 8;
+    QStringList lines{ImportRun::tr("Nothing was imported. Mend these rows and import again:")};
+    for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
+        const core::RejectedRow& row = plan.rejected[i];
+        lines << ImportRun::tr("%1, row %2 %3: %4")
+                     .arg(text(row.file), QString::number(row.row), text(row.column),
+                          rejectionInWords(row.reason));
+    }
+    if (plan.rejected.size() > shown) lines << ImportRun::tr("and %1 more").arg(plan.rejected.size() - shown);
+    return lines.join('\n');
+}
 
 ImportRun::ImportRun(ClubThread& club, QObject* parent)
     : QObject(parent)

@@ -6,9 +6,16 @@
 
 #include "core/base/calendar_day.h"
 
+namespace core {
+struct ImportPlan;
+}
+
 namespace app {
 
 class ClubThread;
+
+/// The first rows that were rejected, one a line, and how many more there are.
+QString rejectedInWords(const core::ImportPlan& plan);
 
 /// A folder of CSV files on its way into the club file. GUI thread; one at a time.
 class ImportRun : public QObject {

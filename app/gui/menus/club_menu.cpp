@@ -7,6 +7,8 @@ ClubMenu::ClubMenu(QWidget* parent)
     addAction(tr("&Open a club file…"), QKeySequence::Open, this, &ClubMenu::openPressed);
     addAction(tr("&New club file…"), QKeySequence::New, this, &ClubMenu::newPressed);
     addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &ClubMenu::importPressed);
+    addAction(tr("Import a &spreadsheet…"), QKeySequence("Ctrl+Shift+I"), this,
+              &ClubMenu::spreadsheetPressed);
     addSeparator();
     addAction(tr("Back &up…"), QKeySequence("Ctrl+Shift+B"), this, &ClubMenu::backUpPressed);
     addAction(tr("&Restore a backup…"), QKeySequence("Ctrl+Shift+R"), this, &ClubMenu::restorePressed);

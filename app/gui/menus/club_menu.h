@@ -22,6 +22,7 @@ signals:
     void restorePressed();
     void copyFolderPressed();
     void noCopiesPressed();
+    void spreadsheetPressed();
     void boatsPressed();
     void quitPressed();
 

@@ -7,10 +7,14 @@
 
 namespace app {
 
-QString draftsOf(const QString& clubFile, const QString& subject) {
+QString settingsOf(const QString& group, const QString& clubFile) {
     // A path may hold what a key of the settings may not.
     const QByteArray hash = QCryptographicHash::hash(clubFile.toUtf8(), QCryptographicHash::Sha1);
-    return QStringLiteral("drafts/%1/%2").arg(QString::fromLatin1(hash.toHex().left(16)), subject);
+    return QStringLiteral("%1/%2").arg(group, QString::fromLatin1(hash.toHex().left(16)));
+}
+
+QString draftsOf(const QString& clubFile, const QString& subject) {
+    return settingsOf(QStringLiteral("drafts"), clubFile) + QLatin1Char('/') + subject;
 }
 
 void forgetDrafts(const QString& place) {

@@ -7,6 +7,8 @@ class QLineEdit;
 
 namespace app {
 
+/// The place of a group of settings that are about one club file.
+QString settingsOf(const QString& group, const QString& clubFile);
 /// The place of what is half written about a check, or on a page, of the club in that file; parts of it are
 /// appended after a slash.
 QString draftsOf(const QString& clubFile, const QString& subject);

@@ -32,6 +32,7 @@ struct GearTools {
     std::function<QString()> officer{};             ///< who is at work; empty: nobody was chosen yet
     std::function<void(const QString&)> showItem{}; ///< goes to that item's page
     std::function<void(const QString&)> showPage{}; ///< goes to the page of that id
+    std::function<void()> showBoard{};              ///< goes to the boats
 };
 
 /// A page of the gear officer's, or a panel on one: it asks the club's thread, shows what that answers, and

@@ -8,6 +8,7 @@
 #include "core/tag/tag_code.h"
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
@@ -36,6 +37,10 @@ struct ClubSheetChoices {
     std::optional<DayOrder> days;
     /// Rows of these are made when they are missing: kit types, sizes, places, people.
     std::set<SheetId> make;
+    /// Column of the sheet, a word of the club's own in it, and what that says as the register's CSV would
+    /// have it: "role", "helm", "driver". Before the words that are known. Compared as headings are: without
+    /// regard to case, punctuation and the way an umlaut is written.
+    std::map<std::pair<std::string, std::string>, std::string> words;
 };
 
 /// One column of the table that is read.
@@ -65,6 +70,13 @@ struct ClubSheetPlan {
 /// English and German, else by what stands below them. BadInput, with the sheet or file in `where`.
 Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& choices,
                              const RegisterRows& current);
+
+/// The same for somebody who is to choose: whatever is still wrong with the meanings, and with the first
+/// filled row as headings where no heading is known. NoSuchTable is the one error.
+Result<TableLayout> layoutToChooseFrom(const Workbook& workbook, const ClubSheetChoices& choices,
+                                       const RegisterRows& current);
+/// The meanings that a column may have in that choice: columns of the sheet; of items quantity and home, too.
+std::vector<std::string_view> meaningsToChooseFrom(SheetId sheet);
 
 /// What an import of the workbook would do; nothing is written. An error when the workbook cannot be
 /// understood as a whole, and for the first day that may be read in two ways while no order was chosen; else

@@ -121,6 +121,7 @@ Candidate bestRowOf(const SheetTable& table, const ClubSheetChoices& choices) {
     return best;
 }
 
+/// The sheet and row that are taken, whether anything is known of its headings or not.
 Result<Candidate> bestOf(const Workbook& workbook, const ClubSheetChoices& choices) {
     Candidate best;
     bool isThere = choices.table.empty();
@@ -136,10 +137,13 @@ Result<Candidate> bestOf(const Workbook& workbook, const ClubSheetChoices& choic
     if (!isThere)
         return Error{ErrorCode::NoSuchTable,
                      {shown(choices.table), fmt::format("{}", fmt::join(names, ", "))}};
-    if (best.known > 0) return best;
-    return Error{ErrorCode::TableWithoutHeadings,
-                 {shown((best.table ? best.table : &workbook.tables.front())->name),
-                  fmt::format("{}", fmt::join(allMeanings(sheet(choices.sheet)), ", "))}};
+    if (!best.table) best.table = &workbook.tables.front(); // all are hidden
+    return best;
+}
+
+Error withoutHeadings(const Candidate& best, const ClubSheetChoices& choices) {
+    return {ErrorCode::TableWithoutHeadings,
+            {shown(best.table->name), fmt::format("{}", fmt::join(allMeanings(sheet(choices.sheet)), ", "))}};
 }
 
 /// Columns below which something stands although they have no heading.
@@ -155,6 +159,15 @@ void addUnheaded(Candidate& best) {
         best.columns.push_back({at, columnLetters(at), {}});
     std::stable_sort(best.columns.begin(), best.columns.end(),
                      [](const auto& a, const auto& b) { return a.at < b.at; });
+}
+
+void addAllColumns(Candidate& best, const ClubSheetChoices& choices) {
+    addUnheaded(best);
+    best.chosen = choose(best.columns, choices); // those without a heading are known by their letter
+}
+
+TableLayout layoutIn(Candidate& best) {
+    return {best.table->name, best.table->rows[best.row].number, std::move(best.columns)};
 }
 
 Outcome checkChoices(const TableLayout& layout, const ClubSheetChoices& choices) {
@@ -210,9 +223,9 @@ Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& c
                              const RegisterRows& current) {
     Result<Candidate> best = bestOf(workbook, choices);
     if (!best) return best.error();
-    addUnheaded(*best);
-    best->chosen = choose(best->columns, choices); // those without a heading are known by their letter
-    TableLayout layout{best->table->name, best->table->rows[best->row].number, std::move(best->columns)};
+    if (best->known == 0) return withoutHeadings(*best, choices);
+    addAllColumns(*best, choices);
+    TableLayout layout = layoutIn(*best);
     if (const Outcome checked = checkChoices(layout, choices); !checked)
         return at(checked.error(), layout.table);
     guessByContents(layout.columns, *best->table, best->row + 1, best->chosen,
@@ -220,6 +233,22 @@ Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& c
     if (const Outcome checked = checkKey(layout, sheet(choices.sheet)); !checked)
         return at(checked.error(), layout.table);
     return layout;
+}
+
+Result<TableLayout> layoutToChooseFrom(const Workbook& workbook, const ClubSheetChoices& choices,
+                                       const RegisterRows& current) {
+    Result<Candidate> best = bestOf(workbook, choices);
+    if (!best) return best.error();
+    if (best->known == 0) best = candidateOf(*best->table, 0, choices);
+    addAllColumns(*best, choices);
+    TableLayout layout = layoutIn(*best);
+    guessByContents(layout.columns, *best->table, best->row + 1, best->chosen,
+                    {sheet(choices.sheet), current});
+    return layout;
+}
+
+std::vector<std::string_view> meaningsToChooseFrom(SheetId id) {
+    return allMeanings(sheet(id));
 }
 
 } // namespace core

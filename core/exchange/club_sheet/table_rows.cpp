@@ -8,6 +8,7 @@
 #include "core/register/typed_rows.h"
 
 #include <algorithm>
+#include <map>
 #include <unordered_set>
 
 namespace core {
@@ -24,6 +25,8 @@ public:
         , m_choices(choices)
         , m_sheet(sheet(choices.sheet)) {
         m_rows.file = {&m_sheet, {}, true};
+        for (const auto& [word, ours] : choices.words)
+            m_words[{word.first, plainWord(word.second)}] = ours;
         if (!layout.meaning(homeMeaning)) return;
         m_boats = foldedNames(current, SheetId::Boats);
         m_places = foldedNames(current, SheetId::Places);
@@ -109,7 +112,8 @@ private:
     void read(const SheetCell& cell, const TableColumn& column, GivenRow& given) {
         const int index = m_sheet.indexOf(column.meaning);
         const Column& described = m_sheet.columns[static_cast<std::size_t>(index)];
-        const CellMeaning meaning = meaningOf(cell, described, m_choices.days);
+        const std::string* told = toldMeaning(cell, column);
+        const CellMeaning meaning = told ? CellMeaning{*told} : meaningOf(cell, described, m_choices.days);
         if (meaning.fault == ErrorCode::DayAmbiguous) {
             if (!m_rows.refusal)
                 m_rows.refusal = Error{ErrorCode::DayAmbiguous,
@@ -121,6 +125,13 @@ private:
         CellReading reading = readCell(described, meaning.text);
         given.cells[static_cast<std::size_t>(index)] = std::move(reading.text);
         if (reading.fault) m_rows.rejections.add(m_sheet, given, index, std::move(*reading.fault));
+    }
+
+    /// What somebody said that the word means; null: nothing.
+    const std::string* toldMeaning(const SheetCell& cell, const TableColumn& column) const {
+        if (m_words.empty() || cell.isEmpty()) return nullptr;
+        const auto found = m_words.find({column.meaning, plainWord(oneLine(cell.text))});
+        return found == m_words.end() ? nullptr : &found->second;
     }
 
     void rejectFault(GivenRow& given, std::string_view column, const CellMeaning& meaning) {
@@ -172,6 +183,7 @@ private:
     const ClubSheetChoices& m_choices;
     const Sheet& m_sheet;
     std::unordered_set<std::string> m_boats, m_places;
+    std::map<std::pair<std::string, std::string>, std::string> m_words;
     RowsOfTable m_rows;
 };
 

@@ -121,7 +121,7 @@ TEST_F(PageMenu, everyButtonOfTheWelcomePageAndTheBoardHasKeys) {
     fresh.show();
     const auto& welcome = *fresh.findChild<QStackedWidget*>()->currentWidget();
     ASSERT_TRUE(support::waitFor([&] { return keylessIn(welcome, *fresh.menuBar()).isEmpty(); }));
-    EXPECT_EQ(fresh.findChild<app::PageMenu*>("pageMenu")->actions().size(), 2);
+    EXPECT_EQ(fresh.findChild<app::PageMenu*>("pageMenu")->actions().size(), 3);
     openWindow();
     expectKeysInOrder("board");
     EXPECT_GE(menu().actions().size(), 3);

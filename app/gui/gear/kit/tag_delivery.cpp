@@ -1,5 +1,6 @@
 #include "app/gui/gear/kit/tag_delivery.h"
 
+#include "app/gui/gear/setup/set_up_notes.h"
 #include "app/paper/tag_sheet.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -27,8 +28,9 @@ void saveTags(const GearTools& tools, QWidget& page, const std::vector<std::stri
             if (!labels) return labels.error();
             return writeTagSheets(path, *labels);
         },
-        [then, file](const core::Result<int>& sheets) {
+        [then, file, club = tools.club.file()](const core::Result<int>& sheets) {
             if (!sheets) return then(sheets.error());
+            SetUpNotes(club).notePrinted();
             then(TagDeliveryText::tr("Saved: %1, %2. Print it at 100 %, and measure the bar on it.")
                      .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
                                   QT_TRANSLATE_N_NOOP("Words", "%n sheets")),

@@ -45,6 +45,7 @@ public:
 
 signals:
     void pageWanted(const QString& id); ///< by its keys or its name; it is shown already
+    void boardWanted();                 ///< some page leads to the boats
     void pageShown();                   ///< the current page is another one
     void peopleWanted();                ///< a page is about to be shown: who is in the club now?
 

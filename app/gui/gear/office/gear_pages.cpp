@@ -13,6 +13,8 @@
 #include "app/gui/gear/ready/ready_page.h"
 #include "app/gui/gear/record/record_page.h"
 #include "app/gui/gear/replace/replace_page.h"
+#include "app/gui/gear/setup/set_up_page.h"
+#include "app/gui/gear/spreadsheet/spreadsheet_page.h"
 #include "app/gui/gear/tags/tags_page.h"
 #include "app/gui/widgets/gear_page.h"
 #include "app/text/text.h"
@@ -55,6 +57,7 @@ void addGearPages(GearOffice& office, const GearTools& given) {
     tools.officer = [&office] { return office.officer(); };
     tools.showItem = [&office](const QString& code) { showItem(office, code); };
     tools.showPage = [&office](const QString& id) { office.showPage(id); };
+    tools.showBoard = [&office] { emit office.boardWanted(); };
     QObject::connect(&office, &GearOffice::peopleWanted, &office,
                      [&office, tools] { readPeople(office, tools); });
     const auto add = [&](const char* id, const QString& name, const char* keys, auto make) {
@@ -81,6 +84,10 @@ void addGearPages(GearOffice& office, const GearTools& given) {
         [tools](QWidget* in) { return new ManifestsPage(tools, in); });
     add("record", GearPagesText::tr("Rec&ord"), "Ctrl+Alt+2",
         [tools](QWidget* in) { return new RecordPage(tools, in); });
+    add("setup", GearPagesText::tr("Set &up"), "Ctrl+Alt+8",
+        [tools](QWidget* in) { return new SetUpPage(tools, in); });
+    add("spreadsheet", GearPagesText::tr("&Import"), "Ctrl+Alt+9",
+        [tools](QWidget* in) { return new SpreadsheetPage(tools, in); });
 }
 
 } // namespace app

@@ -1,5 +1,6 @@
 #include "app/gui/gear/tags/tags_page.h"
 
+#include "app/gui/gear/setup/set_up_notes.h"
 #include "app/gui/gear/tags/tag_ruler.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
@@ -218,6 +219,7 @@ void TagsPage::write() {
 
 void TagsPage::sayWritten(const core::Result<int>& sheets, const QString& file) {
     m_writeButton->setEnabled(true);
+    if (sheets) SetUpNotes(tools().club.file()).notePrinted();
     m_said->setText(sheets ? tr("Saved: %1, %2")
                                  .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
                                               QT_TRANSLATE_N_NOOP("Words", "%n sheets")),

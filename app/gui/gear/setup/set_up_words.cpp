@@ -1,0 +1,110 @@
+#include "app/gui/gear/setup/set_up_words.h"
+
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace app {
+namespace {
+
+using core::SetUpStep;
+
+struct SetUpText {
+    Q_DECLARE_TR_FUNCTIONS(SetUp)
+};
+
+QString kitInWords(const core::SetUpTick& tick) {
+    if (tick.isDone) return SetUpText::tr("Every boat has all that its manifest asks for.");
+    if (tick.lacking.empty()) return SetUpText::tr("There is no boat yet to fit out.");
+    return SetUpText::tr("Not all that is asked of it, or nothing asked yet: %1.").arg(listed(tick.lacking));
+}
+
+QString rulesInWords(const core::SetUpTick& tick) {
+    if (tick.isDone) return SetUpText::tr("No rule is an example any more.");
+    if (tick.count == 0)
+        return SetUpText::tr("No kit type has a rule yet: how long it lasts, when it is looked at.");
+    return counted(
+        tick.count,
+        QT_TRANSLATE_N_NOOP("Words", "%n rule is still an example: put your maker's and your club's in its "
+                                     "place."),
+        QT_TRANSLATE_N_NOOP("Words", "%n rules are still examples: put your makers' and your club's in "
+                                     "their place."));
+}
+
+} // namespace
+
+QString stepInWords(SetUpStep step) {
+    switch (step) {
+    case SetUpStep::Boats:
+        return SetUpText::tr("boats");
+    case SetUpStep::People:
+        return SetUpText::tr("people");
+    case SetUpStep::Kit:
+        return SetUpText::tr("kit of each boat");
+    case SetUpStep::Rules:
+        return SetUpText::tr("rules looked at");
+    case SetUpStep::Tags:
+        return SetUpText::tr("tags printed");
+    case SetUpStep::FirstCheck:
+        return SetUpText::tr("first check signed");
+    }
+    return {};
+}
+
+QString stateInWords(const core::SetUpTick& tick) {
+    switch (tick.step) {
+    case SetUpStep::Boats:
+        return tick.isDone ? counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n boat is in the register."),
+                                     QT_TRANSLATE_N_NOOP("Words", "%n boats are in the register."))
+                           : SetUpText::tr("There is no boat yet. Its class says which list it follows.");
+    case SetUpStep::People:
+        return tick.isDone
+                   ? counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n person is in the register."),
+                             QT_TRANSLATE_N_NOOP("Words", "%n people are in the register."))
+                   : SetUpText::tr("Nobody is there yet who drives, crews or signs.");
+    case SetUpStep::Kit:
+        return kitInWords(tick);
+    case SetUpStep::Rules:
+        return rulesInWords(tick);
+    case SetUpStep::Tags:
+        return tick.isDone ? SetUpText::tr("Tags were printed.")
+                           : SetUpText::tr("Each thing needs its tag fixed to it before a check can see it.");
+    case SetUpStep::FirstCheck:
+        return tick.isDone ? SetUpText::tr("A check was signed.")
+                           : SetUpText::tr("Press a boat's strip, show its tags, and sign.");
+    }
+    return {};
+}
+
+QString pressInWords(SetUpStep step) {
+    switch (step) {
+    case SetUpStep::Boats:
+        return SetUpText::tr("Write the boats");
+    case SetUpStep::People:
+        return SetUpText::tr("Write the people");
+    case SetUpStep::Kit:
+        return SetUpText::tr("Fit out a boat");
+    case SetUpStep::Rules:
+        return SetUpText::tr("Look at the rules");
+    case SetUpStep::Tags:
+        return SetUpText::tr("Print the tags");
+    case SetUpStep::FirstCheck:
+        return SetUpText::tr("Go to the boats");
+    }
+    return {};
+}
+
+QString setUpInWords(const std::vector<core::SetUpTick>& ticks) {
+    QStringList toDo;
+    for (const core::SetUpTick& tick : ticks)
+        if (!tick.isDone) toDo << stepInWords(tick.step);
+    if (toDo.isEmpty()) return SetUpText::tr("All of it is done.");
+    return SetUpText::tr("%1 of %2 are done. Still to do: %3.")
+        .arg(static_cast<int>(ticks.size()) - toDo.size())
+        .arg(ticks.size())
+        .arg(listed(toDo));
+}
+
+} // namespace app

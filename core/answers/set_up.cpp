@@ -1,0 +1,48 @@
+#include "core/answers/set_up.h"
+
+#include "core/base/plain_text.h"
+
+namespace core {
+namespace {
+
+bool isExample(const std::string& source) {
+    return foldName(source).starts_with("example");
+}
+
+SetUpTick kitTick(const std::vector<BoatFitOut>& boats) {
+    SetUpTick tick{SetUpStep::Kit};
+    for (const BoatFitOut& boat : boats)
+        if (!boat.isComplete()) tick.lacking.push_back(boat.boat);
+    tick.count = static_cast<int>(boats.size() - tick.lacking.size());
+    tick.isDone = !boats.empty() && tick.lacking.empty();
+    return tick;
+}
+
+SetUpTick rulesTick(const std::vector<std::string>& sources) {
+    const auto examples = std::count_if(sources.begin(), sources.end(), isExample);
+    return {SetUpStep::Rules, examples == 0 && !sources.empty(), static_cast<int>(examples)};
+}
+
+} // namespace
+
+bool BoatFitOut::isComplete() const {
+    return !lines.empty() && std::all_of(lines.begin(), lines.end(),
+                                         [](const FitOutLine& line) { return line.lacking() == 0; });
+}
+
+std::vector<SetUpTick> setUpOf(const SetUpValues& values) {
+    const auto boats = static_cast<int>(values.boats.size());
+    return {{SetUpStep::Boats, boats > 0, boats},
+            {SetUpStep::People, values.people > 0, values.people},
+            kitTick(values.boats),
+            rulesTick(values.ruleSources),
+            {SetUpStep::Tags, values.arePrinted || values.wasTagSeen},
+            {SetUpStep::FirstCheck, values.wasSigned}};
+}
+
+bool isSetUp(const std::vector<SetUpTick>& ticks) {
+    return !ticks.empty() &&
+           std::all_of(ticks.begin(), ticks.end(), [](const SetUpTick& tick) { return tick.isDone; });
+}
+
+} // namespace core

@@ -1,0 +1,45 @@
+#include "core/answers/set_up.h"
+#include "core/base/result.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_register.h"
+#include "core/club/club_state.h"
+
+#include <algorithm>
+
+namespace core {
+
+Result<BoatFitOut> ClubKit::fitOutOf(const std::string& name) const {
+    return guarded([&]() -> Result<BoatFitOut> {
+        const auto boat = ClubRegister(*m_state).boat(name);
+        if (!boat) return boat.error();
+        const RegisterStore& store = m_state->registerStore;
+        return BoatFitOut{
+            boat->name, fitOutOfBoat(*boat, store.manifestOf(*boat), store.allKitTypes(), store.allItems())};
+    });
+}
+
+std::vector<FitOutLine> ClubKit::fitOutOfSpares() const {
+    return core::fitOutOfSpares(m_state->registerStore.allKitTypes(), m_state->registerStore.allItems());
+}
+
+std::vector<SetUpTick> ClubAnswers::setUp(bool arePrinted) const {
+    const RegisterStore& store = m_state->registerStore;
+    const auto kitTypes = store.allKitTypes();
+    const auto kit = store.allItems();
+    const auto boats = ClubRegister(*m_state).boats();
+    SetUpValues values{.arePrinted = arePrinted};
+    for (const Boat& boat : boats)
+        values.boats.push_back({boat.name, fitOutOfBoat(boat, store.manifestOf(boat), kitTypes, kit)});
+    values.people = static_cast<int>(store.all(SheetId::People).size());
+    for (const auto& [name, kitType] : kitTypes)
+        for (const LifeRule& rule : kitType.rules)
+            values.ruleSources.push_back(rule.source);
+    values.wasTagSeen = checkTables::isAnythingSeen(*m_state->database);
+    values.wasSigned = std::any_of(boats.begin(), boats.end(), [&](const Boat& boat) {
+        return checkTables::newestSignOff(*m_state->database, boat.name).has_value();
+    });
+    return setUpOf(values);
+}
+
+} // namespace core
