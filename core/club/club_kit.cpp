@@ -103,13 +103,6 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     return kit;
 }
 
-Result<Item> knownItem(const ClubState& state, const ClubKit& club, const std::string& typed) {
-    if (auto known = club.item(typed)) return std::move(*known);
-    if (const auto alike = state.tagsLike(typed); !alike.empty())
-        return Error{ErrorCode::TagLikeOthers, {typed, fmt::format("{}", fmt::join(alike, ", "))}};
-    return Error{ErrorCode::NoSuchItem, {typed}};
-}
-
 /// What the maker's label says goes before what was typed.
 Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& text, int year) {
     const auto label = parseMakerLabel(text, year);
@@ -131,6 +124,13 @@ CellTexts cellsOf(const NewKit& kit, CalendarDay today) {
 }
 
 } // namespace
+
+Result<Item> knownItem(ClubState& state, const std::string& typed) {
+    if (auto known = ClubKit(state).item(typed)) return std::move(*known);
+    if (const auto alike = state.tagsLike(typed); !alike.empty())
+        return Error{ErrorCode::TagLikeOthers, {typed, fmt::format("{}", fmt::join(alike, ", "))}};
+    return Error{ErrorCode::NoSuchItem, {typed}};
+}
 
 Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Result<std::vector<Item>> {
@@ -162,7 +162,7 @@ Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::s
 
 Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Result<std::string> {
-        const auto known = knownItem(*m_state, *this, typed);
+        const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (known->state == ItemState::WrittenOff)
             return Error{ErrorCode::TagForWrittenOff, {known->kitType, shownTag(*known)}};
@@ -175,7 +175,7 @@ Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::str
 Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, const std::string& by,
                           Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, *this, typed);
+        const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
             return Error{ErrorCode::NotAReason, {why}};
@@ -188,7 +188,7 @@ Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, cons
 Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, const std::string& by,
                            Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, *this, typed);
+        const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
         const auto reason = reasonFrom(why);
@@ -204,7 +204,7 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
 
 Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, *this, typed);
+        const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
         ledger.append(stateGiven(known->id, "serviceable", moment.today, {}), by);
