@@ -18,6 +18,8 @@ int main(int argc, char** argv) {
     app::addLogAdd(line);
     app::addLogClose(line);
     app::addHistory(line);
+    app::addEvent(line);
+    app::addPhoto(line);
     app::addVerify(line);
     app::addRename(line);
     app::addErase(line);
@@ -25,6 +27,8 @@ int main(int argc, char** argv) {
     app::addRestore(line);
     app::addStocktake(line);
     app::addService(line);
+    app::addHappened(line);
+    app::addWithdrawRecord(line);
     app::addAboard(line);
     app::addReceive(line);
     app::addRetag(line);

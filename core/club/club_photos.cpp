@@ -78,6 +78,11 @@ std::vector<Photo> ClubPhotos::ofItem(const std::string& code) const {
     return item ? photoTable::ofItem(*m_state->database, item->id) : std::vector<Photo>();
 }
 
+std::vector<Photo> ClubPhotos::ofBoat(const std::string& name) const {
+    const auto boat = m_state->registerStore.boat(name);
+    return boat ? photoTable::ofBoat(*m_state->database, boat->name) : std::vector<Photo>();
+}
+
 std::vector<Photo> ClubPhotos::ofEntry(const std::string& entry) const {
     return photoTable::ofEntry(*m_state->database, entry);
 }

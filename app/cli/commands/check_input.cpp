@@ -5,6 +5,7 @@
 #include "core/base/database_file.h"
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
+#include "core/club/club_register.h"
 #include "core/register/operation.h"
 #include "core/register/sheets.h"
 #include "core/tag/tag_code.h"
@@ -27,6 +28,11 @@ Result<std::string> findPerson(const std::vector<core::Person>& people, const st
     const auto found = std::find_if(people.begin(), people.end(), isAsked);
     if (found != people.end()) return found->name;
     return core::Error{core::ErrorCode::NobodyOfThatName, {asked}, option};
+}
+
+core::Result<std::string> byWhom(const core::Club& club, const std::string& by) {
+    if (by.empty()) return std::string();
+    return findPerson(club.register_().people(), by, "--by");
 }
 
 core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes) {

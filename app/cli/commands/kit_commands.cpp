@@ -63,12 +63,6 @@ int finishWithSheet(const core::Club& club, const KitOptions& options,
     }
 }
 
-/// The name as the register has it; nobody named stays nobody.
-core::Result<std::string> byWhom(const core::Club& club, const KitOptions& options) {
-    if (options.by.empty()) return std::string();
-    return findPerson(club.register_().people(), options.by, "--by");
-}
-
 int receive(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         core::NewKit kit = options.kit;
@@ -82,7 +76,7 @@ int receive(const KitOptions& options) {
             if (kit.labels.empty())
                 return failWith("there is no label in it", options.labels, "give one label a line");
         }
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options.by);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto items = club.kit().registerKit(kit, *by, moment);
@@ -104,7 +98,7 @@ int receive(const KitOptions& options) {
 
 int retag(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options.by);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto tag = club.kit().replaceTag(options.code, *by, moment);
@@ -134,7 +128,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
 
 int writeOff(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options.by);
         if (!by) return fail(by.error());
         return sayState(club, options, club.kit().writeOff(options.code, options.why, *by, moment),
                         "written off", writeOffCaution());
@@ -143,7 +137,7 @@ int writeOff(const KitOptions& options) {
 
 int release(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options.by);
         if (!by) return fail(by.error());
         return sayState(club, options, club.kit().release(options.code, *by, moment), "serviceable",
                         serviceCaution());
@@ -152,7 +146,7 @@ int release(const KitOptions& options) {
 
 int reinstate(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options.by);
         if (!by) return fail(by.error());
         const core::Outcome done = club.kit().reinstate(options.code, options.why, *by, moment);
         const auto item = done ? club.kit().item(options.code) : std::nullopt;

@@ -11,6 +11,7 @@
 #include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_import.h"
 #include "core/record/verification.h"
+#include "core/register/photo.h"
 #include "scanner/files/read_path.h"
 
 #include <string>
@@ -43,10 +44,11 @@ std::string startersJson(const std::vector<std::pair<std::string, std::string>>&
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to);
 std::string erasedJson(const std::string& person, int cells);
 std::string verificationJson(const core::Verification& verification);
-std::string logJson(const std::vector<core::LogEntry>& entries);
+std::string logJson(const std::vector<core::LogEntry>& entries, const std::vector<core::Photo>& photos);
 std::string logEntryJson(const core::LogEntry& entry);
 std::string closedJson(const std::string& entry);
-std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines);
+std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines,
+                        const std::vector<core::Photo>& photos);
 std::string codesJson(const std::vector<std::string>& codes);
 std::string fileJson(const std::string& file); ///< {"file": …}: what was written
 std::string tagsJson(const std::string& file, int sheets, const std::vector<core::TagLabel>& labels);
