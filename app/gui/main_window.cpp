@@ -1,5 +1,6 @@
 #include "app/gui/main_window.h"
 
+#include "app/gui/board/event_line.h"
 #include "app/gui/board/shed_board.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
@@ -24,6 +25,7 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/club/club_events.h"
 #include "core/club/club_register.h"
 
 #include <QAbstractButton>
@@ -128,6 +130,14 @@ void MainWindow::connectPages() {
     connect(m_welcome, &WelcomePage::newPressed, this, &MainWindow::createClub);
     connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
         if (m_isBoardFresh) startCheck(boat, phase);
+    });
+    connect(&m_board->eventLine(), &EventLine::beginPressed, this, [this](const QString& event) {
+        changeTodaysEvent([event = event.toStdString()](core::ClubEvents events, core::Moment now) {
+            return events.begin(event, {}, {}, now);
+        });
+    });
+    connect(&m_board->eventLine(), &EventLine::endPressed, this, [this] {
+        changeTodaysEvent([](core::ClubEvents events, core::Moment now) { return events.end({}, now); });
     });
     connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
     connect(m_board, &ShedBoard::gearPagePressed, this, [this](const QString& page) {
@@ -303,13 +313,33 @@ void MainWindow::showBoard(const QString& saying) {
     adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
     m_club.ask(
-        this, [today = m_time().today](core::Club& club) { return readBoard(club, today); },
-        [this, saying](const BoardState& state) {
+        this,
+        [now = m_time()](core::Club& club) {
+            return std::pair(readBoard(club, now.today), readTodaysEvent(club, now));
+        },
+        [this, saying](const std::pair<BoardState, TodaysEvent>& read) {
+            const BoardState& state = read.first;
+            m_board->eventLine().setEvent(read.second);
             setWindowTitle(tr("%1 · Tholepin").arg(state.club));
             m_isBoardFresh = true;
             m_board->setState(state);
             m_board->say(saying);
             emit boardShown();
+        });
+}
+
+/// Today's event begins or ends, and the board says so or why not.
+void MainWindow::changeTodaysEvent(
+    std::function<core::Result<core::HeldEvent>(core::ClubEvents, core::Moment)> change) {
+    m_club.ask(
+        this,
+        [now = m_time(), change = std::move(change)](core::Club& club) {
+            const auto done = change(club.events(), now);
+            return std::pair(done ? QString() : sentence(done.error()), readTodaysEvent(club, now));
+        },
+        [this](const std::pair<QString, TodaysEvent>& read) {
+            m_board->eventLine().setEvent(read.second);
+            m_board->say(read.first);
         });
 }
 

@@ -71,6 +71,16 @@ Result<EventTally> ClubEvents::tally(const std::string& event) const {
     });
 }
 
+std::vector<FiledCheck> ClubEvents::checksOf(const std::string& event) const {
+    std::vector<FiledCheck> checks;
+    Database& database = *m_state->database;
+    for (const CheckRun& run : runsOf(database, event))
+        if (run.phase != Phase::Stocktake && !checkActs::isClosed(database, run.check))
+            checks.push_back({run.check, run.location.name, run.phase, run.openedAt,
+                              checkActs::eventOf(database, run.check)});
+    return checks;
+}
+
 Outcome ClubEvents::recordOperation(const std::string& check, const Operation& given, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);

@@ -2,6 +2,7 @@
 
 #include "core/base/instant.h"
 #include "core/base/result.h"
+#include "core/check/phase.h"
 
 #include <optional>
 #include <string>
@@ -19,6 +20,15 @@ struct HeldEvent {
     Instant since;
     Instant until; ///< it holds before it, and no more at it
     std::string by;
+};
+
+/// A launch or return check, and the event that it is filed under.
+struct FiledCheck {
+    std::string check; ///< its id
+    std::string boat;
+    Phase phase = Phase::Launch;
+    Instant openedAt;
+    std::string event; ///< empty: none
 };
 
 /// Events that group checks, and what a crew writes about its trip. See Club for what holds of every
@@ -41,6 +51,8 @@ public:
     /// What went out and came back, over all boats. An event is a name that checks were filed under, or a
     /// day. NotFound without any check.
     Result<EventTally> tally(const std::string& event) const;
+    /// The launch and return checks of an event or a day, as they were opened, but those that were let go.
+    std::vector<FiledCheck> checksOf(const std::string& event) const;
     /// What a crew writes about its trip, once its return check is signed or before; the newest holds. Hours
     /// and launches are counted to all kit that went out, once.
     Outcome recordOperation(const std::string& check, const Operation& operation, Moment moment);

@@ -1,5 +1,6 @@
 #include "app/gui/board/shed_board.h"
 
+#include "app/gui/board/event_line.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
@@ -85,6 +86,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     : QWidget(parent)
     , m_state{{}, core::CalendarDay::fromNumber(1), {}, {}, 0, 0}
     , m_title(wordsIn("boatName", {}, this))
+    , m_event(new EventLine(this))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
@@ -121,7 +123,10 @@ ShedBoard::ShedBoard(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
     layout->setSpacing(spaceUnit);
-    layout->addWidget(m_title);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_title, 1);
+    head->addWidget(m_event);
+    layout->addLayout(head);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
     auto* gear = new QHBoxLayout;

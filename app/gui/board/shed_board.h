@@ -19,6 +19,7 @@ class QVBoxLayout;
 namespace app {
 
 class CameraPanel;
+class EventLine;
 
 /// What the shed board shows, read from the club file in one go.
 struct BoardState {
@@ -51,6 +52,7 @@ public:
     QString currentBoat() const;
     void say(const QString& sentence);          ///< what became of a code typed here
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
+    EventLine& eventLine() { return *m_event; }
     bool takeScan(const QString& text, core::SeenBy how) override;
     void sayOfScan(const QString& sentence) override { say(sentence); }
 
@@ -68,6 +70,7 @@ private:
 
     BoardState m_state;
     QLabel* m_title;
+    EventLine* m_event;
     QWidget* m_strips;
     QVBoxLayout* m_stripLayout;
     QPushButton* m_missing;

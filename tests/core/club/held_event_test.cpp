@@ -90,6 +90,22 @@ TEST(HeldEvent, aChecksOwnEventWins) {
     EXPECT_TRUE(small.club.checks().discard(check, "", small.now));
 }
 
+TEST(HeldEvent, aCheckIsFiledElsewhereLater) {
+    PatrolClub small;
+    small.begin("Training");
+    const std::string check = small.open();
+    small.scan(check, "KGFB6J8WF9");
+    ASSERT_TRUE(small.club.checks().sign(check, "Bram Oke", "drill", small.now));
+    ASSERT_TRUE(small.club.checks().discard(small.open(Phase::Launch, "Tern"), {}, small.now));
+    const auto checks = small.club.events().checksOf("training");
+    ASSERT_EQ(checks.size(), 1u) << "what was let go is no check of it";
+    EXPECT_EQ(checks[0].boat, "Petrel");
+    EXPECT_EQ(checks[0].event, "Training");
+    ASSERT_TRUE(small.club.events().fileUnder(checks[0].check, "Rescue", small.now));
+    EXPECT_TRUE(small.club.events().checksOf("Training").empty());
+    EXPECT_EQ(small.club.events().checksOf("2026-03-14")[0].event, "Rescue") << "by its day";
+}
+
 TEST(HeldEvent, aStocktakeIsOfNone) {
     PatrolClub small;
     small.import("places.csv", "place\nshed\n");
