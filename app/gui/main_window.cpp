@@ -25,7 +25,6 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
-#include "core/club/club_events.h"
 #include "core/club/club_register.h"
 
 #include <QAbstractButton>
@@ -131,14 +130,8 @@ void MainWindow::connectPages() {
     connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
         if (m_isBoardFresh) startCheck(boat, phase);
     });
-    connect(&m_board->eventLine(), &EventLine::beginPressed, this, [this](const QString& event) {
-        changeTodaysEvent([event = event.toStdString()](core::ClubEvents events, core::Moment now) {
-            return events.begin(event, {}, {}, now);
-        });
-    });
-    connect(&m_board->eventLine(), &EventLine::endPressed, this, [this] {
-        changeTodaysEvent([](core::ClubEvents events, core::Moment now) { return events.end({}, now); });
-    });
+    keepTodaysEvent(m_board->eventLine(), m_club, m_time,
+                    [board = m_board](const QString& said) { board->say(said); });
     connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
     connect(m_board, &ShedBoard::gearPagePressed, this, [this](const QString& page) {
         m_office->showPage(page);
@@ -325,21 +318,6 @@ void MainWindow::showBoard(const QString& saying) {
             m_board->setState(state);
             m_board->say(saying);
             emit boardShown();
-        });
-}
-
-/// Today's event begins or ends, and the board says so or why not.
-void MainWindow::changeTodaysEvent(
-    std::function<core::Result<core::HeldEvent>(core::ClubEvents, core::Moment)> change) {
-    m_club.ask(
-        this,
-        [now = m_time(), change = std::move(change)](core::Club& club) {
-            const auto done = change(club.events(), now);
-            return std::pair(done ? QString() : sentence(done.error()), readTodaysEvent(club, now));
-        },
-        [this](const std::pair<QString, TodaysEvent>& read) {
-            m_board->eventLine().setEvent(read.second);
-            m_board->say(read.first);
         });
 }
 

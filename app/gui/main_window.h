@@ -8,12 +8,6 @@
 #include <QMainWindow>
 
 #include <filesystem>
-#include <functional>
-
-namespace core {
-class ClubEvents;
-struct HeldEvent;
-} // namespace core
 
 class QProgressBar;
 class QStackedWidget;
@@ -83,8 +77,6 @@ private:
     void leaveClub(const core::Error& error);
     void importFolder();
     void showBoard(const QString& saying = {});
-    void
-    changeTodaysEvent(std::function<core::Result<core::HeldEvent>(core::ClubEvents, core::Moment)> change);
     void startNext();
     QWidget* currentPage() const; ///< of the gear officer's the one that is shown
     void takeScan(const QString& text, core::SeenBy how);

@@ -3,6 +3,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/errors.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club.h"
@@ -11,6 +12,8 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+
+#include <utility>
 
 namespace app {
 
@@ -68,6 +71,32 @@ void EventLine::setEvent(const TodaysEvent& event) {
 
 void EventLine::begin() {
     if (const QString name = m_name->currentText().trimmed(); !name.isEmpty()) emit beginPressed(name);
+}
+
+void keepTodaysEvent(EventLine& line, ClubThread& club, TimeSource time,
+                     std::function<void(const QString& sentence)> say) {
+    using Change = std::function<core::Result<core::HeldEvent>(core::ClubEvents, core::Moment)>;
+    const auto perform = [&line, &club, time = std::move(time), say = std::move(say)](Change change) {
+        club.ask(
+            &line,
+            [now = time(), change = std::move(change)](core::Club& open) {
+                const auto done = change(open.events(), now);
+                const QString why = done ? QString() : withCapital(errorLine(done.error())) + '.';
+                return std::pair(why, readTodaysEvent(open, now));
+            },
+            [&line, say](const std::pair<QString, TodaysEvent>& read) {
+                line.setEvent(read.second);
+                say(read.first);
+            });
+    };
+    QObject::connect(&line, &EventLine::beginPressed, &line, [perform](const QString& event) {
+        perform([event = event.toStdString()](core::ClubEvents events, core::Moment now) {
+            return events.begin(event, {}, {}, now);
+        });
+    });
+    QObject::connect(&line, &EventLine::endPressed, &line, [perform] {
+        perform([](core::ClubEvents events, core::Moment now) { return events.end({}, now); });
+    });
 }
 
 } // namespace app

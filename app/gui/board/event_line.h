@@ -3,18 +3,16 @@
 // First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include <QWidget>
 
+#include "app/gui/club/club_thread.h"
 #include "core/club/club_events.h"
 
 #include <QStringList>
 
+#include <functional>
 #include <optional>
 
 class QLabel;
 class QPushButton;
-
-namespace core {
-class Club;
-}
 
 namespace app {
 
@@ -51,5 +49,9 @@ private:
     QPushButton* m_begin;
     QPushButton* m_end;
 };
+
+/// Begins and ends events as the line is pressed, in the open club; `say`: why not.
+void keepTodaysEvent(EventLine& line, ClubThread& club, TimeSource time,
+                     std::function<void(const QString& sentence)> say);
 
 } // namespace app

@@ -131,6 +131,7 @@ void ItemRecordPanel::happened(const std::string& event) {
 
 void ItemRecordPanel::showReason(bool isShown) {
     m_reason->setVisible(isShown);
+    m_eventRow->setVisible(!isShown && m_events->count() > 0); // there is room for one of them
     m_reason->begin();
     if (isShown) m_reason->takeKeyboard();
 }

@@ -21,11 +21,11 @@ EventFiling::EventFiling(QWidget* parent)
     setObjectName("eventFiling");
     m_check->setObjectName("filedCheckBox");
     m_check->setAccessibleName(tr("a check that belongs to another event"));
-    m_check->takeRoom(16);
+    m_check->takeRoom(20);
     m_event->setObjectName("otherEventBox");
     m_event->setEditable(true);
     m_event->setInsertPolicy(QComboBox::NoInsert);
-    m_event->takeRoom(12);
+    m_event->takeRoom(9);
     m_event->lineEdit()->setObjectName("otherEventEdit");
     m_event->lineEdit()->setAccessibleName(tr("the event that it belongs to"));
     m_event->lineEdit()->setPlaceholderText(tr("another event"));
@@ -33,7 +33,7 @@ EventFiling::EventFiling(QWidget* parent)
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(spaceUnit);
     addWithWord(*row, tr("Wrongly filed?"), m_check);
-    row->setStretch(row->count() - 1, 1);
+    row->setStretch(row->count() - 1, 3);
     row->addWidget(m_event, 1);
     row->addWidget(m_file);
     connect(m_event, &QComboBox::editTextChanged, this, &EventFiling::adapt);
