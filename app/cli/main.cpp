@@ -20,6 +20,8 @@ int main(int argc, char** argv) {
     app::addLogAdd(line);
     app::addLogClose(line);
     app::addHistory(line);
+    app::addEvent(line);
+    app::addPhoto(line);
     app::addVerify(line);
     app::addAdd(line);
     app::addChange(line);
@@ -33,6 +35,8 @@ int main(int argc, char** argv) {
     app::addRestore(line);
     app::addStocktake(line);
     app::addService(line);
+    app::addHappened(line);
+    app::addWithdrawRecord(line);
     app::addAboard(line);
     app::addReceive(line);
     app::addFitOut(line);

@@ -1,5 +1,7 @@
 #include "app/flow/check_flow.h"
 
+#include "core/answers/item_record.h"
+
 #include "app/text/act_words.h"
 #include "app/text/sentences.h"
 #include "core/base/error_code.h"
@@ -35,6 +37,7 @@ bool FlowStep::isChange() const {
     case What::Recorded:
     case What::TookBack:
     case What::Withdrawn:
+    case What::Happened:
     case What::ClockStopped:
     case What::Signed:
     case What::LetGo:
@@ -163,6 +166,19 @@ Result<FlowStep> CheckFlow::withdraw(core::Club& club, const std::string& code, 
     if (!done) return done.error();
     FlowStep step{.what = What::Withdrawn};
     if (const auto item = club.kit().item(code)) step.scan.item = item->name();
+    return step;
+}
+
+Result<FlowStep> CheckFlow::happened(core::Club& club, const std::string& code, const std::string& event,
+                                     core::Moment moment) {
+    const auto onBoard = club.checks().namesOf(m_check.check);
+    const auto done = club.kit().happened(code, event, moment.today,
+                                          onBoard.empty() ? std::string() : onBoard.front(), moment);
+    if (!done) return done.error();
+    FlowStep step{.what = What::Happened};
+    step.scan.item = done->item;
+    step.name = done->event;
+    step.isNews = done->isNew;
     return step;
 }
 

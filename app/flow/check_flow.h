@@ -32,6 +32,7 @@ struct FlowStep {
         TookBack,          ///< undo: what was done last, `undone`
         NothingToTakeBack, ///< undo where nothing stands; `why`
         Withdrawn,         ///< damaged: the item seen last, `scan.item`
+        Happened,          ///< event `name` of `scan.item`, which `isNews` or stood recorded already
         NothingToWithdraw, ///< damaged, and no item is known to be meant (its own tag comes first), or `why`
         ClockStarted,      ///< of the timed point `name`
         ClockStopped,      ///< its seconds are recorded
@@ -53,6 +54,7 @@ struct FlowStep {
     std::string name;
     std::optional<core::SignedCheck> signedCheck;
     std::optional<core::Error> why;
+    bool isNews = true;
 
     /// Something of the check is not as it was before.
     bool isChange() const;
@@ -101,6 +103,9 @@ public:
     core::Result<FlowStep> undo(core::Club& club, core::Moment moment);
     core::Result<FlowStep> takeBack(core::Club& club, const std::string& code, core::Moment moment);
     core::Result<FlowStep> withdraw(core::Club& club, const std::string& code, const std::string& text,
+                                    core::Moment moment);
+    /// Something happened today to the item that its rules wait for.
+    core::Result<FlowStep> happened(core::Club& club, const std::string& code, const std::string& event,
                                     core::Moment moment);
     /// Withdraws the item seen last, as the tag for damaged kit does.
     core::Result<FlowStep> withdrawLast(core::Club& club, core::Moment moment);

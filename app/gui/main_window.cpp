@@ -1,5 +1,6 @@
 #include "app/gui/main_window.h"
 
+#include "app/gui/board/event_line.h"
 #include "app/gui/board/shed_board.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/camera/code_capture.h"
@@ -138,6 +139,8 @@ void MainWindow::connectPages() {
     connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
         if (m_isBoardFresh) startCheck(boat, phase);
     });
+    keepTodaysEvent(m_board->eventLine(), m_club, m_time,
+                    [board = m_board](const QString& said) { board->say(said); });
     connect(m_board, &ShedBoard::importPressed, this, &MainWindow::importFolder);
     connect(m_board, &ShedBoard::backUpPressed, m_copies, &ClubCopies::backUp);
     connect(m_board, &ShedBoard::gearPagePressed, this, [this](const QString& page) {
@@ -319,11 +322,15 @@ void MainWindow::showBoard(const QString& saying) {
     if (m_cameraWanted) m_board->camera().startCamera();
     m_club.ask(
         this,
-        [today = m_time().today, notes = SetUpNotes(m_club.file())](core::Club& club) {
-            return readBoard(club, today, notes.isWanted() ? BoardReads::SetUpToo : BoardReads::Boats,
-                             notes.arePrinted());
+        [now = m_time(), notes = SetUpNotes(m_club.file())](core::Club& club) {
+            return std::pair(readBoard(club, now.today,
+                                       notes.isWanted() ? BoardReads::SetUpToo : BoardReads::Boats,
+                                       notes.arePrinted()),
+                             readTodaysEvent(club, now));
         },
-        [this, saying](const BoardState& state) {
+        [this, saying](const std::pair<BoardState, TodaysEvent>& read) {
+            const BoardState& state = read.first;
+            m_board->eventLine().setEvent(read.second);
             if (core::isSetUp(state.setUp)) SetUpNotes(m_club.file()).noteDone();
             setWindowTitle(tr("%1 · Tholepin").arg(state.club));
             m_isBoardFresh = true;

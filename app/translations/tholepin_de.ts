@@ -2383,6 +2383,98 @@ Erledigt am %1: %2</translation>
         <source>give one serial for each thing, or less</source>
         <translation>eine Seriennummer für jedes Stück angeben, oder weniger</translation>
     </message>
+<message>
+        <source>no event holds now</source>
+        <translation>gerade läuft keine Veranstaltung</translation>
+    </message>
+    <message>
+        <source>begin one by its name first</source>
+        <translation>zuerst eine mit ihrem Namen beginnen</translation>
+    </message>
+    <message>
+        <source>an event that begins at %2 cannot be over at %1</source>
+        <translation>eine Veranstaltung, die um %2 beginnt, kann nicht um %1 zu Ende sein</translation>
+    </message>
+    <message>
+        <source>give an instant that is still to come</source>
+        <translation>einen Zeitpunkt angeben, der noch kommt</translation>
+    </message>
+    <message>
+        <source>the photograph is no JPEG</source>
+        <translation>das Foto ist kein JPEG</translation>
+    </message>
+    <message>
+        <source>take it again</source>
+        <translation>neu aufnehmen</translation>
+    </message>
+    <message>
+        <source>the photograph has %1 kB and may have %2</source>
+        <translation>das Foto hat %1 kB und darf %2 haben</translation>
+    </message>
+    <message>
+        <source>make it smaller</source>
+        <translation>verkleinern</translation>
+    </message>
+    <message>
+        <source>there is no photograph %1</source>
+        <translation>das Foto %1 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>give the hash that `history` shows</source>
+        <translation>den Hash angeben, den „history“ zeigt</translation>
+    </message>
+    <message>
+        <source>its photograph is not the one that was recorded</source>
+        <translation>das Foto ist nicht das eingetragene</translation>
+    </message>
+    <message>
+        <source>its photograph is not there</source>
+        <translation>das Foto fehlt</translation>
+    </message>
+    <message>
+        <source>photograph %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>no rule of a %2 waits for '%1', nor for anything else</source>
+        <translation>keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
+    </message>
+    <message>
+        <source>write a rule of kind after_event for it first</source>
+        <translation>zuerst eine Regel der Art after_event dafür schreiben</translation>
+    </message>
+    <message>
+        <source>no rule of a %2 waits for '%1'</source>
+        <translation>keine Regel von %2 wartet auf „%1“</translation>
+    </message>
+    <message>
+        <source>its rules wait for: %3</source>
+        <translation>die Regeln warten auf: %3</translation>
+    </message>
+    <message>
+        <source>what happened on %1 is after today, %2</source>
+        <translation>was am %1 geschah, liegt nach heute, dem %2</translation>
+    </message>
+    <message>
+        <source>give the day on which it happened</source>
+        <translation>den Tag angeben, an dem es geschah</translation>
+    </message>
+    <message>
+        <source>%3 has no record of '%1' on %2</source>
+        <translation>%3 hat keinen Nachweis „%1“ vom %2</translation>
+    </message>
+    <message>
+        <source>give rule, part and day as its history has them</source>
+        <translation>Regel, Teil und Tag so angeben, wie der Verlauf sie hat</translation>
+    </message>
+    <message>
+        <source>the %2 of %4 has no record of '%1' on %3</source>
+        <translation>%2 von %4 hat keinen Nachweis „%1“ vom %3</translation>
+    </message>
+    <message>
+        <source>the record of '%1' on %2 is withdrawn already</source>
+        <translation>der Nachweis „%1“ vom %2 ist schon zurückgenommen</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -3206,6 +3298,22 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 is called %2 from here on</source>
         <translation>%1 heißt von hier an %2</translation>
+    </message>
+<message>
+        <source>%1, filed under %2</source>
+        <translation>%1, abgelegt unter %2</translation>
+    </message>
+    <message>
+        <source>record of %1 on %2 withdrawn: %3</source>
+        <translation>Nachweis %1 vom %2 zurückgenommen: %3</translation>
+    </message>
+    <message>
+        <source>photograph of “%1”</source>
+        <translation>Foto zu „%1“</translation>
+    </message>
+    <message>
+        <source>photograph of it</source>
+        <translation>Foto davon</translation>
     </message>
 </context>
 <context>
@@ -4250,6 +4358,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 is no longer here, and is not named.</source>
         <translation>%1 ist nicht mehr hier und wird nicht eingetragen.</translation>
+    </message>
+<message>
+        <source>Recorded for today: %1, of %2.</source>
+        <translation>Für heute eingetragen: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Recorded for today already: %1, of %2.</source>
+        <translation>Für heute schon eingetragen: %1, %2.</translation>
     </message>
 </context>
 <context>
@@ -5902,6 +6018,10 @@ Erledigt am %1: %2</translation>
         <source>Event %1</source>
         <translation>Einsatz %1</translation>
     </message>
+<message>
+        <source>The check is filed under %1 now.</source>
+        <translation>Die Prüfung ist jetzt unter %1 abgelegt.</translation>
+    </message>
 </context>
 <context>
     <name>app::EvidencePanel</name>
@@ -6055,6 +6175,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Back to the check</source>
         <translation>Zurück zur Prüfung</translation>
+    </message>
+<message>
+        <source>It was used or inflated, today:</source>
+        <translation>Benutzt oder ausgelöst, heute:</translation>
     </message>
 </context>
 <context>
@@ -7671,6 +7795,10 @@ Erledigt am %2: %3</translation>
         <source>Each line of the record carries the hash of the line before it. This checks that the chain holds, that the tables say what the record says, and that the file is sound. It does not show that what people wrote was true.</source>
         <translation>Jede Zeile des Protokolls trägt die Prüfsumme der vorigen. Hier wird geprüft, dass die Kette hält, dass die Tabellen sagen, was das Protokoll sagt, und dass die Datei unversehrt ist. Es zeigt nicht, dass wahr ist, was Leute geschrieben haben.</translation>
     </message>
+<message>
+        <source> Its photographs weigh %1 kB in the file.</source>
+        <translation> Die Fotos machen %1 kB der Datei aus.</translation>
+    </message>
 </context>
 <context>
     <name>app::ViewMenu</name>
@@ -8921,6 +9049,151 @@ Erledigt am %2: %3</translation>
     <message>
         <source>the rows of the spreadsheet</source>
         <translation>die Zeilen der Tabelle</translation>
+    </message>
+</context>
+<context>
+    <name>app::EventFiling</name>
+    <message>
+        <source>File it there</source>
+        <translation>Dort ablegen</translation>
+    </message>
+    <message>
+        <source>a check that belongs to another event</source>
+        <translation>eine Prüfung, die zu einer anderen Veranstaltung gehört</translation>
+    </message>
+    <message>
+        <source>the event that it belongs to</source>
+        <translation>die Veranstaltung, zu der sie gehört</translation>
+    </message>
+    <message>
+        <source>another event</source>
+        <translation>andere Veranstaltung</translation>
+    </message>
+    <message>
+        <source>Wrongly filed?</source>
+        <translation>Falsch abgelegt?</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>boat, phase, when</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::EventLine</name>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>today's event: a patrol, training day or carnival</source>
+        <translation>Veranstaltung heute: Wache, Übungstag oder Fest</translation>
+    </message>
+    <message>
+        <source>patrol, training …</source>
+        <translation>Wache, Übung …</translation>
+    </message>
+    <message>
+        <source>Today's event: %1, until %2</source>
+        <translation>Heute: %1, bis %2</translation>
+    </message>
+    <message>
+        <source>Today's event:</source>
+        <translation>Heute:</translation>
+    </message>
+</context>
+<context>
+    <name>app::ItemRecordPanel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, rule</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: passed</source>
+        <translation>%1, %2: bestanden</translation>
+    </message>
+    <message>
+        <source>%1, %2: not passed</source>
+        <translation>%1, %2: nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Made in error…</source>
+        <translation>Irrtümlich…</translation>
+    </message>
+    <message>
+        <source>Why does this record not count? It stays in the history with your reason.</source>
+        <translation>Warum zählt dieser Nachweis nicht? Er bleibt mit dem Grund im Verlauf.</translation>
+    </message>
+    <message>
+        <source>Withdraw this record</source>
+        <translation>Nachweis zurücknehmen</translation>
+    </message>
+    <message>
+        <source>service records of this item</source>
+        <translation>Prüfnachweise dieses Stücks</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Nachweise</translation>
+    </message>
+    <message>
+        <source>It was used or inflated, today:</source>
+        <translation>Benutzt oder ausgelöst, heute:</translation>
+    </message>
+    <message>
+        <source>Recorded for today: %1. What its rules ask for is due now.</source>
+        <translation>Für heute eingetragen: %1. Was die Regeln verlangen, ist jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>%1 is recorded for today already. Nothing was changed.</source>
+        <translation>%1 ist für heute schon eingetragen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Withdrawn: the record counts no more, and the item's days and state are what they were before it.</source>
+        <translation>Zurückgenommen: Der Nachweis zählt nicht mehr, Termine und Zustand sind wie vor ihm.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PhotoStrip</name>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>Add a photograph…</source>
+        <translation>Foto hinzufügen…</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>photograph, %1</source>
+        <translation>Foto, %1</translation>
+    </message>
+    <message>
+        <source>The photograph is not the one that was recorded.</source>
+        <translation>Das Foto ist nicht das eingetragene.</translation>
+    </message>
+    <message>
+        <source>The photograph is kept with the record.</source>
+        <translation>Das Foto ist beim Protokoll aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>The photographs are kept with the record.</source>
+        <translation>Die Fotos sind beim Protokoll aufbewahrt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PictureView</name>
+    <message>
+        <source>%1 · press anywhere to go back</source>
+        <translation>%1 · irgendwo drücken führt zurück</translation>
     </message>
 </context>
 </TS>

@@ -55,6 +55,9 @@ enum class ErrorCode : std::uint16_t {
     FactImpossible,   ///< number of the fact; its machine; column or field
     FactsCutOff,      ///< number of the first fact of its chain; the machine
     PrivateCellStray, ///< id of a fact, and column
+    PhotoChanged,     ///< number of the fact; its machine
+    PhotoMissing,     ///< the same
+    PhotoStray,       ///< its hash
     SchemaDiffers,    ///< "table item", "trigger …": what of the file's schema
     TableDiffers,     ///< table; the first row that differs
     FileUnsound,      ///< what SQLite's integrity check says
@@ -111,6 +114,12 @@ enum class ErrorCode : std::uint16_t {
     WrittenOffAlready,
     NotUnserviceable,
     NotWrittenOff,
+    NoRuleWaits,            ///< event; kit type: none of its rules waits for any event
+    NoRuleWaitsFor,         ///< event; kit type; the events that its rules wait for
+    HappeningInFuture,      ///< its day; today
+    NoSuchServiceRecord,    ///< rule; day; tag
+    NoServiceRecordOfPart,  ///< rule; part; day; tag
+    RecordWithdrawnAlready, ///< rule; day
 
     // Checks and stocktakes
     NoSuchCheck, ///< id
@@ -135,10 +144,15 @@ enum class ErrorCode : std::uint16_t {
     BackBeforeLeft,
     EventWithoutName,
     NoSuchEvent, ///< name
+    NoEventHolds,
+    EventOverBefore, ///< the instant until which it was to hold; now
     LogEntryEmpty,
     NoSuchLogSubject, ///< the text: neither a boat nor an item
     LogEntryClosed,   ///< day
     NoSuchLogEntry,   ///< id
+    PhotoNotJpeg,
+    PhotoTooHeavy, ///< how many kB it has; how many it may have
+    NoSuchPhoto,   ///< hash
 
     // Manifests
     QuantityNegative,

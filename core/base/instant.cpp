@@ -96,6 +96,17 @@ Instant Instant::onLocalDay(CalendarDay day, Instant timeOfDay) {
     return at;
 }
 
+Instant Instant::beginningOf(CalendarDay localDay) {
+    std::tm wanted{};
+    wanted.tm_year = localDay.year() - 1900;
+    wanted.tm_mon = localDay.month() - 1;
+    wanted.tm_mday = localDay.day();
+    wanted.tm_isdst = -1;
+    const Instant at(static_cast<std::int64_t>(std::mktime(&wanted)) * 1000);
+    // Where the clocks skip midnight, the day begins when they are put on; mktime may count that back.
+    return at.localDay() < localDay ? Instant(at.m_millis + 3'600'000) : at;
+}
+
 std::string Instant::iso() const {
     const std::int64_t inDay = (m_millis % dayMillis + dayMillis) % dayMillis;
     const auto day = CalendarDay::fromNumber(static_cast<int>((m_millis - inDay) / dayMillis) + epochDay);

@@ -19,6 +19,8 @@ public:
     /// Noon local time would be a lie; this is the day's given time of day taken from `timeOfDay`, in local
     /// time.
     static Instant onLocalDay(CalendarDay day, Instant timeOfDay);
+    /// The first instant of a day in local time.
+    static Instant beginningOf(CalendarDay localDay);
     static Instant fromMillis(std::int64_t millis) { return Instant(millis); }
 
     std::int64_t millis() const { return m_millis; } ///< since 1970-01-01T00:00Z

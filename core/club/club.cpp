@@ -10,6 +10,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
+#include "core/club/club_photos.h"
 #include "core/club/club_plans.h"
 #include "core/club/club_record.h"
 #include "core/club/club_register.h"
@@ -123,6 +124,9 @@ ClubLog Club::log() const {
 }
 ClubAnswers Club::answers() const {
     return ClubAnswers(*m_state);
+}
+ClubPhotos Club::photos() const {
+    return ClubPhotos(*m_state);
 }
 ClubPlans Club::plans() const {
     return ClubPlans(*m_state);

@@ -18,6 +18,7 @@ class ClubExchange;
 class ClubKit;
 class ClubLog;
 class ClubManifests;
+class ClubPhotos;
 class ClubPlans;
 class CalendarDay;
 class ClubRecord;
@@ -68,8 +69,9 @@ public:
     ClubEvents events() const; ///< club_events.h: patrols and training days, what a crew writes of its trip
     ClubLog log() const;       ///< club_log.h: remarks and defects
     ClubAnswers
-    answers() const;         ///< club_answers.h: the board, the missing list, the due list, history, evidence
-    ClubPlans plans() const; ///< club_plans.h: make-ready, replacement, how long kit lasts
+    answers() const; ///< club_answers.h: the board, the missing list, the due list, history, evidence
+    ClubPhotos photos() const;     ///< club_photos.h: pictures of items and log entries
+    ClubPlans plans() const;       ///< club_plans.h: make-ready, replacement, how long kit lasts
     ClubRecord record() const;     ///< club_record.h: is the record unaltered
     ClubExchange exchange() const; ///< club_exchange.h: what other machines recorded
 

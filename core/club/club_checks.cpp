@@ -9,6 +9,7 @@
 #include "core/tag/reason.h"
 #include "core/tag/tag_code.h"
 
+#include "core/club/club_events.h"
 #include "core/club/club_kit.h"
 
 #include "core/club/club_register.h"
@@ -117,7 +118,10 @@ OpenCheck ClubState::openOrResume(Ledger& ledger, const std::string& where, Phas
         ledger.append(CheckClosed{unfinished->check, {}, moment.at}, {});
     }
     const std::string check = newUuid7(moment.at);
-    ledger.append(CheckOpened{check, where, phase, moment.at}, {});
+    CheckOpened opened{check, where, phase, moment.at, {}};
+    if (const auto held = ClubEvents(*this).held(moment.at); held && phase != Phase::Stocktake)
+        opened.event = held->event;
+    ledger.append(opened, {});
     return {check, locationOf(phase, where), phase, moment.at, false};
 }
 

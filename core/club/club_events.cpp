@@ -4,6 +4,7 @@
 #include "core/answers/trip_use.h"
 #include "core/base/error_code.h"
 #include "core/base/given_text.h"
+#include "core/base/plain_text.h"
 #include "core/club/act_effects.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
@@ -71,6 +72,16 @@ Result<EventTally> ClubEvents::tally(const std::string& event) const {
     });
 }
 
+std::vector<FiledCheck> ClubEvents::checksOf(const std::string& event) const {
+    std::vector<FiledCheck> checks;
+    Database& database = *m_state->database;
+    for (const CheckRun& run : runsOf(database, event))
+        if (run.phase != Phase::Stocktake && !checkActs::isClosed(database, run.check))
+            checks.push_back({run.check, run.location.name, run.phase, run.openedAt,
+                              checkActs::eventOf(database, run.check)});
+    return checks;
+}
+
 Outcome ClubEvents::recordOperation(const std::string& check, const Operation& given, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);
@@ -87,6 +98,41 @@ Outcome ClubEvents::recordOperation(const std::string& check, const Operation& g
 
 std::optional<Operation> ClubEvents::operationOf(const std::string& check) const {
     return checkActs::operation(*m_state->database, check);
+}
+
+Result<HeldEvent> ClubEvents::begin(const std::string& event, std::optional<Instant> until,
+                                    const std::string& by, Moment moment) {
+    return m_state->write([&](Ledger& ledger) -> Result<HeldEvent> {
+        if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
+        const auto name = nameFrom(withoutOuterBlanks(event), "event");
+        if (!name) return name.error();
+        const auto writer = nameFrom(by, "by");
+        if (!writer) return writer.error();
+        if (until && *until <= moment.at)
+            return Error{ErrorCode::EventOverBefore, {until->iso(), moment.at.iso()}};
+        const auto before = held(moment.at);
+        if (before && before->event == *name && (!until || *until == before->until)) return *before;
+        const Instant end = until ? *until : Instant::beginningOf(moment.today.plusDays(1));
+        ledger.append(EventHeld{*name, moment.at, end}, *writer);
+        return HeldEvent{*name, moment.at, end, *writer};
+    });
+}
+
+Result<HeldEvent> ClubEvents::end(const std::string& by, Moment moment) {
+    return m_state->write([&](Ledger& ledger) -> Result<HeldEvent> {
+        const auto before = held(moment.at);
+        if (!before) return Error{ErrorCode::NoEventHolds};
+        const auto writer = nameFrom(by, "by");
+        if (!writer) return writer.error();
+        ledger.append(EventHeld{{}, moment.at, moment.at}, *writer);
+        return *before;
+    });
+}
+
+std::optional<HeldEvent> ClubEvents::held(Instant now) const {
+    const auto row = tripTables::heldAt(*m_state->database, now);
+    if (!row || row->event.empty() || now >= row->until) return std::nullopt;
+    return HeldEvent{row->event, row->at, row->until, row->by};
 }
 
 std::vector<std::string> ClubEvents::names() const {

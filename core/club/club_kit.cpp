@@ -115,13 +115,6 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
     return kit;
 }
 
-Result<Item> knownItem(const ClubState& state, const ClubKit& club, const std::string& typed) {
-    if (auto known = club.item(typed)) return std::move(*known);
-    if (const auto alike = state.tagsLike(typed); !alike.empty())
-        return Error{ErrorCode::TagLikeOthers, {typed, fmt::format("{}", fmt::join(alike, ", "))}};
-    return Error{ErrorCode::NoSuchItem, {typed}};
-}
-
 /// What the maker's label says goes before what was typed.
 Result<CellTexts> cellsOfLabel(const RegisterStore& store, const std::string& text, int year,
                                SerialsGiven& given) {
@@ -175,6 +168,13 @@ Result<std::vector<CellTexts>> cellsOfThings(const RegisterStore& store, const N
 
 } // namespace
 
+Result<Item> knownItem(ClubState& state, const std::string& typed) {
+    if (auto known = ClubKit(state).item(typed)) return std::move(*known);
+    if (const auto alike = state.tagsLike(typed); !alike.empty())
+        return Error{ErrorCode::TagLikeOthers, {typed, fmt::format("{}", fmt::join(alike, ", "))}};
+    return Error{ErrorCode::NoSuchItem, {typed}};
+}
+
 Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::string& by, Moment moment) {
     auto items = registerAll({given}, by, moment);
     if (!items) return items.error();
@@ -208,7 +208,7 @@ Result<std::vector<std::vector<Item>>> ClubKit::registerAll(const std::vector<Ne
 Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, const std::string& by,
                           Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, *this, typed);
+        const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
             return Error{ErrorCode::NotAReason, {why}};
@@ -221,7 +221,7 @@ Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, cons
 Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, const std::string& by,
                            Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, *this, typed);
+        const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
         const auto reason = reasonFrom(why);
@@ -237,7 +237,7 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
 
 Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, *this, typed);
+        const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};
         ledger.append(stateGiven(known->id, "serviceable", moment.today, {}), by);

@@ -14,7 +14,9 @@ namespace core {
 struct BoatFitOut;
 struct ClubState;
 struct FitOutLine;
+struct Happened;
 struct NewKit;
+struct ServiceEntry;
 struct ServiceOrder;
 struct ServiceRound;
 
@@ -56,6 +58,21 @@ public:
     Outcome release(const std::string& code, const std::string& by, Moment moment);
     /// One record for each item that the rule fits, all in one transaction.
     Result<ServiceRound> recordService(const ServiceOrder& order, Moment moment);
+
+    /// Events that rules of the item wait for, each once, in the rules' order.
+    std::vector<std::string> eventsFor(const std::string& code) const;
+    /// Something happened to the item that a rule of it waits for. The same event of the same day twice
+    /// changes nothing, unless it was put right in between. BadInput for an event that no rule of it waits
+    /// for, and for a day to come.
+    Result<Happened> happened(const std::string& code, const std::string& event, CalendarDay on,
+                              const std::string& by, Moment moment);
+    /// The item's service records that count, newest day first.
+    std::vector<ServiceEntry> serviceRecords(const std::string& code) const;
+    /// A service record that was made in error counts no more; so do the state that it gave the item, and
+    /// the record that it replaced counts again. `on`: its day, as the record has it. `why` as reasonFrom
+    /// wants it. NotFound; NotAllowed when it was withdrawn already.
+    Outcome withdrawRecord(const std::string& code, const ServiceEntry& record, const std::string& why,
+                           const std::string& by, Moment moment);
 
     // Tags of kit by the code of any tag that it has or had; those of boats, people and places by tag or
     // name. NotFound; BadInput for a name that several have; NotAllowed for written-off kit, which needs no

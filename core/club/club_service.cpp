@@ -39,7 +39,7 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
         const StateApart& state = *entry.state;
         RowWritten row = stateGiven(entry.item, std::string(nameOf(state.state)),
                                     state.since.value_or(order.day), state.why);
-        if (state.byFailedRecord) row.rule = order.rule;
+        if (state.byFailedRecord || state.state == ItemState::Serviceable) row.rule = order.rule;
         ledger.append(row, order.by);
     }
 }

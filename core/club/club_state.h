@@ -132,6 +132,9 @@ auto ClubState::tried(Work work) -> decltype(work(std::declval<Ledger&>())) {
         return work(m_ledger);
     });
 }
+/// The item of a tag that it has or had, as it was typed. NotFound, also for a tag that is one slip away from
+/// others.
+Result<Item> knownItem(ClubState& state, const std::string& typed);
 
 /// `known`: the club's places, as a list for people; empty when it has none.
 Error noSuchPlace(const std::string& name, const std::string& known);

@@ -2,6 +2,7 @@
 
 #include "core/answers/service_round.h"
 #include "core/club/club_state.h"
+#include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
 
 namespace core {
@@ -28,8 +29,9 @@ std::vector<ServiceRecord> recordedSince(const ClubState& state, const std::stri
         const RowWritten row = rowWritten(
             SheetId::Services,
             {{"code", code}, {"part", record.part}, {"rule", record.rule}, {"day", record.day.iso()}}, {});
-        const auto facts =
-            factTable::ofRow(*state.database, std::string(sheet(SheetId::Services).table), row.key);
+        auto facts = factTable::ofRow(*state.database, std::string(sheet(SheetId::Services).table), row.key);
+        std::erase_if(facts,
+                      [&](const Fact& fact) { return checkActs::isTakenBack(*state.database, fact.id); });
         // A round is recorded by somebody; what came with an import decides nothing where a state is given.
         if (!facts.empty() && facts.back().stamp() > stamp && !facts.back().by.empty())
             since.push_back(record);

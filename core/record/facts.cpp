@@ -28,6 +28,7 @@ void fields(Of<CheckOpened> auto& fact, auto& field) {
     field("boat", fact.boat);
     field("phase", fact.phase);
     field("at", fact.at);
+    field.ifKnown("event", fact.event);
 }
 
 void fields(Of<NamesGiven> auto& fact, auto& field) {
@@ -46,6 +47,16 @@ void fields(Of<TagSeen> auto& fact, auto& field) {
 void fields(Of<ActTakenBack> auto& fact, auto& field) {
     field("check", fact.check);
     field("act", fact.act);
+    field("reason", fact.reason);
+    field("at", fact.at);
+}
+
+void fields(Of<RecordWithdrawn> auto& fact, auto& field) {
+    field("code", fact.code);
+    field("part", fact.part);
+    field("rule", fact.rule);
+    field("day", fact.day);
+    field("acts", fact.acts);
     field("reason", fact.reason);
     field("at", fact.at);
 }
@@ -83,6 +94,12 @@ void fields(Of<EventGiven> auto& fact, auto& field) {
     field("at", fact.at);
 }
 
+void fields(Of<EventHeld> auto& fact, auto& field) {
+    field("event", fact.event);
+    field("at", fact.at);
+    field("until", fact.until);
+}
+
 void fields(Of<OperationLogged> auto& fact, auto& field) {
     field("check", fact.check);
     field("boat", fact.boat);
@@ -93,6 +110,17 @@ void fields(Of<OperationLogged> auto& fact, auto& field) {
 void fields(Of<TagFixed> auto& fact, auto& field) {
     field("code", fact.code);
     field("tag", fact.tag);
+    field("at", fact.at);
+}
+
+void fields(Of<PhotoAdded> auto& fact, auto& field) {
+    field("code", fact.code);
+    field("of_entry", fact.isOfEntry);
+    field("boat", fact.boat);
+    field("day", fact.day);
+    field("text", fact.text);
+    field("sha256", fact.sha256);
+    field("bytes", fact.bytes);
     field("at", fact.at);
 }
 
@@ -184,9 +212,10 @@ constexpr std::array<std::pair<std::string_view, BodyReader>, sizeof...(Bodies)>
     return {{{Bodies::kind, readBody<Bodies>}...}};
 }
 
-constexpr auto readers = readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack,
-                                   PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven,
-                                   OperationLogged, TagFixed, PrivateErased, Renamed>();
+constexpr auto readers =
+    readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
+              PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
+              TagFixed, PhotoAdded, PrivateErased, Renamed>();
 
 std::optional<FactBody> bodyFrom(std::string_view kind, const std::string& text) {
     if (const Sheet* sheet = sheetOfTable(kind)) return rowFrom(parsed(text), *sheet);

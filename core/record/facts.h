@@ -39,6 +39,7 @@ struct CheckOpened {
     std::string boat; ///< or the place of a stocktake
     Phase phase = Phase::Launch;
     Instant at = Instant::fromMillis(0);
+    std::optional<std::string> event; ///< today's event, where one held
 };
 
 /// Who is on board, instead of whoever was named before.
@@ -64,6 +65,19 @@ struct ActTakenBack {
     std::string check;  ///< in which it was taken back; empty for a writing off
     std::string act;    ///< id of the fact that told of it
     std::string reason; ///< of a writing off: why the item is reinstated, in words
+    Instant at = Instant::fromMillis(0);
+};
+
+/// A service record was made in error. What told of it, and the state that it gave the item, stay in the
+/// record and hold no more.
+struct RecordWithdrawn {
+    static constexpr std::string_view kind = "record-withdrawn";
+    std::string code; ///< the item's own
+    std::string part;
+    std::string rule;
+    std::string day;               ///< as the record has it
+    std::vector<std::string> acts; ///< ids of the facts that hold no more
+    std::string reason;            ///< in words
     Instant at = Instant::fromMillis(0);
 };
 
@@ -108,6 +122,15 @@ struct EventGiven {
     Instant at = Instant::fromMillis(0);
 };
 
+/// From `at` to `until` an event holds, under which the checks are filed that are opened meanwhile. Without a
+/// name: what held is over.
+struct EventHeld {
+    static constexpr std::string_view kind = "event-held";
+    std::string event;
+    Instant at = Instant::fromMillis(0);
+    Instant until = Instant::fromMillis(0);
+};
+
 /// What a crew wrote about its trip, at the check of its return.
 struct OperationLogged {
     static constexpr std::string_view kind = "operation-logged";
@@ -125,6 +148,19 @@ struct TagFixed {
     Instant at = Instant::fromMillis(0);
 };
 
+/// A photograph of an item, or of what a log entry tells. It stands beside the fact, found by its hash.
+struct PhotoAdded {
+    static constexpr std::string_view kind = "photo-added";
+    std::string code;       ///< the item's own; of a log entry: of the entry, and may be empty
+    bool isOfEntry = false; ///< the next three say of which
+    std::string boat;
+    std::string day;
+    std::string text;
+    std::string sha256; ///< of its bytes
+    int bytes = 0;      ///< how many
+    Instant at = Instant::fromMillis(0);
+};
+
 /// A row of a sheet of the register, written for the first time or again, or taken away. The kind of the fact
 /// is the sheet's table.
 struct RowWritten {
@@ -136,7 +172,7 @@ struct RowWritten {
     std::optional<int> order;  ///< its place among the rows, where the sheet keeps an order
     std::optional<Instant> at; ///< of a row made in the program; an import knows only days
     std::string check;   ///< of an item's state, or a log entry: the check in which it was given or written
-    std::string rule;    ///< of an item's state: the rule whose failed record withdrew it
+    std::string rule;    ///< of an item's state: the rule whose record withdrew or released it
     bool isGone = false; ///< the row is taken away
 };
 
@@ -156,9 +192,10 @@ struct Renamed {
     std::string to;
 };
 
-using FactBody = std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack,
-                              PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven,
-                              OperationLogged, TagFixed, PrivateErased, Renamed, RowWritten>;
+using FactBody =
+    std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
+                 PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
+                 TagFixed, PhotoAdded, PrivateErased, Renamed, RowWritten>;
 
 std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
 std::string textOf(const FactBody& body); ///< canonical JSON, see fact.h

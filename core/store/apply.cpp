@@ -5,9 +5,12 @@
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/names_now.h"
+#include "core/store/photo_table.h"
 #include "core/store/private_table.h"
+#include "core/store/register_store.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
+#include "core/store/trip_tables.h"
 
 #include <algorithm>
 
@@ -72,6 +75,7 @@ public:
     void operator()(const CheckOpened& fact) const {
         checkTables::putRun(m_database,
                             {fact.check, m_stamp, location(fact.phase, fact.boat), fact.phase, fact.at});
+        if (fact.event) checkActs::putEvent(m_database, place(fact.check), *fact.event, false);
     }
     void operator()(const NamesGiven& fact) const {
         checkActs::putNames(m_database, place(fact.check),
@@ -81,13 +85,10 @@ public:
         checkTables::putSighting(m_database,
                                  {m_fact.id, m_stamp, fact.check, fact.code, fact.at, fact.seenBy});
     }
-    void operator()(const ActTakenBack& fact) const {
-        checkActs::putTakenBack(m_database, fact.act, m_stamp);
-        // Damage, or a writing off, wrote a row of the register, which is to be what it was.
-        if (const auto act = factTable::byId(m_facts, fact.act); act && sheetOfTable(act->kind) != nullptr) {
-            const RowWritten written = namesNow::row(m_database, factTable::rowOf(*act));
-            remakeRow(sheet(written.sheet), written.key);
-        }
+    void operator()(const ActTakenBack& fact) const { takeBack(fact.act); }
+    void operator()(const RecordWithdrawn& fact) const {
+        for (const std::string& act : fact.acts)
+            takeBack(act);
     }
     void operator()(const PointRecorded& fact) const {
         checkActs::putPoint(m_database, place(fact.check), fact.point, fact.value);
@@ -97,21 +98,25 @@ public:
     }
     void operator()(const CheckSigned& fact) const {
         checkTables::putSignOff(m_database,
-                                {fact.check, m_stamp, location(fact.phase, fact.boat), fact.phase,
-                                 namesNow::of(m_database, Named::Person, m_fact.by), fact.at, fact.urgent},
+                                {fact.check, m_stamp, location(fact.phase, fact.boat), fact.phase, writer(),
+                                 fact.at, fact.urgent},
                                 nameOf(fact.answer.outcome), fieldText(m_fact, "answer"));
     }
     void operator()(const UrgentEnded& fact) const {
         checkTables::putUrgentEnded(m_database, fact.check, m_stamp);
     }
     void operator()(const EventGiven& fact) const {
-        checkActs::putEvent(m_database, place(fact.check), foldName(fact.event), fact.event);
+        checkActs::putEvent(m_database, place(fact.check), fact.event, true);
+    }
+    void operator()(const EventHeld& fact) const {
+        tripTables::putHeld(m_database, {m_fact.id, m_stamp, fact.event, fact.at, fact.until, writer()});
     }
     void operator()(const OperationLogged& fact) const {
         checkActs::putOperation(m_database, place(fact.check),
                                 namesNow::of(m_database, Named::Boat, fact.boat),
                                 fieldText(m_fact, "operation"));
     }
+    void operator()(const PhotoAdded& fact) const { photoTable::put(m_database, m_stamp, photoOf(fact)); }
     void operator()(const TagFixed& fact) const { tagTables::put(m_database, fact.tag, m_stamp, fact.code); }
     void operator()(const PrivateErased& fact) const {
         for (const std::string& id : fact.facts) {
@@ -134,18 +139,34 @@ public:
         factTable::putRowOf(m_database, m_fact.id, m_fact.kind, fact.key);
         const Sheet& sheet = core::sheet(fact.sheet);
         StoredRow row = rowTable::find(m_database, sheet, fact.key).value_or(StoredRow{});
-        if (isNewest(row, sheet) && !isTakenBack(fact)) {
+        const bool isLeftOut = isTakenBack(fact);
+        if (isNewest(row, sheet) && !isLeftOut) {
             overlay(fact, m_stamp, row);
             putRow(sheet, fact.key, row);
         } else {
             remakeRow(sheet, fact.key);
         }
-        if (fact.at) rowTable::putInstant(m_database, sheet, fact.key, fact.at->iso());
+        if (fact.at && !isLeftOut) rowTable::putInstant(m_database, sheet, fact.key, fact.at->iso());
         if (sheet.id == SheetId::Items) putState(fact);
     }
 
 private:
     checkActs::ActPlace place(const std::string& check) const { return {m_fact.id, m_stamp, check}; }
+
+    /// As whoever wrote the fact is called now.
+    std::string writer() const { return namesNow::of(m_database, Named::Person, m_fact.by); }
+
+    Photo photoOf(const PhotoAdded& fact) const {
+        const std::string boat = namesNow::of(m_database, Named::Boat, fact.boat);
+        return {.id = m_fact.id,
+                .item = fact.code,
+                .boat = boat,
+                .entry = fact.isOfEntry ? logEntryId({boat, fact.code, fact.day, fact.text}) : std::string(),
+                .sha256 = fact.sha256,
+                .size = fact.bytes,
+                .at = fact.at,
+                .by = writer()};
+    }
 
     Location location(Phase phase, const std::string& name) const {
         const Named named = phase == Phase::Stocktake ? Named::Place : Named::Boat;
@@ -163,10 +184,29 @@ private:
                rowFromAllFacts(m_facts, m_database, sheet, key).value_or(StoredRow{.isGone = true}));
     }
 
-    /// By a fact that came before it, for machines' clocks differ. Only a state of an item is ever taken
+    /// Damage, a writing off or a service record wrote a row of the register, which is to be what it was.
+    void takeBack(const std::string& id) const {
+        checkActs::putTakenBack(m_database, id, m_stamp);
+        const auto act = factTable::byId(m_facts, id);
+        if (!act || sheetOfTable(act->kind) == nullptr) return;
+        const RowWritten written = namesNow::row(m_database, factTable::rowOf(*act));
+        const Sheet& sheet = core::sheet(written.sheet);
+        remakeRow(sheet, written.key);
+        remakeInstant(sheet, written.key);
+    }
+
+    /// When the row was made, by those of its facts that hold.
+    void remakeInstant(const Sheet& sheet, const std::string& key) const {
+        rowTable::removeInstant(m_database, sheet, key);
+        for (const Fact& fact : factTable::ofRow(m_facts, std::string(sheet.table), key))
+            if (const auto at = factTable::rowOf(fact).at; at && !checkActs::isTakenBack(m_database, fact.id))
+                rowTable::putInstant(m_database, sheet, key, at->iso());
+    }
+
+    /// By a fact that came before it, for machines' clocks differ. Of an item only a state is ever taken
     /// back.
     bool isTakenBack(const RowWritten& fact) const {
-        return fact.sheet == SheetId::Items && setCell(fact, "state") != nullptr &&
+        return (fact.sheet != SheetId::Items || setCell(fact, "state") != nullptr) &&
                checkActs::isTakenBack(m_database, m_fact.id);
     }
 
@@ -232,9 +272,9 @@ void indexRows(Database& database) {
 
 std::vector<std::string> derivedTables() {
     std::vector<std::string> all;
-    for (const auto* tables :
-         {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables(),
-          &privateTable::tables(), &factTable::tables(), &namesNow::tables()})
+    for (const auto* tables : {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(),
+                               &tagTables::tables(), &privateTable::tables(), &factTable::tables(),
+                               &namesNow::tables(), &tripTables::tables(), &photoTable::tables()})
         all.insert(all.end(), tables->begin(), tables->end());
     return all;
 }

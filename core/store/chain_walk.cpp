@@ -5,6 +5,7 @@
 #include "core/record/machine_key.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
+#include "core/store/photo_table.h"
 #include "core/store/private_table.h"
 
 namespace core {
@@ -58,6 +59,7 @@ void ChainWalk::visit(const Fact& fact) {
         lookAtSignature(fact);
     lookAtTexts(fact);
     if (sheetOfTable(fact.kind) != nullptr) lookAtRow(fact);
+    if (fact.kind == PhotoAdded::kind) lookAtPhoto(fact);
     m_seq = fact.seq;
     m_hash = fact.hash;
     MachineRecord& machine = m_into.machines.back();
@@ -75,6 +77,8 @@ void ChainWalk::end() {
             each.continues.empty() ? each.machine == founder : factTable::isThere(m_database, each.continues);
         if (!isThere) m_into.problems.push_back({ErrorCode::FactsCutOff, {"1", each.machine}});
     }
+    for (const std::string& hash : photoTable::kept(m_database))
+        if (!m_photos.contains(hash)) m_into.problems.push_back({ErrorCode::PhotoStray, {hash}});
 }
 
 /// What no program writes, although it may be signed: instants that cannot be, bytes that are no text.
@@ -114,6 +118,19 @@ void ChainWalk::lookAtPrivateCells(const Fact& fact, const RowWritten& row) {
         if (!cell && !isErased) report(ErrorCode::PrivateCellMissing, fact, {name});
         m_into.erased += !cell && isErased ? 1 : 0;
     }
+}
+
+/// Two facts may tell of one picture, which is weighed once.
+void ChainWalk::lookAtPhoto(const Fact& fact) {
+    const auto body = bodyOf(fact);
+    const auto* photo = body && *body ? std::get_if<PhotoAdded>(&**body) : nullptr;
+    if (photo == nullptr) return; // the rebuild tells it
+    const auto bytes = photoTable::bytesOf(m_database, photo->sha256);
+    if (!bytes) return report(ErrorCode::PhotoMissing, fact);
+    if (sha256Hex(*bytes) != photo->sha256) report(ErrorCode::PhotoChanged, fact);
+    if (!m_photos.insert(photo->sha256).second) return;
+    ++m_into.photos;
+    m_into.photoBytes += static_cast<std::int64_t>(bytes->size());
 }
 
 } // namespace core

@@ -5,13 +5,14 @@
 #include "core/store/database.h"
 
 #include <cstdint>
+#include <set>
 #include <string>
 #include <vector>
 
 namespace core {
 
 /// Walks the chains of all machines, fact by fact in their order, and tells what is not as it was written:
-/// numbers, hashes, signatures, bodies, private cells.
+/// numbers, hashes, signatures, bodies, private cells, photographs.
 class ChainWalk {
 public:
     ChainWalk(Database& database, Verification& into)
@@ -37,13 +38,15 @@ private:
     void lookAtTexts(const Fact& fact);
     void lookAtRow(const Fact& fact);
     void lookAtPrivateCells(const Fact& fact, const RowWritten& row);
+    void lookAtPhoto(const Fact& fact);
     void report(ErrorCode code, const Fact& fact, const std::vector<std::string>& more = {});
 
     Database& m_database;
     Verification& m_into;
     std::vector<Beginning> m_beginnings;
-    std::string m_atUtc;     ///< of the fact before
-    std::string m_publicKey; ///< of the machine whose chain is walked; empty: unknown
+    std::set<std::string> m_photos; ///< hashes that facts tell
+    std::string m_atUtc;            ///< of the fact before
+    std::string m_publicKey;        ///< of the machine whose chain is walked; empty: unknown
     std::int64_t m_seq = 0;
     std::string m_hash;
 };

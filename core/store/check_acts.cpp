@@ -1,5 +1,6 @@
 #include "core/store/check_acts.h"
 
+#include "core/base/plain_text.h"
 #include "core/base/store_failure.h"
 #include "core/record/documents.h"
 #include "core/record/json_values.h"
@@ -67,11 +68,11 @@ void putPoint(Database& database, const ActPlace& place, const std::string& poin
     withPlace(statement, place).with(point).with(value).run();
 }
 
-void putEvent(Database& database, const ActPlace& place, const std::string& key, const std::string& event) {
+void putEvent(Database& database, const ActPlace& place, const std::string& event, bool isAct) {
     Statement statement =
-        database.prepare("INSERT INTO check_event (id, stamp, check_id, key, event) VALUES (?, ?, ?, ?, ?) "
-                         "ON CONFLICT DO NOTHING");
-    withPlace(statement, place).with(key).with(event).run();
+        database.prepare("INSERT INTO check_event (id, stamp, check_id, key, event, is_act) VALUES (?, ?, ?, "
+                         "?, ?, ?) ON CONFLICT DO NOTHING");
+    withPlace(statement, place).with(foldName(event)).with(event).with(isAct ? 1 : 0).run();
 }
 
 void putOperation(Database& database, const ActPlace& place, const std::string& boat,
@@ -157,7 +158,8 @@ std::vector<RecordedAct> standing(Database& database, const std::string& check, 
                 "check_id = ?1 UNION ALL SELECT 'names', id, stamp, people, 0.0 FROM check_names WHERE "
                 "check_id = ?1 UNION ALL SELECT 'point', id, stamp, point, value FROM point_value WHERE "
                 "check_id = ?1 UNION ALL SELECT 'event', id, stamp, event, 0.0 FROM check_event WHERE "
-                "check_id = ?1 UNION ALL SELECT 'trip', id, stamp, '', 0.0 FROM operation WHERE check_id = "
+                "check_id = ?1 AND is_act = 1 UNION ALL SELECT 'trip', id, stamp, '', 0.0 FROM operation "
+                "WHERE check_id = "
                 "?1 UNION ALL SELECT 'damage', id, stamp, code, 0.0 FROM item_state WHERE check_id = ?1 AND "
                 "check_id <> '' AND state = 'unserviceable') AS done WHERE NOT EXISTS (SELECT 1 FROM "
                 "taken_back WHERE act = done.id) ORDER BY stamp DESC LIMIT ?2")

@@ -22,8 +22,8 @@ struct ActPlace {
 
 void putNames(Database& database, const ActPlace& place, const std::vector<std::string>& people);
 void putPoint(Database& database, const ActPlace& place, const std::string& point, double value);
-/// `key`: the event's folded name.
-void putEvent(Database& database, const ActPlace& place, const std::string& key, const std::string& event);
+/// `isAct`: somebody gave it; else the check was opened with it, which is nothing that an undo takes back.
+void putEvent(Database& database, const ActPlace& place, const std::string& event, bool isAct);
 /// `body`: JSON, see core/record/documents.h.
 void putOperation(Database& database, const ActPlace& place, const std::string& boat,
                   const std::string& body);

@@ -71,6 +71,10 @@ Statement& Statement::with(std::string_view text) {
                                    SQLITE_TRANSIENT));
 }
 
+Statement& Statement::withBytes(std::string_view bytes) {
+    return bound(sqlite3_bind_blob64(m_statement, ++m_bound, bytes.data(), bytes.size(), SQLITE_TRANSIENT));
+}
+
 Statement& Statement::with(std::int64_t value) {
     return bound(sqlite3_bind_int64(m_statement, ++m_bound, value));
 }
@@ -106,6 +110,15 @@ std::string Statement::text(int column) const {
         return std::string(bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column)));
     sqlite3* handle = sqlite3_db_handle(m_statement);
     if (sqlite3_errcode(handle) == SQLITE_NOMEM) fail(handle, SQLITE_NOMEM); // and no NULL
+    return {};
+}
+
+std::string Statement::bytes(int column) const {
+    const auto* bytes = static_cast<const char*>(sqlite3_column_blob(m_statement, column));
+    if (bytes != nullptr)
+        return std::string(bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column)));
+    sqlite3* handle = sqlite3_db_handle(m_statement);
+    if (sqlite3_errcode(handle) == SQLITE_NOMEM) fail(handle, SQLITE_NOMEM);
     return {};
 }
 

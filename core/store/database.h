@@ -27,6 +27,7 @@ public:
     ~Statement() { reset(); }
 
     Statement& with(std::string_view text);
+    Statement& withBytes(std::string_view bytes); ///< of no text: a picture
     Statement& with(std::int64_t value);
     Statement& with(int value) { return with(static_cast<std::int64_t>(value)); }
     Statement& with(double value);
@@ -39,7 +40,8 @@ public:
     }
     void reset(); ///< done reading before the last row
 
-    std::string text(int column) const; ///< empty for NULL
+    std::string text(int column) const;  ///< empty for NULL
+    std::string bytes(int column) const; ///< of a blob
     std::int64_t integer(int column) const;
     double real(int column) const;
     bool isNull(int column) const;

@@ -5,6 +5,7 @@
 #include "core/store/chain_walk.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
+#include "core/store/photo_table.h"
 #include "core/store/private_table.h"
 
 #include <algorithm>
@@ -150,6 +151,23 @@ void addPrivateCells(Database& own, Database& other, OtherFacts& news) {
     }
 }
 
+/// Pictures stand beside the facts that hold their hashes.
+void addPhotos(Database& own, Database& other, OtherFacts& news) {
+    for (const Fact& fact : news.facts) {
+        const auto body = factTable::bodyOf(fact);
+        const auto* photo = body ? std::get_if<PhotoAdded>(&*body) : nullptr;
+        if (photo == nullptr || photoTable::bytesOf(own, photo->sha256)) continue;
+        auto bytes = photoTable::bytesOf(other, photo->sha256);
+        if (!bytes || sha256Hex(*bytes) != photo->sha256)
+            throw StoreFailure({ErrorCode::OtherRecordDamaged,
+                                {},
+                                other.path(),
+                                {{ErrorCode::FactImpossible,
+                                  {std::to_string(fact.seq), fact.machine, "photo-added.sha256"}}}});
+        news.photos.emplace_back(photo->sha256, std::move(*bytes));
+    }
+}
+
 } // namespace
 
 std::vector<Fork> forksBetween(Database& own, Database& other) {
@@ -178,6 +196,7 @@ OtherFacts factsNotHere(Database& own, Database& other, const std::vector<Fork>&
         reader.read(machine, news);
     reader.end(news);
     addPrivateCells(own, other, news);
+    addPhotos(own, other, news);
     return news;
 }
 
@@ -188,6 +207,8 @@ void takeIn(Database& own, const OtherFacts& news) {
         factTable::insert(own, fact);
     for (const auto& [fact, cell] : news.privateCells)
         privateTable::put(own, fact, {cell});
+    for (const auto& [sha256, bytes] : news.photos)
+        photoTable::keep(own, sha256, bytes);
     const bool isRenamed = std::any_of(news.facts.begin(), news.facts.end(),
                                        [](const Fact& fact) { return fact.kind == Renamed::kind; });
     // Made anew is cheaper when much comes in, and renamings need it once, not once each.

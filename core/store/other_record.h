@@ -16,6 +16,7 @@ namespace core {
 struct OtherFacts {
     std::vector<Fact> facts; ///< each machine's in its order; machines by id
     std::vector<std::pair<std::string, PrivateCell>> privateCells; ///< by the fact that holds their digest
+    std::vector<std::pair<std::string, std::string>> photos;       ///< SHA-256 and bytes
     int leftOut = 0; ///< of a forked machine: facts that stand here already, though in another place
 };
 

@@ -200,7 +200,7 @@ StateNow RegisterStore::stateOf(const std::string& code, const std::vector<Servi
         if (state != "missing") {
             given = state;
             now.apart = {stateFrom(state, code), sinceFrom(query.text(2), code), query.text(3),
-                         !query.text(5).empty()};
+                         state == nameOf(ItemState::Unserviceable) && !query.text(5).empty()};
             now.apartStamp = stamp;
             continue;
         }

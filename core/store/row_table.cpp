@@ -117,6 +117,10 @@ void putInstant(Database& database, const Sheet& sheet, const std::string& key, 
         .run();
 }
 
+void removeInstant(Database& database, const Sheet& sheet, const std::string& key) {
+    database.prepare("DELETE FROM made_at WHERE kind = ? AND key = ?").with(sheet.table).with(key).run();
+}
+
 std::optional<Instant> instantOf(Database& database, const Sheet& sheet, const std::string& key) {
     Statement query =
         database.prepare("SELECT at FROM made_at WHERE kind = ? AND key = ?").with(sheet.table).with(key);

@@ -37,6 +37,7 @@ std::vector<Cells> where(Database& database, const Sheet& sheet, std::string_vie
 int placeBehind(Database& database, const Sheet& sheet, std::string_view column, const std::string& value);
 
 void putInstant(Database& database, const Sheet& sheet, const std::string& key, const std::string& at);
+void removeInstant(Database& database, const Sheet& sheet, const std::string& key);
 std::optional<Instant> instantOf(Database& database, const Sheet& sheet, const std::string& key);
 
 void putState(Database& database, const GivenState& state);

@@ -10,6 +10,12 @@ std::vector<CheckRun> runsOf(Statement query) {
     return runs;
 }
 
+Instant instantOf(const Statement& row, const char* column, int index) {
+    const std::string text = row.text(index);
+    if (const auto instant = Instant::parse(text)) return *instant;
+    throw StoreFailure(unreadableCell({"event_held", row.text(0), column}, {}, text));
+}
+
 } // namespace
 
 std::vector<std::string> events(Database& database) {
@@ -34,6 +40,35 @@ std::vector<CheckRun> runsBetween(Database& database, const std::string& from, c
                                "opened < ? ORDER BY stamp")
                       .with(from)
                       .with(to));
+}
+
+void putHeld(Database& database, const HeldRow& row) {
+    database
+        .prepare("INSERT INTO event_held (id, stamp, event, at, until, by) VALUES (?, ?, ?, ?, ?, ?) ON "
+                 "CONFLICT DO NOTHING")
+        .with(row.id)
+        .with(row.stamp)
+        .with(row.event)
+        .with(row.at.iso())
+        .with(row.until.iso())
+        .with(row.by)
+        .run();
+}
+
+std::optional<HeldRow> heldAt(Database& database, Instant at) {
+    Statement query = database
+                          .prepare("SELECT id, stamp, event, at, until, by FROM event_held WHERE at <= ? "
+                                   "ORDER BY at DESC, stamp DESC LIMIT 1")
+                          .with(at.iso());
+    if (!query.step()) return std::nullopt;
+    return HeldRow{
+        query.text(0), query.text(1), query.text(2), instantOf(query, "at", 3), instantOf(query, "until", 4),
+        query.text(5)};
+}
+
+const std::vector<std::string>& tables() {
+    static const std::vector<std::string> names{"event_held"};
+    return names;
 }
 
 } // namespace core::tripTables

@@ -60,18 +60,8 @@ bool isBig(const QSize& size, int maxPixels) {
     return static_cast<double>(size.width()) * size.height() > maxPixels;
 }
 
-LoadedPicture failed(FileFault fault, const QString& detail) {
-    LoadedPicture none;
-    none.error = FileError{fault, detail.toStdString()};
-    return none;
-}
-
-LoadedPicture ready(const QImage& image, const QSize& upright) {
-    LoadedPicture picture;
-    picture.grey = greyOf(image);
-    picture.width = upright.width();
-    picture.height = upright.height();
-    return picture;
+DecodedPicture failed(FileFault fault, const QString& detail) {
+    return {FileError{fault, detail.toStdString()}, {}, {}};
 }
 
 /// What the file's head asks for, before anything is decoded.
@@ -84,7 +74,7 @@ bool asksTooMuch(const QSize& stored, std::span<const std::uint8_t> bytes) {
            pixels * cost.scans > mostPixelScans;
 }
 
-LoadedPicture decode(QImageReader& reader, FileWithEnd& file, int maxPixels) {
+DecodedPicture decode(QImageReader& reader, FileWithEnd& file, int maxPixels) {
     // Read and not mapped: a file that becomes shorter meanwhile, on a stick that is pulled out say, would
     // end the program.
     if (file.size() > mostFileBytes) return failed(FileFault::TooBig, QStringLiteral("by its size"));
@@ -107,17 +97,13 @@ LoadedPicture decode(QImageReader& reader, FileWithEnd& file, int maxPixels) {
     if (isBig(image.size(), maxPixels))
         image =
             image.scaled(shrunk(image.size(), maxPixels), Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
-    return ready(image, upright);
+    return {std::nullopt, std::move(image), upright};
 }
 
 } // namespace
 
-LoadedPicture loadPicture(const fs::path& path, int maxPixels) {
-    if (auto error = faultOfFile(path)) {
-        LoadedPicture none;
-        none.error = std::move(error);
-        return none;
-    }
+DecodedPicture decodePicture(const fs::path& path, int maxPixels) {
+    if (auto error = faultOfFile(path)) return {std::move(error), {}, {}};
     FileWithEnd file(path);
     file.begin();
     if (!file.open(QIODevice::ReadOnly)) return failed(FileFault::NotReadable, file.errorString());
@@ -127,6 +113,17 @@ LoadedPicture loadPicture(const fs::path& path, int maxPixels) {
     reader.setDecideFormatFromContent(true);
     reader.setAutoTransform(true);
     return decode(reader, file, maxPixels);
+}
+
+LoadedPicture loadPicture(const fs::path& path, int maxPixels) {
+    DecodedPicture decoded = decodePicture(path, maxPixels);
+    LoadedPicture picture;
+    picture.error = std::move(decoded.error);
+    if (picture.error) return picture;
+    picture.grey = greyOf(decoded.image);
+    picture.width = decoded.upright.width();
+    picture.height = decoded.upright.height();
+    return picture;
 }
 
 } // namespace scanner

@@ -37,6 +37,11 @@ Result<std::string> findPersonHere(const core::Club& club, const std::string& as
                       [day](const core::Person& each) { return core::isHere(each.until, day); });
 }
 
+Result<std::string> byWhom(const core::Club& club, const std::string& by, core::CalendarDay day) {
+    if (by.empty()) return std::string();
+    return findPersonHere(club, by, "--by", day);
+}
+
 namespace {
 
 /// Reads it to its end and goes back to its beginning.

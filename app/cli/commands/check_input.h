@@ -26,6 +26,9 @@ core::Result<std::string> findPerson(const std::vector<core::Person>& people, co
 core::Result<std::string> findPersonHere(const core::Club& club, const std::string& asked, const char* option,
                                          core::CalendarDay day);
 
+/// The name of --by as the register has it; nobody named stays nobody.
+core::Result<std::string> byWhom(const core::Club& club, const std::string& by, core::CalendarDay day);
+
 /// Opens the file of codes, or standard input for `-`; `codes` stays null for an empty path.
 core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes);
 /// The next line, without its end, as it comes: a scanner may be typing. False at the end, and where a line

@@ -2,6 +2,8 @@
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
 #include "core/club/club_answers.h"
+#include "core/club/club_photos.h"
+#include "core/club/club_register.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
@@ -27,12 +29,18 @@ void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>
     sayText(tableOf({"when", "what", "by", "as recorded"}, table));
 }
 
+std::vector<core::Photo> photosOf(const core::Club& club, const std::string& subject) {
+    auto photos = club.photos().ofItem(subject);
+    const auto tagged = club.register_().boatOfTag(subject);
+    return photos.empty() ? club.photos().ofBoat(tagged ? tagged->name : subject) : photos;
+}
+
 int history(const HistoryOptions& options) {
     return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
         const auto lines = club.answers().history(options.subject);
         if (!lines) return fail(lines.error());
         if (options.json)
-            say(historyJson(options.subject, *lines));
+            say(historyJson(options.subject, *lines, photosOf(club, options.subject)));
         else
             sayHistory(options.subject, *lines);
         return static_cast<int>(ExitFine);

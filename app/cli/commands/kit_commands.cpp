@@ -65,12 +65,6 @@ int finishWithSheet(const core::Club& club, const KitOptions& options,
     }
 }
 
-/// The name as the register has it; nobody named stays nobody.
-core::Result<std::string> byWhom(const core::Club& club, const KitOptions& options, core::Moment moment) {
-    if (options.by.empty()) return std::string();
-    return findPersonHere(club, options.by, "--by", moment.today);
-}
-
 int receive(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         core::NewKit kit = options.kit;
@@ -84,7 +78,7 @@ int receive(const KitOptions& options) {
             if (kit.labels.empty())
                 return failWith("there is no label in it", options.labels, "give one label a line");
         }
-        const auto by = byWhom(club, options, moment);
+        const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto items = club.kit().registerKit(kit, *by, moment);
@@ -148,7 +142,7 @@ int fitOut(const KitOptions& options) {
     return withClubOn(options, access, [&](core::Club& club, core::Moment moment) {
         const auto boat = club.kit().fitOutOf(options.kit.boat);
         if (!boat) return fail(boat.error());
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto fitted = options.dryRun ? core::Result<FittedOut>(FittedOut(boat->lines.size()))
@@ -168,7 +162,7 @@ int fitOut(const KitOptions& options) {
 
 int retag(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options, moment);
+        const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto tag = club.kit().replaceTag(options.code, *by, moment);
@@ -202,7 +196,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
 
 int writeOff(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options, moment);
+        const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
         return sayState(club, options, club.kit().writeOff(options.code, options.why, *by, moment),
                         "written off", writeOffCaution());
@@ -211,7 +205,7 @@ int writeOff(const KitOptions& options) {
 
 int release(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options, moment);
+        const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
         return sayState(club, options, club.kit().release(options.code, *by, moment), "serviceable",
                         serviceCaution());
@@ -220,7 +214,7 @@ int release(const KitOptions& options) {
 
 int reinstate(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options, moment);
+        const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
         const core::Outcome done = club.kit().reinstate(options.code, options.why, *by, moment);
         const auto item = done ? club.kit().item(options.code) : std::nullopt;

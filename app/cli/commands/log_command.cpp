@@ -2,6 +2,7 @@
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
 #include "core/club/club_log.h"
+#include "core/club/club_photos.h"
 
 #include "app/cli/commands/reports.h"
 #include "app/cli/json/json_out.h"
@@ -34,7 +35,7 @@ int log(const LogOptions& options) {
         const auto entries = club.log().entries(options.boat);
         if (!entries) return fail(entries.error());
         if (options.json)
-            say(logJson(*entries));
+            say(logJson(*entries, club.photos().all()));
         else
             sayLog(*entries);
         return static_cast<int>(ExitFine);

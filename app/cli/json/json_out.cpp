@@ -10,11 +10,6 @@
 namespace app {
 namespace {
 
-const char* nameOf(core::DueState state) {
-    static constexpr const char* names[] = {"later", "due-soon", "within-tolerance", "passed", "undated"};
-    return names[static_cast<std::size_t>(state)];
-}
-
 Json anchorName(core::Anchor anchor) {
     static constexpr const char* names[] = {"",           "made",    "first_use", "stamped",
                                             "registered", "service", "event"};
@@ -269,8 +264,14 @@ std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay tod
     return written({{"today", today.iso()}, {"due", listOf(rows, dueRow)}});
 }
 
-std::string logJson(const std::vector<core::LogEntry>& entries) {
-    return written({{"log", listOf(entries, logEntry)}});
+std::string logJson(const std::vector<core::LogEntry>& entries, const std::vector<core::Photo>& photos) {
+    return written({{"log", listOf(entries, [&](const core::LogEntry& entry) {
+                         Json each = logEntry(entry);
+                         each["photos"] = Json::array();
+                         for (const core::Photo& photo : photos)
+                             if (photo.entry == entry.id) each["photos"].push_back(photoJson(photo));
+                         return each;
+                     })}});
 }
 
 std::string logEntryJson(const core::LogEntry& entry) {
@@ -281,8 +282,10 @@ std::string closedJson(const std::string& entry) {
     return written({{"entry", entry}, {"closed", true}});
 }
 
-std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines) {
-    return written({{"of", subject}, {"history", listOf(lines, historyLine)}});
+std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines,
+                        const std::vector<core::Photo>& photos) {
+    return written(
+        {{"of", subject}, {"history", listOf(lines, historyLine)}, {"photos", listOf(photos, photoJson)}});
 }
 
 std::string codesJson(const std::vector<std::string>& codes) {

@@ -11,6 +11,7 @@
 #include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_import.h"
 #include "core/record/verification.h"
+#include "core/register/photo.h"
 #include "scanner/files/read_path.h"
 
 #include <string>
@@ -45,10 +46,11 @@ std::string renamedJson(const std::string& sheet, const std::string& from, const
 std::string endedJson(const std::string& kind, const std::string& name, core::CalendarDay until);
 std::string erasedJson(const std::string& person, int cells);
 std::string verificationJson(const core::Verification& verification);
-std::string logJson(const std::vector<core::LogEntry>& entries);
+std::string logJson(const std::vector<core::LogEntry>& entries, const std::vector<core::Photo>& photos);
 std::string logEntryJson(const core::LogEntry& entry);
 std::string closedJson(const std::string& entry);
-std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines);
+std::string historyJson(const std::string& subject, const std::vector<core::HistoryLine>& lines,
+                        const std::vector<core::Photo>& photos);
 std::string codesJson(const std::vector<std::string>& codes);
 std::string listJson(const std::string& list, const std::string& file, int rows);
 std::string checkListJson(const std::string& boat, const std::string& file, int pages);

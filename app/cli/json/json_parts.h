@@ -3,6 +3,8 @@
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
 #include "core/register/item_name.h"
+#include "core/register/photo.h"
+#include "core/upkeep/due_date.h"
 
 #include <nlohmann/json.hpp>
 #include <optional>
@@ -42,6 +44,19 @@ Json listOf(const std::vector<Value>& values, Make make) {
 /// A document names an item by its id, for ever.
 inline Json idsOf(const std::vector<core::ItemName>& items) {
     return listOf(items, [](const core::ItemName& item) { return Json(item.id); });
+}
+
+inline const char* nameOf(core::DueState state) {
+    constexpr const char* names[] = {"later", "due-soon", "within-tolerance", "passed", "undated"};
+    return names[static_cast<std::size_t>(state)];
+}
+
+inline Json photoJson(const core::Photo& photo) {
+    return {{"photo", photo.sha256},
+            {"at", photo.at.iso()},
+            {"by", orNull(photo.by)},
+            {"kb", (photo.size + 999) / 1000},
+            {"entry", orNull(photo.entry)}};
 }
 
 inline std::string joined(const std::vector<std::string>& names) {

@@ -59,6 +59,14 @@ Json signedCheck(const std::optional<core::SignedCheck>& check) {
             {"urgent", orNull(check->urgent)}};
 }
 
+Json ruleDue(const core::RuleDue& due) {
+    return {{"rule", due.rule.name},
+            {"part", orNull(due.rule.part)},
+            {"next_due", orNull(due.due)},
+            {"state", nameOf(due.state)},
+            {"severity", core::nameOf(due.severity)}};
+}
+
 Json itemJson(const core::Item& item) {
     const auto text = [](const std::optional<core::PartialDay>& day) {
         return day ? Json(day->text()) : Json();
@@ -135,6 +143,37 @@ std::string newTagJson(const std::string& tag, const std::string& name, const st
 
 std::string stateJson(const core::Item& item) {
     return written(itemJson(item));
+}
+
+std::string happenedJson(const core::Happened& happened, core::CalendarDay on) {
+    return written({{"code", happened.item.id},
+                    {"event", happened.event},
+                    {"on", on.iso()},
+                    {"recorded", happened.isNew},
+                    {"due", listOf(happened.dues, ruleDue)}});
+}
+
+std::string withdrawnJson(const core::Item& item, const core::ServiceEntry& record) {
+    return written({{"code", item.id},
+                    {"rule", record.rule},
+                    {"part", orNull(record.part)},
+                    {"day", record.day},
+                    {"state", nameOf(item.state)}});
+}
+
+std::string eventJson(const std::optional<core::HeldEvent>& held) {
+    if (!held) return written({{"event", nullptr}, {"until", nullptr}, {"since", nullptr}, {"by", nullptr}});
+    return written({{"event", held->event},
+                    {"until", held->until.iso()},
+                    {"since", held->since.iso()},
+                    {"by", orNull(held->by)}});
+}
+
+std::string addedPhotoJson(const core::Photo& photo) {
+    Json document = photoJson(photo);
+    document["code"] = orNull(photo.item);
+    document["boat"] = orNull(photo.boat);
+    return written(document);
 }
 
 } // namespace app

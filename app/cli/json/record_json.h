@@ -3,10 +3,14 @@
 #include "app/cli/json/json_out.h"
 #include "core/answers/event_tally.h"
 #include "core/answers/evidence.h"
+#include "core/answers/item_record.h"
 #include "core/answers/service_round.h"
 #include "core/answers/set_up.h"
+#include "core/club/club_events.h"
 #include "core/register/item.h"
+#include "core/register/photo.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -26,5 +30,10 @@ std::string fitOutJson(const core::BoatFitOut& boat, const FittedOut& fitted, co
 /// `name`: the item's code, else the name of the boat, person or place.
 std::string newTagJson(const std::string& tag, const std::string& name, const std::string& sheet);
 std::string stateJson(const core::Item& item);
+std::string happenedJson(const core::Happened& happened, core::CalendarDay on);
+std::string withdrawnJson(const core::Item& item, const core::ServiceEntry& record);
+/// Which event holds; none: null.
+std::string eventJson(const std::optional<core::HeldEvent>& held);
+std::string addedPhotoJson(const core::Photo& photo);
 
 } // namespace app

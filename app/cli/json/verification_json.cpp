@@ -33,6 +33,12 @@ const char* problemKind(ErrorCode code) {
         return "private-missing";
     case ErrorCode::PrivateCellStray:
         return "private-stray";
+    case ErrorCode::PhotoChanged:
+        return "photo-changed";
+    case ErrorCode::PhotoMissing:
+        return "photo-missing";
+    case ErrorCode::PhotoStray:
+        return "photo-stray";
     case ErrorCode::SchemaDiffers:
         return "schema-differs";
     case ErrorCode::TableDiffers:
@@ -59,12 +65,14 @@ Json machine(const core::MachineRecord& each) {
 } // namespace
 
 std::string verificationJson(const core::Verification& verification) {
-    return written({{"facts", verification.facts},
-                    {"devices", verification.machines.size()},
-                    {"machines", listOf(verification.machines, machine)},
-                    {"erased", verification.erased},
-                    {"head", orNull(verification.head)},
-                    {"problems", listOf(verification.problems, problem)}});
+    return written(
+        {{"facts", verification.facts},
+         {"devices", verification.machines.size()},
+         {"machines", listOf(verification.machines, machine)},
+         {"erased", verification.erased},
+         {"photos", {{"count", verification.photos}, {"kb", (verification.photoBytes + 999) / 1000}}},
+         {"head", orNull(verification.head)},
+         {"problems", listOf(verification.problems, problem)}});
 }
 
 } // namespace app

@@ -1,5 +1,6 @@
 #include "app/gui/board/shed_board.h"
 
+#include "app/gui/board/event_line.h"
 #include "app/gui/board/set_up_strip.h"
 #include "app/gui/camera/camera_panel.h"
 #include "app/gui/printout/paper_button.h"
@@ -95,6 +96,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     , m_state{.club = {}, .today = core::CalendarDay::fromNumber(1), .boats = {}, .unfinished = {}}
     , m_title(wordsIn("boatName", {}, this))
     , m_setUp(new SetUpStrip(this))
+    , m_event(new EventLine(this))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
@@ -134,7 +136,10 @@ ShedBoard::ShedBoard(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
     layout->setSpacing(spaceUnit);
-    layout->addWidget(m_title);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_title, 1);
+    head->addWidget(m_event);
+    layout->addLayout(head);
     layout->addWidget(m_setUp);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);

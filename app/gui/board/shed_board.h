@@ -24,6 +24,7 @@ class QVBoxLayout;
 namespace app {
 
 class CameraPanel;
+class EventLine;
 class SetUpStrip;
 
 /// What the shed board shows, read from the club file in one go.
@@ -64,6 +65,7 @@ public:
     /// Lets the boats be printed, saved or copied, and their check lists.
     void offerPaper(ClubThread& club, const Choosers& choosers, const TimeSource& time);
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
+    EventLine& eventLine() { return *m_event; }
     bool takeScan(const QString& text, core::SeenBy how) override;
     void sayOfScan(const QString& sentence) override { say(sentence); }
 
@@ -84,6 +86,7 @@ private:
     BoardState m_state;
     QLabel* m_title;
     SetUpStrip* m_setUp;
+    EventLine* m_event;
     QWidget* m_strips;
     QVBoxLayout* m_stripLayout;
     QPushButton* m_missing;

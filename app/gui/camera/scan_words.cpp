@@ -75,6 +75,13 @@ ScanWords wordsOf(const FlowStep& step) {
     case What::NothingToWithdraw:
         if (step.why) break;
         return {ScanWordsText::tr("Scan the damaged thing first, then the tag for damage."), true, {}};
+    case What::Happened:
+        return {step.isNews ? ScanWordsText::tr("Recorded for today: %1, of %2.")
+                                  .arg(text(step.name), codeInWords(step.scan.item.tag))
+                            : ScanWordsText::tr("Recorded for today already: %1, of %2.")
+                                  .arg(text(step.name), codeInWords(step.scan.item.tag)),
+                false,
+                {}};
     case What::NoTimedPoint:
         return {ScanWordsText::tr("No timed point is open."), false, {}};
     case What::SignatureAsked:

@@ -144,6 +144,10 @@ void CheckPage::connectLists() {
         m_session->takeBack(code);
         showLists();
     });
+    connect(m_item, &ItemPanel::happenedPressed, this, [this](const QString& code, const QString& event) {
+        m_session->happened(code, event);
+        showLists();
+    });
     connect(m_item, &ItemPanel::withdrawPressed, this, [this](const QString& code, const QString& text) {
         m_session->withdraw(code, text);
         showLists();

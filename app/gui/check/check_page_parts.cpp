@@ -12,6 +12,7 @@
 #include "app/gui/check/trip_words.h"
 #include "app/gui/widgets/drafts.h"
 #include "app/text/text.h"
+#include "core/club/club_kit.h"
 
 #include <QPushButton>
 #include <QShortcut>
@@ -75,6 +76,15 @@ void CheckPage::showItem(const QString& code, bool toWithdraw) {
     if (row == rows.end() || m_signing->isSigned()) return;
     showPart(m_item);
     m_item->begin(*row, toWithdraw, m_drafts + "/sentences/" + code);
+    m_club.ask(
+        m_item,
+        [code = code.toStdString()](core::Club& club) {
+            QStringList events;
+            for (const std::string& event : club.kit().eventsFor(code))
+                events << text(event);
+            return events;
+        },
+        [this, code](const QStringList& events) { m_item->setEvents(code, events); });
 }
 
 void CheckPage::showSigned(const core::SignedCheck& check) {

@@ -4,6 +4,7 @@
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/reason_words.h"
+#include "app/text/words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -22,6 +23,7 @@ ItemPanel::ItemPanel(QWidget* parent)
     , m_drafts(new Drafts(this))
     , m_wanting(wordsLabel(this, "footnote", "damageWantingLabel"))
     , m_withdraw(new QPushButton(tr("Withdraw it: damaged"), this))
+    , m_happened(new QWidget(this))
     , m_takeBack(new QPushButton(tr("Take this scan back"), this)) {
     setObjectName("itemPanel");
     m_name->setProperty("role", "heading");
@@ -59,6 +61,7 @@ ItemPanel::ItemPanel(QWidget* parent)
     layout->addWidget(m_damage);
     layout->addWidget(m_wanting);
     layout->addWidget(m_withdraw, 0, Qt::AlignRight);
+    layout->addWidget(m_happened);
     layout->addSpacing(2 * spaceUnit);
     layout->addLayout(buttons);
     layout->addStretch(1);
@@ -72,6 +75,7 @@ ItemPanel::ItemPanel(QWidget* parent)
 
 void ItemPanel::begin(const CheckRow& row, bool toWithdraw, const QString& drafts) {
     m_code = row.code;
+    clearEvents();
     m_name->setText(row.title);
     m_codeLabel->setText(row.aside);
     const QString remark = row.detail.isEmpty() ? row.remark : row.detail;
@@ -86,6 +90,26 @@ void ItemPanel::begin(const CheckRow& row, bool toWithdraw, const QString& draft
         m_damage->setFocus(Qt::OtherFocusReason);
     else
         m_takeBack->setFocus(Qt::OtherFocusReason);
+}
+
+void ItemPanel::setEvents(const QString& code, const QStringList& events) {
+    if (code != m_code) return;
+    m_happened->setVisible(!events.isEmpty());
+    for (const QString& event : events) {
+        auto* button = wordsButton(m_happened, withCapital(event), "happenedButton");
+        connect(button, &QPushButton::clicked, this, [this, event] { emit happenedPressed(m_code, event); });
+        m_happened->layout()->addWidget(button);
+    }
+}
+
+void ItemPanel::clearEvents() {
+    m_happened->hide();
+    delete m_happened->layout();
+    qDeleteAll(m_happened->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+    auto* row = new QHBoxLayout(m_happened);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(spaceUnit);
+    row->addWidget(wordsIn("remark", tr("It was used or inflated, today:"), m_happened), 1);
 }
 
 void ItemPanel::adapt() {

@@ -131,6 +131,11 @@ void CheckSession::withdraw(const QString& code, const QString& text) {
                 core::Club& club, CheckFlow& flow) { return flow.withdraw(club, code, text, moment); });
 }
 
+void CheckSession::happened(const QString& code, const QString& event) {
+    perform([code = code.toStdString(), event = event.toStdString(), moment = m_time()](
+                core::Club& club, CheckFlow& flow) { return flow.happened(club, code, event, moment); });
+}
+
 void CheckSession::giveNames(const QStringList& people) {
     std::vector<std::string> names;
     for (const QString& person : people)

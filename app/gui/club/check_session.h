@@ -39,6 +39,7 @@ public:
     void undo();
     void takeBack(const QString& code);
     void withdraw(const QString& code, const QString& text);
+    void happened(const QString& code, const QString& event);
     void giveNames(const QStringList& people);
     void recordPoint(const QString& point, double value);
     void recordTrip(const core::Operation& trip);

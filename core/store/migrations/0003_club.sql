@@ -42,6 +42,27 @@ CREATE TABLE erased (
     stamp TEXT NOT NULL
 ) STRICT;
 
+-- Photographs beside the facts that hold their hashes.
+CREATE TABLE photo (
+    sha256 TEXT PRIMARY KEY, -- of its bytes
+    bytes  BLOB NOT NULL
+) STRICT;
+-- What each is of: an item, or a log entry about an item or a boat.
+CREATE TABLE photo_of (
+    id     TEXT PRIMARY KEY, -- of the fact
+    stamp  TEXT NOT NULL,
+    item   TEXT NOT NULL,
+    boat   TEXT NOT NULL,
+    entry  TEXT NOT NULL, -- id of the log entry; empty: of the item itself
+    sha256 TEXT NOT NULL,
+    size   INTEGER NOT NULL, -- in bytes
+    at     TEXT NOT NULL,
+    by     TEXT NOT NULL
+) STRICT;
+CREATE INDEX photo_of_item ON photo_of (item, stamp);
+CREATE INDEX photo_of_boat ON photo_of (boat, stamp);
+CREATE INDEX photo_of_entry ON photo_of (entry, stamp);
+
 -- Every renaming, and what each name that was ever changed stands for now: `key` is what it is of (a size's kit type)
 -- and the name, folded.
 CREATE TABLE renamed (
@@ -284,7 +305,7 @@ CREATE TABLE item_state (
     since    TEXT NOT NULL,
     why      TEXT NOT NULL,
     check_id TEXT NOT NULL, -- in which it was given; empty: in none
-    rule     TEXT NOT NULL, -- whose failed record withdrew the item; empty: something else gave the state
+    rule     TEXT NOT NULL, -- whose record withdrew the item, or released it; empty: something else gave the state
     PRIMARY KEY (code, stamp)
 ) STRICT;
 CREATE INDEX item_state_missing ON item_state (state, code);
@@ -325,7 +346,7 @@ CREATE TABLE point_value (
     value    REAL NOT NULL
 ) STRICT;
 CREATE INDEX point_value_of_check ON point_value (check_id, point, stamp);
--- What undo took back: sightings, names, values, trips, events, damage.
+-- What undo took back: sightings, names, values, trips, events, damage; and service records made in error.
 CREATE TABLE taken_back (
     act   TEXT PRIMARY KEY, -- id of the fact that told of it
     stamp TEXT NOT NULL
@@ -362,7 +383,8 @@ CREATE TABLE check_event (
     stamp    TEXT NOT NULL,
     check_id TEXT NOT NULL,
     key      TEXT NOT NULL,
-    event    TEXT NOT NULL
+    event    TEXT NOT NULL,
+    is_act   INTEGER NOT NULL -- 0: the check was opened with it, for it was today's
 ) STRICT;
 CREATE INDEX check_event_of_event ON check_event (key);
 CREATE INDEX check_event_of_check ON check_event (check_id, stamp);
@@ -373,6 +395,17 @@ WHERE NOT EXISTS (SELECT 1 FROM taken_back WHERE act = given.id)
   AND NOT EXISTS (SELECT 1 FROM check_event AS later
                   WHERE later.check_id = given.check_id AND later.stamp > given.stamp
                     AND NOT EXISTS (SELECT 1 FROM taken_back WHERE act = later.id));
+
+-- Events that hold for a time, of which each check is that is opened meanwhile; without a name: what held is over.
+CREATE TABLE event_held (
+    id    TEXT PRIMARY KEY, -- of the fact
+    stamp TEXT NOT NULL,
+    event TEXT NOT NULL,
+    at    TEXT NOT NULL,
+    until TEXT NOT NULL,
+    by    TEXT NOT NULL
+) STRICT;
+CREATE INDEX event_held_by_time ON event_held (at, stamp);
 
 -- What a crew wrote about its trip (JSON, see core/record/documents.h); the newest holds.
 CREATE TABLE operation (

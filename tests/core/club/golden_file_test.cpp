@@ -50,7 +50,7 @@ TEST_P(GoldenFile, isReadAndWhole) {
     EXPECT_EQ(people[1].massKg, 70.0);
     const auto history = club->answers().history("Petrel");
     ASSERT_TRUE(history);
-    EXPECT_EQ(history->size(), 11U);
+    EXPECT_EQ(history->size(), 12U);
 }
 
 TEST_P(GoldenFile, isWrittenToAndMadeAnewFromItsRecord) {

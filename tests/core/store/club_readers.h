@@ -61,6 +61,8 @@ inline std::vector<ClubReader> clubReaders() {
         plain("unfinished checks", [](FullClub& full) { (void)full.club.checks().unfinished(); }),
         plain("lasting", [](FullClub& full) { (void)full.club.plans().kitLives(full.now.today); }),
         plain("operation", [](FullClub& full) { (void)full.club.events().operationOf(full.back); }),
+        plain("today's event", [](FullClub& full) { (void)full.club.events().held(full.now.at); }),
+        plain("photographs", [](FullClub& full) { (void)full.club.photos().all(); }),
         {"open check",
          [](FullClub& full) { return errorIn(full.club.checks().answer(full.stillOpen, full.now.today)); }},
         {"signed check",

@@ -1,10 +1,12 @@
 #pragma once
 
+#include "core/answers/item_record.h"
 #include "core/answers/service_round.h"
 #include "core/club/club_events.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
+#include "core/club/club_photos.h"
 #include "core/club/club_record.h"
 #include "core/register/manifest_record.h"
 #include "core/register/operation.h"
@@ -19,12 +21,18 @@ class FullClub : public SmallClub {
 public:
     FullClub() {
         importTheRest();
+        club.events().begin("Winter patrol", {}, "Bram Oke", now).value();
         goOutAndComeBack();
         club.kit().replaceTag("K0D6EKB9KR", "Odalys Finch", now).value();
         core::ServiceOrder order{
             .rule = "yearly look", .day = now.today, .by = "Odalys Finch", .scans = {jacket}};
         club.kit().recordService(order, now).value();
-        club.log().add("Petrel", "keel scratched", core::Severity::Remark, "Bram Oke", now).value();
+        (void)club.kit().withdrawRecord(jacket, {.rule = "yearly look", .day = "2025-03"}, "typed twice",
+                                        "Odalys Finch", now);
+        const auto entry =
+            club.log().add("Petrel", "keel scratched", core::Severity::Remark, "Bram Oke", now).value();
+        club.photos().addToItem(jacket, "\xFF\xD8\xFF jacket \xFF\xD9", "Bram Oke", now).value();
+        club.photos().addToEntry(entry.id, "\xFF\xD8\xFF keel \xFF\xD9", "Bram Oke", now).value();
         const core::ManifestOwner tern{core::ManifestOwner::Kind::Boat, "Tern"};
         const core::ManifestLine own{.kitType = "radio", .quantity = 2};
         (void)club.manifests().changeLine(tern, own, {}, now);

@@ -74,6 +74,12 @@ protected:
 
 std::unique_ptr<support::FullClub> Tampering::full;
 
+/// Another value of that type, as SQL.
+std::string otherThan(const std::string& column, const std::string& type) {
+    if (type == "BLOB") return "CAST(" + column + " || 'x' AS BLOB)";
+    return type == "TEXT" ? column + " || 'x'" : column + " + 1000000";
+}
+
 // The positive twin of all below.
 TEST_F(Tampering, aCopyThatNobodyChangedHasNoProblem) {
     EXPECT_TRUE(problems().empty());
@@ -86,7 +92,7 @@ TEST_F(Tampering, everyColumnOfEveryTableIsNoticed) {
         ASSERT_GT(Database(full->file(), Database::Mode::ReadOnly).number("SELECT count(*) FROM " + table), 0)
             << table;
         for (const auto& [column, type] : columnsOf(table)) {
-            const std::string other = type == "TEXT" ? column + " || 'x'" : column + " + 1000000";
+            const std::string other = otherThan(column, type);
             EXPECT_FALSE(problemsWith({"UPDATE " + table + " SET " + column + " = " + other + " WHERE (" +
                                        column + ") = (SELECT max(" + column + ") FROM " + table + ")"})
                              .empty())
@@ -105,8 +111,7 @@ TEST_F(Tampering, aRowThatWasAddedOrRemovedIsNoticed) {
         EXPECT_FALSE(problemsWith({"DELETE FROM " + table + newest}).empty()) << table;
         std::string values;
         for (const auto& [column, type] : columnsOf(table))
-            values +=
-                (values.empty() ? "" : ", ") + (type == "TEXT" ? column + " || 'x'" : column + " + 1000000");
+            values += (values.empty() ? "" : ", ") + otherThan(column, type);
         EXPECT_FALSE(
             problemsWith({"INSERT INTO " + table + " SELECT " + values + " FROM " + table + newest}).empty())
             << table;

@@ -1,7 +1,9 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 
+#include "app/gui/gear/kit/item_record_panel.h"
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/gear/kit/write_off_choice.h"
+#include "app/gui/gear/photos/photo_strip.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/reason_form.h"
@@ -52,8 +54,14 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     , m_writeOff(new WriteOffChoice("kitWriteOff", this))
     , m_reinstate(new ReasonForm("kitReinstate",
                                  tr("Written off by mistake, or found again? Say why it is back."),
-                                 tr("Reinstate it"), this)) {
+                                 tr("Reinstate it"), this))
+    , m_record(new ItemRecordPanel(tools(), this))
+    , m_photos(new PhotoStrip(tools(), this)) {
     build();
+    connect(m_record, &ItemRecordPanel::settled, this, &KitItemPanel::settle);
+    connect(m_record, &ItemRecordPanel::said, this, &KitItemPanel::say);
+    connect(m_photos, &PhotoStrip::settled, this, &KitItemPanel::settle);
+    connect(m_photos, &PhotoStrip::said, this, &KitItemPanel::say);
     connect(m_print, &QPushButton::clicked, this, [this] {
         saveTags(tools(), *this, {m_code.toStdString()},
                  [this](const core::Result<QString>& saved) { sayDone(saved); });
@@ -89,6 +97,8 @@ void KitItemPanel::build() {
     layout->addWidget(m_state);
     layout->addWidget(m_about);
     layout->addWidget(m_list, 1);
+    layout->addWidget(m_record);
+    layout->addWidget(m_photos);
     layout->addWidget(saidLabel("kitSaidLabel"));
     layout->addLayout(tagRow);
     m_releaseCaution->setText(serviceCaution());
@@ -127,6 +137,8 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     m_state->style()->polish(m_state);
     m_about->setText(aboutOf(item));
     m_lines->setRows(linesOf(*m_answer, today()));
+    m_record->open(m_code);
+    m_photos->showItem(m_code);
     const bool isInUse = item.state != core::ItemState::WrittenOff;
     m_release->setVisible(item.state == core::ItemState::Unserviceable);
     m_releaseCaution->setVisible(item.state == core::ItemState::Unserviceable);

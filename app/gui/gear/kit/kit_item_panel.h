@@ -10,6 +10,8 @@ class QPushButton;
 
 namespace app {
 
+class ItemRecordPanel;
+class PhotoStrip;
 class ReasonForm;
 class RowList;
 class RowListModel;
@@ -57,6 +59,8 @@ private:
     QPushButton* m_release;
     WriteOffChoice* m_writeOff;
     ReasonForm* m_reinstate;
+    ItemRecordPanel* m_record;
+    PhotoStrip* m_photos;
 };
 
 } // namespace app

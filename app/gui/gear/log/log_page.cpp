@@ -1,6 +1,7 @@
 #include "app/gui/gear/log/log_page.h"
 
 #include "app/gui/camera/held_field.h"
+#include "app/gui/gear/photos/photo_strip.h"
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
@@ -117,7 +118,11 @@ QWidget* LogPage::buildOne() {
     for (QWidget* part : std::initializer_list<QWidget*>{m_oneAbout, m_oneText, m_closing})
         layout->addWidget(part);
     layout->addWidget(m_close, 0, Qt::AlignRight);
+    m_photos = new PhotoStrip(tools(), panel);
+    layout->addWidget(m_photos);
     layout->addStretch(1);
+    connect(m_photos, &PhotoStrip::settled, this, [this](const QString& sentence) { say(sentence); });
+    connect(m_photos, &PhotoStrip::said, this, &LogPage::say);
     connect(m_closing, &QLineEdit::textChanged, this,
             [this](const QString& text) { m_close->setEnabled(!text.trimmed().isEmpty()); });
     connect(m_closing, &QLineEdit::returnPressed, this, [this] { m_close->setFocus(Qt::TabFocusReason); });
@@ -164,6 +169,7 @@ void LogPage::choose(const QString& id) {
         m_closingDraft->open(draftPlace() + "/closing/" + id);
     }
     m_chosen = id;
+    m_photos->showEntry(id);
     const core::LogEntry& entry = logged->entry;
     m_oneAbout->setText(aboutInWords(*logged));
     m_oneText->setText(

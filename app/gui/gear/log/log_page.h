@@ -16,6 +16,7 @@ namespace app {
 class RowList;
 class RowListModel;
 class Drafts;
+class PhotoStrip;
 
 /// The log of all boats and kit, open entries first. An entry is closed with what was done, or a new one is
 /// written.
@@ -56,6 +57,7 @@ private:
     RowList* m_list;
     QStackedWidget* m_side;
     QWidget* m_new;
+    PhotoStrip* m_photos;
     QComboBox* m_about;
     QLineEdit* m_code;
     QLineEdit* m_text;

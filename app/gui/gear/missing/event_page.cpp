@@ -1,5 +1,6 @@
 #include "app/gui/gear/missing/event_page.h"
 
+#include "app/gui/gear/missing/event_filing.h"
 #include "app/gui/gear/missing/event_words.h"
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/printout/shown_list.h"
@@ -27,8 +28,10 @@ EventPage::EventPage(GearTools given, QWidget* parent)
     , m_event(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "eventSummaryLabel"))
     , m_lines(new RowListModel(this))
-    , m_list(new RowList(*m_lines, this)) {
+    , m_list(new RowList(*m_lines, this))
+    , m_filing(new EventFiling(this)) {
     build();
+    connect(m_filing, &EventFiling::filePressed, this, &EventPage::file);
     connect(m_event, &QComboBox::activated, this, [this] { show(m_event->currentText()); });
     connect(m_event->lineEdit(), &QLineEdit::returnPressed, this, [this] { show(m_event->currentText()); });
     connect(m_list, &RowList::rowPressed, this,
@@ -57,6 +60,8 @@ void EventPage::build() {
     layout.addLayout(head);
     layout.addWidget(m_summary);
     layout.addWidget(m_list, 1);
+    layout.addWidget(m_filing);
+    layout.addWidget(saidLabel("eventSaidLabel"));
 }
 
 /// Offers the events that checks were filed under, and today; shows what was asked for last, else the newest.
@@ -79,7 +84,7 @@ void EventPage::show(const QString& event) {
     m_event->setEditText(event);
     read(
         [name = event.trimmed().toStdString()](core::Club& club) {
-            Read read{club.events().tally(name), {}};
+            Read read{club.events().tally(name), {}, club.events().checksOf(name)};
             if (!read.tally) return read;
             for (const core::BoatTally& boat : read.tally->boats)
                 for (const core::ItemName& lost : boat.notReturned)
@@ -99,6 +104,20 @@ void EventPage::take(const Read& read) {
         m_lines->setRows({});
     }
     m_list->scrollToTop();
+    QStringList events;
+    for (int i = 0; i + 1 < m_event->count(); ++i) // behind them is today
+        events << m_event->itemText(i);
+    m_filing->setChecks(read.checks, events, today());
+}
+
+void EventPage::file(const QString& check, const QString& event) {
+    write([check = check.toStdString(), event = event.toStdString()](
+              core::Club& club, const std::string& /*by*/,
+              core::Moment moment) { return club.events().fileUnder(check, event, moment); },
+          [this, event](core::Done) {
+              say(tr("The check is filed under %1 now.").arg(event));
+              refresh();
+          });
 }
 
 } // namespace app

@@ -2,6 +2,7 @@
 
 #include "app/gui/widgets/gear_page.h"
 #include "core/answers/event_tally.h"
+#include "core/club/club_events.h"
 
 #include <map>
 #include <string>
@@ -12,6 +13,7 @@ namespace app {
 
 class RowList;
 class ChoiceBox;
+class EventFiling;
 class RowListModel;
 
 /// What went out and what came back, over all boats of a patrol, training day or carnival, or of a day.
@@ -29,15 +31,18 @@ private:
     struct Read {
         core::Result<core::EventTally> tally;
         std::map<std::string, std::string> kitTypes;
+        std::vector<core::FiledCheck> checks;
     };
 
     void build();
     void take(const Read& read);
+    void file(const QString& check, const QString& event);
 
     ChoiceBox* m_event;
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;
+    EventFiling* m_filing;
 };
 
 } // namespace app

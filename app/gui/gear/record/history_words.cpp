@@ -151,10 +151,15 @@ QString signedInWords(const QJsonObject& body) {
     return urgent.isEmpty() ? words : HistoryWordsText::tr("%1; urgent: %2").arg(words, urgent);
 }
 
+QString openedInWords(const QJsonObject& body) {
+    const QString words =
+        HistoryWordsText::tr("%1 of %2 begun").arg(phaseInWords(field(body, "phase")), field(body, "boat"));
+    const QString event = field(body, "event");
+    return event.isEmpty() ? words : HistoryWordsText::tr("%1, filed under %2").arg(words, event);
+}
+
 QString checkInWords(const QString& kind, const QJsonObject& body) {
-    if (kind == "check-opened")
-        return HistoryWordsText::tr("%1 of %2 begun")
-            .arg(phaseInWords(field(body, "phase")), field(body, "boat"));
+    if (kind == "check-opened") return openedInWords(body);
     if (kind == "names-given") return peopleInWords(body["people"].toArray());
     if (kind == "tag-seen")
         return HistoryWordsText::tr("seen in a check, %1").arg(meansInWords(field(body, "seen_by")));
@@ -172,6 +177,12 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
         return HistoryWordsText::tr("%1: %2").arg(field(body, "point"),
                                                   numberInWords(body["value"].toDouble()));
     if (kind == "check-signed") return signedInWords(body);
+    if (kind == "record-withdrawn")
+        return HistoryWordsText::tr("record of %1 on %2 withdrawn: %3")
+            .arg(field(body, "rule"), dayInWords(field(body, "day")), field(body, "reason"));
+    if (kind == "photo-added")
+        return body["of_entry"].toBool() ? HistoryWordsText::tr("photograph of “%1”").arg(field(body, "text"))
+                                         : HistoryWordsText::tr("photograph of it");
     if (kind == "event-given") return HistoryWordsText::tr("filed under %1").arg(field(body, "event"));
     if (kind == "operation-logged") return operationInWords(body["operation"].toObject());
     if (kind == "renamed")

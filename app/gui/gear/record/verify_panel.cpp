@@ -77,8 +77,12 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
                  counted(static_cast<int>(verification->machines.size()),
                          QT_TRANSLATE_N_NOOP("Words", "%n machine"),
                          QT_TRANSLATE_N_NOOP("Words", "%n machines")));
+    const QString photos =
+        verification->photos == 0
+            ? QString()
+            : tr(" Its photographs weigh %1 kB in the file.").arg((verification->photoBytes + 999) / 1000);
     const int problems = static_cast<int>(verification->problems.size());
-    m_answer->setText(problems == 0 ? tr("No fault was found in the record: %1.").arg(size)
+    m_answer->setText(problems == 0 ? tr("No fault was found in the record: %1.").arg(size) + photos
                                     : tr("The record is damaged: %1. It has %2.")
                                           .arg(counted(problems, QT_TRANSLATE_N_NOOP("Words", "%n place"),
                                                        QT_TRANSLATE_N_NOOP("Words", "%n places")),

@@ -99,6 +99,9 @@ void takeAll(Screens& screens) {
     screens.type("kitSearchEdit", "K5M9AR38J5");
     screens.find<QLineEdit>("kitSearchEdit")->setText("jacket");
     screens.take("gear-kit");
+    screens.press("recordErrorButton");
+    screens.take("gear-kit-record-error");
+    screens.press("recordErrorButton");
     screens.choose("kitWriteOffReasonBox", "worn");
     screens.press("kitWriteOffButton");
     screens.take("gear-kit-question");

@@ -64,3 +64,19 @@ TEST_F(EventStory, namedEventsAreOfferedNewestFirst) {
     EXPECT_EQ(child<QComboBox>("eventBox")->itemText(0), "Spring patrol");
     EXPECT_EQ(child<QComboBox>("eventBox")->itemText(1), "Youth day");
 }
+
+TEST_F(EventStory, aCheckIsFiledUnderAnotherEventLater) {
+    recordTheDay();
+    openOffice("events");
+    typeInto("eventEdit", "2026-03-13");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(child("eventFiling")->isVisible());
+    EXPECT_EQ(child<QComboBox>("filedCheckBox")->count(), 4);
+    EXPECT_TRUE(child<QComboBox>("filedCheckBox")->itemText(0).startsWith("Grebe, launch check, "));
+    EXPECT_FALSE(child("fileCheckButton")->isEnabled());
+    typeInto("otherEventEdit", "Youth day");
+    press(Qt::Key_Return);
+    press(Qt::Key_Space);
+    EXPECT_EQ(stored().events().names(), std::vector<std::string>{"Youth day"});
+    EXPECT_EQ(textOf("eventSaidLabel"), "The check is filed under Youth day now.");
+}
