@@ -106,13 +106,20 @@ Result<EditPlan> planned(ClubState& state, const RegisterEdit& edit, CalendarDay
     return EditPlan{std::move(plan.rejected), std::move(plan.changes), {}};
 }
 
-/// Appends what the plan says. Records that count from their instant are told it; rows of an ordered sheet go
-/// behind the others.
+/// Whether the row tells of something that is so from now on. A record of an earlier day is of that day,
+/// whenever it is written.
+bool isOfNow(const RowChange& change, CalendarDay today) {
+    const int day = sheet(change.sheet).indexOf("day");
+    return day < 0 || day >= sheet(change.sheet).keyColumns ||
+           change.keyCells[static_cast<std::size_t>(day)] == today.iso();
+}
+
+/// Appends what the plan says; rows of an ordered sheet go behind the others.
 void append(ClubState& state, Ledger& ledger, const EditPlan& plan, const std::string& by, Moment moment) {
     for (RowChange change : plan.changes) {
         if (change.order) change.order = placeBehind(*state.database, change);
         RowWritten row = rowWritten(change);
-        row.at = moment.at;
+        if (isOfNow(change, moment.today)) row.at = moment.at;
         ledger.append(row, by);
     }
     state.heldCheck.forget();

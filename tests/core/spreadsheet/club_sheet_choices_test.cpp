@@ -21,7 +21,7 @@ Workbook bookOf(const std::string& csv) {
 ImportPlan planOf(const std::string& csv, const ClubSheetChoices& choices) {
     const support::MapRegister rows;
     auto read = planClubSheet(bookOf(csv), choices, rows, CalendarDay::from(2026, 3, 14).value(),
-                              [] { return support::kitCode(1); });
+                              [](core::TagClass) { return support::kitCode(1); });
     EXPECT_TRUE(read);
     return read->plan;
 }
