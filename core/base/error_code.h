@@ -77,6 +77,12 @@ enum class ErrorCode : std::uint16_t {
     NoSuchSubject,   ///< what was asked for: a tag code, a boat or a person
 
     // Names that are given anew
+    NoSuchRow,      ///< sheet ("people"); the row's name
+    RowLikeOthers,  ///< the same; rows that are one slip away
+    RowAmbiguous,   ///< the row's name; the rows that it may mean
+    RowThere,       ///< the row's name
+    RowChanged,     ///< the row's name
+    KeyCellFixed,   ///< column; the row's name
     NothingSoNamed, ///< column that names such rows ("boat"); name
     NameMissing,
     NameTaken, ///< name of the other one

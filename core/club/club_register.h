@@ -3,6 +3,7 @@
 #include "core/base/calendar_day.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
+#include "core/club/register_edit.h"
 #include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_import.h"
 #include "core/register/boat.h"
@@ -40,6 +41,21 @@ public:
     /// has or had the new name.
     Outcome rename(Named named, const std::string& from, const std::string& to, const std::string& of,
                    const std::string& by);
+
+    /// What that edit would do, and what it changes for boats and days; writes nothing. BadInput: a column
+    /// that the sheet does not have, or a key cell of a row that is there (names change by `rename`);
+    /// NotFound: no such row; NotAllowed: a new row that is there, or a row that is not as it was seen.
+    Result<EditPlan> plan(const RegisterEdit& edit, Moment moment) const;
+    /// Writes it, as an import of these rows would; the same errors. Nothing is written with rejected cells.
+    Result<EditPlan> write(const RegisterEdit& edit, const std::string& by, Moment moment);
+    /// The row of a sheet that a person means by a name: its key's cells with slashes between them, found
+    /// without regard to case; an owner's line or point as "class/…" or "boat/…". NotFound, naming what is
+    /// alike; BadInput when it may be two.
+    Result<Cells> rowNamed(SheetId sheet, const std::string& name) const;
+    /// The name of a row, by which rowNamed finds it.
+    std::string nameOfRow(SheetId sheet, const Cells& row) const;
+    std::vector<Cells> rows(SheetId sheet) const; ///< in the sheet's own order, with the states of now
+    std::optional<Cells> row(SheetId sheet, const Cells& key) const;
 
     std::vector<Boat> boats() const;    ///< by name
     std::vector<Person> people() const; ///< by name

@@ -40,6 +40,10 @@ struct ClubState {
     template <class Work>
     auto write(Work work) -> decltype(work(std::declval<Ledger&>()));
 
+    /// Does `work` as `write` would, to see what comes of it, and takes it all back.
+    template <class Work>
+    auto tried(Work work) -> decltype(work(std::declval<Ledger&>()));
+
     /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
     OpenCheck openOrResume(Ledger& ledger, const std::string& where, Phase phase, Moment moment);
 
@@ -104,6 +108,21 @@ auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
             heldCheck.forget(); // it may have kept up with what is not on disk now
             throw;
         }
+    });
+}
+
+template <class Work>
+auto ClubState::tried(Work work) -> decltype(work(std::declval<Ledger&>())) {
+    return guarded([&]() -> decltype(work(m_ledger)) {
+        const Transaction neverCommitted(*database);
+        struct Back {
+            ClubState& state;
+            ~Back() {
+                state.m_ledger.undone();
+                state.heldCheck.forget();
+            }
+        } back{*this};
+        return work(m_ledger);
     });
 }
 

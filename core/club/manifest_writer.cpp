@@ -52,7 +52,7 @@ Outcome ManifestWriter::write(const CellTexts& key, const CellTexts& cells, std:
     CellTexts row{{std::string(ownerColumn()), m_owner.name}};
     row.insert(row.end(), key.begin(), key.end());
     row.insert(row.end(), cells.begin(), cells.end());
-    const auto plan = planSheet(m_sheet, sheetOfRow(m_sheet, row), m_state.registerStore, m_moment.today,
+    const auto plan = planSheet(m_sheet, sheetOfRows(m_sheet, {row}), m_state.registerStore, m_moment.today,
                                 [] { return std::string(); });
     if (!plan.rejected.empty())
         return Error{ErrorCode::ManifestRowRejected, {}, {}, {plan.rejected.front().reason}};

@@ -73,6 +73,12 @@ std::vector<SheetFile> readFiles(const std::map<std::string, fs::path>& paths, R
     return files;
 }
 
+const std::string* find(const GivenCells& row, const Column& column) {
+    const auto found =
+        std::find_if(row.begin(), row.end(), [&](const auto& cell) { return cell.first == column.name; });
+    return found == row.end() ? nullptr : &found->second;
+}
+
 } // namespace
 
 Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& current, CalendarDay today,
@@ -92,15 +98,24 @@ ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRow
     return planFiles(files, std::move(rejections), {current, today, mintItemCode, {}, false});
 }
 
-std::string sheetOfRow(const Sheet& sheet, const std::vector<std::pair<std::string, std::string>>& cells) {
-    std::string header, row;
-    for (const auto& [name, text] : cells) {
-        const Column& column = sheet.columns[static_cast<std::size_t>(sheet.indexOf(name))];
-        header += (header.empty() ? "" : ",") + name;
-        row += (&name == &cells.front().first ? "" : ",") +
-               csvCell(text.empty() ? "-" : writtenCell(column, text));
-    }
-    return header + "\r\n" + row + "\r\n";
+std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows) {
+    std::vector<const Column*> columns;
+    for (const Column& column : sheet.columns)
+        if (std::any_of(rows.begin(), rows.end(), [&](const GivenCells& row) { return find(row, column); }))
+            columns.push_back(&column);
+    const auto line = [&](auto textOf) {
+        std::string text;
+        for (const Column* column : columns)
+            text += (column == columns.front() ? "" : ",") + textOf(*column);
+        return text + "\r\n";
+    };
+    std::string csv = line([](const Column& column) { return std::string(column.name); });
+    for (const GivenCells& row : rows)
+        csv += line([&](const Column& column) {
+            const std::string* text = find(row, column);
+            return text ? csvCell(text->empty() ? "-" : writtenCell(column, *text)) : std::string();
+        });
+    return csv;
 }
 
 } // namespace core

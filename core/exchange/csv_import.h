@@ -46,7 +46,9 @@ Result<ImportPlan> planImport(const std::filesystem::path& folder, const Registe
 ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
                      const std::function<std::string()>& mintItemCode);
 
-/// The CSV text of one row, header and all: only the columns given, by name. An empty text clears its cell.
-std::string sheetOfRow(const Sheet& sheet, const std::vector<std::pair<std::string, std::string>>& cells);
+/// The CSV text of rows, header and all: of each only the columns given, by name. An empty text clears its
+/// cell.
+using GivenCells = std::vector<std::pair<std::string, std::string>>;
+std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows);
 
 } // namespace core
