@@ -21,7 +21,8 @@ QString kitSentence(const core::KitAtHomeChange& change) {
     const QString boat = text(change.boat), kit = text(change.kitType);
     if (!change.after) return OutlookText::tr("%1 will not be asked for its %2 any more.").arg(boat, kit);
     const core::KitAtHome& after = *change.after;
-    if (after.there >= after.wanted) return OutlookText::tr("%1 will have all it needs of: %2.").arg(boat, kit);
+    if (after.there >= after.wanted)
+        return OutlookText::tr("%1 will have all it needs of: %2.").arg(boat, kit);
     if (after.there == 0) return OutlookText::tr("%1 will have no %2.").arg(boat, kit);
     return OutlookText::tr("%1 will have %2 of the %3 it needs of: %4.")
         .arg(boat)
@@ -92,8 +93,8 @@ AllMoved movedBy(const std::vector<core::DueChange>& changes) {
 /// The two forms of a sentence of things that move, with the first day behind where there is one.
 void addMoved(QStringList& sentences, const Moved& moved, const char* one, const char* many) {
     if (moved.items.empty()) return;
-    const QString things = QCoreApplication::translate("Outlook", moved.count() == 1 ? one : many, nullptr,
-                                                       moved.count());
+    const QString things =
+        QCoreApplication::translate("Outlook", moved.count() == 1 ? one : many, nullptr, moved.count());
     sentences << (moved.first ? OutlookText::tr("%1, the first on %2.").arg(things, inWords(*moved.first))
                               : OutlookText::tr("%1.").arg(things));
 }

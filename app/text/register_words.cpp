@@ -61,17 +61,22 @@ constexpr ColumnWords columnWords[] = {
     {"pack", QT_TRANSLATE_NOOP("RegisterWords", "sold in packs of")},
     {"price", QT_TRANSLATE_NOOP("RegisterWords", "price of one")},
     {"spares", QT_TRANSLATE_NOOP("RegisterWords", "spares to hold")},
-    {"mass_low_kg", QT_TRANSLATE_NOOP("RegisterWords", "weight from"), QT_TRANSLATE_NOOP("RegisterWords", "kg")},
-    {"mass_high_kg", QT_TRANSLATE_NOOP("RegisterWords", "weight to"), QT_TRANSLATE_NOOP("RegisterWords", "kg")},
-    {"chest_low_cm", QT_TRANSLATE_NOOP("RegisterWords", "chest from"), QT_TRANSLATE_NOOP("RegisterWords", "cm")},
-    {"chest_high_cm", QT_TRANSLATE_NOOP("RegisterWords", "chest to"), QT_TRANSLATE_NOOP("RegisterWords", "cm")},
+    {"mass_low_kg", QT_TRANSLATE_NOOP("RegisterWords", "weight from"),
+     QT_TRANSLATE_NOOP("RegisterWords", "kg")},
+    {"mass_high_kg", QT_TRANSLATE_NOOP("RegisterWords", "weight to"),
+     QT_TRANSLATE_NOOP("RegisterWords", "kg")},
+    {"chest_low_cm", QT_TRANSLATE_NOOP("RegisterWords", "chest from"),
+     QT_TRANSLATE_NOOP("RegisterWords", "cm")},
+    {"chest_high_cm", QT_TRANSLATE_NOOP("RegisterWords", "chest to"),
+     QT_TRANSLATE_NOOP("RegisterWords", "cm")},
     {"wanted", QT_TRANSLATE_NOOP("RegisterWords", "wanted for the boats")},
     // Life rules.
     {"rule", QT_TRANSLATE_NOOP("RegisterWords", "name of the rule")},
     {"kind", QT_TRANSLATE_NOOP("RegisterWords", "kind of rule")},
     {"n", QT_TRANSLATE_NOOP("RegisterWords", "how many")},
     {"steps", QT_TRANSLATE_NOOP("RegisterWords", "otherwise with age"), nullptr,
-     QT_TRANSLATE_NOOP("RegisterWords", "108:12 is “12 from the age of 108 months on”; several with ; between")},
+     QT_TRANSLATE_NOOP("RegisterWords",
+                       "108:12 is “12 from the age of 108 months on”; several with ; between")},
     {"event", QT_TRANSLATE_NOOP("RegisterWords", "event")},
     {"severity", QT_TRANSLATE_NOOP("RegisterWords", "when overdue")},
     {"lead_days", QT_TRANSLATE_NOOP("RegisterWords", "days' notice")},
@@ -180,9 +185,10 @@ QString hintOf(SheetId sheet, std::string_view column) {
 QString choiceInWords(const core::Column& column, const std::string& choice) {
     if (column.type == core::CellType::YesNo && (choice == "yes" || choice == "no"))
         return choice == "yes" ? RegisterWordsText::tr("yes") : RegisterWordsText::tr("no");
-    const auto* const found = std::find_if(
-        std::begin(choiceWords), std::end(choiceWords),
-        [&](const ChoiceWords& each) { return each.column == column.name && each.choice == choice; });
+    const auto* const found =
+        std::find_if(std::begin(choiceWords), std::end(choiceWords), [&](const ChoiceWords& each) {
+            return each.column == column.name && each.choice == choice;
+        });
     return found == std::end(choiceWords) ? text(choice) : RegisterWordsText::tr(found->word);
 }
 

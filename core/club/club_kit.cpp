@@ -172,15 +172,22 @@ Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::str
     });
 }
 
-Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, const std::string& by,
+Outcome ClubKit::writeOff(const std::string& code, const std::string& why, const std::string& by,
                           Moment moment) {
+    return writeOff(std::vector{code}, why, by, moment);
+}
+
+Outcome ClubKit::writeOff(const std::vector<std::string>& codes, const std::string& why,
+                          const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, *this, typed);
-        if (!known) return known.error();
-        if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
-            return Error{ErrorCode::NotAReason, {why}};
-        if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
-        ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
+        for (const std::string& typed : codes) {
+            const auto known = knownItem(*m_state, *this, typed);
+            if (!known) return known.error();
+            if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
+                return Error{ErrorCode::NotAReason, {why}};
+            if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
+            ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
+        }
         return Done{};
     });
 }

@@ -1,5 +1,6 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 
+#include "app/gui/gear/kit/kit_change_panel.h"
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/theme/type_scale.h"
@@ -17,6 +18,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -45,6 +47,9 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     , m_about(wordsLabel(this, "quiet", "kitAboutLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
+    , m_views(new QStackedWidget(this))
+    , m_changing(new KitChangePanel(tools(), m_views))
+    , m_change(wordsButton(this, tr("Change…"), "kitChangeButton"))
     , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
     , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
     , m_releaseCaution(wordsLabel(this, "footnote", "kitReleaseCautionLabel"))
@@ -54,6 +59,9 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
                                  tr("Written off by mistake, or found again? Say why it is back."),
                                  tr("Reinstate it"), this)) {
     build();
+    connect(m_change, &QPushButton::clicked, this, &KitItemPanel::change);
+    connect(m_changing, &KitChangePanel::left, this, &KitItemPanel::endChange);
+    connect(m_changing, &KitChangePanel::changed, this, &KitItemPanel::settle);
     connect(m_print, &QPushButton::clicked, this, [this] {
         saveTags(tools(), *this, {m_code.toStdString()},
                  [this](const core::Result<QString>& saved) { sayDone(saved); });
@@ -69,11 +77,35 @@ void KitItemPanel::build() {
     m_tag->setWordWrap(false);
     m_list->setObjectName("kitItemList");
     m_list->setAccessibleName(tr("dates, parts, log and history of this item"));
+    m_views->addWidget(buildView());
+    m_views->addWidget(m_changing);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_views);
+}
+
+QWidget* KitItemPanel::buildView() {
     auto* head = new QHBoxLayout;
     head->addWidget(m_name, 1);
     head->addWidget(m_tag);
+    m_releaseCaution->setText(serviceCaution());
+    auto* view = new QWidget(m_views);
+    auto* layout = new QVBoxLayout(view);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spaceUnit / 2);
+    layout->addLayout(head);
+    layout->addWidget(m_state);
+    layout->addWidget(m_about);
+    layout->addWidget(m_list, 1);
+    layout->addWidget(saidLabel("kitSaidLabel"));
+    layout->addLayout(buildButtons());
+    return view;
+}
+
+QLayout* KitItemPanel::buildButtons() {
     auto* tagRow = new QHBoxLayout;
     tagRow->setSpacing(spaceUnit);
+    tagRow->addWidget(m_change);
     tagRow->addWidget(m_print);
     tagRow->addWidget(m_newTag);
     tagRow->addStretch(1);
@@ -82,18 +114,23 @@ void KitItemPanel::build() {
     stateRow->addWidget(m_release, 0, Qt::AlignBottom);
     stateRow->addWidget(m_writeOff, 1);
     stateRow->addWidget(m_reinstate, 1);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(spaceUnit / 2);
-    layout->addLayout(head);
-    layout->addWidget(m_state);
-    layout->addWidget(m_about);
-    layout->addWidget(m_list, 1);
-    layout->addWidget(saidLabel("kitSaidLabel"));
-    layout->addLayout(tagRow);
-    m_releaseCaution->setText(serviceCaution());
-    layout->addWidget(m_releaseCaution);
-    layout->addLayout(stateRow);
+    auto* rows = new QVBoxLayout;
+    rows->setSpacing(spaceUnit / 2);
+    rows->addLayout(tagRow);
+    rows->addWidget(m_releaseCaution);
+    rows->addLayout(stateRow);
+    return rows;
+}
+
+void KitItemPanel::change() {
+    m_views->setCurrentWidget(m_changing);
+    m_changing->open(m_code.toStdString());
+}
+
+void KitItemPanel::endChange() {
+    m_changing->close();
+    m_views->setCurrentIndex(0);
+    m_change->setFocus(Qt::OtherFocusReason);
 }
 
 void KitItemPanel::open(const QString& code) {
@@ -101,6 +138,8 @@ void KitItemPanel::open(const QString& code) {
         say({});
         m_writeOff->clear();
         m_reinstate->begin();
+        m_changing->close();
+        m_views->setCurrentIndex(0);
     }
     m_code = code;
     refresh();

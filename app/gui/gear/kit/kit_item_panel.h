@@ -7,9 +7,11 @@
 
 class QLabel;
 class QPushButton;
+class QStackedWidget;
 
 namespace app {
 
+class KitChangePanel;
 class ReasonForm;
 class RowList;
 class RowListModel;
@@ -18,8 +20,8 @@ class WriteOffChoice;
 /// Reads all that is to be shown of an item; on the club's thread. Empty: there is none of that code.
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today);
 
-/// One item: what it is, where it stands, its dates with their reasons, parts, log and history; a new tag,
-/// its print, release and write-off.
+/// One item: what it is, where it stands, its dates with their reasons, parts, log and history; a form of its
+/// cells; a new tag, its print, release and write-off.
 class KitItemPanel : public GearPart {
     Q_OBJECT
 
@@ -36,6 +38,10 @@ signals:
 
 private:
     void build();
+    QWidget* buildView();
+    QLayout* buildButtons();
+    void change();
+    void endChange();
     void take(std::optional<ItemAnswer> answer);
     void replaceTag();
     void release();
@@ -51,6 +57,9 @@ private:
     QLabel* m_about;
     RowListModel* m_lines;
     RowList* m_list;
+    QStackedWidget* m_views;
+    KitChangePanel* m_changing;
+    QPushButton* m_change;
     QPushButton* m_print;
     QPushButton* m_newTag;
     QLabel* m_releaseCaution; ///< beside the button that releases

@@ -5,11 +5,11 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/search_box.h"
 #include "app/text/register_words.h"
 #include "app/text/text.h"
 
 #include <QCheckBox>
-#include <QCompleter>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -38,7 +38,7 @@ public:
     QString typed() const override { return m_edit->text(); }
 
 protected:
-    void show(const QString& typed) override {
+    void showTyped(const QString& typed) override {
         m_edit->setText(typed);
         m_edit->setCursorPosition(0); // a long one is read from its beginning
     }
@@ -74,10 +74,12 @@ public:
         setInput(m_tick);
         connect(m_tick, &QCheckBox::toggled, this, &CellField::edited);
     }
-    QString typed() const override { return m_tick->isChecked() ? QStringLiteral("yes") : QStringLiteral("no"); }
+    QString typed() const override {
+        return m_tick->isChecked() ? QStringLiteral("yes") : QStringLiteral("no");
+    }
 
 protected:
-    void show(const QString& typed) override { m_tick->setChecked(typed == QLatin1String("yes")); }
+    void showTyped(const QString& typed) override { m_tick->setChecked(typed == QLatin1String("yes")); }
     QString typedOf(const std::string& stored) const override {
         return stored.empty() ? text(std::string(column().byDefault)) : text(stored);
     }
@@ -104,7 +106,9 @@ public:
     QString typed() const override { return m_box->currentData().toString(); }
 
 protected:
-    void show(const QString& typed) override { m_box->setCurrentIndex(std::max(0, m_box->findData(typed))); }
+    void showTyped(const QString& typed) override {
+        m_box->setCurrentIndex(std::max(0, m_box->findData(typed)));
+    }
 
 private:
     ChoiceBox* m_box;
@@ -115,39 +119,25 @@ class NameField : public CellField {
 public:
     NameField(const core::Sheet& sheet, const core::Column& column, QWidget* parent)
         : CellField(sheet, column, parent)
-        , m_box(new ChoiceBox(this)) {
-        m_box->setEditable(true);
-        m_box->setInsertPolicy(QComboBox::NoInsert);
-        m_box->takeRoom(4);
-        auto* completer = new QCompleter(m_box->model(), m_box);
-        completer->setFilterMode(Qt::MatchContains);
-        completer->setCaseSensitivity(Qt::CaseInsensitive);
-        completer->setCompletionMode(QCompleter::PopupCompletion);
-        m_box->setCompleter(completer);
+        , m_box(new SearchBox(this)) {
         setInput(m_box);
         connect(m_box, &QComboBox::editTextChanged, this, &CellField::edited);
     }
     QString typed() const override { return m_box->currentText(); }
-    void setNames(const QStringList& names) override {
-        const QSignalBlocker quiet(m_box);
-        const QString before = typed();
-        m_box->clear();
-        m_box->addItems(names);
-        m_box->setEditText(before);
-    }
+    void setNames(const QStringList& names) override { m_box->setNames(names); }
 
 protected:
-    void show(const QString& typed) override { m_box->setEditText(typed); }
+    void showTyped(const QString& typed) override { m_box->setEditText(typed); }
 
 private:
-    ChoiceBox* m_box;
+    SearchBox* m_box;
 };
 
 bool hasNames(const core::Sheet& sheet, const core::Column& column) {
     using core::CellType;
     if (column.type == CellType::Name) return true;
-    return column.type == CellType::Text &&
-           (core::namedIn(sheet, sheet.indexOf(column.name)) || column.name == "part" || column.name == "event");
+    return column.type == CellType::Text && (core::namedIn(sheet, sheet.indexOf(column.name)) ||
+                                             column.name == "part" || column.name == "event");
 }
 
 } // namespace
@@ -189,13 +179,13 @@ void CellField::setUnit(const QString& unit) {
 void CellField::setStored(const std::string& cell) {
     const QSignalBlocker quiet(this);
     m_stored = cell;
-    show(typedOf(cell));
+    showTyped(typedOf(cell));
     m_typedAtFirst = typed();
     refuse({});
 }
 
 void CellField::setTyped(const QString& typed) {
-    show(typed);
+    showTyped(typed);
 }
 
 std::string CellField::cell() const {

@@ -44,7 +44,7 @@ protected:
 
     /// To be called once by the maker.
     void setInput(QWidget* input);
-    virtual void show(const QString& typed) = 0;
+    virtual void showTyped(const QString& typed) = 0;
     virtual QString typedOf(const std::string& stored) const;
     virtual std::string cellOf(const QString& typed) const;
     core::SheetId sheet() const { return m_sheet; }

@@ -18,8 +18,8 @@ struct RegisterRowsText {
     Q_DECLARE_TR_FUNCTIONS(RegisterRows)
 };
 
-constexpr SheetId sheetsOfPage[] = {SheetId::Boats, SheetId::People,  SheetId::Places,
-                                    SheetId::KitTypes, SheetId::Sizes, SheetId::LifeRules};
+constexpr SheetId sheetsOfPage[] = {SheetId::Boats,    SheetId::People, SheetId::Places,
+                                    SheetId::KitTypes, SheetId::Sizes,  SheetId::LifeRules};
 
 std::string cellOf(SheetId sheet, const Cells& cells, std::string_view column) {
     const int at = core::sheet(sheet).indexOf(column);
@@ -70,9 +70,9 @@ QString fromTo(const std::string& low, const std::string& high, const QString& u
 
 QString sizeInShort(const Cells& cells) {
     const auto cell = [&](std::string_view column) { return cellOf(SheetId::Sizes, cells, column); };
-    QStringList words{fromTo(cell("mass_low_kg"), cell("mass_high_kg"), unitOf(SheetId::Sizes, "mass_low_kg")),
-                      fromTo(cell("chest_low_cm"), cell("chest_high_cm"),
-                             unitOf(SheetId::Sizes, "chest_low_cm"))};
+    QStringList words{
+        fromTo(cell("mass_low_kg"), cell("mass_high_kg"), unitOf(SheetId::Sizes, "mass_low_kg")),
+        fromTo(cell("chest_low_cm"), cell("chest_high_cm"), unitOf(SheetId::Sizes, "chest_low_cm"))};
     if (!cell("wanted").empty()) words << RegisterRowsText::tr("%1 wanted").arg(text(cell("wanted")));
     words.removeAll(QString());
     return words.join(RegisterRowsText::tr(", "));
@@ -96,10 +96,14 @@ QString beginningInShort(const std::string& kind, const QString& count, const QS
 RegisterRow rowBeneath(SheetId sheet, const Cells& cells) {
     const bool isSize = sheet == SheetId::Sizes;
     QString name = isSize ? RegisterRowsText::tr("size %1").arg(text(cells[1])) : text(cells[2]);
-    if (!isSize && !cells[1].empty()) name = RegisterRowsText::tr("%1: %2").arg(text(cells[1]), text(cells[2]));
+    if (!isSize && !cells[1].empty())
+        name = RegisterRowsText::tr("%1: %2").arg(text(cells[1]), text(cells[2]));
     return {sheet,
             cells,
-            {keyOfRow(sheet, cells), std::nullopt, {}, {"      " + name, isSize ? sizeInShort(cells) : ruleInShort(cells)}}};
+            {keyOfRow(sheet, cells),
+             std::nullopt,
+             {},
+             {"      " + name, isSize ? sizeInShort(cells) : ruleInShort(cells)}}};
 }
 
 std::vector<RegisterRow> kitTypeRows(const RegisterSheets& sheets) {
@@ -114,7 +118,10 @@ std::vector<RegisterRow> kitTypeRows(const RegisterSheets& sheets) {
     for (const Cells& cells : kitTypes->second) {
         rows.push_back({SheetId::KitTypes,
                         cells,
-                        {keyOfRow(SheetId::KitTypes, cells), std::nullopt, {}, {text(cells[0]), kitTypeInShort(cells)}}});
+                        {keyOfRow(SheetId::KitTypes, cells),
+                         std::nullopt,
+                         {},
+                         {text(cells[0]), kitTypeInShort(cells)}}});
         auto& own = beneath[core::foldName(cells[0])];
         rows.insert(rows.end(), own.begin(), own.end());
     }
@@ -159,7 +166,8 @@ QString headingOf(SheetId sheet, const Cells& cells) {
     if (sheet == SheetId::LifeRules)
         return cells[1].empty()
                    ? RegisterRowsText::tr("%1: %2").arg(withCapital(text(cells[0])), text(cells[2]))
-                   : RegisterRowsText::tr("%1, %2: %3").arg(withCapital(text(cells[0])), text(cells[1]), text(cells[2]));
+                   : RegisterRowsText::tr("%1, %2: %3")
+                         .arg(withCapital(text(cells[0])), text(cells[1]), text(cells[2]));
     return withCapital(text(cells[0]));
 }
 

@@ -38,8 +38,9 @@ RenamePanel::RenamePanel(GearTools given, QWidget* parent)
 void RenamePanel::build() {
     m_what->setObjectName("renameWhatBox");
     m_what->setAccessibleName(tr("what is renamed"));
-    m_about->setText(tr("What was recorded under the old name stays and is about the same. Signed checks keep "
-                        "the name that they were signed with."));
+    m_about->setText(
+        tr("What was recorded under the old name stays and is about the same. Signed checks keep "
+           "the name that they were signed with."));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spaceUnit);
     buttons->addWidget(m_keep);
@@ -104,12 +105,13 @@ void RenamePanel::adapt() {
 
 void RenamePanel::rename() {
     const QString to = m_name->text().trimmed();
-    write([what = what(), to = to.toStdString()](
-              core::Club& club, const std::string& by,
-              core::Moment) { return club.register_().rename(what.named, what.name, to, what.of, by); },
-          [this, from = text(what().name), to](core::Done) {
-              emit renamed(tr("“%1” is called “%2” from now on.").arg(from, text(to)));
-          });
+    write(
+        [what = what(), to = to.toStdString()](core::Club& club, const std::string& by, core::Moment) {
+            return club.register_().rename(what.named, what.name, to, what.of, by);
+        },
+        [this, from = text(what().name), to](core::Done) {
+            emit renamed(tr("“%1” is called “%2” from now on.").arg(from, text(to)));
+        });
 }
 
 void RenamePanel::keyPressEvent(QKeyEvent* event) {

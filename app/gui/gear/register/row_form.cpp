@@ -124,7 +124,8 @@ core::CellTexts RowForm::changes() const {
 std::map<QString, QString> RowForm::typed() const {
     std::map<QString, QString> typed;
     for (const CellField* field : m_fields)
-        if (field->isEdited()) typed[QString::fromStdString(std::string(field->column().name))] = field->typed();
+        if (field->isEdited())
+            typed[QString::fromStdString(std::string(field->column().name))] = field->typed();
     return typed;
 }
 
@@ -156,9 +157,8 @@ QStringList RowForm::refuse(const std::vector<core::RejectedRow>& rejected, bool
 
 void RowForm::takeKeyboard() {
     if (m_fields.empty()) return;
-    const auto refused = std::find_if(m_fields.begin(), m_fields.end(), [](const CellField* each) {
-        return !each->refusal().isEmpty();
-    });
+    const auto refused = std::find_if(m_fields.begin(), m_fields.end(),
+                                      [](const CellField* each) { return !each->refusal().isEmpty(); });
     CellField* to = refused == m_fields.end() ? m_fields.front() : *refused;
     to->input()->setFocus(Qt::OtherFocusReason);
 }

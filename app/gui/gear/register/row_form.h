@@ -36,7 +36,7 @@ public:
     void begin(core::SheetId sheet, bool isNew, const std::vector<std::string>& given);
     void setStored(const core::Cells& row); ///< aligned with the sheet's columns
     void setNames(const NamesOfColumns& names);
-    core::CellTexts changes() const; ///< only cells that were touched and differ from what is stored
+    core::CellTexts changes() const;          ///< only cells that were touched and differ from what is stored
     std::map<QString, QString> typed() const; ///< what was touched, by column: a draft
     void setTyped(const std::map<QString, QString>& typed);
     /// Each reason at its cell. `all`: also at cells that nobody touched yet. What has no field in view comes

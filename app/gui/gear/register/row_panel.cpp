@@ -193,8 +193,9 @@ QString RowPanel::draftPlace() const {
     for (const auto& [column, cell] : m_given)
         key += ' ' + QString::fromStdString(core::foldName(cell));
     const QString name = QString::fromLatin1(QUrl::toPercentEncoding(key));
-    return draftsOf(QString::fromStdString(tools().club.file().string()),
-                    QStringLiteral("register/%1/%2").arg(QString::fromStdString(std::string(sheet.table)), name));
+    return draftsOf(
+        QString::fromStdString(tools().club.file().string()),
+        QStringLiteral("register/%1/%2").arg(QString::fromStdString(std::string(sheet.table)), name));
 }
 
 void RowPanel::keepDraft() {
@@ -209,7 +210,8 @@ void RowPanel::plan() {
     ask(
         [edit = edit(), moment = tools().time(), isRule = isRule(m_sheet)](core::Club& club) {
             return Planned{club.register_().plan(edit, moment),
-                           isRule ? club.answers().dueList(moment.today, allDays) : std::vector<core::DueRow>()};
+                           isRule ? club.answers().dueList(moment.today, allDays)
+                                  : std::vector<core::DueRow>()};
         },
         [this, opened = m_opened](const Planned& planned) {
             m_isPlanning = false;

@@ -58,7 +58,9 @@ QString ruleDaysInWords(const RuleName& name, const core::OutlookChange& change,
         if (core::foldName(row.kitType) == type && isOf(row.due.rule, name))
             days[row.item.id] = {row.item, row.due, row.due};
     for (const core::DueChange& each : change.due) {
-        const core::LifeRule* rule = each.after ? &each.after->rule : each.before ? &each.before->rule : nullptr;
+        const core::LifeRule* rule = each.after    ? &each.after->rule
+                                     : each.before ? &each.before->rule
+                                                   : nullptr;
         if (rule && core::foldName(each.kitType) == type && isOf(*rule, name))
             days[each.item.id] = {each.item, each.after, each.before};
     }
