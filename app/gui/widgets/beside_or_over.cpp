@@ -27,10 +27,16 @@ BesideOrOver::BesideOrOver(const QByteArray& prefix, QWidget* list, QWidget* sid
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(3 * spaceUnit);
+    layout->setSizeConstraint(QLayout::SetNoConstraint);
     layout->addWidget(m_list, 11);
     layout->addWidget(m_sideAndBack, 10);
     m_sideAndBack->hide();
     connect(m_back, &QPushButton::clicked, this, &BesideOrOver::leave);
+}
+
+QSize BesideOrOver::minimumSizeHint() const {
+    const QSize side = m_isOpen ? m_sideAndBack->minimumSizeHint() : QSize();
+    return m_list->minimumSizeHint().expandedTo(side);
 }
 
 void BesideOrOver::open() {
@@ -55,6 +61,7 @@ void BesideOrOver::arrange() {
     if (m_isOpen) m_sideAndBack->show();
     m_list->setVisible(isListShown);
     m_sideAndBack->setVisible(m_isOpen);
+    updateGeometry();
     emit arranged();
 }
 

@@ -22,6 +22,7 @@ public:
     bool isOpen() const { return m_isOpen; }
     bool isOver() const { return m_isOpen && !hasRoomForBoth(); }
     bool hasRoomForBoth() const { return width() >= m_widthForBoth; }
+    QSize minimumSizeHint() const override; ///< of one of them: both together ask for no more room
 
 signals:
     void arranged(); ///< what is in view is another part

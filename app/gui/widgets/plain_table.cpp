@@ -23,6 +23,18 @@ constexpr int tickColumn = 44;
 constexpr int margin = spaceUnit;
 constexpr int narrowest = 48; ///< a column cut to fit
 
+QFont cellFont(const QTableView& table) {
+    return fontOf(static_cast<const PlainTable&>(table).isSmall() ? TextRole::Footnote : TextRole::Remark);
+}
+
+/// As the cells', in bold.
+QFont headingFont(const QWidget* table) {
+    if (!static_cast<const PlainTable*>(table)->isSmall()) return fontOf(TextRole::Heading);
+    QFont font = fontOf(TextRole::Footnote);
+    font.setBold(true);
+    return font;
+}
+
 /// A cell's text, the mark before the first one, and a ring around the row that has the keyboard.
 class CellPainter : public QStyledItemDelegate {
 public:
@@ -49,17 +61,18 @@ public:
                       toneOf(shape, palette));
             box.setLeft(box.left() + markColumn);
         }
-        painter->setFont(fontOf(TextRole::Remark));
+        const QFont font = cellFont(*table);
+        painter->setFont(font);
         painter->setPen(palette.ink);
         const int align = index.data(Qt::TextAlignmentRole).toInt();
         painter->drawText(
-            box, align, option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight, box.width()));
+            box, align, QFontMetrics(font).elidedText(index.data().toString(), Qt::ElideRight, box.width()));
         if (isCurrent && table->hasFocus()) drawRing(*painter, option.rect, index, palette);
         painter->restore();
     }
 
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        const QFontMetrics metrics(fontOf(TextRole::Remark));
+        const QFontMetrics metrics(cellFont(*static_cast<const QTableView*>(parent())));
         int marks = index.data(PlainTableModel::MarkRole).isValid() ? markColumn : 0;
         if (index.data(Qt::CheckStateRole).isValid()) marks += tickColumn;
         return {metrics.horizontalAdvance(index.data().toString()) + 2 * margin + marks + 2,
@@ -126,7 +139,7 @@ public:
     }
 
     int widthOf(int section, bool wrapped) const {
-        const QFontMetrics metrics(fontOf(TextRole::Heading));
+        const QFontMetrics metrics(headingFont(parentWidget()));
         const QString words = model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString();
         int width = 0;
         for (const QString& part : wrapped ? words.split(' ') : QStringList{words})
@@ -141,7 +154,7 @@ protected:
         painter->fillRect(rect, palette.ground);
         painter->setPen(palette.line);
         painter->drawLine(rect.bottomLeft(), rect.bottomRight());
-        painter->setFont(fontOf(TextRole::Heading));
+        painter->setFont(headingFont(parentWidget()));
         painter->setPen(palette.quiet);
         painter->drawText(rect.adjusted(margin, 0, -margin, 0),
                           model()->headerData(section, Qt::Horizontal, Qt::TextAlignmentRole).toInt() |
@@ -153,7 +166,7 @@ protected:
 
     QSize sectionSizeFromContents(int section) const override {
         return {widthOf(section, m_isWrapped),
-                m_isWrapped ? 40 + QFontMetrics(fontOf(TextRole::Heading)).lineSpacing() : 40};
+                m_isWrapped ? 40 + QFontMetrics(headingFont(parentWidget())).lineSpacing() : 40};
     }
 
 private:
@@ -249,6 +262,11 @@ int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
         --excess;
     }
     return excess;
+}
+
+void PlainTable::setSmall(bool isSmall) {
+    m_isSmall = isSmall;
+    fit();
 }
 
 void PlainTable::leaveOut(int column, bool isOut) {

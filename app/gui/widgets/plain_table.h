@@ -19,7 +19,9 @@ public:
     explicit PlainTable(PlainTableModel& model, QWidget* parent = nullptr);
 
     void choose(const QString& key);
-    QString chosen() const;                ///< key of the current row; empty when there is none
+    QString chosen() const;      ///< key of the current row; empty when there is none
+    void setSmall(bool isSmall); ///< in small type: many columns that are read at a desk
+    bool isSmall() const { return m_isSmall; }
     void leaveOut(int column, bool isOut); ///< where there is no room for it
     void leaveOut(std::set<int> columns);  ///< these and no others
     /// A press on a heading asks for another order, see `sortWanted`; the mark stands at the column that
@@ -51,6 +53,7 @@ private:
     PlainTableModel& m_model;
     bool m_isFitting = false;
     bool m_mustFit = false;
+    bool m_isSmall = false;
     std::set<int> m_leftOut;
     QString m_tickedLast;
 };

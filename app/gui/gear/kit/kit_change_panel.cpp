@@ -38,8 +38,8 @@ KitChangePanel::KitChangePanel(GearTools given, QWidget* parent)
     , m_row(new RowPanel(tools(), "kitChange", this))
     , m_lines(new RowListModel(this))
     , m_parts(new RowList(*m_lines, this))
-    , m_back(wordsButton(this, tr("Back to the item"), "kitChangeBackButton"))
-    , m_newPart(wordsButton(this, tr("New part…"), "kitNewPartButton")) {
+    , m_back(wordsButton(m_row, tr("Back to the item"), "kitChangeBackButton"))
+    , m_newPart(wordsButton(m_row, tr("New part…"), "kitNewPartButton")) {
     build();
     connect(m_back, &QPushButton::clicked, this, &KitChangePanel::left);
     connect(m_newPart, &QPushButton::clicked, this, &KitChangePanel::showNewPart);
@@ -54,15 +54,11 @@ void KitChangePanel::build() {
     m_parts->setObjectName("kitPartsList");
     m_parts->setAccessibleName(tr("parts of the item"));
     m_parts->setFixedHeight(heightOfParts);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
-    head->addWidget(m_back);
-    head->addStretch(1);
-    head->addWidget(m_newPart);
+    m_row->buttons()->insertWidget(0, m_back);
+    m_row->buttons()->insertWidget(1, m_newPart);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);
-    layout->addLayout(head);
     layout->addWidget(m_row, 1);
     layout->addWidget(m_parts);
 }

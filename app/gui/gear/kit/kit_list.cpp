@@ -132,13 +132,13 @@ const std::vector<int>& KitList::ranks(int column) {
     std::vector<int>& ranks = m_ranks[static_cast<std::size_t>(column)];
     if (!ranks.empty() || m_rows.empty()) return ranks;
     QCollator collator;
-    collator.setCaseSensitivity(Qt::CaseInsensitive);
     collator.setNumericMode(true);
     std::map<QString, QCollatorSortKey> keys;
     std::vector<QString> texts;
     for (std::size_t row = 0; row < m_rows.size(); ++row) {
         texts.push_back(sortKey(row, column));
-        if (!keys.contains(texts.back())) keys.emplace(texts.back(), collator.sortKey(texts.back()));
+        if (!keys.contains(texts.back()))
+            keys.emplace(texts.back(), collator.sortKey(texts.back().toLower()));
     }
     std::vector<QString> sorted;
     for (const auto& [text, key] : keys)

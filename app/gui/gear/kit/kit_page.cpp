@@ -68,7 +68,9 @@ void KitPage::build() {
     m_body = new BesideOrOver("kit", buildList(), m_side, widthForItemBeside, this);
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(buildHead());
+    layout.addWidget(buildFilters());
     layout.addWidget(m_body, 1);
+    layout.addWidget(saidLabel("kitPageSaidLabel"));
 }
 
 QLayout* KitPage::buildHead() {
@@ -87,7 +89,7 @@ QLayout* KitPage::buildHead() {
     return head;
 }
 
-QLayout* KitPage::buildFilters() {
+QWidget* KitPage::buildFilters() {
     using State = KitChoice::State;
     m_state->setObjectName("kitStateBox");
     m_state->setAccessibleName(tr("kit of which state"));
@@ -108,14 +110,17 @@ QLayout* KitPage::buildFilters() {
     for (const TableColumn& column : kitColumns())
         m_order->addItem(tr("by %1").arg(column.heading));
     m_backwards->setObjectName("kitBackwardsCheck");
-    auto* row = new QHBoxLayout;
+    fillFilters();
+    m_filters = new QWidget(this);
+    auto* row = new QHBoxLayout(m_filters);
+    row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(spaceUnit);
     for (ChoiceBox* box : {m_state, m_home, m_kitType, m_order}) {
         box->takeRoom(4);
         row->addWidget(box, 1);
     }
     row->addWidget(m_backwards);
-    return row;
+    return m_filters;
 }
 
 QWidget* KitPage::buildList() {
@@ -123,16 +128,14 @@ QWidget* KitPage::buildList() {
     m_table->setAccessibleName(tr("kit that was found"));
     m_table->horizontalHeader()->setResizeContentsPrecision(rowsMeasured);
     m_rows->setTickable(true);
+    m_table->setSmall(true);
     auto* list = new QWidget(this);
     auto* rows = new QVBoxLayout(list);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(spaceUnit);
-    rows->addLayout(buildFilters());
     rows->addWidget(m_count);
     rows->addWidget(m_several);
     rows->addWidget(m_table, 1);
-    rows->addWidget(saidLabel("kitPageSaidLabel"));
-    fillFilters();
     return list;
 }
 
@@ -164,7 +167,7 @@ void KitPage::connectParts() {
         leave();
         m_table->setFocus(Qt::OtherFocusReason);
     });
-    connect(m_body, &BesideOrOver::arranged, this, &KitPage::adaptColumns);
+    connect(m_body, &BesideOrOver::arranged, this, &KitPage::adaptToBody);
 }
 
 void KitPage::connectTable() {
@@ -178,10 +181,12 @@ void KitPage::connectTable() {
 
 void KitPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    adaptColumns();
+    adaptToBody();
 }
 
-void KitPage::adaptColumns() {
+/// Columns for which there is room; what filters a list that is covered is not in view.
+void KitPage::adaptToBody() {
+    m_filters->setVisible(!m_body->isOver());
     const bool isBeside = m_body->isOpen() && m_body->hasRoomForBoth();
     const int width = isBeside ? m_body->width() / 2 : m_body->width();
     if (width >= wideTable)

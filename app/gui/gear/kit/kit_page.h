@@ -43,7 +43,7 @@ protected:
 private:
     void build();
     QLayout* buildHead();
-    QLayout* buildFilters();
+    QWidget* buildFilters();
     QWidget* buildList();
     void connectParts();
     void connectTable();
@@ -53,7 +53,7 @@ private:
     void showFound();
     void showTicked();
     void sortBy(int column);
-    void adaptColumns();
+    void adaptToBody();
     void open(const QString& code);
     void openNewKit();
     void leave();
@@ -67,6 +67,7 @@ private:
     ChoiceBox* m_kitType;
     ChoiceBox* m_order;
     QCheckBox* m_backwards;
+    QWidget* m_filters = nullptr;
     QLabel* m_count;
     KitSeveralPanel* m_several;
     PlainTableModel* m_rows;

@@ -32,6 +32,7 @@ public:
         : CellField(sheet, column, parent)
         , m_edit(new QLineEdit(this)) {
         setInput(m_edit);
+        m_edit->setPlaceholderText(choiceInWords(column, std::string(column.byDefault)));
         if (column.type == core::CellType::Tag) askForCode(*m_edit);
         connect(m_edit, &QLineEdit::textChanged, this, &CellField::edited);
     }
@@ -97,7 +98,9 @@ public:
         m_box->takeRoom(4);
         setInput(m_box);
         const std::string usual(column.byDefault);
-        m_box->addItem(usual.empty() ? tr("not said") : tr("%1 (as usual)").arg(choiceInWords(column, usual)),
+        const QString none = column.name == "kind" ? CellField::tr("which kind?") : CellField::tr("not said");
+        m_box->addItem(usual.empty() ? none
+                                     : CellField::tr("%1 (as usual)").arg(choiceInWords(column, usual)),
                        QString());
         for (const std::string_view choice : column.choices)
             m_box->addItem(choiceInWords(column, std::string(choice)), text(std::string(choice)));
@@ -168,12 +171,17 @@ void CellField::setInput(QWidget* input) {
     m_rows->addLayout(row);
     m_rows->addWidget(m_refusal);
     setUnit(unitOf(m_sheet, m_column.name));
+    input->setToolTip(hint());
+}
+
+QString CellField::hint() const {
+    return hintOf(m_sheet, m_column.name);
 }
 
 void CellField::setUnit(const QString& unit) {
     m_unit->setText(unit);
     m_unit->setVisible(!unit.isEmpty());
-    m_input->setAccessibleDescription(unit);
+    m_input->setAccessibleDescription(hint().isEmpty() ? unit : hint());
 }
 
 void CellField::setStored(const std::string& cell) {
@@ -195,7 +203,10 @@ std::string CellField::cell() const {
 void CellField::refuse(const QString& reason) {
     m_refusal->setText(reason);
     m_refusal->setVisible(!reason.isEmpty());
-    m_input->setAccessibleDescription(reason.isEmpty() ? m_unit->text() : reason);
+    if (reason.isEmpty())
+        setUnit(m_unit->text());
+    else
+        m_input->setAccessibleDescription(reason);
 }
 
 QString CellField::refusal() const {

@@ -35,6 +35,7 @@ public:
     /// What the keyboard goes to.
     QWidget* input() const { return m_input; }
     void setUnit(const QString& unit);
+    QString hint() const; ///< how it is written; empty: that goes without saying
 
 signals:
     void edited();

@@ -2,7 +2,6 @@
 
 #include "app/gui/gear/register/cell_field.h"
 #include "app/gui/gear/register/rule_sentence.h"
-#include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/errors.h"
@@ -69,8 +68,6 @@ void RowForm::begin(core::SheetId id, bool isNew, const std::vector<std::string>
 void RowForm::addToGrid(CellField& field, int row) {
     auto* grid = static_cast<QGridLayout*>(m_body->layout());
     const core::Column& column = field.column();
-    const QString hint = hintOf(m_sheet, column.name);
-    if (!hint.isEmpty()) field.input()->setToolTip(hint);
     if (column.type == core::CellType::YesNo) { // it has its word itself
         grid->addWidget(&field, row, 1);
         return;
@@ -152,14 +149,22 @@ QStringList RowForm::refuse(const std::vector<core::RejectedRow>& rejected, bool
         else if ((all || at->isEdited()) && at->refusal().isEmpty())
             at->refuse(reason);
     }
+    if (m_sentence) m_sentence->fitGaps();
     return others;
+}
+
+QString RowForm::hint() const {
+    for (const CellField* each : m_fields)
+        if (each->input()->hasFocus()) return each->hint();
+    return {};
 }
 
 void RowForm::takeKeyboard() {
     if (m_fields.empty()) return;
     const auto refused = std::find_if(m_fields.begin(), m_fields.end(),
                                       [](const CellField* each) { return !each->refusal().isEmpty(); });
-    CellField* to = refused == m_fields.end() ? m_fields.front() : *refused;
+    CellField* first = field("rule") ? field("rule") : m_fields.front(); // a new rule begins with its name
+    CellField* to = refused == m_fields.end() ? first : *refused;
     to->input()->setFocus(Qt::OtherFocusReason);
 }
 

@@ -44,6 +44,7 @@ public:
     QStringList refuse(const std::vector<core::RejectedRow>& rejected, bool all);
     CellField* field(std::string_view column) const; ///< null: not asked here
     void takeKeyboard();                             ///< to the first refused field, else to the first
+    QString hint() const; ///< of the field that has the keyboard; empty: there is none
 
 signals:
     void cellEdited(); ///< something was typed or chosen

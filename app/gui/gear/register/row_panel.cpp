@@ -2,6 +2,7 @@
 
 #include "app/gui/gear/manifests/side_scroll.h"
 #include "app/gui/gear/register/rule_days.h"
+#include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
@@ -12,6 +13,7 @@
 #include "core/club/club_answers.h"
 #include "core/club/club_register.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -39,6 +41,7 @@ RowPanel::RowPanel(GearTools given, const QByteArray& prefix, QWidget* parent)
     , m_others(wordsLabel(this, "look", prefix + "RefusedLabel"))
     , m_effects(wordsLabel(this, "remark", prefix + "EffectsLabel"))
     , m_days(wordsLabel(this, "quiet", prefix + "RuleDaysLabel"))
+    , m_hint(wordsLabel(this, "footnote", prefix + "HintOfCellLabel"))
     , m_buttons(new QHBoxLayout)
     , m_save(wordsButton(this, tr("Save"), prefix + "SaveButton", true))
     , m_discard(wordsButton(this, tr("Discard changes"), prefix + "DiscardButton"))
@@ -48,9 +51,15 @@ RowPanel::RowPanel(GearTools given, const QByteArray& prefix, QWidget* parent)
     m_wait->setInterval(waitMs);
     connect(m_wait, &QTimer::timeout, this, &RowPanel::plan);
     connect(m_form, &RowForm::cellEdited, this, &RowPanel::edited);
+    connect(qApp, &QApplication::focusChanged, this, [this] { m_hint->setText(m_form->hint()); });
     connect(m_save, &QPushButton::clicked, this, &RowPanel::save);
     connect(m_discard, &QPushButton::clicked, this, &RowPanel::discard);
     adapt();
+}
+
+/// Its fields go after it, and the keyboard leaves them then.
+RowPanel::~RowPanel() {
+    qApp->disconnect(this);
 }
 
 void RowPanel::build(const QByteArray& prefix) {
@@ -63,6 +72,7 @@ void RowPanel::build(const QByteArray& prefix) {
     column->addWidget(m_effects);
     column->addWidget(m_days);
     column->addStretch(1);
+    m_hint->setMinimumHeight(m_hint->fontMetrics().height()); // nothing moves when it says something
     m_buttons->setSpacing(spaceUnit);
     m_buttons->addStretch(1);
     m_buttons->addWidget(m_discard);
@@ -74,6 +84,7 @@ void RowPanel::build(const QByteArray& prefix) {
     auto* scroll = new SideScroll(held, this);
     scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     layout->addWidget(scroll, 1);
+    layout->addWidget(m_hint);
     layout->addWidget(saidLabel(prefix + "RowSaidLabel"));
     layout->addLayout(m_buttons);
 }
@@ -86,18 +97,15 @@ NamesOfColumns namesFor(const core::Club& club, core::SheetId id) {
         if (column.type == core::CellType::Name && column.refersTo)
             for (const core::Cells& row : register_.rows(*column.refersTo))
                 names[std::string(column.name)] << text(row[0]);
-    const auto addOf = [&](core::SheetId from, int at, const std::string& to) {
+    const auto addOf = [&](core::SheetId from, const std::string& column) {
+        const auto at = static_cast<std::size_t>(core::sheet(from).indexOf(column));
         for (const core::Cells& row : register_.rows(from))
-            if (const QString word = text(row[static_cast<std::size_t>(at)]); !word.isEmpty())
-                names[to] << word;
-        names[to].removeDuplicates();
+            if (const QString word = text(row[at]); !word.isEmpty()) names[column] << word;
+        names[column].removeDuplicates();
     };
-    if (id == core::SheetId::Boats) addOf(core::SheetId::Boats, 1, "boat_class");
-    if (id == core::SheetId::LifeRules) {
-        addOf(core::SheetId::LifeRules, 1, "part");
-        addOf(core::SheetId::LifeRules, 6, "event");
-    }
-    if (id == core::SheetId::Parts) addOf(core::SheetId::LifeRules, 1, "part");
+    if (id == core::SheetId::Boats) addOf(core::SheetId::Boats, "boat_class");
+    if (id == core::SheetId::LifeRules || id == core::SheetId::Parts) addOf(core::SheetId::LifeRules, "part");
+    if (id == core::SheetId::LifeRules) addOf(core::SheetId::LifeRules, "event");
     if (id == core::SheetId::Items)
         for (const core::Cells& row : register_.rows(core::SheetId::Sizes))
             names["size of " + core::foldName(row[0])] << text(row[1]);
@@ -133,10 +141,19 @@ void RowPanel::begin(core::SheetId sheet, const QString& heading) {
     m_others->hide();
     m_effects->hide();
     m_days->hide();
+    tabThroughPage();
     readNames();
     adapt();
     m_wait->stop();
     if (isChanged() || isRule(sheet)) plan();
+}
+
+/// The fields are new: Tab goes through them where they stand on the page.
+void RowPanel::tabThroughPage() {
+    QWidget* page = this;
+    while (page->parentWidget() && !qobject_cast<GearPage*>(page))
+        page = page->parentWidget();
+    tabAsLaidOut(*page);
 }
 
 void RowPanel::close() {
@@ -285,13 +302,14 @@ void RowPanel::lookAgain(const core::Error& error) {
     const core::Sheet& sheet = core::sheet(m_sheet);
     core::Cells key(m_row.begin(), m_row.begin() + sheet.keyColumns);
     ask([id = m_sheet, key](core::Club& club) { return club.register_().row(id, key); },
-        [this, opened = m_opened](const std::optional<core::Cells>& row) {
+        [this, opened = m_opened, error](const std::optional<core::Cells>& row) {
             if (opened != m_opened || !row || *row == m_row) return;
             const auto typed = m_form->typed();
             m_row = *row;
             m_form->setStored(m_row);
             m_form->setTyped(typed);
             adapt();
+            sayError(error); // what is typed over it takes the sentence away
         });
 }
 

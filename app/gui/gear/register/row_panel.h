@@ -24,6 +24,7 @@ class RowPanel : public GearPart {
 public:
     /// `prefix` of the names of its parts.
     RowPanel(GearTools tools, const QByteArray& prefix, QWidget* parent);
+    ~RowPanel() override;
 
     /// A row that is there; `heading` names it.
     void open(core::SheetId sheet, const core::Cells& row, const QString& heading);
@@ -52,6 +53,7 @@ private:
 
     void build(const QByteArray& prefix);
     void begin(core::SheetId sheet, const QString& heading);
+    void tabThroughPage();
     void readNames();
     void edited();
     core::RegisterEdit edit() const;
@@ -81,6 +83,7 @@ private:
     QLabel* m_others; ///< reasons that have no field
     QLabel* m_effects;
     QLabel* m_days;
+    QLabel* m_hint; ///< how the cell is written that has the keyboard
     QBoxLayout* m_buttons;
     QPushButton* m_save;
     QPushButton* m_discard;

@@ -33,12 +33,15 @@ QString beginningOf(const std::string& kind) {
     return RuleText::tr("{kind}");
 }
 
-/// How wide a gap is, in letters; 0: as its field likes.
+constexpr int marginsOfField = 48, widthOfReason = 360; // pixels
+
+/// How wide a gap is, in letters.
 int lettersOf(std::string_view column) {
     if (column == "n" || column == "lead_days") return 4;
-    if (column == "steps" || column == "tolerance") return 8;
-    if (column == "source") return 20;
-    return column == "kind" || column == "severity" || column == "undated" ? 11 : 13;
+    if (column == "steps" || column == "tolerance") return 12;
+    if (column == "source") return 28;
+    if (column == "kind") return 20;
+    return column == "severity" || column == "undated" ? 16 : 13;
 }
 
 } // namespace
@@ -61,10 +64,6 @@ RuleSentence::RuleSentence(std::vector<CellField*> fields, QWidget* parent)
     , m_fields(std::move(fields))
     , m_kind("none yet")
     , m_flow(new FlowLayout(parent)) {
-    for (CellField* each : m_fields) {
-        const QString hint = hintOf(core::SheetId::LifeRules, each->column().name);
-        if (!hint.isEmpty()) each->input()->setToolTip(hint);
-    }
     connect(field("kind"), &CellField::edited, this, &RuleSentence::adapt);
     adapt();
 }
@@ -80,7 +79,12 @@ bool RuleSentence::asks(std::string_view column) const {
 }
 
 void RuleSentence::addWords(const QString& words) {
-    for (const QString& word : words.split(' ', Qt::SkipEmptyParts)) {
+    QStringList all = words.split(' ', Qt::SkipEmptyParts);
+    if (all.size() > 1 && all.front().size() == 1 && !all.front().at(0).isLetterOrNumber()) {
+        all[1].prepend(all.front() + ' '); // a mark begins no line
+        all.removeFirst();
+    }
+    for (const QString& word : all) {
         QLabel* label = wordsLabel(&m_parent, "remark", "ruleWord");
         label->setWordWrap(false);
         label->setText(word);
@@ -92,11 +96,18 @@ void RuleSentence::addWords(const QString& words) {
 
 void RuleSentence::addGap(CellField& gap) {
     m_asked.emplace_back(gap.column().name);
-    const int letters = lettersOf(gap.column().name);
-    const int units = gap.column().name == "n" ? 9 : 0;
-    gap.setMinimumWidth(gap.fontMetrics().averageCharWidth() * (letters + units) + 56);
     m_flow->addWidget(&gap);
     gap.show();
+}
+
+/// As wide as what stands in it; a reason beneath needs room to be read.
+void RuleSentence::fitGaps() {
+    for (CellField* gap : m_fields) {
+        if (gap->column().type == core::CellType::YesNo) continue;
+        const int letters = lettersOf(gap->column().name) + (gap->column().name == "n" ? 8 : 0);
+        const int width = gap->input()->fontMetrics().averageCharWidth() * letters + marginsOfField;
+        gap->setFixedWidth(gap->refusal().isEmpty() ? width : std::max(width, widthOfReason));
+    }
 }
 
 void RuleSentence::adapt() {
@@ -124,6 +135,7 @@ void RuleSentence::adapt() {
     addWords(sentence.mid(at));
     for (CellField* each : m_fields)
         if (!asks(each->column().name)) each->hide();
+    fitGaps();
     tabAsLaidOut(m_parent);
 }
 

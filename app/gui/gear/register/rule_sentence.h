@@ -21,7 +21,8 @@ public:
     /// `parent` has the fields and gets the layout.
     RuleSentence(std::vector<CellField*> fields, QWidget* parent);
 
-    void adapt(); ///< to the kind of rule that is chosen
+    void adapt();   ///< to the kind of rule that is chosen
+    void fitGaps(); ///< when a cell was refused, or is no more
     bool asks(std::string_view column) const;
 
 private:
