@@ -7,7 +7,6 @@
 #include <QKeyEvent>
 #include <QPushButton>
 #include <QResizeEvent>
-#include <QVBoxLayout>
 
 namespace app {
 
@@ -16,27 +15,23 @@ BesideOrOver::BesideOrOver(const QByteArray& prefix, QWidget* list, QWidget* sid
     : QWidget(parent)
     , m_list(list)
     , m_side(side)
-    , m_sideAndBack(new QWidget(this))
-    , m_back(wordsButton(m_sideAndBack, tr("Back to the list"), prefix + "BackButton"))
+    , m_back(wordsButton(this, tr("Back to the list"), prefix + "BackButton"))
     , m_widthForBoth(widthForBoth) {
-    auto* beside = new QVBoxLayout(m_sideAndBack);
-    beside->setContentsMargins(0, 0, 0, 0);
-    beside->setSpacing(spaceUnit);
-    beside->addWidget(m_back, 0, Qt::AlignLeft);
-    beside->addWidget(m_side, 1);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(3 * spaceUnit);
     layout->setSizeConstraint(QLayout::SetNoConstraint);
     layout->addWidget(m_list, 11);
-    layout->addWidget(m_sideAndBack, 10);
-    m_sideAndBack->hide();
+    layout->addWidget(m_side, 10);
+    m_side->hide();
+    m_back->hide();
     connect(m_back, &QPushButton::clicked, this, &BesideOrOver::leave);
 }
 
 QSize BesideOrOver::minimumSizeHint() const {
-    const QSize side = m_isOpen ? m_sideAndBack->minimumSizeHint() : QSize();
-    return m_list->minimumSizeHint().expandedTo(side);
+    const QSize side = m_isOpen ? m_side->minimumSizeHint() : QSize();
+    const QSize list = isOver() ? QSize() : m_list->minimumSizeHint();
+    return list.expandedTo(side);
 }
 
 void BesideOrOver::open() {
@@ -56,11 +51,12 @@ void BesideOrOver::leave() {
 
 void BesideOrOver::arrange() {
     const bool isListShown = !isOver();
-    if (m_list->isHidden() == !isListShown && m_sideAndBack->isHidden() == !m_isOpen) return;
+    if (m_list->isHidden() == !isListShown && m_side->isHidden() == !m_isOpen) return;
     // First what comes into view: with nothing in view the keyboard would go to another page's part.
-    if (m_isOpen) m_sideAndBack->show();
+    if (m_isOpen) m_side->show();
     m_list->setVisible(isListShown);
-    m_sideAndBack->setVisible(m_isOpen);
+    m_side->setVisible(m_isOpen);
+    m_back->setVisible(m_isOpen);
     updateGeometry();
     emit arranged();
 }

@@ -3,12 +3,11 @@
 #include <QWidget>
 
 class QPushButton;
-class QVBoxLayout;
 
 namespace app {
 
-/// A list and what is opened from it: beside it where there is room, over it where there is not. "Back to the
-/// list", or Escape, leaves it.
+/// A list and what is opened from it: beside it where there is room, over it where there is not. Its button,
+/// or Escape, leaves it.
 class BesideOrOver : public QWidget {
     Q_OBJECT
 
@@ -19,6 +18,8 @@ public:
 
     void open();  ///< what is at the side comes into view
     void close(); ///< the list alone
+    /// "Back to the list", for the page to put where it has room; in view while something is open.
+    QPushButton* backButton() const { return m_back; }
     bool isOpen() const { return m_isOpen; }
     bool isOver() const { return m_isOpen && !hasRoomForBoth(); }
     bool hasRoomForBoth() const { return width() >= m_widthForBoth; }
@@ -38,7 +39,6 @@ private:
 
     QWidget* m_list;
     QWidget* m_side;
-    QWidget* m_sideAndBack;
     QPushButton* m_back;
     int m_widthForBoth;
     bool m_isOpen = false;

@@ -250,9 +250,11 @@ void PlainTable::fitOnce() {
         if (!isColumnHidden(column)) setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
 }
 
-/// Takes `excess` off the widest columns, so that none is cut before the wider ones; a number is never cut.
-/// What could not be taken off is left.
+/// Takes `excess` off the widest columns, so that none is cut before the wider ones; a number is never cut,
+/// and marks are no words. What could not be taken off is left.
 int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
+    const int marks = m_model.isTickable() ? tickColumn + markColumn : 0;
+    widths.front() -= marks;
     while (excess > 0) {
         int widest = -1;
         for (int column = 0; column < m_model.columnCount(); ++column)
@@ -261,6 +263,7 @@ int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
         --widths[widest];
         --excess;
     }
+    widths.front() += marks;
     return excess;
 }
 

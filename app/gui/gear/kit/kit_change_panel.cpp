@@ -38,7 +38,7 @@ KitChangePanel::KitChangePanel(GearTools given, QWidget* parent)
     , m_row(new RowPanel(tools(), "kitChange", this))
     , m_lines(new RowListModel(this))
     , m_parts(new RowList(*m_lines, this))
-    , m_back(wordsButton(m_row, tr("Back to the item"), "kitChangeBackButton"))
+    , m_back(wordsButton(m_row, tr("Back"), "kitChangeBackButton"))
     , m_newPart(wordsButton(m_row, tr("New part…"), "kitNewPartButton")) {
     build();
     connect(m_back, &QPushButton::clicked, this, &KitChangePanel::left);

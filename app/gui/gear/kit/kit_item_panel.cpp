@@ -60,7 +60,10 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
                                  tr("Reinstate it"), this)) {
     build();
     connect(m_change, &QPushButton::clicked, this, &KitItemPanel::change);
-    connect(m_changing, &KitChangePanel::left, this, &KitItemPanel::endChange);
+    connect(m_changing, &KitChangePanel::left, this, [this] {
+        closeForm();
+        m_change->setFocus(Qt::OtherFocusReason);
+    });
     connect(m_changing, &KitChangePanel::changed, this, &KitItemPanel::settle);
     connect(m_print, &QPushButton::clicked, this, [this] {
         saveTags(tools(), *this, {m_code.toStdString()},
@@ -127,10 +130,9 @@ void KitItemPanel::change() {
     m_changing->open(m_code.toStdString());
 }
 
-void KitItemPanel::endChange() {
+void KitItemPanel::closeForm() {
     m_changing->close();
     m_views->setCurrentIndex(0);
-    m_change->setFocus(Qt::OtherFocusReason);
 }
 
 void KitItemPanel::open(const QString& code) {
@@ -138,8 +140,7 @@ void KitItemPanel::open(const QString& code) {
         say({});
         m_writeOff->clear();
         m_reinstate->begin();
-        m_changing->close();
-        m_views->setCurrentIndex(0);
+        closeForm();
     }
     m_code = code;
     refresh();

@@ -29,7 +29,8 @@ public:
     explicit KitItemPanel(GearTools tools, QWidget* parent = nullptr);
 
     void open(const QString& code);
-    void refresh(); ///< reads that item anew
+    void refresh();   ///< reads that item anew
+    void closeForm(); ///< shows the item itself again; what was half written is kept
     const std::optional<ItemAnswer>& answer() const { return m_answer; }
 
 signals:
@@ -41,7 +42,6 @@ private:
     QWidget* buildView();
     QLayout* buildButtons();
     void change();
-    void endChange();
     void take(std::optional<ItemAnswer> answer);
     void replaceTag();
     void release();

@@ -65,8 +65,8 @@ KitPage::KitPage(GearTools given, QWidget* parent)
 void KitPage::build() {
     m_side->addWidget(m_item);
     m_side->addWidget(m_new);
-    m_body = new BesideOrOver("kit", buildList(), m_side, widthForItemBeside, this);
     QVBoxLayout& layout = column(2 * spaceUnit);
+    m_body = new BesideOrOver("kit", buildList(), m_side, widthForItemBeside, this);
     layout.addLayout(buildHead());
     layout.addWidget(buildFilters());
     layout.addWidget(m_body, 1);
@@ -84,6 +84,7 @@ QLayout* KitPage::buildHead() {
     connect(newKit, &QPushButton::clicked, this, &KitPage::openNewKit);
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
+    head->addWidget(m_body->backButton());
     head->addWidget(m_typed, 1);
     head->addWidget(newKit);
     return head;
@@ -115,11 +116,10 @@ QWidget* KitPage::buildFilters() {
     auto* row = new QHBoxLayout(m_filters);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(spaceUnit);
-    for (ChoiceBox* box : {m_state, m_home, m_kitType, m_order}) {
+    for (ChoiceBox* box : {m_state, m_home, m_kitType}) {
         box->takeRoom(4);
         row->addWidget(box, 1);
     }
-    row->addWidget(m_backwards);
     return m_filters;
 }
 
@@ -133,7 +133,12 @@ QWidget* KitPage::buildList() {
     auto* rows = new QVBoxLayout(list);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(spaceUnit);
-    rows->addWidget(m_count);
+    auto* order = new QHBoxLayout;
+    order->setSpacing(spaceUnit);
+    order->addWidget(m_count, 1);
+    order->addWidget(m_order);
+    order->addWidget(m_backwards);
+    rows->addLayout(order);
     rows->addWidget(m_several);
     rows->addWidget(m_table, 1);
     return list;
@@ -192,7 +197,7 @@ void KitPage::adaptToBody() {
     if (width >= wideTable)
         m_table->leaveOut(std::set<int>{});
     else if (width >= middlingTable)
-        m_table->leaveOut(std::set<int>{serialColumn});
+        m_table->leaveOut(std::set<int>{ownerColumn, serialColumn});
     else
         m_table->leaveOut(std::set<int>{ownerColumn, serialColumn, tagColumn});
 }
@@ -216,12 +221,13 @@ bool KitPage::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void KitPage::refresh() {
-    read([today = today()](core::Club& club) { return readKit(club, today); },
-         [this](std::vector<KitLine> kit) { take(std::move(kit)); });
+    // Its words are made on the club's thread, too: of a region's kit they take a while.
+    read([today = today()](core::Club& club) { return KitList(readKit(club, today)); },
+         [this](KitList list) { take(std::move(list)); });
 }
 
-void KitPage::take(std::vector<KitLine> kit) {
-    m_list = KitList(std::move(kit));
+void KitPage::take(KitList list) {
+    m_list = std::move(list);
     fillFilters();
     {
         const QSignalBlocker quiet(m_table);
@@ -348,6 +354,7 @@ void KitPage::openNewKit() {
 
 void KitPage::leave() {
     m_code.clear();
+    m_item->closeForm();
     m_body->close();
 }
 

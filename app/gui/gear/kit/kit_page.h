@@ -47,7 +47,7 @@ private:
     QWidget* buildList();
     void connectParts();
     void connectTable();
-    void take(std::vector<KitLine> kit);
+    void take(KitList list);
     void fillFilters();
     KitChoice choice() const;
     void showFound();

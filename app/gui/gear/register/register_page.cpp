@@ -29,7 +29,7 @@ namespace {
 
 using core::SheetId;
 
-constexpr int widthForBoth = 960; ///< of the table and a form beside it
+constexpr int widthForBoth = 1200; ///< of the table and a form beside it: a rule's sentence needs half
 
 /// The row of a tag among boats and people, by its key in the table.
 std::pair<SheetId, QString> rowOfTag(const core::ClubRegister& register_, const std::string& code) {
@@ -69,13 +69,12 @@ void RegisterPage::build() {
     m_typed->installEventFilter(this);
     m_table->setObjectName("registerTable");
     m_table->setAccessibleName(tr("rows of the register"));
+    m_body = new BesideOrOver("register", buildList(), buildSide(), widthForBoth, this);
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
+    head->addWidget(m_body->backButton());
     head->addWidget(m_sheet);
     head->addWidget(m_typed, 1);
-    for (QPushButton* button : {m_new, m_newSize, m_newRule})
-        head->addWidget(button);
-    m_body = new BesideOrOver("register", buildList(), buildSide(), widthForBoth, this);
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(head);
     layout.addWidget(m_body, 1);
@@ -86,8 +85,15 @@ QWidget* RegisterPage::buildList() {
     auto* list = new QWidget(this);
     auto* rows = new QVBoxLayout(list);
     rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(spaceUnit);
     rows->addWidget(m_hint);
     rows->addWidget(m_table, 1);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(spaceUnit);
+    for (QPushButton* button : {m_new, m_newSize, m_newRule})
+        buttons->addWidget(button);
+    buttons->addStretch(1);
+    rows->addLayout(buttons);
     return list;
 }
 
@@ -109,6 +115,9 @@ void RegisterPage::connectParts() {
         showTable();
     });
     connect(m_typed, &QLineEdit::textChanged, this, &RegisterPage::showTable);
+    connect(m_typed, &QLineEdit::textEdited, this, [this] {
+        if (m_body->isOver()) m_body->close(); // the list is what is searched
+    });
     connect(m_typed, &QLineEdit::returnPressed, this, [this] {
         if (m_model->rowCount() > 0) openRow(m_model->shown(0).key);
     });

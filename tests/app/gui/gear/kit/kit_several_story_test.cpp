@@ -240,7 +240,8 @@ TEST_F(KitTable, aPartIsARowOfItsOwn) {
     typeInto("cell_part", "aerial");
     typeInto("cell_serial", "A-1");
     pressButton("kitChangeSaveButton");
-    EXPECT_EQ(storedCell(core::SheetId::Parts, {"KGNNWAZAVX", "aerial"}, "serial"), "A-1");
+    EXPECT_EQ(storedCell(core::SheetId::Parts, {"KGNNWAZAVX", "aerial"}, "serial"), "A-1")
+        << textOf("kitChangeRowSaidLabel").toStdString() << refusal("part").toStdString();
     pressButton("kitChangeBackButton");
     EXPECT_TRUE(child("kitItemList")->isVisible());
 }
