@@ -19,6 +19,9 @@ int main(int argc, char** argv) {
     app::addLogClose(line);
     app::addHistory(line);
     app::addVerify(line);
+    app::addAdd(line);
+    app::addChange(line);
+    app::addMove(line);
     app::addRename(line);
     app::addErase(line);
     app::addBackup(line);

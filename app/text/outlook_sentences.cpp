@@ -3,12 +3,10 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
-#include "core/answers/outlook.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <set>
 
 namespace app {
 namespace {
@@ -17,109 +15,85 @@ struct OutlookText {
     Q_DECLARE_TR_FUNCTIONS(Outlook)
 };
 
-QString kitSentence(const core::KitAtHomeChange& change) {
-    const QString boat = text(change.boat), kit = text(change.kitType);
-    if (!change.after) return OutlookText::tr("%1 will not be asked for its %2 any more.").arg(boat, kit);
-    const core::KitAtHome& after = *change.after;
-    if (after.there >= after.wanted)
-        return OutlookText::tr("%1 will have all it needs of: %2.").arg(boat, kit);
-    if (after.there == 0) return OutlookText::tr("%1 will have no %2.").arg(boat, kit);
-    return OutlookText::tr("%1 will have %2 of the %3 it needs of: %4.")
+constexpr std::size_t mostNamed = 3;
+
+QString kitSentence(const core::KitAtHomeChange& kit) {
+    const QString boat = text(kit.boat), kitType = text(kit.kitType);
+    if (!kit.after) return OutlookText::tr("%1 will not be asked for %2").arg(boat, kitType);
+    if (kit.after->there == 0 && kit.after->wanted > 0)
+        return OutlookText::tr("%1 will have no %2").arg(boat, kitType);
+    return OutlookText::tr("%1 will have %2 of %3: %4")
         .arg(boat)
-        .arg(after.there)
-        .arg(after.wanted)
-        .arg(kit);
+        .arg(kit.after->there)
+        .arg(kit.after->wanted)
+        .arg(kitType);
 }
 
-/// The first reason that was none before.
-QString newReason(const core::ConditionChange& change) {
-    QStringList before;
-    if (change.before)
-        for (const core::NotReadyReason& reason : change.before->reasons)
-            before << reasonOf(reason);
-    for (const core::NotReadyReason& reason : change.after->reasons)
-        if (const QString words = reasonOf(reason); !before.contains(words)) return words;
-    return {};
+QString boatSentence(const core::ConditionChange& boat, core::CalendarDay today) {
+    if (!boat.after) return OutlookText::tr("%1 will not be on the board").arg(text(boat.boat));
+    QStringList reasons;
+    for (const core::NotReadyReason& reason : boat.after->reasons)
+        reasons << reasonOf(reason);
+    const QString condition = conditionOf(*boat.after, today);
+    return OutlookText::tr("%1 will be %2")
+        .arg(text(boat.boat), reasons.isEmpty() ? condition : listed(reasons));
 }
 
-QString boatSentence(const core::ConditionChange& change) {
-    using Kind = core::BoatCondition::Kind;
-    const QString boat = text(change.boat);
-    if (!change.after) return OutlookText::tr("%1 will not be on the board any more.").arg(boat);
-    if (!change.before) return OutlookText::tr("%1 will be on the board.").arg(boat);
-    if (change.after->kind == Kind::KitReady) return OutlookText::tr("%1 will be kit ready.").arg(boat);
-    const QString reason = newReason(change);
-    if (change.before->kind == Kind::KitReady)
-        return OutlookText::tr("%1 will not be kit ready any more. %2").arg(boat, reason).trimmed();
-    return reason.isEmpty() ? OutlookText::tr("%1 will have fewer reasons not to be kit ready.").arg(boat)
-                            : OutlookText::tr("%1: %2").arg(boat, reason);
+QString dayInWords(const std::optional<core::RuleDue>& due, core::CalendarDay today) {
+    return due ? dueInWords(*due, today) : OutlookText::tr("not asked");
 }
 
-/// Days that move one way: of how many things, and the earliest that comes of it.
-struct Moved {
-    std::set<std::string> items;
-    std::optional<core::CalendarDay> first;
+QString dueSentence(const core::DueChange& due, core::CalendarDay today) {
+    const core::RuleDue& rule = due.after ? *due.after : *due.before;
+    return OutlookText::tr("%1 %2, %3: %4; so far: %5")
+        .arg(text(due.kitType), codeInWords(due.item.tag), ruleInWords(rule.rule),
+             dayInWords(due.after, today),
+             due.before ? dayInWords(due.before, today) : OutlookText::tr("not asked"));
+}
 
-    void add(const core::DueChange& change, const std::optional<core::RuleDue>& due) {
-        items.insert(change.item.id);
-        if (due && due->due && (!first || *due->due < *first)) first = due->due;
+/// The changes of one rule of one kit type.
+QStringList ruleSentences(const std::vector<const core::DueChange*>& changes, core::CalendarDay today) {
+    QStringList sentences;
+    if (changes.size() <= mostNamed) {
+        for (const core::DueChange* each : changes)
+            sentences << dueSentence(*each, today);
+        return sentences;
     }
-    int count() const { return static_cast<int>(items.size()); }
-};
-
-struct AllMoved {
-    Moved earlier, later, added, gone, undated;
-};
-
-AllMoved movedBy(const std::vector<core::DueChange>& changes) {
-    AllMoved moved;
-    for (const core::DueChange& change : changes) {
-        const auto dayOf = [](const std::optional<core::RuleDue>& due) {
-            return due ? due->due : std::optional<core::CalendarDay>();
-        };
-        const auto before = dayOf(change.before), after = dayOf(change.after);
-        if (change.after && change.after->state == core::DueState::Undated)
-            moved.undated.add(change, change.after);
-        else if (before && after && *before != *after)
-            (*after < *before ? moved.earlier : moved.later).add(change, change.after);
-        else if (!before && after)
-            moved.added.add(change, change.after);
-        else if (before && !after)
-            moved.gone.add(change, change.before);
-    }
-    return moved;
-}
-
-/// The two forms of a sentence of things that move, with the first day behind where there is one.
-void addMoved(QStringList& sentences, const Moved& moved, const char* one, const char* many) {
-    if (moved.items.empty()) return;
-    const QString things =
-        QCoreApplication::translate("Outlook", moved.count() == 1 ? one : many, nullptr, moved.count());
-    sentences << (moved.first ? OutlookText::tr("%1, the first on %2.").arg(things, inWords(*moved.first))
-                              : OutlookText::tr("%1.").arg(things));
+    const core::DueChange* first = nullptr;
+    for (const core::DueChange* each : changes)
+        if (each->after && each->after->due && (!first || *each->after->due < *first->after->due))
+            first = each;
+    const core::DueChange& one = first ? *first : *changes.front();
+    const QString rule = ruleInWords((one.after ? *one.after : *one.before).rule);
+    const QString count =
+        counted(static_cast<int>(changes.size()), QT_TRANSLATE_N_NOOP("Words", "%n thing with another day"),
+                QT_TRANSLATE_N_NOOP("Words", "%n things with another day"));
+    if (!first) return {OutlookText::tr("%1, %2: %3").arg(text(one.kitType), rule, count)};
+    return {OutlookText::tr("%1, %2: %3, the first %4")
+                .arg(text(one.kitType), rule, count, dayInWords(first->after, today))};
 }
 
 } // namespace
 
-QStringList effectsInWords(const core::OutlookChange& change) {
+QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay today) {
     QStringList sentences;
-    for (const core::KitAtHomeChange& each : change.kit)
-        sentences << kitSentence(each);
-    for (const core::ConditionChange& each : change.boats)
-        sentences << boatSentence(each);
-    AllMoved moved = movedBy(change.due);
-    addMoved(sentences, moved.earlier, QT_TRANSLATE_N_NOOP("Outlook", "%n thing falls due earlier"),
-             QT_TRANSLATE_N_NOOP("Outlook", "%n things fall due earlier"));
-    addMoved(sentences, moved.later, QT_TRANSLATE_N_NOOP("Outlook", "%n thing falls due later"),
-             QT_TRANSLATE_N_NOOP("Outlook", "%n things fall due later"));
-    addMoved(sentences, moved.added, QT_TRANSLATE_N_NOOP("Outlook", "%n thing gets a day to fall due"),
-             QT_TRANSLATE_N_NOOP("Outlook", "%n things get a day to fall due"));
-    moved.gone.first.reset(); // a day that is no more says nothing
-    addMoved(sentences, moved.gone, QT_TRANSLATE_N_NOOP("Outlook", "%n thing falls due no more"),
-             QT_TRANSLATE_N_NOOP("Outlook", "%n things fall due no more"));
-    addMoved(sentences, moved.undated,
-             QT_TRANSLATE_N_NOOP("Outlook", "%n thing has no date that the rule counts from"),
-             QT_TRANSLATE_N_NOOP("Outlook", "%n things have no date that the rule counts from"));
+    for (const core::KitAtHomeChange& kit : change.kit)
+        sentences << kitSentence(kit);
+    for (const core::ConditionChange& boat : change.boats)
+        sentences << boatSentence(boat, today);
+    std::vector<std::pair<QString, std::vector<const core::DueChange*>>> rules;
+    for (const core::DueChange& due : change.due) {
+        const core::LifeRule& rule = (due.after ? *due.after : *due.before).rule;
+        const QString key = text(due.kitType) + '\n' + text(rule.part) + '\n' + text(rule.name);
+        const auto known =
+            std::find_if(rules.begin(), rules.end(), [&](const auto& each) { return each.first == key; });
+        if (known == rules.end())
+            rules.push_back({key, {&due}});
+        else
+            known->second.push_back(&due);
+    }
+    for (const auto& [key, changes] : rules)
+        sentences << ruleSentences(changes, today);
     return sentences;
 }
 

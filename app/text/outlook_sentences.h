@@ -1,15 +1,17 @@
 #pragma once
 
-#include <QStringList>
+#include "core/answers/outlook.h"
+#include "core/base/calendar_day.h"
 
-namespace core {
-struct OutlookChange;
-} // namespace core
+#include <QStringList>
 
 namespace app {
 
-/// What a change of the register does to boats and days, a sentence each: "Dabchick will have no knife.", "3
-/// things fall due earlier, the first on 1 March 2027.". Empty: nothing.
-QStringList effectsInWords(const core::OutlookChange& change);
+// What a change of the register changes, before it is saved.
+
+/// A sentence each, without a full stop: kit that a boat will lack ("Dabchick will have no knife"), boats of
+/// another condition, days that move. Of more than three things of one rule only the number and the first
+/// day.
+QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay today);
 
 } // namespace app

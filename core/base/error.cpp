@@ -116,6 +116,7 @@ constexpr std::array kinds{
 
     std::pair(Code::NobodyOfThatName, Kind::NotFound),
     std::pair(Code::CodesUnreadable, Kind::FileMissing),
+    std::pair(Code::CodesCutOff, Kind::DiskFailed),
     std::pair(Code::PointsFileUnreadable, Kind::FileMissing),
     std::pair(Code::FileNotSaved, Kind::DiskFailed),
     std::pair(Code::SheetNotSaved, Kind::DiskFailed),
@@ -123,6 +124,7 @@ constexpr std::array kinds{
     std::pair(Code::PictureFolderNotMade, Kind::DiskFailed),
     std::pair(Code::AnswerNotWritten, Kind::DiskFailed),
     std::pair(Code::RecordedAnswerNotWritten, Kind::DiskFailed),
+    std::pair(Code::MadeAnswerNotWritten, Kind::DiskFailed),
     std::pair(Code::RecordedWithoutSheet, Kind::DiskFailed),
 };
 

@@ -285,6 +285,7 @@ enum class ErrorCode : std::uint16_t {
     NobodyOfThatName,  ///< name
     TripNotAtReturn,
     CodesUnreadable,
+    CodesCutOff, ///< after some of them were recorded
     PointsFileUnreadable,
     PointsFileHeader,
     PointsFileRow,
@@ -306,6 +307,7 @@ enum class ErrorCode : std::uint16_t {
     PictureFolderNotMade, ///< what the system says
     AnswerNotWritten,
     RecordedAnswerNotWritten,
+    MadeAnswerNotWritten,
     RecordedWithoutSheet, ///< the club file; because of what kept the sheet
 
     EndOfCodes ///< no code: how many there are

@@ -28,7 +28,8 @@ struct ImportPlan;
 /// header, valid as long as this Club.
 ///
 /// What holds of every function of every face: what it writes is durable when it returns, and one that fails
-/// changes nothing. Names given are found without regard to case and outer blanks; codes may be typed
+/// changes nothing; what it answers is the club as of one moment, whatever other programs write meanwhile.
+/// Names given are found without regard to case and outer blanks; codes may be typed
 /// forgivingly. `Moment` says when something is done; rules never look at a clock. Functions that return a
 /// Result never throw; the others throw StoreFailure when the file fails beneath them. Not for sharing
 /// between threads: each thread opens its own.

@@ -83,6 +83,7 @@ void ClubState::endUrgentOfWhole(Ledger& ledger, CalendarDay today) {
 }
 
 std::vector<BoatCondition> ClubAnswers::boatConditions(CalendarDay today) const {
+    const ReadSnapshot asOfNow(*m_state->database);
     const BoatReader reader(*m_state, today);
     std::vector<BoatOnRecord> boats;
     for (const Boat& boat : ClubRegister(*m_state).boats())
@@ -91,6 +92,7 @@ std::vector<BoatCondition> ClubAnswers::boatConditions(CalendarDay today) const 
 }
 
 std::vector<MissingItem> ClubAnswers::missingItems() const {
+    const ReadSnapshot asOfNow(*m_state->database);
     const RegisterStore& store = m_state->registerStore;
     std::vector<MissingOnRecord> missing;
     for (const std::string& code : store.codesEverMissing()) {
@@ -103,6 +105,7 @@ std::vector<MissingItem> ClubAnswers::missingItems() const {
 }
 
 std::vector<DueRow> ClubAnswers::dueList(CalendarDay today, int days) const {
+    const ReadSnapshot asOfNow(*m_state->database);
     const RegisterStore& store = m_state->registerStore;
     return dueListOf(store.allRecords(), store.allKitTypes(), today, days);
 }

@@ -59,6 +59,7 @@ Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event
 
 Result<EventTally> ClubEvents::tally(const std::string& event) const {
     return guarded([&]() -> Result<EventTally> {
+        const ReadSnapshot asOfNow(*m_state->database);
         const auto runs = runsOf(*m_state->database, event);
         if (runs.empty()) return Error{ErrorCode::NoSuchEvent, {event}};
         std::vector<Trip> trips;

@@ -28,6 +28,7 @@ LaunchOnRecord readLaunch(const ClubState& state, const SignOff& launch, const S
 
 Result<Evidence> ClubAnswers::evidence(const std::string& name, Instant on) const {
     return guarded([&]() -> Result<Evidence> {
+        const ReadSnapshot asOfNow(*m_state->database);
         const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
         const auto signOffs = checkTables::signOffsOf(*m_state->database, found->name);

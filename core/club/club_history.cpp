@@ -28,6 +28,7 @@ HistoryLine lineOf(const Fact& fact) {
 
 Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject) const {
     return guarded([&]() -> Result<std::vector<HistoryLine>> {
+        const ReadSnapshot asOfNow(*m_state->database);
         const RegisterStore& store = m_state->registerStore;
         Database& database = *m_state->database;
         const auto code = TagCode::parse(subject);

@@ -16,6 +16,7 @@ namespace core {
 
 Result<std::vector<LogEntry>> ClubLog::entries(const std::string& name) const {
     return guarded([&]() -> Result<std::vector<LogEntry>> {
+        const ReadSnapshot asOfNow(*m_state->database);
         std::vector<LogEntry> entries;
         if (name.empty()) {
             entries = m_state->registerStore.allLog();

@@ -53,20 +53,26 @@ ItemSeenLast readSeen(const ClubState& state, ItemRecord record, const KitOnHand
     return item;
 }
 
+Result<KitOnHandAnswer> readOnHand(ClubState& state, const MakeReadyQuestion& asked, CalendarDay today) {
+    const ReadSnapshot asOfNow(*state.database);
+    const ClubRegister known(state);
+    KitOnHandQuestion question = readClub(state, known, today);
+    if (const Outcome good = addAsked(asked, known, question); !good) return good.error();
+    std::vector<ItemSeenLast> items;
+    for (ItemRecord& record : worthPlacing(state.registerStore.allRecords(), question))
+        items.push_back(readSeen(state, std::move(record), question));
+    return kitOnHand(question, items);
+}
+
 } // namespace
 
 Result<MakeReadyPlan> ClubPlans::makeReady(const MakeReadyQuestion& asked, CalendarDay today) const {
     return guarded([&]() -> Result<MakeReadyPlan> {
-        const ClubRegister known(*m_state);
-        KitOnHandQuestion question = readClub(*m_state, known, today);
-        if (const Outcome good = addAsked(asked, known, question); !good) return good.error();
-        std::vector<ItemSeenLast> items;
-        for (ItemRecord& record : worthPlacing(m_state->registerStore.allRecords(), question))
-            items.push_back(readSeen(*m_state, std::move(record), question));
-        KitOnHandAnswer onHand = kitOnHand(question, items);
-        MakeReadyPlan plan = planMakeReady({std::move(onHand.boats), std::move(onHand.kit), asked.seconds});
-        plan.boatsOut = std::move(onHand.boatsOut);
-        plan.notPlaced = std::move(onHand.notPlaced);
+        auto onHand = readOnHand(*m_state, asked, today); // the plan takes its time, and needs no file
+        if (!onHand) return onHand.error();
+        MakeReadyPlan plan = planMakeReady({std::move(onHand->boats), std::move(onHand->kit), asked.seconds});
+        plan.boatsOut = std::move(onHand->boatsOut);
+        plan.notPlaced = std::move(onHand->notPlaced);
         return plan;
     });
 }

@@ -44,7 +44,10 @@ Error lineChanged(const ManifestLine& seen) {
 } // namespace
 
 Result<ManifestRecord> ClubManifests::read() const {
-    return guarded([&]() -> Result<ManifestRecord> { return m_state->registerStore.manifestRecord(); });
+    return guarded([&]() -> Result<ManifestRecord> {
+        const ReadSnapshot asOfNow(*m_state->database);
+        return m_state->registerStore.manifestRecord();
+    });
 }
 
 Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine& wanted,

@@ -71,7 +71,10 @@ Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, co
 
 Outcome ClubRegister::exportCsv(const std::filesystem::path& folder,
                                 const std::vector<std::string>& measuresOf) const {
-    return guarded([&] { return exportSheets(m_state->registerStore, folder, measuresOf); });
+    return guarded([&] {
+        const ReadSnapshot asOfNow(*m_state->database);
+        return exportSheets(m_state->registerStore, folder, measuresOf);
+    });
 }
 
 std::vector<Boat> ClubRegister::boats() const {

@@ -32,6 +32,7 @@ Outcome checked(const ReplacementQuestion& question) {
 }
 
 ReplacementInput inputOf(ClubState& state) {
+    const ReadSnapshot asOfNow(*state.database);
     const RegisterStore& store = state.registerStore;
     ReplacementInput input;
     input.kitTypes = store.allKitTypes();
@@ -50,6 +51,7 @@ Result<ReplacementPlan> ClubPlans::replacement(const ReplacementQuestion& questi
 }
 
 std::vector<KitLife> ClubPlans::kitLives(CalendarDay today) const {
+    const ReadSnapshot asOfNow(*m_state->database);
     return kitLivesOf(m_state->registerStore.allKitTypes(), m_state->registerStore.allRecords(), today);
 }
 

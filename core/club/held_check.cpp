@@ -11,7 +11,8 @@ bool HeldCheck::isCurrent(const std::string& check) const {
 const BoatCheckInput& HeldCheck::inputOf(const CheckRun& run, CalendarDay today) {
     if (!isCurrent(run.check)) {
         m_held.reset();
-        const std::int64_t mark = m_database.changeMark(); // before reading: what is written meanwhile shows
+        const ReadSnapshot asOfNow(m_database);
+        const std::int64_t mark = m_database.changeMark();
         m_held = Held{run.check, mark, m_store.inputOf(run, today)};
     }
     m_held->input.today = today;

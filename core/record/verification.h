@@ -14,6 +14,8 @@ struct MachineRecord {
     std::string name;    ///< the computer's; empty: unknown
     std::int64_t facts = 0;
     std::string head;      ///< hash of its newest fact
+    std::string first;     ///< instant at which its first fact was recorded, as it stands there
+    std::string newest;    ///< and its newest
     bool isSigned = false; ///< every fact is signed with the machine's key
 };
 

@@ -21,7 +21,7 @@ void ChainWalk::begin(const Fact& fact) {
     m_hash.clear();
     m_publicKey.clear();
     m_atUtc.clear();
-    MachineRecord machine{.machine = fact.machine};
+    MachineRecord machine{.machine = fact.machine, .first = fact.atUtc};
     const auto body = bodyOf(fact);
     const auto* begun = body && *body ? std::get_if<MachineBegun>(&**body) : nullptr;
     if (begun != nullptr && machineOf(begun->publicKey) == fact.machine) {
@@ -54,6 +54,7 @@ void ChainWalk::visit(const Fact& fact) {
     MachineRecord& machine = m_into.machines.back();
     ++machine.facts;
     machine.head = fact.hash;
+    machine.newest = fact.atUtc;
 }
 
 /// Each machine but the first goes on from a fact: were that one cut off, and all that is behind it, this

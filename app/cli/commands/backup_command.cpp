@@ -32,6 +32,7 @@ void sayCopy(const BackupOptions& options, const core::Verification& found) {
 int copy(const BackupOptions& options, bool keepDamaged) {
     const auto found = core::copyClub(options.file, options.to, keepDamaged);
     if (!found) return fail(found.error());
+    noteMade();
     if (options.json)
         say(verificationJson(*found));
     else

@@ -29,6 +29,20 @@ Result<std::string> findPerson(const std::vector<core::Person>& people, const st
     return core::Error{core::ErrorCode::NobodyOfThatName, {asked}, option};
 }
 
+namespace {
+
+/// Reads it to its end and goes back to its beginning.
+bool isReadable(std::ifstream& file) {
+    for (std::string line; nextLine(file, line);)
+        continue;
+    if (file.bad()) return false;
+    file.clear();
+    file.seekg(0);
+    return file.good();
+}
+
+} // namespace
+
 core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes) {
     if (path.empty()) return core::Done{};
     if (path == "-") {
@@ -38,6 +52,8 @@ core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istre
     // Not the club's own file, either: to close it would drop the locks that are held on it.
     if (!core::OpenDatabase::isOne(path)) file.open(path, std::ios::binary);
     if (!file.is_open() || std::filesystem::is_directory(path))
+        return core::Error{core::ErrorCode::CodesUnreadable, {}, path};
+    if (std::filesystem::is_regular_file(path) && !isReadable(file)) // before anything of it is recorded
         return core::Error{core::ErrorCode::CodesUnreadable, {}, path};
     codes = &file;
     return core::Done{};

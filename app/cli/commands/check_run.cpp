@@ -84,7 +84,7 @@ public:
                 !taken || m_isEnded)
                 return taken;
         }
-        if (m_plan.codes->bad()) return core::Error{core::ErrorCode::CodesUnreadable};
+        if (m_plan.codes->bad()) return core::Error{core::ErrorCode::CodesCutOff};
         return core::Done{};
     }
 

@@ -26,9 +26,12 @@ struct CreateOptions : CommonOptions {
 /// A club whose register was refused is no club yet: there is no file.
 int createFrom(const CreateOptions& options, const std::string& folder, core::CalendarDay today) {
     Progress progress(QStringLiteral("import"));
-    const auto plan = core::Club::createFrom(options.file, options.club, folder, today,
-                                             [&](int done, int of) { progress.show(done, of); });
-    return plan ? reportImport(*plan, options.json, false) : fail(plan.error());
+    auto plan = core::Club::createFrom(options.file, options.club, folder, today,
+                                       [&](int done, int of) { progress.show(done, of); });
+    if (!plan) return fail(plan.error());
+    if (plan->rejected.empty()) noteMade();
+    if (!options.starter.empty()) plan->warnings.clear(); // its boats and kit are the club's to write
+    return reportImport(*plan, options.json, false);
 }
 
 int createFromStarter(const CreateOptions& options, core::CalendarDay today) {
@@ -49,6 +52,7 @@ int create(const CreateOptions& options) {
     if (!options.starter.empty()) return createFromStarter(options, moment->today);
     const core::Result<core::Club> club = core::Club::create(options.file, options.club);
     if (!club) return fail(club.error());
+    noteMade();
     if (options.json)
         say(importJson({}));
     else

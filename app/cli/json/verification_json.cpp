@@ -51,10 +51,8 @@ Json problem(const core::Error& each) {
 }
 
 Json machine(const core::MachineRecord& each) {
-    return {{"machine", each.machine},
-            {"name", orNull(each.name)},
-            {"facts", each.facts},
-            {"head", each.head},
+    return {{"machine", each.machine}, {"name", orNull(each.name)},   {"facts", each.facts},
+            {"head", each.head},       {"first", orNull(each.first)}, {"newest", orNull(each.newest)},
             {"signed", each.isSigned}};
 }
 

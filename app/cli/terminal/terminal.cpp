@@ -9,6 +9,7 @@
 #include <QGuiApplication>
 
 #include <cerrno>
+#include <csignal>
 #include <cstdio>
 #include <fcntl.h>
 #include <unistd.h>
@@ -17,6 +18,7 @@ namespace app {
 namespace {
 
 bool isRecorded = false; ///< what was asked stands in the club file
+bool isMade = false;     ///< or in a file of its own
 bool outputFailed = false;
 int keptChannel = -1; ///< standard error, while it is turned away
 
@@ -58,6 +60,11 @@ void flushOutput() {
     if (std::fflush(stdout) != 0) outputFailed = true;
 }
 
+void noteMade() {
+    std::signal(SIGPIPE, SIG_IGN);
+    isMade = true;
+}
+
 void noteRecorded() {
     isRecorded = true;
 }
@@ -65,7 +72,9 @@ void noteRecorded() {
 int finishOutput(int exit) {
     flushOutput();
     if (!outputFailed) return exit;
-    return fail({isRecorded ? core::ErrorCode::RecordedAnswerNotWritten : core::ErrorCode::AnswerNotWritten,
+    return fail({isRecorded ? core::ErrorCode::RecordedAnswerNotWritten
+                 : isMade   ? core::ErrorCode::MadeAnswerNotWritten
+                            : core::ErrorCode::AnswerNotWritten,
                  {},
                  "standard output"});
 }

@@ -35,6 +35,8 @@ void flushOutput();
 /// everything.
 /// From now on an answer that cannot be written is told as that of something recorded.
 void noteRecorded();
+/// The same of a new file. A closed pipe is a failed write from then on.
+void noteMade();
 int finishOutput(int exit);
 
 /// Where lines for people go: standard error, also while LibrariesQuiet holds it shut. A file descriptor.

@@ -59,6 +59,28 @@ TEST_F(CheckInput, aLineIsReadWhole) {
     EXPECT_EQ(Json::parse(run(words, knife + "\n").out)["unread"].size(), 0U);
 }
 
+// 4,096 bytes are a line still: an unread code, after which the next is taken.
+TEST_F(CheckInput, aLineThatIsTooLongIsRefusedBeforeAnythingOfItsFileIsRecorded) {
+    const auto codes = [&](std::size_t length) {
+        return write("codes.txt", knife + "\n" + std::string(length, 'x') + "\n" + paddle1 + "\n");
+    };
+    expectRefused({"--codes", codes(4097)}, "codes.txt");
+    const Ran taken = run(
+        {"check", "--boat", "Teal", "--phase", "launch", "--codes", codes(4095), "--json", "--today", today});
+    EXPECT_EQ(taken.exit, 1) << taken.err;
+    EXPECT_EQ(Json::parse(taken.out)["unread"].size(), 1U);
+}
+
+// A pipe is not there twice.
+TEST_F(CheckInput, aPipeThatCannotBeReadFurtherSaysThatTheRestIsRecorded) {
+    const std::string before = content();
+    const Ran ran = run({"check", "--boat", "Teal", "--phase", "launch", "--codes", "-", "--today", today},
+                        knife + "\n" + std::string(5000, 'x') + "\n");
+    EXPECT_EQ(ran.exit, 3);
+    EXPECT_THAT(ran.err, HasSubstr("is recorded"));
+    EXPECT_NE(content(), before);
+}
+
 TEST_F(CheckInput, pointsFileIsRefusedByRow) {
     const auto refused = [&](const std::string& text, const std::string& hint) {
         expectRefused({"--codes", "-", "--points", write("bad.csv", text)}, hint);

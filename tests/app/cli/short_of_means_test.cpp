@@ -70,6 +70,26 @@ TEST_F(ShortOfMeans, theSheetIsMadeThoughNobodyReadsTheCodes) {
     EXPECT_TRUE(std::filesystem::exists(out));
 }
 
+// full(4): a write to /dev/full is one to a full disk.
+TEST_F(ShortOfMeans, aFileThatWasMadeIsToldThoughTheAnswerHasNoRoom) {
+    const std::string made = m_folder / "made.tholepin", copy = m_folder / "copy.tholepin";
+    for (const std::string& words :
+         {"create " + made + " --club Lake", "backup " + m_file.string() + " " + copy,
+          "create " + made + ".2 --club Lake --starter rowing"}) {
+        const Ran ran =
+            support::runProgram("/bin/bash", {"-c", std::string(THOLEPINCTL) + " " + words + " > /dev/full"});
+        EXPECT_EQ(ran.exit, 3) << words;
+        expectOneErrorLine(ran);
+        EXPECT_THAT(ran.err, HasSubstr("the file was made")) << words;
+    }
+    EXPECT_EQ(ctl({"verify", made}).exit, 0);
+    EXPECT_EQ(ctl({"verify", copy}).exit, 0);
+    const Ran ran = support::runProgram(
+        "/bin/bash", {"-c", std::string(THOLEPINCTL) + " create " + made + " --club Lake > /dev/full"});
+    EXPECT_EQ(ran.exit, 2) << "it is there already";
+    EXPECT_THAT(ran.err, testing::Not(HasSubstr("was made")));
+}
+
 TEST_F(ShortOfMeans, withRoomEverythingIsMade) {
     const std::string out = m_folder / "new.pdf";
     EXPECT_EQ(runWith({}, {"receive", "--kit-type", "knife", "--count", "200", "--out", out}).exit, 0);

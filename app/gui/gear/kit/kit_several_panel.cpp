@@ -25,6 +25,7 @@ namespace app {
 namespace {
 
 constexpr int waitBeforePlanMs = 300;
+constexpr int mostEffectsSaid = 4;
 
 /// The names that all of them have a size of: of several kit types there is none.
 const std::string* kitTypeOfAll(const std::vector<core::Item>& items) {
@@ -220,8 +221,9 @@ void KitSeveralPanel::plan() {
          moment = tools().time()](core::Club& club) { return club.register_().plan(edit, moment); },
         [this, question = m_question](const core::Result<core::EditPlan>& plan) {
             if (question != m_question || !plan) return;
-            m_effects->setText(effectsInWords(plan->effects).mid(0, 4).join('\n'));
-            m_effects->setVisible(!m_effects->text().isEmpty());
+            const QStringList effects = effectsInWords(plan->effects, today()).mid(0, mostEffectsSaid);
+            m_effects->setText(effects.join(QStringLiteral(".\n")) + '.');
+            m_effects->setVisible(!effects.isEmpty());
         });
 }
 

@@ -248,12 +248,12 @@ void RowPanel::takePlan(const Planned& planned) {
 }
 
 void RowPanel::showEffects(const Planned& planned) {
-    QStringList sentences = effectsInWords(planned.plan->effects);
+    QStringList sentences = effectsInWords(planned.plan->effects, today());
     if (const auto more = sentences.size() - mostEffects; more > 1) {
         sentences = sentences.mid(0, mostEffects);
-        sentences << tr("And %1 more.").arg(more);
+        sentences << tr("and %1 more").arg(more);
     }
-    m_effects->setText(sentences.join('\n'));
+    m_effects->setText(sentences.join(QStringLiteral(".\n")) + '.');
     m_effects->setVisible(!sentences.isEmpty());
     if (!isRule(m_sheet)) return;
     m_days->setText(ruleDaysInWords({cellNow("kit_type"), cellNow("part"), cellNow("rule")},

@@ -112,7 +112,7 @@ TEST_F(RegisterPage, aLifeRuleShowsItsDaysBeforeItIsSaved) {
     ASSERT_TRUE(planned([&] { return textOf("registerRuleDaysLabel").contains("by this rule"); }));
     const QString before = textOf("registerRuleDaysLabel");
     typeInto("cell_n", "6");
-    ASSERT_TRUE(planned([&] { return textOf("registerEffectsLabel").contains("fall due earlier"); }))
+    ASSERT_TRUE(planned([&] { return textOf("registerEffectsLabel").contains("with another day"); }))
         << textOf("registerEffectsLabel").toStdString();
     EXPECT_NE(textOf("registerRuleDaysLabel"), before);
     EXPECT_TRUE(textOf("registerRuleDaysLabel").contains("(now "));

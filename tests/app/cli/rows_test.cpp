@@ -1,0 +1,69 @@
+#include "tests/app/cli/small_club.h"
+
+namespace small_club {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using RowCommands = SmallClub;
+
+TEST_F(RowCommands, aPersonIsAddedAndChanged) {
+    const Ran added = run({"add", "people", "person=Nia Marsh", "role=crew", "mass_kg=61.5", "--json"});
+    ASSERT_EQ(added.exit, 0) << added.err;
+    EXPECT_THAT(Json::parse(added.out)["rows"], ElementsAre("Nia Marsh"));
+    const Ran changed =
+        run({"change", "people", "nia marsh", "role=driver", "mass_kg=-", "--by", "Bo Lind", "--json"});
+    ASSERT_EQ(changed.exit, 0) << changed.err;
+    const Json set = Json::parse(changed.out)["changes"][0]["set"];
+    EXPECT_EQ(set["role"], "driver");
+    EXPECT_TRUE(set["mass_kg"].is_null());
+    EXPECT_THAT(run({"history", "Nia Marsh"}).out, HasSubstr("driver"));
+    EXPECT_EQ(run({"verify"}).exit, 0);
+}
+
+TEST_F(RowCommands, whatAnImportRefusesIsRefusedInItsWords) {
+    const std::string before = content();
+    const Ran ran = run({"change", "people", "Bo Lind", "role=helm"});
+    EXPECT_EQ(ran.exit, 2);
+    EXPECT_EQ(ran.out, "");
+    expectOneErrorLine(ran);
+    EXPECT_THAT(ran.err, HasSubstr("people Bo Lind: role"));
+    for (const std::vector<std::string>& words :
+         {std::vector<std::string>{"change", "people", "Bo Lind", "role"},
+          {"change", "people", "Bo Lind", "role=crew", "role=driver"},
+          {"change", "sailors", "Bo Lind", "role=crew"},
+          {"change", "people", "Nobody", "role=crew"},
+          {"change", "people", "Bo Lind", "person=Bo"},
+          {"change", "people", "Bo Lind", "colour=red"},
+          {"change", "people", "Bo Lind", "role=crew", "--by", "Nobody"},
+          {"add", "people", "person=BO LIND", "role=crew"},
+          {"add", "people", "role=crew"},
+          {"move", jacketM},
+          {"move", jacketM, "--boat", "Swan"},
+          {"move", jacketM, "--boat", "Teal", "--place", "Shed"}}) {
+        const Ran refused = run(words);
+        EXPECT_EQ(refused.exit, 2) << words[1];
+        expectOneErrorLine(refused);
+    }
+    EXPECT_EQ(content(), before);
+}
+
+TEST_F(RowCommands, aDryRunSaysWhatWouldComeOfIt) {
+    const std::string before = content();
+    const Ran ran = run({"move", knife, "--place", "Shed", "--dry-run", "--json", "--today", today});
+    ASSERT_EQ(ran.exit, 0) << ran.err;
+    const Json document = Json::parse(ran.out);
+    EXPECT_EQ(document["dry_run"], true);
+    EXPECT_EQ(document["effects"]["kit"][0]["boat"], "Teal");
+    EXPECT_EQ(document["effects"]["kit"][0]["after"]["there"], 0);
+    EXPECT_THAT(run({"move", knife, "--place", "Shed", "--dry-run", "--today", today}).out,
+                HasSubstr("Teal will have no knife."));
+    EXPECT_EQ(content(), before);
+    EXPECT_EQ(run({"move", knife, jacketM, "--place", "Shed", "--today", today}).exit, 0);
+    const Ran again = run({"move", knife, "--place", "Shed", "--today", today, "--json"});
+    EXPECT_EQ(again.exit, 0);
+    EXPECT_TRUE(Json::parse(again.out)["changes"].empty());
+}
+
+} // namespace
+} // namespace small_club
