@@ -2129,6 +2129,62 @@ Erledigt am %1: %2</translation>
         <source>correct the quantities, or split the list</source>
         <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
     </message>
+    <message>
+        <source>the codes cannot be read further; what came before is recorded</source>
+        <translation>die Codes lassen sich nicht weiter lesen; was vorher kam, ist aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>go on with the codes that are left</source>
+        <translation>mit den übrigen Codes weitermachen</translation>
+    </message>
+    <message>
+        <source>the file was made, but the answer could not be written</source>
+        <translation>die Datei ist angelegt, aber die Antwort ließ sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>do not give the command again: `verify` tells what is in the file</source>
+        <translation>den Befehl nicht noch einmal geben: `verify` sagt, was in der Datei steht</translation>
+    </message>
+    <message>
+        <source>there is no &apos;%2&apos; in %1</source>
+        <translation>in %1 gibt es „%2“ nicht</translation>
+    </message>
+    <message>
+        <source>give the row&apos;s name as the register has it</source>
+        <translation>den Namen der Zeile so angeben, wie er im Verzeichnis steht</translation>
+    </message>
+    <message>
+        <source>it may be %3</source>
+        <translation>gemeint sein kann %3</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; may be more than one row</source>
+        <translation>„%1“ kann mehr als eine Zeile sein</translation>
+    </message>
+    <message>
+        <source>say which: %2</source>
+        <translation>sagen, welche: %2</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is there already</source>
+        <translation>„%1“ gibt es schon</translation>
+    </message>
+    <message>
+        <source>change it, or give the new one another name</source>
+        <translation>sie ändern oder der neuen einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was changed meanwhile</source>
+        <translation>„%1“ wurde inzwischen geändert</translation>
+    </message>
+    <message>
+        <source>%1 is what &apos;%2&apos; is known by, and cannot be changed like a cell</source>
+        <translation>an %1 erkennt man „%2“; das lässt sich nicht wie eine Zelle ändern</translation>
+    </message>
+    <message>
+        <source>rename it, or write a new row</source>
+        <translation>umbenennen oder eine neue Zeile schreiben</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -2722,6 +2778,10 @@ Erledigt am %1: %2</translation>
         <source>Mani&amp;fests</source>
         <translation>Pack&amp;listen</translation>
     </message>
+    <message>
+        <source>Re&amp;gister</source>
+        <translation>&amp;Verzeichnis</translation>
+    </message>
 </context>
 <context>
     <name>HistoryWords</name>
@@ -3083,6 +3143,34 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1, but does not count: %2</source>
         <translation>%1, zählt aber nicht: %2</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>wessen</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>next due</source>
+        <translation>nächste Frist</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>no date: %1</source>
+        <translation>ohne Datum: %1</translation>
+    </message>
+    <message>
+        <source>now: %1</source>
+        <translation>jetzt: %1</translation>
     </message>
 </context>
 <context>
@@ -3575,6 +3663,49 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Outlook</name>
+    <message>
+        <source>%1 will not be asked for %2</source>
+        <translation>%1: %2 wird nicht mehr verlangt</translation>
+    </message>
+    <message>
+        <source>%1 will have no %2</source>
+        <translation>%1 wird ohne %2 sein</translation>
+    </message>
+    <message>
+        <source>%1 will have %2 of %3: %4</source>
+        <translation>%1 wird %2 von %3 haben: %4</translation>
+    </message>
+    <message>
+        <source>%1 will not be on the board</source>
+        <translation>%1 wird nicht mehr auf der Tafel stehen</translation>
+    </message>
+    <message>
+        <source>%1 will be %2</source>
+        <translation>%1 wird sein: %2</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht verlangt</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3: %4; so far: %5</source>
+        <translation>%1 %2, %3: %4; bisher: %5</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3, the first %4</source>
+        <translation>%1, %2: %3, zuerst %4</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+</context>
+<context>
     <name>PlanSentences</name>
     <message>
         <source>%1 (%2)</source>
@@ -3718,6 +3849,642 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Say it in words: at least three letters.</source>
         <translation>Bitte in Worten sagen: mindestens drei Buchstaben.</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterRows</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>am Körper getragen</translation>
+    </message>
+    <message>
+        <source>each has their own</source>
+        <translation>jede Person hat ihr eigenes</translation>
+    </message>
+    <message>
+        <source>price %1</source>
+        <translation>Preis %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation>höchstens %1 %2</translation>
+    </message>
+    <message>
+        <source>at least %1 %2</source>
+        <translation>mindestens %1 %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 wanted</source>
+        <translation>%1 gewünscht</translation>
+    </message>
+    <message>
+        <source>ends on the day stamped on it</source>
+        <translation>endet am aufgedruckten Tag</translation>
+    </message>
+    <message>
+        <source>ends %1 after it was made</source>
+        <translation>endet %1 nach der Herstellung</translation>
+    </message>
+    <message>
+        <source>ends %1 after its first use</source>
+        <translation>endet %1 nach dem ersten Gebrauch</translation>
+    </message>
+    <message>
+        <source>ends with the year %1 after it was made</source>
+        <translation>endet mit dem Jahr, das %1 nach der Herstellung liegt</translation>
+    </message>
+    <message>
+        <source>inspect every %1</source>
+        <translation>prüfen alle %1</translation>
+    </message>
+    <message>
+        <source>service every %1</source>
+        <translation>warten alle %1</translation>
+    </message>
+    <message>
+        <source>look at it every %1 of use</source>
+        <translation>ansehen nach je %1 Gebrauch</translation>
+    </message>
+    <message>
+        <source>look at it every %1</source>
+        <translation>ansehen nach je %1</translation>
+    </message>
+    <message>
+        <source>look at it after: %1</source>
+        <translation>ansehen nach: %1</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>Größe %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>kit type, size, life rule</source>
+        <translation>Art, Größe, Regel</translation>
+    </message>
+    <message>
+        <source>what it says</source>
+        <translation>was sie sagt</translation>
+    </message>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, Größe %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1; a remark</source>
+        <translation>%1; ein Hinweis</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterWords</name>
+    <message>
+        <source>home boat</source>
+        <translation>gehört auf Boot</translation>
+    </message>
+    <message>
+        <source>boat</source>
+        <translation>Boot</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>boats of one class are asked the same kit</source>
+        <translation>von Booten einer Klasse wird dieselbe Ausrüstung verlangt</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>kit type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>empty: the whole thing</source>
+        <translation>leer: das Ganze</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>wessen</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>home place</source>
+        <translation>gehört an Ort</translation>
+    </message>
+    <message>
+        <source>lies at</source>
+        <translation>liegt bei</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>the code printed on it; scan it here</source>
+        <translation>der aufgedruckte Code; hier einlesen</translation>
+    </message>
+    <message>
+        <source>importance</source>
+        <translation>Wichtigkeit</translation>
+    </message>
+    <message>
+        <source>a higher number is made ready first</source>
+        <translation>die höhere Zahl wird zuerst bereit gemacht</translation>
+    </message>
+    <message>
+        <source>check every</source>
+        <translation>prüfen alle</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>empty: a check holds until something changes</source>
+        <translation>leer: eine Prüfung gilt, bis sich etwas ändert</translation>
+    </message>
+    <message>
+        <source>role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>chest</source>
+        <translation>Brustumfang</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>here until</source>
+        <translation>hier bis</translation>
+    </message>
+    <message>
+        <source>worn on the body</source>
+        <translation>wird am Körper getragen</translation>
+    </message>
+    <message>
+        <source>each person has their own</source>
+        <translation>jede Person hat ihr eigenes</translation>
+    </message>
+    <message>
+        <source>delivery takes</source>
+        <translation>Lieferzeit</translation>
+    </message>
+    <message>
+        <source>sold in packs of</source>
+        <translation>verkauft zu je</translation>
+    </message>
+    <message>
+        <source>price of one</source>
+        <translation>Preis für eines</translation>
+    </message>
+    <message>
+        <source>spares to hold</source>
+        <translation>Ersatz vorhalten</translation>
+    </message>
+    <message>
+        <source>weight from</source>
+        <translation>Gewicht von</translation>
+    </message>
+    <message>
+        <source>weight to</source>
+        <translation>Gewicht bis</translation>
+    </message>
+    <message>
+        <source>chest from</source>
+        <translation>Brust von</translation>
+    </message>
+    <message>
+        <source>chest to</source>
+        <translation>Brust bis</translation>
+    </message>
+    <message>
+        <source>wanted for the boats</source>
+        <translation>für die Boote gewünscht</translation>
+    </message>
+    <message>
+        <source>name of the rule</source>
+        <translation>Name der Regel</translation>
+    </message>
+    <message>
+        <source>kind of rule</source>
+        <translation>Art der Regel</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>otherwise with age</source>
+        <translation>mit dem Alter anders</translation>
+    </message>
+    <message>
+        <source>108:12 is “12 from the age of 108 months on”; several with ; between</source>
+        <translation>108:12 heißt „12 vom Alter von 108 Monaten an“; mehrere mit ; dazwischen</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>Ereignis</translation>
+    </message>
+    <message>
+        <source>when overdue</source>
+        <translation>wenn überfällig</translation>
+    </message>
+    <message>
+        <source>days&apos; notice</source>
+        <translation>Tage vorher gemeldet</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>none, end_of_month, or days such as 14d</source>
+        <translation>none (keine), end_of_month (bis Monatsende) oder Tage wie 14d</translation>
+    </message>
+    <message>
+        <source>the day itself is too late</source>
+        <translation>der Tag selbst ist schon zu spät</translation>
+    </message>
+    <message>
+        <source>without a date</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>where it says so: manual, standard, the club&apos;s own decision</source>
+        <translation>wo es steht: Handbuch, Norm, eigener Beschluss</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hergestellt</translation>
+    </message>
+    <message>
+        <source>first used</source>
+        <translation>zuerst gebraucht</translation>
+    </message>
+    <message>
+        <source>expiry stamped on it</source>
+        <translation>aufgedruckter Ablauf</translation>
+    </message>
+    <message>
+        <source>registered</source>
+        <translation>eingetragen</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>GTIN</source>
+        <translation>GTIN</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>verlangt</translation>
+    </message>
+    <message>
+        <source>may stand in</source>
+        <translation>darf ersetzen</translation>
+    </message>
+    <message>
+        <source>in which check</source>
+        <translation>bei welcher Prüfung</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>launches</source>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>what is the matter</source>
+        <translation>was ist</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>was getan wurde</translation>
+    </message>
+    <message>
+        <source>a stop</source>
+        <translation>Sperre</translation>
+    </message>
+    <message>
+        <source>a remark</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>ends as stamped</source>
+        <translation>endet laut Aufdruck</translation>
+    </message>
+    <message>
+        <source>ends by age</source>
+        <translation>endet nach Alter</translation>
+    </message>
+    <message>
+        <source>ends after first use</source>
+        <translation>endet nach erstem Gebrauch</translation>
+    </message>
+    <message>
+        <source>ends with a year</source>
+        <translation>endet mit einem Jahr</translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation>prüfen</translation>
+    </message>
+    <message>
+        <source>service</source>
+        <translation>warten</translation>
+    </message>
+    <message>
+        <source>look at it by hours</source>
+        <translation>ansehen nach Stunden</translation>
+    </message>
+    <message>
+        <source>look at it by launches</source>
+        <translation>ansehen nach Fahrten</translation>
+    </message>
+    <message>
+        <source>look at it after an event</source>
+        <translation>ansehen nach einem Ereignis</translation>
+    </message>
+    <message>
+        <source>crew</source>
+        <translation>Besatzung</translation>
+    </message>
+    <message>
+        <source>driver</source>
+        <translation>Bootsführer</translation>
+    </message>
+    <message>
+        <source>gear officer</source>
+        <translation>Gerätewart</translation>
+    </message>
+    <message>
+        <source>serviceable</source>
+        <translation>einsatzbereit</translation>
+    </message>
+    <message>
+        <source>unserviceable</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>vermisst</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>ausgesondert</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>verschlissen</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>boats</source>
+        <translation>Boote</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>Orte</translation>
+    </message>
+    <message>
+        <source>kit types</source>
+        <translation>Arten</translation>
+    </message>
+    <message>
+        <source>sizes</source>
+        <translation>Größen</translation>
+    </message>
+    <message>
+        <source>life rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>Teile</translation>
+    </message>
+</context>
+<context>
+    <name>RuleDays</name>
+    <message>
+        <source>does not fall due</source>
+        <translation>wird nicht fällig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 (now %3)</source>
+        <translation>%1: %2 (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>The club&apos;s own kit by this rule:</source>
+        <translation>Die eigene Ausrüstung nach dieser Regel:</translation>
+    </message>
+</context>
+<context>
+    <name>RuleSentence</name>
+    <message>
+        <source>{kind} on it,</source>
+        <translation>{kind} ,</translation>
+    </message>
+    <message>
+        <source>{kind} : {n} after it was made,</source>
+        <translation>{kind} : {n} nach der Herstellung,</translation>
+    </message>
+    <message>
+        <source>{kind} : {n} later,</source>
+        <translation>{kind} : {n} danach,</translation>
+    </message>
+    <message>
+        <source>{kind} , the one {n} after it was made,</source>
+        <translation>{kind} : {n} nach dem der Herstellung,</translation>
+    </message>
+    <message>
+        <source>{kind} every {n} , with age {steps} ,</source>
+        <translation>{kind} alle {n} , im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} , every {n} of use, with age {steps} ,</source>
+        <translation>{kind} : alle {n} Gebrauch, im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} , every {n} , with age {steps} ,</source>
+        <translation>{kind} : alle {n} , im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} : {event} ,</source>
+        <translation>{kind} : {event} ,</translation>
+    </message>
+    <message>
+        <source>{kind}</source>
+        <translation>{kind}</translation>
+    </message>
+    <message>
+        <source>Rule {rule} for the part {part} :</source>
+        <translation>Regel {rule} für das Teil {part} :</translation>
+    </message>
+    <message>
+        <source>{severity} when it has passed, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <translation>{severity} wenn es abgelaufen ist, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
+    </message>
+    <message>
+        <source>{severity} when overdue, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <translation>{severity} wenn überfällig, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
     </message>
 </context>
 <context>
@@ -4800,6 +5567,130 @@ Erledigt am %1: %2</translation>
             <numerusform>%n sind überschritten oder ohne Datum.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n thing with another day</source>
+        <translation>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things with another day</source>
+        <translation>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>a month: %1 month, %2 year</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Move %n item</source>
+        <translation>
+            <numerusform>%n Stück verlegen</numerusform>
+            <numerusform>%n Stück verlegen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Move %n items</source>
+        <translation>
+            <numerusform>%n Stück verlegen</numerusform>
+            <numerusform>%n Stück verlegen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Give %n item</source>
+        <translation>
+            <numerusform>%n Stück übergeben</numerusform>
+            <numerusform>%n Stück übergeben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Give %n items</source>
+        <translation>
+            <numerusform>%n Stück übergeben</numerusform>
+            <numerusform>%n Stück übergeben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Set the size of %n item</source>
+        <translation>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Set the size of %n items</source>
+        <translation>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Yes, write off %n item</source>
+        <translation>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Yes, write off %n items</source>
+        <translation>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Write off %n item</source>
+        <translation>
+            <numerusform>%n Stück aussondern</numerusform>
+            <numerusform>%n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Write off %n items</source>
+        <translation>
+            <numerusform>%n Stück aussondern</numerusform>
+            <numerusform>%n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Save the tag of %n item</source>
+        <translation>
+            <numerusform>Etikett von %n Stück speichern</numerusform>
+            <numerusform>Etikett von %n Stück speichern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Save the tags of %n items</source>
+        <translation>
+            <numerusform>Etiketten von %n Stück speichern</numerusform>
+            <numerusform>Etiketten von %n Stück speichern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item is changed.</source>
+        <translation>
+            <numerusform>%n Stück ist geändert.</numerusform>
+            <numerusform>%n Stück ist geändert.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items are changed.</source>
+        <translation>
+            <numerusform>%n Stück sind geändert.</numerusform>
+            <numerusform>%n Stück sind geändert.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>WrittenCell</name>
+    <message>
+        <source>is %1</source>
+        <translation>ist %1</translation>
+    </message>
 </context>
 <context>
     <name>app::ArrivalPanel</name>
@@ -4925,6 +5816,13 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Recorded. The next tag begins a new round.</source>
         <translation>Eingetragen. Das nächste Etikett beginnt eine neue Runde.</translation>
+    </message>
+</context>
+<context>
+    <name>app::BesideOrOver</name>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
     </message>
 </context>
 <context>
@@ -5061,6 +5959,21 @@ Erledigt am %1: %2</translation>
     <message>
         <source>camera picture</source>
         <translation>Kamerabild</translation>
+    </message>
+</context>
+<context>
+    <name>app::CellField</name>
+    <message>
+        <source>which kind?</source>
+        <translation>welcher Art?</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>%1 (as usual)</source>
+        <translation>%1 (wie üblich)</translation>
     </message>
 </context>
 <context>
@@ -5429,6 +6342,33 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::KitChangePanel</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>New part…</source>
+        <translation>Neues Teil …</translation>
+    </message>
+    <message>
+        <source>parts of the item</source>
+        <translation>Teile des Stücks</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Its part: %1</source>
+        <translation>Sein Teil: %1</translation>
+    </message>
+    <message>
+        <source>A new part of it</source>
+        <translation>Ein neues Teil davon</translation>
+    </message>
+</context>
+<context>
     <name>app::KitItemPanel</name>
     <message>
         <source>Its tag as PDF…</source>
@@ -5470,6 +6410,10 @@ Erledigt am %1: %2</translation>
         <source>Reinstated: it is what it was before. %1</source>
         <translation>Wieder in Gebrauch: Es ist, was es vorher war. %1</translation>
     </message>
+    <message>
+        <source>Change…</source>
+        <translation>Ändern …</translation>
+    </message>
 </context>
 <context>
     <name>app::KitPage</name>
@@ -5486,10 +6430,6 @@ Erledigt am %1: %2</translation>
         <translation>gefundene Ausrüstung</translation>
     </message>
     <message>
-        <source>Choose an item on the left, scan its tag, or register new kit.</source>
-        <translation>Links ein Stück wählen, sein Etikett scannen oder neue Ausrüstung aufnehmen.</translation>
-    </message>
-    <message>
         <source>New kit…</source>
         <translation>Neu …</translation>
     </message>
@@ -5504,6 +6444,165 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>last first</source>
+        <translation>umgekehrt</translation>
+    </message>
+    <message>
+        <source>kit of which state</source>
+        <translation>Ausrüstung in welchem Zustand</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>in Gebrauch</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>anzusehen</translation>
+    </message>
+    <message>
+        <source>serviceable</source>
+        <translation>einsatzbereit</translation>
+    </message>
+    <message>
+        <source>unserviceable</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>vermisst</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>ausgesondert</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>kit of which boat or place</source>
+        <translation>Ausrüstung welches Bootes oder Ortes</translation>
+    </message>
+    <message>
+        <source>kit of which type</source>
+        <translation>Ausrüstung welcher Art</translation>
+    </message>
+    <message>
+        <source>in which order</source>
+        <translation>in welcher Reihenfolge</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>nach: %1</translation>
+    </message>
+    <message>
+        <source>any home</source>
+        <translation>überall</translation>
+    </message>
+    <message>
+        <source>no home</source>
+        <translation>ohne Ort</translation>
+    </message>
+    <message>
+        <source>any type</source>
+        <translation>jede Art</translation>
+    </message>
+    <message>
+        <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
+        <translation>Noch keine Ausrüstung. Die erste mit „Neue Ausrüstung …“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::KitSeveralPanel</name>
+    <message>
+        <source>Untick all</source>
+        <translation>Keine auswählen</translation>
+    </message>
+    <message>
+        <source>what to do with the items that are ticked</source>
+        <translation>was mit den ausgewählten Stücken geschieht</translation>
+    </message>
+    <message>
+        <source>Move to…</source>
+        <translation>Verlegen nach …</translation>
+    </message>
+    <message>
+        <source>Give to…</source>
+        <translation>Übergeben an …</translation>
+    </message>
+    <message>
+        <source>Size…</source>
+        <translation>Größe …</translation>
+    </message>
+    <message>
+        <source>Write off…</source>
+        <translation>Aussondern …</translation>
+    </message>
+    <message>
+        <source>Tags…</source>
+        <translation>Etiketten …</translation>
+    </message>
+    <message>
+        <source>why they are written off</source>
+        <translation>warum sie ausgesondert werden</translation>
+    </message>
+    <message>
+        <source>why?</source>
+        <translation>warum?</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>verschlissen</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>the boat or place that they are moved to</source>
+        <translation>das Boot oder der Ort, wohin sie verlegt werden</translation>
+    </message>
+    <message>
+        <source>whose they are from now on; empty: nobody&apos;s</source>
+        <translation>wem sie von nun an gehören; leer: niemandem</translation>
+    </message>
+    <message>
+        <source>their size</source>
+        <translation>ihre Größe</translation>
+    </message>
+    <message>
+        <source>boat or place</source>
+        <translation>Boot oder Ort</translation>
+    </message>
+    <message>
+        <source>person; empty: nobody&apos;s</source>
+        <translation>Person; leer: niemandes</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. %1 %2: %3.</source>
+        <translation>Nichts wurde geändert. %1 %2: %3.</translation>
+    </message>
+    <message>
+        <source>Write them off as %1? They count nowhere from then on.</source>
+        <translation>Als „%1“ aussondern? Sie zählen von da an nirgends mehr.</translation>
+    </message>
+    <message>
+        <source>Written off. Take them out of the boats and destroy their tags; their history stays.</source>
+        <translation>Ausgesondert. Aus den Booten nehmen und die Etiketten vernichten; ihre Geschichte bleibt.</translation>
     </message>
 </context>
 <context>
@@ -6340,6 +7439,104 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::RegisterPage</name>
+    <message>
+        <source>find a row by any of its words</source>
+        <translation>eine Zeile nach einem ihrer Wörter suchen</translation>
+    </message>
+    <message>
+        <source>find …</source>
+        <translation>suchen …</translation>
+    </message>
+    <message>
+        <source>New size…</source>
+        <translation>Neue Größe …</translation>
+    </message>
+    <message>
+        <source>New rule…</source>
+        <translation>Neue Regel …</translation>
+    </message>
+    <message>
+        <source>Rename…</source>
+        <translation>Umbenennen …</translation>
+    </message>
+    <message>
+        <source>which rows of the register</source>
+        <translation>welche Zeilen des Verzeichnisses</translation>
+    </message>
+    <message>
+        <source>rows of the register</source>
+        <translation>Zeilen des Verzeichnisses</translation>
+    </message>
+    <message>
+        <source>New boat…</source>
+        <translation>Neues Boot …</translation>
+    </message>
+    <message>
+        <source>New person…</source>
+        <translation>Neue Person …</translation>
+    </message>
+    <message>
+        <source>New place…</source>
+        <translation>Neuer Ort …</translation>
+    </message>
+    <message>
+        <source>New kit type…</source>
+        <translation>Neue Art …</translation>
+    </message>
+    <message>
+        <source>None yet. Write the first with “%1”, or import a folder of CSV or a spreadsheet.</source>
+        <translation>Noch nichts hier. Das erste mit „%1“ schreiben oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+    </message>
+    <message>
+        <source>Nothing has these words.</source>
+        <translation>Nichts enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>A new size of: %1</source>
+        <translation>Eine neue Größe von: %1</translation>
+    </message>
+    <message>
+        <source>A new life rule of: %1</source>
+        <translation>Eine neue Regel von: %1</translation>
+    </message>
+    <message>
+        <source>%1 is no boat&apos;s or person&apos;s tag. Kit is on the page Kit.</source>
+        <translation>%1 ist kein Etikett eines Bootes oder einer Person. Ausrüstung steht auf der Seite Ausrüstung.</translation>
+    </message>
+</context>
+<context>
+    <name>app::RenamePanel</name>
+    <message>
+        <source>the new name</source>
+        <translation>der neue Name</translation>
+    </message>
+    <message>
+        <source>Keep the name</source>
+        <translation>Namen behalten</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>what is renamed</source>
+        <translation>was umbenannt wird</translation>
+    </message>
+    <message>
+        <source>What was recorded under the old name stays and is about the same. Signed checks keep the name that they were signed with.</source>
+        <translation>Was unter dem alten Namen aufgezeichnet ist, bleibt und gilt demselben. Unterschriebene Prüfungen behalten den Namen, mit dem sie unterschrieben sind.</translation>
+    </message>
+    <message>
+        <source>%1 “%2”</source>
+        <translation>%1 „%2“</translation>
+    </message>
+    <message>
+        <source>“%1” is called “%2” from now on.</source>
+        <translation>„%1“ heißt von nun an „%2“.</translation>
+    </message>
+</context>
+<context>
     <name>app::ReplacePage</name>
     <message>
         <source>late</source>
@@ -6486,6 +7683,29 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 in %2, %3</source>
         <translation>%1 in %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::RowPanel</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Discard changes</source>
+        <translation>Änderungen verwerfen</translation>
+    </message>
+    <message>
+        <source>Not saved: something here is not possible yet.</source>
+        <translation>Nicht gespeichert: etwas hier ist noch nicht möglich.</translation>
+    </message>
+    <message>
+        <source>%1 stands so already.</source>
+        <translation>%1 steht schon so da.</translation>
+    </message>
+    <message>
+        <source>%1: saved.</source>
+        <translation>%1: gespeichert.</translation>
     </message>
 </context>
 <context>

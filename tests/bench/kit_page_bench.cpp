@@ -103,6 +103,23 @@ void openPage(benchmark::State& state) {
 }
 BENCHMARK(openPage)->Unit(benchmark::kMillisecond);
 
+/// What of that is the club's thread's: reading the items and what is due of them.
+void readIt(benchmark::State& state) {
+    const auto club = core::Club::open(page->file(), core::Club::Access::ReadOnly);
+    for (auto round : state)
+        benchmark::DoNotOptimize(app::readKit(*club, now().today));
+}
+BENCHMARK(readIt)->Unit(benchmark::kMillisecond);
+
+/// And making its rows and words.
+void makeRows(benchmark::State& state) {
+    const auto club = core::Club::open(page->file(), core::Club::Access::ReadOnly);
+    const auto kit = app::readKit(*club, now().today);
+    for (auto round : state)
+        benchmark::DoNotOptimize(app::KitList(kit));
+}
+BENCHMARK(makeRows)->Unit(benchmark::kMillisecond);
+
 void typeALetter(benchmark::State& state) {
     const auto shown = shownPage();
     auto* typed = shown->findChild<QLineEdit*>("kitSearchEdit");

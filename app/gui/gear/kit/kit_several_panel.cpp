@@ -98,7 +98,7 @@ void KitSeveralPanel::connectParts() {
     connect(m_wait, &QTimer::timeout, this, &KitSeveralPanel::plan);
 }
 
-KitSeveralPanel::Names KitSeveralPanel::readNames(core::Club& club) {
+KitSeveralPanel::Names KitSeveralPanel::readNames(core::Club& club, const std::vector<core::Item>& items) {
     Names names;
     for (const core::Boat& boat : club.register_().boats()) {
         names.boats.insert(boat.name);
@@ -116,22 +116,27 @@ KitSeveralPanel::Names KitSeveralPanel::readNames(core::Club& club) {
             sizes << text(size.name);
         names.sizes.emplace_back(kitType.name, sizes);
     }
+    for (const core::Item& item : items)
+        if (auto row = club.register_().row(core::SheetId::Items, {item.id}))
+            names.rows[item.id] = std::move(*row);
     return names;
 }
 
 void KitSeveralPanel::setItems(std::vector<core::Item> items) {
-    const bool wereNone = m_items.empty();
     m_items = std::move(items);
     setVisible(!m_items.empty());
-    if (wereNone && !m_items.empty())
-        read([](core::Club& club) { return readNames(club); },
-             [this](Names names) {
-                 m_names = std::move(names);
-                 showNames();
-             });
+    if (!m_items.empty()) look();
     say({});
-    showNames();
     adapt();
+}
+
+/// Names, and the rows as they are: what another changes from now on is not written over.
+void KitSeveralPanel::look() {
+    read([items = m_items](core::Club& club) { return readNames(club, items); },
+         [this](Names names) {
+             m_names = std::move(names);
+             showNames();
+         });
 }
 
 KitSeveralPanel::Act KitSeveralPanel::act() const {
@@ -211,8 +216,12 @@ core::CellTexts KitSeveralPanel::cells() const {
 
 core::RegisterEdit KitSeveralPanel::edit() const {
     core::RegisterEdit edit{core::SheetId::Items, {}};
-    for (const core::Item& item : m_items)
-        edit.rows.push_back({{{"code", item.id}}, cells(), std::nullopt});
+    for (const core::Item& item : m_items) {
+        const auto seen = m_names.rows.find(item.id);
+        edit.rows.push_back({{{"code", item.id}},
+                             cells(),
+                             seen == m_names.rows.end() ? std::nullopt : std::optional(seen->second)});
+    }
     return edit;
 }
 
@@ -221,9 +230,8 @@ void KitSeveralPanel::plan() {
          moment = tools().time()](core::Club& club) { return club.register_().plan(edit, moment); },
         [this, question = m_question](const core::Result<core::EditPlan>& plan) {
             if (question != m_question || !plan) return;
-            const QStringList effects = effectsInWords(plan->effects, today()).mid(0, mostEffectsSaid);
-            m_effects->setText(effects.join(QStringLiteral(".\n")) + '.');
-            m_effects->setVisible(!effects.isEmpty());
+            m_effects->setText(effectsInLines(plan->effects, today(), mostEffectsSaid));
+            m_effects->setVisible(!m_effects->text().isEmpty());
         });
 }
 
@@ -237,9 +245,15 @@ void KitSeveralPanel::press() {
 }
 
 void KitSeveralPanel::writeRows() {
-    write([edit = edit()](core::Club& club, const std::string& by,
-                          core::Moment moment) { return club.register_().write(edit, by, moment); },
-          [this](const core::EditPlan& done) { takeWritten(done); });
+    const std::string by = officer();
+    if (by.empty()) return;
+    ask([edit = edit(), by,
+         moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
+        [this](const core::Result<core::EditPlan>& done) {
+            if (done) return takeWritten(*done);
+            sayError(done.error());
+            look(); // it may be of something that was changed meanwhile
+        });
 }
 
 /// The first that is refused, by its tag: none of them was written.

@@ -7,6 +7,7 @@
 #include "core/club/register_edit.h"
 #include "core/register/item.h"
 
+#include <map>
 #include <set>
 #include <string>
 #include <vector>
@@ -41,11 +42,13 @@ private:
         std::set<std::string> boats, places;
         QStringList homes, people;
         std::vector<std::pair<std::string, QStringList>> sizes; ///< of kit types
+        std::map<std::string, core::Cells> rows;                ///< of the items, as they are looked at
     };
 
     void build();
     void connectParts();
-    static Names readNames(core::Club& club);
+    static Names readNames(core::Club& club, const std::vector<core::Item>& items);
+    void look();
     Act act() const;
     void showNames();
     void adapt();

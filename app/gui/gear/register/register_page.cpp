@@ -11,7 +11,6 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club.h"
-#include "core/club/club_kit.h"
 #include "core/club/club_register.h"
 #include "core/tag/tag_code.h"
 
@@ -293,19 +292,15 @@ void RegisterPage::showSheet(SheetId id, const QString& row) {
 
 bool RegisterPage::takeScan(const QString& scanned, core::SeenBy /*how*/) {
     ask(
-        [code = scanned.toStdString(), today = today()](core::Club& club) {
+        [code = scanned.toStdString()](core::Club& club) {
             const auto tag = core::TagCode::parse(code);
-            const auto row = tag ? rowOfTag(club.register_(), tag->text())
-                                 : std::pair<SheetId, QString>(SheetId::Boats, {});
-            return std::pair(row, club.kit().itemOfScan(code, today));
+            return tag ? rowOfTag(club.register_(), tag->text()) : std::pair(SheetId::Boats, QString());
         },
-        [this, scanned](const std::pair<std::pair<SheetId, QString>, std::optional<core::Item>>& found) {
-            if (!found.first.second.isEmpty())
-                showSheet(found.first.first, found.first.second);
-            else if (found.second && tools().showItem)
-                tools().showItem(text(found.second->id));
-            else
-                sayOfScan(tr("%1 is no tag of this club.").arg(codeInWords(scanned.toStdString())));
+        [this, scanned](const std::pair<SheetId, QString>& row) {
+            if (!row.second.isEmpty()) return showSheet(row.first, row.second);
+            // What is half written here is not left for it.
+            sayOfScan(tr("%1 is no boat's or person's tag. Kit is on the page Kit.")
+                          .arg(codeInWords(scanned.toStdString())));
         });
     return true;
 }

@@ -27,7 +27,7 @@ public:
     explicit RegisterPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override;
-    /// Shows the boat or person of a tag; kit on its own page.
+    /// Shows the boat or person of a tag.
     bool takeScan(const QString& text, core::SeenBy how) override;
 
 protected:

@@ -248,13 +248,8 @@ void RowPanel::takePlan(const Planned& planned) {
 }
 
 void RowPanel::showEffects(const Planned& planned) {
-    QStringList sentences = effectsInWords(planned.plan->effects, today());
-    if (const auto more = sentences.size() - mostEffects; more > 1) {
-        sentences = sentences.mid(0, mostEffects);
-        sentences << tr("and %1 more").arg(more);
-    }
-    m_effects->setText(sentences.join(QStringLiteral(".\n")) + '.');
-    m_effects->setVisible(!sentences.isEmpty());
+    m_effects->setText(effectsInLines(planned.plan->effects, today(), mostEffects));
+    m_effects->setVisible(!m_effects->text().isEmpty());
     if (!isRule(m_sheet)) return;
     m_days->setText(ruleDaysInWords({cellNow("kit_type"), cellNow("part"), cellNow("rule")},
                                     planned.plan->effects, planned.due, today()));

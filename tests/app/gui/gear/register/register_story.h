@@ -59,6 +59,7 @@ protected:
     }
     /// Of boats, people, places or kit types with what is beneath them.
     void openRow(const QString& sheet, const QString& words) {
+        if (!child("registerTable")->isVisible()) pressButton("registerBackButton");
         choose("registerSheetBox", sheet);
         chooseRow("registerTable", words);
         press(Qt::Key_Return);
