@@ -68,7 +68,6 @@ KitList::KitList(std::vector<KitLine> lines) {
         kit.push_back(std::move(line.item));
     }
     m_search = KitSearch(std::move(kit), wordsShown(m_rows));
-    m_ranks.resize(kitColumns().size());
 }
 
 const core::Item* KitList::item(const QString& id) const {
@@ -129,6 +128,7 @@ QString KitList::sortKey(std::size_t row, int column) const {
 
 /// Each text is compared once; what is empty comes last, and equal ones in the register's order.
 const std::vector<int>& KitList::ranks(int column) {
+    m_ranks.resize(kitColumns().size()); // of a list that nothing was read into, too
     std::vector<int>& ranks = m_ranks[static_cast<std::size_t>(column)];
     if (!ranks.empty() || m_rows.empty()) return ranks;
     QCollator collator;
