@@ -174,11 +174,11 @@ Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::str
 
 Outcome ClubKit::writeOff(const std::string& code, const std::string& why, const std::string& by,
                           Moment moment) {
-    return writeOff(std::vector{code}, why, by, moment);
+    return writeOffAll({code}, why, by, moment);
 }
 
-Outcome ClubKit::writeOff(const std::vector<std::string>& codes, const std::string& why,
-                          const std::string& by, Moment moment) {
+Outcome ClubKit::writeOffAll(const std::vector<std::string>& codes, const std::string& why,
+                             const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
         for (const std::string& typed : codes) {
             const auto known = knownItem(*m_state, *this, typed);

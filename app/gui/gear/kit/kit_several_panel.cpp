@@ -288,7 +288,7 @@ void KitSeveralPanel::writeOff() {
         codes.push_back(item.id);
     write([codes, why = m_why->currentData().toString().toStdString()](
               core::Club& club, const std::string& by,
-              core::Moment moment) { return club.kit().writeOff(codes, why, by, moment); },
+              core::Moment moment) { return club.kit().writeOffAll(codes, why, by, moment); },
           [this](core::Done) {
               emit changed(tr("Written off. Take them out of the boats and destroy their tags; their history "
                               "stays."));
