@@ -23,8 +23,11 @@ int main(int argc, char** argv) {
     app::addChange(line);
     app::addMove(line);
     app::addRename(line);
+    app::addEnd(line);
     app::addErase(line);
+    app::addMerge(line);
     app::addBackup(line);
+    app::addCopy(line);
     app::addRestore(line);
     app::addStocktake(line);
     app::addService(line);

@@ -61,7 +61,8 @@ Result<FlowStep> CheckFlow::scan(core::Club& club, const core::ScannedText& text
                                  const FlowTime& time) {
     if (m_isSignatureAsked) {
         const auto tag = core::TagCode::parse(text.text);
-        if (tag && tag->tagClass() == core::TagClass::Person) return nameSigner(club, *tag);
+        if (tag && tag->tagClass() == core::TagClass::Person)
+            return nameSigner(club, *tag, time.moment.today);
     }
     const Result<Scanned> scanned = club.checks().scan(m_check.check, text, seenBy, time.moment);
     if (!scanned) return scanned.error();
@@ -116,10 +117,12 @@ Result<FlowStep> CheckFlow::finish(core::Club& club, core::Moment moment) {
     return sign(club, signature, moment);
 }
 
-FlowStep CheckFlow::nameSigner(core::Club& club, const core::TagCode& person) const {
+FlowStep CheckFlow::nameSigner(core::Club& club, const core::TagCode& person, core::CalendarDay today) const {
     const auto labels = club.kit().tagLabels({person.text()});
     if (!labels || labels->empty() || labels->front().name.empty())
         return FlowStep{.what = What::SignerUnknown};
+    if (const Outcome may = club.checks().mayTakePart(m_check.check, labels->front().name, today); !may)
+        return FlowStep{.what = What::SignerUnknown, .why = may.error()};
     return FlowStep{.what = What::SignerNamed, .name = labels->front().name};
 }
 

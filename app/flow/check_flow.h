@@ -124,7 +124,7 @@ private:
     CheckFlow(core::OpenCheck check, Finish finish, Signature signature);
     core::Result<FlowStep> act(core::Club& club, core::ControlTag control, const FlowTime& time);
     core::Result<FlowStep> finish(core::Club& club, core::Moment moment);
-    FlowStep nameSigner(core::Club& club, const core::TagCode& person) const;
+    FlowStep nameSigner(core::Club& club, const core::TagCode& person, core::CalendarDay today) const;
     core::Result<FlowStep> stopClock(core::Club& club, const FlowTime& time);
 
     core::OpenCheck m_check;

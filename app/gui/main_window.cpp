@@ -24,6 +24,7 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 #include "core/club/club_register.h"
 
 #include <QAbstractButton>
@@ -346,7 +347,9 @@ void MainWindow::openBoatOfTag(const QString& code) {
             const auto& boats = m_board->state().boats;
             const auto at = std::find_if(boats.begin(), boats.end(),
                                          [&](const auto& each) { return boat && each.boat == boat->name; });
-            if (at == boats.end())
+            if (at == boats.end() && boat && !core::isHere(boat->until, m_time().today))
+                m_board->say(sentence({core::ErrorCode::NoLongerHere, {boat->name, boat->until->iso()}}));
+            else if (at == boats.end())
                 m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));
             else
                 startCheck(text(at->boat), nextPhase(*at, m_board->state().unfinished));

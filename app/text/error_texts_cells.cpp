@@ -34,6 +34,8 @@ constexpr ErrorText textsOfCells[] = {
      QT_TRANSLATE_NOOP("Errors", "'%1' is no tag code of a boat: write one that begins with B")},
     {ErrorCode::CellNotAPersonTag,
      QT_TRANSLATE_NOOP("Errors", "'%1' is no tag code of a person: write one that begins with P")},
+    {ErrorCode::CellNotAShelfTag,
+     QT_TRANSLATE_NOOP("Errors", "'%1' is no tag code of a place: write one that begins with S")},
     {ErrorCode::CellNotAGtin,
      QT_TRANSLATE_NOOP("Errors", "'%1' is no GTIN: write its 8, 12, 13 or 14 digits")},
     {ErrorCode::CellGtinCheckDigit,

@@ -63,6 +63,16 @@ constexpr ErrorText textsOfRecord[] = {
     {ErrorCode::TableDiffers, QT_TRANSLATE_NOOP("Errors", "differs from what the facts say, first at %2"),
      nullptr, QT_TRANSLATE_NOOP("Errors", "table %1")},
     {ErrorCode::FileUnsound, "%1", nullptr, QT_TRANSLATE_NOOP("Errors", "file")},
+    {ErrorCode::OtherClub, QT_TRANSLATE_NOOP("Errors", "this file is of another club"),
+     QT_TRANSLATE_NOOP("Errors", "choose a file that was begun as a copy of this one")},
+    {ErrorCode::OtherRecordDamaged,
+     QT_TRANSLATE_NOOP("Errors", "the record of this file is damaged, so nothing of it was taken in: %1"),
+     QT_TRANSLATE_NOOP("Errors", "look at it with `verify`, and take an undamaged copy")},
+    {ErrorCode::RecordForked,
+     QT_TRANSLATE_NOOP("Errors", "machine %1 wrote two different records from its fact %2 on (%3 here, %4 "
+                                 "there), which no program does by itself: one may have been rewritten"),
+     QT_TRANSLATE_NOOP("Errors", "keep the file that you trust, or take the other record in as that of a "
+                                 "machine of its own: --as-new-machine")},
 };
 
 static_assert(isWhole(textsOfRecord, ErrorCode::RecordDamaged, ErrorCode::NoBoats),

@@ -26,6 +26,9 @@ constexpr ErrorText textsOfWarnings[] = {
                        "manual")},
     {ErrorCode::JacketNotWorn,
      QT_TRANSLATE_NOOP("Errors", "'%1' is not marked as worn: no check will ask whether it fits")},
+    {ErrorCode::KitOfEnded,
+     QT_TRANSLATE_NOOP("Errors", "the last day of '%1' is %2, and kit that is not written off belongs there: "
+                                 "%3. Move it to another boat, place or person")},
 };
 
 static_assert(isWhole(textsOfWarnings, ErrorCode::ClassWithoutBoat, ErrorCode::SpreadsheetMissing),

@@ -590,10 +590,6 @@ Erledigt am %1: %2</translation>
         <translation>einen Code aus dem Verzeichnis angeben</translation>
     </message>
     <message>
-        <source>no item, boat or person of this club has the tag %1</source>
-        <translation>kein Stück, kein Boot und keine Person dieses Vereins hat den Code %1</translation>
-    </message>
-    <message>
         <source>look the code up in the register</source>
         <translation>den Code im Verzeichnis nachschlagen</translation>
     </message>
@@ -1244,10 +1240,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 %2 is written off</source>
         <translation>%1 %2 ist ausgesondert</translation>
-    </message>
-    <message>
-        <source>fix no new tag to it: it counts nowhere any more</source>
-        <translation>kein neues Etikett anbringen: es zählt nirgends mehr</translation>
     </message>
     <message>
         <source>nothing is left to do</source>
@@ -2130,6 +2122,54 @@ Erledigt am %1: %2</translation>
         <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
     </message>
     <message>
+        <source>&apos;%1&apos; is no tag code of a place: write one that begins with S</source>
+        <translation>„%1“ ist kein Code eines Ortes: einen schreiben, der mit S beginnt</translation>
+    </message>
+    <message>
+        <source>no item, boat, person or place of this club has the tag %1</source>
+        <translation>kein Stück, kein Boot, keine Person und kein Ort dieses Vereins hat den Code %1</translation>
+    </message>
+    <message>
+        <source>nothing of this club has the tag or the name &apos;%1&apos;</source>
+        <translation>nichts in diesem Verein hat den Code oder den Namen „%1“</translation>
+    </message>
+    <message>
+        <source>give a tag code, or the name of a boat, person or place as the register has it</source>
+        <translation>einen Code angeben, oder den Namen eines Bootes, einer Person oder eines Ortes, wie er im Verzeichnis steht</translation>
+    </message>
+    <message>
+        <source>more than one thing is called &apos;%1&apos;</source>
+        <translation>mehr als eines heißt „%1“</translation>
+    </message>
+    <message>
+        <source>say by its tag which one is meant: %2</source>
+        <translation>mit dem Code sagen, welches gemeint ist: %2</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no longer here: the last day was %2</source>
+        <translation>„%1“ ist nicht mehr hier: der letzte Tag war %2</translation>
+    </message>
+    <message>
+        <source>take another, or take the last day out of the register</source>
+        <translation>etwas anderes wählen, oder den letzten Tag aus dem Verzeichnis nehmen</translation>
+    </message>
+    <message>
+        <source>kit that is not written off still belongs to &apos;%1&apos;: %2, such as %3</source>
+        <translation>Ausrüstung, die nicht ausgesondert ist, gehört noch zu „%1“: %2, etwa %3</translation>
+    </message>
+    <message>
+        <source>move it first, to another boat, place or person</source>
+        <translation>sie zuerst einem anderen Boot, einem anderen Ort oder einer anderen Person geben</translation>
+    </message>
+    <message>
+        <source>it needs no tag: it counts nowhere any more</source>
+        <translation>es braucht kein Etikett: es zählt nirgends mehr</translation>
+    </message>
+    <message>
+        <source>the last day of &apos;%1&apos; is %2, and kit that is not written off belongs there: %3. Move it to another boat, place or person</source>
+        <translation>der letzte Tag von „%1“ ist %2, und Ausrüstung, die nicht ausgesondert ist, gehört noch dazu: %3. Sie einem anderen Boot, einem anderen Ort oder einer anderen Person geben</translation>
+    </message>
+    <message>
         <source>the codes cannot be read further; what came before is recorded</source>
         <translation>die Codes lassen sich nicht weiter lesen; was vorher kam, ist aufgezeichnet</translation>
     </message>
@@ -2144,6 +2184,30 @@ Erledigt am %1: %2</translation>
     <message>
         <source>do not give the command again: `verify` tells what is in the file</source>
         <translation>den Befehl nicht noch einmal geben: `verify` sagt, was in der Datei steht</translation>
+    </message>
+    <message>
+        <source>this file is of another club</source>
+        <translation>diese Datei gehört einem anderen Verein</translation>
+    </message>
+    <message>
+        <source>choose a file that was begun as a copy of this one</source>
+        <translation>eine Datei wählen, die als Kopie dieser begonnen wurde</translation>
+    </message>
+    <message>
+        <source>the record of this file is damaged, so nothing of it was taken in: %1</source>
+        <translation>die Aufzeichnung dieser Datei ist beschädigt, darum wurde nichts daraus übernommen: %1</translation>
+    </message>
+    <message>
+        <source>look at it with `verify`, and take an undamaged copy</source>
+        <translation>mit `verify` ansehen und eine unbeschädigte Kopie nehmen</translation>
+    </message>
+    <message>
+        <source>machine %1 wrote two different records from its fact %2 on (%3 here, %4 there), which no program does by itself: one may have been rewritten</source>
+        <translation>das Gerät %1 hat von seiner Zeile %2 an zwei verschiedene Aufzeichnungen geschrieben (%3 hier, %4 dort), was kein Programm von selbst tut: eine kann umgeschrieben worden sein</translation>
+    </message>
+    <message>
+        <source>keep the file that you trust, or take the other record in as that of a machine of its own: --as-new-machine</source>
+        <translation>die Datei behalten, der man traut, oder die andere Aufzeichnung als die eines eigenen Geräts übernehmen: --as-new-machine</translation>
     </message>
     <message>
         <source>there is no &apos;%2&apos; in %1</source>
@@ -3530,6 +3594,41 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Merge</name>
+    <message>
+        <source>Nothing new</source>
+        <translation>Nichts Neues</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 was seen on %2 and on %3 within twelve hours: look where it is</source>
+        <translation>%1 wurde binnen zwölf Stunden auf %2 und auf %3 gesehen: nachsehen, wo es ist</translation>
+    </message>
+    <message>
+        <source>%1 and %2 have the same serial %3: they may be one thing that was registered twice</source>
+        <translation>%1 und %2 haben dieselbe Seriennummer %3: sie können ein Stück sein, das zweimal eingetragen wurde</translation>
+    </message>
+    <message>
+        <source>%1 and %2 may be two names for the same: rename one, or leave both</source>
+        <translation>%1 und %2 können zwei Namen für dasselbe sein: eins umbenennen oder beide lassen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 was changed on two machines within an hour: the newer one holds</source>
+        <translation>%1 von %2 wurde binnen einer Stunde auf zwei Geräten geändert: das Neuere gilt</translation>
+    </message>
+    <message>
+        <source>%1 was launched twice without a return between, by two machines</source>
+        <translation>%1 ist auf zwei Geräten zweimal ausgelaufen, ohne Rückkehr dazwischen</translation>
+    </message>
+    <message>
+        <source>A check of %1 was signed on two machines: the first signature holds</source>
+        <translation>Eine Prüfung von %1 wurde auf zwei Geräten unterschrieben: die erste Unterschrift gilt</translation>
+    </message>
+</context>
+<context>
     <name>MissingList</name>
     <message>
         <source>nobody knows since when</source>
@@ -4541,6 +4640,10 @@ Erledigt am %1: %2</translation>
         <source>Say first who signs and, where kit is incomplete, why.</source>
         <translation>Erst sagen, wer unterschreibt und, wenn Ausrüstung fehlt, warum.</translation>
     </message>
+    <message>
+        <source>%1 is no longer here, and is not named.</source>
+        <translation>%1 ist nicht mehr hier und wird nicht eingetragen.</translation>
+    </message>
 </context>
 <context>
     <name>Sentences</name>
@@ -4907,6 +5010,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 · left out</source>
         <translation>%1 · ausgelassen</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>Orte</translation>
     </message>
 </context>
 <context>
@@ -5568,6 +5675,76 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n fact</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeile</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n facts</source>
+        <translation>
+            <numerusform>%n Zeilen</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check</source>
+        <translation>
+            <numerusform>%n Prüfung</numerusform>
+            <numerusform>%n Prüfung</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks</source>
+        <translation>
+            <numerusform>%n Prüfungen</numerusform>
+            <numerusform>%n Prüfungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sighting</source>
+        <translation>
+            <numerusform>%n Sichtung</numerusform>
+            <numerusform>%n Sichtung</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sightings</source>
+        <translation>
+            <numerusform>%n Sichtungen</numerusform>
+            <numerusform>%n Sichtungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change of the register</source>
+        <translation>
+            <numerusform>%n Änderung des Verzeichnisses</numerusform>
+            <numerusform>%n Änderung des Verzeichnisses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changes of the register</source>
+        <translation>
+            <numerusform>%n Änderungen des Verzeichnisses</numerusform>
+            <numerusform>%n Änderungen des Verzeichnisses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out that stands here already</source>
+        <translation>
+            <numerusform>%n ausgelassen, das hier schon steht</numerusform>
+            <numerusform>%n ausgelassen, das hier schon steht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out that stand here already</source>
+        <translation>
+            <numerusform>%n ausgelassen, die hier schon stehen</numerusform>
+            <numerusform>%n ausgelassen, die hier schon stehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n thing with another day</source>
         <translation>
             <numerusform>%n Stück mit anderer Frist</numerusform>
@@ -6151,6 +6328,33 @@ Erledigt am %1: %2</translation>
     <message>
         <source>As a table</source>
         <translation>Als Tabelle</translation>
+    </message>
+</context>
+<context>
+    <name>app::EndPanel</name>
+    <message>
+        <source>its last day here</source>
+        <translation>der letzte Tag hier</translation>
+    </message>
+    <message>
+        <source>It stays</source>
+        <translation>Es bleibt</translation>
+    </message>
+    <message>
+        <source>No longer here</source>
+        <translation>Nicht mehr hier</translation>
+    </message>
+    <message>
+        <source>From the day after it is in no list to choose from, on no board and in no plan. What is recorded stays. Empty “here until” to bring it back.</source>
+        <translation>Vom Tag danach an steht es in keiner Auswahl, auf keiner Tafel und in keinem Plan. Was aufgezeichnet ist, bleibt. „Hier bis“ leeren holt es zurück.</translation>
+    </message>
+    <message>
+        <source>Which is the last day of “%1”?</source>
+        <translation>Welches ist der letzte Tag von „%1“?</translation>
+    </message>
+    <message>
+        <source>“%1” is here until %2.</source>
+        <translation>„%1“ ist hier bis %2.</translation>
     </message>
 </context>
 <context>
@@ -7461,6 +7665,10 @@ Erledigt am %2: %3</translation>
         <translation>Umbenennen …</translation>
     </message>
     <message>
+        <source>No longer here…</source>
+        <translation>Nicht mehr hier …</translation>
+    </message>
+    <message>
         <source>which rows of the register</source>
         <translation>welche Zeilen des Verzeichnisses</translation>
     </message>
@@ -7501,8 +7709,8 @@ Erledigt am %2: %3</translation>
         <translation>Eine neue Regel von: %1</translation>
     </message>
     <message>
-        <source>%1 is no boat&apos;s or person&apos;s tag. Kit is on the page Kit.</source>
-        <translation>%1 ist kein Etikett eines Bootes oder einer Person. Ausrüstung steht auf der Seite Ausrüstung.</translation>
+        <source>%1 is no tag of a boat, person or place. Kit is on the page Kit.</source>
+        <translation>%1 ist kein Etikett eines Bootes, einer Person oder eines Ortes. Ausrüstung steht auf der Seite Ausrüstung.</translation>
     </message>
 </context>
 <context>

@@ -60,11 +60,14 @@ std::optional<CalendarDay> earliestDue(const ItemRecord& record, const KitOnHand
     return earliest ? earliest->due : std::nullopt;
 }
 
-/// Where it was seen last, unless its home was given later; else its home.
+/// Where it was seen last, unless its home was given later; else its home. Empty also for what is gone.
 std::optional<Location> whereabouts(const ItemSeenLast& item, const KitOnHandQuestion& question) {
-    const auto home = homeOf(item.record.item, question);
-    if (!item.seenAt) return home;
-    return home && item.homeStamp > item.seenStamp ? home : spelled(*item.seenAt, question);
+    auto at = homeOf(item.record.item, question);
+    if (item.seenAt && !(at && item.homeStamp > item.seenStamp)) at = spelled(*item.seenAt, question);
+    const bool isGone = at && std::ranges::any_of(question.gone, [&](const Location& gone) {
+                            return gone.isBoat() == at->isBoat() && sameName(gone.name, at->name);
+                        });
+    return isGone ? std::nullopt : at;
 }
 
 } // namespace

@@ -22,6 +22,7 @@ struct BoatInShed {
 struct KitOnHandQuestion {
     std::vector<BoatInShed> boats;           ///< all of the club
     std::vector<std::string> places;         ///< all of the club
+    std::vector<Location> gone = {};         ///< boats and places that were the club's: kit there is nowhere
     std::set<std::string> askedBoats;        ///< only these, as the register spells them; empty: all
     std::set<std::string> askedPlaces;       ///< likewise: only kit at these, and aboard the planned boats
     std::map<std::string, KitType> kitTypes; ///< by name

@@ -58,6 +58,9 @@ enum class ErrorCode : std::uint16_t {
     SchemaDiffers,    ///< "table item", "trigger …": what of the file's schema
     TableDiffers,     ///< table; the first row that differs
     FileUnsound,      ///< what SQLite's integrity check says
+    OtherClub,
+    OtherRecordDamaged, ///< because of the first problem
+    RecordForked,       ///< machine; number of the first fact that differs; the ids of the two
 
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all
@@ -75,8 +78,12 @@ enum class ErrorCode : std::uint16_t {
     NoSuchItem,      ///< tag code
     NothingHasTag,   ///< tag code
     NoSuchSubject,   ///< what was asked for: a tag code, a boat or a person
+    NothingSoCalled, ///< what was asked for: a tag code, or the name of a boat, person or place
+    NameOfSeveral,   ///< name; what is called so, each with its tag
+    NoLongerHere,    ///< boat, person or place; its last day
+    KitStillThere,   ///< boat, person or place; how many things of kit; the first few
 
-    // Names that are given anew
+    // Rows of the register, and names that are given anew
     NoSuchRow,      ///< sheet ("people"); the row's name
     RowLikeOthers,  ///< the same; rows that are one slip away
     RowAmbiguous,   ///< the row's name; the rows that it may mean
@@ -208,6 +215,7 @@ enum class ErrorCode : std::uint16_t {
     CellNotAKitTag,
     CellNotABoatTag,
     CellNotAPersonTag,
+    CellNotAShelfTag,
     CellNotAGtin,
     CellGtinCheckDigit,
     CellNotSteps,
@@ -246,6 +254,7 @@ enum class ErrorCode : std::uint16_t {
     TypeWithoutItem,     ///< kit type
     RuleWithoutSource,   ///< rule; kit type
     JacketNotWorn,       ///< kit type
+    KitOfEnded,          ///< boat, person or place; its last day; how many things of kit
 
     // Somebody's own spreadsheet: the file, its sheets and headings, and what stands in its cells
     SpreadsheetMissing,

@@ -6,6 +6,7 @@
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_events.h"
+#include "core/club/club_exchange.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
@@ -125,6 +126,9 @@ ClubAnswers Club::answers() const {
 }
 ClubPlans Club::plans() const {
     return ClubPlans(*m_state);
+}
+ClubExchange Club::exchange() const {
+    return ClubExchange(*m_state);
 }
 ClubRecord Club::record() const {
     return ClubRecord(*m_state);

@@ -14,6 +14,7 @@ namespace core {
 class ClubAnswers;
 class ClubChecks;
 class ClubEvents;
+class ClubExchange;
 class ClubKit;
 class ClubLog;
 class ClubManifests;
@@ -69,7 +70,8 @@ public:
     ClubAnswers
     answers() const;         ///< club_answers.h: the board, the missing list, the due list, history, evidence
     ClubPlans plans() const; ///< club_plans.h: make-ready, replacement, how long kit lasts
-    ClubRecord record() const; ///< club_record.h: is the record unaltered
+    ClubRecord record() const;     ///< club_record.h: is the record unaltered
+    ClubExchange exchange() const; ///< club_exchange.h: what other machines recorded
 
 private:
     explicit Club(std::unique_ptr<ClubState> state);

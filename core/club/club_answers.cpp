@@ -87,7 +87,8 @@ std::vector<BoatCondition> ClubAnswers::boatConditions(CalendarDay today) const 
     const BoatReader reader(*m_state, today);
     std::vector<BoatOnRecord> boats;
     for (const Boat& boat : ClubRegister(*m_state).boats())
-        boats.push_back(reader.read(boat));
+        if (isHere(boat.until, today) || m_state->checkStore.outOn(boat.name))
+            boats.push_back(reader.read(boat));
     return boardOf(boats);
 }
 

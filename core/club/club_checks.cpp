@@ -15,6 +15,7 @@
 
 #include "core/base/plain_text.h"
 #include "core/club/scanned_code.h"
+#include "core/register/typed_rows.h"
 #include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
 
@@ -65,7 +66,7 @@ Error unknownPerson(const std::string& name) {
 }
 
 /// What a tag means in that check, whether it was shown before or not.
-Scanned meaningOf(const ClubState& state, const CheckRun& run, const TagCode& code) {
+Scanned meaningOf(const ClubState& state, const CheckRun& run, const TagCode& code, CalendarDay today) {
     using What = Scanned::What;
     const RegisterStore& store = state.registerStore;
     const auto as = [&](What what) { return Scanned{what, tagItself(code), {}, {}}; };
@@ -85,7 +86,8 @@ Scanned meaningOf(const ClubState& state, const CheckRun& run, const TagCode& co
         if (!person) return as(What::UnknownTag);
         const auto names = checkActs::names(*state.database, run.check);
         if (std::find(names.begin(), names.end(), person->name) != names.end()) return as(What::Ignored);
-        return {What::PersonNamed, tagItself(code), person->name, {}};
+        const bool mayBe = static_cast<bool>(state.mayTakePart(*person, run.location, run.phase, today));
+        return {mayBe ? What::PersonNamed : What::Unread, tagItself(code), person->name, {}};
     }
     case TagClass::Kit:
         break;
@@ -100,6 +102,9 @@ Result<OpenCheck> ClubChecks::open(const std::string& name, Phase phase, Moment 
     return m_state->write([&](Ledger& ledger) -> Result<OpenCheck> {
         const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
+        const bool comesBack = phase == Phase::Return && m_state->checkStore.outOn(found->name);
+        if (const Outcome here = stillHere(found->name, found->until, moment.today); !here && !comesBack)
+            return here.error();
         return m_state->openOrResume(ledger, found->name, phase, moment);
     });
 }
@@ -141,14 +146,19 @@ Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::s
     return m_state->write([&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
+        const std::vector<std::string> before = namesOf(check);
+        const auto isIn = [](const std::vector<std::string>& names, const std::string& name) {
+            return std::find(names.begin(), names.end(), name) != names.end();
+        };
         std::vector<std::string> names;
         for (const std::string& given : people) {
             const auto person = m_state->registerStore.person(given);
             if (!person) return unknownPerson(given);
-            if (std::find(names.begin(), names.end(), person->name) == names.end())
-                names.push_back(person->name);
+            const Outcome may = m_state->mayTakePart(*person, run->location, run->phase, moment.today);
+            if (!may && !isIn(before, person->name)) return may;
+            if (!isIn(names, person->name)) names.push_back(person->name);
         }
-        if (names != namesOf(check)) ledger.append(NamesGiven{check, names, moment.at}, {});
+        if (names != before) ledger.append(NamesGiven{check, names, moment.at}, {});
         return Done{};
     });
 }
@@ -160,7 +170,7 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
         if (!run) return run.error();
         const auto code = scannedCode(text, *m_state->database, m_state->registerStore, moment.today.year());
         if (!code) return Scanned{.alike = m_state->tagsLike(text.text)};
-        Scanned meant = meaningOf(*m_state, *run, *code);
+        Scanned meant = meaningOf(*m_state, *run, *code, moment.today);
         if (meant.what == Scanned::What::PersonNamed) {
             auto names = namesOf(check);
             names.push_back(meant.name);
@@ -212,6 +222,8 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
         if (!run) return run.error();
         const auto person = m_state->registerStore.person(by);
         if (!person) return unknownPerson(by);
+        if (const Outcome may = m_state->mayTakePart(*person, run->location, run->phase, moment.today); !may)
+            return may.error();
         const BoatCheckInput input = m_state->checkStore.inputOf(*run, moment.today);
         const CheckAnswer answer = judge(input);
         const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
@@ -237,14 +249,16 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
 
 Result<OpenCheck> ClubChecks::openStocktake(const std::string& name, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Result<OpenCheck> {
-        std::string place;
-        std::string known;
-        for (const Cells& cells : m_state->registerStore.all(SheetId::Places)) {
-            if (foldName(cells[0]) == foldName(name)) place = cells[0];
-            known += (known.empty() ? "" : ", ") + cells[0];
+        const auto cells = m_state->registerStore.find(SheetId::Places, foldName(name));
+        if (!cells) {
+            std::string known;
+            for (const std::string& each : ClubRegister(*m_state).placesHere(moment.today))
+                known += (known.empty() ? "" : ", ") + each;
+            return noSuchPlace(name, known);
         }
-        if (place.empty()) return noSuchPlace(name, known);
-        return m_state->openOrResume(ledger, place, Phase::Stocktake, moment);
+        const ClubPlace place = placeFrom(*cells);
+        if (const Outcome here = stillHere(place.name, place.until, moment.today); !here) return here.error();
+        return m_state->openOrResume(ledger, place.name, Phase::Stocktake, moment);
     });
 }
 

@@ -36,12 +36,12 @@ struct Scanned {
         UnknownTag,  ///< a good kit or person tag that the register does not know
         PersonNamed, ///< a person's tag: next on board
         Ignored,     ///< the boat's own tag, a shelf's, or a person who is named already
-        Unread,      ///< no code of this club's kind, or another boat's tag
+        Unread,      ///< no code of this club's kind, another boat's tag, or that of who is no longer here
         Control,     ///< a control tag: the caller acts on it
     };
     What what = What::Unread;
     ItemName item;    ///< what it names; a tag that names no item is its own id
-    std::string name; ///< kit type, or the person's name
+    std::string name; ///< kit type, or the person's name, also of one who is no longer here
     std::optional<ControlTag> control;
     std::vector<std::string> alike = {}; ///< Unread: the club's own tags one slip away from what was typed
 };
@@ -68,7 +68,8 @@ public:
     explicit ClubChecks(ClubState& state)
         : m_state(&state) {}
 
-    /// The unfinished check of that boat and phase, or a new one. `resumed` tells which.
+    /// The unfinished check of that boat and phase, or a new one. `resumed` tells which. NoLongerHere for a
+    /// boat that is gone, but for the return check of one that is out.
     Result<OpenCheck> open(const std::string& boat, Phase phase, Moment moment);
     /// The unfinished stocktake of that place, or a new one: a check like the others, of what the register
     /// has there. Signing it marks what was not seen as missing.
@@ -80,10 +81,16 @@ public:
     /// stocktake is begun by a press of its own and waits in any case.
     std::vector<OpenCheck> unfinished() const;
 
+    /// Whether that person may be named in the check today, or sign it. NotFound; NoLongerHere.
+    Outcome mayTakePart(const std::string& check, const std::string& person, CalendarDay today) const;
+
     /// Replaces the names. Driver first, then crew, as they are to be served in that order. Unknown:
     /// NotFound.
     Outcome giveNames(const std::string& check, const std::vector<std::string>& people, Moment moment);
     std::vector<std::string> namesOf(const std::string& check) const;
+    /// Who may be named in such a check, or sign it: the people who are here, and at a return those who went
+    /// out with the boat.
+    std::vector<Person> peopleFor(const Location& where, Phase phase, CalendarDay today) const;
 
     /// One scan, as a camera or a hand-held scanner gives it. A new sighting is on disk when this returns.
     Result<Scanned> scan(const std::string& check, const ScannedText& text, SeenBy seenBy, Moment moment);

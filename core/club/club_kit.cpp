@@ -14,6 +14,7 @@
 #include "core/club/scanned_code.h"
 
 #include "core/register/new_kit.h"
+#include "core/register/typed_rows.h"
 #include "core/store/tag_tables.h"
 #include "core/tag/maker_label.h"
 #include "core/tag/reason.h"
@@ -47,12 +48,6 @@ NewKit daysIn(const CellTexts& cells) {
     return kit;
 }
 
-/// As it is printed on the thing now.
-std::string shownTag(const Item& item) {
-    const auto tag = TagCode::exact(item.tag);
-    return tag ? tag->grouped() : item.tag;
-}
-
 /// No serial stands twice in one batch; the register's own are looked at label by label.
 Outcome areLabelsApart(const std::vector<std::string>& labels, int year) {
     std::set<std::pair<std::string, std::string>> seen;
@@ -60,6 +55,31 @@ Outcome areLabelsApart(const std::vector<std::string>& labels, int year) {
         const auto label = parseMakerLabel(text, year);
         if (label && !label->serial.empty() && !seen.emplace(label->gtin, label->serial).second)
             return Error{ErrorCode::SerialTwice, {label->serial}};
+    }
+    return Done{};
+}
+
+/// Its home and its keeper, as the register spells them; all are still here.
+Outcome lookUpHome(ClubState& state, NewKit& kit, CalendarDay today) {
+    if (!kit.boat.empty() && !kit.place.empty()) return Error{ErrorCode::TwoHomes};
+    if (!kit.boat.empty()) {
+        const auto boat = ClubRegister(state).boat(kit.boat);
+        if (!boat) return boat.error();
+        if (const Outcome here = stillHere(boat->name, boat->until, today); !here) return here;
+        kit.boat = boat->name;
+    }
+    if (!kit.place.empty()) {
+        const auto cells = state.registerStore.find(SheetId::Places, foldName(kit.place));
+        if (!cells) return Error{ErrorCode::NoSuchHomePlace, {kit.place}};
+        const ClubPlace place = placeFrom(*cells);
+        if (const Outcome here = stillHere(place.name, place.until, today); !here) return here;
+        kit.place = place.name;
+    }
+    if (!kit.person.empty()) {
+        const auto person = state.registerStore.person(kit.person);
+        if (!person) return Error{ErrorCode::NoSuchKeeper, {kit.person}};
+        if (const Outcome here = stillHere(person->name, person->until, today); !here) return here;
+        kit.person = person->name;
     }
     return Done{};
 }
@@ -76,22 +96,7 @@ Result<NewKit> lookedUp(ClubState& state, NewKit kit, CalendarDay today) {
         if (size == type->sizes.end()) return Error{ErrorCode::NoSuchSize, {kit.kitType, kit.size}};
         kit.size = size->name;
     }
-    if (!kit.boat.empty() && !kit.place.empty()) return Error{ErrorCode::TwoHomes};
-    if (!kit.boat.empty()) {
-        const auto boat = ClubRegister(state).boat(kit.boat);
-        if (!boat) return boat.error();
-        kit.boat = boat->name;
-    }
-    if (!kit.place.empty()) {
-        const auto cells = state.registerStore.find(SheetId::Places, foldName(kit.place));
-        if (!cells) return Error{ErrorCode::NoSuchHomePlace, {kit.place}};
-        kit.place = (*cells)[0];
-    }
-    if (!kit.person.empty()) {
-        const auto person = state.registerStore.person(kit.person);
-        if (!person) return Error{ErrorCode::NoSuchKeeper, {kit.person}};
-        kit.person = person->name;
-    }
+    if (const Outcome found = lookUpHome(state, kit, today); !found) return found.error();
     const auto maker = nameFrom(kit.maker, "maker"), note = proseFrom(kit.note, "note");
     if (!maker) return maker.error();
     if (!note) return note.error();
@@ -157,18 +162,6 @@ Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::s
         for (const std::string& code : codes)
             if (auto item = m_state->registerStore.item(code)) items.push_back(std::move(*item));
         return items;
-    });
-}
-
-Result<std::string> ClubKit::replaceTag(const std::string& typed, const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<std::string> {
-        const auto known = knownItem(*m_state, *this, typed);
-        if (!known) return known.error();
-        if (known->state == ItemState::WrittenOff)
-            return Error{ErrorCode::TagForWrittenOff, {known->kitType, shownTag(*known)}};
-        const std::string tag = mintCodes(1).front();
-        ledger.append(TagFixed{known->id, tag, moment.at}, by);
-        return tag;
     });
 }
 

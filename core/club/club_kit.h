@@ -19,8 +19,8 @@ struct ServiceRound;
 /// What a printed tag says.
 struct TagLabel {
     std::string code;
-    std::string name;  ///< kit type, boat or person
-    std::string owner; ///< home boat, place or person; may be empty
+    std::string name;  ///< kit type, boat, person or place
+    std::string owner; ///< of kit its home boat, place or person; class of a boat, role of a person; or empty
 };
 
 /// Items: what they are, their tags, their service and their end. See Club for what holds of every function.
@@ -52,10 +52,18 @@ public:
     /// One record for each item that the rule fits, all in one transaction.
     Result<ServiceRound> recordService(const ServiceOrder& order, Moment moment);
 
-    /// Gives an item a new tag, which is returned; the old tag no longer works. Its history stays.
-    Result<std::string> replaceTag(const std::string& code, const std::string& by, Moment moment);
-    /// Registered tags with the words that go beneath: all items and boats and people when `codes` is empty.
-    Result<std::vector<TagLabel>> tagLabels(const std::vector<std::string>& codes) const;
+    // Tags of kit by the code of any tag that it has or had; those of boats, people and places by tag or
+    // name. NotFound; BadInput for a name that several have; NotAllowed for written-off kit, which needs no
+    // tag.
+    /// Gives a new tag, which is returned; the old one no longer works. The history stays.
+    Result<std::string> replaceTag(const std::string& asked, const std::string& by, Moment moment);
+    /// Tags with the words that go beneath, in the order asked. A boat, person or place without a tag has an
+    /// empty code.
+    Result<std::vector<TagLabel>> tagLabels(const std::vector<std::string>& asked) const;
+    /// Gives one to each of the boats, people and places asked for that has none.
+    Outcome giveMissingTags(const std::vector<std::string>& asked, const std::string& by, Moment moment);
+    /// The tags of all that has one and is here today: kit, boats, people, places.
+    Result<std::vector<TagLabel>> allTagLabels(CalendarDay today) const;
     /// What is aboard the boat as the register has it: its home items, in the manifest's order, then by code.
     Result<std::vector<TagLabel>> labelsOfBoat(const std::string& boat) const;
     std::vector<std::string> mintCodes(int count) const; ///< unused kit codes

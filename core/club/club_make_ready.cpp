@@ -3,6 +3,7 @@
 #include "core/club/club_plans.h"
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
+#include "core/register/typed_rows.h"
 
 #include <algorithm>
 
@@ -16,14 +17,23 @@ Error noPlace(const std::string& name, const std::vector<std::string>& places) {
     return noSuchPlace(name, known);
 }
 
-/// NotFound for a boat or place that the register does not have.
-Outcome addAsked(const MakeReadyQuestion& asked, const ClubRegister& known, KitOnHandQuestion& question) {
+bool isGone(const Location& location, const KitOnHandQuestion& question) {
+    return std::ranges::find(question.gone, location) != question.gone.end();
+}
+
+/// NotFound for a boat or place that the register does not have, or that is no longer here.
+Outcome addAsked(const MakeReadyQuestion& asked, ClubState& state, KitOnHandQuestion& question) {
     for (const std::string& name : asked.boats) {
-        const auto boat = known.boat(name);
+        const auto boat = ClubRegister(state).boat(name);
         if (!boat) return boat.error();
+        if (isGone(Location::boat(boat->name), question))
+            return stillHere(boat->name, boat->until, question.today);
         question.askedBoats.insert(boat->name);
     }
     for (const std::string& name : asked.places) {
+        if (const auto gone = state.registerStore.find(SheetId::Places, foldName(name));
+            gone && isGone(Location::place(gone->front()), question))
+            return stillHere(gone->front(), placeFrom(*gone).until, question.today);
         const auto place = std::ranges::find_if(
             question.places, [&](const std::string& each) { return foldName(each) == foldName(name); });
         if (place == question.places.end()) return noPlace(name, question.places);
@@ -32,12 +42,22 @@ Outcome addAsked(const MakeReadyQuestion& asked, const ClubRegister& known, KitO
     return Done{};
 }
 
-KitOnHandQuestion readClub(const ClubState& state, const ClubRegister& known, CalendarDay today) {
-    KitOnHandQuestion question{
-        .places = known.places(), .kitTypes = state.registerStore.allKitTypes(), .today = today};
-    for (const Boat& boat : known.boats())
-        question.boats.push_back({{boat.name, boat.priority, state.registerStore.manifestOf(boat)},
-                                  state.checkStore.outOn(boat.name).has_value()});
+/// A boat that is out is the club's until it is back.
+KitOnHandQuestion readClub(ClubState& state, CalendarDay today) {
+    KitOnHandQuestion question{.kitTypes = state.registerStore.allKitTypes(), .today = today};
+    for (const Cells& cells : state.registerStore.all(SheetId::Places))
+        if (const ClubPlace place = placeFrom(cells); isHere(place.until, today))
+            question.places.push_back(place.name);
+        else
+            question.gone.push_back(Location::place(place.name));
+    for (const Boat& boat : ClubRegister(state).boats()) {
+        const bool isOut = state.checkStore.outOn(boat.name).has_value();
+        if (isOut || isHere(boat.until, today))
+            question.boats.push_back(
+                {{boat.name, boat.priority, state.registerStore.manifestOf(boat)}, isOut});
+        else
+            question.gone.push_back(Location::boat(boat.name));
+    }
     return question;
 }
 
@@ -55,9 +75,8 @@ ItemSeenLast readSeen(const ClubState& state, ItemRecord record, const KitOnHand
 
 Result<KitOnHandAnswer> readOnHand(ClubState& state, const MakeReadyQuestion& asked, CalendarDay today) {
     const ReadSnapshot asOfNow(*state.database);
-    const ClubRegister known(state);
-    KitOnHandQuestion question = readClub(state, known, today);
-    if (const Outcome good = addAsked(asked, known, question); !good) return good.error();
+    KitOnHandQuestion question = readClub(state, today);
+    if (const Outcome good = addAsked(asked, state, question); !good) return good.error();
     std::vector<ItemSeenLast> items;
     for (ItemRecord& record : worthPlacing(state.registerStore.allRecords(), question))
         items.push_back(readSeen(state, std::move(record), question));

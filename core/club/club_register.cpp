@@ -36,7 +36,7 @@ void record(Database& database, Ledger& ledger, ImportPlan& plan) {
 
 Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::filesystem::path& folder,
                               CalendarDay today, const std::function<void(int, int)>& progress) {
-    auto plan = planImport(folder, RegisterStore(database), today, mintKitCode, progress);
+    auto plan = planImport(folder, RegisterStore(database), today, mintingFor(database), progress);
     if (plan && plan->rejected.empty()) record(database, ledger, *plan);
     return plan;
 }
@@ -44,8 +44,10 @@ Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::fil
 Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, CalendarDay today,
                                            bool dryRun, const std::function<void(int, int)>& progress) {
     if (dryRun)
-        return guarded(
-            [&] { return planImport(folder, m_state->registerStore, today, mintKitCode, progress); });
+        return guarded([&] {
+            return planImport(folder, m_state->registerStore, today, mintingFor(*m_state->database),
+                              progress);
+        });
     return m_state->write([&](Ledger& ledger) -> Result<ImportPlan> {
         auto plan = importInto(*m_state->database, ledger, folder, today, progress);
         if (plan && plan->rejected.empty()) m_state->endUrgentOfWhole(ledger, today);
@@ -57,7 +59,8 @@ Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, co
                                                     CalendarDay today, bool dryRun,
                                                     const std::function<void(int, int)>& progress) {
     const auto plan = [&] {
-        return planClubSheet(workbook, choices, m_state->registerStore, today, mintKitCode, progress);
+        return planClubSheet(workbook, choices, m_state->registerStore, today, mintingFor(*m_state->database),
+                             progress);
     };
     if (dryRun) return guarded(plan);
     return m_state->write([&](Ledger& ledger) -> Result<ClubSheetPlan> {

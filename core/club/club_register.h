@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/calendar_day.h"
+#include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
 #include "core/club/register_edit.h"
@@ -57,14 +58,24 @@ public:
     std::vector<Cells> rows(SheetId sheet) const; ///< in the sheet's own order, with the states of now
     std::optional<Cells> row(SheetId sheet, const Cells& key) const;
 
-    std::vector<Boat> boats() const;    ///< by name
-    std::vector<Person> people() const; ///< by name
+    /// The last day of a boat, place or person, that day included: from then on it is gone from what is
+    /// chosen, asked and planned, and stays in the record (docs/rules.md, "No longer here"). NotFound;
+    /// KitStillThere while kit that is not written off has its home there or is that person's own. Gives the
+    /// name as the register spells it.
+    Result<std::string> end(Named named, const std::string& name, CalendarDay day, const std::string& by,
+                            Moment moment);
+
+    std::vector<Boat> boats() const;    ///< by name, with those that are no longer here
+    std::vector<Person> people() const; ///< likewise
+    std::vector<Boat> boatsHere(CalendarDay today) const;
+    std::vector<Person> peopleHere(CalendarDay today) const;
     Result<Boat> boat(const std::string& name) const;
     std::optional<Boat> boatOfTag(const std::string& code) const;
     /// The boat's points of that phase, in the manifest's order.
     Result<std::vector<BoatPoint>> pointsOf(const std::string& boat, Phase phase) const;
     std::vector<KitType> kitTypes() const;   ///< with sizes and rules, by name
-    std::vector<std::string> places() const; ///< by name
+    std::vector<std::string> places() const; ///< by name, with those that are no longer here
+    std::vector<std::string> placesHere(CalendarDay today) const;
 
 private:
     ClubState* m_state;

@@ -31,12 +31,12 @@ Outcome checked(const ReplacementQuestion& question) {
     return Done{};
 }
 
-ReplacementInput inputOf(ClubState& state) {
+ReplacementInput inputOf(ClubState& state, CalendarDay today) {
     const ReadSnapshot asOfNow(*state.database);
     const RegisterStore& store = state.registerStore;
     ReplacementInput input;
     input.kitTypes = store.allKitTypes();
-    for (const Boat& boat : ClubRegister(state).boats())
+    for (const Boat& boat : ClubRegister(state).boatsHere(today))
         input.manifests.push_back(store.manifestOf(boat));
     input.items = store.allRecords();
     return input;
@@ -46,8 +46,9 @@ ReplacementInput inputOf(ClubState& state) {
 
 Result<ReplacementPlan> ClubPlans::replacement(const ReplacementQuestion& question, CalendarDay today) const {
     if (const Outcome good = checked(question); !good) return good.error();
-    return guarded(
-        [&]() -> Result<ReplacementPlan> { return planReplacement(inputOf(*m_state), question, today); });
+    return guarded([&]() -> Result<ReplacementPlan> {
+        return planReplacement(inputOf(*m_state, today), question, today);
+    });
 }
 
 std::vector<KitLife> ClubPlans::kitLives(CalendarDay today) const {

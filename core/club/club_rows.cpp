@@ -99,7 +99,8 @@ Result<EditPlan> planned(ClubState& state, const RegisterEdit& edit, CalendarDay
         if (!cells) return cells.error();
         rows.push_back(std::move(*cells));
     }
-    ImportPlan plan = planSheet(sheet, sheetOfRows(sheet, rows), state.registerStore, today, mintKitCode);
+    ImportPlan plan =
+        planSheet(sheet, sheetOfRows(sheet, rows), state.registerStore, today, mintingFor(*state.database));
     for (RejectedRow& each : plan.rejected)
         if (each.row > 0) --each.row; // the edit has no header
     return EditPlan{std::move(plan.rejected), std::move(plan.changes), {}};
@@ -120,7 +121,7 @@ void append(ClubState& state, Ledger& ledger, const EditPlan& plan, const std::s
 Outlook outlookOf(ClubState& state, CalendarDay today) {
     const ClubAnswers answers(state);
     Outlook outlook{answers.boatConditions(today), {}, answers.dueList(today, manyDays)};
-    for (const Boat& boat : ClubRegister(state).boats()) {
+    for (const Boat& boat : ClubRegister(state).boatsHere(today)) {
         const auto kit = kitAtHomeOf(boat.name, state.registerStore.manifestOf(boat),
                                      state.registerStore.itemsOfBoat(boat.name));
         outlook.kit.insert(outlook.kit.end(), kit.begin(), kit.end());

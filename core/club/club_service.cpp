@@ -54,6 +54,8 @@ Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment mo
             return Error{ErrorCode::ServiceInFuture, {order.day.iso(), moment.today.iso()}};
         const auto person = m_state->registerStore.person(order.by);
         if (!person) return Error{ErrorCode::NoSuchPerson, {order.by}};
+        if (const Outcome here = stillHere(person->name, person->until, order.day); !here)
+            return here.error();
         order.by = person->name;
         const auto note = proseFrom(order.note, "note");
         if (!note) return note.error();

@@ -57,7 +57,7 @@ std::vector<std::string> ClubState::tagsLike(const std::string& typed) const {
     };
     for (const Item& item : registerStore.allItems())
         add(item.tag);
-    for (const SheetId id : {SheetId::Boats, SheetId::People})
+    for (const SheetId id : {SheetId::Boats, SheetId::People, SheetId::Places})
         for (const Cells& cells : registerStore.all(id))
             add(std::string(cellOf(sheet(id), cells, "tag")));
     return alike;

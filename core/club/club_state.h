@@ -8,12 +8,15 @@
 #include "core/club/club_checks.h"
 #include "core/club/held_check.h"
 #include "core/exchange/csv_import.h"
+#include "core/record/facts.h"
 #include "core/store/check_store.h"
 #include "core/store/database.h"
 #include "core/store/ledger.h"
 #include "core/store/register_store.h"
+#include "core/tag/tag_code.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -64,9 +67,13 @@ struct ClubState {
     /// in its transaction.
     void endUrgentOfWhole(Ledger& ledger, CalendarDay today);
 
-    /// The club's own tags, of kit, boats and people, that are one slip away from what was typed; as they are
-    /// printed, at most three. Reads all tags, so only for what is no tag.
+    /// The club's own tags, of kit, boats, people and places, that are one slip away from what was typed; as
+    /// they are printed, at most three. Reads all tags, so only for what is no tag.
     std::vector<std::string> tagsLike(const std::string& typed) const;
+
+    /// Whether that person may be named in a check of that phase there, or sign it: who is here, and at a
+    /// return who went out with the boat. NoLongerHere.
+    Outcome mayTakePart(const Person& person, const Location& where, Phase phase, CalendarDay today) const;
 
     /// The words of a new log entry about that boat or item: as given, with a number behind them where an
     /// entry of that day has the same words, so that no entry is written over.
@@ -142,7 +149,27 @@ int placeBehind(Database& database, const RowChange& change);
 void closeEntry(Ledger& ledger, const LogEntry& entry, const std::string& closing, const std::string& by,
                 CalendarDay today);
 
-/// A fresh kit code; whether it is used already is the caller's to look.
-std::string mintKitCode();
+/// Gives tags that nothing in the file has, nor kit ever had. Valid as long as the file is open.
+MintTag mintingFor(Database& database);
+
+/// NoLongerHere where that last day is past.
+Outcome stillHere(const std::string& name, const std::optional<CalendarDay>& until, CalendarDay today);
+
+/// A boat, person or place: what has a name, and may have a tag.
+struct TagHolder {
+    Named named = Named::Boat;
+    std::string name;
+    std::string tag;   ///< empty: none
+    std::string about; ///< class of a boat, role of a person
+    std::optional<CalendarDay> until;
+};
+
+/// What that tag code or name means, if it is no tag of kit. Empty: nothing. NameOfSeveral.
+Result<std::optional<TagHolder>> tagHolderOf(const ClubState& state, const std::string& asked);
+
+/// Writes cells of one row of what has that name, as an import of that row would, within the caller's write.
+/// Nothing is written when nothing changes.
+Outcome writeNamedRow(ClubState& state, Ledger& ledger, Named named, const CellTexts& row,
+                      const std::string& by, Moment moment);
 
 } // namespace core

@@ -62,9 +62,10 @@ CellReading readNumber(std::string_view text, bool mayBeNegative, bool whole) {
     return value(canonical);
 }
 
-CellReading readDay(std::string_view text, bool exact) {
+CellReading readDay(const Column& column, std::string_view text) {
     const auto day = PartialDay::parse(text);
-    if (day) return value(exact ? day->firstDay().iso() : day->text());
+    if (day && column.type == CellType::Day) return value(day->text());
+    if (day) return value((column.isLastDay ? day->lastDay() : day->firstDay()).iso());
     const bool shaped = text.size() == 10 && text[4] == '-' && text[7] == '-';
     return faulty(shaped ? ErrorCode::CellNotInCalendar : ErrorCode::CellNotADay, text);
 }
@@ -77,6 +78,7 @@ CellReading readChoice(std::string_view text, std::span<const std::string_view> 
 
 ErrorCode codeOfOtherTag(char wanted) {
     if (wanted == 'K') return ErrorCode::CellNotAKitTag;
+    if (wanted == 'S') return ErrorCode::CellNotAShelfTag;
     return wanted == 'B' ? ErrorCode::CellNotABoatTag : ErrorCode::CellNotAPersonTag;
 }
 
@@ -159,9 +161,8 @@ CellReading readTyped(const Column& column, std::string_view text) {
     case CellType::Number:
         return readNumber(text, true, false);
     case CellType::Day:
-        return readDay(text, false);
     case CellType::ExactDay:
-        return readDay(text, true);
+        return readDay(column, text);
     case CellType::Tag:
         return readTag(text, column.tagClass);
     case CellType::Steps:

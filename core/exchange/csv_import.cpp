@@ -82,20 +82,19 @@ const std::string* find(const GivenCells& row, const Column& column) {
 } // namespace
 
 Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& current, CalendarDay today,
-                              const std::function<std::string()>& mintItemCode,
-                              const std::function<void(int done, int of)>& progress) {
+                              const MintTag& mintTag, const std::function<void(int done, int of)>& progress) {
     const auto paths = csvFilesIn(folder);
     if (!paths) return paths.error();
     Rejections rejections;
     std::vector<SheetFile> files = readFiles(*paths, rejections);
-    return planFiles(files, std::move(rejections), {current, today, mintItemCode, progress, true});
+    return planFiles(files, std::move(rejections), {current, today, mintTag, progress, true});
 }
 
 ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
-                     const std::function<std::string()>& mintItemCode) {
+                     const MintTag& mintTag) {
     Rejections rejections;
     std::vector<SheetFile> files{readSheet(sheet, csv, rejections)};
-    return planFiles(files, std::move(rejections), {current, today, mintItemCode, {}, false});
+    return planFiles(files, std::move(rejections), {current, today, mintTag, {}, false});
 }
 
 std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows) {

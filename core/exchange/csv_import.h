@@ -3,6 +3,7 @@
 #include "core/base/calendar_day.h"
 #include "core/base/result.h"
 #include "core/register/sheets.h"
+#include "core/tag/tag_code.h"
 
 #include <filesystem>
 #include <functional>
@@ -35,16 +36,17 @@ struct ImportPlan {
 
 /// Reads the CSV files of `folder` against the register. Nothing is written. Error only when the folder is
 /// missing or cannot be read, or holds no CSV file; everything else is a rejected row. Files that do not end
-/// in .csv are ignored. `mintItemCode` gives a fresh code; it is asked again when that code is taken.
+/// in .csv are ignored. `mintTag` gives a fresh code, for what is new and has none; it is asked again when
+/// that code is taken.
 /// `progress` may be empty.
 Result<ImportPlan> planImport(const std::filesystem::path& folder, const RegisterRows& current,
-                              CalendarDay today, const std::function<std::string()>& mintItemCode,
+                              CalendarDay today, const MintTag& mintTag,
                               const std::function<void(int done, int of)>& progress = {});
 
 /// The same for the text of one file of the contract, as a row that a person changed. Without warnings: they
 /// are about a whole register.
 ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
-                     const std::function<std::string()>& mintItemCode);
+                     const MintTag& mintTag);
 
 /// The CSV text of rows, header and all: of each only the columns given, by name. An empty text clears its
 /// cell.

@@ -211,6 +211,7 @@ void checkRows(ImportDraft& draft, Rejections& rejections) {
     for (const Sheet& sheet : allSheets())
         for (DraftRow* row : draft.touched(sheet.id))
             Check(draft, rejections, *row).run();
+    checkUnique(draft, rejections, SheetId::Places, {"tag"}, ErrorCode::TagTaken);
     checkUnique(draft, rejections, SheetId::Boats, {"tag"}, ErrorCode::TagTaken);
     checkUnique(draft, rejections, SheetId::People, {"tag"}, ErrorCode::TagTaken);
     checkUnique(draft, rejections, SheetId::Items, {"gtin", "serial"}, ErrorCode::SerialTaken);

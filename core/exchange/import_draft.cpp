@@ -89,8 +89,7 @@ DraftRow* ImportDraft::find(SheetId id, const std::string& key) {
     return cells ? &add(id, key, {id, *cells, *cells, nullptr}) : nullptr;
 }
 
-void ImportDraft::lay(SheetFile& file, const std::function<std::string()>& mintItemCode,
-                      Rejections& rejections) {
+void ImportDraft::lay(SheetFile& file, const MintTag& mintTag, Rejections& rejections) {
     const Sheet& sheet = *file.sheet;
     of(sheet.id).isWhole = file.isWhole;
     std::vector<GivenRow*> unnamed;
@@ -104,7 +103,7 @@ void ImportDraft::lay(SheetFile& file, const std::function<std::string()>& mintI
     }
     // Only now are all codes known that a fresh one must not collide with.
     for (GivenRow* given : unnamed)
-        if (mintCode(*given, mintItemCode))
+        if (mintCode(*given, mintTag))
             layRow(sheet, *given, rejections);
         else
             rejections.add(sheet, *given, 0, {ErrorCode::NoFreeTagCode});
@@ -124,6 +123,15 @@ bool ImportDraft::rejectOldName(const Sheet& sheet, GivenRow& given, Rejections&
     return true;
 }
 
+/// An item is named by the code of its first tag: a later one would begin a second item of that tag.
+bool ImportDraft::rejectTagOfAnother(const Sheet& sheet, GivenRow& given, Rejections& rejections) const {
+    if (sheet.id != SheetId::Items) return false;
+    const std::string code = m_current.codeOfTag(given.text(0));
+    if (code == given.text(0)) return false;
+    rejections.add(sheet, given, 0, {ErrorCode::TagTaken, {code, given.text(0)}});
+    return true;
+}
+
 void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
     const std::string key = keyOf(sheet, keyCellsOf(sheet, given));
     if (given.isRagged) { // there for rows that refer to it, and for nothing else
@@ -139,7 +147,7 @@ void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& reject
         return;
     }
     if (!row) {
-        if (rejectOldName(sheet, given, rejections)) return;
+        if (rejectOldName(sheet, given, rejections) || rejectTagOfAnother(sheet, given, rejections)) return;
         row = &add(sheet.id, key, {sheet.id, {}, Cells(sheet.columns.size()), nullptr});
     }
     row->given = &given;
@@ -147,9 +155,9 @@ void ImportDraft::layRow(const Sheet& sheet, GivenRow& given, Rejections& reject
     of(sheet.id).touched.push_back(row);
 }
 
-bool ImportDraft::mintCode(GivenRow& given, const std::function<std::string()>& mintItemCode) {
+bool ImportDraft::mintCode(GivenRow& given, const MintTag& mintTag) {
     for (int tries = 0; tries < 1000; ++tries) {
-        std::string code = mintItemCode();
+        std::string code = mintTag(TagClass::Kit);
         if (find(SheetId::Items, foldName(code))) continue;
         given.cells[0] = std::move(code);
         return true;

@@ -2,6 +2,7 @@
 
 #include "core/exchange/sheet_file.h"
 #include "core/register/sheets.h"
+#include "core/tag/tag_code.h"
 
 #include <array>
 #include <deque>
@@ -32,7 +33,7 @@ public:
 
     /// Lays the rows of a file over the register, rejecting rows without a good key and doubles. New items
     /// without a code are given one.
-    void lay(SheetFile& file, const std::function<std::string()>& mintItemCode, Rejections& rejections);
+    void lay(SheetFile& file, const MintTag& mintTag, Rejections& rejections);
 
     /// By folded key; null: not there. Looks into the register as well.
     DraftRow* find(SheetId id, const std::string& key);
@@ -54,9 +55,10 @@ private:
     SheetDraft& of(SheetId id) { return m_sheets[static_cast<std::size_t>(id)]; }
     const SheetDraft& of(SheetId id) const { return m_sheets[static_cast<std::size_t>(id)]; }
     DraftRow& add(SheetId id, const std::string& key, DraftRow row);
+    bool rejectTagOfAnother(const Sheet& sheet, GivenRow& given, Rejections& rejections) const;
     bool rejectOldName(const Sheet& sheet, GivenRow& given, Rejections& rejections) const;
     void layRow(const Sheet& sheet, GivenRow& given, Rejections& rejections);
-    bool mintCode(GivenRow& given, const std::function<std::string()>& mintItemCode);
+    bool mintCode(GivenRow& given, const MintTag& mintTag);
 
     const RegisterRows& m_current;
     std::array<SheetDraft, sheetCount> m_sheets;

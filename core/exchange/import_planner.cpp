@@ -1,5 +1,6 @@
 #include "core/exchange/import_planner.h"
 
+#include "core/base/error_code.h"
 #include "core/exchange/import_checks.h"
 #include "core/exchange/import_draft.h"
 #include "core/exchange/name_spelling.h"
@@ -7,6 +8,7 @@
 #include <algorithm>
 #include <map>
 #include <tuple>
+#include <unordered_set>
 
 namespace core {
 namespace {
@@ -16,6 +18,27 @@ void fillRegistered(ImportDraft& draft, CalendarDay today) {
     const auto column = static_cast<std::size_t>(sheet(SheetId::Items).indexOf("registered"));
     for (DraftRow* row : draft.touched(SheetId::Items))
         if (row->isNew() && row->cells[column].empty()) row->cells[column] = today.iso();
+}
+
+/// A new boat, person or place without a tag is given one, as kit is.
+void fillTags(ImportDraft& draft, SheetId id, const MintTag& mintTag, Rejections& rejections) {
+    const Sheet& sheet = core::sheet(id);
+    const auto column = static_cast<std::size_t>(sheet.indexOf("tag"));
+    std::vector<DraftRow*> without = draft.touched(id);
+    std::erase_if(without, [&](DraftRow* row) { return !row->isNew() || !row->cells[column].empty(); });
+    if (without.empty()) return;
+    std::unordered_set<std::string> taken;
+    for (const DraftRow& row : draft.all(id))
+        taken.insert(row.cells[column]); // with that of no tag
+    for (DraftRow* row : without) {
+        std::string& tag = row->cells[column];
+        for (int tries = 0; tries < 1000 && tag.empty(); ++tries)
+            if (std::string minted = mintTag(static_cast<TagClass>(sheet.columns[column].tagClass));
+                taken.insert(minted).second)
+                tag = std::move(minted);
+        if (tag.empty())
+            rejections.add(sheet, *row->given, static_cast<int>(column), {ErrorCode::NoFreeTagCode});
+    }
 }
 
 /// Where new rows of an ordered sheet go: behind those of their boat class or boat.
@@ -72,7 +95,7 @@ ImportPlan planFiles(std::vector<SheetFile>& files, Rejections rejections, const
     ImportDraft draft(planning.current); // refers to the rows of the files from now on
     int total = 0;
     for (SheetFile& file : files) {
-        draft.lay(file, planning.mintItemCode, rejections);
+        draft.lay(file, planning.mintTag, rejections);
         total += static_cast<int>(file.rows.size());
     }
     NameSpelling spelling(draft, rejections);
@@ -85,6 +108,9 @@ ImportPlan planFiles(std::vector<SheetFile>& files, Rejections rejections, const
     }
     checkRows(draft, rejections);
     fillRegistered(draft, planning.today);
+    if (rejections.rows.empty())
+        for (SheetId id : {SheetId::Places, SheetId::Boats, SheetId::People})
+            fillTags(draft, id, planning.mintTag, rejections);
 
     ImportPlan plan;
     for (const SheetFile& file : files) {

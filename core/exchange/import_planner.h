@@ -12,7 +12,7 @@ namespace core {
 struct Planning {
     const RegisterRows& current;
     CalendarDay today;
-    std::function<std::string()> mintItemCode;
+    MintTag mintTag;
     std::function<void(int done, int of)> progress; ///< may be empty
     bool isToWarn = true; ///< warnings are about a whole register, not about one row
 };

@@ -35,6 +35,9 @@ public:
         addTypesWithoutItem();
         addRulesWithoutSource();
         addJacketsNotWorn();
+        addKitOfEnded(SheetId::Places, "place");
+        addKitOfEnded(SheetId::Boats, "boat");
+        addKitOfEnded(SheetId::People, "person");
         return std::move(m_warnings);
     }
 
@@ -130,6 +133,18 @@ private:
                 cellOf(sheet(SheetId::KitTypes), type->cells, "worn") != "yes")
                 add(*type, {ErrorCode::JacketNotWorn, {type->cells[0]}});
         }
+    }
+
+    /// `column`: of an item, in which it names such a row.
+    void addKitOfEnded(SheetId id, std::string_view column) {
+        std::map<std::string, int> kit;
+        for (const DraftRow& item : m_draft.all(SheetId::Items))
+            if (item.cell("state") != nameOf(ItemState::WrittenOff)) ++kit[foldName(item.cell(column))];
+        for (const DraftRow* row : m_draft.touched(id))
+            if (const auto found = kit.find(foldName(row->cells[0]));
+                found != kit.end() && !row->cell("until").empty())
+                add(*row, {ErrorCode::KitOfEnded,
+                           {row->cells[0], row->cell("until"), std::to_string(found->second)}});
     }
 
     const ImportDraft& m_draft;

@@ -11,6 +11,19 @@
 
 namespace core {
 
+/// Of what has a last day here: whether that day is still to come, or is today. Without one it stays.
+inline bool isHere(const std::optional<CalendarDay>& until, CalendarDay today) {
+    return !until || today <= *until;
+}
+
+/// Where kit and boats are kept.
+struct ClubPlace {
+    std::string name;
+    std::string tag;                  ///< tag code of its shelf, or empty
+    std::optional<CalendarDay> until; ///< the last day that it is the club's; empty: it stays
+    std::string note;
+};
+
 struct Boat {
     std::string name;
     std::string boatClass;
@@ -18,6 +31,7 @@ struct Boat {
     std::string place;
     double priority = 1;
     std::optional<int> checkEveryDays; ///< at least 1; empty: no limit
+    std::optional<CalendarDay> until;  ///< the last day that it is the club's; empty: it stays
     std::string note;
 };
 
@@ -62,6 +76,7 @@ struct Person {
     std::string role; ///< crew, driver or gear officer
     std::optional<double> massKg;
     std::optional<double> chestCm;
+    std::optional<CalendarDay> until; ///< the last day that the person takes part; empty: goes on
     std::string note;
 };
 

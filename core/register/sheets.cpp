@@ -35,6 +35,9 @@ constexpr Column nameOf(std::string_view name, SheetId sheet) {
 constexpr Column tag(std::string_view name, char tagClass) {
     return {name, CellType::Tag, std::nullopt, {}, {}, tagClass};
 }
+constexpr Column lastDay(std::string_view name) {
+    return {name, CellType::ExactDay, std::nullopt, {}, {}, 0, false, true};
+}
 constexpr Column measureOfPerson(std::string_view name) {
     return {name, CellType::Amount, std::nullopt, {}, {}, 0, true};
 }
@@ -42,7 +45,7 @@ constexpr Column itemCode() {
     return {"code", CellType::Tag, SheetId::Items, {}, {}, 'K'};
 }
 
-constexpr std::array places{text("place"), text("note")};
+constexpr std::array places{text("place"), tag("tag", 'S'), lastDay("until"), text("note")};
 constexpr std::array kitTypes{
     text("kit_type"),
     cell("worn", CellType::YesNo, "no"),
@@ -81,6 +84,7 @@ constexpr std::array boats{
     nameOf("place", SheetId::Places),
     cell("priority", CellType::Amount, "1"),
     cell("check_every_days", CellType::Count),
+    lastDay("until"),
     text("note"),
 };
 constexpr std::array manifestLines{
@@ -110,6 +114,7 @@ constexpr std::array people{
     choice("role", roles),
     measureOfPerson("mass_kg"),
     measureOfPerson("chest_cm"),
+    lastDay("until"),
     text("note"),
 };
 constexpr std::array items{
@@ -250,6 +255,10 @@ const Sheet* sheetOfTable(std::string_view table) {
 
 std::string RegisterRows::nameNow(Named, const std::string& name) const {
     return name;
+}
+
+std::string RegisterRows::codeOfTag(const std::string& tag) const {
+    return tag;
 }
 
 std::string keyOf(const Sheet& sheet, const Cells& cells) {

@@ -57,6 +57,8 @@ struct Column {
     std::span<const std::string_view> choices{};
     char tagClass = 0;
     bool isPrivate = false; ///< of a person: stands beside the record, not in it, and can be erased
+    bool isLastDay =
+        false; ///< of an ExactDay: a month or year that is given means its last day, else its first
 };
 
 /// One sheet: its file, its fact kind and its columns in the contract's order. The first `keyColumns` name
@@ -107,6 +109,8 @@ public:
     virtual std::vector<Cells> where(SheetId id, std::string_view column, const std::string& value) const = 0;
     /// What something that had that name is called now; the same where nothing was renamed.
     virtual std::string nameNow(Named named, const std::string& name) const;
+    /// The code of the item that has, or had, that tag; the same where it is nobody's, or the code itself.
+    virtual std::string codeOfTag(const std::string& tag) const;
 };
 
 /// One row to be written: only the cells that change, as (column index, new text; empty clears).

@@ -284,6 +284,11 @@ LifeRule lifeRuleFrom(const Cells& cells) {
     return rule;
 }
 
+ClubPlace placeFrom(const Cells& cells) {
+    const Row row(SheetId::Places, cells);
+    return {row.text("place"), row.text("tag"), row.firstDay("until"), row.text("note")};
+}
+
 Boat boatFrom(const Cells& cells) {
     const Row row(SheetId::Boats, cells);
     return {row.text("boat"),
@@ -292,6 +297,7 @@ Boat boatFrom(const Cells& cells) {
             row.text("place"),
             row.number("priority").value_or(1),
             row.optionalCount("check_every_days"),
+            row.firstDay("until"),
             row.text("note")};
 }
 
@@ -310,8 +316,8 @@ PhasePoint pointFrom(const Cells& cells) {
 
 Person personFrom(const Cells& cells) {
     const Row row(SheetId::People, cells);
-    return {row.text("person"),    row.text("tag"),        row.text("role"),
-            row.number("mass_kg"), row.number("chest_cm"), row.text("note")};
+    return {row.text("person"),     row.text("tag"),       row.text("role"), row.number("mass_kg"),
+            row.number("chest_cm"), row.firstDay("until"), row.text("note")};
 }
 
 Item itemFrom(const Cells& cells) {

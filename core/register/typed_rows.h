@@ -20,6 +20,7 @@ namespace core {
 KitType kitTypeFrom(const Cells& cells); ///< without its sizes and rules
 Size sizeFrom(const Cells& cells);
 LifeRule lifeRuleFrom(const Cells& cells);
+ClubPlace placeFrom(const Cells& cells);
 Boat boatFrom(const Cells& cells);
 ManifestLine manifestLineFrom(const Cells& cells);
 PhasePoint pointFrom(const Cells& cells);

@@ -35,6 +35,15 @@ void ChainWalk::begin(const Fact& fact) {
     m_into.machines.push_back(std::move(machine));
 }
 
+void ChainWalk::goOnAfter(const Fact& fact, const std::string& publicKey) {
+    m_seq = fact.seq;
+    m_hash = fact.hash;
+    m_publicKey = publicKey;
+    m_atUtc = fact.atUtc;
+    m_into.machines.push_back({.machine = fact.machine});
+    if (publicKey.empty()) report(ErrorCode::MachineUnknown, fact);
+}
+
 void ChainWalk::visit(const Fact& fact) {
     if (m_into.machines.empty() || fact.machine != m_into.machines.back().machine) begin(fact);
     ++m_into.facts;

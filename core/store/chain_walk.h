@@ -18,8 +18,18 @@ public:
         : m_database(database)
         , m_into(into) {}
 
+    /// The walk goes on behind that fact, of a machine with that key (empty: unknown); what is before it was
+    /// looked through elsewhere.
+    void goOnAfter(const Fact& fact, const std::string& publicKey);
     void visit(const Fact& fact);
     void end(); ///< after the last
+
+    struct Beginning {
+        std::string machine, continues;
+    };
+    const std::vector<Beginning>& beginnings() const {
+        return m_beginnings;
+    } ///< of the machines that were met
 
 private:
     void begin(const Fact& fact);
@@ -31,9 +41,6 @@ private:
 
     Database& m_database;
     Verification& m_into;
-    struct Beginning {
-        std::string machine, continues;
-    };
     std::vector<Beginning> m_beginnings;
     std::string m_atUtc;     ///< of the fact before
     std::string m_publicKey; ///< of the machine whose chain is walked; empty: unknown

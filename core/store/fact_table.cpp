@@ -52,6 +52,24 @@ std::optional<Fact> newestOf(Database& database, const std::string& machine) {
             .with(machine));
 }
 
+std::vector<std::string> machines(Database& database) {
+    std::vector<std::string> ids;
+    Statement query = database.prepare("SELECT DISTINCT machine FROM fact ORDER BY machine");
+    while (query.step())
+        ids.push_back(query.text(0));
+    return ids;
+}
+
+void forEachAfter(Database& database, const std::string& machine, std::int64_t seq,
+                  const std::function<void(const Fact&)>& visit) {
+    Statement query =
+        database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? AND seq > ? ORDER BY seq")
+            .with(machine)
+            .with(seq);
+    while (query.step())
+        visit(factOf(query));
+}
+
 std::optional<Fact> inChain(Database& database, const std::string& machine, std::int64_t seq) {
     return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? AND seq = ?")
                      .with(machine)

@@ -112,6 +112,10 @@ std::string RegisterStore::nameNow(Named named, const std::string& name) const {
     return namesNow::of(m_database, named, name);
 }
 
+std::string RegisterStore::codeOfTag(const std::string& tag) const {
+    return tagTables::everOf(m_database, tag);
+}
+
 std::optional<Boat> RegisterStore::boat(const std::string& name) const {
     const auto cells = find(SheetId::Boats, foldName(name));
     return cells ? std::optional(boatFrom(*cells)) : std::nullopt;

@@ -49,6 +49,9 @@ private:
     std::string m_text;
 };
 
+/// Gives a fresh code of that class, each time another one.
+using MintTag = std::function<std::string(TagClass)>;
+
 /// Printed codes that act instead of naming a thing, for hands that cannot use a mouse.
 enum class ControlTag { Finish, NextBoat, Undo, Damaged, Clock, PutAside };
 std::optional<ControlTag> controlOf(const TagCode& code);

@@ -53,9 +53,9 @@ void measureWorkbook(const char* path) {
     int minted = 0;
     for (const char* what : {"plan it into an empty club", "plan it again"})
         measure(what, [&] {
-            const auto read =
-                core::planClubSheet(*book, choices, rows, *core::CalendarDay::parse("2026-03-14"),
-                                    [&] { return support::kitCode(++minted); });
+            const auto read = core::planClubSheet(
+                *book, choices, rows, *core::CalendarDay::parse("2026-03-14"),
+                [&](core::TagClass tagClass) { return support::tagCode(tagClass, ++minted); });
             std::printf("changes: %d\n", read ? static_cast<int>(read->plan.changes.size()) : -1);
             if (read) rows.apply(read->plan.changes);
         });
@@ -74,8 +74,9 @@ int main(int count, char** words) {
     support::MapRegister rows;
     int minted = 0;
     const auto plan = [&] {
-        const auto made = core::planImport(folder.path(), rows, *core::CalendarDay::parse("2026-03-14"),
-                                           [&] { return support::kitCode(++minted); });
+        const auto made =
+            core::planImport(folder.path(), rows, *core::CalendarDay::parse("2026-03-14"),
+                             [&](core::TagClass tagClass) { return support::tagCode(tagClass, ++minted); });
         if (!made || !made->rejected.empty()) std::puts(made ? support::describe(*made).c_str() : "no plan");
         return made ? made->changes : std::vector<core::RowChange>();
     };

@@ -48,7 +48,7 @@ void plan(core::SheetFile& file, core::Rejections& rejections) {
     core::ImportDraft draft(current);
     int minted = 0;
     draft.lay(
-        file, [&] { return "minted " + std::to_string(++minted); }, rejections);
+        file, [&](core::TagClass) { return "minted " + std::to_string(++minted); }, rejections);
     core::NameSpelling spelling(draft, rejections);
     for (core::DraftRow* row : draft.touched(file.sheet->id))
         spelling.spell(*row);

@@ -66,7 +66,7 @@ void plan(const core::Workbook& workbook, core::SheetId sheet) {
     int minted = 0;
     const auto read =
         core::planClubSheet(workbook, choices, EmptyRegister(), *core::CalendarDay::from(2026, 3, 14),
-                            [&] { return "minted " + std::to_string(++minted); });
+                            [&](core::TagClass) { return "minted " + std::to_string(++minted); });
     if (!read) return;
     require(read->plan.rejected.empty() || read->plan.changes.empty());
     for (const core::RejectedRow& row : read->plan.rejected) {

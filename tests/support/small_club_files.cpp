@@ -41,7 +41,7 @@ std::vector<std::string> without(std::vector<std::string> codes, const std::stri
 }
 
 std::map<std::string, std::string> csvFiles() {
-    return {{"places.csv", "place\nShed\n"},
+    return {{"places.csv", "place,tag\nShed," + shedTag + "\n"},
             {"kit_types.csv",
              "kit_type,worn\nknife,no\npaddle,no\ntow line,no\nlife jacket,yes\nradio,no\nflare,no\n"},
             {"sizes.csv", "kit_type,size,mass_low_kg,mass_high_kg,source\n"

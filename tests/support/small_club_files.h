@@ -13,7 +13,7 @@ inline const std::string knife = "KD0XPAMAJG", paddle1 = "KVP5CYVRE7", paddle2 =
                          radio = "KCYV1T03ZE", cootKnife = "KMRMQRZM66", writtenOff = "KTY3P2SKK1",
                          unknownTag = "KF9DPHVFJK";
 inline const std::string tealTag = "BVWMV0JQQG", cootTag = "BXSW78G7S1", adaTag = "P5269VZ10C",
-                         boTag = "PAQVR7K7RF";
+                         boTag = "PAQVR7K7RF", shedTag = "S00000002H";
 inline const std::string finishTag = "C00000001Y", nextBoatTag = "C00000002W", undoTag = "C00000004S",
                          damagedTag = "C00000005Q", clockTag = "C00000008K", putAsideTag = "C00000010W";
 inline const std::string today = "2026-03-14";

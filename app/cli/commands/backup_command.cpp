@@ -50,6 +50,15 @@ void addBackup(CommandLine& line) {
     command.file("TO", options->to, "the copy, which must not exist yet");
 }
 
+/// Where it is written to, it goes on as a machine of its own; `merge` brings both together.
+void addCopy(CommandLine& line) {
+    auto options = std::make_shared<BackupOptions>();
+    Command command = line.add("copy", "a copy for another machine, of a record that is not damaged",
+                               [options] { return copy(*options, false); });
+    takeCommon(command, *options);
+    command.file("TO", options->to, "the copy, which must not exist yet");
+}
+
 void addRestore(CommandLine& line) {
     auto options = std::make_shared<BackupOptions>();
     Command command = line.add("restore", "a club file from an undamaged backup",

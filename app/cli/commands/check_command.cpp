@@ -52,10 +52,10 @@ Result<std::string> findBoat(const core::Club& club, const std::string& asked) {
 
 /// Driver first; somebody named twice is on board once.
 Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& known,
-                                            const CheckOptions& options) {
+                                            const CheckOptions& options, const MayBe& mayBe) {
     std::vector<std::string> onBoard;
     const auto add = [&](const std::string& asked, const char* option) -> core::Outcome {
-        const Result<std::string> person = findPerson(known, asked, option);
+        const Result<std::string> person = findPerson(known, asked, option, mayBe);
         if (!person) return person.error();
         if (std::find(onBoard.begin(), onBoard.end(), *person) == onBoard.end()) onBoard.push_back(*person);
         return core::Done{};
@@ -65,6 +65,14 @@ Result<std::vector<std::string>> findPeople(const std::vector<core::Person>& kno
     for (const std::string& each : options.crew)
         if (const core::Outcome added = add(each, "--crew"); !added) return added.error();
     return onBoard;
+}
+
+MayBe whoMayBe(const core::Club& club, const CheckPlan& plan) {
+    return [may = club.checks().peopleFor(core::Location::boat(plan.boat), plan.phase, plan.today)](
+               const core::Person& person) {
+        return std::any_of(may.begin(), may.end(),
+                           [&](const core::Person& each) { return each.name == person.name; });
+    };
 }
 
 /// Everything that can be wrong with the input is found here, before anything is recorded.
@@ -85,7 +93,8 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
     if (!boat) return boat.error();
     plan.boat = *boat;
     const std::vector<core::Person> known = club.register_().people();
-    auto people = findPeople(known, options);
+    const MayBe mayBe = whoMayBe(club, plan);
+    auto people = findPeople(known, options, mayBe);
     if (!people) return people.error();
     plan.people = std::move(*people);
     if (!options.urgent.empty())
@@ -95,7 +104,7 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
             return error;
         }
     if (!options.signer.empty()) {
-        const Result<std::string> signer = findPerson(known, options.signer, "--sign");
+        const Result<std::string> signer = findPerson(known, options.signer, "--sign", mayBe);
         if (!signer) return signer.error();
         plan.signature.by = *signer;
     }

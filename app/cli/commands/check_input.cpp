@@ -5,6 +5,7 @@
 #include "core/base/database_file.h"
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
+#include "core/club/club_register.h"
 #include "core/register/operation.h"
 #include "core/register/sheets.h"
 #include "core/tag/tag_code.h"
@@ -19,14 +20,21 @@ namespace app {
 using core::Result;
 
 Result<std::string> findPerson(const std::vector<core::Person>& people, const std::string& asked,
-                               const char* option) {
+                               const char* option, const MayBe& mayBe) {
     const auto code = core::TagCode::parse(asked);
     const auto isAsked = [&](const core::Person& each) {
         return core::foldName(each.name) == core::foldName(asked) || (code && each.tag == code->text());
     };
     const auto found = std::find_if(people.begin(), people.end(), isAsked);
-    if (found != people.end()) return found->name;
-    return core::Error{core::ErrorCode::NobodyOfThatName, {asked}, option};
+    if (found == people.end()) return core::Error{core::ErrorCode::NobodyOfThatName, {asked}, option};
+    if (!found->until || mayBe(*found)) return found->name;
+    return core::Error{core::ErrorCode::NoLongerHere, {found->name, found->until->iso()}, option};
+}
+
+Result<std::string> findPersonHere(const core::Club& club, const std::string& asked, const char* option,
+                                   core::CalendarDay day) {
+    return findPerson(club.register_().people(), asked, option,
+                      [day](const core::Person& each) { return core::isHere(each.until, day); });
 }
 
 namespace {

@@ -17,9 +17,14 @@
 
 namespace app {
 
-/// By name, or by the person's tag. NotFound names the option.
+/// By name, or by the person's tag. NotFound names the option; NoLongerHere for who is known and may not be
+/// meant.
+using MayBe = std::function<bool(const core::Person&)>;
 core::Result<std::string> findPerson(const std::vector<core::Person>& people, const std::string& asked,
-                                     const char* option);
+                                     const char* option, const MayBe& mayBe);
+/// The same among those who are here on that day.
+core::Result<std::string> findPersonHere(const core::Club& club, const std::string& asked, const char* option,
+                                         core::CalendarDay day);
 
 /// Opens the file of codes, or standard input for `-`; `codes` stays null for an empty path.
 core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes);

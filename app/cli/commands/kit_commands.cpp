@@ -64,9 +64,9 @@ int finishWithSheet(const core::Club& club, const KitOptions& options,
 }
 
 /// The name as the register has it; nobody named stays nobody.
-core::Result<std::string> byWhom(const core::Club& club, const KitOptions& options) {
+core::Result<std::string> byWhom(const core::Club& club, const KitOptions& options, core::Moment moment) {
     if (options.by.empty()) return std::string();
-    return findPerson(club.register_().people(), options.by, "--by");
+    return findPersonHere(club, options.by, "--by", moment.today);
 }
 
 int receive(const KitOptions& options) {
@@ -82,7 +82,7 @@ int receive(const KitOptions& options) {
             if (kit.labels.empty())
                 return failWith("there is no label in it", options.labels, "give one label a line");
         }
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options, moment);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto items = club.kit().registerKit(kit, *by, moment);
@@ -104,17 +104,21 @@ int receive(const KitOptions& options) {
 
 int retag(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options, moment);
         if (!by) return fail(by.error());
         if (const core::Outcome room = canPrintTags(options); !room) return fail(room.error());
         const auto tag = club.kit().replaceTag(options.code, *by, moment);
         if (!tag) return fail(tag.error());
         const auto item = club.kit().item(*tag);
+        const auto labels = club.kit().tagLabels({*tag});
+        if (!labels) return fail(labels.error());
+        const std::string& name = item ? item->id : labels->front().name;
         if (options.json)
-            say(newTagJson(item->id, *tag, options.out));
+            say(newTagJson(*tag, name, options.out));
         else
-            sayLine(QStringLiteral("%1 %2 has the new tag %3; its old tag no longer works.")
-                        .arg(text(item->kitType), codeInWords(item->id), codeInWords(*tag)));
+            sayLine(QStringLiteral("%1 has the new tag %2; its old tag no longer works.")
+                        .arg(item ? text(item->kitType) + ' ' + codeInWords(item->id) : text(name),
+                             codeInWords(*tag)));
         return finishWithSheet(club, options, {*tag});
     });
 }
@@ -134,7 +138,7 @@ int sayState(const core::Club& club, const KitOptions& options, const core::Outc
 
 int writeOff(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options, moment);
         if (!by) return fail(by.error());
         return sayState(club, options, club.kit().writeOff(options.code, options.why, *by, moment),
                         "written off", writeOffCaution());
@@ -143,7 +147,7 @@ int writeOff(const KitOptions& options) {
 
 int release(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options, moment);
         if (!by) return fail(by.error());
         return sayState(club, options, club.kit().release(options.code, *by, moment), "serviceable",
                         serviceCaution());
@@ -152,7 +156,7 @@ int release(const KitOptions& options) {
 
 int reinstate(const KitOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto by = byWhom(club, options);
+        const auto by = byWhom(club, options, moment);
         if (!by) return fail(by.error());
         const core::Outcome done = club.kit().reinstate(options.code, options.why, *by, moment);
         const auto item = done ? club.kit().item(options.code) : std::nullopt;
@@ -199,10 +203,10 @@ void addReceive(CommandLine& line) {
 
 void addRetag(CommandLine& line) {
     auto options = std::make_shared<KitOptions>();
-    Command command =
-        line.add("retag", "a new tag for an item; its history stays", [options] { return retag(*options); });
+    Command command = line.add("retag", "a new tag for kit, a boat, person or place; its history stays",
+                               [options] { return retag(*options); });
     takeCommon(command, *options);
-    command.file("CODE", options->code, "the item's tag code");
+    command.file("CODE", options->code, "its tag code; of a boat, person or place the name, too");
     command.text("--by", options->by, "who fixes it", Need::NotEmpty);
     takeSheet(command, *options);
 }

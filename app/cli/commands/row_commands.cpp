@@ -110,7 +110,7 @@ int writeEdit(core::Club& club, const RowOptions& options, const core::RegisterE
               core::Moment moment) {
     std::string by;
     if (!options.by.empty()) {
-        const auto person = findPerson(club.register_().people(), options.by, "--by");
+        const auto person = findPersonHere(club, options.by, "--by", moment.today);
         if (!person) return fail(person.error());
         by = *person;
     }

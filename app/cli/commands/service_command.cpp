@@ -33,7 +33,7 @@ core::Result<core::ServiceOrder> orderOf(const core::Club& club, const ServiceOp
                                          core::Moment moment) {
     const auto day = options.day.empty() ? moment.today : core::CalendarDay::parse(options.day);
     if (!day) return core::Error{core::ErrorCode::DayUnreadable, {options.day}, "--day"};
-    const auto person = findPerson(club.register_().people(), options.by, "--by");
+    const auto person = findPersonHere(club, options.by, "--by", *day);
     if (!person) return person.error();
     return core::ServiceOrder{options.rule, *day, *person, !options.failed, options.note, {}};
 }

@@ -60,7 +60,7 @@ int stocktake(const StocktakeOptions& options) {
                        .today = moment.today,
                        .now = clockOf(options, moment)};
         if (!options.signer.empty()) {
-            const auto signer = findPerson(club.register_().people(), options.signer, "--sign");
+            const auto signer = findPersonHere(club, options.signer, "--sign", moment.today);
             if (!signer) return fail(signer.error());
             plan.signature.by = *signer;
         }

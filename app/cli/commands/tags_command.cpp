@@ -7,10 +7,12 @@
 #include "app/cli/terminal/progress.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/paper/tag_sheet.h"
+#include "app/paper/whole_file.h"
 #include "app/text/cautions.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
+#include <algorithm>
 #include <memory>
 
 namespace app {
@@ -61,10 +63,32 @@ int mint(const TagsOptions& options, const core::Club& club) {
     return ExitFine;
 }
 
+using Labels = core::Result<std::vector<core::TagLabel>>;
+
+Labels labelsOf(const core::Club& club, const TagsOptions& options, core::Moment moment) {
+    return options.items.empty() ? club.kit().allTagLabels(moment.today)
+                                 : club.kit().tagLabels(options.items);
+}
+
+/// What is asked for by name and has no tag is given one.
+core::Outcome giveMissingTags(const TagsOptions& options, core::Moment moment) {
+    if (const core::Outcome room = canWriteWholeFile(options.out, Paper::Sheet); !room) return room;
+    auto club = core::Club::open(options.file);
+    return club ? club->kit().giveMissingTags(options.items, {}, moment) : club.error();
+}
+
 int tags(const TagsOptions& options) {
-    return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
+    return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         if (options.mint > 0) return mint(options, club);
-        auto labels = club.kit().tagLabels(options.items);
+        Labels labels = labelsOf(club, options, moment);
+        const bool isTagMissing =
+            labels && std::any_of(labels->begin(), labels->end(),
+                                  [](const core::TagLabel& each) { return each.code.empty(); });
+        if (isTagMissing) {
+            if (const core::Outcome given = giveMissingTags(options, moment); !given)
+                return fail(given.error());
+            labels = labelsOf(club, options, moment);
+        }
         if (!labels) return fail(labels.error());
         if (options.control)
             for (core::TagLabel& each : controlTags())
@@ -83,7 +107,8 @@ void addTags(CommandLine& line) {
     Command command =
         line.add("tags", "sheets of tags as PDF, or unused codes", [options] { return tags(*options); });
     takeCommon(command, *options);
-    command.several("--items", options->items, "only these codes");
+    command.several("--items", options->items,
+                    "only these: tag codes, and names of boats, people and places");
     command.text("--out", options->out, "the PDF to write", Need::NotEmpty);
     command.number("--size", options->size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");

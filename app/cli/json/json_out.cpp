@@ -314,6 +314,10 @@ std::string renamedJson(const std::string& sheet, const std::string& from, const
     return written({{"sheet", sheet}, {"from", from}, {"to", to}});
 }
 
+std::string endedJson(const std::string& kind, const std::string& name, core::CalendarDay until) {
+    return written({{kind, name}, {"until", until.iso()}});
+}
+
 std::string erasedJson(const std::string& person, int cells) {
     return written({{"person", person}, {"erased", cells}});
 }

@@ -41,6 +41,8 @@ std::string missingJson(const std::vector<core::MissingItem>& items);
 std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today);
 std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters); ///< name, title
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to);
+/// `kind`: boat, person or place.
+std::string endedJson(const std::string& kind, const std::string& name, core::CalendarDay until);
 std::string erasedJson(const std::string& person, int cells);
 std::string verificationJson(const core::Verification& verification);
 std::string logJson(const std::vector<core::LogEntry>& entries);

@@ -115,8 +115,12 @@ std::string newKitJson(const std::vector<core::Item>& items, const std::string& 
     return written({{"items", listOf(items, itemJson)}, {"file", orNull(sheet)}});
 }
 
-std::string newTagJson(const std::string& code, const std::string& tag, const std::string& sheet) {
-    return written({{"code", code}, {"tag", tag}, {"file", orNull(sheet)}});
+std::string newTagJson(const std::string& tag, const std::string& name, const std::string& sheet) {
+    const char* kind = tag.starts_with('B')   ? "boat"
+                       : tag.starts_with('P') ? "person"
+                       : tag.starts_with('S') ? "place"
+                                              : "code";
+    return written({{kind, name}, {"tag", tag}, {"file", orNull(sheet)}});
 }
 
 std::string stateJson(const core::Item& item) {

@@ -19,7 +19,8 @@ std::string tallyJson(const core::EventTally& tally);
 std::string evidenceJson(const core::Evidence& evidence);
 /// New kit, each with its tag; `sheet`: the file of its tags, or empty.
 std::string newKitJson(const std::vector<core::Item>& items, const std::string& sheet);
-std::string newTagJson(const std::string& code, const std::string& tag, const std::string& sheet);
+/// `name`: the item's code, else the name of the boat, person or place.
+std::string newTagJson(const std::string& tag, const std::string& name, const std::string& sheet);
 std::string stateJson(const core::Item& item);
 
 } // namespace app

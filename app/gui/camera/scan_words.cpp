@@ -28,6 +28,9 @@ ScanWords ofUnread(const core::Scanned& scan, const QString& read) {
     if (!scan.alike.empty())
         return {withCapital(errorLine(errorOfAlike(read.toStdString(), scan.alike))) + QLatin1Char('.'), true,
                 Sound::LookAtThis};
+    if (!scan.name.empty())
+        return {ScanWordsText::tr("%1 is no longer here, and is not named.").arg(text(scan.name)), true,
+                Sound::LookAtThis};
     const auto typed = core::TagCode::parse(read.toStdString());
     const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text(read))
                                : withCapital(errorLine(typed.error())) + QLatin1Char('.');
@@ -80,6 +83,7 @@ ScanWords wordsOf(const FlowStep& step) {
         return {
             ScanWordsText::tr("%1 signs. Show the tag for finishing again.").arg(text(step.name)), false, {}};
     case What::SignerUnknown:
+        if (step.why) break;
         return {ScanWordsText::tr("That tag belongs to nobody in this club."), true, {}};
     case What::SignatureGiven:
         return {ScanWordsText::tr("Say first who signs and, where kit is incomplete, why."), true, {}};

@@ -55,16 +55,16 @@ core::Result<CheckChange> CheckReader::read(core::Club& club, core::Moment momen
     change.newest = std::move(*newest);
     if (isFirst || extent == Extent::All) {
         m_worn.clear();
-        change.surroundings = surroundings(club);
+        change.surroundings = surroundings(club, moment.today);
     }
     addWorn(club, change.answer);
     change.worn = m_worn;
     return change;
 }
 
-CheckSurroundings CheckReader::surroundings(core::Club& club) const {
+CheckSurroundings CheckReader::surroundings(core::Club& club, core::CalendarDay today) const {
     CheckSurroundings read;
-    for (core::Person& person : club.register_().people())
+    for (core::Person& person : club.checks().peopleFor(m_open.location, m_open.phase, today))
         read.people.push_back(std::move(person.name));
     if (auto log = club.log().entries(m_open.location.name)) read.log = std::move(log).value();
     if (m_open.phase == core::Phase::Return) read.trip = club.events().operationOf(m_open.check);

@@ -73,7 +73,7 @@ public:
     core::Result<CheckChange> read(core::Club& club, core::Moment moment, Extent extent);
 
 private:
-    CheckSurroundings surroundings(core::Club& club) const;
+    CheckSurroundings surroundings(core::Club& club, core::CalendarDay today) const;
     void addWorn(const core::Club& club, const core::CheckAnswer& answer);
 
     core::OpenCheck m_open;

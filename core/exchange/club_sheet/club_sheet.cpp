@@ -69,8 +69,7 @@ const SheetTable& tableOf(const Workbook& workbook, const std::string& name) {
 } // namespace
 
 Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
-                                    const RegisterRows& current, CalendarDay today,
-                                    const std::function<std::string()>& mintItemCode,
+                                    const RegisterRows& current, CalendarDay today, const MintTag& mintTag,
                                     const std::function<void(int done, int of)>& progress) {
     Result<TableLayout> layout = layoutOf(workbook, choices, current);
     if (!layout) return layout.error();
@@ -82,8 +81,7 @@ Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetCho
     const auto behind = std::find_if(files.begin(), files.end(),
                                      [&](const SheetFile& file) { return file.sheet->id > choices.sheet; });
     files.insert(behind, std::move(rows.file));
-    ImportPlan plan =
-        planFiles(files, std::move(rows.rejections), {current, today, mintItemCode, progress, true});
+    ImportPlan plan = planFiles(files, std::move(rows.rejections), {current, today, mintTag, progress, true});
     plan.rejected = placedIn(*layout, std::move(plan.rejected));
     plan.warnings = placedIn(*layout, std::move(plan.warnings));
     return ClubSheetPlan{std::move(layout).value(), std::move(plan)};

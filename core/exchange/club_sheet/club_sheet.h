@@ -5,6 +5,7 @@
 #include "core/exchange/csv_import.h"
 #include "core/register/sheets.h"
 #include "core/spreadsheet/workbook.h"
+#include "core/tag/tag_code.h"
 
 #include <functional>
 #include <optional>
@@ -69,8 +70,7 @@ Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& c
 /// understood as a whole, and for the first day that may be read in two ways while no order was chosen; else
 /// as planImport.
 Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
-                                    const RegisterRows& current, CalendarDay today,
-                                    const std::function<std::string()>& mintItemCode,
+                                    const RegisterRows& current, CalendarDay today, const MintTag& mintTag,
                                     const std::function<void(int done, int of)>& progress = {});
 
 /// `What=kit_type,Location=home,Price=`: a comma within a heading is one, as long as a `=` follows.

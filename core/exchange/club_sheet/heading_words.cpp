@@ -105,6 +105,9 @@ constexpr Words headingWords[] = {
     {"chest_high_cm", "chest to|max chest|brust bis|brustumfang bis"},
     {"source", "according to|reference|quelle|laut|vorschrift"},
     {"priority", "prio|priorität|rang"},
+    {"until",
+     "last day|left|left on|leaving date|member until|sold|sold on|letzter tag|ausgetreten|austritt|austritt "
+     "am|austrittsdatum|mitglied bis|bis|verkauft|verkauft am|außer dienst"},
     {"check_every_days", "check every|days between checks|prüfung alle tage|kontrolle alle tage"},
     {"day", "date|on|datum|am|service date|date of service|inspected on|serviced on|geprüft am|gewartet "
             "am|prüfdatum|"

@@ -71,6 +71,8 @@ CREATE TABLE place (
     stamp TEXT NOT NULL,
     position INTEGER NOT NULL DEFAULT 0,
     place TEXT NOT NULL DEFAULT '',
+    tag TEXT NOT NULL DEFAULT '',
+    until TEXT NOT NULL DEFAULT '',
     note TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE TABLE kit_type (
@@ -127,6 +129,7 @@ CREATE TABLE boat (
     place TEXT NOT NULL DEFAULT '',
     priority TEXT NOT NULL DEFAULT '',
     check_every_days TEXT NOT NULL DEFAULT '',
+    until TEXT NOT NULL DEFAULT '',
     note TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE TABLE manifest_line (
@@ -165,6 +168,7 @@ CREATE TABLE person (
     role TEXT NOT NULL DEFAULT '',
     mass_kg TEXT NOT NULL DEFAULT '',
     chest_cm TEXT NOT NULL DEFAULT '',
+    until TEXT NOT NULL DEFAULT '',
     note TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE TABLE item (
@@ -248,6 +252,7 @@ CREATE TABLE log_entry (
 CREATE INDEX item_of_boat ON item (boat);
 CREATE INDEX item_of_label ON item (serial, gtin);
 CREATE INDEX boat_of_tag ON boat (tag);
+CREATE INDEX place_of_tag ON place (tag);
 CREATE INDEX person_of_tag ON person (tag);
 CREATE INDEX size_of_type ON size (kit_type);
 CREATE INDEX life_rule_of_type ON life_rule (kit_type);

@@ -26,6 +26,7 @@ const std::vector<Words>& commands() {
         {"log-add", "FILE", "--boat", "Teal", "--text", "bung seeps"},
         {"log-close", "FILE", "e1", "--closing", "mended"},
         {"history", "FILE", "Teal"},
+        {"end", "FILE", "person", "Bo Lind", "--on", "2026-10-31"},
         {"verify", "FILE"},
         {"verify", "FILE", "--rebuild"},
     };

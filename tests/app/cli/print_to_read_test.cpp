@@ -15,9 +15,10 @@ using testing::HasSubstr;
 using testing::UnorderedElementsAreArray;
 namespace fs = std::filesystem;
 
+/// Without what is written off.
 std::vector<std::string> registered() {
     std::vector<std::string> codes = wholeKit();
-    codes.insert(codes.end(), {cootKnife, writtenOff, tealTag, cootTag, adaTag, boTag});
+    codes.insert(codes.end(), {cootKnife, tealTag, cootTag, adaTag, boTag, shedTag});
     return codes;
 }
 
@@ -51,6 +52,42 @@ TEST_F(PrintToRead, everyTagOfTheSheetIsReadAgain) {
     EXPECT_EQ(ran.exit, 0) << ran.err;
     EXPECT_EQ(Json::parse(ran.out)["tags"].size(), registered().size());
     EXPECT_THAT(textsOf(pagesOf(m_folder / "tags.pdf", 150)), UnorderedElementsAreArray(registered()));
+}
+
+TEST_F(PrintToRead, tagsOfNamesAreReadAgain) {
+    const Ran ran = run({"tags", "--items", "teal", boTag, "Ada Thorne", "Shed", knife, "--out",
+                         m_folder / "some.pdf", "--json"});
+    ASSERT_EQ(ran.exit, 0) << ran.err;
+    const Json tags = Json::parse(ran.out)["tags"];
+    ASSERT_EQ(tags.size(), 5U);
+    EXPECT_EQ(tags[0], (Json{{"code", tealTag}, {"name", "Teal"}, {"owner", "inflatable"}}));
+    EXPECT_EQ(tags[3], (Json{{"code", shedTag}, {"name", "Shed"}, {"owner", nullptr}}));
+    EXPECT_THAT(textsOf(pagesOf(m_folder / "some.pdf", 150)),
+                UnorderedElementsAreArray({tealTag, boTag, adaTag, shedTag, knife}));
+}
+
+TEST_F(PrintToRead, writtenOffKitNeedsNoTag) {
+    const Ran ran = run({"tags", "--items", knife, writtenOff, "--out", m_folder / "a.pdf"});
+    EXPECT_EQ(ran.exit, 2);
+    expectOneErrorLine(ran);
+    EXPECT_THAT(ran.err, HasSubstr("is written off"));
+    EXPECT_FALSE(fs::exists(m_folder / "a.pdf"));
+}
+
+TEST_F(PrintToRead, whatHasNoTagGetsOneWhenItIsAskedFor) {
+    writeFiles(m_folder / "more", {{"boats.csv", "boat,tag\nTeal,-\n"}});
+    ASSERT_EQ(run({"import", m_folder / "more", "--today", today}).exit, 0);
+    const std::string before = content();
+    EXPECT_EQ(run({"tags", "--items", "Teal", "--out", m_folder / "none" / "a.pdf"}).exit, 3);
+    EXPECT_EQ(content(), before) << "nothing is given where nothing can be printed";
+    const Ran ran = run({"tags", "--items", "Teal", "--out", m_folder / "teal.pdf", "--json"});
+    ASSERT_EQ(ran.exit, 0) << ran.err;
+    const std::string tag = Json::parse(ran.out)["tags"][0]["code"];
+    EXPECT_EQ(tag.front(), 'B');
+    EXPECT_THAT(textsOf(pagesOf(m_folder / "teal.pdf", 150)), UnorderedElementsAreArray({tag}));
+    EXPECT_EQ(run({"history", tag}).exit, 0);
+    const Ran again = run({"tags", "--items", "Teal", "--out", m_folder / "teal.pdf", "--json"});
+    EXPECT_EQ(Json::parse(again.out)["tags"][0]["code"], tag);
 }
 
 TEST_F(PrintToRead, smallTagsAreReadAgainToo) {

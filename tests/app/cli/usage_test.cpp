@@ -41,8 +41,9 @@ INSTANTIATE_TEST_SUITE_P(
                     Words{"tags", "a"}, Words{"tags", "a", "--mint", "0"},
                     Words{"tags", "a", "--out", "b", "--size", "2"}, Words{"log-add", "a", "--text", "b"},
                     Words{"log-add", "a", "--boat", "b", "--text", "c", "--severity", "grave"},
-                    Words{"due", "a", "--within", "soon"}, Words{"due", "a", "--within", "-1d"},
-                    Words{"due", "a", "--today", "2026-02-30"},
+                    Words{"end", "a", "boat", "b"}, Words{"end", "a", "radio", "b", "--on", "2026-10-31"},
+                    Words{"end", "a", "boat", "b", "--on", "soon"}, Words{"due", "a", "--within", "soon"},
+                    Words{"due", "a", "--within", "-1d"}, Words{"due", "a", "--today", "2026-02-30"},
                     Words{"check", "a", "--boat", "b", "--phase", "launch", "--at", "noon"}));
 
 TEST(Usage, anUnknownCommandIsNamed) {

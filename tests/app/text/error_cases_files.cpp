@@ -209,6 +209,21 @@ const std::vector<ErrorCase> fileCases{
      "row 3 missing from index item_key",
      "",
      "file"},
+    {{ErrorCode::OtherClub},
+     ErrorKind::BadInput,
+     "this file is of another club",
+     "choose a file that was begun as a copy of this one"},
+    {{ErrorCode::OtherRecordDamaged, {}, {}, {{ErrorCode::OtherClub}}},
+     ErrorKind::FileDamaged,
+     "the record of this file is damaged, so nothing of it was taken in: this file is of another club",
+     "look at it with `verify`, and take an undamaged copy"},
+    {{ErrorCode::RecordForked, {"0a1b", "7", "id1", "id2"}},
+     ErrorKind::BadInput,
+     "machine 0a1b wrote two different records from its fact 7 on (id1 here, id2 there), which no program "
+     "does by "
+     "itself: one may have been rewritten",
+     "keep the file that you trust, or take the other record in as that of a machine of its own: "
+     "--as-new-machine"},
 };
 
 } // namespace app

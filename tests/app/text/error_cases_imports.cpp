@@ -101,6 +101,9 @@ const std::vector<ErrorCase> importCases{
     {{ErrorCode::CellNotAPersonTag, {"KMC20GKEK9"}},
      ErrorKind::BadInput,
      "'KMC20GKEK9' is no tag code of a person: write one that begins with P"},
+    {{ErrorCode::CellNotAShelfTag, {"KMC20GKEK9"}},
+     ErrorKind::BadInput,
+     "'KMC20GKEK9' is no tag code of a place: write one that begins with S"},
     {{ErrorCode::CellNotAGtin, {"123"}},
      ErrorKind::BadInput,
      "'123' is no GTIN: write its 8, 12, 13 or 14 digits"},
@@ -202,6 +205,10 @@ const std::vector<ErrorCase> importCases{
     {{ErrorCode::JacketNotWorn, {"life jacket"}},
      ErrorKind::BadInput,
      "'life jacket' is not marked as worn: no check will ask whether it fits"},
+    {{ErrorCode::KitOfEnded, {"Teal", "2026-10-31", "5"}},
+     ErrorKind::BadInput,
+     "the last day of 'Teal' is 2026-10-31, and kit that is not written off belongs there: 5. Move it to "
+     "another boat, place or person"},
 };
 
 } // namespace app

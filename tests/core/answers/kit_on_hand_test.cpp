@@ -57,6 +57,19 @@ std::vector<std::string> names(const std::vector<BoatToPlan>& boats) {
     return all;
 }
 
+TEST(KitOnHandRules, kitWhereNothingIsAnyMoreLiesNowhereKnown) {
+    ClubToPlan club;
+    club.paddleSeenAt("K1", Location::place("loft"));
+    club.paddleSeenAt("K2", Location::place("shed"));
+    club.paddleSeenAt("K3", Location::boat("Grebe"));
+    EXPECT_THAT(club.onHand(), ElementsAre("K1 at loft", "K2 at shed"));
+    EXPECT_THAT(kitOnHand(club.question, club.items).notPlaced, IsEmpty());
+    club.question.gone = {Location::place("Loft"), Location::boat("grebe"), Location::boat("shed")};
+    EXPECT_THAT(club.onHand(), ElementsAre("K2 at shed"));
+    EXPECT_THAT(kitOnHand(club.question, club.items).notPlaced,
+                ElementsAre(ItemName{"K1", "K1"}, ItemName{"K3", "K3"}));
+}
+
 TEST(KitOnHandRules, allBoatsInTheShedArePlanned) {
     ClubToPlan club;
     club.question.boats[1].boat.priority = 3;

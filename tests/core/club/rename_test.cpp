@@ -9,6 +9,7 @@
 #include "core/store/ledger.h"
 #include "core/store/migrations.h"
 #include "tests/core/store/full_club.h"
+#include "tests/core/store/table_dump.h"
 
 #include <gmock/gmock.h>
 #include <random>
@@ -19,6 +20,7 @@ using core::Database;
 using core::ErrorCode;
 using core::Fact;
 using core::Named;
+using support::dump;
 using support::FullClub;
 
 class Rename : public testing::Test {
@@ -102,24 +104,6 @@ TEST_F(Rename, anImportTakesNoRowOfAnOldName) {
     support::writeFile(folder / "boats.csv", "boat,boat_class,note\nHeron,inflatable,red\n");
     EXPECT_TRUE(full.club.register_().importCsv(folder, full.now.today, false)->rejected.empty());
     EXPECT_EQ(full.club.register_().boats().size(), 2U);
-}
-
-/// Everything that is told of a club in its tables.
-std::string dump(Database& database) {
-    std::string text;
-    // By the schema, so that no table is forgotten.
-    std::vector<std::string> tables;
-    auto names =
-        database.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name <> 'fact' AND "
-                         "name <> 'private_cell' AND name NOT LIKE 'sqlite%' ORDER BY name");
-    while (names.step())
-        tables.push_back(names.text(0));
-    for (const std::string& table : tables) {
-        auto rows = database.prepare("SELECT * FROM " + table + " ORDER BY 1, 2");
-        while (rows.step())
-            text += table + ' ' + rows.row() + '\n';
-    }
-    return text;
 }
 
 // Facts of the old name, from this or another machine, whenever they arrive, land on the renamed row:

@@ -187,6 +187,10 @@ std::vector<CellCase> cellCases() {
         badDays{"2023-02-29", "1.2.2024", "soon"};
     const std::vector<std::string> names{"Zulu 7", ""}, badNames{std::string(201, 'x'), "a\u200eb"};
     std::vector<CellCase> cases{
+        of(SheetId::Places, "Store", "tag", {mintedTag(core::TagClass::Shelf)}, {"K00000001Z"}),
+        of(SheetId::Places, "Store", "until", {"2030-01-01", ""}, {"2030-02-30"}),
+        of(SheetId::Boats, "Petrel", "until", {"2030-01-01", ""}, {"2030-02-30"}),
+        of(SheetId::People, "Bram Oke", "until", {"2030-01-01", ""}, {"2030-02-30"}),
         of(SheetId::Places, "Store", "note", notes, badNotes),
         of(SheetId::KitTypes, "life jacket", "worn", {"no", "yes"}, badYesNo),
         of(SheetId::KitTypes, "life jacket", "personal", yesNo, badYesNo),

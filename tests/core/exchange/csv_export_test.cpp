@@ -36,13 +36,16 @@ TEST(CsvExport, writesEveryFileOfTheContractWithItsHeader) {
     const Files files = exported(MapRegister());
     EXPECT_EQ(files.size(), 14U);
     EXPECT_EQ(files.at("use.csv"), "code,day,hours,launches\r\n");
-    EXPECT_EQ(files.at("places.csv"), "place,note\r\n");
+    EXPECT_EQ(files.at("places.csv"), "place,tag,until,note\r\n");
 }
 
 TEST(CsvExport, rowsAreSortedByKeyAndEndWithCrlf) {
     MapRegister rows;
-    support::importInto(rows, {{"places.csv", "place,note\nshelf,\nBench,\"a,b\"\nLoft,\"x\ny\"\n"}});
-    EXPECT_EQ(exported(rows).at("places.csv"), "place,note\r\nBench,\"a,b\"\r\nLoft,x y\r\nshelf,\r\n");
+    support::importInto(
+        rows, {{"places.csv", "place,tag,note\nshelf,{S1},\nBench,{S2},\"a,b\"\nLoft,{S3},\"x\ny\"\n"}});
+    EXPECT_EQ(exported(rows).at("places.csv"),
+              support::withCodes(
+                  "place,tag,until,note\r\nBench,{S2},,\"a,b\"\r\nLoft,{S3},,x y\r\nshelf,{S1},,\r\n"));
 }
 
 TEST(CsvExport, linesStandInTheManifestsOrder) {
@@ -61,20 +64,24 @@ TEST(CsvExport, linesStandInTheManifestsOrder) {
 TEST(CsvExport, formulasAreGuardedAndNumbersAreNot) {
     MapRegister rows;
     support::importInto(rows,
-                        {{"places.csv", "place,note\n'@loft,'=1+1\nShed,'-\n"},
+                        {{"places.csv", "place,tag,note\n'@loft,{S1},'=1+1\nShed,{S2},'-\n"},
                          {"points.csv", "boat_class,phase,point,kind,low\nOne,launch,water,measure,-1.5\n"}});
     const Files files = exported(rows);
-    EXPECT_THAT(files.at("places.csv"), HasSubstr("'@loft,'=1+1\r\nShed,'-\r\n"));
+    EXPECT_THAT(files.at("places.csv"),
+                HasSubstr(support::withCodes("'@loft,{S1},,'=1+1\r\nShed,{S2},,'-\r\n")));
     EXPECT_THAT(files.at("points.csv"), HasSubstr("water,measure,,-1.5,"));
 }
 
 TEST(CsvExport, measuresAreWrittenOnlyForThoseNamed) {
     MapRegister rows;
-    support::importInto(rows, {{"people.csv", "person,mass_kg,chest_cm,note\nAda,61.5,88,x\nBo,90,104,y\n"}});
+    support::importInto(
+        rows, {{"people.csv", "person,tag,mass_kg,chest_cm,note\nAda,{P1},61.5,88,x\nBo,{P2},90,104,y\n"}});
     EXPECT_EQ(exported(rows).at("people.csv"),
-              "person,tag,role,mass_kg,chest_cm,note\r\nAda,,,,,x\r\nBo,,,,,y\r\n");
+              support::withCodes(
+                  "person,tag,role,mass_kg,chest_cm,until,note\r\nAda,{P1},,,,,x\r\nBo,{P2},,,,,y\r\n"));
     EXPECT_EQ(exported(rows, {"BO "}).at("people.csv"),
-              "person,tag,role,mass_kg,chest_cm,note\r\nAda,,,,,x\r\nBo,,,90,104,y\r\n");
+              support::withCodes(
+                  "person,tag,role,mass_kg,chest_cm,until,note\r\nAda,{P1},,,,,x\r\nBo,{P2},,90,104,,y\r\n"));
 }
 
 TEST(CsvExport, measuresOfSomebodyUnknownAreRefused) {
@@ -106,7 +113,7 @@ TEST(CsvExport, replacesItsOwnFilesAndLeavesOthers) {
     ASSERT_TRUE(core::exportSheets(MapRegister(), folder.path()));
     const Files files = support::readFiles(folder.path());
     EXPECT_EQ(files.size(), 15U);
-    EXPECT_EQ(files.at("places.csv"), "place,note\r\n");
+    EXPECT_EQ(files.at("places.csv"), "place,tag,until,note\r\n");
     EXPECT_EQ(files.at("notes.txt"), "mine");
 }
 

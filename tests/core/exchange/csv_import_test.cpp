@@ -6,6 +6,7 @@
 
 #include <fstream>
 #include <gmock/gmock.h>
+#include <set>
 
 namespace {
 
@@ -128,6 +129,64 @@ TEST_F(CsvImport, itemsWithoutACodeAreNewAndGetUnusedOnes) {
     EXPECT_EQ(cell(rows, SheetId::Items, itemKey(103), "kit_type"), "oar");
 }
 
+// As kit does: docs/register-csv.md, "tag".
+TEST_F(CsvImport, newBoatsPeopleAndPlacesWithoutATagGetUnusedOnes) {
+    const std::string taken = support::tagCode(core::TagClass::Boat, 101);
+    support::importInto(rows, {{"places.csv", "place\nLoft\n"},
+                               {"boats.csv", "boat,tag\nGrebe,\nSnipe," + taken + "\nRail,-\n"},
+                               {"people.csv", "person,tag\nCy,\nDi,{P2}\n"}});
+    const auto tagOf = [&](SheetId id, const char* key) { return cell(rows, id, key, "tag"); };
+    EXPECT_EQ(tagOf(SheetId::Boats, "snipe"), taken);
+    EXPECT_EQ(tagOf(SheetId::People, "di"), support::withCodes("{P2}"));
+    std::set<std::string> minted{tagOf(SheetId::Boats, "grebe"), tagOf(SheetId::Boats, "rail")};
+    EXPECT_EQ(minted.size(), 2U);
+    EXPECT_FALSE(minted.contains(taken));
+    minted.insert(tagOf(SheetId::People, "cy"));
+    minted.insert(tagOf(SheetId::Places, "loft"));
+    std::string classes;
+    for (const std::string& tag : minted) {
+        EXPECT_TRUE(core::TagCode::exact(tag)) << tag;
+        classes += tag.substr(0, 1);
+    }
+    EXPECT_EQ(classes, "BBPS");
+}
+
+TEST_F(CsvImport, aRowThatIsThereKeepsToHaveNoTag) {
+    support::importInto(rows, {{"boats.csv", "boat,tag\nTeal,-\n"}, {"people.csv", "person,tag\nBo,-\n"}});
+    support::importInto(rows,
+                        {{"boats.csv", "boat,note\nTeal,red\n"}, {"people.csv", "person,note\nBo,new\n"}});
+    EXPECT_EQ(cell(rows, SheetId::Boats, "teal", "tag"), "");
+    EXPECT_EQ(cell(rows, SheetId::Boats, "teal", "note"), "red");
+    EXPECT_EQ(cell(rows, SheetId::People, "bo", "tag"), "");
+}
+
+TEST_F(CsvImport, aMintThatGivesOnlyTakenTagsOfBoatsIsReported) {
+    const support::ScratchFolder folder;
+    support::writeFiles(folder.path(), {{"boats.csv", "boat\nGrebe\n"}});
+    const auto planWith = [&](int number) {
+        return core::planImport(folder.path(), rows, *core::CalendarDay::parse("2026-03-14"),
+                                [=](core::TagClass tagClass) { return support::tagCode(tagClass, number); });
+    };
+    EXPECT_TRUE(planWith(7)->rejected.empty());
+    const auto plan = planWith(1); // Heron's
+    ASSERT_EQ(plan->rejected.size(), 1U);
+    EXPECT_EQ(plan->rejected[0].column, "tag");
+    EXPECT_EQ(plan->rejected[0].reason, core::Error{core::ErrorCode::NoFreeTagCode});
+}
+
+TEST_F(CsvImport, aLastDayIsTakenAndCleared) {
+    support::importInto(rows, {{"places.csv", "place,until\nBoat shed,2026-12-31\n"},
+                               {"boats.csv", "boat,until\nHeron,2026-10\nTeal,2027\n"},
+                               {"people.csv", "person,until\nAda,2026-09-30\n"}});
+    EXPECT_EQ(cell(rows, SheetId::Places, "boat shed", "until"), "2026-12-31");
+    EXPECT_EQ(cell(rows, SheetId::Boats, "heron", "until"), "2026-10-31")
+        << "a month's last day, as of an expiry";
+    EXPECT_EQ(cell(rows, SheetId::Boats, "teal", "until"), "2027-12-31");
+    EXPECT_EQ(cell(rows, SheetId::People, "ada", "until"), "2026-09-30");
+    support::importInto(rows, {{"boats.csv", "boat,until\nHeron,-\n"}});
+    EXPECT_EQ(cell(rows, SheetId::Boats, "heron", "until"), "");
+}
+
 TEST_F(CsvImport, theCodeColumnMayBeLeftOut) {
     support::importInto(rows, {{"items.csv", "kit_type\npaddle\npaddle\n"}});
     EXPECT_EQ(rows.all(SheetId::Items).size(), 4U);
@@ -137,7 +196,7 @@ TEST_F(CsvImport, aMintThatGivesOnlyTakenCodesIsReported) {
     const support::ScratchFolder folder;
     support::writeFiles(folder.path(), {{"items.csv", "kit_type\npaddle\n"}});
     const auto plan = core::planImport(folder.path(), rows, *core::CalendarDay::parse("2026-03-14"),
-                                       [] { return kitCode(1); });
+                                       [](core::TagClass) { return kitCode(1); });
     ASSERT_TRUE(plan);
     ASSERT_EQ(plan->rejected.size(), 1U);
     EXPECT_EQ(plan->rejected[0].reason, core::Error{core::ErrorCode::NoFreeTagCode});
@@ -229,7 +288,8 @@ TEST_F(CsvImport, reportsItsProgressToTheEnd) {
     int last = 0;
     int whole = 0;
     const auto plan = core::planImport(
-        folder.path(), rows, *core::CalendarDay::parse("2026-03-14"), [] { return kitCode(1); },
+        folder.path(), rows, *core::CalendarDay::parse("2026-03-14"),
+        [](core::TagClass) { return kitCode(1); },
         [&](int done, int of) {
             EXPECT_GE(done, last);
             last = done;
@@ -245,7 +305,7 @@ TEST(CsvImportFolder, aMissingOrEmptyFolderIsAnError) {
     const MapRegister rows;
     const auto plan = [&](const std::filesystem::path& path) {
         return core::planImport(path, rows, *core::CalendarDay::parse("2026-03-14"),
-                                [] { return kitCode(1); });
+                                [](core::TagClass) { return kitCode(1); });
     };
     EXPECT_EQ(plan(folder / "nowhere").error().kind(), core::ErrorKind::FileMissing);
     EXPECT_EQ(plan(folder.path()).error(),

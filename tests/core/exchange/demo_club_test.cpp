@@ -15,8 +15,9 @@ class DemoClub : public testing::Test {
 protected:
     DemoClub() {
         int minted = 0;
-        auto planned = core::planImport(THOLEPIN_DEMO_CLUB, rows, *core::CalendarDay::parse("2026-03-14"),
-                                        [&] { return support::kitCode(++minted); });
+        auto planned =
+            core::planImport(THOLEPIN_DEMO_CLUB, rows, *core::CalendarDay::parse("2026-03-14"),
+                             [&](core::TagClass tagClass) { return support::tagCode(tagClass, ++minted); });
         EXPECT_TRUE(planned) << support::described(planned.error());
         if (planned) plan = *planned;
         rows.apply(plan.changes);

@@ -15,16 +15,20 @@ using core::Cells;
 using core::SheetId;
 
 std::string codeOf(char tagClass, int number) {
+    return support::tagCode(static_cast<core::TagClass>(tagClass), number);
+}
+
+} // namespace
+
+std::string tagCode(core::TagClass tagClass, int number) {
     // Mixed so that a code whose check character is not minted does not lead to its neighbour's.
     std::uint64_t bits = static_cast<std::uint64_t>(number) * 0xD1B54A32D192ED03U;
     const auto next = [&] {
         bits = (bits ^ (bits >> 29)) * 0x9E3779B97F4A7C15U + 1;
         return bits ^ (bits >> 31);
     };
-    return core::TagCode::mint(static_cast<core::TagClass>(tagClass), next).text();
+    return core::TagCode::mint(tagClass, next).text();
 }
-
-} // namespace
 
 std::optional<Cells> MapRegister::find(SheetId id, const std::string& key) const {
     const auto& rows = m_sheets[static_cast<std::size_t>(id)];
@@ -69,7 +73,7 @@ std::string kitCode(int number) {
 }
 
 std::string withCodes(std::string text) {
-    for (char tagClass : {'K', 'B', 'P'})
+    for (char tagClass : {'K', 'B', 'P', 'S'})
         for (int number = 1; number <= 9; ++number) {
             const std::string name = {'{', tagClass, static_cast<char>('0' + number), '}'};
             for (auto at = text.find(name); at != std::string::npos; at = text.find(name, at))
@@ -115,7 +119,7 @@ core::ImportPlan planOf(const Files& files, const core::RegisterRows& current) {
     writeFiles(folder.path(), files);
     int minted = 100;
     auto plan = core::planImport(folder.path(), current, *core::CalendarDay::parse("2026-03-14"),
-                                 [&] { return kitCode(++minted); });
+                                 [&](core::TagClass tagClass) { return tagCode(tagClass, ++minted); });
     EXPECT_TRUE(plan) << described(plan.error());
     return plan ? *plan : core::ImportPlan{};
 }

@@ -2,6 +2,7 @@
 
 #include "core/exchange/csv_import.h"
 #include "core/register/sheets.h"
+#include "core/tag/tag_code.h"
 
 #include <array>
 #include <filesystem>
@@ -31,11 +32,12 @@ private:
 
 using Files = std::map<std::string, std::string>; ///< file name and text
 
-/// A small register that every good row of these tests can refer to. `{K1}` to `{K9}`, `{B1}` and `{P1}` in
-/// any text stand for tag codes, see withCodes.
+/// A small register that every good row of these tests can refer to. `{K1}` to `{K9}`, and so with B, P
+/// and S, stand for tag codes in any text, see withCodes.
 Files smallClub();
 std::string withCodes(std::string text);
 std::string kitCode(int number);
+std::string tagCode(core::TagClass tagClass, int number); ///< the same of any class
 
 void writeFiles(const std::filesystem::path& folder, const Files& files);
 Files readFiles(const std::filesystem::path& folder);

@@ -62,7 +62,7 @@ INSTANTIATE_TEST_SUITE_P(
     Header, ImportRejections,
     testing::Values(
         BadRow{"places.csv", "", "place,colour\nLoft,red", "place,note\nLoft,red", "colour",
-               ErrorCode::ColumnUnknown, "colour", "places.csv", "place, note"},
+               ErrorCode::ColumnUnknown, "colour", "places.csv", "place, tag, until, note"},
         BadRow{"places.csv", "", "place,Place\nLoft,Loft", "place\nLoft", "Place", ErrorCode::ColumnTwice,
                "Place"},
         BadRow{"places.csv", "", "note\nLoft", "place\nLoft", "place", ErrorCode::KeyColumnMissing, "place"},
@@ -105,6 +105,10 @@ INSTANTIATE_TEST_SUITE_P(
                ErrorCode::TagLength, "K0000000000", "11"},
         BadRow{"items.csv", "code,kit_type\n", "{B1},paddle", "{K3},paddle", "code",
                ErrorCode::CellNotAKitTag, "{B1}"},
+        BadRow{"places.csv", "place,tag\n", "Loft,{B3}", "Loft,{S2}", "tag", ErrorCode::CellNotAShelfTag,
+               "{B3}"},
+        BadRow{"boats.csv", "boat,until\n", "Teal,soon", "Teal,2026-10-31", "until", ErrorCode::CellNotADay,
+               "soon"},
         BadRow{"people.csv", "person,tag\n", "Cy,{K3}", "Cy,{P2}", "tag", ErrorCode::CellNotAPersonTag,
                "{K3}"},
         BadRow{"people.csv", "person,mass_kg\n", "Cy,\"72,5\"", "Cy,72.5", "mass_kg",
@@ -263,6 +267,8 @@ INSTANTIATE_TEST_SUITE_P(
         BadRow{"boats.csv", "boat,tag\nSnipe,{B3}\n", "Plover,{B3}", "Plover,{B4}", "tag",
                ErrorCode::TagTaken, "Snipe", "{B3}"},
         BadRow{"people.csv", "person,tag\n", "Bo,{P1}", "Bo,{P2}", "tag", ErrorCode::TagTaken, "Ada", "{P1}"},
+        BadRow{"places.csv", "place,tag\nLoft,{S1}\n", "Van,{S1}", "Van,{S2}", "tag", ErrorCode::TagTaken,
+               "Loft", "{S1}"},
         BadRow{"items.csv", "code,kit_type,gtin,serial\n", "{K3},life jacket,4006381333931,A1",
                "{K3},life jacket,4006381333931,A2", "serial", ErrorCode::SerialTaken, "KC0KD4WA89", "A1"},
         BadRow{"items.csv", "code,kit_type,gtin,serial\n{K3},paddle,4006381333931,A7\n",
@@ -312,7 +318,7 @@ TEST_F(ImportFiles, aFolderNamedAsAFileIsRefused) {
     const support::ScratchFolder folder;
     std::filesystem::create_directory(folder / "places.csv");
     const auto plan = core::planImport(folder.path(), rows, *core::CalendarDay::parse("2026-03-14"),
-                                       [] { return support::kitCode(1); });
+                                       [](core::TagClass) { return support::kitCode(1); });
     ASSERT_TRUE(plan);
     ASSERT_EQ(plan->rejected.size(), 1U);
     EXPECT_EQ(plan->rejected[0].file, "places.csv");

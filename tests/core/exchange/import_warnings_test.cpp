@@ -49,6 +49,21 @@ TEST(ImportWarnings, areNoneWhereAllFits) {
     EXPECT_FALSE(plan.changes.empty());
 }
 
+TEST(ImportWarnings, nameALastDayOfWhatKitBelongsTo) {
+    MapRegister rows;
+    auto files = soundClub();
+    files["places.csv"] = "place,until\nStore,2026-12-31\nLoft,2026-12-31\n";
+    files["boats.csv"] = "boat,boat_class,until\nHeron,rhib,2026-10-31\nTeal,rhib,\n";
+    files["people.csv"] = "person,until\nAda,2026-09-30\nBo,2026-09-30\n";
+    files["items.csv"] = "kit_type,boat,place,person,state\nlife jacket,heron,,,\nknife,Heron,,,missing\n"
+                         "knife,Teal,,,\nknife,,Loft,,written off\nknife,,Store,,\nlife jacket,,,Ada,\n";
+    const auto plan = planOf(files, rows);
+    EXPECT_THAT(told(plan), ElementsAre("places.csv 2: Store 2026-12-31 1", "boats.csv 2: Heron 2026-10-31 2",
+                                        "people.csv 2: Ada 2026-09-30 1"));
+    EXPECT_EQ(firstCode(plan), ErrorCode::KitOfEnded);
+    EXPECT_FALSE(plan.changes.empty()) << "it is taken all the same";
+}
+
 TEST(ImportWarnings, nameAClassWithoutBoatAndABoatWithoutManifest) {
     MapRegister rows;
     auto files = soundClub();

@@ -17,15 +17,15 @@ std::string columnsOf(const core::Sheet& sheet) {
 // Design, the register as CSV: the table of files and columns.
 TEST(Sheets, filesAndColumnsAreTheContracts) {
     const std::vector<std::pair<std::string, std::string>> contract{
-        {"places.csv", "place note"},
+        {"places.csv", "place tag until note"},
         {"kit_types.csv", "kit_type worn personal order_lead_days pack price spares note"},
         {"sizes.csv", "kit_type size mass_low_kg mass_high_kg chest_low_cm chest_high_cm wanted source"},
         {"life_rules.csv",
          "kit_type part rule kind n steps event severity lead_days tolerance strict undated source"},
-        {"boats.csv", "boat boat_class tag place priority check_every_days note"},
+        {"boats.csv", "boat boat_class tag place priority check_every_days until note"},
         {"manifest_lines.csv", "boat_class boat kit_type quantity required substitutes note"},
         {"points.csv", "boat_class boat phase point kind unit low high required note"},
-        {"people.csv", "person tag role mass_kg chest_cm note"},
+        {"people.csv", "person tag role mass_kg chest_cm until note"},
         {"items.csv",
          "code kit_type size boat place person state since why made first_use stamped registered maker "
          "gtin serial batch note"},

@@ -25,8 +25,9 @@ protected:
     ImportPlan plan(const std::string& csv) {
         const auto book = readWorkbook(csv, "kit.csv");
         EXPECT_TRUE(book);
-        auto read = planClubSheet(*book, {}, m_rows, CalendarDay::from(2026, 3, 14).value(),
-                                  [this] { return support::kitCode(100 + ++m_minted); });
+        auto read = planClubSheet(
+            *book, {}, m_rows, CalendarDay::from(2026, 3, 14).value(),
+            [this](core::TagClass tagClass) { return support::tagCode(tagClass, 100 + ++m_minted); });
         EXPECT_TRUE(read) << static_cast<int>(read.error().code);
         return read->plan;
     }

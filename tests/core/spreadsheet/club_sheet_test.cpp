@@ -89,14 +89,15 @@ Result<ClubSheetPlan> planOf(const Json& expected, const support::MapRegister& r
     if (!book) return book.error();
     static int minted = 0;
     return planClubSheet(*book, choicesOf(expected), rows, CalendarDay::from(2026, 3, 14).value(),
-                         [] { return support::kitCode(100 + ++minted); });
+                         [](core::TagClass tagClass) { return support::tagCode(tagClass, 100 + ++minted); });
 }
 
 /// A row as the generator writes it: what is known, without the tag and the day of registration.
 Json jsonOf(const Sheet& sheet, const Cells& cells) {
     Json row = Json::object();
     for (std::size_t i = 0; i < cells.size(); ++i)
-        if (!cells[i].empty() && sheet.columns[i].name != "code" && sheet.columns[i].name != "registered")
+        if (!cells[i].empty() && sheet.columns[i].name != "code" && sheet.columns[i].name != "tag" &&
+            sheet.columns[i].name != "registered")
             row[std::string(sheet.columns[i].name)] = cells[i];
     return row;
 }

@@ -32,6 +32,9 @@ TEST(HeadingWords, meanWhatTheSheetHas) {
     EXPECT_EQ(meaningOfHeading("Type", SheetId::Boats), "boat_class");
     EXPECT_EQ(meaningOfHeading("Location", SheetId::Items), "home");
     EXPECT_EQ(meaningOfHeading("Location", SheetId::Boats), "place");
+    EXPECT_EQ(meaningOfHeading("Austritt am", SheetId::People), "until");
+    EXPECT_EQ(meaningOfHeading("Sold", SheetId::Boats), "until");
+    EXPECT_EQ(meaningOfHeading("bis", SheetId::Points), "high");
     EXPECT_EQ(meaningOfHeading("Date", SheetId::Services), "day");
     EXPECT_EQ(meaningOfHeading("Date", SheetId::Items), "");
 }

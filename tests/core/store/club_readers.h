@@ -70,7 +70,7 @@ inline std::vector<ClubReader> clubReaders() {
              return errorIn(full.club.register_().pointsOf("Petrel", core::Phase::Launch));
          }},
         {"log", [](FullClub& full) { return errorIn(full.club.log().entries({})); }},
-        {"labels", [](FullClub& full) { return errorIn(full.club.kit().tagLabels({})); }},
+        {"labels", [](FullClub& full) { return errorIn(full.club.kit().allTagLabels(full.now.today)); }},
         {"manifests", [](FullClub& full) { return errorIn(full.club.manifests().read()); }},
         {"history of an item",
          [](FullClub& full) { return errorIn(full.club.answers().history(full.jacket)); }},

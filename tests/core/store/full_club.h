@@ -56,7 +56,7 @@ private:
         transaction.commit();
     }
     void importTheRest() {
-        import("places.csv", "place,note\nStore,upstairs\n");
+        import("places.csv", "place,until,note\nStore,2040-12-31,upstairs\n");
         import("kit_types.csv", "kit_type,worn,personal,order_lead_days,pack,price,spares,note\n"
                                 "life jacket,yes,no,30,2,120.5,1,orange\n");
         import("sizes.csv",
@@ -67,10 +67,10 @@ private:
                "life jacket,,yearly look,inspect_every,12,108:6,,stop,30,14d,no,remark,its maker\n"
                "life jacket,,after a blow,after_event,,,blow,remark,,none,yes,ignore,its maker\n"
                "life jacket,cylinder,run,every_hours,100,,,stop,10,end_of_month,no,stop,its maker\n");
-        import(
-            "boats.csv",
-            "boat,boat_class,tag,place,priority,check_every_days,note\nPetrel,inflatable,,Store,2,7,blue\n");
-        import("people.csv", "person,role,mass_kg,chest_cm,note\nOdalys Finch,driver,70,95,left-handed\n");
+        import("boats.csv", "boat,boat_class,tag,place,priority,check_every_days,until,note\n"
+                            "Petrel,inflatable,,Store,2,7,2040-12-31,blue\n");
+        import("people.csv", "person,role,mass_kg,chest_cm,until,note\n"
+                             "Odalys Finch,driver,70,95,2040-12-31,left-handed\n");
         import("manifest_lines.csv",
                "boat_class,kit_type,quantity,required,note\ninflatable,life jacket,1,no,worn\n");
         import("points.csv", "boat_class,phase,point,kind,unit,low,high,required,note\n"

@@ -115,8 +115,8 @@ void BenchPage::connectParts() {
 
 void BenchPage::refresh() {
     read(
-        [](core::Club& club) {
-            return Read{club.register_().kitTypes(), club.register_().people()};
+        [today = today()](core::Club& club) {
+            return Read{club.register_().kitTypes(), club.register_().peopleHere(today)};
         },
         [this](Read read) { take(std::move(read)); });
 }

@@ -108,8 +108,9 @@ void StocktakePage::showEvent(QShowEvent* event) {
 
 void StocktakePage::refresh() {
     read(
-        [](core::Club& club) {
-            return Read{club.register_().places(), club.checks().unfinished(), club.register_().people()};
+        [today = today()](core::Club& club) {
+            return Read{club.register_().placesHere(today), club.checks().unfinished(),
+                        club.register_().peopleHere(today)};
         },
         [this](const Read& read) { take(read); });
 }

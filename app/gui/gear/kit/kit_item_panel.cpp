@@ -173,6 +173,7 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     m_writeOff->setVisible(isInUse);
     m_reinstate->setVisible(!isInUse);
     m_newTag->setEnabled(isInUse);
+    m_print->setEnabled(isInUse);
 }
 
 void KitItemPanel::settle(const QString& sentence) {

@@ -98,17 +98,18 @@ void KitSeveralPanel::connectParts() {
     connect(m_wait, &QTimer::timeout, this, &KitSeveralPanel::plan);
 }
 
-KitSeveralPanel::Names KitSeveralPanel::readNames(core::Club& club, const std::vector<core::Item>& items) {
+KitSeveralPanel::Names KitSeveralPanel::readNames(core::Club& club, const std::vector<core::Item>& items,
+                                                  core::CalendarDay today) {
     Names names;
-    for (const core::Boat& boat : club.register_().boats()) {
+    for (const core::Boat& boat : club.register_().boatsHere(today)) {
         names.boats.insert(boat.name);
         names.homes << text(boat.name);
     }
-    for (const std::string& place : club.register_().places()) {
+    for (const std::string& place : club.register_().placesHere(today)) {
         names.places.insert(place);
         if (!names.boats.contains(place)) names.homes << text(place);
     }
-    for (const core::Person& person : club.register_().people())
+    for (const core::Person& person : club.register_().peopleHere(today))
         names.people << text(person.name);
     for (const core::KitType& kitType : club.register_().kitTypes()) {
         QStringList sizes;
@@ -132,7 +133,7 @@ void KitSeveralPanel::setItems(std::vector<core::Item> items) {
 
 /// Names, and the rows as they are: what another changes from now on is not written over.
 void KitSeveralPanel::look() {
-    read([items = m_items](core::Club& club) { return readNames(club, items); },
+    read([items = m_items, today = today()](core::Club& club) { return readNames(club, items, today); },
          [this](Names names) {
              m_names = std::move(names);
              showNames();

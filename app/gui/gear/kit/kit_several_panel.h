@@ -47,7 +47,7 @@ private:
 
     void build();
     void connectParts();
-    static Names readNames(core::Club& club, const std::vector<core::Item>& items);
+    static Names readNames(core::Club& club, const std::vector<core::Item>& items, core::CalendarDay today);
     void look();
     Act act() const;
     void showNames();

@@ -141,9 +141,10 @@ void NewKitPanel::build() {
 
 void NewKitPanel::refresh() {
     read(
-        [](core::Club& club) {
-            return Read{club.register_().kitTypes(), club.register_().boats(), club.register_().places(),
-                        club.register_().people()};
+        [today = today()](core::Club& club) {
+            const core::ClubRegister known = club.register_();
+            return Read{known.kitTypes(), known.boatsHere(today), known.placesHere(today),
+                        known.peopleHere(today)};
         },
         [this](Read read) { take(std::move(read)); });
 }

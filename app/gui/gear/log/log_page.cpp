@@ -122,14 +122,14 @@ QWidget* LogPage::buildOne() {
 
 void LogPage::refresh() {
     read(
-        [](core::Club& club) {
+        [today = today()](core::Club& club) {
             Read read;
             if (const auto entries = club.log().entries())
                 for (const core::LogEntry& entry : *entries) {
                     const auto item = entry.item.id.empty() ? std::nullopt : club.kit().item(entry.item.id);
                     read.log.push_back({entry, item ? item->kitType : std::string()});
                 }
-            for (const core::Boat& boat : club.register_().boats())
+            for (const core::Boat& boat : club.register_().boatsHere(today))
                 read.boats << text(boat.name);
             return read;
         },

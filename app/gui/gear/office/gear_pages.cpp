@@ -30,9 +30,10 @@ struct GearPagesText {
     Q_DECLARE_TR_FUNCTIONS(GearPages)
 };
 
-void readPeople(GearOffice& office, ClubThread& club) {
-    club.ask(
-        &office, [](core::Club& open) { return open.register_().people(); },
+void readPeople(GearOffice& office, const GearTools& tools) {
+    tools.club.ask(
+        &office,
+        [today = tools.time().today](core::Club& open) { return open.register_().peopleHere(today); },
         [&office](const std::vector<core::Person>& people) {
             QStringList officers;
             QStringList others;
@@ -56,7 +57,7 @@ void addGearPages(GearOffice& office, const GearTools& given) {
     tools.showItem = [&office](const QString& code) { showItem(office, code); };
     tools.showPage = [&office](const QString& id) { office.showPage(id); };
     QObject::connect(&office, &GearOffice::peopleWanted, &office,
-                     [&office, &club = tools.club] { readPeople(office, club); });
+                     [&office, tools] { readPeople(office, tools); });
     const auto add = [&](const char* id, const QString& name, const char* keys, auto make) {
         office.addPage(id, name, QKeySequence(keys), make);
     };

@@ -106,7 +106,7 @@ void ReadyPage::connectParts() {
 }
 
 void ReadyPage::refresh() {
-    read([](core::Club& club) { return club.register_().places(); },
+    read([today = today()](core::Club& club) { return club.register_().placesHere(today); },
          [this](const std::vector<std::string>& places) {
              fillBox(*m_places, tr("every place"), texts(places));
          });

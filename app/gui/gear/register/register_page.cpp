@@ -1,5 +1,6 @@
 #include "app/gui/gear/register/register_page.h"
 
+#include "app/gui/gear/register/end_panel.h"
 #include "app/gui/gear/register/rename_panel.h"
 #include "app/gui/gear/register/row_panel.h"
 #include "app/gui/theme/type_scale.h"
@@ -30,9 +31,9 @@ using core::SheetId;
 
 constexpr int widthForBoth = 1200; ///< of the table and a form beside it: a rule's sentence needs half
 
-/// The row of a tag among boats and people, by its key in the table.
+/// The row of a tag among boats, people and places, by its key in the table.
 std::pair<SheetId, QString> rowOfTag(const core::ClubRegister& register_, const std::string& code) {
-    for (const SheetId sheet : {SheetId::Boats, SheetId::People}) {
+    for (const SheetId sheet : {SheetId::Boats, SheetId::People, SheetId::Places}) {
         const auto at = static_cast<std::size_t>(core::sheet(sheet).indexOf("tag"));
         for (const core::Cells& row : register_.rows(sheet))
             if (row[at] == code) return {sheet, keyOfRow(sheet, row)};
@@ -54,7 +55,9 @@ RegisterPage::RegisterPage(GearTools given, QWidget* parent)
     , m_table(new PlainTable(*m_model, this))
     , m_row(new RowPanel(tools(), "register", this))
     , m_rename(wordsButton(m_row, tr("Rename…"), "registerRenameButton"))
-    , m_renaming(new RenamePanel(tools(), this)) {
+    , m_renaming(new RenamePanel(tools(), this))
+    , m_end(wordsButton(m_row, tr("No longer here…"), "registerEndButton"))
+    , m_ending(new EndPanel(tools(), this)) {
     build();
     connectParts();
     showWords();
@@ -102,7 +105,9 @@ QWidget* RegisterPage::buildSide() {
     parts->setContentsMargins(0, 0, 0, 0);
     parts->addWidget(m_row, 1);
     parts->addWidget(m_renaming, 1);
+    parts->addWidget(m_ending, 1);
     m_row->buttons()->insertWidget(0, m_rename);
+    m_row->buttons()->insertWidget(1, m_end);
     return side;
 }
 
@@ -131,18 +136,23 @@ void RegisterPage::connectParts() {
     connect(m_new, &QPushButton::clicked, this, [this] { beginNew(sheet()); });
     connect(m_newSize, &QPushButton::clicked, this, [this] { beginNew(SheetId::Sizes); });
     connect(m_newRule, &QPushButton::clicked, this, [this] { beginNew(SheetId::LifeRules); });
-    connect(m_rename, &QPushButton::clicked, this, &RegisterPage::rename);
-    connect(m_renaming, &RenamePanel::kept, this, &RegisterPage::endRename);
-    connect(m_renaming, &RenamePanel::renamed, this, [this](const QString& sentence) {
-        endRename();
-        m_row->close();
-        m_body->close();
-        afterChange(sentence);
+    connect(m_rename, &QPushButton::clicked, this, [this] {
+        askBeside(m_renaming);
+        m_renaming->ask(m_row->sheet(), m_row->row());
     });
-    connect(m_row, &RowPanel::changed, this, [this](const QString& sentence) {
+    connect(m_end, &QPushButton::clicked, this, [this] {
+        askBeside(m_ending);
+        m_ending->ask(m_row->sheet(), m_row->row());
+    });
+    connect(m_renaming, &RenamePanel::kept, this, &RegisterPage::backToForm);
+    connect(m_ending, &EndPanel::kept, this, &RegisterPage::backToForm);
+    const auto done = [this](const QString& sentence) {
         leave();
         afterChange(sentence);
-    });
+    };
+    connect(m_renaming, &RenamePanel::renamed, this, done);
+    connect(m_ending, &EndPanel::ended, this, done);
+    connect(m_row, &RowPanel::changed, this, done);
     connect(m_row, &RowPanel::discarded, this, [this] {
         if (m_row->isNew()) leave();
     });
@@ -150,7 +160,7 @@ void RegisterPage::connectParts() {
 }
 
 void RegisterPage::leave() {
-    endRename();
+    backToForm();
     m_row->close();
     m_body->close();
     m_table->setFocus(Qt::OtherFocusReason);
@@ -243,7 +253,7 @@ std::string RegisterPage::kitTypeChosen() const {
 void RegisterPage::openRow(const QString& key) {
     const RegisterRow* row = rowOf(key);
     if (!row) return;
-    endRename();
+    backToForm();
     {
         const QSignalBlocker quiet(m_table);
         m_table->choose(key);
@@ -251,12 +261,13 @@ void RegisterPage::openRow(const QString& key) {
     if (!m_row->isOpenOn(row->sheet, row->cells))
         m_row->open(row->sheet, row->cells, headingOf(row->sheet, row->cells));
     m_rename->setVisible(RenamePanel::isFor(row->sheet));
+    m_end->setVisible(EndPanel::isFor(row->sheet));
     m_body->open();
     showWords();
 }
 
 void RegisterPage::beginNew(SheetId id) {
-    endRename();
+    backToForm();
     const std::string kitType = kitTypeChosen();
     core::CellTexts given;
     QString heading = m_new->text().remove(QStringLiteral("…"));
@@ -267,20 +278,24 @@ void RegisterPage::beginNew(SheetId id) {
     }
     m_row->beginNew(id, given, heading);
     m_rename->hide();
+    m_end->hide();
     m_body->open();
     m_row->takeKeyboard();
 }
 
-void RegisterPage::rename() {
+void RegisterPage::askBeside(QWidget* panel) {
     m_row->hide();
-    m_renaming->ask(m_row->sheet(), m_row->row());
+    panel->show();
 }
 
-void RegisterPage::endRename() {
-    if (m_renaming->isHidden()) return;
-    m_row->show();
-    m_rename->setFocus(Qt::OtherFocusReason);
-    m_renaming->hide();
+void RegisterPage::backToForm() {
+    for (const auto& [panel, button] :
+         {std::pair<QWidget*, QWidget*>(m_renaming, m_rename), {m_ending, m_end}}) {
+        if (panel->isHidden()) continue;
+        m_row->show();
+        button->setFocus(Qt::OtherFocusReason);
+        panel->hide();
+    }
 }
 
 void RegisterPage::showSheet(SheetId id, const QString& row) {
@@ -299,7 +314,7 @@ bool RegisterPage::takeScan(const QString& scanned, core::SeenBy /*how*/) {
         [this, scanned](const std::pair<SheetId, QString>& row) {
             if (!row.second.isEmpty()) return showSheet(row.first, row.second);
             // What is half written here is not left for it.
-            sayOfScan(tr("%1 is no boat's or person's tag. Kit is on the page Kit.")
+            sayOfScan(tr("%1 is no tag of a boat, person or place. Kit is on the page Kit.")
                           .arg(codeInWords(scanned.toStdString())));
         });
     return true;

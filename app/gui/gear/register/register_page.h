@@ -13,6 +13,7 @@ namespace app {
 
 class BesideOrOver;
 class ChoiceBox;
+class EndPanel;
 class PlainTable;
 class PlainTableModel;
 class RenamePanel;
@@ -27,7 +28,7 @@ public:
     explicit RegisterPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override;
-    /// Shows the boat or person of a tag.
+    /// Shows the boat, person or place of a tag.
     bool takeScan(const QString& text, core::SeenBy how) override;
 
 protected:
@@ -47,8 +48,8 @@ private:
     std::string kitTypeChosen() const; ///< of the row that is chosen; empty: none
     void openRow(const QString& key);
     void beginNew(core::SheetId sheet);
-    void rename();
-    void endRename();
+    void askBeside(QWidget* panel); ///< in the place of the form
+    void backToForm();
     void leave();
     void afterChange(const QString& sentence);
 
@@ -66,6 +67,8 @@ private:
     RowPanel* m_row;
     QPushButton* m_rename;
     RenamePanel* m_renaming;
+    QPushButton* m_end;
+    EndPanel* m_ending;
     BesideOrOver* m_body;
 };
 

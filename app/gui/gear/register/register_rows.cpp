@@ -28,9 +28,9 @@ std::string cellOf(SheetId sheet, const Cells& cells, std::string_view column) {
 
 /// The columns that a table has room for; all are in the form.
 std::vector<std::string_view> shownColumns(SheetId sheet) {
-    if (sheet == SheetId::Boats) return {"boat", "boat_class", "place", "check_every_days", "tag"};
-    if (sheet == SheetId::People) return {"person", "role", "mass_kg", "chest_cm", "tag"};
-    return {"place", "note"};
+    if (sheet == SheetId::Boats) return {"boat", "boat_class", "place", "check_every_days", "tag", "until"};
+    if (sheet == SheetId::People) return {"person", "role", "mass_kg", "chest_cm", "tag", "until"};
+    return {"place", "note", "tag", "until"};
 }
 
 QString cellInWords(SheetId sheet, const core::Column& column, const std::string& cell) {

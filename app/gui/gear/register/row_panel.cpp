@@ -12,6 +12,7 @@
 #include "core/club/club.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_register.h"
+#include "core/register/boat.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -27,6 +28,11 @@ namespace {
 constexpr int waitMs = 300;     ///< after the last letter, before it is asked what the change would do
 constexpr int mostEffects = 5;  ///< sentences shown
 constexpr int allDays = 100000; ///< however late a day is
+
+bool isRowHere(core::SheetId sheet, const core::Cells& row, core::CalendarDay today) {
+    const int at = core::sheet(sheet).indexOf("until");
+    return at < 0 || core::isHere(core::CalendarDay::parse(row[static_cast<std::size_t>(at)]), today);
+}
 
 bool isRule(core::SheetId sheet) {
     return sheet == core::SheetId::LifeRules;
@@ -89,14 +95,14 @@ void RowPanel::build(const QByteArray& prefix) {
     layout->addLayout(m_buttons);
 }
 
-NamesOfColumns namesFor(const core::Club& club, core::SheetId id) {
+NamesOfColumns namesFor(const core::Club& club, core::SheetId id, core::CalendarDay today) {
     const core::ClubRegister& register_ = club.register_();
     const core::Sheet& sheet = core::sheet(id);
     NamesOfColumns names;
     for (const core::Column& column : sheet.columns)
         if (column.type == core::CellType::Name && column.refersTo)
             for (const core::Cells& row : register_.rows(*column.refersTo))
-                names[std::string(column.name)] << text(row[0]);
+                if (isRowHere(*column.refersTo, row, today)) names[std::string(column.name)] << text(row[0]);
     const auto addOf = [&](core::SheetId from, const std::string& column) {
         const auto at = static_cast<std::size_t>(core::sheet(from).indexOf(column));
         for (const core::Cells& row : register_.rows(from))
@@ -167,7 +173,7 @@ bool RowPanel::isOpenOn(core::SheetId sheet, const core::Cells& row) const {
 }
 
 void RowPanel::readNames() {
-    read([sheet = m_sheet](core::Club& club) { return namesFor(club, sheet); },
+    read([sheet = m_sheet, today = today()](core::Club& club) { return namesFor(club, sheet, today); },
          [this, opened = m_opened](const NamesOfColumns& names) {
              if (opened == m_opened) m_form->setNames(names);
          });

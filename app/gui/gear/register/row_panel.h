@@ -90,7 +90,8 @@ private:
     QTimer* m_wait;
 };
 
-/// The names that fields of that sheet offer; on the club's thread. Sizes stand under "size of TYPE".
-NamesOfColumns namesFor(const core::Club& club, core::SheetId sheet);
+/// The names that fields of that sheet offer, without those that are no longer here; on the club's thread.
+/// Sizes stand under "size of TYPE".
+NamesOfColumns namesFor(const core::Club& club, core::SheetId sheet, core::CalendarDay today);
 
 } // namespace app

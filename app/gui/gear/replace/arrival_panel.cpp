@@ -86,7 +86,7 @@ void ArrivalPanel::setKit(const std::string& kitType, const std::string& size, i
 }
 
 void ArrivalPanel::refresh() {
-    read([](core::Club& club) { return club.register_().places(); },
+    read([today = today()](core::Club& club) { return club.register_().placesHere(today); },
          [this](const std::vector<std::string>& places) {
              fillBox(*m_place, tr("no place yet"), texts(places));
          });

@@ -12,15 +12,16 @@ struct TagChoiceText {
     Q_DECLARE_TR_FUNCTIONS(TagChoice)
 };
 
-/// The first letter of a tag code is its class: kit, boat, person.
+/// The first letter of a tag code is its class: kit, boat, person, shelf of a place.
 QString kindOf(const core::TagLabel& tag) {
     if (tag.code.starts_with('B')) return TagChoiceText::tr("boats");
     if (tag.code.starts_with('P')) return TagChoiceText::tr("people");
+    if (tag.code.starts_with('S')) return TagChoiceText::tr("places");
     return text(tag.name);
 }
 
 QString homeOf(const core::TagLabel& tag) {
-    return text(tag.code.starts_with('B') ? tag.name : tag.owner);
+    return text(tag.code.starts_with('K') ? tag.owner : tag.name);
 }
 
 } // namespace
@@ -74,7 +75,7 @@ std::vector<ListRow> TagChoice::lines() const {
                                  isOut && owner.isEmpty() ? TagChoiceText::tr("left out")
                                  : isOut                  ? TagChoiceText::tr("%1 · left out").arg(owner)
                                                           : owner,
-                                 {tag.code, tag.code})); // a boat's or person's, too
+                                 {tag.code, tag.code})); // not only of kit
     }
     return lines;
 }

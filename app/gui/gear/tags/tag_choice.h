@@ -22,7 +22,7 @@ public:
     void leaveOut(bool all);          ///< all that are shown, or none of them
 
     QStringList homes() const;
-    QStringList kitTypes() const; ///< of kit; boats and people are "boats" and "people"
+    QStringList kitTypes() const; ///< of kit; the others are "boats", "people" and "places"
     std::vector<ListRow> lines() const;
     std::vector<core::TagLabel> chosen() const; ///< in the list's order, control tags last
 

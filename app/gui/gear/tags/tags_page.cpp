@@ -149,7 +149,7 @@ void TagsPage::sayOfScan(const QString& sentence) {
 
 void TagsPage::refresh() {
     using Labels = core::Result<std::vector<core::TagLabel>>;
-    read([](core::Club& club) { return club.kit().tagLabels({}); },
+    read([today = today()](core::Club& club) { return club.kit().allTagLabels(today); },
          [this](const Labels& labels) {
              m_choice.setTags(labels ? *labels : std::vector<core::TagLabel>());
              fillBox(*m_homes, tr("all"), m_choice.homes());

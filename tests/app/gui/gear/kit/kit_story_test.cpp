@@ -142,6 +142,7 @@ TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     EXPECT_EQ(stored().kit().item(anOar)->state, core::ItemState::WrittenOff);
     EXPECT_EQ(stored().kit().item(anOar)->why, "worn");
     EXPECT_FALSE(child("kitWriteOffButton")->isVisible());
+    EXPECT_FALSE(child("kitPrintButton")->isEnabled()) << "it needs no tag any more";
 }
 
 TEST_F(KitStory, writtenOffByMistakeIsReinstatedForAReason) {

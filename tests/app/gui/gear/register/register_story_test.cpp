@@ -276,3 +276,27 @@ TEST_F(RegisterPage, aNarrowPageOpensARowOverTheList) {
     openRow("boats", "Grebe");
     EXPECT_TRUE(child("registerTable")->isVisible());
 }
+
+TEST_F(RegisterPage, whatIsNoLongerHereHasALastDay) {
+    openOffice("register");
+    openRow("people", "Wren Dallow"); // has a whistle of her own
+    pressButton("registerEndButton");
+    typeInto("endDayEdit", "31.3.2026");
+    EXPECT_EQ(textOf("endDayUnderstoodLabel"), "is 31 March 2026");
+    pressButton("endButton");
+    EXPECT_FALSE(textOf("endSaidLabel").isEmpty()) << "where does it go?";
+    EXPECT_EQ(storedCell(SheetId::People, {"Wren Dallow"}, "until"), "");
+    ASSERT_TRUE(stored(core::Club::Access::ReadWrite)
+                    .register_()
+                    .write({SheetId::Items, {{{{"code", "KMD903N033"}}, {{"person", ""}}, std::nullopt}}},
+                           "Joss Iveny", moment()));
+    pressButton("endButton");
+    EXPECT_EQ(storedCell(SheetId::People, {"Wren Dallow"}, "until"), "2026-03-31");
+    EXPECT_EQ(said(), "“Wren Dallow” is here until 31 March 2026.");
+    openRow("people", "Wren Dallow");
+    pressButton("registerEndButton");
+    typeInto("endDayEdit", "soon");
+    EXPECT_FALSE(child<QPushButton>("endButton")->isEnabled());
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(child("registerRowPanel")->isVisible());
+}

@@ -34,7 +34,7 @@ protected:
 
 TEST_F(TagsPageStory, takesTheTagsOfABoatAndLeavesOutWhatIsPressed) {
     app::TagsPage& page = open();
-    EXPECT_EQ(page.choice().chosen().size(), stored().kit().tagLabels({})->size());
+    EXPECT_EQ(page.choice().chosen().size(), stored().kit().allTagLabels(today())->size());
     choose("tagsHomeBox", "Grebe");
     const auto kit = page.choice().chosen();
     ASSERT_FALSE(kit.empty());
@@ -49,6 +49,25 @@ TEST_F(TagsPageStory, takesTheTagsOfABoatAndLeavesOutWhatIsPressed) {
     page.findChild<QPushButton*>("tagsNoneButton")->click();
     EXPECT_TRUE(page.choice().chosen().empty());
     EXPECT_FALSE(page.findChild<QPushButton*>("tagsWriteButton")->isEnabled());
+}
+
+TEST_F(TagsPageStory, offersKitBoatsPeopleAndPlaces) {
+    app::TagsPage& page = open();
+    const auto chosen = [&](const char* box, const char* what) {
+        choose(box, QString::fromUtf8(what));
+        std::string codes;
+        for (const core::TagLabel& tag : page.choice().chosen())
+            codes += tag.code.substr(0, 1);
+        return codes;
+    };
+    EXPECT_EQ(chosen("tagsKitTypeBox", "places"), "SSSS");
+    EXPECT_EQ(chosen("tagsKitTypeBox", "boats"), "BBB");
+    EXPECT_EQ(chosen("tagsKitTypeBox", "people"), "PPPPPPPP");
+    choose("tagsKitTypeBox", {});
+    // A person's or place's own tag stands with the kit that belongs there.
+    EXPECT_NE(chosen("tagsHomeBox", "Gear store").find("S"), std::string::npos);
+    EXPECT_NE(chosen("tagsHomeBox", "Gear store").find("K"), std::string::npos);
+    EXPECT_NE(chosen("tagsHomeBox", "Ines Varro").find("P"), std::string::npos);
 }
 
 // Of the table in docs/reader.md, which reader_reach measured.

@@ -1,0 +1,62 @@
+#include "app/text/merge_sentences.h"
+
+#include "app/text/text.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+
+namespace app {
+namespace {
+
+struct MergeText {
+    Q_DECLARE_TR_FUNCTIONS(Merge)
+};
+
+} // namespace
+
+QString cameInWords(const core::CameIn& cameIn) {
+    if (cameIn.facts == 0) return MergeText::tr("Nothing new");
+    QString words = MergeText::tr("%1 from %2")
+                        .arg(counted(cameIn.facts, QT_TRANSLATE_N_NOOP("Words", "%n fact"),
+                                     QT_TRANSLATE_N_NOOP("Words", "%n facts")),
+                             counted(cameIn.machines, QT_TRANSLATE_N_NOOP("Words", "%n machine"),
+                                     QT_TRANSLATE_N_NOOP("Words", "%n machines")));
+    QStringList parts{counted(cameIn.checks, QT_TRANSLATE_N_NOOP("Words", "%n check"),
+                              QT_TRANSLATE_N_NOOP("Words", "%n checks")),
+                      counted(cameIn.sightings, QT_TRANSLATE_N_NOOP("Words", "%n sighting"),
+                              QT_TRANSLATE_N_NOOP("Words", "%n sightings")),
+                      counted(cameIn.changes, QT_TRANSLATE_N_NOOP("Words", "%n change of the register"),
+                              QT_TRANSLATE_N_NOOP("Words", "%n changes of the register"))};
+    if (cameIn.leftOut > 0)
+        parts << counted(cameIn.leftOut, QT_TRANSLATE_N_NOOP("Words", "%n left out that stands here already"),
+                         QT_TRANSLATE_N_NOOP("Words", "%n left out that stand here already"));
+    return words + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
+}
+
+QString lookAtInWords(const core::LookAt& found) {
+    const auto tag = [](const core::ItemName& item) { return codeInWords(item.tag); };
+    switch (found.kind) {
+    case core::LookAt::Kind::SeenOnTwoBoats:
+        return MergeText::tr("%1 was seen on %2 and on %3 within twelve hours: look where it is")
+            .arg(tag(found.item), text(found.name), text(found.otherName));
+    case core::LookAt::Kind::SerialTwice:
+        return MergeText::tr(
+                   "%1 and %2 have the same serial %3: they may be one thing that was registered twice")
+            .arg(tag(found.item), tag(found.otherItem), text(found.text));
+    case core::LookAt::Kind::LikeNames:
+        return MergeText::tr("%1 and %2 may be two names for the same: rename one, or leave both")
+            .arg(text(found.name), text(found.otherName));
+    case core::LookAt::Kind::CellChangedTwice:
+        return MergeText::tr("%1 of %2 was changed on two machines within an hour: the newer one holds")
+            .arg(text(found.text), text(found.name));
+    case core::LookAt::Kind::OutTwice:
+        return MergeText::tr("%1 was launched twice without a return between, by two machines")
+            .arg(text(found.name));
+    case core::LookAt::Kind::SignedTwice:
+        return MergeText::tr("A check of %1 was signed on two machines: the first signature holds")
+            .arg(text(found.name));
+    }
+    return {};
+}
+
+} // namespace app

@@ -1,0 +1,163 @@
+#include "core/club/merge_look.h"
+
+#include "core/base/one_slip.h"
+#include "core/club/club_register.h"
+#include "core/store/check_tables.h"
+#include "core/store/fact_table.h"
+#include "core/store/names_now.h"
+#include "core/store/tag_tables.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+namespace core {
+namespace {
+
+constexpr std::int64_t hour = 60 * 60 * std::int64_t{1000};
+
+bool areWithin(std::int64_t millis, Instant a, Instant b) {
+    return std::llabs(a.millis() - b.millis()) <= millis;
+}
+
+const std::string* valueOf(const RowWritten& row, int column) {
+    for (const auto& cells : {&row.set, &row.sealed})
+        for (const auto& [index, text] : *cells)
+            if (index == column) return &text;
+    return nullptr;
+}
+
+/// Rows that have a name of their own, which two machines may spell otherwise.
+bool isNamed(SheetId sheet) {
+    return sheet == SheetId::Boats || sheet == SheetId::People || sheet == SheetId::Places ||
+           sheet == SheetId::KitTypes;
+}
+
+} // namespace
+
+MergeLook::MergeLook(ClubState& state, const OtherFacts& news)
+    : m_state(state)
+    , m_database(*state.database)
+    , m_news(news) {
+    for (const Fact& fact : news.facts) {
+        m_ids.insert(fact.id);
+        const auto body = factTable::bodyOf(fact);
+        if (!body) continue;
+        if (const auto* seen = std::get_if<TagSeen>(&*body)) {
+            if (const auto newest = checkTables::newestSighting(m_database, seen->code))
+                if (const auto run = checkTables::run(m_database, newest->check))
+                    m_seen.emplace(seen->code, Seen{*run, newest->at});
+        } else if (const auto* signature = std::get_if<CheckSigned>(&*body)) {
+            if (checkTables::signOff(m_database, signature->check)) m_wasSigned.insert(signature->check);
+        } else if (const auto* row = std::get_if<RowWritten>(&*body); row && isNamed(row->sheet)) {
+            if (m_state.registerStore.find(row->sheet, row->key))
+                m_wasThere.insert(fact.kind + ' ' + row->key);
+        }
+    }
+}
+
+void MergeLook::note(LookAt found) {
+    if (std::find(m_into->begin(), m_into->end(), found) == m_into->end())
+        m_into->push_back(std::move(found));
+}
+
+void MergeLook::lookAround(std::vector<LookAt>& into) {
+    m_into = &into;
+    for (const Fact& fact : m_news.facts) {
+        const auto body = factTable::bodyOf(fact);
+        if (!body) continue;
+        if (const auto* seen = std::get_if<TagSeen>(&*body)) lookAtSighting(*seen);
+        if (const auto* row = std::get_if<RowWritten>(&*body))
+            lookAtRow(fact, namesNow::row(m_database, *row));
+        if (const auto* signature = std::get_if<CheckSigned>(&*body)) lookAtSignature(fact, *signature);
+    }
+    for (const std::string& boat : m_boats)
+        lookAtLaunches(boat);
+}
+
+void MergeLook::lookAtSighting(const TagSeen& seen) {
+    const auto before = m_seen.find(seen.code);
+    const auto run = checkTables::run(m_database, seen.check);
+    if (before == m_seen.end() || !run || run->phase != Phase::Launch) return;
+    const CheckRun& other = before->second.run;
+    if (other.phase != Phase::Launch || other.location == run->location) return;
+    const auto item = m_state.registerStore.item(tagTables::everOf(m_database, seen.code));
+    if (!item || !areWithin(12 * hour, before->second.at, seen.at)) return;
+    note({.kind = LookAt::Kind::SeenOnTwoBoats,
+          .item = item->name(),
+          .name = other.location.name,
+          .otherName = run->location.name});
+}
+
+/// Two machines that gave one cell different values within an hour; which of them holds is settled, and may
+/// not be what was meant.
+void MergeLook::lookAtRow(const Fact& fact, const RowWritten& row) {
+    for (const Fact& other : factTable::ofRow(m_database, fact.kind, row.key)) {
+        if (other.machine == fact.machine || m_ids.count(other.id) > 0) continue;
+        if (!areWithin(hour, factTable::recordedAt(fact), factTable::recordedAt(other))) continue;
+        const RowWritten theirs = factTable::rowOf(other);
+        for (const auto& [column, text] : row.set) {
+            const std::string* same = valueOf(theirs, column);
+            if (same == nullptr || *same == text) continue;
+            const Sheet& sheet = core::sheet(row.sheet);
+            note({.kind = LookAt::Kind::CellChangedTwice,
+                  .sheet = std::string(sheet.name()),
+                  .name = ClubRegister(m_state).nameOfRow(row.sheet, row.keyCells),
+                  .text = std::string(sheet.columns[static_cast<std::size_t>(column)].name)});
+        }
+    }
+    lookAtSerial(row);
+    lookAtName(row);
+}
+
+void MergeLook::lookAtSerial(const RowWritten& row) {
+    const int column = sheet(SheetId::Items).indexOf("serial");
+    const std::string* serial = row.sheet == SheetId::Items ? valueOf(row, column) : nullptr;
+    const auto item =
+        serial && !serial->empty() ? m_state.registerStore.item(row.keyCells.front()) : std::nullopt;
+    if (!item || item->state == ItemState::WrittenOff) return;
+    for (const Cells& cells : m_state.registerStore.where(SheetId::Items, "serial", *serial)) {
+        const auto other = m_state.registerStore.item(cells.front());
+        if (!other || other->id == item->id || other->state == ItemState::WrittenOff) continue;
+        if (other->kitType != item->kitType || other->gtin != item->gtin) continue;
+        const bool isFirst = item->id < other->id;
+        note({.kind = LookAt::Kind::SerialTwice,
+              .item = isFirst ? item->name() : other->name(),
+              .otherItem = isFirst ? other->name() : item->name(),
+              .text = *serial});
+    }
+}
+
+void MergeLook::lookAtName(const RowWritten& row) {
+    const Sheet& sheet = core::sheet(row.sheet);
+    if (!isNamed(row.sheet) || m_wasThere.count(std::string(sheet.table) + ' ' + row.key) > 0) return;
+    for (const Cells& cells : m_state.registerStore.all(row.sheet)) {
+        const std::string other = foldName(cells.front());
+        if (isOneSlip(other, row.key))
+            note({.kind = LookAt::Kind::LikeNames,
+                  .sheet = std::string(sheet.name()),
+                  .name = cells.front(),
+                  .otherName = row.keyCells.front()});
+    }
+}
+
+void MergeLook::lookAtSignature(const Fact& fact, const CheckSigned& signature) {
+    const auto kept = checkTables::signOff(m_database, signature.check);
+    if (kept && (kept->stamp != fact.stamp() || m_wasSigned.count(signature.check) > 0))
+        note({.kind = LookAt::Kind::SignedTwice, .name = kept->location.name});
+    if (kept && kept->phase == Phase::Launch) m_boats.insert(kept->location.name);
+}
+
+/// A launch after a launch, without a return between them, of two machines, of which one came in.
+void MergeLook::lookAtLaunches(const std::string& boat) {
+    const auto signOffs = checkTables::signOffsOf(m_database, boat);
+    for (std::size_t i = 0; i + 1 < signOffs.size(); ++i) {
+        if (signOffs[i].phase != Phase::Launch || signOffs[i + 1].phase != Phase::Launch) continue;
+        const auto later = factTable::byStamp(m_database, signOffs[i].stamp);
+        const auto earlier = factTable::byStamp(m_database, signOffs[i + 1].stamp);
+        if (!later || !earlier || later->machine == earlier->machine) continue;
+        if (m_ids.count(later->id) + m_ids.count(earlier->id) > 0)
+            note({.kind = LookAt::Kind::OutTwice, .name = boat});
+    }
+}
+
+} // namespace core

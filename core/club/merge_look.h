@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/club/club_exchange.h"
+#include "core/club/club_state.h"
+#include "core/store/other_record.h"
+
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace core {
+
+/// Finds what somebody must look at when these facts come in: it reads what stood there before they are
+/// taken in, and what stands there after. Within the caller's write; may throw StoreFailure.
+class MergeLook {
+public:
+    MergeLook(ClubState& state, const OtherFacts& news);
+    /// After they were taken in; adds to `into`, each once.
+    void lookAround(std::vector<LookAt>& into);
+
+private:
+    struct Seen {
+        CheckRun run;
+        Instant at;
+    };
+    void note(LookAt found);
+    void lookAtSighting(const TagSeen& seen);
+    void lookAtRow(const Fact& fact, const RowWritten& row);
+    void lookAtSerial(const RowWritten& row);
+    void lookAtName(const RowWritten& row);
+    void lookAtSignature(const Fact& fact, const CheckSigned& signature);
+    void lookAtLaunches(const std::string& boat);
+
+    ClubState& m_state;
+    Database& m_database;
+    const OtherFacts& m_news;
+    std::set<std::string> m_ids;        ///< of the facts that come in
+    std::map<std::string, Seen> m_seen; ///< by tag, of those that come in: the newest sighting before
+    std::set<std::string> m_wasSigned;  ///< checks signed before
+    std::set<std::string> m_wasThere;   ///< "table key" of the named rows that stood there before
+    std::set<std::string> m_boats;      ///< of which a launch comes in
+    std::vector<LookAt>* m_into = nullptr;
+};
+
+} // namespace core

@@ -1,0 +1,205 @@
+#include "core/store/other_record.h"
+
+#include "core/base/error_code.h"
+#include "core/record/machine_key.h"
+#include "core/store/chain_walk.h"
+#include "core/store/fact_table.h"
+#include "core/store/ledger.h"
+#include "core/store/private_table.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace core {
+namespace {
+
+/// The first number at which the two differ: hashes follow from each other, so equal ones have equal facts
+/// before them.
+std::int64_t firstDifference(Database& own, Database& other, const std::string& machine, std::int64_t last) {
+    std::int64_t low = 1, high = last;
+    while (low < high) {
+        const std::int64_t middle = low + (high - low) / 2;
+        const auto here = factTable::inChain(own, machine, middle);
+        const auto there = factTable::inChain(other, machine, middle);
+        if (here && there && here->hash == there->hash)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
+}
+
+std::int64_t newestSeq(Database& database, const std::string& machine) {
+    const auto newest = factTable::newestOf(database, machine);
+    return newest ? newest->seq : 0;
+}
+
+const Fork* forkOf(const std::vector<Fork>& forks, const std::string& machine) {
+    const auto found =
+        std::find_if(forks.begin(), forks.end(), [&](const Fork& fork) { return fork.machine == machine; });
+    return found == forks.end() ? nullptr : &*found;
+}
+
+/// The facts of a chain from a fork on, as those of a machine that begins here.
+class AsNewMachine {
+public:
+    AsNewMachine(Database& own, const std::string& name)
+        : m_own(own)
+        , m_key(MachineKey::fresh())
+        , m_name(name) {}
+
+    void take(const Fact& fact, OtherFacts& into) {
+        const bool isBeginning = fact.kind == MachineBegun::kind;
+        if (isBeginning || factTable::byId(m_own, fact.id)) {
+            into.leftOut += isBeginning ? 0 : 1;
+            return;
+        }
+        if (m_seq == 0) put(beginningBefore(fact), into);
+        put(fact, into);
+    }
+
+private:
+    /// It goes on from what stands here.
+    Fact beginningBefore(const Fact& fact) const {
+        const Instant at = factTable::recordedAt(fact);
+        const MachineBegun begun{m_key.publicKey(), m_name, factTable::head(m_own)};
+        return {.id = newUuid7(at),
+                .atUtc = fact.atUtc,
+                .kind = std::string(MachineBegun::kind),
+                .body = textOf(FactBody(begun))};
+    }
+
+    void put(Fact fact, OtherFacts& into) {
+        fact.machine = m_key.machine();
+        fact.seq = ++m_seq;
+        fact.prevHash = m_hash;
+        fact.hash = hashOf(fact);
+        fact.signature = m_key.signatureOf(fact);
+        m_hash = fact.hash;
+        into.facts.push_back(std::move(fact));
+    }
+
+    Database& m_own;
+    MachineKey m_key;
+    std::string m_name;
+    std::int64_t m_seq = 0;
+    std::string m_hash;
+};
+
+/// One machine's new facts, looked through in the other file.
+class ChainReader {
+public:
+    ChainReader(Database& own, Database& other, const std::vector<Fork>& forks)
+        : m_own(own)
+        , m_other(other)
+        , m_forks(forks)
+        , m_walk(other, m_found) {}
+
+    void read(const std::string& machine, OtherFacts& into) {
+        const Fork* fork = forkOf(m_forks, machine);
+        const std::int64_t known = fork ? fork->seq - 1 : newestSeq(m_own, machine);
+        if (known > 0) m_walk.goOnAfter(*factTable::inChain(m_own, machine, known), keyOf(machine));
+        std::optional<AsNewMachine> taker;
+        factTable::forEachAfter(m_other, machine, known, [&](const Fact& fact) {
+            m_walk.visit(fact);
+            requireSound();
+            if (!fork) return into.facts.push_back(fact);
+            if (!taker) taker.emplace(m_own, m_found.machines.back().name);
+            taker->take(fact, into);
+        });
+    }
+
+    void end(const OtherFacts& news) {
+        std::set<std::string> hashes;
+        for (const Fact& fact : news.facts)
+            hashes.insert(fact.hash);
+        for (const auto& [machine, continues] : m_walk.beginnings())
+            if (!continues.empty() && hashes.count(continues) == 0 && !factTable::isThere(m_own, continues))
+                throw StoreFailure({ErrorCode::FactsCutOff, {"1", machine}, m_other.path()});
+    }
+
+private:
+    std::string keyOf(const std::string& machine) {
+        const auto first = factTable::inChain(m_own, machine, 1);
+        const auto body = first ? factTable::bodyOf(*first) : std::nullopt;
+        const auto* begun = body ? std::get_if<MachineBegun>(&*body) : nullptr;
+        return begun != nullptr && machineOf(begun->publicKey) == machine ? begun->publicKey : std::string();
+    }
+    void requireSound() {
+        if (m_found.problems.empty()) return;
+        Error problem = m_found.problems.front();
+        throw StoreFailure({ErrorCode::OtherRecordDamaged, {}, m_other.path(), {std::move(problem)}});
+    }
+
+    Database& m_own;
+    Database& m_other;
+    const std::vector<Fork>& m_forks;
+    Verification m_found;
+    ChainWalk m_walk;
+};
+
+void addPrivateCells(Database& own, Database& other, OtherFacts& news) {
+    for (const Fact& fact : news.facts) {
+        const Sheet* sheet = sheetOfTable(fact.kind);
+        if (sheet == nullptr || privateTable::isErased(own, fact.id)) continue;
+        for (const Column& column : sheet->columns)
+            if (column.isPrivate)
+                if (auto cell = privateTable::find(other, fact.id, std::string(column.name)))
+                    news.privateCells.emplace_back(fact.id, std::move(*cell));
+    }
+}
+
+} // namespace
+
+std::vector<Fork> forksBetween(Database& own, Database& other) {
+    std::vector<Fork> forks;
+    for (const std::string& machine : factTable::machines(other)) {
+        const std::int64_t last = std::min(newestSeq(own, machine), newestSeq(other, machine));
+        if (last == 0) continue;
+        const auto here = factTable::inChain(own, machine, last);
+        const auto there = factTable::inChain(other, machine, last);
+        if (here && there && here->hash == there->hash) continue;
+        const std::int64_t seq = firstDifference(own, other, machine, last);
+        const auto idOf = [&](Database& database) {
+            const auto fact = factTable::inChain(database, machine, seq);
+            return fact ? fact->id : std::string();
+        };
+        forks.push_back({machine, seq, idOf(own), idOf(other)});
+    }
+    return forks;
+}
+
+OtherFacts factsNotHere(Database& own, Database& other, const std::vector<Fork>& forks) {
+    if (clubOf(own) != clubOf(other)) throw StoreFailure({ErrorCode::OtherClub, {}, other.path()});
+    OtherFacts news;
+    ChainReader reader(own, other, forks);
+    for (const std::string& machine : factTable::machines(other))
+        reader.read(machine, news);
+    reader.end(news);
+    addPrivateCells(own, other, news);
+    return news;
+}
+
+void takeIn(Database& own, const OtherFacts& news) {
+    if (news.facts.empty()) return;
+    const std::int64_t before = own.number("SELECT count(*) FROM fact");
+    for (const Fact& fact : news.facts)
+        factTable::insert(own, fact);
+    for (const auto& [fact, cell] : news.privateCells)
+        privateTable::put(own, fact, {cell});
+    const bool isRenamed = std::any_of(news.facts.begin(), news.facts.end(),
+                                       [](const Fact& fact) { return fact.kind == Renamed::kind; });
+    // Made anew is cheaper when much comes in, and renamings need it once, not once each.
+    if (isRenamed || static_cast<std::int64_t>(news.facts.size()) > before / 4)
+        return rebuildTables(own, own);
+    std::vector<const Fact*> byStamp;
+    for (const Fact& fact : news.facts)
+        byStamp.push_back(&fact);
+    std::sort(byStamp.begin(), byStamp.end(),
+              [](const Fact* a, const Fact* b) { return a->stamp() < b->stamp(); });
+    for (const Fact* fact : byStamp)
+        apply(own, *fact);
+}
+
+} // namespace core

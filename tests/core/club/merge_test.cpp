@@ -1,0 +1,372 @@
+#include "core/base/error_code.h"
+#include "core/club/club_answers.h"
+#include "core/club/club_copy.h"
+#include "core/club/club_exchange.h"
+#include "core/club/club_kit.h"
+#include "core/club/club_log.h"
+#include "core/club/club_record.h"
+#include "core/store/database.h"
+#include "core/store/fact_table.h"
+#include "core/store/ledger.h"
+#include "tests/core/store/full_club.h"
+#include "tests/core/store/table_dump.h"
+#include "tests/support/kept_state.h"
+
+#include <gmock/gmock.h>
+#include <random>
+#include <set>
+
+namespace {
+
+using core::CellTexts;
+using core::Club;
+using core::ClubExchange;
+using core::ErrorCode;
+using core::LookAt;
+using core::SheetId;
+using support::FullClub;
+
+std::string dumpOf(const std::filesystem::path& file) {
+    core::Database database(file, core::Database::Mode::ReadOnly);
+    return support::dump(database);
+}
+
+/// Files of one club, each written by a machine of its own: a copy goes on as a new machine.
+class Merge : public testing::Test {
+protected:
+    Club copy(const std::string& name) {
+        EXPECT_TRUE(core::copyClub(full.file(), path(name), false));
+        return Club::open(path(name)).value();
+    }
+    std::filesystem::path path(const std::string& name) { return full.folder / (name + ".tholepin"); }
+    static void write(Club& club, SheetId sheet, const CellTexts& key, const CellTexts& cells,
+                      core::Moment now) {
+        const auto done = club.register_().write({sheet, {{key, cells, {}}}}, {}, now);
+        ASSERT_TRUE(done && done->rejected.empty());
+    }
+    static core::CameIn merged(Club& into, const std::filesystem::path& from) {
+        const auto done = into.exchange().merge({from}, ClubExchange::Forks::Refused);
+        EXPECT_TRUE(done) << support::described(done.error());
+        return done ? *done : core::CameIn{};
+    }
+    void expectWhole(Club& club) {
+        const auto found = club.record().verify(false);
+        EXPECT_TRUE(found->problems.empty()) << support::described(found->problems.front());
+    }
+    FullClub full;
+};
+
+TEST_F(Merge, bothHoldTheSameAfterwardsAndTwiceIsNothingNew) {
+    Club van = copy("van");
+    // Who writes first goes on with the key; the other copy begins as a machine of its own.
+    write(full.club, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "red"}}, full.now);
+    write(van, SheetId::People, {}, {{"person", "Nia Marsh"}, {"mass_kg", "61"}}, full.now);
+    van.log().add("Petrel", "strap worn", core::Severity::Remark, "Nia Marsh", full.now).value();
+    const auto in = merged(full.club, path("van"));
+    EXPECT_EQ(in.facts, 3) << "a machine began, a person, a log entry";
+    EXPECT_EQ(in.machines, 1);
+    EXPECT_EQ(in.changes, 2);
+    EXPECT_TRUE(in.lookAt.empty());
+    EXPECT_EQ(merged(full.club, path("van")).facts, 0);
+    EXPECT_EQ(merged(van, full.file()).facts, 1);
+    EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van")));
+    EXPECT_EQ(full.club.register_().people().size(), 3U);
+    EXPECT_EQ((*full.club.register_().rowNamed(SheetId::People, "Nia Marsh"))[3], "61");
+    expectWhole(full.club);
+    expectWhole(van);
+}
+
+TEST_F(Merge, whatIsPlannedIsNotDone) {
+    Club van = copy("van");
+    write(full.club, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "red"}}, full.now);
+    write(van, SheetId::Places, {}, {{"place", "Van"}}, full.now);
+    const std::string before = dumpOf(full.file());
+    EXPECT_EQ(full.club.exchange().planMerge({path("van")}, ClubExchange::Forks::Refused)->facts, 2);
+    EXPECT_EQ(dumpOf(full.file()), before);
+    EXPECT_EQ(merged(full.club, path("van")).facts, 2);
+}
+
+TEST_F(Merge, erasedMeasuresDoNotComeBack) {
+    Club van = copy("van");
+    write(van, SheetId::Places, {}, {{"place", "Van"}}, full.now);
+    EXPECT_GT(full.club.record().eraseMeasures("Odalys Finch", {}).value(), 0);
+    merged(full.club, path("van"));
+    EXPECT_EQ((*full.club.register_().rowNamed(SheetId::People, "Odalys Finch"))[3], "");
+    EXPECT_NE((*van.register_().rowNamed(SheetId::People, "Odalys Finch"))[3], "");
+    merged(van, full.file());
+    EXPECT_EQ((*van.register_().rowNamed(SheetId::People, "Odalys Finch"))[3], "");
+    expectWhole(van);
+    expectWhole(full.club);
+}
+
+TEST_F(Merge, anotherClubIsRefused) {
+    Club other = Club::create(path("other"), "Other").value();
+    const std::string before = dumpOf(full.file());
+    EXPECT_EQ(full.club.exchange().merge({path("other")}, ClubExchange::Forks::Refused).error().code,
+              ErrorCode::OtherClub);
+    EXPECT_EQ(dumpOf(full.file()), before);
+}
+
+/// Changes the newest fact of a file behind the programs' back.
+void rewriteNewest(const std::filesystem::path& file, const std::string& set) {
+    core::Database database(file, core::Database::Mode::ReadWrite);
+    database.script("DROP TRIGGER fact_is_never_changed");
+    database.script(
+        "UPDATE fact SET " + set +
+        " WHERE at_utc = (SELECT max(at_utc) FROM fact) AND seq = (SELECT max(seq) FROM fact AS o WHERE "
+        "o.machine = fact.machine)");
+    database.script("CREATE TRIGGER fact_is_never_changed BEFORE UPDATE ON fact BEGIN\n"
+                    "    SELECT RAISE(ABORT, 'a fact is never changed');\nEND");
+}
+
+TEST_F(Merge, aForgedFactIsRefusedAndSaidWhere) {
+    Club van = copy("van");
+    write(van, SheetId::Places, {}, {{"place", "Van"}}, full.now);
+    rewriteNewest(path("van"), "by = 'Somebody'");
+    const std::string before = dumpOf(full.file());
+    const auto refused = full.club.exchange().merge({path("van")}, ClubExchange::Forks::Refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::OtherRecordDamaged);
+    EXPECT_EQ(refused.error().cause.front().code, ErrorCode::FactChanged);
+    EXPECT_EQ(dumpOf(full.file()), before);
+}
+
+/// The same machine goes on in two files: what a key in two hands does, or a history written anew.
+class ForkedMerge : public Merge {
+protected:
+    ForkedMerge()
+        : forked(path("forked")) {
+        EXPECT_TRUE(core::copyClub(full.file(), forked, false));
+        core::Database database(forked, core::Database::Mode::ReadWrite);
+        const auto newest = *core::factTable::newest(database);
+        machine = newest.machine;
+        {
+            // What this file's own key would have written next.
+            write(full.club, SheetId::Places, {}, {{"place", "Quay"}}, full.now);
+        }
+        core::Database own(full.file(), core::Database::Mode::ReadOnly);
+        mine = *core::factTable::newest(own);
+        EXPECT_EQ(mine.machine, machine);
+        core::Fact theirs = mine;
+        theirs.id.back() = theirs.id.back() == '0' ? '1' : '0';
+        theirs.hash = core::hashOf(theirs);
+        core::Transaction transaction(database);
+        core::factTable::insert(database, theirs); // not signed with the key, as nobody but its owner can
+        core::apply(database, theirs);
+        transaction.commit();
+    }
+    std::filesystem::path forked;
+    std::string machine;
+    core::Fact mine;
+};
+
+TEST_F(ForkedMerge, nothingIsMergedAndItIsSaidWhere) {
+    const std::string before = dumpOf(full.file());
+    const auto refused = full.club.exchange().merge({forked}, ClubExchange::Forks::Refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::RecordForked);
+    EXPECT_EQ(refused.error().arguments[0], machine);
+    EXPECT_EQ(refused.error().arguments[1], std::to_string(mine.seq));
+    EXPECT_EQ(refused.error().arguments[2], mine.id);
+    EXPECT_EQ(dumpOf(full.file()), before);
+}
+
+TEST_F(ForkedMerge, aForgedBranchIsNoMachineOfItsOwnEither) {
+    EXPECT_EQ(full.club.exchange().merge({forked}, ClubExchange::Forks::AsNewMachine).error().code,
+              ErrorCode::OtherRecordDamaged);
+}
+
+TEST_F(Merge, aForkByOneKeyIsTakenInAsAMachineOfItsOwn) {
+    // The key's owner goes on in an old copy, of which the key does not know that it is old.
+    Club van = copy("van");
+    write(van, SheetId::Places, {}, {{"place", "Van"}}, full.now);
+    ASSERT_TRUE(core::copyClub(path("van"), path("again"), false));
+    const support::KeptState before; // as the key was when "again" was copied
+    write(van, SheetId::Places, {}, {{"place", "Quay"}}, full.now);
+    before.putBack();
+    Club again = Club::open(path("again")).value();
+    write(again, SheetId::Places, {}, {{"place", "Slip"}}, full.now);
+    ASSERT_EQ(van.exchange().merge({path("again")}, ClubExchange::Forks::Refused).error().code,
+              ErrorCode::RecordForked);
+    const auto in = van.exchange().merge({path("again")}, ClubExchange::Forks::AsNewMachine);
+    ASSERT_TRUE(in) << support::described(in.error());
+    EXPECT_EQ(in->facts, 2) << "the place, and the machine that it is of now";
+    EXPECT_TRUE(van.register_().rowNamed(SheetId::Places, "Slip"));
+    EXPECT_TRUE(van.register_().rowNamed(SheetId::Places, "Quay"));
+    expectWhole(van);
+}
+
+// What somebody has to look at.
+class LookAround : public Merge {
+protected:
+    LookAround()
+        : van(copy("van")) {
+        write(van, SheetId::Places, {}, {{"place", "Van"}}, full.now);
+        merged(full.club, path("van"));
+    }
+    std::vector<LookAt::Kind> kinds() {
+        std::vector<LookAt::Kind> found;
+        for (const LookAt& each : merged(full.club, path("van")).lookAt)
+            found.push_back(each.kind);
+        return found;
+    }
+    Club van;
+};
+
+TEST_F(LookAround, oneCellOfTwoMachinesWithinAnHour) {
+    write(van, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "red"}}, full.now);
+    write(full.club, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "green"}}, full.now);
+    EXPECT_THAT(kinds(), testing::ElementsAre(LookAt::Kind::CellChangedTwice));
+    write(van, SheetId::Boats, {{"boat", "Petrel"}}, {{"note", "red"}}, full.now);
+    write(full.club, SheetId::Boats, {{"boat", "Petrel"}}, {{"priority", "4"}}, full.now);
+    EXPECT_THAT(kinds(), testing::IsEmpty()) << "another cell";
+}
+
+TEST_F(LookAround, oneSerialOfTwoThings) {
+    write(van, SheetId::Items, {}, {{"kit_type", "radio"}, {"serial", "R7"}, {"boat", "Tern"}}, full.now);
+    write(full.club, SheetId::Items, {}, {{"kit_type", "radio"}, {"serial", "R7"}, {"boat", "Tern"}},
+          full.now);
+    EXPECT_THAT(kinds(), testing::ElementsAre(LookAt::Kind::SerialTwice));
+    write(van, SheetId::Items, {}, {{"kit_type", "knife"}, {"serial", "R7"}, {"boat", "Tern"}}, full.now);
+    EXPECT_THAT(kinds(), testing::IsEmpty()) << "a knife is no radio";
+}
+
+TEST_F(LookAround, twoNamesForOneThing) {
+    write(van, SheetId::People, {}, {{"person", "Bram Okee"}}, full.now);
+    EXPECT_THAT(kinds(), testing::ElementsAre(LookAt::Kind::LikeNames));
+    write(van, SheetId::People, {}, {{"person", "Nia Marsh"}}, full.now);
+    write(van, SheetId::People, {{"person", "Bram Okee"}}, {{"role", "crew"}}, full.now);
+    EXPECT_THAT(kinds(), testing::IsEmpty()) << "told once";
+}
+
+TEST_F(LookAround, oneThingOnTwoBoatsAndABoatOutTwice) {
+    const auto goOut = [&](Club& club, const char* boat, const std::string& code, core::Moment at) {
+        const auto check = club.checks().open(boat, core::Phase::Launch, at)->check;
+        ASSERT_TRUE(club.checks().giveNames(check, {"Bram Oke"}, at));
+        (void)club.checks().scan(check, core::ScannedText::typed(code), core::SeenBy::Typed, at);
+        ASSERT_TRUE(club.checks().sign(check, "Bram Oke", "needed at once", at));
+    };
+    const core::Moment later = full.at("2026-03-15T08:00:00Z");
+    goOut(full.club, "Petrel", "KGFB6J8WF9", later);
+    goOut(van, "Tern", "KGFB6J8WF9", later);
+    EXPECT_THAT(kinds(), testing::ElementsAre(LookAt::Kind::SeenOnTwoBoats));
+    goOut(van, "Petrel", "K80NSC1FX4", full.at("2026-03-15T09:00:00Z"));
+    EXPECT_THAT(kinds(), testing::ElementsAre(LookAt::Kind::OutTwice));
+    goOut(van, "Petrel", "KGFB6J8WF9", full.at("2026-03-17T09:00:00Z"));
+    EXPECT_THAT(kinds(), testing::Not(testing::Contains(LookAt::Kind::SeenOnTwoBoats))) << "two days later";
+}
+
+TEST_F(LookAround, aCheckThatTwoSigned) {
+    const auto check = full.stillOpen;
+    ASSERT_TRUE(full.club.checks().giveNames(check, {"Bram Oke"}, full.now));
+    ASSERT_TRUE(full.club.checks().sign(check, "Bram Oke", "needed at once", full.now));
+    ASSERT_TRUE(van.checks().giveNames(check, {"Odalys Finch"}, full.now));
+    ASSERT_TRUE(van.checks().sign(check, "Odalys Finch", "needed at once", full.now));
+    EXPECT_THAT(kinds(), testing::Contains(LookAt::Kind::SignedTwice));
+    merged(van, full.file());
+    EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van"))) << "the first signature holds in both";
+}
+
+// Any split, order and repetition of merges ends in the same club.
+class RandomMerges : public Merge {
+protected:
+    using Act = void (RandomMerges::*)(Club&);
+
+    std::string pick(const std::vector<std::string>& from) { return from[random() % from.size()]; }
+
+    void changeRow(Club& club) {
+        const auto boats = club.register_().boats();
+        write(club, SheetId::Boats, {{"boat", boats[random() % boats.size()].name}},
+              {{"note", std::to_string(random() % 5)}}, full.now);
+    }
+    void addPerson(Club& club) {
+        const std::string name = "Person " + std::to_string(random() % 30);
+        if (!club.register_().rowNamed(SheetId::People, name))
+            (void)club.register_().write({SheetId::People, {{{}, {{"person", name}, {"mass_kg", "60"}}, {}}}},
+                                         {}, full.now);
+    }
+    void renameSomething(Club& club) {
+        const auto boats = club.register_().boats();
+        (void)club.register_().rename(core::Named::Boat, boats[random() % boats.size()].name,
+                                      "Boat " + std::to_string(random() % 20), {}, {});
+    }
+    void moveItem(Club& club) {
+        const auto boats = club.register_().boats();
+        write(club, SheetId::Items, {{"code", "KGFB6J8WF9"}}, {{"boat", boats[random() % boats.size()].name}},
+              full.now);
+    }
+    void checkBoat(Club& club) {
+        const auto boats = club.register_().boats();
+        const auto opened =
+            club.checks().open(boats[random() % boats.size()].name,
+                               random() % 2 ? core::Phase::Launch : core::Phase::Return, full.now);
+        if (!opened) return;
+        (void)club.checks().giveNames(opened->check, {"Bram Oke"}, full.now);
+        for (const auto& [code, type] : support::publishedKit)
+            if (random() % 2)
+                (void)club.checks().scan(opened->check, core::ScannedText::typed(code), core::SeenBy::Typed,
+                                         full.now);
+        if (random() % 3 == 0) (void)club.checks().undo(opened->check, {}, full.now);
+        if (random() % 2) (void)club.checks().sign(opened->check, "Bram Oke", "needed at once", full.now);
+    }
+    void writeOff(Club& club) {
+        if (random() % 2)
+            (void)club.kit().writeOff("KD2289T9SE", "lost", {}, full.now);
+        else
+            (void)club.kit().reinstate("KD2289T9SE", "found in the shed", {}, full.now);
+    }
+    void eraseSomebody(Club& club) { (void)club.record().eraseMeasures("Odalys Finch", {}); }
+    void log(Club& club) {
+        (void)club.log().add(club.register_().boats().front().name, "entry " + std::to_string(random() % 9),
+                             core::Severity::Remark, {}, full.now);
+    }
+
+    void act(Club& club) {
+        static constexpr Act acts[] = {
+            &RandomMerges::changeRow, &RandomMerges::addPerson, &RandomMerges::renameSomething,
+            &RandomMerges::moveItem,  &RandomMerges::checkBoat, &RandomMerges::checkBoat,
+            &RandomMerges::writeOff,  &RandomMerges::log,       &RandomMerges::eraseSomebody};
+        (this->*acts[random() % std::size(acts)])(club);
+    }
+
+    std::mt19937 random;
+};
+
+int historiesToTry() {
+    const char* wanted = std::getenv("THOLEPIN_HISTORIES");
+    return wanted ? std::atoi(wanted) : 4;
+}
+
+TEST_F(RandomMerges, endInEqualClubs) {
+    for (int history = 0; history < historiesToTry(); ++history) {
+        random.seed(static_cast<unsigned>(history));
+        const int machines = 2 + static_cast<int>(random() % 5);
+        std::vector<Club> clubs;
+        std::vector<std::filesystem::path> files;
+        for (int i = 0; i < machines; ++i) {
+            files.push_back(path("m" + std::to_string(history) + "-" + std::to_string(i)));
+            clubs.push_back(copy("m" + std::to_string(history) + "-" + std::to_string(i)));
+        }
+        for (int step = 0; step < 30; ++step) {
+            const auto one = random() % clubs.size(), other = random() % clubs.size();
+            if (random() % 4 == 0 && one != other)
+                merged(clubs[one], files[other]);
+            else
+                act(clubs[one]);
+        }
+        for (int round = 0; round < 2; ++round) // everything has come everywhere
+            for (std::size_t i = 0; i < clubs.size(); ++i)
+                for (std::size_t j = 0; j < clubs.size(); ++j)
+                    if (i != j) merged(clubs[i], files[j]);
+        const std::string first = dumpOf(files.front());
+        for (std::size_t i = 0; i < clubs.size(); ++i) {
+            ASSERT_EQ(dumpOf(files[i]), first) << "history " << history << ", machine " << i;
+            expectWhole(clubs[i]);
+        }
+        EXPECT_TRUE(clubs.front().record().verify(true)->problems.empty());
+        ASSERT_EQ(dumpOf(files.front()), first) << "made anew, history " << history;
+        clubs.clear();
+        for (const auto& file : files)
+            std::filesystem::remove(file);
+    }
+}
+
+} // namespace

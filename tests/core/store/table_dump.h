@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/store/database.h"
+
+#include <string>
+#include <vector>
+
+namespace support {
+
+/// Everything that is told of a club in its tables.
+inline std::string dump(core::Database& database) {
+    std::string text;
+    // By the schema, so that no table is forgotten.
+    std::vector<std::string> tables;
+    auto names =
+        database.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name <> 'fact' AND "
+                         "name <> 'private_cell' AND name NOT LIKE 'sqlite%' ORDER BY name");
+    while (names.step())
+        tables.push_back(names.text(0));
+    for (const std::string& table : tables) {
+        auto rows = database.prepare("SELECT * FROM " + table + " ORDER BY 1, 2");
+        while (rows.step())
+            text += table + ' ' + rows.row() + '\n';
+    }
+    return text;
+}
+
+} // namespace support
