@@ -11,11 +11,11 @@
 namespace app {
 namespace {
 
+constexpr std::size_t mostNamed = 3;
+
 struct OutlookText {
     Q_DECLARE_TR_FUNCTIONS(Outlook)
 };
-
-constexpr std::size_t mostNamed = 3;
 
 QString kitSentence(const core::KitAtHomeChange& kit) {
     const QString boat = text(kit.boat), kitType = text(kit.kitType);
@@ -95,6 +95,17 @@ QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay 
     for (const auto& [key, changes] : rules)
         sentences << ruleSentences(changes, today);
     return sentences;
+}
+
+QString effectsInLines(const core::OutlookChange& change, core::CalendarDay today, int most) {
+    QStringList sentences = effectsInWords(change, today);
+    if (const auto more = sentences.size() - most; more > 1) {
+        sentences = sentences.mid(0, most);
+        sentences << OutlookText::tr("and %1 more").arg(more);
+    }
+    for (QString& sentence : sentences)
+        if (!sentence.endsWith('.')) sentence += '.'; // a reason has its own
+    return sentences.join('\n');
 }
 
 } // namespace app

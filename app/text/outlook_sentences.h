@@ -13,5 +13,7 @@ namespace app {
 /// another condition, days that move. Of more than three things of one rule only the number and the first
 /// day.
 QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay today);
+/// The same, one a line with its full stop: at most so many, then how many more. Empty: it changes nothing.
+QString effectsInLines(const core::OutlookChange& change, core::CalendarDay today, int most);
 
 } // namespace app

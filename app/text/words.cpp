@@ -34,6 +34,14 @@ QString inWords(core::CalendarDay day) {
     return WordsText::tr("%1 %2 %3").arg(day.day()).arg(monthInWords(day.month())).arg(day.year());
 }
 
+QString inWords(const core::PartialDay& day) {
+    const core::CalendarDay first = day.firstDay();
+    if (day.isExact()) return inWords(first);
+    if (first.month() != day.lastDay().month()) return QString::number(first.year());
+    //: a month: %1 month, %2 year
+    return WordsText::tr("%1 %2").arg(monthInWords(first.month())).arg(first.year());
+}
+
 QString inWords(core::Instant at, core::CalendarDay today) {
     const core::CalendarDay day = at.localDay();
     if (day == today) return WordsText::tr("%1 today").arg(timeInWords(at));

@@ -14,7 +14,8 @@ namespace app {
 
 // Small pieces of sentences, as a person writes them. None needs an application object.
 
-QString inWords(core::CalendarDay day); ///< "1 March 2026"
+QString inWords(core::CalendarDay day);       ///< "1 March 2026"
+QString inWords(const core::PartialDay& day); ///< "1 March 2026", "March 2026", "2026": as far as it is known
 /// "06:40 today", "06:40 yesterday", "06:40 on 12 March 2026", in the time zone of this machine.
 QString inWords(core::Instant at, core::CalendarDay today);
 QString daysAgoInWords(int days);             ///< "9 days ago"; from 2 days on

@@ -2475,7 +2475,47 @@ Erledigt am %1: %2</translation>
         <source>the record of '%1' on %2 is withdrawn already</source>
         <translation>der Nachweis „%1“ vom %2 ist schon zurückgenommen</translation>
     </message>
-</context>
+<message>
+        <source>the codes cannot be read further; what came before is recorded</source>
+        <translation>die Codes lassen sich nicht weiter lesen; was vorher kam, ist aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>go on with the codes that are left</source>
+        <translation>mit den übrigen Codes weitermachen</translation>
+    </message>
+    <message>
+        <source>the file was made, but the answer could not be written</source>
+        <translation>die Datei ist angelegt, aber die Antwort ließ sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>do not give the command again: `verify` tells what is in the file</source>
+        <translation>den Befehl nicht noch einmal geben: `verify` sagt, was in der Datei steht</translation>
+    </message>
+    <message>
+        <source>this file is of another club</source>
+        <translation>diese Datei gehört einem anderen Verein</translation>
+    </message>
+    <message>
+        <source>choose a file that was begun as a copy of this one</source>
+        <translation>eine Datei wählen, die als Kopie dieser begonnen wurde</translation>
+    </message>
+    <message>
+        <source>the record of this file is damaged, so nothing of it was taken in: %1</source>
+        <translation>die Aufzeichnung dieser Datei ist beschädigt, darum wurde nichts daraus übernommen: %1</translation>
+    </message>
+    <message>
+        <source>look at it with `verify`, and take an undamaged copy</source>
+        <translation>mit `verify` ansehen und eine unbeschädigte Kopie nehmen</translation>
+    </message>
+    <message>
+        <source>machine %1 wrote two different records from its fact %2 on (%3 here, %4 there), which no program does by itself: one may have been rewritten</source>
+        <translation>das Gerät %1 hat von seiner Zeile %2 an zwei verschiedene Aufzeichnungen geschrieben (%3 hier, %4 dort), was kein Programm von selbst tut: eine kann umgeschrieben worden sein</translation>
+    </message>
+    <message>
+        <source>keep the file that you trust, or take the other record in as that of a machine of its own: --as-new-machine</source>
+        <translation>die Datei behalten, der man traut, oder die andere Aufzeichnung als die eines eigenen Geräts übernehmen: --as-new-machine</translation>
+    </message>
+    </context>
 <context>
     <name>EventTally</name>
     <message>
@@ -3076,6 +3116,10 @@ Erledigt am %1: %2</translation>
         <source>&amp;Import</source>
         <translation>Ei&amp;nlesen</translation>
     </message>
+<message>
+        <source>Re&amp;gister</source>
+        <translation>&amp;Verzeichnis</translation>
+    </message>
 </context>
 <context>
     <name>HistoryWords</name>
@@ -3453,6 +3497,34 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1, but does not count: %2</source>
         <translation>%1, zählt aber nicht: %2</translation>
+    </message>
+<message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>wessen</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>next due</source>
+        <translation>nächste Frist</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>no date: %1</source>
+        <translation>ohne Datum: %1</translation>
+    </message>
+    <message>
+        <source>now: %1</source>
+        <translation>jetzt: %1</translation>
     </message>
 </context>
 <context>
@@ -5493,6 +5565,193 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Zeilen sind abgelehnt, darum wird noch nichts eingelesen.</numerusform>
         </translation>
     </message>
+<message numerus="yes">
+        <source>%n fact</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeile</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n facts</source>
+        <translation>
+            <numerusform>%n Zeilen</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check</source>
+        <translation>
+            <numerusform>%n Prüfung</numerusform>
+            <numerusform>%n Prüfung</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks</source>
+        <translation>
+            <numerusform>%n Prüfungen</numerusform>
+            <numerusform>%n Prüfungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sighting</source>
+        <translation>
+            <numerusform>%n Sichtung</numerusform>
+            <numerusform>%n Sichtung</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sightings</source>
+        <translation>
+            <numerusform>%n Sichtungen</numerusform>
+            <numerusform>%n Sichtungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change of the register</source>
+        <translation>
+            <numerusform>%n Änderung des Verzeichnisses</numerusform>
+            <numerusform>%n Änderung des Verzeichnisses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changes of the register</source>
+        <translation>
+            <numerusform>%n Änderungen des Verzeichnisses</numerusform>
+            <numerusform>%n Änderungen des Verzeichnisses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out that stands here already</source>
+        <translation>
+            <numerusform>%n ausgelassen, das hier schon steht</numerusform>
+            <numerusform>%n ausgelassen, das hier schon steht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out that stand here already</source>
+        <translation>
+            <numerusform>%n ausgelassen, die hier schon stehen</numerusform>
+            <numerusform>%n ausgelassen, die hier schon stehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing with another day</source>
+        <translation>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things with another day</source>
+        <translation>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+            <numerusform>%n Stück mit anderer Frist</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>a month: %1 month, %2 year</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Move %n item</source>
+        <translation>
+            <numerusform>%n Stück verlegen</numerusform>
+            <numerusform>%n Stück verlegen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Move %n items</source>
+        <translation>
+            <numerusform>%n Stück verlegen</numerusform>
+            <numerusform>%n Stück verlegen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Give %n item</source>
+        <translation>
+            <numerusform>%n Stück übergeben</numerusform>
+            <numerusform>%n Stück übergeben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Give %n items</source>
+        <translation>
+            <numerusform>%n Stück übergeben</numerusform>
+            <numerusform>%n Stück übergeben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Set the size of %n item</source>
+        <translation>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Set the size of %n items</source>
+        <translation>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+            <numerusform>Größe von %n Stück setzen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Yes, write off %n item</source>
+        <translation>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Yes, write off %n items</source>
+        <translation>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+            <numerusform>Ja, %n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Write off %n item</source>
+        <translation>
+            <numerusform>%n Stück aussondern</numerusform>
+            <numerusform>%n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Write off %n items</source>
+        <translation>
+            <numerusform>%n Stück aussondern</numerusform>
+            <numerusform>%n Stück aussondern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Save the tag of %n item</source>
+        <translation>
+            <numerusform>Etikett von %n Stück speichern</numerusform>
+            <numerusform>Etikett von %n Stück speichern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Save the tags of %n items</source>
+        <translation>
+            <numerusform>Etiketten von %n Stück speichern</numerusform>
+            <numerusform>Etiketten von %n Stück speichern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item is changed.</source>
+        <translation>
+            <numerusform>%n Stück ist geändert.</numerusform>
+            <numerusform>%n Stück ist geändert.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items are changed.</source>
+        <translation>
+            <numerusform>%n Stück sind geändert.</numerusform>
+            <numerusform>%n Stück sind geändert.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>app::ArrivalPanel</name>
@@ -6234,6 +6493,10 @@ Erledigt am %1: %2</translation>
         <source>Reinstated: it is what it was before. %1</source>
         <translation>Wieder in Gebrauch: Es ist, was es vorher war. %1</translation>
     </message>
+<message>
+        <source>Change…</source>
+        <translation>Ändern …</translation>
+    </message>
 </context>
 <context>
     <name>app::KitPage</name>
@@ -6268,6 +6531,74 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 is not this club's kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
+    </message>
+<message>
+        <source>last first</source>
+        <translation>umgekehrt</translation>
+    </message>
+    <message>
+        <source>kit of which state</source>
+        <translation>Ausrüstung in welchem Zustand</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>in Gebrauch</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>anzusehen</translation>
+    </message>
+    <message>
+        <source>serviceable</source>
+        <translation>einsatzbereit</translation>
+    </message>
+    <message>
+        <source>unserviceable</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>vermisst</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>ausgesondert</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>kit of which boat or place</source>
+        <translation>Ausrüstung welches Bootes oder Ortes</translation>
+    </message>
+    <message>
+        <source>kit of which type</source>
+        <translation>Ausrüstung welcher Art</translation>
+    </message>
+    <message>
+        <source>in which order</source>
+        <translation>in welcher Reihenfolge</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>nach: %1</translation>
+    </message>
+    <message>
+        <source>any home</source>
+        <translation>überall</translation>
+    </message>
+    <message>
+        <source>no home</source>
+        <translation>ohne Ort</translation>
+    </message>
+    <message>
+        <source>any type</source>
+        <translation>jede Art</translation>
+    </message>
+    <message>
+        <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
+        <translation>Noch keine Ausrüstung. Die erste mit „Neue Ausrüstung …“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
     </message>
 </context>
 <context>
@@ -9194,6 +9525,560 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 · press anywhere to go back</source>
         <translation>%1 · irgendwo drücken führt zurück</translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message>
+        <source>Nothing new</source>
+        <translation>Nichts Neues</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 was seen on %2 and on %3 within twelve hours: look where it is</source>
+        <translation>%1 wurde binnen zwölf Stunden auf %2 und auf %3 gesehen: nachsehen, wo es ist</translation>
+    </message>
+    <message>
+        <source>%1 and %2 have the same serial %3: they may be one thing that was registered twice</source>
+        <translation>%1 und %2 haben dieselbe Seriennummer %3: sie können ein Stück sein, das zweimal eingetragen wurde</translation>
+    </message>
+    <message>
+        <source>%1 and %2 may be two names for the same: rename one, or leave both</source>
+        <translation>%1 und %2 können zwei Namen für dasselbe sein: eins umbenennen oder beide lassen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 was changed on two machines within an hour: the newer one holds</source>
+        <translation>%1 von %2 wurde binnen einer Stunde auf zwei Geräten geändert: das Neuere gilt</translation>
+    </message>
+    <message>
+        <source>%1 was launched twice without a return between, by two machines</source>
+        <translation>%1 ist auf zwei Geräten zweimal ausgelaufen, ohne Rückkehr dazwischen</translation>
+    </message>
+    <message>
+        <source>A check of %1 was signed on two machines: the first signature holds</source>
+        <translation>Eine Prüfung von %1 wurde auf zwei Geräten unterschrieben: die erste Unterschrift gilt</translation>
+    </message>
+</context>
+<context>
+    <name>Outlook</name>
+    <message>
+        <source>%1 will not be asked for %2</source>
+        <translation>%1: %2 wird nicht mehr verlangt</translation>
+    </message>
+    <message>
+        <source>%1 will have no %2</source>
+        <translation>%1 wird ohne %2 sein</translation>
+    </message>
+    <message>
+        <source>%1 will have %2 of %3: %4</source>
+        <translation>%1 wird %2 von %3 haben: %4</translation>
+    </message>
+    <message>
+        <source>%1 will not be on the board</source>
+        <translation>%1 wird nicht mehr auf der Tafel stehen</translation>
+    </message>
+    <message>
+        <source>%1 will be %2</source>
+        <translation>%1 wird sein: %2</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht verlangt</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3: %4; so far: %5</source>
+        <translation>%1 %2, %3: %4; bisher: %5</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3, the first %4</source>
+        <translation>%1, %2: %3, zuerst %4</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterRows</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>am Körper getragen</translation>
+    </message>
+    <message>
+        <source>each has their own</source>
+        <translation>jede Person hat ihr eigenes</translation>
+    </message>
+    <message>
+        <source>price %1</source>
+        <translation>Preis %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation>höchstens %1 %2</translation>
+    </message>
+    <message>
+        <source>at least %1 %2</source>
+        <translation>mindestens %1 %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 wanted</source>
+        <translation>%1 gewünscht</translation>
+    </message>
+    <message>
+        <source>ends on the day stamped on it</source>
+        <translation>endet am aufgedruckten Tag</translation>
+    </message>
+    <message>
+        <source>ends %1 after it was made</source>
+        <translation>endet %1 nach der Herstellung</translation>
+    </message>
+    <message>
+        <source>ends %1 after its first use</source>
+        <translation>endet %1 nach dem ersten Gebrauch</translation>
+    </message>
+    <message>
+        <source>ends with the year %1 after it was made</source>
+        <translation>endet mit dem Jahr, das %1 nach der Herstellung liegt</translation>
+    </message>
+    <message>
+        <source>inspect every %1</source>
+        <translation>prüfen alle %1</translation>
+    </message>
+    <message>
+        <source>service every %1</source>
+        <translation>warten alle %1</translation>
+    </message>
+    <message>
+        <source>look at it every %1 of use</source>
+        <translation>ansehen nach je %1 Gebrauch</translation>
+    </message>
+    <message>
+        <source>look at it every %1</source>
+        <translation>ansehen nach je %1</translation>
+    </message>
+    <message>
+        <source>look at it after: %1</source>
+        <translation>ansehen nach: %1</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>Größe %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>kit type, size, life rule</source>
+        <translation>Art, Größe, Regel</translation>
+    </message>
+    <message>
+        <source>what it says</source>
+        <translation>was sie sagt</translation>
+    </message>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, Größe %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1; a remark</source>
+        <translation>%1; ein Hinweis</translation>
+    </message>
+</context>
+<context>
+    <name>RuleDays</name>
+    <message>
+        <source>does not fall due</source>
+        <translation>wird nicht fällig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 (now %3)</source>
+        <translation>%1: %2 (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>The club's own kit by this rule:</source>
+        <translation>Die eigene Ausrüstung nach dieser Regel:</translation>
+    </message>
+</context>
+<context>
+    <name>RuleSentence</name>
+    <message>
+        <source>{kind} on it,</source>
+        <translation>{kind} ,</translation>
+    </message>
+    <message>
+        <source>{kind} : {n} after it was made,</source>
+        <translation>{kind} : {n} nach der Herstellung,</translation>
+    </message>
+    <message>
+        <source>{kind} : {n} later,</source>
+        <translation>{kind} : {n} danach,</translation>
+    </message>
+    <message>
+        <source>{kind} , the one {n} after it was made,</source>
+        <translation>{kind} : {n} nach dem der Herstellung,</translation>
+    </message>
+    <message>
+        <source>{kind} every {n} , with age {steps} ,</source>
+        <translation>{kind} alle {n} , im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} , every {n} of use, with age {steps} ,</source>
+        <translation>{kind} : alle {n} Gebrauch, im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} , every {n} , with age {steps} ,</source>
+        <translation>{kind} : alle {n} , im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} : {event} ,</source>
+        <translation>{kind} : {event} ,</translation>
+    </message>
+    <message>
+        <source>{kind}</source>
+        <translation>{kind}</translation>
+    </message>
+    <message>
+        <source>Rule {rule} for the part {part} :</source>
+        <translation>Regel {rule} für das Teil {part} :</translation>
+    </message>
+    <message>
+        <source>{severity} when it has passed, {lead_days} days' notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <translation>{severity} wenn es abgelaufen ist, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
+    </message>
+    <message>
+        <source>{severity} when overdue, {lead_days} days' notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <translation>{severity} wenn überfällig, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
+    </message>
+</context>
+<context>
+    <name>WrittenCell</name>
+    <message>
+        <source>is %1</source>
+        <translation>ist %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::BesideOrOver</name>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
+    </message>
+</context>
+<context>
+    <name>app::CellField</name>
+    <message>
+        <source>which kind?</source>
+        <translation>welcher Art?</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>%1 (as usual)</source>
+        <translation>%1 (wie üblich)</translation>
+    </message>
+</context>
+<context>
+    <name>app::EndPanel</name>
+    <message>
+        <source>its last day here</source>
+        <translation>der letzte Tag hier</translation>
+    </message>
+    <message>
+        <source>It stays</source>
+        <translation>Es bleibt</translation>
+    </message>
+    <message>
+        <source>No longer here</source>
+        <translation>Nicht mehr hier</translation>
+    </message>
+    <message>
+        <source>From the day after it is in no list to choose from, on no board and in no plan. What is recorded stays. Empty “here until” to bring it back.</source>
+        <translation>Vom Tag danach an steht es in keiner Auswahl, auf keiner Tafel und in keinem Plan. Was aufgezeichnet ist, bleibt. „Hier bis“ leeren holt es zurück.</translation>
+    </message>
+    <message>
+        <source>Which is the last day of “%1”?</source>
+        <translation>Welches ist der letzte Tag von „%1“?</translation>
+    </message>
+    <message>
+        <source>“%1” is here until %2.</source>
+        <translation>„%1“ ist hier bis %2.</translation>
+    </message>
+</context>
+<context>
+    <name>app::KitChangePanel</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>New part…</source>
+        <translation>Neues Teil …</translation>
+    </message>
+    <message>
+        <source>parts of the item</source>
+        <translation>Teile des Stücks</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Its part: %1</source>
+        <translation>Sein Teil: %1</translation>
+    </message>
+    <message>
+        <source>A new part of it</source>
+        <translation>Ein neues Teil davon</translation>
+    </message>
+</context>
+<context>
+    <name>app::KitSeveralPanel</name>
+    <message>
+        <source>Untick all</source>
+        <translation>Keine auswählen</translation>
+    </message>
+    <message>
+        <source>what to do with the items that are ticked</source>
+        <translation>was mit den ausgewählten Stücken geschieht</translation>
+    </message>
+    <message>
+        <source>Move to…</source>
+        <translation>Verlegen nach …</translation>
+    </message>
+    <message>
+        <source>Give to…</source>
+        <translation>Übergeben an …</translation>
+    </message>
+    <message>
+        <source>Size…</source>
+        <translation>Größe …</translation>
+    </message>
+    <message>
+        <source>Write off…</source>
+        <translation>Aussondern …</translation>
+    </message>
+    <message>
+        <source>Tags…</source>
+        <translation>Etiketten …</translation>
+    </message>
+    <message>
+        <source>why they are written off</source>
+        <translation>warum sie ausgesondert werden</translation>
+    </message>
+    <message>
+        <source>why?</source>
+        <translation>warum?</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>verschlissen</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>the boat or place that they are moved to</source>
+        <translation>das Boot oder der Ort, wohin sie verlegt werden</translation>
+    </message>
+    <message>
+        <source>whose they are from now on; empty: nobody's</source>
+        <translation>wem sie von nun an gehören; leer: niemandem</translation>
+    </message>
+    <message>
+        <source>their size</source>
+        <translation>ihre Größe</translation>
+    </message>
+    <message>
+        <source>boat or place</source>
+        <translation>Boot oder Ort</translation>
+    </message>
+    <message>
+        <source>person; empty: nobody's</source>
+        <translation>Person; leer: niemandes</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. %1 %2: %3.</source>
+        <translation>Nichts wurde geändert. %1 %2: %3.</translation>
+    </message>
+    <message>
+        <source>Write them off as %1? They count nowhere from then on.</source>
+        <translation>Als „%1“ aussondern? Sie zählen von da an nirgends mehr.</translation>
+    </message>
+    <message>
+        <source>Written off. Take them out of the boats and destroy their tags; their history stays.</source>
+        <translation>Ausgesondert. Aus den Booten nehmen und die Etiketten vernichten; ihre Geschichte bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::RegisterPage</name>
+    <message>
+        <source>find a row by any of its words</source>
+        <translation>eine Zeile nach einem ihrer Wörter suchen</translation>
+    </message>
+    <message>
+        <source>find …</source>
+        <translation>suchen …</translation>
+    </message>
+    <message>
+        <source>New size…</source>
+        <translation>Neue Größe …</translation>
+    </message>
+    <message>
+        <source>New rule…</source>
+        <translation>Neue Regel …</translation>
+    </message>
+    <message>
+        <source>Rename…</source>
+        <translation>Umbenennen …</translation>
+    </message>
+    <message>
+        <source>No longer here…</source>
+        <translation>Nicht mehr hier …</translation>
+    </message>
+    <message>
+        <source>which rows of the register</source>
+        <translation>welche Zeilen des Verzeichnisses</translation>
+    </message>
+    <message>
+        <source>rows of the register</source>
+        <translation>Zeilen des Verzeichnisses</translation>
+    </message>
+    <message>
+        <source>New boat…</source>
+        <translation>Neues Boot …</translation>
+    </message>
+    <message>
+        <source>New person…</source>
+        <translation>Neue Person …</translation>
+    </message>
+    <message>
+        <source>New place…</source>
+        <translation>Neuer Ort …</translation>
+    </message>
+    <message>
+        <source>New kit type…</source>
+        <translation>Neue Art …</translation>
+    </message>
+    <message>
+        <source>None yet. Write the first with “%1”, or import a folder of CSV or a spreadsheet.</source>
+        <translation>Noch nichts hier. Das erste mit „%1“ schreiben oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+    </message>
+    <message>
+        <source>Nothing has these words.</source>
+        <translation>Nichts enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>A new size of: %1</source>
+        <translation>Eine neue Größe von: %1</translation>
+    </message>
+    <message>
+        <source>A new life rule of: %1</source>
+        <translation>Eine neue Regel von: %1</translation>
+    </message>
+    <message>
+        <source>%1 is no tag of a boat, person or place. Kit is on the page Kit.</source>
+        <translation>%1 ist kein Etikett eines Bootes, einer Person oder eines Ortes. Ausrüstung steht auf der Seite Ausrüstung.</translation>
+    </message>
+</context>
+<context>
+    <name>app::RenamePanel</name>
+    <message>
+        <source>the new name</source>
+        <translation>der neue Name</translation>
+    </message>
+    <message>
+        <source>Keep the name</source>
+        <translation>Namen behalten</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>what is renamed</source>
+        <translation>was umbenannt wird</translation>
+    </message>
+    <message>
+        <source>What was recorded under the old name stays and is about the same. Signed checks keep the name that they were signed with.</source>
+        <translation>Was unter dem alten Namen aufgezeichnet ist, bleibt und gilt demselben. Unterschriebene Prüfungen behalten den Namen, mit dem sie unterschrieben sind.</translation>
+    </message>
+    <message>
+        <source>%1 “%2”</source>
+        <translation>%1 „%2“</translation>
+    </message>
+    <message>
+        <source>“%1” is called “%2” from now on.</source>
+        <translation>„%1“ heißt von nun an „%2“.</translation>
+    </message>
+</context>
+<context>
+    <name>app::RowPanel</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Discard changes</source>
+        <translation>Änderungen verwerfen</translation>
+    </message>
+    <message>
+        <source>Not saved: something here is not possible yet.</source>
+        <translation>Nicht gespeichert: etwas hier ist noch nicht möglich.</translation>
+    </message>
+    <message>
+        <source>%1 stands so already.</source>
+        <translation>%1 steht schon so da.</translation>
+    </message>
+    <message>
+        <source>%1: saved.</source>
+        <translation>%1: gespeichert.</translation>
     </message>
 </context>
 </TS>

@@ -205,15 +205,22 @@ Result<std::vector<std::vector<Item>>> ClubKit::registerAll(const std::vector<Ne
     });
 }
 
-Outcome ClubKit::writeOff(const std::string& typed, const std::string& why, const std::string& by,
+Outcome ClubKit::writeOff(const std::string& code, const std::string& why, const std::string& by,
                           Moment moment) {
+    return writeOffAll({code}, why, by, moment);
+}
+
+Outcome ClubKit::writeOffAll(const std::vector<std::string>& codes, const std::string& why,
+                             const std::string& by, Moment moment) {
     return m_state->write([&](Ledger& ledger) -> Outcome {
-        const auto known = knownItem(*m_state, typed);
-        if (!known) return known.error();
-        if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
-            return Error{ErrorCode::NotAReason, {why}};
-        if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
-        ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
+        for (const std::string& typed : codes) {
+            const auto known = knownItem(*m_state, typed);
+            if (!known) return known.error();
+            if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
+                return Error{ErrorCode::NotAReason, {why}};
+            if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
+            ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
+        }
         return Done{};
     });
 }

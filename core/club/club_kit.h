@@ -51,6 +51,9 @@ public:
     std::vector<FitOutLine> fitOutOfSpares() const; ///< see core/answers/fit_out.h
     /// Written off: it counts nowhere from then on. `why`: lost, damaged, worn or expired.
     Outcome writeOff(const std::string& code, const std::string& why, const std::string& by, Moment moment);
+    /// The same of several, all or none.
+    Outcome writeOffAll(const std::vector<std::string>& codes, const std::string& why, const std::string& by,
+                        Moment moment);
     /// Takes the newest writing off back: the item is what it was before it, missing aside. `why` as
     /// reasonFrom wants it. NotAllowed for another state.
     Outcome reinstate(const std::string& code, const std::string& why, const std::string& by, Moment moment);

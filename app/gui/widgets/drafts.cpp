@@ -21,6 +21,22 @@ void forgetDrafts(const QString& place) {
     if (!place.isEmpty()) QSettings().remove(place);
 }
 
+void keepDraft(const QString& place, const std::map<QString, QString>& fields) {
+    QSettings settings;
+    settings.remove(place);
+    for (const auto& [name, words] : fields)
+        settings.setValue(place + '/' + name, words);
+}
+
+std::map<QString, QString> keptDraft(const QString& place) {
+    QSettings settings;
+    settings.beginGroup(place);
+    std::map<QString, QString> fields;
+    for (const QString& name : settings.childKeys())
+        fields[name] = settings.value(name).toString();
+    return fields;
+}
+
 void Drafts::keep(QLineEdit& field) {
     m_fields << &field;
     connect(&field, &QLineEdit::textChanged, this, [this, &field] { save(field); });

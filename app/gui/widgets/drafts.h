@@ -3,6 +3,8 @@
 #include <QObject>
 #include <QString>
 
+#include <map>
+
 class QLineEdit;
 
 namespace app {
@@ -14,6 +16,10 @@ QString settingsOf(const QString& group, const QString& clubFile);
 QString draftsOf(const QString& clubFile, const QString& subject);
 /// Removes what is kept there and in its parts: it was sent.
 void forgetDrafts(const QString& place);
+
+/// The fields of a form that is half written, by their names; none: nothing is kept there any more.
+void keepDraft(const QString& place, const std::map<QString, QString>& fields);
+std::map<QString, QString> keptDraft(const QString& place);
 
 /// Keeps the words of some fields from letter to letter, in the settings, so that they are there again when
 /// the panel was left, and after a crash. A field that is emptied is kept no more. GUI thread.

@@ -19,8 +19,21 @@ namespace app {
 namespace {
 
 constexpr int markColumn = 36;
+constexpr int tickColumn = 44;
 constexpr int margin = spaceUnit;
 constexpr int narrowest = 48; ///< a column cut to fit
+
+QFont cellFont(const QTableView& table) {
+    return fontOf(static_cast<const PlainTable&>(table).isSmall() ? TextRole::Footnote : TextRole::Remark);
+}
+
+/// As the cells', in bold.
+QFont headingFont(const QWidget* table) {
+    if (!static_cast<const PlainTable*>(table)->isSmall()) return fontOf(TextRole::Heading);
+    QFont font = fontOf(TextRole::Footnote);
+    font.setBold(true);
+    return font;
+}
 
 /// A cell's text, the mark before the first one, and a ring around the row that has the keyboard.
 class CellPainter : public QStyledItemDelegate {
@@ -35,6 +48,11 @@ public:
         painter->save();
         if (isCurrent) painter->fillRect(option.rect, palette.panel);
         QRect box = option.rect.adjusted(margin, 0, -margin, 0);
+        const QVariant tick = index.data(Qt::CheckStateRole);
+        if (tick.isValid()) {
+            drawTick(*painter, QPoint(box.left(), box.center().y()), tick.toInt() == Qt::Checked, palette);
+            box.setLeft(box.left() + tickColumn);
+        }
         const QVariant mark = index.data(PlainTableModel::MarkRole);
         if (mark.isValid()) {
             const int side = 20;
@@ -43,23 +61,45 @@ public:
                       toneOf(shape, palette));
             box.setLeft(box.left() + markColumn);
         }
-        painter->setFont(fontOf(TextRole::Remark));
+        const QFont font = cellFont(*table);
+        painter->setFont(font);
         painter->setPen(palette.ink);
         const int align = index.data(Qt::TextAlignmentRole).toInt();
         painter->drawText(
-            box, align, option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight, box.width()));
+            box, align, QFontMetrics(font).elidedText(index.data().toString(), Qt::ElideRight, box.width()));
         if (isCurrent && table->hasFocus()) drawRing(*painter, option.rect, index, palette);
         painter->restore();
     }
 
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        const QFontMetrics metrics(fontOf(TextRole::Remark));
-        const int mark = index.data(PlainTableModel::MarkRole).isValid() ? markColumn : 0;
-        return {metrics.horizontalAdvance(index.data().toString()) + 2 * margin + mark + 2,
+        const QFontMetrics metrics(cellFont(*static_cast<const QTableView*>(parent())));
+        int marks = index.data(PlainTableModel::MarkRole).isValid() ? markColumn : 0;
+        if (index.data(Qt::CheckStateRole).isValid()) marks += tickColumn;
+        return {metrics.horizontalAdvance(index.data().toString()) + 2 * margin + marks + 2,
                 std::max(QStyledItemDelegate::sizeHint(option, index).height(), 44)};
     }
 
+    /// Ticks are the table's own to set.
+    bool editorEvent(QEvent*, QAbstractItemModel*, const QStyleOptionViewItem&, const QModelIndex&) override {
+        return false;
+    }
+
 private:
+    /// A box as tall as the marks, with a tick in it.
+    static void drawTick(QPainter& painter, QPoint leftMiddle, bool isTicked, const Palette& palette) {
+        constexpr int side = 22;
+        const QRect box(leftMiddle.x(), leftMiddle.y() - side / 2, side, side);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(QPen(palette.ink, 2));
+        painter.setBrush(isTicked ? QBrush(palette.ink) : QBrush(Qt::NoBrush));
+        painter.drawRoundedRect(box, 3, 3);
+        if (!isTicked) return;
+        painter.setPen(QPen(palette.ground, 3));
+        const QPoint tick[] = {box.topLeft() + QPoint(5, 11), box.topLeft() + QPoint(10, 16),
+                               box.topLeft() + QPoint(17, 6)};
+        painter.drawPolyline(tick, 3);
+    }
+
     static void drawRing(QPainter& painter, const QRect& rect, const QModelIndex& index,
                          const Palette& palette) {
         const int last = index.model()->columnCount() - 1;
@@ -92,13 +132,19 @@ public:
         return true;
     }
 
+    void setSorted(int section, bool isBackwards) {
+        m_sorted = section;
+        m_isBackwards = isBackwards;
+        viewport()->update();
+    }
+
     int widthOf(int section, bool wrapped) const {
-        const QFontMetrics metrics(fontOf(TextRole::Heading));
+        const QFontMetrics metrics(headingFont(parentWidget()));
         const QString words = model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString();
         int width = 0;
         for (const QString& part : wrapped ? words.split(' ') : QStringList{words})
             width = std::max(width, metrics.horizontalAdvance(part));
-        return width + 2 * margin + 4;
+        return width + 2 * margin + 4 + (sectionsClickable() ? sortMark : 0);
     }
 
 protected:
@@ -108,22 +154,38 @@ protected:
         painter->fillRect(rect, palette.ground);
         painter->setPen(palette.line);
         painter->drawLine(rect.bottomLeft(), rect.bottomRight());
-        painter->setFont(fontOf(TextRole::Heading));
+        painter->setFont(headingFont(parentWidget()));
         painter->setPen(palette.quiet);
         painter->drawText(rect.adjusted(margin, 0, -margin, 0),
                           model()->headerData(section, Qt::Horizontal, Qt::TextAlignmentRole).toInt() |
                               (m_isWrapped ? Qt::TextWordWrap : 0),
                           model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString());
+        if (section == m_sorted) drawSorted(*painter, rect, palette);
         painter->restore();
     }
 
     QSize sectionSizeFromContents(int section) const override {
         return {widthOf(section, m_isWrapped),
-                m_isWrapped ? 40 + QFontMetrics(fontOf(TextRole::Heading)).lineSpacing() : 40};
+                m_isWrapped ? 40 + QFontMetrics(headingFont(parentWidget())).lineSpacing() : 40};
     }
 
 private:
+    static constexpr int sortMark = 20; ///< its width
+
+    /// A triangle that points to the smaller end.
+    void drawSorted(QPainter& painter, const QRect& rect, const Palette& palette) const {
+        const QPointF middle(rect.right() - 12, rect.center().y());
+        const double up = m_isBackwards ? -1 : 1;
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(palette.ink);
+        painter.drawPolygon(QPolygonF(
+            {middle + QPointF(-7, 5 * up), middle + QPointF(7, 5 * up), middle + QPointF(0, -6 * up)}));
+    }
+
     bool m_isWrapped = false;
+    int m_sorted = -1;
+    bool m_isBackwards = false;
 };
 
 } // namespace
@@ -188,9 +250,11 @@ void PlainTable::fitOnce() {
         if (!isColumnHidden(column)) setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
 }
 
-/// Takes `excess` off the widest columns, so that none is cut before the wider ones; a number is never cut.
-/// What could not be taken off is left.
+/// Takes `excess` off the widest columns, so that none is cut before the wider ones; a number is never cut,
+/// and marks are no words. What could not be taken off is left.
 int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
+    const int marks = m_model.isTickable() ? tickColumn + markColumn : 0;
+    widths.front() -= marks;
     while (excess > 0) {
         int widest = -1;
         for (int column = 0; column < m_model.columnCount(); ++column)
@@ -199,7 +263,13 @@ int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
         --widths[widest];
         --excess;
     }
+    widths.front() += marks;
     return excess;
+}
+
+void PlainTable::setSmall(bool isSmall) {
+    m_isSmall = isSmall;
+    fit();
 }
 
 void PlainTable::leaveOut(int column, bool isOut) {
@@ -208,6 +278,46 @@ void PlainTable::leaveOut(int column, bool isOut) {
     else
         m_leftOut.erase(column);
     fit();
+}
+
+void PlainTable::leaveOut(std::set<int> columns) {
+    if (m_leftOut == columns) return;
+    m_leftOut = std::move(columns);
+    fit();
+}
+
+void PlainTable::showSorted(int column, bool isBackwards) {
+    auto* header = static_cast<PlainHeader*>(horizontalHeader());
+    if (!header->sectionsClickable()) {
+        header->setSectionsClickable(true);
+        connect(header, &QHeaderView::sectionClicked, this, &PlainTable::sortWanted);
+        fit();
+    }
+    header->setSorted(column, isBackwards);
+}
+
+void PlainTable::tick(int row) {
+    const QString& key = m_model.shown(row).key;
+    std::set<QString> ticked = m_model.ticked();
+    if (!ticked.erase(key)) ticked.insert(key);
+    m_tickedLast = key;
+    m_model.setTicked(std::move(ticked));
+    emit ticksChanged();
+}
+
+void PlainTable::tickTo(int row) {
+    const int from = m_model.indexOfKey(m_tickedLast);
+    if (from < 0) return tick(row);
+    std::set<QString> ticked = m_model.ticked();
+    for (int at = std::min(from, row); at <= std::max(from, row); ++at)
+        ticked.insert(m_model.shown(at).key);
+    m_model.setTicked(std::move(ticked));
+    emit ticksChanged();
+}
+
+bool PlainTable::isOnTick(const QPoint& at, const QModelIndex& index) const {
+    return m_model.isTickable() && index.column() == 0 &&
+           at.x() < visualRect(index).left() + margin + tickColumn;
 }
 
 void PlainTable::resizeEvent(QResizeEvent* event) {
@@ -222,11 +332,26 @@ void PlainTable::choose(const QString& key) {
 
 QString PlainTable::chosen() const {
     const int row = currentIndex().row();
-    return row >= 0 && row < m_model.rowCount() ? m_model.rows()[row].key : QString();
+    return row >= 0 && row < m_model.rowCount() ? m_model.shown(row).key : QString();
 }
 
 void PlainTable::keyPressEvent(QKeyEvent* event) {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (m_model.isTickable() && !chosen().isEmpty() && event->key() == Qt::Key_Space) {
+        if (event->modifiers() & Qt::ShiftModifier)
+            tickTo(currentIndex().row());
+        else
+            tick(currentIndex().row());
+        return;
+    }
+    if (m_model.isTickable() && event->matches(QKeySequence::SelectAll)) {
+        std::set<QString> all = m_model.ticked();
+        for (int row = 0; row < m_model.rowCount(); ++row)
+            all.insert(m_model.shown(row).key);
+        m_model.setTicked(std::move(all));
+        emit ticksChanged();
+        return;
+    }
     if ((enter || event->key() == Qt::Key_Space) && !chosen().isEmpty()) {
         emit rowPressed(chosen());
         return;
@@ -242,15 +367,22 @@ void PlainTable::keyPressEvent(QKeyEvent* event) {
 void PlainTable::mouseReleaseEvent(QMouseEvent* event) {
     QTableView::mouseReleaseEvent(event);
     const QModelIndex index = indexAt(event->pos());
-    if (event->button() == Qt::LeftButton && index.isValid())
-        emit rowPressed(m_model.rows()[index.row()].key);
+    if (event->button() != Qt::LeftButton || !index.isValid()) return;
+    const bool isRange = event->modifiers() & Qt::ShiftModifier,
+               isOne = event->modifiers() & Qt::ControlModifier;
+    if (m_model.isTickable() && isRange)
+        tickTo(index.row());
+    else if (m_model.isTickable() && (isOne || isOnTick(event->pos(), index)))
+        tick(index.row());
+    else
+        emit rowPressed(m_model.shown(index.row()).key);
 }
 
 void PlainTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     QTableView::currentChanged(current, previous);
     viewport()->update();
     if (current.isValid() && current.row() != previous.row())
-        emit rowChosen(m_model.rows()[current.row()].key);
+        emit rowChosen(m_model.shown(current.row()).key);
 }
 
 void PlainTable::changeEvent(QEvent* event) {

@@ -19,12 +19,20 @@ public:
     explicit PlainTable(PlainTableModel& model, QWidget* parent = nullptr);
 
     void choose(const QString& key);
-    QString chosen() const;                ///< key of the current row; empty when there is none
+    QString chosen() const;      ///< key of the current row; empty when there is none
+    void setSmall(bool isSmall); ///< in small type: many columns that are read at a desk
+    bool isSmall() const { return m_isSmall; }
     void leaveOut(int column, bool isOut); ///< where there is no room for it
+    void leaveOut(std::set<int> columns);  ///< these and no others
+    /// A press on a heading asks for another order, see `sortWanted`; the mark stands at the column that
+    /// orders the rows. -1: none.
+    void showSorted(int column, bool isBackwards);
 
 signals:
     void rowChosen(const QString& key);  ///< another row is the current one
-    void rowPressed(const QString& key); ///< by Enter, Space or the mouse
+    void rowPressed(const QString& key); ///< by Enter, Space or the mouse; Space ticks where rows are ticked
+    void ticksChanged();                 ///< by Space, Ctrl+A, the mouse on a tick, or Shift with either
+    void sortWanted(int column);         ///< its heading was pressed
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -34,6 +42,9 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void tick(int row);
+    void tickTo(int row); ///< from the row that was ticked last
+    bool isOnTick(const QPoint& at, const QModelIndex& index) const;
     void fit();
     void fitOnce();
     std::vector<int> widthsOfWords(bool wrapped) const;
@@ -42,7 +53,9 @@ private:
     PlainTableModel& m_model;
     bool m_isFitting = false;
     bool m_mustFit = false;
+    bool m_isSmall = false;
     std::set<int> m_leftOut;
+    QString m_tickedLast;
 };
 
 } // namespace app

@@ -1,24 +1,45 @@
 #include "app/gui/widgets/plain_table_model.h"
 
 #include <algorithm>
+#include <numeric>
+#include <utility>
 
 namespace app {
 
-void PlainTableModel::setTable(const std::vector<TableColumn>& columns, const std::vector<TableRow>& rows) {
+void PlainTableModel::setTable(const std::vector<TableColumn>& columns, std::vector<TableRow> rows) {
     beginResetModel();
     m_columns = columns;
-    m_rows = rows;
+    m_rows = std::move(rows);
+    m_shown.resize(m_rows.size());
+    std::iota(m_shown.begin(), m_shown.end(), 0);
     endResetModel();
 }
 
+void PlainTableModel::setShown(std::vector<int> places) {
+    beginResetModel();
+    m_shown = std::move(places);
+    endResetModel();
+}
+
+void PlainTableModel::setTicked(std::set<QString> keys) {
+    m_ticked = std::move(keys);
+    if (rowCount() > 0) emit dataChanged(index(0, 0), index(rowCount() - 1, 0), {Qt::CheckStateRole});
+}
+
 int PlainTableModel::indexOfKey(const QString& key) const {
-    const auto found =
-        std::find_if(m_rows.begin(), m_rows.end(), [&](const TableRow& row) { return row.key == key; });
-    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+    const auto found = std::find_if(m_shown.begin(), m_shown.end(), [&](int place) {
+        return m_rows[static_cast<std::size_t>(place)].key == key;
+    });
+    return found == m_shown.end() ? -1 : static_cast<int>(found - m_shown.begin());
 }
 
 int PlainTableModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+    return parent.isValid() ? 0 : static_cast<int>(m_shown.size());
+}
+
+Qt::ItemFlags PlainTableModel::flags(const QModelIndex& index) const {
+    const Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+    return m_isTickable && index.column() == 0 ? flags | Qt::ItemIsUserCheckable : flags;
 }
 
 int PlainTableModel::columnCount(const QModelIndex& parent) const {
@@ -27,7 +48,7 @@ int PlainTableModel::columnCount(const QModelIndex& parent) const {
 
 QVariant PlainTableModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
-    const TableRow& row = m_rows[index.row()];
+    const TableRow& row = shown(index.row());
     const QString cell = row.cells.value(index.column());
     switch (role) {
     case Qt::DisplayRole:
@@ -39,6 +60,9 @@ QVariant PlainTableModel::data(const QModelIndex& index, int role) const {
         return QStringLiteral("%1: %2").arg(row.markWord, cell);
     case Qt::TextAlignmentRole:
         return headerData(index.column(), Qt::Horizontal, role);
+    case Qt::CheckStateRole:
+        if (!m_isTickable || index.column() > 0) return {};
+        return m_ticked.contains(row.key) ? Qt::Checked : Qt::Unchecked;
     case MarkRole:
         return index.column() == 0 && row.mark ? QVariant(static_cast<int>(*row.mark)) : QVariant();
     default:

@@ -7,6 +7,7 @@
 #include <QStringList>
 
 #include <optional>
+#include <set>
 #include <vector>
 
 namespace app {
@@ -25,7 +26,8 @@ struct TableColumn {
     bool isNumber = false;
 };
 
-/// The rows of a table; holds values only.
+/// The rows of a table, all or some of them in an order of their own; holds values only. Rows may be ticked,
+/// so that something is done with several.
 class PlainTableModel : public QAbstractTableModel {
     Q_OBJECT
 
@@ -34,19 +36,31 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
-    void setTable(const std::vector<TableColumn>& columns, const std::vector<TableRow>& rows);
-    const std::vector<TableRow>& rows() const { return m_rows; }
-    int indexOfKey(const QString& key) const; ///< -1: not there
+    void setTable(const std::vector<TableColumn>& columns, std::vector<TableRow> rows);
+    /// Shows these of the rows, by their places among all, in this order.
+    void setShown(std::vector<int> places);
+    const std::vector<TableRow>& rows() const { return m_rows; } ///< all of them
+    const TableRow& shown(int row) const { return m_rows[static_cast<std::size_t>(m_shown[row])]; }
+    int indexOfKey(const QString& key) const; ///< among those that are shown; -1: not there
     bool isNumber(int column) const { return m_columns[column].isNumber; }
+
+    void setTickable(bool isTickable) { m_isTickable = isTickable; }
+    bool isTickable() const { return m_isTickable; }
+    const std::set<QString>& ticked() const { return m_ticked; } ///< keys, shown or not
+    void setTicked(std::set<QString> keys);
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
     QVariant data(const QModelIndex& index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
     std::vector<TableColumn> m_columns;
     std::vector<TableRow> m_rows;
+    std::vector<int> m_shown; ///< places in m_rows
+    std::set<QString> m_ticked;
+    bool m_isTickable = false;
 };
 
 } // namespace app

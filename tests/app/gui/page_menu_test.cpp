@@ -75,7 +75,8 @@ protected:
             view->setCurrentIndex(view->model()->index(view->model()->rowCount() > 1 ? 1 : 0, 0));
             expectKeysInOrder(id + ' ' + view->objectName());
         }
-        for (const char* name : {"newKitButton", "newLogEntryButton", "manifestAddButton"})
+        for (const char* name :
+             {"newKitButton", "newLogEntryButton", "manifestAddButton", "registerNewButton"})
             if (auto* button = shown->findChild<QPushButton*>(name)) {
                 button->click();
                 expectKeysInOrder(id + ' ' + name);

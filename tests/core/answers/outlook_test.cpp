@@ -10,8 +10,8 @@ using core::KitAtHome;
 using core::ManifestLine;
 using core::Outlook;
 
-Item item(const std::string& id, const std::string& kitType, ItemState state = ItemState::Serviceable,
-          const std::string& boat = "Petrel") {
+Item thing(const std::string& id, const std::string& kitType, ItemState state = ItemState::Serviceable,
+           const std::string& boat = "Petrel") {
     Item made;
     made.id = id;
     made.kitType = kitType;
@@ -30,13 +30,13 @@ std::vector<int> there(const std::vector<KitAtHome>& kit) {
 TEST(KitAtHome, countsWhatIsInUseAndHasItsHomeAboard) {
     const std::vector<ManifestLine> manifest{{.kitType = "knife"}, {.kitType = "paddle", .quantity = 2}};
     EXPECT_THAT(there(core::kitAtHomeOf("Petrel", manifest,
-                                        {item("1", "knife", ItemState::Missing), item("2", "Paddle"),
-                                         item("3", "paddle", ItemState::WrittenOff),
-                                         item("4", "knife", ItemState::Serviceable, "Tern")})),
+                                        {thing("1", "knife", ItemState::Missing), thing("2", "Paddle"),
+                                         thing("3", "paddle", ItemState::WrittenOff),
+                                         thing("4", "knife", ItemState::Serviceable, "Tern")})),
                 testing::ElementsAre(0, 1));
     EXPECT_THAT(there(core::kitAtHomeOf(
                     "petrel", manifest,
-                    {item("1", "knife"), item("2", "paddle"), item("3", "paddle"), item("5", "paddle")})),
+                    {thing("1", "knife"), thing("2", "paddle"), thing("3", "paddle"), thing("5", "paddle")})),
                 testing::ElementsAre(1, 2))
         << "no more than is wanted";
 }
@@ -44,9 +44,9 @@ TEST(KitAtHome, countsWhatIsInUseAndHasItsHomeAboard) {
 TEST(KitAtHome, aSubstituteCountsOnceAndForItsOwnTypeFirst) {
     const std::vector<ManifestLine> manifest{{.kitType = "knife", .substitutes = {"shears"}},
                                              {.kitType = "shears"}};
-    EXPECT_THAT(there(core::kitAtHomeOf("Petrel", manifest, {item("1", "shears")})),
+    EXPECT_THAT(there(core::kitAtHomeOf("Petrel", manifest, {thing("1", "shears")})),
                 testing::ElementsAre(0, 1));
-    EXPECT_THAT(there(core::kitAtHomeOf("Petrel", manifest, {item("1", "shears"), item("2", "shears")})),
+    EXPECT_THAT(there(core::kitAtHomeOf("Petrel", manifest, {thing("1", "shears"), thing("2", "shears")})),
                 testing::ElementsAre(1, 1));
 }
 

@@ -109,6 +109,22 @@ TEST(WrittenOff, countsNowhereAndIsNotWrittenOffTwice) {
     EXPECT_FALSE(small.club.kit().release("KGFB6J8WF9", {}, small.now));
 }
 
+TEST(WriteOff, ofSeveralIsOfAllOrNone) {
+    SmallClub small;
+    const auto stateOf = [&](const char* code) { return small.club.kit().item(code)->state; };
+    const auto facts = small.club.record().verify(false)->facts;
+    const auto unknown =
+        small.club.kit().writeOffAll({"KGFB6J8WF9", "K80NSC1FX4", "nothing"}, "worn", "Bram Oke", small.now);
+    EXPECT_EQ(unknown.error().code, core::ErrorCode::NoSuchItem);
+    EXPECT_EQ(small.club.record().verify(false)->facts, facts);
+    EXPECT_NE(stateOf("KGFB6J8WF9"), ItemState::WrittenOff);
+    ASSERT_TRUE(small.club.kit().writeOffAll({"KGFB6J8WF9", "K80NSC1FX4"}, "worn", "Bram Oke", small.now));
+    EXPECT_EQ(stateOf("KGFB6J8WF9"), ItemState::WrittenOff);
+    EXPECT_EQ(stateOf("K80NSC1FX4"), ItemState::WrittenOff);
+    // The same thing twice is one too many: the second finds it written off.
+    EXPECT_FALSE(small.club.kit().writeOffAll({"KBDWAF2K6T", "KBDWAF2K6T"}, "worn", {}, small.now));
+}
+
 TEST(Release, putsAnUnserviceableItemBackInUse) {
     SmallClub small;
     const auto check = small.open();

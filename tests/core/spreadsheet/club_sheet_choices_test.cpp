@@ -20,8 +20,9 @@ Workbook bookOf(const std::string& csv) {
 
 ImportPlan planOf(const std::string& csv, const ClubSheetChoices& choices) {
     const support::MapRegister rows;
-    auto read = planClubSheet(bookOf(csv), choices, rows, CalendarDay::from(2026, 3, 14).value(),
-                              [](core::TagClass) { return support::kitCode(1); });
+    auto read = planClubSheet(
+        bookOf(csv), choices, rows, CalendarDay::from(2026, 3, 14).value(),
+        [next = 0](core::TagClass tagClass) mutable { return support::tagCode(tagClass, ++next); });
     EXPECT_TRUE(read);
     return read->plan;
 }
@@ -88,7 +89,7 @@ TEST(LayoutToChooseFrom, isThereWhereTheColumnIsMissingThatSaysWhatARowIs) {
 
 TEST(MeaningsToChooseFrom, areTheColumnsOfTheSheet) {
     EXPECT_THAT(meaningsToChooseFrom(SheetId::People),
-                ElementsAre("person", "tag", "role", "mass_kg", "chest_cm", "note"));
+                ElementsAre("person", "tag", "role", "mass_kg", "chest_cm", "until", "note"));
     EXPECT_THAT(meaningsToChooseFrom(SheetId::Items), Contains("home"));
     EXPECT_THAT(meaningsToChooseFrom(SheetId::Items), Contains("quantity"));
 }

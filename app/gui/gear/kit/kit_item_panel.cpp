@@ -1,6 +1,7 @@
 #include "app/gui/gear/kit/kit_item_panel.h"
 
 #include "app/gui/gear/kit/item_record_panel.h"
+#include "app/gui/gear/kit/kit_change_panel.h"
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/gear/photos/photo_strip.h"
@@ -19,6 +20,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -47,6 +49,9 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     , m_about(wordsLabel(this, "quiet", "kitAboutLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
+    , m_views(new QStackedWidget(this))
+    , m_changing(new KitChangePanel(tools(), m_views))
+    , m_change(wordsButton(this, tr("Change…"), "kitChangeButton"))
     , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
     , m_newTag(wordsButton(this, tr("New tag"), "kitNewTagButton"))
     , m_releaseCaution(wordsLabel(this, "footnote", "kitReleaseCautionLabel"))
@@ -62,6 +67,12 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     connect(m_record, &ItemRecordPanel::said, this, &KitItemPanel::say);
     connect(m_photos, &PhotoStrip::settled, this, &KitItemPanel::settle);
     connect(m_photos, &PhotoStrip::said, this, &KitItemPanel::say);
+    connect(m_change, &QPushButton::clicked, this, &KitItemPanel::change);
+    connect(m_changing, &KitChangePanel::left, this, [this] {
+        closeForm();
+        m_change->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_changing, &KitChangePanel::changed, this, &KitItemPanel::settle);
     connect(m_print, &QPushButton::clicked, this, [this] {
         saveTags(tools(), *this, {m_code.toStdString()},
                  [this](const core::Result<QString>& saved) { sayDone(saved); });
@@ -77,20 +88,20 @@ void KitItemPanel::build() {
     m_tag->setWordWrap(false);
     m_list->setObjectName("kitItemList");
     m_list->setAccessibleName(tr("dates, parts, log and history of this item"));
+    m_views->addWidget(buildView());
+    m_views->addWidget(m_changing);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_views);
+}
+
+QWidget* KitItemPanel::buildView() {
     auto* head = new QHBoxLayout;
     head->addWidget(m_name, 1);
     head->addWidget(m_tag);
-    auto* tagRow = new QHBoxLayout;
-    tagRow->setSpacing(spaceUnit);
-    tagRow->addWidget(m_print);
-    tagRow->addWidget(m_newTag);
-    tagRow->addStretch(1);
-    auto* stateRow = new QHBoxLayout;
-    stateRow->setSpacing(spaceUnit);
-    stateRow->addWidget(m_release, 0, Qt::AlignBottom);
-    stateRow->addWidget(m_writeOff, 1);
-    stateRow->addWidget(m_reinstate, 1);
-    auto* layout = new QVBoxLayout(this);
+    m_releaseCaution->setText(serviceCaution());
+    auto* view = new QWidget(m_views);
+    auto* layout = new QVBoxLayout(view);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit / 2);
     layout->addLayout(head);
@@ -100,10 +111,38 @@ void KitItemPanel::build() {
     layout->addWidget(m_record);
     layout->addWidget(m_photos);
     layout->addWidget(saidLabel("kitSaidLabel"));
-    layout->addLayout(tagRow);
-    m_releaseCaution->setText(serviceCaution());
-    layout->addWidget(m_releaseCaution);
-    layout->addLayout(stateRow);
+    layout->addLayout(buildButtons());
+    return view;
+}
+
+QLayout* KitItemPanel::buildButtons() {
+    auto* tagRow = new QHBoxLayout;
+    tagRow->setSpacing(spaceUnit);
+    tagRow->addWidget(m_change);
+    tagRow->addWidget(m_print);
+    tagRow->addWidget(m_newTag);
+    tagRow->addStretch(1);
+    auto* stateRow = new QHBoxLayout;
+    stateRow->setSpacing(spaceUnit);
+    stateRow->addWidget(m_release, 0, Qt::AlignBottom);
+    stateRow->addWidget(m_writeOff, 1);
+    stateRow->addWidget(m_reinstate, 1);
+    auto* rows = new QVBoxLayout;
+    rows->setSpacing(spaceUnit / 2);
+    rows->addLayout(tagRow);
+    rows->addWidget(m_releaseCaution);
+    rows->addLayout(stateRow);
+    return rows;
+}
+
+void KitItemPanel::change() {
+    m_views->setCurrentWidget(m_changing);
+    m_changing->open(m_code.toStdString());
+}
+
+void KitItemPanel::closeForm() {
+    m_changing->close();
+    m_views->setCurrentIndex(0);
 }
 
 void KitItemPanel::open(const QString& code) {
@@ -111,6 +150,7 @@ void KitItemPanel::open(const QString& code) {
         say({});
         m_writeOff->clear();
         m_reinstate->begin();
+        closeForm();
     }
     m_code = code;
     refresh();

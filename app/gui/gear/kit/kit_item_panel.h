@@ -7,10 +7,12 @@
 
 class QLabel;
 class QPushButton;
+class QStackedWidget;
 
 namespace app {
 
 class ItemRecordPanel;
+class KitChangePanel;
 class PhotoStrip;
 class ReasonForm;
 class RowList;
@@ -20,8 +22,8 @@ class WriteOffChoice;
 /// Reads all that is to be shown of an item; on the club's thread. Empty: there is none of that code.
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today);
 
-/// One item: what it is, where it stands, its dates with their reasons, parts, log and history; a new tag,
-/// its print, release and write-off.
+/// One item: what it is, where it stands, its dates with their reasons, parts, log and history; a form of its
+/// cells; a new tag, its print, release and write-off.
 class KitItemPanel : public GearPart {
     Q_OBJECT
 
@@ -29,7 +31,8 @@ public:
     explicit KitItemPanel(GearTools tools, QWidget* parent = nullptr);
 
     void open(const QString& code);
-    void refresh(); ///< reads that item anew
+    void refresh();   ///< reads that item anew
+    void closeForm(); ///< shows the item itself again; what was half written is kept
     const std::optional<ItemAnswer>& answer() const { return m_answer; }
 
 signals:
@@ -38,6 +41,9 @@ signals:
 
 private:
     void build();
+    QWidget* buildView();
+    QLayout* buildButtons();
+    void change();
     void take(std::optional<ItemAnswer> answer);
     void replaceTag();
     void release();
@@ -53,6 +59,9 @@ private:
     QLabel* m_about;
     RowListModel* m_lines;
     RowList* m_list;
+    QStackedWidget* m_views;
+    KitChangePanel* m_changing;
+    QPushButton* m_change;
     QPushButton* m_print;
     QPushButton* m_newTag;
     QLabel* m_releaseCaution; ///< beside the button that releases

@@ -3,23 +3,25 @@
 // First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
 #include "app/gui/widgets/gear_page.h"
 
-#include "app/gui/gear/kit/kit_search.h"
+#include "app/gui/gear/kit/kit_list.h"
 
-#include <set>
-#include <string>
-
+class QCheckBox;
 class QLabel;
 class QLineEdit;
 class QStackedWidget;
 
 namespace app {
 
+class BesideOrOver;
+class ChoiceBox;
 class KitItemPanel;
+class KitSeveralPanel;
 class NewKitPanel;
 class PlainTable;
 class PlainTableModel;
 
-/// The register: found as it is typed, one item's page beside the list, new kit.
+/// All kit in a table that is found, filtered and ordered as one likes; one item's page, new kit, and what is
+/// done with several.
 class KitPage : public GearPage {
     Q_OBJECT
 
@@ -28,9 +30,10 @@ public:
 
     void refresh() override;
     void showItem(const QString& code); ///< whatever the list shows
-    /// Shows the item of a tag or label; a maker's label of none is new kit's, while that is written.
+    /// Finds and shows the item of a tag or label; a maker's label of none is new kit's, while that is
+    /// written.
     bool takeScan(const QString& text, core::SeenBy how) override;
-    const KitSearch& search() const { return m_search; }
+    const KitSearch& search() const { return m_list.search(); }
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -38,29 +41,41 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    struct Read {
-        std::vector<core::Item> kit;
-        std::set<std::string> due; ///< ids of items of which something is to be looked at
-    };
-
     void build();
+    QLayout* buildHead();
+    QWidget* buildFilters();
+    QWidget* buildList();
     void connectParts();
-    void take(Read read);
+    void connectTable();
+    void take(KitList list);
+    void fillFilters();
+    KitChoice choice() const;
     void showFound();
+    void showTicked();
+    void sortBy(int column);
+    void adaptToBody();
     void open(const QString& code);
+    void openNewKit();
+    void leave();
     void enter();
 
-    KitSearch m_search;
-    std::set<std::string> m_due;
+    KitList m_list;
     QString m_code; ///< id of the item shown
     QLineEdit* m_typed;
+    ChoiceBox* m_state;
+    ChoiceBox* m_home;
+    ChoiceBox* m_kitType;
+    ChoiceBox* m_order;
+    QCheckBox* m_backwards;
+    QWidget* m_filters = nullptr;
     QLabel* m_count;
+    KitSeveralPanel* m_several;
     PlainTableModel* m_rows;
     PlainTable* m_table;
     QStackedWidget* m_side;
-    QLabel* m_hint;
     KitItemPanel* m_item;
     NewKitPanel* m_new;
+    BesideOrOver* m_body;
 };
 
 } // namespace app

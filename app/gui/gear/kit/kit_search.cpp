@@ -24,11 +24,11 @@ QString wordsOf(const core::Item& item) {
 
 } // namespace
 
-KitSearch::KitSearch(std::vector<core::Item> kit)
+KitSearch::KitSearch(std::vector<core::Item> kit, const QStringList& shown)
     : m_kit(std::move(kit)) {
     m_words.reserve(m_kit.size());
-    for (const core::Item& item : m_kit)
-        m_words.push_back(wordsOf(item));
+    for (std::size_t i = 0; i < m_kit.size(); ++i)
+        m_words.push_back(wordsOf(m_kit[i]) + '\n' + shown.value(static_cast<qsizetype>(i)).toLower());
 }
 
 const core::Item* KitSearch::ofCode(const QString& code) const {

@@ -3,6 +3,7 @@
 #include "core/register/item.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -13,7 +14,8 @@ namespace app {
 class KitSearch {
 public:
     KitSearch() = default;
-    explicit KitSearch(std::vector<core::Item> kit);
+    /// `shown`: of each item what else is shown of it, to be found too.
+    explicit KitSearch(std::vector<core::Item> kit, const QStringList& shown = {});
 
     const std::vector<core::Item>& kit() const { return m_kit; }
     /// Places in `kit`, in its order; all for an empty text. A whole code typed or scanned finds that item

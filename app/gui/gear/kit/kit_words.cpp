@@ -174,20 +174,31 @@ QString aboutOf(const core::Item& item) {
 }
 
 std::vector<TableColumn> kitColumns() {
-    return {{KitWordsText::tr("kit")}, {KitWordsText::tr("home")}, {KitWordsText::tr("tag")}};
+    return {{KitWordsText::tr("kit")},    {KitWordsText::tr("size")},  {KitWordsText::tr("home")},
+            {KitWordsText::tr("whose")},  {KitWordsText::tr("state")}, {KitWordsText::tr("next due")},
+            {KitWordsText::tr("serial")}, {KitWordsText::tr("tag")}};
 }
 
 bool isToLookAt(const core::DueRow& row) {
     return row.due.state != core::DueState::Later && row.due.state != core::DueState::DueSoon;
 }
 
-TableRow rowOf(const core::Item& item, bool isDue) {
+QString nextInWords(const core::RuleDue& due) {
+    const QString rule = ruleInWords(due.rule);
+    if (due.due) return KitWordsText::tr("%1: %2").arg(inWords(*due.due), rule);
+    if (due.state == core::DueState::Undated) return KitWordsText::tr("no date: %1").arg(rule);
+    return due.state == core::DueState::Later ? QString() : KitWordsText::tr("now: %1").arg(rule);
+}
+
+TableRow rowOf(const core::Item& item, bool isDue, const std::optional<core::RuleDue>& next) {
     const bool isLook = isDue && item.state == core::ItemState::Serviceable;
     const QString state = nameInWords(item.state);
     return {text(item.id),
             isLook ? Mark::Look : markOf(item),
             isLook ? KitWordsText::tr("look, something is due; %1").arg(state) : state,
-            {kitName(item), homeOf(item), codeInWords(item.tag)}};
+            {text(item.kitType), text(item.size), text(item.boat.empty() ? item.place : item.boat),
+             text(item.person), state, next ? nextInWords(*next) : QString(), text(item.serial),
+             codeInWords(item.tag)}};
 }
 
 ListRow lineOf(const core::RuleDue& due, core::CalendarDay today) {

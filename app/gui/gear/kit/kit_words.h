@@ -11,6 +11,7 @@
 
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 namespace app {
@@ -34,9 +35,14 @@ QString aboutOf(const core::Item& item);
 /// Whether a person should look at the thing because of that row of the due list: its day has passed, if only
 /// within tolerance, or is not known.
 bool isToLookAt(const core::DueRow& row);
-/// `isDue`: something of it is to be looked at, so a serviceable item has the mark for that.
-TableRow rowOf(const core::Item& item, bool isDue);
-std::vector<TableColumn> kitColumns();
+/// `isDue`: something of it is to be looked at, so a serviceable item has the mark for that. `next`: what is
+/// due next.
+TableRow rowOf(const core::Item& item, bool isDue, const std::optional<core::RuleDue>& next);
+std::vector<TableColumn> kitColumns(); ///< kit, size, home, owner, state, next due, serial, tag
+// Places of some of them.
+inline constexpr int ownerColumn = 3, dueColumn = 5, serialColumn = 6, tagColumn = 7;
+/// "1 March 2027: retire", "no date: retire", "now: rearm": short, for a column.
+QString nextInWords(const core::RuleDue& due);
 /// A rule's day with how it comes about.
 ListRow lineOf(const core::RuleDue& due, core::CalendarDay today);
 /// Dates, parts, open log entries and history, each with its heading.

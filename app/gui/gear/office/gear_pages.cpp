@@ -12,6 +12,7 @@
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/ready/ready_page.h"
 #include "app/gui/gear/record/record_page.h"
+#include "app/gui/gear/register/register_page.h"
 #include "app/gui/gear/replace/replace_page.h"
 #include "app/gui/gear/setup/set_up_page.h"
 #include "app/gui/gear/spreadsheet/spreadsheet_page.h"
@@ -82,6 +83,8 @@ void addGearPages(GearOffice& office, const GearTools& given) {
         [tools](QWidget* in) { return new TagsPage(tools, in); });
     add("manifests", GearPagesText::tr("Mani&fests"), "Ctrl+Alt+1",
         [tools](QWidget* in) { return new ManifestsPage(tools, in); });
+    add("register", GearPagesText::tr("Re&gister"), "Ctrl+Alt+3",
+        [tools](QWidget* in) { return new RegisterPage(tools, in); });
     add("record", GearPagesText::tr("Rec&ord"), "Ctrl+Alt+2",
         [tools](QWidget* in) { return new RecordPage(tools, in); });
     add("setup", GearPagesText::tr("Set &up"), "Ctrl+Alt+8",

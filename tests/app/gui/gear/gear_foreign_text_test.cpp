@@ -28,7 +28,7 @@ TEST_P(ForeignTextOnGearPages, standsAsItIs) {
 
 INSTANTIATE_TEST_SUITE_P(Pages, ForeignTextOnGearPages,
                          testing::Values("missing", "events", "kit", "bench", "stocktake", "log", "ready",
-                                         "due", "replace", "tags", "manifests", "record"),
+                                         "due", "replace", "tags", "manifests", "register", "record"),
                          [](const auto& page) { return std::string(page.param); });
 
 } // namespace

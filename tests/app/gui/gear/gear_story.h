@@ -95,6 +95,9 @@ protected:
         auto* widget = child(name);
         ASSERT_NE(widget, nullptr) << name;
         ASSERT_TRUE(widget->isVisible() && widget->isEnabled()) << name;
+        // Without a display no window is active any more once a list of names has closed.
+        m_office->activateWindow();
+        ASSERT_TRUE(waitFor([&] { return m_office->isActiveWindow(); }));
         widget->setFocus(Qt::TabFocusReason);
         ASSERT_TRUE(widget->hasFocus() || widget->isAncestorOf(QApplication::focusWidget())) << name;
     }
@@ -145,6 +148,14 @@ protected:
         for (const app::ListRow& row : rowsIn(list))
             if (row.code == code) return row;
         return std::nullopt;
+    }
+    /// What a table shows, in its order.
+    std::vector<app::TableRow> rowsInTable(const char* table) {
+        const auto* model = static_cast<app::PlainTableModel*>(child<app::PlainTable>(table)->model());
+        std::vector<app::TableRow> rows;
+        for (int row = 0; row < model->rowCount(); ++row)
+            rows.push_back(model->shown(row));
+        return rows;
     }
     /// Under which heading a code stands; empty when it is not there.
     QString headingOf(const char* list, const QString& code) {

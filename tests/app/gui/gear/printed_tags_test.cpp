@@ -41,8 +41,8 @@ protected:
             for (const app::ListRow& row : list->rows())
                 words << row.title << row.aside << row.remark << row.aloud();
         for (const auto* table : page->findChildren<app::PlainTableModel*>())
-            for (const app::TableRow& row : table->rows())
-                words << row.cells;
+            for (int row = 0; row < table->rowCount(); ++row)
+                words << table->shown(row).cells;
         for (const auto* label : page->findChildren<QLabel*>())
             words << label->text();
         return words.join('\n');

@@ -13,6 +13,7 @@
 #include "core/register/manifest_record.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
@@ -85,6 +86,65 @@ public:
     }
 };
 
+void takeKit(Screens& screens) {
+    screens.show("kit");
+    screens.take("gear-kit");
+    auto* table = screens.find<app::PlainTable>("kitTable");
+    static_cast<app::PlainTableModel*>(table->model())->setTicked({"KGNNWAZAVX", "KVP5CYVRE7"});
+    emit table->ticksChanged();
+    screens.settle();
+    screens.find<QComboBox>("kitSeveralNameBox")->setEditText("Gear store");
+    support::waitFor([&] { return screens.find<QLabel>("kitSeveralEffectsLabel")->isVisible(); });
+    screens.take("gear-kit-several");
+    screens.press("kitUntickButton");
+    screens.type("kitSearchEdit", "K5M9AR38J5");
+    screens.take("gear-kit-item");
+    screens.press("recordErrorButton");
+    screens.take("gear-kit-record-error");
+    screens.press("recordErrorButton");
+    screens.choose("kitWriteOffReasonBox", "worn");
+    screens.press("kitWriteOffButton");
+    screens.take("gear-kit-question");
+    screens.press("kitChangeButton");
+    screens.take("gear-kit-change");
+    screens.type("kitSearchEdit", "KFRN1CCPVA");
+    screens.take("gear-kit-written-off");
+    screens.press("newKitButton");
+    screens.choose("newKitTypeBox", "life jacket");
+    screens.take("gear-kit-new");
+}
+
+void takeRegister(Screens& screens) {
+    screens.show("register");
+    auto* table = screens.find<app::PlainTable>("registerTable");
+    table->choose("boat\x1E"
+                  "grebe");
+    emit table->rowPressed(table->chosen());
+    screens.settle();
+    screens.find<QLineEdit>("cell_check_every_days")->setText("soon");
+    screens.find<QComboBox>("cell_boat_class")->setEditText("inflatable");
+    support::waitFor([&] { return screens.find<QLabel>("cell_check_every_days_refusal")->isVisible(); });
+    screens.take("gear-register-boat");
+    screens.press("registerDiscardButton");
+    screens.press("registerRenameButton");
+    screens.take("gear-register-rename");
+    screens.press("renameKeepButton");
+    screens.choose("registerSheetBox", "kit types");
+    table->choose(
+        QString::fromStdString(std::string("life_rule\x1E") + "life jacket\x1F\x1F" + "float test"));
+    screens.take("gear-register-kit-types");
+    emit table->rowPressed(table->chosen());
+    screens.settle();
+    screens.find<QLineEdit>("cell_n")->setText("6");
+    support::waitFor([&] { return screens.find<QLabel>("registerEffectsLabel")->isVisible(); });
+    screens.take("gear-register-rule");
+    screens.press("registerDiscardButton");
+    screens.press("registerNewRuleButton");
+    screens.take("gear-register-new-rule");
+    screens.choose("registerSheetBox", "people");
+    screens.take("gear-register-people");
+}
+
 void takeAll(Screens& screens) {
     screens.show("missing");
     screens.find<app::RowList>("missingList")
@@ -95,21 +155,8 @@ void takeAll(Screens& screens) {
     screens.take("gear-missing-question");
     screens.show("events");
     screens.take("gear-events");
-    screens.show("kit");
-    screens.type("kitSearchEdit", "K5M9AR38J5");
-    screens.find<QLineEdit>("kitSearchEdit")->setText("jacket");
-    screens.take("gear-kit");
-    screens.press("recordErrorButton");
-    screens.take("gear-kit-record-error");
-    screens.press("recordErrorButton");
-    screens.choose("kitWriteOffReasonBox", "worn");
-    screens.press("kitWriteOffButton");
-    screens.take("gear-kit-question");
-    screens.type("kitSearchEdit", "KFRN1CCPVA");
-    screens.take("gear-kit-written-off");
-    screens.press("newKitButton");
-    screens.choose("newKitTypeBox", "life jacket");
-    screens.take("gear-kit-new");
+    takeKit(screens);
+    takeRegister(screens);
     screens.show("bench");
     screens.choose("benchRuleBox", "float test");
     for (const char* code : {"KT017638PE", "K30268QHAF", "KG7RCVBA55", "KFGQ9XHHKJ", "KTY3P2SKK1"})

@@ -1,3 +1,4 @@
+#include "app/gui/gear/kit/kit_list.h"
 #include "app/gui/gear/kit/kit_search.h"
 
 #include <gtest/gtest.h>
@@ -62,4 +63,19 @@ TEST(KitSearch, aWholeCodeFindsItsItemAloneByOldAndNewTag) {
     EXPECT_EQ(search.find("KD0XPAMAJG"), Found{1});
     EXPECT_EQ(search.ofCode("KFC3K7GM79"), nullptr);
     EXPECT_EQ(search.ofCode("KD0XPAMAJG"), &search.kit()[1]);
+}
+
+TEST(KitList, findsNothingBeforeAnythingIsRead) {
+    app::KitList list;
+    EXPECT_TRUE(list.shown({.typed = "K"}).empty());
+    EXPECT_EQ(list.item("KMRMQRZM66"), nullptr);
+}
+
+TEST(KitList, findsByWhatIsDueNext) {
+    app::KitLine line{entry("KGYD21XNA5", "KGYD21XNA5"), core::RuleDue{}, false};
+    line.next->rule.name = "retire";
+    line.next->due = core::CalendarDay::from(2027, 3, 1);
+    app::KitList list({line, {entry("KMRMQRZM66", "KD0XPAMAJG"), std::nullopt, false}});
+    EXPECT_EQ(list.shown({.typed = "march retire"}), std::vector<int>{0});
+    EXPECT_EQ(list.shown({.sortedBy = 5, .isBackwards = true}), (std::vector<int>{1, 0}));
 }

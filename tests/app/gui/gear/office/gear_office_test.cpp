@@ -33,7 +33,8 @@ protected:
             view->setCurrentIndex(view->model()->index(second, 0));
             expectNames(id + ' ' + view->objectName());
         }
-        for (const char* name : {"newKitButton", "newLogEntryButton", "manifestAddButton"})
+        for (const char* name :
+             {"newKitButton", "newLogEntryButton", "manifestAddButton", "registerNewButton"})
             if (auto* button = page->findChild<QPushButton*>(name)) {
                 button->click();
                 expectNames(id + ' ' + name);

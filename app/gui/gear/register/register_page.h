@@ -1,0 +1,75 @@
+#pragma once
+
+// First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include "app/gui/widgets/gear_page.h"
+
+#include "app/gui/gear/register/register_rows.h"
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace app {
+
+class BesideOrOver;
+class ChoiceBox;
+class EndPanel;
+class PlainTable;
+class PlainTableModel;
+class RenamePanel;
+class RowPanel;
+
+/// The register kept by hand: boats, people, places, and kit types with their sizes and life rules. A table,
+/// and the row that is chosen in a form.
+class RegisterPage : public GearPage {
+    Q_OBJECT
+
+public:
+    explicit RegisterPage(GearTools tools, QWidget* parent = nullptr);
+
+    void refresh() override;
+    /// Shows the boat, person or place of a tag.
+    bool takeScan(const QString& text, core::SeenBy how) override;
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void build();
+    QWidget* buildList();
+    QWidget* buildSide();
+    void connectParts();
+    core::SheetId sheet() const; ///< whose rows are shown
+    void showSheet(core::SheetId sheet, const QString& row);
+    void showTable();
+    void showWords(); ///< of the buttons, and what to do on an empty page
+    const RegisterRow* rowOf(const QString& key) const;
+    std::string kitTypeChosen() const; ///< of the row that is chosen; empty: none
+    void openRow(const QString& key);
+    void beginNew(core::SheetId sheet);
+    void askBeside(QWidget* panel); ///< in the place of the form
+    void backToForm();
+    void leave();
+    void afterChange(const QString& sentence);
+
+    RegisterSheets m_sheets;
+    std::vector<RegisterRow> m_rows;
+    QString m_wanted; ///< key of a row to be chosen when it is read
+    ChoiceBox* m_sheet;
+    QLineEdit* m_typed;
+    QPushButton* m_new;
+    QPushButton* m_newSize;
+    QPushButton* m_newRule;
+    QLabel* m_hint;
+    PlainTableModel* m_model;
+    PlainTable* m_table;
+    RowPanel* m_row;
+    QPushButton* m_rename;
+    RenamePanel* m_renaming;
+    QPushButton* m_end;
+    EndPanel* m_ending;
+    BesideOrOver* m_body;
+};
+
+} // namespace app
