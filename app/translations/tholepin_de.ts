@@ -2844,7 +2844,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Re&amp;gister</source>
-        <translation>&amp;Verzeichnis</translation>
+        <translation>Re&amp;gister</translation>
     </message>
 </context>
 <context>
@@ -6722,7 +6722,7 @@ Erledigt am %1: %2</translation>
     <name>app::KitSeveralPanel</name>
     <message>
         <source>Untick all</source>
-        <translation>Keine auswählen</translation>
+        <translation>Leeren</translation>
     </message>
     <message>
         <source>what to do with the items that are ticked</source>
@@ -7666,7 +7666,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>No longer here…</source>
-        <translation>Nicht mehr hier …</translation>
+        <translation>Abgang …</translation>
     </message>
     <message>
         <source>which rows of the register</source>
@@ -7901,7 +7901,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Discard changes</source>
-        <translation>Änderungen verwerfen</translation>
+        <translation>Verwerfen</translation>
     </message>
     <message>
         <source>Not saved: something here is not possible yet.</source>
