@@ -2844,7 +2844,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Re&amp;gister</source>
-        <translation>Re&amp;gister</translation>
+        <translation>Regi&amp;ster</translation>
     </message>
 </context>
 <context>
