@@ -107,7 +107,7 @@
         <translation>hinsehen</translation>
     </message>
     <message>
-        <source>It is not this club's kit.</source>
+        <source>It is not this club&apos;s kit.</source>
         <translation>Das ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -170,11 +170,11 @@
         <translation>Der Druck im Wasser ist eine erste Schätzung bei festem Volumen: auf dem Wasser nachmessen.</translation>
     </message>
     <message>
-        <source>Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the material: the maker's instructions prevail.</source>
+        <source>Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the material: the maker&apos;s instructions prevail.</source>
         <translation>Kein Etikett dorthin kleben, wo es eine Aufschrift, eine Naht, ein Ventil oder ein bewegliches Teil verdeckt oder wo Kleber dem Material schadet: Die Angaben des Herstellers gehen vor.</translation>
     </message>
     <message>
-        <source>The maker's instructions, local rules and the person in charge prevail.</source>
+        <source>The maker&apos;s instructions, local rules and the person in charge prevail.</source>
         <translation>Herstellerangaben, örtliche Regeln und die verantwortliche Person gehen vor.</translation>
     </message>
     <message>
@@ -198,11 +198,11 @@
         <translation>Der Plan richtet sich nach dem Verzeichnis und danach, wo Etiketten zuletzt gesehen wurden. Er kennt keine Größen und nicht, wem etwas gehört, und ein offener Logbucheintrag hält kein Stück zurück: Jedes Boot prüfen, wenn seine Ausrüstung an Bord ist.</translation>
     </message>
     <message>
-        <source>Service and release only by whoever the maker's manual and local rules allow, often a workshop.</source>
+        <source>Service and release only by whoever the maker&apos;s manual and local rules allow, often a workshop.</source>
         <translation>Wartung und Freigabe nur durch die, denen die Anleitung des Herstellers und örtliche Regeln es erlauben, oft eine Werkstatt.</translation>
     </message>
     <message>
-        <source>Rearm with a new cylinder and a new auto-inflator, never with used ones; the maker's manual says which.</source>
+        <source>Rearm with a new cylinder and a new auto-inflator, never with used ones; the maker&apos;s manual says which.</source>
         <translation>Nach dem Auslösen eine neue Patrone und einen neuen Auslöser einsetzen, nie gebrauchte; welche, steht in der Anleitung des Herstellers.</translation>
     </message>
     <message>
@@ -467,7 +467,7 @@
         <translation>%1 fragen</translation>
     </message>
     <message>
-        <source>%1's own</source>
+        <source>%1&apos;s own</source>
         <translation>eigenes Teil von %1</translation>
     </message>
     <message>
@@ -479,7 +479,7 @@
         <translation>für %1: Größe %2, nicht geprüft</translation>
     </message>
     <message>
-        <source>for %1: size %2 fits by the club's table</source>
+        <source>for %1: size %2 fits by the club&apos;s table</source>
         <translation>für %1: Größe %2 passt nach Tabelle</translation>
     </message>
     <message>
@@ -534,7 +534,7 @@
         <translation>Als Datei speichern</translation>
     </message>
     <message>
-        <source>A folder to write the register's CSV files to</source>
+        <source>A folder to write the register&apos;s CSV files to</source>
         <translation>Ein Ordner für die CSV-Dateien des Verzeichnisses</translation>
     </message>
     <message>
@@ -545,7 +545,7 @@
         <source>A folder for a copy after each signed check</source>
         <translation>Ein Ordner für eine Kopie nach jeder unterschriebenen Prüfung</translation>
     </message>
-<message>
+    <message>
         <source>A spreadsheet to import</source>
         <translation>Eine Tabelle einlesen</translation>
     </message>
@@ -676,7 +676,7 @@ Erledigt am %1: %2</translation>
 <context>
     <name>Errors</name>
     <message>
-        <source>there is no boat '%1' in this club</source>
+        <source>there is no boat &apos;%1&apos; in this club</source>
         <translation>das Boot „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -684,7 +684,7 @@ Erledigt am %1: %2</translation>
         <translation>erst Boote einlesen</translation>
     </message>
     <message>
-        <source>there is no class of boat '%1' in this club</source>
+        <source>there is no class of boat &apos;%1&apos; in this club</source>
         <translation>die Bootsklasse „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -692,7 +692,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Klasse nennen, wie sie in boats.csv steht</translation>
     </message>
     <message>
-        <source>there is no place '%1' in this club</source>
+        <source>there is no place &apos;%1&apos; in this club</source>
         <translation>den Ort „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -704,7 +704,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Ort nennen, wie er in places.csv steht</translation>
     </message>
     <message>
-        <source>there is no '%1' among the club's people</source>
+        <source>there is no &apos;%1&apos; among the club&apos;s people</source>
         <translation>„%1“ gehört nicht zu den Leuten des Vereins</translation>
     </message>
     <message>
@@ -716,7 +716,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Person so nennen, wie sie in people.csv steht</translation>
     </message>
     <message>
-        <source>there is no kit type '%1' in this club</source>
+        <source>there is no kit type &apos;%1&apos; in this club</source>
         <translation>die Art „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -724,7 +724,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Art nennen, wie sie in kit_types.csv steht</translation>
     </message>
     <message>
-        <source>%1 has no size '%2'</source>
+        <source>%1 has no size &apos;%2&apos;</source>
         <translation>%1 gibt es nicht in Größe „%2“</translation>
     </message>
     <message>
@@ -744,11 +744,11 @@ Erledigt am %1: %2</translation>
         <translation>den Code im Verzeichnis nachschlagen</translation>
     </message>
     <message>
-        <source>'%1' is no tag code, boat or person of this club</source>
+        <source>&apos;%1&apos; is no tag code, boat or person of this club</source>
         <translation>„%1“ ist kein Code, kein Boot und keine Person dieses Vereins</translation>
     </message>
     <message>
-        <source>give a tag code, a boat's name or a person's name as the register has it</source>
+        <source>give a tag code, a boat&apos;s name or a person&apos;s name as the register has it</source>
         <translation>einen Code, ein Boot oder eine Person so angeben, wie es im Verzeichnis steht</translation>
     </message>
     <message>
@@ -776,7 +776,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Prüfpunkt nennen, wie er in points.csv steht</translation>
     </message>
     <message>
-        <source>'%1' is looked at, not measured</source>
+        <source>&apos;%1&apos; is looked at, not measured</source>
         <translation>„%1“ wird angesehen, nicht gemessen</translation>
     </message>
     <message>
@@ -808,7 +808,7 @@ Erledigt am %1: %2</translation>
         <translation>die Wache oder den Übungstag nennen</translation>
     </message>
     <message>
-        <source>no check was filed under '%1'</source>
+        <source>no check was filed under &apos;%1&apos;</source>
         <translation>unter „%1“ ist keine Prüfung abgelegt</translation>
     </message>
     <message>
@@ -848,7 +848,7 @@ Erledigt am %1: %2</translation>
         <translation>eins von beiden angeben</translation>
     </message>
     <message>
-        <source>'%1' is no day</source>
+        <source>&apos;%1&apos; is no day</source>
         <translation>„%1“ ist kein Tag</translation>
     </message>
     <message>
@@ -880,7 +880,7 @@ Erledigt am %1: %2</translation>
         <translation>aus der Liste nehmen</translation>
     </message>
     <message>
-        <source>'%1' is not possible as a reason</source>
+        <source>&apos;%1&apos; is not possible as a reason</source>
         <translation>„%1“ ist als Grund nicht möglich</translation>
     </message>
     <message>
@@ -920,11 +920,11 @@ Erledigt am %1: %2</translation>
         <translation>schreiben, was gesehen wurde</translation>
     </message>
     <message>
-        <source>'%1' is no boat and no item of this club</source>
+        <source>&apos;%1&apos; is no boat and no item of this club</source>
         <translation>„%1“ ist kein Boot und kein Stück dieses Vereins</translation>
     </message>
     <message>
-        <source>give a boat's name or a tag code</source>
+        <source>give a boat&apos;s name or a tag code</source>
         <translation>ein Boot oder einen Code angeben</translation>
     </message>
     <message>
@@ -952,7 +952,7 @@ Erledigt am %1: %2</translation>
         <translation>den Tag angeben, an dem es getan wurde</translation>
     </message>
     <message>
-        <source>no kit type of this club has a rule '%1'</source>
+        <source>no kit type of this club has a rule &apos;%1&apos;</source>
         <translation>keine Art dieses Vereins hat eine Regel „%1“</translation>
     </message>
     <message>
@@ -1000,15 +1000,15 @@ Erledigt am %1: %2</translation>
         <translation>beide angeben, etwa 0,5 in 10</translation>
     </message>
     <message>
-        <source>'%1' does not begin with K, B, P, C or S</source>
+        <source>&apos;%1&apos; does not begin with K, B, P, C or S</source>
         <translation>„%1“ beginnt nicht mit K, B, P, C oder S</translation>
     </message>
     <message>
-        <source>'%1' holds a character that no tag code has</source>
+        <source>&apos;%1&apos; holds a character that no tag code has</source>
         <translation>in „%1“ ist ein Zeichen, das in keinem Code vorkommt</translation>
     </message>
     <message>
-        <source>'%1' fails its check character</source>
+        <source>&apos;%1&apos; fails its check character</source>
         <translation>„%1“ passt nicht zu seinem Prüfzeichen</translation>
     </message>
     <message>
@@ -1020,7 +1020,7 @@ Erledigt am %1: %2</translation>
         <translation>wahrscheinlich ist ein Zeichen falsch: mit den zehn Zeichen unter dem Etikett vergleichen</translation>
     </message>
     <message>
-        <source>compare the text beneath the maker's symbol, or type the tag code</source>
+        <source>compare the text beneath the maker&apos;s symbol, or type the tag code</source>
         <translation>mit dem Text unter dem Symbol des Herstellers vergleichen oder den Code tippen</translation>
     </message>
     <message>
@@ -1028,7 +1028,7 @@ Erledigt am %1: %2</translation>
         <translation>das Etikett enthält kein Element</translation>
     </message>
     <message>
-        <source>'%1' begins no element that is known here</source>
+        <source>&apos;%1&apos; begins no element that is known here</source>
         <translation>mit „%1“ beginnt kein Element, das hier bekannt ist</translation>
     </message>
     <message>
@@ -1036,7 +1036,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Klammer des Etiketts ist nicht geschlossen</translation>
     </message>
     <message>
-        <source>'(%1)' is no element that is known here</source>
+        <source>&apos;(%1)&apos; is no element that is known here</source>
         <translation>„(%1)“ ist kein Element, das hier bekannt ist</translation>
     </message>
     <message>
@@ -1160,7 +1160,7 @@ Erledigt am %1: %2</translation>
         <translation>im Ordner ist keine CSV-Datei</translation>
     </message>
     <message>
-        <source>name a folder that holds the register's CSV files</source>
+        <source>name a folder that holds the register&apos;s CSV files</source>
         <translation>einen Ordner mit den CSV-Dateien des Verzeichnisses wählen</translation>
     </message>
     <message>
@@ -1252,7 +1252,7 @@ Erledigt am %1: %2</translation>
         <translation>die Datei lässt sich nicht lesen: Rechte prüfen</translation>
     </message>
     <message>
-        <source>unknown file: rename it or take it out; the register's files are %1</source>
+        <source>unknown file: rename it or take it out; the register&apos;s files are %1</source>
         <translation>unbekannte Datei: umbenennen oder herausnehmen; die Dateien des Verzeichnisses sind %1</translation>
     </message>
     <message>
@@ -1380,14 +1380,6 @@ Erledigt am %1: %2</translation>
         <translation>die Tage vom Etikett angeben</translation>
     </message>
     <message>
-        <source>serial %1 stands twice among the labels</source>
-        <translation>Seriennummer %1 steht zweimal unter den Etiketten</translation>
-    </message>
-    <message>
-        <source>take one of them out of the list</source>
-        <translation>eins davon aus der Liste nehmen</translation>
-    </message>
-    <message>
         <source>%1 %2 is written off</source>
         <translation>%1 %2 ist ausgesondert</translation>
     </message>
@@ -1428,7 +1420,7 @@ Erledigt am %1: %2</translation>
         <translation>einen anderen Namen wählen oder den vorhandenen ändern</translation>
     </message>
     <message>
-        <source>%1 is a point of the boat's class</source>
+        <source>%1 is a point of the boat&apos;s class</source>
         <translation>%1 ist ein Prüfpunkt der Bootsklasse</translation>
     </message>
     <message>
@@ -1452,71 +1444,71 @@ Erledigt am %1: %2</translation>
         <translation>ein Boot kann einen Prüfpunkt seiner Klasse nicht weglassen: als nicht Pflicht eintragen</translation>
     </message>
     <message>
-        <source>'%1' is no number: write it with a full stop, without a comma</source>
+        <source>&apos;%1&apos; is no number: write it with a full stop, without a comma</source>
         <translation>„%1“ ist hier keine Zahl: mit Punkt schreiben, ohne Komma</translation>
     </message>
     <message>
-        <source>'%1' is no number: write digits, with a full stop where needed</source>
+        <source>&apos;%1&apos; is no number: write digits, with a full stop where needed</source>
         <translation>„%1“ ist keine Zahl: Ziffern schreiben, wo nötig mit Punkt</translation>
     </message>
     <message>
-        <source>'%1' is negative: write 0 or more</source>
+        <source>&apos;%1&apos; is negative: write 0 or more</source>
         <translation>„%1“ ist negativ: 0 oder mehr schreiben</translation>
     </message>
     <message>
-        <source>'%1' is not whole: write a whole number</source>
+        <source>&apos;%1&apos; is not whole: write a whole number</source>
         <translation>„%1“ ist nicht ganz: eine ganze Zahl schreiben</translation>
     </message>
     <message>
-        <source>'%1' is too large: write at most %2</source>
+        <source>&apos;%1&apos; is too large: write at most %2</source>
         <translation>„%1“ ist zu groß: höchstens %2 schreiben</translation>
     </message>
     <message>
-        <source>'%1' is no day: write 2026-03-14, 2026-03 or 2026</source>
+        <source>&apos;%1&apos; is no day: write 2026-03-14, 2026-03 or 2026</source>
         <translation>„%1“ ist kein Tag: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
     </message>
     <message>
-        <source>'%1' is not in the calendar: write 2026-03-14, 2026-03 or 2026</source>
+        <source>&apos;%1&apos; is not in the calendar: write 2026-03-14, 2026-03 or 2026</source>
         <translation>„%1“ steht nicht im Kalender: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
     </message>
     <message>
-        <source>'%1' is not possible: write %2</source>
+        <source>&apos;%1&apos; is not possible: write %2</source>
         <translation>„%1“ ist nicht möglich, möglich sind: %2</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of kit: write one that begins with K</source>
+        <source>&apos;%1&apos; is no tag code of kit: write one that begins with K</source>
         <translation>„%1“ ist kein Code von Ausrüstung: einen schreiben, der mit K beginnt</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of a boat: write one that begins with B</source>
+        <source>&apos;%1&apos; is no tag code of a boat: write one that begins with B</source>
         <translation>„%1“ ist kein Code eines Boots: einen schreiben, der mit B beginnt</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of a person: write one that begins with P</source>
+        <source>&apos;%1&apos; is no tag code of a person: write one that begins with P</source>
         <translation>„%1“ ist kein Code einer Person: einen schreiben, der mit P beginnt</translation>
     </message>
     <message>
-        <source>'%1' is no GTIN: write its 8, 12, 13 or 14 digits</source>
+        <source>&apos;%1&apos; is no GTIN: write its 8, 12, 13 or 14 digits</source>
         <translation>„%1“ ist keine GTIN: ihre 8, 12, 13 oder 14 Ziffern schreiben</translation>
     </message>
     <message>
-        <source>'%1' fails its check digit: compare it with the label</source>
+        <source>&apos;%1&apos; fails its check digit: compare it with the label</source>
         <translation>„%1“ passt nicht zu seiner Prüfziffer: mit dem Etikett vergleichen</translation>
     </message>
     <message>
-        <source>'%1' are no steps: write 108:12, several by rising age with ; between them and n above 0</source>
+        <source>&apos;%1&apos; are no steps: write 108:12, several by rising age with ; between them and n above 0</source>
         <translation>„%1“ sind keine Stufen: 108:12 schreiben, mehrere nach steigendem Alter mit ; dazwischen und n über 0</translation>
     </message>
     <message>
-        <source>'%1' is no tolerance: write none, end_of_month or days such as 14d</source>
+        <source>&apos;%1&apos; is no tolerance: write none, end_of_month or days such as 14d</source>
         <translation>„%1“ ist keine Toleranz: none, end_of_month oder Tage wie 14d schreiben</translation>
     </message>
     <message>
-        <source>a manifest line for '%1' has substitutes that would no longer agree in %2: change the line's substitutes first</source>
+        <source>a manifest line for &apos;%1&apos; has substitutes that would no longer agree in %2: change the line&apos;s substitutes first</source>
         <translation>eine Packlistenzeile für „%1“ hat Ersatz, der in %2 nicht mehr übereinstimmen würde: erst den Ersatz der Zeile ändern</translation>
     </message>
     <message>
-        <source>'%1' and '%2' do not agree in %3: a substitute must, so choose another</source>
+        <source>&apos;%1&apos; and &apos;%2&apos; do not agree in %3: a substitute must, so choose another</source>
         <translation>„%1“ und „%2“ stimmen in %3 nicht überein: Ersatz muss das, also anderen wählen</translation>
     </message>
     <message>
@@ -1524,55 +1516,55 @@ Erledigt am %1: %2</translation>
         <translation>%1 ist zu groß: höchstens 12000 schreiben</translation>
     </message>
     <message>
-        <source>the item has both a home boat, '%1', and a home place, '%2': keep one and write - in the other</source>
+        <source>the item has both a home boat, &apos;%1&apos;, and a home place, &apos;%2&apos;: keep one and write - in the other</source>
         <translation>das Stück gehört zu einem Boot, „%1“, und an einen Ort, „%2“: eins behalten und beim andern - schreiben</translation>
     </message>
     <message>
-        <source>'%1' has the tag '%2' already: correct one of them</source>
+        <source>&apos;%1&apos; has the tag &apos;%2&apos; already: correct one of them</source>
         <translation>„%1“ hat den Code „%2“ schon: eins von beiden berichtigen</translation>
     </message>
     <message>
-        <source>'%1' has this gtin and the serial '%2' already: correct one of them</source>
+        <source>&apos;%1&apos; has this gtin and the serial &apos;%2&apos; already: correct one of them</source>
         <translation>„%1“ hat diese GTIN und die Seriennummer „%2“ schon: eins von beiden berichtigen</translation>
     </message>
     <message>
-        <source>no item '%1' in %2 or in the club file: correct it or add it there</source>
+        <source>no item &apos;%1&apos; in %2 or in the club file: correct it or add it there</source>
         <translation>das Stück „%1“ steht weder in %2 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no %1 '%2' in %3 or in the club file: correct it or add it there</source>
+        <source>no %1 &apos;%2&apos; in %3 or in the club file: correct it or add it there</source>
         <translation>%1 „%2“ steht weder in %3 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no size '%1' of kit_type '%2' in sizes.csv or in the club file: correct it or add it there</source>
+        <source>no size &apos;%1&apos; of kit_type &apos;%2&apos; in sizes.csv or in the club file: correct it or add it there</source>
         <translation>die Größe „%1“ der Art „%2“ steht weder in sizes.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no life rule '%1' without a part of kit_type '%2' in life_rules.csv or in the club file: correct it or add it there</source>
+        <source>no life rule &apos;%1&apos; without a part of kit_type &apos;%2&apos; in life_rules.csv or in the club file: correct it or add it there</source>
         <translation>die Regel „%1“ ohne Teil für die Art „%2“ steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no life rule '%1' for the part '%2' of kit_type '%3' in life_rules.csv or in the club file: correct it or add it there</source>
+        <source>no life rule &apos;%1&apos; for the part &apos;%2&apos; of kit_type &apos;%3&apos; in life_rules.csv or in the club file: correct it or add it there</source>
         <translation>die Regel „%1“ zum Teil „%2“ für die Art „%3“ steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>'%1' is no point of %2 at the launch</source>
+        <source>&apos;%1&apos; is no point of %2 at the launch</source>
         <translation>„%1“ ist kein Prüfpunkt von %2 (Auslaufen)</translation>
     </message>
     <message>
-        <source>'%1' is no point of %2 at the return</source>
+        <source>&apos;%1&apos; is no point of %2 at the return</source>
         <translation>„%1“ ist kein Prüfpunkt von %2 (Rückkehr)</translation>
     </message>
     <message>
-        <source>'%1' is no point of %2 at the stocktake</source>
+        <source>&apos;%1&apos; is no point of %2 at the stocktake</source>
         <translation>„%1“ ist kein Prüfpunkt von %2 (Inventur)</translation>
     </message>
     <message>
-        <source>unknown column '%1': %2 has %3</source>
+        <source>unknown column &apos;%1&apos;: %2 has %3</source>
         <translation>unbekannte Spalte „%1“: %2 hat %3</translation>
     </message>
     <message>
-        <source>the column '%1' is there twice: take one out</source>
+        <source>the column &apos;%1&apos; is there twice: take one out</source>
         <translation>die Spalte „%1“ ist zweimal da: eine herausnehmen</translation>
     </message>
     <message>
@@ -1588,7 +1580,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben wie 2026-03-14</translation>
     </message>
     <message>
-        <source>'%1' is no instant</source>
+        <source>&apos;%1&apos; is no instant</source>
         <translation>„%1“ ist kein Zeitpunkt</translation>
     </message>
     <message>
@@ -1596,7 +1588,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben wie 2026-03-14T06:40:00Z</translation>
     </message>
     <message>
-        <source>'%1' is no number</source>
+        <source>&apos;%1&apos; is no number</source>
         <translation>„%1“ ist keine Zahl</translation>
     </message>
     <message>
@@ -1604,7 +1596,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben wie 2 oder, bei Stunden, 1.5</translation>
     </message>
     <message>
-        <source>the club knows nobody named '%1'</source>
+        <source>the club knows nobody named &apos;%1&apos;</source>
         <translation>niemand im Verein heißt „%1“</translation>
     </message>
     <message>
@@ -1648,7 +1640,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Prüfpunkt und seinen Wert schreiben</translation>
     </message>
     <message>
-        <source>'%1' is no point of this boat in this phase</source>
+        <source>&apos;%1&apos; is no point of this boat in this phase</source>
         <translation>„%1“ ist bei dieser Prüfung kein Prüfpunkt dieses Boots</translation>
     </message>
     <message>
@@ -1656,7 +1648,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben, wie es in der Packliste steht</translation>
     </message>
     <message>
-        <source>'%1' is no value for this point</source>
+        <source>&apos;%1&apos; is no value for this point</source>
         <translation>„%1“ ist kein Wert für diesen Prüfpunkt</translation>
     </message>
     <message>
@@ -1732,7 +1724,7 @@ Erledigt am %1: %2</translation>
         <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %3 fehlt</translation>
     </message>
     <message>
-        <source>the record of the manifests cannot be read: %3 is '%4'</source>
+        <source>the record of the manifests cannot be read: %3 is &apos;%4&apos;</source>
         <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %3 ist „%4“</translation>
     </message>
     <message>
@@ -1744,23 +1736,23 @@ Erledigt am %1: %2</translation>
         <translation>weicht ab von dem, was das Protokoll sagt, zuerst bei %2</translation>
     </message>
     <message>
-        <source>the club's boats are: %2</source>
+        <source>the club&apos;s boats are: %2</source>
         <translation>die Boote des Vereins sind: %2</translation>
     </message>
     <message>
-        <source>the club's places are: %2</source>
+        <source>the club&apos;s places are: %2</source>
         <translation>die Orte des Vereins sind: %2</translation>
     </message>
     <message>
-        <source>no person '%1'</source>
+        <source>no person &apos;%1&apos;</source>
         <translation>„%1“ gibt es unter den Leuten nicht</translation>
     </message>
     <message>
-        <source>'%1' has %2 characters where a tag code has 10</source>
+        <source>&apos;%1&apos; has %2 characters where a tag code has 10</source>
         <translation>„%1“ hat %2 Zeichen, ein Code hat 10</translation>
     </message>
     <message>
-        <source>'%1' is no tag of this club</source>
+        <source>&apos;%1&apos; is no tag of this club</source>
         <translation>„%1“ ist kein Etikett dieses Vereins</translation>
     </message>
     <message>
@@ -1768,31 +1760,31 @@ Erledigt am %1: %2</translation>
         <translation>es ist fast %2: mit den Zeichen unter dem Etikett vergleichen</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its length is wrong in '%2'</source>
+        <source>element (%1) of the label: its length is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Länge falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its character is wrong in '%2'</source>
+        <source>element (%1) of the label: its character is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Zeichen falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its check digit is wrong in '%2'</source>
+        <source>element (%1) of the label: its check digit is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Prüfziffer falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its month is wrong in '%2'</source>
+        <source>element (%1) of the label: its month is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Monat falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its day is wrong in '%2'</source>
+        <source>element (%1) of the label: its day is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Tag falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its first digit is wrong in '%2'</source>
+        <source>element (%1) of the label: its first digit is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: erste Ziffer falsch in „%2“</translation>
     </message>
     <message>
-        <source>the club file holds something that cannot be read: in %1 %2, %3 is '%4'</source>
+        <source>the club file holds something that cannot be read: in %1 %2, %3 is &apos;%4&apos;</source>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: in %1 %2 ist %3 „%4“</translation>
     </message>
     <message>
@@ -1800,7 +1792,7 @@ Erledigt am %1: %2</translation>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: %3 fehlt</translation>
     </message>
     <message>
-        <source>the club file holds something that cannot be read: %3 is '%4'</source>
+        <source>the club file holds something that cannot be read: %3 is &apos;%4&apos;</source>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: %3 ist „%4“</translation>
     </message>
     <message>
@@ -1808,7 +1800,7 @@ Erledigt am %1: %2</translation>
         <translation>alle 0 Tage kann nicht geprüft werden: 1 oder mehr schreiben oder die Zelle leer lassen</translation>
     </message>
     <message>
-        <source>'%1' is a tag's code and no reason</source>
+        <source>&apos;%1&apos; is a tag&apos;s code and no reason</source>
         <translation>„%1“ ist der Code eines Etiketts und kein Grund</translation>
     </message>
     <message>
@@ -1816,7 +1808,7 @@ Erledigt am %1: %2</translation>
         <translation>den Grund in Worten sagen</translation>
     </message>
     <message>
-        <source>'%1' says too little</source>
+        <source>&apos;%1&apos; says too little</source>
         <translation>„%1“ sagt zu wenig</translation>
     </message>
     <message>
@@ -1824,31 +1816,31 @@ Erledigt am %1: %2</translation>
         <translation>den Grund in Worten sagen, mit mindestens drei Buchstaben</translation>
     </message>
     <message>
-        <source>no boat has the class '%1': its manifest is asked of none</source>
+        <source>no boat has the class &apos;%1&apos;: its manifest is asked of none</source>
         <translation>kein Boot hat die Klasse „%1“: ihre Packliste wird von keinem verlangt</translation>
     </message>
     <message>
-        <source>nothing is asked of '%1': its class '%2' has no manifest, so the boat will never be kit ready</source>
+        <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
         <translation>von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
     </message>
     <message>
-        <source>the class '%1' is almost '%2': if they are one, write them alike</source>
+        <source>the class &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
         <translation>die Klasse „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
-        <source>the kit type '%1' is almost '%2': if they are one, write them alike</source>
+        <source>the kit type &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
         <translation>die Art „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
-        <source>a '%1' is asked for, and the club has none: each check will miss it</source>
+        <source>a &apos;%1&apos; is asked for, and the club has none: each check will miss it</source>
         <translation>„%1“ wird verlangt, und der Verein hat keines: Es wird bei jeder Prüfung fehlen</translation>
     </message>
     <message>
-        <source>the rule '%1' of '%2' has no source: write who says so, such as the maker's manual</source>
+        <source>the rule &apos;%1&apos; of &apos;%2&apos; has no source: write who says so, such as the maker&apos;s manual</source>
         <translation>die Regel „%1“ von „%2“ nennt keine Quelle: schreiben, wer das sagt, etwa das Handbuch des Herstellers</translation>
     </message>
     <message>
-        <source>'%1' is not marked as worn: no check will ask whether it fits</source>
+        <source>&apos;%1&apos; is not marked as worn: no check will ask whether it fits</source>
         <translation>„%1“ ist nicht als getragen gekennzeichnet: Keine Prüfung fragt, ob es passt</translation>
     </message>
     <message>
@@ -1864,7 +1856,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 hat keine offene Prüfung dieser Art</translation>
     </message>
     <message>
-        <source>look at the boat's history</source>
+        <source>look at the boat&apos;s history</source>
         <translation>in den Verlauf des Boots sehen</translation>
     </message>
     <message>
@@ -1884,7 +1876,7 @@ Erledigt am %1: %2</translation>
         <translation>das ist ein Ordner oder ein Gerät: darüber wird nichts geschrieben</translation>
     </message>
     <message>
-        <source>'%1' is before 1970 or still to come</source>
+        <source>&apos;%1&apos; is before 1970 or still to come</source>
         <translation>„%1“ liegt vor 1970 oder steht noch bevor</translation>
     </message>
     <message>
@@ -1964,15 +1956,15 @@ Erledigt am %1: %2</translation>
         <translation>die Vereinsdatei dort öffnen, wo sie geschrieben werden kann, mit den Dateien, die neben ihr stehen</translation>
     </message>
     <message>
-        <source>'%1' holds a character that is not seen, such as a control character, a line break or a change of the writing direction: take it out</source>
+        <source>&apos;%1&apos; holds a character that is not seen, such as a control character, a line break or a change of the writing direction: take it out</source>
         <translation>in „%1“ ist ein Zeichen, das man nicht sieht, etwa ein Steuerzeichen, ein Zeilenumbruch oder ein Wechsel der Schreibrichtung: herausnehmen</translation>
     </message>
     <message>
-        <source>'%1' is not UTF-8: give it as UTF-8</source>
+        <source>&apos;%1&apos; is not UTF-8: give it as UTF-8</source>
         <translation>„%1“ ist nicht UTF-8: als UTF-8 angeben</translation>
     </message>
     <message>
-        <source>'%1' is too long: write at most %2 characters</source>
+        <source>&apos;%1&apos; is too long: write at most %2 characters</source>
         <translation>„%1“ ist zu lang: höchstens %2 Zeichen schreiben</translation>
     </message>
     <message>
@@ -1988,7 +1980,7 @@ Erledigt am %1: %2</translation>
         <translation>die Etiketten sind eingetragen, aber ihr Blatt konnte nicht gemacht werden: %2</translation>
     </message>
     <message>
-        <source>the record stands, so do not record them again: 'tholepinctl tags %1 --items … --out …' makes the sheet</source>
+        <source>the record stands, so do not record them again: &apos;tholepinctl tags %1 --items … --out …&apos; makes the sheet</source>
         <translation>der Eintrag gilt, also nicht noch einmal eintragen: „tholepinctl tags %1 --items … --out …“ macht das Blatt</translation>
     </message>
     <message>
@@ -1996,7 +1988,7 @@ Erledigt am %1: %2</translation>
         <translation>das Bild hat mehr als 64 Millionen Bildpunkte oder braucht zu viel Speicher oder Zeit</translation>
     </message>
     <message>
-        <source>no %1 of this club is called '%2'</source>
+        <source>no %1 of this club is called &apos;%2&apos;</source>
         <translation>dieser Verein hat nichts dieser Art (%1) mit dem Namen „%2“</translation>
     </message>
     <message>
@@ -2012,7 +2004,7 @@ Erledigt am %1: %2</translation>
         <translation>angeben, wie es heißen soll</translation>
     </message>
     <message>
-        <source>another one is called '%1'</source>
+        <source>another one is called &apos;%1&apos;</source>
         <translation>etwas anderes heißt schon „%1“</translation>
     </message>
     <message>
@@ -2020,7 +2012,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Namen nehmen, den nichts anderes hat</translation>
     </message>
     <message>
-        <source>'%1' is an old name of '%2'</source>
+        <source>&apos;%1&apos; is an old name of &apos;%2&apos;</source>
         <translation>„%1“ ist ein früherer Name von „%2“</translation>
     </message>
     <message>
@@ -2116,7 +2108,7 @@ Erledigt am %1: %2</translation>
         <translation>in dieser Tabelle steht mehr, als sich lesen lässt: höchstens %1 Zellen</translation>
     </message>
     <message>
-        <source>the sheet '%1' has more than %2 rows</source>
+        <source>the sheet &apos;%1&apos; has more than %2 rows</source>
         <translation>das Blatt „%1“ hat mehr als %2 Zeilen</translation>
     </message>
     <message>
@@ -2124,7 +2116,7 @@ Erledigt am %1: %2</translation>
         <translation>löschen, was unter der Liste steht, oder die Liste teilen</translation>
     </message>
     <message>
-        <source>the sheet '%1' has more than %2 columns</source>
+        <source>the sheet &apos;%1&apos; has more than %2 columns</source>
         <translation>das Blatt „%1“ hat mehr als %2 Spalten</translation>
     </message>
     <message>
@@ -2132,7 +2124,7 @@ Erledigt am %1: %2</translation>
         <translation>löschen, was neben der Liste steht</translation>
     </message>
     <message>
-        <source>there is no sheet '%1' in this spreadsheet</source>
+        <source>there is no sheet &apos;%1&apos; in this spreadsheet</source>
         <translation>in dieser Tabelle gibt es kein Blatt „%1“</translation>
     </message>
     <message>
@@ -2140,11 +2132,11 @@ Erledigt am %1: %2</translation>
         <translation>die Blätter sind: %2</translation>
     </message>
     <message>
-        <source>no row of the sheet '%1' has headings that are known</source>
+        <source>no row of the sheet &apos;%1&apos; has headings that are known</source>
         <translation>keine Zeile des Blatts „%1“ hat Überschriften, die bekannt sind</translation>
     </message>
     <message>
-        <source>say what a column means, as "Heading=column"; the columns are %2</source>
+        <source>say what a column means, as &quot;Heading=column&quot;; the columns are %2</source>
         <translation>sagen, was eine Spalte bedeutet, als „Überschrift=Spalte“; die Spalten sind %2</translation>
     </message>
     <message>
@@ -2152,11 +2144,11 @@ Erledigt am %1: %2</translation>
         <translation>keine Spalte des Blatts ist als %1 bekannt</translation>
     </message>
     <message>
-        <source>say which it is, as "Heading=%1"; the headings are %2</source>
+        <source>say which it is, as &quot;Heading=%1&quot;; the headings are %2</source>
         <translation>sagen, welche es ist, als „Überschrift=%1“; die Überschriften sind %2</translation>
     </message>
     <message>
-        <source>the sheet has no heading '%1'</source>
+        <source>the sheet has no heading &apos;%1&apos;</source>
         <translation>das Blatt hat keine Überschrift „%1“</translation>
     </message>
     <message>
@@ -2164,7 +2156,7 @@ Erledigt am %1: %2</translation>
         <translation>die Überschriften sind %2</translation>
     </message>
     <message>
-        <source>there is no column '%1'</source>
+        <source>there is no column &apos;%1&apos;</source>
         <translation>es gibt keine Spalte „%1“</translation>
     </message>
     <message>
@@ -2172,23 +2164,23 @@ Erledigt am %1: %2</translation>
         <translation>die Spalten sind %2</translation>
     </message>
     <message>
-        <source>two columns of the sheet are the %1: '%2' and '%3'</source>
+        <source>two columns of the sheet are the %1: &apos;%2&apos; and &apos;%3&apos;</source>
         <translation>zwei Spalten des Blatts sind %1: „%2“ und „%3“</translation>
     </message>
     <message>
-        <source>leave one out, as "%3="</source>
+        <source>leave one out, as &quot;%3=&quot;</source>
         <translation>eine weglassen, als „%3=“</translation>
     </message>
     <message>
-        <source>'%1' does not say what columns mean</source>
+        <source>&apos;%1&apos; does not say what columns mean</source>
         <translation>„%1“ sagt nicht, was Spalten bedeuten</translation>
     </message>
     <message>
-        <source>write "Heading=column", several with commas between them</source>
+        <source>write &quot;Heading=column&quot;, several with commas between them</source>
         <translation>„Überschrift=Spalte“ schreiben, mehrere mit Kommas dazwischen</translation>
     </message>
     <message>
-        <source>'%1' cannot be made on the way</source>
+        <source>&apos;%1&apos; cannot be made on the way</source>
         <translation>„%1“ lässt sich nicht dabei anlegen</translation>
     </message>
     <message>
@@ -2196,7 +2188,7 @@ Erledigt am %1: %2</translation>
         <translation>möglich sind kit_types, sizes, places und people</translation>
     </message>
     <message>
-        <source>'%1' may be two days: day first or month first</source>
+        <source>&apos;%1&apos; may be two days: day first or month first</source>
         <translation>„%1“ kann zwei Tage meinen: Tag zuerst oder Monat zuerst</translation>
     </message>
     <message>
@@ -2220,7 +2212,7 @@ Erledigt am %1: %2</translation>
         <translation>die Datei im Tabellenprogramm öffnen und neu speichern</translation>
     </message>
     <message>
-        <source>'%1' is no number of things</source>
+        <source>&apos;%1&apos; is no number of things</source>
         <translation>„%1“ ist keine Anzahl</translation>
     </message>
     <message>
@@ -2244,7 +2236,7 @@ Erledigt am %1: %2</translation>
         <translation>eine davon berichtigen oder eine Zeile herausnehmen</translation>
     </message>
     <message>
-        <source>the club has no %1 '%2'</source>
+        <source>the club has no %1 &apos;%2&apos;</source>
         <translation>im Verein gibt es „%2“ nicht (%1)</translation>
     </message>
     <message>
@@ -2256,7 +2248,7 @@ Erledigt am %1: %2</translation>
         <translation>berichtigen oder zuerst ins Verzeichnis aufnehmen</translation>
     </message>
     <message>
-        <source>the club has no boat and no place '%1'</source>
+        <source>the club has no boat and no place &apos;%1&apos;</source>
         <translation>im Verein gibt es weder ein Boot noch einen Ort „%1“</translation>
     </message>
     <message>
@@ -2272,7 +2264,7 @@ Erledigt am %1: %2</translation>
         <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of a place: write one that begins with S</source>
+        <source>&apos;%1&apos; is no tag code of a place: write one that begins with S</source>
         <translation>„%1“ ist kein Code eines Ortes: einen schreiben, der mit S beginnt</translation>
     </message>
     <message>
@@ -2280,7 +2272,7 @@ Erledigt am %1: %2</translation>
         <translation>kein Stück, kein Boot, keine Person und kein Ort dieses Vereins hat den Code %1</translation>
     </message>
     <message>
-        <source>nothing of this club has the tag or the name '%1'</source>
+        <source>nothing of this club has the tag or the name &apos;%1&apos;</source>
         <translation>nichts in diesem Verein hat den Code oder den Namen „%1“</translation>
     </message>
     <message>
@@ -2288,7 +2280,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Code angeben, oder den Namen eines Bootes, einer Person oder eines Ortes, wie er im Verzeichnis steht</translation>
     </message>
     <message>
-        <source>more than one thing is called '%1'</source>
+        <source>more than one thing is called &apos;%1&apos;</source>
         <translation>mehr als eines heißt „%1“</translation>
     </message>
     <message>
@@ -2296,7 +2288,7 @@ Erledigt am %1: %2</translation>
         <translation>mit dem Code sagen, welches gemeint ist: %2</translation>
     </message>
     <message>
-        <source>'%1' is no longer here: the last day was %2</source>
+        <source>&apos;%1&apos; is no longer here: the last day was %2</source>
         <translation>„%1“ ist nicht mehr hier: der letzte Tag war %2</translation>
     </message>
     <message>
@@ -2304,7 +2296,7 @@ Erledigt am %1: %2</translation>
         <translation>etwas anderes wählen, oder den letzten Tag aus dem Verzeichnis nehmen</translation>
     </message>
     <message>
-        <source>kit that is not written off still belongs to '%1': %2, such as %3</source>
+        <source>kit that is not written off still belongs to &apos;%1&apos;: %2, such as %3</source>
         <translation>Ausrüstung, die nicht ausgesondert ist, gehört noch zu „%1“: %2, etwa %3</translation>
     </message>
     <message>
@@ -2316,23 +2308,15 @@ Erledigt am %1: %2</translation>
         <translation>es braucht kein Etikett: es zählt nirgends mehr</translation>
     </message>
     <message>
-        <source>the last day of '%1' is %2, and kit that is not written off belongs there: %3. Move it to another boat, place or person</source>
+        <source>the last day of &apos;%1&apos; is %2, and kit that is not written off belongs there: %3. Move it to another boat, place or person</source>
         <translation>der letzte Tag von „%1“ ist %2, und Ausrüstung, die nicht ausgesondert ist, gehört noch dazu: %3. Sie einem anderen Boot, einem anderen Ort oder einer anderen Person geben</translation>
     </message>
-<message>
-        <source>no item, boat or person of this club has the tag %1</source>
-        <translation>kein Stück, kein Boot und keine Person dieses Vereins hat den Code %1</translation>
-    </message>
     <message>
-        <source>fix no new tag to it: it counts nowhere any more</source>
-        <translation>kein neues Etikett anbringen: es zählt nirgends mehr</translation>
-    </message>
-    <message>
-        <source>there is no '%2' in %1</source>
+        <source>there is no &apos;%2&apos; in %1</source>
         <translation>in %1 gibt es kein „%2“</translation>
     </message>
     <message>
-        <source>give the row's name as the register has it</source>
+        <source>give the row&apos;s name as the register has it</source>
         <translation>den Namen so angeben, wie er im Verzeichnis steht</translation>
     </message>
     <message>
@@ -2340,7 +2324,7 @@ Erledigt am %1: %2</translation>
         <translation>gemeint sein kann %3</translation>
     </message>
     <message>
-        <source>'%1' may be more than one row</source>
+        <source>&apos;%1&apos; may be more than one row</source>
         <translation>„%1“ kann mehr als eine Zeile sein</translation>
     </message>
     <message>
@@ -2348,7 +2332,7 @@ Erledigt am %1: %2</translation>
         <translation>sagen, welche: %2</translation>
     </message>
     <message>
-        <source>'%1' is there already</source>
+        <source>&apos;%1&apos; is there already</source>
         <translation>„%1“ gibt es schon</translation>
     </message>
     <message>
@@ -2356,11 +2340,11 @@ Erledigt am %1: %2</translation>
         <translation>es ändern oder dem neuen einen anderen Namen geben</translation>
     </message>
     <message>
-        <source>'%1' was changed meanwhile</source>
+        <source>&apos;%1&apos; was changed meanwhile</source>
         <translation>„%1“ wurde inzwischen geändert</translation>
     </message>
     <message>
-        <source>%1 is what '%2' is known by, and cannot be changed like a cell</source>
+        <source>%1 is what &apos;%2&apos; is known by, and cannot be changed like a cell</source>
         <translation>an %1 wird „%2“ erkannt; das lässt sich nicht wie eine Zelle ändern</translation>
     </message>
     <message>
@@ -2383,7 +2367,7 @@ Erledigt am %1: %2</translation>
         <source>give one serial for each thing, or less</source>
         <translation>eine Seriennummer für jedes Stück angeben, oder weniger</translation>
     </message>
-<message>
+    <message>
         <source>no event holds now</source>
         <translation>gerade läuft keine Veranstaltung</translation>
     </message>
@@ -2436,7 +2420,7 @@ Erledigt am %1: %2</translation>
         <translation>Foto %1</translation>
     </message>
     <message>
-        <source>no rule of a %2 waits for '%1', nor for anything else</source>
+        <source>no rule of a %2 waits for &apos;%1&apos;, nor for anything else</source>
         <translation>keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
     </message>
     <message>
@@ -2444,7 +2428,7 @@ Erledigt am %1: %2</translation>
         <translation>zuerst eine Regel der Art after_event dafür schreiben</translation>
     </message>
     <message>
-        <source>no rule of a %2 waits for '%1'</source>
+        <source>no rule of a %2 waits for &apos;%1&apos;</source>
         <translation>keine Regel von %2 wartet auf „%1“</translation>
     </message>
     <message>
@@ -2460,7 +2444,7 @@ Erledigt am %1: %2</translation>
         <translation>den Tag angeben, an dem es geschah</translation>
     </message>
     <message>
-        <source>%3 has no record of '%1' on %2</source>
+        <source>%3 has no record of &apos;%1&apos; on %2</source>
         <translation>%3 hat keinen Nachweis „%1“ vom %2</translation>
     </message>
     <message>
@@ -2468,14 +2452,14 @@ Erledigt am %1: %2</translation>
         <translation>Regel, Teil und Tag so angeben, wie der Verlauf sie hat</translation>
     </message>
     <message>
-        <source>the %2 of %4 has no record of '%1' on %3</source>
+        <source>the %2 of %4 has no record of &apos;%1&apos; on %3</source>
         <translation>%2 von %4 hat keinen Nachweis „%1“ vom %3</translation>
     </message>
     <message>
-        <source>the record of '%1' on %2 is withdrawn already</source>
+        <source>the record of &apos;%1&apos; on %2 is withdrawn already</source>
         <translation>der Nachweis „%1“ vom %2 ist schon zurückgenommen</translation>
     </message>
-<message>
+    <message>
         <source>the codes cannot be read further; what came before is recorded</source>
         <translation>die Codes lassen sich nicht weiter lesen; was vorher kam, ist aufgezeichnet</translation>
     </message>
@@ -2515,7 +2499,7 @@ Erledigt am %1: %2</translation>
         <source>keep the file that you trust, or take the other record in as that of a machine of its own: --as-new-machine</source>
         <translation>die Datei behalten, der man traut, oder die andere Aufzeichnung als die eines eigenen Geräts übernehmen: --as-new-machine</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>EventTally</name>
     <message>
@@ -2738,7 +2722,7 @@ Erledigt am %1: %2</translation>
         <translation>Die Unterschrift ist Nummer %1 von Gerät %2: %3</translation>
     </message>
     <message>
-        <source>The record's newest hash: %1</source>
+        <source>The record&apos;s newest hash: %1</source>
         <translation>Neueste Prüfsumme des Protokolls: %1</translation>
     </message>
     <message>
@@ -2829,7 +2813,7 @@ Erledigt am %1: %2</translation>
         <translation>innerhalb der Toleranz zählt es noch: jetzt %1</translation>
     </message>
     <message>
-        <source>by the club's rule it still counts: %1</source>
+        <source>by the club&apos;s rule it still counts: %1</source>
         <translation>nach der Vereinsregel zählt es noch: %1</translation>
     </message>
     <message>
@@ -2838,7 +2822,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 %2 by %3%4 (%5); %6.</source>
-        <extracomment>%1 the item, %2 "is out of date", %3 the rule, %4 the last good day, %5 how it is counted, %6 what to do</extracomment>
+        <extracomment>%1 the item, %2 &quot;is out of date&quot;, %3 the rule, %4 the last good day, %5 how it is counted, %6 what to do</extracomment>
         <translation>%1 %2 nach %3%4 (%5); %6.</translation>
     </message>
     <message>
@@ -2910,7 +2894,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 in passender Größe für %2 nicht gesehen%3: passende Größe holen; es entscheiden Aufdruck und Anprobe.</translation>
     </message>
     <message>
-        <source>%1 in size %2 fits nobody named on board by the club's table: bring a size that fits; the label and a fit test decide.</source>
+        <source>%1 in size %2 fits nobody named on board by the club&apos;s table: bring a size that fits; the label and a fit test decide.</source>
         <translation>%1 in Größe %2 passt nach der Tabelle niemandem an Bord: passende Größe holen; es entscheiden Aufdruck und Anprobe.</translation>
     </message>
     <message>
@@ -2974,7 +2958,7 @@ Erledigt am %1: %2</translation>
         <translation>Prüfpunkt „%1“: %2 liegt %3; in Ordnung bringen und neu eintragen.</translation>
     </message>
     <message>
-        <source>the boat's log</source>
+        <source>the boat&apos;s log</source>
         <translation>das Logbuch des Boots</translation>
     </message>
     <message>
@@ -3002,11 +2986,11 @@ Erledigt am %1: %2</translation>
         <translation>%1 gehört zu %2: dorthin bringen oder hier eintragen.</translation>
     </message>
     <message>
-        <source>%1 is more than this boat's list asks for: take it out.</source>
+        <source>%1 is more than this boat&apos;s list asks for: take it out.</source>
         <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: herausnehmen.</translation>
     </message>
     <message>
-        <source>%1 is more than this boat's list asks for: see that it is meant to be here.</source>
+        <source>%1 is more than this boat&apos;s list asks for: see that it is meant to be here.</source>
         <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: klären, ob es hierher gehört.</translation>
     </message>
     <message>
@@ -3059,6 +3043,81 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>FitOut</name>
+    <message>
+        <source>All that is new</source>
+        <translation>Alles Neue</translation>
+    </message>
+    <message>
+        <source>%1 no. %2, new</source>
+        <translation>%1 Nr. %2, neu</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>Größe %1</translation>
+    </message>
+    <message>
+        <source>no size yet</source>
+        <translation>noch ohne Größe</translation>
+    </message>
+    <message>
+        <source>made %1</source>
+        <translation>hergestellt %1</translation>
+    </message>
+    <message>
+        <source>first used %1</source>
+        <translation>zuerst gebraucht %1</translation>
+    </message>
+    <message>
+        <source>stamped %1</source>
+        <translation>Aufdruck %1</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>belongs to %1</source>
+        <translation>gehört %1</translation>
+    </message>
+    <message>
+        <source>nobody&apos;s yet</source>
+        <translation>noch niemandes</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 new</source>
+        <translation>%1 neu</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <source>not filled</source>
+        <translation>unvollständig</translation>
+    </message>
+    <message>
+        <source>%1 of %2 there</source>
+        <translation>%1/%2 da</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>What is written here is written for each of them.</source>
+        <translation>Was hier steht, gilt für jedes davon.</translation>
+    </message>
+</context>
+<context>
     <name>GearPages</name>
     <message>
         <source>&amp;Missing</source>
@@ -3108,7 +3167,7 @@ Erledigt am %1: %2</translation>
         <source>Mani&amp;fests</source>
         <translation>Pack&amp;listen</translation>
     </message>
-<message>
+    <message>
         <source>Set &amp;up</source>
         <translation>A&amp;ufbau</translation>
     </message>
@@ -3116,7 +3175,7 @@ Erledigt am %1: %2</translation>
         <source>&amp;Import</source>
         <translation>Ei&amp;nlesen</translation>
     </message>
-<message>
+    <message>
         <source>Re&amp;gister</source>
         <translation>&amp;Verzeichnis</translation>
     </message>
@@ -3343,7 +3402,7 @@ Erledigt am %1: %2</translation>
         <source>%1 is called %2 from here on</source>
         <translation>%1 heißt von hier an %2</translation>
     </message>
-<message>
+    <message>
         <source>%1, filed under %2</source>
         <translation>%1, abgelegt unter %2</translation>
     </message>
@@ -3498,7 +3557,7 @@ Erledigt am %1: %2</translation>
         <source>%1, but does not count: %2</source>
         <translation>%1, zählt aber nicht: %2</translation>
     </message>
-<message>
+    <message>
         <source>size</source>
         <translation>Größe</translation>
     </message>
@@ -3805,7 +3864,7 @@ Erledigt am %1: %2</translation>
         <translation>Kein anderer Plan macht mehr oder wichtigere Boote vollständig. Von den Zeilen, die nicht Pflicht sind, füllt er %1; kein Plan füllt mehr als %2.</translation>
     </message>
     <message>
-        <source>The time ran out. The boats' priorities add up to %1; no plan reaches more than %2.</source>
+        <source>The time ran out. The boats&apos; priorities add up to %1; no plan reaches more than %2.</source>
         <translation>Die Zeit ging zu Ende. Die Prioritäten der vollständigen Boote ergeben zusammen %1; kein Plan erreicht mehr als %2.</translation>
     </message>
     <message>
@@ -4084,6 +4143,41 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Merge</name>
+    <message>
+        <source>Nothing new</source>
+        <translation>Nichts Neues</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 was seen on %2 and on %3 within twelve hours: look where it is</source>
+        <translation>%1 wurde binnen zwölf Stunden auf %2 und auf %3 gesehen: nachsehen, wo es ist</translation>
+    </message>
+    <message>
+        <source>%1 and %2 have the same serial %3: they may be one thing that was registered twice</source>
+        <translation>%1 und %2 haben dieselbe Seriennummer %3: sie können ein Stück sein, das zweimal eingetragen wurde</translation>
+    </message>
+    <message>
+        <source>%1 and %2 may be two names for the same: rename one, or leave both</source>
+        <translation>%1 und %2 können zwei Namen für dasselbe sein: eins umbenennen oder beide lassen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 was changed on two machines within an hour: the newer one holds</source>
+        <translation>%1 von %2 wurde binnen einer Stunde auf zwei Geräten geändert: das Neuere gilt</translation>
+    </message>
+    <message>
+        <source>%1 was launched twice without a return between, by two machines</source>
+        <translation>%1 ist auf zwei Geräten zweimal ausgelaufen, ohne Rückkehr dazwischen</translation>
+    </message>
+    <message>
+        <source>A check of %1 was signed on two machines: the first signature holds</source>
+        <translation>Eine Prüfung von %1 wurde auf zwei Geräten unterschrieben: die erste Unterschrift gilt</translation>
+    </message>
+</context>
+<context>
     <name>MissingList</name>
     <message>
         <source>nobody knows since when</source>
@@ -4214,6 +4308,49 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Nothing runs short until %1.</source>
         <translation>Bis %1 wird nichts knapp.</translation>
+    </message>
+</context>
+<context>
+    <name>Outlook</name>
+    <message>
+        <source>%1 will not be asked for %2</source>
+        <translation>%1: %2 wird nicht mehr verlangt</translation>
+    </message>
+    <message>
+        <source>%1 will have no %2</source>
+        <translation>%1 wird ohne %2 sein</translation>
+    </message>
+    <message>
+        <source>%1 will have %2 of %3: %4</source>
+        <translation>%1 wird %2 von %3 haben: %4</translation>
+    </message>
+    <message>
+        <source>%1 will not be on the board</source>
+        <translation>%1 wird nicht mehr auf der Tafel stehen</translation>
+    </message>
+    <message>
+        <source>%1 will be %2</source>
+        <translation>%1 wird sein: %2</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht verlangt</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3: %4; so far: %5</source>
+        <translation>%1 %2, %3: %4; bisher: %5</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3, the first %4</source>
+        <translation>%1, %2: %3, zuerst %4</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
     </message>
 </context>
 <context>
@@ -4358,19 +4495,655 @@ Erledigt am %1: %2</translation>
         <translation>; </translation>
     </message>
     <message>
-        <source>A forecast is an estimate from the club's own record. It does not replace looking at the kit, and where a day printed on a thing is earlier, that day holds.</source>
+        <source>A forecast is an estimate from the club&apos;s own record. It does not replace looking at the kit, and where a day printed on a thing is earlier, that day holds.</source>
         <translation>Eine Vorhersage ist eine Schätzung aus dem eigenen Protokoll des Vereins. Sie ersetzt nicht, die Ausrüstung anzusehen, und wo ein aufgedruckter Tag früher ist, gilt er.</translation>
     </message>
 </context>
 <context>
     <name>Reason</name>
     <message>
-        <source>That is a tag's code. Say it in words.</source>
+        <source>That is a tag&apos;s code. Say it in words.</source>
         <translation>Das ist der Code eines Etiketts. Bitte in Worten sagen.</translation>
     </message>
     <message>
         <source>Say it in words: at least three letters.</source>
         <translation>Bitte in Worten sagen: mindestens drei Buchstaben.</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterRows</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>am Körper getragen</translation>
+    </message>
+    <message>
+        <source>each has their own</source>
+        <translation>jede Person hat ihr eigenes</translation>
+    </message>
+    <message>
+        <source>price %1</source>
+        <translation>Preis %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation>höchstens %1 %2</translation>
+    </message>
+    <message>
+        <source>at least %1 %2</source>
+        <translation>mindestens %1 %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 wanted</source>
+        <translation>%1 gewünscht</translation>
+    </message>
+    <message>
+        <source>ends on the day stamped on it</source>
+        <translation>endet am aufgedruckten Tag</translation>
+    </message>
+    <message>
+        <source>ends %1 after it was made</source>
+        <translation>endet %1 nach der Herstellung</translation>
+    </message>
+    <message>
+        <source>ends %1 after its first use</source>
+        <translation>endet %1 nach dem ersten Gebrauch</translation>
+    </message>
+    <message>
+        <source>ends with the year %1 after it was made</source>
+        <translation>endet mit dem Jahr, das %1 nach der Herstellung liegt</translation>
+    </message>
+    <message>
+        <source>inspect every %1</source>
+        <translation>prüfen alle %1</translation>
+    </message>
+    <message>
+        <source>service every %1</source>
+        <translation>warten alle %1</translation>
+    </message>
+    <message>
+        <source>look at it every %1 of use</source>
+        <translation>ansehen nach je %1 Gebrauch</translation>
+    </message>
+    <message>
+        <source>look at it every %1</source>
+        <translation>ansehen nach je %1</translation>
+    </message>
+    <message>
+        <source>look at it after: %1</source>
+        <translation>ansehen nach: %1</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>Größe %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>kit type, size, life rule</source>
+        <translation>Art, Größe, Regel</translation>
+    </message>
+    <message>
+        <source>what it says</source>
+        <translation>was sie sagt</translation>
+    </message>
+    <message>
+        <source>%1, size %2</source>
+        <translation>%1, Größe %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1; a remark</source>
+        <translation>%1; ein Hinweis</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterWords</name>
+    <message>
+        <source>home boat</source>
+        <translation>Heimatboot</translation>
+    </message>
+    <message>
+        <source>boat</source>
+        <translation>Boot</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>boats of one class are asked the same kit</source>
+        <translation>von Booten einer Klasse wird dasselbe verlangt</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>kit type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>empty: the whole thing</source>
+        <translation>leer: das Ganze</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>wem</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>home place</source>
+        <translation>Heimatplatz</translation>
+    </message>
+    <message>
+        <source>lies at</source>
+        <translation>liegt an</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>the code printed on it; scan it here</source>
+        <translation>der aufgedruckte Code; hier einlesen</translation>
+    </message>
+    <message>
+        <source>importance</source>
+        <translation>Wichtigkeit</translation>
+    </message>
+    <message>
+        <source>a higher number is made ready first</source>
+        <translation>eine höhere Zahl wird zuerst klargemacht</translation>
+    </message>
+    <message>
+        <source>check every</source>
+        <translation>prüfen alle</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>empty: a check holds until something changes</source>
+        <translation>leer: eine Prüfung gilt, bis sich etwas ändert</translation>
+    </message>
+    <message>
+        <source>role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>chest</source>
+        <translation>Brustumfang</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>here until</source>
+        <translation>da bis</translation>
+    </message>
+    <message>
+        <source>worn on the body</source>
+        <translation>wird am Körper getragen</translation>
+    </message>
+    <message>
+        <source>each person has their own</source>
+        <translation>jeder hat eigenes</translation>
+    </message>
+    <message>
+        <source>delivery takes</source>
+        <translation>Lieferzeit</translation>
+    </message>
+    <message>
+        <source>sold in packs of</source>
+        <translation>Packung zu</translation>
+    </message>
+    <message>
+        <source>price of one</source>
+        <translation>Stückpreis</translation>
+    </message>
+    <message>
+        <source>spares to hold</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>weight from</source>
+        <translation>Gewicht von</translation>
+    </message>
+    <message>
+        <source>weight to</source>
+        <translation>Gewicht bis</translation>
+    </message>
+    <message>
+        <source>chest from</source>
+        <translation>Brust von</translation>
+    </message>
+    <message>
+        <source>chest to</source>
+        <translation>Brust bis</translation>
+    </message>
+    <message>
+        <source>wanted for the boats</source>
+        <translation>Soll für die Boote</translation>
+    </message>
+    <message>
+        <source>name of the rule</source>
+        <translation>Name der Regel</translation>
+    </message>
+    <message>
+        <source>kind of rule</source>
+        <translation>Art der Regel</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>otherwise with age</source>
+        <translation>mit dem Alter anders</translation>
+    </message>
+    <message>
+        <source>108:12 is “12 from the age of 108 months on”; several with ; between</source>
+        <translation>108:12 heißt „12 ab dem Alter von 108 Monaten“; mehrere mit ; dazwischen</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>Ereignis</translation>
+    </message>
+    <message>
+        <source>when overdue</source>
+        <translation>wenn überfällig</translation>
+    </message>
+    <message>
+        <source>days&apos; notice</source>
+        <translation>Tage vorher</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>none, end_of_month, or days such as 14d</source>
+        <translation>none, end_of_month oder Tage wie 14d</translation>
+    </message>
+    <message>
+        <source>the day itself is too late</source>
+        <translation>der Tag selbst ist zu spät</translation>
+    </message>
+    <message>
+        <source>without a date</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>where it says so: manual, standard, the club&apos;s own decision</source>
+        <translation>wo es steht: Handbuch, Norm, Beschluss des Vereins</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hergestellt</translation>
+    </message>
+    <message>
+        <source>first used</source>
+        <translation>erster Gebrauch</translation>
+    </message>
+    <message>
+        <source>expiry stamped on it</source>
+        <translation>aufgedrucktes Ablaufdatum</translation>
+    </message>
+    <message>
+        <source>registered</source>
+        <translation>aufgenommen</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>GTIN</source>
+        <translation>GTIN</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>may stand in</source>
+        <translation>ersatzweise</translation>
+    </message>
+    <message>
+        <source>in which check</source>
+        <translation>bei welcher Prüfung</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Prüfpunkt</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>launches</source>
+        <translation>Wasserungen</translation>
+    </message>
+    <message>
+        <source>what is the matter</source>
+        <translation>was los ist</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>was getan wurde</translation>
+    </message>
+    <message>
+        <source>a stop</source>
+        <translation>Sperre</translation>
+    </message>
+    <message>
+        <source>a remark</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>ends as stamped</source>
+        <translation>endet wie aufgedruckt</translation>
+    </message>
+    <message>
+        <source>ends by age</source>
+        <translation>endet nach Alter</translation>
+    </message>
+    <message>
+        <source>ends after first use</source>
+        <translation>endet nach erstem Gebrauch</translation>
+    </message>
+    <message>
+        <source>ends with a year</source>
+        <translation>endet mit einem Jahr</translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation>prüfen</translation>
+    </message>
+    <message>
+        <source>service</source>
+        <translation>warten</translation>
+    </message>
+    <message>
+        <source>look at it by hours</source>
+        <translation>nach Stunden ansehen</translation>
+    </message>
+    <message>
+        <source>look at it by launches</source>
+        <translation>nach Wasserungen ansehen</translation>
+    </message>
+    <message>
+        <source>look at it after an event</source>
+        <translation>nach einem Ereignis ansehen</translation>
+    </message>
+    <message>
+        <source>crew</source>
+        <translation>Besatzung</translation>
+    </message>
+    <message>
+        <source>driver</source>
+        <translation>Bootsführer</translation>
+    </message>
+    <message>
+        <source>gear officer</source>
+        <translation>Gerätewart</translation>
+    </message>
+    <message>
+        <source>serviceable</source>
+        <translation>einsatzbereit</translation>
+    </message>
+    <message>
+        <source>unserviceable</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>ausgesondert</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>verschlissen</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>boats</source>
+        <translation>Boote</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>kit types</source>
+        <translation>Arten</translation>
+    </message>
+    <message>
+        <source>sizes</source>
+        <translation>Größen</translation>
+    </message>
+    <message>
+        <source>life rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>Teile</translation>
+    </message>
+</context>
+<context>
+    <name>RuleDays</name>
+    <message>
+        <source>does not fall due</source>
+        <translation>wird nicht fällig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 (now %3)</source>
+        <translation>%1: %2 (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>The club&apos;s own kit by this rule:</source>
+        <translation>Die eigene Ausrüstung nach dieser Regel:</translation>
+    </message>
+</context>
+<context>
+    <name>RuleSentence</name>
+    <message>
+        <source>{kind} on it,</source>
+        <translation>{kind} ,</translation>
+    </message>
+    <message>
+        <source>{kind} : {n} after it was made,</source>
+        <translation>{kind} : {n} nach der Herstellung,</translation>
+    </message>
+    <message>
+        <source>{kind} : {n} later,</source>
+        <translation>{kind} : {n} danach,</translation>
+    </message>
+    <message>
+        <source>{kind} , the one {n} after it was made,</source>
+        <translation>{kind} : {n} nach dem der Herstellung,</translation>
+    </message>
+    <message>
+        <source>{kind} every {n} , with age {steps} ,</source>
+        <translation>{kind} alle {n} , im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} , every {n} of use, with age {steps} ,</source>
+        <translation>{kind} : alle {n} Gebrauch, im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} , every {n} , with age {steps} ,</source>
+        <translation>{kind} : alle {n} , im Alter {steps} ,</translation>
+    </message>
+    <message>
+        <source>{kind} : {event} ,</source>
+        <translation>{kind} : {event} ,</translation>
+    </message>
+    <message>
+        <source>{kind}</source>
+        <translation>{kind}</translation>
+    </message>
+    <message>
+        <source>Rule {rule} for the part {part} :</source>
+        <translation>Regel {rule} für das Teil {part} :</translation>
+    </message>
+    <message>
+        <source>{severity} when it has passed, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <translation>{severity} wenn es abgelaufen ist, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
+    </message>
+    <message>
+        <source>{severity} when overdue, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <translation>{severity} wenn überfällig, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
     </message>
 </context>
 <context>
@@ -4431,7 +5204,7 @@ Erledigt am %1: %2</translation>
         <source>%1 is no longer here, and is not named.</source>
         <translation>%1 ist nicht mehr hier und wird nicht eingetragen.</translation>
     </message>
-<message>
+    <message>
         <source>Recorded for today: %1, of %2.</source>
         <translation>Für heute eingetragen: %1, %2.</translation>
     </message>
@@ -4632,6 +5405,109 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>SetUp</name>
+    <message>
+        <source>Every boat has all that its manifest asks for.</source>
+        <translation>Jedes Boot hat alles, was seine Packliste verlangt.</translation>
+    </message>
+    <message>
+        <source>There is no boat yet to fit out.</source>
+        <translation>Noch gibt es kein Boot zum Ausrüsten.</translation>
+    </message>
+    <message>
+        <source>Not all that is asked of it, or nothing asked yet: %1.</source>
+        <translation>Nicht alles Verlangte da, oder noch nichts verlangt: %1.</translation>
+    </message>
+    <message>
+        <source>No rule is an example any more.</source>
+        <translation>Keine Regel ist mehr ein Beispiel.</translation>
+    </message>
+    <message>
+        <source>No kit type has a rule yet: how long it lasts, when it is looked at.</source>
+        <translation>Noch hat keine Art eine Regel: wie lange sie hält, wann sie geprüft wird.</translation>
+    </message>
+    <message>
+        <source>boats</source>
+        <translation>Boote</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>kit of each boat</source>
+        <translation>Ausrüstung jedes Bootes</translation>
+    </message>
+    <message>
+        <source>rules looked at</source>
+        <translation>Regeln durchgesehen</translation>
+    </message>
+    <message>
+        <source>tags printed</source>
+        <translation>Etiketten gedruckt</translation>
+    </message>
+    <message>
+        <source>first check signed</source>
+        <translation>erste Prüfung unterschrieben</translation>
+    </message>
+    <message>
+        <source>There is no boat yet. Its class says which list it follows.</source>
+        <translation>Noch gibt es kein Boot. Seine Klasse sagt, welcher Packliste es folgt.</translation>
+    </message>
+    <message>
+        <source>Nobody is there yet who drives, crews or signs.</source>
+        <translation>Noch gibt es niemanden, der fährt, mitfährt oder unterschreibt.</translation>
+    </message>
+    <message>
+        <source>Tags were printed.</source>
+        <translation>Etiketten wurden gedruckt.</translation>
+    </message>
+    <message>
+        <source>Each thing needs its tag fixed to it before a check can see it.</source>
+        <translation>An jedem Stück muss sein Etikett sein, bevor eine Prüfung es sieht.</translation>
+    </message>
+    <message>
+        <source>A check was signed.</source>
+        <translation>Eine Prüfung wurde unterschrieben.</translation>
+    </message>
+    <message>
+        <source>Press a boat&apos;s strip, show its tags, and sign.</source>
+        <translation>Den Streifen eines Bootes drücken, die Etiketten zeigen, unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Write the boats</source>
+        <translation>Boote eintragen</translation>
+    </message>
+    <message>
+        <source>Write the people</source>
+        <translation>Leute eintragen</translation>
+    </message>
+    <message>
+        <source>Fit out a boat</source>
+        <translation>Boot ausrüsten</translation>
+    </message>
+    <message>
+        <source>Look at the rules</source>
+        <translation>Regeln ansehen</translation>
+    </message>
+    <message>
+        <source>Print the tags</source>
+        <translation>Etiketten drucken</translation>
+    </message>
+    <message>
+        <source>Go to the boats</source>
+        <translation>Zu den Booten</translation>
+    </message>
+    <message>
+        <source>All of it is done.</source>
+        <translation>Alles ist erledigt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are done. Still to do: %3.</source>
+        <translation>%1 von %2 erledigt. Noch zu tun: %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShortReason</name>
     <message>
         <source>Take it out, bring another.</source>
@@ -4694,7 +5570,7 @@ Erledigt am %1: %2</translation>
         <translation>Hat gefehlt und ist gefunden.</translation>
     </message>
     <message>
-        <source>More than this boat's list asks for.</source>
+        <source>More than this boat&apos;s list asks for.</source>
         <translation>Mehr, als die Packliste dieses Boots verlangt.</translation>
     </message>
     <message>
@@ -4711,6 +5587,145 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Spreadsheet</name>
+    <message>
+        <source>Lines of boats&apos; lists</source>
+        <translation>Zeilen von Packlisten</translation>
+    </message>
+    <message>
+        <source>Points of checks</source>
+        <translation>Prüfpunkte</translation>
+    </message>
+    <message>
+        <source>Services</source>
+        <translation>Wartungen</translation>
+    </message>
+    <message>
+        <source>Happenings</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Hours and launches</source>
+        <translation>Stunden und Wasserungen</translation>
+    </message>
+    <message>
+        <source>Entries of the log</source>
+        <translation>Einträge im Logbuch</translation>
+    </message>
+    <message>
+        <source>a place</source>
+        <translation>ein Platz</translation>
+    </message>
+    <message>
+        <source>a kit type</source>
+        <translation>eine Art Ausrüstung</translation>
+    </message>
+    <message>
+        <source>a size of a kit type</source>
+        <translation>eine Größe einer Art</translation>
+    </message>
+    <message>
+        <source>a rule of a kit type</source>
+        <translation>eine Regel einer Art</translation>
+    </message>
+    <message>
+        <source>a boat</source>
+        <translation>ein Boot</translation>
+    </message>
+    <message>
+        <source>a line of a boat&apos;s list</source>
+        <translation>eine Zeile einer Packliste</translation>
+    </message>
+    <message>
+        <source>a point of a check</source>
+        <translation>ein Prüfpunkt</translation>
+    </message>
+    <message>
+        <source>a person</source>
+        <translation>eine Person</translation>
+    </message>
+    <message>
+        <source>a piece of kit</source>
+        <translation>ein Stück Ausrüstung</translation>
+    </message>
+    <message>
+        <source>a part of a thing</source>
+        <translation>ein Teil eines Stücks</translation>
+    </message>
+    <message>
+        <source>a service that was done</source>
+        <translation>eine erledigte Wartung</translation>
+    </message>
+    <message>
+        <source>something that happened to a thing</source>
+        <translation>ein Ereignis an einem Stück</translation>
+    </message>
+    <message>
+        <source>hours or launches of a thing</source>
+        <translation>Stunden oder Wasserungen eines Stücks</translation>
+    </message>
+    <message>
+        <source>an entry of the log</source>
+        <translation>ein Eintrag im Logbuch</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>boat or place</source>
+        <translation>Boot oder Platz</translation>
+    </message>
+    <message>
+        <source>how many of it</source>
+        <translation>wie viele davon</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 new</source>
+        <translation>%1 neu</translation>
+    </message>
+    <message>
+        <source>%1 changed</source>
+        <translation>%1 geändert</translation>
+    </message>
+    <message>
+        <source>%1 as they are</source>
+        <translation>%1 wie bisher</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>the club has no %1 “%2”: correct it, or tick “%3” so that it is made</source>
+        <translation>der Verein hat „%2“ nicht (%1): berichtigen oder „%3“ ankreuzen, damit es angelegt wird</translation>
+    </message>
+    <message>
+        <source>no boat and no place is called “%1”: correct it, register the boat first, or tick “%2” so that it is made as a place</source>
+        <translation>kein Boot und kein Platz heißt „%1“: berichtigen, das Boot zuerst eintragen oder „%2“ ankreuzen, damit es als Platz angelegt wird</translation>
+    </message>
+    <message>
+        <source>Days such as %1 may be two: say above which comes first, the day or the month.</source>
+        <translation>Tage wie %1 sind zweideutig: oben angeben, was zuerst steht, Tag oder Monat.</translation>
+    </message>
+    <message>
+        <source>No heading is known yet: say above each column what it means.</source>
+        <translation>Noch ist keine Überschrift bekannt: über jeder Spalte angeben, was sie bedeutet.</translation>
+    </message>
+    <message>
+        <source>Say above which column is this: %1.</source>
+        <translation>Oben angeben, welche Spalte das ist: %1.</translation>
+    </message>
+</context>
+<context>
     <name>StarterWords</name>
     <message>
         <source>an inflatable rescue boat with two aboard</source>
@@ -4724,7 +5739,7 @@ Erledigt am %1: %2</translation>
         <source>a launch with cabin and engine</source>
         <translation>eine Barkasse mit Kajüte und Motor</translation>
     </message>
-<message>
+    <message>
         <source>Rescue tube, paddles, tow line, knife, whistles, life jackets and radio, and the points of its hull, chambers and engine.</source>
         <translation>Rettungsboje, Paddel, Schleppleine, Messer, Pfeifen, Rettungswesten und Funkgerät, dazu die Prüfpunkte für Rumpf, Kammern und Motor.</translation>
     </message>
@@ -5055,7 +6070,7 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>and %n more, in the boat's log</source>
+        <source>and %n more, in the boat&apos;s log</source>
         <translation>
             <numerusform>und %n weiterer im Logbuch</numerusform>
             <numerusform>und %n weitere im Logbuch</numerusform>
@@ -5509,15 +6524,15 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Fälligkeiten</numerusform>
         </translation>
     </message>
-<message numerus="yes">
-        <source>%n rule is still an example: put your maker's and your club's in its place.</source>
+    <message numerus="yes">
+        <source>%n rule is still an example: put your maker&apos;s and your club&apos;s in its place.</source>
         <translation>
             <numerusform>%n Regel ist noch ein Beispiel: durch Angaben des Herstellers und des Vereins ersetzen.</numerusform>
             <numerusform>%n Regel ist noch ein Beispiel: durch Angaben des Herstellers und des Vereins ersetzen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n rules are still examples: put your makers' and your club's in their place.</source>
+        <source>%n rules are still examples: put your makers&apos; and your club&apos;s in their place.</source>
         <translation>
             <numerusform>%n Regeln sind noch Beispiele: durch Angaben der Hersteller und des Vereins ersetzen.</numerusform>
             <numerusform>%n Regeln sind noch Beispiele: durch Angaben der Hersteller und des Vereins ersetzen.</numerusform>
@@ -5565,7 +6580,7 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Zeilen sind abgelehnt, darum wird noch nichts eingelesen.</numerusform>
         </translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>%n fact</source>
         <translation>
             <numerusform>%n Zeile</numerusform>
@@ -5754,6 +6769,13 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>WrittenCell</name>
+    <message>
+        <source>is %1</source>
+        <translation>ist %1</translation>
+    </message>
+</context>
+<context>
     <name>app::ArrivalPanel</name>
     <message>
         <source>Register it</source>
@@ -5807,7 +6829,7 @@ Erledigt am %1: %2</translation>
         <translation>an der Werkbank gezeigte Ausrüstung; ein Druck macht sie nicht bestanden oder wieder bestanden</translation>
     </message>
     <message>
-        <source>A scan shows that the tag was here, not that the thing works: inspect and test each one by its maker's manual before it is recorded.</source>
+        <source>A scan shows that the tag was here, not that the thing works: inspect and test each one by its maker&apos;s manual before it is recorded.</source>
         <translation>Ein Scan zeigt, dass das Etikett hier war, nicht, dass das Teil funktioniert: Jedes Stück nach der Anleitung des Herstellers prüfen, bevor es eingetragen wird.</translation>
     </message>
     <message>
@@ -5847,7 +6869,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 steht schon in der Liste; es zählt einmal.</translation>
     </message>
     <message>
-        <source>%1 is not this club's kit.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -5877,6 +6899,13 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Recorded. The next tag begins a new round.</source>
         <translation>Eingetragen. Das nächste Etikett beginnt eine neue Runde.</translation>
+    </message>
+</context>
+<context>
+    <name>app::BesideOrOver</name>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
     </message>
 </context>
 <context>
@@ -6016,6 +7045,21 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::CellField</name>
+    <message>
+        <source>which kind?</source>
+        <translation>welcher Art?</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>%1 (as usual)</source>
+        <translation>%1 (wie üblich)</translation>
+    </message>
+</context>
+<context>
     <name>app::CheckHead</name>
     <message>
         <source>%1, begun %2</source>
@@ -6060,7 +7104,7 @@ Erledigt am %1: %2</translation>
         <translation>&amp;Nächstes Boot</translation>
     </message>
     <message>
-        <source>Take this line's scan &amp;back</source>
+        <source>Take this line&apos;s scan &amp;back</source>
         <translation>Scan dieser Zeile zurückneh&amp;men</translation>
     </message>
     <message>
@@ -6188,9 +7232,16 @@ Erledigt am %1: %2</translation>
         <source>No &amp;more copies after checks</source>
         <translation>Keine Kopien &amp;mehr nach Prüfungen</translation>
     </message>
-<message>
+    <message>
         <source>Import a &amp;spreadsheet…</source>
         <translation>&amp;Tabelle einlesen …</translation>
+    </message>
+</context>
+<context>
+    <name>app::ColumnMeanings</name>
+    <message>
+        <source>what the column “%1” means</source>
+        <translation>was die Spalte „%1“ bedeutet</translation>
     </message>
 </context>
 <context>
@@ -6252,6 +7303,88 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::EndPanel</name>
+    <message>
+        <source>its last day here</source>
+        <translation>der letzte Tag hier</translation>
+    </message>
+    <message>
+        <source>It stays</source>
+        <translation>Es bleibt</translation>
+    </message>
+    <message>
+        <source>No longer here</source>
+        <translation>Nicht mehr hier</translation>
+    </message>
+    <message>
+        <source>From the day after it is in no list to choose from, on no board and in no plan. What is recorded stays. Empty “here until” to bring it back.</source>
+        <translation>Vom Tag danach an steht es in keiner Auswahl, auf keiner Tafel und in keinem Plan. Was aufgezeichnet ist, bleibt. „Hier bis“ leeren holt es zurück.</translation>
+    </message>
+    <message>
+        <source>Which is the last day of “%1”?</source>
+        <translation>Welches ist der letzte Tag von „%1“?</translation>
+    </message>
+    <message>
+        <source>“%1” is here until %2.</source>
+        <translation>„%1“ ist hier bis %2.</translation>
+    </message>
+</context>
+<context>
+    <name>app::EventFiling</name>
+    <message>
+        <source>File it there</source>
+        <translation>Dort ablegen</translation>
+    </message>
+    <message>
+        <source>a check that belongs to another event</source>
+        <translation>eine Prüfung, die zu einer anderen Veranstaltung gehört</translation>
+    </message>
+    <message>
+        <source>the event that it belongs to</source>
+        <translation>die Veranstaltung, zu der sie gehört</translation>
+    </message>
+    <message>
+        <source>another event</source>
+        <translation>andere Veranstaltung</translation>
+    </message>
+    <message>
+        <source>Wrongly filed?</source>
+        <translation>Falsch abgelegt?</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>boat, phase, when</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::EventLine</name>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>today&apos;s event: a patrol, training day or carnival</source>
+        <translation>Veranstaltung heute: Wache, Übungstag oder Fest</translation>
+    </message>
+    <message>
+        <source>patrol, training …</source>
+        <translation>Wache, Übung …</translation>
+    </message>
+    <message>
+        <source>Today&apos;s event: %1, until %2</source>
+        <translation>Heute: %1, bis %2</translation>
+    </message>
+    <message>
+        <source>Today&apos;s event:</source>
+        <translation>Heute:</translation>
+    </message>
+</context>
+<context>
     <name>app::EventPage</name>
     <message>
         <source>name of an event, or a day</source>
@@ -6277,7 +7410,7 @@ Erledigt am %1: %2</translation>
         <source>Event %1</source>
         <translation>Einsatz %1</translation>
     </message>
-<message>
+    <message>
         <source>The check is filed under %1 now.</source>
         <translation>Die Prüfung ist jetzt unter %1 abgelegt.</translation>
     </message>
@@ -6335,6 +7468,109 @@ Erledigt am %1: %2</translation>
     <message>
         <source>The printer did not take the sheet.</source>
         <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::FitOutPanel</name>
+    <message>
+        <source>Their tags as PDF…</source>
+        <translation>Etiketten als PDF …</translation>
+    </message>
+    <message>
+        <source>Back to what is to do</source>
+        <translation>Zurück zur Übersicht</translation>
+    </message>
+    <message>
+        <source>what is asked, and what is new</source>
+        <translation>was verlangt ist und was neu ist</translation>
+    </message>
+    <message>
+        <source>Fit out</source>
+        <translation>Ausrüsten:</translation>
+    </message>
+    <message>
+        <source>New ones</source>
+        <translation>Neue</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Hergestellt</translation>
+    </message>
+    <message>
+        <source>First use</source>
+        <translation>Erstgebrauch</translation>
+    </message>
+    <message>
+        <source>Stamped</source>
+        <translation>Aufdruck</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennr.</translation>
+    </message>
+    <message>
+        <source>Whose</source>
+        <translation>Wem</translation>
+    </message>
+    <message>
+        <source>spares at %1</source>
+        <translation>Reserve in %1</translation>
+    </message>
+    <message>
+        <source>no boat yet</source>
+        <translation>noch kein Boot</translation>
+    </message>
+    <message>
+        <source>There is no boat yet: write it first, then fit it out.</source>
+        <translation>Noch gibt es kein Boot: zuerst eintragen, dann ausrüsten.</translation>
+    </message>
+    <message>
+        <source>The club wants no spares yet: write of a kit type how many.</source>
+        <translation>Noch will der Verein keine Reserve: bei einer Art eintragen, wie viele.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
+        <translation>Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
+    </message>
+    <message>
+        <source>The spares of the club, wherever they lie</source>
+        <translation>Die Reserve des Vereins, wo immer sie liegt</translation>
+    </message>
+    <message>
+        <source>What the manifest asks, and what is there</source>
+        <translation>Was die Packliste verlangt und was da ist</translation>
+    </message>
+    <message>
+        <source>not the same for all</source>
+        <translation>nicht bei allen gleich</translation>
+    </message>
+    <message>
+        <source>2026-03, say</source>
+        <translation>z. B. 2026-03</translation>
+    </message>
+    <message>
+        <source>one by one</source>
+        <translation>einzeln</translation>
+    </message>
+    <message>
+        <source>no size yet</source>
+        <translation>noch ohne Größe</translation>
+    </message>
+    <message>
+        <source>has no sizes</source>
+        <translation>ohne Größen</translation>
+    </message>
+    <message>
+        <source>nobody&apos;s yet</source>
+        <translation>noch niemandes</translation>
+    </message>
+    <message>
+        <source>nobody&apos;s own</source>
+        <translation>niemandes eigenes</translation>
     </message>
 </context>
 <context>
@@ -6435,9 +7671,61 @@ Erledigt am %1: %2</translation>
         <source>Back to the check</source>
         <translation>Zurück zur Prüfung</translation>
     </message>
-<message>
+    <message>
         <source>It was used or inflated, today:</source>
         <translation>Benutzt oder ausgelöst, heute:</translation>
+    </message>
+</context>
+<context>
+    <name>app::ItemRecordPanel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, rule</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: passed</source>
+        <translation>%1, %2: bestanden</translation>
+    </message>
+    <message>
+        <source>%1, %2: not passed</source>
+        <translation>%1, %2: nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Made in error…</source>
+        <translation>Irrtümlich…</translation>
+    </message>
+    <message>
+        <source>Why does this record not count? It stays in the history with your reason.</source>
+        <translation>Warum zählt dieser Nachweis nicht? Er bleibt mit dem Grund im Verlauf.</translation>
+    </message>
+    <message>
+        <source>Withdraw this record</source>
+        <translation>Nachweis zurücknehmen</translation>
+    </message>
+    <message>
+        <source>service records of this item</source>
+        <translation>Prüfnachweise dieses Stücks</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Nachweise</translation>
+    </message>
+    <message>
+        <source>It was used or inflated, today:</source>
+        <translation>Benutzt oder ausgelöst, heute:</translation>
+    </message>
+    <message>
+        <source>Recorded for today: %1. What its rules ask for is due now.</source>
+        <translation>Für heute eingetragen: %1. Was die Regeln verlangen, ist jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>%1 is recorded for today already. Nothing was changed.</source>
+        <translation>%1 ist für heute schon eingetragen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Withdrawn: the record counts no more, and the item&apos;s days and state are what they were before it.</source>
+        <translation>Zurückgenommen: Der Nachweis zählt nicht mehr, Termine und Zustand sind wie vor ihm.</translation>
     </message>
 </context>
 <context>
@@ -6449,6 +7737,33 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Remove</source>
         <translation>Entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>app::KitChangePanel</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>New part…</source>
+        <translation>Neues Teil …</translation>
+    </message>
+    <message>
+        <source>parts of the item</source>
+        <translation>Teile des Stücks</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Its part: %1</source>
+        <translation>Sein Teil: %1</translation>
+    </message>
+    <message>
+        <source>A new part of it</source>
+        <translation>Ein neues Teil davon</translation>
     </message>
 </context>
 <context>
@@ -6493,7 +7808,7 @@ Erledigt am %1: %2</translation>
         <source>Reinstated: it is what it was before. %1</source>
         <translation>Wieder in Gebrauch: Es ist, was es vorher war. %1</translation>
     </message>
-<message>
+    <message>
         <source>Change…</source>
         <translation>Ändern …</translation>
     </message>
@@ -6513,10 +7828,6 @@ Erledigt am %1: %2</translation>
         <translation>gefundene Ausrüstung</translation>
     </message>
     <message>
-        <source>Choose an item on the left, scan its tag, or register new kit.</source>
-        <translation>Links ein Stück wählen, sein Etikett scannen oder neue Ausrüstung aufnehmen.</translation>
-    </message>
-    <message>
         <source>New kit…</source>
         <translation>Neu …</translation>
     </message>
@@ -6529,10 +7840,10 @@ Erledigt am %1: %2</translation>
         <translation>%1 von %2 gefunden</translation>
     </message>
     <message>
-        <source>%1 is not this club's kit.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
-<message>
+    <message>
         <source>last first</source>
         <translation>umgekehrt</translation>
     </message>
@@ -6599,6 +7910,97 @@ Erledigt am %1: %2</translation>
     <message>
         <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
         <translation>Noch keine Ausrüstung. Die erste mit „Neue Ausrüstung …“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::KitSeveralPanel</name>
+    <message>
+        <source>Untick all</source>
+        <translation>Keine auswählen</translation>
+    </message>
+    <message>
+        <source>what to do with the items that are ticked</source>
+        <translation>was mit den ausgewählten Stücken geschieht</translation>
+    </message>
+    <message>
+        <source>Move to…</source>
+        <translation>Verlegen nach …</translation>
+    </message>
+    <message>
+        <source>Give to…</source>
+        <translation>Übergeben an …</translation>
+    </message>
+    <message>
+        <source>Size…</source>
+        <translation>Größe …</translation>
+    </message>
+    <message>
+        <source>Write off…</source>
+        <translation>Aussondern …</translation>
+    </message>
+    <message>
+        <source>Tags…</source>
+        <translation>Etiketten …</translation>
+    </message>
+    <message>
+        <source>why they are written off</source>
+        <translation>warum sie ausgesondert werden</translation>
+    </message>
+    <message>
+        <source>why?</source>
+        <translation>warum?</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>verschlissen</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>the boat or place that they are moved to</source>
+        <translation>das Boot oder der Ort, wohin sie verlegt werden</translation>
+    </message>
+    <message>
+        <source>whose they are from now on; empty: nobody&apos;s</source>
+        <translation>wem sie von nun an gehören; leer: niemandem</translation>
+    </message>
+    <message>
+        <source>their size</source>
+        <translation>ihre Größe</translation>
+    </message>
+    <message>
+        <source>boat or place</source>
+        <translation>Boot oder Ort</translation>
+    </message>
+    <message>
+        <source>person; empty: nobody&apos;s</source>
+        <translation>Person; leer: niemandes</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. %1 %2: %3.</source>
+        <translation>Nichts wurde geändert. %1 %2: %3.</translation>
+    </message>
+    <message>
+        <source>Write them off as %1? They count nowhere from then on.</source>
+        <translation>Als „%1“ aussondern? Sie zählen von da an nirgends mehr.</translation>
+    </message>
+    <message>
+        <source>Written off. Take them out of the boats and destroy their tags; their history stays.</source>
+        <translation>Ausgesondert. Aus den Booten nehmen und die Etiketten vernichten; ihre Geschichte bleibt.</translation>
     </message>
 </context>
 <context>
@@ -6727,7 +8129,7 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::LogPanel</name>
     <message>
-        <source>the boat's log</source>
+        <source>the boat&apos;s log</source>
         <translation>das Logbuch des Boots</translation>
     </message>
     <message>
@@ -6743,11 +8145,11 @@ Erledigt am %2: %3</translation>
         <translation>Das Boot ist gesperrt, bis er erledigt ist.</translation>
     </message>
     <message>
-        <source>The boat's log: no open entry.</source>
+        <source>The boat&apos;s log: no open entry.</source>
         <translation>Logbuch: nichts offen.</translation>
     </message>
     <message>
-        <source>The boat's log: %1.</source>
+        <source>The boat&apos;s log: %1.</source>
         <translation>Logbuch: %1.</translation>
     </message>
     <message>
@@ -6763,11 +8165,11 @@ Erledigt am %2: %3</translation>
         <translation>Gelesen</translation>
     </message>
     <message>
-        <source>Show the boat's log</source>
+        <source>Show the boat&apos;s log</source>
         <translation>Logbuch zeigen</translation>
     </message>
     <message>
-        <source>I have read the boat's log</source>
+        <source>I have read the boat&apos;s log</source>
         <translation>Ich habe das Logbuch gelesen</translation>
     </message>
 </context>
@@ -6786,7 +8188,7 @@ Erledigt am %2: %3</translation>
         <translation>%1 · Tholepin</translation>
     </message>
     <message>
-        <source>%1 is no boat's tag. Choose the boat first, then scan its kit.</source>
+        <source>%1 is no boat&apos;s tag. Choose the boat first, then scan its kit.</source>
         <translation>%1 ist kein Bootsetikett. Erst das Boot wählen, dann die Ausrüstung scannen.</translation>
     </message>
     <message>
@@ -6825,11 +8227,11 @@ Erledigt am %2: %3</translation>
         <translation>Anzahl</translation>
     </message>
     <message>
-        <source>What you write is %1's own and stays when the class changes.</source>
+        <source>What you write is %1&apos;s own and stays when the class changes.</source>
         <translation>Was hier eingetragen wird, gehört nur %1 und bleibt, wenn die Klasse sich ändert.</translation>
     </message>
     <message>
-        <source>A new line, %1's own</source>
+        <source>A new line, %1&apos;s own</source>
         <translation>Eine neue Zeile nur für %1</translation>
     </message>
     <message>
@@ -6904,7 +8306,7 @@ Erledigt am %2: %3</translation>
         <translation>Speichern</translation>
     </message>
     <message>
-        <source>removes what %1 has of its own: its class's holds again</source>
+        <source>removes what %1 has of its own: its class&apos;s holds again</source>
         <translation>entfernt, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
     </message>
 </context>
@@ -6975,7 +8377,7 @@ Erledigt am %2: %3</translation>
         <translation>Durch eigenen Prüfpunkt weiter verlangt: %1.</translation>
     </message>
     <message>
-        <source>A new point, %1's own</source>
+        <source>A new point, %1&apos;s own</source>
         <translation>Ein neuer Prüfpunkt nur für %1</translation>
     </message>
     <message>
@@ -6995,11 +8397,11 @@ Erledigt am %2: %3</translation>
         <translation>%1: von %2 ab jetzt verlangt wie von der Klasse.</translation>
     </message>
     <message>
-        <source>Maker's plate and manual decide.</source>
+        <source>Maker&apos;s plate and manual decide.</source>
         <translation>Typenschild und Handbuch entscheiden.</translation>
     </message>
     <message>
-        <source>What you write is %1's own and stays when the class changes.</source>
+        <source>What you write is %1&apos;s own and stays when the class changes.</source>
         <translation>Was hier eingetragen wird, gehört nur %1 und bleibt, wenn die Klasse sich ändert.</translation>
     </message>
     <message>
@@ -7046,7 +8448,7 @@ Erledigt am %2: %3</translation>
         <translation>Fassungen dieser Packliste, die neueste zuerst</translation>
     </message>
     <message>
-        <source>export the register's sheets</source>
+        <source>export the register&apos;s sheets</source>
         <translation>die Tabellen des Verzeichnisses ausgeben</translation>
     </message>
     <message>
@@ -7074,7 +8476,7 @@ Erledigt am %2: %3</translation>
         <translation>Eine Zeile wählen, um sie zu ändern, oder eine frühere Fassung, um zu sehen, was damals verlangt war.</translation>
     </message>
     <message>
-        <source>The register's sheets are in %1. People's measures are left out.</source>
+        <source>The register&apos;s sheets are in %1. People&apos;s measures are left out.</source>
         <translation>Die Tabellen des Verzeichnisses liegen in %1. Die Körpermaße der Leute sind weggelassen.</translation>
     </message>
     <message>
@@ -7086,11 +8488,11 @@ Erledigt am %2: %3</translation>
         <translation>Zum Ändern die neueste Fassung wählen.</translation>
     </message>
     <message>
-        <source>Choose a point to change it. Maker's plate and manual decide about pressures.</source>
+        <source>Choose a point to change it. Maker&apos;s plate and manual decide about pressures.</source>
         <translation>Zum Ändern einen Prüfpunkt wählen. Über Drücke entscheiden Typenschild und Handbuch des Herstellers.</translation>
     </message>
     <message>
-        <source>No boat is of this class yet: a check list is a boat's.</source>
+        <source>No boat is of this class yet: a check list is a boat&apos;s.</source>
         <translation>Zu dieser Klasse gehört noch kein Boot: Eine Prüfliste gilt für ein Boot.</translation>
     </message>
 </context>
@@ -7137,12 +8539,87 @@ Erledigt am %2: %3</translation>
         <translation>%1 fehlte nicht; es ist jetzt bei %2 gesehen.</translation>
     </message>
     <message>
-        <source>%1 is not this club's kit.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
         <source>Written off: %1. It counts nowhere from now on; its history stays.</source>
         <translation>Ausgesondert: %1. Es zählt ab jetzt nirgends mehr; der Verlauf bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::NewClubForm</name>
+    <message>
+        <source>the club&apos;s name</source>
+        <translation>Name des Vereins</translation>
+    </message>
+    <message>
+        <source>where its file goes</source>
+        <translation>wohin die Datei kommt</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen …</translation>
+    </message>
+    <message>
+        <source>the folder of CSV files</source>
+        <translation>der Ordner mit CSV-Dateien</translation>
+    </message>
+    <message>
+        <source>Choose the folder…</source>
+        <translation>Ordner wählen …</translation>
+    </message>
+    <message>
+        <source>Start this club file</source>
+        <translation>Diese Vereinsdatei anlegen</translation>
+    </message>
+    <message>
+        <source>It begins with</source>
+        <translation>Sie beginnt mit</translation>
+    </message>
+    <message>
+        <source>a starter: %1</source>
+        <translation>Vorlage: %1</translation>
+    </message>
+    <message>
+        <source>our spreadsheet</source>
+        <translation>unserer Tabelle</translation>
+    </message>
+    <message>
+        <source>a folder of CSV files</source>
+        <translation>einem Ordner mit CSV</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Kit types, sizes, rules and lists are examples, and each rule says so: “example: put your maker&apos;s and your club&apos;s in its place”.</source>
+        <translation>Arten, Größen, Regeln und Listen sind Beispiele, und jede Regel sagt es: „example: put your maker&apos;s and your club&apos;s in its place“ (durch Angaben des Herstellers und des Vereins zu ersetzen).</translation>
+    </message>
+    <message>
+        <source>The file is made first; then you choose the spreadsheet and say what its columns mean.</source>
+        <translation>Zuerst wird die Datei angelegt; dann wird die Tabelle gewählt und angegeben, was ihre Spalten bedeuten.</translation>
+    </message>
+    <message>
+        <source>Files such as boats.csv and items.csv, as this program writes them. All rows are taken, or there is no file.</source>
+        <translation>Dateien wie boats.csv und items.csv, wie dieses Programm sie schreibt. Alle Zeilen werden übernommen, oder es gibt keine Datei.</translation>
+    </message>
+    <message>
+        <source>You write boats, people and kit types yourself.</source>
+        <translation>Boote, Leute und Arten werden von Hand eingetragen.</translation>
+    </message>
+    <message>
+        <source>Say where the file goes.</source>
+        <translation>Angeben, wohin die Datei kommt.</translation>
+    </message>
+    <message>
+        <source>Choose the folder of CSV files.</source>
+        <translation>Den Ordner mit CSV-Dateien wählen.</translation>
+    </message>
+    <message>
+        <source>The file is being made…</source>
+        <translation>Die Datei wird angelegt …</translation>
     </message>
 </context>
 <context>
@@ -7156,11 +8633,11 @@ Erledigt am %2: %3</translation>
         <translation>2026-03-14, 2026-03 oder 2026</translation>
     </message>
     <message>
-        <source>or scan makers' labels, one by one</source>
+        <source>or scan makers&apos; labels, one by one</source>
         <translation>oder Herstelleretiketten scannen, eins nach dem andern</translation>
     </message>
     <message>
-        <source>makers' labels scanned, or what was registered</source>
+        <source>makers&apos; labels scanned, or what was registered</source>
         <translation>gescannte Herstelleretiketten oder was aufgenommen wurde</translation>
     </message>
     <message>
@@ -7216,7 +8693,7 @@ Erledigt am %2: %3</translation>
         <translation>welche?</translation>
     </message>
     <message>
-        <source>nobody's own</source>
+        <source>nobody&apos;s own</source>
         <translation>niemandes eigenes</translation>
     </message>
     <message>
@@ -7240,7 +8717,7 @@ Erledigt am %2: %3</translation>
         <translation>Etikett gelesen: Seriennummer %1.</translation>
     </message>
     <message>
-        <source>makers' labels</source>
+        <source>makers&apos; labels</source>
         <translation>Herstelleretiketten</translation>
     </message>
     <message>
@@ -7400,6 +8877,44 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::PhotoStrip</name>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>Add a photograph…</source>
+        <translation>Foto hinzufügen…</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>photograph, %1</source>
+        <translation>Foto, %1</translation>
+    </message>
+    <message>
+        <source>The photograph is not the one that was recorded.</source>
+        <translation>Das Foto ist nicht das eingetragene.</translation>
+    </message>
+    <message>
+        <source>The photograph is kept with the record.</source>
+        <translation>Das Foto ist beim Protokoll aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>The photographs are kept with the record.</source>
+        <translation>Die Fotos sind beim Protokoll aufbewahrt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::PictureView</name>
+    <message>
+        <source>%1 · press anywhere to go back</source>
+        <translation>%1 · irgendwo drücken führt zurück</translation>
+    </message>
+</context>
+<context>
     <name>app::PrintoutDelivery</name>
     <message>
         <source>The sheet was sent to the printer.</source>
@@ -7506,6 +9021,108 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Is the record unaltered?</source>
         <translation>Ist das Protokoll unversehrt?</translation>
+    </message>
+</context>
+<context>
+    <name>app::RegisterPage</name>
+    <message>
+        <source>find a row by any of its words</source>
+        <translation>eine Zeile nach einem ihrer Wörter suchen</translation>
+    </message>
+    <message>
+        <source>find …</source>
+        <translation>suchen …</translation>
+    </message>
+    <message>
+        <source>New size…</source>
+        <translation>Neue Größe …</translation>
+    </message>
+    <message>
+        <source>New rule…</source>
+        <translation>Neue Regel …</translation>
+    </message>
+    <message>
+        <source>Rename…</source>
+        <translation>Umbenennen …</translation>
+    </message>
+    <message>
+        <source>No longer here…</source>
+        <translation>Nicht mehr hier …</translation>
+    </message>
+    <message>
+        <source>which rows of the register</source>
+        <translation>welche Zeilen des Verzeichnisses</translation>
+    </message>
+    <message>
+        <source>rows of the register</source>
+        <translation>Zeilen des Verzeichnisses</translation>
+    </message>
+    <message>
+        <source>New boat…</source>
+        <translation>Neues Boot …</translation>
+    </message>
+    <message>
+        <source>New person…</source>
+        <translation>Neue Person …</translation>
+    </message>
+    <message>
+        <source>New place…</source>
+        <translation>Neuer Ort …</translation>
+    </message>
+    <message>
+        <source>New kit type…</source>
+        <translation>Neue Art …</translation>
+    </message>
+    <message>
+        <source>None yet. Write the first with “%1”, or import a folder of CSV or a spreadsheet.</source>
+        <translation>Noch nichts hier. Das erste mit „%1“ schreiben oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+    </message>
+    <message>
+        <source>Nothing has these words.</source>
+        <translation>Nichts enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>A new size of: %1</source>
+        <translation>Eine neue Größe von: %1</translation>
+    </message>
+    <message>
+        <source>A new life rule of: %1</source>
+        <translation>Eine neue Regel von: %1</translation>
+    </message>
+    <message>
+        <source>%1 is no tag of a boat, person or place. Kit is on the page Kit.</source>
+        <translation>%1 ist kein Etikett eines Bootes, einer Person oder eines Ortes. Ausrüstung steht auf der Seite Ausrüstung.</translation>
+    </message>
+</context>
+<context>
+    <name>app::RenamePanel</name>
+    <message>
+        <source>the new name</source>
+        <translation>der neue Name</translation>
+    </message>
+    <message>
+        <source>Keep the name</source>
+        <translation>Namen behalten</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>what is renamed</source>
+        <translation>was umbenannt wird</translation>
+    </message>
+    <message>
+        <source>What was recorded under the old name stays and is about the same. Signed checks keep the name that they were signed with.</source>
+        <translation>Was unter dem alten Namen aufgezeichnet ist, bleibt und gilt demselben. Unterschriebene Prüfungen behalten den Namen, mit dem sie unterschrieben sind.</translation>
+    </message>
+    <message>
+        <source>%1 “%2”</source>
+        <translation>%1 „%2“</translation>
+    </message>
+    <message>
+        <source>“%1” is called “%2” from now on.</source>
+        <translation>„%1“ heißt von nun an „%2“.</translation>
     </message>
 </context>
 <context>
@@ -7658,6 +9275,74 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::RowPanel</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Discard changes</source>
+        <translation>Änderungen verwerfen</translation>
+    </message>
+    <message>
+        <source>Not saved: something here is not possible yet.</source>
+        <translation>Nicht gespeichert: etwas hier ist noch nicht möglich.</translation>
+    </message>
+    <message>
+        <source>%1 stands so already.</source>
+        <translation>%1 steht schon so da.</translation>
+    </message>
+    <message>
+        <source>%1: saved.</source>
+        <translation>%1: gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>app::SetUpPage</name>
+    <message>
+        <source>Import a spreadsheet…</source>
+        <translation>Tabelle einlesen …</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are done, in any order.</source>
+        <translation>%1 von %2 erledigt; die Reihenfolge ist frei.</translation>
+    </message>
+    <message>
+        <source>Take it off the board</source>
+        <translation>Nicht bei den Booten zeigen</translation>
+    </message>
+    <message>
+        <source>Say it on the board</source>
+        <translation>Bei den Booten zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>app::SetUpRow</name>
+    <message>
+        <source>%1: done</source>
+        <translation>%1: erledigt</translation>
+    </message>
+    <message>
+        <source>%1: still to do</source>
+        <translation>%1: noch zu tun</translation>
+    </message>
+</context>
+<context>
+    <name>app::SetUpStrip</name>
+    <message>
+        <source>Go on setting up</source>
+        <translation>Weiter einrichten</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Ausblenden</translation>
+    </message>
+    <message>
+        <source>Setting up: %1</source>
+        <translation>Einrichten: %1</translation>
+    </message>
+</context>
+<context>
     <name>app::ShedBoard</name>
     <message>
         <source>Launched urgently, kit incomplete: %1</source>
@@ -7668,7 +9353,7 @@ Erledigt am %2: %3</translation>
         <translation>%1 fortsetzen</translation>
     </message>
     <message>
-        <source>a boat's tag code</source>
+        <source>a boat&apos;s tag code</source>
         <translation>Code eines Bootsetiketts</translation>
     </message>
     <message>
@@ -7688,12 +9373,54 @@ Erledigt am %2: %3</translation>
         <translation>CSV-Ordner einlesen…</translation>
     </message>
     <message>
-        <source>a boat's tag</source>
+        <source>a boat&apos;s tag</source>
         <translation>Bootsetikett</translation>
     </message>
     <message>
         <source>Back up…</source>
         <translation>Sichern…</translation>
+    </message>
+</context>
+<context>
+    <name>app::SheetQuestions</name>
+    <message>
+        <source>choose</source>
+        <translation>wählen</translation>
+    </message>
+    <message>
+        <source>the day first, then the month</source>
+        <translation>zuerst den Tag, dann den Monat</translation>
+    </message>
+    <message>
+        <source>the month first, then the day</source>
+        <translation>zuerst den Monat, dann den Tag</translation>
+    </message>
+    <message>
+        <source>Days such as %1 have</source>
+        <translation>Tage wie %1 haben</translation>
+    </message>
+    <message>
+        <source>“%1” as %2 means</source>
+        <translation>„%1“ als %2 heißt</translation>
+    </message>
+    <message>
+        <source>nothing: leave the cell empty</source>
+        <translation>nichts: die Zelle leer lassen</translation>
+    </message>
+</context>
+<context>
+    <name>app::SheetTableModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Why it is refused</source>
+        <translation>Warum abgelehnt</translation>
     </message>
 </context>
 <context>
@@ -7795,6 +9522,69 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Launched urgently: %1</source>
         <translation>Dringend ausgelaufen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::SpreadsheetPage</name>
+    <message>
+        <source>Choose a spreadsheet…</source>
+        <translation>Tabelle wählen …</translation>
+    </message>
+    <message>
+        <source>Next refused row</source>
+        <translation>Nächste abgelehnte Zeile</translation>
+    </message>
+    <message>
+        <source>Import all rows</source>
+        <translation>Alle Zeilen einlesen</translation>
+    </message>
+    <message>
+        <source>%1 is being read…</source>
+        <translation>%1 wird gelesen …</translation>
+    </message>
+    <message>
+        <source>the fullest</source>
+        <translation>das vollste</translation>
+    </message>
+    <message>
+        <source>Nothing would change: all of it is in the register already.</source>
+        <translation>Nichts würde sich ändern: Alles steht schon im Verzeichnis.</translation>
+    </message>
+    <message>
+        <source>The rows are being imported…</source>
+        <translation>Die Zeilen werden eingelesen …</translation>
+    </message>
+    <message>
+        <source>Imported. %1</source>
+        <translation>Eingelesen. %1</translation>
+    </message>
+    <message>
+        <source>An .xlsx, .ods, .csv or .tsv file, such as the club&apos;s list of kit.</source>
+        <translation>Eine Datei .xlsx, .ods, .csv oder .tsv, etwa die Ausrüstungsliste des Vereins.</translation>
+    </message>
+    <message>
+        <source>The rows are being looked at…</source>
+        <translation>Die Zeilen werden angesehen …</translation>
+    </message>
+    <message>
+        <source>Each row is</source>
+        <translation>Jede Zeile ist</translation>
+    </message>
+    <message>
+        <source>on the sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>Make missing:</source>
+        <translation>Fehlendes anlegen:</translation>
+    </message>
+    <message>
+        <source>make missing %1</source>
+        <translation>fehlende anlegen: %1</translation>
+    </message>
+    <message>
+        <source>the rows of the spreadsheet</source>
+        <translation>die Zeilen der Tabelle</translation>
     </message>
 </context>
 <context>
@@ -8126,7 +9916,7 @@ Erledigt am %2: %3</translation>
         <source>Each line of the record carries the hash of the line before it. This checks that the chain holds, that the tables say what the record says, and that the file is sound. It does not show that what people wrote was true.</source>
         <translation>Jede Zeile des Protokolls trägt die Prüfsumme der vorigen. Hier wird geprüft, dass die Kette hält, dass die Tabellen sagen, was das Protokoll sagt, und dass die Datei unversehrt ist. Es zeigt nicht, dass wahr ist, was Leute geschrieben haben.</translation>
     </message>
-<message>
+    <message>
         <source> Its photographs weigh %1 kB in the file.</source>
         <translation> Die Fotos machen %1 kB der Datei aus.</translation>
     </message>
@@ -8169,31 +9959,15 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::WelcomePage</name>
     <message>
-        <source>Start a new club file…</source>
-        <translation>Neue Vereinsdatei…</translation>
-    </message>
-    <message>
-        <source>Open the club's file…</source>
+        <source>Open the club&apos;s file…</source>
         <translation>Vereinsdatei öffnen…</translation>
-    </message>
-    <message>
-        <source>the club's name</source>
-        <translation>Name des Vereins</translation>
     </message>
     <message>
         <source>No club file is open.</source>
         <translation>Keine Vereinsdatei ist offen.</translation>
     </message>
     <message>
-        <source>One file holds a club's boats, kit and record. Open it:</source>
-        <translation>Eine Datei enthält Boote, Ausrüstung und Protokoll des Vereins. Öffnen:</translation>
-    </message>
-    <message>
-        <source>Or start one, and import the register into it from a folder of CSV:</source>
-        <translation>Oder eine anlegen und das Verzeichnis aus einem CSV-Ordner einlesen:</translation>
-    </message>
-<message>
-        <source>One file holds a club's boats, kit and record.</source>
+        <source>One file holds a club&apos;s boats, kit and record.</source>
         <translation>Eine Datei enthält Boote, Ausrüstung und Protokoll eines Vereins.</translation>
     </message>
     <message>
@@ -8247,7 +10021,7 @@ Erledigt am %2: %3</translation>
 <context>
     <name>main</name>
     <message>
-        <source>The kit of a club's rescue boats: launch checks, return checks, the shed board.</source>
+        <source>The kit of a club&apos;s rescue boats: launch checks, return checks, the shed board.</source>
         <translation>Die Ausrüstung der Rettungsboote eines Vereins: Auslaufprüfung, Rückkehrprüfung, Bootsübersicht.</translation>
     </message>
     <message>
@@ -8269,1816 +10043,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>en or de, this time only</source>
         <translation>en oder de, nur für dieses Mal</translation>
-    </message>
-</context>
-<context>
-    <name>FitOut</name>
-    <message>
-        <source>All that is new</source>
-        <translation>Alles Neue</translation>
-    </message>
-    <message>
-        <source>%1 no. %2, new</source>
-        <translation>%1 Nr. %2, neu</translation>
-    </message>
-    <message>
-        <source>size %1</source>
-        <translation>Größe %1</translation>
-    </message>
-    <message>
-        <source>no size yet</source>
-        <translation>noch ohne Größe</translation>
-    </message>
-    <message>
-        <source>made %1</source>
-        <translation>hergestellt %1</translation>
-    </message>
-    <message>
-        <source>first used %1</source>
-        <translation>zuerst gebraucht %1</translation>
-    </message>
-    <message>
-        <source>stamped %1</source>
-        <translation>Aufdruck %1</translation>
-    </message>
-    <message>
-        <source>serial %1</source>
-        <translation>Seriennummer %1</translation>
-    </message>
-    <message>
-        <source>belongs to %1</source>
-        <translation>gehört %1</translation>
-    </message>
-    <message>
-        <source>nobody's yet</source>
-        <translation>noch niemandes</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
-        <source>%1 new</source>
-        <translation>%1 neu</translation>
-    </message>
-    <message>
-        <source>filled</source>
-        <translation>vollständig</translation>
-    </message>
-    <message>
-        <source>not filled</source>
-        <translation>unvollständig</translation>
-    </message>
-    <message>
-        <source>%1 of %2 there</source>
-        <translation>%1/%2 da</translation>
-    </message>
-    <message>
-        <source>new</source>
-        <translation>neu</translation>
-    </message>
-    <message>
-        <source>all</source>
-        <translation>alle</translation>
-    </message>
-    <message>
-        <source>What is written here is written for each of them.</source>
-        <translation>Was hier steht, gilt für jedes davon.</translation>
-    </message>
-</context>
-<context>
-    <name>RegisterWords</name>
-    <message>
-        <source>home boat</source>
-        <translation>Heimatboot</translation>
-    </message>
-    <message>
-        <source>boat</source>
-        <translation>Boot</translation>
-    </message>
-    <message>
-        <source>class</source>
-        <translation>Klasse</translation>
-    </message>
-    <message>
-        <source>boats of one class are asked the same kit</source>
-        <translation>von Booten einer Klasse wird dasselbe verlangt</translation>
-    </message>
-    <message>
-        <source>tag</source>
-        <translation>Etikett</translation>
-    </message>
-    <message>
-        <source>kit type</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>part</source>
-        <translation>Teil</translation>
-    </message>
-    <message>
-        <source>empty: the whole thing</source>
-        <translation>leer: das Ganze</translation>
-    </message>
-    <message>
-        <source>whose</source>
-        <translation>wem</translation>
-    </message>
-    <message>
-        <source>name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>home place</source>
-        <translation>Heimatplatz</translation>
-    </message>
-    <message>
-        <source>lies at</source>
-        <translation>liegt an</translation>
-    </message>
-    <message>
-        <source>place</source>
-        <translation>Platz</translation>
-    </message>
-    <message>
-        <source>size</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>the code printed on it; scan it here</source>
-        <translation>der aufgedruckte Code; hier einlesen</translation>
-    </message>
-    <message>
-        <source>importance</source>
-        <translation>Wichtigkeit</translation>
-    </message>
-    <message>
-        <source>a higher number is made ready first</source>
-        <translation>eine höhere Zahl wird zuerst klargemacht</translation>
-    </message>
-    <message>
-        <source>check every</source>
-        <translation>prüfen alle</translation>
-    </message>
-    <message>
-        <source>days</source>
-        <translation>Tage</translation>
-    </message>
-    <message>
-        <source>empty: a check holds until something changes</source>
-        <translation>leer: eine Prüfung gilt, bis sich etwas ändert</translation>
-    </message>
-    <message>
-        <source>role</source>
-        <translation>Rolle</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>Gewicht</translation>
-    </message>
-    <message>
-        <source>kg</source>
-        <translation>kg</translation>
-    </message>
-    <message>
-        <source>chest</source>
-        <translation>Brustumfang</translation>
-    </message>
-    <message>
-        <source>cm</source>
-        <translation>cm</translation>
-    </message>
-    <message>
-        <source>here until</source>
-        <translation>da bis</translation>
-    </message>
-    <message>
-        <source>worn on the body</source>
-        <translation>wird am Körper getragen</translation>
-    </message>
-    <message>
-        <source>each person has their own</source>
-        <translation>jeder hat eigenes</translation>
-    </message>
-    <message>
-        <source>delivery takes</source>
-        <translation>Lieferzeit</translation>
-    </message>
-    <message>
-        <source>sold in packs of</source>
-        <translation>Packung zu</translation>
-    </message>
-    <message>
-        <source>price of one</source>
-        <translation>Stückpreis</translation>
-    </message>
-    <message>
-        <source>spares to hold</source>
-        <translation>Reserve</translation>
-    </message>
-    <message>
-        <source>weight from</source>
-        <translation>Gewicht von</translation>
-    </message>
-    <message>
-        <source>weight to</source>
-        <translation>Gewicht bis</translation>
-    </message>
-    <message>
-        <source>chest from</source>
-        <translation>Brust von</translation>
-    </message>
-    <message>
-        <source>chest to</source>
-        <translation>Brust bis</translation>
-    </message>
-    <message>
-        <source>wanted for the boats</source>
-        <translation>Soll für die Boote</translation>
-    </message>
-    <message>
-        <source>name of the rule</source>
-        <translation>Name der Regel</translation>
-    </message>
-    <message>
-        <source>kind of rule</source>
-        <translation>Art der Regel</translation>
-    </message>
-    <message>
-        <source>how many</source>
-        <translation>wie viele</translation>
-    </message>
-    <message>
-        <source>otherwise with age</source>
-        <translation>mit dem Alter anders</translation>
-    </message>
-    <message>
-        <source>108:12 is “12 from the age of 108 months on”; several with ; between</source>
-        <translation>108:12 heißt „12 ab dem Alter von 108 Monaten“; mehrere mit ; dazwischen</translation>
-    </message>
-    <message>
-        <source>event</source>
-        <translation>Ereignis</translation>
-    </message>
-    <message>
-        <source>when overdue</source>
-        <translation>wenn überfällig</translation>
-    </message>
-    <message>
-        <source>days' notice</source>
-        <translation>Tage vorher</translation>
-    </message>
-    <message>
-        <source>tolerance</source>
-        <translation>Toleranz</translation>
-    </message>
-    <message>
-        <source>none, end_of_month, or days such as 14d</source>
-        <translation>none, end_of_month oder Tage wie 14d</translation>
-    </message>
-    <message>
-        <source>the day itself is too late</source>
-        <translation>der Tag selbst ist zu spät</translation>
-    </message>
-    <message>
-        <source>without a date</source>
-        <translation>ohne Datum</translation>
-    </message>
-    <message>
-        <source>source</source>
-        <translation>Quelle</translation>
-    </message>
-    <message>
-        <source>where it says so: manual, standard, the club's own decision</source>
-        <translation>wo es steht: Handbuch, Norm, Beschluss des Vereins</translation>
-    </message>
-    <message>
-        <source>state</source>
-        <translation>Zustand</translation>
-    </message>
-    <message>
-        <source>since</source>
-        <translation>seit</translation>
-    </message>
-    <message>
-        <source>why</source>
-        <translation>warum</translation>
-    </message>
-    <message>
-        <source>made</source>
-        <translation>hergestellt</translation>
-    </message>
-    <message>
-        <source>first used</source>
-        <translation>erster Gebrauch</translation>
-    </message>
-    <message>
-        <source>expiry stamped on it</source>
-        <translation>aufgedrucktes Ablaufdatum</translation>
-    </message>
-    <message>
-        <source>registered</source>
-        <translation>aufgenommen</translation>
-    </message>
-    <message>
-        <source>maker</source>
-        <translation>Hersteller</translation>
-    </message>
-    <message>
-        <source>GTIN</source>
-        <translation>GTIN</translation>
-    </message>
-    <message>
-        <source>serial number</source>
-        <translation>Seriennummer</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>Charge</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>Anmerkung</translation>
-    </message>
-    <message>
-        <source>required</source>
-        <translation>Pflicht</translation>
-    </message>
-    <message>
-        <source>may stand in</source>
-        <translation>ersatzweise</translation>
-    </message>
-    <message>
-        <source>in which check</source>
-        <translation>bei welcher Prüfung</translation>
-    </message>
-    <message>
-        <source>point</source>
-        <translation>Prüfpunkt</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>at least</source>
-        <translation>mindestens</translation>
-    </message>
-    <message>
-        <source>at most</source>
-        <translation>höchstens</translation>
-    </message>
-    <message>
-        <source>day</source>
-        <translation>Tag</translation>
-    </message>
-    <message>
-        <source>passed</source>
-        <translation>bestanden</translation>
-    </message>
-    <message>
-        <source>by</source>
-        <translation>von</translation>
-    </message>
-    <message>
-        <source>hours</source>
-        <translation>Stunden</translation>
-    </message>
-    <message>
-        <source>launches</source>
-        <translation>Wasserungen</translation>
-    </message>
-    <message>
-        <source>what is the matter</source>
-        <translation>was los ist</translation>
-    </message>
-    <message>
-        <source>closed</source>
-        <translation>erledigt</translation>
-    </message>
-    <message>
-        <source>what was done</source>
-        <translation>was getan wurde</translation>
-    </message>
-    <message>
-        <source>a stop</source>
-        <translation>Sperre</translation>
-    </message>
-    <message>
-        <source>a remark</source>
-        <translation>Hinweis</translation>
-    </message>
-    <message>
-        <source>nothing</source>
-        <translation>nichts</translation>
-    </message>
-    <message>
-        <source>ends as stamped</source>
-        <translation>endet wie aufgedruckt</translation>
-    </message>
-    <message>
-        <source>ends by age</source>
-        <translation>endet nach Alter</translation>
-    </message>
-    <message>
-        <source>ends after first use</source>
-        <translation>endet nach erstem Gebrauch</translation>
-    </message>
-    <message>
-        <source>ends with a year</source>
-        <translation>endet mit einem Jahr</translation>
-    </message>
-    <message>
-        <source>inspect</source>
-        <translation>prüfen</translation>
-    </message>
-    <message>
-        <source>service</source>
-        <translation>warten</translation>
-    </message>
-    <message>
-        <source>look at it by hours</source>
-        <translation>nach Stunden ansehen</translation>
-    </message>
-    <message>
-        <source>look at it by launches</source>
-        <translation>nach Wasserungen ansehen</translation>
-    </message>
-    <message>
-        <source>look at it after an event</source>
-        <translation>nach einem Ereignis ansehen</translation>
-    </message>
-    <message>
-        <source>crew</source>
-        <translation>Besatzung</translation>
-    </message>
-    <message>
-        <source>driver</source>
-        <translation>Bootsführer</translation>
-    </message>
-    <message>
-        <source>gear officer</source>
-        <translation>Gerätewart</translation>
-    </message>
-    <message>
-        <source>serviceable</source>
-        <translation>einsatzbereit</translation>
-    </message>
-    <message>
-        <source>unserviceable</source>
-        <translation>gesperrt</translation>
-    </message>
-    <message>
-        <source>missing</source>
-        <translation>fehlt</translation>
-    </message>
-    <message>
-        <source>written off</source>
-        <translation>ausgesondert</translation>
-    </message>
-    <message>
-        <source>lost</source>
-        <translation>verloren</translation>
-    </message>
-    <message>
-        <source>damaged</source>
-        <translation>beschädigt</translation>
-    </message>
-    <message>
-        <source>worn</source>
-        <translation>verschlissen</translation>
-    </message>
-    <message>
-        <source>expired</source>
-        <translation>abgelaufen</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>years</source>
-        <translation>Jahre</translation>
-    </message>
-    <message>
-        <source>months</source>
-        <translation>Monate</translation>
-    </message>
-    <message>
-        <source>boats</source>
-        <translation>Boote</translation>
-    </message>
-    <message>
-        <source>people</source>
-        <translation>Leute</translation>
-    </message>
-    <message>
-        <source>places</source>
-        <translation>Plätze</translation>
-    </message>
-    <message>
-        <source>kit types</source>
-        <translation>Arten</translation>
-    </message>
-    <message>
-        <source>sizes</source>
-        <translation>Größen</translation>
-    </message>
-    <message>
-        <source>life rules</source>
-        <translation>Regeln</translation>
-    </message>
-    <message>
-        <source>kit</source>
-        <translation>Ausrüstung</translation>
-    </message>
-    <message>
-        <source>parts</source>
-        <translation>Teile</translation>
-    </message>
-</context>
-<context>
-    <name>SetUp</name>
-    <message>
-        <source>Every boat has all that its manifest asks for.</source>
-        <translation>Jedes Boot hat alles, was seine Packliste verlangt.</translation>
-    </message>
-    <message>
-        <source>There is no boat yet to fit out.</source>
-        <translation>Noch gibt es kein Boot zum Ausrüsten.</translation>
-    </message>
-    <message>
-        <source>Not all that is asked of it, or nothing asked yet: %1.</source>
-        <translation>Nicht alles Verlangte da, oder noch nichts verlangt: %1.</translation>
-    </message>
-    <message>
-        <source>No rule is an example any more.</source>
-        <translation>Keine Regel ist mehr ein Beispiel.</translation>
-    </message>
-    <message>
-        <source>No kit type has a rule yet: how long it lasts, when it is looked at.</source>
-        <translation>Noch hat keine Art eine Regel: wie lange sie hält, wann sie geprüft wird.</translation>
-    </message>
-    <message>
-        <source>boats</source>
-        <translation>Boote</translation>
-    </message>
-    <message>
-        <source>people</source>
-        <translation>Leute</translation>
-    </message>
-    <message>
-        <source>kit of each boat</source>
-        <translation>Ausrüstung jedes Bootes</translation>
-    </message>
-    <message>
-        <source>rules looked at</source>
-        <translation>Regeln durchgesehen</translation>
-    </message>
-    <message>
-        <source>tags printed</source>
-        <translation>Etiketten gedruckt</translation>
-    </message>
-    <message>
-        <source>first check signed</source>
-        <translation>erste Prüfung unterschrieben</translation>
-    </message>
-    <message>
-        <source>There is no boat yet. Its class says which list it follows.</source>
-        <translation>Noch gibt es kein Boot. Seine Klasse sagt, welcher Packliste es folgt.</translation>
-    </message>
-    <message>
-        <source>Nobody is there yet who drives, crews or signs.</source>
-        <translation>Noch gibt es niemanden, der fährt, mitfährt oder unterschreibt.</translation>
-    </message>
-    <message>
-        <source>Tags were printed.</source>
-        <translation>Etiketten wurden gedruckt.</translation>
-    </message>
-    <message>
-        <source>Each thing needs its tag fixed to it before a check can see it.</source>
-        <translation>An jedem Stück muss sein Etikett sein, bevor eine Prüfung es sieht.</translation>
-    </message>
-    <message>
-        <source>A check was signed.</source>
-        <translation>Eine Prüfung wurde unterschrieben.</translation>
-    </message>
-    <message>
-        <source>Press a boat's strip, show its tags, and sign.</source>
-        <translation>Den Streifen eines Bootes drücken, die Etiketten zeigen, unterschreiben.</translation>
-    </message>
-    <message>
-        <source>Write the boats</source>
-        <translation>Boote eintragen</translation>
-    </message>
-    <message>
-        <source>Write the people</source>
-        <translation>Leute eintragen</translation>
-    </message>
-    <message>
-        <source>Fit out a boat</source>
-        <translation>Boot ausrüsten</translation>
-    </message>
-    <message>
-        <source>Look at the rules</source>
-        <translation>Regeln ansehen</translation>
-    </message>
-    <message>
-        <source>Print the tags</source>
-        <translation>Etiketten drucken</translation>
-    </message>
-    <message>
-        <source>Go to the boats</source>
-        <translation>Zu den Booten</translation>
-    </message>
-    <message>
-        <source>All of it is done.</source>
-        <translation>Alles ist erledigt.</translation>
-    </message>
-    <message>
-        <source>%1 of %2 are done. Still to do: %3.</source>
-        <translation>%1 von %2 erledigt. Noch zu tun: %3.</translation>
-    </message>
-</context>
-<context>
-    <name>Spreadsheet</name>
-    <message>
-        <source>Lines of boats' lists</source>
-        <translation>Zeilen von Packlisten</translation>
-    </message>
-    <message>
-        <source>Points of checks</source>
-        <translation>Prüfpunkte</translation>
-    </message>
-    <message>
-        <source>Services</source>
-        <translation>Wartungen</translation>
-    </message>
-    <message>
-        <source>Happenings</source>
-        <translation>Ereignisse</translation>
-    </message>
-    <message>
-        <source>Hours and launches</source>
-        <translation>Stunden und Wasserungen</translation>
-    </message>
-    <message>
-        <source>Entries of the log</source>
-        <translation>Einträge im Logbuch</translation>
-    </message>
-    <message>
-        <source>a place</source>
-        <translation>ein Platz</translation>
-    </message>
-    <message>
-        <source>a kit type</source>
-        <translation>eine Art Ausrüstung</translation>
-    </message>
-    <message>
-        <source>a size of a kit type</source>
-        <translation>eine Größe einer Art</translation>
-    </message>
-    <message>
-        <source>a rule of a kit type</source>
-        <translation>eine Regel einer Art</translation>
-    </message>
-    <message>
-        <source>a boat</source>
-        <translation>ein Boot</translation>
-    </message>
-    <message>
-        <source>a line of a boat's list</source>
-        <translation>eine Zeile einer Packliste</translation>
-    </message>
-    <message>
-        <source>a point of a check</source>
-        <translation>ein Prüfpunkt</translation>
-    </message>
-    <message>
-        <source>a person</source>
-        <translation>eine Person</translation>
-    </message>
-    <message>
-        <source>a piece of kit</source>
-        <translation>ein Stück Ausrüstung</translation>
-    </message>
-    <message>
-        <source>a part of a thing</source>
-        <translation>ein Teil eines Stücks</translation>
-    </message>
-    <message>
-        <source>a service that was done</source>
-        <translation>eine erledigte Wartung</translation>
-    </message>
-    <message>
-        <source>something that happened to a thing</source>
-        <translation>ein Ereignis an einem Stück</translation>
-    </message>
-    <message>
-        <source>hours or launches of a thing</source>
-        <translation>Stunden oder Wasserungen eines Stücks</translation>
-    </message>
-    <message>
-        <source>an entry of the log</source>
-        <translation>ein Eintrag im Logbuch</translation>
-    </message>
-    <message>
-        <source>leave out</source>
-        <translation>weglassen</translation>
-    </message>
-    <message>
-        <source>boat or place</source>
-        <translation>Boot oder Platz</translation>
-    </message>
-    <message>
-        <source>how many of it</source>
-        <translation>wie viele davon</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 new</source>
-        <translation>%1 neu</translation>
-    </message>
-    <message>
-        <source>%1 changed</source>
-        <translation>%1 geändert</translation>
-    </message>
-    <message>
-        <source>%1 as they are</source>
-        <translation>%1 wie bisher</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
-        <source>the club has no %1 “%2”: correct it, or tick “%3” so that it is made</source>
-        <translation>der Verein hat „%2“ nicht (%1): berichtigen oder „%3“ ankreuzen, damit es angelegt wird</translation>
-    </message>
-    <message>
-        <source>no boat and no place is called “%1”: correct it, register the boat first, or tick “%2” so that it is made as a place</source>
-        <translation>kein Boot und kein Platz heißt „%1“: berichtigen, das Boot zuerst eintragen oder „%2“ ankreuzen, damit es als Platz angelegt wird</translation>
-    </message>
-    <message>
-        <source>Days such as %1 may be two: say above which comes first, the day or the month.</source>
-        <translation>Tage wie %1 sind zweideutig: oben angeben, was zuerst steht, Tag oder Monat.</translation>
-    </message>
-    <message>
-        <source>No heading is known yet: say above each column what it means.</source>
-        <translation>Noch ist keine Überschrift bekannt: über jeder Spalte angeben, was sie bedeutet.</translation>
-    </message>
-    <message>
-        <source>Say above which column is this: %1.</source>
-        <translation>Oben angeben, welche Spalte das ist: %1.</translation>
-    </message>
-</context>
-<context>
-    <name>app::ColumnMeanings</name>
-    <message>
-        <source>what the column “%1” means</source>
-        <translation>was die Spalte „%1“ bedeutet</translation>
-    </message>
-</context>
-<context>
-    <name>app::FitOutPanel</name>
-    <message>
-        <source>Their tags as PDF…</source>
-        <translation>Etiketten als PDF …</translation>
-    </message>
-    <message>
-        <source>Back to what is to do</source>
-        <translation>Zurück zur Übersicht</translation>
-    </message>
-    <message>
-        <source>what is asked, and what is new</source>
-        <translation>was verlangt ist und was neu ist</translation>
-    </message>
-    <message>
-        <source>Fit out</source>
-        <translation>Ausrüsten:</translation>
-    </message>
-    <message>
-        <source>New ones</source>
-        <translation>Neue</translation>
-    </message>
-    <message>
-        <source>Size</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation>Hergestellt</translation>
-    </message>
-    <message>
-        <source>First use</source>
-        <translation>Erstgebrauch</translation>
-    </message>
-    <message>
-        <source>Stamped</source>
-        <translation>Aufdruck</translation>
-    </message>
-    <message>
-        <source>Serial</source>
-        <translation>Seriennr.</translation>
-    </message>
-    <message>
-        <source>Whose</source>
-        <translation>Wem</translation>
-    </message>
-    <message>
-        <source>spares at %1</source>
-        <translation>Reserve in %1</translation>
-    </message>
-    <message>
-        <source>no boat yet</source>
-        <translation>noch kein Boot</translation>
-    </message>
-    <message>
-        <source>There is no boat yet: write it first, then fit it out.</source>
-        <translation>Noch gibt es kein Boot: zuerst eintragen, dann ausrüsten.</translation>
-    </message>
-    <message>
-        <source>The club wants no spares yet: write of a kit type how many.</source>
-        <translation>Noch will der Verein keine Reserve: bei einer Art eintragen, wie viele.</translation>
-    </message>
-    <message>
-        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
-        <translation>Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
-    </message>
-    <message>
-        <source>The spares of the club, wherever they lie</source>
-        <translation>Die Reserve des Vereins, wo immer sie liegt</translation>
-    </message>
-    <message>
-        <source>What the manifest asks, and what is there</source>
-        <translation>Was die Packliste verlangt und was da ist</translation>
-    </message>
-    <message>
-        <source>not the same for all</source>
-        <translation>nicht bei allen gleich</translation>
-    </message>
-    <message>
-        <source>2026-03, say</source>
-        <translation>z. B. 2026-03</translation>
-    </message>
-    <message>
-        <source>one by one</source>
-        <translation>einzeln</translation>
-    </message>
-    <message>
-        <source>no size yet</source>
-        <translation>noch ohne Größe</translation>
-    </message>
-    <message>
-        <source>has no sizes</source>
-        <translation>ohne Größen</translation>
-    </message>
-    <message>
-        <source>nobody's yet</source>
-        <translation>noch niemandes</translation>
-    </message>
-    <message>
-        <source>nobody's own</source>
-        <translation>niemandes eigenes</translation>
-    </message>
-</context>
-<context>
-    <name>app::NewClubForm</name>
-    <message>
-        <source>the club's name</source>
-        <translation>Name des Vereins</translation>
-    </message>
-    <message>
-        <source>where its file goes</source>
-        <translation>wohin die Datei kommt</translation>
-    </message>
-    <message>
-        <source>Choose…</source>
-        <translation>Wählen …</translation>
-    </message>
-    <message>
-        <source>the folder of CSV files</source>
-        <translation>der Ordner mit CSV-Dateien</translation>
-    </message>
-    <message>
-        <source>Choose the folder…</source>
-        <translation>Ordner wählen …</translation>
-    </message>
-    <message>
-        <source>Start this club file</source>
-        <translation>Diese Vereinsdatei anlegen</translation>
-    </message>
-    <message>
-        <source>It begins with</source>
-        <translation>Sie beginnt mit</translation>
-    </message>
-    <message>
-        <source>a starter: %1</source>
-        <translation>Vorlage: %1</translation>
-    </message>
-    <message>
-        <source>our spreadsheet</source>
-        <translation>unserer Tabelle</translation>
-    </message>
-    <message>
-        <source>a folder of CSV files</source>
-        <translation>einem Ordner mit CSV</translation>
-    </message>
-    <message>
-        <source>nothing</source>
-        <translation>nichts</translation>
-    </message>
-    <message>
-        <source>Kit types, sizes, rules and lists are examples, and each rule says so: “example: put your maker's and your club's in its place”.</source>
-        <translation>Arten, Größen, Regeln und Listen sind Beispiele, und jede Regel sagt es: „example: put your maker's and your club's in its place“ (durch Angaben des Herstellers und des Vereins zu ersetzen).</translation>
-    </message>
-    <message>
-        <source>The file is made first; then you choose the spreadsheet and say what its columns mean.</source>
-        <translation>Zuerst wird die Datei angelegt; dann wird die Tabelle gewählt und angegeben, was ihre Spalten bedeuten.</translation>
-    </message>
-    <message>
-        <source>Files such as boats.csv and items.csv, as this program writes them. All rows are taken, or there is no file.</source>
-        <translation>Dateien wie boats.csv und items.csv, wie dieses Programm sie schreibt. Alle Zeilen werden übernommen, oder es gibt keine Datei.</translation>
-    </message>
-    <message>
-        <source>You write boats, people and kit types yourself.</source>
-        <translation>Boote, Leute und Arten werden von Hand eingetragen.</translation>
-    </message>
-    <message>
-        <source>Say where the file goes.</source>
-        <translation>Angeben, wohin die Datei kommt.</translation>
-    </message>
-    <message>
-        <source>Choose the folder of CSV files.</source>
-        <translation>Den Ordner mit CSV-Dateien wählen.</translation>
-    </message>
-    <message>
-        <source>The file is being made…</source>
-        <translation>Die Datei wird angelegt …</translation>
-    </message>
-</context>
-<context>
-    <name>app::SetUpPage</name>
-    <message>
-        <source>Import a spreadsheet…</source>
-        <translation>Tabelle einlesen …</translation>
-    </message>
-    <message>
-        <source>%1 of %2 are done, in any order.</source>
-        <translation>%1 von %2 erledigt; die Reihenfolge ist frei.</translation>
-    </message>
-    <message>
-        <source>Take it off the board</source>
-        <translation>Nicht bei den Booten zeigen</translation>
-    </message>
-    <message>
-        <source>Say it on the board</source>
-        <translation>Bei den Booten zeigen</translation>
-    </message>
-</context>
-<context>
-    <name>app::SetUpRow</name>
-    <message>
-        <source>%1: done</source>
-        <translation>%1: erledigt</translation>
-    </message>
-    <message>
-        <source>%1: still to do</source>
-        <translation>%1: noch zu tun</translation>
-    </message>
-</context>
-<context>
-    <name>app::SetUpStrip</name>
-    <message>
-        <source>Go on setting up</source>
-        <translation>Weiter einrichten</translation>
-    </message>
-    <message>
-        <source>Put away</source>
-        <translation>Ausblenden</translation>
-    </message>
-    <message>
-        <source>Setting up: %1</source>
-        <translation>Einrichten: %1</translation>
-    </message>
-</context>
-<context>
-    <name>app::SheetQuestions</name>
-    <message>
-        <source>choose</source>
-        <translation>wählen</translation>
-    </message>
-    <message>
-        <source>the day first, then the month</source>
-        <translation>zuerst den Tag, dann den Monat</translation>
-    </message>
-    <message>
-        <source>the month first, then the day</source>
-        <translation>zuerst den Monat, dann den Tag</translation>
-    </message>
-    <message>
-        <source>Days such as %1 have</source>
-        <translation>Tage wie %1 haben</translation>
-    </message>
-    <message>
-        <source>“%1” as %2 means</source>
-        <translation>„%1“ als %2 heißt</translation>
-    </message>
-    <message>
-        <source>nothing: leave the cell empty</source>
-        <translation>nichts: die Zelle leer lassen</translation>
-    </message>
-</context>
-<context>
-    <name>app::SheetTableModel</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Row</source>
-        <translation>Zeile</translation>
-    </message>
-    <message>
-        <source>Why it is refused</source>
-        <translation>Warum abgelehnt</translation>
-    </message>
-</context>
-<context>
-    <name>app::SpreadsheetPage</name>
-    <message>
-        <source>Choose a spreadsheet…</source>
-        <translation>Tabelle wählen …</translation>
-    </message>
-    <message>
-        <source>Next refused row</source>
-        <translation>Nächste abgelehnte Zeile</translation>
-    </message>
-    <message>
-        <source>Import all rows</source>
-        <translation>Alle Zeilen einlesen</translation>
-    </message>
-    <message>
-        <source>%1 is being read…</source>
-        <translation>%1 wird gelesen …</translation>
-    </message>
-    <message>
-        <source>the fullest</source>
-        <translation>das vollste</translation>
-    </message>
-    <message>
-        <source>Nothing would change: all of it is in the register already.</source>
-        <translation>Nichts würde sich ändern: Alles steht schon im Verzeichnis.</translation>
-    </message>
-    <message>
-        <source>The rows are being imported…</source>
-        <translation>Die Zeilen werden eingelesen …</translation>
-    </message>
-    <message>
-        <source>Imported. %1</source>
-        <translation>Eingelesen. %1</translation>
-    </message>
-    <message>
-        <source>An .xlsx, .ods, .csv or .tsv file, such as the club's list of kit.</source>
-        <translation>Eine Datei .xlsx, .ods, .csv oder .tsv, etwa die Ausrüstungsliste des Vereins.</translation>
-    </message>
-    <message>
-        <source>The rows are being looked at…</source>
-        <translation>Die Zeilen werden angesehen …</translation>
-    </message>
-    <message>
-        <source>Each row is</source>
-        <translation>Jede Zeile ist</translation>
-    </message>
-    <message>
-        <source>on the sheet</source>
-        <translation>Blatt</translation>
-    </message>
-    <message>
-        <source>Make missing:</source>
-        <translation>Fehlendes anlegen:</translation>
-    </message>
-    <message>
-        <source>make missing %1</source>
-        <translation>fehlende anlegen: %1</translation>
-    </message>
-    <message>
-        <source>the rows of the spreadsheet</source>
-        <translation>die Zeilen der Tabelle</translation>
-    </message>
-</context>
-<context>
-    <name>app::EventFiling</name>
-    <message>
-        <source>File it there</source>
-        <translation>Dort ablegen</translation>
-    </message>
-    <message>
-        <source>a check that belongs to another event</source>
-        <translation>eine Prüfung, die zu einer anderen Veranstaltung gehört</translation>
-    </message>
-    <message>
-        <source>the event that it belongs to</source>
-        <translation>die Veranstaltung, zu der sie gehört</translation>
-    </message>
-    <message>
-        <source>another event</source>
-        <translation>andere Veranstaltung</translation>
-    </message>
-    <message>
-        <source>Wrongly filed?</source>
-        <translation>Falsch abgelegt?</translation>
-    </message>
-    <message>
-        <source>%1, %2, %3</source>
-        <comment>boat, phase, when</comment>
-        <translation>%1, %2, %3</translation>
-    </message>
-</context>
-<context>
-    <name>app::EventLine</name>
-    <message>
-        <source>Begin</source>
-        <translation>Beginnen</translation>
-    </message>
-    <message>
-        <source>End it</source>
-        <translation>Beenden</translation>
-    </message>
-    <message>
-        <source>today's event: a patrol, training day or carnival</source>
-        <translation>Veranstaltung heute: Wache, Übungstag oder Fest</translation>
-    </message>
-    <message>
-        <source>patrol, training …</source>
-        <translation>Wache, Übung …</translation>
-    </message>
-    <message>
-        <source>Today's event: %1, until %2</source>
-        <translation>Heute: %1, bis %2</translation>
-    </message>
-    <message>
-        <source>Today's event:</source>
-        <translation>Heute:</translation>
-    </message>
-</context>
-<context>
-    <name>app::ItemRecordPanel</name>
-    <message>
-        <source>%1, %2</source>
-        <comment>part, rule</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1, %2: passed</source>
-        <translation>%1, %2: bestanden</translation>
-    </message>
-    <message>
-        <source>%1, %2: not passed</source>
-        <translation>%1, %2: nicht bestanden</translation>
-    </message>
-    <message>
-        <source>Made in error…</source>
-        <translation>Irrtümlich…</translation>
-    </message>
-    <message>
-        <source>Why does this record not count? It stays in the history with your reason.</source>
-        <translation>Warum zählt dieser Nachweis nicht? Er bleibt mit dem Grund im Verlauf.</translation>
-    </message>
-    <message>
-        <source>Withdraw this record</source>
-        <translation>Nachweis zurücknehmen</translation>
-    </message>
-    <message>
-        <source>service records of this item</source>
-        <translation>Prüfnachweise dieses Stücks</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Nachweise</translation>
-    </message>
-    <message>
-        <source>It was used or inflated, today:</source>
-        <translation>Benutzt oder ausgelöst, heute:</translation>
-    </message>
-    <message>
-        <source>Recorded for today: %1. What its rules ask for is due now.</source>
-        <translation>Für heute eingetragen: %1. Was die Regeln verlangen, ist jetzt fällig.</translation>
-    </message>
-    <message>
-        <source>%1 is recorded for today already. Nothing was changed.</source>
-        <translation>%1 ist für heute schon eingetragen. Nichts wurde geändert.</translation>
-    </message>
-    <message>
-        <source>Withdrawn: the record counts no more, and the item's days and state are what they were before it.</source>
-        <translation>Zurückgenommen: Der Nachweis zählt nicht mehr, Termine und Zustand sind wie vor ihm.</translation>
-    </message>
-</context>
-<context>
-    <name>app::PhotoStrip</name>
-    <message>
-        <source>%1, by %2</source>
-        <translation>%1, von %2</translation>
-    </message>
-    <message>
-        <source>Add a photograph…</source>
-        <translation>Foto hinzufügen…</translation>
-    </message>
-    <message>
-        <source>damaged</source>
-        <translation>beschädigt</translation>
-    </message>
-    <message>
-        <source>photograph, %1</source>
-        <translation>Foto, %1</translation>
-    </message>
-    <message>
-        <source>The photograph is not the one that was recorded.</source>
-        <translation>Das Foto ist nicht das eingetragene.</translation>
-    </message>
-    <message>
-        <source>The photograph is kept with the record.</source>
-        <translation>Das Foto ist beim Protokoll aufbewahrt.</translation>
-    </message>
-    <message>
-        <source>The photographs are kept with the record.</source>
-        <translation>Die Fotos sind beim Protokoll aufbewahrt.</translation>
-    </message>
-</context>
-<context>
-    <name>app::PictureView</name>
-    <message>
-        <source>%1 · press anywhere to go back</source>
-        <translation>%1 · irgendwo drücken führt zurück</translation>
-    </message>
-</context>
-<context>
-    <name>Merge</name>
-    <message>
-        <source>Nothing new</source>
-        <translation>Nichts Neues</translation>
-    </message>
-    <message>
-        <source>%1 from %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>%1 was seen on %2 and on %3 within twelve hours: look where it is</source>
-        <translation>%1 wurde binnen zwölf Stunden auf %2 und auf %3 gesehen: nachsehen, wo es ist</translation>
-    </message>
-    <message>
-        <source>%1 and %2 have the same serial %3: they may be one thing that was registered twice</source>
-        <translation>%1 und %2 haben dieselbe Seriennummer %3: sie können ein Stück sein, das zweimal eingetragen wurde</translation>
-    </message>
-    <message>
-        <source>%1 and %2 may be two names for the same: rename one, or leave both</source>
-        <translation>%1 und %2 können zwei Namen für dasselbe sein: eins umbenennen oder beide lassen</translation>
-    </message>
-    <message>
-        <source>%1 of %2 was changed on two machines within an hour: the newer one holds</source>
-        <translation>%1 von %2 wurde binnen einer Stunde auf zwei Geräten geändert: das Neuere gilt</translation>
-    </message>
-    <message>
-        <source>%1 was launched twice without a return between, by two machines</source>
-        <translation>%1 ist auf zwei Geräten zweimal ausgelaufen, ohne Rückkehr dazwischen</translation>
-    </message>
-    <message>
-        <source>A check of %1 was signed on two machines: the first signature holds</source>
-        <translation>Eine Prüfung von %1 wurde auf zwei Geräten unterschrieben: die erste Unterschrift gilt</translation>
-    </message>
-</context>
-<context>
-    <name>Outlook</name>
-    <message>
-        <source>%1 will not be asked for %2</source>
-        <translation>%1: %2 wird nicht mehr verlangt</translation>
-    </message>
-    <message>
-        <source>%1 will have no %2</source>
-        <translation>%1 wird ohne %2 sein</translation>
-    </message>
-    <message>
-        <source>%1 will have %2 of %3: %4</source>
-        <translation>%1 wird %2 von %3 haben: %4</translation>
-    </message>
-    <message>
-        <source>%1 will not be on the board</source>
-        <translation>%1 wird nicht mehr auf der Tafel stehen</translation>
-    </message>
-    <message>
-        <source>%1 will be %2</source>
-        <translation>%1 wird sein: %2</translation>
-    </message>
-    <message>
-        <source>not asked</source>
-        <translation>nicht verlangt</translation>
-    </message>
-    <message>
-        <source>%1 %2, %3: %4; so far: %5</source>
-        <translation>%1 %2, %3: %4; bisher: %5</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3</source>
-        <translation>%1, %2: %3</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3, the first %4</source>
-        <translation>%1, %2: %3, zuerst %4</translation>
-    </message>
-    <message>
-        <source>and %1 more</source>
-        <translation>und %1 weitere</translation>
-    </message>
-</context>
-<context>
-    <name>RegisterRows</name>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>worn</source>
-        <translation>am Körper getragen</translation>
-    </message>
-    <message>
-        <source>each has their own</source>
-        <translation>jede Person hat ihr eigenes</translation>
-    </message>
-    <message>
-        <source>price %1</source>
-        <translation>Preis %1</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
-        <source>at most %1 %2</source>
-        <translation>höchstens %1 %2</translation>
-    </message>
-    <message>
-        <source>at least %1 %2</source>
-        <translation>mindestens %1 %2</translation>
-    </message>
-    <message>
-        <source>%1 to %2 %3</source>
-        <translation>%1 bis %2 %3</translation>
-    </message>
-    <message>
-        <source>%1 wanted</source>
-        <translation>%1 gewünscht</translation>
-    </message>
-    <message>
-        <source>ends on the day stamped on it</source>
-        <translation>endet am aufgedruckten Tag</translation>
-    </message>
-    <message>
-        <source>ends %1 after it was made</source>
-        <translation>endet %1 nach der Herstellung</translation>
-    </message>
-    <message>
-        <source>ends %1 after its first use</source>
-        <translation>endet %1 nach dem ersten Gebrauch</translation>
-    </message>
-    <message>
-        <source>ends with the year %1 after it was made</source>
-        <translation>endet mit dem Jahr, das %1 nach der Herstellung liegt</translation>
-    </message>
-    <message>
-        <source>inspect every %1</source>
-        <translation>prüfen alle %1</translation>
-    </message>
-    <message>
-        <source>service every %1</source>
-        <translation>warten alle %1</translation>
-    </message>
-    <message>
-        <source>look at it every %1 of use</source>
-        <translation>ansehen nach je %1 Gebrauch</translation>
-    </message>
-    <message>
-        <source>look at it every %1</source>
-        <translation>ansehen nach je %1</translation>
-    </message>
-    <message>
-        <source>look at it after: %1</source>
-        <translation>ansehen nach: %1</translation>
-    </message>
-    <message>
-        <source>size %1</source>
-        <translation>Größe %1</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>kit type, size, life rule</source>
-        <translation>Art, Größe, Regel</translation>
-    </message>
-    <message>
-        <source>what it says</source>
-        <translation>was sie sagt</translation>
-    </message>
-    <message>
-        <source>%1, size %2</source>
-        <translation>%1, Größe %2</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3</source>
-        <translation>%1, %2: %3</translation>
-    </message>
-    <message>
-        <source>%1; a remark</source>
-        <translation>%1; ein Hinweis</translation>
-    </message>
-</context>
-<context>
-    <name>RuleDays</name>
-    <message>
-        <source>does not fall due</source>
-        <translation>wird nicht fällig</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2 (now %3)</source>
-        <translation>%1: %2 (jetzt %3)</translation>
-    </message>
-    <message>
-        <source>and %1 more</source>
-        <translation>und %1 weitere</translation>
-    </message>
-    <message>
-        <source>The club's own kit by this rule:</source>
-        <translation>Die eigene Ausrüstung nach dieser Regel:</translation>
-    </message>
-</context>
-<context>
-    <name>RuleSentence</name>
-    <message>
-        <source>{kind} on it,</source>
-        <translation>{kind} ,</translation>
-    </message>
-    <message>
-        <source>{kind} : {n} after it was made,</source>
-        <translation>{kind} : {n} nach der Herstellung,</translation>
-    </message>
-    <message>
-        <source>{kind} : {n} later,</source>
-        <translation>{kind} : {n} danach,</translation>
-    </message>
-    <message>
-        <source>{kind} , the one {n} after it was made,</source>
-        <translation>{kind} : {n} nach dem der Herstellung,</translation>
-    </message>
-    <message>
-        <source>{kind} every {n} , with age {steps} ,</source>
-        <translation>{kind} alle {n} , im Alter {steps} ,</translation>
-    </message>
-    <message>
-        <source>{kind} , every {n} of use, with age {steps} ,</source>
-        <translation>{kind} : alle {n} Gebrauch, im Alter {steps} ,</translation>
-    </message>
-    <message>
-        <source>{kind} , every {n} , with age {steps} ,</source>
-        <translation>{kind} : alle {n} , im Alter {steps} ,</translation>
-    </message>
-    <message>
-        <source>{kind} : {event} ,</source>
-        <translation>{kind} : {event} ,</translation>
-    </message>
-    <message>
-        <source>{kind}</source>
-        <translation>{kind}</translation>
-    </message>
-    <message>
-        <source>Rule {rule} for the part {part} :</source>
-        <translation>Regel {rule} für das Teil {part} :</translation>
-    </message>
-    <message>
-        <source>{severity} when it has passed, {lead_days} days' notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
-        <translation>{severity} wenn es abgelaufen ist, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
-    </message>
-    <message>
-        <source>{severity} when overdue, {lead_days} days' notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
-        <translation>{severity} wenn überfällig, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
-    </message>
-</context>
-<context>
-    <name>WrittenCell</name>
-    <message>
-        <source>is %1</source>
-        <translation>ist %1</translation>
-    </message>
-</context>
-<context>
-    <name>app::BesideOrOver</name>
-    <message>
-        <source>Back to the list</source>
-        <translation>Zurück zur Liste</translation>
-    </message>
-</context>
-<context>
-    <name>app::CellField</name>
-    <message>
-        <source>which kind?</source>
-        <translation>welcher Art?</translation>
-    </message>
-    <message>
-        <source>not said</source>
-        <translation>nicht gesagt</translation>
-    </message>
-    <message>
-        <source>%1 (as usual)</source>
-        <translation>%1 (wie üblich)</translation>
-    </message>
-</context>
-<context>
-    <name>app::EndPanel</name>
-    <message>
-        <source>its last day here</source>
-        <translation>der letzte Tag hier</translation>
-    </message>
-    <message>
-        <source>It stays</source>
-        <translation>Es bleibt</translation>
-    </message>
-    <message>
-        <source>No longer here</source>
-        <translation>Nicht mehr hier</translation>
-    </message>
-    <message>
-        <source>From the day after it is in no list to choose from, on no board and in no plan. What is recorded stays. Empty “here until” to bring it back.</source>
-        <translation>Vom Tag danach an steht es in keiner Auswahl, auf keiner Tafel und in keinem Plan. Was aufgezeichnet ist, bleibt. „Hier bis“ leeren holt es zurück.</translation>
-    </message>
-    <message>
-        <source>Which is the last day of “%1”?</source>
-        <translation>Welches ist der letzte Tag von „%1“?</translation>
-    </message>
-    <message>
-        <source>“%1” is here until %2.</source>
-        <translation>„%1“ ist hier bis %2.</translation>
-    </message>
-</context>
-<context>
-    <name>app::KitChangePanel</name>
-    <message>
-        <source>Back</source>
-        <translation>Zurück</translation>
-    </message>
-    <message>
-        <source>New part…</source>
-        <translation>Neues Teil …</translation>
-    </message>
-    <message>
-        <source>parts of the item</source>
-        <translation>Teile des Stücks</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>Its part: %1</source>
-        <translation>Sein Teil: %1</translation>
-    </message>
-    <message>
-        <source>A new part of it</source>
-        <translation>Ein neues Teil davon</translation>
-    </message>
-</context>
-<context>
-    <name>app::KitSeveralPanel</name>
-    <message>
-        <source>Untick all</source>
-        <translation>Keine auswählen</translation>
-    </message>
-    <message>
-        <source>what to do with the items that are ticked</source>
-        <translation>was mit den ausgewählten Stücken geschieht</translation>
-    </message>
-    <message>
-        <source>Move to…</source>
-        <translation>Verlegen nach …</translation>
-    </message>
-    <message>
-        <source>Give to…</source>
-        <translation>Übergeben an …</translation>
-    </message>
-    <message>
-        <source>Size…</source>
-        <translation>Größe …</translation>
-    </message>
-    <message>
-        <source>Write off…</source>
-        <translation>Aussondern …</translation>
-    </message>
-    <message>
-        <source>Tags…</source>
-        <translation>Etiketten …</translation>
-    </message>
-    <message>
-        <source>why they are written off</source>
-        <translation>warum sie ausgesondert werden</translation>
-    </message>
-    <message>
-        <source>why?</source>
-        <translation>warum?</translation>
-    </message>
-    <message>
-        <source>lost</source>
-        <translation>verloren</translation>
-    </message>
-    <message>
-        <source>damaged</source>
-        <translation>beschädigt</translation>
-    </message>
-    <message>
-        <source>worn</source>
-        <translation>verschlissen</translation>
-    </message>
-    <message>
-        <source>expired</source>
-        <translation>abgelaufen</translation>
-    </message>
-    <message>
-        <source>the boat or place that they are moved to</source>
-        <translation>das Boot oder der Ort, wohin sie verlegt werden</translation>
-    </message>
-    <message>
-        <source>whose they are from now on; empty: nobody's</source>
-        <translation>wem sie von nun an gehören; leer: niemandem</translation>
-    </message>
-    <message>
-        <source>their size</source>
-        <translation>ihre Größe</translation>
-    </message>
-    <message>
-        <source>boat or place</source>
-        <translation>Boot oder Ort</translation>
-    </message>
-    <message>
-        <source>person; empty: nobody's</source>
-        <translation>Person; leer: niemandes</translation>
-    </message>
-    <message>
-        <source>size</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Nothing was changed. %1 %2: %3.</source>
-        <translation>Nichts wurde geändert. %1 %2: %3.</translation>
-    </message>
-    <message>
-        <source>Write them off as %1? They count nowhere from then on.</source>
-        <translation>Als „%1“ aussondern? Sie zählen von da an nirgends mehr.</translation>
-    </message>
-    <message>
-        <source>Written off. Take them out of the boats and destroy their tags; their history stays.</source>
-        <translation>Ausgesondert. Aus den Booten nehmen und die Etiketten vernichten; ihre Geschichte bleibt.</translation>
-    </message>
-</context>
-<context>
-    <name>app::RegisterPage</name>
-    <message>
-        <source>find a row by any of its words</source>
-        <translation>eine Zeile nach einem ihrer Wörter suchen</translation>
-    </message>
-    <message>
-        <source>find …</source>
-        <translation>suchen …</translation>
-    </message>
-    <message>
-        <source>New size…</source>
-        <translation>Neue Größe …</translation>
-    </message>
-    <message>
-        <source>New rule…</source>
-        <translation>Neue Regel …</translation>
-    </message>
-    <message>
-        <source>Rename…</source>
-        <translation>Umbenennen …</translation>
-    </message>
-    <message>
-        <source>No longer here…</source>
-        <translation>Nicht mehr hier …</translation>
-    </message>
-    <message>
-        <source>which rows of the register</source>
-        <translation>welche Zeilen des Verzeichnisses</translation>
-    </message>
-    <message>
-        <source>rows of the register</source>
-        <translation>Zeilen des Verzeichnisses</translation>
-    </message>
-    <message>
-        <source>New boat…</source>
-        <translation>Neues Boot …</translation>
-    </message>
-    <message>
-        <source>New person…</source>
-        <translation>Neue Person …</translation>
-    </message>
-    <message>
-        <source>New place…</source>
-        <translation>Neuer Ort …</translation>
-    </message>
-    <message>
-        <source>New kit type…</source>
-        <translation>Neue Art …</translation>
-    </message>
-    <message>
-        <source>None yet. Write the first with “%1”, or import a folder of CSV or a spreadsheet.</source>
-        <translation>Noch nichts hier. Das erste mit „%1“ schreiben oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
-    </message>
-    <message>
-        <source>Nothing has these words.</source>
-        <translation>Nichts enthält diese Wörter.</translation>
-    </message>
-    <message>
-        <source>A new size of: %1</source>
-        <translation>Eine neue Größe von: %1</translation>
-    </message>
-    <message>
-        <source>A new life rule of: %1</source>
-        <translation>Eine neue Regel von: %1</translation>
-    </message>
-    <message>
-        <source>%1 is no tag of a boat, person or place. Kit is on the page Kit.</source>
-        <translation>%1 ist kein Etikett eines Bootes, einer Person oder eines Ortes. Ausrüstung steht auf der Seite Ausrüstung.</translation>
-    </message>
-</context>
-<context>
-    <name>app::RenamePanel</name>
-    <message>
-        <source>the new name</source>
-        <translation>der neue Name</translation>
-    </message>
-    <message>
-        <source>Keep the name</source>
-        <translation>Namen behalten</translation>
-    </message>
-    <message>
-        <source>Rename</source>
-        <translation>Umbenennen</translation>
-    </message>
-    <message>
-        <source>what is renamed</source>
-        <translation>was umbenannt wird</translation>
-    </message>
-    <message>
-        <source>What was recorded under the old name stays and is about the same. Signed checks keep the name that they were signed with.</source>
-        <translation>Was unter dem alten Namen aufgezeichnet ist, bleibt und gilt demselben. Unterschriebene Prüfungen behalten den Namen, mit dem sie unterschrieben sind.</translation>
-    </message>
-    <message>
-        <source>%1 “%2”</source>
-        <translation>%1 „%2“</translation>
-    </message>
-    <message>
-        <source>“%1” is called “%2” from now on.</source>
-        <translation>„%1“ heißt von nun an „%2“.</translation>
-    </message>
-</context>
-<context>
-    <name>app::RowPanel</name>
-    <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Discard changes</source>
-        <translation>Änderungen verwerfen</translation>
-    </message>
-    <message>
-        <source>Not saved: something here is not possible yet.</source>
-        <translation>Nicht gespeichert: etwas hier ist noch nicht möglich.</translation>
-    </message>
-    <message>
-        <source>%1 stands so already.</source>
-        <translation>%1 steht schon so da.</translation>
-    </message>
-    <message>
-        <source>%1: saved.</source>
-        <translation>%1: gespeichert.</translation>
     </message>
 </context>
 </TS>
