@@ -5138,8 +5138,8 @@ Erledigt am %1: %2</translation>
         <translation>Regel {rule} für das Teil {part} :</translation>
     </message>
     <message>
-        <source>{severity} when it has passed, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
-        <translation>{severity} wenn es abgelaufen ist, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
+        <source>{severity} after that day, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <translation>{severity} nach diesem Tag, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
     </message>
     <message>
         <source>{severity} when overdue, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>

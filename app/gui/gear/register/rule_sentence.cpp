@@ -52,7 +52,7 @@ QString ruleTemplate(const std::string& kind, bool isNew) {
     if (kind.empty()) return sentence;
     const bool ends = kind == "stamped" || kind.starts_with("from_") || kind == "year_end_from_made";
     return sentence + ' ' +
-           (ends ? RuleText::tr("{severity} when it has passed, {lead_days} days' notice, tolerance "
+           (ends ? RuleText::tr("{severity} after that day, {lead_days} days' notice, tolerance "
                                 "{tolerance} , {strict} , {undated} where no date is known, source {source}")
                  : RuleText::tr("{severity} when overdue, {lead_days} days' notice, tolerance {tolerance} , "
                                 "{strict} , {undated} where no date is known, source {source}"));
