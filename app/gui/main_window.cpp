@@ -12,17 +12,11 @@
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/setup/set_up_notes.h"
-#include "app/gui/menus/camera_menu.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
-#include "app/gui/menus/page_menu.h"
-#include "app/gui/menus/view_menu.h"
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/printout/printout_delivery.h"
 #include "app/gui/replaced_strip.h"
-#include "app/gui/theme/dress.h"
-#include "app/gui/theme/language.h"
-#include "app/gui/theme/palette.h"
 #include "app/gui/welcome_page.h"
 #include "app/gui/widgets/gear_page.h"
 #include "app/text/sentences.h"
@@ -32,9 +26,7 @@
 #include "core/base/error_code.h"
 #include "core/club/club_register.h"
 
-#include <QAbstractButton>
 #include <QApplication>
-#include <QKeyEvent>
 #include <QMenuBar>
 #include <QProgressBar>
 #include <QSettings>
@@ -172,95 +164,6 @@ void MainWindow::connectCheck() {
     connect(m_check, &CheckPage::saveWanted, m_printouts, &PrintoutDelivery::save);
     connect(&m_check->camera(), &CameraPanel::picturesPressed, this, [this] { readPictures(false); });
     connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
-}
-
-void MainWindow::buildMenus() {
-    buildClubMenu();
-    m_checkMenu = new CheckMenu(*m_check, menuBar());
-    connect(m_checkMenu, &CheckMenu::startWanted, this, &MainWindow::startOnBoard);
-    connect(m_checkMenu, &CheckMenu::paperWanted, this, &MainWindow::saveOnPaper);
-    menuBar()->addMenu(m_checkMenu);
-    m_cameraMenu = new CameraMenu(m_check->camera(), menuBar());
-    menuBar()->addMenu(m_cameraMenu);
-    menuBar()->addMenu(tr("&Gear officer"))->addActions(m_office->pageActions());
-    m_pageMenu = new PageMenu(menuBar());
-    menuBar()->addMenu(m_pageMenu);
-    buildViewMenu();
-}
-
-void MainWindow::buildClubMenu() {
-    auto* menu = new ClubMenu(menuBar());
-    m_clubMenu = menu;
-    menuBar()->addMenu(menu);
-    connect(menu, &ClubMenu::backUpPressed, m_copies, &ClubCopies::backUp);
-    connect(menu, &ClubMenu::restorePressed, m_copies, &ClubCopies::restore);
-    connect(menu, &ClubMenu::copyFolderPressed, m_copies, &ClubCopies::chooseFolder);
-    connect(menu, &ClubMenu::noCopiesPressed, m_copies, &ClubCopies::endCopies);
-    connect(menu, &ClubMenu::openPressed, this, &MainWindow::chooseClub);
-    connect(menu, &ClubMenu::newPressed, this, [this] {
-        showWelcome();
-        m_welcome->beginNew();
-    });
-    connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
-    connect(menu, &ClubMenu::spreadsheetPressed, this, &MainWindow::importSpreadsheet);
-    connect(menu, &ClubMenu::boatsPressed, this, [this] {
-        if (m_isClubOpen) showBoard();
-    });
-    connect(menu, &ClubMenu::quitPressed, this, &QWidget::close);
-}
-
-void MainWindow::buildViewMenu() {
-    m_view = new ViewMenu(m_sounds, menuBar());
-    menuBar()->addMenu(m_view);
-    connect(m_view, &ViewMenu::themeChosen, this, &MainWindow::setTheme);
-    // Queued: the menu that was pressed is built anew.
-    connect(m_view, &ViewMenu::languageChosen, this, &MainWindow::setLanguage, Qt::QueuedConnection);
-    connect(m_view, &ViewMenu::fullScreenPressed, this,
-            [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
-}
-
-void MainWindow::setLanguage(const QString& code) {
-    QSettings().setValue("look/language", code);
-    const bool inCheck = m_check->isOpen();
-    const QString boat = m_check->boat();
-    const core::Phase phase = m_check->phase();
-    leavePage();
-    speak(code);
-    build();
-    if (!m_isClubOpen) return;
-    if (inCheck)
-        startCheck(boat, phase);
-    else
-        showBoard();
-}
-
-void MainWindow::setTheme(const QString& name) {
-    dress(*qApp, paletteOf(name));
-    QSettings().setValue("look/theme", currentPalette().name);
-    m_view->markTheme(currentPalette().name);
-    for (QWidget* widget : findChildren<QWidget*>())
-        widget->update();
-}
-
-/// Not a button to which the keyboard goes while another widget deals with that very key: a sentence that is
-/// ended leads to its button and does not press it. A key that is held down presses nothing either.
-bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() != QEvent::KeyPress) return false;
-    auto* button = qobject_cast<QAbstractButton*>(watched);
-    const auto* key = static_cast<QKeyEvent*>(event);
-    const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
-    if (!button || !enter || key->modifiers() & ~Qt::KeypadModifier || !isAncestorOf(button)) return false;
-    event->accept();
-    if (!key->isAutoRepeat()) button->click();
-    return true;
-}
-
-void MainWindow::adaptMenus() {
-    QWidget* page = m_pages->currentWidget();
-    m_checkMenu->setInCheck(page == m_check);
-    m_cameraMenu->setInCheck(page == m_check);
-    m_pageMenu->showPage(currentPage());
-    m_scanner->comeFirst(); // a page that was made just now has filters of its own
 }
 
 QWidget* MainWindow::currentPage() const {

@@ -79,6 +79,19 @@ constexpr ErrorText textsOfRecord[] = {
                                  "there), which no program does by itself: one may have been rewritten"),
      QT_TRANSLATE_NOOP("Errors", "keep the file that you trust, or take the other record in as that of a "
                                  "machine of its own: --as-new-machine")},
+    {ErrorCode::ForkTakenIn,
+     QT_TRANSLATE_NOOP("Errors",
+                       "this file has taken in, as that of another machine, what was recorded here"),
+     QT_TRANSLATE_NOOP(
+         "Errors",
+         "it holds all of both: go on with a copy of it, and put the one that you merge into away")},
+    {ErrorCode::NamesFused,
+     QT_TRANSLATE_NOOP("Errors",
+                       "%1 and %2 are two things, and both are called %3 on one machine or the other: "
+                       "merged, they would be one for good"),
+     QT_TRANSLATE_NOOP("Errors",
+                       "nothing was merged; do on this machine what the other one did since, and go on "
+                       "with one file")},
 };
 
 static_assert(isWhole(textsOfRecord, ErrorCode::RecordDamaged, ErrorCode::NoBoats),

@@ -60,6 +60,8 @@ constexpr ErrorText textsOfRegister[] = {
      QT_TRANSLATE_NOOP("Errors", "say which: %2")},
     {ErrorCode::RowThere, QT_TRANSLATE_NOOP("Errors", "'%1' is there already"),
      QT_TRANSLATE_NOOP("Errors", "change it, or give the new one another name")},
+    {ErrorCode::RowEmpty, QT_TRANSLATE_NOOP("Errors", "the new row of %1 holds nothing"),
+     QT_TRANSLATE_NOOP("Errors", "give at least what it is known by")},
     {ErrorCode::RowChanged, QT_TRANSLATE_NOOP("Errors", "'%1' was changed meanwhile"),
      QT_TRANSLATE_NOOP("Errors", "look at it again, then save it")},
     {ErrorCode::KeyCellFixed,

@@ -64,6 +64,8 @@ enum class ErrorCode : std::uint16_t {
     OtherClub,
     OtherRecordDamaged, ///< because of the first problem
     RecordForked,       ///< machine; number of the first fact that differs; the ids of the two
+    ForkTakenIn,
+    NamesFused, ///< the two names; the one that both would have
 
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all
@@ -91,6 +93,7 @@ enum class ErrorCode : std::uint16_t {
     RowLikeOthers,  ///< the same; rows that are one slip away
     RowAmbiguous,   ///< the row's name; the rows that it may mean
     RowThere,       ///< the row's name
+    RowEmpty,       ///< sheet
     RowChanged,     ///< the row's name
     KeyCellFixed,   ///< column; the row's name
     NothingSoNamed, ///< column that names such rows ("boat"); name

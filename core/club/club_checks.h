@@ -89,7 +89,7 @@ public:
     Outcome giveNames(const std::string& check, const std::vector<std::string>& people, Moment moment);
     std::vector<std::string> namesOf(const std::string& check) const;
     /// Who may be named in such a check, or sign it: the people who are here, and at a return those who went
-    /// out with the boat.
+    /// out with the boat. Who drove it last stands first, then who went out in it, then the others by name.
     std::vector<Person> peopleFor(const Location& where, Phase phase, CalendarDay today) const;
 
     /// One scan, as a camera or a hand-held scanner gives it. A new sighting is on disk when this returns.

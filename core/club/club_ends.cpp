@@ -42,6 +42,23 @@ Error stillThere(const std::string& name, const std::vector<Item>& kit) {
     return {ErrorCode::KitStillThere, {name, std::to_string(kit.size()), first}};
 }
 
+/// Who was named in the boat's last launches: drivers before crew, the newest launch first.
+std::vector<std::string> wentOutLast(Database& database, const Location& where) {
+    constexpr int launchesLookedAt = 10;
+    std::vector<std::string> drivers, crew;
+    int launches = 0;
+    if (!where.isBoat()) return drivers;
+    for (const SignOff& each : checkTables::signOffsOf(database, where.name)) {
+        if (each.phase != Phase::Launch) continue;
+        if (++launches > launchesLookedAt) break;
+        const auto names = checkActs::names(database, each.check);
+        for (std::size_t i = 0; i < names.size(); ++i)
+            (i == 0 ? drivers : crew).push_back(names[i]);
+    }
+    drivers.insert(drivers.end(), crew.begin(), crew.end());
+    return drivers;
+}
+
 } // namespace
 
 Outcome stillHere(const std::string& name, const std::optional<CalendarDay>& until, CalendarDay today) {
@@ -73,6 +90,12 @@ std::vector<Person> ClubChecks::peopleFor(const Location& where, Phase phase, Ca
     std::vector<Person> people = ClubRegister(*m_state).people();
     std::erase_if(people,
                   [&](const Person& each) { return !m_state->mayTakePart(each, where, phase, today); });
+    const auto went = wentOutLast(*m_state->database, where);
+    const auto rank = [&](const Person& each) {
+        return std::find(went.begin(), went.end(), each.name) - went.begin();
+    };
+    std::stable_sort(people.begin(), people.end(),
+                     [&](const Person& a, const Person& b) { return rank(a) < rank(b); });
     return people;
 }
 

@@ -5,9 +5,13 @@
 #include "core/club/merge_look.h"
 #include "core/store/club_file.h"
 #include "core/store/fact_table.h"
+#include "core/store/names_now.h"
 #include "core/store/other_record.h"
 
+#include <algorithm>
+#include <map>
 #include <set>
+#include <tuple>
 
 namespace core {
 namespace {
@@ -29,6 +33,45 @@ void add(const OtherFacts& news, std::set<std::string>& machines, CameIn& into) 
     into.machines = static_cast<int>(machines.size());
 }
 
+/// Everything that has a name of its own in one file, as it is called there.
+struct NamedThing {
+    Named named = Named::Boat;
+    std::string of, name; ///< `of`: of a size its kit type
+};
+using NamedThings = std::vector<NamedThing>;
+
+NamedThings namedThings(const RegisterStore& store) {
+    NamedThings things;
+    for (const Named named : {Named::Boat, Named::Place, Named::Person, Named::KitType})
+        for (const Cells& row : store.all(*sheetOf(named)))
+            things.push_back({named, {}, row.front()});
+    for (const Cells& row : store.all(SheetId::Sizes))
+        things.push_back({Named::Size, row[0], row[1]});
+    std::set<std::string> classes;
+    for (const SheetId id : {SheetId::Boats, SheetId::ManifestLines, SheetId::Points}) {
+        const auto column = static_cast<std::size_t>(sheet(id).indexOf("boat_class"));
+        for (const Cells& row : store.all(id))
+            if (!row[column].empty() && classes.insert(foldName(row[column])).second)
+                things.push_back({Named::BoatClass, {}, row[column]});
+    }
+    return things;
+}
+
+/// Whether no two of them have one name now: two machines may have given it to different things, and nothing
+/// could part those again.
+Outcome areApart(const NamedThings& things, Database& merged) {
+    std::map<std::tuple<Named, std::string, std::string>, const NamedThing*> known;
+    for (const NamedThing& each : things) {
+        const std::string of =
+            each.named == Named::Size ? namesNow::of(merged, Named::KitType, each.of, {}) : std::string();
+        const std::string now = namesNow::of(merged, each.named, each.name, of);
+        const auto [other, isFirst] =
+            known.emplace(std::tuple(each.named, foldName(of), foldName(now)), &each);
+        if (!isFirst) return Error{ErrorCode::NamesFused, {other->second->name, each.name, now}};
+    }
+    return Done{};
+}
+
 Result<CameIn> takeAll(ClubState& state, const std::vector<std::filesystem::path>& others,
                        ClubExchange::Forks allowed) {
     CameIn cameIn;
@@ -45,7 +88,15 @@ Result<CameIn> takeAll(ClubState& state, const std::vector<std::filesystem::path
         }
         const OtherFacts news = factsNotHere(*state.database, *other, forks);
         MergeLook look(state, news);
+        const std::vector<NamedThings> things{namedThings(state.registerStore),
+                                              namedThings(RegisterStore(*other))};
         takeIn(*state.database, news);
+        for (const NamedThings& each : things)
+            if (const Outcome apart = areApart(each, *state.database); !apart) {
+                Error fused = apart.error();
+                fused.where = file.string();
+                return fused;
+            }
         look.lookAround(cameIn.lookAt);
         add(news, machines, cameIn);
     }

@@ -1,13 +1,16 @@
 #include "core/club/club_register.h"
 
 #include "core/base/error_code.h"
+#include "core/base/plain_text.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_import.h"
+#include "core/register/boat.h"
 #include "core/store/row_table.h"
 #include "core/upkeep/same_name.h"
 
+#include <algorithm>
 #include <fmt/ranges.h>
 
 namespace core {
@@ -46,6 +49,9 @@ public:
 
 private:
     Result<CellTexts> newRow() const {
+        if (std::all_of(m_edit.cells.begin(), m_edit.cells.end(),
+                        [](const auto& cell) { return withoutOuterBlanks(cell.second).empty(); }))
+            return Error{ErrorCode::RowEmpty, {std::string(m_sheet.name())}};
         Cells key(static_cast<std::size_t>(m_sheet.keyColumns));
         for (const auto& [column, text] : m_edit.cells)
             if (isKey(column))
@@ -91,6 +97,95 @@ private:
     const RowEdit& m_edit;
 };
 
+const std::string* cellOf(const RowChange& change, std::string_view column) {
+    const int index = sheet(change.sheet).indexOf(column);
+    if (index < 0) return nullptr;
+    if (index < sheet(change.sheet).keyColumns) return &change.keyCells[static_cast<std::size_t>(index)];
+    for (const auto& [each, text] : change.set)
+        if (each == index) return &text;
+    return nullptr;
+}
+
+/// The last day of what has that name; empty: it is here for good, or not known.
+std::optional<CalendarDay> untilOf(const ClubState& state, SheetId id, const std::string& name) {
+    const auto row = state.registerStore.find(id, foldName(name));
+    const int until = sheet(id).indexOf("until");
+    return row && until >= 0 ? CalendarDay::parse((*row)[static_cast<std::size_t>(until)]) : std::nullopt;
+}
+
+/// What an import may tell of years ago or of a register as it stood, and a person who writes one row today
+/// does not mean: a home or an owner that is no longer here, and days to come of what has happened.
+class MeantToday {
+public:
+    MeantToday(const ClubState& state, CalendarDay today, const RegisterEdit& edit, EditPlan& plan)
+        : m_state(state)
+        , m_today(today)
+        , m_edit(edit)
+        , m_plan(plan) {}
+
+    void look() {
+        for (const RowChange& change : m_plan.changes) {
+            m_row = rowOf(change);
+            lookAt(change);
+        }
+        if (!m_plan.rejected.empty()) m_plan.changes.clear();
+    }
+
+private:
+    /// Which of the edit's rows it came of, from 1.
+    int rowOf(const RowChange& change) const {
+        for (std::size_t i = 0; i < m_edit.rows.size(); ++i) {
+            Cells key;
+            for (const auto& [column, text] : m_edit.rows[i].key)
+                key.push_back(text);
+            const bool isIt = key.size() == change.keyCells.size() &&
+                              keyOf(sheet(change.sheet), key) == keyOf(sheet(change.sheet), change.keyCells);
+            if (isIt) return static_cast<int>(i) + 1;
+        }
+        return 1; // a new one
+    }
+
+    void lookAt(const RowChange& change) {
+        if (change.sheet == SheetId::Items || change.sheet == SheetId::Boats)
+            for (const auto& [column, id] :
+                 {std::pair("boat", SheetId::Boats), {"place", SheetId::Places}, {"person", SheetId::People}})
+                if (sheet(change.sheet).indexOf(column) >= sheet(change.sheet).keyColumns)
+                    lookAtName(change, column, id);
+        if (change.sheet == SheetId::Items) {
+            lookAtDay(change, "made", ErrorCode::MadeInFuture, false);
+            lookAtDay(change, "first_use", ErrorCode::FirstUseInFuture, false);
+        }
+        if (change.sheet == SheetId::Services) lookAtDay(change, "day", ErrorCode::ServiceInFuture, true);
+        if (change.sheet == SheetId::Happenings) lookAtDay(change, "day", ErrorCode::HappeningInFuture, true);
+    }
+
+    void lookAtName(const RowChange& change, const char* column, SheetId id) {
+        const std::string* name = cellOf(change, column);
+        const auto until = name && !name->empty() ? untilOf(m_state, id, *name) : std::nullopt;
+        if (until && !isHere(until, m_today))
+            reject(change, column, {ErrorCode::NoLongerHere, {*name, until->iso()}});
+    }
+
+    void lookAtDay(const RowChange& change, const char* column, ErrorCode code, bool tellsToday) {
+        const std::string* text = cellOf(change, column);
+        const auto day = text ? PartialDay::parse(*text) : std::nullopt;
+        if (!day || day->firstDay() <= m_today) return;
+        std::vector<std::string> arguments{*text};
+        if (tellsToday) arguments.push_back(m_today.iso());
+        reject(change, column, {code, std::move(arguments)});
+    }
+
+    void reject(const RowChange& change, const char* column, Error reason) {
+        m_plan.rejected.push_back({std::string(sheet(change.sheet).file), m_row, column, std::move(reason)});
+    }
+
+    const ClubState& m_state;
+    CalendarDay m_today;
+    const RegisterEdit& m_edit;
+    EditPlan& m_plan;
+    int m_row = 0;
+};
+
 Result<EditPlan> planned(ClubState& state, const RegisterEdit& edit, CalendarDay today) {
     const Sheet& sheet = core::sheet(edit.sheet);
     std::vector<CellTexts> rows;
@@ -103,7 +198,9 @@ Result<EditPlan> planned(ClubState& state, const RegisterEdit& edit, CalendarDay
         planSheet(sheet, sheetOfRows(sheet, rows), state.registerStore, today, mintingFor(*state.database));
     for (RejectedRow& each : plan.rejected)
         if (each.row > 0) --each.row; // the edit has no header
-    return EditPlan{std::move(plan.rejected), std::move(plan.changes), {}};
+    EditPlan edited{std::move(plan.rejected), std::move(plan.changes), {}};
+    MeantToday(state, today, edit, edited).look();
+    return edited;
 }
 
 /// Whether the row tells of something that is so from now on. A record of an earlier day is of that day,

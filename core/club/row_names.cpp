@@ -39,7 +39,9 @@ public:
         , m_sheet(sheet) {}
 
     std::vector<Cells> find(const std::string& name) {
+        constexpr std::size_t mostParts = 24; // more ways to share them than anybody waits for
         m_parts = partsOf(name);
+        if (m_parts.size() > mostParts) return {};
         share(0, 0, Cells(static_cast<std::size_t>(m_sheet.keyColumns)));
         if (m_parts.size() > 1 && mayBeEmpty(m_sheet, 0)) findOfOwner(m_parts.front());
         return std::move(m_found);

@@ -45,10 +45,12 @@ const Fork* forkOf(const std::vector<Fork>& forks, const std::string& machine) {
 /// The facts of a chain from a fork on, as those of a machine that begins here.
 class AsNewMachine {
 public:
-    AsNewMachine(Database& own, const std::string& name)
+    /// `common`: hash of the newest fact before the fork, which both files have.
+    AsNewMachine(Database& own, const std::string& name, std::string common)
         : m_own(own)
         , m_key(MachineKey::fresh())
-        , m_name(name) {}
+        , m_name(name)
+        , m_common(std::move(common)) {}
 
     void take(const Fact& fact, OtherFacts& into) {
         const bool isBeginning = fact.kind == MachineBegun::kind;
@@ -61,10 +63,10 @@ public:
     }
 
 private:
-    /// It goes on from what stands here.
+    /// It goes on from what both have.
     Fact beginningBefore(const Fact& fact) const {
         const Instant at = factTable::recordedAt(fact);
-        const MachineBegun begun{m_key.publicKey(), m_name, factTable::head(m_own)};
+        const MachineBegun begun{m_key.publicKey(), m_name, m_common};
         return {.id = newUuid7(at),
                 .atUtc = fact.atUtc,
                 .kind = std::string(MachineBegun::kind),
@@ -84,6 +86,7 @@ private:
     Database& m_own;
     MachineKey m_key;
     std::string m_name;
+    std::string m_common;
     std::int64_t m_seq = 0;
     std::string m_hash;
 };
@@ -105,8 +108,12 @@ public:
         factTable::forEachAfter(m_other, machine, known, [&](const Fact& fact) {
             m_walk.visit(fact);
             requireSound();
-            if (!fork) return into.facts.push_back(fact);
-            if (!taker) taker.emplace(m_own, m_found.machines.back().name);
+            if (!fork) {
+                if (factTable::byId(m_own, fact.id))
+                    throw StoreFailure({ErrorCode::ForkTakenIn, {}, m_other.path()});
+                return into.facts.push_back(fact);
+            }
+            if (!taker) taker.emplace(m_own, m_found.machines.back().name, commonBefore(*fork));
             taker->take(fact, into);
         });
     }
@@ -126,6 +133,12 @@ private:
         const auto body = first ? factTable::bodyOf(*first) : std::nullopt;
         const auto* begun = body ? std::get_if<MachineBegun>(&*body) : nullptr;
         return begun != nullptr && machineOf(begun->publicKey) == machine ? begun->publicKey : std::string();
+    }
+    /// A key that was another one from its first fact on goes on from the club's beginning.
+    std::string commonBefore(const Fork& fork) {
+        const auto before =
+            fork.seq > 1 ? factTable::inChain(m_own, fork.machine, fork.seq - 1) : factTable::oldest(m_own);
+        return before ? before->hash : std::string();
     }
     void requireSound() {
         if (m_found.problems.empty()) return;

@@ -24,7 +24,7 @@ namespace {
 
 void makeRequired(CLI::Option* option, Need need) {
     if (need == Need::Required) option->required();
-    if (need == Need::NotEmpty)
+    if (need != Need::Optional)
         option->check([](const std::string& given) {
             return given.find_first_not_of(" \t") == std::string::npos
                        ? "it is empty: give a value or leave it out"

@@ -12,7 +12,7 @@ namespace app {
 /// The command that was asked for; it is run after the whole line was understood. Returns the exit code.
 using Run = std::function<int()>;
 
-/// NotEmpty: may be left out, but blanks are no value.
+/// NotEmpty: may be left out. Of neither of the last two blanks are a value.
 enum class Need { Optional, NotEmpty, Required };
 
 /// One command and what it takes. Each value lands in a variable that must outlive the reading of the line.

@@ -1,3 +1,4 @@
+#include "app/cli/commands/check_input.h"
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
@@ -19,8 +20,10 @@ struct EraseOptions : CommonOptions {
 };
 
 int erase(const EraseOptions& options) {
-    return withClub(options, core::Club::Access::ReadWrite, [&](core::Club& club) {
-        const auto erased = club.record().eraseMeasures(options.person, options.by);
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto by = byWhom(club, options.by, moment.today);
+        if (!by) return fail(by.error());
+        const auto erased = club.record().eraseMeasures(options.person, *by);
         if (!erased) return fail(erased.error());
         if (options.json)
             say(erasedJson(options.person, *erased));

@@ -94,7 +94,7 @@ void addHappened(CommandLine& line) {
     command.file("CODE", options->code, "the item's tag code");
     command.text("--event", options->event, "what happened, as a rule of its kit type has it",
                  Need::Required);
-    command.text("--on", options->on, "the day on which it happened (today)");
+    command.text("--on", options->on, "the day on which it happened (today)", Need::NotEmpty);
     command.text("--by", options->by, "who tells it", Need::NotEmpty);
     command.text("--at", options->at, "the instant at which it happened, e.g. 2026-03-14T06:40:00Z");
 }

@@ -1,3 +1,4 @@
+#include "app/cli/commands/check_input.h"
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
@@ -43,8 +44,10 @@ int rename(const RenameOptions& options) {
         of = from.substr(0, slash);
         from.erase(0, slash + 1);
     }
-    return withClub(options, core::Club::Access::ReadWrite, [&](core::Club& club) {
-        const core::Outcome done = club.register_().rename(*named, from, options.to, of, options.by);
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto by = byWhom(club, options.by, moment.today);
+        if (!by) return fail(by.error());
+        const core::Outcome done = club.register_().rename(*named, from, options.to, of, *by);
         if (!done) return fail(done.error());
         if (options.json)
             say(renamedJson(options.sheet, options.from, options.to));

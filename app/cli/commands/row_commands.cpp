@@ -167,6 +167,10 @@ int move(RowOptions& options) {
         for (const std::string& code : options.codes) {
             const auto row = club.register_().rowNamed(edit.sheet, code);
             if (!row) return fail(row.error());
+            const auto isIt = [&](const core::RowEdit& each) {
+                return each.key.front().second == row->front();
+            };
+            if (std::any_of(edit.rows.begin(), edit.rows.end(), isIt)) continue; // given twice
             edit.rows.push_back({keyTextsOf(core::sheet(edit.sheet), *row), homeOf(options), {}});
         }
         return writeEdit(club, options, edit, moment);

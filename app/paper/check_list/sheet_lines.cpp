@@ -11,6 +11,8 @@
 namespace app {
 namespace {
 
+constexpr std::size_t linesInOnePiece = 8;
+
 constexpr double linePoints = 11, notePoints = 9, headingPoints = 12, titlePoints = 22;
 constexpr int boxesInRow = 4;
 
@@ -153,7 +155,9 @@ std::vector<SheetLine> SheetLines::entryLines(const SheetEntry& entry, double wi
     lines.front().hasBlank = entry.hasBlank;
     lines.front().hasMark = entry.kind == SheetEntry::Kind::Look;
     lines.front().above = 0.9 * m_mm * m_scale;
-    lines.front().keepsWithNext = lines.size() > 1;
+    // An entry is read in one piece; a very long one only begins so.
+    for (std::size_t i = 0; i + 1 < std::min(lines.size(), linesInOnePiece); ++i)
+        lines[i].keepsWithNext = true;
     return lines;
 }
 

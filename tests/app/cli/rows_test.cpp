@@ -38,6 +38,10 @@ TEST_F(RowCommands, whatAnImportRefusesIsRefusedInItsWords) {
           {"change", "people", "Bo Lind", "role=crew", "--by", "Nobody"},
           {"add", "people", "person=BO LIND", "role=crew"},
           {"add", "people", "role=crew"},
+          {"add", "people", "person= "},
+          {"rename", "people", "Bo Lind", "Bo Linde", "--by", "Nobody"},
+          {"happened", knife, "--event", "inflated", "--on", ""},
+          {"check-list", "--boat", "Teal", "--out", ""},
           {"move", jacketM},
           {"move", jacketM, "--boat", "Swan"},
           {"move", jacketM, "--boat", "Teal", "--place", "Shed"}}) {

@@ -235,6 +235,16 @@ const std::vector<ErrorCase> fileCases{
      "itself: one may have been rewritten",
      "keep the file that you trust, or take the other record in as that of a machine of its own: "
      "--as-new-machine"},
+    {{ErrorCode::ForkTakenIn},
+     ErrorKind::BadInput,
+     "this file has taken in, as that of another machine, what was recorded here",
+     "it holds all of both: go on with a copy of it, and put the one that you merge into away"},
+    {{ErrorCode::NamesFused, {"Bittern", "Dabchick", "Zed"}},
+     ErrorKind::BadInput,
+     "Bittern and Dabchick are two things, and both are called Zed on one machine or the other: merged, they "
+     "would be "
+     "one for good",
+     "nothing was merged; do on this machine what the other one did since, and go on with one file"},
 };
 
 } // namespace app

@@ -158,13 +158,24 @@ TEST_F(Ends, whoIsGoneIsNotNamedAndSignsNothing) {
     EXPECT_TRUE(small.club.answers().history("Bram Oke"));
 }
 
+TEST_F(Ends, whoDroveTheBoatLastStandsFirst) {
+    auto checks = small.club.checks();
+    const auto first = [&](const char* boat) {
+        return checks.peopleFor(core::Location::boat(boat), Phase::Launch, nextDay.today).front().name;
+    };
+    EXPECT_EQ(first("Petrel"), "Bram Oke") << "by name, as long as nobody went out";
+    launch({"Odalys Finch", "Bram Oke"});
+    EXPECT_EQ(first("Petrel"), "Odalys Finch");
+    EXPECT_EQ(first("Tern"), "Bram Oke") << "another boat";
+}
+
 TEST_F(Ends, whoWentOutComesBack) {
     launch({"Odalys Finch", "Bram Oke"});
     ASSERT_TRUE(end(Named::Person, "Bram Oke"));
     auto checks = small.club.checks();
     const auto where = core::Location::boat("Petrel");
     EXPECT_THAT(names(checks.peopleFor(where, Phase::Return, nextDay.today)),
-                ElementsAre("Bram Oke", "Odalys Finch"));
+                ElementsAre("Odalys Finch", "Bram Oke"));
     EXPECT_THAT(names(checks.peopleFor(where, Phase::Launch, nextDay.today)), ElementsAre("Odalys Finch"));
     EXPECT_THAT(names(checks.peopleFor(core::Location::boat("Tern"), Phase::Return, nextDay.today)),
                 ElementsAre("Odalys Finch"));

@@ -192,6 +192,42 @@ TEST_F(Merge, aForkByOneKeyIsTakenInAsAMachineOfItsOwn) {
     EXPECT_TRUE(van.register_().rowNamed(SheetId::Places, "Slip"));
     EXPECT_TRUE(van.register_().rowNamed(SheetId::Places, "Quay"));
     expectWhole(van);
+    // The other file is done with: all of it is here.
+    for (const auto forks : {ClubExchange::Forks::Refused, ClubExchange::Forks::AsNewMachine})
+        EXPECT_EQ(again.exchange().merge({path("van")}, forks).error().code,
+                  forks == ClubExchange::Forks::Refused ? ErrorCode::RecordForked : ErrorCode::ForkTakenIn);
+}
+
+// Two machines that give one name to two things: nothing could part them again, and a boat that is out would
+// be off the board by the return of another.
+TEST_F(Merge, oneNameForTwoThingsIsRefused) {
+    Club van = copy("van");
+    ASSERT_TRUE(full.club.register_().rename(core::Named::Boat, "Petrel", "Zed", {}, {}));
+    ASSERT_TRUE(van.register_().rename(core::Named::Boat, "Tern", "Zed", {}, {}));
+    const std::string before = dumpOf(full.file());
+    const auto refused = full.club.exchange().merge({path("van")}, ClubExchange::Forks::Refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NamesFused);
+    EXPECT_EQ(dumpOf(full.file()), before);
+    EXPECT_EQ(van.exchange().merge({full.file()}, ClubExchange::Forks::Refused).error().code,
+              ErrorCode::NamesFused);
+}
+
+TEST_F(Merge, aNewThingOfANameThatAnotherTookIsRefused) {
+    Club van = copy("van");
+    ASSERT_TRUE(full.club.register_().rename(core::Named::Place, "Store", "Attic", {}, {}));
+    write(van, SheetId::Places, {}, {{"place", "Attic"}}, full.now);
+    EXPECT_EQ(full.club.exchange().merge({path("van")}, ClubExchange::Forks::Refused).error().code,
+              ErrorCode::NamesFused);
+}
+
+TEST_F(Merge, oneThingOfTwoNewNamesStaysOne) {
+    Club van = copy("van");
+    ASSERT_TRUE(full.club.register_().rename(core::Named::Boat, "Petrel", "Zed", {}, {}));
+    ASSERT_TRUE(van.register_().rename(core::Named::Boat, "Petrel", "Heron", {}, {}));
+    merged(full.club, path("van"));
+    merged(van, full.file());
+    EXPECT_EQ(full.club.register_().boats().size(), 2U);
+    EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van")));
 }
 
 // What somebody has to look at.
@@ -286,7 +322,8 @@ protected:
     void renameSomething(Club& club) {
         const auto boats = club.register_().boats();
         (void)club.register_().rename(core::Named::Boat, boats[random() % boats.size()].name,
-                                      "Boat " + std::to_string(random() % 20), {}, {});
+                                      "Boat " + std::to_string(++renamings), {},
+                                      {}); // a name that nobody gave
     }
     void moveItem(Club& club) {
         const auto boats = club.register_().boats();
@@ -328,6 +365,7 @@ protected:
     }
 
     std::mt19937 random;
+    int renamings = 0;
 };
 
 int historiesToTry() {

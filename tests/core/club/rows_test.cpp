@@ -71,6 +71,54 @@ TEST_F(Rows, aRowIsChangedAndClearedAndNothingElseOfIt) {
     EXPECT_EQ(facts(), before);
 }
 
+TEST_F(Rows, aNewRowHoldsSomething) {
+    for (const char* column : {"person", "note"})
+        EXPECT_EQ(write(SheetId::People, {}, {{column, " "}}).error().code, ErrorCode::RowEmpty);
+    EXPECT_FALSE(write(SheetId::People, {}, {{"note", "nobody"}})->rejected.empty());
+}
+
+// docs/rules.md section 10.
+TEST_F(Rows, nothingGetsAHomeThatIsNoLongerThere) {
+    ASSERT_TRUE(write(SheetId::Places, {}, {{"place", "Loft"}, {"until", "2026-03-13"}})->rejected.empty());
+    ASSERT_TRUE(write(SheetId::Places, {}, {{"place", "Quay"}, {"until", "2026-03-14"}})->rejected.empty());
+    const auto gone = write(SheetId::Items, {{"code", "KGFB6J8WF9"}}, {{"boat", ""}, {"place", "loft"}});
+    ASSERT_EQ(gone->rejected.size(), 1U);
+    EXPECT_EQ(gone->rejected.front().column, "place");
+    EXPECT_EQ(gone->rejected.front().reason.code, ErrorCode::NoLongerHere);
+    EXPECT_EQ(cell(SheetId::Items, "KGFB6J8WF9", "boat"), "Petrel");
+    EXPECT_FALSE(write(SheetId::Boats, {{"boat", "Tern"}}, {{"place", "Loft"}})->rejected.empty());
+    EXPECT_TRUE(
+        write(SheetId::Items, {{"code", "KGFB6J8WF9"}}, {{"boat", ""}, {"place", "Quay"}})->rejected.empty())
+        << "its last day";
+}
+
+TEST_F(Rows, whatHappenedIsOfNoDayToCome) {
+    const auto refused = [&](SheetId sheet, const CellTexts& key, const CellTexts& cells) {
+        const auto plan = write(sheet, key, cells);
+        return plan && plan->rejected.size() == 1 ? plan->rejected.front().reason.code
+                                                  : ErrorCode::EndOfCodes;
+    };
+    const CellTexts item{{"code", full.jacket}};
+    EXPECT_EQ(refused(SheetId::Services, {},
+                      {{"code", full.jacket}, {"rule", "yearly look"}, {"day", "2027-01-01"}}),
+              ErrorCode::ServiceInFuture);
+    EXPECT_EQ(
+        refused(SheetId::Happenings, {}, {{"code", full.jacket}, {"event", "blow"}, {"day", "2026-03-15"}}),
+        ErrorCode::HappeningInFuture);
+    EXPECT_EQ(refused(SheetId::Items, item, {{"made", "2027"}}), ErrorCode::MadeInFuture);
+    EXPECT_EQ(refused(SheetId::Items, item, {{"first_use", "2026-03-15"}}), ErrorCode::FirstUseInFuture);
+    EXPECT_TRUE(
+        write(SheetId::Items, item, {{"made", "2026"}, {"first_use", "2026-03-14"}})->rejected.empty());
+}
+
+TEST_F(Rows, aKeyOfManyPartsIsNoRow) {
+    std::string name = "a";
+    for (int i = 0; i < 500; ++i)
+        name += "/a";
+    for (const SheetId sheet : {SheetId::LifeRules, SheetId::Points, SheetId::Services, SheetId::Log})
+        EXPECT_EQ(rows().rowNamed(sheet, name).error().code, ErrorCode::NoSuchRow);
+}
+
 TEST_F(Rows, severalRowsAreAllWrittenOrNone) {
     RegisterEdit edit{SheetId::Items,
                       {{{{"code", "KGFB6J8WF9"}}, {{"boat", ""}, {"place", "Store"}}, {}},
