@@ -2499,6 +2499,30 @@ Erledigt am %1: %2</translation>
         <source>keep the file that you trust, or take the other record in as that of a machine of its own: --as-new-machine</source>
         <translation>die Datei behalten, der man traut, oder die andere Aufzeichnung als die eines eigenen Geräts übernehmen: --as-new-machine</translation>
     </message>
+    <message>
+        <source>this file has taken in, as that of another machine, what was recorded here</source>
+        <translation>diese Datei hat als Einträge eines anderen Geräts schon übernommen, was hier aufgezeichnet ist</translation>
+    </message>
+    <message>
+        <source>it holds all of both: go on with a copy of it, and put the one that you merge into away</source>
+        <translation>sie enthält alles aus beiden: mit einer Kopie von ihr weiterarbeiten und die andere weglegen</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are two things, and both are called %3 on one machine or the other: merged, they would be one for good</source>
+        <translation>%1 und %2 sind zweierlei, und beide heißen auf dem einen oder anderen Gerät %3: zusammengeführt wären sie für immer eins</translation>
+    </message>
+    <message>
+        <source>nothing was merged; do on this machine what the other one did since, and go on with one file</source>
+        <translation>nichts wurde zusammengeführt; hier nachholen, was auf dem anderen Gerät seither geschah, und mit einer Datei weiterarbeiten</translation>
+    </message>
+    <message>
+        <source>the new row of %1 holds nothing</source>
+        <translation>die neue Zeile in %1 ist leer</translation>
+    </message>
+    <message>
+        <source>give at least what it is known by</source>
+        <translation>mindestens angeben, wie sie heißt</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
