@@ -168,6 +168,7 @@ void RegisterPage::leave() {
 
 void RegisterPage::afterChange(const QString& sentence) {
     say(sentence);
+    if (sheet() == SheetId::People && tools().readPeople) tools().readPeople();
     refresh();
 }
 
