@@ -16,6 +16,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace support {
 
 /// Somebody at the main window who has either the mouse or the keyboard. Things are found by their names in
@@ -41,7 +43,7 @@ public:
             const auto usable = [](const QWidget* each) { return each->isVisible() && each->isEnabled(); };
             const auto at = std::find_if(all.begin(), all.end(), usable);
             found = at == all.end() ? nullptr : *at;
-            return found != nullptr;
+            return found != nullptr || testing::Test::HasFailure(); // then nothing is waited for any more
         });
         EXPECT_NE(found, nullptr) << name.toStdString();
         return found;
@@ -93,26 +95,43 @@ public:
             // A press that follows too soon is the second half of a double click.
             waitFor([] { return false; },
                     std::chrono::milliseconds(QApplication::doubleClickInterval() + 10));
-            clickRow(*box->view(), box->model()->index(box->findText(words), 0));
+            const QModelIndex wanted = box->model()->index(box->findText(words), 0);
+            box->view()->scrollTo(wanted);
+            QTest::mouseMove(box->view()->viewport(), box->view()->visualRect(wanted).center());
+            clickRow(*box->view(), wanted);
             ASSERT_TRUE(waitFor([&] { return !QApplication::activePopupWidget(); }));
         } else {
-            key(Qt::Key_Home);
-            for (int i = 0; i < box->count() && box->currentText() != words; ++i)
-                key(Qt::Key_Down);
+            // In the list of names, so that none on the way counts as chosen.
+            key(Qt::Key_Down, Qt::AltModifier);
+            ASSERT_TRUE(waitFor([&] { return box->view()->isVisible(); }));
+            const int wanted = box->findText(words);
+            QTest::keyClick(box->view(), Qt::Key_Home);
+            for (int i = 0; i < box->count() && box->view()->currentIndex().row() != wanted; ++i)
+                QTest::keyClick(box->view(), Qt::Key_Down);
+            QTest::keyClick(box->view(), Qt::Key_Return);
+            ASSERT_TRUE(waitFor([&] { return !QApplication::activePopupWidget(); }));
         }
-        ASSERT_EQ(box->currentText(), words);
+        ASSERT_EQ(box->currentText().toStdString(), words.toStdString());
     }
     /// Of a table, by what stands in its first column; of a list, see `lineOf`.
     void chooseRow(const QString& name, const QString& words) {
         auto* view = qobject_cast<QAbstractItemView*>(goTo(name));
         ASSERT_NE(view, nullptr);
-        const auto rowOf = [&] {
-            for (int row = 0; row < view->model()->rowCount(); ++row)
-                if (view->model()->index(row, 0).data().toString().trimmed() == words) return row;
-            return -1;
-        };
-        ASSERT_TRUE(waitFor([&] { return rowOf() >= 0; })) << words.toStdString();
-        goToRow(*view, rowOf(), Qt::ControlModifier);
+        const int row = waitForRow(name, words);
+        ASSERT_GE(row, 0);
+        goToRow(*view, row, Qt::ControlModifier);
+    }
+    /// Where it stands in the table, as soon as it does; -1: it never did.
+    int waitForRow(const QString& name, const QString& words) {
+        const auto* view = qobject_cast<QAbstractItemView*>(find(name));
+        int found = -1;
+        waitFor([&] {
+            for (int row = 0; view && row < view->model()->rowCount(); ++row)
+                if (view->model()->index(row, 0).data().toString().trimmed() == words) found = row;
+            return found >= 0 || testing::Test::HasFailure();
+        });
+        EXPECT_GE(found, 0) << words.toStdString();
+        return found;
     }
     /// Stands on that line of a list afterwards; the mouse presses it by that.
     void chooseLine(const QString& name, const QString& key) {
@@ -146,8 +165,9 @@ public:
         } else {
             for (int i = 0; i < 80 && !inGroupOf(*wanted); ++i)
                 key(Qt::Key_Tab);
+            // Choices stand beneath each other or beside each other.
             for (int i = 0; i < 8 && !wanted->isChecked(); ++i)
-                key(Qt::Key_Down);
+                key(wanted->y() == QApplication::focusWidget()->y() ? Qt::Key_Right : Qt::Key_Down);
         }
         ASSERT_TRUE(wanted->isChecked());
     }
@@ -204,7 +224,6 @@ private:
     static void clickRow(QAbstractItemView& view, const QModelIndex& index) {
         view.scrollTo(index);
         const QPoint at = view.visualRect(index).topLeft() + QPoint(20, view.visualRect(index).height() / 2);
-        QTest::mouseMove(view.viewport(), at);
         QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, at);
     }
 
