@@ -279,10 +279,10 @@ TEST_P(FirstHour, fromTheEmptyScreenToASignedLaunchCheck) {
             [&] { writeTheServiceRule(); }, [&] { askForTheKit("first aid kit"); },
             [&] { askForTheKit("bailer"); }, [&] { takeTheEnginesTime(); }, [&] { toFitOut(); },
             [&] {
-                fitOut("Dabchick", {"Marta Quill", "Sami Reeve"});
+                fitOut("Bittern", {"Tobin Ashe", "Petra Lund"});
             },
             [&] {
-                fitOut("Bittern", {"Tobin Ashe", "Petra Lund"});
+                fitOut("Dabchick", {"Marta Quill", "Sami Reeve"});
             },
             [&] { saveTheTags(); }, [&] { launch(); }});
     ASSERT_FALSE(HasFailure());

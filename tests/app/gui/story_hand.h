@@ -173,6 +173,7 @@ public:
     }
     /// A page of the gear officer's, by its name at the left or by its keys.
     void showPage(const QString& name, const char* keys) {
+        activate();
         if (!hasMouse()) return QTest::keySequence(&m_window, QKeySequence(keys));
         auto* names = qobject_cast<QAbstractItemView*>(find("gearPageNames"));
         ASSERT_NE(names, nullptr);
@@ -194,12 +195,15 @@ private:
     static bool hasKeyboard(const QWidget& widget) {
         return widget.hasFocus() || widget.isAncestorOf(QApplication::focusWidget());
     }
+    /// Without a display no window is active any more once a list of names has closed.
+    void activate() {
+        if (!m_window.isActiveWindow()) m_window.activateWindow();
+        EXPECT_TRUE(waitFor([&] { return m_window.isActiveWindow() && QApplication::focusWidget(); }));
+    }
     /// By keys: Tab until it has the keyboard. With the mouse nothing is done yet.
     QWidget* goTo(const QString& name) {
         QWidget* widget = find(name);
-        // Without a display no window is active any more once a list of names has closed.
-        if (!m_window.isActiveWindow()) m_window.activateWindow();
-        EXPECT_TRUE(waitFor([&] { return m_window.isActiveWindow() && QApplication::focusWidget(); }));
+        activate();
         if (!widget || hasMouse()) return widget;
         for (int i = 0; i < 120 && !hasKeyboard(*widget); ++i)
             key(Qt::Key_Tab);
