@@ -7622,6 +7622,10 @@ Erledigt am %1: %2</translation>
         <source>Choose your name first, under “Recorded as done by”.</source>
         <translation>Erst unter „Eingetragen von“ einen Namen wählen.</translation>
     </message>
+    <message>
+        <source>Nobody is in the register yet: write yourself first, on the page Register under “people”.</source>
+        <translation>Noch steht niemand im Verzeichnis: zuerst den eigenen Namen schreiben, auf der Seite Verzeichnis unter „Leute“.</translation>
+    </message>
 </context>
 <context>
     <name>app::HistoryPanel</name>

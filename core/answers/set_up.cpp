@@ -32,8 +32,8 @@ bool BoatFitOut::isComplete() const {
 
 std::vector<SetUpTick> setUpOf(const SetUpValues& values) {
     const auto boats = static_cast<int>(values.boats.size());
-    return {{SetUpStep::Boats, boats > 0, boats},
-            {SetUpStep::People, values.people > 0, values.people},
+    return {{SetUpStep::People, values.people > 0, values.people},
+            {SetUpStep::Boats, boats > 0, boats},
             kitTick(values.boats),
             rulesTick(values.ruleSources),
             {SetUpStep::Tags, values.arePrinted || values.wasTagSeen},

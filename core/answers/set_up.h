@@ -7,8 +7,9 @@
 
 namespace core {
 
-/// What a new club has to do before its boats go out by their record; in any order.
-enum class SetUpStep { Boats, People, Kit, Rules, Tags, FirstCheck, Last = FirstCheck };
+/// What a new club has to do before its boats go out by their record; in any order, but a name comes first, for
+/// all else is recorded as done by somebody.
+enum class SetUpStep { People, Boats, Kit, Rules, Tags, FirstCheck, Last = FirstCheck };
 
 struct BoatFitOut {
     std::string boat;
@@ -29,7 +30,7 @@ struct SetUpValues {
 };
 
 struct SetUpTick {
-    SetUpStep step = SetUpStep::Boats;
+    SetUpStep step = SetUpStep::People;
     bool isDone = false;
     int count = 0; ///< Boats, People: how many; Kit: boats fitted out; Rules: rules that are still examples
     std::vector<std::string> lacking = {}; ///< Kit: the boats that are not

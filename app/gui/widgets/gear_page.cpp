@@ -19,7 +19,12 @@ GearPart::GearPart(GearTools tools, const QString& name, QWidget* parent)
 
 std::string GearPart::officer() {
     const QString name = m_tools.officer ? m_tools.officer() : QString();
-    if (name.isEmpty()) say(tr("Choose your name first, under “Recorded as done by”."), true);
+    if (name.isEmpty())
+        say(m_tools.hasPeople && !m_tools.hasPeople()
+                ? tr("Nobody is in the register yet: write yourself first, on the page Register under "
+                     "“people”.")
+                : tr("Choose your name first, under “Recorded as done by”."),
+            true);
     return name.toStdString();
 }
 

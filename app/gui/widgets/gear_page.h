@@ -15,6 +15,10 @@
 
 class QVBoxLayout;
 
+namespace core {
+enum class SheetId;
+}
+
 namespace app {
 
 class PaperButton;
@@ -32,7 +36,10 @@ struct GearTools {
     std::function<QString()> officer{};             ///< who is at work; empty: nobody was chosen yet
     std::function<void(const QString&)> showItem{}; ///< goes to that item's page
     std::function<void(const QString&)> showPage{}; ///< goes to the page of that id
+    std::function<void(core::SheetId)> showSheet{}; ///< goes to these rows of the page Register
     std::function<void()> showBoard{};              ///< goes to the boats
+    std::function<bool()> hasPeople{};              ///< whether anybody's name could be chosen; empty: yes
+    std::function<void()> readPeople{};             ///< after a change: who can be chosen is read anew
 };
 
 /// A page of the gear officer's, or a panel on one: it asks the club's thread, shows what that answers, and

@@ -226,7 +226,7 @@ TEST_F(StartStory, theBoardSaysWhatIsToDoUntilItIsPutAway) {
     QTest::keySequence(&window(), QKeySequence("Ctrl+B"));
     auto* strip = window().board().findChild<app::SetUpStrip*>();
     ASSERT_TRUE(waitFor([&] { return strip->isVisible(); }));
-    EXPECT_TRUE(said("setUpStripLabel").contains("Still to do: boats, people"))
+    EXPECT_TRUE(said("setUpStripLabel").contains("Still to do: people, boats"))
         << said("setUpStripLabel").toStdString();
     tabTo("setUpAwayButton");
     press(Qt::Key_Return);

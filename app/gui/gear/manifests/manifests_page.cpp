@@ -58,6 +58,7 @@ ManifestsPage::ManifestsPage(GearTools given, QWidget* parent)
     , m_importRun(new ImportRun(tools().club, this)) {
     build();
     connectParts();
+    m_add->hide(); // until it is known whose list it adds to
 }
 
 void ManifestsPage::build() {

@@ -124,7 +124,14 @@ void GearOffice::setPeople(const QStringList& officers, const QStringList& other
     for (const QString& name : officers + others)
         m_officer->addItem(name, name);
     setOfficer(before);
-    if (officer().isEmpty() && officers.size() == 1) setOfficer(officers.front());
+    if (!officer().isEmpty()) return;
+    // One name alone needs no choice.
+    if (const QStringList likely = officers.isEmpty() ? others : officers; likely.size() == 1)
+        setOfficer(likely.front());
+}
+
+bool GearOffice::hasPeople() const {
+    return m_officer->count() > 1;
 }
 
 QString GearOffice::officer() const {

@@ -41,6 +41,7 @@ public:
     /// one person alone in that role is taken as chosen.
     void setPeople(const QStringList& officers, const QStringList& others);
     QString officer() const; ///< empty: nobody was chosen yet
+    bool hasPeople() const;  ///< there is a name to choose
     void setOfficer(const QString& name);
 
 signals:

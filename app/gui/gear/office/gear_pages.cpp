@@ -21,6 +21,7 @@
 #include "app/text/text.h"
 #include "core/club/club.h"
 #include "core/club/club_register.h"
+#include "core/register/sheets.h"
 
 #include <QCoreApplication>
 #include <QKeySequence>
@@ -51,6 +52,11 @@ void showItem(GearOffice& office, const QString& code) {
     if (auto* kit = qobject_cast<KitPage*>(office.page("kit"))) kit->showItem(code);
 }
 
+void showSheet(GearOffice& office, core::SheetId sheet) {
+    office.showPage("register");
+    if (auto* register_ = qobject_cast<RegisterPage*>(office.page("register"))) register_->showSheet(sheet);
+}
+
 } // namespace
 
 void addGearPages(GearOffice& office, const GearTools& given) {
@@ -58,6 +64,9 @@ void addGearPages(GearOffice& office, const GearTools& given) {
     tools.officer = [&office] { return office.officer(); };
     tools.showItem = [&office](const QString& code) { showItem(office, code); };
     tools.showPage = [&office](const QString& id) { office.showPage(id); };
+    tools.showSheet = [&office](core::SheetId sheet) { showSheet(office, sheet); };
+    tools.hasPeople = [&office] { return office.hasPeople(); };
+    tools.readPeople = [&office] { emit office.peopleWanted(); };
     tools.showBoard = [&office] { emit office.boardWanted(); };
     QObject::connect(&office, &GearOffice::peopleWanted, &office,
                      [&office, tools] { readPeople(office, tools); });

@@ -81,6 +81,13 @@ void RegisterPage::build() {
     layout.addLayout(head);
     layout.addWidget(m_body, 1);
     layout.addWidget(saidLabel("registerSaidLabel"));
+    // Beneath the form too where that covers the list: a kit type's rules are begun while it is looked at.
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(spaceUnit);
+    for (QPushButton* button : {m_new, m_newSize, m_newRule})
+        buttons->addWidget(button);
+    buttons->addStretch(1);
+    layout.addLayout(buttons);
 }
 
 QWidget* RegisterPage::buildList() {
@@ -90,12 +97,6 @@ QWidget* RegisterPage::buildList() {
     rows->setSpacing(spaceUnit);
     rows->addWidget(m_hint);
     rows->addWidget(m_table, 1);
-    auto* buttons = new QHBoxLayout;
-    buttons->setSpacing(spaceUnit);
-    for (QPushButton* button : {m_new, m_newSize, m_newRule})
-        buttons->addWidget(button);
-    buttons->addStretch(1);
-    rows->addLayout(buttons);
     return list;
 }
 
@@ -168,6 +169,7 @@ void RegisterPage::leave() {
 
 void RegisterPage::afterChange(const QString& sentence) {
     say(sentence);
+    if (sheet() == SheetId::People && tools().readPeople) tools().readPeople();
     refresh();
 }
 

@@ -28,6 +28,8 @@ public:
     explicit RegisterPage(GearTools tools, QWidget* parent = nullptr);
 
     void refresh() override;
+    /// The rows of boats, people, places or kit types, and that row of them opened; empty: none.
+    void showSheet(core::SheetId sheet, const QString& row = {});
     /// Shows the boat, person or place of a tag.
     bool takeScan(const QString& text, core::SeenBy how) override;
 
@@ -41,7 +43,6 @@ private:
     QWidget* buildSide();
     void connectParts();
     core::SheetId sheet() const; ///< whose rows are shown
-    void showSheet(core::SheetId sheet, const QString& row);
     void showTable();
     void showWords(); ///< of the buttons, and what to do on an empty page
     const RegisterRow* rowOf(const QString& key) const;

@@ -109,7 +109,9 @@ NamesOfColumns namesFor(const core::Club& club, core::SheetId id, core::Calendar
             if (const QString word = text(row[at]); !word.isEmpty()) names[column] << word;
         names[column].removeDuplicates();
     };
-    if (id == core::SheetId::Boats) addOf(core::SheetId::Boats, "boat_class");
+    if (id == core::SheetId::Boats)
+        for (const core::SheetId from : {core::SheetId::Boats, core::SheetId::ManifestLines})
+            addOf(from, "boat_class"); // the list of a class may be there before its first boat
     if (id == core::SheetId::LifeRules || id == core::SheetId::Parts) addOf(core::SheetId::LifeRules, "part");
     if (id == core::SheetId::LifeRules) addOf(core::SheetId::LifeRules, "event");
     if (id == core::SheetId::Items)
@@ -268,9 +270,18 @@ void RowPanel::refuse(const std::vector<core::RejectedRow>& rejected, bool all) 
     m_others->setVisible(all && !others.isEmpty());
 }
 
+/// The first person of a club is written by themselves: there is nobody else.
+std::string RowPanel::writer() {
+    if (m_sheet == core::SheetId::People && tools().hasPeople && !tools().hasPeople()) {
+        const std::string name = cellNow("person");
+        if (!name.empty()) return name;
+    }
+    return officer();
+}
+
 void RowPanel::save() {
     m_wait->stop();
-    const std::string by = officer();
+    const std::string by = writer();
     if (by.empty()) return;
     ask([edit = edit(), by,
          moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
@@ -291,9 +302,21 @@ void RowPanel::afterWrite(const core::EditPlan& done) {
         return;
     }
     forgetDrafts(draftPlace());
-    const QString name = m_heading->text();
+    const QString name = m_isNew ? nameOfNew() : m_heading->text();
     m_isOpen = false;
     emit changed(done.changes.empty() ? tr("%1 stands so already.").arg(name) : tr("%1: saved.").arg(name));
+}
+
+/// By the names that were written; of a row that has none, what the form is about.
+QString RowPanel::nameOfNew() const {
+    const core::Sheet& sheet = core::sheet(m_sheet);
+    QStringList names;
+    for (int at = 0; at < sheet.keyColumns; ++at)
+        if (const auto& column = sheet.columns[static_cast<std::size_t>(at)];
+            column.type != core::CellType::Tag)
+            names << text(cellNow(column.name)).trimmed();
+    names.removeAll(QString());
+    return names.isEmpty() ? m_heading->text() : names.join(QStringLiteral(", "));
 }
 
 /// Another may have changed the row: it is shown as it is by now, with what was typed over it.

@@ -64,6 +64,8 @@ private:
     void takePlan(const Planned& planned);
     void showEffects(const Planned& planned);
     void refuse(const std::vector<core::RejectedRow>& rejected, bool all);
+    QString nameOfNew() const;
+    std::string writer(); ///< whose name a saving is recorded under; empty: that it wants one is said
     void save();
     void afterWrite(const core::EditPlan& done);
     void lookAgain(const core::Error& error);

@@ -7,6 +7,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "core/club/club_answers.h"
+#include "core/register/sheets.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -101,10 +102,14 @@ void SetUpPage::adaptAway() {
 
 void SetUpPage::press(core::SetUpStep step) {
     switch (step) {
-    case core::SetUpStep::Boats:
     case core::SetUpStep::People:
+        tools().showSheet(core::SheetId::People);
+        break;
+    case core::SetUpStep::Boats:
+        tools().showSheet(core::SheetId::Boats);
+        break;
     case core::SetUpStep::Rules:
-        tools().showPage("register");
+        tools().showSheet(core::SheetId::KitTypes);
         break;
     case core::SetUpStep::Kit:
         showFitOut();
