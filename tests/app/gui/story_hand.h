@@ -220,9 +220,12 @@ private:
     }
     /// Scrolls there first, as a hand would.
     static void click(QWidget& widget, QPoint at) {
-        for (QWidget* over = widget.parentWidget(); over; over = over->parentWidget())
-            if (auto* area = qobject_cast<QScrollArea*>(over)) area->ensureWidgetVisible(&widget);
-        ASSERT_FALSE(widget.visibleRegion().isEmpty()) << widget.objectName().toStdString();
+        // What was just laid out anew is not yet where it will be.
+        EXPECT_TRUE(waitFor([&] {
+            for (QWidget* over = widget.parentWidget(); over; over = over->parentWidget())
+                if (auto* area = qobject_cast<QScrollArea*>(over)) area->ensureWidgetVisible(&widget);
+            return widget.visibleRegion().contains(at);
+        })) << widget.objectName().toStdString();
         QTest::mouseClick(&widget, Qt::LeftButton, {}, at);
     }
     static void clickRow(QAbstractItemView& view, const QModelIndex& index) {
