@@ -7,8 +7,8 @@
 
 namespace core {
 
-/// What a new club has to do before its boats go out by their record; in any order, but a name comes first, for
-/// all else is recorded as done by somebody.
+/// What a new club has to do before its boats go out by their record; in any order, but a name comes first,
+/// for all else is recorded as done by somebody.
 enum class SetUpStep { People, Boats, Kit, Rules, Tags, FirstCheck, Last = FirstCheck };
 
 struct BoatFitOut {

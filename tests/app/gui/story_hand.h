@@ -160,12 +160,14 @@ public:
     void pick(const QString& name) {
         auto* wanted = qobject_cast<QAbstractButton*>(find(name));
         ASSERT_NE(wanted, nullptr);
+        activate();
         if (hasMouse()) {
             click(*wanted, QPoint(12, wanted->height() / 2));
         } else {
             for (int i = 0; i < 80 && !inGroupOf(*wanted); ++i)
                 key(Qt::Key_Tab);
             // Choices stand beneath each other or beside each other.
+            ASSERT_TRUE(inGroupOf(*wanted)) << name.toStdString() << " is not reached by Tab";
             for (int i = 0; i < 8 && !wanted->isChecked(); ++i)
                 key(wanted->y() == QApplication::focusWidget()->y() ? Qt::Key_Right : Qt::Key_Down);
         }
@@ -186,7 +188,9 @@ public:
 private:
     static QWidget* keyboard() {
         if (QWidget* popup = QApplication::activePopupWidget()) return popup;
-        return QApplication::focusWidget();
+        // A window in which nothing has the keyboard takes its keys itself, and Tab begins anew.
+        QWidget* focus = QApplication::focusWidget();
+        return focus ? focus : QApplication::activeWindow();
     }
     static bool inGroupOf(const QAbstractButton& button) {
         const auto* at = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
@@ -198,7 +202,7 @@ private:
     /// Without a display no window is active any more once a list of names has closed.
     void activate() {
         if (!m_window.isActiveWindow()) m_window.activateWindow();
-        EXPECT_TRUE(waitFor([&] { return m_window.isActiveWindow() && QApplication::focusWidget(); }));
+        EXPECT_TRUE(waitFor([&] { return m_window.isActiveWindow(); }));
     }
     /// By keys: Tab until it has the keyboard. With the mouse nothing is done yet.
     QWidget* goTo(const QString& name) {
@@ -220,9 +224,12 @@ private:
     }
     /// Scrolls there first, as a hand would.
     static void click(QWidget& widget, QPoint at) {
-        for (QWidget* over = widget.parentWidget(); over; over = over->parentWidget())
-            if (auto* area = qobject_cast<QScrollArea*>(over)) area->ensureWidgetVisible(&widget);
-        ASSERT_FALSE(widget.visibleRegion().isEmpty()) << widget.objectName().toStdString();
+        // What was just laid out anew is not yet where it will be.
+        EXPECT_TRUE(waitFor([&] {
+            for (QWidget* over = widget.parentWidget(); over; over = over->parentWidget())
+                if (auto* area = qobject_cast<QScrollArea*>(over)) area->ensureWidgetVisible(&widget);
+            return widget.visibleRegion().contains(at);
+        })) << widget.objectName().toStdString();
         QTest::mouseClick(&widget, Qt::LeftButton, {}, at);
     }
     static void clickRow(QAbstractItemView& view, const QModelIndex& index) {
