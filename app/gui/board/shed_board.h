@@ -34,8 +34,8 @@ struct BoardState {
     std::vector<core::BoatCondition> boats;
     std::vector<core::OpenCheck> unfinished;
     int missing = 0;
-    int dueSoon = 0;                      ///< rows of the due list within `dueWithin` days
-    std::optional<core::Instant> began{}; ///< the club
+    int dueSoon = 0;                         ///< rows of the due list within `dueWithin` days
+    std::optional<core::Instant> began{};    ///< the club
     std::vector<core::SetUpTick> setUp = {}; ///< empty: nobody asked
 };
 inline constexpr int dueWithin = 30;
@@ -73,7 +73,7 @@ signals:
     void boatPressed(const QString& boat, core::Phase phase); ///< `phase`: what it needs next
     void codeScanned(const QString& text);
     void backUpPressed();
-    void importPressed();                    ///< of a board without boats
+    void importPressed(); ///< of a board without boats
     void setUpPutAway();
     void gearPagePressed(const QString& id); ///< see GearOffice
 

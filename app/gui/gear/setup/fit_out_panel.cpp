@@ -138,6 +138,10 @@ void FitOutPanel::connectParts() {
     connect(m_back, &QPushButton::clicked, this, &FitOutPanel::leaveWanted);
     connect(m_home, &QComboBox::currentIndexChanged, this, [this] {
         say({});
+        m_lines->setRows({}); // nothing is to be written for the home that was shown before
+        m_draft = FitOutDraft();
+        showForm();
+        adapt();
         refresh();
     });
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &FitOutPanel::showForm);
