@@ -227,7 +227,8 @@ const std::vector<ErrorCase> fileCases{
     {{ErrorCode::OtherRecordDamaged, {}, {}, {{ErrorCode::FactChanged, {"7", "a1b2"}}}},
      ErrorKind::FileDamaged,
      "the record of this file is damaged, so nothing of it was taken in: it was changed after it was written",
-     "look at it with `verify`, and take an undamaged copy"},
+     "look at it with `verify`, and take an undamaged copy",
+     "fact 7 of machine a1b2"},
     {{ErrorCode::RecordForked, {"0a1b", "7", "id1", "id2"}},
      ErrorKind::BadInput,
      "machine 0a1b wrote two different records from its fact 7 on (id1 here, id2 there), which no program "
