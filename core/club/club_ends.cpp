@@ -137,11 +137,7 @@ Outcome writeNamedRow(ClubState& state, Ledger& ledger, Named named, const CellT
     const ImportPlan plan = planSheet(sheet, sheetOfRows(sheet, {row}), state.registerStore, moment.today,
                                       mintingFor(*state.database));
     if (!plan.rejected.empty()) return plan.rejected.front().reason;
-    for (const RowChange& change : plan.changes) {
-        RowWritten written = rowWritten(change);
-        written.at = moment.at;
-        ledger.append(written, by);
-    }
+    appendRows(*state.database, ledger, plan.changes, by, moment);
     return Done{};
 }
 

@@ -23,21 +23,10 @@
 #include <sodium.h>
 
 namespace core {
-namespace {
-
-void record(Database& database, Ledger& ledger, ImportPlan& plan) {
-    for (RowChange& change : plan.changes) {
-        if (change.order) change.order = placeBehind(database, change);
-        ledger.append(rowWritten(change), {});
-    }
-}
-
-} // namespace
-
 Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::filesystem::path& folder,
                               CalendarDay today, const std::function<void(int, int)>& progress) {
     auto plan = planImport(folder, RegisterStore(database), today, mintingFor(database), progress);
-    if (plan && plan->rejected.empty()) record(database, ledger, *plan);
+    if (plan && plan->rejected.empty()) appendRows(database, ledger, plan->changes, {}, {});
     return plan;
 }
 
@@ -66,7 +55,7 @@ Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, co
     return m_state->write([&](Ledger& ledger) -> Result<ClubSheetPlan> {
         auto read = plan();
         if (!read || !read->plan.rejected.empty()) return read;
-        record(*m_state->database, ledger, read->plan);
+        appendRows(*m_state->database, ledger, read->plan.changes, {}, {});
         m_state->endUrgentOfWhole(ledger, today);
         return read;
     });

@@ -162,8 +162,9 @@ private:
     void lookAtName(const RowChange& change, const char* column, SheetId id) {
         const std::string* name = cellOf(change, column);
         const auto until = name && !name->empty() ? untilOf(m_state, id, *name) : std::nullopt;
-        if (until && !isHere(until, m_today))
-            reject(change, column, {ErrorCode::NoLongerHere, {*name, until->iso()}});
+        if (!until) return;
+        if (const Outcome here = stillHere(*name, until, m_today); !here)
+            reject(change, column, here.error());
     }
 
     void lookAtDay(const RowChange& change, const char* column, ErrorCode code, bool tellsToday) {
@@ -203,22 +204,15 @@ Result<EditPlan> planned(ClubState& state, const RegisterEdit& edit, CalendarDay
     return edited;
 }
 
-/// Whether the row tells of something that is so from now on. A record of an earlier day is of that day,
-/// whenever it is written.
+/// Whether the row tells of something that is so from now on.
 bool isOfNow(const RowChange& change, CalendarDay today) {
     const int day = sheet(change.sheet).indexOf("day");
     return day < 0 || day >= sheet(change.sheet).keyColumns ||
            change.keyCells[static_cast<std::size_t>(day)] == today.iso();
 }
 
-/// Appends what the plan says; rows of an ordered sheet go behind the others.
 void append(ClubState& state, Ledger& ledger, const EditPlan& plan, const std::string& by, Moment moment) {
-    for (RowChange change : plan.changes) {
-        if (change.order) change.order = placeBehind(*state.database, change);
-        RowWritten row = rowWritten(change);
-        if (isOfNow(change, moment.today)) row.at = moment.at;
-        ledger.append(row, by);
-    }
+    appendRows(*state.database, ledger, plan.changes, by, moment);
     state.heldCheck.forget();
 }
 
@@ -234,6 +228,16 @@ Outlook outlookOf(ClubState& state, CalendarDay today) {
 }
 
 } // namespace
+
+void appendRows(Database& database, Ledger& ledger, const std::vector<RowChange>& changes,
+                const std::string& by, const std::optional<Moment>& moment) {
+    for (RowChange change : changes) {
+        if (change.order) change.order = placeBehind(database, change);
+        RowWritten row = rowWritten(change);
+        if (moment && isOfNow(change, moment->today)) row.at = moment->at;
+        ledger.append(row, by);
+    }
+}
 
 Result<EditPlan> ClubRegister::plan(const RegisterEdit& edit, Moment moment) const {
     return m_state->tried([&](Ledger& ledger) -> Result<EditPlan> {

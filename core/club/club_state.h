@@ -148,6 +148,12 @@ Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::fil
 /// before them were taken away.
 int placeBehind(Database& database, const RowChange& change);
 
+/// Appends rows that were planned, within the caller's write; rows of an ordered sheet go behind the others.
+/// `moment`: of a person who writes them; a record of an earlier day has none, for it is of that day whenever
+/// it is written. An import knows only days.
+void appendRows(Database& database, Ledger& ledger, const std::vector<RowChange>& changes,
+                const std::string& by, const std::optional<Moment>& moment);
+
 /// Closes a log entry with those words, within the caller's write.
 void closeEntry(Ledger& ledger, const LogEntry& entry, const std::string& closing, const std::string& by,
                 CalendarDay today);

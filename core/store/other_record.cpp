@@ -167,6 +167,7 @@ void addPrivateCells(Database& own, Database& other, OtherFacts& news) {
 /// Pictures stand beside the facts that hold their hashes.
 void addPhotos(Database& own, Database& other, OtherFacts& news) {
     for (const Fact& fact : news.facts) {
+        if (fact.kind != PhotoAdded::kind) continue; // the only one to be read here
         const auto body = factTable::bodyOf(fact);
         const auto* photo = body ? std::get_if<PhotoAdded>(&*body) : nullptr;
         if (photo == nullptr || photoTable::bytesOf(own, photo->sha256)) continue;
