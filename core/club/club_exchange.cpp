@@ -72,33 +72,43 @@ Outcome areApart(const NamedThings& things, Database& merged) {
     return Done{};
 }
 
+/// What is new in another file, and what is called how there. The file is closed again.
+struct Other {
+    OtherFacts news;
+    NamedThings things;
+};
+
+Result<Other> readOther(Database& own, const std::filesystem::path& file, ClubExchange::Forks allowed) {
+    const auto other = clubFile::openAside(file);
+    const ReadSnapshot asOfNow(*other);
+    const auto forks = forksBetween(own, *other);
+    if (!forks.empty() && allowed == ClubExchange::Forks::Refused) {
+        const Fork& fork = forks.front();
+        return Error{ErrorCode::RecordForked,
+                     {fork.machine, std::to_string(fork.seq), fork.here, fork.there},
+                     file.string()};
+    }
+    return Other{factsNotHere(own, *other, forks), namedThings(RegisterStore(*other))};
+}
+
 Result<CameIn> takeAll(ClubState& state, const std::vector<std::filesystem::path>& others,
                        ClubExchange::Forks allowed) {
     CameIn cameIn;
     std::set<std::string> machines;
     for (const std::filesystem::path& file : others) {
-        const auto other = clubFile::open(file, true);
-        const ReadSnapshot asOfNow(*other);
-        const auto forks = forksBetween(*state.database, *other);
-        if (!forks.empty() && allowed == ClubExchange::Forks::Refused) {
-            const Fork& fork = forks.front();
-            return Error{ErrorCode::RecordForked,
-                         {fork.machine, std::to_string(fork.seq), fork.here, fork.there},
-                         file.string()};
-        }
-        const OtherFacts news = factsNotHere(*state.database, *other, forks);
-        MergeLook look(state, news);
-        const std::vector<NamedThings> things{namedThings(state.registerStore),
-                                              namedThings(RegisterStore(*other))};
-        takeIn(*state.database, news);
-        for (const NamedThings& each : things)
-            if (const Outcome apart = areApart(each, *state.database); !apart) {
+        const auto other = readOther(*state.database, file, allowed);
+        if (!other) return other.error();
+        MergeLook look(state, other->news);
+        const NamedThings ownThings = namedThings(state.registerStore);
+        takeIn(*state.database, other->news);
+        for (const NamedThings* each : {&ownThings, &other->things})
+            if (const Outcome apart = areApart(*each, *state.database); !apart) {
                 Error fused = apart.error();
                 fused.where = file.string();
                 return fused;
             }
         look.lookAround(cameIn.lookAt);
-        add(news, machines, cameIn);
+        add(other->news, machines, cameIn);
     }
     state.heldCheck.forget();
     return cameIn;
