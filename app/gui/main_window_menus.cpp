@@ -55,6 +55,10 @@ void MainWindow::buildClubMenu() {
     });
     connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
     connect(menu, &ClubMenu::spreadsheetPressed, this, &MainWindow::importSpreadsheet);
+    connect(menu, &ClubMenu::exchangePressed, this, [this] {
+        if (m_isClubOpen) m_office->showPage("exchange");
+        showOffice();
+    });
     connect(menu, &ClubMenu::boatsPressed, this, [this] {
         if (m_isClubOpen) showBoard();
     });

@@ -1,5 +1,6 @@
 #include "app/text/merge_sentences.h"
 
+#include "app/text/register_words.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -11,6 +12,11 @@ namespace {
 struct MergeText {
     Q_DECLARE_TR_FUNCTIONS(Merge)
 };
+
+QString columnOf(const core::LookAt& found) {
+    const core::Sheet* sheet = core::sheetOfName(found.sheet);
+    return sheet ? columnInWords(sheet->id, found.text) : text(found.text);
+}
 
 } // namespace
 
@@ -48,7 +54,7 @@ QString lookAtInWords(const core::LookAt& found) {
             .arg(text(found.name), text(found.otherName));
     case core::LookAt::Kind::CellChangedTwice:
         return MergeText::tr("%1 of %2 was changed on two machines within an hour: the newer one holds")
-            .arg(text(found.text), text(found.name));
+            .arg(columnOf(found), text(found.name));
     case core::LookAt::Kind::OutTwice:
         return MergeText::tr("%1 was launched twice without a return between, by two machines")
             .arg(text(found.name));

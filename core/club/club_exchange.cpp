@@ -9,6 +9,7 @@
 #include "core/store/other_record.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <map>
 #include <set>
 #include <tuple>
@@ -112,6 +113,21 @@ Result<CameIn> ClubExchange::merge(const std::vector<std::filesystem::path>& oth
 
 Result<CameIn> ClubExchange::planMerge(const std::vector<std::filesystem::path>& others, Forks forks) {
     return m_state->tried([&](Ledger&) { return takeAll(*m_state, others, forks); });
+}
+
+Result<int> ClubExchange::newsFor(const std::filesystem::path& other) const {
+    return guarded([&]() -> Result<int> {
+        const auto theirs = clubFile::open(other, true);
+        if (clubOf(*theirs) != clubOf(*m_state->database))
+            return Error{ErrorCode::OtherClub, {}, other.string()};
+        std::int64_t news = 0;
+        for (const std::string& machine : factTable::machines(*m_state->database)) {
+            const auto own = factTable::newestOf(*m_state->database, machine);
+            const auto known = factTable::newestOf(*theirs, machine);
+            news += std::max<std::int64_t>(0, own->seq - (known ? known->seq : 0));
+        }
+        return static_cast<int>(news);
+    });
 }
 
 const char* nameOf(LookAt::Kind kind) {

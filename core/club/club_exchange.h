@@ -57,6 +57,9 @@ public:
     Result<CameIn> merge(const std::vector<std::filesystem::path>& others, Forks forks);
     /// What that would do.
     Result<CameIn> planMerge(const std::vector<std::filesystem::path>& others, Forks forks);
+    /// How many facts that other file would take in from this one, by the numbers of each machine alone.
+    /// OtherClub.
+    Result<int> newsFor(const std::filesystem::path& other) const;
 
 private:
     ClubState* m_state;

@@ -9,6 +9,8 @@ ClubMenu::ClubMenu(QWidget* parent)
     addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &ClubMenu::importPressed);
     addAction(tr("Import a &spreadsheet…"), QKeySequence("Ctrl+Shift+I"), this,
               &ClubMenu::spreadsheetPressed);
+    addAction(tr("&Exchange with another file…"), QKeySequence("Ctrl+Shift+X"), this,
+              &ClubMenu::exchangePressed);
     addSeparator();
     addAction(tr("Back &up…"), QKeySequence("Ctrl+Shift+B"), this, &ClubMenu::backUpPressed);
     addAction(tr("&Restore a backup…"), QKeySequence("Ctrl+Shift+R"), this, &ClubMenu::restorePressed);

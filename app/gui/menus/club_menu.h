@@ -18,6 +18,7 @@ signals:
     void openPressed();
     void newPressed();
     void importPressed();
+    void exchangePressed();
     void backUpPressed();
     void restorePressed();
     void copyFolderPressed();

@@ -36,7 +36,9 @@ struct GearTools {
     std::function<QString()> officer{};             ///< who is at work; empty: nobody was chosen yet
     std::function<void(const QString&)> showItem{}; ///< goes to that item's page
     std::function<void(const QString&)> showPage{}; ///< goes to the page of that id
-    std::function<void(core::SheetId)> showSheet{}; ///< goes to these rows of the page Register
+    /// Goes to these rows of the page Register, and to that row of them (see keyOfRow); empty: none.
+    std::function<void(core::SheetId, const QString& row)> showSheet{};
+    std::function<void(const QString&)> showHistory{}; ///< goes to all that is recorded of that name or tag
     std::function<void()> showBoard{};              ///< goes to the boats
     std::function<bool()> hasPeople{};              ///< whether anybody's name could be chosen; empty: yes
     std::function<void()> readPeople{};             ///< after a change: who can be chosen is read anew
