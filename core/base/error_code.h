@@ -157,6 +157,20 @@ enum class ErrorCode : std::uint16_t {
     PhotoTooHeavy, ///< how many kB it has; how many it may have
     NoSuchPhoto,   ///< hash
 
+    // PINs, and who may do what
+    PinNeeded, ///< the gear officers who have one
+    PinWrong,  ///< person
+    PinWait,   ///< seconds; person
+    PinLength,
+    PinUnseen,
+    NoPinSet,           ///< person
+    PinNotAsSet,        ///< person
+    NotGearOfficer,     ///< person
+    PinSetAlready,      ///< person
+    OtherOfficerHasPin, ///< the other gear officer; person whose PIN was to be reset
+    NotFileOwner,
+    SignatureNeedsPin, ///< person
+
     // Manifests
     QuantityNegative,
     LineChanged,         ///< kit type
@@ -310,6 +324,11 @@ enum class ErrorCode : std::uint16_t {
     InstantNotPast,    ///< the text; before 1970, or still to come
     NumberUnreadable,  ///< the text
     NobodyOfThatName,  ///< name
+    PinOfNobody,
+    PinFileUnreadable, ///< what the system says
+    PinFileOpenToOthers,
+    PinFileNotOneLine,
+    PinFileWithCodes,
     TripNotAtReturn,
     CodesUnreadable,
     CodesCutOff, ///< after some of them were recorded

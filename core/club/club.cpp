@@ -11,6 +11,7 @@
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
 #include "core/club/club_photos.h"
+#include "core/club/club_pins.h"
 #include "core/club/club_plans.h"
 #include "core/club/club_record.h"
 #include "core/club/club_register.h"
@@ -127,6 +128,9 @@ ClubAnswers Club::answers() const {
 }
 ClubPhotos Club::photos() const {
     return ClubPhotos(*m_state);
+}
+ClubPins Club::pins() const {
+    return ClubPins(*m_state);
 }
 ClubPlans Club::plans() const {
     return ClubPlans(*m_state);

@@ -108,7 +108,7 @@ Result<CameIn> takeAll(ClubState& state, const std::vector<std::filesystem::path
 } // namespace
 
 Result<CameIn> ClubExchange::merge(const std::vector<std::filesystem::path>& others, Forks forks) {
-    return m_state->write([&](Ledger&) { return takeAll(*m_state, others, forks); });
+    return m_state->write(Right::GearOfficer, [&](Ledger&) { return takeAll(*m_state, others, forks); });
 }
 
 Result<CameIn> ClubExchange::planMerge(const std::vector<std::filesystem::path>& others, Forks forks) {

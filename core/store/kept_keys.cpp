@@ -58,19 +58,19 @@ int openOwn(const std::filesystem::path& file, int how, struct stat& status) {
     return -1;
 }
 
-std::string idOfComputer() {
-    std::ifstream file("/etc/machine-id");
-    std::string id;
-    std::getline(file, id);
-    return id;
-}
-
 const char* environment(const char* name) {
     const char* value = std::getenv(name); // NOLINT(concurrency-mt-unsafe): nothing here sets it
     return value == nullptr ? "" : value;
 }
 
 } // namespace
+
+std::string idOfComputer() {
+    std::ifstream file("/etc/machine-id");
+    std::string id;
+    std::getline(file, id);
+    return id;
+}
 
 std::filesystem::path stateFolder() {
     if (const std::filesystem::path own = environment("THOLEPIN_STATE"); !own.empty()) return own;
@@ -97,6 +97,12 @@ KeptKeys::KeptKeys(const std::string& club)
         return;
     }
     m_folder /= club;
+}
+
+bool KeptKeys::isAnyOf(const std::string& club) {
+    const std::filesystem::path folder = stateFolder();
+    std::error_code ignored;
+    return !folder.empty() && isMachineId(club) && std::filesystem::exists(folder / club, ignored);
 }
 
 std::string KeptKeys::boundTo(std::uint64_t inode) const {

@@ -47,6 +47,9 @@ public:
         int m_lock = -1;
     };
 
+    /// Whether there may be keys of that club: changes nothing.
+    static bool isAnyOf(const std::string& club);
+
     std::vector<OwnMachine> all() const;
     std::optional<OwnMachine> of(const std::string& machine) const;
     /// Puts a machine there, or its new head. Not synced: see docs/decisions/durability.md.
@@ -59,6 +62,9 @@ private:
     std::filesystem::path m_folder; ///< empty: there is none
     std::string m_computer;         ///< its id (machine-id(5)); empty: unknown
 };
+
+/// The computer's machine-id(5); empty: unknown.
+std::string idOfComputer();
 
 /// $THOLEPIN_STATE, else $XDG_STATE_HOME/tholepin, else ~/.local/state/tholepin (XDG Base Directory
 /// Specification 0.8). Empty when nothing says where.

@@ -153,14 +153,23 @@ private:
     ChainWalk m_walk;
 };
 
+bool mayHoldPrivateCells(const Fact& fact) {
+    const Sheet* sheet = sheetOfTable(fact.kind);
+    if (sheet == nullptr) return fact.kind == PinSet::kind;
+    return std::any_of(sheet->columns.begin(), sheet->columns.end(),
+                       [](const Column& column) { return column.isPrivate; });
+}
+
 void addPrivateCells(Database& own, Database& other, OtherFacts& news) {
     for (const Fact& fact : news.facts) {
-        const Sheet* sheet = sheetOfTable(fact.kind);
-        if (sheet == nullptr || privateTable::isErased(own, fact.id)) continue;
-        for (const Column& column : sheet->columns)
-            if (column.isPrivate)
-                if (auto cell = privateTable::find(other, fact.id, std::string(column.name)))
-                    news.privateCells.emplace_back(fact.id, std::move(*cell));
+        if (!mayHoldPrivateCells(fact) || privateTable::isErased(own, fact.id)) continue;
+        auto cells = privateTable::of(other, fact.id);
+        if (cells.empty()) continue;
+        const auto sealed = sealedCells(*factTable::bodyOf(fact));
+        for (PrivateCell& cell : cells)
+            if (std::any_of(sealed.begin(), sealed.end(),
+                            [&](const SealedCell& each) { return each.column == cell.column; }))
+                news.privateCells.emplace_back(fact.id, std::move(cell));
     }
 }
 

@@ -24,6 +24,15 @@ std::optional<PrivateCell> find(Database& database, const std::string& fact, con
     return PrivateCell{column, query.text(0), query.text(1)};
 }
 
+std::vector<PrivateCell> of(Database& database, const std::string& fact) {
+    std::vector<PrivateCell> cells;
+    Statement query =
+        database.prepare("SELECT field, salt, value FROM private_cell WHERE fact = ?").with(fact);
+    while (query.step())
+        cells.push_back({query.text(0), query.text(1), query.text(2)});
+    return cells;
+}
+
 int cellsOf(Database& database, const std::string& fact) {
     Statement query = database.prepare("SELECT count(*) FROM private_cell WHERE fact = ?").with(fact);
     query.step();
@@ -38,11 +47,9 @@ std::vector<std::string> strays(Database& database) {
         const auto fact = factTable::byId(database, query.text(0));
         const auto body =
             fact ? core::bodyOf(*fact) : Result<std::optional<FactBody>>(std::optional<FactBody>());
-        const auto* row = body && *body ? std::get_if<RowWritten>(&**body) : nullptr;
-        const int index = row != nullptr ? sheet(row->sheet).indexOf(column) : -1;
-        const bool isTold =
-            index >= 0 && std::any_of(row->sealed.begin(), row->sealed.end(),
-                                      [&](const auto& sealed) { return sealed.first == index; });
+        const auto sealed = body && *body ? sealedCells(**body) : std::vector<SealedCell>();
+        const bool isTold = std::any_of(sealed.begin(), sealed.end(),
+                                        [&](const SealedCell& each) { return each.column == column; });
         if (!isTold) found.push_back(query.text(0) + ' ' + column);
     }
     return found;

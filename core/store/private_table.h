@@ -12,6 +12,7 @@ namespace core::privateTable {
 
 void put(Database& database, const std::string& fact, const std::vector<PrivateCell>& cells);
 std::optional<PrivateCell> find(Database& database, const std::string& fact, const std::string& column);
+std::vector<PrivateCell> of(Database& database, const std::string& fact);
 int cellsOf(Database& database, const std::string& fact); ///< how many are there
 /// Cells that stand there for facts that are not, or for columns that those do not seal: "fact column".
 std::vector<std::string> strays(Database& database);
