@@ -27,15 +27,18 @@ QString cameInWords(const core::CameIn& cameIn) {
                                      QT_TRANSLATE_N_NOOP("Words", "%n facts")),
                              counted(cameIn.machines, QT_TRANSLATE_N_NOOP("Words", "%n machine"),
                                      QT_TRANSLATE_N_NOOP("Words", "%n machines")));
-    QStringList parts{counted(cameIn.checks, QT_TRANSLATE_N_NOOP("Words", "%n check"),
-                              QT_TRANSLATE_N_NOOP("Words", "%n checks")),
-                      counted(cameIn.sightings, QT_TRANSLATE_N_NOOP("Words", "%n sighting"),
-                              QT_TRANSLATE_N_NOOP("Words", "%n sightings")),
-                      counted(cameIn.changes, QT_TRANSLATE_N_NOOP("Words", "%n change of the register"),
-                              QT_TRANSLATE_N_NOOP("Words", "%n changes of the register"))};
-    if (cameIn.leftOut > 0)
-        parts << counted(cameIn.leftOut, QT_TRANSLATE_N_NOOP("Words", "%n left out that stands here already"),
-                         QT_TRANSLATE_N_NOOP("Words", "%n left out that stand here already"));
+    QStringList parts;
+    const auto tell = [&](int count, const char* one, const char* many) {
+        if (count > 0) parts << counted(count, one, many);
+    };
+    tell(cameIn.checks, QT_TRANSLATE_N_NOOP("Words", "%n check"), QT_TRANSLATE_N_NOOP("Words", "%n checks"));
+    tell(cameIn.sightings, QT_TRANSLATE_N_NOOP("Words", "%n sighting"),
+         QT_TRANSLATE_N_NOOP("Words", "%n sightings"));
+    tell(cameIn.changes, QT_TRANSLATE_N_NOOP("Words", "%n change of the register"),
+         QT_TRANSLATE_N_NOOP("Words", "%n changes of the register"));
+    tell(cameIn.leftOut, QT_TRANSLATE_N_NOOP("Words", "%n left out that stands here already"),
+         QT_TRANSLATE_N_NOOP("Words", "%n left out that stand here already"));
+    if (parts.isEmpty()) return words;
     return words + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
 }
 

@@ -115,6 +115,19 @@ Result<CameIn> ClubExchange::planMerge(const std::vector<std::filesystem::path>&
     return m_state->tried([&](Ledger&) { return takeAll(*m_state, others, forks); });
 }
 
+Result<CameIn> ClubExchange::give(const std::filesystem::path& other) {
+    return guarded([&]() -> Result<CameIn> {
+        const auto prover = m_state->pinLock.proverOf(Right::GearOfficer);
+        if (!prover) return prover.error();
+        ClubState theirs(clubFile::open(other, false));
+        auto went = theirs.write(Right::Anybody, [&](Ledger&) {
+            return takeAll(theirs, {m_state->database->path()}, Forks::Refused);
+        });
+        theirs.database->rest(); // all of it is in the file itself when a stick is taken out
+        return went;
+    });
+}
+
 Result<int> ClubExchange::newsFor(const std::filesystem::path& other) const {
     return guarded([&]() -> Result<int> {
         const auto theirs = clubFile::open(other, true);

@@ -44,6 +44,21 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
     return found == unfinished.end() ? nullptr : &*found;
 }
 
+/// For a month, so that no PIN goes without anybody's knowing.
+QString resetsInWords(const BoardState& state) {
+    QStringList lines;
+    for (const core::PinReset& reset : state.resets) {
+        const QString when = inWords(reset.at, state.today);
+        lines << (reset.by.empty()
+                      ? ShedBoard::tr("▲ The PIN of %1 was taken away by whoever owns the file, %2.")
+                            .arg(text(reset.person), when)
+                      : ShedBoard::tr(
+                            "▲ The PIN of %1 was taken away by whoever owns the file, %2; given as by %3.")
+                            .arg(text(reset.person), when, text(reset.by)));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
 } // namespace
 
 BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads reads, bool arePrinted) {
@@ -57,6 +72,7 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads
     state.missing = static_cast<int>(club.answers().missingItems().size());
     state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
     if (const auto origin = club.record().origin()) state.began = origin->at;
+    state.resets = club.pins().resets(today);
     if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted);
     return state;
 }
@@ -102,6 +118,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     , m_missing(new QPushButton(this))
     , m_due(new QPushButton(this))
     , m_said(wordsIn("quiet", {}, this))
+    , m_resets(wordsLabel(this, "look", "pinResetLabel"))
     , m_reminder(wordsIn("look", {}, this))
     , m_backUp(wordsButton(this, tr("Back up…"), "boardBackUpButton"))
     , m_gear(new QHBoxLayout)
@@ -143,6 +160,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     layout->addWidget(m_setUp);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
+    layout->addWidget(m_resets);
     m_reminder->setObjectName("backupReminder");
     auto* reminder = new QHBoxLayout;
     reminder->addWidget(m_reminder, 1);
@@ -175,6 +193,8 @@ void ShedBoard::setState(const BoardState& state) {
                                  QT_TRANSLATE_N_NOOP("Words", "%n date overdue or due within 30 days"),
                                  QT_TRANSLATE_N_NOOP("Words", "%n dates overdue or due within 30 days")));
     m_said->clear();
+    m_resets->setText(resetsInWords(state));
+    m_resets->setVisible(!state.resets.empty());
     m_setUp->setTicks(state.setUp);
     fillStrips();
 }

@@ -10,6 +10,7 @@
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
+#include "core/club/club_pins.h"
 
 #include <QWidget>
 
@@ -37,6 +38,7 @@ struct BoardState {
     int dueSoon = 0;                         ///< rows of the due list within `dueWithin` days
     std::optional<core::Instant> began{};    ///< the club
     std::vector<core::SetUpTick> setUp = {}; ///< empty: nobody asked
+    std::vector<core::PinReset> resets = {}; ///< PINs that the file's owner took away of late, newest first
 };
 inline constexpr int dueWithin = 30;
 
@@ -92,6 +94,7 @@ private:
     QPushButton* m_missing;
     QPushButton* m_due;
     QLabel* m_said;
+    QLabel* m_resets;
     QLabel* m_reminder;
     QPushButton* m_backUp; ///< beside the reminder
     QHBoxLayout* m_gear;   ///< the lines for the gear officer

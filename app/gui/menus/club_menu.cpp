@@ -20,6 +20,8 @@ ClubMenu::ClubMenu(QWidget* parent)
                            &ClubMenu::noCopiesPressed);
     m_noCopies->setVisible(false);
     addSeparator();
+    m_lock = addAction(tr("&Lock"), QKeySequence("Ctrl+Shift+K"), this, &ClubMenu::lockPressed);
+    m_lock->setVisible(false);
     addAction(tr("The &boats"), QKeySequence("Ctrl+B"), this, &ClubMenu::boatsPressed);
     addSeparator();
     addAction(tr("&Quit"), QKeySequence("Ctrl+Q"), this, &ClubMenu::quitPressed);
@@ -27,6 +29,10 @@ ClubMenu::ClubMenu(QWidget* parent)
 
 void ClubMenu::setCopying(bool isCopying) {
     m_noCopies->setVisible(isCopying);
+}
+
+void ClubMenu::setUnlocked(bool isUnlocked) {
+    m_lock->setVisible(isUnlocked);
 }
 
 } // namespace app

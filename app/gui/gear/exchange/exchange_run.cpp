@@ -1,6 +1,5 @@
 #include "app/gui/gear/exchange/exchange_run.h"
 
-#include "core/base/store_failure.h"
 #include "core/club/club.h"
 
 #include <unistd.h>
@@ -17,18 +16,6 @@ bool canBeWritten(const std::filesystem::path& file) {
     return !unknown && ::access(real.c_str(), W_OK) == 0 && ::access(real.parent_path().c_str(), W_OK) == 0;
 }
 
-core::Result<core::CameIn> giveTo(const std::filesystem::path& other, const std::filesystem::path& own) {
-    try {
-        auto theirs = core::Club::open(other);
-        if (!theirs) return theirs.error();
-        auto went = theirs->exchange().merge({own}, ClubExchange::Forks::Refused);
-        theirs->rest(); // all of it is in the file itself when the stick is taken out
-        return went;
-    } catch (const std::exception& thrown) {
-        return core::errorOf(thrown);
-    }
-}
-
 } // namespace
 
 core::Result<ExchangePlan> planExchange(core::Club& club, const std::filesystem::path& other,
@@ -41,13 +28,13 @@ core::Result<ExchangePlan> planExchange(core::Club& club, const std::filesystem:
                         forks == ClubExchange::Forks::AsNewMachine};
 }
 
-core::Result<Exchanged> exchange(core::Club& club, const std::filesystem::path& own,
-                                 const std::filesystem::path& other, const ExchangePlan& plan) {
+core::Result<Exchanged> exchange(core::Club& club, const std::filesystem::path& other,
+                                 const ExchangePlan& plan) {
     auto cameIn = club.exchange().merge({other}, plan.isAsNewMachine ? ClubExchange::Forks::AsNewMachine
                                                                      : ClubExchange::Forks::Refused);
     if (!cameIn) return cameIn.error();
     Exchanged done{std::move(*cameIn), std::nullopt};
-    if (!plan.isReadOnly && !plan.isAsNewMachine) done.went = giveTo(other, own);
+    if (!plan.isReadOnly && !plan.isAsNewMachine) done.went = club.exchange().give(other);
     return done;
 }
 

@@ -37,7 +37,7 @@ struct Exchanged {
 
 /// Takes in, then gives. An error: nothing was taken in, nor given. A record that is taken in as that of a
 /// new machine is not given to: the other file is done with then.
-core::Result<Exchanged> exchange(core::Club& club, const std::filesystem::path& own,
-                                 const std::filesystem::path& other, const ExchangePlan& plan);
+core::Result<Exchanged> exchange(core::Club& club, const std::filesystem::path& other,
+                                 const ExchangePlan& plan);
 
 } // namespace app

@@ -35,6 +35,9 @@ ListRow rowOf(const FoundFile& found, core::CalendarDay today) {
     case FoundFile::Kind::OfAnotherClub:
         return plainRow(key, Mark::NotAsked, ExchangeText::tr("not of this club"), name,
                         ExchangeText::tr("on %1, of another club").arg(stick));
+    case FoundFile::Kind::NoClubFile:
+        return plainRow(key, Mark::NotAsked, ExchangeText::tr("not of this club"), name,
+                        ExchangeText::tr("on %1, no club file").arg(stick));
     case FoundFile::Kind::Unreadable:
         return plainRow(key, Mark::Look, ExchangeText::tr("look"), name,
                         ExchangeText::tr("on %1: %2").arg(stick, errorInWords(*found.error)));
@@ -111,8 +114,8 @@ QString wayOnFrom(const core::Error& error) {
 std::vector<ListRow> rowsOf(const std::vector<core::LookAt>& found) {
     std::vector<ListRow> rows;
     for (const core::LookAt& each : found) {
-        ListRow row =
-            plainRow(QString::number(rows.size()), Mark::Look, ExchangeText::tr("look"), lookAtInWords(each));
+        ListRow row = plainRow(QString::number(rows.size()), Mark::Look, ExchangeText::tr("look"),
+                               withCapital(lookAtInWords(each)));
         row.isPressable = true;
         rows.push_back(std::move(row));
     }

@@ -51,7 +51,9 @@ FoundFile looked(const fs::path& file, const fs::path& stick, const std::string&
     } catch (const std::exception& thrown) {
         found.error = core::errorOf(thrown);
     }
-    if (found.error) found.kind = FoundFile::Kind::Unreadable;
+    if (found.error)
+        found.kind = found.error->kind() == core::ErrorKind::NotAClubFile ? FoundFile::Kind::NoClubFile
+                                                                          : FoundFile::Kind::Unreadable;
     return found;
 }
 

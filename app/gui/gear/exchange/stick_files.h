@@ -18,6 +18,7 @@ struct FoundFile {
     enum class Kind {
         OfThisClub,
         OfAnotherClub,
+        NoClubFile,
         Unreadable, ///< why is in `error`
         NoneYet,    ///< `file` is where one of this club may be made
     };
