@@ -18,7 +18,7 @@ QString inLanguage(const char* english) {
 
 const ErrorText& textOf(core::ErrorCode code) {
     for (const auto& table :
-         {fileTexts(), recordTexts(), registerTexts(), checkTexts(), manifestTexts(), tagTexts(),
+         {fileTexts(), recordTexts(), hubTexts(), registerTexts(), checkTexts(), manifestTexts(), tagTexts(),
           importTexts(), cellTexts(), warningTexts(), spreadsheetTexts(), programTexts()})
         if (code <= table.back().code)
             return table[static_cast<std::size_t>(code) - static_cast<std::size_t>(table.front().code)];

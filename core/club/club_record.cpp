@@ -1,4 +1,5 @@
 #include "core/club/club_record.h"
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
@@ -27,14 +28,18 @@ Result<Verification> ClubRecord::verify(bool rebuild) {
 
 namespace {
 
-/// The facts about that person whose private cells are still there, and how many cells that are.
+/// The facts about that person whose private cells are still there, or may still come from another machine,
+/// and how many cells that are.
 std::pair<PrivateErased, int> stillKept(Database& database, const std::string& key) {
     PrivateErased kept;
     int cells = 0;
     for (const Fact& fact : factTable::ofRow(database, std::string(sheet(SheetId::People).table), key))
-        if (const int here = privateTable::cellsOf(database, fact.id); here > 0) {
+        if (const int count = privateTable::isNotHere(database, fact.id)
+                                  ? static_cast<int>(factTable::rowOf(fact).sealed.size())
+                                  : privateTable::cellsOf(database, fact.id);
+            count > 0) {
             kept.facts.push_back(fact.id);
-            cells += here;
+            cells += count;
         }
     return {kept, cells};
 }

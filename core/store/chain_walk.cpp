@@ -109,14 +109,16 @@ void ChainWalk::lookAtSignature(const Fact& fact) {
 
 void ChainWalk::lookAtPrivateCells(const Fact& fact, const RowWritten& row) {
     const bool isErased = privateTable::isErased(m_database, fact.id);
+    const bool isNotHere = privateTable::isNotHere(m_database, fact.id);
     for (const auto& [column, digest] : row.sealed) {
         const std::string name(sheet(row.sheet).columns[static_cast<std::size_t>(column)].name);
         const auto cell = privateTable::find(m_database, fact.id, name);
         if (cell && digestOf(fact.id, *cell) != digest) report(ErrorCode::PrivateCellChanged, fact, {name});
         if (cell && isErased)
             m_into.problems.push_back({ErrorCode::PrivateCellStray, {fact.id + ' ' + name}});
-        if (!cell && !isErased) report(ErrorCode::PrivateCellMissing, fact, {name});
+        if (!cell && !isErased && !isNotHere) report(ErrorCode::PrivateCellMissing, fact, {name});
         m_into.erased += !cell && isErased ? 1 : 0;
+        m_into.notHere += !cell && isNotHere ? 1 : 0;
     }
 }
 
