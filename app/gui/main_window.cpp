@@ -9,7 +9,9 @@
 #include "app/gui/check/check_page.h"
 #include "app/gui/club/club_copies.h"
 #include "app/gui/club/club_lock.h"
+#include "app/gui/club/hub_watch.h"
 #include "app/gui/club/import_run.h"
+#include "app/gui/gear/exchange/exchange_page.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/setup/set_up_notes.h"
@@ -55,6 +57,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     , m_papers(new PaperDelivery(m_club, m_choosers, this))
     , m_copies(new ClubCopies(m_club, m_choosers, m_time, this))
     , m_lock(new ClubLock(m_club, this))
+    , m_hub(new HubWatch(m_time, this))
     , m_scanner(new HandScanner(*this))
     , m_progress(new QProgressBar(this)) {
     setObjectName("mainWindow");
@@ -83,6 +86,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     connect(m_printouts, &PrintoutDelivery::done, this,
             [this](const QString& sentence) { m_check->printoutDone(sentence); });
     connectCopies();
+    connectHub();
     connect(m_lock, &ClubLock::changed, this, &MainWindow::showLock);
     connect(&m_club, &ClubThread::signersPinWanted, this,
             [this](QObject* asker, const QString& person, const core::Error& why,
@@ -124,6 +128,7 @@ void MainWindow::buildPages() {
         m_unlock->ask(asker, m_office->officer(), std::move(goOn), std::move(giveUp));
     };
     tools.pinChanged = [this] { m_lock->refresh(); };
+    tools.hub = m_hub;
     addGearPages(*m_office, tools);
     m_pages->addWidget(m_office);
     m_pages->addWidget(m_board);
@@ -159,6 +164,11 @@ void MainWindow::connectPages() {
     connect(m_board, &ShedBoard::backUpPressed, m_copies, &ClubCopies::backUp);
     connect(m_board, &ShedBoard::gearPagePressed, this, [this](const QString& page) {
         m_office->showPage(page);
+        showOffice();
+    });
+    connect(m_board, &ShedBoard::hubPressed, this, [this] {
+        m_office->showPage("exchange");
+        if (auto* page = qobject_cast<ExchangePage*>(m_office->page("exchange"))) page->showDistrict();
         showOffice();
     });
     connect(m_board, &ShedBoard::setUpPutAway, this, &MainWindow::putSetUpAway);
@@ -224,6 +234,7 @@ void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     if (!opened) return leaveClub(opened.error());
     QSettings().setValue("club/file", file);
     m_lock->refresh(); // of each opened club anew
+    m_hub->watch(file.toStdString());
     showBoard();
 }
 
@@ -236,6 +247,7 @@ void MainWindow::showWelcome() {
 /// A file that cannot be read is left alone; what was written before is on disk.
 void MainWindow::leaveClub(const core::Error& error) {
     m_isClubOpen = false;
+    m_hub->watch({});
     m_replaced->setVisible(false);
     m_welcome->say(sentence(error));
     showWelcome();
@@ -247,6 +259,10 @@ void MainWindow::showBoard(const QString& saying) {
     m_isBoardFresh = false;
     adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
+    readBoardAnew(saying);
+}
+
+void MainWindow::readBoardAnew(const QString& saying) {
     m_club.ask(
         this,
         [now = m_time(), notes = SetUpNotes(m_club.file())](core::Club& club) {
@@ -263,6 +279,7 @@ void MainWindow::showBoard(const QString& saying) {
             m_isBoardFresh = true;
             m_board->setState(state);
             m_board->remindOfBackup(m_copies->reminder(state.began, state.today));
+            m_board->sayOfHub(m_hub->news());
             m_clubMenu->setCopying(m_copies->isCopying());
             m_board->say(saying);
             emit boardShown();
@@ -298,6 +315,19 @@ void MainWindow::connectCopies() {
     connect(m_copies, &ClubCopies::changed, this, [this] {
         m_clubMenu->setCopying(m_copies->isCopying());
         m_board->remindOfBackup(m_copies->reminder(m_board->state().began, m_time().today));
+    });
+}
+
+/// What came in stands on the board and on the page that is shown, without anybody's asking. A check reads
+/// what it needs with its next step.
+void MainWindow::connectHub() {
+    connect(m_hub, &HubWatch::changed, this, [this] {
+        if (m_board) m_board->sayOfHub(m_hub->news());
+    });
+    connect(m_hub, &HubWatch::cameIn, this, [this] {
+        if (!m_isClubOpen) return;
+        if (isBoardShown()) return readBoardAnew(m_board->said());
+        if (auto* page = qobject_cast<GearPage*>(currentPage()); page && page->isVisible()) page->refresh();
     });
 }
 

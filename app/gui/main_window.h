@@ -23,6 +23,7 @@ class ClubMenu;
 class PaperDelivery;
 class CheckPage;
 class GearOffice;
+class HubWatch;
 class HandScanner;
 class ImportRun;
 class PageMenu;
@@ -90,8 +91,9 @@ private:
     void leaveClub(const core::Error& error);
     void importFolder();
     void importFrom(const QString& folder);
-    void connectLock();
     void showLock();
+    void connectHub();
+    void readBoardAnew(const QString& saying);
     void importSpreadsheet();
     void putSetUpAway();
     void showBoard(const QString& saying = {});
@@ -116,6 +118,7 @@ private:
     PaperDelivery* m_papers;
     ClubCopies* m_copies;
     ClubLock* m_lock;
+    HubWatch* m_hub;
     HandScanner* m_scanner;
     QProgressBar* m_progress;
     // Made anew with each language.

@@ -2523,6 +2523,162 @@ Erledigt am %1: %2</translation>
         <source>give at least what it is known by</source>
         <translation>mindestens angeben, wie sie heißt</translation>
     </message>
+    <message>
+        <source>the hub&apos;s URL is none that PostgreSQL knows</source>
+        <translation>die Adresse des Bezirksservers ist keine, die PostgreSQL kennt</translation>
+    </message>
+    <message>
+        <source>write it like postgresql://club@db.example.org/tholepin (PostgreSQL, Connection URIs)</source>
+        <translation>so schreiben: postgresql://verein@db.example.org/tholepin (PostgreSQL, Connection URIs)</translation>
+    </message>
+    <message>
+        <source>the hub&apos;s URL holds a password, which would stand in the list of programs and be kept</source>
+        <translation>die Adresse des Bezirksservers enthält ein Passwort, das in der Liste der Programme stünde und aufbewahrt würde</translation>
+    </message>
+    <message>
+        <source>put the password into ~/.pgpass (a line host:port:database:user:password, mode 0600), and take it out of the URL</source>
+        <translation>das Passwort in ~/.pgpass eintragen (eine Zeile host:port:database:user:password, Rechte 0600) und aus der Adresse herausnehmen</translation>
+    </message>
+    <message>
+        <source>the hub was not reached, so nothing was taken in: %1</source>
+        <translation>der Bezirksserver wurde nicht erreicht, darum wurde nichts übernommen: %1</translation>
+    </message>
+    <message>
+        <source>work goes on without it; look whether this computer is online, whether the URL is right, and whether ~/.pgpass has the password</source>
+        <translation>die Arbeit geht ohne ihn weiter; nachsehen, ob dieser Rechner online ist, ob die Adresse stimmt und ob ~/.pgpass das Passwort enthält</translation>
+    </message>
+    <message>
+        <source>this database is no hub, or one of an older program</source>
+        <translation>diese Datenbank ist kein Bezirksserver, oder einer eines älteren Programms</translation>
+    </message>
+    <message>
+        <source>whoever administers it gives `tholepinctl hub prepare URL`</source>
+        <translation>wer sie verwaltet, ruft `tholepinctl hub prepare URL` auf</translation>
+    </message>
+    <message>
+        <source>the hub does not allow that to the role of the URL: %1</source>
+        <translation>der Bezirksserver erlaubt das der Rolle aus der Adresse nicht: %1</translation>
+    </message>
+    <message>
+        <source>use the URL with the role that may: the club&apos;s for a club, the district&apos;s for `hub boats`, the administrator&apos;s for `hub prepare` and `hub add`</source>
+        <translation>die Adresse mit der Rolle nehmen, die es darf: die des Vereins für einen Verein, die des Bezirks für `hub boats`, die der Verwaltung für `hub prepare` und `hub add`</translation>
+    </message>
+    <message>
+        <source>the hub could not do that: %1</source>
+        <translation>der Bezirksserver konnte das nicht tun: %1</translation>
+    </message>
+    <message>
+        <source>tell whoever administers the database</source>
+        <translation>der Verwaltung der Datenbank Bescheid geben</translation>
+    </message>
+    <message>
+        <source>another machine sent something at the same moment</source>
+        <translation>ein anderes Gerät hat im selben Augenblick etwas gesendet</translation>
+    </message>
+    <message>
+        <source>exchange again</source>
+        <translation>noch einmal austauschen</translation>
+    </message>
+    <message>
+        <source>this file exchanges with no hub</source>
+        <translation>diese Datei tauscht mit keinem Bezirksserver aus</translation>
+    </message>
+    <message>
+        <source>give `tholepinctl hub join FILE URL` first</source>
+        <translation>zuerst `tholepinctl hub join FILE URL` aufrufen</translation>
+    </message>
+    <message>
+        <source>where the file exchanges cannot be kept in this user&apos;s state folder</source>
+        <translation>wo die Datei austauscht, lässt sich im Zustandsordner dieses Benutzers nicht aufbewahren</translation>
+    </message>
+    <message>
+        <source>the folder must be the user&apos;s own (mode 0700), and THOLEPIN_STATE, XDG_STATE_HOME or HOME must say where it is</source>
+        <translation>der Ordner muss dem Benutzer allein gehören (Rechte 0700), und THOLEPIN_STATE, XDG_STATE_HOME oder HOME muss sagen, wo er ist</translation>
+    </message>
+    <message>
+        <source>no club of the hub connects as &apos;%1&apos;</source>
+        <translation>kein Verein des Bezirksservers verbindet sich als &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>whoever administers the database gives `tholepinctl hub add URL --club NAME --role ROLE`</source>
+        <translation>wer die Datenbank verwaltet, ruft `tholepinctl hub add URL --club NAME --role ROLE` auf</translation>
+    </message>
+    <message>
+        <source>the database has no role &apos;%1&apos;</source>
+        <translation>die Datenbank hat keine Rolle &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>make it first, on the server: createuser --pwprompt ROLE</source>
+        <translation>sie zuerst auf dem Server anlegen: createuser --pwprompt ROLE</translation>
+    </message>
+    <message>
+        <source>role &apos;%1&apos; connects for another club, %2</source>
+        <translation>die Rolle &apos;%1&apos; verbindet sich für einen anderen Verein, %2</translation>
+    </message>
+    <message>
+        <source>make a role of its own for each club</source>
+        <translation>für jeden Verein eine eigene Rolle anlegen</translation>
+    </message>
+    <message>
+        <source>role &apos;%1&apos; reads all clubs for the district</source>
+        <translation>die Rolle &apos;%1&apos; liest für den Bezirk alle Vereine</translation>
+    </message>
+    <message>
+        <source>the hub has no club &apos;%1&apos; that this role may read; it has: %2</source>
+        <translation>der Bezirksserver hat keinen Verein &apos;%1&apos;, den diese Rolle lesen darf; er hat: %2</translation>
+    </message>
+    <message>
+        <source>give the name as it stands there, and the URL with that club&apos;s role</source>
+        <translation>den Namen angeben, wie er dort steht, und die Adresse mit der Rolle dieses Vereins</translation>
+    </message>
+    <message>
+        <source>the hub has nothing of club &apos;%1&apos; yet</source>
+        <translation>der Bezirksserver hat noch nichts vom Verein &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>exchange the club&apos;s file first: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</source>
+        <translation>zuerst die Datei des Vereins austauschen: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</translation>
+    </message>
+    <message>
+        <source>the hub has another club&apos;s record for this role: that of %1</source>
+        <translation>der Bezirksserver hat für diese Rolle die Aufzeichnung eines anderen Vereins: die von %1</translation>
+    </message>
+    <message>
+        <source>use the URL with this club&apos;s own role</source>
+        <translation>die Adresse mit der eigenen Rolle dieses Vereins nehmen</translation>
+    </message>
+    <message>
+        <source>this role of the hub is for club %1, and the file is of %2</source>
+        <translation>diese Rolle des Bezirksservers ist für den Verein %1, und die Datei ist von %2</translation>
+    </message>
+    <message>
+        <source>use this club&apos;s own role, or have the club added to the hub by the name that the file has</source>
+        <translation>die eigene Rolle dieses Vereins nehmen, oder den Verein unter dem Namen eintragen lassen, den die Datei hat</translation>
+    </message>
+    <message>
+        <source>machine %1 wrote two different records from its fact %2 on (%3 here, %4 on the hub), which no program does by itself: one may have been rewritten</source>
+        <translation>Gerät %1 hat ab seiner Zeile %2 zwei verschiedene Aufzeichnungen geschrieben (%3 hier, %4 auf dem Bezirksserver), was kein Programm von selbst tut: eine wurde vielleicht umgeschrieben</translation>
+    </message>
+    <message>
+        <source>nothing was exchanged; `tholepinctl hub fetch` the hub&apos;s record into another file, and merge this one into that with --as-new-machine, or put this one away</source>
+        <translation>nichts wurde ausgetauscht; mit `tholepinctl hub fetch` die Aufzeichnung des Bezirksservers in eine andere Datei holen und diese hier mit --as-new-machine dort zusammenführen, oder diese weglegen</translation>
+    </message>
+    <message>
+        <source>fact %1 of machine %2 does not follow from the one before it, so the hub refused it</source>
+        <translation>Zeile %1 von Gerät %2 folgt nicht aus der davor, darum hat der Bezirksserver sie abgelehnt</translation>
+    </message>
+    <message>
+        <source>look this file over with `verify`, and restore a backup</source>
+        <translation>diese Datei mit `verify` prüfen und eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>the record on the hub is damaged, so nothing of it was taken in: %1</source>
+        <translation>die Aufzeichnung auf dem Bezirksserver ist beschädigt, darum wurde nichts davon übernommen: %1</translation>
+    </message>
+    <message>
+        <source>tell whoever administers the database which machine and fact it is</source>
+        <translation>der Verwaltung der Datenbank sagen, um welches Gerät und welche Zeile es geht</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

@@ -67,6 +67,28 @@ enum class ErrorCode : std::uint16_t {
     ForkTakenIn,
     NamesFused, ///< the two names; the one that both would have
 
+    // The hub of a district
+    HubUrlUnreadable,
+    HubUrlWithPassword,
+    HubNotReached, ///< what libpq or the server says
+    HubNotPrepared,
+    HubNotAllowed, ///< what the server says
+    HubRefused,    ///< what the server says
+    HubAhead,
+    HubNotJoined,
+    HubPlaceNotKept,
+    HubRoleUnknown,    ///< role of the database
+    HubNoSuchRole,     ///< role of the database
+    HubRoleTaken,      ///< role of the database; name of its club
+    HubRoleOfDistrict, ///< role of the database
+    HubNoSuchClub,     ///< name; the clubs that the role may read
+    HubClubEmpty,      ///< name
+    HubOtherClub,      ///< the name of the role's club
+    HubOtherName,      ///< the name of the role's club; the file's
+    HubForked,         ///< machine; number of the first fact that differs; the ids of the two
+    HubFactRefused,    ///< number of the fact; its machine
+    HubRecordDamaged,  ///< because of the first problem
+
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all
     NoSuchBoat,      ///< name; the club's boats

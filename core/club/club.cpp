@@ -7,6 +7,7 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_events.h"
 #include "core/club/club_exchange.h"
+#include "core/club/club_hub.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
@@ -134,6 +135,9 @@ ClubPins Club::pins() const {
 }
 ClubPlans Club::plans() const {
     return ClubPlans(*m_state);
+}
+ClubHub Club::hub() const {
+    return ClubHub(*m_state);
 }
 ClubExchange Club::exchange() const {
     return ClubExchange(*m_state);

@@ -15,6 +15,7 @@ class ClubAnswers;
 class ClubChecks;
 class ClubEvents;
 class ClubExchange;
+class ClubHub;
 class ClubKit;
 class ClubLog;
 class ClubManifests;
@@ -76,6 +77,7 @@ public:
     ClubPlans plans() const;       ///< club_plans.h: make-ready, replacement, how long kit lasts
     ClubRecord record() const;     ///< club_record.h: is the record unaltered
     ClubExchange exchange() const; ///< club_exchange.h: what other machines recorded
+    ClubHub hub() const;           ///< club_hub.h: exchanging with a district's server
 
 private:
     explicit Club(std::unique_ptr<ClubState> state);

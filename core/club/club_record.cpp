@@ -1,4 +1,5 @@
 #include "core/club/club_record.h"
+#include "core/base/error_code.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/club_state.h"
@@ -30,18 +31,23 @@ Result<Verification> ClubRecord::verify(bool rebuild) {
 
 namespace {
 
-/// The facts about that person whose private parts are still there, and how many measures those are.
+/// The facts about that person whose private parts are still there, or may still come from another machine,
+/// and how many measures those are.
 std::pair<PrivateErased, int> stillKept(Database& database, const std::string& person) {
     PrivateErased kept;
     int measures = 0;
     const std::string key = keyOf(sheet(SheetId::People), {person});
     for (const Fact& fact : factTable::ofRow(database, std::string(sheet(SheetId::People).table), key))
-        if (const int here = privateTable::cellsOf(database, fact.id); here > 0) {
+        if (const int count = privateTable::isNotHere(database, fact.id)
+                                  ? static_cast<int>(factTable::rowOf(fact).sealed.size())
+                                  : privateTable::cellsOf(database, fact.id);
+            count > 0) {
             kept.facts.push_back(fact.id);
-            measures += here;
+            measures += count;
         }
     for (std::string& fact : pinTables::factsThatSet(database, person))
-        if (privateTable::cellsOf(database, fact) > 0) kept.facts.push_back(std::move(fact));
+        if (privateTable::isNotHere(database, fact) || privateTable::cellsOf(database, fact) > 0)
+            kept.facts.push_back(std::move(fact));
     return {kept, measures};
 }
 

@@ -115,13 +115,15 @@ void ChainWalk::lookAtPin(const Fact& fact) {
 
 void ChainWalk::lookAtPrivateCells(const Fact& fact, const FactBody& body) {
     const bool isErased = privateTable::isErased(m_database, fact.id);
+    const bool isNotHere = privateTable::isNotHere(m_database, fact.id);
     for (const auto& [name, digest] : sealedCells(body)) {
         const auto cell = privateTable::find(m_database, fact.id, name);
         if (cell && digestOf(fact.id, *cell) != digest) report(ErrorCode::PrivateCellChanged, fact, {name});
         if (cell && isErased)
             m_into.problems.push_back({ErrorCode::PrivateCellStray, {fact.id + ' ' + name}});
-        if (!cell && !isErased) report(ErrorCode::PrivateCellMissing, fact, {name});
+        if (!cell && !isErased && !isNotHere) report(ErrorCode::PrivateCellMissing, fact, {name});
         m_into.erased += !cell && isErased ? 1 : 0;
+        m_into.notHere += !cell && isNotHere ? 1 : 0;
     }
 }
 

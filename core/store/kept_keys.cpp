@@ -24,6 +24,8 @@ std::string textOf(const OwnMachine& machine, const std::string& bound) {
                        machine.head.hash, digits);
 }
 
+constexpr off_t longestNote = 64 * 1024;
+
 constexpr std::size_t textSize = (digits + 1) * 2 + seqDigits + 1 + digits + 1;
 
 /// Nothing when it is not one of a key that stands where it was made.
@@ -162,6 +164,33 @@ void KeptKeys::put(const OwnMachine& machine) const {
     if (::pwrite(file, text.data(), text.size(), 0) != static_cast<ssize_t>(text.size()))
         (void)::ftruncate(file, 0);
     ::close(file);
+}
+
+std::optional<std::string> KeptKeys::note(const std::string& name) const {
+    if (m_folder.empty()) return std::nullopt;
+    struct stat status {};
+    const int file = openOwn(m_folder / name, O_RDONLY, status);
+    if (file < 0) return std::nullopt;
+    std::string text(static_cast<std::size_t>(std::min<off_t>(status.st_size, longestNote)), '\0');
+    const auto size = ::read(file, text.data(), text.size());
+    ::close(file);
+    text.resize(size < 0 ? 0 : static_cast<std::size_t>(size));
+    return text.empty() ? std::nullopt : std::optional(text);
+}
+
+/// Written beside its place and renamed, so that a whole one stands there.
+bool KeptKeys::putNote(const std::string& name, const std::string& text) const {
+    if (m_folder.empty()) return false;
+    const std::filesystem::path place = m_folder / name;
+    if (text.empty()) return ::unlink(place.c_str()) == 0 || errno == ENOENT;
+    const std::string fresh = place.string() + ".new";
+    ::unlink(fresh.c_str());
+    struct stat status {};
+    const int file = openOwn(fresh, O_CREAT | O_EXCL | O_WRONLY, status);
+    if (file < 0) return false;
+    const bool isWritten = ::write(file, text.data(), text.size()) == static_cast<ssize_t>(text.size());
+    ::close(file);
+    return isWritten && ::rename(fresh.c_str(), place.c_str()) == 0;
 }
 
 void KeptKeys::remove(const std::string& machine) const {

@@ -56,6 +56,12 @@ public:
     void put(const OwnMachine& machine) const;
     void remove(const std::string& machine) const;
 
+    /// A small text that this user keeps about the club beside the keys, and on this computer alone: never in
+    /// the club file, which others may write to. `name` is no machine's id. Empty: there is none.
+    std::optional<std::string> note(const std::string& name) const;
+    /// False: it could not be kept. An empty text takes it away.
+    bool putNote(const std::string& name, const std::string& text) const;
+
 private:
     std::string boundTo(std::uint64_t inode) const;
 

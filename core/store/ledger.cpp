@@ -33,10 +33,24 @@ std::string clubOf(Database& database) {
     return oldest ? oldest->machine : std::string();
 }
 
-bool Ledger::isInFile(const OwnMachine& machine) const {
-    if (machine.head.seq == 0) return true; // a key that nothing was signed with yet
-    const auto fact = factTable::inChain(m_database, machine.key.machine(), machine.head.seq);
+namespace {
+
+bool isHeadIn(Database& database, const OwnMachine& machine) {
+    const auto fact = factTable::inChain(database, machine.key.machine(), machine.head.seq);
     return fact && fact->hash == machine.head.hash;
+}
+
+} // namespace
+
+std::string ownMachineOf(Database& database) {
+    std::optional<OwnMachine> own;
+    for (OwnMachine& each : KeptKeys(clubOf(database)).all())
+        if (isHeadIn(database, each) && (!own || each.head.seq > own->head.seq)) own = std::move(each);
+    return own ? own->key.machine() : std::string();
+}
+
+bool Ledger::isInFile(const OwnMachine& machine) const {
+    return machine.head.seq == 0 || isHeadIn(m_database, machine); // a key that nothing was signed with yet
 }
 
 void Ledger::chooseMachine() {

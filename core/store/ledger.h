@@ -66,6 +66,10 @@ private:
 /// The id of the club that the file is of: of the machine that began it. Empty in an empty file.
 std::string clubOf(Database& database);
 
+/// The machine that this user would go on with in the file: of those that wrote there the one that wrote
+/// most. Empty: a new one would begin.
+std::string ownMachineOf(Database& database);
+
 /// Applies one fact to the tables. Order-free: whatever the order in which the facts of several machines
 /// arrive, the tables come out the same. Needs the fact in the fact table (an old fact of a row makes the row
 /// be built anew).

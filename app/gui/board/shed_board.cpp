@@ -3,6 +3,7 @@
 #include "app/gui/board/event_line.h"
 #include "app/gui/board/set_up_strip.h"
 #include "app/gui/camera/camera_panel.h"
+#include "app/gui/club/hub_watch.h"
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
@@ -117,6 +118,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
     , m_due(new QPushButton(this))
+    , m_hub(wordsButton(this, {}, "hubLine"))
     , m_said(wordsIn("quiet", {}, this))
     , m_resets(wordsLabel(this, "look", "pinResetLabel"))
     , m_reminder(wordsIn("look", {}, this))
@@ -160,6 +162,9 @@ ShedBoard::ShedBoard(QWidget* parent)
     layout->addWidget(m_setUp);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
+    m_hub->setProperty("role", "plain");
+    m_hub->hide();
+    layout->addWidget(m_hub, 0, Qt::AlignLeft);
     layout->addWidget(m_resets);
     m_reminder->setObjectName("backupReminder");
     auto* reminder = new QHBoxLayout;
@@ -173,6 +178,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     }
     m_gear->addStretch(1);
     layout->addLayout(m_gear);
+    connect(m_hub, &QPushButton::clicked, this, &ShedBoard::hubPressed);
     connect(m_backUp, &QPushButton::clicked, this, &ShedBoard::backUpPressed);
     connect(m_setUp, &SetUpStrip::goOnPressed, this, [this] { emit gearPagePressed("setup"); });
     connect(m_setUp, &SetUpStrip::putAwayPressed, this, &ShedBoard::setUpPutAway);
@@ -237,6 +243,20 @@ QString ShedBoard::currentBoat() const {
 
 void ShedBoard::say(const QString& sentence) {
     m_said->setText(sentence);
+}
+
+QString ShedBoard::said() const {
+    return m_said->text();
+}
+
+/// With how much of what came in somebody must look at.
+void ShedBoard::sayOfHub(const HubNews& news) {
+    QString words = inWords(news, m_state.today);
+    if (const auto looks = static_cast<int>(news.cameIn.lookAt.size()); looks > 0 && !words.isEmpty())
+        words += QLatin1Char(' ') + counted(looks, QT_TRANSLATE_N_NOOP("Words", "▲ %n thing to look at"),
+                                            QT_TRANSLATE_N_NOOP("Words", "▲ %n things to look at"));
+    m_hub->setText(words);
+    m_hub->setVisible(!words.isEmpty());
 }
 
 void ShedBoard::remindOfBackup(const QString& sentence) {

@@ -26,6 +26,7 @@ namespace app {
 
 class CameraPanel;
 class EventLine;
+struct HubNews;
 class SetUpStrip;
 
 /// What the shed board shows, read from the club file in one go.
@@ -64,6 +65,8 @@ public:
     QString currentBoat() const;
     void say(const QString& sentence);            ///< what became of a code typed here
     void remindOfBackup(const QString& sentence); ///< empty: nothing is to be said
+    QString said() const;
+    void sayOfHub(const HubNews& news); ///< how it stands with the district's server
     /// Lets the boats be printed, saved or copied, and their check lists.
     void offerPaper(ClubThread& club, const Choosers& choosers, const TimeSource& time);
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
@@ -77,6 +80,7 @@ signals:
     void backUpPressed();
     void importPressed(); ///< of a board without boats
     void setUpPutAway();
+    void hubPressed();                       ///< the line about the district's server
     void gearPagePressed(const QString& id); ///< see GearOffice
 
 protected:
@@ -93,6 +97,7 @@ private:
     QVBoxLayout* m_stripLayout;
     QPushButton* m_missing;
     QPushButton* m_due;
+    QPushButton* m_hub; ///< how it stands with the district's server; leads to its page
     QLabel* m_said;
     QLabel* m_resets;
     QLabel* m_reminder;

@@ -22,6 +22,7 @@ enum class SheetId;
 
 namespace app {
 
+class HubWatch;
 class PaperButton;
 class SaidLabel;
 class Sounds;
@@ -47,6 +48,7 @@ struct GearTools {
     /// neither when `asker` is gone by then.
     std::function<void(QObject* asker, std::function<void()> goOn, std::function<void()> giveUp)> askForPin{};
     std::function<void()> pinChanged{}; ///< somebody's PIN was set or taken away
+    HubWatch* hub = nullptr;            ///< null: nothing is exchanged with a server
 };
 
 /// A page of the gear officer's, or a panel on one: it asks the club's thread, shows what that answers, and

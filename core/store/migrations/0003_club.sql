@@ -76,6 +76,11 @@ CREATE TABLE machine_name (
     name    TEXT NOT NULL
 ) STRICT;
 
+-- The facts whose private cells were not handed on to this file.
+CREATE TABLE private_not_here (
+    fact TEXT PRIMARY KEY
+) STRICT;
+
 -- Photographs beside the facts that hold their hashes.
 CREATE TABLE photo (
     sha256 TEXT PRIMARY KEY, -- of its bytes

@@ -1,7 +1,7 @@
 #include "app/gui/gear/exchange/file_exchange_panel.h"
 
 #include "app/gui/gear/exchange/exchange_words.h"
-#include "app/gui/gear/register/register_rows.h"
+#include "app/gui/gear/exchange/look_leads.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
@@ -11,7 +11,6 @@
 #include "core/base/error_code.h"
 #include "core/club/club_copy.h"
 #include "core/club/club_record.h"
-#include "core/club/club_register.h"
 
 #include <QLabel>
 #include <QProgressBar>
@@ -96,7 +95,7 @@ void FileExchangePanel::connectParts() {
     connect(m_byHand, &QPushButton::clicked, this, &FileExchangePanel::chooseByHand);
     connect(m_files, &RowList::rowPressed, this, &FileExchangePanel::press);
     connect(m_looks, &RowList::rowPressed, this, [this](const QString& key) {
-        if (const std::size_t at = key.toUInt(); at < m_lookAt.size()) leadTo(m_lookAt[at]);
+        if (const std::size_t at = key.toUInt(); at < m_lookAt.size()) lookAt(m_lookAt[at], tools(), *this);
     });
     connect(m_copy, &QPushButton::clicked, this, &FileExchangePanel::copyByHand);
     connect(m_asNewMachine, &QPushButton::clicked, this, [this] { plan(Forks::AsNewMachine); });
@@ -292,27 +291,6 @@ void FileExchangePanel::show(const QString& answer, const QString& more, std::ve
     if (!m_lookAt.empty()) addSection(rows, "look", tr("to look at"), rowsOf(m_lookAt));
     m_lookLines->setRows(rows);
     adapt();
-}
-
-/// Where that can be looked at: the item, the row of the register, or all that is recorded of the boat.
-void FileExchangePanel::leadTo(const core::LookAt& found) {
-    using Kind = core::LookAt::Kind;
-    if (found.kind == Kind::OutTwice || found.kind == Kind::SignedTwice)
-        return tools().showHistory(QString::fromStdString(found.name));
-    if (!found.item.id.empty()) return tools().showItem(QString::fromStdString(found.item.id));
-    const core::Sheet* sheet = core::sheetOfName(found.sheet);
-    if (!sheet) return;
-    const core::SheetId id = sheet->id;
-    if (id == core::SheetId::Items) return tools().showItem(QString::fromStdString(found.name));
-    if (id == core::SheetId::ManifestLines || id == core::SheetId::Points)
-        return tools().showPage("manifests");
-    if (id == core::SheetId::Log) return tools().showPage("log");
-    ask([id, name = found.name](core::Club& club) { return club.register_().rowNamed(id, name); },
-        [this, id](const core::Result<core::Cells>& row) {
-            if (!row) return sayError(row.error());
-            const bool isOfKitType = id == core::SheetId::Sizes || id == core::SheetId::LifeRules;
-            tools().showSheet(isOfKitType ? core::SheetId::KitTypes : id, keyOfRow(id, *row));
-        });
 }
 
 void FileExchangePanel::adapt() {

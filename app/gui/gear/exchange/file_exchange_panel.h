@@ -54,7 +54,6 @@ private:
     void copyTo(const std::filesystem::path& to);
     void copyByHand();
     void show(const QString& answer, const QString& more, std::vector<core::LookAt> lookAt);
-    void leadTo(const core::LookAt& found);
     void begin(const QString& doing);
     void adapt();
 

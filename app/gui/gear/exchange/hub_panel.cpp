@@ -2,6 +2,7 @@
 
 #include "app/gui/club/hub_watch.h"
 #include "app/gui/gear/exchange/exchange_words.h"
+#include "app/gui/gear/exchange/look_leads.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
@@ -69,7 +70,7 @@ void HubPanel::build() {
 
 void HubPanel::connectParts() {
     connect(m_looks, &RowList::rowPressed, this, [this](const QString& key) {
-        if (const std::size_t at = key.toUInt(); at < m_lookAt.size()) emit lookPressed(m_lookAt[at]);
+        if (const std::size_t at = key.toUInt(); at < m_lookAt.size()) lookAt(m_lookAt[at], tools(), *this);
     });
     connect(m_url, &QLineEdit::textChanged, this,
             [this] { m_join->setEnabled(!m_url->text().trimmed().isEmpty()); });

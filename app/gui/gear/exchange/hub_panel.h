@@ -24,9 +24,6 @@ public:
 
     void refresh();
 
-signals:
-    void lookPressed(const core::LookAt& found);
-
 private:
     void build();
     void connectParts();
