@@ -553,6 +553,10 @@
         <source>Spreadsheets (*.xlsx *.ods *.csv *.tsv *.txt);;All files (*)</source>
         <translation>Tabellen (*.xlsx *.ods *.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>The club file of another machine</source>
+        <translation>Die Vereinsdatei eines anderen Geräts</translation>
+    </message>
 </context>
 <context>
     <name>ClubLog</name>
@@ -2915,6 +2919,97 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>Exchange</name>
+    <message>
+        <source>on %1, last written %2</source>
+        <translation>auf %1, zuletzt geschrieben %2</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>auf %1</translation>
+    </message>
+    <message>
+        <source>of this club</source>
+        <translation>von diesem Verein</translation>
+    </message>
+    <message>
+        <source>not of this club</source>
+        <translation>nicht von diesem Verein</translation>
+    </message>
+    <message>
+        <source>on %1, of another club</source>
+        <translation>auf %1, von einem anderen Verein</translation>
+    </message>
+    <message>
+        <source>on %1, no club file</source>
+        <translation>auf %1, keine Vereinsdatei</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>on %1: %2</source>
+        <translation>auf %1: %2</translation>
+    </message>
+    <message>
+        <source>nothing of this club</source>
+        <translation>nichts von diesem Verein</translation>
+    </message>
+    <message>
+        <source>no file of this club yet: take a copy along</source>
+        <translation>noch keine Datei dieses Vereins: eine Kopie mitnehmen</translation>
+    </message>
+    <message>
+        <source>Nothing new would come in.</source>
+        <translation>Es käme nichts Neues herein.</translation>
+    </message>
+    <message>
+        <source>Would come in: %1.</source>
+        <translation>Es kämen herein: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing goes there: the other file is done with afterwards.</source>
+        <translation>Dorthin geht nichts: Die andere Datei ist danach erledigt.</translation>
+    </message>
+    <message>
+        <source>Nothing goes there: that file, or its folder, cannot be written to.</source>
+        <translation>Dorthin geht nichts: In diese Datei oder ihren Ordner kann nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Nothing new would go there.</source>
+        <translation>Dorthin ginge nichts Neues.</translation>
+    </message>
+    <message>
+        <source>Nothing new came in.</source>
+        <translation>Es kam nichts Neues herein.</translation>
+    </message>
+    <message>
+        <source>Came in: %1.</source>
+        <translation>Hereingekommen: %1.</translation>
+    </message>
+    <message>
+        <source>The other file is done with: put it away, and take a new copy along for that machine.</source>
+        <translation>Die andere Datei ist erledigt: weglegen und für jenes Gerät eine neue Kopie mitnehmen.</translation>
+    </message>
+    <message>
+        <source>But nothing went there: %1. Exchange again when that is mended.</source>
+        <translation>Dorthin ging aber nichts: %1. Noch einmal austauschen, wenn das behoben ist.</translation>
+    </message>
+    <message>
+        <source>Nothing new went there.</source>
+        <translation>Dorthin ging nichts Neues.</translation>
+    </message>
+    <message>
+        <source>Went there: %1.</source>
+        <translation>Dorthin gegangen: %1.</translation>
+    </message>
+    <message>
+        <source>Go on with the file that you trust, and put the other one away; or take what the other one holds in as that of a machine of its own.</source>
+        <translation>Mit der Datei weitermachen, der zu trauen ist, und die andere weglegen; oder was die andere enthält, als das eines eigenen Geräts aufnehmen.</translation>
+    </message>
+</context>
+<context>
     <name>Findings</name>
     <message>
         <source>the %1</source>
@@ -3358,6 +3453,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Re&amp;gister</source>
         <translation>&amp;Verzeichnis</translation>
+    </message>
+    <message>
+        <source>E&amp;xchange</source>
+        <translation>Austaus&amp;ch</translation>
     </message>
 </context>
 <context>
@@ -6947,6 +7046,48 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Stück sind geändert.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>▲ %n thing to look at</source>
+        <translation>
+            <numerusform>▲ %n Sache zum Hinsehen</numerusform>
+            <numerusform>▲ %n Sachen zum Hinsehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>▲ %n things to look at</source>
+        <translation>
+            <numerusform>▲ %n Sache zum Hinsehen</numerusform>
+            <numerusform>▲ %n Sachen zum Hinsehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fact that is recorded here would go there.</source>
+        <translation>
+            <numerusform>%n Zeile, die hier steht, ginge dorthin.</numerusform>
+            <numerusform>%n Zeilen, die hier stehen, gingen dorthin.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n facts that are recorded here would go there.</source>
+        <translation>
+            <numerusform>%n Zeile, die hier steht, ginge dorthin.</numerusform>
+            <numerusform>%n Zeilen, die hier stehen, gingen dorthin.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>WrittenCell</name>
@@ -7416,6 +7557,14 @@ Erledigt am %1: %2</translation>
         <source>Import a &amp;spreadsheet…</source>
         <translation>&amp;Tabelle einlesen …</translation>
     </message>
+    <message>
+        <source>&amp;Exchange with another file…</source>
+        <translation>Mit einer anderen Datei aus&amp;tauschen…</translation>
+    </message>
+    <message>
+        <source>&amp;Lock</source>
+        <translation>Sperren (PI&amp;N)</translation>
+    </message>
 </context>
 <context>
     <name>app::ColumnMeanings</name>
@@ -7651,6 +7800,128 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::ExchangePage</name>
+    <message>
+        <source>By stick or file</source>
+        <translation>Über Stick oder Datei</translation>
+    </message>
+    <message>
+        <source>With the district</source>
+        <translation>Mit dem Bezirk</translation>
+    </message>
+</context>
+<context>
+    <name>app::FileExchangePanel</name>
+    <message>
+        <source>Look again</source>
+        <translation>Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation>Datei wählen…</translation>
+    </message>
+    <message>
+        <source>Take a copy along…</source>
+        <translation>Kopie mitnehmen…</translation>
+    </message>
+    <message>
+        <source>As a new machine…</source>
+        <translation>Als neues Gerät…</translation>
+    </message>
+    <message>
+        <source>club files on sticks</source>
+        <translation>Vereinsdateien auf Sticks</translation>
+    </message>
+    <message>
+        <source>what somebody must look at</source>
+        <translation>wo jemand hinsehen muss</translation>
+    </message>
+    <message>
+        <source>the two files are being looked through</source>
+        <translation>die beiden Dateien werden durchgesehen</translation>
+    </message>
+    <message>
+        <source>Club files on sticks</source>
+        <translation>Vereinsdateien auf Sticks</translation>
+    </message>
+    <message>
+        <source>That is the file that is open here. Choose that of the other machine.</source>
+        <translation>Das ist die Datei, die hier offen ist. Die des anderen Geräts wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is being looked through; nothing is written yet…</source>
+        <translation>%1 wird durchgesehen; noch wird nichts geschrieben…</translation>
+    </message>
+    <message>
+        <source>%1: nothing is to be exchanged.</source>
+        <translation>%1: Es gibt nichts auszutauschen.</translation>
+    </message>
+    <message>
+        <source>%1: nothing is written yet.</source>
+        <translation>%1: Noch ist nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1: nothing was taken in.</source>
+        <translation>%1: Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
+        <source>There is no file of this club on %1 yet.</source>
+        <translation>Auf %1 ist noch keine Datei dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>A copy, %1, is made there, to be opened on another machine. It holds all that this file holds, people&apos;s measures too: keep it as you keep this file.</source>
+        <translation>Dort wird eine Kopie angelegt, %1, die auf einem anderen Gerät geöffnet wird. Sie enthält alles, was diese Datei enthält, auch die Maße der Leute: so aufbewahren wie diese Datei.</translation>
+    </message>
+    <message>
+        <source>The two files are being exchanged: leave the stick in…</source>
+        <translation>Die beiden Dateien werden ausgetauscht: den Stick stecken lassen…</translation>
+    </message>
+    <message>
+        <source>Only one way was done.</source>
+        <translation>Nur ein Weg wurde erledigt.</translation>
+    </message>
+    <message>
+        <source>Done: the stick can be taken out.</source>
+        <translation>Fertig: Der Stick kann heraus.</translation>
+    </message>
+    <message>
+        <source>The copy is being made: leave the stick in…</source>
+        <translation>Die Kopie wird angelegt: den Stick stecken lassen…</translation>
+    </message>
+    <message>
+        <source>A copy was made, and looked through: %1. Open it on the other machine.</source>
+        <translation>Eine Kopie wurde angelegt und durchgesehen: %1. Auf dem anderen Gerät öffnen.</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>zum Hinsehen</translation>
+    </message>
+    <message>
+        <source>No stick is in. Put one in and press “Look again”, or choose the file of another machine, in a shared folder say. What it holds comes in, and what is recorded here goes there: afterwards both files hold both. Before anything is written the page says what it would be.
+
+For a machine that has no file of this club yet, take a copy along.</source>
+        <translation>Kein Stick steckt. Einen einstecken und „Noch einmal nachsehen“ drücken, oder die Datei eines anderen Geräts wählen, etwa in einem gemeinsamen Ordner. Was sie enthält, kommt herein, und was hier steht, geht dorthin: Danach enthalten beide Dateien beides. Bevor etwas geschrieben wird, sagt die Seite, was es wäre.
+
+Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.</translation>
+    </message>
+    <message>
+        <source>Take a copy along</source>
+        <translation>Kopie mitnehmen</translation>
+    </message>
+    <message>
+        <source>Take it in as a new machine</source>
+        <translation>Als neues Gerät aufnehmen</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Exchange both ways</source>
+        <translation>In beide Richtungen austauschen</translation>
+    </message>
+</context>
+<context>
     <name>app::FitOutPanel</name>
     <message>
         <source>Their tags as PDF…</source>
@@ -7816,6 +8087,84 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::HubPanel</name>
+    <message>
+        <source>where the district&apos;s server is</source>
+        <translation>wo der Server des Bezirks ist</translation>
+    </message>
+    <message>
+        <source>People&apos;s measures go there, too</source>
+        <translation>Auch die Maße der Leute gehen dorthin</translation>
+    </message>
+    <message>
+        <source>Exchange with it no more</source>
+        <translation>Nicht mehr austauschen</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Jetzt austauschen</translation>
+    </message>
+    <message>
+        <source>Join it</source>
+        <translation>Beitreten</translation>
+    </message>
+    <message>
+        <source>what somebody must look at</source>
+        <translation>wo jemand hinsehen muss</translation>
+    </message>
+    <message>
+        <source>A district may keep a server with which all its clubs&apos; machines exchange by themselves, whenever they reach it. Whoever keeps it says what to write here. The password stands in the file .pgpass of this computer&apos;s user, never here.</source>
+        <translation>Ein Bezirk kann einen Server betreiben, mit dem die Geräte aller seiner Vereine sich von selbst austauschen, sobald sie ihn erreichen. Wer ihn betreibt, sagt, was hier einzutragen ist. Das Passwort steht in der Datei .pgpass des Benutzers dieses Computers, nie hier.</translation>
+    </message>
+    <message>
+        <source>This file exchanges with no server.</source>
+        <translation>Diese Datei wird mit keinem Server ausgetauscht.</translation>
+    </message>
+    <message>
+        <source>Came in since this file was opened here: %1.</source>
+        <translation>Hereingekommen, seit diese Datei hier geöffnet ist: %1.</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>zum Hinsehen</translation>
+    </message>
+    <message>
+        <source>The server is being asked…</source>
+        <translation>Der Server wird gefragt…</translation>
+    </message>
+    <message>
+        <source>Joined: from now on it is exchanged with by itself.</source>
+        <translation>Beigetreten: Von jetzt an wird von selbst ausgetauscht.</translation>
+    </message>
+    <message>
+        <source>It is exchanged with no more. What the server has stays there.</source>
+        <translation>Es wird nicht mehr ausgetauscht. Was der Server hat, bleibt dort.</translation>
+    </message>
+</context>
+<context>
+    <name>app::HubWatch</name>
+    <message>
+        <source>Exchanged with the district %1.</source>
+        <translation>Mit dem Bezirk ausgetauscht %1.</translation>
+    </message>
+    <message>
+        <source>Exchanging with the district…</source>
+        <translation>Der Austausch mit dem Bezirk läuft…</translation>
+    </message>
+    <message>
+        <source>The district was not reached since %1: working alone.</source>
+        <translation>Der Bezirk wurde seit %1 nicht erreicht: Es geht allein weiter.</translation>
+    </message>
+    <message>
+        <source>The district was not reached yet: working alone.</source>
+        <translation>Der Bezirk wurde noch nicht erreicht: Es geht allein weiter.</translation>
+    </message>
+    <message>
+        <source>▲ Not exchanged with the district: %1.</source>
+        <translation>▲ Nicht mit dem Bezirk ausgetauscht: %1.</translation>
     </message>
 </context>
 <context>
@@ -8386,6 +8735,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Choose a boat first.</source>
         <translation>Zuerst ein Boot wählen.</translation>
+    </message>
+    <message>
+        <source>■ unlocked: %1 · Lock</source>
+        <translation>■ entsperrt: %1 · Sperren</translation>
+    </message>
+    <message>
+        <source>unlocked by %1: lock</source>
+        <translation>entsperrt von %1: sperren</translation>
     </message>
 </context>
 <context>
@@ -9099,6 +9456,77 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::PinPanel</name>
+    <message>
+        <source>the PIN of before</source>
+        <translation>die bisherige PIN</translation>
+    </message>
+    <message>
+        <source>the new PIN</source>
+        <translation>die neue PIN</translation>
+    </message>
+    <message>
+        <source>the new PIN: 4 to 12 characters</source>
+        <translation>die neue PIN: 4 bis 12 Zeichen</translation>
+    </message>
+    <message>
+        <source>the new PIN once more</source>
+        <translation>die neue PIN noch einmal</translation>
+    </message>
+    <message>
+        <source>the same once more</source>
+        <translation>dieselbe noch einmal</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Take it away</source>
+        <translation>Wegnehmen</translation>
+    </message>
+    <message>
+        <source>A PIN keeps honest people from slips on a machine that several use: with a gear officer&apos;s PIN set, what only gear officers do is asked for it. It is no lock: whoever has the club file can read it. Checks are never held up by it.</source>
+        <translation>Eine PIN bewahrt ehrliche Leute vor Versehen an einem Gerät, das mehrere benutzen: Hat ein Gerätewart eine PIN, so wird sie für alles verlangt, was nur Gerätewarte tun. Sie ist kein Schloss: Wer die Vereinsdatei hat, kann sie lesen. Prüfungen hält sie nie auf.</translation>
+    </message>
+    <message>
+        <source>PIN of %1</source>
+        <translation>PIN von %1</translation>
+    </message>
+    <message>
+        <source>There is a PIN. Who knows it types it first; else a gear officer gives theirs.</source>
+        <translation>Es gibt eine PIN. Wer sie kennt, trägt sie zuerst ein; sonst gibt ein Gerätewart die eigene.</translation>
+    </message>
+    <message>
+        <source>There is none. From the first PIN of a gear officer on, what only gear officers do is asked for one.</source>
+        <translation>Es gibt keine. Mit der ersten PIN eines Gerätewarts wird eine für alles verlangt, was nur Gerätewarte tun.</translation>
+    </message>
+    <message>
+        <source>There is none.</source>
+        <translation>Es gibt keine.</translation>
+    </message>
+    <message>
+        <source>Change the PIN</source>
+        <translation>PIN ändern</translation>
+    </message>
+    <message>
+        <source>Set the PIN</source>
+        <translation>PIN setzen</translation>
+    </message>
+    <message>
+        <source>The two are not the same: type both anew.</source>
+        <translation>Die beiden sind nicht gleich: beide neu eintragen.</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 is set.</source>
+        <translation>Die PIN von %1 ist gesetzt.</translation>
+    </message>
+    <message>
+        <source>%1 has no PIN any more.</source>
+        <translation>%1 hat keine PIN mehr.</translation>
+    </message>
+</context>
+<context>
     <name>app::PrintoutDelivery</name>
     <message>
         <source>The sheet was sent to the printer.</source>
@@ -9276,6 +9704,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 is no tag of a boat, person or place. Kit is on the page Kit.</source>
         <translation>%1 ist kein Etikett eines Bootes, einer Person oder eines Ortes. Ausrüstung steht auf der Seite Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>PIN…</source>
+        <translation>PIN…</translation>
     </message>
 </context>
 <context>
@@ -9563,6 +9995,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Back up…</source>
         <translation>Sichern…</translation>
+    </message>
+    <message>
+        <source>▲ The PIN of %1 was taken away by whoever owns the file, %2.</source>
+        <translation>▲ Die PIN von %1 wurde von dem weggenommen, dem die Datei gehört, %2.</translation>
+    </message>
+    <message>
+        <source>▲ The PIN of %1 was taken away by whoever owns the file, %2; given as by %3.</source>
+        <translation>▲ Die PIN von %1 wurde von dem weggenommen, dem die Datei gehört, %2; eingetragen von %3.</translation>
     </message>
 </context>
 <context>
@@ -10060,6 +10500,45 @@ Erledigt am %2: %3</translation>
     <message>
         <source>like 0.7</source>
         <translation>etwa 0,7</translation>
+    </message>
+</context>
+<context>
+    <name>app::UnlockStrip</name>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Gear officer</source>
+        <translation>Gerätewart</translation>
+    </message>
+    <message>
+        <source>This is a gear officer&apos;s to do: it needs a PIN, once for ten minutes of work.</source>
+        <translation>Das ist Sache eines Gerätewarts: Es braucht eine PIN, einmal für zehn Minuten Arbeit.</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Entsperren</translation>
+    </message>
+    <message>
+        <source>This club asks for the PIN of whoever signs and has one.</source>
+        <translation>Dieser Verein verlangt die PIN von allen, die unterschreiben und eine haben.</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Unterschreiben</translation>
+    </message>
+    <message>
+        <source>Too many wrong PINs were given for %1: wait %2.</source>
+        <translation>Für %1 wurden zu viele falsche PINs eingegeben: %2 warten.</translation>
+    </message>
+    <message>
+        <source>It can be tried again.</source>
+        <translation>Es kann wieder versucht werden.</translation>
     </message>
 </context>
 <context>

@@ -2,13 +2,22 @@
 //     gui_exchange_screens FOLDER
 
 #include "app/gui/board/shed_board.h"
+#include "app/gui/club/club_lock.h"
+#include "app/gui/club/hub_watch.h"
+#include "app/gui/gear/exchange/exchange_page.h"
 #include "app/gui/gear/exchange/file_exchange_panel.h"
+#include "app/gui/gear/register/register_page.h"
+#include "app/gui/gear/register/register_rows.h"
 #include "app/gui/main_window.h"
 #include "app/gui/widgets/row_list.h"
+#include "core/base/error_code.h"
 #include "core/club/club_copy.h"
+#include "core/club/club_pins.h"
 #include "core/club/register_edit.h"
+#include "core/record/pin.h"
 #include "tests/app/gui/screens/screens.h"
 
+#include <QLineEdit>
 #include <QPushButton>
 
 #include <fstream>
@@ -36,6 +45,51 @@ public:
 
     bool isWritten() const { return m_isWritten; }
 
+    /// The district's server, as if there were one.
+    void takeDistrict() {
+        app::HubNews news{.isJoined = true, .exchanged = core::Instant::parse("2026-03-14T06:38:00Z")};
+        news.cameIn.lookAt.resize(2);
+        m_window.board().sayOfHub(news);
+        take("exchange-board");
+        news.hindrance = core::Error{core::ErrorCode::HubNotReached, {"no route"}};
+        m_window.board().sayOfHub(news);
+        take("exchange-board-alone");
+        show();
+        qobject_cast<app::ExchangePage*>(m_window.gearOffice().page("exchange"))->showDistrict();
+        take("exchange-district");
+    }
+
+    void takePins() {
+        {
+            auto club = core::Club::open(m_file);
+            if (!club || !club->pins().set("Joss Iveny", *core::Pin::from("4711"), {})) return;
+        }
+        showPerson("Petra Lund");
+        find<QPushButton>("registerPinButton")->click();
+        settleALittle();
+        take("pin-panel");
+        find<QLineEdit>("pinNewEdit")->setText("8215");
+        find<QLineEdit>("pinAgainEdit")->setText("8215");
+        find<QPushButton>("pinSetButton")->click();
+        settleALittle();
+        take("pin-asked");
+        find<QLineEdit>("unlockPinEdit")->setText("4711");
+        find<QPushButton>("unlockButton")->click();
+        settleALittle();
+        take("pin-unlocked");
+        m_window.setLanguage("de");
+        showPerson("Sami Reeve");
+        find<QPushButton>("registerPinButton")->click();
+        m_window.lock().lock();
+        settleALittle();
+        find<QLineEdit>("pinNewEdit")->setText("8215");
+        find<QLineEdit>("pinAgainEdit")->setText("8215");
+        find<QPushButton>("pinSetButton")->click();
+        settleALittle();
+        take("pin-asked-german");
+        m_window.setLanguage("en");
+    }
+
     void takeExchange() {
         show();
         take("exchange-empty");
@@ -55,6 +109,20 @@ public:
     }
 
 private:
+    template <class Widget>
+    Widget* find(const char* name) {
+        return m_window.findChild<Widget*>(name);
+    }
+    static void settleALittle() {
+        waitFor([] { return false; }, std::chrono::milliseconds(500));
+    }
+    void showPerson(const QString& name) {
+        m_window.gearOffice().showPage("register");
+        emit m_window.gearOffice().pageWanted("register");
+        auto* page = qobject_cast<app::RegisterPage*>(m_window.gearOffice().page("register"));
+        page->showSheet(core::SheetId::People, app::keyOfRow(core::SheetId::People, {name.toStdString()}));
+        settleALittle();
+    }
     app::Choosers choosers() const {
         app::Choosers choosers;
         choosers.sticks = [stick = m_stick] {
@@ -120,5 +188,7 @@ int main(int argc, char** argv) {
     if (!program.hasFolder() || !program.makeClub()) return 2;
     ExchangeScreens screens(program);
     screens.takeExchange();
+    screens.takePins();
+    screens.takeDistrict();
     return screens.isWritten() ? 0 : 3;
 }
