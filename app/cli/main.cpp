@@ -30,6 +30,9 @@ int main(int argc, char** argv) {
     app::addEnd(line);
     app::addErase(line);
     app::addMerge(line);
+    app::addHub(line);
+    app::addHubExchange(line);
+    app::addHubBoats(line);
     app::addBackup(line);
     app::addCopy(line);
     app::addRestore(line);

@@ -10,6 +10,7 @@
 #include <filesystem>
 
 class QProgressBar;
+class QPushButton;
 class QStackedWidget;
 
 namespace app {
@@ -17,16 +18,19 @@ namespace app {
 class CameraMenu;
 class CheckMenu;
 class ClubCopies;
+class ClubLock;
 class ClubMenu;
 class PaperDelivery;
 class CheckPage;
 class GearOffice;
+class HubWatch;
 class HandScanner;
 class ImportRun;
 class PageMenu;
 class PrintoutDelivery;
 class ReplacedStrip;
 class ShedBoard;
+class UnlockStrip;
 class ViewMenu;
 class WelcomePage;
 struct NewClub;
@@ -50,6 +54,7 @@ public:
     ShedBoard& board() { return *m_board; }
     CheckPage& checkPage() { return *m_check; }
     GearOffice& gearOffice() { return *m_office; }
+    ClubLock& lock() { return *m_lock; }
     Sounds& sounds() { return m_sounds; }
     HandScanner& handScanner() { return *m_scanner; }
     bool isBoardShown() const;
@@ -85,6 +90,10 @@ private:
     void takeOpened(const core::Outcome& opened, const QString& file);
     void leaveClub(const core::Error& error);
     void importFolder();
+    void importFrom(const QString& folder);
+    void showLock();
+    void connectHub();
+    void readBoardAnew(const QString& saying);
     void importSpreadsheet();
     void putSetUpAway();
     void showBoard(const QString& saying = {});
@@ -108,11 +117,15 @@ private:
     PrintoutDelivery* m_printouts;
     PaperDelivery* m_papers;
     ClubCopies* m_copies;
+    ClubLock* m_lock;
+    HubWatch* m_hub;
     HandScanner* m_scanner;
     QProgressBar* m_progress;
     // Made anew with each language.
     QStackedWidget* m_pages = nullptr;
     ReplacedStrip* m_replaced = nullptr;
+    UnlockStrip* m_unlock = nullptr;
+    QPushButton* m_lockMark = nullptr; ///< who has unlocked; a press locks
     WelcomePage* m_welcome = nullptr;
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;

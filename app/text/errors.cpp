@@ -18,8 +18,8 @@ QString inLanguage(const char* english) {
 
 const ErrorText& textOf(core::ErrorCode code) {
     for (const auto& table :
-         {fileTexts(), recordTexts(), registerTexts(), checkTexts(), manifestTexts(), tagTexts(),
-          importTexts(), cellTexts(), warningTexts(), spreadsheetTexts(), programTexts()})
+         {fileTexts(), recordTexts(), hubTexts(), registerTexts(), checkTexts(), pinTexts(), manifestTexts(),
+          tagTexts(), importTexts(), cellTexts(), warningTexts(), spreadsheetTexts(), programTexts()})
         if (code <= table.back().code)
             return table[static_cast<std::size_t>(code) - static_cast<std::size_t>(table.front().code)];
     return fileTexts().front();

@@ -553,6 +553,10 @@
         <source>Spreadsheets (*.xlsx *.ods *.csv *.tsv *.txt);;All files (*)</source>
         <translation>Tabellen (*.xlsx *.ods *.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>The club file of another machine</source>
+        <translation>Die Vereinsdatei eines anderen Geräts</translation>
+    </message>
 </context>
 <context>
     <name>ClubLog</name>
@@ -2523,6 +2527,162 @@ Erledigt am %1: %2</translation>
         <source>give at least what it is known by</source>
         <translation>mindestens angeben, wie sie heißt</translation>
     </message>
+    <message>
+        <source>the hub&apos;s URL is none that PostgreSQL knows</source>
+        <translation>die Adresse des Bezirksservers ist keine, die PostgreSQL kennt</translation>
+    </message>
+    <message>
+        <source>write it like postgresql://club@db.example.org/tholepin (PostgreSQL, Connection URIs)</source>
+        <translation>so schreiben: postgresql://verein@db.example.org/tholepin (PostgreSQL, Connection URIs)</translation>
+    </message>
+    <message>
+        <source>the hub&apos;s URL holds a password, which would stand in the list of programs and be kept</source>
+        <translation>die Adresse des Bezirksservers enthält ein Passwort, das in der Liste der Programme stünde und aufbewahrt würde</translation>
+    </message>
+    <message>
+        <source>put the password into ~/.pgpass (a line host:port:database:user:password, mode 0600), and take it out of the URL</source>
+        <translation>das Passwort in ~/.pgpass eintragen (eine Zeile host:port:database:user:password, Rechte 0600) und aus der Adresse herausnehmen</translation>
+    </message>
+    <message>
+        <source>the hub was not reached, so nothing was taken in: %1</source>
+        <translation>der Bezirksserver wurde nicht erreicht, darum wurde nichts übernommen: %1</translation>
+    </message>
+    <message>
+        <source>work goes on without it; look whether this computer is online, whether the URL is right, and whether ~/.pgpass has the password</source>
+        <translation>die Arbeit geht ohne ihn weiter; nachsehen, ob dieser Rechner online ist, ob die Adresse stimmt und ob ~/.pgpass das Passwort enthält</translation>
+    </message>
+    <message>
+        <source>this database is no hub, or one of an older program</source>
+        <translation>diese Datenbank ist kein Bezirksserver, oder einer eines älteren Programms</translation>
+    </message>
+    <message>
+        <source>whoever administers it gives `tholepinctl hub prepare URL`</source>
+        <translation>wer sie verwaltet, ruft `tholepinctl hub prepare URL` auf</translation>
+    </message>
+    <message>
+        <source>the hub does not allow that to the role of the URL: %1</source>
+        <translation>der Bezirksserver erlaubt das der Rolle aus der Adresse nicht: %1</translation>
+    </message>
+    <message>
+        <source>use the URL with the role that may: the club&apos;s for a club, the district&apos;s for `hub boats`, the administrator&apos;s for `hub prepare` and `hub add`</source>
+        <translation>die Adresse mit der Rolle nehmen, die es darf: die des Vereins für einen Verein, die des Bezirks für `hub boats`, die der Verwaltung für `hub prepare` und `hub add`</translation>
+    </message>
+    <message>
+        <source>the hub could not do that: %1</source>
+        <translation>der Bezirksserver konnte das nicht tun: %1</translation>
+    </message>
+    <message>
+        <source>tell whoever administers the database</source>
+        <translation>der Verwaltung der Datenbank Bescheid geben</translation>
+    </message>
+    <message>
+        <source>another machine sent something at the same moment</source>
+        <translation>ein anderes Gerät hat im selben Augenblick etwas gesendet</translation>
+    </message>
+    <message>
+        <source>exchange again</source>
+        <translation>noch einmal austauschen</translation>
+    </message>
+    <message>
+        <source>this file exchanges with no hub</source>
+        <translation>diese Datei tauscht mit keinem Bezirksserver aus</translation>
+    </message>
+    <message>
+        <source>give `tholepinctl hub join FILE URL` first</source>
+        <translation>zuerst `tholepinctl hub join FILE URL` aufrufen</translation>
+    </message>
+    <message>
+        <source>where the file exchanges cannot be kept in this user&apos;s state folder</source>
+        <translation>wo die Datei austauscht, lässt sich im Zustandsordner dieses Benutzers nicht aufbewahren</translation>
+    </message>
+    <message>
+        <source>the folder must be the user&apos;s own (mode 0700), and THOLEPIN_STATE, XDG_STATE_HOME or HOME must say where it is</source>
+        <translation>der Ordner muss dem Benutzer allein gehören (Rechte 0700), und THOLEPIN_STATE, XDG_STATE_HOME oder HOME muss sagen, wo er ist</translation>
+    </message>
+    <message>
+        <source>no club of the hub connects as &apos;%1&apos;</source>
+        <translation>kein Verein des Bezirksservers verbindet sich als &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>whoever administers the database gives `tholepinctl hub add URL --club NAME --role ROLE`</source>
+        <translation>wer die Datenbank verwaltet, ruft `tholepinctl hub add URL --club NAME --role ROLE` auf</translation>
+    </message>
+    <message>
+        <source>the database has no role &apos;%1&apos;</source>
+        <translation>die Datenbank hat keine Rolle &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>make it first, on the server: createuser --pwprompt ROLE</source>
+        <translation>sie zuerst auf dem Server anlegen: createuser --pwprompt ROLE</translation>
+    </message>
+    <message>
+        <source>role &apos;%1&apos; connects for another club, %2</source>
+        <translation>die Rolle &apos;%1&apos; verbindet sich für einen anderen Verein, %2</translation>
+    </message>
+    <message>
+        <source>make a role of its own for each club</source>
+        <translation>für jeden Verein eine eigene Rolle anlegen</translation>
+    </message>
+    <message>
+        <source>role &apos;%1&apos; reads all clubs for the district</source>
+        <translation>die Rolle &apos;%1&apos; liest für den Bezirk alle Vereine</translation>
+    </message>
+    <message>
+        <source>the hub has no club &apos;%1&apos; that this role may read; it has: %2</source>
+        <translation>der Bezirksserver hat keinen Verein &apos;%1&apos;, den diese Rolle lesen darf; er hat: %2</translation>
+    </message>
+    <message>
+        <source>give the name as it stands there, and the URL with that club&apos;s role</source>
+        <translation>den Namen angeben, wie er dort steht, und die Adresse mit der Rolle dieses Vereins</translation>
+    </message>
+    <message>
+        <source>the hub has nothing of club &apos;%1&apos; yet</source>
+        <translation>der Bezirksserver hat noch nichts vom Verein &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>exchange the club&apos;s file first: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</source>
+        <translation>zuerst die Datei des Vereins austauschen: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</translation>
+    </message>
+    <message>
+        <source>the hub has another club&apos;s record for this role: that of %1</source>
+        <translation>der Bezirksserver hat für diese Rolle die Aufzeichnung eines anderen Vereins: die von %1</translation>
+    </message>
+    <message>
+        <source>use the URL with this club&apos;s own role</source>
+        <translation>die Adresse mit der eigenen Rolle dieses Vereins nehmen</translation>
+    </message>
+    <message>
+        <source>this role of the hub is for club %1, and the file is of %2</source>
+        <translation>diese Rolle des Bezirksservers ist für den Verein %1, und die Datei ist von %2</translation>
+    </message>
+    <message>
+        <source>use this club&apos;s own role, or have the club added to the hub by the name that the file has</source>
+        <translation>die eigene Rolle dieses Vereins nehmen, oder den Verein unter dem Namen eintragen lassen, den die Datei hat</translation>
+    </message>
+    <message>
+        <source>machine %1 wrote two different records from its fact %2 on (%3 here, %4 on the hub), which no program does by itself: one may have been rewritten</source>
+        <translation>Gerät %1 hat ab seiner Zeile %2 zwei verschiedene Aufzeichnungen geschrieben (%3 hier, %4 auf dem Bezirksserver), was kein Programm von selbst tut: eine wurde vielleicht umgeschrieben</translation>
+    </message>
+    <message>
+        <source>nothing was exchanged; `tholepinctl hub fetch` the hub&apos;s record into another file, and merge this one into that with --as-new-machine, or put this one away</source>
+        <translation>nichts wurde ausgetauscht; mit `tholepinctl hub fetch` die Aufzeichnung des Bezirksservers in eine andere Datei holen und diese hier mit --as-new-machine dort zusammenführen, oder diese weglegen</translation>
+    </message>
+    <message>
+        <source>fact %1 of machine %2 does not follow from the one before it, so the hub refused it</source>
+        <translation>Zeile %1 von Gerät %2 folgt nicht aus der davor, darum hat der Bezirksserver sie abgelehnt</translation>
+    </message>
+    <message>
+        <source>look this file over with `verify`, and restore a backup</source>
+        <translation>diese Datei mit `verify` prüfen und eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>the record on the hub is damaged, so nothing of it was taken in: %1</source>
+        <translation>die Aufzeichnung auf dem Bezirksserver ist beschädigt, darum wurde nichts davon übernommen: %1</translation>
+    </message>
+    <message>
+        <source>tell whoever administers the database which machine and fact it is</source>
+        <translation>der Verwaltung der Datenbank sagen, um welches Gerät und welche Zeile es geht</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -2756,6 +2916,97 @@ Erledigt am %1: %2</translation>
     <message>
         <source>its tag is now %1</source>
         <translation>trägt jetzt das Etikett %1</translation>
+    </message>
+</context>
+<context>
+    <name>Exchange</name>
+    <message>
+        <source>on %1, last written %2</source>
+        <translation>auf %1, zuletzt geschrieben %2</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>auf %1</translation>
+    </message>
+    <message>
+        <source>of this club</source>
+        <translation>von diesem Verein</translation>
+    </message>
+    <message>
+        <source>not of this club</source>
+        <translation>nicht von diesem Verein</translation>
+    </message>
+    <message>
+        <source>on %1, of another club</source>
+        <translation>auf %1, von einem anderen Verein</translation>
+    </message>
+    <message>
+        <source>on %1, no club file</source>
+        <translation>auf %1, keine Vereinsdatei</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>on %1: %2</source>
+        <translation>auf %1: %2</translation>
+    </message>
+    <message>
+        <source>nothing of this club</source>
+        <translation>nichts von diesem Verein</translation>
+    </message>
+    <message>
+        <source>no file of this club yet: take a copy along</source>
+        <translation>noch keine Datei dieses Vereins: eine Kopie mitnehmen</translation>
+    </message>
+    <message>
+        <source>Nothing new would come in.</source>
+        <translation>Es käme nichts Neues herein.</translation>
+    </message>
+    <message>
+        <source>Would come in: %1.</source>
+        <translation>Es kämen herein: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing goes there: the other file is done with afterwards.</source>
+        <translation>Dorthin geht nichts: Die andere Datei ist danach erledigt.</translation>
+    </message>
+    <message>
+        <source>Nothing goes there: that file, or its folder, cannot be written to.</source>
+        <translation>Dorthin geht nichts: In diese Datei oder ihren Ordner kann nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Nothing new would go there.</source>
+        <translation>Dorthin ginge nichts Neues.</translation>
+    </message>
+    <message>
+        <source>Nothing new came in.</source>
+        <translation>Es kam nichts Neues herein.</translation>
+    </message>
+    <message>
+        <source>Came in: %1.</source>
+        <translation>Hereingekommen: %1.</translation>
+    </message>
+    <message>
+        <source>The other file is done with: put it away, and take a new copy along for that machine.</source>
+        <translation>Die andere Datei ist erledigt: weglegen und für jenes Gerät eine neue Kopie mitnehmen.</translation>
+    </message>
+    <message>
+        <source>But nothing went there: %1. Exchange again when that is mended.</source>
+        <translation>Dorthin ging aber nichts: %1. Noch einmal austauschen, wenn das behoben ist.</translation>
+    </message>
+    <message>
+        <source>Nothing new went there.</source>
+        <translation>Dorthin ging nichts Neues.</translation>
+    </message>
+    <message>
+        <source>Went there: %1.</source>
+        <translation>Dorthin gegangen: %1.</translation>
+    </message>
+    <message>
+        <source>Go on with the file that you trust, and put the other one away; or take what the other one holds in as that of a machine of its own.</source>
+        <translation>Mit der Datei weitermachen, der zu trauen ist, und die andere weglegen; oder was die andere enthält, als das eines eigenen Geräts aufnehmen.</translation>
     </message>
 </context>
 <context>
@@ -3202,6 +3453,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Re&amp;gister</source>
         <translation>&amp;Verzeichnis</translation>
+    </message>
+    <message>
+        <source>E&amp;xchange</source>
+        <translation>Austaus&amp;ch</translation>
     </message>
 </context>
 <context>
@@ -6791,6 +7046,48 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Stück sind geändert.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>▲ %n thing to look at</source>
+        <translation>
+            <numerusform>▲ %n Sache zum Hinsehen</numerusform>
+            <numerusform>▲ %n Sachen zum Hinsehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>▲ %n things to look at</source>
+        <translation>
+            <numerusform>▲ %n Sache zum Hinsehen</numerusform>
+            <numerusform>▲ %n Sachen zum Hinsehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fact that is recorded here would go there.</source>
+        <translation>
+            <numerusform>%n Zeile, die hier steht, ginge dorthin.</numerusform>
+            <numerusform>%n Zeilen, die hier stehen, gingen dorthin.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n facts that are recorded here would go there.</source>
+        <translation>
+            <numerusform>%n Zeile, die hier steht, ginge dorthin.</numerusform>
+            <numerusform>%n Zeilen, die hier stehen, gingen dorthin.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>WrittenCell</name>
@@ -7260,6 +7557,14 @@ Erledigt am %1: %2</translation>
         <source>Import a &amp;spreadsheet…</source>
         <translation>&amp;Tabelle einlesen …</translation>
     </message>
+    <message>
+        <source>&amp;Exchange with another file…</source>
+        <translation>Mit einer anderen Datei aus&amp;tauschen…</translation>
+    </message>
+    <message>
+        <source>&amp;Lock</source>
+        <translation>Sperren (PI&amp;N)</translation>
+    </message>
 </context>
 <context>
     <name>app::ColumnMeanings</name>
@@ -7495,6 +7800,128 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::ExchangePage</name>
+    <message>
+        <source>By stick or file</source>
+        <translation>Über Stick oder Datei</translation>
+    </message>
+    <message>
+        <source>With the district</source>
+        <translation>Mit dem Bezirk</translation>
+    </message>
+</context>
+<context>
+    <name>app::FileExchangePanel</name>
+    <message>
+        <source>Look again</source>
+        <translation>Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation>Datei wählen…</translation>
+    </message>
+    <message>
+        <source>Take a copy along…</source>
+        <translation>Kopie mitnehmen…</translation>
+    </message>
+    <message>
+        <source>As a new machine…</source>
+        <translation>Als neues Gerät…</translation>
+    </message>
+    <message>
+        <source>club files on sticks</source>
+        <translation>Vereinsdateien auf Sticks</translation>
+    </message>
+    <message>
+        <source>what somebody must look at</source>
+        <translation>wo jemand hinsehen muss</translation>
+    </message>
+    <message>
+        <source>the two files are being looked through</source>
+        <translation>die beiden Dateien werden durchgesehen</translation>
+    </message>
+    <message>
+        <source>Club files on sticks</source>
+        <translation>Vereinsdateien auf Sticks</translation>
+    </message>
+    <message>
+        <source>That is the file that is open here. Choose that of the other machine.</source>
+        <translation>Das ist die Datei, die hier offen ist. Die des anderen Geräts wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is being looked through; nothing is written yet…</source>
+        <translation>%1 wird durchgesehen; noch wird nichts geschrieben…</translation>
+    </message>
+    <message>
+        <source>%1: nothing is to be exchanged.</source>
+        <translation>%1: Es gibt nichts auszutauschen.</translation>
+    </message>
+    <message>
+        <source>%1: nothing is written yet.</source>
+        <translation>%1: Noch ist nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1: nothing was taken in.</source>
+        <translation>%1: Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
+        <source>There is no file of this club on %1 yet.</source>
+        <translation>Auf %1 ist noch keine Datei dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>A copy, %1, is made there, to be opened on another machine. It holds all that this file holds, people&apos;s measures too: keep it as you keep this file.</source>
+        <translation>Dort wird eine Kopie angelegt, %1, die auf einem anderen Gerät geöffnet wird. Sie enthält alles, was diese Datei enthält, auch die Maße der Leute: so aufbewahren wie diese Datei.</translation>
+    </message>
+    <message>
+        <source>The two files are being exchanged: leave the stick in…</source>
+        <translation>Die beiden Dateien werden ausgetauscht: den Stick stecken lassen…</translation>
+    </message>
+    <message>
+        <source>Only one way was done.</source>
+        <translation>Nur ein Weg wurde erledigt.</translation>
+    </message>
+    <message>
+        <source>Done: the stick can be taken out.</source>
+        <translation>Fertig: Der Stick kann heraus.</translation>
+    </message>
+    <message>
+        <source>The copy is being made: leave the stick in…</source>
+        <translation>Die Kopie wird angelegt: den Stick stecken lassen…</translation>
+    </message>
+    <message>
+        <source>A copy was made, and looked through: %1. Open it on the other machine.</source>
+        <translation>Eine Kopie wurde angelegt und durchgesehen: %1. Auf dem anderen Gerät öffnen.</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>zum Hinsehen</translation>
+    </message>
+    <message>
+        <source>No stick is in. Put one in and press “Look again”, or choose the file of another machine, in a shared folder say. What it holds comes in, and what is recorded here goes there: afterwards both files hold both. Before anything is written the page says what it would be.
+
+For a machine that has no file of this club yet, take a copy along.</source>
+        <translation>Kein Stick steckt. Einen einstecken und „Noch einmal nachsehen“ drücken, oder die Datei eines anderen Geräts wählen, etwa in einem gemeinsamen Ordner. Was sie enthält, kommt herein, und was hier steht, geht dorthin: Danach enthalten beide Dateien beides. Bevor etwas geschrieben wird, sagt die Seite, was es wäre.
+
+Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.</translation>
+    </message>
+    <message>
+        <source>Take a copy along</source>
+        <translation>Kopie mitnehmen</translation>
+    </message>
+    <message>
+        <source>Take it in as a new machine</source>
+        <translation>Als neues Gerät aufnehmen</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Exchange both ways</source>
+        <translation>In beide Richtungen austauschen</translation>
+    </message>
+</context>
+<context>
     <name>app::FitOutPanel</name>
     <message>
         <source>Their tags as PDF…</source>
@@ -7660,6 +8087,84 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::HubPanel</name>
+    <message>
+        <source>where the district&apos;s server is</source>
+        <translation>wo der Server des Bezirks ist</translation>
+    </message>
+    <message>
+        <source>People&apos;s measures go there, too</source>
+        <translation>Auch die Maße der Leute gehen dorthin</translation>
+    </message>
+    <message>
+        <source>Exchange with it no more</source>
+        <translation>Nicht mehr austauschen</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Jetzt austauschen</translation>
+    </message>
+    <message>
+        <source>Join it</source>
+        <translation>Beitreten</translation>
+    </message>
+    <message>
+        <source>what somebody must look at</source>
+        <translation>wo jemand hinsehen muss</translation>
+    </message>
+    <message>
+        <source>A district may keep a server with which all its clubs&apos; machines exchange by themselves, whenever they reach it. Whoever keeps it says what to write here. The password stands in the file .pgpass of this computer&apos;s user, never here.</source>
+        <translation>Ein Bezirk kann einen Server betreiben, mit dem die Geräte aller seiner Vereine sich von selbst austauschen, sobald sie ihn erreichen. Wer ihn betreibt, sagt, was hier einzutragen ist. Das Passwort steht in der Datei .pgpass des Benutzers dieses Computers, nie hier.</translation>
+    </message>
+    <message>
+        <source>This file exchanges with no server.</source>
+        <translation>Diese Datei wird mit keinem Server ausgetauscht.</translation>
+    </message>
+    <message>
+        <source>Came in since this file was opened here: %1.</source>
+        <translation>Hereingekommen, seit diese Datei hier geöffnet ist: %1.</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>zum Hinsehen</translation>
+    </message>
+    <message>
+        <source>The server is being asked…</source>
+        <translation>Der Server wird gefragt…</translation>
+    </message>
+    <message>
+        <source>Joined: from now on it is exchanged with by itself.</source>
+        <translation>Beigetreten: Von jetzt an wird von selbst ausgetauscht.</translation>
+    </message>
+    <message>
+        <source>It is exchanged with no more. What the server has stays there.</source>
+        <translation>Es wird nicht mehr ausgetauscht. Was der Server hat, bleibt dort.</translation>
+    </message>
+</context>
+<context>
+    <name>app::HubWatch</name>
+    <message>
+        <source>Exchanged with the district %1.</source>
+        <translation>Mit dem Bezirk ausgetauscht %1.</translation>
+    </message>
+    <message>
+        <source>Exchanging with the district…</source>
+        <translation>Der Austausch mit dem Bezirk läuft…</translation>
+    </message>
+    <message>
+        <source>The district was not reached since %1: working alone.</source>
+        <translation>Der Bezirk wurde seit %1 nicht erreicht: Es geht allein weiter.</translation>
+    </message>
+    <message>
+        <source>The district was not reached yet: working alone.</source>
+        <translation>Der Bezirk wurde noch nicht erreicht: Es geht allein weiter.</translation>
+    </message>
+    <message>
+        <source>▲ Not exchanged with the district: %1.</source>
+        <translation>▲ Nicht mit dem Bezirk ausgetauscht: %1.</translation>
     </message>
 </context>
 <context>
@@ -8230,6 +8735,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Choose a boat first.</source>
         <translation>Zuerst ein Boot wählen.</translation>
+    </message>
+    <message>
+        <source>■ unlocked: %1 · Lock</source>
+        <translation>■ entsperrt: %1 · Sperren</translation>
+    </message>
+    <message>
+        <source>unlocked by %1: lock</source>
+        <translation>entsperrt von %1: sperren</translation>
     </message>
 </context>
 <context>
@@ -8943,6 +9456,77 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::PinPanel</name>
+    <message>
+        <source>the PIN of before</source>
+        <translation>die bisherige PIN</translation>
+    </message>
+    <message>
+        <source>the new PIN</source>
+        <translation>die neue PIN</translation>
+    </message>
+    <message>
+        <source>the new PIN: 4 to 12 characters</source>
+        <translation>die neue PIN: 4 bis 12 Zeichen</translation>
+    </message>
+    <message>
+        <source>the new PIN once more</source>
+        <translation>die neue PIN noch einmal</translation>
+    </message>
+    <message>
+        <source>the same once more</source>
+        <translation>dieselbe noch einmal</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Take it away</source>
+        <translation>Wegnehmen</translation>
+    </message>
+    <message>
+        <source>A PIN keeps honest people from slips on a machine that several use: with a gear officer&apos;s PIN set, what only gear officers do is asked for it. It is no lock: whoever has the club file can read it. Checks are never held up by it.</source>
+        <translation>Eine PIN bewahrt ehrliche Leute vor Versehen an einem Gerät, das mehrere benutzen: Hat ein Gerätewart eine PIN, so wird sie für alles verlangt, was nur Gerätewarte tun. Sie ist kein Schloss: Wer die Vereinsdatei hat, kann sie lesen. Prüfungen hält sie nie auf.</translation>
+    </message>
+    <message>
+        <source>PIN of %1</source>
+        <translation>PIN von %1</translation>
+    </message>
+    <message>
+        <source>There is a PIN. Who knows it types it first; else a gear officer gives theirs.</source>
+        <translation>Es gibt eine PIN. Wer sie kennt, trägt sie zuerst ein; sonst gibt ein Gerätewart die eigene.</translation>
+    </message>
+    <message>
+        <source>There is none. From the first PIN of a gear officer on, what only gear officers do is asked for one.</source>
+        <translation>Es gibt keine. Mit der ersten PIN eines Gerätewarts wird eine für alles verlangt, was nur Gerätewarte tun.</translation>
+    </message>
+    <message>
+        <source>There is none.</source>
+        <translation>Es gibt keine.</translation>
+    </message>
+    <message>
+        <source>Change the PIN</source>
+        <translation>PIN ändern</translation>
+    </message>
+    <message>
+        <source>Set the PIN</source>
+        <translation>PIN setzen</translation>
+    </message>
+    <message>
+        <source>The two are not the same: type both anew.</source>
+        <translation>Die beiden sind nicht gleich: beide neu eintragen.</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 is set.</source>
+        <translation>Die PIN von %1 ist gesetzt.</translation>
+    </message>
+    <message>
+        <source>%1 has no PIN any more.</source>
+        <translation>%1 hat keine PIN mehr.</translation>
+    </message>
+</context>
+<context>
     <name>app::PrintoutDelivery</name>
     <message>
         <source>The sheet was sent to the printer.</source>
@@ -9120,6 +9704,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 is no tag of a boat, person or place. Kit is on the page Kit.</source>
         <translation>%1 ist kein Etikett eines Bootes, einer Person oder eines Ortes. Ausrüstung steht auf der Seite Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>PIN…</source>
+        <translation>PIN…</translation>
     </message>
 </context>
 <context>
@@ -9407,6 +9995,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Back up…</source>
         <translation>Sichern…</translation>
+    </message>
+    <message>
+        <source>▲ The PIN of %1 was taken away by whoever owns the file, %2.</source>
+        <translation>▲ Die PIN von %1 wurde von dem weggenommen, dem die Datei gehört, %2.</translation>
+    </message>
+    <message>
+        <source>▲ The PIN of %1 was taken away by whoever owns the file, %2; given as by %3.</source>
+        <translation>▲ Die PIN von %1 wurde von dem weggenommen, dem die Datei gehört, %2; eingetragen von %3.</translation>
     </message>
 </context>
 <context>
@@ -9904,6 +10500,45 @@ Erledigt am %2: %3</translation>
     <message>
         <source>like 0.7</source>
         <translation>etwa 0,7</translation>
+    </message>
+</context>
+<context>
+    <name>app::UnlockStrip</name>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Gear officer</source>
+        <translation>Gerätewart</translation>
+    </message>
+    <message>
+        <source>This is a gear officer&apos;s to do: it needs a PIN, once for ten minutes of work.</source>
+        <translation>Das ist Sache eines Gerätewarts: Es braucht eine PIN, einmal für zehn Minuten Arbeit.</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Entsperren</translation>
+    </message>
+    <message>
+        <source>This club asks for the PIN of whoever signs and has one.</source>
+        <translation>Dieser Verein verlangt die PIN von allen, die unterschreiben und eine haben.</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Unterschreiben</translation>
+    </message>
+    <message>
+        <source>Too many wrong PINs were given for %1: wait %2.</source>
+        <translation>Für %1 wurden zu viele falsche PINs eingegeben: %2 warten.</translation>
+    </message>
+    <message>
+        <source>It can be tried again.</source>
+        <translation>Es kann wieder versucht werden.</translation>
     </message>
 </context>
 <context>

@@ -116,7 +116,7 @@ std::vector<std::string> ClubRegister::placesHere(CalendarDay today) const {
 
 Result<std::string> ClubRegister::end(Named named, const std::string& asked, CalendarDay day,
                                       const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<std::string> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<std::string> {
         const bool canEnd = named == Named::Boat || named == Named::Place || named == Named::Person;
         const auto row =
             canEnd ? m_state->registerStore.find(*sheetOf(named), foldName(asked)) : std::nullopt;

@@ -57,6 +57,12 @@ public:
     Result<CameIn> merge(const std::vector<std::filesystem::path>& others, Forks forks);
     /// What that would do.
     Result<CameIn> planMerge(const std::vector<std::filesystem::path>& others, Forks forks);
+    /// The other way: has that other file take in all that this one holds. A gear officer's act here, and
+    /// then of that file asked no more: who gives has taken in what it says of PINs. The errors of `merge`.
+    Result<CameIn> give(const std::filesystem::path& other);
+    /// How many facts that other file would take in from this one, by the numbers of each machine alone.
+    /// OtherClub.
+    Result<int> newsFor(const std::filesystem::path& other) const;
 
 private:
     ClubState* m_state;

@@ -9,6 +9,7 @@
 #include "core/club/club_kit.h"
 #include "core/record/facts.h"
 #include "core/store/fact_table.h"
+#include "core/store/machine_names.h"
 
 namespace core {
 namespace {
@@ -19,6 +20,7 @@ HistoryLine lineOf(const Fact& fact) {
     line.machine = fact.machine;
     line.seq = fact.seq;
     line.by = fact.by;
+    line.proven = provenBy(fact);
     line.kind = fact.kind;
     line.body = fact.body;
     return line;
@@ -42,8 +44,12 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         else
             return Error{ErrorCode::NoSuchSubject, {subject}};
         std::vector<FoundFact> found;
-        for (const Fact& fact : facts)
+        const auto machines = machineNames::all(database);
+        for (const Fact& fact : facts) {
             found.push_back({fact.stamp(), lineOf(fact)});
+            const auto name = machines.find(fact.machine);
+            if (name != machines.end()) found.back().line.machineName = name->second;
+        }
         return historyOf(std::move(found));
     });
 }

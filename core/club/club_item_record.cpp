@@ -149,7 +149,7 @@ std::vector<std::string> ClubKit::eventsFor(const std::string& code) const {
 
 Result<Happened> ClubKit::happened(const std::string& typed, const std::string& given, CalendarDay on,
                                    const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<Happened> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<Happened> {
         const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         const auto type = m_state->registerStore.kitType(known->kitType);
@@ -196,7 +196,7 @@ std::vector<ServiceEntry> ClubKit::serviceRecords(const std::string& code) const
 
 Outcome ClubKit::withdrawRecord(const std::string& typed, const ServiceEntry& record, const std::string& why,
                                 const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         const auto rows = m_state->registerStore.where(SheetId::Services, "code", known->id);

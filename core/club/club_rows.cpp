@@ -251,7 +251,7 @@ Result<EditPlan> ClubRegister::plan(const RegisterEdit& edit, Moment moment) con
 }
 
 Result<EditPlan> ClubRegister::write(const RegisterEdit& edit, const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<EditPlan> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<EditPlan> {
         auto plan = planned(*m_state, edit, moment.today);
         if (!plan || plan->changes.empty()) return plan;
         append(*m_state, ledger, *plan, by, moment);

@@ -167,7 +167,7 @@ Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>&
 
 Outcome ClubKit::giveMissingTags(const std::vector<std::string>& asked, const std::string& by,
                                  Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         for (const std::string& each : asked) {
             const auto holder = tagHolderOf(*m_state, each);
             if (!holder) return holder.error();
@@ -180,7 +180,7 @@ Outcome ClubKit::giveMissingTags(const std::vector<std::string>& asked, const st
 }
 
 Result<std::string> ClubKit::replaceTag(const std::string& asked, const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<std::string> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<std::string> {
         if (const auto known = item(asked)) {
             if (known->state == ItemState::WrittenOff) return needsNoTag(*known);
             const std::string tag = mintCodes(1).front();

@@ -70,6 +70,15 @@ void forEachAfter(Database& database, const std::string& machine, std::int64_t s
         visit(factOf(query));
 }
 
+std::vector<Fact> after(Database& database, const std::string& machine, std::int64_t seq, int most) {
+    return all(
+        database
+            .prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? AND seq > ? ORDER BY seq LIMIT ?")
+            .with(machine)
+            .with(seq)
+            .with(most));
+}
+
 std::optional<Fact> inChain(Database& database, const std::string& machine, std::int64_t seq) {
     return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? AND seq = ?")
                      .with(machine)

@@ -17,6 +17,8 @@ std::vector<std::string> machines(Database& database); ///< that wrote to it, by
 /// The facts of a machine with larger numbers than `seq`, by number.
 void forEachAfter(Database& database, const std::string& machine, std::int64_t seq,
                   const std::function<void(const Fact&)>& visit);
+/// The first `most` of them.
+std::vector<Fact> after(Database& database, const std::string& machine, std::int64_t seq, int most);
 /// The one with the largest, or smallest, stamp.
 std::optional<Fact> newest(Database& database);
 std::optional<Fact> oldest(Database& database);

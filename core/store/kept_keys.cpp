@@ -25,6 +25,8 @@ std::string textOf(const OwnMachine& machine, const std::string& bound) {
                        machine.head.hash, digits);
 }
 
+constexpr off_t longestNote = 64 * 1024;
+
 constexpr std::size_t textSize = (digits + 1) * 2 + seqDigits + 1 + digits + 1;
 
 /// Nothing when it is not one of a key that stands where it was made.
@@ -94,19 +96,19 @@ void removeNobodysIn(const std::filesystem::path& state) {
         if (isMachineId(entry->path().filename().string())) removeIfNobodys(entry->path());
 }
 
-std::string idOfComputer() {
-    std::ifstream file("/etc/machine-id");
-    std::string id;
-    std::getline(file, id);
-    return id;
-}
-
 const char* environment(const char* name) {
     const char* value = std::getenv(name); // NOLINT(concurrency-mt-unsafe): nothing here sets it
     return value == nullptr ? "" : value;
 }
 
 } // namespace
+
+std::string idOfComputer() {
+    std::ifstream file("/etc/machine-id");
+    std::string id;
+    std::getline(file, id);
+    return id;
+}
 
 std::filesystem::path stateFolder() {
     if (const std::filesystem::path own = environment("THOLEPIN_STATE"); !own.empty()) return own;
@@ -134,6 +136,12 @@ KeptKeys::KeptKeys(const std::string& club)
         return;
     }
     m_folder /= club;
+}
+
+bool KeptKeys::isAnyOf(const std::string& club) {
+    const std::filesystem::path folder = stateFolder();
+    std::error_code ignored;
+    return !folder.empty() && isMachineId(club) && std::filesystem::exists(folder / club, ignored);
 }
 
 std::string KeptKeys::boundTo(std::uint64_t inode) const {
@@ -193,6 +201,33 @@ void KeptKeys::put(const OwnMachine& machine) const {
     if (::pwrite(file, text.data(), text.size(), 0) != static_cast<ssize_t>(text.size()))
         (void)::ftruncate(file, 0);
     ::close(file);
+}
+
+std::optional<std::string> KeptKeys::note(const std::string& name) const {
+    if (m_folder.empty()) return std::nullopt;
+    struct stat status {};
+    const int file = openOwn(m_folder / name, O_RDONLY, status);
+    if (file < 0) return std::nullopt;
+    std::string text(static_cast<std::size_t>(std::min<off_t>(status.st_size, longestNote)), '\0');
+    const auto size = ::read(file, text.data(), text.size());
+    ::close(file);
+    text.resize(size < 0 ? 0 : static_cast<std::size_t>(size));
+    return text.empty() ? std::nullopt : std::optional(text);
+}
+
+/// Written beside its place and renamed, so that a whole one stands there.
+bool KeptKeys::putNote(const std::string& name, const std::string& text) const {
+    if (m_folder.empty()) return false;
+    const std::filesystem::path place = m_folder / name;
+    if (text.empty()) return ::unlink(place.c_str()) == 0 || errno == ENOENT;
+    const std::string fresh = place.string() + ".new";
+    ::unlink(fresh.c_str());
+    struct stat status {};
+    const int file = openOwn(fresh, O_CREAT | O_EXCL | O_WRONLY, status);
+    if (file < 0) return false;
+    const bool isWritten = ::write(file, text.data(), text.size()) == static_cast<ssize_t>(text.size());
+    ::close(file);
+    return isWritten && ::rename(fresh.c_str(), place.c_str()) == 0;
 }
 
 void KeptKeys::remove(const std::string& machine) const {

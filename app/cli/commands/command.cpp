@@ -118,7 +118,10 @@ CommandLine::~CommandLine() = default;
 
 Command CommandLine::add(const std::string& name, const std::string& does, Run run) {
     auto state = std::make_shared<Command::State>();
-    state->app = m_state->app.add_subcommand(name, does);
+    const auto blank = name.find(' ');
+    CLI::App& parent =
+        blank == std::string::npos ? m_state->app : *m_state->app.get_subcommand(name.substr(0, blank));
+    state->app = parent.add_subcommand(blank == std::string::npos ? name : name.substr(blank + 1), does);
     state->run = std::move(run);
     state->app->callback([state, this] {
         for (const auto& [one, other] : state->atLeastOneOf)
@@ -127,6 +130,10 @@ Command CommandLine::add(const std::string& name, const std::string& does, Run r
         m_state->chosen = state->run;
     });
     return Command(state);
+}
+
+void CommandLine::addGroup(const std::string& name, const std::string& does) {
+    m_state->app.add_subcommand(name, does)->require_subcommand(1);
 }
 
 int CommandLine::run(int argc, char** argv) {

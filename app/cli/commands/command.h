@@ -49,7 +49,9 @@ class CommandLine {
 public:
     CommandLine();
     ~CommandLine();
+    /// A name of two words, "hub join", is a command of a group, which was named before.
     Command add(const std::string& name, const std::string& does, Run run);
+    void addGroup(const std::string& name, const std::string& does);
     /// Reads the line, runs the command that it asks for, and returns its exit code; explains a line that it
     /// does not understand on standard error and returns ExitBadInput.
     int run(int argc, char** argv);

@@ -32,6 +32,9 @@ void addRename(CommandLine& line);
 void addEnd(CommandLine& line);
 void addErase(CommandLine& line);
 void addMerge(CommandLine& line);
+void addHub(CommandLine& line); ///< `hub prepare`, `hub add` …
+void addHubExchange(CommandLine& line);
+void addHubBoats(CommandLine& line);
 void addBackup(CommandLine& line);
 void addCopy(CommandLine& line);
 void addRestore(CommandLine& line);

@@ -37,6 +37,9 @@ void sayVerification(const core::Verification& found) {
     if (found.erased > 0)
         sayLine(QStringLiteral("  %1 of people erased")
                     .arg(counted(static_cast<int>(found.erased), "%n measure", "%n measures")));
+    if (found.notHere > 0)
+        sayLine(QStringLiteral("  %1 of people not handed on to this file")
+                    .arg(counted(static_cast<int>(found.notHere), "%n measure", "%n measures")));
 }
 
 int verify(const VerifyOptions& options) {

@@ -5,6 +5,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -26,6 +27,13 @@ std::string GearPart::officer() {
                 : tr("Choose your name first, under “Recorded as done by”."),
             true);
     return name.toStdString();
+}
+
+bool GearPart::asksForPin(const core::Error& error, std::function<void()> goOn,
+                          std::function<void()> giveUp) {
+    if (error.code != core::ErrorCode::PinNeeded || !m_tools.askForPin) return false;
+    m_tools.askForPin(this, std::move(goOn), std::move(giveUp));
+    return true;
 }
 
 SaidLabel* GearPart::saidLabel(const char* name) {

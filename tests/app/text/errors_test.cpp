@@ -15,7 +15,7 @@ using core::ErrorCode;
 
 std::vector<ErrorCase> allCases() {
     std::vector<ErrorCase> all;
-    for (const auto* cases : {&fileCases, &clubCases, &tagCases, &importCases, &spreadsheetCases})
+    for (const auto* cases : {&fileCases, &hubCases, &clubCases, &tagCases, &importCases, &spreadsheetCases})
         all.insert(all.end(), cases->begin(), cases->end());
     return all;
 }

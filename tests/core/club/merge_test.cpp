@@ -49,6 +49,20 @@ TEST_F(Merge, whatIsPlannedIsNotDone) {
     EXPECT_EQ(merged(full.club, path("van")).facts, 2);
 }
 
+TEST_F(Merge, givingIsTheOtherWay) {
+    { Club van = copy("van"); }
+    write(full.club, SheetId::Places, {}, {{"place", "Quay"}}, full.now);
+    EXPECT_EQ(full.club.exchange().newsFor(path("van")).value(), 1);
+    EXPECT_EQ(full.club.exchange().give(path("van"))->facts, 1);
+    EXPECT_EQ(full.club.exchange().newsFor(path("van")).value(), 0);
+    EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van")));
+    Club other = Club::create(path("other"), "Other").value();
+    const std::string before = dumpOf(path("other"));
+    EXPECT_EQ(full.club.exchange().newsFor(path("other")).error().code, ErrorCode::OtherClub);
+    EXPECT_EQ(full.club.exchange().give(path("other")).error().code, ErrorCode::OtherClub);
+    EXPECT_EQ(dumpOf(path("other")), before);
+}
+
 TEST_F(Merge, erasedMeasuresDoNotComeBack) {
     Club van = copy("van");
     write(van, SheetId::Places, {}, {{"place", "Van"}}, full.now);

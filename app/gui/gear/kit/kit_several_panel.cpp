@@ -248,13 +248,13 @@ void KitSeveralPanel::press() {
 void KitSeveralPanel::writeRows() {
     const std::string by = officer();
     if (by.empty()) return;
-    ask([edit = edit(), by,
-         moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
-        [this](const core::Result<core::EditPlan>& done) {
-            if (done) return takeWritten(*done);
-            sayError(done.error());
-            look(); // it may be of something that was changed meanwhile
-        });
+    doAct([edit = edit(), by,
+           moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
+          [this](const core::Result<core::EditPlan>& done) {
+              if (done) return takeWritten(*done);
+              sayError(done.error());
+              look(); // it may be of something that was changed meanwhile
+          });
 }
 
 /// The first that is refused, by its tag: none of them was written.

@@ -250,13 +250,13 @@ void NewKitPanel::registerIt() {
     const std::string by = officer();
     if (by.empty()) return;
     m_register->setEnabled(false);
-    ask([kit = kit(), by,
-         moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
-        [this](const core::Result<std::vector<core::Item>>& items) {
-            adapt();
-            if (!items) return sayError(items.error());
-            showRegistered(*items);
-        });
+    doAct([kit = kit(), by,
+           moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
+          [this](const core::Result<std::vector<core::Item>>& items) {
+              adapt();
+              if (!items) return sayError(items.error());
+              showRegistered(*items);
+          });
 }
 
 void NewKitPanel::showRegistered(const std::vector<core::Item>& items) {

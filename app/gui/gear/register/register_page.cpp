@@ -1,6 +1,7 @@
 #include "app/gui/gear/register/register_page.h"
 
 #include "app/gui/gear/register/end_panel.h"
+#include "app/gui/gear/register/pin_panel.h"
 #include "app/gui/gear/register/rename_panel.h"
 #include "app/gui/gear/register/row_panel.h"
 #include "app/gui/theme/type_scale.h"
@@ -57,7 +58,9 @@ RegisterPage::RegisterPage(GearTools given, QWidget* parent)
     , m_rename(wordsButton(m_row, tr("Rename…"), "registerRenameButton"))
     , m_renaming(new RenamePanel(tools(), this))
     , m_end(wordsButton(m_row, tr("No longer here…"), "registerEndButton"))
-    , m_ending(new EndPanel(tools(), this)) {
+    , m_ending(new EndPanel(tools(), this))
+    , m_pin(wordsButton(this, tr("PIN…"), "registerPinButton"))
+    , m_pinning(new PinPanel(tools(), this)) {
     build();
     connectParts();
     showWords();
@@ -107,8 +110,10 @@ QWidget* RegisterPage::buildSide() {
     parts->addWidget(m_row, 1);
     parts->addWidget(m_renaming, 1);
     parts->addWidget(m_ending, 1);
+    parts->addWidget(m_pinning, 1);
     m_row->buttons()->insertWidget(0, m_rename);
     m_row->buttons()->insertWidget(1, m_end);
+    m_row->buttons()->insertWidget(2, m_pin);
     return side;
 }
 
@@ -144,6 +149,16 @@ void RegisterPage::connectParts() {
     connect(m_end, &QPushButton::clicked, this, [this] {
         askBeside(m_ending);
         m_ending->ask(m_row->sheet(), m_row->row());
+    });
+    connect(m_pin, &QPushButton::clicked, this, [this] {
+        askBeside(m_pinning);
+        m_pinning->ask(m_row->row().front());
+    });
+    connect(m_pinning, &PinPanel::kept, this, &RegisterPage::backToForm);
+    connect(m_pinning, &PinPanel::changed, this, [this](const QString& sentence) {
+        backToForm();
+        say(sentence);
+        if (tools().pinChanged) tools().pinChanged();
     });
     connect(m_renaming, &RenamePanel::kept, this, &RegisterPage::backToForm);
     connect(m_ending, &EndPanel::kept, this, &RegisterPage::backToForm);
@@ -264,6 +279,7 @@ void RegisterPage::openRow(const QString& key) {
         m_row->open(row->sheet, row->cells, headingOf(row->sheet, row->cells));
     m_rename->setVisible(RenamePanel::isFor(row->sheet));
     m_end->setVisible(EndPanel::isFor(row->sheet));
+    m_pin->setVisible(row->sheet == SheetId::People);
     m_body->open();
     showWords();
 }
@@ -281,6 +297,7 @@ void RegisterPage::beginNew(SheetId id) {
     m_row->beginNew(id, given, heading);
     m_rename->hide();
     m_end->hide();
+    m_pin->hide();
     m_body->open();
     m_row->takeKeyboard();
 }
@@ -292,7 +309,7 @@ void RegisterPage::askBeside(QWidget* panel) {
 
 void RegisterPage::backToForm() {
     for (const auto& [panel, button] :
-         {std::pair<QWidget*, QWidget*>(m_renaming, m_rename), {m_ending, m_end}}) {
+         {std::pair<QWidget*, QWidget*>(m_renaming, m_rename), {m_ending, m_end}, {m_pinning, m_pin}}) {
         if (panel->isHidden()) continue;
         m_row->show();
         button->setFocus(Qt::OtherFocusReason);

@@ -14,6 +14,7 @@ namespace app {
 class BesideOrOver;
 class ChoiceBox;
 class EndPanel;
+class PinPanel;
 class PlainTable;
 class PlainTableModel;
 class RenamePanel;
@@ -70,6 +71,8 @@ private:
     RenamePanel* m_renaming;
     QPushButton* m_end;
     EndPanel* m_ending;
+    QPushButton* m_pin;
+    PinPanel* m_pinning;
     BesideOrOver* m_body;
 };
 

@@ -283,15 +283,15 @@ void RowPanel::save() {
     m_wait->stop();
     const std::string by = writer();
     if (by.empty()) return;
-    ask([edit = edit(), by,
-         moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
-        [this, opened = m_opened](const core::Result<core::EditPlan>& done) {
-            if (opened != m_opened) return;
-            if (done)
-                afterWrite(*done);
-            else
-                lookAgain(done.error());
-        });
+    doAct([edit = edit(), by,
+           moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
+          [this, opened = m_opened](const core::Result<core::EditPlan>& done) {
+              if (opened != m_opened) return;
+              if (done)
+                  afterWrite(*done);
+              else
+                  lookAgain(done.error());
+          });
 }
 
 void RowPanel::afterWrite(const core::EditPlan& done) {

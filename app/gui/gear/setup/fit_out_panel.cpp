@@ -329,13 +329,13 @@ void FitOutPanel::registerAll() {
     const std::string by = officer();
     if (by.empty()) return;
     m_register->setEnabled(false);
-    ask([kit = m_draft.kit(), by,
-         moment = tools().time()](core::Club& club) { return club.kit().registerAll(kit, by, moment); },
-        [this](const core::Result<std::vector<std::vector<core::Item>>>& items) {
-            adapt();
-            if (!items) return sayError(items.error());
-            showRegistered(*items);
-        });
+    doAct([kit = m_draft.kit(), by,
+           moment = tools().time()](core::Club& club) { return club.kit().registerAll(kit, by, moment); },
+          [this](const core::Result<std::vector<std::vector<core::Item>>>& items) {
+              adapt();
+              if (!items) return sayError(items.error());
+              showRegistered(*items);
+          });
 }
 
 void FitOutPanel::showRegistered(const std::vector<std::vector<core::Item>>& items) {

@@ -103,13 +103,13 @@ void SetUpPage::adaptAway() {
 void SetUpPage::press(core::SetUpStep step) {
     switch (step) {
     case core::SetUpStep::People:
-        tools().showSheet(core::SheetId::People);
+        tools().showSheet(core::SheetId::People, {});
         break;
     case core::SetUpStep::Boats:
-        tools().showSheet(core::SheetId::Boats);
+        tools().showSheet(core::SheetId::Boats, {});
         break;
     case core::SetUpStep::Rules:
-        tools().showSheet(core::SheetId::KitTypes);
+        tools().showSheet(core::SheetId::KitTypes, {});
         break;
     case core::SetUpStep::Kit:
         showFitOut();

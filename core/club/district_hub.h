@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/answers/published_board.h"
+#include "core/base/result.h"
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace core {
+
+struct HubPlace;
+
+/// A hub as a whole, without a club file. All connect by the URL, as ClubHub::join does, and fail like it.
+namespace districtHub {
+
+/// Makes schema, roles and policies, or brings them up to date. For whoever administers the database.
+Outcome prepare(const std::string& url);
+/// From now on that role of the database connects for the club of that name, which is made if it is not
+/// there. HubNoSuchRole; HubRoleTaken; HubRoleOfDistrict; what a name may not hold.
+Outcome addClub(const std::string& url, const std::string& club, const std::string& role);
+/// From now on that role reads what all clubs have there, but for what is private.
+Outcome addDistrict(const std::string& url, const std::string& role);
+
+/// The newest board of every club that the role of the URL may read, by name.
+Result<std::vector<PublishedBoard>> boards(const std::string& url);
+
+/// A new machine's first file: all that the hub has of that club, looked through, in a file that must not
+/// exist, and exchanges there. All or nothing. What was written in the file is by a machine of its own.
+/// FileExists; HubNoSuchClub; HubClubEmpty; HubRecordDamaged.
+Outcome fetch(const HubPlace& place, const std::string& club, const std::filesystem::path& file);
+
+} // namespace districtHub
+} // namespace core

@@ -1,0 +1,98 @@
+#include "tests/app/text/error_cases.h"
+
+namespace app {
+
+using core::ErrorCode;
+using core::ErrorKind;
+
+// The hub of a district.
+const std::vector<ErrorCase> hubCases = {
+    {{ErrorCode::HubUrlUnreadable},
+     ErrorKind::BadInput,
+     "the hub's URL is none that PostgreSQL knows",
+     "write it like postgresql://club@db.example.org/tholepin (PostgreSQL, Connection URIs)"},
+    {{ErrorCode::HubUrlWithPassword},
+     ErrorKind::BadInput,
+     "the hub's URL holds a password, which would stand in the list of programs and be kept",
+     "put the password into ~/.pgpass (a line host:port:database:user:password, mode 0600), and take it out "
+     "of the URL"},
+    {{ErrorCode::HubNotReached, {"connection refused"}},
+     ErrorKind::DiskFailed,
+     "the hub was not reached, so nothing was taken in: connection refused",
+     "work goes on without it; look whether this computer is online, whether the URL is right, and whether "
+     "~/.pgpass has the password"},
+    {{ErrorCode::HubNotPrepared},
+     ErrorKind::BadInput,
+     "this database is no hub, or one of an older program",
+     "whoever administers it gives `tholepinctl hub prepare URL`"},
+    {{ErrorCode::HubNotAllowed, {"permission denied for schema tholepin"}},
+     ErrorKind::NotAllowed,
+     "the hub does not allow that to the role of the URL: permission denied for schema tholepin",
+     "use the URL with the role that may: the club's for a club, the district's for `hub boats`, the "
+     "administrator's for `hub prepare` and `hub add`"},
+    {{ErrorCode::HubRefused, {"division by zero"}},
+     ErrorKind::DiskFailed,
+     "the hub could not do that: division by zero",
+     "tell whoever administers the database"},
+    {{ErrorCode::HubAhead},
+     ErrorKind::DiskFailed,
+     "another machine sent something at the same moment",
+     "exchange again"},
+    {{ErrorCode::HubNotJoined},
+     ErrorKind::BadInput,
+     "this file exchanges with no hub",
+     "give `tholepinctl hub join FILE URL` first"},
+    {{ErrorCode::HubPlaceNotKept},
+     ErrorKind::DiskFailed,
+     "where the file exchanges cannot be kept in this user's state folder",
+     "the folder must be the user's own (mode 0700), and THOLEPIN_STATE, XDG_STATE_HOME or HOME must say "
+     "where it is"},
+    {{ErrorCode::HubRoleUnknown, {"shed"}},
+     ErrorKind::NotAllowed,
+     "no club of the hub connects as 'shed'",
+     "whoever administers the database gives `tholepinctl hub add URL --club NAME --role ROLE`"},
+    {{ErrorCode::HubNoSuchRole, {"shed"}},
+     ErrorKind::NotFound,
+     "the database has no role 'shed'",
+     "make it first, on the server: createuser --pwprompt ROLE"},
+    {{ErrorCode::HubRoleTaken, {"shed", "Sandbay"}},
+     ErrorKind::NotAllowed,
+     "role 'shed' connects for another club, Sandbay",
+     "make a role of its own for each club"},
+    {{ErrorCode::HubRoleOfDistrict, {"office"}},
+     ErrorKind::NotAllowed,
+     "role 'office' reads all clubs for the district",
+     "make a role of its own for each club"},
+    {{ErrorCode::HubNoSuchClub, {"Sandbay", "Harbour"}},
+     ErrorKind::NotFound,
+     "the hub has no club 'Sandbay' that this role may read; it has: Harbour",
+     "give the name as it stands there, and the URL with that club's role"},
+    {{ErrorCode::HubClubEmpty, {"Sandbay"}},
+     ErrorKind::NotFound,
+     "the hub has nothing of club 'Sandbay' yet",
+     "exchange the club's file first: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`"},
+    {{ErrorCode::HubOtherClub, {"Harbour"}},
+     ErrorKind::BadInput,
+     "the hub has another club's record for this role: that of Harbour",
+     "use the URL with this club's own role"},
+    {{ErrorCode::HubOtherName, {"Harbour", "Sandbay"}},
+     ErrorKind::BadInput,
+     "this role of the hub is for club Harbour, and the file is of Sandbay",
+     "use this club's own role, or have the club added to the hub by the name that the file has"},
+    {{ErrorCode::HubForked, {"3f2a", "12", "0190aaaa", "0190bbbb"}},
+     ErrorKind::BadInput,
+     "machine 3f2a wrote two different records from its fact 12 on (0190aaaa here, 0190bbbb on the hub), "
+     "which no program does by itself: one may have been rewritten",
+     "nothing was exchanged; `tholepinctl hub fetch` the hub's record into another file, and merge this one "
+     "into that with --as-new-machine, or put this one away"},
+    {{ErrorCode::HubFactRefused, {"12", "3f2a"}},
+     ErrorKind::FileDamaged,
+     "fact 12 of machine 3f2a does not follow from the one before it, so the hub refused it",
+     "look this file over with `verify`, and restore a backup"},
+    {{ErrorCode::HubRecordDamaged, {}, {}, {{ErrorCode::FactNotSigned, {"3", "3f2a"}}}},
+     ErrorKind::FileDamaged,
+     "the record on the hub is damaged, so nothing of it was taken in: it is not signed by that machine",
+     "tell whoever administers the database which machine and fact it is"},
+};
+
+} // namespace app
