@@ -225,7 +225,8 @@ Result<FlowStep> CheckFlow::discard(core::Club& club, const std::string& reason,
 }
 
 Result<FlowStep> CheckFlow::sign(core::Club& club, const Signature& signature, core::Moment moment) {
-    auto done = club.checks().sign(m_check.check, signature.by, signature.urgent, moment, signature.missing);
+    auto done = club.checks().sign(m_check.check, signature.by, signature.urgent, moment, signature.missing,
+                                   signature.pin.get());
     if (done) return FlowStep{.what = What::Signed, .signedCheck = std::move(*done)};
     if (done.error().kind() != core::ErrorKind::NotAllowed) return done.error();
     const Result<core::CheckAnswer> answer = club.checks().answer(m_check.check, moment.today);

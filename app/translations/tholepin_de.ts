@@ -2523,6 +2523,138 @@ Erledigt am %1: %2</translation>
         <source>give at least what it is known by</source>
         <translation>mindestens angeben, wie sie heißt</translation>
     </message>
+    <message>
+        <source>this is a gear officer&apos;s to do, and needs the PIN of %1</source>
+        <translation>das ist Sache des Gerätewarts und braucht die PIN von %1</translation>
+    </message>
+    <message>
+        <source>give the PIN in the page, or on the command line with --by and --pin-file</source>
+        <translation>die PIN auf der Seite eingeben, oder auf der Befehlszeile mit --by und --pin-file</translation>
+    </message>
+    <message>
+        <source>this is not the PIN of %1</source>
+        <translation>das ist nicht die PIN von %1</translation>
+    </message>
+    <message>
+        <source>give it again; after five wrong ones there is a wait</source>
+        <translation>noch einmal eingeben; nach fünf falschen muss gewartet werden</translation>
+    </message>
+    <message>
+        <source>after several wrong PINs for %2 the next one has to wait for %1 seconds</source>
+        <translation>nach mehreren falschen PINs für %2 muss die nächste %1 Sekunden warten</translation>
+    </message>
+    <message>
+        <source>give it then</source>
+        <translation>dann noch einmal eingeben</translation>
+    </message>
+    <message>
+        <source>a PIN has 4 to 12 characters</source>
+        <translation>eine PIN hat 4 bis 12 Zeichen</translation>
+    </message>
+    <message>
+        <source>choose digits, letters or both, without blanks at the ends</source>
+        <translation>Ziffern, Buchstaben oder beides wählen, ohne Leerzeichen an den Enden</translation>
+    </message>
+    <message>
+        <source>the PIN holds a character that cannot be seen</source>
+        <translation>die PIN enthält ein Zeichen, das man nicht sieht</translation>
+    </message>
+    <message>
+        <source>type it anew</source>
+        <translation>neu eintippen</translation>
+    </message>
+    <message>
+        <source>%1 has no PIN</source>
+        <translation>%1 hat keine PIN</translation>
+    </message>
+    <message>
+        <source>name somebody who has one, or set one first</source>
+        <translation>jemanden nennen, der eine hat, oder erst eine setzen</translation>
+    </message>
+    <message>
+        <source>what this file keeps of the PIN of %1 was changed since it was set</source>
+        <translation>was diese Datei von der PIN von %1 aufbewahrt, wurde verändert, seit sie gesetzt wurde</translation>
+    </message>
+    <message>
+        <source>have another gear officer set a new one, and look at the file with `verify`</source>
+        <translation>einen anderen Gerätewart eine neue setzen lassen und die Datei mit „verify“ ansehen</translation>
+    </message>
+    <message>
+        <source>%1 is not a gear officer here today</source>
+        <translation>%1 ist hier heute kein Gerätewart</translation>
+    </message>
+    <message>
+        <source>give the PIN of a gear officer</source>
+        <translation>die PIN eines Gerätewarts eingeben</translation>
+    </message>
+    <message>
+        <source>%1 has a PIN already</source>
+        <translation>%1 hat schon eine PIN</translation>
+    </message>
+    <message>
+        <source>give that one, too; when it is lost: `tholepinctl pin reset`</source>
+        <translation>auch diese angeben; ist sie verloren: „tholepinctl pin reset“</translation>
+    </message>
+    <message>
+        <source>%1 has a PIN and can set a new one for %2</source>
+        <translation>%1 hat eine PIN und kann für %2 eine neue setzen</translation>
+    </message>
+    <message>
+        <source>ask that gear officer</source>
+        <translation>diesen Gerätewart fragen</translation>
+    </message>
+    <message>
+        <source>the file is another user&apos;s of this computer</source>
+        <translation>die Datei gehört einem anderen Benutzer dieses Rechners</translation>
+    </message>
+    <message>
+        <source>have the owner of the file do it</source>
+        <translation>den Eigentümer der Datei darum bitten</translation>
+    </message>
+    <message>
+        <source>this club asks for the PIN of whoever signs, and %1 has one</source>
+        <translation>dieser Verein verlangt beim Unterschreiben die eigene PIN, und %1 hat eine</translation>
+    </message>
+    <message>
+        <source>give it, or have somebody sign who has none</source>
+        <translation>sie eingeben, oder jemanden unterschreiben lassen, der keine hat</translation>
+    </message>
+    <message>
+        <source>it is not said whose PIN this is</source>
+        <translation>es ist nicht gesagt, wessen PIN das ist</translation>
+    </message>
+    <message>
+        <source>name the person, too: --by for a gear officer&apos;s act, --sign for a signature</source>
+        <translation>auch die Person nennen: --by bei dem, was Sache des Gerätewarts ist, --sign bei einer Unterschrift</translation>
+    </message>
+    <message>
+        <source>the file of the PIN cannot be read: %1</source>
+        <translation>die Datei mit der PIN lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>others can read this file: a PIN in it is no secret, and it is not used</source>
+        <translation>andere können diese Datei lesen: eine PIN darin ist kein Geheimnis und wird nicht verwendet</translation>
+    </message>
+    <message>
+        <source>make it yours alone with chmod 600, and think of a new PIN</source>
+        <translation>sie mit chmod 600 für andere sperren und sich eine neue PIN ausdenken</translation>
+    </message>
+    <message>
+        <source>a file of a PIN has one line</source>
+        <translation>eine Datei mit einer PIN hat eine Zeile</translation>
+    </message>
+    <message>
+        <source>write the PIN there and nothing else</source>
+        <translation>die PIN hineinschreiben und sonst nichts</translation>
+    </message>
+    <message>
+        <source>standard input cannot give the PIN and something else, too</source>
+        <translation>die Standardeingabe kann nicht zugleich die PIN und etwas anderes liefern</translation>
+    </message>
+    <message>
+        <source>give one of them in a file</source>
+        <translation>eines von beiden in einer Datei angeben</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
