@@ -79,6 +79,7 @@ void addImport(CommandLine& line) {
     command.file("SOURCE", options->source,
                  "folder of CSV files; with --as, a .xlsx, .ods, .csv or .tsv file");
     command.flag("--dry-run", options->dryRun, "only say what would be imported");
+    takeOfficer(command, *options, "the gear officer whose PIN is given");
     command.choice("--as", options->as, sheetNames(), "what the rows of the spreadsheet are");
     command.text("--sheet", options->sheet, "which sheet of the spreadsheet");
     command.text("--columns", options->columns,
