@@ -57,7 +57,7 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads
     state.missing = static_cast<int>(club.answers().missingItems().size());
     state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
     if (const auto origin = club.record().origin()) state.began = origin->at;
-    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted);
+    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted, today);
     return state;
 }
 
@@ -239,7 +239,7 @@ void ShedBoard::offerPaper(ClubThread& club, const Choosers& choosers, const Tim
     });
     m_gear->addWidget(paper);
     connect(paper, &PaperButton::done, this, [this](const core::Result<QString>& sentence) {
-        say(sentence ? *sentence : withCapital(errorLine(sentence.error())) + QLatin1Char('.'));
+        say(sentence ? *sentence : errorSentence(sentence.error()));
     });
 }
 
