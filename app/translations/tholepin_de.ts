@@ -2815,6 +2815,38 @@ Erledigt am %1: %2</translation>
         <source>give one of them in a file</source>
         <translation>eines von beiden in einer Datei angeben</translation>
     </message>
+<message>
+        <source>boats are still kept at '%1': %2</source>
+        <translation>An „%1“ liegen noch Boote: %2</translation>
+    </message>
+    <message>
+        <source>give them another place first</source>
+        <translation>ihnen zuerst einen anderen Ort geben</translation>
+    </message>
+    <message>
+        <source>'%1' does not say what a word means</source>
+        <translation>„%1“ sagt nicht, was ein Wort bedeutet</translation>
+    </message>
+    <message>
+        <source>write "column:word=meaning", several with commas between them</source>
+        <translation>„Spalte:Wort=Bedeutung“ schreiben, mehrere mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>no item has the serial '%1'</source>
+        <translation>kein Stück hat die Seriennummer „%1“</translation>
+    </message>
+    <message>
+        <source>correct it, or name the item by its tag</source>
+        <translation>sie berichtigen oder das Stück mit seinem Etikett nennen</translation>
+    </message>
+    <message>
+        <source>more than one item has the serial '%1'</source>
+        <translation>mehr als ein Stück hat die Seriennummer „%1“</translation>
+    </message>
+    <message>
+        <source>name the item by its tag</source>
+        <translation>das Stück mit seinem Etikett nennen</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -3048,6 +3080,22 @@ Erledigt am %1: %2</translation>
     <message>
         <source>its tag is now %1</source>
         <translation>trägt jetzt das Etikett %1</translation>
+    </message>
+<message>
+        <source>%1, log of %2: %3</source>
+        <translation>%1, Logbuch vom %2: %3</translation>
+    </message>
+    <message>
+        <source>photographed %1</source>
+        <translation>fotografiert %1</translation>
+    </message>
+    <message>
+        <source>photographed %1, by %2</source>
+        <translation>fotografiert %1, von %2</translation>
+    </message>
+    <message>
+        <source>%1. The photograph is not the one that was recorded.</source>
+        <translation>%1. Das Foto ist nicht das, das aufgezeichnet wurde.</translation>
     </message>
 </context>
 <context>
@@ -6135,6 +6183,10 @@ Erledigt am %1: %2</translation>
         <source>Say above which column is this: %1.</source>
         <translation>Oben angeben, welche Spalte das ist: %1.</translation>
     </message>
+<message>
+        <source>serial of the thing</source>
+        <translation>Seriennummer des Stücks</translation>
+    </message>
 </context>
 <context>
     <name>StarterWords</name>
@@ -7489,6 +7541,10 @@ Erledigt am %1: %2</translation>
         <source>Too far: bring the tags nearer.</source>
         <translation>Zu weit weg: Etiketten näher bringen.</translation>
     </message>
+<message>
+        <source>A picture that is in a file can be added in its place.</source>
+        <translation>Stattdessen lässt sich ein Bild aus einer Datei hinzufügen.</translation>
+    </message>
 </context>
 <context>
     <name>app::CameraView</name>
@@ -7929,6 +7985,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>The printer did not take the sheet.</source>
         <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
+    </message>
+<message>
+        <source>photographs, which are on the sheet</source>
+        <translation>Fotos, die auf dem Blatt sind</translation>
     </message>
 </context>
 <context>
@@ -8575,6 +8635,18 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
         <translation>Noch keine Ausrüstung. Die erste mit „Neue Ausrüstung …“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+    </message>
+<message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
     </message>
 </context>
 <context>
@@ -9578,6 +9650,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>The photographs are kept with the record.</source>
         <translation>Die Fotos sind beim Protokoll aufbewahrt.</translation>
+    </message>
+<message>
+        <source>Take one…</source>
+        <translation>Aufnehmen …</translation>
+    </message>
+    <message>
+        <source>take a photograph with the camera</source>
+        <translation>ein Foto mit der Kamera aufnehmen</translation>
     </message>
 </context>
 <context>
@@ -10769,6 +10849,14 @@ Erledigt am %2: %3</translation>
         <source>Or start a new club file</source>
         <translation>Oder eine neue Vereinsdatei anlegen</translation>
     </message>
+<message>
+        <source>Back to the boats</source>
+        <translation>Zurück zu den Booten</translation>
+    </message>
+    <message>
+        <source>“%1” is open until another file is.</source>
+        <translation>„%1“ ist offen, bis eine andere Datei geöffnet wird.</translation>
+    </message>
 </context>
 <context>
     <name>app::WriteOffChoice</name>
@@ -10838,6 +10926,21 @@ Erledigt am %2: %3</translation>
     <message>
         <source>en or de, this time only</source>
         <translation>en oder de, nur für dieses Mal</translation>
+    </message>
+</context>
+<context>
+    <name>app::PhotoCamera</name>
+    <message>
+        <source>Take the picture</source>
+        <translation>Bild aufnehmen</translation>
+    </message>
+    <message>
+        <source>No picture</source>
+        <translation>Kein Bild</translation>
+    </message>
+    <message>
+        <source>The camera shows no picture yet.</source>
+        <translation>Die Kamera zeigt noch kein Bild.</translation>
     </message>
 </context>
 </TS>

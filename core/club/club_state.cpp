@@ -57,7 +57,7 @@ std::vector<std::string> ClubState::tagsLike(const std::string& typed) const {
     std::vector<std::string> alike;
     if (text.size() + 1 < length || text.size() > length + 1) return alike;
     const auto add = [&](const std::string& tag) {
-        if (alike.size() < most && isOneSlip(text, tag)) alike.push_back(TagCode::exact(tag)->grouped());
+        if (alike.size() < most && isOneSlip(text, tag)) alike.push_back(groupedTag(tag));
     };
     for (const Item& item : registerStore.allItems())
         add(item.tag);

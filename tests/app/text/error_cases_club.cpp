@@ -81,6 +81,10 @@ const std::vector<ErrorCase> clubCases{
      "kit that is not written off still belongs to 'Teal': 5, such as knife KGFB 6J8W F9, paddle K80N SC1F "
      "X4",
      "move it first, to another boat, place or person"},
+    {{ErrorCode::BoatsStillThere, {"Loft", "Petrel, Tern"}},
+     ErrorKind::NotAllowed,
+     "boats are still kept at 'Loft': Petrel, Tern",
+     "give them another place first"},
     {{ErrorCode::NoSuchRow, {"people", "Moon"}},
      ErrorKind::NotFound,
      "there is no 'Moon' in people",
