@@ -49,6 +49,16 @@ Error errorOfState(const std::string& state, const std::string& said) {
     return {ErrorCode::HubRefused, {said}};
 }
 
+/// The library leaves the code out of the exceptions that it has a type for.
+std::string stateOf(const pqxx::sql_error& error) {
+    if (!error.sqlstate().empty()) return error.sqlstate();
+    if (dynamic_cast<const pqxx::insufficient_privilege*>(&error) != nullptr) return "42501";
+    if (dynamic_cast<const pqxx::undefined_table*>(&error) != nullptr) return "42P01";
+    if (dynamic_cast<const pqxx::undefined_function*>(&error) != nullptr) return "42883";
+    if (dynamic_cast<const pqxx::insufficient_resources*>(&error) != nullptr) return "53000";
+    return {};
+}
+
 /// Runs a call and throws what became of it.
 template <class Call>
 auto told(Call call) {
@@ -57,7 +67,7 @@ auto told(Call call) {
     } catch (const pqxx::broken_connection& broken) {
         throw StoreFailure({ErrorCode::HubNotReached, {firstLine(broken.what())}});
     } catch (const pqxx::sql_error& refused) {
-        throw StoreFailure(errorOfState(refused.sqlstate(), firstLine(refused.what())));
+        throw StoreFailure(errorOfState(stateOf(refused), firstLine(refused.what())));
     } catch (const pqxx::failure& other) {
         throw StoreFailure({ErrorCode::HubRefused, {firstLine(other.what())}});
     }

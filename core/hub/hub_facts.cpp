@@ -182,7 +182,7 @@ std::vector<Part> all(HubConnection& hub, int club) {
     std::vector<Part> parts;
     for (const pqxx::row& row :
          hub.run("SELECT encode(uuid_send(m.machine), 'hex'), (SELECT max(f.number) FROM tholepin.fact AS f "
-                 "WHERE f.club = m.club AND f.machine = m.machine) FROM tholepin.machine AS m WHERE m.club = "
+                 "WHERE f.club = $1::int AND f.machine = m.machine) FROM tholepin.machine AS m WHERE m.club = "
                  "$1::int ORDER BY m.machine",
                  {std::to_string(club)}))
         parts.push_back({text(row[0]), 0, row[1].as<std::int64_t>()});

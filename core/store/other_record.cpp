@@ -106,9 +106,14 @@ public:
         std::set<std::string> hashes;
         for (const Fact& fact : news.facts)
             hashes.insert(fact.hash);
-        for (const auto& [machine, continues] : m_walk.beginnings())
-            if (!continues.empty() && hashes.count(continues) == 0 && !factTable::isThere(m_own, continues))
-                throw StoreFailure({ErrorCode::FactsCutOff, {"1", machine}, m_other.path()});
+        // Only the club's own beginning goes on from nothing: another one is of another club.
+        const std::string founder = clubOf(clubOf(m_own).empty() ? m_other : m_own);
+        for (const auto& [machine, continues] : m_walk.beginnings()) {
+            const bool isThere = continues.empty()
+                                     ? machine == founder
+                                     : hashes.contains(continues) || factTable::isThere(m_own, continues);
+            if (!isThere) throw StoreFailure({ErrorCode::FactsCutOff, {"1", machine}, m_other.path()});
+        }
     }
 
 private:

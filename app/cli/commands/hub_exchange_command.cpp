@@ -53,8 +53,8 @@ int tellExchanged(const core::Exchanged& exchanged, bool asJson) {
     if (asJson) {
         say(exchangedJson(exchanged));
     } else {
-        sayLine(QStringLiteral("Sent: %1. Came in: %2.")
-                    .arg(counted(exchanged.sent, "%n fact", "%n facts"), cameInWords(exchanged.cameIn)));
+        sayLine(QStringLiteral("%1. Sent: %2.")
+                    .arg(cameInWords(exchanged.cameIn), counted(exchanged.sent, "%n fact", "%n facts")));
         for (const core::LookAt& each : exchanged.cameIn.lookAt)
             sayLine(QStringLiteral("  ▲ %1.").arg(lookAtInWords(each)));
     }

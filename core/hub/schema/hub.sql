@@ -162,36 +162,38 @@ CREATE OR REPLACE FUNCTION tholepin.meet(founder uuid, machines uuid[], numbers 
                                          board text)
 RETURNS TABLE (club int, name text, is_founded boolean, facts bigint, is_news boolean, machine uuid, newest bigint,
                met bigint, hash text)
-LANGUAGE plpgsql STABLE SET search_path = pg_catalog, pg_temp AS $$
+LANGUAGE plpgsql STABLE SET search_path = pg_catalog, pg_temp SET plan_cache_mode = force_custom_plan AS $$
 #variable_conflict use_column
 DECLARE
     own_number int := tholepin.required_club(founder);
 BEGIN
     RETURN QUERY
-    WITH club AS (SELECT c.number, c.name FROM tholepin.club AS c WHERE c.number = own_number),
-    theirs AS (
+    -- By the club's number in each place, and planned for it: so the server looks at its one partition.
+    WITH theirs AS MATERIALIZED (
         SELECT m.machine, newest.number
-        FROM club JOIN tholepin.machine AS m ON m.club = club.number
-        CROSS JOIN LATERAL (SELECT f.number FROM tholepin.fact AS f WHERE f.club = m.club AND f.machine = m.machine
-                            ORDER BY f.number DESC LIMIT 1) AS newest),
-    ours AS (SELECT * FROM unnest(machines, numbers, hashes) AS o(machine, number, hash)),
-    both_sides AS (
-        SELECT machine, coalesce(theirs.number, 0) AS newest, coalesce(ours.number, 0) AS number, ours.hash
-        FROM theirs FULL JOIN ours USING (machine)),
-    compared AS (
-        SELECT b.machine, b.newest, b.number, b.hash AS our_hash, least(b.newest, b.number) AS met,
-               encode(f.hash, 'hex') AS hash
-        FROM club CROSS JOIN both_sides AS b
-        LEFT JOIN tholepin.fact AS f
-               ON f.club = club.number AND f.machine = b.machine AND f.number = least(b.newest, b.number))
-    SELECT club.number, club.name, EXISTS (SELECT FROM tholepin.founder AS f WHERE f.club = club.number),
+        FROM tholepin.machine AS m
+        CROSS JOIN LATERAL (SELECT f.number FROM tholepin.fact AS f WHERE f.club = own_number AND f.machine = m.machine
+                            ORDER BY f.number DESC LIMIT 1) AS newest
+        WHERE m.club = own_number),
+    both_sides AS MATERIALIZED (
+        SELECT machine, coalesce(theirs.number, 0) AS newest, coalesce(ours.number, 0) AS number, ours.hash,
+               least(coalesce(theirs.number, 0), coalesce(ours.number, 0)) AS met
+        FROM theirs FULL JOIN unnest(machines, numbers, hashes) AS ours(machine, number, hash) USING (machine)),
+    differing AS (
+        SELECT b.machine, b.newest, b.met, there.hash
+        FROM both_sides AS b
+        LEFT JOIN LATERAL (SELECT encode(f.hash, 'hex') AS hash FROM tholepin.fact AS f
+                           WHERE f.club = own_number AND f.machine = b.machine AND f.number = b.met) AS there ON true
+        WHERE b.newest <> b.number OR there.hash IS DISTINCT FROM b.hash)
+    SELECT c.number, c.name, EXISTS (SELECT FROM tholepin.founder AS f WHERE f.club = own_number),
            (SELECT coalesce(sum(theirs.number), 0)::bigint FROM theirs),
            meet.own IS NOT NULL AND NOT EXISTS (
-               SELECT FROM tholepin.board AS b WHERE b.club = club.number AND b.machine = meet.own
+               SELECT FROM tholepin.board AS b WHERE b.club = own_number AND b.machine = meet.own
                AND encode(sha256(convert_to(b.board, 'UTF8')), 'hex') = meet.board),
-           c.machine, c.newest, c.met, c.hash
-    FROM club LEFT JOIN compared AS c ON c.newest <> c.number OR c.hash IS DISTINCT FROM c.our_hash
-    ORDER BY c.machine;
+           d.machine, d.newest, d.met, d.hash
+    FROM tholepin.club AS c LEFT JOIN differing AS d ON true
+    WHERE c.number = own_number
+    ORDER BY d.machine;
 END $$;
 
 -- What is said of a fact that is refused: its number and its machine.
@@ -229,7 +231,8 @@ END $$;
 CREATE OR REPLACE FUNCTION tholepin.push(founder uuid, known bigint, machines uuid[], numbers bigint[], ids uuid[],
                                          at_utcs text[], bys text[], kinds text[], bodies text[], hashes text[],
                                          signatures text[])
-RETURNS int LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+RETURNS int LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp
+SET plan_cache_mode = force_custom_plan AS $$
 DECLARE
     own   int;
     added int;

@@ -46,7 +46,7 @@ TEST_F(HubCommands, areGoneThroughFromTheDatabaseToTheBoard) {
     EXPECT_EQ(answer(sent)["sent"], shed.facts());
     EXPECT_EQ(answer(sent)["facts"], 0);
     EXPECT_EQ(answer(sent)["look_at"], json::array());
-    EXPECT_EQ(ctl({"hub", "exchange", shed.file}).out, "Sent: 0 facts. Came in: nothing new.\n");
+    EXPECT_EQ(ctl({"hub", "exchange", shed.file}).out, "Nothing new. Sent: 0 facts.\n");
 
     home.in();
     EXPECT_EQ(answer(ctl({"hub", "fetch", club, "--club", "Sandbay", home.file, "--json"}))["file"],
@@ -60,9 +60,10 @@ TEST_F(HubCommands, areGoneThroughFromTheDatabaseToTheBoard) {
     ASSERT_EQ(boards.size(), 1U);
     EXPECT_EQ(boards[0]["club"], "Sandbay");
     EXPECT_EQ(boards[0]["boats"][0]["condition"], "not-ready");
-    EXPECT_EQ(boards[0]["boats"][0]["reasons"][0], "never checked");
+    EXPECT_EQ(boards[0]["boats"][0]["reasons"][0],
+              "No check of this boat has been signed yet: do a launch check.");
     EXPECT_THAT(ctl({"hub", "boats", support::testCluster().url(fresh, "district")}).out,
-                HasSubstr("  Petrel: not ready\n      ▲ never checked\n"));
+                HasSubstr("  Petrel: not ready\n      ▲ No check of this boat has been signed yet"));
 }
 
 TEST_F(HubCommands, sayWhatIsWrongWithoutThePassword) {
@@ -109,11 +110,11 @@ TEST_F(HubCommands, watchingTellsWhatComesInUntilItIsEnded) {
     FILE* lines = ::fdopen(out[0], "r");
     char line[512];
     ASSERT_NE(fgets(line, sizeof line, lines), nullptr);
-    EXPECT_STREQ(line, "Sent: 0 facts. Came in: nothing new.\n");
+    EXPECT_STREQ(line, "Nothing new. Sent: 0 facts.\n");
     shed.write("strap worn");
     expectExchanged(shed, 1, 0);
     ASSERT_NE(fgets(line, sizeof line, lines), nullptr);
-    EXPECT_THAT(line, HasSubstr("Came in: 1 fact from 1 machine"));
+    EXPECT_THAT(line, HasSubstr("1 fact from 1 machine"));
     ::kill(watching, SIGTERM);
     int status = 0;
     ::waitpid(watching, &status, 0);

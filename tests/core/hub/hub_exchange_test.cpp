@@ -142,7 +142,7 @@ TEST_F(HubExchange, aStickBringsTheMeasuresThatTheHubDoesNotHave) {
 TEST_F(HubExchange, photographsGoWithTheFactsThatTellOfThem) {
     const auto entry =
         shed.in().club->log().add("Petrel", "keel", core::Severity::Remark, "Bram Oke", HubMachine::moment());
-    const std::string picture = "\xFF\xD8\xFF keel \0 \xFF\xD9";
+    const std::string picture("\xFF\xD8\xFF keel \0\\ \xFF\xD9", 14);
     ASSERT_TRUE(shed.club->photos().addToEntry(entry->id, picture, "Bram Oke", HubMachine::moment()));
     expectExchanged(shed, static_cast<int>(shed.facts()), 0);
     EXPECT_EQ(ask("SELECT count(*) FROM tholepin.photo"), "1\n");
@@ -166,20 +166,21 @@ TEST_F(HubExchange, aRenamingAndWhatIsWrittenUnderTheOldNameComeTogether) {
 }
 
 // Found out before it is sent: else nobody could ever exchange again.
-TEST_F(HubExchange, twoThingsOfOneNameAreNotSent) {
+TEST_F(HubExchange, twoThingsThatWereGivenOneNameAreNotSent) {
+    shed.in();
+    ASSERT_TRUE(shed.club->register_().write({SheetId::Boats,
+                                              {{{}, {{"boat", "Bittern"}, {"boat_class", "inflatable"}}, {}},
+                                               {{}, {{"boat", "Tern"}, {"boat_class", "inflatable"}}, {}}}},
+                                             {}, HubMachine::moment()));
     expectExchanged(shed, static_cast<int>(shed.facts()), 0);
     fetched(home);
-    const auto add = [](HubMachine& machine, const char* boat) {
+    const auto rename = [](HubMachine& machine, const char* boat) {
         machine.in();
-        ASSERT_TRUE(machine.club->register_().write(
-            {SheetId::Boats, {{{}, {{"boat", boat}, {"boat_class", "inflatable"}}, {}}}}, {},
-            HubMachine::moment()));
+        ASSERT_TRUE(machine.club->register_().rename(core::Named::Boat, boat, "Zed", {}, {}));
     };
-    add(shed, "Bittern");
-    ASSERT_TRUE(shed.club->register_().rename(core::Named::Boat, "Bittern", "Zed", {}, {}));
-    add(home, "Tern");
-    ASSERT_TRUE(home.club->register_().rename(core::Named::Boat, "Tern", "Zed", {}, {}));
-    expectExchanged(shed, 2, 0);
+    rename(shed, "Bittern");
+    rename(home, "Tern");
+    expectExchanged(shed, 1, 0);
     const std::string before = home.dump();
     const auto refused = home.exchange();
     ASSERT_FALSE(refused);
@@ -188,6 +189,23 @@ TEST_F(HubExchange, twoThingsOfOneNameAreNotSent) {
     EXPECT_EQ(home.dump(), before);
     shed.write("still at work");
     expectExchanged(shed, 1, 0);
+}
+
+// One of the two came new with the renaming, and so is known by the hub's record alone.
+TEST_F(HubExchange, aNewThingThatWasGivenATakenNameIsNotTakenIn) {
+    expectExchanged(shed, static_cast<int>(shed.facts()), 0);
+    fetched(home);
+    shed.in();
+    ASSERT_TRUE(shed.club->register_().rename(core::Named::Boat, "Petrel", "Zed", {}, {}));
+    home.in();
+    ASSERT_TRUE(home.club->register_().write(
+        {SheetId::Boats, {{{}, {{"boat", "Tern"}, {"boat_class", "inflatable"}}, {}}}}, {},
+        HubMachine::moment()));
+    ASSERT_TRUE(home.club->register_().rename(core::Named::Boat, "Tern", "Zed", {}, {}));
+    expectExchanged(home, 3, 0);
+    const auto refused = shed.exchange();
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NamesFused);
 }
 
 TEST_F(HubExchange, theBoardIsReadByTheDistrict) {

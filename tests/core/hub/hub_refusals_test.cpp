@@ -46,6 +46,20 @@ protected:
         next.hash = core::hashOf(next);
         return next;
     }
+    /// How a new machine's chain begins, signed.
+    static Fact begun(const std::string& continues) {
+        const core::MachineKey key = core::MachineKey::fresh();
+        const core::MachineBegun body{key.publicKey(), "van", continues};
+        Fact fact{.id = core::newUuid7(core::Instant::now()),
+                  .machine = key.machine(),
+                  .seq = 1,
+                  .atUtc = core::Instant::now().iso(),
+                  .kind = "machine-begun",
+                  .body = core::textOf(core::FactBody(body))};
+        fact.hash = core::hashOf(fact);
+        fact.signature = key.signatureOf(fact);
+        return fact;
+    }
     /// What the hub says of these facts; nothing: it took them.
     std::optional<ErrorCode> pushed(const std::vector<Fact>& facts, std::optional<std::int64_t> known = {}) {
         core::HubConnection hub(core::hubUrlFrom(url()).value());
@@ -190,19 +204,6 @@ TEST_F(HubRefuses, theFirstFactsOfAClubOfAnotherName) {
 
 // A machine that goes on from a fact which this club does not have is of another one.
 TEST_F(HubRefuses, aForeignMachine) {
-    const auto begun = [&](const std::string& continues) {
-        const core::MachineKey key = core::MachineKey::fresh();
-        Fact fact{.id = core::newUuid7(core::Instant::now()),
-                  .machine = key.machine(),
-                  .seq = 1,
-                  .atUtc = core::Instant::now().iso(),
-                  .kind = "machine-begun",
-                  .body =
-                      core::textOf(core::FactBody(core::MachineBegun{key.publicKey(), "van", continues}))};
-        fact.hash = core::hashOf(fact);
-        fact.signature = key.signatureOf(fact);
-        return fact;
-    };
     EXPECT_EQ(pushed({begun(std::string(64, 'a'))}), ErrorCode::HubFactRefused);
     EXPECT_EQ(pushed({begun("")}), ErrorCode::HubFactRefused) << "a club has one beginning";
     Fact wrong = begun(factsIn(shed).back().hash);
@@ -210,6 +211,27 @@ TEST_F(HubRefuses, aForeignMachine) {
     wrong.hash = core::hashOf(wrong);
     EXPECT_EQ(pushed({wrong}), ErrorCode::HubFactRefused) << "the id is made of the key";
     EXPECT_EQ(pushed({begun(factsIn(shed).back().hash)}), std::nullopt);
+}
+
+// Put there by the database's owner: each client finds that it is none of this club's.
+TEST_F(HubRefuses, aForeignClubsBeginningByTheClient) {
+    fetched(home);
+    const Fact other = begun("");
+    ask("INSERT INTO tholepin.machine SELECT number, '" + other.machine +
+        "' FROM tholepin.club WHERE name = 'Sandbay'; INSERT INTO tholepin.fact SELECT number, '" +
+        other.machine + "', 1, '" + other.id + "', '" + other.atUtc + "', '', 'machine-begun', '" +
+        other.body + "', decode('" + other.hash + "', 'hex'), decode('" + other.signature +
+        "', 'hex') FROM tholepin.club WHERE name = 'Sandbay'");
+    const std::string before = home.dump();
+    const auto refused = home.exchange();
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::HubRecordDamaged);
+    EXPECT_EQ(refused.error().cause.at(0).code, ErrorCode::FactsCutOff);
+    EXPECT_EQ(home.dump(), before);
+    HubMachine third(folder / "third");
+    third.in();
+    EXPECT_EQ(core::districtHub::fetch({url(), false}, "Sandbay", third.file).error().code,
+              ErrorCode::HubRecordDamaged);
 }
 
 TEST_F(HubRefuses, factsThatAreNotSignedByTheClient) {
