@@ -57,7 +57,7 @@ void UnlockStrip::build() {
     m_pin->setMinimumWidth(160);
     auto* row = new QHBoxLayout;
     row->setSpacing(spaceUnit);
-    addWithWord(*row, tr("Gear officer"), m_who);
+    addWithWord(*row, tr("PIN of"), m_who);
     row->setStretchFactor(m_who, 2);
     row->addWidget(m_pin, 1);
     row->addWidget(m_unlock);
