@@ -23,6 +23,9 @@ int main(int argc, char** argv) {
     app::addEvent(line);
     app::addPhoto(line);
     app::addVerify(line);
+    app::addPin(line);
+    app::addSigning(line);
+    app::addMachine(line);
     app::addAdd(line);
     app::addChange(line);
     app::addMove(line);

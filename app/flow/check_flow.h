@@ -75,7 +75,7 @@ struct Signature {
     std::string by;
     std::string urgent;
     std::optional<int> missing{}; ///< of a stocktake in which nothing was read: how many are, and it is meant
-    std::shared_ptr<const core::Pin> pin{}; ///< the signer's own, where the club asks for it
+    std::shared_ptr<const core::Pin> pin{}; ///< the signer's own, which proves it; null: none is given
 };
 
 /// Whether a signature was refused for want of the signer's own PIN, or because of it.

@@ -23,6 +23,7 @@
 #include "app/gui/unlock_strip.h"
 #include "app/gui/welcome_page.h"
 #include "app/gui/widgets/gear_page.h"
+#include "app/gui/widgets/page_scroll.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -43,8 +44,9 @@
 namespace app {
 namespace {
 
-QString sentence(const core::Error& error) {
-    return withCapital(errorLine(error)) + QLatin1Char('.');
+/// What of the stack holds a page that scrolls in a small window.
+QWidget* placeOf(QWidget& page) {
+    return page.parentWidget()->parentWidget(); // a scroll area's viewport is between them
 }
 
 } // namespace
@@ -121,7 +123,7 @@ void MainWindow::buildPages() {
     m_check = new CheckPage(m_club, m_time, m_sounds, this);
     m_welcome->say({});
     m_pages->addWidget(m_welcome);
-    m_pages->addWidget(m_check);
+    m_pages->addWidget(new PageScroll(m_check, this));
     m_office = new GearOffice(this);
     GearTools tools{m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }};
     tools.askForPin = [this](QObject* asker, std::function<void()> goOn, std::function<void()> giveUp) {
@@ -131,7 +133,7 @@ void MainWindow::buildPages() {
     tools.hub = m_hub;
     addGearPages(*m_office, tools);
     m_pages->addWidget(m_office);
-    m_pages->addWidget(m_board);
+    m_pages->addWidget(new PageScroll(m_board, this));
     m_replaced = new ReplacedStrip(this);
     auto* all = new QWidget(this);
     auto* column = new QVBoxLayout(all);
@@ -152,6 +154,7 @@ void MainWindow::leavePage() {
 
 void MainWindow::connectPages() {
     connect(m_replaced, &ReplacedStrip::openPressed, this, &MainWindow::chooseClub);
+    connect(m_welcome, &WelcomePage::backPressed, this, [this] { showBoard(); });
     connect(m_welcome, &WelcomePage::openPressed, this, &MainWindow::chooseClub);
     connect(m_welcome, &WelcomePage::newPressed, this, &MainWindow::createClub);
     connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
@@ -184,7 +187,7 @@ void MainWindow::connectPages() {
 /// The office has the page already; its pages let their camera go when they are hidden.
 void MainWindow::showOffice() {
     if (!m_isClubOpen) return;
-    if (m_pages->currentWidget() != m_office) leavePage();
+    if (shownPage() != m_office) leavePage();
     m_pages->setCurrentWidget(m_office);
     adaptMenus();
 }
@@ -198,8 +201,14 @@ void MainWindow::connectCheck() {
     connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
 }
 
+QWidget* MainWindow::shownPage() const {
+    QWidget* place = m_pages->currentWidget();
+    const auto* scroll = qobject_cast<PageScroll*>(place);
+    return scroll ? scroll->widget() : place;
+}
+
 QWidget* MainWindow::currentPage() const {
-    QWidget* page = m_pages->currentWidget();
+    QWidget* page = shownPage();
     return page == m_office ? m_office->page(m_office->currentPage()) : page;
 }
 
@@ -212,7 +221,7 @@ void MainWindow::takeScan(const QString& text, core::SeenBy how) {
 }
 
 bool MainWindow::isBoardShown() const {
-    return m_pages->currentWidget() == m_board;
+    return shownPage() == m_board;
 }
 
 void MainWindow::openClub(const std::filesystem::path& file) {
@@ -239,6 +248,7 @@ void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
 
 void MainWindow::showWelcome() {
     leavePage();
+    m_welcome->setOpenClub(m_isClubOpen ? m_board->state().club : QString());
     m_pages->setCurrentWidget(m_welcome);
     adaptMenus();
 }
@@ -248,13 +258,13 @@ void MainWindow::leaveClub(const core::Error& error) {
     m_isClubOpen = false;
     m_hub->watch({});
     m_replaced->setVisible(false);
-    m_welcome->say(sentence(error));
+    m_welcome->say(errorSentence(error));
     showWelcome();
 }
 
 void MainWindow::showBoard(const QString& saying) {
     leavePage();
-    m_pages->setCurrentWidget(m_board);
+    m_pages->setCurrentWidget(placeOf(*m_board));
     m_isBoardFresh = false;
     adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
@@ -287,7 +297,7 @@ void MainWindow::readBoardAnew(const QString& saying) {
 
 void MainWindow::startCheck(const QString& boat, core::Phase phase) {
     leavePage();
-    m_pages->setCurrentWidget(m_check);
+    m_pages->setCurrentWidget(placeOf(*m_check));
     m_check->open(boat, phase, m_cameraWanted);
     adaptMenus();
 }
@@ -306,7 +316,7 @@ void MainWindow::saveOnPaper(bool card) {
 
 void MainWindow::connectCopies() {
     connect(m_papers, &PaperDelivery::done, this, [this](const core::Result<QString>& done) {
-        sayWhereItStands(done ? *done : sentence(done.error()));
+        sayWhereItStands(done ? *done : errorSentence(done.error()));
     });
     connect(m_copies, &ClubCopies::said, this, &MainWindow::sayWhereItStands);
     connect(m_copies, &ClubCopies::restored, this,
@@ -362,7 +372,8 @@ void MainWindow::openBoatOfTag(const QString& code) {
             const auto at = std::find_if(boats.begin(), boats.end(),
                                          [&](const auto& each) { return boat && each.boat == boat->name; });
             if (at == boats.end() && boat && !core::isHere(boat->until, m_time().today))
-                m_board->say(sentence({core::ErrorCode::NoLongerHere, {boat->name, boat->until->iso()}}));
+                m_board->say(
+                    errorSentence({core::ErrorCode::NoLongerHere, {boat->name, boat->until->iso()}}));
             else if (at == boats.end())
                 m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));
             else

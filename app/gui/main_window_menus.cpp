@@ -70,6 +70,7 @@ void MainWindow::buildClubMenu() {
     connect(menu, &ClubMenu::noCopiesPressed, m_copies, &ClubCopies::endCopies);
     connect(menu, &ClubMenu::openPressed, this, &MainWindow::chooseClub);
     connect(menu, &ClubMenu::newPressed, this, [this] {
+        if (m_isClubOpen) m_welcome->say({}); // what another file had is no matter any more
         showWelcome();
         m_welcome->beginNew();
     });
@@ -133,7 +134,7 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void MainWindow::adaptMenus() {
-    QWidget* page = m_pages->currentWidget();
+    QWidget* page = shownPage();
     m_checkMenu->setInCheck(page == m_check);
     m_cameraMenu->setInCheck(page == m_check);
     m_pageMenu->showPage(currentPage());

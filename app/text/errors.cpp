@@ -2,6 +2,7 @@
 
 #include "app/text/error_texts.h"
 #include "app/text/text.h"
+#include "app/text/words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -105,6 +106,10 @@ QString errorLine(const core::Error& error) {
         line += QStringLiteral(" (%1)").arg(place);
     if (const QString mend = mendInWords(error); !mend.isEmpty()) line += QStringLiteral("; ") + mend;
     return line.replace(QLatin1Char('\n'), QLatin1Char(' '));
+}
+
+QString errorSentence(const core::Error& error) {
+    return withCapital(errorLine(error)) + QLatin1Char('.');
 }
 
 } // namespace app

@@ -103,6 +103,7 @@ constexpr std::array kinds{
     std::pair(Code::NothingSoCalled, Kind::NotFound),
     std::pair(Code::NoLongerHere, Kind::NotFound),
     std::pair(Code::KitStillThere, Kind::NotAllowed),
+    std::pair(Code::BoatsStillThere, Kind::NotAllowed),
     std::pair(Code::NothingSoNamed, Kind::NotFound),
     std::pair(Code::TagForWrittenOff, Kind::NotAllowed),
     std::pair(Code::WrittenOffAlready, Kind::NotAllowed),

@@ -109,6 +109,7 @@ enum class ErrorCode : std::uint16_t {
     NameOfSeveral,   ///< name; what is called so, each with its tag
     NoLongerHere,    ///< boat, person or place; its last day
     KitStillThere,   ///< boat, person or place; how many things of kit; the first few
+    BoatsStillThere, ///< place; the boats that are kept there, with commas between them
 
     // Rows of the register, and names that are given anew
     NoSuchRow,      ///< sheet ("people"); the row's name
@@ -328,6 +329,7 @@ enum class ErrorCode : std::uint16_t {
     NoSuchMeaning,           ///< column; the columns
     MeaningTwice,            ///< column; the two headings
     ColumnsUnreadable,       ///< the text
+    WordsUnreadable,         ///< the text
     MakeUnknown,             ///< the text
     DayAmbiguous,            ///< the text
     CellOfFault,             ///< the text
@@ -335,6 +337,8 @@ enum class ErrorCode : std::uint16_t {
     QuantityUnreadable, ///< the text; the most that may be
     QuantityOfOne,      ///< the number
     SerialTwiceInTable, ///< serial; the other row
+    SerialUnknown,      ///< serial
+    SerialOfSeveral,    ///< serial
     NameToBeMade,       ///< column that names such rows; name; file without .csv
     NameNotInClub,      ///< column that names such rows; name
     HomeUnknown,        ///< name

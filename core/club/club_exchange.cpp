@@ -13,21 +13,33 @@
 namespace core {
 namespace {
 
+/// What is new in another file, and what is called how there. The file is closed again.
+struct Other {
+    OtherFacts news;
+    std::vector<NamedThing> things;
+};
+
+Result<Other> readOther(Database& own, const std::filesystem::path& file, ClubExchange::Forks allowed) {
+    const auto other = clubFile::openAside(file);
+    const ReadSnapshot asOfNow(*other);
+    const auto forks = forksBetween(own, *other);
+    if (!forks.empty() && allowed == ClubExchange::Forks::Refused) {
+        const Fork& fork = forks.front();
+        return Error{ErrorCode::RecordForked,
+                     {fork.machine, std::to_string(fork.seq), fork.here, fork.there},
+                     file.string()};
+    }
+    return Other{factsNotHere(own, *other, forks), namedThings(RegisterStore(*other))};
+}
+
 Result<CameIn> takeAll(ClubState& state, const std::vector<std::filesystem::path>& others,
                        ClubExchange::Forks allowed) {
     Intake intake;
     for (const std::filesystem::path& file : others) {
-        const auto other = clubFile::open(file, true);
-        const ReadSnapshot asOfNow(*other);
-        const auto forks = forksBetween(*state.database, *other);
-        if (!forks.empty() && allowed == ClubExchange::Forks::Refused) {
-            const Fork& fork = forks.front();
-            return Error{ErrorCode::RecordForked,
-                         {fork.machine, std::to_string(fork.seq), fork.here, fork.there},
-                         file.string()};
-        }
-        const OtherFacts news = factsNotHere(*state.database, *other, forks);
-        if (const Outcome taken = takeInLooked(state, news, other.get(), file.string(), intake); !taken)
+        const auto other = readOther(*state.database, file, allowed);
+        if (!other) return other.error();
+        if (const Outcome taken = takeInLooked(state, other->news, other->things, file.string(), intake);
+            !taken)
             return taken.error();
     }
     state.heldCheck.forget();

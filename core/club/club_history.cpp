@@ -11,6 +11,8 @@
 #include "core/store/fact_table.h"
 #include "core/store/machine_names.h"
 
+#include <map>
+
 namespace core {
 namespace {
 
@@ -44,11 +46,12 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         else
             return Error{ErrorCode::NoSuchSubject, {subject}};
         std::vector<FoundFact> found;
-        const auto machines = machineNames::all(database);
+        std::map<std::string, std::string> machines;
         for (const Fact& fact : facts) {
             found.push_back({fact.stamp(), lineOf(fact)});
-            const auto name = machines.find(fact.machine);
-            if (name != machines.end()) found.back().line.machineName = name->second;
+            const auto [name, isNew] = machines.try_emplace(fact.machine);
+            if (isNew) name->second = machineNames::of(database, fact.machine);
+            found.back().line.machineName = name->second;
         }
         return historyOf(std::move(found));
     });

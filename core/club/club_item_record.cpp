@@ -160,8 +160,7 @@ Result<Happened> ClubKit::happened(const std::string& typed, const std::string& 
         if (on > moment.today) return Error{ErrorCode::HappeningInFuture, {on.iso(), moment.today.iso()}};
         const Sheet& sheet = core::sheet(SheetId::Happenings);
         const CellTexts cells{{"code", known->id}, {"event", *event}, {"day", on.iso()}};
-        const auto plan = planSheet(sheet, sheetOfRows(sheet, {cells}), m_state->registerStore, moment.today,
-                                    [](TagClass) { return std::string(); });
+        const auto plan = planRows(sheet, {cells}, m_state->registerStore, moment.today);
         if (!plan.rejected.empty()) return plan.rejected.front().reason;
         Happened happened{.item = known->name(), .event = *event};
         const bool isToday = on == moment.today;

@@ -6,7 +6,6 @@
 #include "core/store/pin_tables.h"
 #include "core/store/private_table.h"
 
-#include <algorithm>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -62,13 +61,8 @@ bool ClubPins::isSet(const std::string& name) const {
 
 Outcome ClubPins::unlock(const std::string& name, const Pin& pin) {
     return guarded([&]() -> Outcome {
-        const auto person = personNamed(*m_state, name);
-        if (!person) return person.error();
-        const auto set = m_state->pinOf(*person);
+        const auto set = m_state->officersPin(name);
         if (!set) return set.error();
-        const auto officers = m_state->pinLock.officers();
-        if (std::find(officers.begin(), officers.end(), set->person) == officers.end())
-            return Error{ErrorCode::NotGearOfficer, {person->name}};
         if (const Outcome right = m_state->tryPin(*set, pin); !right) return right;
         m_state->pinLock.unlock(*set);
         return Done{};

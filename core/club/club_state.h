@@ -96,6 +96,8 @@ struct ClubState {
 
     /// The PIN of that person. NoPinSet; PinNotAsSet where what is kept of it is not what was set.
     Result<pinTables::PinNow> pinOf(const Person& person) const;
+    /// The same of a gear officer who is here. NoSuchPerson; NotGearOfficer.
+    Result<pinTables::PinNow> officersPin(const std::string& person) const;
     /// Whether it is that PIN; wrong ones are counted, also those of a program that is killed meanwhile. Not
     /// within a write. PinWrong; PinWait; MemoryShort.
     Outcome tryPin(const pinTables::PinNow& set, const Pin& pin);

@@ -64,13 +64,8 @@ TagLabel labelOf(const Item& item) {
     return {item.tag, item.kitType, owner};
 }
 
-std::string shownTag(const std::string& tag) {
-    const auto code = TagCode::exact(tag);
-    return code ? code->grouped() : tag;
-}
-
 Error needsNoTag(const Item& item) {
-    return {ErrorCode::TagForWrittenOff, {item.kitType, shownTag(item.tag)}};
+    return {ErrorCode::TagForWrittenOff, {item.kitType, groupedTag(item.tag)}};
 }
 
 bool isTaken(Database& database, const TagCode& code) {
@@ -86,7 +81,7 @@ Error nameOfSeveral(const std::string& name, const std::vector<TagHolder>& found
     std::string all;
     for (const TagHolder& each : found)
         all += fmt::format("{}{} {}", all.empty() ? "" : ", ", nameOf(each.named),
-                           each.tag.empty() ? "-" : shownTag(each.tag));
+                           each.tag.empty() ? "-" : groupedTag(each.tag));
     return {ErrorCode::NameOfSeveral, {name, all}};
 }
 

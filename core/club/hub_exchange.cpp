@@ -119,7 +119,9 @@ Outcome HubExchange::takeIn(Exchanged& into) {
     const Outcome taken = m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
         const OtherFacts news = newFactsIn(database, incoming.database(), {});
         isRenamed = isRenamed || std::any_of(news.facts.begin(), news.facts.end(), isRenaming);
-        Database* theirs = isRenamed ? &incoming.withTables(database, m_meeting.differences) : nullptr;
+        std::vector<NamedThing> theirs;
+        if (isRenamed)
+            theirs = namedThings(RegisterStore(incoming.withTables(database, m_meeting.differences)));
         return takeInLooked(m_state, news, theirs, m_place.url, intake);
     });
     if (!taken) return asOfHub(taken.error(), m_place.url);

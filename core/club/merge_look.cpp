@@ -130,7 +130,9 @@ void MergeLook::lookAtSerial(const RowWritten& row) {
 void MergeLook::lookAtName(const RowWritten& row) {
     const Sheet& sheet = core::sheet(row.sheet);
     if (!isNamed(row.sheet) || m_wasThere.count(std::string(sheet.table) + ' ' + row.key) > 0) return;
-    for (const Cells& cells : m_state.registerStore.all(row.sheet)) {
+    const auto [rows, isFirst] = m_named.try_emplace(row.sheet);
+    if (isFirst) rows->second = m_state.registerStore.all(row.sheet);
+    for (const Cells& cells : rows->second) {
         const std::string other = foldName(cells.front());
         if (isOneSlip(other, row.key))
             note({.kind = LookAt::Kind::LikeNames,

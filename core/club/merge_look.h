@@ -39,7 +39,8 @@ private:
     std::map<std::string, Seen> m_seen; ///< by tag, of those that come in: the newest sighting before
     std::set<std::string> m_wasSigned;  ///< checks signed before
     std::set<std::string> m_wasThere;   ///< "table key" of the named rows that stood there before
-    std::set<std::string> m_boats;      ///< of which a launch comes in
+    std::map<SheetId, std::vector<Cells>> m_named; ///< rows that have names, as they are afterwards
+    std::set<std::string> m_boats;                 ///< of which a launch comes in
     std::vector<LookAt>* m_into = nullptr;
 };
 

@@ -32,15 +32,25 @@ void add(const OtherFacts& news, Intake& intake) {
     into.machines = static_cast<int>(intake.machines.size());
 }
 
-/// Everything that has a name of its own in one file, as it is called there.
-struct NamedThing {
-    Named named = Named::Boat;
-    std::string of, name; ///< `of`: of a size its kit type
-};
-using NamedThings = std::vector<NamedThing>;
+/// Whether no two of them have one name now: two machines may have given it to different things, and nothing
+/// could part those again.
+Outcome areApart(const std::vector<NamedThing>& things, Database& merged) {
+    std::map<std::tuple<Named, std::string, std::string>, const NamedThing*> known;
+    for (const NamedThing& each : things) {
+        const std::string of =
+            each.named == Named::Size ? namesNow::of(merged, Named::KitType, each.of, {}) : std::string();
+        const std::string now = namesNow::of(merged, each.named, each.name, of);
+        const auto [other, isFirst] =
+            known.emplace(std::tuple(each.named, foldName(of), foldName(now)), &each);
+        if (!isFirst) return Error{ErrorCode::NamesFused, {other->second->name, each.name, now}};
+    }
+    return Done{};
+}
 
-NamedThings namedThings(const RegisterStore& store) {
-    NamedThings things;
+} // namespace
+
+std::vector<NamedThing> namedThings(const RegisterStore& store) {
+    std::vector<NamedThing> things;
     for (const Named named : {Named::Boat, Named::Place, Named::Person, Named::KitType})
         for (const Cells& row : store.all(*sheetOf(named)))
             things.push_back({named, {}, row.front()});
@@ -56,31 +66,13 @@ NamedThings namedThings(const RegisterStore& store) {
     return things;
 }
 
-/// Whether no two of them have one name now: two machines may have given it to different things, and nothing
-/// could part those again.
-Outcome areApart(const NamedThings& things, Database& merged) {
-    std::map<std::tuple<Named, std::string, std::string>, const NamedThing*> known;
-    for (const NamedThing& each : things) {
-        const std::string of =
-            each.named == Named::Size ? namesNow::of(merged, Named::KitType, each.of, {}) : std::string();
-        const std::string now = namesNow::of(merged, each.named, each.name, of);
-        const auto [other, isFirst] =
-            known.emplace(std::tuple(each.named, foldName(of), foldName(now)), &each);
-        if (!isFirst) return Error{ErrorCode::NamesFused, {other->second->name, each.name, now}};
-    }
-    return Done{};
-}
-
-} // namespace
-
-Outcome takeInLooked(ClubState& state, const OtherFacts& news, Database* theirs, const std::string& where,
-                     Intake& into) {
+Outcome takeInLooked(ClubState& state, const OtherFacts& news, const std::vector<NamedThing>& theirs,
+                     const std::string& where, Intake& into) {
     MergeLook look(state, news);
-    std::vector<NamedThings> things{namedThings(state.registerStore)};
-    if (theirs != nullptr) things.push_back(namedThings(RegisterStore(*theirs)));
+    const std::vector<NamedThing> ours = namedThings(state.registerStore);
     takeIn(*state.database, news);
-    for (const NamedThings& each : things)
-        if (const Outcome apart = areApart(each, *state.database); !apart) {
+    for (const auto* each : {&ours, &theirs})
+        if (const Outcome apart = areApart(*each, *state.database); !apart) {
             Error fused = apart.error();
             fused.where = where;
             return fused;

@@ -18,7 +18,13 @@ std::string freshSalt() {
     return hexOf(bytes);
 }
 
-std::vector<PrivateCell> sealRow(RowWritten& row, const std::string& fact) {
+} // namespace
+
+std::string digestOf(const std::string& fact, const PrivateCell& cell) {
+    return sha256Hex(canonical(json{fact, cell.column, cell.salt, cell.value}));
+}
+
+std::vector<PrivateCell> seal(RowWritten& row, const std::string& fact) {
     const auto& columns = sheet(row.sheet).columns;
     const auto isOpen = [&](const auto& set) {
         return !columns[static_cast<std::size_t>(set.first)].isPrivate;
@@ -34,14 +40,8 @@ std::vector<PrivateCell> sealRow(RowWritten& row, const std::string& fact) {
     return cells;
 }
 
-} // namespace
-
-std::string digestOf(const std::string& fact, const PrivateCell& cell) {
-    return sha256Hex(canonical(json{fact, cell.column, cell.salt, cell.value}));
-}
-
 std::vector<PrivateCell> seal(FactBody& body, const std::string& fact) {
-    if (auto* row = std::get_if<RowWritten>(&body)) return sealRow(*row, fact);
+    if (auto* row = std::get_if<RowWritten>(&body)) return seal(*row, fact);
     auto* set = std::get_if<PinSet>(&body);
     if (set == nullptr) return {};
     PrivateCell cell{pinColumn, freshSalt(), std::move(set->pin)};

@@ -23,6 +23,7 @@ std::string digestOf(const std::string& fact, const PrivateCell& cell);
 /// Takes the private parts out of what the fact of that id says and leaves their digests. Returns them with
 /// fresh salts.
 std::vector<PrivateCell> seal(FactBody& body, const std::string& fact);
+std::vector<PrivateCell> seal(RowWritten& row, const std::string& fact);
 
 /// What a fact says of a private part: its column, and its digest.
 struct SealedCell {

@@ -72,8 +72,10 @@ public:
         , m_stamp(fact.stamp())
         , m_order(order) {}
 
-    void operator()(const MachineBegun& fact) const { nameMachine(fact.name); }
-    void operator()(const MachineNamed& fact) const { nameMachine(fact.name); }
+    void operator()(const MachineBegun&) const {} // verify reads it in the chain
+    void operator()(const MachineNamed& fact) const {
+        machineNames::put(m_database, m_fact.machine, m_stamp, fact.name);
+    }
     void operator()(const ClubNamed& fact) const { rowTable::putClubName(m_database, m_stamp, fact.name); }
     void operator()(const CheckOpened& fact) const {
         checkTables::putRun(m_database,
@@ -165,10 +167,6 @@ private:
 
     /// As whoever wrote the fact is called now.
     std::string writer() const { return namesNow::of(m_database, Named::Person, m_fact.by); }
-
-    void nameMachine(const std::string& name) const {
-        machineNames::put(m_database, m_fact.machine, m_stamp, name);
-    }
 
     void changePin(const std::string& person, pinTables::Change change) const {
         pinTables::put(m_database, {m_fact.id, m_stamp, namesNow::of(m_database, Named::Person, person),

@@ -3,6 +3,7 @@
 #include <array>
 #include <chrono>
 #include <cstdlib>
+#include <ctime>
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <fstream>
@@ -60,6 +61,41 @@ int openOwn(const std::filesystem::path& file, int how, struct stat& status) {
     return -1;
 }
 
+/// By its newest name; a clock that was put back makes nothing old.
+bool isOfToday(const struct stat& status) {
+    constexpr time_t day = 24 * 60 * 60;
+    return status.st_mtime > ::time(nullptr) - day;
+}
+
+bool holdsOnlyALock(const std::filesystem::path& folder) {
+    std::error_code unknown;
+    std::filesystem::directory_iterator entry(folder, unknown);
+    for (; !unknown && entry != std::filesystem::directory_iterator(); entry.increment(unknown))
+        if (entry->path().filename() != "lock") return false;
+    return !unknown;
+}
+
+/// A folder of a club that never came to be: its program was killed before it put a key there. Any file but
+/// the lock makes it somebody's, for it may be a key of another computer.
+void removeIfNobodys(const std::filesystem::path& folder) {
+    struct stat status {};
+    if (!isUsersFolder(folder) || ::lstat(folder.c_str(), &status) != 0 || isOfToday(status)) return;
+    const std::filesystem::path lock = folder / "lock";
+    const int handle = openOwn(lock, O_RDWR, status);
+    const bool isFree = handle >= 0 && !isOfToday(status) && ::flock(handle, LOCK_EX | LOCK_NB) == 0;
+    // Keys are put there only by who holds the lock.
+    if (isFree && holdsOnlyALock(folder)) ::unlink(lock.c_str());
+    ::rmdir(folder.c_str()); // which an empty one alone is
+    if (handle >= 0) ::close(handle);
+}
+
+void removeNobodysIn(const std::filesystem::path& state) {
+    std::error_code unknown;
+    std::filesystem::directory_iterator entry(state, unknown);
+    for (; !unknown && entry != std::filesystem::directory_iterator(); entry.increment(unknown))
+        if (isMachineId(entry->path().filename().string())) removeIfNobodys(entry->path());
+}
+
 const char* environment(const char* name) {
     const char* value = std::getenv(name); // NOLINT(concurrency-mt-unsafe): nothing here sets it
     return value == nullptr ? "" : value;
@@ -92,6 +128,7 @@ KeptKeys::KeptKeys(const std::string& club)
     }
     std::error_code ignored;
     std::filesystem::create_directories(m_folder.parent_path(), ignored);
+    if (!std::filesystem::exists(m_folder / club, ignored)) removeNobodysIn(m_folder); // not each time
     for (const auto& folder : {m_folder, m_folder / club}) {
         ::mkdir(folder.c_str(), 0700);
         if (isUsersFolder(folder)) continue;

@@ -29,7 +29,7 @@ struct OwnMachine {
 /// own. None of it throws; all of it belongs to one thread.
 class KeptKeys {
 public:
-    /// `club`: see clubOf.
+    /// `club`: see clubOf. The first time for a club, folders that killed programs left without a key go.
     explicit KeptKeys(const std::string& club);
 
     /// Keeps every other program of this user from writing to any file of this club, while it lives. Waits

@@ -106,10 +106,7 @@ void Ledger::begin() {
     m_isWriting = true;
     if (factTable::newestOf(m_database, m_own->key.machine())) return;
     Fact first = next({});
-    const FactBody begun =
-        MachineBegun{m_own->key.publicKey(), nameOfComputer(), factTable::head(m_database)};
-    put(first, begun, {});
-    apply(m_database, first, begun);
+    put(first, MachineBegun{m_own->key.publicKey(), nameOfComputer(), factTable::head(m_database)}, {});
 }
 
 Fact Ledger::append(const FactBody& body, const std::string& by) {

@@ -1,5 +1,7 @@
 #include "core/store/machine_names.h"
 
+#include "core/store/fact_table.h"
+
 namespace core::machineNames {
 
 void put(Database& database, const std::string& machine, const std::string& stamp, const std::string& name) {
@@ -12,17 +14,18 @@ void put(Database& database, const std::string& machine, const std::string& stam
         .run();
 }
 
-std::string of(Database& database, const std::string& machine) {
+std::string given(Database& database, const std::string& machine) {
     return firstText(database.prepare("SELECT name FROM machine_name WHERE machine = ?").with(machine))
         .value_or(std::string());
 }
 
-std::map<std::string, std::string> all(Database& database) {
-    std::map<std::string, std::string> names;
-    Statement query = database.prepare("SELECT machine, name FROM machine_name");
-    while (query.step())
-        names[query.text(0)] = query.text(1);
-    return names;
+std::string of(Database& database, const std::string& machine) {
+    if (std::string name = given(database, machine); !name.empty()) return name;
+    const auto first = factTable::inChain(database, machine, 1);
+    const auto body =
+        first ? core::bodyOf(*first) : Result<std::optional<FactBody>>(std::optional<FactBody>());
+    const auto* begun = body && *body ? std::get_if<MachineBegun>(&**body) : nullptr;
+    return begun != nullptr ? begun->name : std::string();
 }
 
 const std::vector<std::string>& tables() {

@@ -2,7 +2,6 @@
 
 #include "core/store/database.h"
 
-#include <map>
 #include <string>
 #include <vector>
 
@@ -11,8 +10,10 @@ namespace core::machineNames {
 
 /// The name that was given last holds.
 void put(Database& database, const std::string& machine, const std::string& stamp, const std::string& name);
-std::string of(Database& database, const std::string& machine); ///< empty: unknown
-std::map<std::string, std::string> all(Database& database);     ///< by machine
+/// Empty: nobody named it.
+std::string given(Database& database, const std::string& machine);
+/// The same, or what the computer was called when the machine began. Empty: unknown.
+std::string of(Database& database, const std::string& machine);
 
 /// Names of the tables that facts are applied to, for comparing a rebuild.
 const std::vector<std::string>& tables();

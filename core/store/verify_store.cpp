@@ -75,11 +75,11 @@ void lookAtCells(Database& database, Verification& into) {
                     {std::string(sheet.file), cells.front(), std::string(fault->column)}, {}, fault->text));
 }
 
-/// As they are called now.
+/// As somebody named them since they began.
 void nameMachines(Database& database, Verification& into) {
-    const auto names = machineNames::all(database);
     for (MachineRecord& each : into.machines)
-        if (const auto name = names.find(each.machine); name != names.end()) each.name = name->second;
+        if (std::string given = machineNames::given(database, each.machine); !given.empty())
+            each.name = std::move(given);
 }
 
 } // namespace

@@ -1,6 +1,8 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "app/cli/commands/pin_file.h"
+#include "core/base/error_code.h"
 #include "core/record/verification.h"
 
 #include "app/cli/json/json_out.h"
@@ -28,9 +30,7 @@ void sayCopy(const BackupOptions& options, const core::Verification& found) {
         sayLine(QStringLiteral("  ▲ %1: %2").arg(placeInWords(problem), errorInWords(problem)));
 }
 
-/// A damaged file is backed up as it is, and told; it is not restored.
-int copy(const BackupOptions& options, bool keepDamaged) {
-    const auto found = core::copyClub(options.file, options.to, keepDamaged);
+int report(const BackupOptions& options, const core::Result<core::Verification>& found) {
     if (!found) return fail(found.error());
     noteMade();
     if (options.json)
@@ -38,6 +38,20 @@ int copy(const BackupOptions& options, bool keepDamaged) {
     else
         sayCopy(options, *found);
     return found->problems.empty() ? ExitFine : ExitNeedsSomebody;
+}
+
+/// A damaged file is backed up as it is, and told; it is not restored.
+int copy(const BackupOptions& options, bool keepDamaged) {
+    return report(options, core::copyClub(options.file, options.to, keepDamaged));
+}
+
+int restore(const BackupOptions& options) {
+    if (options.pinFile.empty())
+        return report(options, core::restoreClub(options.file, options.to, {}, nullptr));
+    if (options.by.empty()) return fail({core::ErrorCode::PinOfNobody, {}, "--pin-file"});
+    const auto pin = pinFrom(options.pinFile);
+    return pin ? report(options, core::restoreClub(options.file, options.to, options.by, &*pin))
+               : fail(pin.error());
 }
 
 } // namespace
@@ -61,11 +75,12 @@ void addCopy(CommandLine& line) {
 
 void addRestore(CommandLine& line) {
     auto options = std::make_shared<BackupOptions>();
-    Command command = line.add("restore", "a club file from an undamaged backup",
-                               [options] { return copy(*options, false); });
+    Command command =
+        line.add("restore", "a club file from an undamaged backup", [options] { return restore(*options); });
     takeCommon(command, *options, Takes::NoFile);
     command.file("FROM", options->file, "the backup");
     command.file("FILE", options->to, "the club file, which must not exist yet");
+    takeOfficer(command, *options, "the gear officer who restores it");
 }
 
 } // namespace app

@@ -20,7 +20,6 @@ struct EndOptions : CommonOptions {
     std::string kind;
     std::string name;
     std::string on;
-    std::string by;
 };
 
 int end(const EndOptions& options) {
@@ -59,7 +58,7 @@ void addEnd(CommandLine& line) {
     command.file("KIND", options->kind, "boat, person or place");
     command.file("NAME", options->name, "its name");
     command.text("--on", options->on, "the last day that it is here, e.g. 2026-10-31", Need::Required);
-    command.text("--by", options->by, "who does it", Need::NotEmpty);
+    takeOfficer(command, *options, "who does it");
 }
 
 } // namespace app

@@ -18,7 +18,6 @@ namespace {
 struct EventOptions : CommonOptions {
     std::string name; ///< empty: only say which holds; "-": end it
     std::string until;
-    std::string by;
 };
 
 int sayHeld(const EventOptions& options, const std::optional<core::HeldEvent>& held,

@@ -20,7 +20,6 @@ struct HappenedOptions : CommonOptions {
     std::string code;
     std::string event;
     std::string on;
-    std::string by;
 };
 
 void sayHappened(const core::Club& club, const core::Happened& happened, core::CalendarDay on) {
@@ -59,7 +58,6 @@ struct WithdrawOptions : CommonOptions {
     std::string code;
     core::ServiceEntry record;
     std::string why;
-    std::string by;
 };
 
 int withdrawRecord(const WithdrawOptions& options) {
@@ -109,7 +107,7 @@ void addWithdrawRecord(CommandLine& line) {
     command.text("--on", options->record.day, "its day, month or year, as it was recorded", Need::Required);
     command.text("--part", options->record.part, "the part that it was of", Need::NotEmpty);
     command.text("--why", options->why, "why, in words", Need::Required);
-    command.text("--by", options->by, "who withdraws it", Need::NotEmpty);
+    takeOfficer(command, *options, "who withdraws it");
 }
 
 } // namespace app

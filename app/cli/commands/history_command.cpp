@@ -19,14 +19,21 @@ struct HistoryOptions : CommonOptions {
     std::string subject;
 };
 
+/// Who wrote it, and by whose PIN.
+QString writerOf(const core::HistoryLine& line) {
+    if (line.proven.empty()) return text(line.by);
+    if (line.proven == line.by) return QStringLiteral("%1, by PIN").arg(text(line.by));
+    return QStringLiteral("%1, by the PIN of %2").arg(text(line.by), text(line.proven));
+}
+
 void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>& lines) {
     sayLine(counted(static_cast<int>(lines.size()), "%n line of history of ", "%n lines of history of ") +
             text(subject) + QStringLiteral("."));
     std::vector<QStringList> table;
     for (const core::HistoryLine& line : lines)
-        table.push_back({text((line.at ? *line.at : line.recordedAt).iso()), text(line.kind), text(line.by),
-                         text(line.body)});
-    sayText(tableOf({"when", "what", "by", "as recorded"}, table));
+        table.push_back({text((line.at ? *line.at : line.recordedAt).iso()), text(line.kind), writerOf(line),
+                         text(line.machineName), text(line.body)});
+    sayText(tableOf({"when", "what", "by", "machine", "as recorded"}, table));
 }
 
 std::vector<core::Photo> photosOf(const core::Club& club, const std::string& subject) {

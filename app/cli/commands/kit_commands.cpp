@@ -26,7 +26,6 @@ struct KitOptions : CommonOptions {
     core::NewKit kit;
     std::string code;
     std::string why;
-    std::string by;
     std::string labels;
     std::string out;
     double size = 30;
@@ -66,6 +65,8 @@ int finishWithSheet(const core::Club& club, const KitOptions& options,
 }
 
 int receive(const KitOptions& options) {
+    if (options.labels == "-" && options.pinFile == "-")
+        return fail({core::ErrorCode::PinFileWithCodes, {}, "--pin-file"});
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         core::NewKit kit = options.kit;
         std::ifstream file;
@@ -253,7 +254,7 @@ void addReceive(CommandLine& line) {
     command.text("--labels", options->labels,
                  "file of makers' labels (GS1), one a line, or - : one item each");
     command.notTogether("--count", "--labels");
-    command.text("--by", options->by, "who registers it", Need::NotEmpty);
+    takeOfficer(command, *options, "who registers it");
     command.text("--out", options->out, "the PDF of the new tags", Need::NotEmpty);
     command.number("--tag-size", options->size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");
@@ -266,7 +267,7 @@ void addFitOut(CommandLine& line) {
     takeCommon(command, *options);
     command.text("--boat", options->kit.boat, "the boat", Need::Required);
     command.flag("--dry-run", options->dryRun, "only say what would be registered");
-    command.text("--by", options->by, "who registers it", Need::NotEmpty);
+    takeOfficer(command, *options, "who registers it");
     takeSheet(command, *options);
     command.notTogether("--dry-run", "--out");
 }
@@ -277,7 +278,7 @@ void addRetag(CommandLine& line) {
                                [options] { return retag(*options); });
     takeCommon(command, *options);
     command.file("CODE", options->code, "its tag code; of a boat, person or place the name, too");
-    command.text("--by", options->by, "who fixes it", Need::NotEmpty);
+    takeOfficer(command, *options, "who fixes it");
     takeSheet(command, *options);
 }
 
@@ -288,7 +289,7 @@ void addWriteOff(CommandLine& line) {
     takeCommon(command, *options);
     command.file("CODE", options->code, "the item's tag code");
     command.choice("--why", options->why, {"lost", "damaged", "worn", "expired"}, "why", Need::Required);
-    command.text("--by", options->by, "who writes it off", Need::NotEmpty);
+    takeOfficer(command, *options, "who writes it off");
 }
 
 void addReinstate(CommandLine& line) {
@@ -298,7 +299,7 @@ void addReinstate(CommandLine& line) {
     takeCommon(command, *options);
     command.file("CODE", options->code, "the item's tag code");
     command.text("--why", options->why, "why, in words", Need::Required);
-    command.text("--by", options->by, "who reinstates it", Need::NotEmpty);
+    takeOfficer(command, *options, "who reinstates it");
 }
 
 void addRelease(CommandLine& line) {
@@ -307,7 +308,7 @@ void addRelease(CommandLine& line) {
                                [options] { return release(*options); });
     takeCommon(command, *options);
     command.file("CODE", options->code, "the item's tag code");
-    command.text("--by", options->by, "who releases it", Need::NotEmpty);
+    takeOfficer(command, *options, "who releases it");
 }
 
 } // namespace app

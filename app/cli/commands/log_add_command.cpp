@@ -17,7 +17,6 @@ struct LogAddOptions : CommonOptions {
     std::string code;
     std::string text;
     std::string severity = "remark";
-    std::string by;
 };
 
 int logAdd(const LogAddOptions& options) {

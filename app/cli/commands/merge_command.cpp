@@ -49,6 +49,7 @@ void addMerge(CommandLine& line) {
     command.flag("--as-new-machine", options->asNewMachine,
                  "take a record that was forked in as that of a machine of its own");
     command.flag("--dry-run", options->dryRun, "only say what would come in");
+    takeOfficer(command, *options, "who takes it in");
 }
 
 } // namespace app

@@ -21,7 +21,6 @@ struct PhotoOptions : CommonOptions {
     std::string picture;
     std::string entry;
     std::string code;
-    std::string by;
     std::string show; ///< hash of one that is there
     std::string out;
 };

@@ -19,7 +19,6 @@ struct RenameOptions : CommonOptions {
     std::string sheet;
     std::string from;
     std::string to;
-    std::string by;
 };
 
 /// By the file's name in the contract, without its ending; classes stand in boats.csv and have no file.
@@ -69,7 +68,7 @@ void addRename(CommandLine& line) {
     command.file("SHEET", options->sheet, "boats, places, people, kit_types, sizes or boat_classes");
     command.file("OLD", options->from, "its name now; of a size 'kit type/size'");
     command.file("NEW", options->to, "the name from now on");
-    command.text("--by", options->by, "who does it", Need::NotEmpty);
+    takeOfficer(command, *options, "who does it");
 }
 
 } // namespace app

@@ -23,7 +23,6 @@ struct RowOptions : CommonOptions {
     std::vector<std::string> cells; ///< COLUMN=VALUE
     std::vector<std::string> codes; ///< of `move`
     std::string boat, place, person;
-    std::string by;
     bool dryRun = false;
 };
 
@@ -178,7 +177,7 @@ int move(RowOptions& options) {
 }
 
 void takeWriting(Command& command, RowOptions& options) {
-    command.text("--by", options.by, "who does it", Need::NotEmpty);
+    takeOfficer(command, options, "who does it");
     command.flag("--dry-run", options.dryRun, "only say what it would change");
 }
 

@@ -74,7 +74,7 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads
     state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
     if (const auto origin = club.record().origin()) state.began = origin->at;
     state.resets = club.pins().resets(today);
-    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted);
+    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted, today);
     return state;
 }
 
@@ -279,7 +279,7 @@ void ShedBoard::offerPaper(ClubThread& club, const Choosers& choosers, const Tim
     });
     m_gear->addWidget(paper);
     connect(paper, &PaperButton::done, this, [this](const core::Result<QString>& sentence) {
-        say(sentence ? *sentence : withCapital(errorLine(sentence.error())) + QLatin1Char('.'));
+        say(sentence ? *sentence : errorSentence(sentence.error()));
     });
 }
 

@@ -101,7 +101,7 @@ void CheckSession::takeWritten(Written done) {
 }
 
 void CheckSession::fail(const core::Error& error) {
-    emit failed(withCapital(errorLine(error)) + QLatin1Char('.'));
+    emit failed(errorSentence(error));
 }
 
 void CheckSession::scan(const core::ScannedText& scan, core::SeenBy seenBy) {

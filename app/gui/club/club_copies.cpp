@@ -47,10 +47,6 @@ core::Outcome copyInto(const std::filesystem::path& folder, const std::filesyste
     return core::Done{};
 }
 
-QString sentenceOf(const core::Error& error) {
-    return withCapital(errorLine(error)) + QLatin1Char('.');
-}
-
 } // namespace
 
 ClubCopies::ClubCopies(ClubThread& club, Choosers choosers, TimeSource time, QWidget* window)
@@ -98,7 +94,7 @@ void ClubCopies::backUp() {
     if (to.isEmpty()) return;
     run([file, to] { return core::copyClub(file, to.toStdString(), true); },
         [this, file, to, at = now.at](const core::Result<core::Verification>& found) {
-            if (!found) return emit said(sentenceOf(found.error()), true);
+            if (!found) return emit said(errorSentence(found.error()), true);
             CopySettings(file).setNewest(at);
             if (m_failedFor == file) m_failed.clear();
             emit changed();
@@ -118,7 +114,7 @@ void ClubCopies::restore() {
     if (to.isEmpty()) return;
     run([from, to] { return core::copyClub(from.toStdString(), to.toStdString(), false); },
         [this, from, to](const core::Result<core::Verification>& found) {
-            if (!found) return emit said(sentenceOf(found.error()), true);
+            if (!found) return emit said(errorSentence(found.error()), true);
             emit restored(to);
             emit said(
                 tr("Restored from %1. What was recorded after that backup is not in it.").arg(text(from)),
@@ -165,7 +161,7 @@ void ClubCopies::copyAfterCheck() {
     run([file, folder, at = m_time().at] { return copyInto(folder, file, at); },
         [this, file](const core::Outcome& copied) {
             m_failedFor = file;
-            m_failed = copied ? QString() : sentenceOf(copied.error());
+            m_failed = copied ? QString() : errorSentence(copied.error());
             emit changed();
         });
 }

@@ -18,7 +18,7 @@ namespace app {
 namespace {
 
 QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
-    if (!plan) return withCapital(errorLine(plan.error())) + QLatin1Char('.');
+    if (!plan) return errorSentence(plan.error());
     if (!plan->rejected.empty()) return rejectedInWords(*plan);
     int rows = 0;
     bool hasRules = false;

@@ -46,7 +46,7 @@ void GearPart::say(const QString& sentence, bool toLookAt) {
 }
 
 void GearPart::sayError(const core::Error& error) {
-    say(withCapital(errorLine(error)) + QLatin1Char('.'), true);
+    say(errorSentence(error), true);
 }
 
 void GearPart::sayDone(const core::Result<QString>& sentence) {

@@ -69,7 +69,7 @@ CREATE TABLE wrong_pin (
     awake    INTEGER NOT NULL,
     PRIMARY KEY (computer, person)
 ) STRICT, WITHOUT ROWID;
--- What each machine is called.
+-- What somebody called a machine.
 CREATE TABLE machine_name (
     machine TEXT PRIMARY KEY,
     stamp   TEXT NOT NULL,

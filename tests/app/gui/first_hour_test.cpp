@@ -9,11 +9,13 @@
 #include "core/club/club_record.h"
 #include "core/club/club_register.h"
 #include "tests/app/gui/foreign_tags.h"
+#include "tests/app/gui/shown_texts.h"
 #include "tests/support/scratch_folder.h"
 
 #include <QFile>
 #include <QLabel>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QStackedWidget>
 
 #include <functional>
@@ -66,6 +68,21 @@ protected:
         return std::move(club).value();
     }
     StoryHand& hand() { return *m_hand; }
+    /// Notes every text that comes into view from now on.
+    void noteTexts() {
+        m_hand->setLook([this] {
+            for (const QString& each : support::textsIn(*m_window))
+                m_texts.insert(QString(each).remove('&').trimmed());
+        });
+    }
+    /// Whether a name of the guide came into view; "Sign: …" stands for whatever follows.
+    bool wasShown(const QString& name) const {
+        const QString open = name.chopped(name.endsWith(u'…') ? 1 : 0);
+        return std::any_of(m_texts.begin(), m_texts.end(), [&](const QString& shown) {
+            return shown == name || (open != name && shown.startsWith(open)) ||
+                   shown.startsWith(name + " with ") || shown.startsWith(name + ".");
+        });
+    }
     /// In view by that name, and says that sooner or later.
     void expectSaid(const char* label, const QString& words) {
         QString said;
@@ -90,6 +107,7 @@ protected:
     void scanTheKitOf(const std::string& boat);
     void doThePoints();
     void sign();
+    void recordAtTheBench();
     /// Each builds on the one before, so the first that fails is the last.
     static void inTurn(const std::vector<std::function<void()>>& steps) {
         for (const auto& step : steps)
@@ -110,7 +128,20 @@ protected:
 private:
     std::unique_ptr<app::MainWindow> m_window;
     std::unique_ptr<StoryHand> m_hand;
+    std::set<QString> m_texts;
 };
+
+/// What the guide *names*: each between two stars.
+QStringList namesOfGuide() {
+    QFile guide(QStringLiteral(SOURCE_FOLDER "/docs/first-hour.md"));
+    EXPECT_TRUE(guide.open(QIODevice::ReadOnly));
+    QStringList names;
+    static const QRegularExpression name(QStringLiteral(R"(\*([^*\n]+)\*)"));
+    for (const auto& found : name.globalMatch(QString::fromUtf8(guide.readAll())))
+        names << found.captured(1);
+    names.removeDuplicates();
+    return names;
+}
 
 void FirstHour::startTheClub() {
     hand().fill("clubNameEdit", "Quillmere Lake Rescue");
@@ -271,9 +302,22 @@ void FirstHour::sign() {
     ASSERT_NE(hand().find("boatStrip Dabchick"), nullptr);
 }
 
+/// A monthly test that is overdue a month after the first use, as the guide has it.
+void FirstHour::recordAtTheBench() {
+    hand().showPage("Bench", "Alt+4");
+    hand().choose("benchRuleBox", "monthly test");
+    hand().choose("benchByBox", members[0].name);
+    for (const core::Item& item : stored().kit().all())
+        if (item.kitType == "radio" && item.boat == "Dabchick") hand().scan(QString::fromStdString(item.tag));
+    hand().find("benchRecordButton");
+    hand().press("benchRecordButton");
+    expectSaid("benchSummaryLabel", "tag after tag");
+}
+
 } // namespace
 
 TEST_P(FirstHour, fromTheEmptyScreenToASignedLaunchCheck) {
+    noteTexts();
     inTurn({[&] { startTheClub(); }, [&] { writeThePeople(); }, [&] { writeTheBoats(); },
             [&] { writeKitType("first aid kit"); }, [&] { writeKitType("bailer"); },
             [&] { writeTheServiceRule(); }, [&] { askForTheKit("first aid kit"); },
@@ -284,8 +328,13 @@ TEST_P(FirstHour, fromTheEmptyScreenToASignedLaunchCheck) {
             [&] {
                 fitOut("Dabchick", {"Marta Quill", "Sami Reeve"});
             },
-            [&] { saveTheTags(); }, [&] { launch(); }});
+            [&] { saveTheTags(); }, [&] { launch(); }, [&] { recordAtTheBench(); }});
     ASSERT_FALSE(HasFailure());
+    const QStringList names = namesOfGuide();
+    EXPECT_GT(names.size(), 40);
+    for (const QString& name : names)
+        EXPECT_TRUE(wasShown(name) || name == "Read") << name.toStdString(); // no entry is open in a new log
+    EXPECT_FALSE(wasShown("Begin this club file"));
     const core::Club club = stored();
     EXPECT_EQ(club.kit().all().size(), 24u);
     EXPECT_EQ(club.register_().kitTypes().size(), 9u);

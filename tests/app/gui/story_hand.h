@@ -17,6 +17,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <functional>
 
 namespace support {
 
@@ -46,8 +47,11 @@ public:
             return found != nullptr || testing::Test::HasFailure(); // then nothing is waited for any more
         });
         EXPECT_NE(found, nullptr) << name.toStdString();
+        if (m_look) m_look();
         return found;
     }
+    /// Called each time that something was looked for and came into view.
+    void setLook(std::function<void()> look) { m_look = std::move(look); }
 
     void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
         m_keyMs += 80;
@@ -238,6 +242,7 @@ private:
         QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, at);
     }
 
+    std::function<void()> m_look;
     app::MainWindow& m_window;
     Way m_way;
     qint64 m_keyMs = 0;

@@ -1,20 +1,10 @@
 #include "core/base/error_code.h"
-#include "core/club/club_answers.h"
-#include "core/club/club_copy.h"
-#include "core/club/club_exchange.h"
-#include "core/club/club_kit.h"
-#include "core/club/club_log.h"
-#include "core/club/club_record.h"
-#include "core/store/database.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
-#include "tests/core/store/full_club.h"
-#include "tests/core/store/table_dump.h"
+#include "tests/core/club/merge_clubs.h"
 #include "tests/support/kept_state.h"
 
 #include <gmock/gmock.h>
-#include <random>
-#include <set>
 
 namespace {
 
@@ -26,35 +16,8 @@ using core::LookAt;
 using core::SheetId;
 using support::FullClub;
 
-std::string dumpOf(const std::filesystem::path& file) {
-    core::Database database(file, core::Database::Mode::ReadOnly);
-    return support::dump(database);
-}
-
-/// Files of one club, each written by a machine of its own: a copy goes on as a new machine.
-class Merge : public testing::Test {
-protected:
-    Club copy(const std::string& name) {
-        EXPECT_TRUE(core::copyClub(full.file(), path(name), false));
-        return Club::open(path(name)).value();
-    }
-    std::filesystem::path path(const std::string& name) { return full.folder / (name + ".tholepin"); }
-    static void write(Club& club, SheetId sheet, const CellTexts& key, const CellTexts& cells,
-                      core::Moment now) {
-        const auto done = club.register_().write({sheet, {{key, cells, {}}}}, {}, now);
-        ASSERT_TRUE(done && done->rejected.empty());
-    }
-    static core::CameIn merged(Club& into, const std::filesystem::path& from) {
-        const auto done = into.exchange().merge({from}, ClubExchange::Forks::Refused);
-        EXPECT_TRUE(done) << support::described(done.error());
-        return done ? *done : core::CameIn{};
-    }
-    void expectWhole(Club& club) {
-        const auto found = club.record().verify(false);
-        EXPECT_TRUE(found->problems.empty()) << support::described(found->problems.front());
-    }
-    FullClub full;
-};
+using support::dumpOf;
+using support::Merge;
 
 TEST_F(Merge, bothHoldTheSameAfterwardsAndTwiceIsNothingNew) {
     Club van = copy("van");
@@ -313,112 +276,6 @@ TEST_F(LookAround, aCheckThatTwoSigned) {
     EXPECT_THAT(kinds(), testing::Contains(LookAt::Kind::SignedTwice));
     merged(van, full.file());
     EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van"))) << "the first signature holds in both";
-}
-
-// Any split, order and repetition of merges ends in the same club.
-class RandomMerges : public Merge {
-protected:
-    using Act = void (RandomMerges::*)(Club&);
-
-    std::string pick(const std::vector<std::string>& from) { return from[random() % from.size()]; }
-
-    void changeRow(Club& club) {
-        const auto boats = club.register_().boats();
-        write(club, SheetId::Boats, {{"boat", boats[random() % boats.size()].name}},
-              {{"note", std::to_string(random() % 5)}}, full.now);
-    }
-    void addPerson(Club& club) {
-        const std::string name = "Person " + std::to_string(random() % 30);
-        if (!club.register_().rowNamed(SheetId::People, name))
-            (void)club.register_().write({SheetId::People, {{{}, {{"person", name}, {"mass_kg", "60"}}, {}}}},
-                                         {}, full.now);
-    }
-    void renameSomething(Club& club) {
-        const auto boats = club.register_().boats();
-        (void)club.register_().rename(core::Named::Boat, boats[random() % boats.size()].name,
-                                      "Boat " + std::to_string(++renamings), {},
-                                      {}); // a name that nobody gave
-    }
-    void moveItem(Club& club) {
-        const auto boats = club.register_().boats();
-        write(club, SheetId::Items, {{"code", "KGFB6J8WF9"}}, {{"boat", boats[random() % boats.size()].name}},
-              full.now);
-    }
-    void checkBoat(Club& club) {
-        const auto boats = club.register_().boats();
-        const auto opened =
-            club.checks().open(boats[random() % boats.size()].name,
-                               random() % 2 ? core::Phase::Launch : core::Phase::Return, full.now);
-        if (!opened) return;
-        (void)club.checks().giveNames(opened->check, {"Bram Oke"}, full.now);
-        for (const auto& [code, type] : support::publishedKit)
-            if (random() % 2)
-                (void)club.checks().scan(opened->check, core::ScannedText::typed(code), core::SeenBy::Typed,
-                                         full.now);
-        if (random() % 3 == 0) (void)club.checks().undo(opened->check, {}, full.now);
-        if (random() % 2) (void)club.checks().sign(opened->check, "Bram Oke", "needed at once", full.now);
-    }
-    void writeOff(Club& club) {
-        if (random() % 2)
-            (void)club.kit().writeOff("KD2289T9SE", "lost", {}, full.now);
-        else
-            (void)club.kit().reinstate("KD2289T9SE", "found in the shed", {}, full.now);
-    }
-    void eraseSomebody(Club& club) { (void)club.record().eraseMeasures("Odalys Finch", {}); }
-    void log(Club& club) {
-        (void)club.log().add(club.register_().boats().front().name, "entry " + std::to_string(random() % 9),
-                             core::Severity::Remark, {}, full.now);
-    }
-
-    void act(Club& club) {
-        static constexpr Act acts[] = {
-            &RandomMerges::changeRow, &RandomMerges::addPerson, &RandomMerges::renameSomething,
-            &RandomMerges::moveItem,  &RandomMerges::checkBoat, &RandomMerges::checkBoat,
-            &RandomMerges::writeOff,  &RandomMerges::log,       &RandomMerges::eraseSomebody};
-        (this->*acts[random() % std::size(acts)])(club);
-    }
-
-    std::mt19937 random;
-    int renamings = 0;
-};
-
-int historiesToTry() {
-    const char* wanted = std::getenv("THOLEPIN_HISTORIES");
-    return wanted ? std::atoi(wanted) : 4;
-}
-
-TEST_F(RandomMerges, endInEqualClubs) {
-    for (int history = 0; history < historiesToTry(); ++history) {
-        random.seed(static_cast<unsigned>(history));
-        const int machines = 2 + static_cast<int>(random() % 5);
-        std::vector<Club> clubs;
-        std::vector<std::filesystem::path> files;
-        for (int i = 0; i < machines; ++i) {
-            files.push_back(path("m" + std::to_string(history) + "-" + std::to_string(i)));
-            clubs.push_back(copy("m" + std::to_string(history) + "-" + std::to_string(i)));
-        }
-        for (int step = 0; step < 30; ++step) {
-            const auto one = random() % clubs.size(), other = random() % clubs.size();
-            if (random() % 4 == 0 && one != other)
-                merged(clubs[one], files[other]);
-            else
-                act(clubs[one]);
-        }
-        for (int round = 0; round < 2; ++round) // everything has come everywhere
-            for (std::size_t i = 0; i < clubs.size(); ++i)
-                for (std::size_t j = 0; j < clubs.size(); ++j)
-                    if (i != j) merged(clubs[i], files[j]);
-        const std::string first = dumpOf(files.front());
-        for (std::size_t i = 0; i < clubs.size(); ++i) {
-            ASSERT_EQ(dumpOf(files[i]), first) << "history " << history << ", machine " << i;
-            expectWhole(clubs[i]);
-        }
-        EXPECT_TRUE(clubs.front().record().verify(true)->problems.empty());
-        ASSERT_EQ(dumpOf(files.front()), first) << "made anew, history " << history;
-        clubs.clear();
-        for (const auto& file : files)
-            std::filesystem::remove(file);
-    }
 }
 
 } // namespace

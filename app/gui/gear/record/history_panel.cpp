@@ -87,7 +87,7 @@ void HistoryPanel::tell(const QString& subject) {
                                           counted(static_cast<int>(lines->size()),
                                                   QT_TRANSLATE_N_NOOP("Words", "%n line of the record"),
                                                   QT_TRANSLATE_N_NOOP("Words", "%n lines of the record")))
-                       : withCapital(errorLine(lines.error())) + QLatin1Char('.'));
+                       : errorSentence(lines.error()));
              m_list->scrollToTop();
          });
 }

@@ -24,6 +24,7 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
+#include <utility>
 
 namespace app {
 namespace {
@@ -172,7 +173,10 @@ void RegisterPage::connectParts() {
     };
     connect(m_renaming, &RenamePanel::renamed, this, done);
     connect(m_ending, &EndPanel::ended, this, done);
-    connect(m_row, &RowPanel::changed, this, done);
+    connect(m_row, &RowPanel::changed, this, [this, done](const QString& sentence, const QString& key) {
+        m_written = key;
+        done(sentence);
+    });
     connect(m_row, &RowPanel::discarded, this, [this] {
         if (m_row->isNew()) leave();
     });
@@ -218,8 +222,19 @@ void RegisterPage::refresh() {
          [this](RegisterSheets sheets) {
              m_sheets = std::move(sheets);
              showTable();
+             chooseWritten();
              if (!m_wanted.isEmpty()) openRow(std::exchange(m_wanted, {}));
          });
+}
+
+/// What was just written is what somebody goes on with: a new kit type's sizes, say. A search that leaves it
+/// out is over.
+void RegisterPage::chooseWritten() {
+    const QString key = std::exchange(m_written, {});
+    if (key.isEmpty() || !rowOf(key)) return;
+    if (m_model->indexOfKey(key) < 0) m_typed->clear();
+    m_table->choose(key);
+    showWords();
 }
 
 void RegisterPage::showTable() {

@@ -73,8 +73,8 @@ QWidget* SetUpPage::buildSteps() {
 }
 
 void SetUpPage::refresh() {
-    read([arePrinted = SetUpNotes(tools().club.file()).arePrinted()](
-             core::Club& club) { return club.answers().setUp(arePrinted); },
+    read([arePrinted = SetUpNotes(tools().club.file()).arePrinted(),
+          today = today()](core::Club& club) { return club.answers().setUp(arePrinted, today); },
          [this](const std::vector<core::SetUpTick>& ticks) { take(ticks); });
     if (m_stack->currentWidget() == m_fitOut) m_fitOut->refresh();
 }
