@@ -135,14 +135,13 @@ void MainWindow::buildPages() {
     m_pages->addWidget(m_office);
     m_pages->addWidget(new PageScroll(m_board, this));
     m_replaced = new ReplacedStrip(this);
-    m_unlock = new UnlockStrip(m_club, *m_lock, this);
     auto* all = new QWidget(this);
     auto* column = new QVBoxLayout(all);
     column->setContentsMargins({});
     column->setSpacing(0);
     column->addWidget(m_replaced);
     column->addWidget(m_pages, 1);
-    column->addWidget(m_unlock);
+    m_unlock = new UnlockStrip(m_club, *m_lock, *all);
     setCentralWidget(all); // the old one goes
 }
 

@@ -20,8 +20,8 @@
 
 namespace app {
 
-UnlockStrip::UnlockStrip(ClubThread& club, ClubLock& lock, QWidget* parent)
-    : QFrame(parent)
+UnlockStrip::UnlockStrip(ClubThread& club, ClubLock& lock, QWidget& over)
+    : QFrame(&over)
     , m_club(club)
     , m_lock(lock)
     , m_what(wordsLabel(this, "remark", "unlockWhatLabel"))
@@ -34,6 +34,7 @@ UnlockStrip::UnlockStrip(ClubThread& club, ClubLock& lock, QWidget* parent)
     setProperty("role", "panel");
     build();
     hide();
+    over.installEventFilter(this);
     m_second.setInterval(std::chrono::seconds(1));
     connect(&m_second, &QTimer::timeout, this, &UnlockStrip::adapt);
     connect(m_who, &QComboBox::currentIndexChanged, this, [this] {
@@ -56,7 +57,7 @@ void UnlockStrip::build() {
     m_pin->setMinimumWidth(160);
     auto* row = new QHBoxLayout;
     row->setSpacing(spaceUnit);
-    addWithWord(*row, tr("Gear officer"), m_who);
+    addWithWord(*row, tr("PIN of"), m_who);
     row->setStretchFactor(m_who, 2);
     row->addWidget(m_pin, 1);
     row->addWidget(m_unlock);
@@ -96,8 +97,22 @@ void UnlockStrip::begin(QObject* asker, const QString& what, const QString& does
     m_unlock->setText(does);
     m_who->clear();
     m_said->say({});
+    place();
     show();
+    raise();
     adapt();
+}
+
+void UnlockStrip::place() {
+    const QSize room = parentWidget()->size();
+    const int height =
+        layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(room.width()) : sizeHint().height();
+    setGeometry(0, room.height() - height, room.width(), height);
+}
+
+bool UnlockStrip::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == parentWidget() && event->type() == QEvent::Resize) place();
+    return false;
 }
 
 /// The only one, or whoever is at work, need not be chosen.

@@ -28,14 +28,14 @@ class ClubLock;
 class ClubThread;
 class SaidLabel;
 
-/// Beneath the page: asks for a gear officer's PIN when something that was pressed needs it, and goes on with
-/// that; likewise for a signer's where the club asks for that. Nothing else is held up by it. After wrong
-/// PINs it counts the seconds down that core makes whoever tries wait.
+/// Over the foot of the page, which keeps its size: asks for a gear officer's PIN when something that was
+/// pressed needs it, and goes on with that; likewise for a signer's where the club asks for that. Nothing
+/// else is held up by it. After wrong PINs it counts the seconds down that core makes whoever tries wait.
 class UnlockStrip : public QFrame {
     Q_OBJECT
 
 public:
-    UnlockStrip(ClubThread& club, ClubLock& lock, QWidget* parent = nullptr);
+    UnlockStrip(ClubThread& club, ClubLock& lock, QWidget& over);
 
     /// `goOn` is run once it is unlocked, `giveUp` when whoever stands there leaves it; neither when `asker`
     /// is gone by then. `likely`: whose PIN it may be.
@@ -46,10 +46,12 @@ public:
     void leave(); ///< nobody gives a PIN
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void build();
+    void place();
     void fill(const QStringList& officers, const QString& likely);
     void unlock();
     void take(const QString& person, const core::Outcome& unlocked);

@@ -123,7 +123,8 @@ void HubWatch::watch(const std::filesystem::path& file) {
 }
 
 void HubWatch::exchangeNow() {
-    if (m_file.empty() || (m_run && m_run->isExchanging)) return;
+    m_isAgainWanted = m_run && m_run->isExchanging;
+    if (m_file.empty() || m_isAgainWanted) return;
     stop(); // it waits, and ends by itself
     m_run = std::make_shared<Run>(m_file, m_time, this);
     std::thread([run = m_run] { run->work(); }).detach();
@@ -144,6 +145,7 @@ void HubWatch::take(const Run* run, Report report) {
     all.lookAt.insert(all.lookAt.end(), in.lookAt.begin(), in.lookAt.end());
     emit changed();
     if (in.facts > 0) emit cameIn();
+    if (m_isAgainWanted) exchangeNow();
 }
 
 QString inWords(const HubNews& news, core::CalendarDay today) {

@@ -55,6 +55,7 @@ private:
     std::filesystem::path m_file;
     std::shared_ptr<Run> m_run;
     HubNews m_news;
+    bool m_isAgainWanted = false; ///< asked for while one was under way
 };
 
 } // namespace app

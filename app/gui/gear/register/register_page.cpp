@@ -90,8 +90,10 @@ void RegisterPage::build() {
     buttons->setSpacing(spaceUnit);
     for (QPushButton* button : {m_new, m_newSize, m_newRule})
         buttons->addWidget(button);
+    buttons->addWidget(m_pin); // the row's own buttons leave it no room
     buttons->addStretch(1);
     layout.addLayout(buttons);
+    m_pin->hide();
 }
 
 QWidget* RegisterPage::buildList() {
@@ -114,7 +116,6 @@ QWidget* RegisterPage::buildSide() {
     parts->addWidget(m_pinning, 1);
     m_row->buttons()->insertWidget(0, m_rename);
     m_row->buttons()->insertWidget(1, m_end);
-    m_row->buttons()->insertWidget(2, m_pin);
     return side;
 }
 
@@ -122,12 +123,15 @@ void RegisterPage::connectParts() {
     connect(m_sheet, &QComboBox::currentIndexChanged, this, [this] {
         m_row->close();
         m_body->close();
+        m_pin->hide();
         say({});
         showTable();
     });
     connect(m_typed, &QLineEdit::textChanged, this, &RegisterPage::showTable);
     connect(m_typed, &QLineEdit::textEdited, this, [this] {
-        if (m_body->isOver()) m_body->close(); // the list is what is searched
+        if (!m_body->isOver()) return;
+        m_body->close(); // the list is what is searched
+        m_pin->hide();
     });
     connect(m_typed, &QLineEdit::returnPressed, this, [this] {
         if (m_model->rowCount() > 0) openRow(m_model->shown(0).key);
@@ -183,6 +187,7 @@ void RegisterPage::leave() {
     backToForm();
     m_row->close();
     m_body->close();
+    m_pin->hide();
     m_table->setFocus(Qt::OtherFocusReason);
 }
 

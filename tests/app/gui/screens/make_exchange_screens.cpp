@@ -47,6 +47,7 @@ public:
 
     /// The district's server, as if there were one.
     void takeDistrict() {
+        settleALittle();
         app::HubNews news{.isJoined = true, .exchanged = core::Instant::parse("2026-03-14T06:38:00Z")};
         news.cameIn.lookAt.resize(2);
         m_window.board().sayOfHub(news);
@@ -75,6 +76,7 @@ public:
         take("pin-asked");
         find<QLineEdit>("unlockPinEdit")->setText("4711");
         find<QPushButton>("unlockButton")->click();
+        waitFor([&] { return !m_window.lock().person().isEmpty(); });
         settleALittle();
         take("pin-unlocked");
         m_window.setLanguage("de");
