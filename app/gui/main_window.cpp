@@ -12,6 +12,7 @@
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/setup/set_up_notes.h"
+#include "app/gui/help/help_page.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
 #include "app/gui/printout/paper_button.h"
@@ -108,6 +109,8 @@ void MainWindow::buildPages() {
     addGearPages(*m_office, {m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }});
     m_pages->addWidget(m_office);
     m_pages->addWidget(m_board);
+    m_help = new HelpPage(this);
+    m_pages->addWidget(m_help);
     m_replaced = new ReplacedStrip(this);
     auto* all = new QWidget(this);
     auto* column = new QVBoxLayout(all);

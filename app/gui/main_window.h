@@ -6,6 +6,7 @@
 #include "app/gui/theme/sounds.h"
 
 #include <QMainWindow>
+#include <QPointer>
 
 #include <filesystem>
 
@@ -22,6 +23,7 @@ class PaperDelivery;
 class CheckPage;
 class GearOffice;
 class HandScanner;
+class HelpPage;
 class ImportRun;
 class PageMenu;
 class PrintoutDelivery;
@@ -51,6 +53,7 @@ public:
     CheckPage& checkPage() { return *m_check; }
     GearOffice& gearOffice() { return *m_office; }
     Sounds& sounds() { return m_sounds; }
+    HelpPage& helpPage() { return *m_help; }
     HandScanner& handScanner() { return *m_scanner; }
     bool isBoardShown() const;
 
@@ -95,7 +98,11 @@ private:
     void openBoatSeen(const core::ScannedText& scan);
     void startOnBoard(core::Phase phase);
     void readPictures(bool folder);
-    void adaptMenus(); ///< to the page that is shown
+    void buildHelpMenu();
+    void showHelp(); ///< of the page that is shown, which stays as it is; shown already: back
+    void leaveHelp();
+    QString pageAtHand() const; ///< its id, as the help knows it
+    void adaptMenus();          ///< to the page that is shown
 
     TimeSource m_time;
     Choosers m_choosers;
@@ -117,6 +124,9 @@ private:
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;
     GearOffice* m_office = nullptr;
+    HelpPage* m_help = nullptr;
+    QPointer<QWidget> m_beforeHelp;  ///< the page that help was asked for
+    QPointer<QWidget> m_focusBefore; ///< what had the keyboard there
     ClubMenu* m_clubMenu = nullptr;
     CheckMenu* m_checkMenu = nullptr;
     CameraMenu* m_cameraMenu = nullptr;

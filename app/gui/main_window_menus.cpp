@@ -38,6 +38,7 @@ void MainWindow::buildMenus() {
     m_pageMenu = new PageMenu(menuBar());
     menuBar()->addMenu(m_pageMenu);
     buildViewMenu();
+    buildHelpMenu();
 }
 
 void MainWindow::buildClubMenu() {

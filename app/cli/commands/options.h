@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace app {
 
@@ -23,6 +24,9 @@ struct CommonOptions {
 /// Adds --json and --today, and the club file before everything else unless the command has none.
 enum class Takes { ClubFile, NoFile };
 void takeCommon(Command& command, CommonOptions& options, Takes takes = Takes::ClubFile);
+
+/// The register's files without .csv, as SHEET and --as take them.
+std::vector<std::string> sheetNames();
 
 /// --at if given, else --today at the present time of day, else now. BadInput for a day or instant that is
 /// none.
