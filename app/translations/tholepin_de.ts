@@ -7628,6 +7628,21 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::HelpPage</name>
+    <message>
+        <source>the help of the page</source>
+        <translation>die Hilfe zur Seite</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>%1 is not part of the help.</source>
+        <translation>%1 gehört nicht zur Hilfe.</translation>
+    </message>
+</context>
+<context>
     <name>app::HistoryPanel</name>
     <message>
         <source>type or scan a tag</source>
@@ -8230,6 +8245,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Choose a boat first.</source>
         <translation>Zuerst ein Boot wählen.</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>Help on this &amp;page</source>
+        <translation>Hilfe zu dieser &amp;Seite</translation>
     </message>
 </context>
 <context>
