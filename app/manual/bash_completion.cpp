@@ -82,6 +82,28 @@ constexpr const char* counting = R"(    local i place=1
     done
 )";
 
+/// The first word, or the first two.
+std::string bashCommands(const ProgramText& program) {
+    std::vector<std::string> words;
+    for (const CommandText& command : program.commands)
+        if (command.name.find(' ') == std::string::npos) words.push_back(command.name);
+    std::string groups;
+    for (const GroupText& group : program.groups) {
+        words.push_back(group.name);
+        std::vector<std::string> inGroup;
+        for (const CommandText& command : program.commands)
+            if (const std::string word = wordInGroup(command, group.name); !word.empty())
+                inGroup.push_back(word);
+        groups.append("    if [ \"$command\" = ").append(group.name).append(" ]; then\n");
+        groups.append("        if [ \"$COMP_CWORD\" = 2 ]; then\n            _NAME_words '");
+        groups.append(joined(inGroup)).append("'\n            return\n        fi\n");
+        groups += "        command=\"$command ${COMP_WORDS[2]}\" first=3\n    fi\n";
+    }
+    words.push_back(optionsOf(program.taken));
+    return "    if [ \"$COMP_CWORD\" = 1 ]; then\n        _NAME_words '" + joined(words) +
+           "'\n        return\n    fi\n    command=${COMP_WORDS[1]} first=2\n" + groups;
+}
+
 } // namespace
 
 std::string bashCompletion(const ProgramText& program) {
@@ -90,9 +112,8 @@ std::string bashCompletion(const ProgramText& program) {
     if (isPlain)
         commands.push_back(
             {.name = {}, .section = {}, .does = {}, .more = {}, .needsSomebody = {}, .taken = program.taken});
-    std::string names, options, valued, values, places;
+    std::string options, values, places;
     for (const CommandText& command : commands) {
-        names += command.name + ' ';
         const std::string key = command.name + ' ';
         options += "        '" + command.name + "') options='" + optionsOf(command.taken) + "' valued='" +
                    wordsWithValue(command.taken) + "' ;;\n";
@@ -103,10 +124,7 @@ std::string bashCompletion(const ProgramText& program) {
         "# bash completion of " + program.name + "\n" + helpers + "_" + program.name +
         "() {\n    local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD - 1]}\n" +
         "    local command= options= valued= first=1\n    COMPREPLY=()\n";
-    if (!isPlain)
-        script += "    if [ \"$COMP_CWORD\" = 1 ]; then\n        _NAME_words '" + names +
-                  optionsOf(program.taken) +
-                  "'\n        return\n    fi\n    command=${COMP_WORDS[1]} first=2\n";
+    if (!isPlain) script += bashCommands(program);
     script += "    case $command in\n" + options + "    esac\n    case \"$command $before\" in\n" + values +
               "    esac\n    if [[ $word == -* ]]; then\n        _NAME_words \"$options\"\n        return\n  "
               "  fi\n" +

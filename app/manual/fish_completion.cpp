@@ -25,6 +25,24 @@ std::string fishLine(const std::string& begin, const TakenText& taken) {
     return line + '\n';
 }
 
+std::string fishWord(const std::string& begin, const std::string& word, const std::string& does) {
+    return begin + " -a " + word + " -d " + fishText(does) + '\n';
+}
+
+/// Whether the words before the one that is typed are the program and those given; `only`: and no more.
+constexpr const char* fishIs = R"(
+    set -l words (commandline -opc)
+    if test "$argv[1]" = only
+        test "$words[2..]" = "$argv[2..]"
+    else if test (count $argv) = 0
+        test (count $words) = 1
+    else
+        set -l last (math (count $argv) + 1)
+        test (count $words) -ge $last; and test "$words[2..$last]" = "$argv"
+    end
+end
+)";
+
 } // namespace
 
 std::string fishCompletion(const ProgramText& program) {
@@ -36,16 +54,23 @@ std::string fishCompletion(const ProgramText& program) {
         return script;
     }
     const std::string is = "__" + program.name + "_is";
-    script += "function " + is +
-              "\n    set -l words (commandline -opc)\n    if test (count $argv) = 0\n"
-              "        test (count $words) = 1\n    else\n"
-              "        test (count $words) -gt 1; and test $words[2] = $argv[1]\n    end\nend\n";
+    script += "function " + is + fishIs;
+    const std::string first = complete + " -n " + is; // of the word after the program
     for (const TakenText& taken : program.taken)
-        script += fishLine(complete + " -n " + is, taken);
+        script += fishLine(first, taken);
+    for (const GroupText& group : program.groups)
+        script += fishWord(first, group.name, group.does);
     for (const CommandText& command : program.commands) {
-        script += complete + " -n " + is + " -a " + command.name + " -d " + fishText(command.does) + '\n';
+        const auto blank = command.name.find(' ');
+        if (blank == std::string::npos)
+            script += fishWord(first, command.name, command.does);
+        else
+            script += fishWord(complete + " -n '" + is + " only " + command.name.substr(0, blank) + '\'',
+                               command.name.substr(blank + 1), command.does);
+        std::string later = complete;
+        later.append(" -n '").append(is).append(" ").append(command.name).append("'");
         for (const TakenText& taken : command.taken)
-            script += fishLine(complete + " -n '" + is + ' ' + command.name + '\'', taken);
+            script += fishLine(later, taken);
     }
     return script;
 }

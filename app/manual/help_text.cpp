@@ -124,4 +124,12 @@ std::string helpOf(const ProgramText& program, const CommandText& command) {
     return help + helpExits(command.needsSomebody);
 }
 
+std::string helpOf(const ProgramText& program, const GroupText& group) {
+    std::string help =
+        wrapped(group.does, 0) + "\nUsage: " + program.name + ' ' + group.name + " COMMAND …\n\nCommands:\n";
+    for (const CommandText& command : program.commands)
+        if (!wordInGroup(command, group.name).empty()) help += twoColumns(command.name, command.does);
+    return help + helpExits("see the command's own help");
+}
+
 } // namespace app

@@ -1,6 +1,8 @@
 #include "app/manual/help_text.h"
 #include "app/manual/program_text.h"
 
+#include <algorithm>
+
 namespace app {
 namespace {
 
@@ -88,6 +90,12 @@ std::string pageWithoutCommands(const ProgramText& program) {
 
 } // namespace
 
+std::string pageNameOf(const ProgramText& program, const CommandText& command) {
+    std::string name = program.name + '-' + command.name;
+    std::replace(name.begin(), name.end(), ' ', '-');
+    return name;
+}
+
 std::string manPageOf(const ProgramText& program) {
     const std::string page = roffHead(program.name, program.does);
     if (program.commands.empty()) return page + pageWithoutCommands(program) + seeAlso({"tholepinctl"});
@@ -95,7 +103,7 @@ std::string manPageOf(const ProgramText& program) {
 }
 
 std::string manPageOf(const ProgramText& program, const CommandText& command) {
-    std::string page = roffHead(program.name + '-' + command.name, command.does) + roffHeading("SYNOPSIS") +
+    std::string page = roffHead(pageNameOf(program, command), command.does) + roffHeading("SYNOPSIS") +
                        roffWord(usageOf(program, command)) + '\n' + roffHeading("DESCRIPTION");
     page += roffLine(command.more.empty() ? command.does + "." : command.more);
     return page + entriesOf("ARGUMENTS", command.taken, false) + entriesOf("OPTIONS", command.taken, true) +

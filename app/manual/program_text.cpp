@@ -17,6 +17,27 @@ bool isMeant(const std::string& given, const std::string& known) {
 
 } // namespace
 
+const CommandText* ProgramText::command(const std::string& called) const {
+    const auto found = std::find_if(commands.begin(), commands.end(),
+                                    [&](const CommandText& each) { return each.name == called; });
+    return found == commands.end() ? nullptr : &*found;
+}
+
+bool ProgramText::isGroup(const std::string& word) const {
+    return std::any_of(groups.begin(), groups.end(),
+                       [&](const GroupText& each) { return each.name == word; });
+}
+
+std::string ProgramText::commandOf(const std::vector<std::string>& words) const {
+    std::string called = words.empty() ? std::string() : words.front();
+    if (isGroup(called) && words.size() > 1) called.append(" ").append(words[1]);
+    return command(called) ? called : std::string();
+}
+
+std::string wordInGroup(const CommandText& command, const std::string& group) {
+    return command.name.starts_with(group + ' ') ? command.name.substr(group.size() + 1) : std::string();
+}
+
 const char* versionText() {
     return THOLEPIN_VERSION;
 }

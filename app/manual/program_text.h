@@ -21,12 +21,18 @@ struct TakenText {
 
 /// What a command's --help, its page of the manual and the shells' completions are made of.
 struct CommandText {
-    std::string name;
+    std::string name;          ///< "check", or of a group "hub join"
     std::string section;       ///< the heading that it stands under
     std::string does;          ///< a line
     std::string more;          ///< a paragraph; may be empty
     std::string needsSomebody; ///< what exit code 1 means; empty: it never ends with 1
     std::vector<TakenText> taken;
+};
+
+/// Commands of two words, of which the first is the same.
+struct GroupText {
+    std::string name;
+    std::string does;
 };
 
 /// A program. One without commands takes `taken` itself.
@@ -36,7 +42,16 @@ struct ProgramText {
     std::string more; ///< a paragraph
     std::vector<TakenText> taken;
     std::vector<CommandText> commands;
+    std::vector<GroupText> groups = {};
+
+    /// "check" or "hub join" of what was given; empty: no command is called so.
+    std::string commandOf(const std::vector<std::string>& words) const;
+    const CommandText* command(const std::string& called) const; ///< null: there is none
+    bool isGroup(const std::string& word) const;
 };
+
+/// Of a command of a group its second word, else empty.
+std::string wordInGroup(const CommandText& command, const std::string& group);
 
 /// "0.1.0", of both programs.
 const char* versionText();

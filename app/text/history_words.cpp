@@ -108,7 +108,7 @@ QString useInWords(const QJsonObject& row, const QJsonObject& set) {
 /// Measures are private: a person's history says that something was written, not what they are.
 QString personInWords(QJsonObject set) {
     for (const core::Column& column : core::sheet(core::SheetId::People).columns)
-        if (column.isPrivate) set.remove(QString::fromUtf8(column.name.data(), column.name.size()));
+        if (column.isPrivate) set.remove(text(std::string(column.name)));
     const QString cells = cellsInWords(set);
     return cells.isEmpty() ? HistoryWordsText::tr("written in the register")
                            : HistoryWordsText::tr("written in the register: %1").arg(cells);

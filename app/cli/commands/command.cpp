@@ -75,6 +75,8 @@ std::vector<std::string> commandsOf(const ProgramText& program) {
     std::vector<std::string> names;
     for (const CommandText& command : program.commands)
         names.push_back(command.name);
+    for (const GroupText& group : program.groups)
+        names.push_back(group.name);
     return names;
 }
 
@@ -96,23 +98,34 @@ std::string unknownOption(const std::vector<std::string>& words, const std::vect
     return {};
 }
 
+/// The help of what was asked for: a command, a group, or all of it.
+std::string helpFor(const ProgramText& program, const std::vector<std::string>& words) {
+    if (const CommandText* command = program.command(program.commandOf(words)))
+        return helpOf(program, *command);
+    for (const GroupText& group : program.groups)
+        if (!words.empty() && words.front() == group.name) return helpOf(program, group);
+    return helpOf(program);
+}
+
 int explain(const ProgramText& program, const CLI::ParseError& error, const std::vector<std::string>& words) {
-    const std::string first = words.empty() ? std::string() : words.front();
-    const auto command = std::find_if(program.commands.begin(), program.commands.end(),
-                                      [&](const CommandText& each) { return each.name == first; });
-    const bool isCommand = command != program.commands.end();
     if (dynamic_cast<const CLI::CallForHelp*>(&error) != nullptr) {
-        say(isCommand ? helpOf(program, *command) : helpOf(program));
+        say(helpFor(program, words));
         return finishOutput(ExitFine);
     }
-    const std::string mend = isCommand ? "tholepinctl " + first + " --help says what it takes"
+    const std::string name = program.commandOf(words);
+    const CommandText* command = program.command(name);
+    const std::string first = words.empty() ? std::string() : words.front();
+    const bool isGroup = program.isGroup(first);
+    const std::string mend = command   ? "tholepinctl " + name + " --help says what it takes"
+                             : isGroup ? "tholepinctl " + first + " --help lists its commands"
                                        : "tholepinctl --help lists the commands";
-    const std::vector<std::string> options = optionsOf(isCommand ? command->taken : program.taken);
+    const std::vector<std::string> options = optionsOf(command ? command->taken : program.taken);
     if (const std::string unknown = unknownOption(words, options); !unknown.empty())
-        return failWith("there is no option " + unknown, isCommand ? first : "",
-                        mendOf(unknown, options, mend));
-    if (isCommand || first.empty() || first.starts_with('-')) return failWith(error.what(), first, mend);
-    return failWith("there is no command '" + first + "'", {}, mendOf(first, commandsOf(program), mend));
+        return failWith("there is no option " + unknown, name, mendOf(unknown, options, mend));
+    if (command || first.empty() || first.starts_with('-') || (isGroup && words.size() == 1))
+        return failWith(error.what(), command ? name : first, mend);
+    const std::string given = isGroup ? first + ' ' + words[1] : first;
+    return failWith("there is no command '" + given + "'", {}, mendOf(given, commandsOf(program), mend));
 }
 
 } // namespace
@@ -224,9 +237,17 @@ void CommandLine::section(const std::string& heading) {
     m_state->section = heading;
 }
 
+void CommandLine::addGroup(const std::string& name, const std::string& does) {
+    m_state->app.add_subcommand(name, does)->require_subcommand(1);
+    m_state->text.groups.push_back({name, does});
+}
+
 Command CommandLine::add(const std::string& name, const std::string& does, Run run) {
     auto state = std::make_shared<Command::State>();
-    state->app = m_state->app.add_subcommand(name, does);
+    const auto blank = name.find(' ');
+    CLI::App& parent =
+        blank == std::string::npos ? m_state->app : *m_state->app.get_subcommand(name.substr(0, blank));
+    state->app = parent.add_subcommand(blank == std::string::npos ? name : name.substr(blank + 1), does);
     state->run = std::move(run);
     state->text.name = name;
     state->text.section = m_state->section;

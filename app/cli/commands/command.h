@@ -64,6 +64,8 @@ public:
     ~CommandLine();
     /// The heading of the commands that are added from now on.
     void section(const std::string& heading);
+    /// A name of two words, "hub join", is a command of a group, which was named before.
+    void addGroup(const std::string& name, const std::string& does);
     /// Every command takes --help and --quiet, too.
     Command add(const std::string& name, const std::string& does, Run run);
     /// Reads the line, runs the command that it asks for, and returns its exit code; explains a line that it

@@ -31,13 +31,13 @@ int manual(const ProgramText& program, const std::string& folder) {
     std::vector<std::pair<std::string, std::string>> pages{{program.name, manPageOf(program)},
                                                            {windowText().name, manPageOf(windowText())}};
     for (const CommandText& command : program.commands)
-        pages.emplace_back(program.name + '-' + command.name, manPageOf(program, command));
+        pages.emplace_back(pageNameOf(program, command), manPageOf(program, command));
     std::error_code ignored; // the first file tells
     std::filesystem::create_directories(folder, ignored);
     noteMade();
     for (const auto& [name, page] : pages)
-        if (const core::Outcome written =
-                writeWholeFile(folder + '/' + name + ".1", QByteArray::fromStdString(page));
+        if (const core::Outcome written = writeWholeFile(std::filesystem::path(folder) / (name + ".1"),
+                                                         QByteArray::fromStdString(page));
             !written)
             return fail(written.error());
     sayLine(QStringLiteral("%1 pages are in %2.").arg(pages.size()).arg(QString::fromStdString(folder)));

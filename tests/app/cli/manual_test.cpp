@@ -1,3 +1,6 @@
+#include "app/manual/completion.h"
+#include "app/manual/help_text.h"
+#include "app/manual/program_text.h"
 #include "tests/app/cli/small_club.h"
 
 #include <fstream>
@@ -11,19 +14,30 @@ using testing::AnyOf;
 using testing::HasSubstr;
 using testing::Not;
 
+/// Those that --help lists, beneath a heading each.
+std::set<std::string> commandsOfTheProgram() {
+    std::set<std::string> commands;
+    const std::string help = ctl({"--help"}).out;
+    const std::regex entry("\n  ([a-z][a-z-]*( [a-z][a-z-]*)?)(?=  |\n)");
+    for (std::sregex_iterator at(help.begin(), help.end(), entry), end; at != end; ++at)
+        commands.insert((*at)[1]);
+    return commands;
+}
+
 /// The commands of docs/command-line.md with the options that its table names for each.
 std::map<std::string, std::set<std::string>> commandsOfTheDocument() {
     std::map<std::string, std::set<std::string>> commands;
+    const std::set<std::string> known = commandsOfTheProgram();
     std::ifstream in(DOCS_FOLDER "/command-line.md");
-    const std::regex usage("`([a-z][a-z-]*)( [^`]*)?`");
+    const std::regex usage("`([a-z][a-z-]*)( [a-z][a-z-]*)?[^`]*`");
     const std::regex option("--[a-z][a-z-]*");
     for (std::string line; std::getline(in, line);) {
         if (!line.starts_with("| `")) continue;
-        const std::string first = std::regex_replace(line, std::regex("\\\\\\|"), "/");
-        const std::string cell = first.substr(2, first.find(" | ", 2) - 2);
+        const std::string cell = line.substr(2, line.find(" | ", 2) - 2);
         for (std::sregex_iterator at(cell.begin(), cell.end(), usage), end; at != end; ++at) {
             const std::string words = at->str();
-            auto& options = commands[(*at)[1]];
+            const std::string both = (*at)[1].str() + (*at)[2].str(); // of a command of a group
+            auto& options = commands[known.contains(both) ? both : (*at)[1].str()];
             for (std::sregex_iterator each(words.begin(), words.end(), option); each != end; ++each)
                 options.insert(each->str());
         }
@@ -31,14 +45,11 @@ std::map<std::string, std::set<std::string>> commandsOfTheDocument() {
     return commands;
 }
 
-/// Those that --help lists, beneath a heading each.
-std::set<std::string> commandsOfTheProgram() {
-    std::set<std::string> commands;
-    const std::string help = ctl({"--help"}).out;
-    const std::regex entry("\n  ([a-z][a-z-]*)");
-    for (std::sregex_iterator at(help.begin(), help.end(), entry), end; at != end; ++at)
-        commands.insert((*at)[1]);
-    return commands;
+/// A command of two words is given as two.
+Ran helpOf(const std::string& command) {
+    const auto blank = command.find(' ');
+    if (blank == std::string::npos) return ctl({command, "--help"});
+    return ctl({command.substr(0, blank), command.substr(blank + 1), "--help"});
 }
 
 TEST(Manual, theDocumentHasEachCommandAndNoOther) {
@@ -52,7 +63,7 @@ TEST(Manual, theDocumentHasEachCommandAndNoOther) {
 TEST(Manual, theOptionsOfTheDocumentAreInTheHelp) {
     int compared = 0;
     for (const auto& [command, options] : commandsOfTheDocument()) {
-        const std::string help = ctl({command, "--help"}).out;
+        const std::string help = helpOf(command).out;
         for (const std::string& option : options) {
             EXPECT_THAT(help, HasSubstr("\n  " + option)) << command;
             ++compared;
@@ -70,7 +81,7 @@ TEST(Manual, helpTellsTheExitCodes) {
 
 TEST(Manual, helpFitsATerminal) {
     for (const std::string& command : commandsOfTheProgram()) {
-        std::istringstream help(ctl({command, "--help"}).out);
+        std::istringstream help(helpOf(command).out);
         for (std::string line; std::getline(help, line);)
             EXPECT_LE(line.size(), 86U) << command << ": " << line; // bytes: dots and dashes have three
     }
@@ -92,6 +103,48 @@ TEST(DidYouMean, ofASlipInACommandOrOption) {
         EXPECT_EQ(ran.exit, 2);
         EXPECT_THAT(ran.err, Not(HasSubstr("did you mean")));
     }
+}
+
+/// Two commands of a group, of which one is called as another command.
+const app::ProgramText& grouped() {
+    static const app::ProgramText program{
+        "shed",
+        "a program",
+        "",
+        {{"--help", {}, "help"}},
+        {{"boats", "", "boats", "", "", {{"--json", {}, "json"}}},
+         {"hub boats", "", "boats of all", "", "", {{"--club", "CLUB", "which", {"ours", "theirs"}}}},
+         {"hub join", "", "join", "", "", {}}},
+        {{"hub", "exchange"}}};
+    return program;
+}
+
+/// What bash and fish make of the line.
+void expectCompleted(const std::vector<std::string>& words, const std::string& wanted) {
+    std::string line;
+    for (const std::string& word : words)
+        line += (line.empty() ? "" : " ") + word;
+    const std::string last = std::to_string(words.size() - 1);
+    const Ran bash = support::runProgram("/bin/bash", {"-c", app::bashCompletion(grouped()) + "COMP_WORDS=(" +
+                                                                 line + "); COMP_CWORD=" + last +
+                                                                 "; _shed; echo ${COMPREPLY[*]}"});
+    EXPECT_EQ(bash.out, wanted + '\n') << line << bash.err;
+    const Ran fish =
+        support::runProgram("/usr/bin/fish", {"--no-config", "-c",
+                                              app::fishCompletion(grouped()) + "complete -C '" + line + "'"});
+    EXPECT_EQ(fish.out.substr(0, fish.out.find('\t')), wanted) << line << fish.err;
+}
+
+TEST(Completion, ofACommandOfTwoWords) {
+    expectCompleted({"shed", "hu"}, "hub");
+    expectCompleted({"shed", "hub", "jo"}, "join");
+    expectCompleted({"shed", "hub", "boats", "--cl"}, "--club");
+    expectCompleted({"shed", "hub", "boats", "--club", "th"}, "theirs");
+    expectCompleted({"shed", "boats", "--js"}, "--json");
+    EXPECT_EQ(app::pageNameOf(grouped(), grouped().commands[2]), "shed-hub-join");
+    EXPECT_EQ(grouped().commandOf({"hub", "boats", "x"}), "hub boats");
+    EXPECT_EQ(grouped().commandOf({"hub"}), "");
+    EXPECT_THAT(app::zshCompletion(grouped()), HasSubstr("'hub boats') _arguments"));
 }
 
 using Quiet = SmallClub;
