@@ -15,6 +15,7 @@
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/setup/set_up_notes.h"
+#include "app/gui/help/help_page.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
 #include "app/gui/printout/paper_button.h"
@@ -134,6 +135,8 @@ void MainWindow::buildPages() {
     addGearPages(*m_office, tools);
     m_pages->addWidget(m_office);
     m_pages->addWidget(new PageScroll(m_board, this));
+    m_help = new HelpPage(this);
+    m_pages->addWidget(m_help);
     m_replaced = new ReplacedStrip(this);
     auto* all = new QWidget(this);
     auto* column = new QVBoxLayout(all);

@@ -6,6 +6,7 @@
 #include "app/gui/theme/sounds.h"
 
 #include <QMainWindow>
+#include <QPointer>
 
 #include <filesystem>
 
@@ -25,6 +26,7 @@ class CheckPage;
 class GearOffice;
 class HubWatch;
 class HandScanner;
+class HelpPage;
 class ImportRun;
 class PageMenu;
 class PrintoutDelivery;
@@ -56,6 +58,7 @@ public:
     GearOffice& gearOffice() { return *m_office; }
     ClubLock& lock() { return *m_lock; }
     Sounds& sounds() { return m_sounds; }
+    HelpPage& helpPage() { return *m_help; }
     HandScanner& handScanner() { return *m_scanner; }
     bool isBoardShown() const;
 
@@ -105,7 +108,11 @@ private:
     void openBoatSeen(const core::ScannedText& scan);
     void startOnBoard(core::Phase phase);
     void readPictures(bool folder);
-    void adaptMenus(); ///< to the page that is shown
+    void buildHelpMenu();
+    void showHelp(); ///< of the page that is shown, which stays as it is; shown already: back
+    void leaveHelp();
+    QString pageAtHand() const; ///< its id, as the help knows it
+    void adaptMenus();          ///< to the page that is shown
 
     TimeSource m_time;
     Choosers m_choosers;
@@ -131,6 +138,9 @@ private:
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;
     GearOffice* m_office = nullptr;
+    HelpPage* m_help = nullptr;
+    QPointer<QWidget> m_beforeHelp;  ///< the page that help was asked for
+    QPointer<QWidget> m_focusBefore; ///< what had the keyboard there
     ClubMenu* m_clubMenu = nullptr;
     CheckMenu* m_checkMenu = nullptr;
     CameraMenu* m_cameraMenu = nullptr;

@@ -49,6 +49,7 @@ void MainWindow::buildMenus() {
     m_pageMenu = new PageMenu(menuBar());
     menuBar()->addMenu(m_pageMenu);
     buildViewMenu();
+    buildHelpMenu();
 }
 
 /// At the right of the menus, on whatever page.

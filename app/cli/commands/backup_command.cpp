@@ -61,6 +61,8 @@ void addBackup(CommandLine& line) {
     Command command = line.add("backup", "a copy of the club file, looked through; also while it is in use",
                                [options] { return copy(*options, true); });
     takeCommon(command, *options);
+    command.more("A damaged record is backed up as it is, and told.");
+    command.needsSomebody("the record has a problem");
     command.file("TO", options->to, "the copy, which must not exist yet");
 }
 
@@ -70,6 +72,7 @@ void addCopy(CommandLine& line) {
     Command command = line.add("copy", "a copy for another machine, of a record that is not damaged",
                                [options] { return copy(*options, false); });
     takeCommon(command, *options);
+    command.more("Written to elsewhere, it goes on as a machine of its own; merge brings both together.");
     command.file("TO", options->to, "the copy, which must not exist yet");
 }
 
@@ -78,6 +81,7 @@ void addRestore(CommandLine& line) {
     Command command =
         line.add("restore", "a club file from an undamaged backup", [options] { return restore(*options); });
     takeCommon(command, *options, Takes::NoFile);
+    command.more("A damaged backup is refused.");
     command.file("FROM", options->file, "the backup");
     command.file("FILE", options->to, "the club file, which must not exist yet");
     takeOfficer(command, *options, "the gear officer who restores it");

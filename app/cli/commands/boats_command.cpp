@@ -71,6 +71,9 @@ void addBoats(CommandLine& line) {
     Command command = line.add("boats", "which boats are kit ready, out, or not ready, and why",
                                [options] { return boats(*options); });
     takeCommon(command, *options);
+    command.more("Kit ready: signed without a stop, and nothing has since become due, missing or "
+                 "unserviceable. Out: a signed launch check with no return check after it.");
+    command.needsSomebody("a boat is not ready");
 }
 
 } // namespace app

@@ -169,6 +169,10 @@ void addCheck(CommandLine& line) {
         line.add("check", "a launch or return check of a boat's kit; unsigned it stays open",
                  [options] { return options->discard.empty() ? check(*options) : discard(*options); });
     takeCommon(command, *options);
+    command.more("Without --sign nothing but the sightings is recorded and the check stays open; given "
+                 "again, it goes on. A return check takes what the crew tells of its trip. What goes wrong "
+                 "is found before anything is recorded.");
+    command.needsSomebody("the kit is incomplete");
     command.text("--boat", options->boat, "the boat", Need::Required);
     command.choice("--phase", options->phase, {"launch", "return"}, "launch or return", Need::Required);
     command.text("--driver", options->driver, "who drives");

@@ -55,5 +55,7 @@ void addRelease(CommandLine& line);
 void addMakeReady(CommandLine& line);
 void addReplace(CommandLine& line);
 void addLasting(CommandLine& line);
+void addCompletion(CommandLine& line);
+void addManual(CommandLine& line);
 
 } // namespace app

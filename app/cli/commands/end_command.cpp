@@ -55,7 +55,10 @@ void addEnd(CommandLine& line) {
     Command command = line.add("end", "the last day of a boat, person or place; the record keeps it",
                                [options] { return end(*options); });
     takeCommon(command, *options);
+    command.more("From the next day on it is in no choice, board or plan, and stays in the record. Refused "
+                 "while kit has its home there or is that person's own.");
     command.file("KIND", options->kind, "boat, person or place");
+    command.offer("KIND", {"boat", "person", "place"});
     command.file("NAME", options->name, "its name");
     command.text("--on", options->on, "the last day that it is here, e.g. 2026-10-31", Need::Required);
     takeOfficer(command, *options, "who does it");

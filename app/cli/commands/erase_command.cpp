@@ -41,6 +41,8 @@ void addErase(CommandLine& line) {
     Command command = line.add("erase", "takes a person's mass and chest out of the file for good",
                                [options] { return erase(*options); });
     takeCommon(command, *options);
+    command.more("The record tells that they were erased, not what they were. Backups and copies keep what "
+                 "was in them.");
     command.file("PERSON", options->person, "the name, as people.csv has it");
     takeOfficer(command, *options, "who does it");
 }

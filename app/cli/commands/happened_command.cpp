@@ -89,6 +89,8 @@ void addHappened(CommandLine& line) {
     Command command = line.add("happened", "an item was used or inflated, or what else its rules wait for",
                                [options] { return happened(*options); });
     takeCommon(command, *options);
+    command.more("The rules of its kit type that wait for that event are then due. Told twice of one day it "
+                 "changes nothing.");
     command.file("CODE", options->code, "the item's tag code");
     command.text("--event", options->event, "what happened, as a rule of its kit type has it",
                  Need::Required);
@@ -102,6 +104,7 @@ void addWithdrawRecord(CommandLine& line) {
     Command command = line.add("withdraw-record", "a service record that was made in error counts no more",
                                [options] { return withdrawRecord(*options); });
     takeCommon(command, *options);
+    command.more("It stays in the history with the reason, and an export leaves it out.");
     command.file("CODE", options->code, "the item's tag code");
     command.text("--rule", options->record.rule, "the rule that it satisfied", Need::Required);
     command.text("--on", options->record.day, "its day, month or year, as it was recorded", Need::Required);

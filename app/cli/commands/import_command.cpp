@@ -18,13 +18,6 @@ struct ImportOptions : CommonOptions {
     std::string as, columns, days, make, sheet, words;
 };
 
-std::vector<std::string> sheetNames() {
-    std::vector<std::string> names;
-    for (const core::Sheet& sheet : core::allSheets())
-        names.emplace_back(sheet.name());
-    return names;
-}
-
 core::Result<core::ClubSheetChoices> choicesOf(const ImportOptions& options) {
     auto columns = core::columnsFrom(options.columns);
     if (!columns) return columns.error();
@@ -80,6 +73,8 @@ void addImport(CommandLine& line) {
         line.add("import", "take a folder of CSV, or a spreadsheet, into the register: all rows or none",
                  [options] { return import(*options); });
     takeCommon(command, *options);
+    command.more("All or nothing; each rejected row is told with file, row and column. A spreadsheet in the "
+                 "club's own shape is taken with --as.");
     command.file("SOURCE", options->source,
                  "folder of CSV files; with --as, a .xlsx, .ods, .csv or .tsv file");
     command.flag("--dry-run", options->dryRun, "only say what would be imported");

@@ -239,6 +239,8 @@ void addReceive(CommandLine& line) {
     Command command = line.add("receive", "register kit that arrived and mint its tags",
                                [options] { return receive(*options); });
     takeCommon(command, *options);
+    command.more("One item for each of --count, or for each maker's label; serial, batch and days come from "
+                 "the labels.");
     command.text("--kit-type", options->kit.kitType, "what it is", Need::Required);
     command.text("--size", options->kit.size, "its size");
     command.text("--boat", options->kit.boat, "its home boat");
@@ -265,6 +267,7 @@ void addFitOut(CommandLine& line) {
     Command command = line.add("fit-out", "register what a boat's manifest lacks, and mint its tags",
                                [options] { return fitOut(*options); });
     takeCommon(command, *options);
+    command.more("What the boat's manifest lacks becomes items at home on the boat, without size and days.");
     command.text("--boat", options->kit.boat, "the boat", Need::Required);
     command.flag("--dry-run", options->dryRun, "only say what would be registered");
     takeOfficer(command, *options, "who registers it");
@@ -277,6 +280,8 @@ void addRetag(CommandLine& line) {
     Command command = line.add("retag", "a new tag for kit, a boat, person or place; its history stays",
                                [options] { return retag(*options); });
     takeCommon(command, *options);
+    command.more(
+        "The old tag no longer works. A name that a boat and a person have is refused: give its tag.");
     command.file("CODE", options->code, "its tag code; of a boat, person or place the name, too");
     takeOfficer(command, *options, "who fixes it");
     takeSheet(command, *options);
@@ -287,6 +292,7 @@ void addWriteOff(CommandLine& line) {
     Command command = line.add("write-off", "an item that is out of use for good",
                                [options] { return writeOff(*options); });
     takeCommon(command, *options);
+    command.more("It counts nowhere from then on; its history stays. See reinstate.");
     command.file("CODE", options->code, "the item's tag code");
     command.choice("--why", options->why, {"lost", "damaged", "worn", "expired"}, "why", Need::Required);
     takeOfficer(command, *options, "who writes it off");
@@ -297,6 +303,7 @@ void addReinstate(CommandLine& line) {
     Command command = line.add("reinstate", "takes the writing off of an item back",
                                [options] { return reinstate(*options); });
     takeCommon(command, *options);
+    command.more("The item is what it was before.");
     command.file("CODE", options->code, "the item's tag code");
     command.text("--why", options->why, "why, in words", Need::Required);
     takeOfficer(command, *options, "who reinstates it");

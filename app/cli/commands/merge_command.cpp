@@ -45,6 +45,9 @@ void addMerge(CommandLine& line) {
     Command command = line.add("merge", "takes in what other machines recorded in their files of this club",
                                [options] { return merge(*options); });
     takeCommon(command, *options);
+    command.more(
+        "Every new fact is looked through first, then all or nothing is taken in; twice is nothing new.");
+    command.needsSomebody("somebody must look at what came in");
     command.paths("OTHER", options->others, "other files of the club; they stay as they are");
     command.flag("--as-new-machine", options->asNewMachine,
                  "take a record that was forked in as that of a machine of its own");

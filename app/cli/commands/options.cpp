@@ -1,6 +1,7 @@
 #include "app/cli/commands/options.h"
 
 #include "core/base/error_code.h"
+#include "core/register/sheets.h"
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/commands/pin_file.h"
@@ -45,6 +46,13 @@ void takeCommon(Command& command, CommonOptions& options, Takes takes) {
     if (takes == Takes::ClubFile) command.file("FILE", options.file, "the club file");
     command.flag("--json", options.json, "one JSON document on standard output and nothing else there");
     command.text("--today", options.today, "the calendar day to go by, e.g. 2026-03-14");
+}
+
+std::vector<std::string> sheetNames() {
+    std::vector<std::string> names;
+    for (const core::Sheet& sheet : core::allSheets())
+        names.emplace_back(sheet.name());
+    return names;
 }
 
 core::Result<core::Moment> momentOf(const CommonOptions& options) {

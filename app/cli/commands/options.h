@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace app {
 
@@ -35,6 +36,8 @@ core::Outcome unlockFor(core::Club& club, const CommonOptions& options);
 /// The same words wherever a PIN is taken.
 constexpr const char* pinFileHelp =
     "the PIN: a file of one line that is yours alone, or - for standard input";
+/// The register's files without .csv, as SHEET and --as take them.
+std::vector<std::string> sheetNames();
 
 /// --at if given, else --today at the present time of day, else now. BadInput for a day or instant that is
 /// none.

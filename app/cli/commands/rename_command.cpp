@@ -65,7 +65,10 @@ void addRename(CommandLine& line) {
     Command command = line.add("rename", "gives a boat, place, person, kit type, size or class another name",
                                [options] { return rename(*options); });
     takeCommon(command, *options);
+    command.more(
+        "History, signed answers and evidence keep the old word; everything is found under the new one.");
     command.file("SHEET", options->sheet, "boats, places, people, kit_types, sizes or boat_classes");
+    command.offer("SHEET", {"boats", "places", "people", "kit_types", "sizes", "boat_classes"});
     command.file("OLD", options->from, "its name now; of a size 'kit type/size'");
     command.file("NEW", options->to, "the name from now on");
     takeOfficer(command, *options, "who does it");

@@ -108,6 +108,8 @@ void addService(CommandLine& line) {
     Command command = line.add("service", "a service round: one record for all that is scanned",
                                [options] { return service(*options); });
     takeCommon(command, *options);
+    command.more("Failed, they are withdrawn; a later passed record releases what only a failed one held.");
+    command.needsSomebody("something was refused; what fits is recorded all the same");
     command.text("--rule", options->rule, "the life rule that the record satisfies", Need::Required);
     command.text("--day", options->day, "the day on which it was done (today)");
     takeOfficer(command, *options, "who did it", Need::Required);

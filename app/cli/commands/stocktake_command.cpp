@@ -95,6 +95,9 @@ void addStocktake(CommandLine& line) {
     Command command = line.add("stocktake", "what is at a place against the register; unsigned it stays open",
                                [options] { return stocktake(*options); });
     takeCommon(command, *options);
+    command.more(
+        "Signed, what was not seen is missing. Without --sign it stays open and goes on when given again.");
+    command.needsSomebody("something was not seen");
     command.text("--place", options->place, "the place", Need::Required);
     command.several("--from", options->from, "pictures, folders or videos of the shelf");
     command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");

@@ -109,6 +109,8 @@ void addTags(CommandLine& line) {
     Command command =
         line.add("tags", "sheets of tags as PDF, or unused codes", [options] { return tags(*options); });
     takeCommon(command, *options);
+    command.more(
+        "Of all that has a tag and is here, or of what --items names. Written-off kit is never printed.");
     command.several("--items", options->items,
                     "only these: tag codes, and names of boats, people and places");
     command.text("--out", options->out, "the PDF to write", Need::NotEmpty);

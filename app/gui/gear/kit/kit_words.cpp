@@ -1,6 +1,6 @@
 #include "app/gui/gear/kit/kit_words.h"
 
-#include "app/gui/gear/record/history_words.h"
+#include "app/gui/gear/record/history_rows.h"
 #include "app/paper/lists/club_lists.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"

@@ -1,7 +1,7 @@
 #include "app/gui/gear/record/history_panel.h"
 
 #include "app/gui/camera/held_field.h"
-#include "app/gui/gear/record/history_words.h"
+#include "app/gui/gear/record/history_rows.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
