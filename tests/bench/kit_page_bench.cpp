@@ -7,6 +7,7 @@
 #include "app/gui/theme/sounds.h"
 #include "app/gui/widgets/plain_table.h"
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
 #include "core/club/club_register.h"
 #include "core/tag/tag_code.h"
 #include "tests/support/scratch_folder.h"

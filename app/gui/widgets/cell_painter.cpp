@@ -1,5 +1,6 @@
 #include "app/gui/widgets/cell_painter.h"
 
+#include "app/gui/theme/dress.h"
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"

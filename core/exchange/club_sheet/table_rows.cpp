@@ -198,12 +198,13 @@ private:
         if (meaning.fault) return rejectFault(given, serialMeaning, meaning);
         const auto found = m_idsOfSerial.find(foldName(meaning.text));
         const std::size_t things = found == m_idsOfSerial.end() ? 0 : found->second.size();
-        if (things == 1)
+        if (things == 1) {
             given.cells[0] = found->second.front();
-        else
-            reject(
-                given, serialMeaning,
-                {things == 0 ? ErrorCode::SerialUnknown : ErrorCode::SerialOfSeveral, {shown(meaning.text)}});
+            return;
+        }
+        reject(given, serialMeaning,
+               {things == 0 ? ErrorCode::SerialUnknown : ErrorCode::SerialOfSeveral, {shown(meaning.text)}});
+        given.faulty[0] = true; // that no tag is given is no fault besides
     }
 
     const SheetTable& m_table;

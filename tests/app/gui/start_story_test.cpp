@@ -213,7 +213,9 @@ TEST_F(StartStory, aClubThatIsOpenStaysOpenWhereANewOneIsRefused) {
     ASSERT_TRUE(waitFor([&] { return window().board().state().club == "Lake club"; }));
     press(Qt::Key_N, Qt::ControlModifier);
     EXPECT_EQ(said("welcomeTitleLabel"), "“Lake club” is open until another file is.");
-    tabTo("welcomeBackButton");
+    auto* back = child<QPushButton>("welcomeBackButton");
+    ASSERT_TRUE(back->isVisible());
+    back->setFocus(Qt::TabFocusReason);
     press(Qt::Key_Space);
     ASSERT_TRUE(window().isBoardShown());
     press(Qt::Key_N, Qt::ControlModifier);
