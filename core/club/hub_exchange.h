@@ -55,6 +55,7 @@ private:
     void requireOneChain(const hubFacts::Difference& difference);
     Outcome takeIn(Exchanged& into);
     bool send(Exchanged& into); ///< false: others sent something meanwhile
+    void requireSigned(const std::vector<Fact>& batch) const;
     void sendBeside(const std::vector<Fact>& batch);
     std::int64_t ownNewest(const std::string& machine) const;
 

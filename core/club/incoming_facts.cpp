@@ -6,6 +6,7 @@
 #include "core/store/ledger.h"
 #include "core/store/migrations.h"
 #include "core/store/photo_table.h"
+#include "core/store/other_record.h"
 #include "core/store/private_table.h"
 
 #include <algorithm>
@@ -44,8 +45,7 @@ struct Beside {
 Beside besideFactsIn(Database& database) {
     Beside beside;
     factTable::forEachInChain(database, [&](const Fact& fact) {
-        if (sheetOfTable(fact.kind) == nullptr && fact.kind != PhotoAdded::kind && fact.kind != PinSet::kind)
-            return;
+        if (!mayHoldPrivateCells(fact) && fact.kind != PhotoAdded::kind) return;
         const auto body = bodyOf(fact);
         if (!body || !*body) return;
         if (!sealedCells(**body).empty()) beside.sealing.push_back(fact.id);

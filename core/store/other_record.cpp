@@ -87,7 +87,9 @@ public:
     void read(const std::string& machine, OtherFacts& into) {
         const Fork* fork = forkOf(m_forks, machine);
         const std::int64_t known = fork ? fork->seq - 1 : newestSeq(m_own, machine);
-        if (known > 0) m_walk.goOnAfter(*factTable::inChain(m_own, machine, known), keyOf(machine));
+        if (known > 0)
+            m_walk.goOnAfter(*factTable::inChain(m_own, machine, known),
+                             factTable::publicKeyOf(m_own, machine));
         std::optional<AsNewMachine> taker;
         factTable::forEachAfter(m_other, machine, known, [&](const Fact& fact) {
             m_walk.visit(fact);
@@ -117,12 +119,6 @@ public:
     }
 
 private:
-    std::string keyOf(const std::string& machine) {
-        const auto first = factTable::inChain(m_own, machine, 1);
-        const auto body = first ? factTable::bodyOf(*first) : std::nullopt;
-        const auto* begun = body ? std::get_if<MachineBegun>(&*body) : nullptr;
-        return begun != nullptr && machineOf(begun->publicKey) == machine ? begun->publicKey : std::string();
-    }
     /// A key that was another one from its first fact on goes on from the club's beginning.
     std::string commonBefore(const Fork& fork) {
         const auto before =
@@ -141,13 +137,6 @@ private:
     Verification m_found;
     ChainWalk m_walk;
 };
-
-bool mayHoldPrivateCells(const Fact& fact) {
-    const Sheet* sheet = sheetOfTable(fact.kind);
-    if (sheet == nullptr) return fact.kind == PinSet::kind;
-    return std::any_of(sheet->columns.begin(), sheet->columns.end(),
-                       [](const Column& column) { return column.isPrivate; });
-}
 
 void addPrivateCells(Database& own, Database& other, OtherFacts& news) {
     for (const Fact& fact : news.facts) {
@@ -204,6 +193,13 @@ void addPhotos(Database& own, Database& other, OtherFacts& news) {
 }
 
 } // namespace
+
+bool mayHoldPrivateCells(const Fact& fact) {
+    const Sheet* sheet = sheetOfTable(fact.kind);
+    if (sheet == nullptr) return fact.kind == PinSet::kind;
+    return std::any_of(sheet->columns.begin(), sheet->columns.end(),
+                       [](const Column& column) { return column.isPrivate; });
+}
 
 std::int64_t firstDifference(std::int64_t last, const std::function<bool(std::int64_t seq)>& isSame) {
     std::int64_t low = 1, high = last;

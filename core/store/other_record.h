@@ -37,6 +37,9 @@ std::int64_t firstDifference(std::int64_t last, const std::function<bool(std::in
 /// Two forks in one chain are impossible; in several chains each is one.
 std::vector<Fork> forksBetween(Database& own, Database& other);
 
+/// Whether a fact of that kind can have private cells beside it: a row with such columns, or a PIN.
+bool mayHoldPrivateCells(const Fact& fact);
+
 /// Looks every fact through that is new here: numbers, hashes, signatures, canonical bodies, private cells,
 /// and that what each machine went on from is there. Throws StoreFailure naming the first that is wrong, and
 /// for a file of another club. Of forked machines (`forks`) the other's facts from the fork on come as those

@@ -92,7 +92,8 @@ const std::vector<ErrorCase> hubCases = {
     {{ErrorCode::HubRecordDamaged, {}, {}, {{ErrorCode::FactNotSigned, {"3", "3f2a"}}}},
      ErrorKind::FileDamaged,
      "the record on the hub is damaged, so nothing of it was taken in: it is not signed by that machine",
-     "tell whoever administers the database which machine and fact it is"},
+     "tell whoever administers the database which machine and fact it is",
+     "fact 3 of machine 3f2a"},
 };
 
 } // namespace app

@@ -252,6 +252,29 @@ TEST_F(HubRefuses, factsThatAreNotSignedByTheClient) {
     EXPECT_FALSE(std::filesystem::exists(third.file));
 }
 
+// Whoever has the file and no key can write it anew with hashes that follow: it does not get to the others.
+TEST_F(HubRefuses, toSendAHistoryThatWasWrittenAnew) {
+    shed.write("strap worn");
+    Fact rewritten = factsIn(shed).back();
+    {
+        core::Database database(shed.file, core::Database::Mode::ReadWrite);
+        rewritten.by = "Odalys Finch";
+        rewritten.hash = core::hashOf(rewritten);
+        database.script("DROP TRIGGER fact_is_never_changed");
+        database.prepare("UPDATE fact SET by = ?, hash = ? WHERE id = ?")
+            .with(rewritten.by)
+            .with(rewritten.hash)
+            .with(rewritten.id)
+            .run();
+    }
+    const std::string before = count();
+    const auto refused = shed.exchange();
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::RecordDamaged);
+    EXPECT_EQ(refused.error().cause.at(0).code, ErrorCode::FactNotSigned);
+    EXPECT_EQ(count(), before);
+}
+
 TEST_F(HubRefuses, aFactThatTheDatabasesOwnerChangedByTheClient) {
     fetched(home);
     shed.write("strap worn");
