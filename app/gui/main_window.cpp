@@ -24,7 +24,6 @@
 #include "app/gui/unlock_strip.h"
 #include "app/gui/welcome_page.h"
 #include "app/gui/widgets/gear_page.h"
-#include "app/gui/widgets/page_scroll.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -43,14 +42,6 @@
 #include <algorithm>
 
 namespace app {
-namespace {
-
-/// What of the stack holds a page that scrolls in a small window.
-QWidget* placeOf(QWidget& page) {
-    return page.parentWidget()->parentWidget(); // a scroll area's viewport is between them
-}
-
-} // namespace
 
 MainWindow::MainWindow(TimeSource time, Choosers choosers)
     : m_time(std::move(time))
@@ -124,7 +115,7 @@ void MainWindow::buildPages() {
     m_check = new CheckPage(m_club, m_time, m_sounds, this);
     m_welcome->say({});
     m_pages->addWidget(m_welcome);
-    m_pages->addWidget(new PageScroll(m_check, this));
+    m_pages->addWidget(m_check);
     m_office = new GearOffice(this);
     GearTools tools{m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }};
     tools.askForPin = [this](QObject* asker, std::function<void()> goOn, std::function<void()> giveUp) {
@@ -134,7 +125,7 @@ void MainWindow::buildPages() {
     tools.hub = m_hub;
     addGearPages(*m_office, tools);
     m_pages->addWidget(m_office);
-    m_pages->addWidget(new PageScroll(m_board, this));
+    m_pages->addWidget(m_board);
     m_help = new HelpPage(this);
     m_pages->addWidget(m_help);
     m_replaced = new ReplacedStrip(this);
@@ -190,7 +181,7 @@ void MainWindow::connectPages() {
 /// The office has the page already; its pages let their camera go when they are hidden.
 void MainWindow::showOffice() {
     if (!m_isClubOpen) return;
-    if (shownPage() != m_office) leavePage();
+    if (m_pages->currentWidget() != m_office) leavePage();
     m_pages->setCurrentWidget(m_office);
     adaptMenus();
 }
@@ -204,14 +195,8 @@ void MainWindow::connectCheck() {
     connect(&m_check->camera(), &CameraPanel::pictureFolderPressed, this, [this] { readPictures(true); });
 }
 
-QWidget* MainWindow::shownPage() const {
-    QWidget* place = m_pages->currentWidget();
-    const auto* scroll = qobject_cast<PageScroll*>(place);
-    return scroll ? scroll->widget() : place;
-}
-
 QWidget* MainWindow::currentPage() const {
-    QWidget* page = shownPage();
+    QWidget* page = m_pages->currentWidget();
     return page == m_office ? m_office->page(m_office->currentPage()) : page;
 }
 
@@ -224,7 +209,7 @@ void MainWindow::takeScan(const QString& text, core::SeenBy how) {
 }
 
 bool MainWindow::isBoardShown() const {
-    return shownPage() == m_board;
+    return m_pages->currentWidget() == m_board;
 }
 
 void MainWindow::openClub(const std::filesystem::path& file) {
@@ -267,7 +252,7 @@ void MainWindow::leaveClub(const core::Error& error) {
 
 void MainWindow::showBoard(const QString& saying) {
     leavePage();
-    m_pages->setCurrentWidget(placeOf(*m_board));
+    m_pages->setCurrentWidget(m_board);
     m_isBoardFresh = false;
     adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
@@ -300,7 +285,7 @@ void MainWindow::readBoardAnew(const QString& saying) {
 
 void MainWindow::startCheck(const QString& boat, core::Phase phase) {
     leavePage();
-    m_pages->setCurrentWidget(placeOf(*m_check));
+    m_pages->setCurrentWidget(m_check);
     m_check->open(boat, phase, m_cameraWanted);
     adaptMenus();
 }

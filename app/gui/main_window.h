@@ -101,7 +101,6 @@ private:
     void putSetUpAway();
     void showBoard(const QString& saying = {});
     void startNext();
-    QWidget* shownPage() const;   ///< of all the window has
     QWidget* currentPage() const; ///< of the gear officer's the one that is shown
     void takeScan(const QString& text, core::SeenBy how);
     void openBoatOfTag(const QString& code);

@@ -22,7 +22,7 @@ void MainWindow::buildHelpMenu() {
 QString MainWindow::pageAtHand() const {
     const QWidget* page = m_pages->currentWidget();
     if (page == m_office) return m_office->currentPage();
-    if (page->isAncestorOf(m_check)) return m_check->phase() == core::Phase::Return ? "return" : "launch";
+    if (page == m_check) return m_check->phase() == core::Phase::Return ? "return" : "launch";
     return isBoardShown() ? "board" : "welcome";
 }
 

@@ -135,7 +135,7 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void MainWindow::adaptMenus() {
-    QWidget* page = shownPage();
+    QWidget* page = m_pages->currentWidget();
     m_checkMenu->setInCheck(page == m_check);
     m_cameraMenu->setInCheck(page == m_check);
     m_pageMenu->showPage(currentPage());

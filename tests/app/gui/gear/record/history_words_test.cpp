@@ -1,3 +1,4 @@
+#include "app/gui/gear/record/history_rows.h"
 #include "app/text/history_words.h"
 #include "core/answers/history.h"
 #include "core/check/boat_check.h"
