@@ -77,7 +77,8 @@ public:
     /// connection and 90 for each answer. With nothing new on either side it is one round trip. An exchange
     /// that fails leaves the file as it was; what was sent before stays sent, and the next one goes on from
     /// there. HubNotJoined; HubNotReached; HubNotPrepared; HubNotAllowed; HubRefused; HubRoleUnknown;
-    /// HubOtherClub, HubOtherName; HubForked, HubFactRefused, HubRecordDamaged; RecordDamaged: of this file; NamesFused.
+    /// HubOtherClub, HubOtherName; HubForked, HubFactRefused, HubRecordDamaged; NamesFused.
+    /// RecordDamaged: of this file, which is not sent.
     Result<Exchanged> exchange(HubLink& link, CalendarDay today, const ReasonWords& words);
 
 private:
