@@ -3,6 +3,7 @@
 #include "tests/support/test_cluster.h"
 
 #include "app/gui/club/hub_watch.h"
+#include "app/gui/gear/office/gear_office.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_hub.h"
 #include "core/club/district_hub.h"
@@ -62,6 +63,7 @@ TEST_F(HubStory, theBoardSaysHowItStandsAndNobodyWaits) {
     EXPECT_FALSE(line()->isVisible()) << "the file exchanges with no server";
     StoryHand hand(window(), StoryHand::Way::Mouse);
     QTest::keySequence(&window(), QKeySequence("Ctrl+Shift+X"));
+    ASSERT_TRUE(waitFor([&] { return window().gearOffice().officer() == "Joss Iveny"; }));
     hand.pick("exchangeHubChoice");
     child<QLineEdit>("hubUrlEdit")->setText(QString::fromStdString(url()));
     hand.press("hubJoinButton");
