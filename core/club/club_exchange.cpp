@@ -71,7 +71,7 @@ Result<CameIn> ClubExchange::give(const std::filesystem::path& other) {
 
 Result<int> ClubExchange::newsFor(const std::filesystem::path& other) const {
     return guarded([&]() -> Result<int> {
-        const auto theirs = clubFile::open(other, true);
+        const auto theirs = clubFile::openAside(other);
         if (clubOf(*theirs) != clubOf(*m_state->database))
             return Error{ErrorCode::OtherClub, {}, other.string()};
         std::int64_t news = 0;

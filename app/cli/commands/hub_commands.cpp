@@ -108,6 +108,7 @@ void addHub(CommandLine& line) {
     takeCommon(join, *options);
     url(join);
     join.flag("--private", options->sendsPrivate, privateHelp);
+    takeOfficer(join, *options, "who joins it");
 
     Command fetch = line.add("hub fetch", "a new machine's first file, of all that the hub has of the club",
                              [options] { return hubFetch(*options); });

@@ -33,6 +33,7 @@ constexpr PageHelp places[] = {
     {"record", "season.md", "What can be shown afterwards", "Protokoll"},
     {"setup", "gear-officer.md", "Set up", "Aufbau"},
     {"spreadsheet", "gear-officer.md", "Import", "Einlesen"},
+    {"exchange", "machines.md", "Exchanging", "Austausch"},
 };
 
 } // namespace

@@ -27,7 +27,7 @@ PinPanel::PinPanel(GearTools given, QWidget* parent)
     , m_pin(wordsEdit(this, "pinNewEdit", tr("the new PIN"), tr("the new PIN: 4 to 12 characters")))
     , m_again(wordsEdit(this, "pinAgainEdit", tr("the new PIN once more"), tr("the same once more")))
     , m_keep(wordsButton(this, tr("Leave it"), "pinKeepButton"))
-    , m_clear(wordsButton(this, tr("Take it away"), "pinClearButton"))
+    , m_clear(wordsButton(this, tr("Remove the PIN"), "pinClearButton"))
     , m_set(wordsButton(this, {}, "pinSetButton", true)) {
     build();
     for (QLineEdit* edit : {m_own, m_pin, m_again}) {
