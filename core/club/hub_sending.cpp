@@ -5,9 +5,9 @@
 #include "core/hub/hub_connection.h"
 #include "core/record/machine_key.h"
 #include "core/store/fact_table.h"
+#include "core/store/other_record.h"
 #include "core/store/outgoing_facts.h"
 #include "core/store/photo_table.h"
-#include "core/store/other_record.h"
 #include "core/store/private_table.h"
 
 #include <map>

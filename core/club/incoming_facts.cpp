@@ -5,8 +5,8 @@
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
 #include "core/store/migrations.h"
-#include "core/store/photo_table.h"
 #include "core/store/other_record.h"
+#include "core/store/photo_table.h"
 #include "core/store/private_table.h"
 
 #include <algorithm>
