@@ -309,6 +309,11 @@ void MainWindow::connectCopies() {
     connect(m_copies, &ClubCopies::said, this, &MainWindow::sayWhereItStands);
     connect(m_copies, &ClubCopies::restored, this,
             [this](const QString& file) { openClub(file.toStdString()); });
+    connect(m_copies, &ClubCopies::pinWanted, this,
+            [this](const QStringList& officers, const QString& likely, const core::Error& why,
+                   const ClubCopies::GiveBy& give) {
+                m_unlock->askForBackup(m_copies, officers, likely, why, give);
+            });
     connect(m_copies, &ClubCopies::changed, this, [this] {
         m_clubMenu->setCopying(m_copies->isCopying());
         m_board->remindOfBackup(m_copies->reminder(m_board->state().began, m_time().today));

@@ -79,15 +79,26 @@ void UnlockStrip::ask(QObject* asker, const QString& likely, std::function<void(
     m_club.ask(
         this, [](core::Club& club) { return club.pins().officers(); },
         [this, likely](const std::vector<std::string>& officers) {
-            if (!m_sign) fill(texts(officers), likely);
+            if (!m_give) fill(texts(officers), likely);
         });
 }
 
 void UnlockStrip::askSigner(QObject* asker, const QString& person, const core::Error& why, SignWith sign) {
     begin(asker, tr("This club asks for the PIN of whoever signs and has one."), tr("Sign"));
-    m_sign = std::move(sign);
+    m_give = [sign = std::move(sign)](const QString&, std::shared_ptr<core::Pin> pin) {
+        sign(std::move(pin));
+    };
     fill({person}, person);
     if (why.code != core::ErrorCode::SignatureNeedsPin) sayWhy(person, why);
+}
+
+void UnlockStrip::askForBackup(QObject* asker, const QStringList& officers, const QString& likely,
+                               const core::Error& why, GiveBy give) {
+    begin(asker, tr("Restoring this backup is a gear officer's to do: it needs the PIN of one."),
+          tr("Restore"));
+    m_give = std::move(give);
+    fill(officers, likely);
+    if (why.code != core::ErrorCode::PinNeeded) sayWhy(likely, why);
 }
 
 void UnlockStrip::begin(QObject* asker, const QString& what, const QString& does) {
@@ -129,13 +140,13 @@ void UnlockStrip::unlock() {
     m_pin->clear();
     auto pin = core::Pin::from(std::move(typed));
     if (!pin) return m_said->say(withCapital(errorLine(pin.error())) + QLatin1Char('.'), true);
-    if (m_sign) {
+    const QString person = m_who->currentText();
+    if (m_give) {
         auto made = std::make_shared<core::Pin>(std::move(pin).value());
-        return close([sign = m_sign, made] { sign(made); });
+        return close([give = m_give, person, made] { give(person, made); });
     }
     m_isAsking = true;
     adapt();
-    const QString person = m_who->currentText();
     m_lock.unlock(this, person, std::make_shared<core::Pin>(std::move(pin).value()),
                   [this, person](const core::Outcome& unlocked) { take(person, unlocked); });
 }
@@ -163,7 +174,7 @@ void UnlockStrip::close(const std::function<void()>& then) {
     const std::function<void()> kept = m_asker ? then : nullptr;
     m_asker = nullptr;
     m_goOn = m_giveUp = nullptr;
-    m_sign = nullptr;
+    m_give = nullptr;
     m_pin->clear();
     m_second.stop();
     hide();

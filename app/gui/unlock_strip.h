@@ -43,6 +43,11 @@ public:
     /// The PIN of whoever is to sign; `why`: core's error. `sign` is given what was typed.
     using SignWith = std::function<void(std::shared_ptr<core::Pin>)>;
     void askSigner(QObject* asker, const QString& person, const core::Error& why, SignWith sign);
+    /// The PIN of one of these gear officers, who are in a backup that is to be restored; `likely`: whose it
+    /// may be. `give` is given whose and what was typed.
+    using GiveBy = std::function<void(const QString& person, std::shared_ptr<core::Pin>)>;
+    void askForBackup(QObject* asker, const QStringList& officers, const QString& likely,
+                      const core::Error& why, GiveBy give);
     void leave(); ///< nobody gives a PIN
 
 protected:
@@ -65,7 +70,7 @@ private:
     QPointer<QObject> m_asker;
     std::function<void()> m_goOn;
     std::function<void()> m_giveUp;
-    SignWith m_sign;                           ///< empty: it is asked for to unlock
+    GiveBy m_give;                             ///< empty: it is asked for to unlock
     std::map<QString, QDeadlineTimer> m_waits; ///< by person
     QTimer m_second;
     bool m_isAsking = false; ///< core looks at a PIN

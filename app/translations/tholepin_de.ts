@@ -10766,6 +10766,14 @@ Erledigt am %2: %3</translation>
         <source>PIN of</source>
         <translation>PIN von</translation>
     </message>
+    <message>
+        <source>Restoring this backup is a gear officer&apos;s to do: it needs the PIN of one.</source>
+        <translation>Diese Sicherung zurückzuspielen ist Sache des Gerätewarts: sie braucht die PIN von einem.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Zurückspielen</translation>
+    </message>
 </context>
 <context>
     <name>app::VerifyPanel</name>

@@ -6,8 +6,11 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/error_code.h"
+#include "core/club/club.h"
 #include "core/club/club_copy.h"
+#include "core/club/club_pins.h"
 #include "core/club/club_record.h"
+#include "core/record/pin.h"
 
 #include <QWidget>
 
@@ -112,9 +115,40 @@ void ClubCopies::restore() {
     if (from.isEmpty()) return;
     const QString to = m_choosers.newClub ? m_choosers.newClub(m_window) : QString();
     if (to.isEmpty()) return;
-    run([from, to] { return core::copyClub(from.toStdString(), to.toStdString(), false); },
-        [this, from, to](const core::Result<core::Verification>& found) {
-            if (!found) return emit said(errorSentence(found.error()), true);
+    restoreBy(from, to, {}, nullptr);
+}
+
+namespace {
+
+struct TriedRestore {
+    core::Result<core::Verification> found;
+    std::vector<std::string> officers; ///< whose PIN is wanted; empty: nobody's
+};
+
+TriedRestore triedRestore(const std::string& from, const std::string& to, const std::string& person,
+                          const core::Pin* pin) {
+    TriedRestore tried{core::restoreClub(from, to, person, pin), {}};
+    if (tried.found) return tried;
+    const core::ErrorCode code = tried.found.error().code;
+    if (code == core::ErrorCode::PinNeeded || code == core::ErrorCode::PinWrong)
+        if (const auto backup = core::Club::open(from, core::Club::Access::ReadOnly))
+            tried.officers = backup->pins().officers();
+    return tried;
+}
+
+} // namespace
+
+void ClubCopies::restoreBy(const QString& from, const QString& to, const QString& person,
+                           const std::shared_ptr<core::Pin>& pin) {
+    run([from, to, person,
+         pin] { return triedRestore(from.toStdString(), to.toStdString(), person.toStdString(), pin.get()); },
+        [this, from, to, person](const TriedRestore& tried) {
+            if (!tried.officers.empty())
+                return emit pinWanted(texts(tried.officers), person, tried.found.error(),
+                                      [this, from, to](const QString& by, std::shared_ptr<core::Pin> given) {
+                                          restoreBy(from, to, by, given);
+                                      });
+            if (!tried.found) return emit said(errorSentence(tried.found.error()), true);
             emit restored(to);
             emit said(
                 tr("Restored from %1. What was recorded after that backup is not in it.").arg(text(from)),
