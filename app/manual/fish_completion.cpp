@@ -62,11 +62,13 @@ std::string fishCompletion(const ProgramText& program) {
         script += fishWord(first, group.name, group.does);
     for (const CommandText& command : program.commands) {
         const auto blank = command.name.find(' ');
-        if (blank == std::string::npos)
+        if (blank == std::string::npos) {
             script += fishWord(first, command.name, command.does);
-        else
-            script += fishWord(complete + " -n '" + is + " only " + command.name.substr(0, blank) + '\'',
-                               command.name.substr(blank + 1), command.does);
+        } else {
+            std::string second = complete;
+            second.append(" -n '").append(is).append(" only ").append(command.name, 0, blank).append("'");
+            script += fishWord(second, command.name.substr(blank + 1), command.does);
+        }
         std::string later = complete;
         later.append(" -n '").append(is).append(" ").append(command.name).append("'");
         for (const TakenText& taken : command.taken)
