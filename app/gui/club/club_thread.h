@@ -77,8 +77,9 @@ public:
 
     /// Whoever signs has to prove it by a PIN; `sign` is given it.
     using SignWith = std::function<void(std::shared_ptr<core::Pin>)>;
-    void askForSignersPin(QObject* asker, const QString& person, const core::Error& why, SignWith sign) {
-        emit signersPinWanted(asker, person, why, std::move(sign));
+    void askForSignersPin(QObject* asker, const QString& person, const core::Error& why,
+                          const SignWith& sign) {
+        emit signersPinWanted(asker, person, why, sign);
     }
 
 signals:
