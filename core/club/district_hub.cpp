@@ -49,6 +49,14 @@ void requireNothingAt(const std::filesystem::path& file) {
         throw StoreFailure({ErrorCode::FileExists, {}, file.string()});
 }
 
+/// Keeps where it exchanges, unless something is kept, which only an officer may change.
+FetchedFile joined(const HubPlace& place, const hubFacts::KnownClub& club, bool isOwn) {
+    if (const auto before = keptPlace::of(club.founder)) return {before, true};
+    if (!isOwn) return {};
+    keptPlace::put(club.founder, place);
+    return {place};
+}
+
 } // namespace
 
 Outcome prepare(const std::string& url) {
@@ -80,10 +88,11 @@ Result<std::vector<PublishedBoard>> boards(const std::string& url) {
     });
 }
 
-Outcome fetch(const HubPlace& place, const std::string& club, const std::filesystem::path& file) {
-    return atHub(place.url, [&](HubConnection& hub) -> Outcome {
+Result<FetchedFile> fetch(const HubPlace& place, const std::string& club, const std::filesystem::path& file) {
+    return atHub(place.url, [&](HubConnection& hub) -> Result<FetchedFile> {
         requireNothingAt(file); // before much is pulled for nothing
         const hubFacts::KnownClub known = clubCalled(hub, club);
+        const bool isOwn = hubFacts::ownClub(hub) == known.club;
         IncomingFacts incoming;
         incoming.pull(hub, known.club, hubFacts::all(hub, known.club), place.sendsPrivate, nullptr);
         if (clubOf(incoming.database()) != known.founder)
@@ -98,12 +107,11 @@ Outcome fetch(const HubPlace& place, const std::string& club, const std::filesys
         }
         clubFile::create(file, [&](Database& fresh) { takeIn(fresh, facts); });
         try {
-            keptPlace::put(known.founder, place);
+            return joined(place, known, isOwn);
         } catch (...) {
             clubFile::remove(file); // it would exchange nowhere
             throw;
         }
-        return Done{};
     });
 }
 

@@ -178,6 +178,11 @@ std::vector<KnownClub> clubs(HubConnection& hub) {
     return known;
 }
 
+std::optional<int> ownClub(HubConnection& hub) {
+    const pqxx::result rows = hub.run("SELECT tholepin.own_club()", {});
+    return rows[0][0].is_null() ? std::nullopt : std::optional(rows[0][0].as<int>());
+}
+
 std::vector<Part> all(HubConnection& hub, int club) {
     std::vector<Part> parts;
     for (const pqxx::row& row : hub.run(

@@ -84,6 +84,8 @@ struct KnownClub {
     std::string founder; ///< empty: none of its facts are there
 };
 std::vector<KnownClub> clubs(HubConnection& hub);
+/// The one that whoever is connected sends for; empty: none, as a district's role.
+std::optional<int> ownClub(HubConnection& hub);
 /// All that the hub has of it.
 std::vector<Part> all(HubConnection& hub, int club);
 

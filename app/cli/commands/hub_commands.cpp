@@ -69,16 +69,27 @@ int hubJoin(const HubOptions& options) {
     });
 }
 
+QString fetchedWords(const core::FetchedFile& fetched) {
+    if (!fetched.place)
+        return QStringLiteral("It exchanges with no hub: this role is no club's. With the club's own role: "
+                              "tholepinctl hub join.");
+    if (!fetched.wasJoined) return QStringLiteral("It exchanges there from now on.");
+    return QStringLiteral("The club was joined already, and exchanges as it did: with %1, %2 measures of "
+                          "people. To change that: tholepinctl hub join.")
+        .arg(text(fetched.place->url),
+             fetched.place->sendsPrivate ? QStringLiteral("with") : QStringLiteral("without"));
+}
+
 int hubFetch(const HubOptions& options) {
-    const auto done =
+    const auto fetched =
         core::districtHub::fetch({options.url, options.sendsPrivate}, options.club, options.file);
-    if (!done) return fail(done.error());
+    if (!fetched) return fail(fetched.error());
     noteMade();
     if (options.json)
-        say(hubFetchedJson(options.club, options.file));
+        say(hubFetchedJson(options.club, options.file, fetched->place));
     else
-        sayLine(QStringLiteral("%1 holds all that the hub has of %2, and exchanges with it from now on.")
-                    .arg(text(options.file), text(options.club)));
+        sayLine(QStringLiteral("%1 holds all that the hub has of %2. %3")
+                    .arg(text(options.file), text(options.club), fetchedWords(*fetched)));
     return ExitFine;
 }
 

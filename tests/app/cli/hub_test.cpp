@@ -52,6 +52,9 @@ TEST_F(HubCommands, areGoneThroughFromTheDatabaseToTheBoard) {
     EXPECT_EQ(answer(ctl({"hub", "fetch", club, "--club", "Sandbay", home.file, "--json"}))["file"],
               home.file.string());
     EXPECT_EQ(ctl({"hub", "exchange", home.file}).exit, 0) << "it was joined";
+    const auto second =
+        ctl({"hub", "fetch", club, "--club", "Sandbay", folder / "home" / "second", "--private"});
+    EXPECT_THAT(second.out, HasSubstr("exchanges as it did: with " + club + ", without measures"));
     EXPECT_EQ(ctl({"hub", "fetch", club, "--club", "Sandbay", home.file}).exit, 2) << "it exists";
 
     const auto boats = ctl({"hub", "boats", support::testCluster().url(fresh, "district"), "--json"});

@@ -290,6 +290,28 @@ TEST_F(HubExchange, fetchMakesTheWholeFileOrNone) {
     expectWhole(office);
 }
 
+// Where a club exchanges holds for all of this user's files of it, and is a gear officer's act.
+TEST_F(HubExchange, fetchLeavesAJoinAsItIs) {
+    expectExchanged(shed, static_cast<int>(shed.facts()), 0);
+    const auto fetch = [&](HubMachine& machine, const std::string& file, const core::HubPlace& from) {
+        return core::districtHub::fetch(from, "Sandbay", machine.in().state.parent_path() / file).value();
+    };
+    const auto again = fetch(shed, "again", {url() + "?sslmode=disable", true});
+    EXPECT_TRUE(again.wasJoined);
+    EXPECT_EQ(again.place->url, url());
+    EXPECT_EQ(shed.club->hub().place()->url, url());
+    EXPECT_FALSE(shed.club->hub().place()->sendsPrivate);
+
+    const auto office = fetch(home, "office", {url("district"), false});
+    EXPECT_FALSE(office.place) << "it may not send";
+    const auto first = fetch(home, "first", {url(), true});
+    EXPECT_FALSE(first.wasJoined);
+    EXPECT_EQ(first.place->url, url());
+    auto opened = core::Club::open(home.file.parent_path() / "office");
+    ASSERT_TRUE(opened);
+    EXPECT_TRUE(opened->hub().place()->sendsPrivate) << "joined by the first that may";
+}
+
 TEST_F(HubExchange, aFileThatLeavesExchangesNoMore) {
     EXPECT_TRUE(shed.club->hub().leave());
     EXPECT_EQ(shed.exchange().error().code, ErrorCode::HubNotJoined);
