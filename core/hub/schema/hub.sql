@@ -236,6 +236,8 @@ SET plan_cache_mode = force_custom_plan AS $$
 DECLARE
     own   int;
     added int;
+    begun    uuid[]; -- machines whose first fact is new
+    erasures text[]; -- bodies of facts that erase
     bad   record;
     first record;
 BEGIN
@@ -248,7 +250,8 @@ BEGIN
         RAISE EXCEPTION USING ERRCODE = 'TH005', MESSAGE = 'another machine was quicker';
     END IF;
 
-    -- Hash and place follow from the row before; what does not follow is left out here and told below.
+    -- Hash and place follow from the row before; what does not follow is left out here and told below. What is there
+    -- already is compared by its hash alone: only what is put there now is read any further.
     WITH heads AS MATERIALIZED (
         SELECT m.machine, h.number, h.hash
         FROM (SELECT DISTINCT u.machine FROM unnest(machines) AS u(machine)) AS m
@@ -261,17 +264,22 @@ BEGIN
              AS g(machine, number, id, at_utc, by, kind, body, hash, signature)
         JOIN heads USING (machine)
         WHERE g.number > coalesce(heads.number, 0)
-        WINDOW chain AS (PARTITION BY g.machine ORDER BY g.number))
-    INSERT INTO tholepin.fact (club, machine, number, id, at_utc, by, kind, body, hash, signature)
-    SELECT own, g.machine, g.number, g.id, g.at_utc, g.by, g.kind, g.body, decode(g.hash, 'hex'),
-           decode(g.signature, 'hex')
-    FROM given AS g
-    WHERE g.number = g.place AND length(g.signature) = 128
-      AND g.hash = encode(sha256(convert_to(
-              '["' || g.id || '","' || g.prev_hash || '","' || encode(uuid_send(g.machine), 'hex') || '",' || g.number
-              || ',' || to_json(g.at_utc) || ',' || to_json(g.by) || ',' || to_json(g.kind) || ',' || g.body || ']',
-              'UTF8')), 'hex');
-    GET DIAGNOSTICS added = ROW_COUNT;
+        WINDOW chain AS (PARTITION BY g.machine ORDER BY g.number)),
+    put AS (
+        INSERT INTO tholepin.fact (club, machine, number, id, at_utc, by, kind, body, hash, signature)
+        SELECT own, g.machine, g.number, g.id, g.at_utc, g.by, g.kind, g.body, decode(g.hash, 'hex'),
+               decode(g.signature, 'hex')
+        FROM given AS g
+        WHERE g.number = g.place AND length(g.signature) = 128
+          AND g.hash = encode(sha256(convert_to(
+                  '["' || g.id || '","' || g.prev_hash || '","' || encode(uuid_send(g.machine), 'hex') || '",' || g.number
+                  || ',' || to_json(g.at_utc) || ',' || to_json(g.by) || ',' || to_json(g.kind) || ',' || g.body || ']',
+                  'UTF8')), 'hex')
+        RETURNING fact.number, fact.machine, fact.kind, fact.body)
+    SELECT count(*), coalesce(array_agg(put.machine) FILTER (WHERE put.number = 1), '{}'),
+           coalesce(array_agg(put.body) FILTER (WHERE put.kind = 'private-erased'), '{}')
+    INTO added, begun, erasures
+    FROM put;
 
     SELECT g.machine, g.number, f.hash INTO bad
     FROM unnest(machines, numbers, hashes) AS g(machine, number, hash)
@@ -283,19 +291,19 @@ BEGIN
     END IF;
 
     FOR first IN
-        SELECT g.* FROM unnest(machines, numbers, kinds, bodies) WITH ORDINALITY AS g(machine, number, kind, body, place)
-        WHERE g.number = 1
-          AND NOT EXISTS (SELECT FROM tholepin.machine AS m WHERE m.club = own AND m.machine = g.machine)
+        SELECT f.machine, f.kind, f.body
+        FROM unnest(machines, numbers) WITH ORDINALITY AS g(machine, number, place)
+        JOIN tholepin.fact AS f ON f.club = own AND f.machine = g.machine AND f.number = 1
+        WHERE g.number = 1 AND g.machine = ANY (begun)
         ORDER BY g.place
     LOOP
         PERFORM tholepin.begin_machine(own, push.founder, first.machine, first.kind, first.body);
     END LOOP;
 
-    IF 'private-erased' = ANY (kinds) THEN
+    IF cardinality(erasures) > 0 THEN
         INSERT INTO tholepin.erased (club, fact)
         SELECT DISTINCT own, fact::uuid
-        FROM unnest(kinds, bodies) AS g(kind, body), json_array_elements_text(g.body::json->'facts') AS fact
-        WHERE g.kind = 'private-erased'
+        FROM unnest(erasures) AS g(body), json_array_elements_text(g.body::json->'facts') AS fact
         ON CONFLICT DO NOTHING;
         DELETE FROM tholepin.private_cell AS p USING tholepin.erased AS e
         WHERE p.club = own AND e.club = own AND e.fact = p.fact;

@@ -153,6 +153,27 @@ TEST_F(HubRefuses, namesAndBodiesOfAllSorts) {
     EXPECT_EQ(back->hash, fact.hash);
 }
 
+// What is there already is known by its hash; what is said beside that hash is not believed.
+TEST_F(HubRefuses, toEraseWithoutAFact) {
+    ASSERT_TRUE(shed.join(url(), true));
+    Fact known = factsIn(shed).back();
+    known.kind = "private-erased";
+    std::string cells = ask("SELECT fact FROM tholepin.private_cell");
+    cells.pop_back();
+    known.body = R"({"facts":[")" + cells + R"("]})";
+    const std::string before = count();
+    EXPECT_EQ(pushed({known}), std::nullopt) << "nothing new";
+    EXPECT_EQ(count(), before);
+    EXPECT_EQ(ask("SELECT count(*) FROM tholepin.erased"), "0\n");
+    EXPECT_EQ(ask("SELECT count(*) FROM tholepin.private_cell"), "1\n");
+    Fact erasing = following(factsIn(shed).back());
+    erasing.kind = known.kind;
+    erasing.body = known.body;
+    erasing.hash = core::hashOf(erasing);
+    EXPECT_EQ(pushed({erasing}), std::nullopt);
+    EXPECT_EQ(ask("SELECT count(*) FROM tholepin.private_cell"), "0\n");
+}
+
 TEST_F(HubRefuses, aForkByTheServer) {
     Fact other = factsIn(shed).back();
     other.by = "Somebody";
