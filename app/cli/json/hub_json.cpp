@@ -20,6 +20,7 @@ Json publishedBoard(const core::PublishedBoard& board) {
     return {{"club", board.club},
             {"published", orNull(board.at)},
             {"today", orNull(board.today)},
+            {"readable", board.isReadable},
             {"boats", listOf(board.boats, publishedBoat)}};
 }
 

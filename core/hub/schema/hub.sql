@@ -348,6 +348,12 @@ LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
 DECLARE
     own int := tholepin.required_club(founder);
 BEGIN
+    IF octet_length(publish.board) > 1000000 THEN
+        RAISE EXCEPTION 'that board is larger than a megabyte';
+    END IF;
+    IF json_typeof(publish.board::json->'boats') IS DISTINCT FROM 'array' THEN
+        RAISE EXCEPTION 'that is no board';
+    END IF;
     INSERT INTO tholepin.board AS b (club, machine, at, board)
     SELECT own, m.machine, now(), publish.board FROM tholepin.machine AS m
     WHERE m.club = own AND m.machine = publish.machine

@@ -341,6 +341,19 @@ TEST_F(HubRefuses, whatAnotherClubWouldReadOrWrite) {
     EXPECT_EQ(refusal([&] { core::hubFacts::push(district, founder, 0, {}); }), ErrorCode::HubNotAllowed);
 }
 
+TEST_F(HubRefuses, whatIsNoBoard) {
+    const std::string own = factsIn(shed).back().machine;
+    const auto publish = [&](const std::string& board) {
+        return "SELECT tholepin.publish('" + clubIn(shed) + "', '" + own + "', " + board + ")";
+    };
+    const std::string before = ask("SELECT board FROM tholepin.board");
+    for (const char* board : {"'hello'", "'[]'", "'{}'", R"('{"boats": 3}')",
+                              R"('{"boats": [], "more": "' || repeat('x', 1000000) || '"}')"})
+        EXPECT_THROW(ask(publish(board), "sandbay"), std::runtime_error) << board;
+    EXPECT_EQ(ask("SELECT board FROM tholepin.board"), before);
+    EXPECT_NO_THROW(ask(publish(R"('{"boats": [], "more": "' || repeat('x', 900000) || '"}')"), "sandbay"));
+}
+
 TEST_F(HubRefuses, everyChangeByWhoeverIsConnected) {
     for (const char* role : {"sandbay", "harbour", "district"})
         for (const char* statement :
