@@ -104,6 +104,10 @@ BEGIN
         EXECUTE format('DROP TRIGGER IF EXISTS is_never_changed ON tholepin.%I', kept);
         EXECUTE format('CREATE TRIGGER is_never_changed BEFORE UPDATE OR DELETE ON tholepin.%I '
                        'FOR EACH ROW EXECUTE FUNCTION tholepin.refuse()', kept);
+    END LOOP;
+    -- A partition has the triggers of rows from its table, and those of statements not.
+    FOREACH kept IN ARRAY ARRAY['founder', 'machine', 'fact', 'photo', 'erased']
+                          || ARRAY(SELECT ('fact_' || part)::name FROM generate_series(0, 31) AS part) LOOP
         EXECUTE format('DROP TRIGGER IF EXISTS is_never_emptied ON tholepin.%I', kept);
         EXECUTE format('CREATE TRIGGER is_never_emptied BEFORE TRUNCATE ON tholepin.%I '
                        'FOR EACH STATEMENT EXECUTE FUNCTION tholepin.refuse()', kept);

@@ -372,6 +372,12 @@ TEST_F(HubRefuses, everyChangeByWhoeverIsConnected) {
             << table;
     }
     EXPECT_THROW(ask("UPDATE tholepin.fact SET body = ''"), std::runtime_error);
+    const std::string before = count();
+    std::string part = ask("SELECT DISTINCT tableoid::regclass FROM tholepin.fact");
+    part.pop_back();
+    for (const char* statement : {"DELETE FROM ", "TRUNCATE "})
+        EXPECT_THROW(ask(statement + part), std::runtime_error) << statement << part;
+    EXPECT_EQ(count(), before);
 }
 
 TEST_F(HubRefuses, aRoleOfNoClub) {
