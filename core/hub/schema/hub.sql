@@ -229,6 +229,14 @@ BEGIN
     INSERT INTO tholepin.machine AS m (club, machine) VALUES (own, begin_machine.machine);
 END $$;
 
+-- One after the other within a club: what is looked at afterwards is so until this is committed. By the club's row, which
+-- nobody but the functions that write can lock: whoever connects may only read it.
+CREATE OR REPLACE FUNCTION tholepin.lock_club() RETURNS void
+LANGUAGE plpgsql SET search_path = pg_catalog, pg_temp AS $$
+BEGIN
+    PERFORM FROM tholepin.club WHERE number = tholepin.own_club() FOR NO KEY UPDATE;
+END $$;
+
 -- Takes in a batch, all or nothing; what is there already is nothing new. Each chain's facts in the order of their
 -- numbers, and none before what it knows of. Says how many were new. `known`: how many facts of the hub the caller has
 -- taken in; when there are others by now, it looks at those first, for what it sends may not go together with them.
@@ -245,8 +253,7 @@ DECLARE
     bad   record;
     first record;
 BEGIN
-    -- One after the other within a club: what is looked at below is so until this is committed.
-    PERFORM pg_advisory_xact_lock(1414024012, tholepin.own_club());
+    PERFORM tholepin.lock_club();
     own := tholepin.required_club(founder);
     IF known <> (SELECT coalesce(sum((SELECT max(f.number) FROM tholepin.fact AS f
                                       WHERE f.club = own AND f.machine = m.machine)), 0)
@@ -338,7 +345,7 @@ RETURNS void LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_
 DECLARE
     own int;
 BEGIN
-    PERFORM pg_advisory_xact_lock(1414024012, tholepin.own_club()); -- so that nothing is erased meanwhile
+    PERFORM tholepin.lock_club(); -- so that nothing is erased meanwhile
     own := tholepin.required_club(founder);
     INSERT INTO tholepin.private_cell (club, fact, field, salt, value)
     SELECT own, c.fact, c.field, c.salt, c.value

@@ -354,6 +354,17 @@ TEST_F(HubRefuses, whatIsNoBoard) {
     EXPECT_NO_THROW(ask(publish(R"('{"boats": [], "more": "' || repeat('x', 900000) || '"}')"), "sandbay"));
 }
 
+// What one club's exchanges wait for, no other role can hold.
+TEST_F(HubRefuses, toLetAnotherClubWait) {
+    for (const char* role : {"sandbay", "harbour", "district"}) {
+        EXPECT_THROW(ask("SELECT FROM tholepin.club FOR KEY SHARE", role), std::runtime_error) << role;
+        EXPECT_THROW(ask("SELECT tholepin.lock_club()", role), std::runtime_error) << role;
+    }
+    core::HubConnection other(core::hubUrlFrom(url("harbour")).value());
+    other.script("SELECT pg_advisory_lock(1414024012, n) FROM generate_series(0, 9) AS n");
+    EXPECT_EQ(pushed({following(factsIn(shed).back())}), std::nullopt);
+}
+
 TEST_F(HubRefuses, everyChangeByWhoeverIsConnected) {
     for (const char* role : {"sandbay", "harbour", "district"})
         for (const char* statement :
