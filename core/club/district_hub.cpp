@@ -66,13 +66,12 @@ Outcome prepare(const std::string& url) {
     });
 }
 
-Outcome addClub(const std::string& url, const std::string& club, const std::string& role) {
-    const auto name = nameFrom(club, "club");
+Result<std::string> addClub(const std::string& url, const std::string& club, const std::string& role) {
+    const auto name = nameFrom(withoutOuterBlanks(club), "club");
     if (!name) return name.error();
-    return atHub(url, [&](HubConnection& hub) -> Outcome {
-        hubOffice::addClub(hub, *name, role);
-        return Done{};
-    });
+    if (name->empty()) return Error{ErrorCode::NameMissing, {}, "club"};
+    return atHub(
+        url, [&](HubConnection& hub) -> Result<std::string> { return hubOffice::addClub(hub, *name, role); });
 }
 
 Outcome addDistrict(const std::string& url, const std::string& role) {

@@ -22,9 +22,10 @@ namespace districtHub {
 
 /// Makes schema, roles and policies, or brings them up to date. For whoever administers the database.
 Outcome prepare(const std::string& url);
-/// From now on that role of the database connects for the club of that name, which is made if it is not
-/// there. HubNoSuchRole; HubRoleTaken; HubRoleOfDistrict; what a name may not hold.
-Outcome addClub(const std::string& url, const std::string& club, const std::string& role);
+/// From now on that role of the database connects for the club of that name, without regard to case, which is
+/// made if it is not there. The name as it stands there. HubNoSuchRole; HubRoleTaken; HubRoleOfDistrict;
+/// NameMissing; what a name may not hold.
+Result<std::string> addClub(const std::string& url, const std::string& club, const std::string& role);
 /// From now on that role reads what all clubs have there, but for what is private.
 Outcome addDistrict(const std::string& url, const std::string& role);
 

@@ -34,23 +34,33 @@ int hubPrepare(const HubOptions& options) {
     return ExitFine;
 }
 
+int hubAddDistrict(const HubOptions& options) {
+    const auto done = core::districtHub::addDistrict(options.url, options.role);
+    if (!done) return fail(done.error());
+    if (options.json)
+        say(hubAddedJson({}, options.role));
+    else
+        sayLine(QStringLiteral("%1 reads what all clubs have there, but for what is private.")
+                    .arg(text(options.role)));
+    return ExitFine;
+}
+
+int hubAddClub(const HubOptions& options) {
+    const auto club = core::districtHub::addClub(options.url, options.club, options.role);
+    if (!club) return fail(club.error());
+    if (options.json)
+        say(hubAddedJson(*club, options.role));
+    else
+        sayLine(QStringLiteral("%1 connects for %2. Next, on a machine of the club: tholepinctl hub join.")
+                    .arg(text(options.role), text(*club)));
+    return ExitFine;
+}
+
 int hubAdd(const HubOptions& options) {
     if (options.isDistrict == !options.club.empty())
         return failWith("a role is for one club, or for the district", "hub add",
                         "give --club NAME or --district");
-    const auto done = options.isDistrict
-                          ? core::districtHub::addDistrict(options.url, options.role)
-                          : core::districtHub::addClub(options.url, options.club, options.role);
-    if (!done) return fail(done.error());
-    if (options.json)
-        say(hubAddedJson(options.club, options.role));
-    else if (options.isDistrict)
-        sayLine(QStringLiteral("%1 reads what all clubs have there, but for what is private.")
-                    .arg(text(options.role)));
-    else
-        sayLine(QStringLiteral("%1 connects for %2. Next, on a machine of the club: tholepinctl hub join.")
-                    .arg(text(options.role), text(options.club)));
-    return ExitFine;
+    return options.isDistrict ? hubAddDistrict(options) : hubAddClub(options);
 }
 
 int hubJoin(const HubOptions& options) {
@@ -110,7 +120,7 @@ void addHub(CommandLine& line) {
                            [options] { return hubAdd(*options); });
     takeCommon(add, *options, Takes::NoFile);
     url(add);
-    add.text("--club", options->club, "the club, by its name");
+    add.text("--club", options->club, "the club, by its name", Need::NotEmpty);
     add.flag("--district", options->isDistrict, "the role reads all clubs");
     add.text("--role", options->role, "the role, which the database has", Need::Required);
 

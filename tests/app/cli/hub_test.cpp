@@ -101,6 +101,7 @@ TEST_F(HubCommands, sayWhatIsWrongWithoutThePassword) {
     EXPECT_EQ(ctl({"hub"}).exit, 2);
     EXPECT_EQ(ctl({"hub", "add", url("office"), "--role", "sandbay"}).exit, 2);
     EXPECT_EQ(ctl({"hub", "add", url("office"), "--club", "X", "--role", "nobody_like_it"}).exit, 2);
+    EXPECT_EQ(ctl({"hub", "add", url("office"), "--club", " ", "--role", "sandbay"}).exit, 2);
 }
 
 TEST_F(HubCommands, aForkOrAnotherClubIsExitTwo) {

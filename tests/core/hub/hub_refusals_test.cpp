@@ -414,7 +414,7 @@ TEST_F(HubRefuses, aDatabaseThatIsNoHub) {
 }
 
 TEST_F(HubRefuses, rolesThatAreTaken) {
-    const auto code = [](const core::Outcome& outcome) {
+    const auto code = [](const auto& outcome) {
         return outcome ? ErrorCode::EndOfCodes : outcome.error().code;
     };
     using namespace core::districtHub;
@@ -425,6 +425,9 @@ TEST_F(HubRefuses, rolesThatAreTaken) {
     EXPECT_EQ(code(addClub(url("office"), "Harbour", "who \"is\"; this")), ErrorCode::HubNoSuchRole);
     EXPECT_EQ(code(addClub(url("sandbay"), "Mine", "sandbay")), ErrorCode::HubNotAllowed);
     EXPECT_EQ(code(prepare(url("sandbay"))), ErrorCode::HubNotAllowed);
+    EXPECT_EQ(code(addClub(url("office"), "  ", "sandbay")), ErrorCode::NameMissing);
+    EXPECT_EQ(addClub(url("office"), " SANDBAY ", "sandbay").value(), "Sandbay") << "the one that is there";
+    EXPECT_EQ(ask("SELECT string_agg(name, ',' ORDER BY name) FROM tholepin.club"), "Harbour,Sandbay\n");
     ask("CREATE ROLE \"who \"\"is\"\"; this\" LOGIN");
     EXPECT_EQ(code(addClub(url("office"), "O'Neill \"cove\"", "who \"is\"; this")), ErrorCode::EndOfCodes);
     ask("DROP OWNED BY \"who \"\"is\"\"; this\"; DROP ROLE \"who \"\"is\"\"; this\"");
