@@ -38,6 +38,7 @@ hubFacts::KnownClub clubCalled(HubConnection& hub, const std::string& name) {
                                     [&](const auto& each) { return foldName(each.name) == foldName(name); });
     if (found != clubs.end() && !found->founder.empty()) return *found;
     if (found != clubs.end()) throw StoreFailure({ErrorCode::HubClubEmpty, {found->name}});
+    if (clubs.empty()) throw StoreFailure({ErrorCode::HubRoleUnknown, {hubFacts::ownRole(hub)}});
     std::string known;
     for (const auto& each : clubs)
         known += (known.empty() ? "" : ", ") + each.name;

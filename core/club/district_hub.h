@@ -36,7 +36,7 @@ Result<std::vector<PublishedBoard>> boards(const std::string& url);
 /// exist. All or nothing. What was written in the file is by a machine of its own. It exchanges there; but
 /// where this user has joined the club to a hub already, that join stays as it is, for it holds for all files
 /// of the club and is a gear officer's act.
-/// FileExists; HubNoSuchClub; HubClubEmpty; HubRecordDamaged.
+/// FileExists; HubNoSuchClub; HubRoleUnknown; HubClubEmpty; HubRecordDamaged.
 Result<FetchedFile> fetch(const HubPlace& place, const std::string& club, const std::filesystem::path& file);
 
 } // namespace districtHub

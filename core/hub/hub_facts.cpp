@@ -183,6 +183,10 @@ std::optional<int> ownClub(HubConnection& hub) {
     return rows[0][0].is_null() ? std::nullopt : std::optional(rows[0][0].as<int>());
 }
 
+std::string ownRole(HubConnection& hub) {
+    return text(hub.run("SELECT session_user::text", {})[0][0]);
+}
+
 std::vector<Part> all(HubConnection& hub, int club) {
     std::vector<Part> parts;
     for (const pqxx::row& row : hub.run(

@@ -1,6 +1,9 @@
 -- The hub of a district: what `hub prepare` makes, and makes anew after an update. Whatever is there already stays.
 -- Nobody but the functions below writes to the tables; whoever reads sees what the policies let through.
 
+-- One after the other, however often it is given at once.
+SELECT pg_advisory_xact_lock(1414024012);
+
 DO $$
 BEGIN
     IF current_setting('server_encoding') <> 'UTF8' THEN

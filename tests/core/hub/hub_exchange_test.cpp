@@ -5,6 +5,7 @@
 #include "tests/core/hub/hub_support.h"
 
 #include <algorithm>
+#include <future>
 #include <gmock/gmock.h>
 
 namespace {
@@ -288,6 +289,17 @@ TEST_F(HubExchange, fetchMakesTheWholeFileOrNone) {
     HubMachine office(folder / "office");
     fetched(office, "Sandbay", "district");
     expectWhole(office);
+}
+
+TEST_F(HubExchange, aHubIsPreparedByManyAtOnce) {
+    std::vector<std::future<core::Outcome>> all;
+    for (int each = 0; each < 4; ++each)
+        all.push_back(
+            std::async(std::launch::async, [&] { return core::districtHub::prepare(url("office")); }));
+    for (auto& each : all) {
+        const auto done = each.get();
+        EXPECT_TRUE(done) << support::described(done.error());
+    }
 }
 
 // Where a club exchanges holds for all of this user's files of it, and is a gear officer's act.

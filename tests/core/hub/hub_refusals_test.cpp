@@ -402,6 +402,10 @@ TEST_F(HubRefuses, aRoleOfNoClub) {
     ASSERT_FALSE(unknown);
     EXPECT_EQ(unknown.error().code, ErrorCode::HubRoleUnknown);
     EXPECT_EQ(unknown.error().arguments, std::vector<std::string>{"nobody_here"});
+    const auto fetch = core::districtHub::fetch({url("nobody_here"), false}, "Sandbay", folder / "fetched");
+    ASSERT_FALSE(fetch);
+    EXPECT_EQ(fetch.error().code, ErrorCode::HubRoleUnknown) << "nothing to choose from";
+    EXPECT_EQ(fetch.error().arguments, std::vector<std::string>{"nobody_here"});
 }
 
 TEST_F(HubRefuses, aDatabaseThatIsNoHub) {
