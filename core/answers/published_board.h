@@ -25,6 +25,7 @@ struct PublishedBoard {
     std::optional<Instant> at; ///< by the server's clock; empty: none was ever published
     std::string today;         ///< the day that it is of, by the machine's clock
     std::vector<PublishedBoat> boats;
+    bool isReadable = true; ///< false: something was published that is no board, so nobody knows of its boats
 };
 
 } // namespace core

@@ -38,6 +38,7 @@ hubFacts::KnownClub clubCalled(HubConnection& hub, const std::string& name) {
                                     [&](const auto& each) { return foldName(each.name) == foldName(name); });
     if (found != clubs.end() && !found->founder.empty()) return *found;
     if (found != clubs.end()) throw StoreFailure({ErrorCode::HubClubEmpty, {found->name}});
+    if (clubs.empty()) throw StoreFailure({ErrorCode::HubRoleUnknown, {hubFacts::ownRole(hub)}});
     std::string known;
     for (const auto& each : clubs)
         known += (known.empty() ? "" : ", ") + each.name;
@@ -49,6 +50,14 @@ void requireNothingAt(const std::filesystem::path& file) {
         throw StoreFailure({ErrorCode::FileExists, {}, file.string()});
 }
 
+/// Keeps where it exchanges, unless something is kept, which only an officer may change.
+FetchedFile joined(const HubPlace& place, const hubFacts::KnownClub& club, bool isOwn) {
+    if (const auto before = keptPlace::of(club.founder)) return {before, true};
+    if (!isOwn) return {};
+    keptPlace::put(club.founder, place);
+    return {place};
+}
+
 } // namespace
 
 Outcome prepare(const std::string& url) {
@@ -58,13 +67,12 @@ Outcome prepare(const std::string& url) {
     });
 }
 
-Outcome addClub(const std::string& url, const std::string& club, const std::string& role) {
-    const auto name = nameFrom(club, "club");
+Result<std::string> addClub(const std::string& url, const std::string& club, const std::string& role) {
+    const auto name = nameFrom(withoutOuterBlanks(club), "club");
     if (!name) return name.error();
-    return atHub(url, [&](HubConnection& hub) -> Outcome {
-        hubOffice::addClub(hub, *name, role);
-        return Done{};
-    });
+    if (name->empty()) return Error{ErrorCode::NameMissing, {}, "club"};
+    return atHub(
+        url, [&](HubConnection& hub) -> Result<std::string> { return hubOffice::addClub(hub, *name, role); });
 }
 
 Outcome addDistrict(const std::string& url, const std::string& role) {
@@ -80,10 +88,11 @@ Result<std::vector<PublishedBoard>> boards(const std::string& url) {
     });
 }
 
-Outcome fetch(const HubPlace& place, const std::string& club, const std::filesystem::path& file) {
-    return atHub(place.url, [&](HubConnection& hub) -> Outcome {
+Result<FetchedFile> fetch(const HubPlace& place, const std::string& club, const std::filesystem::path& file) {
+    return atHub(place.url, [&](HubConnection& hub) -> Result<FetchedFile> {
         requireNothingAt(file); // before much is pulled for nothing
         const hubFacts::KnownClub known = clubCalled(hub, club);
+        const bool isOwn = hubFacts::ownClub(hub) == known.club;
         IncomingFacts incoming;
         incoming.pull(hub, known.club, hubFacts::all(hub, known.club), place.sendsPrivate, nullptr);
         if (clubOf(incoming.database()) != known.founder)
@@ -98,12 +107,11 @@ Outcome fetch(const HubPlace& place, const std::string& club, const std::filesys
         }
         clubFile::create(file, [&](Database& fresh) { takeIn(fresh, facts); });
         try {
-            keptPlace::put(known.founder, place);
+            return joined(place, known, isOwn);
         } catch (...) {
             clubFile::remove(file); // it would exchange nowhere
             throw;
         }
-        return Done{};
     });
 }
 

@@ -1,5 +1,6 @@
 #include "core/hub/board_text.h"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 namespace core {
@@ -21,6 +22,10 @@ Json jsonOfBoat(const PublishedBoat& boat) {
 std::string textIn(const Json& boat, const char* key) {
     const auto found = boat.find(key);
     return found != boat.end() && found->is_string() ? found->get<std::string>() : std::string();
+}
+
+bool isBoat(const Json& boat) {
+    return boat.is_object() && !textIn(boat, "boat").empty();
 }
 
 PublishedBoat boatFrom(const Json& json) {
@@ -50,12 +55,12 @@ std::string textOf(const std::vector<PublishedBoat>& boats, CalendarDay today) {
 void readBoard(const std::string& text, PublishedBoard& into) {
     constexpr std::size_t longest = 4 * 1024 * 1024;
     const Json board = text.size() <= longest ? Json::parse(text, nullptr, false) : Json();
-    if (!board.is_object()) return;
+    const Json boats = board.is_object() ? board.value("boats", Json()) : Json();
+    into.isReadable = boats.is_array() && std::all_of(boats.begin(), boats.end(), isBoat);
+    if (!into.isReadable) return;
     into.today = textIn(board, "today");
-    const auto boats = board.find("boats");
-    if (boats != board.end() && boats->is_array())
-        for (const Json& boat : *boats)
-            if (boat.is_object()) into.boats.push_back(boatFrom(boat));
+    for (const Json& boat : boats)
+        into.boats.push_back(boatFrom(boat));
 }
 
 } // namespace core

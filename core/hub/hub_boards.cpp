@@ -20,7 +20,7 @@ std::vector<PublishedBoard> newest(HubConnection& hub) {
              "each.club = c.number ORDER BY at DESC LIMIT 1) AS b ON true ORDER BY c.name",
              {})) {
         PublishedBoard board{.club = row[0].c_str(), .at = Instant::parse(row[1].c_str())};
-        readBoard(row[2].c_str(), board);
+        if (!row[2].is_null()) readBoard(row[2].c_str(), board);
         boards.push_back(std::move(board));
     }
     return boards;

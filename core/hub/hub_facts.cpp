@@ -178,6 +178,15 @@ std::vector<KnownClub> clubs(HubConnection& hub) {
     return known;
 }
 
+std::optional<int> ownClub(HubConnection& hub) {
+    const pqxx::result rows = hub.run("SELECT tholepin.own_club()", {});
+    return rows[0][0].is_null() ? std::nullopt : std::optional(rows[0][0].as<int>());
+}
+
+std::string ownRole(HubConnection& hub) {
+    return text(hub.run("SELECT session_user::text", {})[0][0]);
+}
+
 std::vector<Part> all(HubConnection& hub, int club) {
     std::vector<Part> parts;
     for (const pqxx::row& row : hub.run(

@@ -84,6 +84,9 @@ struct KnownClub {
     std::string founder; ///< empty: none of its facts are there
 };
 std::vector<KnownClub> clubs(HubConnection& hub);
+/// The one that whoever is connected sends for; empty: none, as a district's role.
+std::optional<int> ownClub(HubConnection& hub);
+std::string ownRole(HubConnection& hub); ///< the database's role that is connected
 /// All that the hub has of it.
 std::vector<Part> all(HubConnection& hub, int club);
 

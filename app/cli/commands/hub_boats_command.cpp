@@ -36,6 +36,11 @@ QString conditionWords(core::BoatCondition::Kind kind) {
 
 void sayBoard(const core::PublishedBoard& board) {
     if (!board.at) return sayLine(QStringLiteral("%1: nothing published yet").arg(text(board.club)));
+    if (!board.isReadable)
+        return sayLine(
+            QStringLiteral("%1, as of %2: ▲ what was published is no board that can be read; publish "
+                           "anew on a machine of the club (tholepinctl hub exchange).")
+                .arg(text(board.club), text(board.at->iso())));
     sayLine(QStringLiteral("%1, as of %2:").arg(text(board.club), text(board.at->iso())));
     for (const core::PublishedBoat& boat : board.boats) {
         sayLine(QStringLiteral("  %1: %2").arg(text(boat.boat), conditionWords(boat.kind)));
@@ -59,7 +64,7 @@ int hubBoats(const HubBoatsOptions& options) {
         sayLine(boardCaution());
     }
     const bool any = std::any_of(boards->begin(), boards->end(), [](const core::PublishedBoard& board) {
-        return std::any_of(board.boats.begin(), board.boats.end(), isBoatNotReady);
+        return !board.isReadable || std::any_of(board.boats.begin(), board.boats.end(), isBoatNotReady);
     });
     return any ? ExitNeedsSomebody : ExitFine;
 }

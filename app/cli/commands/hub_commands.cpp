@@ -34,23 +34,33 @@ int hubPrepare(const HubOptions& options) {
     return ExitFine;
 }
 
+int hubAddDistrict(const HubOptions& options) {
+    const auto done = core::districtHub::addDistrict(options.url, options.role);
+    if (!done) return fail(done.error());
+    if (options.json)
+        say(hubAddedJson({}, options.role));
+    else
+        sayLine(QStringLiteral("%1 reads what all clubs have there, but for what is private.")
+                    .arg(text(options.role)));
+    return ExitFine;
+}
+
+int hubAddClub(const HubOptions& options) {
+    const auto club = core::districtHub::addClub(options.url, options.club, options.role);
+    if (!club) return fail(club.error());
+    if (options.json)
+        say(hubAddedJson(*club, options.role));
+    else
+        sayLine(QStringLiteral("%1 connects for %2. Next, on a machine of the club: tholepinctl hub join.")
+                    .arg(text(options.role), text(*club)));
+    return ExitFine;
+}
+
 int hubAdd(const HubOptions& options) {
     if (options.isDistrict == !options.club.empty())
         return failWith("a role is for one club, or for the district", "hub add",
                         "give --club NAME or --district");
-    const auto done = options.isDistrict
-                          ? core::districtHub::addDistrict(options.url, options.role)
-                          : core::districtHub::addClub(options.url, options.club, options.role);
-    if (!done) return fail(done.error());
-    if (options.json)
-        say(hubAddedJson(options.club, options.role));
-    else if (options.isDistrict)
-        sayLine(QStringLiteral("%1 reads what all clubs have there, but for what is private.")
-                    .arg(text(options.role)));
-    else
-        sayLine(QStringLiteral("%1 connects for %2. Next, on a machine of the club: tholepinctl hub join.")
-                    .arg(text(options.role), text(options.club)));
-    return ExitFine;
+    return options.isDistrict ? hubAddDistrict(options) : hubAddClub(options);
 }
 
 int hubJoin(const HubOptions& options) {
@@ -69,16 +79,27 @@ int hubJoin(const HubOptions& options) {
     });
 }
 
+QString fetchedWords(const core::FetchedFile& fetched) {
+    if (!fetched.place)
+        return QStringLiteral("It exchanges with no hub: this role is no club's. With the club's own role: "
+                              "tholepinctl hub join.");
+    if (!fetched.wasJoined) return QStringLiteral("It exchanges there from now on.");
+    return QStringLiteral("The club was joined already, and exchanges as it did: with %1, %2 measures of "
+                          "people. To change that: tholepinctl hub join.")
+        .arg(text(fetched.place->url),
+             fetched.place->sendsPrivate ? QStringLiteral("with") : QStringLiteral("without"));
+}
+
 int hubFetch(const HubOptions& options) {
-    const auto done =
+    const auto fetched =
         core::districtHub::fetch({options.url, options.sendsPrivate}, options.club, options.file);
-    if (!done) return fail(done.error());
+    if (!fetched) return fail(fetched.error());
     noteMade();
     if (options.json)
-        say(hubFetchedJson(options.club, options.file));
+        say(hubFetchedJson(options.club, options.file, fetched->place));
     else
-        sayLine(QStringLiteral("%1 holds all that the hub has of %2, and exchanges with it from now on.")
-                    .arg(text(options.file), text(options.club)));
+        sayLine(QStringLiteral("%1 holds all that the hub has of %2. %3")
+                    .arg(text(options.file), text(options.club), fetchedWords(*fetched)));
     return ExitFine;
 }
 
@@ -99,7 +120,7 @@ void addHub(CommandLine& line) {
                            [options] { return hubAdd(*options); });
     takeCommon(add, *options, Takes::NoFile);
     url(add);
-    add.text("--club", options->club, "the club, by its name");
+    add.text("--club", options->club, "the club, by its name", Need::NotEmpty);
     add.flag("--district", options->isDistrict, "the role reads all clubs");
     add.text("--role", options->role, "the role, which the database has", Need::Required);
 

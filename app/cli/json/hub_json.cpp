@@ -20,6 +20,7 @@ Json publishedBoard(const core::PublishedBoard& board) {
     return {{"club", board.club},
             {"published", orNull(board.at)},
             {"today", orNull(board.today)},
+            {"readable", board.isReadable},
             {"boats", listOf(board.boats, publishedBoat)}};
 }
 
@@ -39,8 +40,12 @@ std::string hubJoinedJson(const core::HubPlace& place) {
     return written({{"url", place.url}, {"private", place.sendsPrivate}});
 }
 
-std::string hubFetchedJson(const std::string& club, const std::string& file) {
-    return written({{"club", club}, {"file", file}});
+std::string hubFetchedJson(const std::string& club, const std::string& file,
+                           const std::optional<core::HubPlace>& place) {
+    return written({{"club", club},
+                    {"file", file},
+                    {"url", place ? Json(place->url) : Json()},
+                    {"private", place && place->sendsPrivate}});
 }
 
 std::string hubPreparedJson(const std::string& url) {

@@ -1,6 +1,9 @@
 -- The hub of a district: what `hub prepare` makes, and makes anew after an update. Whatever is there already stays.
 -- Nobody but the functions below writes to the tables; whoever reads sees what the policies let through.
 
+-- One after the other, however often it is given at once.
+SELECT pg_advisory_xact_lock(1414024012);
+
 DO $$
 BEGIN
     IF current_setting('server_encoding') <> 'UTF8' THEN
@@ -104,6 +107,10 @@ BEGIN
         EXECUTE format('DROP TRIGGER IF EXISTS is_never_changed ON tholepin.%I', kept);
         EXECUTE format('CREATE TRIGGER is_never_changed BEFORE UPDATE OR DELETE ON tholepin.%I '
                        'FOR EACH ROW EXECUTE FUNCTION tholepin.refuse()', kept);
+    END LOOP;
+    -- A partition has the triggers of rows from its table, and those of statements not.
+    FOREACH kept IN ARRAY ARRAY['founder', 'machine', 'fact', 'photo', 'erased']
+                          || ARRAY(SELECT ('fact_' || part)::name FROM generate_series(0, 31) AS part) LOOP
         EXECUTE format('DROP TRIGGER IF EXISTS is_never_emptied ON tholepin.%I', kept);
         EXECUTE format('CREATE TRIGGER is_never_emptied BEFORE TRUNCATE ON tholepin.%I '
                        'FOR EACH STATEMENT EXECUTE FUNCTION tholepin.refuse()', kept);
@@ -225,6 +232,14 @@ BEGIN
     INSERT INTO tholepin.machine AS m (club, machine) VALUES (own, begin_machine.machine);
 END $$;
 
+-- One after the other within a club: what is looked at afterwards is so until this is committed. By the club's row, which
+-- nobody but the functions that write can lock: whoever connects may only read it.
+CREATE OR REPLACE FUNCTION tholepin.lock_club() RETURNS void
+LANGUAGE plpgsql SET search_path = pg_catalog, pg_temp AS $$
+BEGIN
+    PERFORM FROM tholepin.club WHERE number = tholepin.own_club() FOR NO KEY UPDATE;
+END $$;
+
 -- Takes in a batch, all or nothing; what is there already is nothing new. Each chain's facts in the order of their
 -- numbers, and none before what it knows of. Says how many were new. `known`: how many facts of the hub the caller has
 -- taken in; when there are others by now, it looks at those first, for what it sends may not go together with them.
@@ -236,11 +251,12 @@ SET plan_cache_mode = force_custom_plan AS $$
 DECLARE
     own   int;
     added int;
+    begun    uuid[]; -- machines whose first fact is new
+    erasures text[]; -- bodies of facts that erase
     bad   record;
     first record;
 BEGIN
-    -- One after the other within a club: what is looked at below is so until this is committed.
-    PERFORM pg_advisory_xact_lock(1414024012, tholepin.own_club());
+    PERFORM tholepin.lock_club();
     own := tholepin.required_club(founder);
     IF known <> (SELECT coalesce(sum((SELECT max(f.number) FROM tholepin.fact AS f
                                       WHERE f.club = own AND f.machine = m.machine)), 0)
@@ -248,7 +264,8 @@ BEGIN
         RAISE EXCEPTION USING ERRCODE = 'TH005', MESSAGE = 'another machine was quicker';
     END IF;
 
-    -- Hash and place follow from the row before; what does not follow is left out here and told below.
+    -- Hash and place follow from the row before; what does not follow is left out here and told below. What is there
+    -- already is compared by its hash alone: only what is put there now is read any further.
     WITH heads AS MATERIALIZED (
         SELECT m.machine, h.number, h.hash
         FROM (SELECT DISTINCT u.machine FROM unnest(machines) AS u(machine)) AS m
@@ -261,17 +278,22 @@ BEGIN
              AS g(machine, number, id, at_utc, by, kind, body, hash, signature)
         JOIN heads USING (machine)
         WHERE g.number > coalesce(heads.number, 0)
-        WINDOW chain AS (PARTITION BY g.machine ORDER BY g.number))
-    INSERT INTO tholepin.fact (club, machine, number, id, at_utc, by, kind, body, hash, signature)
-    SELECT own, g.machine, g.number, g.id, g.at_utc, g.by, g.kind, g.body, decode(g.hash, 'hex'),
-           decode(g.signature, 'hex')
-    FROM given AS g
-    WHERE g.number = g.place AND length(g.signature) = 128
-      AND g.hash = encode(sha256(convert_to(
-              '["' || g.id || '","' || g.prev_hash || '","' || encode(uuid_send(g.machine), 'hex') || '",' || g.number
-              || ',' || to_json(g.at_utc) || ',' || to_json(g.by) || ',' || to_json(g.kind) || ',' || g.body || ']',
-              'UTF8')), 'hex');
-    GET DIAGNOSTICS added = ROW_COUNT;
+        WINDOW chain AS (PARTITION BY g.machine ORDER BY g.number)),
+    put AS (
+        INSERT INTO tholepin.fact (club, machine, number, id, at_utc, by, kind, body, hash, signature)
+        SELECT own, g.machine, g.number, g.id, g.at_utc, g.by, g.kind, g.body, decode(g.hash, 'hex'),
+               decode(g.signature, 'hex')
+        FROM given AS g
+        WHERE g.number = g.place AND length(g.signature) = 128
+          AND g.hash = encode(sha256(convert_to(
+                  '["' || g.id || '","' || g.prev_hash || '","' || encode(uuid_send(g.machine), 'hex') || '",' || g.number
+                  || ',' || to_json(g.at_utc) || ',' || to_json(g.by) || ',' || to_json(g.kind) || ',' || g.body || ']',
+                  'UTF8')), 'hex')
+        RETURNING fact.number, fact.machine, fact.kind, fact.body)
+    SELECT count(*), coalesce(array_agg(put.machine) FILTER (WHERE put.number = 1), '{}'),
+           coalesce(array_agg(put.body) FILTER (WHERE put.kind = 'private-erased'), '{}')
+    INTO added, begun, erasures
+    FROM put;
 
     SELECT g.machine, g.number, f.hash INTO bad
     FROM unnest(machines, numbers, hashes) AS g(machine, number, hash)
@@ -283,19 +305,19 @@ BEGIN
     END IF;
 
     FOR first IN
-        SELECT g.* FROM unnest(machines, numbers, kinds, bodies) WITH ORDINALITY AS g(machine, number, kind, body, place)
-        WHERE g.number = 1
-          AND NOT EXISTS (SELECT FROM tholepin.machine AS m WHERE m.club = own AND m.machine = g.machine)
+        SELECT f.machine, f.kind, f.body
+        FROM unnest(machines, numbers) WITH ORDINALITY AS g(machine, number, place)
+        JOIN tholepin.fact AS f ON f.club = own AND f.machine = g.machine AND f.number = 1
+        WHERE g.number = 1 AND g.machine = ANY (begun)
         ORDER BY g.place
     LOOP
         PERFORM tholepin.begin_machine(own, push.founder, first.machine, first.kind, first.body);
     END LOOP;
 
-    IF 'private-erased' = ANY (kinds) THEN
+    IF cardinality(erasures) > 0 THEN
         INSERT INTO tholepin.erased (club, fact)
         SELECT DISTINCT own, fact::uuid
-        FROM unnest(kinds, bodies) AS g(kind, body), json_array_elements_text(g.body::json->'facts') AS fact
-        WHERE g.kind = 'private-erased'
+        FROM unnest(erasures) AS g(body), json_array_elements_text(g.body::json->'facts') AS fact
         ON CONFLICT DO NOTHING;
         DELETE FROM tholepin.private_cell AS p USING tholepin.erased AS e
         WHERE p.club = own AND e.club = own AND e.fact = p.fact;
@@ -326,7 +348,7 @@ RETURNS void LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_
 DECLARE
     own int;
 BEGIN
-    PERFORM pg_advisory_xact_lock(1414024012, tholepin.own_club()); -- so that nothing is erased meanwhile
+    PERFORM tholepin.lock_club(); -- so that nothing is erased meanwhile
     own := tholepin.required_club(founder);
     INSERT INTO tholepin.private_cell (club, fact, field, salt, value)
     SELECT own, c.fact, c.field, c.salt, c.value
@@ -340,6 +362,12 @@ LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
 DECLARE
     own int := tholepin.required_club(founder);
 BEGIN
+    IF octet_length(publish.board) > 1000000 THEN
+        RAISE EXCEPTION 'that board is larger than a megabyte';
+    END IF;
+    IF json_typeof(publish.board::json->'boats') IS DISTINCT FROM 'array' THEN
+        RAISE EXCEPTION 'that is no board';
+    END IF;
     INSERT INTO tholepin.board AS b (club, machine, at, board)
     SELECT own, m.machine, now(), publish.board FROM tholepin.machine AS m
     WHERE m.club = own AND m.machine = publish.machine

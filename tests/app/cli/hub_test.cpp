@@ -52,6 +52,9 @@ TEST_F(HubCommands, areGoneThroughFromTheDatabaseToTheBoard) {
     EXPECT_EQ(answer(ctl({"hub", "fetch", club, "--club", "Sandbay", home.file, "--json"}))["file"],
               home.file.string());
     EXPECT_EQ(ctl({"hub", "exchange", home.file}).exit, 0) << "it was joined";
+    const auto second =
+        ctl({"hub", "fetch", club, "--club", "Sandbay", folder / "home" / "second", "--private"});
+    EXPECT_THAT(second.out, HasSubstr("exchanges as it did: with " + club + ", without measures"));
     EXPECT_EQ(ctl({"hub", "fetch", club, "--club", "Sandbay", home.file}).exit, 2) << "it exists";
 
     const auto boats = ctl({"hub", "boats", support::testCluster().url(fresh, "district"), "--json"});
@@ -64,6 +67,22 @@ TEST_F(HubCommands, areGoneThroughFromTheDatabaseToTheBoard) {
               "No check of this boat has been signed yet: do a launch check.");
     EXPECT_THAT(ctl({"hub", "boats", support::testCluster().url(fresh, "district")}).out,
                 HasSubstr("  Petrel: not ready\n      ▲ No check of this boat has been signed yet"));
+}
+
+TEST_F(HubCommands, aBoardThatCannotBeReadIsNoEmptyOne) {
+    shed.open();
+    ASSERT_TRUE(shed.join(url()));
+    ASSERT_TRUE(shed.exchange());
+    for (const char* board : {"{\"boats\": [7]}", "{\"boats\": [{}]}", "nothing"}) {
+        ask("UPDATE tholepin.board SET board = '" + std::string(board) + "'");
+        const auto boats = ctl({"hub", "boats", url("district")});
+        EXPECT_EQ(boats.exit, 1) << board;
+        EXPECT_THAT(boats.out, HasSubstr("▲ what was published is no board that can be read")) << board;
+        EXPECT_THAT(boats.out, HasSubstr("Harbour: nothing published yet"));
+        EXPECT_EQ(answer(ctl({"hub", "boats", url("district"), "--json"}))["clubs"][1]["readable"], false);
+    }
+    ask(R"(UPDATE tholepin.board SET board = '{"boats": []}')");
+    EXPECT_EQ(ctl({"hub", "boats", url("district")}).exit, 0);
 }
 
 TEST_F(HubCommands, sayWhatIsWrongWithoutThePassword) {
@@ -82,6 +101,7 @@ TEST_F(HubCommands, sayWhatIsWrongWithoutThePassword) {
     EXPECT_EQ(ctl({"hub"}).exit, 2);
     EXPECT_EQ(ctl({"hub", "add", url("office"), "--role", "sandbay"}).exit, 2);
     EXPECT_EQ(ctl({"hub", "add", url("office"), "--club", "X", "--role", "nobody_like_it"}).exit, 2);
+    EXPECT_EQ(ctl({"hub", "add", url("office"), "--club", " ", "--role", "sandbay"}).exit, 2);
 }
 
 TEST_F(HubCommands, aForkOrAnotherClubIsExitTwo) {

@@ -5,6 +5,7 @@
 #include "tests/core/hub/hub_support.h"
 
 #include <algorithm>
+#include <future>
 #include <gmock/gmock.h>
 
 namespace {
@@ -288,6 +289,39 @@ TEST_F(HubExchange, fetchMakesTheWholeFileOrNone) {
     HubMachine office(folder / "office");
     fetched(office, "Sandbay", "district");
     expectWhole(office);
+}
+
+TEST_F(HubExchange, aHubIsPreparedByManyAtOnce) {
+    std::vector<std::future<core::Outcome>> all;
+    for (int each = 0; each < 4; ++each)
+        all.push_back(
+            std::async(std::launch::async, [&] { return core::districtHub::prepare(url("office")); }));
+    for (auto& each : all) {
+        const auto done = each.get();
+        EXPECT_TRUE(done) << support::described(done.error());
+    }
+}
+
+// Where a club exchanges holds for all of this user's files of it, and is a gear officer's act.
+TEST_F(HubExchange, fetchLeavesAJoinAsItIs) {
+    expectExchanged(shed, static_cast<int>(shed.facts()), 0);
+    const auto fetch = [&](HubMachine& machine, const std::string& file, const core::HubPlace& from) {
+        return core::districtHub::fetch(from, "Sandbay", machine.in().state.parent_path() / file).value();
+    };
+    const auto again = fetch(shed, "again", {url() + "?sslmode=disable", true});
+    EXPECT_TRUE(again.wasJoined);
+    EXPECT_EQ(again.place->url, url());
+    EXPECT_EQ(shed.club->hub().place()->url, url());
+    EXPECT_FALSE(shed.club->hub().place()->sendsPrivate);
+
+    const auto office = fetch(home, "office", {url("district"), false});
+    EXPECT_FALSE(office.place) << "it may not send";
+    const auto first = fetch(home, "first", {url(), true});
+    EXPECT_FALSE(first.wasJoined);
+    EXPECT_EQ(first.place->url, url());
+    auto opened = core::Club::open(home.file.parent_path() / "office");
+    ASSERT_TRUE(opened);
+    EXPECT_TRUE(opened->hub().place()->sendsPrivate) << "joined by the first that may";
 }
 
 TEST_F(HubExchange, aFileThatLeavesExchangesNoMore) {

@@ -153,6 +153,27 @@ TEST_F(HubRefuses, namesAndBodiesOfAllSorts) {
     EXPECT_EQ(back->hash, fact.hash);
 }
 
+// What is there already is known by its hash; what is said beside that hash is not believed.
+TEST_F(HubRefuses, toEraseWithoutAFact) {
+    ASSERT_TRUE(shed.join(url(), true));
+    Fact known = factsIn(shed).back();
+    known.kind = "private-erased";
+    std::string cells = ask("SELECT fact FROM tholepin.private_cell");
+    cells.pop_back();
+    known.body = R"({"facts":[")" + cells + R"("]})";
+    const std::string before = count();
+    EXPECT_EQ(pushed({known}), std::nullopt) << "nothing new";
+    EXPECT_EQ(count(), before);
+    EXPECT_EQ(ask("SELECT count(*) FROM tholepin.erased"), "0\n");
+    EXPECT_EQ(ask("SELECT count(*) FROM tholepin.private_cell"), "1\n");
+    Fact erasing = following(factsIn(shed).back());
+    erasing.kind = known.kind;
+    erasing.body = known.body;
+    erasing.hash = core::hashOf(erasing);
+    EXPECT_EQ(pushed({erasing}), std::nullopt);
+    EXPECT_EQ(ask("SELECT count(*) FROM tholepin.private_cell"), "0\n");
+}
+
 TEST_F(HubRefuses, aForkByTheServer) {
     Fact other = factsIn(shed).back();
     other.by = "Somebody";
@@ -320,6 +341,30 @@ TEST_F(HubRefuses, whatAnotherClubWouldReadOrWrite) {
     EXPECT_EQ(refusal([&] { core::hubFacts::push(district, founder, 0, {}); }), ErrorCode::HubNotAllowed);
 }
 
+TEST_F(HubRefuses, whatIsNoBoard) {
+    const std::string own = factsIn(shed).back().machine;
+    const auto publish = [&](const std::string& board) {
+        return "SELECT tholepin.publish('" + clubIn(shed) + "', '" + own + "', " + board + ")";
+    };
+    const std::string before = ask("SELECT board FROM tholepin.board");
+    for (const char* board : {"'hello'", "'[]'", "'{}'", R"('{"boats": 3}')",
+                              R"('{"boats": [], "more": "' || repeat('x', 1000000) || '"}')"})
+        EXPECT_THROW(ask(publish(board), "sandbay"), std::runtime_error) << board;
+    EXPECT_EQ(ask("SELECT board FROM tholepin.board"), before);
+    EXPECT_NO_THROW(ask(publish(R"('{"boats": [], "more": "' || repeat('x', 900000) || '"}')"), "sandbay"));
+}
+
+// What one club's exchanges wait for, no other role can hold.
+TEST_F(HubRefuses, toLetAnotherClubWait) {
+    for (const char* role : {"sandbay", "harbour", "district"}) {
+        EXPECT_THROW(ask("SELECT FROM tholepin.club FOR KEY SHARE", role), std::runtime_error) << role;
+        EXPECT_THROW(ask("SELECT tholepin.lock_club()", role), std::runtime_error) << role;
+    }
+    core::HubConnection other(core::hubUrlFrom(url("harbour")).value());
+    other.script("SELECT pg_advisory_lock(1414024012, n) FROM generate_series(0, 9) AS n");
+    EXPECT_EQ(pushed({following(factsIn(shed).back())}), std::nullopt);
+}
+
 TEST_F(HubRefuses, everyChangeByWhoeverIsConnected) {
     for (const char* role : {"sandbay", "harbour", "district"})
         for (const char* statement :
@@ -338,6 +383,12 @@ TEST_F(HubRefuses, everyChangeByWhoeverIsConnected) {
             << table;
     }
     EXPECT_THROW(ask("UPDATE tholepin.fact SET body = ''"), std::runtime_error);
+    const std::string before = count();
+    std::string part = ask("SELECT DISTINCT tableoid::regclass FROM tholepin.fact");
+    part.pop_back();
+    for (const char* statement : {"DELETE FROM ", "TRUNCATE "})
+        EXPECT_THROW(ask(statement + part), std::runtime_error) << statement << part;
+    EXPECT_EQ(count(), before);
 }
 
 TEST_F(HubRefuses, aRoleOfNoClub) {
@@ -351,6 +402,10 @@ TEST_F(HubRefuses, aRoleOfNoClub) {
     ASSERT_FALSE(unknown);
     EXPECT_EQ(unknown.error().code, ErrorCode::HubRoleUnknown);
     EXPECT_EQ(unknown.error().arguments, std::vector<std::string>{"nobody_here"});
+    const auto fetch = core::districtHub::fetch({url("nobody_here"), false}, "Sandbay", folder / "fetched");
+    ASSERT_FALSE(fetch);
+    EXPECT_EQ(fetch.error().code, ErrorCode::HubRoleUnknown) << "nothing to choose from";
+    EXPECT_EQ(fetch.error().arguments, std::vector<std::string>{"nobody_here"});
 }
 
 TEST_F(HubRefuses, aDatabaseThatIsNoHub) {
@@ -363,7 +418,7 @@ TEST_F(HubRefuses, aDatabaseThatIsNoHub) {
 }
 
 TEST_F(HubRefuses, rolesThatAreTaken) {
-    const auto code = [](const core::Outcome& outcome) {
+    const auto code = [](const auto& outcome) {
         return outcome ? ErrorCode::EndOfCodes : outcome.error().code;
     };
     using namespace core::districtHub;
@@ -374,6 +429,9 @@ TEST_F(HubRefuses, rolesThatAreTaken) {
     EXPECT_EQ(code(addClub(url("office"), "Harbour", "who \"is\"; this")), ErrorCode::HubNoSuchRole);
     EXPECT_EQ(code(addClub(url("sandbay"), "Mine", "sandbay")), ErrorCode::HubNotAllowed);
     EXPECT_EQ(code(prepare(url("sandbay"))), ErrorCode::HubNotAllowed);
+    EXPECT_EQ(code(addClub(url("office"), "  ", "sandbay")), ErrorCode::NameMissing);
+    EXPECT_EQ(addClub(url("office"), " SANDBAY ", "sandbay").value(), "Sandbay") << "the one that is there";
+    EXPECT_EQ(ask("SELECT string_agg(name, ',' ORDER BY name) FROM tholepin.club"), "Harbour,Sandbay\n");
     ask("CREATE ROLE \"who \"\"is\"\"; this\" LOGIN");
     EXPECT_EQ(code(addClub(url("office"), "O'Neill \"cove\"", "who \"is\"; this")), ErrorCode::EndOfCodes);
     ask("DROP OWNED BY \"who \"\"is\"\"; this\"; DROP ROLE \"who \"\"is\"\"; this\"");
