@@ -144,10 +144,11 @@ void ClubCopies::restoreBy(const QString& from, const QString& to, const QString
          pin] { return triedRestore(from.toStdString(), to.toStdString(), person.toStdString(), pin.get()); },
         [this, from, to, person](const TriedRestore& tried) {
             if (!tried.officers.empty())
-                return emit pinWanted(texts(tried.officers), person, tried.found.error(),
-                                      [this, from, to](const QString& by, std::shared_ptr<core::Pin> given) {
-                                          restoreBy(from, to, by, given);
-                                      });
+                return emit pinWanted(
+                    texts(tried.officers), person, tried.found.error(),
+                    [this, from, to](const QString& by, const std::shared_ptr<core::Pin>& given) {
+                        restoreBy(from, to, by, given);
+                    });
             if (!tried.found) return emit said(errorSentence(tried.found.error()), true);
             emit restored(to);
             emit said(
