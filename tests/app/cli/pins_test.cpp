@@ -148,5 +148,20 @@ TEST_F(Pins, fiveWrongOnesMakeTheNextProgramWait) {
     expectRefused(rename("Heron", {"--by", "Ada Thorne", "--pin-file", m_pin}), "has to wait for");
 }
 
+TEST_F(Pins, theirHistoryIsToldInWords) {
+    const std::vector<std::string> by{"--by", "Ada Thorne", "--pin-file", m_pin};
+    const std::string bos = secret("bo.pin", "bo's own");
+    ASSERT_EQ(pin({"set", m_file, "--person", "Bo Lind", "--pin-file", bos, "--by", "Ada Thorne",
+                   "--by-pin-file", m_pin})
+                  .exit,
+              0);
+    ASSERT_EQ(pin({"clear", m_file, "--person", "Bo Lind", "--pin-file", bos}).exit, 0);
+    EXPECT_THAT(run({"history", "Bo Lind"}).out,
+                testing::AllOf(HasSubstr("PIN set"), HasSubstr("PIN removed"),
+                               HasSubstr("Measures or PIN erased"), Not(HasSubstr("Pin-"))));
+    ASSERT_EQ(pin({"reset", m_file, "--person", "Ada Thorne"}).exit, 0);
+    EXPECT_THAT(run({"history", "Ada Thorne"}).out, HasSubstr("PIN reset by whoever owns the file"));
+}
+
 } // namespace
 } // namespace small_club
