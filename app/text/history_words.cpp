@@ -167,6 +167,20 @@ QString openedInWords(const QJsonObject& body) {
     return event.isEmpty() ? words : HistoryWordsText::tr("%1, filed under %2").arg(words, event);
 }
 
+/// Of PINs, signatures and machines.
+QString rightInWords(const QString& kind, const QJsonObject& body) {
+    if (kind == "pin-set") return HistoryWordsText::tr("PIN set");
+    if (kind == "pin-cleared")
+        return body["reset"].toBool() ? HistoryWordsText::tr("PIN reset by whoever owns the file")
+                                      : HistoryWordsText::tr("PIN removed");
+    if (kind == "signatures-proven")
+        return body["asked"].toBool() ? HistoryWordsText::tr("signatures are to be proven by PIN")
+                                      : HistoryWordsText::tr("signatures need no PIN any more");
+    if (kind == "machine-named")
+        return HistoryWordsText::tr("this machine is called %1").arg(field(body, "name"));
+    return kind;
+}
+
 QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "check-opened") return openedInWords(body);
     if (kind == "names-given") return peopleInWords(body["people"].toArray());
@@ -197,10 +211,10 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "renamed")
         return HistoryWordsText::tr("%1 is called %2 from here on")
             .arg(field(body, "from"), field(body, "to"));
-    if (kind == "private-erased") return HistoryWordsText::tr("measures erased");
+    if (kind == "private-erased") return HistoryWordsText::tr("measures or PIN erased");
     if (kind == "tag-fixed")
         return HistoryWordsText::tr("new tag %1").arg(codeInWords(field(body, "tag").toStdString()));
-    return kind;
+    return rightInWords(kind, body);
 }
 
 } // namespace

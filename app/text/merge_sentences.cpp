@@ -18,6 +18,18 @@ QString columnOf(const core::LookAt& found) {
     return sheet ? columnInWords(sheet->id, found.text) : text(found.text);
 }
 
+QString pinInWords(const core::LookAt& found) {
+    if (found.isOpen)
+        return MergeText::tr("The PIN of %1 counts here no more, and no other gear officer has one: "
+                             "everything is open on this machine until a PIN is set here")
+            .arg(text(found.name));
+    return found.isPinSet
+               ? MergeText::tr("A PIN of %1 came in and opens a gear officer's acts here now: ask who set it")
+                     .arg(text(found.name))
+               : MergeText::tr("The PIN of %1 counts here no more: ask who took it away")
+                     .arg(text(found.name));
+}
+
 } // namespace
 
 QString cameInWords(const core::CameIn& cameIn) {
@@ -64,6 +76,8 @@ QString lookAtInWords(const core::LookAt& found) {
     case core::LookAt::Kind::SignedTwice:
         return MergeText::tr("A check of %1 was signed on two machines: the first signature holds")
             .arg(text(found.name));
+    case core::LookAt::Kind::PinsChanged:
+        return pinInWords(found);
     }
     return {};
 }

@@ -3854,10 +3854,6 @@ Erledigt am %1: %2</translation>
         <translation>Aussondern zurückgenommen: %1</translation>
     </message>
     <message>
-        <source>measures erased</source>
-        <translation>Körpermaße gelöscht</translation>
-    </message>
-    <message>
         <source>%1 is called %2 from here on</source>
         <translation>%1 heißt von hier an %2</translation>
     </message>
@@ -3876,6 +3872,34 @@ Erledigt am %1: %2</translation>
     <message>
         <source>photograph of it</source>
         <translation>Foto davon</translation>
+    </message>
+    <message>
+        <source>PIN set</source>
+        <translation>PIN gesetzt</translation>
+    </message>
+    <message>
+        <source>PIN reset by whoever owns the file</source>
+        <translation>PIN zurückgesetzt, vom Besitzer der Datei</translation>
+    </message>
+    <message>
+        <source>PIN removed</source>
+        <translation>PIN entfernt</translation>
+    </message>
+    <message>
+        <source>signatures are to be proven by PIN</source>
+        <translation>Unterschriften sind mit PIN zu belegen</translation>
+    </message>
+    <message>
+        <source>signatures need no PIN any more</source>
+        <translation>Unterschriften brauchen keine PIN mehr</translation>
+    </message>
+    <message>
+        <source>this machine is called %1</source>
+        <translation>dieses Gerät heißt %1</translation>
+    </message>
+    <message>
+        <source>measures or PIN erased</source>
+        <translation>Körpermaße oder PIN gelöscht</translation>
     </message>
 </context>
 <context>
@@ -4634,6 +4658,18 @@ Erledigt am %1: %2</translation>
     <message>
         <source>A check of %1 was signed on two machines: the first signature holds</source>
         <translation>Eine Prüfung von %1 wurde auf zwei Geräten unterschrieben: die erste Unterschrift gilt</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 counts here no more, and no other gear officer has one: everything is open on this machine until a PIN is set here</source>
+        <translation>Die PIN von %1 gilt hier nicht mehr, und kein anderer Gerätewart hat eine: Auf diesem Gerät ist alles offen, bis hier eine PIN gesetzt wird</translation>
+    </message>
+    <message>
+        <source>A PIN of %1 came in and opens a gear officer&apos;s acts here now: ask who set it</source>
+        <translation>Eine PIN von %1 ist hereingekommen und öffnet hier jetzt, was nur Gerätewarte tun: fragen, wer sie gesetzt hat</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 counts here no more: ask who took it away</source>
+        <translation>Die PIN von %1 gilt hier nicht mehr: fragen, wer sie weggenommen hat</translation>
     </message>
 </context>
 <context>

@@ -20,13 +20,16 @@ struct LookAt {
         CellChangedTwice, ///< name of the row; column in `text`: two machines within an hour
         OutTwice,    ///< boat in `name`: a launch was signed while it was out by another machine's record
         SignedTwice, ///< boat or place in `name`: the first signature holds
-        Last = SignedTwice
+        PinsChanged, ///< gear officer in `name`: has another PIN here, or one that counts no more or anew
+        Last = PinsChanged
     };
     Kind kind = Kind::SeenOnTwoBoats;
     ItemName item, otherItem;
     std::string sheet; ///< its name, "people"
     std::string name, otherName;
     std::string text;
+    bool isPinSet = false; ///< of a gear officer's PIN: one counts here now
+    bool isOpen = false;   ///< and: no gear officer's counts here, so that everybody may do everything
 
     bool operator==(const LookAt&) const = default;
 };

@@ -19,12 +19,19 @@ std::int64_t wholeWait(std::int64_t wrong) {
     return std::min(wait, longestWait);
 }
 
+/// The day that it still is where days end last, 12 hours behind UTC: a last day is over when it is over
+/// everywhere, and not where whoever starts the program says that the computer stands.
+CalendarDay dayEverywhere(Instant now) {
+    constexpr std::int64_t behind = 12 * 60 * 60 * 1000;
+    return *CalendarDay::parse(Instant::fromMillis(now.millis() - behind).iso().substr(0, 10));
+}
+
 } // namespace
 
 std::vector<pinTables::PinNow> PinLock::pinsOfOfficers() const {
     std::vector<pinTables::PinNow> pins = pinTables::all(m_database);
     if (pins.empty()) return pins;
-    const CalendarDay today = clock->now().localDay();
+    const CalendarDay today = dayEverywhere(clock->now());
     std::erase_if(pins, [&](const pinTables::PinNow& pin) {
         const auto person = m_store.person(pin.person);
         return !person || person->role != "gear officer" || !isHere(person->until, today);

@@ -29,6 +29,7 @@ public:
 
     /// Gear officers who are here and have a PIN, by name. None: everything is open.
     std::vector<std::string> officers() const;
+    std::vector<pinTables::PinNow> pinsOfOfficers() const; ///< theirs
     /// By whose PIN an act of that right is done now; empty: by nobody's, and it needs none. PinNeeded.
     Result<std::string> proverOf(Right right) const;
     /// A proven act was done: the ten minutes begin anew.
@@ -54,7 +55,6 @@ private:
         std::string fact; ///< that set the PIN
         std::int64_t until = 0;
     };
-    std::vector<pinTables::PinNow> pinsOfOfficers() const;
 
     Database& m_database;
     const RegisterStore& m_store;

@@ -6,7 +6,9 @@
 #include "core/base/plain_text.h"
 
 #include <cerrno>
+#include <csignal>
 #include <fcntl.h>
+#include <iterator>
 #include <sys/stat.h>
 #include <system_error>
 #include <termios.h>
@@ -21,26 +23,63 @@ core::Error unreadable(int reason, const std::string& path) {
     return {core::ErrorCode::PinFileUnreadable, {std::generic_category().message(reason)}, path};
 }
 
-/// Keeps what is typed at a terminal from being shown, while it lives.
+termios shown, silent; // of the terminal, for what a signal does
+constexpr int ending[] = {SIGINT, SIGTERM, SIGHUP, SIGQUIT, SIGTSTP};
+
+extern "C" void showAgainAtSignal(int signal);
+
+/// Of a signal that nobody told the program to ignore; it does what it does by itself afterwards.
+void watch(int signal) {
+    struct sigaction now {};
+    if (::sigaction(signal, nullptr, &now) != 0 || now.sa_handler == SIG_IGN) return;
+    now = {};
+    now.sa_handler = showAgainAtSignal;
+    // As if it came anew, it ends or stops the program while it is handled.
+    now.sa_flags = static_cast<int>(SA_RESETHAND) | SA_NODEFER;
+    ::sigemptyset(&now.sa_mask);
+    ::sigaction(signal, &now, nullptr);
+}
+
+/// The terminal would stay as it is with whoever types there next. Calls only what a handler may call
+/// (signal-safety(7)).
+extern "C" void showAgainAtSignal(int signal) {
+    const int reason = errno;
+    ::tcsetattr(STDIN_FILENO, TCSANOW, &shown);
+    ::tcflush(STDIN_FILENO, TCIFLUSH); // half a PIN is nothing for a shell
+    ::raise(signal);
+    // Only who was stopped comes here, when it goes on.
+    watch(signal);
+    ::tcsetattr(STDIN_FILENO, TCSANOW, &silent);
+    errno = reason;
+}
+
+/// Keeps what is typed at a terminal from being shown, while it lives. One at a time.
 class NotShown {
 public:
     NotShown() {
-        if (::isatty(STDIN_FILENO) == 0 || ::tcgetattr(STDIN_FILENO, &m_before) != 0) return;
+        if (::isatty(STDIN_FILENO) == 0 || ::tcgetattr(STDIN_FILENO, &shown) != 0) return;
         m_isTerminal = true;
-        termios silent = m_before;
+        silent = shown;
         silent.c_lflag &= ~static_cast<tcflag_t>(ECHO);
+        for (std::size_t i = 0; i < std::size(ending); ++i) {
+            ::sigaction(ending[i], nullptr, &m_before[i]);
+            watch(ending[i]);
+        }
         ::tcsetattr(STDIN_FILENO, TCSAFLUSH, &silent);
         note(QStringLiteral("type the PIN; it is not shown"));
     }
     ~NotShown() {
-        if (m_isTerminal) ::tcsetattr(STDIN_FILENO, TCSAFLUSH, &m_before);
+        if (!m_isTerminal) return;
+        ::tcsetattr(STDIN_FILENO, TCSAFLUSH, &shown);
+        for (std::size_t i = 0; i < std::size(ending); ++i)
+            ::sigaction(ending[i], &m_before[i], nullptr);
     }
     NotShown(const NotShown&) = delete;
     NotShown& operator=(const NotShown&) = delete;
     bool isTerminal() const { return m_isTerminal; }
 
 private:
-    termios m_before{};
+    struct sigaction m_before[std::size(ending)]{};
     bool m_isTerminal = false;
 };
 

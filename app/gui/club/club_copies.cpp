@@ -140,21 +140,21 @@ TriedRestore triedRestore(const std::string& from, const std::string& to, const 
 
 void ClubCopies::restoreBy(const QString& from, const QString& to, const QString& person,
                            const std::shared_ptr<core::Pin>& pin) {
-    run([from, to, person,
-         pin] { return triedRestore(from.toStdString(), to.toStdString(), person.toStdString(), pin.get()); },
-        [this, from, to, person](const TriedRestore& tried) {
-            if (!tried.officers.empty())
-                return emit pinWanted(
-                    texts(tried.officers), person, tried.found.error(),
-                    [this, from, to](const QString& by, const std::shared_ptr<core::Pin>& given) {
-                        restoreBy(from, to, by, given);
-                    });
-            if (!tried.found) return emit said(errorSentence(tried.found.error()), true);
-            emit restored(to);
-            emit said(
-                tr("Restored from %1. What was recorded after that backup is not in it.").arg(text(from)),
-                false);
-        });
+    const auto restoreIt = [from, to, person, pin] {
+        return triedRestore(from.toStdString(), to.toStdString(), person.toStdString(), pin.get());
+    };
+    run(restoreIt, [this, from, to, person](const TriedRestore& tried) {
+        if (!tried.officers.empty())
+            return emit pinWanted(
+                texts(tried.officers), person, tried.found.error(),
+                [this, from, to](const QString& by, const std::shared_ptr<core::Pin>& given) {
+                    restoreBy(from, to, by, given);
+                });
+        if (!tried.found) return emit said(errorSentence(tried.found.error()), true);
+        emit restored(to);
+        emit said(tr("Restored from %1. What was recorded after that backup is not in it.").arg(text(from)),
+                  false);
+    });
 }
 
 void ClubCopies::chooseFolder() {

@@ -1,7 +1,12 @@
 #include "tests/app/cli/small_club.h"
 
+#include <csignal>
 #include <fcntl.h>
+#include <pty.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
+#include <termios.h>
+#include <unistd.h>
 
 namespace small_club {
 namespace {
@@ -146,6 +151,80 @@ TEST_F(Pins, fiveWrongOnesMakeTheNextProgramWait) {
     for (int i = 0; i < 5; ++i)
         expectRefused(rename("Heron", {"--by", "Ada Thorne", "--pin-file", "-"}, "0815"), "not the PIN");
     expectRefused(rename("Heron", {"--by", "Ada Thorne", "--pin-file", m_pin}), "has to wait for");
+}
+
+TEST_F(Pins, theirHistoryIsToldInWords) {
+    const std::vector<std::string> by{"--by", "Ada Thorne", "--pin-file", m_pin};
+    const std::string bos = secret("bo.pin", "bo's own");
+    ASSERT_EQ(pin({"set", m_file, "--person", "Bo Lind", "--pin-file", bos, "--by", "Ada Thorne",
+                   "--by-pin-file", m_pin})
+                  .exit,
+              0);
+    ASSERT_EQ(pin({"clear", m_file, "--person", "Bo Lind", "--pin-file", bos}).exit, 0);
+    EXPECT_THAT(run({"history", "Bo Lind"}).out,
+                testing::AllOf(HasSubstr("PIN set"), HasSubstr("PIN removed"),
+                               HasSubstr("Measures or PIN erased"), Not(HasSubstr("Pin-"))));
+    ASSERT_EQ(pin({"reset", m_file, "--person", "Ada Thorne"}).exit, 0);
+    EXPECT_THAT(run({"history", "Ada Thorne"}).out, HasSubstr("PIN reset by whoever owns the file"));
+}
+
+/// tholepinctl at a terminal of its own, in which it has asked for a PIN.
+class AtTerminal {
+public:
+    explicit AtTerminal(std::vector<std::string> words) {
+        words.insert(words.begin(), THOLEPINCTL);
+        std::vector<char*> arguments;
+        for (std::string& word : words)
+            arguments.push_back(word.data());
+        arguments.push_back(nullptr);
+        m_program = ::forkpty(&m_terminal, nullptr, nullptr, nullptr);
+        if (m_program == 0) {
+            ::execv(THOLEPINCTL, arguments.data());
+            ::_exit(127);
+        }
+        std::string said;
+        for (char letter = 0; said.find("not shown") == std::string::npos;) {
+            if (::read(m_terminal, &letter, 1) != 1) break;
+            said += letter;
+        }
+        EXPECT_THAT(said, HasSubstr("type the PIN"));
+    }
+    ~AtTerminal() { ::close(m_terminal); }
+    bool shows() const {
+        termios now{};
+        EXPECT_EQ(::tcgetattr(m_terminal, &now), 0);
+        return (now.c_lflag & ECHO) != 0;
+    }
+    void type(const std::string& text) const {
+        EXPECT_EQ(::write(m_terminal, text.data(), text.size()), static_cast<ssize_t>(text.size()));
+    }
+    void send(int signal) const { ::kill(m_program, signal); }
+    int status() const { ///< when it has ended
+        int status = 0;
+        EXPECT_EQ(::waitpid(m_program, &status, 0), m_program);
+        return status;
+    }
+
+private:
+    int m_terminal = -1;
+    pid_t m_program = -1;
+};
+
+TEST_F(Pins, aTerminalShowsWhatIsTypedAgainHoweverTheProgramEnds) {
+    const std::vector<std::string> words{"rename", m_file,       "boats",      "Teal", "Heron",
+                                         "--by",   "Ada Thorne", "--pin-file", "-"};
+    for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) {
+        const AtTerminal program(words);
+        EXPECT_FALSE(program.shows());
+        program.send(signal);
+        const int status = program.status();
+        EXPECT_TRUE(WIFSIGNALED(status) && WTERMSIG(status) == signal) << signal;
+        EXPECT_TRUE(program.shows()) << signal;
+    }
+    const AtTerminal program(words);
+    program.type("4711\n");
+    EXPECT_EQ(program.status(), 0);
+    EXPECT_TRUE(program.shows());
 }
 
 } // namespace

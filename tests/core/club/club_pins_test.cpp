@@ -116,7 +116,9 @@ TEST_F(Pins, countOnlyOfGearOfficersWhoAreHere) {
     ASSERT_TRUE(full.unlock());
     full.import("people.csv", "person,until\nBram Oke,2026-03-14\n");
     EXPECT_TRUE(pins().anySet()) << "the last day counts";
-    full.clock.wall += 86'400'000;
+    full.clock.wall = core::Instant::parse("2026-03-15T11:59:59.999Z")->millis();
+    EXPECT_TRUE(pins().anySet()) << "until it is over everywhere, wherever TZ says that the computer stands";
+    full.clock.wall += 1;
     EXPECT_FALSE(pins().anySet());
     EXPECT_TRUE(full.act()) << "nobody is left who could open it";
     full.import("people.csv", "person,role\nOdalys Finch,gear officer\n");

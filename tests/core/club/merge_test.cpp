@@ -1,7 +1,9 @@
 #include "core/base/error_code.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
+#include "core/store/private_table.h"
 #include "tests/core/club/merge_clubs.h"
+#include "tests/core/club/pin_club.h"
 #include "tests/support/kept_state.h"
 
 #include <gmock/gmock.h>
@@ -276,6 +278,78 @@ TEST_F(LookAround, aCheckThatTwoSigned) {
     EXPECT_THAT(kinds(), testing::Contains(LookAt::Kind::SignedTwice));
     merged(van, full.file());
     EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van"))) << "the first signature holds in both";
+}
+
+/// What is written into the other file past its own right, as on a machine where nobody asks for a PIN.
+class LookAroundPins : public LookAround {
+protected:
+    void inVan(const std::function<void(core::Database&, core::Ledger&)>& work) {
+        core::Database database(path("van"), core::Database::Mode::ReadWrite);
+        core::Transaction transaction(database);
+        core::Ledger ledger(database);
+        work(database, ledger);
+        transaction.commit();
+    }
+    static void giveRole(core::Ledger& ledger, const std::string& person, const std::string& role) {
+        ledger.append(core::rowWritten(SheetId::People, {{"person", person}}, {{"role", role}}), {});
+    }
+    std::string newestPin() {
+        core::Database database(path("van"), core::Database::Mode::ReadOnly);
+        core::Statement query =
+            database.prepare("SELECT id FROM pin_change WHERE change = 'set' ORDER BY stamp DESC LIMIT 1");
+        return query.step() ? query.text(0) : std::string();
+    }
+    std::vector<LookAt> pinsChanged() {
+        std::vector<LookAt> found = merged(full.club, path("van")).lookAt;
+        std::erase_if(found, [](const LookAt& each) { return each.kind != LookAt::Kind::PinsChanged; });
+        return found;
+    }
+    static LookAt odalys(bool isPinSet, bool isOpen) {
+        return {.kind = LookAt::Kind::PinsChanged,
+                .sheet = "people",
+                .name = "Odalys Finch",
+                .isPinSet = isPinSet,
+                .isOpen = isOpen};
+    }
+    void makeOfficer() {
+        inVan(
+            [](core::Database&, core::Ledger& ledger) { giveRole(ledger, "Odalys Finch", "gear officer"); });
+        EXPECT_THAT(pinsChanged(), testing::ElementsAre(odalys(true, false))) << "had a PIN before the role";
+        ASSERT_TRUE(full.club.pins().unlock("Odalys Finch", support::pin("4711")));
+    }
+};
+
+TEST_F(LookAroundPins, aPinThatCameWithoutWhatIsKeptOfItLeavesEverythingOpen) {
+    makeOfficer();
+    const std::string before = newestPin();
+    inVan([&](core::Database&, core::Ledger& ledger) {
+        ledger.append(core::PrivateErased{{before}}, {});
+        ledger.append(core::PinSet{"Odalys Finch", support::sealed4711}, {});
+    });
+    // As a file holds it that a server without people's measures and PINs gave.
+    inVan([&](core::Database& database, core::Ledger&) {
+        database.prepare("DELETE FROM private_cell WHERE fact = ?").with(newestPin()).run();
+        core::privateTable::noteNotHere(database, newestPin());
+    });
+    EXPECT_THAT(pinsChanged(), testing::ElementsAre(odalys(false, true)));
+    EXPECT_FALSE(full.club.pins().anySet());
+}
+
+TEST_F(LookAroundPins, whoIsNoGearOfficerAnyMoreAndWhatChangesNothing) {
+    makeOfficer();
+    inVan([](core::Database&, core::Ledger& ledger) {
+        ledger.append(core::PinSet{"Bram Oke", support::sealed4711}, {}); // who is none
+        ledger.append(core::rowWritten(SheetId::People, {{"person", "Odalys Finch"}}, {{"mass_kg", "70"}}),
+                      {});
+    });
+    EXPECT_THAT(pinsChanged(), testing::IsEmpty());
+    inVan([](core::Database&, core::Ledger& ledger) {
+        giveRole(ledger, "Bram Oke", "gear officer");
+        giveRole(ledger, "Odalys Finch", "crew");
+    });
+    LookAt bram = odalys(true, false);
+    bram.name = "Bram Oke";
+    EXPECT_THAT(pinsChanged(), testing::ElementsAre(bram, odalys(false, false)));
 }
 
 } // namespace
