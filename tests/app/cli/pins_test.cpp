@@ -227,5 +227,17 @@ TEST_F(Pins, aTerminalShowsWhatIsTypedAgainHoweverTheProgramEnds) {
     EXPECT_TRUE(program.shows());
 }
 
+TEST_F(Pins, restoringABackupWaitsLikewise) {
+    const auto restore = [&](const std::string& file, const std::string& text) {
+        return ctl({"restore", m_file, m_folder / file, "--by", "Ada Thorne", "--pin-file", "-"}, text);
+    };
+    for (int i = 0; i < 4; ++i)
+        expectRefused(restore("again", "0815"), "not the PIN");
+    EXPECT_EQ(restore("right", "4711").exit, 0) << "a right one is a new beginning";
+    for (int i = 0; i < 5; ++i)
+        expectRefused(restore("again", "0815"), "not the PIN");
+    expectRefused(restore("again", "4711"), "has to wait for");
+}
+
 } // namespace
 } // namespace small_club
