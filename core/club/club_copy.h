@@ -19,7 +19,8 @@ Result<Verification> copyClub(const std::filesystem::path& from, const std::file
 
 /// A club file from a backup: as copyClub of a record that is not damaged. PinNeeded, where a gear officer
 /// who is in the backup has a PIN; `by` is whose `pin` is given (null: none), and its errors are those of
-/// ClubPins::unlock. Wrong ones are not counted: nothing is written to a backup.
+/// ClubPins::unlock. Wrong ones are counted in the user's state folder: nothing is written to a backup.
+/// NoSuchPerson: `by`, also without a PIN.
 Result<Verification> restoreClub(const std::filesystem::path& from, const std::filesystem::path& to,
                                  const std::string& by, const Pin* pin);
 

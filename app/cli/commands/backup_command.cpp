@@ -47,7 +47,7 @@ int copy(const BackupOptions& options, bool keepDamaged) {
 
 int restore(const BackupOptions& options) {
     if (options.pinFile.empty())
-        return report(options, core::restoreClub(options.file, options.to, {}, nullptr));
+        return report(options, core::restoreClub(options.file, options.to, options.by, nullptr));
     if (options.by.empty()) return fail({core::ErrorCode::PinOfNobody, {}, "--pin-file"});
     const auto pin = pinFrom(options.pinFile);
     return pin ? report(options, core::restoreClub(options.file, options.to, options.by, &*pin))

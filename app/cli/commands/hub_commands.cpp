@@ -1,3 +1,4 @@
+#include "app/cli/commands/check_input.h"
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
@@ -64,7 +65,8 @@ int hubAdd(const HubOptions& options) {
 }
 
 int hubJoin(const HubOptions& options) {
-    return withClub(options, core::Club::Access::ReadWrite, [&](core::Club& club) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        if (const auto by = byWhom(club, options.by, moment.today); !by) return fail(by.error());
         const core::HubPlace place{options.url, options.sendsPrivate};
         const core::Outcome done = club.hub().join(place);
         if (!done) return fail(done.error());

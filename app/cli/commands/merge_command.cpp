@@ -1,3 +1,4 @@
+#include "app/cli/commands/check_input.h"
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
@@ -19,7 +20,8 @@ struct MergeOptions : CommonOptions {
 };
 
 int merge(const MergeOptions& options) {
-    return withClub(options, core::Club::Access::ReadWrite, [&](core::Club& club) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        if (const auto by = byWhom(club, options.by, moment.today); !by) return fail(by.error());
         const std::vector<std::filesystem::path> others(options.others.begin(), options.others.end());
         const auto forks = options.asNewMachine ? core::ClubExchange::Forks::AsNewMachine
                                                 : core::ClubExchange::Forks::Refused;

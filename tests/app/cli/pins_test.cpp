@@ -227,5 +227,34 @@ TEST_F(Pins, aTerminalShowsWhatIsTypedAgainHoweverTheProgramEnds) {
     EXPECT_TRUE(program.shows());
 }
 
+TEST_F(Pins, restoringABackupWaitsLikewise) {
+    const auto restore = [&](const std::string& file, const std::string& text) {
+        return ctl({"restore", m_file, m_folder / file, "--by", "Ada Thorne", "--pin-file", "-"}, text);
+    };
+    for (int i = 0; i < 4; ++i)
+        expectRefused(restore("again", "0815"), "not the PIN");
+    EXPECT_EQ(restore("right", "4711").exit, 0) << "a right one is a new beginning";
+    for (int i = 0; i < 5; ++i)
+        expectRefused(restore("again", "0815"), "not the PIN");
+    expectRefused(restore("again", "4711"), "has to wait for");
+}
+
+TEST_F(SmallClub, whoIsSaidToDoItMustBeKnown) {
+    const std::string backup = m_folder / "backup.tholepin";
+    ASSERT_EQ(run({"backup", backup}).exit, 0);
+    const auto ends = [&](const std::string& by, int exit) {
+        for (const Ran& ran : {run({"merge", backup, "--by", by}),
+                               ctl({"restore", backup, m_folder / ("of " + by), "--by", by})}) {
+            EXPECT_EQ(ran.exit, exit) << ran.err;
+            EXPECT_EQ(ran.err.find("Nobody Known") != std::string::npos, exit != 0) << ran.err;
+        }
+    };
+    ends("Nobody Known", 2);
+    ends("Ada Thorne", 0);
+    const Ran joined = ctl({"hub", "join", m_file, "postgresql://localhost/none", "--by", "Nobody Known"});
+    EXPECT_EQ(joined.exit, 2);
+    EXPECT_THAT(joined.err, HasSubstr("Nobody Known"));
+}
+
 } // namespace
 } // namespace small_club
