@@ -158,10 +158,11 @@ void FileExchangePanel::takeFound(std::vector<FoundFile> found, Found alone) {
     adapt();
     const auto isOurs = [](const FoundFile& each) { return each.kind == FoundFile::Kind::OfThisClub; };
     const bool isOnlyOne = std::count_if(m_found.begin(), m_found.end(), isOurs) == 1;
-    if (m_plan && m_next == Next::Exchange)
+    if (m_plan && m_next == Next::Exchange) {
         plan(m_plan->isAsNewMachine ? Forks::AsNewMachine : Forks::Refused);
-    else if (alone == Found::Chosen && m_file.empty() && isOnlyOne)
+    } else if (alone == Found::Chosen && m_file.empty() && isOnlyOne) {
         choose(std::find_if(m_found.begin(), m_found.end(), isOurs)->file);
+    }
     emit shown();
 }
 
