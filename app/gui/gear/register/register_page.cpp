@@ -221,16 +221,16 @@ void RegisterPage::refresh() {
     read([](core::Club& club) { return readSheets(club.register_()); },
          [this](RegisterSheets sheets) {
              m_sheets = std::move(sheets);
+             const QString written = std::exchange(m_written, {});
              showTable();
-             chooseWritten();
+             chooseWritten(written);
              if (!m_wanted.isEmpty()) openRow(std::exchange(m_wanted, {}));
          });
 }
 
-/// What was just written is what somebody goes on with: a new kit type's sizes, say. A search that leaves it
-/// out is over.
-void RegisterPage::chooseWritten() {
-    const QString key = std::exchange(m_written, {});
+/// What was just written is what somebody goes on with: a new kit type's sizes, say; but where another row
+/// was chosen meanwhile. A search that leaves it out is over.
+void RegisterPage::chooseWritten(const QString& key) {
     if (key.isEmpty() || !rowOf(key)) return;
     if (m_model->indexOfKey(key) < 0) m_typed->clear();
     m_table->choose(key);
@@ -290,6 +290,7 @@ std::string RegisterPage::kitTypeChosen() const {
 void RegisterPage::openRow(const QString& key) {
     const RegisterRow* row = rowOf(key);
     if (!row) return;
+    m_written.clear();
     backToForm();
     {
         const QSignalBlocker quiet(m_table);
@@ -305,6 +306,7 @@ void RegisterPage::openRow(const QString& key) {
 }
 
 void RegisterPage::beginNew(SheetId id) {
+    m_written.clear();
     backToForm();
     const std::string kitType = kitTypeChosen();
     core::CellTexts given;
