@@ -42,14 +42,11 @@ public:
         , m_person(person)
         , m_name("wrong-pins-" + sha256Hex(foldName(person))) {}
 
-    /// Counted before it is looked at: a program that is killed meanwhile has had its try.
     Outcome begin() const {
         const KeptKeys::Turn turn(m_keys);
-        const pinTables::WrongPins before = m_lock.sinceThisBoot(kept());
-        const std::int64_t left = m_lock.waitFor(before);
-        put(left > 0 ? before : m_lock.oneMore(before));
-        if (left > 0) return Error{ErrorCode::PinWait, {std::to_string((left + 999) / 1000), m_person}};
-        return Done{};
+        const PinLock::Try now = m_lock.tryOf(m_person, kept());
+        put(now.toKeep);
+        return now.may;
     }
     void forget() const { m_keys.putNote(m_name, {}); }
 

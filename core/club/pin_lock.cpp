@@ -86,6 +86,14 @@ std::int64_t PinLock::waitFor(const pinTables::WrongPins& wrong) const {
     return std::max<std::int64_t>(0, wholeWait(wrong.wrong) - gone);
 }
 
+PinLock::Try PinLock::tryOf(const std::string& person, const pinTables::WrongPins& kept) const {
+    const pinTables::WrongPins before = sinceThisBoot(kept);
+    const std::int64_t left = waitFor(before);
+    if (left > 0)
+        return {before, before, Error{ErrorCode::PinWait, {std::to_string((left + 999) / 1000), person}}};
+    return {before, oneMore(before), Done{}};
+}
+
 pinTables::WrongPins PinLock::oneMore(const pinTables::WrongPins& wrong) const {
     return {wrong.wrong + 1, clock->now().millis(), clock->boot(), clock->awake()};
 }

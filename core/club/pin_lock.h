@@ -47,10 +47,16 @@ public:
     std::int64_t waitFor(const pinTables::WrongPins& wrong) const;
     /// As it is told since this start of the computer: from then on nobody's clock counts.
     pinTables::WrongPins sinceThisBoot(const pinTables::WrongPins& wrong) const;
-    /// And one more wrong PIN, given now.
-    pinTables::WrongPins oneMore(const pinTables::WrongPins& wrong) const;
+    /// A PIN of that person is about to be looked at: what to keep before that, so that a program that is
+    /// killed meanwhile has had its try.
+    struct Try {
+        pinTables::WrongPins before, toKeep;
+        Outcome may; ///< PinWait
+    };
+    Try tryOf(const std::string& person, const pinTables::WrongPins& kept) const;
 
 private:
+    pinTables::WrongPins oneMore(const pinTables::WrongPins& wrong) const; ///< given now
     struct Unlock {
         std::string fact; ///< that set the PIN
         std::int64_t until = 0;

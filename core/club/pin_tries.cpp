@@ -38,18 +38,15 @@ public:
         : m_state(state)
         , m_person(person) {}
 
-    /// Counted before it is looked at: a program that is killed meanwhile has had its try.
     Outcome begin() {
-        const auto wait = m_state.write(Right::Anybody, [&](Ledger&) -> Result<std::int64_t> {
-            m_before =
-                m_state.pinLock.sinceThisBoot(pinTables::wrongPins(*m_state.database, m_computer, m_person));
-            const std::int64_t left = m_state.pinLock.waitFor(m_before);
-            put(left > 0 ? m_before : m_state.pinLock.oneMore(m_before));
-            return left;
+        const auto begun = m_state.write(Right::Anybody, [&](Ledger&) -> Result<PinLock::Try> {
+            const auto kept = pinTables::wrongPins(*m_state.database, m_computer, m_person);
+            PinLock::Try now = m_state.pinLock.tryOf(m_person, kept);
+            m_before = now.before;
+            put(now.toKeep);
+            return now;
         });
-        if (!wait) return wait.error();
-        if (*wait > 0) return Error{ErrorCode::PinWait, {std::to_string((*wait + 999) / 1000), m_person}};
-        return Done{};
+        return begun ? begun->may : Outcome(begun.error());
     }
     Outcome end(bool wasRight) {
         return m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
