@@ -252,6 +252,8 @@ void MainWindow::leaveClub(const core::Error& error) {
 
 void MainWindow::showBoard(const QString& saying) {
     leavePage();
+    // Until its boats are read, a code that is typed is the board's, and no name of an event.
+    if (!m_board->focusWidget()) m_board->setFocus(Qt::OtherFocusReason);
     m_pages->setCurrentWidget(m_board);
     m_isBoardFresh = false;
     adaptMenus();

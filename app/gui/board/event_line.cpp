@@ -60,10 +60,11 @@ void EventLine::setEvent(const TodaysEvent& event) {
     m_words->setText(isHeld ? tr("Today's event: %1, until %2")
                                   .arg(text(event.held->event), inWords(event.held->until, event.today))
                             : tr("Today's event:"));
+    const QString begun = m_name->lineEdit()->hasFocus() ? m_name->currentText() : QString();
     m_name->clear();
     m_name->addItems(event.names);
-    m_name->setEditText({});
-    m_begin->setEnabled(false);
+    m_name->setEditText(begun);
+    m_begin->setEnabled(!begun.trimmed().isEmpty());
     m_name->setVisible(!isHeld);
     m_begin->setVisible(!isHeld);
     m_end->setVisible(isHeld);

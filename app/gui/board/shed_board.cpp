@@ -207,6 +207,9 @@ void ShedBoard::setState(const BoardState& state) {
 
 void ShedBoard::fillStrips() {
     const QString current = currentBoat();
+    const QWidget* focus = QApplication::focusWidget();
+    const bool isBusyElsewhere =
+        focus && focus != this && isAncestorOf(focus) && !m_strips->isAncestorOf(focus);
     while (QLayoutItem* item = m_stripLayout->takeAt(0)) {
         delete item->widget();
         delete item;
@@ -217,9 +220,10 @@ void ShedBoard::fillStrips() {
         connect(strip, &BoatStrip::clicked, this,
                 [this, name = strip->text(), phase] { emit boatPressed(name, phase); });
         m_stripLayout->addWidget(strip);
+        strip->show(); // the layout would later: what is typed meanwhile would go to another field
         if (strip->text() == current) strip->setFocus(Qt::OtherFocusReason);
     }
-    if (current.isEmpty() && !m_state.boats.empty())
+    if (current.isEmpty() && !isBusyElsewhere && !m_state.boats.empty())
         m_stripLayout->itemAt(0)->widget()->setFocus(Qt::OtherFocusReason);
     if (m_state.boats.empty()) {
         auto* empty = wordsIn("remark", {}, m_strips);
@@ -230,7 +234,8 @@ void ShedBoard::fillStrips() {
         connect(import, &QPushButton::clicked, this, &ShedBoard::importPressed);
         m_stripLayout->addWidget(empty);
         m_stripLayout->addWidget(import, 0, Qt::AlignLeft);
-        import->setFocus(Qt::OtherFocusReason);
+        import->show();
+        if (!isBusyElsewhere) import->setFocus(Qt::OtherFocusReason);
     }
     m_stripLayout->addStretch(1);
     tabAsLaidOut(*this); // what is new would come last

@@ -48,6 +48,27 @@ TEST_F(TodayStory, anEventBegunOnTheBoardIsOfTheChecksOpenedThen) {
     EXPECT_EQ(child<QLineEdit>("todaysEventEdit")->text(), "");
 }
 
+TEST_F(TodayStory, aBoardThatIsReadAnewTakesNeitherTheKeyboardNorWhatWasBegun) {
+    openWindow();
+    EXPECT_TRUE(qobject_cast<app::BoatStrip*>(QApplication::focusWidget()))
+        << "a code is the board's at once";
+    child("todaysEventEdit")->setFocus();
+    type("Spring");
+    int before = boardsShown();
+    press(Qt::Key_B, Qt::ControlModifier);
+    waitForBoard(before);
+    EXPECT_TRUE(child("todaysEventEdit")->hasFocus());
+    EXPECT_EQ(child<QLineEdit>("todaysEventEdit")->text(), "Spring");
+    EXPECT_TRUE(child("beginEventButton")->isEnabled());
+
+    window().findChild<QWidget*>("boatStrip Grebe")->setFocus();
+    before = boardsShown();
+    press(Qt::Key_B, Qt::ControlModifier);
+    waitForBoard(before);
+    EXPECT_EQ(QApplication::focusWidget(), window().findChild<QWidget*>("boatStrip Grebe"));
+    EXPECT_EQ(child<QLineEdit>("todaysEventEdit")->text(), "");
+}
+
 TEST_F(TodayStory, whatHappenedToAnItemIsOnePressInItsCheck) {
     openWindow();
     openBoat("Grebe");
