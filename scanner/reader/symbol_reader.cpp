@@ -7,7 +7,7 @@ namespace scanner {
 std::vector<SeenCode> readSymbols(GreyView picture, const ReadOptions& options) {
     if (picture.isEmpty()) return {};
     reader::FrameReader frame(copyOf(picture), options.isTag);
-    if (options.budget.count() > 0) frame.setBudget(reader::TimeBudget::ofWall(options.budget));
+    if (options.budget.count() > 0) frame.setBudget(reader::TimeBudget::ofThread(options.budget));
     for (const reader::ReadingStep step : reader::fastSteps)
         if (!frame.isLate()) frame.run(step);
     if (options.rescue)

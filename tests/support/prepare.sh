@@ -29,3 +29,19 @@ build_targets() {
     [ -f "$build/build.ninja" ] || cmake --preset release -S "$top" >/dev/null
     cmake --build "$build" -- "$@"
 }
+
+# run_ctest BUILD CTEST-OPTION…: its tests, two at a time. A test of the window that failed beside another one is run
+# once more by itself, and told on a line "alone: NAME": the machine was busy. Any other failure stands.
+run_ctest() {
+    local folder=$1 failed
+    shift
+    ctest --test-dir "$folder" "$@" --output-on-failure --no-tests=error -j 2 && return
+    failed=$(cut -d : -f 2- "$folder/Testing/Temporary/LastTestsFailed.log")
+    [ -z "$(comm -23 <(sort <<<"$failed") <(names_of_desk_tests "$folder" | sort))" ] || return 1
+    sed 's/^/alone: /' <<<"$failed"
+    ctest --test-dir "$folder" --rerun-failed --output-on-failure -j 1
+}
+
+names_of_desk_tests() { # names_of_desk_tests BUILD
+    ctest --test-dir "$1" -L desk -N | sed -n 's/^ *Test *#[0-9]*: //p'
+}
