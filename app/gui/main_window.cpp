@@ -24,6 +24,7 @@
 #include "app/gui/unlock_strip.h"
 #include "app/gui/welcome_page.h"
 #include "app/gui/widgets/gear_page.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -57,6 +58,7 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     setObjectName("mainWindow");
     setWindowTitle(tr("Tholepin"));
     m_progress->setObjectName("workProgress");
+    m_progress->setTextVisible(false); // words on two grounds are not read
     statusBar()->addPermanentWidget(m_progress, 1);
     statusBar()->setVisible(false);
     connect(m_import, &ImportRun::progressed, m_progress, &QProgressBar::setValue);
@@ -108,7 +110,7 @@ void MainWindow::build() {
 }
 
 void MainWindow::buildPages() {
-    m_pages = new QStackedWidget(this);
+    m_pages = new PartStack(this);
     m_welcome = new WelcomePage(m_choosers, this);
     m_board = new ShedBoard(this);
     m_board->offerPaper(m_club, m_choosers, m_time);

@@ -1,6 +1,7 @@
 #include "app/gui/new_club_form.h"
 
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/starters/starters.h"
 #include "app/text/sentences.h"
@@ -21,6 +22,8 @@
 
 namespace app {
 namespace {
+
+constexpr int widthForTwo = 1100; ///< columns of what a club may begin with
 
 void sayIn(QLabel& label, const QString& words) {
     label.setText(words);
@@ -67,16 +70,15 @@ void NewClubForm::build() {
 }
 
 QLayout* NewClubForm::buildName() {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(spaceUnit);
-    row->addWidget(m_name, 2);
-    row->addWidget(m_file, 3);
+    auto* row = new FlowLayout;
+    row->addExpanding(m_name);
+    row->addExpanding(m_file);
     row->addWidget(m_chooseFile);
     return row;
 }
 
 QLayout* NewClubForm::buildChoices() {
-    auto* grid = new QGridLayout;
+    auto* grid = m_grid = new QGridLayout;
     grid->setVerticalSpacing(0);
     grid->setHorizontalSpacing(4 * spaceUnit);
     for (const Starter& each : starters())
@@ -85,12 +87,18 @@ QLayout* NewClubForm::buildChoices() {
     addChoice(tr("our spreadsheet"), NewClub::Begins::Spreadsheet, "clubBegins spreadsheet");
     addChoice(tr("a folder of CSV files"), NewClub::Begins::Folder, "clubBegins folder");
     addChoice(tr("nothing"), NewClub::Begins::Empty, "clubBegins nothing");
-    const auto half = static_cast<int>((m_choices.size() + 1) / 2);
-    for (int i = 0; i < static_cast<int>(m_choices.size()); ++i)
-        grid->addWidget(m_choices[static_cast<std::size_t>(i)].button, i % half, i / half);
     grid->setColumnStretch(1, 1);
+    arrangeFor(widthForTwo);
     m_choices.front().button->setChecked(true);
     return grid;
+}
+
+/// In two columns where there is room.
+void NewClubForm::arrangeFor(int width) {
+    const auto count = static_cast<int>(m_choices.size());
+    const int rows = width < widthForTwo ? count : (count + 1) / 2;
+    for (int i = 0; i < count; ++i)
+        m_grid->addWidget(m_choices[static_cast<std::size_t>(i)].button, i % rows, i / rows);
 }
 
 void NewClubForm::addChoice(const QString& words, NewClub::Begins begins, const char* name,

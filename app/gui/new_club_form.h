@@ -8,6 +8,7 @@
 #include "core/base/error.h"
 
 class QButtonGroup;
+class QGridLayout;
 class QLabel;
 class QLayout;
 class QLineEdit;
@@ -30,6 +31,7 @@ public:
     void sayOfRegister(const QString& words); ///< which rows of the folder were refused
     void setMaking(bool isMaking);            ///< while the file is made nothing can be pressed
     void clear();                             ///< for the next club
+    void arrangeFor(int width);               ///< of the page
 
 signals:
     void changed();
@@ -59,6 +61,7 @@ private:
 
     Choosers m_choosers;
     std::vector<Choice> m_choices;
+    QGridLayout* m_grid = nullptr; ///< of the choices
     QLineEdit* m_name;
     QLineEdit* m_file;
     QPushButton* m_chooseFile;

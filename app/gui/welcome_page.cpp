@@ -4,6 +4,7 @@
 #include "app/gui/new_club_form.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/errors.h"
 #include "app/text/words.h"
@@ -33,11 +34,10 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_title);
     layout->addWidget(m_said);
-    auto* open = new QHBoxLayout;
-    open->setSpacing(2 * spaceUnit);
+    auto* open = new FlowLayout;
     open->addWidget(m_back);
     open->addWidget(m_open);
-    open->addWidget(wordsIn("remark", tr("One file holds a club's boats, kit and record."), this), 1);
+    open->addExpanding(wordsIn("remark", tr("One file holds a club's boats, kit and record."), this));
     layout->addLayout(open);
     layout->addSpacing(2 * spaceUnit);
     layout->addWidget(wordsIn("heading", tr("Or start a new club file"), this));
@@ -62,6 +62,11 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     tabAsLaidOut(*this);
     setFocusProxy(m_open); // the usual way has the keyboard
     setOpenClub({});
+}
+
+void WelcomePage::resizeEvent(QResizeEvent* event) {
+    m_new->arrangeFor(width());
+    QWidget::resizeEvent(event);
 }
 
 void WelcomePage::setOpenClub(const QString& club) {

@@ -35,6 +35,9 @@ signals:
     void openPressed();
     void newPressed(const NewClub& wanted);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void adapt();
 

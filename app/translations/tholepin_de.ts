@@ -7379,7 +7379,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>a word for the record</source>
-        <translation>ein Wort fürs Protokoll</translation>
+        <translation>fürs Protokoll</translation>
     </message>
     <message>
         <source>Rule</source>
@@ -7504,10 +7504,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>tag code</source>
         <translation>Etikettencode</translation>
-    </message>
-    <message>
-        <source>type a code, then Enter</source>
-        <translation>Code tippen, Enter</translation>
     </message>
     <message>
         <source>no camera is plugged in</source>
@@ -8249,7 +8245,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>nobody&apos;s own</source>
-        <translation>niemandes eigenes</translation>
+        <translation>niemandem</translation>
     </message>
 </context>
 <context>
@@ -9414,7 +9410,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>or scan makers&apos; labels, one by one</source>
-        <translation>oder Herstelleretiketten scannen, eins nach dem andern</translation>
+        <translation>oder Herstelleretiketten scannen</translation>
     </message>
     <message>
         <source>makers&apos; labels scanned, or what was registered</source>
@@ -9474,7 +9470,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>nobody&apos;s own</source>
-        <translation>niemandes eigenes</translation>
+        <translation>niemandem</translation>
     </message>
     <message>
         <source>none yet</source>
@@ -10345,7 +10341,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Sign: kit incomplete, urgent</source>
-        <translation>Unterschreiben: unvollständig, dringend</translation>
+        <translation>Unvollständig unterschreiben</translation>
     </message>
     <message>
         <source>Sign: kit not all back</source>
@@ -10353,7 +10349,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Sign: kit complete, with remarks</source>
-        <translation>Unterschreiben: vollständig, mit Hinweisen</translation>
+        <translation>Unterschreiben: mit Hinweisen</translation>
     </message>
     <message>
         <source>Sign: kit complete</source>
@@ -10369,7 +10365,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Sign: all back, with remarks</source>
-        <translation>Unterschreiben: alles zurück, mit Hinweisen</translation>
+        <translation>Unterschreiben: mit Hinweisen</translation>
     </message>
     <message>
         <source>Press once more to sign all the same.</source>
@@ -10717,7 +10713,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>used, left, or filled up</source>
-        <translation>verbraucht, übrig oder nachgetankt</translation>
+        <translation>verbraucht, übrig, getankt</translation>
     </message>
     <message>
         <source>incidents</source>

@@ -7,7 +7,9 @@
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/page_scroll.h"
 #include "app/paper/lists/club_lists.h"
 #include "app/text/cautions.h"
 #include "app/text/errors.h"
@@ -32,7 +34,8 @@
 namespace app {
 namespace {
 
-constexpr int cameraWidth = 380;
+constexpr int cameraWidth = 380, narrowCameraWidth = 300;
+constexpr int narrow = 1000; ///< a board of less gives the boats more of its width
 
 /// What the boat's next check goes on with. One that is out comes back first, whatever else was begun.
 const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished,
@@ -123,13 +126,12 @@ ShedBoard::ShedBoard(QWidget* parent)
     , m_resets(wordsLabel(this, "look", "pinResetLabel"))
     , m_reminder(wordsIn("look", {}, this))
     , m_backUp(wordsButton(this, tr("Back up…"), "boardBackUpButton"))
-    , m_gear(new QHBoxLayout)
+    , m_gear(new FlowLayout)
     , m_camera(new CameraPanel(this)) {
     setObjectName("shedBoard");
     m_missing->setObjectName("missingLine");
     m_due->setObjectName("dueLine");
     m_said->setObjectName("boardSaidLabel");
-    m_camera->setFixedWidth(cameraWidth);
     m_camera->askFor(tr("a boat's tag code"), tr("a boat's tag"));
     m_stripLayout->setContentsMargins(0, 0, 0, 0);
     m_stripLayout->setSpacing(spaceUnit);
@@ -140,10 +142,11 @@ ShedBoard::ShedBoard(QWidget* parent)
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 
-    auto* side = new QVBoxLayout;
+    auto* besides = new QWidget;
+    auto* side = new QVBoxLayout(besides);
+    side->setContentsMargins(0, 0, 0, 0);
     auto* caution = wordsIn("quiet", boardCaution(), this);
     caution->setObjectName("boardCautionLabel");
-    caution->setFixedWidth(cameraWidth);
     side->addWidget(m_camera);
     side->addSpacing(2 * spaceUnit);
     side->addWidget(caution);
@@ -151,12 +154,15 @@ ShedBoard::ShedBoard(QWidget* parent)
     auto* body = new QHBoxLayout;
     body->setSpacing(2 * spaceUnit);
     body->addWidget(scroll, 1);
-    body->addLayout(side);
-    auto* layout = new QVBoxLayout(this);
+    m_side = new PageScroll(besides, this);
+    m_side->setFixedWidth(cameraWidth);
+    body->addWidget(m_side);
+    auto* whole = new QWidget;
+    auto* layout = new QVBoxLayout(whole);
     layout->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 3 * spaceUnit, 2 * spaceUnit);
     layout->setSpacing(spaceUnit);
-    auto* head = new QHBoxLayout;
-    head->addWidget(m_title, 1);
+    auto* head = new FlowLayout;
+    head->addExpanding(m_title);
     head->addWidget(m_event);
     layout->addLayout(head);
     layout->addWidget(m_setUp);
@@ -176,8 +182,11 @@ ShedBoard::ShedBoard(QWidget* parent)
         line->setProperty("role", "plain");
         m_gear->addWidget(line);
     }
-    m_gear->addStretch(1);
+    m_gear->addStretch();
     layout->addLayout(m_gear);
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->addWidget(new PageScroll(whole, this));
     connect(m_hub, &QPushButton::clicked, this, &ShedBoard::hubPressed);
     connect(m_backUp, &QPushButton::clicked, this, &ShedBoard::backUpPressed);
     connect(m_setUp, &SetUpStrip::goOnPressed, this, [this] { emit gearPagePressed("setup"); });
@@ -291,6 +300,11 @@ void ShedBoard::offerPaper(ClubThread& club, const Choosers& choosers, const Tim
 bool ShedBoard::takeScan(const QString& text, core::SeenBy /*how*/) {
     emit codeScanned(text);
     return true;
+}
+
+void ShedBoard::resizeEvent(QResizeEvent* event) {
+    m_side->setFixedWidth(width() < narrow ? narrowCameraWidth : cameraWidth);
+    QWidget::resizeEvent(event);
 }
 
 void ShedBoard::keyPressEvent(QKeyEvent* event) {

@@ -19,13 +19,13 @@
 
 class QLabel;
 class QPushButton;
-class QHBoxLayout;
 class QVBoxLayout;
 
 namespace app {
 
 class CameraPanel;
 class EventLine;
+class FlowLayout;
 struct HubNews;
 class SetUpStrip;
 
@@ -85,6 +85,7 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fillStrips();
@@ -102,8 +103,9 @@ private:
     QLabel* m_resets;
     QLabel* m_reminder;
     QPushButton* m_backUp; ///< beside the reminder
-    QHBoxLayout* m_gear;   ///< the lines for the gear officer
+    FlowLayout* m_gear;    ///< the lines for the gear officer
     CameraPanel* m_camera;
+    QWidget* m_side = nullptr; ///< the camera and the caution
 };
 
 } // namespace app

@@ -3,6 +3,8 @@
 #include "app/flow/seen_text.h"
 #include "app/gui/camera/camera_view.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -92,22 +94,21 @@ void CameraPanel::buildControls() {
     m_cameraButton->setMenu(m_menu);
     m_menu->setObjectName("cameraMenu");
     m_progress->setObjectName("recordingProgress");
+    m_progress->setTextVisible(false); // words on two grounds are not read
     m_progress->setAccessibleName(tr("how much of the recording is read"));
     m_progress->setVisible(false);
     m_said->setObjectName("saidLabel");
     m_said->setWordWrap(true);
     m_said->setTextFormat(Qt::PlainText);
     m_codeEdit->setObjectName("codeEdit");
-    askFor(tr("tag code"), tr("type a code, then Enter"));
-    QFont code = fontOf(TextRole::Code);
-    m_codeEdit->setFont(code);
+    m_codeEdit->setFont(fontOf(TextRole::Code));
+    askFor(tr("tag code"), tr("tag code"));
     say({});
 
-    auto* controls = new QHBoxLayout;
-    controls->setSpacing(spaceUnit);
+    auto* controls = new FlowLayout;
     m_codeEdit->setVisible(m_use == Use::Codes);
-    if (m_use == Use::Pictures) controls->addStretch(1);
-    controls->addWidget(m_codeEdit, 1);
+    if (m_use == Use::Pictures) controls->addStretch();
+    controls->addExpanding(m_codeEdit);
     controls->addWidget(m_cameraButton);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -185,6 +186,7 @@ void CameraPanel::setMirrored(bool mirrored) {
 void CameraPanel::askFor(const QString& aloud, const QString& shown) {
     m_codeEdit->setAccessibleName(aloud);
     m_codeEdit->setPlaceholderText(shown);
+    roomForHint(*m_codeEdit);
 }
 
 void CameraPanel::say(const QString& sentence, bool toLookAt) {

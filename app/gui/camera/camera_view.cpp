@@ -161,14 +161,17 @@ void CameraView::paintAdvice(QPainter& painter) const {
 void CameraView::paintMessage(QPainter& painter) const {
     const Palette& palette = currentPalette();
     painter.fillRect(rect(), palette.panel);
-    const QRect inner = rect().adjusted(3 * spaceUnit, 2 * spaceUnit, -3 * spaceUnit, -2 * spaceUnit);
+    const QRect inner = rect().adjusted(3 * spaceUnit, spaceUnit, -3 * spaceUnit, -spaceUnit);
     painter.setPen(palette.ink);
     painter.setFont(fontOf(TextRole::Heading));
     const QRect title = painter.boundingRect(inner, Qt::TextWordWrap, m_title);
     painter.drawText(inner, Qt::TextWordWrap, m_title);
     painter.setPen(palette.quiet);
+    const QRect room = inner.adjusted(0, title.height() + spaceUnit, 0, 0);
     painter.setFont(fontOf(TextRole::Remark));
-    painter.drawText(inner.adjusted(0, title.height() + spaceUnit, 0, 0), Qt::TextWordWrap, m_text);
+    if (!room.contains(painter.boundingRect(room, Qt::TextWordWrap, m_text)))
+        painter.setFont(fontOf(TextRole::Footnote)); // in a small window
+    painter.drawText(room, Qt::TextWordWrap, m_text);
 }
 
 QPolygonF CameraView::cornersOf(const TagOutline& outline, const QRectF& picture) const {

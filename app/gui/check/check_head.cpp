@@ -8,6 +8,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QVBoxLayout>
 
 namespace app {
 
@@ -26,9 +27,14 @@ CheckHead::CheckHead(QWidget* parent)
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
     layout->setSpacing(2 * spaceUnit);
-    layout->addWidget(m_boat);
-    layout->addWidget(m_phase, 1);
-    layout->addWidget(m_people);
+    auto* names = new QVBoxLayout; // the people have the width
+    names->setSpacing(0);
+    names->addStretch(1);
+    names->addWidget(m_boat);
+    names->addWidget(m_phase);
+    names->addStretch(1);
+    layout->addLayout(names, 1);
+    layout->addWidget(m_people, 3);
     connect(m_people, &PeopleBar::namesChosen, this, &CheckHead::namesChosen);
 }
 

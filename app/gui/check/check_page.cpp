@@ -16,6 +16,8 @@
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
+#include "app/gui/widgets/page_scroll.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -24,7 +26,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QShortcut>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace app {
@@ -32,6 +33,10 @@ namespace {
 
 /// From this width on the points have a column of their own.
 constexpr int wide = 1600;
+/// With less the camera's half gives some of its own to the other.
+constexpr int narrow = 1200;
+/// With less what is opened from the lists stands above the camera's half.
+constexpr int narrowest = 1000;
 
 } // namespace
 
@@ -49,7 +54,8 @@ CheckPage::CheckPage(ClubThread& club, TimeSource time, Sounds& sounds, QWidget*
 CheckPage::~CheckPage() = default;
 
 void CheckPage::build() {
-    auto* layout = new QVBoxLayout(this);
+    auto* whole = new QWidget;
+    auto* layout = new QVBoxLayout(whole);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     m_head = new CheckHead(this);
@@ -57,14 +63,16 @@ void CheckPage::build() {
 
     m_log = new LogPanel(this);
     m_camera = new CameraPanel(this);
-    auto* left = new QVBoxLayout;
+    auto* beside = new QWidget;
+    auto* left = new QVBoxLayout(beside);
+    left->setContentsMargins(0, 0, 0, 0);
     left->setSpacing(spaceUnit);
     left->addWidget(m_log);
     m_tripButton = new QPushButton(this);
     m_tripButton->setObjectName("tripButton");
     left->addWidget(m_tripButton);
     left->addWidget(m_camera, 1);
-    m_stack = new QStackedWidget(this);
+    m_stack = new PartStack(this);
     m_lists = new CheckLists(this);
     m_item = new ItemPanel(this);
     m_signing = new Signing(this);
@@ -75,14 +83,18 @@ void CheckPage::build() {
     m_body = new QHBoxLayout;
     m_body->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 2 * spaceUnit, spaceUnit);
     m_body->setSpacing(3 * spaceUnit);
-    m_body->addLayout(left, 10);
-    m_body->addWidget(m_stack, 10);
+    // Head and foot stay in view; in a small window each half between them scrolls.
+    m_body->addWidget(new PageScroll(beside, this), 10);
+    m_body->addWidget(new PageScroll(m_stack, this), 10);
     m_escape = new QShortcut(Qt::Key_Escape, m_stack);
     m_escape->setContext(Qt::WidgetWithChildrenShortcut);
     connect(m_escape, &QShortcut::activated, this, &CheckPage::leavePart);
     layout->addLayout(m_body, 1);
     m_foot = new OutcomeFoot(this);
     layout->addWidget(m_foot);
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->addWidget(new PageScroll(whole, this));
 }
 
 void CheckPage::connectParts() {
@@ -225,7 +237,14 @@ void CheckPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     const bool isWide = width() >= wide;
     m_lists->setWide(isWide);
-    m_body->setStretch(1, isWide ? 20 : 10);
+    m_body->setStretch(1, isWide ? 20 : width() < narrow ? 12 : 10);
+    m_trip->setNarrow(width() < narrow);
+    arrangeHalves();
+}
+
+void CheckPage::arrangeHalves() {
+    const bool isOver = width() < narrowest && m_stack->currentWidget() != m_lists;
+    m_body->setDirection(isOver ? QBoxLayout::BottomToTop : QBoxLayout::LeftToRight);
 }
 
 bool CheckPage::isOpenToScans() const {

@@ -12,7 +12,6 @@
 class QHBoxLayout;
 class QPushButton;
 class QShortcut;
-class QStackedWidget;
 
 namespace app {
 
@@ -24,6 +23,7 @@ class ItemPanel;
 class LetGoPanel;
 class LogPanel;
 class OutcomeFoot;
+class PartStack;
 class PointClock;
 struct ScanWords;
 class Signing;
@@ -92,6 +92,7 @@ private:
     void showSigned(const core::SignedCheck& check);
     void showItem(const QString& code, bool toWithdraw);
     void showPart(QWidget* part);
+    void arrangeHalves();
     void showLists();
     void leavePart(); ///< back to the lists, or to what is signed
     void showTrip();
@@ -112,7 +113,7 @@ private:
     QPushButton* m_tripButton;
     CameraPanel* m_camera;
     QHBoxLayout* m_body;
-    QStackedWidget* m_stack;
+    PartStack* m_stack;
     QShortcut* m_escape; ///< of what is not the lists, where it clears a code that was begun
     CheckLists* m_lists;
     ItemPanel* m_item;

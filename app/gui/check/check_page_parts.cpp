@@ -11,12 +11,12 @@
 #include "app/gui/check/trip_panel.h"
 #include "app/gui/check/trip_words.h"
 #include "app/gui/widgets/drafts.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/text/text.h"
 #include "core/club/club_kit.h"
 
 #include <QPushButton>
 #include <QShortcut>
-#include <QStackedWidget>
 
 #include <algorithm>
 
@@ -33,6 +33,7 @@ constexpr int tripWidth = 520;
 /// Whoever leaves the signature leaves it to be asked for again.
 void CheckPage::showPart(QWidget* part) {
     m_stack->setCurrentWidget(part);
+    arrangeHalves();
     m_escape->setEnabled(part != m_lists);
     m_foot->showButtons(part == m_lists);
     if (isOpenToScans()) m_session->setSignatureAsked(part == m_signing);

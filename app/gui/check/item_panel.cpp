@@ -2,6 +2,7 @@
 
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/reason_words.h"
 #include "app/text/words.h"
@@ -46,10 +47,9 @@ ItemPanel::ItemPanel(QWidget* parent)
     auto* back = new QPushButton(tr("Back to the check"), this);
     back->setObjectName("itemBackButton");
 
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new FlowLayout;
     buttons->addWidget(back);
     buttons->addWidget(m_takeBack);
-    buttons->addStretch(1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 2 * spaceUnit, spaceUnit, spaceUnit);
     layout->setSpacing(spaceUnit);

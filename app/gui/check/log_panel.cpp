@@ -65,7 +65,7 @@ LogPanel::LogPanel(QWidget* parent)
     layout->addWidget(m_lines);
     layout->addLayout(foot);
     connect(m_readButton, &QPushButton::clicked, this, [this] { setRead(!m_read); });
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
 }
 
 void LogPanel::addLine(const QString& text, const char* role) {

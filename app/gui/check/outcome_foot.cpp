@@ -4,10 +4,10 @@
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/text/sentences.h"
 
 #include <QFontMetrics>
-#include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
 #include <QStyle>
@@ -17,15 +17,20 @@
 namespace app {
 namespace {
 
+constexpr int leastSentence = 360; ///< with less beside the buttons it stands above them
+
 /// One mark and the sentence beside it, in at most two lines: what does not fit is counted.
 class Sentence : public QLabel {
 public:
     explicit Sentence(QWidget* parent)
         : QLabel(parent) {
         setTextFormat(Qt::PlainText);
-        setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
         setMinimumHeight(2 * QFontMetrics(fontOf(TextRole::Outcome)).height());
     }
+
+    QSize sizeHint() const override { return {leastSentence, minimumHeight()}; }
+    QSize minimumSizeHint() const override { return sizeHint(); }
 
     Mark mark = Mark::StillToFind;
 
@@ -91,10 +96,9 @@ OutcomeFoot::OutcomeFoot(QWidget* parent)
     m_letGo->setObjectName("letGoButton");
     m_letGo->setProperty("role", "plain");
     setTouched(false);
-    auto* layout = new QHBoxLayout(this);
+    auto* layout = new FlowLayout(this);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
-    layout->setSpacing(2 * spaceUnit);
-    layout->addWidget(m_sentence, 1);
+    layout->addExpanding(m_sentence);
     layout->addWidget(m_sign);
     layout->addWidget(m_later);
     layout->addWidget(m_letGo);

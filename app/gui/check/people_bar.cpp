@@ -2,6 +2,7 @@
 
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -32,14 +33,14 @@ bool movesThroughNames(const QKeyEvent& event) {
 
 /// More people than that do not fit a small rescue boat, nor this line.
 constexpr int mostBoxes = 5;
+constexpr int besides = 84; ///< what a box needs beside a name
 
 } // namespace
 
 PeopleBar::PeopleBar(QWidget* parent)
     : QWidget(parent)
-    , m_layout(new QHBoxLayout(this)) {
+    , m_layout(new FlowLayout(this)) {
     m_layout->setContentsMargins(0, 0, 0, 0);
-    m_layout->setSpacing(spaceUnit);
     addBox();
     addBox();
 }
@@ -53,16 +54,13 @@ void PeopleBar::addBox() {
     label->setBuddy(box);
     box->setObjectName(number == 0 ? "driverBox" : QStringLiteral("crewBox%1").arg(number));
     box->setAccessibleName(number == 0 ? tr("driver") : tr("crew %1").arg(number));
-    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    box->setMinimumWidth(120);
+    box->takeRoom(0); // as wide as who is chosen, see fill
     // Above it, so that long names and long words have the width.
     auto* column = new QVBoxLayout;
     column->setSpacing(0);
-    column->addStretch(1);
     column->addWidget(label);
     column->addWidget(box);
-    column->addStretch(1);
-    m_layout->addLayout(column);
+    m_layout->addRow()->addLayout(column);
     m_boxes << box;
     box->installEventFilter(this);
     fill(*box, {});
@@ -88,6 +86,9 @@ void PeopleBar::fill(QComboBox& box, const QString& chosen) const {
         if (person == chosen || !m_aboard.contains(person)) box.addItem(person);
     box.setCurrentIndex(std::max(0, box.findText(chosen)));
     if (chosen.isEmpty()) box.setCurrentIndex(0);
+    QFont bold = box.font();
+    bold.setBold(true);
+    box.setMinimumWidth(QFontMetrics(bold).horizontalAdvance(box.currentText()) + besides);
     box.setProperty("isChosen", !chosen.isEmpty());
     box.style()->unpolish(&box);
     box.style()->polish(&box);

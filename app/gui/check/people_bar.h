@@ -4,9 +4,10 @@
 #include <QWidget>
 
 class QComboBox;
-class QHBoxLayout;
 
 namespace app {
+
+class FlowLayout;
 
 /// Who is aboard: the driver and the crew, one box for each person and one more for the next.
 class PeopleBar : public QWidget {
@@ -32,7 +33,7 @@ private:
     QStringList m_all;
     QStringList m_aboard;
     QList<QComboBox*> m_boxes;
-    QHBoxLayout* m_layout;
+    FlowLayout* m_layout;
 };
 
 } // namespace app

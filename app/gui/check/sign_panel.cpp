@@ -4,6 +4,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/drafts.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/reason_words.h"
 #include "app/text/cautions.h"
@@ -96,17 +97,16 @@ void SignPanel::build() {
     m_drafts->keep(*m_reason);
     auto* back = wordsButton(this, tr("Back to the check"), "signBackButton");
     connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new FlowLayout;
     buttons->addWidget(back);
-    buttons->addStretch(1);
+    buttons->addStretch();
     buttons->addWidget(m_sign);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
     layout->setSpacing(spaceUnit);
-    auto* why = new QHBoxLayout;
-    why->setSpacing(2 * spaceUnit);
+    auto* why = new FlowLayout;
     why->addWidget(m_reasonLabel);
-    why->addWidget(m_wanting, 1);
+    why->addExpanding(m_wanting);
     layout->addWidget(m_heading);
     layout->addWidget(m_caution);
     layout->addLayout(why);

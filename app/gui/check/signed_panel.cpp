@@ -1,6 +1,7 @@
 #include "app/gui/check/signed_panel.h"
 
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -29,10 +30,9 @@ SignedPanel::SignedPanel(QWidget* parent)
     m_done->setObjectName("signedDoneButton");
     m_done->setProperty("role", "usual");
 
-    auto* sheets = new QHBoxLayout;
+    auto* sheets = new FlowLayout;
     sheets->addWidget(print);
     sheets->addWidget(save);
-    sheets->addStretch(1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 2 * spaceUnit, spaceUnit, spaceUnit);
     layout->setSpacing(spaceUnit);

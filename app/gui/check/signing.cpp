@@ -8,7 +8,7 @@
 namespace app {
 
 Signing::Signing(QWidget* parent)
-    : QStackedWidget(parent)
+    : PartStack(parent)
     , m_sign(new SignPanel(this))
     , m_signedPanel(new SignedPanel(this)) {
     addWidget(m_sign);

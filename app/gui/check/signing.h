@@ -3,15 +3,14 @@
 #include "app/gui/check/sign_panel.h"
 #include "app/gui/club/check_session.h"
 #include "app/gui/printout/check_printout.h"
-
-#include <QStackedWidget>
+#include "app/gui/widgets/part_stack.h"
 
 namespace app {
 
 class SignedPanel;
 
 /// The end of a check: first who signs, then what was signed and its printout.
-class Signing : public QStackedWidget {
+class Signing : public PartStack {
     Q_OBJECT
 
 public:

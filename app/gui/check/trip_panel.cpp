@@ -3,6 +3,7 @@
 #include "app/gui/check/trip_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
@@ -44,23 +45,22 @@ TripPanel::TripPanel(QWidget* parent)
     m_write->setProperty("role", "usual");
     auto* back = new QPushButton(tr("Back to the check"), this);
     back->setObjectName("tripBackButton");
-    auto* form = new QGridLayout;
+    auto* form = m_form = new QGridLayout;
     form->setHorizontalSpacing(2 * spaceUnit);
     form->setVerticalSpacing(spaceUnit);
     form->setColumnStretch(1, 1);
     form->setColumnStretch(3, 1);
-    // What is short stands side by side: the page must not be higher than a small screen.
-    m_left = addField(*form, {0, 0, 1, 1}, "tripLeftEdit", tr("left"), tr("like 06:31"));
-    m_back = addField(*form, {2, 0, 1, 1}, "tripBackEdit", tr("back"), tr("like 07:12"));
-    m_hours = addField(*form, {0, 1, 1, 1}, "tripHoursEdit", tr("engine hours"), tr("like 0.7"));
-    m_launches = addField(*form, {2, 1, 1, 1}, "tripLaunchesEdit", tr("launches"), {});
-    m_fuel = addField(*form, {0, 2, 3, 1}, "tripFuelEdit", tr("fuel"), tr("used, left, or filled up"));
-    m_incidents = addField(*form, {0, 3, 3, 1}, "tripIncidentsEdit", tr("incidents"),
-                           tr("what happened, in a sentence"));
+    m_left = addField("tripLeftEdit", tr("left"), tr("like 06:31"));
+    m_back = addField("tripBackEdit", tr("back"), tr("like 07:12"));
+    m_hours = addField("tripHoursEdit", tr("engine hours"), tr("like 0.7"));
+    m_launches = addField("tripLaunchesEdit", tr("launches"), {});
+    m_fuel = addField("tripFuelEdit", tr("fuel"), tr("used, left, or filled up"));
+    m_incidents = addField("tripIncidentsEdit", tr("incidents"), tr("what happened, in a sentence"));
+    setNarrow(false);
 
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new FlowLayout;
     buttons->addWidget(back);
-    buttons->addStretch(1);
+    buttons->addStretch();
     buttons->addWidget(m_write);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
@@ -76,20 +76,29 @@ TripPanel::TripPanel(QWidget* parent)
     connect(m_incidents, &QLineEdit::returnPressed, this, [this] { m_write->setFocus(Qt::TabFocusReason); });
 }
 
-/// `cell`: the label's column and row, and over how many columns the field goes.
-QLineEdit* TripPanel::addField(QGridLayout& form, const QRect& cell, const QString& name,
-                               const QString& words, const QString& hint) {
+/// What is short stands side by side where there is room: the page must not be higher than a small screen.
+void TripPanel::setNarrow(bool isNarrow) {
+    const int shorts = 4;
+    for (int i = 0; i < m_fields.size(); ++i) {
+        const bool isShort = i < shorts && !isNarrow;
+        const int row = isNarrow ? i : isShort ? i / 2 : i - shorts / 2;
+        const int column = isShort ? i % 2 * 2 : 0;
+        m_form->addWidget(m_fields[i].first, row, column);
+        m_form->addWidget(m_fields[i].second, row, column + 1, 1, isShort ? 1 : 3);
+    }
+}
+
+QLineEdit* TripPanel::addField(const QString& name, const QString& words, const QString& hint) {
     auto* field = new QLineEdit(this);
     field->setObjectName(name);
     field->setAccessibleName(words);
     field->setPlaceholderText(hint);
-    field->setMinimumWidth(60);
+    roomForHint(*field);
     m_drafts->keep(*field);
     auto* label = wordsIn("remark", words, this);
     label->setWordWrap(false);
     label->setBuddy(field);
-    form.addWidget(label, cell.y(), cell.x());
-    form.addWidget(field, cell.y(), cell.x() + 1, 1, cell.width());
+    m_fields.push_back({label, field});
     return field;
 }
 

@@ -1,9 +1,12 @@
 #pragma once
 
 // First, because moc of Qt 6.4 stumbles when <compare> is the first thing it reads.
+#include <QList>
 #include <QWidget>
 
 #include "core/register/operation.h"
+
+#include <utility>
 
 class QGridLayout;
 class QLabel;
@@ -26,19 +29,22 @@ public:
     /// where what is half written is kept.
     void begin(const core::Operation& proposed, core::Instant now, const QString& drafts);
 
+    void setNarrow(bool isNarrow); ///< one field beneath the other
+
 signals:
     void writePressed(const core::Operation& trip);
     void backPressed();
 
 private:
-    QLineEdit* addField(QGridLayout& form, const QRect& cell, const QString& name, const QString& words,
-                        const QString& hint);
+    QLineEdit* addField(const QString& name, const QString& words, const QString& hint);
     void write();
     void complain(QLineEdit& field, const QString& sentence);
 
     core::Operation m_proposed;
     core::Instant m_now;
     Drafts* m_drafts;
+    QGridLayout* m_form;
+    QList<std::pair<QLabel*, QLineEdit*>> m_fields; ///< in their order, each with its word
     QLabel* m_people;
     QLineEdit* m_left;
     QLineEdit* m_back;

@@ -52,25 +52,35 @@ QPushButton, QToolButton, QComboBox, QLineEdit, QSpinBox, QDoubleSpinBox, QPlain
 }
 QPushButton[role="usual"] { background: {ink}; color: {ground}; border-color: {ink}; font-weight: bold; }
 QPushButton[role="plain"] { border-color: transparent; background: transparent; text-decoration: underline; }
-QPushButton:disabled { color: {quiet}; border: 2px dashed {line}; background: {panel}; }
-QPushButton:hover, QComboBox:hover { border-color: {ink}; }
+QPushButton:hover, QToolButton:hover, QComboBox:hover, QLineEdit:hover, QSpinBox:hover, QDoubleSpinBox:hover,
+QPlainTextEdit:hover { border-color: {ink}; }
+QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:checked, QComboBox:on { background: {panel}; border-color: {ink}; }
+QPushButton[role="usual"]:hover { background: {quiet}; border-color: {quiet}; }
+QPushButton[role="usual"]:pressed { background: {ground}; color: {ink}; border-color: {ink}; }
+QPushButton[role="plain"]:hover, QPushButton[role="plain"]:pressed { border-color: {line}; }
+QPushButton:disabled, QToolButton:disabled, QComboBox:disabled, QLineEdit:disabled, QSpinBox:disabled,
+QDoubleSpinBox:disabled, QPlainTextEdit:disabled { color: {quiet}; border: 2px dashed {line}; background: {panel}; }
 QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus,
 QPlainTextEdit:focus { border: 3px solid {focus}; margin: 0px; }
 QPushButton[role="usual"]:focus { border: 3px solid {focus}; }
 QComboBox[isChosen="true"] { font-weight: bold; }
 QComboBox::drop-down { border: none; width: 32px; }
 QPushButton::menu-indicator { image: none; width: 0px; }
+QComboBox { combobox-popup: 0; }
+QListView { border: none; background: transparent; outline: none; }
 QComboBox QAbstractItemView { background: {ground}; color: {ink}; border: 2px solid {line};
     selection-background-color: {ink}; selection-color: {ground}; outline: none; }
-QComboBox QAbstractItemView::item { min-height: {finger}px; padding-left: 8px; }
+QComboBox QAbstractItemView::item { min-height: {finger}px; padding-left: 8px; color: {ink}; background: {ground}; }
+QComboBox QAbstractItemView::item:hover, QComboBox QAbstractItemView::item:selected { color: {ground}; background: {ink}; }
 QCheckBox, QRadioButton { font-size: 18pt; min-height: {finger}px; spacing: 12px; border: 3px solid transparent; }
 QCheckBox:focus, QRadioButton:focus { border: 3px solid {focus}; border-radius: 4px; }
 QCheckBox::indicator { width: 28px; height: 28px; }
 QRadioButton::indicator { width: 20px; height: 20px; border: 2px solid {ink}; border-radius: 12px; background: {ground}; }
 QRadioButton::indicator:checked { width: 10px; height: 10px; border: 7px solid {ink}; }
-QProgressBar { border: 2px solid {line}; background: {ground}; min-height: 20px; text-align: center; font-size: 14pt; }
+QCheckBox:disabled, QRadioButton:disabled { color: {quiet}; }
+QRadioButton::indicator:disabled { border-color: {quiet}; }
+QProgressBar { border: 2px solid {line}; background: {ground}; min-height: 20px; }
 QProgressBar::chunk { background: {found}; }
-QListView { border: none; background: transparent; outline: none; }
 QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; border: none; }
 QScrollBar:vertical { background: {panel}; width: 20px; }
 QScrollBar::handle:vertical { background: {line}; min-height: 48px; border-radius: 4px; margin: 2px; }

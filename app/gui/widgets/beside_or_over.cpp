@@ -34,6 +34,10 @@ QSize BesideOrOver::minimumSizeHint() const {
     return list.expandedTo(side);
 }
 
+int BesideOrOver::heightForWidth(int width) const {
+    return layout()->totalMinimumHeightForWidth(width);
+}
+
 void BesideOrOver::open() {
     m_isOpen = true;
     arrange();

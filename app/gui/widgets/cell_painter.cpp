@@ -114,7 +114,7 @@ void CellPainter::paint(QPainter* painter, const QStyleOptionViewItem& option,
     }
     painter->setFont(fontOf(m_table));
     painter->setPen(palette.ink);
-    if (m_table.isFolded())
+    if (m_table.hasTwoLines())
         paintLines(*painter, box, index, palette);
     else
         paintLine(*painter, box, index.data().toString(), index);
@@ -126,9 +126,9 @@ QSize CellPainter::sizeHint(const QStyleOptionViewItem& option, const QModelInde
     const QFontMetrics metrics(fontOf(m_table));
     int marks = index.data(PlainTableModel::MarkRole).isValid() ? markColumn : 0;
     if (index.data(Qt::CheckStateRole).isValid()) marks += tickColumn;
-    const auto [above, beneath] = linesOf(index, metrics, m_table.isFolded() ? 0 : QWIDGETSIZE_MAX);
+    const auto [above, beneath] = linesOf(index, metrics, m_table.hasTwoLines() ? 0 : QWIDGETSIZE_MAX);
     int width = metrics.horizontalAdvance(above);
-    if (m_table.isFolded()) width = std::max(width, metrics.horizontalAdvance(beneath));
+    if (m_table.hasTwoLines()) width = std::max(width, metrics.horizontalAdvance(beneath));
     return {width + 2 * margin + marks + 2,
             std::max(QStyledItemDelegate::sizeHint(option, index).height(), lowestRow)};
 }

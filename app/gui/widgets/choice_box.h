@@ -10,13 +10,21 @@ class ChoiceBox : public QComboBox {
     Q_OBJECT
 
 public:
-    using QComboBox::QComboBox;
+    explicit ChoiceBox(QWidget* parent = nullptr);
 
     /// As wide as there is room, at least for so many letters: long names are cut, not the page.
     void takeRoom(int leastLetters);
 
+    void showPopup() override;
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
 protected:
+    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
+
+private:
+    void paintChosen();
 };
 
 /// Offers `all` (data: empty) and then the names (data: the same), each once, in order; keeps what was chosen

@@ -1,6 +1,7 @@
 #include "app/gui/widgets/labels.h"
 
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -35,6 +36,12 @@ QLineEdit* wordsEdit(QWidget* parent, const char* name, const QString& aloud, co
     return edit;
 }
 
+void roomForHint(QLineEdit& edit) {
+    constexpr int besides = 44; // padding and edge, as in the style sheet
+    edit.ensurePolished();
+    edit.setMinimumWidth(edit.fontMetrics().horizontalAdvance(edit.placeholderText()) + besides);
+}
+
 void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box) {
     auto* label = new QLabel(word, box->parentWidget());
     label->setProperty("role", "quiet");
@@ -42,6 +49,12 @@ void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box) {
     row.addWidget(label);
     row.addWidget(box);
     box->setAccessibleName(word);
+}
+
+void addWithWord(FlowLayout& row, const QString& word, QWidget* box, bool isExpanding) {
+    QHBoxLayout* together = row.addRow(isExpanding);
+    addWithWord(*together, word, box);
+    together->setStretch(1, isExpanding);
 }
 
 void addField(QGridLayout& form, const QString& word, QWidget* field) {

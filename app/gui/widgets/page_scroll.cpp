@@ -1,7 +1,12 @@
 #include "app/gui/widgets/page_scroll.h"
 
+#include "app/gui/widgets/part_stack.h"
+
 #include <QEvent>
+#include <QLayout>
 #include <QScrollBar>
+
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -21,11 +26,24 @@ QSize PageScroll::minimumSizeHint() const {
     return leastPlace;
 }
 
+/// With words that wrap a page is the higher the narrower it is.
+int PageScroll::leastHeight(int width) const {
+    const int least = widget()->minimumSizeHint().height();
+    if (const auto* parts = qobject_cast<const PartStack*>(widget()))
+        return parts->hasHeightForWidth() ? std::max(least, parts->heightForWidth(width)) : least;
+    const QLayout* layout = widget()->layout();
+    if (!layout || !layout->hasHeightForWidth()) return least;
+    return std::max(least, layout->totalMinimumHeightForWidth(width));
+}
+
 /// Each bar takes room from the other direction.
 void PageScroll::fit() {
-    const QSize least = widget()->minimumSizeHint();
+    if (!widget()) return;
+    QSize least = widget()->minimumSizeHint();
     QSize place = maximumViewportSize();
-    if (least.height() > place.height()) place.rwidth() -= verticalScrollBar()->sizeHint().width();
+    if (leastHeight(std::max(place.width(), least.width())) > place.height())
+        place.rwidth() -= verticalScrollBar()->sizeHint().width();
+    least.setHeight(leastHeight(std::max(place.width(), least.width())));
     if (least.width() > place.width()) place.rheight() -= horizontalScrollBar()->sizeHint().height();
     widget()->resize(least.expandedTo(place));
 }
@@ -33,6 +51,11 @@ void PageScroll::fit() {
 bool PageScroll::eventFilter(QObject* watched, QEvent* event) {
     if (watched == widget() && event->type() == QEvent::LayoutRequest) fit();
     return QScrollArea::eventFilter(watched, event);
+}
+
+bool PageScroll::event(QEvent* event) {
+    if (event->type() == QEvent::LayoutRequest) fit(); // the page shows another part
+    return QScrollArea::event(event);
 }
 
 void PageScroll::resizeEvent(QResizeEvent* event) {

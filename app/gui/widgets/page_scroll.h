@@ -15,11 +15,13 @@ public:
     QSize minimumSizeHint() const override;
 
 protected:
+    bool event(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fit();
+    int leastHeight(int width) const;
 };
 
 } // namespace app

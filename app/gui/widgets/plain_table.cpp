@@ -148,36 +148,62 @@ void PlainTable::fit() {
 }
 
 void PlainTable::fitOnce() {
-    const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + spaceUnit;
-    verticalHeader()->setDefaultSectionSize(m_isFolded ? std::max(lowestRow, lines) : lowestRow);
-    if (m_model.columnCount() == 0) return;
     for (int column = 0; column < m_model.columnCount(); ++column)
         setColumnHidden(column, m_leftOut.contains(column));
+    m_isTight = false;
+    if (m_model.columnCount() > 0 && !fitColumns() && !m_isSmall) {
+        m_isTight = true; // smaller words before any is cut
+        fitColumns();
+    }
+    const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + spaceUnit;
+    verticalHeader()->setDefaultSectionSize(hasTwoLines() ? std::max(lowestRow, lines) : lowestRow);
+}
+
+/// False: something had to be cut.
+bool PlainTable::fitColumns() {
+    m_isTwoLines = false;
     const auto sumOf = [](const std::vector<int>& all) { return std::accumulate(all.begin(), all.end(), 0); };
-    std::vector<int> widths = widthsOfWords(false);
-    const std::vector<int> wrapped = widthsOfWords(true);
-    const bool isWrapped = sumOf(widths) > viewport()->width() && sumOf(wrapped) < sumOf(widths);
+    const std::vector<int> inOneLine = widthsOfWords(false), wrapped = widthsOfWords(true);
+    const bool isWrapped = sumOf(inOneLine) > viewport()->width() && sumOf(wrapped) < sumOf(inOneLine);
     if (static_cast<PlainHeader*>(horizontalHeader())->setWrapped(isWrapped)) updateGeometries();
-    if (isWrapped) widths = wrapped;
+    std::vector<int> widths = isWrapped ? wrapped : inOneLine;
+    m_isTwoLines = !m_isFolded && sumOf(widths) > viewport()->width();
+    if (m_isTwoLines) widths = widthsOfWords(isWrapped);
     const int excess = sumOf(widths) - viewport()->width();
-    if (excess < 0) widths.front() -= excess;
+    if (excess < 0) shareOut(widths, wrapped, -excess);
     const bool isTooWide = excess > 0 && cutWidest(widths, excess) > 0;
     setHorizontalScrollBarPolicy(isTooWide ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     for (int column = 0; column < m_model.columnCount(); ++column)
         if (!isColumnHidden(column)) setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
+    return excess <= 0;
+}
+
+/// The first column takes it; but first each whose cells need a second line only for want of it.
+void PlainTable::shareOut(std::vector<int>& widths, const std::vector<int>& inOneLine, int room) const {
+    for (std::size_t column = 0; m_isTwoLines && column < widths.size(); ++column) {
+        const int wanted = inOneLine[column] - widths[column];
+        if (wanted <= 0 || wanted > room) continue;
+        widths[column] += wanted;
+        room -= wanted;
+    }
+    widths.front() += room;
 }
 
 /// Takes `excess` off the widest columns, so that none is cut before the wider ones; a number is never cut,
-/// and marks are no words. What could not be taken off is left.
+/// nor a heading, and marks are no words. What could not be taken off is left.
 int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
+    const auto* header = static_cast<const PlainHeader*>(horizontalHeader());
     const int marks = m_model.isTickable() ? tickColumn + markColumn : 0;
     widths.front() -= marks;
+    const auto least = [&](int column) { return std::max(narrowest, header->widthOf(column, true)); };
     while (excess > 0) {
         int widest = -1;
         for (int column = 0; column < m_model.columnCount(); ++column)
-            if (!m_model.isNumber(column) && (widest < 0 || widths[column] > widths[widest])) widest = column;
-        if (widest < 0 || widths[widest] <= narrowest) break;
+            if (!isColumnHidden(column) && !m_model.isNumber(column) && widths[column] > least(column) &&
+                (widest < 0 || widths[column] > widths[widest]))
+                widest = column;
+        if (widest < 0) break;
         --widths[widest];
         --excess;
     }

@@ -18,6 +18,7 @@ namespace {
 
 constexpr int lineMarkColumn = 44;
 constexpr int lineMargin = spaceUnit;
+constexpr int leastTitle = 160; ///< a title with less beside it has its aside beneath it
 
 const ListRow rowAt(const QModelIndex& index) {
     return index.data(RowListModel::RowRole).value<ListRow>();
@@ -50,14 +51,19 @@ RowListDelegate::Layout RowListDelegate::layOut(const ListRow& row, const QRect&
     const int left = rect.left() + lineMargin + (heading ? 0 : lineMarkColumn);
     const int right = rect.right() - lineMargin;
     const int asideWidth = row.aside.isEmpty() ? 0 : asideMetrics.horizontalAdvance(row.aside) + 2;
-    const int titleWidth = std::max(80, right - left - asideWidth - 2 * lineMargin);
+    const bool isAsideBeneath =
+        asideWidth > 0 && right - left - asideWidth - 2 * lineMargin <
+                              std::min(leastTitle, titleMetrics.horizontalAdvance(row.title));
+    const int titleWidth = std::max(80, right - left - (isAsideBeneath ? 0 : asideWidth + 2 * lineMargin));
     const int above = heading ? 2 * spaceUnit : spaceUnit / 2;
 
     Layout layout;
     const QRect title = titleMetrics.boundingRect(QRect(0, 0, titleWidth, 1000), Qt::TextWordWrap, row.title);
     int height = above + title.height();
     layout.title = QRect(left, rect.top() + above, titleWidth, title.height());
-    layout.aside = QRect(right - asideWidth, rect.top() + above, asideWidth + 2, titleMetrics.height());
+    layout.aside = QRect(right - asideWidth, rect.top() + (isAsideBeneath ? height : above), asideWidth + 2,
+                         titleMetrics.height());
+    if (isAsideBeneath) height += titleMetrics.height();
     layout.mark = QRect(rect.left() + lineMargin, rect.top() + above, lineMarkColumn - 2 * lineMargin,
                         titleMetrics.height());
     if (!row.remark.isEmpty()) {

@@ -26,7 +26,8 @@ inline QStringList textsIn(QWidget& root) {
         texts << widget->toolTip() << widget->accessibleName() << widget->accessibleDescription();
         if (const auto* label = qobject_cast<QLabel*>(widget)) texts << label->text();
         if (const auto* button = qobject_cast<QAbstractButton*>(widget)) texts << button->text();
-        if (const auto* field = qobject_cast<QLineEdit*>(widget)) texts << field->text();
+        if (const auto* field = qobject_cast<QLineEdit*>(widget))
+            texts << field->text() << field->placeholderText();
         if (const auto* box = qobject_cast<QComboBox*>(widget)) collectItems(*box->model(), texts);
         if (const auto* view = qobject_cast<QAbstractItemView*>(widget))
             if (view->model()) collectItems(*view->model(), texts);

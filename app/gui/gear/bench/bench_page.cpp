@@ -3,6 +3,7 @@
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -87,9 +88,9 @@ QLayout* BenchPage::buildOrder() {
 }
 
 QLayout* BenchPage::buildFoot() {
-    auto* foot = new QHBoxLayout;
+    auto* foot = new FlowLayout;
     foot->addWidget(m_takeBack);
-    foot->addStretch(1);
+    foot->addStretch();
     foot->addWidget(m_record);
     return foot;
 }

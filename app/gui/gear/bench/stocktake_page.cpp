@@ -6,6 +6,7 @@
 #include "app/gui/printout/shown_list.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -51,14 +52,12 @@ void StocktakePage::build() {
     m_by->setObjectName("stocktakeByBox");
     m_list->setObjectName("stocktakeList");
     m_list->setAccessibleName(tr("kit of this place"));
-    auto* head = new QHBoxLayout;
-    addWithWord(*head, tr("Place"), m_place);
-    head->setStretch(1, 1);
+    auto* head = new FlowLayout;
+    addWithWord(*head, tr("Place"), m_place, true);
     head->addWidget(m_begin);
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(spaceUnit);
+    auto* foot = new FlowLayout;
     foot->addWidget(m_undo);
-    foot->addStretch(1);
+    foot->addStretch();
     foot->addWidget(m_sign);
     auto* signer = new QHBoxLayout;
     addWithWord(*signer, tr("Signed by"), m_by);

@@ -4,6 +4,7 @@
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/row_list.h"
@@ -22,6 +23,11 @@
 #include <set>
 
 namespace app {
+namespace {
+
+constexpr int leastChart = 280; ///< its height, so that the key beside it is read
+
+} // namespace
 
 /// What the club's thread makes ready, for a big club has thousands of rows.
 struct DuePage::Read {
@@ -70,12 +76,12 @@ void DuePage::build() {
     m_table->setAccessibleName(tr("what falls due, month by month, in numbers"));
     m_list->setObjectName("dueList");
     m_list->setAccessibleName(tr("what falls due in the chosen month, and why"));
+    m_chart->setMinimumHeight(leastChart);
     m_stack->addWidget(m_chart);
     m_stack->addWidget(m_table);
 
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
-    head->addWidget(m_summary, 1);
+    auto* head = new FlowLayout;
+    head->addExpanding(m_summary);
     addWithWord(*head, tr("kit type"), m_kitTypes);
     addWithWord(*head, tr("size"), m_sizes);
     head->addWidget(m_tableButton);

@@ -3,17 +3,17 @@
 #include "app/gui/gear/exchange/file_exchange_panel.h"
 #include "app/gui/gear/exchange/hub_panel.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/part_stack.h"
 
 #include <QHBoxLayout>
 #include <QRadioButton>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace app {
 
 ExchangePage::ExchangePage(const GearTools& given, QWidget* parent)
     : GearPage(given, "exchangePage", parent)
-    , m_panels(new QStackedWidget(this))
+    , m_panels(new PartStack(this))
     , m_files(new FileExchangePanel(given, this)) {
     QVBoxLayout& layout = column(spaceUnit);
     layout.setSpacing(0);

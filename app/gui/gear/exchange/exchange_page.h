@@ -3,12 +3,12 @@
 #include "app/gui/widgets/gear_page.h"
 
 class QRadioButton;
-class QStackedWidget;
 
 namespace app {
 
 class FileExchangePanel;
 class HubPanel;
+class PartStack;
 
 /// What other machines recorded: by a file that is carried, or over a district's server.
 class ExchangePage : public GearPage {
@@ -24,7 +24,7 @@ public:
 private:
     void addHub();
 
-    QStackedWidget* m_panels;
+    PartStack* m_panels;
     FileExchangePanel* m_files;
     HubPanel* m_hub = nullptr; ///< null: there is none
     QRadioButton* m_byHub = nullptr;

@@ -3,6 +3,7 @@
 #include "app/gui/gear/exchange/exchange_words.h"
 #include "app/gui/gear/exchange/look_leads.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -57,13 +58,13 @@ void FileExchangePanel::build() {
     m_looks->setObjectName("exchangeLooks");
     m_looks->setAccessibleName(tr("what somebody must look at"));
     m_progress->setObjectName("exchangeProgress");
+    m_progress->setTextVisible(false); // words on two grounds are not read
     m_progress->setAccessibleName(tr("the two files are being looked through"));
     m_progress->setRange(0, 0); // how long it takes is not known beforehand
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
-    head->addWidget(wordsIn("quiet", tr("Club files on sticks"), this), 1);
-    head->addWidget(m_again, 0, Qt::AlignTop);
-    head->addWidget(m_byHand, 0, Qt::AlignTop);
+    auto* head = new FlowLayout;
+    head->addExpanding(wordsIn("quiet", tr("Club files on sticks"), this));
+    head->addWidget(m_again);
+    head->addWidget(m_byHand);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, spaceUnit, 0, 0);
     column->setSpacing(spaceUnit);
@@ -81,10 +82,9 @@ void FileExchangePanel::build() {
 }
 
 QLayout* FileExchangePanel::buildFoot() {
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(spaceUnit);
+    auto* foot = new FlowLayout;
     foot->addWidget(m_copy);
-    foot->addStretch(1);
+    foot->addStretch();
     foot->addWidget(m_asNewMachine);
     foot->addWidget(m_go);
     return foot;

@@ -53,11 +53,10 @@ void ItemRecordPanel::build() {
     m_events->setContentsMargins(0, 0, 0, 0);
     m_record->setObjectName("serviceRecordBox");
     m_record->setAccessibleName(tr("service records of this item"));
-    m_record->takeRoom(6);
-    auto* records = new QHBoxLayout(m_recordRow);
+    m_record->takeRoom(28);
+    auto* records = new FlowLayout(m_recordRow);
     records->setContentsMargins(0, 0, 0, 0);
-    records->setSpacing(spaceUnit);
-    records->addWidget(m_record, 1);
+    records->addExpanding(m_record);
     records->addWidget(m_error);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -9,8 +9,10 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/beside_or_over.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/lone_page.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/paper/lists/club_lists.h"
 #include "app/text/text.h"
@@ -26,7 +28,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalBlocker>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -58,7 +59,7 @@ KitPage::KitPage(GearTools given, QWidget* parent)
     , m_several(new KitSeveralPanel(tools(), this))
     , m_rows(new PlainTableModel(this))
     , m_table(new PlainTable(*m_rows, this))
-    , m_side(new QStackedWidget(this))
+    , m_side(new PartStack(this))
     , m_item(new KitItemPanel(tools(), this))
     , m_new(new NewKitPanel(tools(), this)) {
     build();
@@ -117,12 +118,11 @@ QWidget* KitPage::buildFilters() {
     m_backwards->setObjectName("kitBackwardsCheck");
     fillFilters();
     m_filters = new QWidget(this);
-    auto* row = new QHBoxLayout(m_filters);
+    auto* row = new FlowLayout(m_filters);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(spaceUnit);
     for (ChoiceBox* box : {m_state, m_home, m_kitType}) {
-        box->takeRoom(4);
-        row->addWidget(box, 1);
+        box->takeRoom(8);
+        row->addExpanding(box);
     }
     return m_filters;
 }
@@ -137,9 +137,8 @@ QWidget* KitPage::buildList() {
     auto* rows = new QVBoxLayout(list);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(spaceUnit);
-    auto* order = new QHBoxLayout;
-    order->setSpacing(spaceUnit);
-    order->addWidget(m_count, 1);
+    auto* order = new FlowLayout;
+    order->addExpanding(m_count);
     order->addWidget(m_order);
     order->addWidget(m_backwards);
     order->addWidget(shownListButton([this] { return shownList(); }));

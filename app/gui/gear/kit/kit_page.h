@@ -9,7 +9,6 @@
 class QCheckBox;
 class QLabel;
 class QLineEdit;
-class QStackedWidget;
 
 namespace app {
 
@@ -18,6 +17,7 @@ class ChoiceBox;
 class KitItemPanel;
 class KitSeveralPanel;
 class NewKitPanel;
+class PartStack;
 class PlainTable;
 class PlainTableModel;
 
@@ -74,7 +74,7 @@ private:
     KitSeveralPanel* m_several;
     PlainTableModel* m_rows;
     PlainTable* m_table;
-    QStackedWidget* m_side;
+    PartStack* m_side;
     KitItemPanel* m_item;
     NewKitPanel* m_new;
     BesideOrOver* m_body;

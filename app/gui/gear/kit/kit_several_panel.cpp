@@ -4,6 +4,7 @@
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/search_box.h"
 #include "app/text/cautions.h"
@@ -61,16 +62,16 @@ void KitSeveralPanel::build() {
     m_act->addItem(tr("Write off…"), static_cast<int>(Act::WriteOff));
     m_act->addItem(tr("Tags…"), static_cast<int>(Act::Tags));
     m_name->setObjectName("kitSeveralNameBox");
+    m_name->takeRoom(12);
     m_why->setObjectName("kitSeveralWhyBox");
     m_why->setAccessibleName(tr("why they are written off"));
     offerReasons(*m_why);
     m_wait->setSingleShot(true);
     m_wait->setInterval(waitBeforePlanMs);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(spaceUnit);
+    auto* row = new FlowLayout;
     row->addWidget(m_act);
-    row->addWidget(m_name, 1);
-    row->addWidget(m_why, 1);
+    row->addExpanding(m_name);
+    row->addExpanding(m_why);
     row->addWidget(m_none);
     row->addWidget(m_do);
     auto* layout = new QVBoxLayout(this);

@@ -6,6 +6,7 @@
 #include "app/gui/gear/register/written_cell.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -115,9 +116,9 @@ void NewKitPanel::build() {
 
     auto* heading = wordsLabel(this, "heading", "newKitLabel");
     heading->setText(tr("New kit"));
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new FlowLayout;
     buttons->addWidget(m_tags);
-    buttons->addStretch(1);
+    buttons->addStretch();
     buttons->addWidget(m_register);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

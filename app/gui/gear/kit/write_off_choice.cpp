@@ -2,10 +2,10 @@
 
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/cautions.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -37,12 +37,10 @@ void WriteOffChoice::build(const QByteArray& prefix) {
     m_why->setObjectName(prefix + "ReasonBox");
     m_why->setAccessibleName(tr("why it is written off"));
     offerReasons(*m_why);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(spaceUnit);
+    auto* row = new FlowLayout;
     row->addWidget(m_why);
     row->addWidget(m_button);
     row->addWidget(m_keep);
-    row->addStretch(1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);

@@ -7,6 +7,7 @@
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/paper/lists/club_lists.h"
@@ -20,7 +21,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -33,7 +33,7 @@ LogPage::LogPage(GearTools tools, QWidget* parent)
     , m_summary(wordsLabel(this, "heading", "logSummaryLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
-    , m_side(new QStackedWidget(this)) {
+    , m_side(new PartStack(this)) {
     m_new = buildNew();
     m_one = buildOne();
     m_newDraft->keep(*m_code);
@@ -72,6 +72,7 @@ QWidget* LogPage::buildNew() {
     auto* panel = new QWidget(this);
     m_about = new ChoiceBox(panel);
     m_about->setObjectName("logAboutBox");
+    m_about->takeRoom(10);
     m_about->setAccessibleName(tr("boat that the entry is about"));
     m_code =
         wordsEdit(panel, "logCodeEdit", tr("tag code of the item it is about"), tr("or an item: its code"));
@@ -80,6 +81,7 @@ QWidget* LogPage::buildNew() {
     m_text = wordsEdit(panel, "logTextEdit", tr("what is the matter"), tr("what is the matter"));
     m_severity = new ChoiceBox(panel);
     m_severity->setObjectName("logSeverityBox");
+    m_severity->takeRoom(10);
     m_severity->setAccessibleName(tr("how much it matters"));
     m_severity->addItem(tr("a remark, to be read"), 0);
     m_severity->addItem(tr("it stops the boat or item until closed"), 1);

@@ -5,18 +5,18 @@
 
 #include <vector>
 
-class QComboBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
-class QStackedWidget;
 
 namespace app {
 
+class ChoiceBox;
+class Drafts;
+class PartStack;
+class PhotoStrip;
 class RowList;
 class RowListModel;
-class Drafts;
-class PhotoStrip;
 
 /// The log of all boats and kit, open entries first. An entry is closed with what was done, or a new one is
 /// written.
@@ -55,13 +55,13 @@ private:
     QLabel* m_summary;
     RowListModel* m_lines;
     RowList* m_list;
-    QStackedWidget* m_side;
+    PartStack* m_side;
     QWidget* m_new;
     PhotoStrip* m_photos;
-    QComboBox* m_about;
+    ChoiceBox* m_about;
     QLineEdit* m_code;
     QLineEdit* m_text;
-    QComboBox* m_severity;
+    ChoiceBox* m_severity;
     QPushButton* m_write;
     QWidget* m_one;
     QLabel* m_oneAbout;

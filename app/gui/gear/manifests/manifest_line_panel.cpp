@@ -3,6 +3,7 @@
 #include "app/gui/gear/manifests/manifest_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -59,14 +60,11 @@ void ManifestLinePanel::build() {
     m_note->setObjectName("manifestNoteEdit");
     m_note->setAccessibleName(tr("note of the line"));
     m_note->setPlaceholderText(tr("note"));
-    auto* number = new QHBoxLayout;
-    number->setSpacing(spaceUnit);
+    auto* number = new FlowLayout;
     addWithWord(*number, tr("how many"), m_number);
     number->addWidget(m_required);
-    number->addStretch(1);
-    auto* substitutes = new QHBoxLayout;
-    substitutes->setSpacing(spaceUnit);
-    substitutes->addWidget(m_substitutes, 1);
+    auto* substitutes = new FlowLayout;
+    substitutes->addExpanding(m_substitutes);
     substitutes->addWidget(m_changeSubstitutes);
     fields()->addWidget(m_kitType);
     fields()->addLayout(number);

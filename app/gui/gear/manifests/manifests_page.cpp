@@ -9,6 +9,7 @@
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/row_list.h"
@@ -75,11 +76,10 @@ void ManifestsPage::build() {
     m_about->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_export->setAccessibleName(tr("export the register's sheets"));
     m_import->setAccessibleName(tr("import changed sheets"));
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
+    auto* head = new FlowLayout;
     addWithWord(*head, tr("of"), m_owners);
     m_owners->setAccessibleName(tr("class of boat, or boat"));
-    head->addWidget(m_summary, 1);
+    head->addExpanding(m_summary);
     PaperButton* paper = paperButton();
     paper->offerCheckList([this] { return boatOnPaper(); });
     head->addWidget(paper);
@@ -96,11 +96,10 @@ void ManifestsPage::build() {
 }
 
 QLayout* ManifestsPage::buildLeft() {
-    auto* choices = new QHBoxLayout;
-    choices->setSpacing(2 * spaceUnit);
+    auto* choices = new FlowLayout;
     choices->addWidget(m_showLines);
     choices->addWidget(m_showPoints);
-    choices->addStretch(1);
+    choices->addStretch();
     choices->addWidget(m_add);
     auto* left = new QVBoxLayout;
     left->setSpacing(spaceUnit);

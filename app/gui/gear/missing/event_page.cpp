@@ -6,6 +6,7 @@
 #include "app/gui/printout/shown_list.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -48,10 +49,8 @@ void EventPage::build() {
     m_list->setAccessibleName(tr("what went out and came back"));
     auto* showIt = wordsButton(this, tr("Show"), "eventShowButton", true);
     connect(showIt, &QPushButton::clicked, this, [this] { show(m_event->currentText()); });
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
-    addWithWord(*head, tr("Event, or day"), m_event);
-    head->setStretch(1, 1);
+    auto* head = new FlowLayout;
+    addWithWord(*head, tr("Event, or day"), m_event, true);
     head->addWidget(showIt);
     head->addWidget(shownListButton([this] {
         return tableOf(tr("Event %1").arg(m_event->currentText()), m_summary->text(), m_lines->rows());

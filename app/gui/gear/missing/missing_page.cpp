@@ -7,6 +7,7 @@
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -86,11 +87,11 @@ QLayout* MissingPage::buildFoot() {
     m_code->setAccessibleName(tr("tag code of what turned up"));
     m_code->setPlaceholderText(tr("scan it, or type its code"));
     m_code->setFont(fontOf(TextRole::Code));
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(spaceUnit);
+    roomForHint(*m_code);
+    auto* foot = new FlowLayout;
     addWithWord(*foot, tr("Turned up at"), m_stocktakes);
     foot->addWidget(m_begin);
-    foot->addWidget(m_code, 1);
+    foot->addExpanding(m_code);
     return foot;
 }
 

@@ -7,26 +7,29 @@
 #include "app/gui/widgets/page_scroll.h"
 
 #include <QAction>
-#include <QHBoxLayout>
+#include <QBoxLayout>
 #include <QKeySequence>
 #include <QLabel>
 #include <QListWidget>
 #include <QSignalBlocker>
 #include <QStackedWidget>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace app {
 namespace {
 
-constexpr int namesWidth = 256;
+constexpr int widthForNames = 1200; ///< with less the pages need it all
 
 } // namespace
 
 GearOffice::GearOffice(QWidget* parent)
     : QWidget(parent)
     , m_names(new PageNames(this))
+    , m_pageBox(new ChoiceBox(this))
+    , m_panel(new QWidget(this))
+    , m_panelLayout(new QBoxLayout(QBoxLayout::TopToBottom, m_panel))
+    , m_layout(new QBoxLayout(QBoxLayout::LeftToRight, this))
     , m_officerLabel(new QLabel(tr("Recorded as done by"), this))
     , m_officer(new ChoiceBox(this))
     , m_stack(new QStackedWidget(this)) {
@@ -35,32 +38,51 @@ GearOffice::GearOffice(QWidget* parent)
     connect(m_names, &QListWidget::currentRowChanged, this, [this](int row) {
         if (row >= 0) showPage(m_pages[static_cast<std::size_t>(row)].id);
     });
+    connect(m_pageBox, &QComboBox::activated, this,
+            [this](int row) { showPage(m_pages[static_cast<std::size_t>(row)].id); });
 }
 
 void GearOffice::build() {
     m_names->setObjectName("gearPageNames");
     m_names->setAccessibleName(tr("pages of the gear officer"));
+    m_pageBox->setObjectName("gearPageBox");
+    m_pageBox->setAccessibleName(m_names->accessibleName());
     m_officerLabel->setProperty("role", "quiet");
     m_officerLabel->setBuddy(m_officer);
     m_officer->setObjectName("officerBox");
     m_officer->setAccessibleName(tr("whose name is recorded"));
     setPeople({}, {});
 
-    auto* left = new QWidget(this);
-    left->setProperty("role", "panel");
-    left->setAttribute(Qt::WA_StyledBackground);
-    left->setFixedWidth(namesWidth);
-    auto* names = new QVBoxLayout(left);
-    names->setContentsMargins(spaceUnit, spaceUnit, spaceUnit, spaceUnit);
-    names->setSpacing(0);
-    names->addWidget(m_names, 1);
-    names->addWidget(m_officerLabel);
-    names->addWidget(m_officer);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
-    layout->addWidget(left);
-    layout->addWidget(m_stack, 1);
+    m_officer->takeRoom(8);
+    m_panel->setProperty("role", "panel");
+    m_panel->setAttribute(Qt::WA_StyledBackground);
+    m_panelLayout->setContentsMargins(spaceUnit, spaceUnit, spaceUnit, spaceUnit);
+    m_panelLayout->addWidget(m_names, 1);
+    m_panelLayout->addWidget(m_pageBox, 1);
+    m_panelLayout->addWidget(m_officerLabel);
+    m_panelLayout->addWidget(m_officer);
+    m_layout->setContentsMargins(0, 0, 0, 0);
+    m_layout->setSpacing(0);
+    m_layout->addWidget(m_panel);
+    m_layout->addWidget(m_stack, 1);
+    arrange();
+}
+
+void GearOffice::arrange() {
+    const bool areBeside = width() >= widthForNames;
+    m_names->setVisible(areBeside);
+    m_pageBox->setVisible(!areBeside);
+    m_panel->setFixedWidth(areBeside ? m_names->widthOfNames() + 2 * spaceUnit : QWIDGETSIZE_MAX);
+    if (!areBeside) m_panel->setMinimumWidth(0);
+    m_panelLayout->setDirection(areBeside ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_panelLayout->setSpacing(areBeside ? 0 : spaceUnit);
+    m_panelLayout->setStretchFactor(m_officer, areBeside ? 0 : 1);
+    m_layout->setDirection(areBeside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void GearOffice::resizeEvent(QResizeEvent* event) {
+    arrange();
+    QWidget::resizeEvent(event);
 }
 
 void GearOffice::addPage(const QString& id, const QString& name, const QKeySequence& keys, Make make) {
@@ -76,6 +98,7 @@ void GearOffice::addPage(const QString& id, const QString& name, const QKeySeque
     const QSignalBlocker quiet(m_names);
     auto* line = new QListWidgetItem(QString(name).remove('&'), m_names);
     line->setData(PageNames::KeysRole, keys.toString(QKeySequence::NativeText));
+    m_pageBox->addItem(line->text());
 }
 
 QList<QAction*> GearOffice::pageActions() const {
@@ -105,6 +128,7 @@ void GearOffice::showPage(const QString& id) {
     m_stack->setCurrentWidget(page.place);
     const QSignalBlocker quiet(m_names);
     m_names->setCurrentRow(index);
+    m_pageBox->setCurrentIndex(index);
     emit pageShown();
 }
 

@@ -8,17 +8,19 @@
 #include <vector>
 
 class QAction;
+class QBoxLayout;
 class QKeySequence;
 class QLabel;
-class QListWidget;
 class QStackedWidget;
 
 namespace app {
 
 class ChoiceBox;
+class PageNames;
 
-/// The gear officer's pages: their names at the left, the chosen one beside them, and who is at work. A page
-/// is made when it is first shown; it reads what it shows whenever it is shown (its `showEvent`).
+/// The gear officer's pages: their names at the left, in a narrow window in a box above; the chosen one, and
+/// who is at work. A page is made when it is first shown; it reads what it shows whenever it is shown (its
+/// `showEvent`).
 class GearOffice : public QWidget {
     Q_OBJECT
 
@@ -52,6 +54,7 @@ signals:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     struct Page {
@@ -64,9 +67,14 @@ private:
 
     int indexOf(const QString& id) const;
     void build();
+    void arrange();
 
     std::vector<Page> m_pages;
-    QListWidget* m_names;
+    PageNames* m_names;
+    ChoiceBox* m_pageBox; ///< instead of the names, where they would take too much of the width
+    QWidget* m_panel;
+    QBoxLayout* m_panelLayout;
+    QBoxLayout* m_layout;
     QLabel* m_officerLabel;
     ChoiceBox* m_officer;
     QStackedWidget* m_stack;

@@ -14,7 +14,9 @@ namespace app {
 namespace {
 
 constexpr int highest = 60;
-constexpr int lowest = 36;
+constexpr int lowest = 34; ///< all of them at 1280 × 720
+constexpr int narrowest = 240;
+constexpr int gap = 2 * spaceUnit; ///< between a name and its keys
 
 /// The page shown has a bar before its name and bold type; the ring is the keyboard's.
 class NamePainter : public QStyledItemDelegate {
@@ -62,6 +64,15 @@ PageNames::PageNames(QWidget* parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setResizeMode(QListView::Adjust);
+}
+
+int PageNames::widthOfNames() const {
+    const QFontMetrics names(fontOf(TextRole::Heading)), keys(fontOf(TextRole::Footnote));
+    int widest = narrowest;
+    for (int row = 0; row < count(); ++row)
+        widest = std::max(widest, names.horizontalAdvance(item(row)->text()) + gap + 3 * spaceUnit +
+                                      keys.horizontalAdvance(item(row)->data(KeysRole).toString()));
+    return widest;
 }
 
 void PageNames::changeEvent(QEvent* event) {

@@ -13,6 +13,8 @@ public:
 
     explicit PageNames(QWidget* parent = nullptr);
 
+    int widthOfNames() const; ///< that the widest name needs beside its keys
+
 protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;

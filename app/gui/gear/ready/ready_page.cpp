@@ -7,7 +7,9 @@
 #include "app/gui/theme/sounds.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/cautions.h"
@@ -23,7 +25,6 @@
 #include <QLineEdit>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace app {
@@ -38,7 +39,7 @@ ReadyPage::ReadyPage(GearTools tools, QWidget* parent)
     , m_boats(new RowListModel(this))
     , m_boatList(new RowList(*m_boats, this))
     , m_camera(new CameraPanel(this))
-    , m_left(new QStackedWidget(this))
+    , m_left(new PartStack(this))
     , m_cameraButton(wordsButton(this, {}, "readyCameraButton"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
@@ -52,6 +53,7 @@ ReadyPage::ReadyPage(GearTools tools, QWidget* parent)
 void ReadyPage::build() {
     m_places->setObjectName("readyPlaceBox");
     m_progress->setObjectName("readyProgress");
+    m_progress->setTextVisible(false); // words on two grounds are not read
     m_progress->setAccessibleName(tr("a plan is being made"));
     m_progress->setRange(0, 0);
     m_progress->setVisible(false);
@@ -67,12 +69,11 @@ void ReadyPage::build() {
     m_left->addWidget(m_boatList);
     m_left->addWidget(m_camera);
 
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
+    auto* head = new FlowLayout;
     addWithWord(*head, tr("with kit at"), m_places);
     head->addWidget(m_planButton);
-    head->addWidget(m_progress, 1);
-    head->addStretch(1);
+    head->addExpanding(m_progress);
+    head->addStretch();
     head->addWidget(shownListButton([this] {
         std::vector<ListRow> rows = m_boats->rows();
         rows.insert(rows.end(), m_lines->rows().begin(), m_lines->rows().end());

@@ -9,11 +9,11 @@ class QLabel;
 class QLineEdit;
 class QProgressBar;
 class QPushButton;
-class QStackedWidget;
 
 namespace app {
 
 class CameraPanel;
+class PartStack;
 class RowList;
 class RowListModel;
 
@@ -56,7 +56,7 @@ private:
     RowListModel* m_boats;
     RowList* m_boatList;
     CameraPanel* m_camera;
-    QStackedWidget* m_left;
+    PartStack* m_left;
     QPushButton* m_cameraButton;
     RowListModel* m_lines;
     RowList* m_list;

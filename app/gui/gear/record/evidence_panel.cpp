@@ -4,6 +4,7 @@
 
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -63,16 +64,13 @@ void EvidencePanel::build() {
     m_list->setObjectName("evidenceList");
     m_list->setAccessibleName(tr("what was aboard"));
     m_proof->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    auto* ask = new QHBoxLayout;
-    ask->setSpacing(spaceUnit);
+    auto* ask = new FlowLayout;
     addWithWord(*ask, tr("boat"), m_boats);
     addWithWord(*ask, tr("day and time"), m_when);
     m_when->setAccessibleName(tr("day and time, like 2026-03-14 06:40"));
     ask->addWidget(m_lookButton);
-    ask->addStretch(1);
-    auto* give = new QHBoxLayout;
-    give->setSpacing(spaceUnit);
-    give->addWidget(m_said, 1);
+    auto* give = new FlowLayout;
+    give->addExpanding(m_said);
     give->addWidget(m_saveButton);
     give->addWidget(m_printButton);
     auto* layout = new QVBoxLayout(this);

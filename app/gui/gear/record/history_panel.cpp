@@ -4,6 +4,7 @@
 #include "app/gui/gear/record/history_rows.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -38,17 +39,15 @@ HistoryPanel::HistoryPanel(GearTools tools, QWidget* parent)
 void HistoryPanel::build() {
     m_names->setObjectName("historyNameBox");
     m_code->setObjectName("historyCodeEdit");
-    m_code->setFixedWidth(300);
     askForCode(*m_code);
     m_code->setPlaceholderText(tr("type or scan a tag"));
+    roomForHint(*m_code);
     m_list->setObjectName("historyList");
     m_list->setAccessibleName(tr("what was recorded, newest first"));
-    auto* ask = new QHBoxLayout;
-    ask->setSpacing(spaceUnit);
+    auto* ask = new FlowLayout;
     addWithWord(*ask, tr("boat or person"), m_names);
     addWithWord(*ask, tr("or a tag"), m_code);
     m_code->setAccessibleName(tr("tag code of an item, a boat or a person"));
-    ask->addStretch(1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, spaceUnit, 0, 0);
     layout->setSpacing(spaceUnit);

@@ -4,11 +4,12 @@
 #include "app/gui/gear/record/history_panel.h"
 #include "app/gui/gear/record/verify_panel.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
+#include "app/gui/widgets/part_stack.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QRadioButton>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace app {
@@ -18,14 +19,12 @@ RecordPage::RecordPage(const GearTools& tools, QWidget* parent)
     , m_verify(new VerifyPanel(tools, this))
     , m_evidence(new EvidencePanel(tools, this))
     , m_history(new HistoryPanel(tools, this))
-    , m_row(new QHBoxLayout)
+    , m_row(new FlowLayout)
     , m_choices(new QButtonGroup(this))
-    , m_panels(new QStackedWidget(this)) {
-    m_row->setSpacing(4 * spaceUnit);
+    , m_panels(new PartStack(this)) {
     addPanel(tr("What was aboard"), "recordEvidenceChoice", *m_evidence);
     addPanel(tr("History"), "recordHistoryChoice", *m_history);
     addPanel(tr("Is the record unaltered?"), "recordVerifyChoice", *m_verify);
-    m_row->addStretch(1);
     QVBoxLayout& layout = column(spaceUnit);
     layout.setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
     layout.setSpacing(0);

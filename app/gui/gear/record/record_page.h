@@ -3,13 +3,13 @@
 #include "app/gui/widgets/gear_page.h"
 
 class QButtonGroup;
-class QHBoxLayout;
-class QStackedWidget;
 
 namespace app {
 
 class EvidencePanel;
+class FlowLayout;
 class HistoryPanel;
+class PartStack;
 class VerifyPanel;
 
 /// The record: whether it is whole, what was aboard on a day, what was recorded of one boat, person or item.
@@ -33,9 +33,9 @@ private:
     VerifyPanel* m_verify;
     EvidencePanel* m_evidence;
     HistoryPanel* m_history;
-    QHBoxLayout* m_row;
+    FlowLayout* m_row;
     QButtonGroup* m_choices;
-    QStackedWidget* m_panels;
+    PartStack* m_panels;
 };
 
 } // namespace app

@@ -27,6 +27,7 @@ VerifyPanel::VerifyPanel(GearTools tools, QWidget* parent)
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this)) {
     m_progress->setObjectName("verifyProgress");
+    m_progress->setTextVisible(false); // words on two grounds are not read
     m_progress->setAccessibleName(tr("the record is being checked"));
     m_progress->setRange(0, 0); // how long it takes is not known beforehand
     m_progress->setVisible(false);

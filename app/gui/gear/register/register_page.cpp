@@ -7,6 +7,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/beside_or_over.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/text/register_words.h"
@@ -86,12 +87,10 @@ void RegisterPage::build() {
     layout.addWidget(m_body, 1);
     layout.addWidget(saidLabel("registerSaidLabel"));
     // Beneath the form too where that covers the list: a kit type's rules are begun while it is looked at.
-    auto* buttons = new QHBoxLayout;
-    buttons->setSpacing(spaceUnit);
+    auto* buttons = new FlowLayout;
     for (QPushButton* button : {m_new, m_newSize, m_newRule})
         buttons->addWidget(button);
     buttons->addWidget(m_pin); // the row's own buttons leave it no room
-    buttons->addStretch(1);
     layout.addLayout(buttons);
     m_pin->hide();
 }

@@ -6,6 +6,7 @@
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/outlook_sentences.h"
 #include "app/text/text.h"
@@ -48,7 +49,7 @@ RowPanel::RowPanel(GearTools given, const QByteArray& prefix, QWidget* parent)
     , m_effects(wordsLabel(this, "remark", prefix + "EffectsLabel"))
     , m_days(wordsLabel(this, "quiet", prefix + "RuleDaysLabel"))
     , m_hint(wordsLabel(this, "footnote", prefix + "HintOfCellLabel"))
-    , m_buttons(new QHBoxLayout)
+    , m_buttons(new FlowLayout)
     , m_save(wordsButton(this, tr("Save"), prefix + "SaveButton", true))
     , m_discard(wordsButton(this, tr("Discard changes"), prefix + "DiscardButton"))
     , m_wait(new QTimer(this)) {
@@ -79,8 +80,7 @@ void RowPanel::build(const QByteArray& prefix) {
     column->addWidget(m_days);
     column->addStretch(1);
     m_hint->setMinimumHeight(m_hint->fontMetrics().height()); // nothing moves when it says something
-    m_buttons->setSpacing(spaceUnit);
-    m_buttons->addStretch(1);
+    m_buttons->addStretch();
     m_buttons->addWidget(m_discard);
     m_buttons->addWidget(m_save);
     auto* layout = new QVBoxLayout(this);

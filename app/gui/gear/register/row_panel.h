@@ -9,12 +9,13 @@
 
 #include <optional>
 
-class QBoxLayout;
 class QLabel;
 class QPushButton;
 class QTimer;
 
 namespace app {
+
+class FlowLayout;
 
 /// One row of the register in a form: what is typed, what saving it would do to boats and days, and why a
 /// cell is refused, as an import of that row would refuse it. What is half written is kept.
@@ -38,7 +39,7 @@ public:
     bool isChanged() const { return !m_form->changes().empty(); }
     void takeKeyboard() { m_form->takeKeyboard(); }
     /// Room for more buttons, before those that save and discard.
-    QBoxLayout* buttons() const { return m_buttons; }
+    FlowLayout* buttons() const { return m_buttons; }
     using GearPart::say;
 
 signals:
@@ -87,7 +88,7 @@ private:
     QLabel* m_effects;
     QLabel* m_days;
     QLabel* m_hint; ///< how the cell is written that has the keyboard
-    QBoxLayout* m_buttons;
+    FlowLayout* m_buttons;
     QPushButton* m_save;
     QPushButton* m_discard;
     QTimer* m_wait;

@@ -3,6 +3,7 @@
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -47,26 +48,20 @@ void ArrivalPanel::build() {
         day->setPlaceholderText(tr("like 2026-03"));
         day->setFixedWidth(190);
     }
-    auto* first = new QHBoxLayout;
-    first->setSpacing(spaceUnit);
+    auto* first = new FlowLayout;
     addWithWord(*first, tr("how many"), m_count);
     addWithWord(*first, tr("put at"), m_place);
-    first->addStretch(1);
-    auto* second = new QHBoxLayout;
-    second->setSpacing(spaceUnit);
+    auto* second = new FlowLayout;
     addWithWord(*second, tr("made"), m_made);
     addWithWord(*second, tr("printed expiry"), m_stamped);
-    second->addStretch(1);
-    auto* third = new QHBoxLayout;
-    third->setSpacing(spaceUnit);
+    auto* third = new FlowLayout;
     third->addWidget(m_registerButton);
     third->addWidget(m_tagsButton);
-    third->addStretch(1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_name);
-    for (QHBoxLayout* row : {first, second, third})
+    for (FlowLayout* row : {first, second, third})
         layout->addLayout(row);
     layout->addWidget(saidLabel("arrivalSaidLabel"));
     layout->addStretch(1);

@@ -5,7 +5,9 @@
 #include "app/gui/gear/replace/stock_plot.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/paper/order_sheet.h"
 #include "app/paper/whole_file.h"
@@ -20,7 +22,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -97,7 +98,7 @@ ReplacePage::ReplacePage(GearTools given, QWidget* parent)
     , m_table(new PlainTable(*m_rows, this))
     , m_chosen(wordsLabel(this, "remark", "replaceChosenLabel"))
     , m_choices(new QButtonGroup(this))
-    , m_parts(new QStackedWidget(this))
+    , m_parts(new PartStack(this))
     , m_stock(new StockPlot(this))
     , m_life(new QWidget(this))
     , m_lifePlot(new LifePlot(m_life))
@@ -122,9 +123,8 @@ void ReplacePage::build() {
     m_table->setObjectName("replaceTable");
     m_table->setAccessibleName(tr("what runs short, by order-by day"));
     m_table->setMinimumHeight(168);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
-    head->addWidget(m_summary, 1);
+    auto* head = new FlowLayout;
+    head->addExpanding(m_summary);
     addWithWord(*head, tr("plan for"), m_months);
     addWithWord(*head, tr("confidence"), m_confidence);
     m_confidence->setAccessibleName(tr("confidence that no kit runs short"));
@@ -147,12 +147,11 @@ QWidget* ReplacePage::buildBeside() {
     auto* caution = wordsLabel(m_life, "footnote", "replaceLifeCautionLabel");
     caution->setText(lastingCaution());
     lifeLayout->addWidget(caution);
-    auto* choices = new QHBoxLayout;
-    choices->setSpacing(spaceUnit);
+    auto* choices = new FlowLayout;
     addPart(*choices, tr("stock"), "replaceStockChoice", m_stock);
     addPart(*choices, tr("how long it lasts"), "replaceLifeChoice", m_life);
     addPart(*choices, tr("arrived"), "replaceArrivedChoice", m_arrival);
-    choices->addStretch(1);
+    choices->addStretch();
     const auto paper = [&](const QString& words, const char* name, Paper which) {
         auto* button = wordsButton(beside, words, name);
         connect(button, &QPushButton::clicked, this, [this, which] { save(which); });
@@ -173,7 +172,7 @@ QWidget* ReplacePage::buildBeside() {
     return beside;
 }
 
-void ReplacePage::addPart(QHBoxLayout& row, const QString& name, const char* objectName, QWidget* part) {
+void ReplacePage::addPart(FlowLayout& row, const QString& name, const char* objectName, QWidget* part) {
     auto* choice = new QRadioButton(name, this);
     choice->setObjectName(objectName);
     m_choices->addButton(choice, m_parts->addWidget(part));

@@ -10,15 +10,15 @@
 
 class QButtonGroup;
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
-class QStackedWidget;
 
 namespace app {
 
 class ArrivalPanel;
+class FlowLayout;
 class LifePlot;
+class PartStack;
 class PlainTable;
 class PlainTableModel;
 class StockPlot;
@@ -48,7 +48,7 @@ private:
 
     void build();
     QWidget* buildBeside();
-    void addPart(QHBoxLayout& row, const QString& name, const char* objectName, QWidget* part);
+    void addPart(FlowLayout& row, const QString& name, const char* objectName, QWidget* part);
     void take(const core::Result<Read>& read);
     void fillTable();
     void showRow(const QString& key);
@@ -67,7 +67,7 @@ private:
     PlainTable* m_table;
     QLabel* m_chosen;
     QButtonGroup* m_choices;
-    QStackedWidget* m_parts;
+    PartStack* m_parts;
     StockPlot* m_stock;
     QWidget* m_life;
     LifePlot* m_lifePlot;

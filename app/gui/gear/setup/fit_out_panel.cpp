@@ -4,6 +4,7 @@
 #include "app/gui/gear/manifests/side_scroll.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -75,10 +76,9 @@ void FitOutPanel::build() {
 QLayout* FitOutPanel::buildHead() {
     m_home->setObjectName("fitOutHomeBox");
     m_home->takeRoom(12);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(spaceUnit);
+    auto* head = new FlowLayout;
     addWithWord(*head, tr("Fit out"), m_home);
-    head->addStretch(1);
+    head->addStretch();
     head->addWidget(m_back);
     return head;
 }
@@ -116,10 +116,9 @@ QWidget* FitOutPanel::buildForm() {
 }
 
 QLayout* FitOutPanel::buildFoot() {
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(spaceUnit);
+    auto* foot = new FlowLayout;
     foot->addWidget(m_tags);
-    foot->addStretch(1);
+    foot->addStretch();
     foot->addWidget(m_register);
     return foot;
 }

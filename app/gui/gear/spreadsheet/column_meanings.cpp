@@ -18,6 +18,7 @@ namespace app {
 namespace {
 
 constexpr int listHeight = 48;
+constexpr int besides = 96; ///< what a box needs beside its words
 
 } // namespace
 
@@ -54,6 +55,10 @@ void ColumnMeanings::setLayoutOf(const core::TableLayout& layout, core::SheetId 
         const QSignalBlocker quiet(m_boxes[i]);
         m_boxes[i]->setCurrentIndex(
             std::max(0, m_boxes[i]->findData(QString::fromStdString(layout.columns[i].meaning))));
+        // The meaning that was chosen is read as a whole; the table scrolls sideways anyway.
+        const int wanted = m_boxes[i]->fontMetrics().horizontalAdvance(m_boxes[i]->currentText()) + besides;
+        const int column = first + static_cast<int>(i);
+        if (m_table.columnWidth(column) < wanted) m_table.setColumnWidth(column, wanted);
     }
     place();
 }

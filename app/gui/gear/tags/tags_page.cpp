@@ -4,6 +4,7 @@
 #include "app/gui/gear/tags/tag_ruler.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -81,9 +82,9 @@ void TagsPage::build() {
 }
 
 QLayout* TagsPage::buildChoice() {
-    auto* filters = new QHBoxLayout;
-    addWithWord(*filters, tr("of"), m_homes);
-    addWithWord(*filters, tr("kit"), m_kitTypes);
+    auto* filters = new FlowLayout;
+    addWithWord(*filters, tr("of"), m_homes, true);
+    addWithWord(*filters, tr("kit"), m_kitTypes, true);
     m_homes->setAccessibleName(tr("boat, place or person"));
     m_kitTypes->setAccessibleName(tr("kit type"));
     auto* all = wordsButton(this, tr("Take all"), "tagsAllButton");
@@ -96,10 +97,10 @@ QLayout* TagsPage::buildChoice() {
         m_choice.leaveOut(true);
         showTags();
     });
-    auto* foot = new QHBoxLayout;
+    auto* foot = new FlowLayout;
     for (QPushButton* button : {all, none})
         foot->addWidget(button);
-    foot->addStretch(1);
+    foot->addStretch();
     foot->addWidget(m_control);
     auto* layout = new QVBoxLayout;
     layout->setSpacing(spaceUnit);

@@ -1,14 +1,20 @@
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
+#include "app/gui/widgets/choice_box.h"
+#include "tests/support/wait_for.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QCheckBox>
+#include <QPushButton>
 #include <QStyleOptionButton>
+#include <QTest>
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace {
 
@@ -48,6 +54,25 @@ double shareOf(const QImage& picture, const QColor& tone) {
         for (int x = 0; x < picture.width(); ++x)
             same += contrast(picture.pixelColor(x, y), tone) < 1.5;
     return static_cast<double>(same) / (picture.width() * picture.height());
+}
+
+/// The tones that are most of a picture, and of the rest the one furthest from it: ground and words.
+std::pair<QColor, QColor> groundAndWords(const QImage& picture) {
+    std::map<QRgb, int> counts;
+    for (int y = 0; y < picture.height(); ++y)
+        for (int x = 0; x < picture.width(); ++x)
+            ++counts[picture.pixel(x, y)];
+    const auto most = std::max_element(counts.begin(), counts.end(),
+                                       [](const auto& a, const auto& b) { return a.second < b.second; });
+    QColor ground(most->first), words = ground;
+    for (const auto& [tone, count] : counts)
+        if (contrast(QColor(tone), ground) > contrast(words, ground)) words = QColor(tone);
+    return {ground, words};
+}
+
+double contrastOfWords(const QImage& picture) {
+    const auto [ground, words] = groundAndWords(picture);
+    return contrast(ground, words);
 }
 
 } // namespace
@@ -94,6 +119,51 @@ TEST_P(Theme, aTickIsSeenInItsBoxAndNoneInAnEmptyOne) {
     const QImage ticked = insideOf(box);
     EXPECT_GT(shareOf(ticked, palette().ink), 0.1);
     EXPECT_GT(shareOf(ticked, palette().ground), 0.4);
+    app::dress(*qApp, app::paletteOf("light"));
+}
+
+// WCAG 2.1, 1.4.3: 4.5:1 for text (AA), on whatever ground the state of a control gives it.
+TEST_P(Theme, theMarkedRowOfAListToChooseFromIsReadAndStandsOut) {
+    app::dress(*qApp, palette());
+    app::ChoiceBox box;
+    box.addItems({"Bittern", "Dabchick", "Grebe"});
+    box.setCurrentIndex(1);
+    box.show();
+    box.showPopup();
+    ASSERT_TRUE(support::waitFor([&] { return box.view()->isVisible(); }));
+    const QImage list = box.view()->viewport()->grab().toImage();
+    const auto row = [&](int at) {
+        return list.copy(box.view()->visualRect(box.model()->index(at, 0)).adjusted(2, 2, -2, -2));
+    };
+    EXPECT_GE(contrastOfWords(row(0)), 4.5);
+    EXPECT_GE(contrastOfWords(row(1)), 4.5);
+    EXPECT_GE(contrast(groundAndWords(row(1)).first, groundAndWords(row(0)).first), 3) << "it is marked";
+    EXPECT_EQ(shareOf(row(1), groundAndWords(row(1)).first) > 0.5, true);
+    box.hidePopup();
+    app::dress(*qApp, app::paletteOf("light"));
+}
+
+TEST_P(Theme, wordsOfAButtonAreReadInEveryState) {
+    app::dress(*qApp, palette());
+    for (const char* role : {"", "usual", "plain"}) {
+        QWidget page;
+        QPushButton button("Sign", &page);
+        button.setProperty("role", role);
+        button.resize(button.sizeHint());
+        page.resize(button.size());
+        page.show();
+        const auto read = [&] {
+            return contrastOfWords(page.grab().toImage().copy(button.rect().adjusted(8, 8, -8, -8)));
+        };
+        EXPECT_GE(read(), 4.5) << role;
+        QTest::mouseMove(&button, button.rect().center());
+        EXPECT_GE(read(), 4.5) << role << ", beneath the mouse";
+        button.setDown(true);
+        EXPECT_GE(read(), 4.5) << role << ", pressed";
+        button.setDown(false);
+        button.setEnabled(false);
+        EXPECT_GE(read(), 4.5) << role << ", disabled";
+    }
     app::dress(*qApp, app::paletteOf("light"));
 }
 
