@@ -44,12 +44,11 @@ CREATE TABLE erased (
 
 -- What words of the club's own say in its spreadsheets, as somebody told; the newest of a word holds.
 CREATE TABLE told_word (
-    sheet       TEXT NOT NULL,
-    column_name TEXT NOT NULL,
-    word        TEXT NOT NULL,
-    stamp       TEXT NOT NULL,
-    means       TEXT NOT NULL,
-    PRIMARY KEY (sheet, column_name, word)
+    cells TEXT NOT NULL, -- in which it stands: sheet and column, as people.role
+    word  TEXT NOT NULL,
+    stamp TEXT NOT NULL,
+    means TEXT NOT NULL,
+    PRIMARY KEY (cells, word)
 ) STRICT;
 
 -- What happened to PINs of people; the newest of a person holds. What is kept of one stands in private_cell.
