@@ -211,6 +211,9 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "renamed")
         return HistoryWordsText::tr("%1 is called %2 from here on")
             .arg(field(body, "from"), field(body, "to"));
+    if (kind == "word-told")
+        return HistoryWordsText::tr("in a spreadsheet, “%1” means “%2”")
+            .arg(field(body, "word"), field(body, "means"));
     if (kind == "private-erased") return HistoryWordsText::tr("measures or PIN erased");
     if (kind == "tag-fixed")
         return HistoryWordsText::tr("new tag %1").arg(codeInWords(field(body, "tag").toStdString()));

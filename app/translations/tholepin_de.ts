@@ -3901,6 +3901,10 @@ Erledigt am %1: %2</translation>
         <source>measures or PIN erased</source>
         <translation>Körpermaße oder PIN gelöscht</translation>
     </message>
+    <message>
+        <source>in a spreadsheet, “%1” means “%2”</source>
+        <translation>in einer Tabelle bedeutet „%1“: „%2“</translation>
+    </message>
 </context>
 <context>
     <name>Kit</name>
@@ -4274,6 +4278,38 @@ Erledigt am %1: %2</translation>
     <message>
         <source>remark</source>
         <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>in the place of: %1</source>
+        <translation>anstelle von: %1</translation>
+    </message>
+    <message>
+        <source>Stocktake</source>
+        <translation>Inventur</translation>
+    </message>
+    <message>
+        <source>Nothing is to be counted.</source>
+        <translation>Es ist nichts zu zählen.</translation>
+    </message>
+    <message>
+        <source>%1 to count.</source>
+        <translation>%1 zu zählen.</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>What is missing or written off, and what a boat has out, is not listed. What lies here and is not listed has its home elsewhere: note its tag.</source>
+        <translation>Was fehlt oder ausgesondert ist und was ein Boot draußen hat, steht nicht auf der Liste. Was hier liegt und nicht auf der Liste steht, gehört woandershin: sein Etikett notieren.</translation>
+    </message>
+    <message>
+        <source>Make ready</source>
+        <translation>Klarmachen</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
     </message>
 </context>
 <context>

@@ -35,9 +35,9 @@ namespace {
 /// Ends the making of a file that nobody is to have.
 struct NotMade {};
 
-/// Makes the file of a club of that name; `fill` may write more into it.
-Result<std::unique_ptr<Database>> makeFile(const std::filesystem::path& file, const std::string& name,
-                                           const std::function<void(Database&, Ledger&)>& fill) {
+/// Makes the file of a club of that name, and opens it; `fill` may write more into it.
+Result<std::unique_ptr<ClubState>> makeFile(const std::filesystem::path& file, const std::string& name,
+                                            const std::function<void(Database&, Ledger&)>& fill) {
     if (sodium_init() < 0) return Error{ErrorCode::NoRandomNumbers};
     const auto called = nameFrom(name, "club");
     if (!called) return called.error();
@@ -45,24 +45,25 @@ Result<std::unique_ptr<Database>> makeFile(const std::filesystem::path& file, co
     auto database = clubFile::create(file, [&](Database& fresh) {
         ledger.emplace(fresh).append(ClubNamed{*called}, {});
         fill(fresh, *ledger);
-        ledger->committing();
     });
-    ledger->committed();
-    return database;
+    try {
+        auto made = std::make_unique<ClubState>(std::move(database));
+        // Only now, else a program that is killed leaves the key of a club that is not there.
+        ledger->committing();
+        ledger->committed();
+        return made;
+    } catch (...) {
+        clubFile::remove(file); // nobody was told of it
+        throw;
+    }
 }
 
 } // namespace
 
 Result<Club> Club::create(const std::filesystem::path& file, const std::string& name) {
     return guarded([&]() -> Result<Club> {
-        auto database = makeFile(file, name, [](Database&, Ledger&) {});
-        if (!database) return database.error();
-        try {
-            return Club(std::make_unique<ClubState>(std::move(*database)));
-        } catch (...) {
-            clubFile::remove(file); // nobody was told of it
-            throw;
-        }
+        auto made = makeFile(file, name, [](Database&, Ledger&) {});
+        return made ? Result<Club>(Club(std::move(*made))) : made.error();
     });
 }
 

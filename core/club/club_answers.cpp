@@ -7,6 +7,8 @@
 #include "core/club/club_state.h"
 #include "core/store/check_acts.h"
 
+#include <set>
+
 namespace core {
 namespace {
 
@@ -109,6 +111,21 @@ std::vector<ItemDue> ClubAnswers::kitWithNextDue(CalendarDay today) const {
     const ReadSnapshot asOfNow(*m_state->database);
     const RegisterStore& store = m_state->registerStore;
     return nextDuesOf(store.allRecords(), store.allKitTypes(), today);
+}
+
+Result<std::vector<Item>> ClubAnswers::kitToCount(const std::string& place, CalendarDay today) const {
+    const ReadSnapshot asOfNow(*m_state->database);
+    const auto name = placeHere(*m_state, place, today);
+    if (!name) return name.error();
+    const CheckRun notBegun{.location = Location::place(*name), .phase = Phase::Stocktake};
+    const BoatCheckInput input = m_state->checkStore.inputOf(notBegun, today);
+    std::set<std::string> asked;
+    for (const Finding& finding : judge(input).findings)
+        if (finding.kind == FindingKind::Missing) asked.insert(finding.item.id);
+    std::vector<Item> kit;
+    for (const ItemRecord& record : input.expectedBack)
+        if (asked.contains(record.item.id)) kit.push_back(record.item);
+    return kit;
 }
 
 std::vector<DueRow> ClubAnswers::dueList(CalendarDay today, int days) const {

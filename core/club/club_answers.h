@@ -30,6 +30,9 @@ public:
     std::vector<DueRow> dueList(CalendarDay today, int days) const;
     /// Every item, by id, with what of it comes due next.
     std::vector<ItemDue> kitWithNextDue(CalendarDay today) const;
+    /// What a stocktake of that place looks for when it begins: what has its home there, but not what is
+    /// missing, written off, or out with a boat. By id. NotFound.
+    Result<std::vector<Item>> kitToCount(const std::string& place, CalendarDay today) const;
     /// What a new club has still to do, with what is here today. `arePrinted`: its tags, which the record
     /// does not know.
     std::vector<SetUpTick> setUp(bool arePrinted, CalendarDay today) const;

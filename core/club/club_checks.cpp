@@ -253,16 +253,9 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
 
 Result<OpenCheck> ClubChecks::openStocktake(const std::string& name, Moment moment) {
     return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<OpenCheck> {
-        const auto cells = m_state->registerStore.find(SheetId::Places, foldName(name));
-        if (!cells) {
-            std::string known;
-            for (const std::string& each : ClubRegister(*m_state).placesHere(moment.today))
-                known += (known.empty() ? "" : ", ") + each;
-            return noSuchPlace(name, known);
-        }
-        const ClubPlace place = placeFrom(*cells);
-        if (const Outcome here = stillHere(place.name, place.until, moment.today); !here) return here.error();
-        return m_state->openOrResume(ledger, place.name, Phase::Stocktake, moment);
+        const auto place = placeHere(*m_state, name, moment.today);
+        if (!place) return place.error();
+        return m_state->openOrResume(ledger, *place, Phase::Stocktake, moment);
     });
 }
 

@@ -76,6 +76,19 @@ Outcome stillHere(const std::string& name, const std::optional<CalendarDay>& unt
     return Error{ErrorCode::NoLongerHere, {name, until->iso()}};
 }
 
+Result<std::string> placeHere(ClubState& state, const std::string& name, CalendarDay today) {
+    const auto cells = state.registerStore.find(SheetId::Places, foldName(name));
+    if (!cells) {
+        std::string known;
+        for (const std::string& each : ClubRegister(state).placesHere(today))
+            known += (known.empty() ? "" : ", ") + each;
+        return noSuchPlace(name, known);
+    }
+    const ClubPlace place = placeFrom(*cells);
+    if (const Outcome here = stillHere(place.name, place.until, today); !here) return here.error();
+    return place.name;
+}
+
 Outcome ClubState::mayTakePart(const Person& person, const Location& where, Phase phase,
                                CalendarDay today) const {
     const auto launch =

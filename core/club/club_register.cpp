@@ -44,32 +44,6 @@ Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, 
     });
 }
 
-Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
-                                                    CalendarDay today, bool dryRun,
-                                                    const std::function<void(int, int)>& progress) {
-    const auto plan = [&] {
-        return planClubSheet(workbook, choices, m_state->registerStore, today, mintingFor(*m_state->database),
-                             progress);
-    };
-    if (dryRun) return guarded(plan);
-    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<ClubSheetPlan> {
-        auto read = plan();
-        if (!read || !read->plan.rejected.empty()) return read;
-        appendRows(*m_state->database, ledger, read->plan.changes, {}, {});
-        m_state->endUrgentOfWhole(ledger, today);
-        return read;
-    });
-}
-
-Result<TableLayout> ClubRegister::layoutOf(const Workbook& workbook, const ClubSheetChoices& choices) const {
-    return guarded([&] { return core::layoutOf(workbook, choices, m_state->registerStore); });
-}
-
-Result<TableLayout> ClubRegister::layoutToChooseFrom(const Workbook& workbook,
-                                                     const ClubSheetChoices& choices) const {
-    return guarded([&] { return core::layoutToChooseFrom(workbook, choices, m_state->registerStore); });
-}
-
 Outcome ClubRegister::exportCsv(const std::filesystem::path& folder,
                                 const std::vector<std::string>& measuresOf) const {
     return guarded([&] {

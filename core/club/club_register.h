@@ -30,10 +30,13 @@ public:
     /// All or nothing. With rejected rows nothing is imported and the plan says which. A dry run only plans.
     Result<ImportPlan> importCsv(const std::filesystem::path& folder, CalendarDay today, bool dryRun,
                                  const std::function<void(int done, int of)>& progress = {});
-    /// The same of a club's own spreadsheet. The layout says how it was read.
+    /// The same of a club's own spreadsheet. The layout says how it was read. What words mean is kept in the
+    /// club file when it is imported, and holds from then on where `choices` does not say another thing.
     Result<ClubSheetPlan> importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
                                           CalendarDay today, bool dryRun,
                                           const std::function<void(int done, int of)>& progress = {});
+    /// What words of the club's own were said to mean, in rows of that sheet; the newest of each.
+    WordMeanings toldWords(SheetId sheet) const;
     /// How a spreadsheet is read; and how it would be, for somebody who is to choose what its columns mean.
     Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& choices) const;
     Result<TableLayout> layoutToChooseFrom(const Workbook& workbook, const ClubSheetChoices& choices) const;

@@ -183,6 +183,9 @@ Result<Item> knownItem(ClubState& state, const std::string& typed);
 /// `known`: the club's places, as a list for people; empty when it has none.
 Error noSuchPlace(const std::string& name, const std::string& known);
 
+/// The place as the register spells it. NotFound; NoLongerHere.
+Result<std::string> placeHere(ClubState& state, const std::string& name, CalendarDay today);
+
 /// Plans the import of a folder of CSV and, when no row is rejected, appends what changes, within the
 /// caller's write.
 Result<ImportPlan> importInto(Database& database, Ledger& ledger, const std::filesystem::path& folder,

@@ -73,7 +73,7 @@ std::vector<SheetFile> readFiles(const std::map<std::string, fs::path>& paths, R
     return files;
 }
 
-const std::string* find(const GivenCells& row, const Column& column) {
+const std::string* find(const CellTexts& row, const Column& column) {
     const auto found =
         std::find_if(row.begin(), row.end(), [&](const auto& cell) { return cell.first == column.name; });
     return found == row.end() ? nullptr : &found->second;
@@ -97,16 +97,16 @@ ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRow
     return planFiles(files, std::move(rejections), {current, today, mintTag, {}, false});
 }
 
-ImportPlan planRows(const Sheet& sheet, const std::vector<GivenCells>& rows, const RegisterRows& current,
+ImportPlan planRows(const Sheet& sheet, const std::vector<CellTexts>& rows, const RegisterRows& current,
                     CalendarDay today, const MintTag& mintTag) {
     const auto noTag = [](TagClass) { return std::string(); };
     return planSheet(sheet, sheetOfRows(sheet, rows), current, today, mintTag ? mintTag : MintTag(noTag));
 }
 
-std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows) {
+std::string sheetOfRows(const Sheet& sheet, const std::vector<CellTexts>& rows) {
     std::vector<const Column*> columns;
     for (const Column& column : sheet.columns)
-        if (std::any_of(rows.begin(), rows.end(), [&](const GivenCells& row) { return find(row, column); }))
+        if (std::any_of(rows.begin(), rows.end(), [&](const CellTexts& row) { return find(row, column); }))
             columns.push_back(&column);
     const auto line = [&](auto textOf) {
         std::string text;
@@ -115,7 +115,7 @@ std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows)
         return text + "\r\n";
     };
     std::string csv = line([](const Column& column) { return std::string(column.name); });
-    for (const GivenCells& row : rows)
+    for (const CellTexts& row : rows)
         csv += line([&](const Column& column) {
             const std::string* text = find(row, column);
             return text ? csvCell(text->empty() ? "-" : writtenCell(column, *text)) : std::string();

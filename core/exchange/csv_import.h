@@ -50,10 +50,9 @@ ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRow
 
 /// The CSV text of rows, header and all: of each only the columns given, by name. An empty text clears its
 /// cell.
-using GivenCells = std::vector<std::pair<std::string, std::string>>;
-std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows);
+std::string sheetOfRows(const Sheet& sheet, const std::vector<CellTexts>& rows);
 /// planSheet of them. Without `mintTag` of a sheet whose rows get no tags.
-ImportPlan planRows(const Sheet& sheet, const std::vector<GivenCells>& rows, const RegisterRows& current,
+ImportPlan planRows(const Sheet& sheet, const std::vector<CellTexts>& rows, const RegisterRows& current,
                     CalendarDay today, const MintTag& mintTag = {});
 
 } // namespace core

@@ -135,6 +135,13 @@ void fields(Of<Renamed> auto& fact, auto& field) {
     field("to", fact.to);
 }
 
+void fields(Of<WordTold> auto& fact, auto& field) {
+    field("sheet", fact.sheet);
+    field("column", fact.column);
+    field("word", fact.word);
+    field("means", fact.means);
+}
+
 void fields(Of<PinSet> auto& fact, auto& field) {
     field("person", fact.person);
     field("sealed", fact.sealed);
@@ -233,7 +240,7 @@ constexpr std::array<std::pair<std::string_view, BodyReader>, sizeof...(Bodies)>
 constexpr auto readers =
     readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
               PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
-              TagFixed, PhotoAdded, PrivateErased, Renamed, PinSet, PinCleared, SignaturesProven,
+              TagFixed, PhotoAdded, PrivateErased, Renamed, WordTold, PinSet, PinCleared, SignaturesProven,
               MachineNamed>();
 
 std::optional<FactBody> bodyFrom(std::string_view kind, const std::string& text) {

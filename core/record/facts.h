@@ -192,6 +192,15 @@ struct Renamed {
     std::string to;
 };
 
+/// What a word of the club's own says in a column of its spreadsheets, from now on.
+struct WordTold {
+    static constexpr std::string_view kind = "word-told";
+    std::string sheet; ///< of which its rows are, without .csv
+    std::string column;
+    std::string word;
+    std::string means; ///< as the register's CSV would have it; empty: nothing
+};
+
 /// A person has a PIN from now on, instead of any before. It stands beside the fact, which holds its digest.
 struct PinSet {
     static constexpr std::string_view kind = "pin-set";
@@ -219,10 +228,11 @@ struct MachineNamed {
     std::string name;
 };
 
-using FactBody = std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack,
-                              RecordWithdrawn, PointRecorded, CheckSigned, CheckClosed, UrgentEnded,
-                              EventGiven, EventHeld, OperationLogged, TagFixed, PhotoAdded, PrivateErased,
-                              Renamed, PinSet, PinCleared, SignaturesProven, MachineNamed, RowWritten>;
+using FactBody =
+    std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
+                 PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
+                 TagFixed, PhotoAdded, PrivateErased, Renamed, WordTold, PinSet, PinCleared, SignaturesProven,
+                 MachineNamed, RowWritten>;
 
 std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
 /// Canonical JSON, see fact.h. `proven`: by whose PIN it is written, which stands in it, too; empty:
@@ -244,9 +254,6 @@ std::string provenBy(const Fact& fact);
 /// A field of a fact as it stands in it, canonical JSON, with all that a later program put there. Of a fact
 /// that bodyOf reads.
 std::string fieldText(const Fact& fact, const char* field);
-
-/// Cells by column name.
-using CellTexts = std::vector<std::pair<std::string, std::string>>;
 
 RowWritten rowWritten(const RowChange& change);
 RowWritten rowWritten(SheetId sheet, const CellTexts& key, const CellTexts& set);

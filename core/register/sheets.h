@@ -7,6 +7,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace core {
@@ -94,6 +95,9 @@ std::optional<Named> namedIn(const Sheet& sheet, int column);
 
 /// A row's cells, aligned with the sheet's columns; empty means unknown.
 using Cells = std::vector<std::string>;
+
+/// Cells by column name.
+using CellTexts = std::vector<std::pair<std::string, std::string>>;
 
 /// The row's key: its key cells folded and joined by 0x1F.
 std::string keyOf(const Sheet& sheet, const Cells& cells);

@@ -12,6 +12,7 @@
 #include "core/store/register_store.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
+#include "core/store/told_words.h"
 #include "core/store/trip_tables.h"
 
 #include <algorithm>
@@ -132,6 +133,7 @@ public:
             remakeRow(sheet(written.sheet), written.key);
         }
     }
+    void operator()(const WordTold& fact) const { toldWords::put(m_database, m_stamp, fact); }
     void operator()(const PinSet& fact) const { changePin(fact.person, pinTables::Change::Set); }
     void operator()(const PinCleared& fact) const {
         changePin(fact.person, fact.isReset ? pinTables::Change::Reset : pinTables::Change::Cleared);
@@ -292,7 +294,7 @@ std::vector<std::string> derivedTables() {
     for (const auto* tables :
          {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables(),
           &privateTable::tables(), &factTable::tables(), &namesNow::tables(), &tripTables::tables(),
-          &photoTable::tables(), &pinTables::tables(), &machineNames::tables()})
+          &photoTable::tables(), &pinTables::tables(), &machineNames::tables(), &toldWords::tables()})
         all.insert(all.end(), tables->begin(), tables->end());
     return all;
 }

@@ -31,7 +31,6 @@ public:
     Statement& with(std::int64_t value);
     Statement& with(int value) { return with(static_cast<std::int64_t>(value)); }
     Statement& with(double value);
-    Statement& with(std::optional<double> value);
 
     bool step(); ///< true: a row is there
     void run() {

@@ -133,8 +133,10 @@ void Ledger::committed() {
 
 void Ledger::undone() {
     if (m_isNoted && m_own->head.seq > 0) m_keys->put(*m_own);
-    if (m_isNoted && m_own->head.seq == 0) m_keys->remove(m_own->key.machine());
+    const bool isNew = m_isWriting && m_isKept && m_own->head.seq == 0;
+    if (isNew) m_keys->remove(m_own->key.machine());
     end();
+    if (isNew) m_keys.reset(); // its folder may be gone with it
 }
 
 void Ledger::end() {

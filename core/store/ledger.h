@@ -39,7 +39,8 @@ public:
     std::string machineToGoOn() const;
 
     /// What was appended is about to be committed. The key's note of the newest fact is made now: should the
-    /// program be killed before it can be made, another file of the same age could go on with the chain.
+    /// program be killed before it can be made, another file of the same age could go on with the chain. Of a
+    /// club that is being made, of which there is no other file, it is made when the file stands.
     void committing();
     void committed(); ///< it is in the file
     void undone();    ///< it is not; does nothing when nothing was appended

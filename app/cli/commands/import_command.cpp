@@ -84,7 +84,7 @@ void addImport(CommandLine& line) {
     command.text("--columns", options->columns,
                  "what columns mean, as \"Heading=column,…\"; \"Heading=\" leaves one out");
     command.text("--words", options->words,
-                 "what words mean, as \"column:word=meaning,…\"; role:helm=driver");
+                 "what words mean, as \"column:word=meaning,…\", kept for the next import; role:helm=driver");
     command.choice("--days", options->days, {"dmy", "mdy"}, "order of day and month in numbers");
     command.text("--make", options->make, "make what is missing: kit_types,sizes,places,people");
 }

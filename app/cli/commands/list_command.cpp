@@ -17,6 +17,7 @@ namespace {
 struct ListOptions : CommonOptions {
     std::string list;
     std::string within = "90d";
+    std::vector<std::string> places;
     std::string out;
 };
 
@@ -25,7 +26,9 @@ const std::map<std::string, ClubList>& lists() {
                                                      {"missing", ClubList::Missing},
                                                      {"due", ClubList::Due},
                                                      {"log", ClubList::Log},
-                                                     {"boats", ClubList::Boats}};
+                                                     {"boats", ClubList::Boats},
+                                                     {"stocktake", ClubList::Stocktake},
+                                                     {"make-ready", ClubList::MakeReady}};
     return all;
 }
 
@@ -56,8 +59,12 @@ int list(const ListOptions& options) {
     if (!options.out.ends_with(".pdf") && !options.out.ends_with(".csv"))
         return failWith("'" + options.out + "' is no kind of list that can be written", "--out",
                         "let its name end with .pdf or .csv");
+    const ClubList which = lists().at(options.list);
+    if (!options.places.empty() && which != ClubList::Stocktake && which != ClubList::MakeReady)
+        return failWith("the list '" + options.list + "' is not of a place", "--place",
+                        "leave --place out, or ask for stocktake or make-ready");
     return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
-        const auto table = readList(club, lists().at(options.list), moment.today, *days);
+        const auto table = readList(club, which, moment.today, {*days, options.places});
         if (!table) return fail(table.error());
         const auto pages = write(options, *table);
         if (!pages) return fail(pages.error());
@@ -77,11 +84,12 @@ void addList(CommandLine& line) {
         line.add("list", "a list to print or to open as a sheet", [options] { return list(*options); });
     takeCommon(command, *options);
     command.more("A PDF to print (A4), or CSV with ISO days that no sheet runs as a formula.");
-    command.needsSomebody("as missing, due and boats have it");
+    command.needsSomebody("as missing, due, boats and make-ready have it");
     std::vector<std::string> names;
     for (const auto& [name, which] : lists())
         names.push_back(name);
     command.choice("LIST", options->list, names, "which list", Need::Required);
+    command.several("--place", options->places, "of stocktake and make-ready: only kit at these places");
     command.text("--within", options->within, "of the due list: how far ahead, in days");
     command.text("--out", options->out, "the file to write: .pdf or .csv", Need::Required);
 }

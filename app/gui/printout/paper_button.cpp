@@ -48,21 +48,32 @@ PaperButton::PaperButton(ClubThread& club, Choosers choosers, TimeSource time, Q
     connect(m_delivery, &PaperDelivery::done, this, &PaperButton::done);
 }
 
+PaperDelivery::ReadList PaperButton::prepared(const ListRead& read) const {
+    return [read, today = m_time().today](core::Club& club) { return read(club, today); };
+}
+
+PaperDelivery::ReadList PaperButton::prepared(const ListShown& shown) const {
+    ListTable table = shown();
+    table.day = m_time().today;
+    return [table](core::Club& club) -> core::Result<ListTable> {
+        ListTable whole = table;
+        whole.club = app::text(club.name());
+        return whole;
+    };
+}
+
 void PaperButton::offerList(const ListRead& read) {
-    addList([this, read]() -> PaperDelivery::ReadList {
-        return [read, today = m_time().today](core::Club& club) { return read(club, today); };
-    });
+    addList([this, read] { return prepared(read); });
 }
 
 void PaperButton::offerShown(const ListShown& shown) {
-    addList([this, shown]() -> PaperDelivery::ReadList {
-        ListTable table = shown();
-        table.day = m_time().today;
-        return [table](core::Club& club) -> core::Result<ListTable> {
-            ListTable whole = table;
-            whole.club = app::text(club.name());
-            return whole;
-        };
+    addList([this, shown] { return prepared(shown); });
+}
+
+void PaperButton::offerShown(const ListShown& shown, const std::function<ListRead()>& instead) {
+    addList([this, shown, instead] {
+        const ListRead read = instead();
+        return read ? prepared(read) : prepared(shown);
     });
 }
 

@@ -29,6 +29,8 @@ public:
 
     void offerList(const ListRead& read);
     void offerShown(const ListShown& shown);
+    /// What `instead` gives at the press is read; what is shown, where it gives nothing.
+    void offerShown(const ListShown& shown, const std::function<ListRead()>& instead);
     /// The paper check list and the wall card of that boat, an empty name: of none just now.
     void offerCheckList(const std::function<QString()>& boat);
     /// The same for each of several boats, each in a menu of its own.
@@ -41,6 +43,8 @@ signals:
 private:
     using Prepare = std::function<PaperDelivery::ReadList()>; ///< at the press
     void addList(const Prepare& prepare);
+    PaperDelivery::ReadList prepared(const ListRead& read) const;
+    PaperDelivery::ReadList prepared(const ListShown& shown) const;
     void addCheckLists(QMenu& menu, const std::function<QString()>& boat);
     void showMenu();
 

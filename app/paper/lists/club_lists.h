@@ -13,7 +13,8 @@
 
 namespace core {
 class Club;
-}
+struct MakeReadyPlan;
+} // namespace core
 
 namespace app {
 
@@ -35,11 +36,22 @@ ListTable logTable(const std::vector<core::LogEntry>& entries,
                    const std::map<std::string, std::string>& kitTypes);
 ListTable boatsTable(const std::vector<core::BoatCondition>& boats, core::CalendarDay today);
 
-enum class ClubList { Kit, Missing, Due, Log, Boats };
+/// What is to be counted, in the order given, each with a mark to tick.
+ListTable stocktakeTable(const std::vector<core::Item>& kit);
+/// The boats, those that are left out first, each with what is carried to it.
+ListTable makeReadyTable(const core::MakeReadyPlan& plan);
 
-/// Reads one of them; `within`: of the due list, how many days ahead. Throws as the club's answers do.
+enum class ClubList { Kit, Missing, Due, Log, Boats, Stocktake, MakeReady };
+
+/// How much of a list is asked for.
+struct ListReach {
+    int within = 90;                 ///< of the due list: how many days ahead
+    std::vector<std::string> places; ///< of stocktake and make ready: at these; empty: at all places
+};
+
+/// Reads one of them. NotFound: a place. Throws as the club's answers do.
 core::Result<ListTable> readList(const core::Club& club, ClubList list, core::CalendarDay today,
-                                 int within = 90);
+                                 const ListReach& reach = {});
 
 /// The kit list, for a button that prints it.
 core::Result<ListTable> readKitList(const core::Club& club, core::CalendarDay today);

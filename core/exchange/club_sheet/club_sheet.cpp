@@ -103,9 +103,8 @@ Result<std::vector<std::pair<std::string, std::string>>> columnsFrom(std::string
     return columns;
 }
 
-Result<std::map<std::pair<std::string, std::string>, std::string>> wordsFrom(const Sheet& sheet,
-                                                                             std::string_view text) {
-    std::map<std::pair<std::string, std::string>, std::string> words;
+Result<WordMeanings> wordsFrom(const Sheet& sheet, std::string_view text) {
+    WordMeanings words;
     while (!text.empty()) {
         const auto comma = std::min(text.find(','), text.size());
         const std::string_view one = text.substr(0, comma);

@@ -33,6 +33,10 @@ inline constexpr std::string_view serialMeaning = "serial";
 /// Whether rows of that sheet may name their item by its serial.
 bool isBySerial(const Sheet& sheet);
 
+/// Column of the sheet, a word of the club's own in it, and what that says as the register's CSV would have
+/// it: "role", "helm", "driver".
+using WordMeanings = std::map<std::pair<std::string, std::string>, std::string>;
+
 /// What a person says about their spreadsheet.
 struct ClubSheetChoices {
     SheetId sheet = SheetId::Items; ///< what its rows are
@@ -42,10 +46,9 @@ struct ClubSheetChoices {
     std::optional<DayOrder> days;
     /// Rows of these are made when they are missing: kit types, sizes, places, people.
     std::set<SheetId> make;
-    /// Column of the sheet, a word of the club's own in it, and what that says as the register's CSV would
-    /// have it: "role", "helm", "driver". Before the words that are known. Compared as headings are: without
-    /// regard to case, punctuation and the way an umlaut is written.
-    std::map<std::pair<std::string, std::string>, std::string> words;
+    /// Before the words that are known. Compared as headings are: without regard to case, punctuation and the
+    /// way an umlaut is written.
+    WordMeanings words;
 };
 
 /// One column of the table that is read.
@@ -95,8 +98,7 @@ Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetCho
 Result<std::vector<std::pair<std::string, std::string>>> columnsFrom(std::string_view text);
 /// `role:helm=driver,state:tip top=serviceable`: a column of the sheet, a word of the club's own in it and
 /// what that says. As ClubSheetChoices has them.
-Result<std::map<std::pair<std::string, std::string>, std::string>> wordsFrom(const Sheet& sheet,
-                                                                             std::string_view text);
+Result<WordMeanings> wordsFrom(const Sheet& sheet, std::string_view text);
 /// `kit_types,sizes,places,people`.
 Result<std::set<SheetId>> sheetsToMakeFrom(std::string_view text);
 

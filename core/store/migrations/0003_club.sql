@@ -42,6 +42,15 @@ CREATE TABLE erased (
     stamp TEXT NOT NULL
 ) STRICT;
 
+-- What words of the club's own say in its spreadsheets, as somebody told; the newest of a word holds.
+CREATE TABLE told_word (
+    cells TEXT NOT NULL, -- in which it stands: sheet and column, as people.role
+    word  TEXT NOT NULL,
+    stamp TEXT NOT NULL,
+    means TEXT NOT NULL,
+    PRIMARY KEY (cells, word)
+) STRICT;
+
 -- What happened to PINs of people; the newest of a person holds. What is kept of one stands in private_cell.
 CREATE TABLE pin_change (
     id     TEXT PRIMARY KEY, -- of the fact

@@ -115,6 +115,24 @@ TEST_F(ImportSpreadsheet, takesAWordForWhatItIsSaidToMean) {
     EXPECT_THAT(textOf(m_folder / "out" / "people.csv"), HasSubstr("driver"));
 }
 
+TEST_F(ImportSpreadsheet, aWordThatWasToldOnceIsKnownFromThenOn) {
+    const std::string told = "Name;Role\nCy Dahl;old salt\n", next = "Name;Role\nDi Moe;Old Salt\n";
+    ASSERT_EQ(import(told, {"--words", "role:Old salt=driver", "--dry-run"}, "people").exit, 0);
+    EXPECT_EQ(import(next, {}, "people").exit, 2) << "nothing was imported, and nothing kept";
+    ASSERT_EQ(import(told, {"--words", "role:Old salt=driver"}, "people").exit, 0);
+    ASSERT_EQ(import(next, {}, "people").exit, 0);
+    const std::string before = content();
+    ASSERT_EQ(import(told, {"--words", "role:old-salt=driver"}, "people").exit, 0);
+    EXPECT_EQ(content(), before) << "it is known already";
+    ASSERT_EQ(import(next, {"--words", "role:OLD SALT=crew"}, "people").exit, 0);
+    ASSERT_EQ(import(next, {}, "people").exit, 0);
+    ASSERT_EQ(run({"export", m_folder / "out"}).exit, 0);
+    const std::string people = textOf(m_folder / "out" / "people.csv");
+    EXPECT_THAT(people, HasSubstr("Cy Dahl,"));
+    EXPECT_THAT(people.substr(people.find("Di Moe")), HasSubstr(",crew")) << "the newest holds";
+    EXPECT_EQ(run({"verify"}).exit, 0);
+}
+
 TEST_F(ImportSpreadsheet, refusesInOneLine) {
     const std::string before = content();
     const std::string good = write("kit.csv", kit);

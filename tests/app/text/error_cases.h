@@ -20,7 +20,9 @@ struct ErrorCase {
 // Every code of error_code.h stands in one of them.
 extern const std::vector<ErrorCase> fileCases;
 extern const std::vector<ErrorCase> hubCases;
+extern const std::vector<ErrorCase> registerCases;
 extern const std::vector<ErrorCase> clubCases;
+extern const std::vector<ErrorCase> pinCases;
 extern const std::vector<ErrorCase> tagCases;
 extern const std::vector<ErrorCase> importCases;
 extern const std::vector<ErrorCase> spreadsheetCases;

@@ -15,7 +15,8 @@ using core::ErrorCode;
 
 std::vector<ErrorCase> allCases() {
     std::vector<ErrorCase> all;
-    for (const auto* cases : {&fileCases, &hubCases, &clubCases, &tagCases, &importCases, &spreadsheetCases})
+    for (const auto* cases : {&fileCases, &hubCases, &registerCases, &clubCases, &pinCases, &tagCases,
+                              &importCases, &spreadsheetCases})
         all.insert(all.end(), cases->begin(), cases->end());
     return all;
 }

@@ -1,4 +1,5 @@
 #include "core/base/error_code.h"
+#include "core/club/club_photos.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
 #include "core/store/private_table.h"
@@ -63,6 +64,49 @@ TEST_F(Merge, givingIsTheOtherWay) {
     EXPECT_EQ(full.club.exchange().newsFor(path("other")).error().code, ErrorCode::OtherClub);
     EXPECT_EQ(full.club.exchange().give(path("other")).error().code, ErrorCode::OtherClub);
     EXPECT_EQ(dumpOf(path("other")), before);
+}
+
+TEST_F(Merge, aPictureOrMeasureThatWasChangedIsRefused) {
+    const auto refusal = [&](const std::string& name, const std::string& sql) {
+        Club van = copy(name);
+        EXPECT_TRUE(van.photos().addToItem(full.jacket, "\xFF\xD8\xFF van \xFF\xD9", "Bram Oke", full.now));
+        { const Club closed = std::move(van); }
+        core::Database(path(name), core::Database::Mode::ReadWrite).script(sql);
+        const auto done = full.club.exchange().planMerge({path(name)}, ClubExchange::Forks::Refused);
+        return done ? ErrorCode::EndOfCodes : done.error().code;
+    };
+    EXPECT_EQ(refusal("picture", "UPDATE photo SET bytes = CAST('other' AS BLOB)"),
+              ErrorCode::OtherRecordDamaged);
+    EXPECT_EQ(refusal("no picture", "DELETE FROM photo"), ErrorCode::OtherRecordDamaged);
+    EXPECT_EQ(refusal("measure", "INSERT INTO private_cell SELECT fact, 'mass_kg', '', '70' FROM "
+                                 "private_not_here; DELETE FROM private_not_here"),
+              ErrorCode::OtherRecordDamaged);
+    EXPECT_EQ(refusal("van", "SELECT 1"), ErrorCode::EndOfCodes);
+}
+
+/// A word of a spreadsheet that one machine was told is known to the other, the newest meaning of its newest
+/// spelling.
+TEST_F(Merge, whatAWordMeansIsKnownToAll) {
+    Club van = copy("van");
+    const auto imported = [&](Club& club, const char* word, const char* role, bool isTold) {
+        const auto book = core::readWorkbook("Name,Role\nNia Marsh," + std::string(word) + '\n', "us.csv");
+        core::ClubSheetChoices choices{.sheet = SheetId::People};
+        if (isTold) choices.words = {{{"role", word}, role}};
+        const auto done = club.register_().importClubSheet(*book, choices, full.now.today, false);
+        return done && done->plan.rejected.empty() &&
+               (*club.register_().rowNamed(SheetId::People, "Nia Marsh"))[2] == role;
+    };
+    ASSERT_TRUE(imported(full.club, "old salt", "driver", true));
+    EXPECT_FALSE(imported(van, "old salt", "driver", false));
+    merged(van, full.file());
+    EXPECT_TRUE(imported(van, "Old-Salt", "driver", false));
+    ASSERT_TRUE(imported(van, "OLD SALT", "crew", true));
+    merged(full.club, path("van"));
+    EXPECT_TRUE(imported(full.club, "old salt", "crew", false));
+    const core::WordMeanings now{{{"role", "OLD SALT"}, "crew"}, {{"role", "bow hand"}, "crew"}};
+    EXPECT_EQ(full.club.register_().toldWords(SheetId::People), now);
+    EXPECT_EQ(van.register_().toldWords(SheetId::People), now);
+    EXPECT_TRUE(full.club.register_().toldWords(SheetId::Items).empty());
 }
 
 TEST_F(Merge, erasedMeasuresDoNotComeBack) {

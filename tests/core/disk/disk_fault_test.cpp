@@ -180,6 +180,7 @@ bool Faults::tryFileAct(const FileAct& act, const Fault& fault, int nth, bool la
 
 void Faults::tryActs(const std::vector<Fault>& faults) {
     for (const ClubAct& act : clubActs()) {
+        if (!isAskedFor(act.name)) continue;
         s_template->copyTo(folder.path());
         const auto before = hashesOf(file).size();
         ASSERT_FALSE(act.run(*Club::open(file), folder.path())) << act.name;
@@ -194,10 +195,12 @@ void Faults::tryActs(const std::vector<Fault>& faults) {
 }
 
 void Faults::tryFileActs(const std::vector<Fault>& faults) {
-    for (const FileAct& act : fileActs())
+    for (const FileAct& act : fileActs()) {
+        if (!isAskedFor(act.name)) continue;
         eachTime(faults, act.name, [&](const Fault& fault, int nth, bool lasting) {
             return tryFileAct(act, fault, nth, lasting);
         });
+    }
 }
 
 TEST_F(Faults, ofTheDiskInAnActLeaveItDoneOrUndone) {

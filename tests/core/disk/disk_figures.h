@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace support {
@@ -24,6 +25,8 @@ DiskFigures& figures();
 
 /// Whether each call and each image is tried (tests/power_cuts), or some of them, in seconds.
 bool isEverythingTried();
+/// $THOLEPIN_ACT is that act, or unset: so the long form can be done in parts.
+bool isAskedFor(std::string_view act);
 /// The next number to try, from 1: each one, or fewer the more they are.
 int nextToTry(int number);
 

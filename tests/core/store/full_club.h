@@ -75,6 +75,7 @@ private:
         core::Database database(file(), core::Database::Mode::ReadWrite);
         core::Transaction transaction(database);
         core::Ledger ledger(database);
+        ledger.append(core::WordTold{"people", "role", "bow hand", "crew"}, {});
         ledger.append(core::PinSet{"Odalys Finch", sealed4711}, "Bram Oke");
         ledger.append(core::PinCleared{"Bram Oke", true}, {});
         ledger.append(core::SignaturesProven{true}, {});

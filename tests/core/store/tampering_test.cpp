@@ -139,17 +139,25 @@ TEST_F(Tampering, theSchemaIsComparedObjectByObject) {
         "DROP VIEW event_of_check; CREATE VIEW event_of_check AS SELECT '' AS check_id, '' AS stamp, '' AS "
         "key, '' AS event",
         "ALTER TABLE sighting ADD COLUMN more TEXT",
+        "ALTER TABLE sighting RENAME COLUMN at TO seen",
         "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, 'NOT NULL', '') WHERE name "
         "= 'sighting'"};
     Database file(full->file(), Database::Mode::ReadOnly);
-    Statement query = file.prepare(
-        "SELECT type || ' ' || name FROM sqlite_schema WHERE type IN ('index', 'view') AND sql IS NOT NULL");
+    Statement query = file.prepare("SELECT type || ' ' || name FROM sqlite_schema WHERE type IN ('index', "
+                                   "'view', 'table') AND sql IS NOT "
+                                   "NULL AND name <> 'fact' AND name NOT LIKE 'sqlite%'");
     while (query.step())
         changes.push_back("DROP " + query.text(0));
     for (const std::string& change : changes)
         EXPECT_THAT(problemsWith({change}),
                     testing::Contains(testing::Field(&core::Error::code, ErrorCode::SchemaDiffers)))
             << change;
+}
+
+TEST_F(Tampering, pagesThatNothingReachesAreNoticed) {
+    EXPECT_THAT(problemsWith({"PRAGMA writable_schema = ON; DELETE FROM sqlite_schema WHERE name = "
+                              "'pin_change_of_person'"}),
+                testing::Contains(testing::Field(&core::Error::code, ErrorCode::FileUnsound)));
 }
 
 // A trigger of somebody else's could swallow what is told to be recorded.

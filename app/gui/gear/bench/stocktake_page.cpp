@@ -10,6 +10,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_checks.h"
@@ -82,9 +83,22 @@ void StocktakePage::build() {
     layout()->removeWidget(caution);
     auto* last = new QHBoxLayout;
     last->addWidget(caution, 1);
-    last->addWidget(
-        shownListButton([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); }));
+    PaperButton* paper = paperButton();
+    paper->offerShown([this] { return tableOf(tr("Stocktake"), m_summary->text(), m_lines->rows()); },
+                      [this] { return listToCount(); });
+    last->addWidget(paper);
     static_cast<QVBoxLayout*>(layout())->addLayout(last);
+}
+
+/// Before it is begun: what is to be counted at the place, or at all places while none is chosen.
+std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)> StocktakePage::listToCount() const {
+    if (!m_lines->rows().empty()) return {};
+    ListReach reach;
+    if (const QString place = m_place->currentData().toString(); !place.isEmpty())
+        reach.places = {place.toStdString()};
+    return [reach](const core::Club& club, core::CalendarDay today) {
+        return readList(club, ClubList::Stocktake, today, reach);
+    };
 }
 
 void StocktakePage::connectParts() {

@@ -43,6 +43,7 @@ private:
 
     void build();
     void connectParts();
+    std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)> listToCount() const;
     void take(const Read& read);
     void scan(const core::ScannedText& seen, core::SeenBy seenBy) override;
     void showState();

@@ -1,5 +1,6 @@
 #include "app/gui/gear/ready/move_list.h"
 
+#include "app/text/make_ready_sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -19,79 +20,15 @@ bool isOfTrip(const core::KitMove& move, const core::KitMove& first) {
     return move.from == first.from && move.to == first.to;
 }
 
-QString shortInWords(const std::vector<core::ShortLine>& lines) {
-    QStringList words;
-    for (const core::ShortLine& line : lines)
-        words << MoveListText::tr("%1 (%2 of %3)").arg(text(line.kitType)).arg(line.have).arg(line.wanted);
-    return listed(words);
-}
-
-QString otherInWords(const core::BoatPlan& boat) {
-    return boat.unfilledOther.empty()
-               ? QString()
-               : MoveListText::tr("Not required, and short: %1.").arg(shortInWords(boat.unfilledOther));
-}
-
-QString leftOutInWords(const core::BoatPlan& boat) {
-    const QString words = MoveListText::tr("Left out, short of: %1.").arg(shortInWords(boat.shortLines));
-    const QString other = otherInWords(boat);
-    return other.isEmpty() ? words : words + QLatin1Char(' ') + other;
-}
-
 ListRow boatRow(const core::BoatPlan& boat) {
     const QString name = text(boat.boat);
-    if (!boat.complete)
-        return plainRow(name, Mark::Look, MoveListText::tr("left out"), name, leftOutInWords(boat));
-    const QString other = otherInWords(boat);
-    return plainRow(name, Mark::Found, MoveListText::tr("can be made complete"), name,
-                    other.isEmpty() ? MoveListText::tr("Can be made complete.")
-                                    : MoveListText::tr("Can be made complete. %1").arg(other));
+    return boat.complete
+               ? plainRow(name, Mark::Found, MoveListText::tr("can be made complete"), name,
+                          conditionInWords(boat))
+               : plainRow(name, Mark::Look, MoveListText::tr("left out"), name, conditionInWords(boat));
 }
 
 } // namespace
-
-QString inWords(const core::Location& at) {
-    if (at.isBoat()) return MoveListText::tr("aboard %1").arg(text(at.name));
-    return at.name.empty() ? MoveListText::tr("place not known") : text(at.name);
-}
-
-QString answerInWords(const core::MakeReadyPlan& plan) {
-    const auto complete = static_cast<int>(std::count_if(
-        plan.boats.begin(), plan.boats.end(), [](const core::BoatPlan& boat) { return boat.complete; }));
-    const auto moves = static_cast<int>(plan.moves.size());
-    if (plan.boats.empty()) return MoveListText::tr("No boat is in to be made ready.");
-    const QString boats =
-        MoveListText::tr("%1 of %2 boats can be made complete").arg(complete).arg(plan.boats.size());
-    if (moves == 0) return MoveListText::tr("%1; nothing has to be moved.").arg(boats);
-    return MoveListText::tr("%1, with %2.")
-        .arg(boats, counted(moves, QT_TRANSLATE_N_NOOP("Words", "%n move"),
-                            QT_TRANSLATE_N_NOOP("Words", "%n moves")));
-}
-
-QString goalsInWords(const core::MakeReadyPlan& plan) {
-    QStringList words;
-    if (plan.proven())
-        words << MoveListText::tr(
-            "Best possible: no other plan makes more, or more important, boats complete.");
-    else if (plan.exactGoals == 1)
-        words << MoveListText::tr(
-                     "No other plan makes more, or more important, boats complete. Of the lines that are "
-                     "not required it fills %1; no plan fills more than %2.")
-                     .arg(plan.goals.otherLines)
-                     .arg(plan.boundOtherLines);
-    else
-        words << MoveListText::tr(
-                     "The time ran out. The boats' priorities add up to %1; no plan reaches more than %2.")
-                     .arg(numberInWords(plan.goals.priorityWeight), numberInWords(plan.boundPriorityWeight));
-    if (!plan.boatsOut.empty())
-        words << MoveListText::tr("Out, and not planned: %1.").arg(listed(plan.boatsOut));
-    if (!plan.notPlaced.empty())
-        words << counted(
-            static_cast<int>(plan.notPlaced.size()),
-            QT_TRANSLATE_N_NOOP("Words", "%n sound item is left out: nobody knows where it is."),
-            QT_TRANSLATE_N_NOOP("Words", "%n sound items are left out: nobody knows where they are."));
-    return words.join(QLatin1Char(' '));
-}
 
 std::vector<ListRow> linesOf(const std::vector<core::BoatPlan>& boats) {
     std::vector<ListRow> rows;

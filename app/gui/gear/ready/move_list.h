@@ -34,13 +34,6 @@ private:
     QSet<QString> m_done;
 };
 
-// The plan in a person's words.
-
-QString inWords(const core::Location& at);
-/// "2 of 3 boats can be made complete, with 5 moves."
-QString answerInWords(const core::MakeReadyPlan& plan);
-/// Whether there is no better plan, or what is known instead; what is not counted, and why.
-QString goalsInWords(const core::MakeReadyPlan& plan);
 /// The boats left out first, each with what is short.
 std::vector<ListRow> linesOf(const std::vector<core::BoatPlan>& boats);
 

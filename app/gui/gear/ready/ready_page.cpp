@@ -12,7 +12,9 @@
 #include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/cautions.h"
+#include "app/text/make_ready_sentences.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -74,11 +76,9 @@ void ReadyPage::build() {
     head->addWidget(m_planButton);
     head->addExpanding(m_progress);
     head->addStretch();
-    head->addWidget(shownListButton([this] {
-        std::vector<ListRow> rows = m_boats->rows();
-        rows.insert(rows.end(), m_lines->rows().begin(), m_lines->rows().end());
-        return tableOf(tr("Make ready"), m_answer->text() + QLatin1Char(' ') + m_goals->text(), rows);
-    }));
+    PaperButton* paper = paperButton();
+    paper->offerShown([this] { return shownList(); }, [this] { return listToMake(); });
+    head->addWidget(paper);
     auto* body = new QHBoxLayout;
     body->setSpacing(3 * spaceUnit);
     body->addWidget(m_left, 10);
@@ -97,6 +97,23 @@ void ReadyPage::build() {
     addCaution(layout, "readyCautionLabel",
                tr("Ticks are for whoever carries; what is aboard is recorded by the launch check.") +
                    QLatin1Char(' ') + makeReadyCaution() + QLatin1Char(' ') + launchCaution());
+}
+
+ListTable ReadyPage::shownList() const {
+    std::vector<ListRow> rows = m_boats->rows();
+    rows.insert(rows.end(), m_lines->rows().begin(), m_lines->rows().end());
+    return tableOf(tr("Make ready"), m_answer->text() + QLatin1Char(' ') + m_goals->text(), rows);
+}
+
+/// Before a plan is shown, it is made for the paper.
+std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)> ReadyPage::listToMake() const {
+    if (!m_boats->rows().empty()) return {};
+    ListReach reach;
+    if (const QString place = m_places->currentData().toString(); !place.isEmpty())
+        reach.places = {place.toStdString()};
+    return [reach](const core::Club& club, core::CalendarDay today) {
+        return readList(club, ClubList::MakeReady, today, reach);
+    };
 }
 
 void ReadyPage::connectParts() {

@@ -42,6 +42,8 @@ protected:
 private:
     void build();
     void connectParts();
+    ListTable shownList() const;
+    std::function<core::Result<ListTable>(core::Club&, core::CalendarDay)> listToMake() const;
     void take(const core::Result<core::MakeReadyPlan>& plan);
     void tick(const core::ItemName& item);
     void showMoves();

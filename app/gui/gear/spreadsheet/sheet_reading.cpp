@@ -55,6 +55,7 @@ PlannedSheet plannedSheet(core::Club& club, const core::Workbook& book, const co
                           core::CalendarDay today) {
     PlannedSheet planned;
     if (auto layout = club.register_().layoutToChooseFrom(book, choices)) planned.layout = std::move(*layout);
+    planned.told = club.register_().toldWords(choices.sheet);
     auto plan = club.register_().importClubSheet(book, choices, today, true);
     if (plan)
         planned.plan = std::move(*plan);

@@ -27,6 +27,7 @@ struct PlannedSheet {
     std::optional<core::TableLayout> layout;
     std::optional<core::ClubSheetPlan> plan;
     std::optional<core::Error> error; ///< why there is no plan
+    core::WordMeanings told;          ///< what the club was told before
 };
 PlannedSheet plannedSheet(core::Club& club, const core::Workbook& book, const core::ClubSheetChoices& choices,
                           core::CalendarDay today);

@@ -6,7 +6,6 @@
 #include "app/gui/gear/spreadsheet/sheet_table_model.h"
 #include "app/gui/gear/spreadsheet/sheet_table_view.h"
 #include "app/gui/gear/spreadsheet/sheet_words.h"
-#include "app/gui/gear/spreadsheet/told_words.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
@@ -79,8 +78,7 @@ void SpreadsheetPage::connectParts() {
     connect(m_questions, &SheetQuestions::wordTold, this,
             [this](const QString& column, const QString& word, const QString& ours) {
                 m_choices.words[{column.toStdString(), word.toStdString()}] = ours.toStdString();
-                keepTold(QString::fromStdString(tools().club.file().string()), m_choices.sheet,
-                         m_choices.words);
+                m_said[m_choices.sheet] = m_choices.words;
                 plan();
             });
     connect(m_table, &SheetTableView::rowChanged, this, &SpreadsheetPage::showCurrentRow);
@@ -94,6 +92,7 @@ void SpreadsheetPage::refresh() {
         m_clubFile = tools().club.file();
         m_book.reset();
         m_planned = {};
+        m_said.clear();
         m_isReading = m_isPlanning = false;
         ++m_turn; // what was asked of the other club is not answered any more
         say({});
@@ -169,7 +168,7 @@ void SpreadsheetPage::forgetMeanings() {
 void SpreadsheetPage::setKind(SheetId sheet) {
     m_choices.sheet = sheet;
     forgetMeanings(); // of other rows
-    m_choices.words = toldWords(QString::fromStdString(tools().club.file().string()), sheet);
+    m_choices.words = m_said[sheet];
     for (const MakeBox& each : m_make) {
         each.box->setVisible(mayLack(sheet, each.sheet));
         if (!mayLack(sheet, each.sheet))
@@ -239,7 +238,9 @@ void SpreadsheetPage::showQuestions() {
     if (m_planned.error && m_planned.error->code == core::ErrorCode::DayAmbiguous)
         m_questions->askForDays(QString::fromStdString(m_planned.error->arguments.front()), m_choices.days);
     SheetQuestions::Words told;
-    for (const auto& [where, ours] : m_choices.words)
+    core::WordMeanings words = m_choices.words;
+    words.insert(m_planned.told.begin(), m_planned.told.end());
+    for (const auto& [where, ours] : words)
         if (m_planned.layout && m_planned.layout->meaning(where.first)) told.emplace(where, ours);
     const auto asked = m_planned.plan ? unknownWords(*m_planned.plan, *m_book) : SheetQuestions::Asked();
     m_questions->askForWords(m_choices.sheet, asked, told);
@@ -295,12 +296,15 @@ void SpreadsheetPage::importIt() {
           [this, turn = m_turn](const core::Result<core::ClubSheetPlan>& done) {
               if (turn != m_turn) return;
               m_isPlanning = false;
-              if (!done)
+              if (!done) {
                   sayError(done.error());
-              else if (done->plan.rejected.empty())
+              } else if (done->plan.rejected.empty()) {
+                  m_said.erase(m_choices.sheet); // they are the club's now
+                  m_choices.words.clear();
                   say(tr("Imported. %1").arg(planInWords(done->plan)));
-              else
+              } else {
                   say({}); // somebody wrote meanwhile: the new plan says which rows
+              }
               plan();
           });
 }

@@ -9,6 +9,7 @@
 #include "core/spreadsheet/workbook.h"
 
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <vector>
 
@@ -68,7 +69,8 @@ private:
 
     std::filesystem::path m_clubFile; ///< the club that the spreadsheet was read for
     std::shared_ptr<const core::Workbook> m_book;
-    core::ClubSheetChoices m_choices;
+    core::ClubSheetChoices m_choices;                   ///< of its words those that are told anew
+    std::map<core::SheetId, core::WordMeanings> m_said; ///< by kind of rows: not imported yet
     /// Headings and the meanings that were chosen for them, the newest last.
     std::vector<std::pair<std::string, std::string>> m_picked;
     PlannedSheet m_planned;

@@ -153,6 +153,22 @@ TEST_F(PaperStory, aStocktakeIsPrintedAsItStands) {
     EXPECT_TRUE(text.contains("still to find")) << text.toStdString();
 }
 
+TEST_F(PaperStory, whatIsToBeCountedAndCarriedIsPrintedBeforeItIsBegun) {
+    openPage("stocktake", "count.pdf");
+    choose("stocktakePlaceBox", "Drying rack");
+    take("Save as PDF…");
+    EXPECT_EQ(m_proposed, "Stocktake 2026-03-14.pdf");
+    QString text = printed();
+    EXPECT_TRUE(text.contains("to count.")) << text.toStdString();
+    EXPECT_TRUE(text.contains("K5M9 AR38 J5")) << text.toStdString();
+    TearDown();
+    openPage("ready", "ready.pdf");
+    take("Save as PDF…");
+    text = printed();
+    EXPECT_TRUE(text.contains("boats can be made complete")) << text.toStdString();
+    EXPECT_TRUE(text.contains("Best possible")) << text.toStdString();
+}
+
 TEST_F(PaperStory, aBoatsCheckListAndItsClasssCardComeFromItsManifest) {
     openPage("manifests", "paper.pdf");
     choose("manifestOwnerBox", "Bittern");
