@@ -11,6 +11,7 @@
 #include "core/hub/hub_office.h"
 #include "core/store/club_file.h"
 #include "core/store/other_record.h"
+#include "core/store/taking_in.h"
 
 #include <algorithm>
 #include <sodium.h>
@@ -105,7 +106,7 @@ Result<FetchedFile> fetch(const HubPlace& place, const std::string& club, const 
         } catch (const StoreFailure& failure) {
             throw StoreFailure(asOfHub(failure.error, place.url));
         }
-        clubFile::create(file, [&](Database& fresh) { takeIn(fresh, facts); });
+        clubFile::create(file, [&](Database& fresh) { TakingIn(fresh, facts).all(); });
         try {
             return joined(place, known, isOwn);
         } catch (...) {

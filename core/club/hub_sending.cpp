@@ -5,8 +5,8 @@
 #include "core/hub/hub_connection.h"
 #include "core/record/machine_key.h"
 #include "core/store/fact_table.h"
+#include "core/store/facts_by_stamp.h"
 #include "core/store/other_record.h"
-#include "core/store/outgoing_facts.h"
 #include "core/store/photo_table.h"
 #include "core/store/private_table.h"
 
@@ -66,11 +66,11 @@ void HubExchange::sendBeside(const std::vector<Fact>& batch) {
 }
 
 bool HubExchange::send(Exchanged& into) {
-    std::vector<OutgoingFacts::Chain> chains;
+    std::vector<FactsByStamp::Chain> chains;
     for (const hubFacts::Difference& each : m_meeting.differences)
         if (const std::int64_t own = ownNewest(each.machine); own > each.newest)
-            chains.push_back({each.machine, each.newest, own});
-    OutgoingFacts outgoing(*m_state.database, chains);
+            chains.push_back({m_state.database.get(), each.machine, each.newest, own});
+    FactsByStamp outgoing(chains);
     std::int64_t known = m_meeting.facts;
     std::vector<Fact> batch;
     std::size_t bytes = 0;
