@@ -72,7 +72,7 @@ Outcome ClubHub::join(const HubPlace& place) {
 Outcome ClubHub::leave() {
     return guarded([&]() -> Outcome {
         if (const Outcome may = m_state->mayDo(Right::GearOfficer); !may) return may;
-        keptPlace::remove(clubOf(*m_state->database));
+        keptPlace::leave(clubOf(*m_state->database));
         return Done{};
     });
 }

@@ -51,9 +51,10 @@ void requireNothingAt(const std::filesystem::path& file) {
         throw StoreFailure({ErrorCode::FileExists, {}, file.string()});
 }
 
-/// Keeps where it exchanges, unless something is kept, which only an officer may change.
+/// Keeps where it exchanges, unless somebody joined or left before, which only an officer may change.
 FetchedFile joined(const HubPlace& place, const hubFacts::KnownClub& club, bool isOwn) {
     if (const auto before = keptPlace::of(club.founder)) return {before, true};
+    if (keptPlace::isLeft(club.founder)) return {std::nullopt, false, true};
     if (!isOwn) return {};
     keptPlace::put(club.founder, place);
     return {place};

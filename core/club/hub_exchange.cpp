@@ -108,7 +108,7 @@ Outcome HubExchange::takeIn(Exchanged& into) {
     if (const auto notHere = privateTable::notHere(database); m_place.sendsPrivate && !notHere.empty())
         incoming.pullCellsOf(m_hub, m_meeting.club, notHere);
     for (bool isDone = false; !isDone;) {
-        const auto done = takeInNews(incoming, into);
+        const auto done = guarded([&] { return takeInNews(incoming, into); });
         if (!done) return asOfHub(done.error(), m_place.url);
         isDone = *done;
     }

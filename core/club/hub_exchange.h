@@ -4,12 +4,14 @@
 #include "core/hub/hub_facts.h"
 #include "core/store/database.h"
 
+#include <memory>
 #include <set>
 #include <string>
 #include <vector>
 
 namespace core {
 
+class FactsByStamp;
 class HubConnection;
 struct OtherFacts;
 
@@ -60,8 +62,10 @@ private:
     Outcome takeInParts(const OtherFacts& news);
     bool isRenamedHereAlone() const; ///< something was, of which the hub does not know
     bool send(Exchanged& into);      ///< false: others sent something meanwhile
-    void requireSigned(const std::vector<Fact>& batch) const;
-    void sendBeside(const std::vector<Fact>& batch);
+    struct Outgoing;
+    std::unique_ptr<Outgoing> nextBatch(FactsByStamp& from) const;
+    void requireSigned(const Outgoing& batch) const;
+    void sendBeside(const Outgoing& batch);
     std::int64_t ownNewest(const std::string& machine) const;
 
     ClubState& m_state;
