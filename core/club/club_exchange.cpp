@@ -9,36 +9,57 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <memory>
 
 namespace core {
 namespace {
 
-/// What is new in another file, and what is called how there. The file is closed again.
-struct Other {
-    OtherFacts news;
-    std::vector<NamedThing> things;
-};
+/// Another file, and what is new in it: looked through as of one moment.
+struct OtherFile {
+    explicit OtherFile(const std::filesystem::path& file)
+        : path(file)
+        , database(clubFile::openAside(file))
+        , asOfNow(*database) {}
 
-Result<Other> readOther(Database& own, const std::filesystem::path& file, ClubExchange::Forks allowed) {
-    const auto other = clubFile::openAside(file);
-    const ReadSnapshot asOfNow(*other);
-    const auto forks = forksBetween(own, *other);
-    if (!forks.empty() && allowed == ClubExchange::Forks::Refused) {
-        const Fork& fork = forks.front();
-        return Error{ErrorCode::RecordForked,
-                     {fork.machine, std::to_string(fork.seq), fork.here, fork.there},
-                     file.string()};
+    Outcome lookThrough(Database& own, ClubExchange::Forks allowed) {
+        const auto forks = forksBetween(own, *database);
+        if (!forks.empty() && allowed == ClubExchange::Forks::Refused) {
+            const Fork& fork = forks.front();
+            return Error{ErrorCode::RecordForked,
+                         {fork.machine, std::to_string(fork.seq), fork.here, fork.there},
+                         path.string()};
+        }
+        news = factsNotHere(own, *database, forks);
+        return Done{};
     }
-    return Other{factsNotHere(own, *other, forks), namedThings(RegisterStore(*other))};
+
+    std::filesystem::path path;
+    std::unique_ptr<Database> database;
+    ReadSnapshot asOfNow;
+    OtherFacts news;
+};
+using OtherFiles = std::vector<std::unique_ptr<OtherFile>>;
+
+/// Before anything is locked: that is most of the work.
+Result<OtherFiles> lookedThrough(Database& own, const std::vector<std::filesystem::path>& files,
+                                 ClubExchange::Forks allowed) {
+    OtherFiles others;
+    const ReadSnapshot asOfNow(own);
+    for (const std::filesystem::path& file : files) {
+        others.push_back(std::make_unique<OtherFile>(file));
+        if (const Outcome sound = others.back()->lookThrough(own, allowed); !sound) return sound.error();
+    }
+    return others;
 }
 
-Result<CameIn> takeAll(ClubState& state, const std::vector<std::filesystem::path>& others,
-                       ClubExchange::Forks allowed) {
+Result<CameIn> takeAll(ClubState& state, OtherFiles& others, ClubExchange::Forks allowed) {
+    Database& own = *state.database;
     Intake intake;
-    for (const std::filesystem::path& file : others) {
-        const auto other = readOther(*state.database, file, allowed);
-        if (!other) return other.error();
-        if (const Outcome taken = takeInLooked(state, other->news, other->things, file.string(), intake);
+    for (const auto& other : others) {
+        if (!isStillNew(own, other->news))
+            if (const Outcome sound = other->lookThrough(own, allowed); !sound) return sound.error();
+        const auto things = namedThings(RegisterStore(*other->database));
+        if (const Outcome taken = takeInLooked(state, other->news, things, other->path.string(), intake);
             !taken)
             return taken.error();
     }
@@ -48,22 +69,32 @@ Result<CameIn> takeAll(ClubState& state, const std::vector<std::filesystem::path
 
 } // namespace
 
-Result<CameIn> ClubExchange::merge(const std::vector<std::filesystem::path>& others, Forks forks) {
-    return m_state->write(Right::GearOfficer, [&](Ledger&) { return takeAll(*m_state, others, forks); });
+Result<CameIn> ClubExchange::merge(const std::vector<std::filesystem::path>& files, Forks forks) {
+    return guarded([&]() -> Result<CameIn> {
+        if (const Outcome may = m_state->mayDo(Right::GearOfficer); !may) return may.error();
+        auto others = lookedThrough(*m_state->database, files, forks);
+        if (!others) return others.error();
+        return m_state->write(Right::GearOfficer, [&](Ledger&) { return takeAll(*m_state, *others, forks); });
+    });
 }
 
-Result<CameIn> ClubExchange::planMerge(const std::vector<std::filesystem::path>& others, Forks forks) {
-    return m_state->tried([&](Ledger&) { return takeAll(*m_state, others, forks); });
+Result<CameIn> ClubExchange::planMerge(const std::vector<std::filesystem::path>& files, Forks forks) {
+    return guarded([&]() -> Result<CameIn> {
+        auto others = lookedThrough(*m_state->database, files, forks);
+        if (!others) return others.error();
+        return m_state->tried([&](Ledger&) { return takeAll(*m_state, *others, forks); });
+    });
 }
 
 Result<CameIn> ClubExchange::give(const std::filesystem::path& other) {
     return guarded([&]() -> Result<CameIn> {
-        const auto prover = m_state->pinLock.proverOf(Right::GearOfficer);
-        if (!prover) return prover.error();
+        if (const Outcome may = m_state->mayDo(Right::GearOfficer); !may) return may.error();
         ClubState theirs(clubFile::open(other, false));
-        auto went = theirs.write(Right::Anybody, [&](Ledger&) {
-            return takeAll(theirs, {m_state->database->path()}, Forks::Refused);
-        });
+        auto own = lookedThrough(*theirs.database, {m_state->database->path()}, Forks::Refused);
+        if (!own) return own.error();
+        auto went =
+            theirs.write(Right::Anybody, [&](Ledger&) { return takeAll(theirs, *own, Forks::Refused); });
+        own->clear();
         theirs.database->rest(); // all of it is in the file itself when a stick is taken out
         return went;
     });

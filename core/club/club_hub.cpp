@@ -57,7 +57,7 @@ std::optional<Instant> ClubHub::lastExchanged() const {
 
 Outcome ClubHub::join(const HubPlace& place) {
     return guarded([&]() -> Outcome {
-        if (const auto prover = m_state->pinLock.proverOf(Right::GearOfficer); !prover) return prover.error();
+        if (const Outcome may = m_state->mayDo(Right::GearOfficer); !may) return may;
         HubLink link;
         link.m_line->over(place.url, [&](HubConnection& hub) {
             HubExchange exchange(*m_state, hub, place);
@@ -71,8 +71,8 @@ Outcome ClubHub::join(const HubPlace& place) {
 
 Outcome ClubHub::leave() {
     return guarded([&]() -> Outcome {
-        if (const auto prover = m_state->pinLock.proverOf(Right::GearOfficer); !prover) return prover.error();
-        keptPlace::remove(clubOf(*m_state->database));
+        if (const Outcome may = m_state->mayDo(Right::GearOfficer); !may) return may;
+        keptPlace::leave(clubOf(*m_state->database));
         return Done{};
     });
 }

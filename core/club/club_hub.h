@@ -41,8 +41,10 @@ public:
     /// Waits until another machine has sent something, for `atMost`. News also when the line was cut: the
     /// next exchange tells why. Before the first exchange there is none to hear of.
     Waited wait(std::chrono::milliseconds atMost);
-    /// Ends `wait`, now and from now on. From any thread, and from a handler of signals.
+    /// Ends `wait` and connecting (HubNotReached), now and from now on. From any thread, and from a handler
+    /// of signals.
     void stop() noexcept;
+    bool isStopped() const;
 
     int roundTrips() const; ///< to the hub and back, since the line stands
 

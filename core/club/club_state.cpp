@@ -19,6 +19,12 @@ Error unknownPerson(const std::string& name) {
     return {ErrorCode::NoSuchPerson, {name}};
 }
 
+Outcome ClubState::mayDo(Right right) {
+    if (const auto prover = pinLock.proverOf(right); !prover) return prover.error();
+    pinLock.renew(right);
+    return Done{};
+}
+
 Result<CheckRun> ClubState::anyRun(const std::string& check) const {
     if (auto run = checkTables::run(*database, check)) return *run;
     return Error{ErrorCode::NoSuchCheck, {check}};

@@ -55,6 +55,10 @@ struct ClubState {
     auto writeAs(const std::string& person, const Pin& pin, Work work)
         -> decltype(work(std::declval<Ledger&>()));
 
+    /// For an act of that right which does not write in the file: whether it may be done. The ten minutes of
+    /// whoever unlocked it begin anew, as with `write`. PinNeeded.
+    Outcome mayDo(Right right);
+
     /// Does `work` as `write` would, to see what comes of it, and takes it all back.
     template <class Work>
     auto tried(Work work) -> decltype(work(std::declval<Ledger&>()));

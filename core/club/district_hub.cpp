@@ -11,6 +11,7 @@
 #include "core/hub/hub_office.h"
 #include "core/store/club_file.h"
 #include "core/store/other_record.h"
+#include "core/store/taking_in.h"
 
 #include <algorithm>
 #include <sodium.h>
@@ -50,9 +51,10 @@ void requireNothingAt(const std::filesystem::path& file) {
         throw StoreFailure({ErrorCode::FileExists, {}, file.string()});
 }
 
-/// Keeps where it exchanges, unless something is kept, which only an officer may change.
+/// Keeps where it exchanges, unless somebody joined or left before, which only an officer may change.
 FetchedFile joined(const HubPlace& place, const hubFacts::KnownClub& club, bool isOwn) {
     if (const auto before = keptPlace::of(club.founder)) return {before, true};
+    if (keptPlace::isLeft(club.founder)) return {std::nullopt, false, true};
     if (!isOwn) return {};
     keptPlace::put(club.founder, place);
     return {place};
@@ -105,7 +107,7 @@ Result<FetchedFile> fetch(const HubPlace& place, const std::string& club, const 
         } catch (const StoreFailure& failure) {
             throw StoreFailure(asOfHub(failure.error, place.url));
         }
-        clubFile::create(file, [&](Database& fresh) { takeIn(fresh, facts); });
+        clubFile::create(file, [&](Database& fresh) { TakingIn(fresh, facts).all(); });
         try {
             return joined(place, known, isOwn);
         } catch (...) {

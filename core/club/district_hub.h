@@ -13,8 +13,9 @@ namespace core {
 
 /// What a file that was fetched does from then on.
 struct FetchedFile {
-    std::optional<HubPlace> place; ///< where it exchanges; empty: the role is no club's, so nowhere
+    std::optional<HubPlace> place; ///< where it exchanges; empty: nowhere, for the role is no club's
     bool wasJoined = false;        ///< this user had joined before: there it stays, as it was
+    bool wasLeft = false;          ///< this user had left the hub: it exchanges nowhere
 };
 
 /// A hub as a whole, without a club file. All connect by the URL, as ClubHub::join does, and fail like it.
@@ -34,8 +35,8 @@ Result<std::vector<PublishedBoard>> boards(const std::string& url);
 
 /// A new machine's first file: all that the hub has of that club, looked through, in a file that must not
 /// exist. All or nothing. What was written in the file is by a machine of its own. It exchanges there; but
-/// where this user has joined the club to a hub already, that join stays as it is, for it holds for all files
-/// of the club and is a gear officer's act.
+/// where this user has joined the club to a hub already, or left it, that stays as it is, for it holds for
+/// all files of the club and is a gear officer's act.
 /// FileExists; HubNoSuchClub; HubRoleUnknown; HubClubEmpty; HubRecordDamaged.
 Result<FetchedFile> fetch(const HubPlace& place, const std::string& club, const std::filesystem::path& file);
 

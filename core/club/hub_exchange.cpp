@@ -3,14 +3,19 @@
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/club/club_state.h"
+#include "core/club/merge_look.h"
 #include "core/club/taken_in.h"
 #include "core/hub/hub_connection.h"
 #include "core/store/fact_table.h"
 #include "core/store/other_record.h"
 #include "core/store/private_table.h"
 #include "core/store/row_table.h"
+#include "core/store/taking_in.h"
 
 #include <algorithm>
+#include <chrono>
+#include <optional>
+#include <thread>
 
 namespace core {
 namespace {
@@ -82,42 +87,81 @@ void HubExchange::requireOneChain(const hubFacts::Difference& difference) {
         {ErrorCode::HubForked, {machine, std::to_string(number), here ? here->id : "", there(number).id}});
 }
 
+bool HubExchange::isRenamedHereAlone() const {
+    bool isRenamed = false;
+    for (const hubFacts::Difference& each : m_meeting.differences)
+        if (each.newest < ownNewest(each.machine))
+            factTable::forEachAfter(*m_state.database, each.machine, each.newest,
+                                    [&](const Fact& fact) { isRenamed = isRenamed || isRenaming(fact); });
+    return isRenamed;
+}
+
 Outcome HubExchange::takeIn(Exchanged& into) {
     Database& database = *m_state.database;
     std::vector<hubFacts::Part> parts;
-    bool isRenamed = false;
-    for (const hubFacts::Difference& each : m_meeting.differences) {
-        const std::int64_t own = ownNewest(each.machine);
-        if (each.newest > own) parts.push_back({each.machine, own, each.newest});
-        if (each.newest < own)
-            factTable::forEachAfter(database, each.machine, each.newest,
-                                    [&](const Fact& fact) { isRenamed = isRenamed || isRenaming(fact); });
-    }
+    for (const hubFacts::Difference& each : m_meeting.differences)
+        if (const std::int64_t own = ownNewest(each.machine); each.newest > own)
+            parts.push_back({each.machine, own, each.newest});
     if (parts.empty()) return Done{};
     IncomingFacts incoming;
     incoming.pull(m_hub, m_meeting.club, parts, m_place.sendsPrivate, &database);
     if (const auto notHere = privateTable::notHere(database); m_place.sendsPrivate && !notHere.empty())
         incoming.pullCellsOf(m_hub, m_meeting.club, notHere);
-
-    Intake intake;
-    const Outcome taken = m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
-        const OtherFacts news = newFactsIn(database, incoming.database(), {});
-        isRenamed = isRenamed || std::any_of(news.facts.begin(), news.facts.end(), isRenaming);
-        std::vector<NamedThing> theirs;
-        if (isRenamed)
-            theirs = namedThings(RegisterStore(incoming.withTables(database, m_meeting.differences)));
-        return takeInLooked(m_state, news, theirs, m_place.url, intake);
-    });
-    if (!taken) return asOfHub(taken.error(), m_place.url);
+    for (bool isDone = false; !isDone;) {
+        const auto done = guarded([&] { return takeInNews(incoming, into); });
+        if (!done) return asOfHub(done.error(), m_place.url);
+        isDone = *done;
+    }
     m_state.heldCheck.forget();
-    CameIn& all = into.cameIn;
-    all.facts += intake.cameIn.facts;
-    all.checks += intake.cameIn.checks;
-    all.sightings += intake.cameIn.sightings;
-    all.changes += intake.cameIn.changes;
-    m_machines.merge(intake.machines);
-    all.machines = static_cast<int>(m_machines.size());
-    all.lookAt.insert(all.lookAt.end(), intake.cameIn.lookAt.begin(), intake.cameIn.lookAt.end());
+    return Done{};
+}
+
+Result<bool> HubExchange::takeInNews(IncomingFacts& incoming, Exchanged& into) {
+    Database& database = *m_state.database;
+    OtherFacts news;
+    std::optional<MergeLook> look;
+    {
+        const ReadSnapshot asOfNow(database); // and no lock: this is most of the work
+        news = newFactsIn(database, incoming.database(), {});
+        look.emplace(m_state, news);
+    }
+    Intake intake{std::move(into.cameIn), m_machines};
+    const bool isRenamed = news.isRenamed || isRenamedHereAlone();
+    bool isDone = true;
+    Outcome taken = Done{};
+    if (isRenamed || TakingIn(database, news).isOnePiece()) {
+        taken = m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
+            isDone = isStillNew(database, news);
+            if (!isDone) return Done{};
+            std::vector<NamedThing> theirs;
+            if (isRenamed)
+                theirs = namedThings(RegisterStore(incoming.withTables(database, m_meeting.differences)));
+            return takeInLooked(m_state, news, theirs, m_place.url, intake);
+        });
+    } else {
+        taken = takeInParts(news);
+        const ReadSnapshot asOfNow(database);
+        if (taken) look->lookAround(intake.cameIn.lookAt);
+        if (taken) add(news, intake);
+    }
+    into.cameIn = std::move(intake.cameIn);
+    m_machines = std::move(intake.machines);
+    return taken ? Result<bool>(isDone) : taken.error();
+}
+
+/// Each a moment's work, and a moment between them: whoever checks a boat here writes in it, and waits for
+/// nothing. All was looked through, and a part may stay alone.
+Outcome HubExchange::takeInParts(const OtherFacts& news) {
+    constexpr std::chrono::milliseconds part(15), pause(3);
+    TakingIn takingIn(*m_state.database, news);
+    for (bool isMore = true; isMore;) {
+        const Outcome taken = m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
+            isMore = takingIn.part(part);
+            return Done{};
+        });
+        if (!taken) return taken;
+        if (isMore) std::this_thread::sleep_for(pause);
+    }
     return Done{};
 }
 

@@ -4,16 +4,19 @@
 #include "core/hub/hub_facts.h"
 #include "core/store/database.h"
 
+#include <memory>
 #include <set>
 #include <string>
 #include <vector>
 
 namespace core {
 
+class FactsByStamp;
 class HubConnection;
+struct OtherFacts;
 
-/// What came in from a hub, in a database of its own in memory, for the look-through that every record of
-/// another machine gets. Throws StoreFailure.
+/// What came in from a hub, in a database of its own that passes with it, for the look-through that every
+/// record of another machine gets. Throws StoreFailure.
 class IncomingFacts {
 public:
     IncomingFacts();
@@ -54,9 +57,15 @@ public:
 private:
     void requireOneChain(const hubFacts::Difference& difference);
     Outcome takeIn(Exchanged& into);
-    bool send(Exchanged& into); ///< false: others sent something meanwhile
-    void requireSigned(const std::vector<Fact>& batch) const;
-    void sendBeside(const std::vector<Fact>& batch);
+    /// False: another program took some of it in meanwhile, and what is left is to be looked through anew.
+    Result<bool> takeInNews(IncomingFacts& incoming, Exchanged& into);
+    Outcome takeInParts(const OtherFacts& news);
+    bool isRenamedHereAlone() const; ///< something was, of which the hub does not know
+    bool send(Exchanged& into);      ///< false: others sent something meanwhile
+    struct Outgoing;
+    std::unique_ptr<Outgoing> nextBatch(FactsByStamp& from) const;
+    void requireSigned(const Outgoing& batch) const;
+    void sendBeside(const Outgoing& batch);
     std::int64_t ownNewest(const std::string& machine) const;
 
     ClubState& m_state;

@@ -6,10 +6,10 @@
 
 namespace core {
 
-std::unique_ptr<HubConnection> connectedHub(const std::string& url) {
+std::unique_ptr<HubConnection> connectedHub(const std::string& url, int wake) {
     const auto checked = hubUrlFrom(url);
     if (!checked) throw StoreFailure(checked.error());
-    return std::make_unique<HubConnection>(*checked);
+    return std::make_unique<HubConnection>(*checked, wake);
 }
 
 void sayWhere(Error& error, const std::string& url) {
@@ -27,7 +27,7 @@ HubLink::Line::~Line() {
 
 void HubLink::Line::connect(const std::string& to) {
     drop();
-    connection = connectedHub(to);
+    connection = connectedHub(to, wake);
     url = to;
 }
 
@@ -42,7 +42,6 @@ HubLink::~HubLink() = default;
 
 HubLink::Waited HubLink::wait(std::chrono::milliseconds atMost) {
     pollfd wake{m_line->wake, POLLIN, 0};
-    const auto isStopped = [&] { return ::poll(&wake, 1, 0) > 0; };
     if (!m_line->connection || m_line->club == 0) {
         ::poll(&wake, 1, static_cast<int>(atMost.count()));
         return isStopped() ? Waited::Stopped : Waited::TimeUp;
@@ -61,6 +60,11 @@ HubLink::Waited HubLink::wait(std::chrono::milliseconds atMost) {
 void HubLink::stop() noexcept {
     const std::uint64_t one = 1;
     (void)!::write(m_line->wake, &one, sizeof one);
+}
+
+bool HubLink::isStopped() const {
+    pollfd wake{m_line->wake, POLLIN, 0};
+    return ::poll(&wake, 1, 0) > 0;
 }
 
 int HubLink::roundTrips() const {

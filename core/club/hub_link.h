@@ -12,8 +12,9 @@
 
 namespace core {
 
-/// A connection to the hub at that URL. StoreFailure as HubConnection and hubUrlFrom say.
-std::unique_ptr<HubConnection> connectedHub(const std::string& url);
+/// A connection to the hub at that URL; `wake` as HubConnection has it. StoreFailure as HubConnection and
+/// hubUrlFrom say.
+std::unique_ptr<HubConnection> connectedHub(const std::string& url, int wake = -1);
 
 /// Puts the URL to an error that has no place yet, unless it may hold a password.
 void sayWhere(Error& error, const std::string& url);

@@ -5,11 +5,12 @@
 #include "core/hub/hub_connection.h"
 #include "core/record/machine_key.h"
 #include "core/store/fact_table.h"
+#include "core/store/facts_by_stamp.h"
 #include "core/store/other_record.h"
-#include "core/store/outgoing_facts.h"
 #include "core/store/photo_table.h"
 #include "core/store/private_table.h"
 
+#include <future>
 #include <map>
 
 namespace core {
@@ -31,23 +32,29 @@ hubFacts::CellsOfFacts cellsBeside(Database& database, const Fact& fact) {
 
 } // namespace
 
+/// A batch that is made while the one before is on its way.
+struct HubExchange::Outgoing {
+    hubFacts::FactBatch facts;
+    std::map<std::string, Fact> lastOf; ///< by machine
+    std::vector<Fact> besides;          ///< those with something beside them
+
+    bool isFull() const { return facts.facts() == batchFacts || facts.bytes() >= batchBytes; }
+};
+
 /// What is not signed the hub would take, and every other machine refuse. As each hash holds the one before,
 /// which the hub checks, the last signature of a chain vouches for what is before it.
-void HubExchange::requireSigned(const std::vector<Fact>& batch) const {
-    std::map<std::string, const Fact*> lastOf;
-    for (const Fact& fact : batch)
-        lastOf[fact.machine] = &fact;
-    for (const auto& [machine, fact] : lastOf)
-        if (!isSignedBy(*fact, factTable::publicKeyOf(*m_state.database, machine)))
+void HubExchange::requireSigned(const Outgoing& batch) const {
+    for (const auto& [machine, fact] : batch.lastOf)
+        if (!isSignedBy(fact, factTable::publicKeyOf(*m_state.database, machine)))
             throw StoreFailure({ErrorCode::RecordDamaged,
                                 {},
                                 m_state.database->path(),
-                                {{ErrorCode::FactNotSigned, {std::to_string(fact->seq), machine}}}});
+                                {{ErrorCode::FactNotSigned, {std::to_string(fact.seq), machine}}}});
 }
 
-void HubExchange::sendBeside(const std::vector<Fact>& batch) {
+void HubExchange::sendBeside(const Outgoing& batch) {
     hubFacts::CellsOfFacts cells;
-    for (const Fact& fact : batch) {
+    for (const Fact& fact : batch.besides) {
         if (m_place.sendsPrivate)
             for (auto& cell : cellsBeside(*m_state.database, fact))
                 cells.push_back(std::move(cell));
@@ -65,29 +72,39 @@ void HubExchange::sendBeside(const std::vector<Fact>& batch) {
     if (!cells.empty()) hubFacts::pushPrivate(m_hub, m_founder, cells);
 }
 
+/// Null: there is nothing more.
+std::unique_ptr<HubExchange::Outgoing> HubExchange::nextBatch(FactsByStamp& from) const {
+    auto batch = std::make_unique<Outgoing>();
+    while (!batch->isFull()) {
+        auto fact = from.next();
+        if (!fact) break;
+        batch->facts.add(*fact);
+        if (mayHoldPrivateCells(*fact) || fact->kind == PhotoAdded::kind) batch->besides.push_back(*fact);
+        Fact& last = batch->lastOf[fact->machine];
+        last = std::move(*fact);
+    }
+    if (batch->facts.facts() == 0) return nullptr;
+    requireSigned(*batch);
+    return batch;
+}
+
 bool HubExchange::send(Exchanged& into) {
-    std::vector<OutgoingFacts::Chain> chains;
+    std::vector<FactsByStamp::Chain> chains;
     for (const hubFacts::Difference& each : m_meeting.differences)
         if (const std::int64_t own = ownNewest(each.machine); own > each.newest)
-            chains.push_back({each.machine, each.newest, own});
-    OutgoingFacts outgoing(*m_state.database, chains);
+            chains.push_back({m_state.database.get(), each.machine, each.newest, own});
+    FactsByStamp outgoing(chains);
     std::int64_t known = m_meeting.facts;
-    std::vector<Fact> batch;
-    std::size_t bytes = 0;
-    for (auto fact = outgoing.next(); fact || !batch.empty(); fact = outgoing.next()) {
-        if (fact) {
-            bytes += fact->body.size();
-            batch.push_back(std::move(*fact));
-            if (batch.size() < batchFacts && bytes < batchBytes) continue;
-        }
-        requireSigned(batch);
-        sendBeside(batch); // first, so that whoever pulls a fact finds what is beside it
-        const auto added = hubFacts::push(m_hub, m_founder, known, batch);
+    for (auto batch = nextBatch(outgoing); batch;) {
+        sendBeside(*batch); // first, so that whoever pulls a fact finds what is beside it
+        auto pushed = std::async(std::launch::async,
+                                 [&] { return hubFacts::push(m_hub, m_founder, known, batch->facts); });
+        auto next = nextBatch(outgoing); // nothing of the hub is used meanwhile
+        const auto added = pushed.get();
         if (!added) return false;
         into.sent += *added;
         known += *added;
-        batch.clear();
-        bytes = 0;
+        batch = std::move(next);
     }
     return true;
 }

@@ -15,7 +15,7 @@
 namespace core {
 
 IncomingFacts::IncomingFacts()
-    : m_database({}, Database::Mode::Memory) {
+    : m_database({}, Database::Mode::Passing) {
     migrate(m_database, migrations());
 }
 

@@ -10,6 +10,8 @@ namespace {
 constexpr const char* placeNote = "hub";
 constexpr const char* withPrivate = "private";
 
+constexpr const char* left = "\nleft"; ///< no place, and why
+
 void keep(const std::string& club, const std::string& text) {
     if (!KeptKeys(club).putNote(placeNote, text))
         throw StoreFailure({ErrorCode::HubPlaceNotKept, {}, stateFolder().string()});
@@ -19,7 +21,7 @@ void keep(const std::string& club, const std::string& text) {
 
 std::optional<HubPlace> of(const std::string& club) {
     const auto note = KeptKeys(club).note(placeNote);
-    if (!note) return std::nullopt;
+    if (!note || *note == left) return std::nullopt;
     const auto end = note->find('\n');
     return HubPlace{note->substr(0, end), end != std::string::npos && note->substr(end + 1) == withPrivate};
 }
@@ -28,8 +30,12 @@ void put(const std::string& club, const HubPlace& place) {
     keep(club, place.url + '\n' + (place.sendsPrivate ? withPrivate : ""));
 }
 
-void remove(const std::string& club) {
-    keep(club, {});
+void leave(const std::string& club) {
+    keep(club, left);
+}
+
+bool isLeft(const std::string& club) {
+    return KeptKeys(club).note(placeNote) == left;
 }
 
 } // namespace core::keptPlace

@@ -11,6 +11,8 @@ namespace core::keptPlace {
 
 std::optional<HubPlace> of(const std::string& club);
 void put(const std::string& club, const HubPlace& place); ///< StoreFailure: HubPlaceNotKept
-void remove(const std::string& club);                     ///< the same
+/// They exchange no more, and whoever fetches one does not join again by that. StoreFailure as `put`.
+void leave(const std::string& club);
+bool isLeft(const std::string& club); ///< by `leave`, and not joined since
 
 } // namespace core::keptPlace

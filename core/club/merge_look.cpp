@@ -1,6 +1,5 @@
 #include "core/club/merge_look.h"
 
-#include "core/base/one_slip.h"
 #include "core/club/club_register.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
@@ -32,6 +31,16 @@ bool isNamed(SheetId sheet) {
            sheet == SheetId::KitTypes;
 }
 
+/// Equal for what is equal.
+std::string textOf(const LookAt& found) {
+    std::string text =
+        std::string(nameOf(found.kind)) + (found.isPinSet ? '1' : '0') + (found.isOpen ? '1' : '0');
+    for (const std::string* each :
+         {&found.item.id, &found.otherItem.id, &found.sheet, &found.name, &found.otherName, &found.text})
+        text += '\x1f' + *each;
+    return text;
+}
+
 /// Gear officers whose PIN counts, by the fact that set it.
 std::map<std::string, std::string> pinsNow(const ClubState& state) {
     std::map<std::string, std::string> pins;
@@ -47,47 +56,55 @@ MergeLook::MergeLook(ClubState& state, const OtherFacts& news)
     , m_database(*state.database)
     , m_news(news)
     , m_pins(pinsNow(state)) {
-    for (const Fact& fact : news.facts) {
-        m_ids.insert(fact.id);
-        const auto body = factTable::bodyOf(fact);
-        if (!body) continue;
-        if (const auto* seen = std::get_if<TagSeen>(&*body)) {
-            if (const auto newest = checkTables::newestSighting(m_database, seen->code))
-                if (const auto run = checkTables::run(m_database, newest->check))
-                    m_seen.emplace(seen->code, Seen{*run, newest->at});
-        } else if (const auto* signature = std::get_if<CheckSigned>(&*body)) {
-            if (checkTables::signOff(m_database, signature->check)) m_wasSigned.insert(signature->check);
-        } else if (const auto* row = std::get_if<RowWritten>(&*body); row && isNamed(row->sheet)) {
-            if (m_state.registerStore.find(row->sheet, row->key))
-                m_wasThere.insert(fact.kind + ' ' + row->key);
-        }
+    forEachNew([&](const Fact& fact, const FactBody& body) { readBefore(fact, body); });
+}
+
+void MergeLook::forEachNew(const std::function<void(const Fact&, const FactBody&)>& visit) const {
+    auto facts = m_news.facts();
+    while (const auto fact = facts.next()) {
+        const bool isSeen = fact->kind == TagSeen::kind;
+        if (!isSeen && fact->kind != CheckSigned::kind && sheetOfTable(fact->kind) == nullptr) continue;
+        if (const auto body = factTable::bodyOf(*fact)) visit(*fact, *body);
+    }
+}
+
+void MergeLook::readBefore(const Fact& fact, const FactBody& body) {
+    if (const auto* seen = std::get_if<TagSeen>(&body)) {
+        if (const auto newest = checkTables::newestSighting(m_database, seen->code))
+            if (const auto run = checkTables::run(m_database, newest->check))
+                m_seen.emplace(seen->code, Seen{*run, newest->at});
+    } else if (const auto* signature = std::get_if<CheckSigned>(&body)) {
+        if (checkTables::signOff(m_database, signature->check)) m_wasSigned.insert(signature->check);
+    } else if (const auto* row = std::get_if<RowWritten>(&body); row && isNamed(row->sheet)) {
+        if (m_state.registerStore.find(row->sheet, row->key)) m_wasThere.insert(fact.kind + ' ' + row->key);
     }
 }
 
 void MergeLook::note(LookAt found) {
-    if (std::find(m_into->begin(), m_into->end(), found) == m_into->end())
-        m_into->push_back(std::move(found));
+    if (m_noted.insert(textOf(found)).second) m_into->push_back(std::move(found));
 }
 
 void MergeLook::lookAround(std::vector<LookAt>& into) {
     m_into = &into;
-    for (const Fact& fact : m_news.facts) {
-        const auto body = factTable::bodyOf(fact);
-        if (!body) continue;
-        if (const auto* seen = std::get_if<TagSeen>(&*body)) lookAtSighting(*seen);
-        if (const auto* row = std::get_if<RowWritten>(&*body))
-            lookAtRow(fact, namesNow::row(m_database, *row));
-        if (const auto* signature = std::get_if<CheckSigned>(&*body)) lookAtSignature(fact, *signature);
-    }
+    for (const LookAt& each : into)
+        m_noted.insert(textOf(each));
+    forEachNew([&](const Fact& fact, const FactBody& body) { lookAt(fact, body); });
     for (const std::string& boat : m_boats)
         lookAtLaunches(boat);
     lookAtPins();
 }
 
+void MergeLook::lookAt(const Fact& fact, const FactBody& body) {
+    if (const auto* seen = std::get_if<TagSeen>(&body)) lookAtSighting(*seen);
+    if (const auto* row = std::get_if<RowWritten>(&body)) lookAtRow(fact, namesNow::row(m_database, *row));
+    if (const auto* signature = std::get_if<CheckSigned>(&body)) lookAtSignature(fact, *signature);
+}
+
 void MergeLook::lookAtSighting(const TagSeen& seen) {
     const auto before = m_seen.find(seen.code);
+    if (before == m_seen.end()) return;
     const auto run = checkTables::run(m_database, seen.check);
-    if (before == m_seen.end() || !run || run->phase != Phase::Launch) return;
+    if (!run || run->phase != Phase::Launch) return;
     const CheckRun& other = before->second.run;
     if (other.phase != Phase::Launch || other.location == run->location) return;
     const auto item = m_state.registerStore.item(tagTables::everOf(m_database, seen.code));
@@ -102,8 +119,9 @@ void MergeLook::lookAtSighting(const TagSeen& seen) {
 /// not be what was meant.
 void MergeLook::lookAtRow(const Fact& fact, const RowWritten& row) {
     for (const Fact& other : factTable::ofRow(m_database, fact.kind, row.key)) {
-        if (other.machine == fact.machine || m_ids.count(other.id) > 0) continue;
+        if (other.machine == fact.machine || isNew(other)) continue;
         if (!areWithin(hour, factTable::recordedAt(fact), factTable::recordedAt(other))) continue;
+        if (knewOfEachOther(fact, other)) continue;
         const RowWritten theirs = factTable::rowOf(other);
         for (const auto& [column, text] : row.set) {
             const std::string* same = valueOf(theirs, column);
@@ -117,6 +135,19 @@ void MergeLook::lookAtRow(const Fact& fact, const RowWritten& row) {
     }
     lookAtSerial(row);
     lookAtName(row);
+}
+
+/// Surely, for the later one's machine went on from the other one or from what stood behind it, as one that
+/// begins with a copied file. What a machine took in later is not told in the record.
+bool MergeLook::knewOfEachOther(const Fact& fact, const Fact& other) const {
+    const bool isLater = fact.stamp() > other.stamp();
+    const Fact& later = isLater ? fact : other;
+    const Fact& earlier = isLater ? other : fact;
+    const auto beginning = factTable::inChain(m_database, later.machine, 1);
+    const auto body = beginning ? factTable::bodyOf(*beginning) : std::nullopt;
+    const auto* begun = body ? std::get_if<MachineBegun>(&*body) : nullptr;
+    const auto from = begun ? factTable::byHash(m_database, begun->continues) : std::nullopt;
+    return from && from->machine == earlier.machine && from->seq >= earlier.seq;
 }
 
 void MergeLook::lookAtSerial(const RowWritten& row) {
@@ -140,16 +171,15 @@ void MergeLook::lookAtSerial(const RowWritten& row) {
 void MergeLook::lookAtName(const RowWritten& row) {
     const Sheet& sheet = core::sheet(row.sheet);
     if (!isNamed(row.sheet) || m_wasThere.count(std::string(sheet.table) + ' ' + row.key) > 0) return;
-    const auto [rows, isFirst] = m_named.try_emplace(row.sheet);
-    if (isFirst) rows->second = m_state.registerStore.all(row.sheet);
-    for (const Cells& cells : rows->second) {
-        const std::string other = foldName(cells.front());
-        if (isOneSlip(other, row.key))
-            note({.kind = LookAt::Kind::LikeNames,
-                  .sheet = std::string(sheet.name()),
-                  .name = cells.front(),
-                  .otherName = row.keyCells.front()});
-    }
+    const auto [names, isFirst] = m_named.try_emplace(row.sheet);
+    if (isFirst)
+        for (const Cells& cells : m_state.registerStore.all(row.sheet))
+            names->second.add(foldName(cells.front()), cells.front());
+    for (const std::string& name : names->second.oneSlipFrom(row.key))
+        note({.kind = LookAt::Kind::LikeNames,
+              .sheet = std::string(sheet.name()),
+              .name = name,
+              .otherName = row.keyCells.front()});
 }
 
 void MergeLook::lookAtSignature(const Fact& fact, const CheckSigned& signature) {
@@ -167,8 +197,7 @@ void MergeLook::lookAtLaunches(const std::string& boat) {
         const auto later = factTable::byStamp(m_database, signOffs[i].stamp);
         const auto earlier = factTable::byStamp(m_database, signOffs[i + 1].stamp);
         if (!later || !earlier || later->machine == earlier->machine) continue;
-        if (m_ids.count(later->id) + m_ids.count(earlier->id) > 0)
-            note({.kind = LookAt::Kind::OutTwice, .name = boat});
+        if (isNew(*later) || isNew(*earlier)) note({.kind = LookAt::Kind::OutTwice, .name = boat});
     }
 }
 

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "core/base/slip_finder.h"
 #include "core/club/club_exchange.h"
 #include "core/club/club_state.h"
 #include "core/store/other_record.h"
 
+#include <functional>
 #include <map>
 #include <set>
 #include <string>
@@ -12,7 +14,7 @@
 namespace core {
 
 /// Finds what somebody must look at when these facts come in: it reads what stood there before they are
-/// taken in, and what stands there after. Within the caller's write; may throw StoreFailure.
+/// taken in, and what stands there after. Within the caller's write, or a snapshot; may throw StoreFailure.
 class MergeLook {
 public:
     MergeLook(ClubState& state, const OtherFacts& news);
@@ -20,6 +22,11 @@ public:
     void lookAround(std::vector<LookAt>& into);
 
 private:
+    void forEachNew(const std::function<void(const Fact&, const FactBody&)>& visit) const;
+    void readBefore(const Fact& fact, const FactBody& body);
+    void lookAt(const Fact& fact, const FactBody& body);
+    bool isNew(const Fact& fact) const { return m_news.isAnyOf(fact.machine, fact.seq); }
+    bool knewOfEachOther(const Fact& fact, const Fact& other) const;
     struct Seen {
         CheckRun run;
         Instant at;
@@ -36,13 +43,13 @@ private:
     ClubState& m_state;
     Database& m_database;
     const OtherFacts& m_news;
-    std::set<std::string> m_ids;        ///< of the facts that come in
-    std::map<std::string, Seen> m_seen; ///< by tag, of those that come in: the newest sighting before
-    std::set<std::string> m_wasSigned;  ///< checks signed before
-    std::set<std::string> m_wasThere;   ///< "table key" of the named rows that stood there before
-    std::map<SheetId, std::vector<Cells>> m_named; ///< rows that have names, as they are afterwards
-    std::set<std::string> m_boats;                 ///< of which a launch comes in
-    std::map<std::string, std::string> m_pins;     ///< gear officers before, by the fact that set their PIN
+    std::map<std::string, Seen> m_seen;        ///< by tag, of those that come in: the newest sighting before
+    std::set<std::string> m_wasSigned;         ///< checks signed before
+    std::set<std::string> m_wasThere;          ///< "table key" of the named rows that stood there before
+    std::map<SheetId, SlipFinder> m_named;     ///< names of rows, as they are afterwards
+    std::set<std::string> m_boats;             ///< of which a launch comes in
+    std::set<std::string> m_noted;             ///< what was found
+    std::map<std::string, std::string> m_pins; ///< gear officers before, by the fact that set their PIN
     std::vector<LookAt>* m_into = nullptr;
 };
 

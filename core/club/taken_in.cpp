@@ -4,7 +4,7 @@
 #include "core/club/club_state.h"
 #include "core/club/merge_look.h"
 #include "core/store/names_now.h"
-#include "core/store/other_record.h"
+#include "core/store/taking_in.h"
 
 #include <algorithm>
 #include <map>
@@ -13,24 +13,6 @@
 
 namespace core {
 namespace {
-
-int count(const OtherFacts& news, std::string_view kind) {
-    return static_cast<int>(std::count_if(news.facts.begin(), news.facts.end(),
-                                          [&](const Fact& fact) { return fact.kind == kind; }));
-}
-
-void add(const OtherFacts& news, Intake& intake) {
-    CameIn& into = intake.cameIn;
-    into.facts += static_cast<int>(news.facts.size());
-    into.checks += count(news, CheckOpened::kind);
-    into.sightings += count(news, TagSeen::kind);
-    into.leftOut += news.leftOut;
-    for (const Fact& fact : news.facts) {
-        into.changes += sheetOfTable(fact.kind) != nullptr ? 1 : 0;
-        intake.machines.insert(fact.machine);
-    }
-    into.machines = static_cast<int>(intake.machines.size());
-}
 
 /// Whether no two of them have one name now: two machines may have given it to different things, and nothing
 /// could part those again.
@@ -66,11 +48,25 @@ std::vector<NamedThing> namedThings(const RegisterStore& store) {
     return things;
 }
 
+void add(const OtherFacts& news, Intake& intake) {
+    CameIn& into = intake.cameIn;
+    into.leftOut += news.leftOut;
+    auto facts = news.facts();
+    while (const auto fact = facts.next()) {
+        into.facts += 1;
+        into.checks += fact->kind == CheckOpened::kind ? 1 : 0;
+        into.sightings += fact->kind == TagSeen::kind ? 1 : 0;
+        into.changes += sheetOfTable(fact->kind) != nullptr ? 1 : 0;
+        intake.machines.insert(fact->machine);
+    }
+    into.machines = static_cast<int>(intake.machines.size());
+}
+
 Outcome takeInLooked(ClubState& state, const OtherFacts& news, const std::vector<NamedThing>& theirs,
                      const std::string& where, Intake& into) {
     MergeLook look(state, news);
     const std::vector<NamedThing> ours = namedThings(state.registerStore);
-    takeIn(*state.database, news);
+    TakingIn(*state.database, news).all();
     for (const auto* each : {&ours, &theirs})
         if (const Outcome apart = areApart(*each, *state.database); !apart) {
             Error fused = apart.error();

@@ -2,6 +2,7 @@
 
 #include "core/base/error_code.h"
 #include "core/base/store_failure.h"
+#include "core/hub/stoppable_connection.h"
 #include "core/hub/time_limit.h"
 
 #include <algorithm>
@@ -15,7 +16,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto longestCall = 90s;
+constexpr auto longestCall = 90s, longestConnecting = 10s;
 
 /// The first line of what libpq or the server says, without the word before it.
 std::string firstLine(std::string said) {
@@ -95,18 +96,18 @@ private:
 } // namespace
 
 struct HubConnection::Line {
-    explicit Line(const std::string& settings)
-        : connection(settings)
+    Line(const std::string& settings, int wake)
+        : connection(settings, longestConnecting, wake)
         , silence(connection) {}
 
     TimeLimit limit{longestCall};
-    pqxx::connection connection;
+    StoppableConnection connection;
     pqxx::quiet_errorhandler silence; ///< the library would write to standard error
     std::unique_ptr<Ear> ear;
 };
 
-HubConnection::HubConnection(const HubUrl& url)
-    : m_line(told([&] { return std::make_unique<Line>(url.connection); })) {}
+HubConnection::HubConnection(const HubUrl& url, int wake)
+    : m_line(told([&] { return std::make_unique<Line>(url.connection, wake); })) {}
 
 HubConnection::~HubConnection() = default;
 

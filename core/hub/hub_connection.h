@@ -19,7 +19,8 @@ namespace core {
 /// says. After each of them but HubNotReached it may be used further.
 class HubConnection {
 public:
-    explicit HubConnection(const HubUrl& url);
+    /// `wake`: a file descriptor that ends the connecting when it can be read, or -1.
+    explicit HubConnection(const HubUrl& url, int wake = -1);
     ~HubConnection();
     HubConnection(const HubConnection&) = delete;
     HubConnection& operator=(const HubConnection&) = delete;

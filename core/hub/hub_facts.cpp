@@ -3,7 +3,6 @@
 #include "core/base/error_code.h"
 #include "core/base/store_failure.h"
 #include "core/hub/hub_connection.h"
-#include "core/hub/text_array.h"
 
 #include <pqxx/pqxx>
 #include <sodium.h>
@@ -66,28 +65,36 @@ Meeting meet(HubConnection& hub, const std::string& founder, const std::vector<H
     return meeting;
 }
 
+void FactBatch::add(const Fact& fact) {
+    m_machines.add(fact.machine);
+    m_numbers.add(std::to_string(fact.seq));
+    m_ids.add(fact.id);
+    m_ats.add(fact.atUtc);
+    m_bys.add(fact.by);
+    m_kinds.add(fact.kind);
+    m_bodies.add(fact.body);
+    m_hashes.add(fact.hash);
+    m_signatures.add(fact.signature);
+    ++m_facts;
+    m_bytes += fact.body.size();
+}
+
+std::vector<std::string> FactBatch::parameters() const {
+    return {m_machines.literal(), m_numbers.literal(), m_ids.literal(),
+            m_ats.literal(),      m_bys.literal(),     m_kinds.literal(),
+            m_bodies.literal(),   m_hashes.literal(),  m_signatures.literal()};
+}
+
 std::optional<int> push(HubConnection& hub, const std::string& founder, std::int64_t known,
-                        const std::vector<Fact>& facts) {
-    TextArray machines, numbers, ids, ats, bys, kinds, bodies, hashes, signatures;
-    for (const Fact& fact : facts) {
-        machines.add(fact.machine);
-        numbers.add(std::to_string(fact.seq));
-        ids.add(fact.id);
-        ats.add(fact.atUtc);
-        bys.add(fact.by);
-        kinds.add(fact.kind);
-        bodies.add(fact.body);
-        hashes.add(fact.hash);
-        signatures.add(fact.signature);
-    }
+                        const FactBatch& facts) {
+    std::vector<std::string> parameters = facts.parameters();
+    parameters.insert(parameters.begin(), {founder, std::to_string(known)});
     try {
         return hub
             .run("SELECT tholepin.push($1::uuid, $2::bigint, $3::uuid[], $4::bigint[], $5::uuid[], "
                  "$6::text[], "
                  "$7::text[], $8::text[], $9::text[], $10::text[], $11::text[])",
-                 {founder, std::to_string(known), machines.literal(), numbers.literal(), ids.literal(),
-                  ats.literal(), bys.literal(), kinds.literal(), bodies.literal(), hashes.literal(),
-                  signatures.literal()})
+                 parameters)
             .at(0)[0]
             .as<int>();
     } catch (const StoreFailure& failure) {

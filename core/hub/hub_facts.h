@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/hub/text_array.h"
 #include "core/record/fact.h"
 #include "core/record/private_cells.h"
 
@@ -52,11 +53,24 @@ struct BoardDigest {
 Meeting meet(HubConnection& hub, const std::string& founder, const std::vector<Head>& heads,
              const BoardDigest& board);
 
+/// Facts as one call sends them. It is made without the hub, while that takes in the one before.
+class FactBatch {
+public:
+    void add(const Fact& fact);
+    std::size_t facts() const { return m_facts; }
+    std::size_t bytes() const { return m_bytes; } ///< of what they say
+    std::vector<std::string> parameters() const;
+
+private:
+    TextArray m_machines, m_numbers, m_ids, m_ats, m_bys, m_kinds, m_bodies, m_hashes, m_signatures;
+    std::size_t m_facts = 0, m_bytes = 0;
+};
+
 /// A batch of one round trip, taken in whole or not at all; how many were new there. Each chain by number,
 /// and no fact before one that it knows of. `known`: how many of the club's facts are there as far as the
 /// caller knows. Empty: there are others by now; nothing was taken in, and it is to look at those first.
 std::optional<int> push(HubConnection& hub, const std::string& founder, std::int64_t known,
-                        const std::vector<Fact>& facts);
+                        const FactBatch& facts);
 void pushPhoto(HubConnection& hub, const std::string& founder, const std::string& sha256,
                const std::string& bytes);
 using CellsOfFacts = std::vector<std::pair<std::string, PrivateCell>>; ///< by the fact's id

@@ -25,9 +25,12 @@ bool isCanonical(const std::string& body) {
 }
 
 std::string hashOf(const Fact& fact) {
-    const json array = {fact.id,    fact.prevHash, fact.machine, fact.seq,
-                        fact.atUtc, fact.by,       fact.kind,    parsedOrDiscarded(fact.body)};
-    return sha256Hex(canonical(array));
+    const json before = {fact.id, fact.prevHash, fact.machine, fact.seq, fact.atUtc, fact.by, fact.kind};
+    std::string array = canonical(before);
+    array.back() = ',';
+    array += fact.body; // canonical as it is: nothing is read to be written again
+    array += ']';
+    return sha256Hex(array);
 }
 
 std::string newUuid7(Instant now) {

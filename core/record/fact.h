@@ -25,7 +25,7 @@ struct Fact {
 };
 
 /// SHA-256 over the canonical JSON array [id, prev_hash, machine, seq, at_utc, by, kind, body], in lower-case
-/// hex. Two different facts cannot give the same bytes.
+/// hex. Two different facts cannot give the same bytes. Its body is canonical, see isCanonical.
 std::string hashOf(const Fact& fact);
 
 /// SHA-256 of any bytes, lower-case hex.

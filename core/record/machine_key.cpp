@@ -22,8 +22,8 @@ std::optional<std::array<unsigned char, Size>> bytesOf(const std::string& hex) {
     return bytes;
 }
 
-const unsigned char* bytesOf(const Fact& fact) {
-    return reinterpret_cast<const unsigned char*>(fact.hash.data());
+const unsigned char* asBytes(const std::string& text) {
+    return reinterpret_cast<const unsigned char*>(text.data());
 }
 
 } // namespace
@@ -49,7 +49,7 @@ std::optional<MachineKey> MachineKey::ofSeed(const std::string& hex) {
 
 std::string MachineKey::signatureOf(const Fact& fact) const {
     std::array<unsigned char, crypto_sign_BYTES> signature{};
-    crypto_sign_detached(signature.data(), nullptr, bytesOf(fact), fact.hash.size(), m_secret.data());
+    crypto_sign_detached(signature.data(), nullptr, asBytes(fact.hash), fact.hash.size(), m_secret.data());
     return hexOf(signature);
 }
 
@@ -62,10 +62,14 @@ bool isMachineId(const std::string& text) {
 }
 
 bool isSignedBy(const Fact& fact, const std::string& publicKey) {
+    return isSignedBy(fact.hash, fact.signature, publicKey);
+}
+
+bool isSignedBy(const std::string& hash, const std::string& signature, const std::string& publicKey) {
     const auto key = bytesOf<crypto_sign_PUBLICKEYBYTES>(publicKey);
-    const auto signature = bytesOf<crypto_sign_BYTES>(fact.signature);
-    return key && signature &&
-           crypto_sign_verify_detached(signature->data(), bytesOf(fact), fact.hash.size(), key->data()) == 0;
+    const auto bytes = bytesOf<crypto_sign_BYTES>(signature);
+    return key && bytes &&
+           crypto_sign_verify_detached(bytes->data(), asBytes(hash), hash.size(), key->data()) == 0;
 }
 
 } // namespace core

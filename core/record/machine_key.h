@@ -37,5 +37,7 @@ bool isMachineId(const std::string& text);
 
 /// Whether the fact's signature is one over its hash by the key of that public key.
 bool isSignedBy(const Fact& fact, const std::string& publicKey);
+/// The same of that signature over that hash. From any thread.
+bool isSignedBy(const std::string& hash, const std::string& signature, const std::string& publicKey);
 
 } // namespace core

@@ -173,6 +173,10 @@ private:
     void changePin(const std::string& person, pinTables::Change change) const {
         pinTables::put(m_database, {m_fact.id, m_stamp, namesNow::of(m_database, Named::Person, person),
                                     change, factTable::recordedAt(m_fact), writer()});
+        // Two machines may each have set one: what is kept of the older one goes.
+        for (const auto& [fact, stamp] :
+             pinTables::superseded(m_database, namesNow::of(m_database, Named::Person, person)))
+            privateTable::erase(m_database, fact, stamp);
     }
 
     Photo photoOf(const PhotoAdded& fact) const {

@@ -72,6 +72,7 @@ void ChainWalk::visit(const Fact& fact) {
 /// Each machine but the first goes on from a fact: were that one cut off, and all that is behind it, this
 /// shows it.
 void ChainWalk::end() {
+    settle();
     const std::string founder = clubOf(m_database);
     for (const Beginning& each : m_beginnings) {
         const bool isThere =
@@ -103,9 +104,23 @@ void ChainWalk::lookAtRow(const Fact& fact) {
 }
 
 void ChainWalk::lookAtSignature(const Fact& fact) {
-    if (m_publicKey.empty() || isSignedBy(fact, m_publicKey)) return; // an unknown machine is told once
-    m_into.machines.back().isSigned = false;
-    report(ErrorCode::FactNotSigned, fact);
+    if (m_publicKey.empty()) return;   // an unknown machine is told once
+    constexpr std::size_t most = 4096; // so that it takes little memory
+    if (m_signatures.waiting() == most) settle();
+    m_awaited.push_back({m_into.problems.size(), m_into.machines.size() - 1, fact.seq});
+    m_signatures.add(fact, m_publicKey);
+}
+
+void ChainWalk::settle() {
+    const std::vector<std::size_t> wrong = m_signatures.wrongOnes();
+    for (auto place = wrong.rbegin(); place != wrong.rend(); ++place) { // so that no place moves
+        const Awaited& fact = m_awaited[*place];
+        MachineRecord& machine = m_into.machines[fact.machine];
+        machine.isSigned = false;
+        m_into.problems.insert(m_into.problems.begin() + static_cast<std::ptrdiff_t>(fact.problemsBefore),
+                               {ErrorCode::FactNotSigned, {std::to_string(fact.seq), machine.machine}});
+    }
+    m_awaited.clear();
 }
 
 void ChainWalk::lookAtPin(const Fact& fact) {

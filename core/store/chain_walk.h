@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/record/facts.h"
+#include "core/record/signature_checks.h"
 #include "core/record/verification.h"
 #include "core/store/database.h"
 
@@ -23,6 +24,9 @@ public:
     /// looked through elsewhere.
     void goOnAfter(const Fact& fact, const std::string& publicKey);
     void visit(const Fact& fact);
+    /// Until then the signatures of the last facts may not have been looked at. Problems stand in the order
+    /// of the facts all the same.
+    void settle();
     void end(); ///< after the last
 
     struct Beginning {
@@ -50,6 +54,14 @@ private:
     std::string m_publicKey;        ///< of the machine whose chain is walked; empty: unknown
     std::int64_t m_seq = 0;
     std::string m_hash;
+
+    /// A fact whose signature is looked at meanwhile.
+    struct Awaited {
+        std::size_t problemsBefore, machine; ///< where its problem would stand; whose it is
+        std::int64_t seq;
+    };
+    std::vector<Awaited> m_awaited;
+    SignatureChecks m_signatures;
 };
 
 } // namespace core

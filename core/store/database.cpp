@@ -3,13 +3,22 @@
 #include "core/base/error_code.h"
 #include "core/store/new_file.h"
 
+#include <chrono>
 #include <fmt/format.h>
 #include <sqlite3.h>
+#include <thread>
 
 namespace core {
 namespace {
 
-constexpr int busyMillis = 2000;
+/// How long another program's lock is waited for. Looked at each millisecond: SQLite's own waiting grows to a
+/// tenth of a second, and would miss the moments between the parts of what is taken in from another machine.
+int waitForLock(void*, int tries) {
+    constexpr int mostTries = 2000;
+    if (tries == mostTries) return 0;
+    std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    return 1;
+}
 
 ErrorCode codeOf(int code) {
     // Somebody has to finish what was cut short, and who only reads cannot.
@@ -49,6 +58,8 @@ int flagsOf(Database::Mode mode) {
         return SQLITE_OPEN_READONLY | SQLITE_OPEN_URI;
     case Database::Mode::Memory:
         return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_MEMORY;
+    case Database::Mode::Passing:
+        return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
     }
     return SQLITE_OPEN_READONLY;
 }
@@ -63,6 +74,7 @@ std::string immutableUri(const std::filesystem::path& file) {
 
 std::string nameOf(const std::filesystem::path& file, Database::Mode mode) {
     if (mode == Database::Mode::Memory) return ":memory:";
+    if (mode == Database::Mode::Passing) return {}; // SQLite, "Temporary Databases"
     // A name that begins with "file:" would be read as a URI, and name another file.
     return mode == Database::Mode::Immutable ? immutableUri(file) : std::filesystem::absolute(file).string();
 }
@@ -156,7 +168,7 @@ Database::Database(const std::filesystem::path& file, Mode mode) {
         if (code != SQLITE_OK) fail(m_handle, code);
         m_open.emplace(path());
         sqlite3_extended_result_codes(m_handle, 1);
-        sqlite3_busy_timeout(m_handle, busyMillis);
+        sqlite3_busy_handler(m_handle, waitForLock, nullptr);
         if (mode == Mode::Alone || mode == Mode::Unlocked) keepAlone(m_handle); // before anything is read
         // What a file's own schema says is foreign text: it runs nothing and corrupts nothing. What is
         // deleted, an erased measure say, is overwritten.
@@ -237,7 +249,7 @@ void Database::rest() {
     if (sqlite3_get_autocommit(m_handle) == 0) return;
     sqlite3_busy_timeout(m_handle, 0);
     emptyLog();
-    sqlite3_busy_timeout(m_handle, busyMillis);
+    sqlite3_busy_handler(m_handle, waitForLock, nullptr);
 }
 
 ReadSnapshot::ReadSnapshot(Database& database)

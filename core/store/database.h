@@ -63,7 +63,8 @@ public:
         Immutable, ///< read without locks: nobody may write to the file meanwhile
         Unlocked,  ///< the same with what its log holds, and nothing is made beside it
         Alone,     ///< read while nobody else has it open (else DatabaseLocked), and it stays as it is
-        Memory
+        Memory,
+        Passing ///< of its own, gone when it is closed; on the disk as far as it is large
     };
 
     /// Opens and sets what must be set before any transaction: foreign keys, busy timeout, synchronous=EXTRA.

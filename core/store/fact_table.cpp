@@ -104,6 +104,10 @@ bool isThere(Database& database, const std::string& hash) {
     return database.prepare("SELECT 1 FROM fact WHERE hash = ?").with(hash).step();
 }
 
+std::optional<Fact> byHash(Database& database, const std::string& hash) {
+    return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE hash = ?").with(hash));
+}
+
 std::optional<Fact> oldest(Database& database) {
     return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact ORDER BY at_utc, machine, seq LIMIT 1"));
 }
@@ -121,6 +125,10 @@ std::optional<Fact> byStamp(Database& database, const std::string& stamp) {
 
 std::optional<Fact> byId(Database& database, const std::string& id) {
     return first(database.prepare("SELECT " FACT_COLUMNS " FROM fact WHERE id = ?").with(id));
+}
+
+bool isIdThere(Database& database, const std::string& id) {
+    return firstText(database.prepare("SELECT id FROM fact WHERE id = ?").with(id)).has_value();
 }
 
 std::optional<Fact> beside(Database& database, const Fact& fact, int places) {

@@ -27,6 +27,7 @@ std::optional<Fact> oldest(Database& database);
 
 std::string head(Database& database);                      ///< hash of the newest; empty: there is none
 bool isThere(Database& database, const std::string& hash); ///< looks at all facts
+std::optional<Fact> byHash(Database& database, const std::string& hash); ///< likewise
 /// Every fact by machine and number: the order of the chains.
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit);
 /// Every fact by stamp: the order in which the newest comes last.
@@ -41,6 +42,7 @@ std::vector<Fact> ofKind(Database& database, const std::string& kind);
 std::vector<Fact> ofPlainKind(Database& database, const std::string& kind);
 std::optional<Fact> byStamp(Database& database, const std::string& stamp);
 std::optional<Fact> byId(Database& database, const std::string& id);
+bool isIdThere(Database& database, const std::string& id);
 /// The fact that stands so many places after that one in its chain; before it where `places` is negative.
 std::optional<Fact> beside(Database& database, const Fact& fact, int places);
 /// The facts of that kind which wrote a row whose key begins with `key` and a separator.

@@ -5,12 +5,11 @@
 #include "core/store/chain_walk.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
-#include "core/store/photo_table.h"
+#include "core/store/migrations.h"
 #include "core/store/private_table.h"
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 namespace core {
 namespace {
@@ -58,13 +57,15 @@ private:
     }
 
     void put(Fact fact, OtherFacts& into) {
+        if (m_seq == 0) into.chains.push_back({into.remade.get(), m_key.machine(), 0, 0});
         fact.machine = m_key.machine();
         fact.seq = ++m_seq;
         fact.prevHash = m_hash;
         fact.hash = hashOf(fact);
         fact.signature = m_key.signatureOf(fact);
         m_hash = fact.hash;
-        into.facts.push_back(std::move(fact));
+        factTable::insert(*into.remade, fact);
+        into.chains.back().upTo = m_seq;
     }
 
     Database& m_own;
@@ -91,31 +92,34 @@ public:
             m_walk.goOnAfter(*factTable::inChain(m_own, machine, known),
                              factTable::publicKeyOf(m_own, machine));
         std::optional<AsNewMachine> taker;
+        std::int64_t last = known;
         factTable::forEachAfter(m_other, machine, known, [&](const Fact& fact) {
             m_walk.visit(fact);
-            requireSound();
-            if (!fork) {
-                if (factTable::byId(m_own, fact.id))
-                    throw StoreFailure({ErrorCode::ForkTakenIn, {}, m_other.path()});
-                return into.facts.push_back(fact);
-            }
+            if (!m_found.problems.empty()) requireSound();
+            into.isRenamed = into.isRenamed || fact.kind == Renamed::kind;
+            last = fact.seq;
+            if (!fork) return requireNew(fact);
             if (!taker) taker.emplace(m_own, m_found.machines.back().name, commonBefore(*fork));
             taker->take(fact, into);
         });
+        requireSound();
+        if (!fork && last > known) into.chains.push_back({&m_other, machine, known, last});
     }
 
+    /// Only the club's own beginning goes on from nothing: another one is of another club.
     void end(const OtherFacts& news) {
-        std::set<std::string> hashes;
-        for (const Fact& fact : news.facts)
-            hashes.insert(fact.hash);
-        // Only the club's own beginning goes on from nothing: another one is of another club.
         const std::string founder = clubOf(clubOf(m_own).empty() ? m_other : m_own);
+        std::map<std::string, std::string> notHere; // machines by what they went on from
         for (const auto& [machine, continues] : m_walk.beginnings()) {
-            const bool isThere = continues.empty()
-                                     ? machine == founder
-                                     : hashes.contains(continues) || factTable::isThere(m_own, continues);
-            if (!isThere) throw StoreFailure({ErrorCode::FactsCutOff, {"1", machine}, m_other.path()});
+            const bool isHere = continues.empty() ? machine == founder : factTable::isThere(m_own, continues);
+            if (!isHere) notHere.emplace(continues, machine);
         }
+        if (notHere.empty()) return;
+        auto facts = news.facts();
+        while (const auto fact = facts.next())
+            notHere.erase(fact->hash);
+        if (!notHere.empty())
+            throw StoreFailure({ErrorCode::FactsCutOff, {"1", notHere.begin()->second}, m_other.path()});
     }
 
 private:
@@ -125,7 +129,13 @@ private:
             fork.seq > 1 ? factTable::inChain(m_own, fork.machine, fork.seq - 1) : factTable::oldest(m_own);
         return before ? before->hash : std::string();
     }
+    void requireNew(const Fact& fact) {
+        if (!factTable::isIdThere(m_own, fact.id)) return;
+        requireSound();
+        throw StoreFailure({ErrorCode::ForkTakenIn, {}, m_other.path()});
+    }
     void requireSound() {
+        m_walk.settle();
         if (m_found.problems.empty()) return;
         Error problem = m_found.problems.front();
         throw StoreFailure({ErrorCode::OtherRecordDamaged, {}, m_other.path(), {std::move(problem)}});
@@ -137,20 +147,6 @@ private:
     Verification m_found;
     ChainWalk m_walk;
 };
-
-void addPrivateCells(Database& own, Database& other, OtherFacts& news) {
-    for (const Fact& fact : news.facts) {
-        if (!mayHoldPrivateCells(fact) || privateTable::isErased(own, fact.id)) continue;
-        if (privateTable::isNotHere(other, fact.id)) news.cellsNotThere.push_back(fact.id);
-        auto cells = privateTable::of(other, fact.id);
-        if (cells.empty()) continue;
-        const auto sealed = sealedCells(*factTable::bodyOf(fact));
-        for (PrivateCell& cell : cells)
-            if (std::any_of(sealed.begin(), sealed.end(),
-                            [&](const SealedCell& each) { return each.column == cell.column; }))
-                news.privateCells.emplace_back(fact.id, std::move(cell));
-    }
-}
 
 /// What was not handed on with a fact may come later, from another file.
 void addCellsOfKnown(Database& own, Database& other, OtherFacts& news) {
@@ -171,24 +167,6 @@ void addCellsOfKnown(Database& own, Database& other, OtherFacts& news) {
             if (cell) cells.push_back(std::move(*cell));
         }
         if (!cells.empty() && cells.size() == sealed.size()) news.cellsOfKnown.emplace_back(id, cells);
-    }
-}
-
-/// Pictures stand beside the facts that hold their hashes.
-void addPhotos(Database& own, Database& other, OtherFacts& news) {
-    for (const Fact& fact : news.facts) {
-        if (fact.kind != PhotoAdded::kind) continue; // the only one to be read here
-        const auto body = factTable::bodyOf(fact);
-        const auto* photo = body ? std::get_if<PhotoAdded>(&*body) : nullptr;
-        if (photo == nullptr || photoTable::bytesOf(own, photo->sha256)) continue;
-        auto bytes = photoTable::bytesOf(other, photo->sha256);
-        if (!bytes || sha256Hex(*bytes) != photo->sha256)
-            throw StoreFailure({ErrorCode::OtherRecordDamaged,
-                                {},
-                                other.path(),
-                                {{ErrorCode::FactImpossible,
-                                  {std::to_string(fact.seq), fact.machine, "photo-added.sha256"}}}});
-        news.photos.emplace_back(photo->sha256, std::move(*bytes));
     }
 }
 
@@ -241,41 +219,37 @@ OtherFacts factsNotHere(Database& own, Database& other, const std::vector<Fork>&
 
 OtherFacts newFactsIn(Database& own, Database& other, const std::vector<Fork>& forks) {
     OtherFacts news;
+    news.other = &other;
+    news.ownFacts = own.number("SELECT count(*) FROM fact");
+    if (!forks.empty()) {
+        news.remade = std::make_unique<Database>(std::filesystem::path(), Database::Mode::Passing);
+        migrate(*news.remade, migrations());
+    }
     ChainReader reader(own, other, forks);
     for (const std::string& machine : factTable::machines(other))
         reader.read(machine, news);
     reader.end(news);
-    addPrivateCells(own, other, news);
     addCellsOfKnown(own, other, news);
-    addPhotos(own, other, news);
     return news;
 }
 
-void takeIn(Database& own, const OtherFacts& news) {
-    if (news.facts.empty() && news.cellsOfKnown.empty()) return;
-    const std::int64_t before = own.number("SELECT count(*) FROM fact");
-    for (const Fact& fact : news.facts)
-        factTable::insert(own, fact);
-    for (const auto& [fact, cell] : news.privateCells)
-        privateTable::put(own, fact, {cell});
-    for (const std::string& fact : news.cellsNotThere)
-        privateTable::noteNotHere(own, fact);
-    for (const auto& [fact, cells] : news.cellsOfKnown)
-        privateTable::putWhatWasNotHere(own, fact, cells);
-    for (const auto& [sha256, bytes] : news.photos)
-        photoTable::keep(own, sha256, bytes);
-    const bool isRenamed = std::any_of(news.facts.begin(), news.facts.end(),
-                                       [](const Fact& fact) { return fact.kind == Renamed::kind; });
-    // Made anew is cheaper when much comes in, and renamings need it once, not once each.
-    if (isRenamed || !news.cellsOfKnown.empty() || static_cast<std::int64_t>(news.facts.size()) > before / 4)
-        return rebuildTables(own, own);
-    std::vector<const Fact*> byStamp;
-    for (const Fact& fact : news.facts)
-        byStamp.push_back(&fact);
-    std::sort(byStamp.begin(), byStamp.end(),
-              [](const Fact* a, const Fact* b) { return a->stamp() < b->stamp(); });
-    for (const Fact* fact : byStamp)
-        apply(own, *fact);
+bool isStillNew(Database& own, const OtherFacts& news) {
+    if (news.remade) return own.number("SELECT count(*) FROM fact") == news.ownFacts;
+    return std::all_of(news.chains.begin(), news.chains.end(),
+                       [&](const auto& chain) { return newestSeq(own, chain.machine) == chain.after; });
+}
+
+std::int64_t OtherFacts::count() const {
+    std::int64_t facts = 0;
+    for (const FactsByStamp::Chain& chain : chains)
+        facts += chain.upTo - chain.after;
+    return facts;
+}
+
+bool OtherFacts::isAnyOf(const std::string& machine, std::int64_t seq) const {
+    return std::any_of(chains.begin(), chains.end(), [&](const auto& chain) {
+        return chain.machine == machine && seq > chain.after && seq <= chain.upTo;
+    });
 }
 
 } // namespace core

@@ -3,25 +3,33 @@
 #include "core/record/fact.h"
 #include "core/record/private_cells.h"
 #include "core/store/database.h"
+#include "core/store/facts_by_stamp.h"
 
 #include <cstdint>
 #include <functional>
-#include <optional>
+#include <memory>
 #include <string>
 #include <utility>
 #include <vector>
 
 namespace core {
 
-/// What another file of the club holds and this one does not.
+/// What another file of the club holds and this one does not. It was looked through, and is read there when
+/// it is wanted, so that it takes little memory: as long as it lives the other file is open, and what is read
+/// there is of one moment.
 struct OtherFacts {
-    std::vector<Fact> facts; ///< each machine's in its order; machines by id
-    std::vector<std::pair<std::string, PrivateCell>> privateCells; ///< by the fact that holds their digest
-    std::vector<std::string> cellsNotThere; ///< facts whose private cells the other does not have either
+    Database* other = nullptr;
+    std::vector<FactsByStamp::Chain> chains;
+    std::unique_ptr<Database> remade; ///< where the facts of a machine stand that is taken in as a new one
     /// Cells of facts that stand here already, which were not handed on with them.
     std::vector<std::pair<std::string, std::vector<PrivateCell>>> cellsOfKnown;
-    std::vector<std::pair<std::string, std::string>> photos; ///< SHA-256 and bytes
-    int leftOut = 0; ///< of a forked machine: facts that stand here already, though in another place
+    bool isRenamed = false;    ///< something was, in it
+    int leftOut = 0;           ///< of a forked machine: facts that stand here already, in another place
+    std::int64_t ownFacts = 0; ///< how many stood here
+
+    FactsByStamp facts() const { return FactsByStamp(chains); }
+    std::int64_t count() const;                                       ///< of facts
+    bool isAnyOf(const std::string& machine, std::int64_t seq) const; ///< that fact comes in
 };
 
 /// A machine's chain that the two files tell otherwise from that number on.
@@ -43,12 +51,13 @@ bool mayHoldPrivateCells(const Fact& fact);
 /// Looks every fact through that is new here: numbers, hashes, signatures, canonical bodies, private cells,
 /// and that what each machine went on from is there. Throws StoreFailure naming the first that is wrong, and
 /// for a file of another club. Of forked machines (`forks`) the other's facts from the fork on come as those
-/// of a new machine, signed here, without those of which the file has one of the same id.
+/// of a new machine, signed here, without those of which the file has one of the same id. Needs no lock of
+/// the own file: what others write there meanwhile is asked for afterwards, by `isStillNew`.
 OtherFacts factsNotHere(Database& own, Database& other, const std::vector<Fork>& forks);
 /// The same of a database that holds only what is new here: the caller knows that it is of this club.
 OtherFacts newFactsIn(Database& own, Database& other, const std::vector<Fork>& forks);
 
-/// Writes them and what follows from them, in the caller's write transaction.
-void takeIn(Database& own, const OtherFacts& news);
+/// Nothing of it was taken in since it was looked through, by another program or from another file.
+bool isStillNew(Database& own, const OtherFacts& news);
 
 } // namespace core

@@ -88,6 +88,19 @@ std::vector<std::string> factsThatSet(Database& database, const std::string& per
     return ids;
 }
 
+std::vector<std::pair<std::string, std::string>> superseded(Database& database, const std::string& person) {
+    std::vector<std::pair<std::string, std::string>> facts;
+    Statement query =
+        database
+            .prepare("SELECT each.id, min(later.stamp) FROM pin_change AS each JOIN pin_change AS later ON "
+                     "later.key = each.key AND later.stamp > each.stamp WHERE each.key = ? AND each.change = "
+                     "'set' GROUP BY each.id")
+            .with(foldName(person));
+    while (query.step())
+        facts.emplace_back(query.text(0), query.text(1));
+    return facts;
+}
+
 std::vector<ChangeRow> resetsSince(Database& database, Instant at) {
     return rowsOf(
         database.prepare(CHANGES "WHERE change = 'reset' AND at >= ? ORDER BY stamp DESC").with(at.iso()));

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// PINs of people, what is asked of signatures, and the wrong PINs that were given. All throw StoreFailure.
@@ -34,6 +35,9 @@ std::optional<PinNow> of(Database& database, const std::string& person);
 std::vector<PinNow> all(Database& database); ///< by person
 /// Ids of all facts that ever set that person's PIN.
 std::vector<std::string> factsThatSet(Database& database, const std::string& person);
+/// Facts that set a PIN of that person before the newest one that did anything to it, each with the stamp of
+/// the next that did.
+std::vector<std::pair<std::string, std::string>> superseded(Database& database, const std::string& person);
 /// PINs that were reset at that instant or later, newest first.
 std::vector<ChangeRow> resetsSince(Database& database, Instant at);
 

@@ -1,18 +1,24 @@
 #include "core/club/club.h"
+#include "core/club/club_checks.h"
 #include "core/club/club_hub.h"
 #include "core/club/club_register.h"
 #include "core/club/district_hub.h"
 #include "core/hub/board_text.h"
 #include "core/store/database.h"
 #include "core/store/ledger.h"
+#include "tests/bench/club_history.h"
 #include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/test_cluster.h"
 
+#include <algorithm>
+#include <atomic>
 #include <benchmark/benchmark.h>
+#include <chrono>
 #include <cstdlib>
 #include <fstream>
 #include <memory>
+#include <thread>
 
 // What a hub takes, against a server that is started for it, on this machine and without syncing: so the
 // figures are of the programs and the server, not of a disk or a line.
@@ -21,6 +27,7 @@
 namespace {
 
 using core::Club;
+namespace bench = core::bench;
 
 constexpr int manyFacts = 100000;
 const core::CalendarDay today = *core::CalendarDay::parse("2026-03-14");
@@ -121,6 +128,63 @@ void pullOfManyFacts(benchmark::State& state) {
     state.SetItemsProcessed(state.iterations() * manyFacts);
 }
 BENCHMARK(pullOfManyFacts)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+/// A sighting recorded and the lists refreshed, as in club_bench's scanAndAnswer, in a window whose other
+/// thread takes much in all the while. `isAlone`: without that, to compare. The longest is told in
+/// milliseconds.
+void scanWhileMuchComesIn(benchmark::State& state) {
+    const bool isAlone = state.range(0) == 0;
+    Sender sender;
+    bench::writeRegister(sender.machine.folder / "csv");
+    (void)required(sender.club->register_().importCsv(sender.machine.folder / "csv", today, false));
+    core::HubLink link, other;
+    exchange(*sender.club, link);
+    Machine behind;
+    behind.use();
+    (void)required(core::districtHub::fetch({sender.hub.club, false}, "Sandbay", behind.file()));
+    sender.machine.use();
+    addSightings(sender.machine.file(), manyFacts);
+    exchange(*sender.club, link);
+    behind.use();
+    Club club = required(Club::open(behind.file()));
+    Club exchanging = required(Club::open(behind.file()));
+    const core::Moment now{core::Instant::now(), today};
+    const auto check = required(club.checks().open("boat 4", core::Phase::Launch, now)).check;
+    std::atomic<bool> isOver = isAlone;
+    std::thread exchanger;
+    if (!isAlone)
+        exchanger = std::thread([&] {
+            exchange(exchanging, other);
+            isOver = true;
+        });
+    const std::string& code = bench::codes()[4 * bench::itemsOfBoat];
+    double longest = 0;
+    std::int64_t scans = 0, within20 = 0;
+    for (auto _ : state) {
+        if (!isAlone && isOver) state.SkipWithError("it was over too soon");
+        const auto begun = std::chrono::steady_clock::now();
+        (void)required(club.checks().scan(check, core::ScannedText::typed(code), core::SeenBy::Camera, now));
+        benchmark::DoNotOptimize(club.checks().answer(check, now.today)->outcome);
+        const std::chrono::duration<double, std::milli> took = std::chrono::steady_clock::now() - begun;
+        longest = std::max(longest, took.count());
+        ++scans;
+        within20 += took.count() <= 20 ? 1 : 0;
+        state.PauseTiming();
+        if (!club.checks().undoSightingOf(check, code, now)) throw std::runtime_error("not taken back");
+        std::this_thread::sleep_for(std::chrono::milliseconds(20)); // whoever scans takes a breath
+        state.ResumeTiming();
+    }
+    if (exchanger.joinable()) exchanger.join();
+    state.counters["longest_ms"] = longest;
+    state.counters["within_20_ms"] = static_cast<double>(within20) / static_cast<double>(scans);
+}
+BENCHMARK(scanWhileMuchComesIn)
+    ->ArgName("exchanging")
+    ->Arg(0)
+    ->Arg(1)
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(100)
+    ->UseRealTime();
 
 /// What taking in is measured by: rows of a register that are imported, each a fact.
 void importOfManyRows(benchmark::State& state) {

@@ -7,9 +7,11 @@
 #include <fstream>
 #include <iterator>
 #include <memory>
+#include <netinet/in.h>
 #include <pwd.h>
 #include <stdexcept>
 #include <sys/prctl.h>
+#include <sys/socket.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <thread>
@@ -49,7 +51,11 @@ const passwd& unprivileged() {
 } // namespace
 
 std::string TestCluster::run(const std::string& program, const std::string& arguments) const {
-    const std::string command = "cd / && " + programFolder() + "/" + program + " " + arguments + " 2>&1";
+    return runAsServer("cd / && " + programFolder() + "/" + program + " " + arguments);
+}
+
+std::string TestCluster::runAsServer(const std::string& script) {
+    const std::string command = script + " 2>&1";
     const std::string asWhom =
         ::geteuid() == 0 ? "runuser -u nobody -- sh -c " + quotedForShell(command) : command;
     const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(asWhom.c_str(), "r"), [](FILE*) { return 0; });
@@ -57,7 +63,7 @@ std::string TestCluster::run(const std::string& program, const std::string& argu
     char part[4096];
     while (const std::size_t size = fread(part, 1, sizeof part, pipe.get()))
         said.append(part, size);
-    if (pclose(pipe.get()) != 0) throw std::runtime_error(program + ": " + said);
+    if (pclose(pipe.get()) != 0) throw std::runtime_error(script + ": " + said);
     return said;
 }
 
@@ -76,6 +82,47 @@ TestCluster::TestCluster() {
         << "'\nfsync = off\nmax_connections = 100\nautovacuum = off\nshared_buffers = 64MB\n"
         << "log_line_prefix = '%u '\n";
     start();
+}
+
+namespace {
+
+int freePort() {
+    const int line = ::socket(AF_INET, SOCK_STREAM, 0);
+    sockaddr_in address{};
+    address.sin_family = AF_INET;
+    address.sin_addr.s_addr = htonl(INADDR_LOOPBACK);
+    socklen_t size = sizeof address;
+    auto* any = reinterpret_cast<sockaddr*>(&address);
+    if (::bind(line, any, size) != 0 || ::getsockname(line, any, &size) != 0)
+        throw std::runtime_error("no port is free");
+    ::close(line);
+    return ntohs(address.sin_port);
+}
+
+/// OpenSSL, "openssl-req(1)", "openssl-x509(1)". Puts server.key, server.crt and root.crt there.
+constexpr const char* makeCertificates =
+    "set -e; new='openssl req -newkey ec -pkeyopt ec_paramgen_curve:prime256v1 -nodes'; "
+    "$new -x509 -days 2 -subj '/CN=Tests' -keyout root.key -out root.crt; "
+    "$new -subj '/CN=localhost' -keyout server.key -out server.csr; "
+    "echo subjectAltName=DNS:localhost > names; "
+    "openssl x509 -req -in server.csr -CA root.crt -CAkey root.key -CAcreateserial -days 2 -extfile names "
+    "-out server.crt; chmod 600 server.key";
+
+} // namespace
+
+TestCluster::Encrypted TestCluster::encrypt() {
+    const std::string data = m_folder / "data";
+    runAsServer("cd " + data + " && { " + makeCertificates + "; }");
+    const Encrypted encrypted{freePort(), m_folder / "root.crt"};
+    std::filesystem::copy_file(m_folder / "data" / "root.crt", encrypted.root);
+    std::ofstream(m_folder / "data" / "postgresql.conf", std::ios::app)
+        << "listen_addresses = '127.0.0.1'\nport = " << encrypted.port << "\nssl = on\n";
+    std::ofstream(m_folder / "data" / "pg_hba.conf")
+        << "local all all trust\nhostssl all all 127.0.0.1/32 trust\n";
+    kill();
+    m_port = encrypted.port;
+    start();
+    return encrypted;
 }
 
 TestCluster::~TestCluster() {
@@ -142,7 +189,8 @@ std::string TestCluster::url(const std::string& database, const std::string& rol
     std::string folder;
     for (const char c : m_folder.path().string())
         folder += c == '/' ? std::string("%2F") : std::string(1, c);
-    return "postgresql://" + role + "@" + folder + "/" + database;
+    return "postgresql://" + role + "@" + folder + (m_port == 0 ? "" : ":" + std::to_string(m_port)) + "/" +
+           database;
 }
 
 std::string TestCluster::ask(const std::string& database, const std::string& sql,

@@ -2,6 +2,7 @@
 
 #include "tests/support/scratch_folder.h"
 
+#include <filesystem>
 #include <string>
 #include <sys/types.h>
 
@@ -27,6 +28,14 @@ public:
                     const std::string& role = "office") const;
     std::string log() const; ///< what the server wrote
 
+    struct Encrypted {
+        int port = 0;
+        std::filesystem::path root; ///< certificate of who signed the server's
+    };
+    /// Starts it anew: it is also reached at 127.0.0.1, with TLS alone and a certificate for "localhost" that
+    /// an authority of its own signed.
+    Encrypted encrypt();
+
     void start();
     void kill();          ///< as when the power goes: nothing is ended properly
     void stopAnswering(); ///< SIGSTOP to all its processes
@@ -34,9 +43,11 @@ public:
 
 private:
     std::string run(const std::string& program, const std::string& arguments) const;
+    static std::string runAsServer(const std::string& script); ///< what it says; throws it when it fails
 
     ScratchFolder m_folder;
     pid_t m_server = -1;
+    int m_port = 0; ///< 0: the usual one, of a socket's name
 };
 
 /// The one of this test program; made when it is first asked for.

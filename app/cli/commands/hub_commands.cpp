@@ -82,6 +82,10 @@ int hubJoin(const HubOptions& options) {
 }
 
 QString fetchedWords(const core::FetchedFile& fetched) {
+    if (fetched.wasLeft)
+        return QStringLiteral(
+            "It exchanges with no hub: this user left it for all files of the club. To join "
+            "again: tholepinctl hub join.");
     if (!fetched.place)
         return QStringLiteral("It exchanges with no hub: this role is no club's. With the club's own role: "
                               "tholepinctl hub join.");

@@ -70,6 +70,7 @@ int watch(core::Club& club, const ExchangeOptions& options, core::HubLink& link)
         if (!moment) return fail(moment.error());
         const auto exchanged = exchangeOnce(club, link, moment->today);
         const bool isReached = exchanged || exchanged.error().kind() != core::ErrorKind::DiskFailed;
+        if (!exchanged && link.isStopped()) return ExitFine;
         if (!exchanged && isReached) return fail(exchanged.error());
         if (!exchanged && wasReached) fail(exchanged.error());
         if (exchanged && (isFirst || !wasReached || exchanged->sent > 0 || exchanged->cameIn.facts > 0)) {

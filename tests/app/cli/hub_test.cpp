@@ -2,8 +2,11 @@
 #include "tests/support/ctl_process.h"
 
 #include <csignal>
+#include <fstream>
 #include <gmock/gmock.h>
+#include <netinet/in.h>
 #include <nlohmann/json.hpp>
+#include <sys/socket.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -141,6 +144,54 @@ TEST_F(HubCommands, watchingTellsWhatComesInUntilItIsEnded) {
     EXPECT_TRUE(WIFEXITED(status));
     EXPECT_EQ(WEXITSTATUS(status), 0);
     fclose(lines);
+}
+
+/// A place that takes connections and says nothing.
+class SilentServer {
+public:
+    SilentServer() {
+        sockaddr_in address{};
+        address.sin_family = AF_INET;
+        address.sin_addr.s_addr = htonl(INADDR_LOOPBACK);
+        socklen_t size = sizeof address;
+        auto* any = reinterpret_cast<sockaddr*>(&address);
+        EXPECT_EQ(::bind(m_line, any, size), 0);
+        EXPECT_EQ(::listen(m_line, 8), 0);
+        EXPECT_EQ(::getsockname(m_line, any, &size), 0);
+        m_port = ntohs(address.sin_port);
+    }
+    ~SilentServer() { ::close(m_line); }
+    std::string url() const { return "postgresql://sandbay@127.0.0.1:" + std::to_string(m_port) + "/t"; }
+    void waitForSomebody() const { EXPECT_GE(::accept(m_line, nullptr, nullptr), 0); }
+
+private:
+    int m_line = ::socket(AF_INET, SOCK_STREAM, 0), m_port = 0;
+};
+
+// Not after the ten seconds that connecting may take: then it would say that the hub was not reached.
+TEST_F(HubCommands, watchingEndsWhileItConnects) {
+    const SilentServer server;
+    shed.open();
+    ASSERT_TRUE(shed.join(url()));
+    for (const auto& each : std::filesystem::recursive_directory_iterator(shed.state))
+        if (each.path().filename() == "hub") std::ofstream(each.path()) << server.url() << '\n';
+    int err[2];
+    ASSERT_EQ(::pipe(err), 0);
+    const pid_t watching = ::fork();
+    if (watching == 0) {
+        ::dup2(err[1], 2);
+        ::execl(THOLEPINCTL, THOLEPINCTL, "hub", "exchange", shed.file.c_str(), "--watch", nullptr);
+        ::_exit(127);
+    }
+    ::close(err[1]);
+    server.waitForSomebody();
+    ::kill(watching, SIGTERM);
+    char byte = 0;
+    EXPECT_EQ(::read(err[0], &byte, 1), 0) << "it said something";
+    int status = 0;
+    ::waitpid(watching, &status, 0);
+    EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0);
+    ::close(err[0]);
 }
 
 } // namespace

@@ -4,9 +4,12 @@
 #include "app/gui/club/check_session.h"
 #include "app/gui/gear/exchange/file_exchange_panel.h"
 #include "app/gui/gear/office/gear_office.h"
+#include "core/club/club_events.h"
 #include "core/club/club_record.h"
+#include "core/club/district_hub.h"
 #include "tests/app/gui/demo_club.h"
 #include "tests/app/gui/story_hand.h"
+#include "tests/support/test_cluster.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -90,6 +93,23 @@ public:
             waitFor([&] { return !page->isBusy() && answer().contains("came in", Qt::CaseInsensitive); }));
         return answer();
     }
+    QString todaysEvent() { return window->findChild<QLabel*>("todaysEventLabel")->text(); }
+    /// As it is shown now; nothing is asked for.
+    bool isOut(const std::string& boat) const {
+        for (const core::BoatCondition& each : window->board().state().boats)
+            if (each.boat == boat) return each.kind == core::BoatCondition::Kind::Out;
+        return false;
+    }
+    void toDistrict() {
+        key("Ctrl+Shift+X");
+        EXPECT_TRUE(waitFor([&] { return window->gearOffice().currentPage() == "exchange"; }));
+        hand->pick("exchangeHubChoice");
+    }
+    void expectExchanged() {
+        const auto* now = window->findChild<QLabel*>("hubNowLabel");
+        EXPECT_TRUE(waitFor([&] { return now->text().startsWith("Exchanged with"); }))
+            << now->text().toStdString();
+    }
     QString answer() { return window->findChild<QLabel*>("exchangeAnswerLabel")->text(); }
     void key(const char* keys) {
         window->activateWindow();
@@ -116,6 +136,20 @@ protected:
         for (const fs::path& each : {stick(), folder() / "office"})
             fs::create_directory(each);
     }
+    /// The officer's file, by a copy that was taken along on the stick.
+    void carryACopy(Machine& shed) const {
+        shed.key("Ctrl+Shift+X");
+        shed.hand->pressLine("exchangeFiles", shed.hand->lineOf("exchangeFiles", "STICK"));
+        shed.hand->press("exchangeGoButton");
+        const auto* said = shed.window->findChild<QLabel*>("exchangeSaidLabel");
+        ASSERT_TRUE(waitFor([&] { return said->text().startsWith("A copy was made"); }));
+        fs::copy_file(stick() / "club.tholepin", officersFile());
+    }
+    static void expectWhole(const fs::path& file) {
+        auto club = core::Club::open(file, core::Club::Access::ReadOnly);
+        ASSERT_TRUE(club);
+        EXPECT_TRUE(club->record().verify(false)->problems.empty()) << file;
+    }
     fs::path stick() const { return folder() / "STICK"; }
     fs::path officersFile() const { return folder() / "office" / "ours.tholepin"; }
 };
@@ -125,12 +159,7 @@ protected:
 // The shed's laptop and the officer's, and a stick that is carried between them.
 TEST_F(TwoMachines, shedAndOfficerEndWithTheSameBoard) {
     Machine shed(file(), stick());
-    shed.key("Ctrl+Shift+X");
-    shed.hand->pressLine("exchangeFiles", shed.hand->lineOf("exchangeFiles", "STICK"));
-    shed.hand->press("exchangeGoButton");
-    const auto* said = shed.window->findChild<QLabel*>("exchangeSaidLabel");
-    ASSERT_TRUE(waitFor([&] { return said->text().startsWith("A copy was made"); }));
-    fs::copy_file(stick() / "club.tholepin", officersFile());
+    carryACopy(shed);
     Machine officer(officersFile(), stick());
 
     shed.launch("Grebe", "Petra Lund");
@@ -154,9 +183,48 @@ TEST_F(TwoMachines, shedAndOfficerEndWithTheSameBoard) {
     const QStringList board = shed.board();
     EXPECT_EQ(board, officer.board());
     EXPECT_EQ(board.filter("| out, launch signed").size(), 2) << board.join('\n').toStdString();
-    for (const fs::path& each : {file(), officersFile(), stick() / "club.tholepin"}) {
+    for (const fs::path& each : {file(), officersFile(), stick() / "club.tholepin"})
+        expectWhole(each);
+}
+
+// A festival: first by stick, then both windows are open beside a district's server, and what is launched at
+// the shed stands on the officer's board by itself.
+TEST_F(TwoMachines, aFestivalIsFollowedByStickAndThenByTheDistrict) {
+    Machine shed(file(), stick());
+    carryACopy(shed);
+    Machine officer(officersFile(), stick());
+    shed.showBoats();
+    shed.hand->fill("todaysEventEdit", "Lake festival");
+    shed.hand->press("beginEventButton");
+    ASSERT_TRUE(waitFor([&] { return shed.todaysEvent().contains("Lake festival"); }));
+    shed.launch("Grebe", "Petra Lund");
+    EXPECT_TRUE(shed.exchange().endsWith("came in.")) << shed.answer().toStdString();
+    EXPECT_TRUE(officer.exchange().startsWith("Came in: ")) << officer.answer().toStdString();
+    EXPECT_EQ(shed.board(), officer.board());
+    EXPECT_EQ(officer.todaysEvent(), shed.todaysEvent());
+
+    support::TestCluster& server = support::testCluster();
+    server.makeDatabase("festival");
+    server.makeRole("lake");
+    ASSERT_TRUE(core::districtHub::prepare(server.url("festival")));
+    ASSERT_TRUE(core::districtHub::addClub(server.url("festival"), "Quillmere Lake Rescue", "lake"));
+    shed.toDistrict();
+    shed.hand->fill("hubUrlEdit", QString::fromStdString(server.url("festival", "lake")));
+    shed.hand->press("hubJoinButton");
+    shed.expectExchanged();
+    officer.toDistrict(); // one user joins for all files of the club
+    officer.hand->press("hubExchangeButton");
+    officer.expectExchanged();
+    officer.showBoats();
+
+    shed.launch("Bittern", "Petra Lund");
+    shed.toDistrict();
+    shed.hand->press("hubExchangeButton");
+    EXPECT_TRUE(waitFor([&] { return officer.isOut("Bittern"); })) << "without anybody's asking";
+    EXPECT_EQ(shed.board(), officer.board());
+    for (const fs::path& each : {file(), officersFile()}) {
+        expectWhole(each);
         auto club = core::Club::open(each, core::Club::Access::ReadOnly);
-        ASSERT_TRUE(club);
-        EXPECT_TRUE(club->record().verify(false)->problems.empty()) << each;
+        EXPECT_EQ(club->events().checksOf("Lake festival").size(), 2U);
     }
 }

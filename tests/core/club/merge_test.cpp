@@ -270,6 +270,16 @@ protected:
     Club van;
 };
 
+// Who goes on with a copied file has read what stands in it.
+TEST_F(LookAround, aCellThatWasChangedByWhoKnewTheOtherValueIsNone) {
+    write(full.club, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "green"}}, full.now);
+    Club laptop = copy("laptop");
+    write(laptop, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "red"}}, full.now);
+    const auto in = merged(full.club, path("laptop"));
+    EXPECT_EQ(in.changes, 1);
+    EXPECT_TRUE(in.lookAt.empty());
+}
+
 TEST_F(LookAround, oneCellOfTwoMachinesWithinAnHour) {
     write(van, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "red"}}, full.now);
     write(full.club, SheetId::Boats, {{"boat", "Tern"}}, {{"note", "green"}}, full.now);
@@ -327,12 +337,16 @@ TEST_F(LookAround, aCheckThatTwoSigned) {
 /// What is written into the other file past its own right, as on a machine where nobody asks for a PIN.
 class LookAroundPins : public LookAround {
 protected:
-    void inVan(const std::function<void(core::Database&, core::Ledger&)>& work) {
-        core::Database database(path("van"), core::Database::Mode::ReadWrite);
+    void inVan(const std::function<void(core::Database&, core::Ledger&)>& work) { in(path("van"), work); }
+    static void in(const std::filesystem::path& file,
+                   const std::function<void(core::Database&, core::Ledger&)>& work) {
+        core::Database database(file, core::Database::Mode::ReadWrite);
         core::Transaction transaction(database);
         core::Ledger ledger(database);
         work(database, ledger);
+        ledger.committing();
         transaction.commit();
+        ledger.committed();
     }
     static void giveRole(core::Ledger& ledger, const std::string& person, const std::string& role) {
         ledger.append(core::rowWritten(SheetId::People, {{"person", person}}, {{"role", role}}), {});
@@ -377,6 +391,29 @@ TEST_F(LookAroundPins, aPinThatCameWithoutWhatIsKeptOfItLeavesEverythingOpen) {
     });
     EXPECT_THAT(pinsChanged(), testing::ElementsAre(odalys(false, true)));
     EXPECT_FALSE(full.club.pins().anySet());
+}
+
+// Whichever of them comes in: nobody can try at home what no PIN is any more.
+TEST_F(LookAroundPins, whatIsKeptOfAPinGoesWhenAnotherMachineSetANewerOne) {
+    const auto kept = [](const std::filesystem::path& file) {
+        return core::Database(file, core::Database::Mode::ReadOnly)
+            .number("SELECT count(*) FROM private_cell JOIN pin_change ON id = fact WHERE person = 'Odalys "
+                    "Finch'");
+    };
+    const auto set = [](core::Database&, core::Ledger& ledger) {
+        ledger.append(core::PinSet{"Odalys Finch", support::sealed4711}, {});
+    };
+    in(full.file(), set);
+    in(path("van"), set);
+    ASSERT_EQ(kept(full.file()), 1);
+    ASSERT_EQ(kept(path("van")), 1);
+    merged(full.club, path("van"));
+    merged(van, full.file());
+    EXPECT_EQ(kept(full.file()), 1);
+    EXPECT_EQ(kept(path("van")), 1);
+    EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van")));
+    expectWhole(full.club);
+    expectWhole(van);
 }
 
 TEST_F(LookAroundPins, whoIsNoGearOfficerAnyMoreAndWhatChangesNothing) {

@@ -2,11 +2,16 @@
 #include "core/club/club_exchange.h"
 #include "core/club/club_photos.h"
 #include "core/hub/hub_facts.h"
+#include "core/record/facts.h"
+#include "core/store/ledger.h"
 #include "tests/core/hub/hub_support.h"
 
 #include <algorithm>
+#include <atomic>
+#include <chrono>
 #include <future>
 #include <gmock/gmock.h>
+#include <thread>
 
 namespace {
 
@@ -329,6 +334,63 @@ TEST_F(HubExchange, aFileThatLeavesExchangesNoMore) {
     EXPECT_EQ(shed.exchange().error().code, ErrorCode::HubNotJoined);
     EXPECT_TRUE(shed.join(url()));
     EXPECT_TRUE(shed.exchange());
+}
+
+// As with joining: whoever fetches a file does not undo what an officer did.
+TEST_F(HubExchange, whoLeftDoesNotJoinAgainByFetching) {
+    expectExchanged(shed, static_cast<int>(shed.facts()), 0);
+    ASSERT_TRUE(shed.club->hub().leave());
+    const auto fetched =
+        core::districtHub::fetch({url(), false}, "Sandbay", shed.state.parent_path() / "again");
+    ASSERT_TRUE(fetched);
+    EXPECT_TRUE(fetched->wasLeft);
+    EXPECT_FALSE(fetched->place);
+    EXPECT_FALSE(shed.club->hub().place());
+    ASSERT_TRUE(shed.join(url()));
+    EXPECT_TRUE(
+        core::districtHub::fetch({url(), false}, "Sandbay", shed.state.parent_path() / "more")->wasJoined);
+}
+
+// Much is taken in by parts, and others write between them.
+TEST_F(HubExchange, whoeverWritesMeanwhileWaitsForAMomentOnly) {
+    expectExchanged(shed, static_cast<int>(shed.facts()), 0);
+    fetched(home);
+    shed.in();
+    {
+        core::Database database(shed.file, core::Database::Mode::ReadWrite);
+        core::Ledger ledger(database);
+        core::Transaction together(database);
+        for (int i = 0; i < 2000; ++i)
+            ledger.append(core::TagSeen{.check = "0190f8a2-7c1e-7b3a-9f00-000000000001",
+                                        .code = "KGFB6J8WF9",
+                                        .at = core::Instant::now(),
+                                        .seenBy = "camera"},
+                          {});
+        ledger.committing();
+        together.commit();
+        ledger.committed();
+    }
+    expectExchanged(shed, 2000, 0);
+    home.in();
+    std::atomic<bool> isOver = false;
+    std::atomic<int> written = 0, between = 0;
+    std::thread crew([&] {
+        core::Database database(home.file, core::Database::Mode::ReadWrite);
+        for (; !isOver; std::this_thread::sleep_for(std::chrono::milliseconds(1))) {
+            const core::Transaction looking(database);
+            const auto seen = database.number("SELECT count(*) FROM fact WHERE kind = 'tag-seen'");
+            between += seen > 0 && seen < 2000 ? 1 : 0;
+            ++written;
+        }
+    });
+    const auto exchanged = home.exchange();
+    isOver = true;
+    crew.join();
+    ASSERT_TRUE(exchanged) << support::described(exchanged.error());
+    EXPECT_EQ(exchanged->cameIn.sightings, 2000);
+    EXPECT_GT(between, 0) << "of " << written << " that could write";
+    EXPECT_EQ(home.facts(), shed.facts());
+    expectWhole(home);
 }
 
 } // namespace

@@ -18,6 +18,13 @@ using core::ErrorCode;
 using core::Fact;
 using support::HubMachine;
 
+core::hubFacts::FactBatch batchOf(const std::vector<Fact>& facts) {
+    core::hubFacts::FactBatch batch;
+    for (const Fact& fact : facts)
+        batch.add(fact);
+    return batch;
+}
+
 class HubRefuses : public support::HubTest {
 protected:
     void SetUp() override {
@@ -65,7 +72,7 @@ protected:
         core::HubConnection hub(core::hubUrlFrom(url()).value());
         const std::int64_t there = std::stoll(ask("SELECT count(*) FROM tholepin.fact"));
         try {
-            const auto added = core::hubFacts::push(hub, clubIn(shed), known.value_or(there), facts);
+            const auto added = core::hubFacts::push(hub, clubIn(shed), known.value_or(there), batchOf(facts));
             return added ? std::optional<ErrorCode>() : ErrorCode::HubAhead;
         } catch (const core::StoreFailure& failure) {
             return failure.error.code;
@@ -332,7 +339,7 @@ TEST_F(HubRefuses, whatAnotherClubWouldReadOrWrite) {
         }
     };
     // For whichever club it says it writes, it is its own.
-    EXPECT_EQ(refusal([&] { core::hubFacts::push(hub, founder, 0, {factsIn(shed).front()}); }),
+    EXPECT_EQ(refusal([&] { core::hubFacts::push(hub, founder, 0, batchOf({factsIn(shed).front()})); }),
               ErrorCode::EndOfCodes)
         << "an empty club takes the beginning of one";
     EXPECT_EQ(ask("SELECT count(*) FROM tholepin.fact", "harbour"), "1\n");

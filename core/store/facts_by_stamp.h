@@ -13,13 +13,14 @@ namespace core {
 
 /// Facts of several chains as one row, none before one that it knows of: by stamp, for what is written after
 /// something was known has a later instant; and each chain by number. Reads a few at a time.
-class OutgoingFacts {
+class FactsByStamp {
 public:
     struct Chain {
+        Database* database = nullptr; ///< in which it is read
         std::string machine;
         std::int64_t after = 0, upTo = 0; ///< numbers
     };
-    OutgoingFacts(Database& database, const std::vector<Chain>& chains);
+    explicit FactsByStamp(const std::vector<Chain>& chains);
     std::optional<Fact> next(); ///< empty: that was the last
 
 private:
@@ -27,9 +28,8 @@ private:
         Chain chain;
         std::deque<Fact> facts;
     };
-    void fill(Reading& reading);
+    static void fill(Reading& reading);
 
-    Database& m_database;
     std::vector<Reading> m_readings;
 };
 
