@@ -1,5 +1,6 @@
 #include "app/gui/check/people_bar.h"
 
+#include "app/gui/help/field_sentences.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 
@@ -53,6 +54,7 @@ void PeopleBar::addBox() {
     label->setBuddy(box);
     box->setObjectName(number == 0 ? "driverBox" : QStringLiteral("crewBox%1").arg(number));
     box->setAccessibleName(number == 0 ? tr("driver") : tr("crew %1").arg(number));
+    describeFields(*this);
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     box->setMinimumWidth(120);
     // Above it, so that long names and long words have the width.
