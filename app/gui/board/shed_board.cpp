@@ -35,7 +35,7 @@ namespace app {
 namespace {
 
 constexpr int cameraWidth = 380;
-constexpr std::size_t manyBoats = 12; ///< from so many on they can be filtered
+constexpr int manyBoats = 12; ///< from so many on they can be filtered
 
 /// For a month, so that no PIN goes without anybody's knowing.
 QString resetsInWords(const BoardState& state) {
@@ -189,7 +189,7 @@ void ShedBoard::fillStrips() {
         delete item->widget();
         delete item;
     }
-    const bool isMany = m_state.boats.size() >= manyBoats;
+    const bool isMany = static_cast<int>(m_state.boats.size()) >= manyBoats;
     m_count->setText(countInWords(m_state));
     m_count->setVisible(isMany);
     m_filter->setVisible(isMany);

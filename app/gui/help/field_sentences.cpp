@@ -85,8 +85,6 @@ constexpr FieldSentence sentences[] = {
     {"historyCodeEdit", QT_TRANSLATE_NOOP("FieldSentences", "The code on a tag whose history is shown.")},
     {"historyNameBox",
      QT_TRANSLATE_NOOP("FieldSentences", "The boat, person or place whose history is shown.")},
-    {"hubPrivateBox",
-     QT_TRANSLATE_NOOP("FieldSentences", "Whether measures of people are sent to the server, too.")},
     {"hubUrlEdit", QT_TRANSLATE_NOOP("FieldSentences",
                                      "Where the district's server is, as it was told by whoever runs it.")},
     {"kitHomeBox", QT_TRANSLATE_NOOP("FieldSentences", "Shows kit of one boat or place, or of all.")},

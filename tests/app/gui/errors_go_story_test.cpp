@@ -126,3 +126,41 @@ TEST_F(ErrorsGoStory, fromTheWelcomePageTabAndEscapeLeadBackToTheBoats) {
     press(Qt::Key_Escape);
     waitForBoard(shown);
 }
+
+// Those of a check, of a PIN, a camera and the help have tests of their own.
+TEST_F(ErrorsGoStory, escapeLeavesEveryPanelOfThePages) {
+    struct Panel {
+        const char* page;
+        std::function<void()> open;
+        const char* field; ///< on the panel
+    };
+    openWindow();
+    const auto click = [this](const char* button) {
+        ASSERT_TRUE(support::waitFor([&] { return child(button) && child(button)->isVisible(); })) << button;
+        child<QPushButton>(button)->click();
+    };
+    const auto openFirstRow = [this](const char* table) {
+        auto* rows = child<app::PlainTable>(table);
+        ASSERT_TRUE(support::waitFor([&] { return rows->model()->rowCount() > 0; })) << table;
+        rows->setCurrentIndex(rows->model()->index(0, 0));
+        rows->setFocus();
+        press(Qt::Key_Return);
+    };
+    const std::vector<Panel> panels{
+        {"Alt+3", [&] { click("newKitButton"); }, "newKitTypeBox"},
+        {"Alt+3", [&] { openFirstRow("kitTable"); }, "kitItemList"},
+        {"Ctrl+Alt+1", [&] { click("manifestAddButton"); }, "manifestKitTypeBox"},
+        {"Ctrl+Alt+3", [&] { click("registerNewButton"); }, "cell_note"},
+        {"Ctrl+Alt+3", [&] { openFirstRow("registerTable"); }, "cell_note"},
+        {"Ctrl+Alt+8", [&] { click("setUpButton 3"); }, "fitOutHomeBox"},
+    };
+    for (const Panel& panel : panels) {
+        QTest::keySequence(&window(), QKeySequence(panel.page));
+        panel.open();
+        ASSERT_TRUE(support::waitFor([&] { return child(panel.field) && child(panel.field)->isVisible(); }))
+            << panel.field;
+        child(panel.field)->setFocus();
+        press(Qt::Key_Escape);
+        EXPECT_TRUE(support::waitFor([&] { return !child(panel.field)->isVisible(); })) << panel.field;
+    }
+}
