@@ -15,6 +15,7 @@
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/setup/set_up_notes.h"
+#include "app/gui/help/field_sentences.h"
 #include "app/gui/help/help_page.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
@@ -139,6 +140,7 @@ void MainWindow::buildPages() {
     column->addWidget(m_pages, 1);
     m_unlock = new UnlockStrip(m_club, *m_lock, *all);
     setCentralWidget(all); // the old one goes
+    describeFields(*all);
 }
 
 /// No page keeps a camera that another may want.
@@ -215,7 +217,6 @@ bool MainWindow::isBoardShown() const {
 }
 
 void MainWindow::openClub(const std::filesystem::path& file) {
-    leavePage();
     m_club.open(file, [this, name = QString::fromStdString(file.string())](const core::Outcome& opened) {
         takeOpened(opened, name);
     });
@@ -227,9 +228,12 @@ void MainWindow::chooseClub() {
 }
 
 void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
-    m_isClubOpen = static_cast<bool>(opened);
-    m_replaced->setVisible(false);
+    if (!opened && m_isClubOpen && !m_club.file().empty()) return stayInClub(opened.error());
     if (!opened) return leaveClub(opened.error());
+    leavePage();
+    m_isClubOpen = true;
+    m_replaced->setVisible(false);
+    m_welcome->say({}); // of what was tried before
     QSettings().setValue("club/file", file);
     m_lock->refresh(); // of each opened club anew
     m_hub->watch(file.toStdString());
@@ -241,6 +245,18 @@ void MainWindow::showWelcome() {
     m_welcome->setOpenClub(m_isClubOpen ? m_board->state().club : QString());
     m_pages->setCurrentWidget(m_welcome);
     adaptMenus();
+}
+
+/// Another file was refused: why is said where somebody is, and everything there stays as it was.
+void MainWindow::stayInClub(const core::Error& error) {
+    const QString why =
+        errorSentence(error) + QLatin1Char(' ') + tr("“%1” stays open.").arg(m_board->state().club);
+    if (m_pages->currentWidget() == m_welcome)
+        m_welcome->say(why);
+    else if (dynamic_cast<ScanTaker*>(currentPage()))
+        sayWhereItStands(why);
+    else
+        showBoard(why);
 }
 
 /// A file that cannot be read is left alone; what was written before is on disk.

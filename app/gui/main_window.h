@@ -92,6 +92,7 @@ private:
     void goOnWith(const NewClub& made);
     void takeOpened(const core::Outcome& opened, const QString& file);
     void leaveClub(const core::Error& error);
+    void stayInClub(const core::Error& error);
     void importFolder();
     void importFrom(const QString& folder);
     void showLock();

@@ -6,6 +6,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/leave_by_escape.h"
 #include "app/text/errors.h"
 #include "app/text/words.h"
 #include "core/exchange/csv_import.h"
@@ -35,8 +36,8 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     layout->addWidget(m_title);
     layout->addWidget(m_said);
     auto* open = new FlowLayout;
-    open->addWidget(m_back);
     open->addWidget(m_open);
+    open->addWidget(m_back);
     open->addExpanding(wordsIn("remark", tr("One file holds a club's boats, kit and record."), this));
     layout->addLayout(open);
     layout->addSpacing(2 * spaceUnit);
@@ -58,6 +59,9 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     connect(m_new, &NewClubForm::startPressed, this, [this] {
         m_new->setMaking(true);
         emit newPressed(m_new->wanted());
+    });
+    leaveByEscape(*this, [this] {
+        if (!m_back->isHidden()) emit backPressed();
     });
     tabAsLaidOut(*this);
     setFocusProxy(m_open); // the usual way has the keyboard

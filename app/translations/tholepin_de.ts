@@ -3190,6 +3190,413 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>FieldSentences</name>
+    <message>
+        <source>Why it is written off; it stands in the record.</source>
+        <translation>Warum es ausgesondert wird; es steht im Protokoll.</translation>
+    </message>
+    <message>
+        <source>One sentence on why; it stands in the record.</source>
+        <translation>Ein Satz dazu, warum; er steht im Protokoll.</translation>
+    </message>
+    <message>
+        <source>How many pieces arrived.</source>
+        <translation>Wie viele Stück angekommen sind.</translation>
+    </message>
+    <message>
+        <source>The day or month of manufacture, if it is known.</source>
+        <translation>Tag oder Monat der Herstellung, falls bekannt.</translation>
+    </message>
+    <message>
+        <source>Where the pieces are put.</source>
+        <translation>Wohin die Stücke kommen.</translation>
+    </message>
+    <message>
+        <source>The day that is stamped on the pieces, if there is one.</source>
+        <translation>Der auf die Stücke gestempelte Tag, falls es einen gibt.</translation>
+    </message>
+    <message>
+        <source>Who did the work that is recorded.</source>
+        <translation>Wer die Arbeit getan hat, die festgehalten wird.</translation>
+    </message>
+    <message>
+        <source>The day on which the work was done, as in 2026-03-14.</source>
+        <translation>Der Tag, an dem die Arbeit getan wurde, etwa 2026-03-14.</translation>
+    </message>
+    <message>
+        <source>What else is to be known of the work; may stay empty.</source>
+        <translation>Was über die Arbeit sonst zu wissen ist; darf leer bleiben.</translation>
+    </message>
+    <message>
+        <source>The inspection or service that is recorded for all items in the list.</source>
+        <translation>Die Prüfung oder Wartung, die für alle Stücke der Liste festgehalten wird.</translation>
+    </message>
+    <message>
+        <source>Shows only boats whose strip has these letters; a tag&apos;s code opens its boat.</source>
+        <translation>Zeigt nur Boote, in deren Zeile diese Buchstaben stehen; der Code eines Etiketts öffnet sein Boot.</translation>
+    </message>
+    <message>
+        <source>One sentence on what was done; the entry is closed with it.</source>
+        <translation>Ein Satz dazu, was getan wurde; damit wird der Eintrag geschlossen.</translation>
+    </message>
+    <message>
+        <source>The file that is made for the new club.</source>
+        <translation>Die Datei, die für den neuen Klub angelegt wird.</translation>
+    </message>
+    <message>
+        <source>The folder whose CSV files the new club begins with.</source>
+        <translation>Der Ordner, mit dessen CSV-Dateien der neue Klub beginnt.</translation>
+    </message>
+    <message>
+        <source>The new club&apos;s name, as it stands on every sheet.</source>
+        <translation>Der Name des neuen Klubs, wie er auf jedem Blatt steht.</translation>
+    </message>
+    <message>
+        <source>The code on a tag, with or without gaps; Enter takes it.</source>
+        <translation>Der Code auf einem Etikett, mit oder ohne Lücken; Eingabe übernimmt ihn.</translation>
+    </message>
+    <message>
+        <source>Who is aboard besides the driver; one box for each.</source>
+        <translation>Wer außer dem Bootsführer an Bord ist; ein Feld für jeden.</translation>
+    </message>
+    <message>
+        <source>One sentence on what is damaged; the thing is withdrawn with it.</source>
+        <translation>Ein Satz dazu, was beschädigt ist; damit wird das Stück gesperrt.</translation>
+    </message>
+    <message>
+        <source>Who drives the boat on this trip.</source>
+        <translation>Wer das Boot auf dieser Fahrt führt.</translation>
+    </message>
+    <message>
+        <source>Shows what falls due of one type of kit, or of all.</source>
+        <translation>Zeigt die Fälligkeiten einer Art von Ausrüstung oder aller.</translation>
+    </message>
+    <message>
+        <source>Shows what falls due of one size, or of all.</source>
+        <translation>Zeigt die Fälligkeiten einer Größe oder aller.</translation>
+    </message>
+    <message>
+        <source>The last day on which it belongs to the club, as in 2026-03-14.</source>
+        <translation>Der letzte Tag, an dem es zum Klub gehört, etwa 2026-03-14.</translation>
+    </message>
+    <message>
+        <source>The event whose checks are shown.</source>
+        <translation>Das Ereignis, dessen Prüfungen gezeigt werden.</translation>
+    </message>
+    <message>
+        <source>The event that the check is filed under.</source>
+        <translation>Das Ereignis, unter dem die Prüfung abgelegt wird.</translation>
+    </message>
+    <message>
+        <source>The boat whose evidence is looked up.</source>
+        <translation>Das Boot, dessen Nachweis nachgeschlagen wird.</translation>
+    </message>
+    <message>
+        <source>The day, and if wanted the time, that is asked about, as in 2026-03-14 06:00.</source>
+        <translation>Der Tag, auf Wunsch mit Uhrzeit, nach dem gefragt wird, etwa 2026-03-14 06:00.</translation>
+    </message>
+    <message>
+        <source>The check that is to be filed under another event.</source>
+        <translation>Die Prüfung, die unter einem anderen Ereignis abgelegt werden soll.</translation>
+    </message>
+    <message>
+        <source>How many such pieces are written at once.</source>
+        <translation>Wie viele solche Stücke auf einmal geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>The day on which it was first used, if it is known.</source>
+        <translation>Der Tag der ersten Benutzung, falls bekannt.</translation>
+    </message>
+    <message>
+        <source>The boat or place where the piece belongs.</source>
+        <translation>Das Boot oder der Ort, wohin das Stück gehört.</translation>
+    </message>
+    <message>
+        <source>Whose own it is; empty for what belongs to the boat.</source>
+        <translation>Wem es selbst gehört; leer, wenn es zum Boot gehört.</translation>
+    </message>
+    <message>
+        <source>The serial number that the maker gave it, if there is one.</source>
+        <translation>Die Seriennummer des Herstellers, falls es eine gibt.</translation>
+    </message>
+    <message>
+        <source>The size that is printed on it.</source>
+        <translation>Die Größe, die darauf gedruckt ist.</translation>
+    </message>
+    <message>
+        <source>The day that is stamped on it, if there is one.</source>
+        <translation>Der aufgestempelte Tag, falls es einen gibt.</translation>
+    </message>
+    <message>
+        <source>The code on the tag of what turned up; Enter records that it is found.</source>
+        <translation>Der Code auf dem Etikett dessen, was aufgetaucht ist; Eingabe hält den Fund fest.</translation>
+    </message>
+    <message>
+        <source>The stocktake that what turned up is written into.</source>
+        <translation>Die Inventur, in die eingetragen wird, was aufgetaucht ist.</translation>
+    </message>
+    <message>
+        <source>The code on a tag whose history is shown.</source>
+        <translation>Der Code auf einem Etikett, dessen Geschichte gezeigt wird.</translation>
+    </message>
+    <message>
+        <source>The boat, person or place whose history is shown.</source>
+        <translation>Das Boot, die Person oder der Ort, deren Geschichte gezeigt wird.</translation>
+    </message>
+    <message>
+        <source>Where the district&apos;s server is, as it was told by whoever runs it.</source>
+        <translation>Wo der Server des Bezirks ist, wie es dessen Betreiber gesagt hat.</translation>
+    </message>
+    <message>
+        <source>Shows kit of one boat or place, or of all.</source>
+        <translation>Zeigt Ausrüstung eines Bootes oder Ortes oder aller.</translation>
+    </message>
+    <message>
+        <source>The order in which the kit is listed.</source>
+        <translation>Die Reihenfolge, in der die Ausrüstung aufgeführt wird.</translation>
+    </message>
+    <message>
+        <source>Finds kit by any of its words or by the code on its tag.</source>
+        <translation>Findet Ausrüstung nach jedem ihrer Wörter oder nach dem Code auf ihrem Etikett.</translation>
+    </message>
+    <message>
+        <source>What is done with all items that are ticked.</source>
+        <translation>Was mit allen angehakten Stücken getan wird.</translation>
+    </message>
+    <message>
+        <source>The boat, place or person that the ticked items go to.</source>
+        <translation>Das Boot, der Ort oder die Person, zu denen die angehakten Stücke kommen.</translation>
+    </message>
+    <message>
+        <source>Why the ticked items are written off.</source>
+        <translation>Warum die angehakten Stücke ausgesondert werden.</translation>
+    </message>
+    <message>
+        <source>Shows kit of one state, or of all.</source>
+        <translation>Zeigt Ausrüstung eines Zustands oder jedes Zustands.</translation>
+    </message>
+    <message>
+        <source>Shows kit of one type, or of all.</source>
+        <translation>Zeigt Ausrüstung einer Art oder aller.</translation>
+    </message>
+    <message>
+        <source>The boat that the entry is about.</source>
+        <translation>Das Boot, um das es im Eintrag geht.</translation>
+    </message>
+    <message>
+        <source>The code on the tag of the thing that it is about; may stay empty.</source>
+        <translation>Der Code auf dem Etikett des Stücks, um das es geht; darf leer bleiben.</translation>
+    </message>
+    <message>
+        <source>Whether the entry stops the boat until it is closed.</source>
+        <translation>Ob der Eintrag das Boot sperrt, bis er geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>One sentence on what is the matter.</source>
+        <translation>Ein Satz dazu, was los ist.</translation>
+    </message>
+    <message>
+        <source>The type of kit that is asked for.</source>
+        <translation>Die Art von Ausrüstung, die verlangt wird.</translation>
+    </message>
+    <message>
+        <source>What a crew should know of this line; may stay empty.</source>
+        <translation>Was eine Mannschaft zu dieser Zeile wissen sollte; darf leer bleiben.</translation>
+    </message>
+    <message>
+        <source>How many of it the boat must carry.</source>
+        <translation>Wie viele davon das Boot mitführen muss.</translation>
+    </message>
+    <message>
+        <source>The class or boat whose list is shown.</source>
+        <translation>Die Klasse oder das Boot, deren Liste gezeigt wird.</translation>
+    </message>
+    <message>
+        <source>The highest value that is allowed; empty: no bound.</source>
+        <translation>Der höchste erlaubte Wert; leer: keine Grenze.</translation>
+    </message>
+    <message>
+        <source>Whether the point is looked at, measured or timed.</source>
+        <translation>Ob der Punkt angesehen, gemessen oder mit der Uhr genommen wird.</translation>
+    </message>
+    <message>
+        <source>The lowest value that is allowed; empty: no bound.</source>
+        <translation>Der niedrigste erlaubte Wert; leer: keine Grenze.</translation>
+    </message>
+    <message>
+        <source>What is looked at or measured, in a few words.</source>
+        <translation>Was angesehen oder gemessen wird, in wenigen Worten.</translation>
+    </message>
+    <message>
+        <source>What a crew should know of this point; may stay empty.</source>
+        <translation>Was eine Mannschaft zu diesem Punkt wissen sollte; darf leer bleiben.</translation>
+    </message>
+    <message>
+        <source>Whether it is asked before launching or after coming back.</source>
+        <translation>Ob danach vor dem Auslaufen oder nach der Rückkehr gefragt wird.</translation>
+    </message>
+    <message>
+        <source>The unit of what is measured, as in kPa.</source>
+        <translation>Die Einheit des Messwerts, etwa kPa.</translation>
+    </message>
+    <message>
+        <source>How many such pieces are written at once, each with a tag of its own.</source>
+        <translation>Wie viele solche Stücke auf einmal geschrieben werden, jedes mit eigenem Etikett.</translation>
+    </message>
+    <message>
+        <source>The type of the new kit, from the register.</source>
+        <translation>Die Art der neuen Ausrüstung, aus dem Register.</translation>
+    </message>
+    <message>
+        <source>The maker&apos;s label, scanned or typed; serial and lot are taken from it.</source>
+        <translation>Das Etikett des Herstellers, gescannt oder getippt; Seriennummer und Charge werden ihm entnommen.</translation>
+    </message>
+    <message>
+        <source>The maker and the model, as they stand on it.</source>
+        <translation>Hersteller und Modell, wie sie darauf stehen.</translation>
+    </message>
+    <message>
+        <source>What else is to be known of it; may stay empty.</source>
+        <translation>Was sonst darüber zu wissen ist; darf leer bleiben.</translation>
+    </message>
+    <message>
+        <source>Whose name stands in the record for what is done on these pages.</source>
+        <translation>Wessen Name für das im Protokoll steht, was auf diesen Seiten getan wird.</translation>
+    </message>
+    <message>
+        <source>The event that the check is filed under instead.</source>
+        <translation>Das Ereignis, unter dem die Prüfung stattdessen abgelegt wird.</translation>
+    </message>
+    <message>
+        <source>The new PIN once more, so that no slip of a finger is kept.</source>
+        <translation>Die neue PIN noch einmal, damit kein Vertipper bleibt.</translation>
+    </message>
+    <message>
+        <source>The new PIN; it is not shown while it is typed.</source>
+        <translation>Die neue PIN; beim Tippen wird sie nicht gezeigt.</translation>
+    </message>
+    <message>
+        <source>The PIN that holds until now.</source>
+        <translation>Die PIN, die bis jetzt gilt.</translation>
+    </message>
+    <message>
+        <source>The code on the tag of what was carried; Enter ticks its move off.</source>
+        <translation>Der Code auf dem Etikett dessen, was getragen wurde; Eingabe hakt den Gang ab.</translation>
+    </message>
+    <message>
+        <source>The place whose kit may be used.</source>
+        <translation>Der Ort, dessen Ausrüstung benutzt werden darf.</translation>
+    </message>
+    <message>
+        <source>Shows only rows that have all these words.</source>
+        <translation>Zeigt nur Zeilen, in denen alle diese Wörter stehen.</translation>
+    </message>
+    <message>
+        <source>Which rows of the register are shown: boats, people, places or types of kit.</source>
+        <translation>Welche Zeilen des Registers gezeigt werden: Boote, Personen, Orte oder Arten von Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>The name that holds from now on, everywhere.</source>
+        <translation>Der Name, der von nun an überall gilt.</translation>
+    </message>
+    <message>
+        <source>Which of its names is changed.</source>
+        <translation>Welcher ihrer Namen geändert wird.</translation>
+    </message>
+    <message>
+        <source>How sure the plan shall be that no kit runs short.</source>
+        <translation>Wie sicher der Plan sein soll, dass nichts knapp wird.</translation>
+    </message>
+    <message>
+        <source>For how many months from today is planned.</source>
+        <translation>Für wie viele Monate von heute an geplant wird.</translation>
+    </message>
+    <message>
+        <source>Which inspection or service of it is recorded.</source>
+        <translation>Welche Prüfung oder Wartung davon festgehalten wird.</translation>
+    </message>
+    <message>
+        <source>Who signs the check.</source>
+        <translation>Wer die Prüfung unterschreibt.</translation>
+    </message>
+    <message>
+        <source>What one row of the table stands for.</source>
+        <translation>Wofür eine Zeile der Tabelle steht.</translation>
+    </message>
+    <message>
+        <source>Which sheet of the workbook is read.</source>
+        <translation>Welches Blatt der Arbeitsmappe gelesen wird.</translation>
+    </message>
+    <message>
+        <source>Who signs the stocktake.</source>
+        <translation>Wer die Inventur unterschreibt.</translation>
+    </message>
+    <message>
+        <source>The number of items that will be missing, as it is told above, before the stocktake is signed.</source>
+        <translation>Die oben genannte Zahl der Stücke, die fehlen werden, bevor die Inventur unterschrieben wird.</translation>
+    </message>
+    <message>
+        <source>The place whose kit is counted.</source>
+        <translation>Der Ort, dessen Ausrüstung gezählt wird.</translation>
+    </message>
+    <message>
+        <source>Tags of one boat or place, or of all.</source>
+        <translation>Etiketten eines Bootes oder Ortes oder aller.</translation>
+    </message>
+    <message>
+        <source>Tags of one type of kit, or of all.</source>
+        <translation>Etiketten einer Art von Ausrüstung oder aller.</translation>
+    </message>
+    <message>
+        <source>The paper that the tags are printed on.</source>
+        <translation>Das Papier, auf das die Etiketten gedruckt werden.</translation>
+    </message>
+    <message>
+        <source>How wide each symbol is printed.</source>
+        <translation>Wie breit jedes Zeichen gedruckt wird.</translation>
+    </message>
+    <message>
+        <source>The event that every check opened today is of.</source>
+        <translation>Das Ereignis, zu dem jede heute begonnene Prüfung gehört.</translation>
+    </message>
+    <message>
+        <source>When the boat was back, as in 09:40.</source>
+        <translation>Wann das Boot zurück war, etwa 09:40.</translation>
+    </message>
+    <message>
+        <source>How much fuel was used or filled in, in words.</source>
+        <translation>Wie viel Kraftstoff verbraucht oder nachgefüllt wurde, in Worten.</translation>
+    </message>
+    <message>
+        <source>How many hours the engine ran.</source>
+        <translation>Wie viele Stunden der Motor lief.</translation>
+    </message>
+    <message>
+        <source>What happened on the trip, in a sentence or two.</source>
+        <translation>Was auf der Fahrt geschah, in ein, zwei Sätzen.</translation>
+    </message>
+    <message>
+        <source>How often the boat was launched on this trip.</source>
+        <translation>Wie oft das Boot auf dieser Fahrt zu Wasser ging.</translation>
+    </message>
+    <message>
+        <source>When the boat left, as in 07:12.</source>
+        <translation>Wann das Boot abgefahren ist, etwa 07:12.</translation>
+    </message>
+    <message>
+        <source>The PIN of whoever is chosen; it is not shown while it is typed.</source>
+        <translation>Die PIN der gewählten Person; beim Tippen wird sie nicht gezeigt.</translation>
+    </message>
+    <message>
+        <source>Whose PIN is given.</source>
+        <translation>Wessen PIN angegeben wird.</translation>
+    </message>
+    <message>
+        <source>Why the boat goes out although kit is missing; it stands in the record.</source>
+        <translation>Warum das Boot ausläuft, obwohl Ausrüstung fehlt; es steht im Protokoll.</translation>
+    </message>
+</context>
+<context>
     <name>Findings</name>
     <message>
         <source>the %1</source>
@@ -6605,13 +7012,6 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>and %n more, in the boat&apos;s log</source>
-        <translation>
-            <numerusform>und %n weiterer im Logbuch</numerusform>
-            <numerusform>und %n weitere im Logbuch</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n open entry</source>
         <translation>
             <numerusform>%n offener Eintrag</numerusform>
@@ -7344,6 +7744,14 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Sekunden</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>▼ %n more line below</source>
+        <translation>▼ %n weitere Zeile darunter</translation>
+    </message>
+    <message numerus="yes">
+        <source>▼ %n more lines below</source>
+        <translation>▼ %n weitere Zeilen darunter</translation>
+    </message>
 </context>
 <context>
     <name>WrittenCell</name>
@@ -7495,6 +7903,22 @@ Erledigt am %1: %2</translation>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
     </message>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Ganz lesen</translation>
+    </message>
+    <message>
+        <source>%1: only the first reason</source>
+        <translation>%1: nur der erste Grund</translation>
+    </message>
+    <message>
+        <source>%1: all reasons</source>
+        <translation>%1: alle Gründe</translation>
+    </message>
 </context>
 <context>
     <name>app::CameraMenu</name>
@@ -7635,6 +8059,14 @@ Erledigt am %1: %2</translation>
         <source>%1 (as usual)</source>
         <translation>%1 (wie üblich)</translation>
     </message>
+    <message>
+        <source>What the register says under “%1”.</source>
+        <translation>Was im Register unter „%1“ steht.</translation>
+    </message>
+    <message>
+        <source>What the register says under “%1”, in %2.</source>
+        <translation>Was im Register unter „%1“ steht, in %2.</translation>
+    </message>
 </context>
 <context>
     <name>app::CheckHead</name>
@@ -7652,6 +8084,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>points of this check</source>
         <translation>Prüfpunkte dieser Prüfung</translation>
+    </message>
+    <message>
+        <source>%1, %2 of them points</source>
+        <translation>%1, davon %2 Punkte</translation>
     </message>
 </context>
 <context>
@@ -7828,6 +8264,10 @@ Erledigt am %1: %2</translation>
         <source>what the column “%1” means</source>
         <translation>was die Spalte „%1“ bedeutet</translation>
     </message>
+    <message>
+        <source>Where the cells of this column go.</source>
+        <translation>Wohin die Zellen dieser Spalte kommen.</translation>
+    </message>
 </context>
 <context>
     <name>app::DueChart</name>
@@ -7842,6 +8282,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Nothing falls due here: no kit has a day that comes, and none that has passed.</source>
+        <translation>Hier wird nichts fällig: keine Ausrüstung hat einen Tag, der kommt oder schon vorbei ist.</translation>
     </message>
 </context>
 <context>
@@ -8844,6 +9288,10 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <source>rule: %1</source>
         <translation>Regel: %1</translation>
     </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
 </context>
 <context>
     <name>app::LogPage</name>
@@ -9014,6 +9462,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Help on this &amp;page</source>
         <translation>Hilfe zu dieser &amp;Seite</translation>
+    </message>
+    <message>
+        <source>“%1” stays open.</source>
+        <translation>„%1“ bleibt offen.</translation>
     </message>
 </context>
 <context>
@@ -10165,6 +10617,10 @@ Erledigt am %2: %3</translation>
         <source>Cost, %1.</source>
         <translation>Kosten, %1.</translation>
     </message>
+    <message>
+        <source>There is nothing to plan yet. What each boat must carry is written on the page Manifests, what there is of it on the page Kit.</source>
+        <translation>Noch gibt es nichts zu planen. Was jedes Boot mitführen muss, wird auf der Seite Packlisten geschrieben, was davon da ist, auf der Seite Ausrüstung.</translation>
+    </message>
 </context>
 <context>
     <name>app::ReplacedStrip</name>
@@ -10182,6 +10638,18 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 in %2, %3</source>
         <translation>%1 in %2, %3</translation>
+    </message>
+    <message>
+        <source>In %1; no range is given.</source>
+        <translation>In %1; kein Bereich ist angegeben.</translation>
+    </message>
+    <message>
+        <source>Allowed: %1.</source>
+        <translation>Erlaubt: %1.</translation>
+    </message>
+    <message>
+        <source>▲ %1 is out of range. Allowed: %2. Enter records it all the same, Escape leaves it.</source>
+        <translation>▲ %1 liegt außerhalb. Erlaubt: %2. Eingabe hält es trotzdem fest, Esc lässt es.</translation>
     </message>
 </context>
 <context>
@@ -10298,6 +10766,38 @@ Erledigt am %2: %3</translation>
         <source>▲ The PIN of %1 was taken away by whoever owns the file, %2; given as by %3.</source>
         <translation>▲ Die PIN von %1 wurde von dem weggenommen, dem die Datei gehört, %2; eingetragen von %3.</translation>
     </message>
+    <message>
+        <source>▲ %1 not ready</source>
+        <translation>▲ %1 nicht klar</translation>
+    </message>
+    <message>
+        <source>○ out: %1</source>
+        <translation>○ draußen: %1</translation>
+    </message>
+    <message>
+        <source>■ %1 kit ready</source>
+        <translation>■ %1 ausrüstungsklar</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>show only boats with these letters</source>
+        <translation>nur Boote mit diesen Buchstaben zeigen</translation>
+    </message>
+    <message>
+        <source>find a boat</source>
+        <translation>Boot suchen</translation>
+    </message>
+    <message>
+        <source>No boat has “%1” in what is said of it.</source>
+        <translation>Bei keinem Boot steht „%1“.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 boats</source>
+        <translation>%1 von %2 Booten</translation>
+    </message>
 </context>
 <context>
     <name>app::SheetQuestions</name>
@@ -10324,6 +10824,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>nothing: leave the cell empty</source>
         <translation>nichts: die Zelle leer lassen</translation>
+    </message>
+    <message>
+        <source>The rows are read by what is chosen here.</source>
+        <translation>Die Zeilen werden nach dem gelesen, was hier gewählt ist.</translation>
     </message>
 </context>
 <context>

@@ -5,7 +5,10 @@
 #include "app/gui/theme/type_scale.h"
 
 #include <QFontMetrics>
+#include <QKeyEvent>
 #include <QPainter>
+#include <QToolButton>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -14,7 +17,6 @@ namespace {
 
 constexpr int markColumn = 56;
 constexpr int inset = 3 * spaceUnit;
-constexpr int mostReasons = 3;
 
 } // namespace
 
@@ -28,7 +30,8 @@ struct BoatStrip::Layout {
 
 BoatStrip::BoatStrip(const BoatWords& words, QWidget* parent)
     : QAbstractButton(parent)
-    , m_words(words) {
+    , m_words(words)
+    , m_more(new QToolButton(this)) {
     setObjectName("boatStrip " + words.boat);
     setText(words.boat);
     setFocusPolicy(Qt::StrongFocus);
@@ -37,13 +40,34 @@ BoatStrip::BoatStrip(const BoatWords& words, QWidget* parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setAccessibleName(tr("%1: %2. Opens: %3").arg(words.boat, words.condition, words.next));
     setAccessibleDescription(words.reasons.join(' '));
+    m_more->setObjectName("boatReasonsButton");
+    m_more->setFocusPolicy(Qt::StrongFocus);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, inset, spaceUnit);
+    layout->addStretch(1);
+    layout->addWidget(m_more, 0, Qt::AlignRight);
+    connect(m_more, &QToolButton::clicked, this, [this] { setOpen(!m_isOpen); });
+    setOpen(false);
 }
 
-QStringList BoatStrip::shownReasons() const {
-    if (m_words.reasons.size() <= mostReasons) return m_words.reasons;
-    QStringList shown = m_words.reasons.mid(0, mostReasons - 1);
-    shown << tr("and %1 more").arg(m_words.reasons.size() - shown.size());
-    return shown;
+void BoatStrip::setOpen(bool open) {
+    m_isOpen = open;
+    const auto rest = m_words.reasons.size() - 1;
+    m_more->setText(open ? tr("Less") : rest > 0 ? tr("and %1 more").arg(rest) : tr("All of it"));
+    m_more->setAccessibleName(open ? tr("%1: only the first reason").arg(m_words.boat)
+                                   : tr("%1: all reasons").arg(m_words.boat));
+    fit();
+    update();
+}
+
+bool BoatStrip::hasMore(int width) const {
+    if (m_words.reasons.size() != 1) return m_words.reasons.size() > 1;
+    return QFontMetrics(fontOf(TextRole::Remark)).horizontalAdvance(m_words.reasons.front()) > width;
+}
+
+QString BoatStrip::shownReasons(int width) const {
+    if (m_isOpen || m_words.reasons.isEmpty()) return m_words.reasons.join('\n');
+    return QFontMetrics(fontOf(TextRole::Remark)).elidedText(m_words.reasons.front(), Qt::ElideRight, width);
 }
 
 BoatStrip::Layout BoatStrip::layOut(int width) const {
@@ -51,7 +75,8 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
     const QFontMetrics condition(fontOf(TextRole::KitLine));
     const QFontMetrics remark(fontOf(TextRole::Remark));
     const int left = inset + markColumn;
-    const int nextWidth = remark.horizontalAdvance(m_words.next) + 5 * spaceUnit;
+    const int nextWidth =
+        std::max(remark.horizontalAdvance(m_words.next), m_more->sizeHint().width()) + 2 * spaceUnit;
     const int textWidth = std::max(200, width - left - nextWidth - 2 * inset);
     Layout layout;
     int y = 2 * spaceUnit;
@@ -62,14 +87,16 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
     };
     layout.condition = QRect(left, y, textWidth, tall(condition, m_words.condition));
     y += layout.condition.height();
-    const QString reasons = shownReasons().join('\n');
+    const QString reasons = shownReasons(textWidth);
     if (!reasons.isEmpty()) {
         y += spaceUnit / 2;
         layout.reasons = QRect(left, y, textWidth, tall(remark, reasons));
         y += layout.reasons.height();
     }
     layout.height = std::max(y + 2 * spaceUnit, fingerHeight() + 4 * spaceUnit);
-    layout.next = QRect(width - inset - nextWidth, 0, nextWidth, layout.height);
+    const int above = hasMore(textWidth) ? m_more->sizeHint().height() + spaceUnit : 0;
+    layout.height = std::max(layout.height, above + fingerHeight());
+    layout.next = QRect(width - inset - nextWidth, 0, nextWidth, layout.height - above);
     return layout;
 }
 
@@ -79,7 +106,20 @@ QSize BoatStrip::sizeHint() const {
 
 void BoatStrip::resizeEvent(QResizeEvent* event) {
     QAbstractButton::resizeEvent(event);
-    setFixedHeight(layOut(width()).height); // words wrap to the width
+    fit();
+}
+
+/// Words wrap to the width.
+void BoatStrip::fit() {
+    const Layout layout = layOut(width());
+    m_more->setVisible(hasMore(layout.condition.width()));
+    setFixedHeight(layout.height);
+}
+
+void BoatStrip::keyPressEvent(QKeyEvent* event) {
+    const bool more = event->key() == Qt::Key_Right;
+    if (more || event->key() == Qt::Key_Left) return setOpen(more);
+    QAbstractButton::keyPressEvent(event);
 }
 
 void BoatStrip::paintEvent(QPaintEvent*) {
@@ -97,7 +137,7 @@ void BoatStrip::paintEvent(QPaintEvent*) {
     painter.drawText(layout.condition, Qt::TextWordWrap, m_words.condition);
     painter.setFont(fontOf(TextRole::Remark));
     painter.setPen(palette.quiet);
-    painter.drawText(layout.reasons, Qt::TextWordWrap, shownReasons().join('\n'));
+    painter.drawText(layout.reasons, Qt::TextWordWrap, shownReasons(layout.reasons.width()));
     painter.setPen(palette.ink);
     QFont next = fontOf(TextRole::Remark);
     next.setUnderline(true);

@@ -5,6 +5,8 @@
 #include <QAbstractButton>
 #include <QStringList>
 
+class QToolButton;
+
 namespace app {
 
 /// What the shed board says of one boat.
@@ -16,8 +18,8 @@ struct BoatWords {
     Mark mark = Mark::StillToFind;
 };
 
-/// One boat's strip over the whole width: its name large, its condition in words. A press opens what it needs
-/// next.
+/// One boat's strip over the whole width: its name large, its condition in words and the first reason in one
+/// line. A press opens what it needs next; a button on it, and the right arrow key, show all reasons.
 class BoatStrip : public QAbstractButton {
     Q_OBJECT
 
@@ -25,17 +27,25 @@ public:
     explicit BoatStrip(const BoatWords& words, QWidget* parent = nullptr);
 
     QSize sizeHint() const override;
+    const BoatWords& words() const { return m_words; }
+    bool isOpen() const { return m_isOpen; }
+    void setOpen(bool open); ///< all reasons are shown
 
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     struct Layout;
     Layout layOut(int width) const;
-    QStringList shownReasons() const;
+    QString shownReasons(int width) const;
+    bool hasMore(int width) const;
+    void fit();
 
     BoatWords m_words;
+    QToolButton* m_more;
+    bool m_isOpen = false;
 };
 
 } // namespace app

@@ -19,12 +19,14 @@
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_record.h"
+#include "core/tag/tag_code.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLayoutItem>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -35,18 +37,8 @@ namespace app {
 namespace {
 
 constexpr int cameraWidth = 380, narrowCameraWidth = 300;
-constexpr int narrow = 1000; ///< a board of less gives the boats more of its width
-
-/// What the boat's next check goes on with. One that is out comes back first, whatever else was begun.
-const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinished,
-                                    const core::BoatCondition& boat) {
-    const bool isOut = boat.kind == core::BoatCondition::Kind::Out;
-    const auto found = std::find_if(unfinished.begin(), unfinished.end(), [&](const auto& check) {
-        return check.location == core::Location::boat(boat.boat) &&
-               (!isOut || check.phase == core::Phase::Return);
-    });
-    return found == unfinished.end() ? nullptr : &*found;
-}
+constexpr int narrow = 1000;  ///< a board of less gives the boats more of its width
+constexpr int manyBoats = 12; ///< from so many on they can be filtered
 
 /// For a month, so that no PIN goes without anybody's knowing.
 QString resetsInWords(const BoardState& state) {
@@ -63,53 +55,30 @@ QString resetsInWords(const BoardState& state) {
     return lines.join(QLatin1Char('\n'));
 }
 
-} // namespace
-
-BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads reads, bool arePrinted) {
-    BoardState state{.club = text(club.name()),
-                     .today = today,
-                     .boats = club.answers().boatConditions(today),
-                     .unfinished = club.checks().unfinished()};
-    // A place may have a boat's name.
-    std::erase_if(state.unfinished,
-                  [](const core::OpenCheck& check) { return check.phase == core::Phase::Stocktake; });
-    state.missing = static_cast<int>(club.answers().missingItems().size());
-    state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
-    if (const auto origin = club.record().origin()) state.began = origin->at;
-    state.resets = club.pins().resets(today);
-    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted, today);
-    return state;
-}
-
-core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::OpenCheck>& unfinished) {
-    if (const core::OpenCheck* open = unfinishedOf(unfinished, boat)) return open->phase;
-    return boat.kind == core::BoatCondition::Kind::Out ? core::Phase::Return : core::Phase::Launch;
-}
-
-BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board) {
-    BoatWords words;
-    words.boat = text(boat.boat);
-    words.condition = conditionOf(boat, board.today);
-    for (const core::NotReadyReason& reason : boat.reasons)
-        words.reasons << withCapital(reasonOf(reason));
-    if (!boat.urgent.empty())
-        words.reasons.prepend(ShedBoard::tr("Launched urgently, kit incomplete: %1").arg(text(boat.urgent)));
-    const core::OpenCheck* open = unfinishedOf(board.unfinished, boat);
-    const QString phase = nameInWords(nextPhase(boat, board.unfinished));
-    words.next = open ? ShedBoard::tr("go on with the %1").arg(phase) : phase;
-    switch (boat.kind) {
-    case core::BoatCondition::Kind::KitReady:
-        words.mark = Mark::Found;
-        break;
-    case core::BoatCondition::Kind::Out:
-        words.mark = Mark::StillToFind;
-        break;
-    case core::BoatCondition::Kind::NotReady:
-        words.mark = Mark::Look;
-        break;
+/// "▲ 2 not ready · ○ out: Dabchick · ■ 7 kit ready", so that a boat that is out is found at a glance.
+QString countInWords(const BoardState& state) {
+    using Kind = core::BoatCondition::Kind;
+    int notReady = 0, ready = 0;
+    QStringList out;
+    for (const core::BoatCondition& boat : state.boats) {
+        notReady += boat.kind == Kind::NotReady;
+        ready += boat.kind == Kind::KitReady;
+        if (boat.kind == Kind::Out) out << text(boat.boat);
     }
-    return words;
+    QStringList parts;
+    if (notReady > 0) parts << ShedBoard::tr("▲ %1 not ready").arg(notReady);
+    if (!out.isEmpty()) parts << ShedBoard::tr("○ out: %1").arg(out.join(", "));
+    if (ready > 0) parts << ShedBoard::tr("■ %1 kit ready").arg(ready);
+    return parts.join(ShedBoard::tr(" · "));
 }
+
+/// Whether the boat is meant by what is typed: part of what its strip says.
+bool isMeant(const BoatWords& boat, const QString& typed) {
+    const QString all = QStringList{boat.boat, boat.condition, boat.next, boat.reasons.join(' ')}.join(' ');
+    return all.contains(typed.trimmed(), Qt::CaseInsensitive);
+}
+
+} // namespace
 
 ShedBoard::ShedBoard(QWidget* parent)
     : QWidget(parent)
@@ -117,6 +86,8 @@ ShedBoard::ShedBoard(QWidget* parent)
     , m_title(wordsIn("boatName", {}, this))
     , m_setUp(new SetUpStrip(this))
     , m_event(new EventLine(this))
+    , m_count(wordsLabel(this, "remark", "boatCountLabel"))
+    , m_filter(wordsEdit(this, "boatFilterEdit", tr("show only boats with these letters"), tr("find a boat")))
     , m_strips(new QWidget)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
@@ -166,6 +137,10 @@ ShedBoard::ShedBoard(QWidget* parent)
     head->addWidget(m_event);
     layout->addLayout(head);
     layout->addWidget(m_setUp);
+    auto* find = new QHBoxLayout;
+    find->addWidget(m_count, 2);
+    find->addWidget(m_filter, 1);
+    layout->addLayout(find);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
     m_hub->setProperty("role", "plain");
@@ -187,6 +162,8 @@ ShedBoard::ShedBoard(QWidget* parent)
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
     outer->addWidget(new PageScroll(whole, this));
+    connect(m_filter, &QLineEdit::textChanged, this, &ShedBoard::filter);
+    connect(m_filter, &QLineEdit::returnPressed, this, &ShedBoard::enterFilter);
     connect(m_hub, &QPushButton::clicked, this, &ShedBoard::hubPressed);
     connect(m_backUp, &QPushButton::clicked, this, &ShedBoard::backUpPressed);
     connect(m_setUp, &SetUpStrip::goOnPressed, this, [this] { emit gearPagePressed("setup"); });
@@ -219,35 +196,95 @@ void ShedBoard::fillStrips() {
     const QWidget* focus = QApplication::focusWidget();
     const bool isBusyElsewhere =
         focus && focus != this && isAncestorOf(focus) && !m_strips->isAncestorOf(focus);
+    const QSet<QString> open = openStrips();
     while (QLayoutItem* item = m_stripLayout->takeAt(0)) {
         delete item->widget();
         delete item;
     }
-    for (const core::BoatCondition& boat : m_state.boats) {
-        auto* strip = new BoatStrip(wordsOf(boat, m_state), m_strips);
-        const core::Phase phase = nextPhase(boat, m_state.unfinished);
-        connect(strip, &BoatStrip::clicked, this,
-                [this, name = strip->text(), phase] { emit boatPressed(name, phase); });
-        m_stripLayout->addWidget(strip);
-        strip->show(); // the layout would later: what is typed meanwhile would go to another field
-        if (strip->text() == current) strip->setFocus(Qt::OtherFocusReason);
-    }
-    if (current.isEmpty() && !isBusyElsewhere && !m_state.boats.empty())
-        m_stripLayout->itemAt(0)->widget()->setFocus(Qt::OtherFocusReason);
-    if (m_state.boats.empty()) {
-        auto* empty = wordsIn("remark", {}, m_strips);
-        empty->setText(tr("No boats yet. Import a folder of CSV: boats, what each must carry, and the kit."));
-        auto* import = new QPushButton(tr("Import a folder of CSV…"), m_strips);
-        import->setObjectName("importButton");
-        import->setProperty("role", "usual");
-        connect(import, &QPushButton::clicked, this, &ShedBoard::importPressed);
-        m_stripLayout->addWidget(empty);
-        m_stripLayout->addWidget(import, 0, Qt::AlignLeft);
-        import->show();
-        if (!isBusyElsewhere) import->setFocus(Qt::OtherFocusReason);
-    }
+    const bool isMany = static_cast<int>(m_state.boats.size()) >= manyBoats;
+    m_count->setText(countInWords(m_state));
+    m_count->setVisible(isMany);
+    m_filter->setVisible(isMany);
+    if (!isMany) m_filter->clear();
+    for (const core::BoatCondition& boat : m_state.boats)
+        fillStrip(boat, open.contains(text(boat.boat)));
+    if (m_state.boats.empty()) fillEmpty(!isBusyElsewhere);
     m_stripLayout->addStretch(1);
+    filter();
     tabAsLaidOut(*this); // what is new would come last
+    const std::vector<BoatStrip*> shown = strips(true);
+    const auto same = std::find_if(shown.begin(), shown.end(),
+                                   [&](const BoatStrip* strip) { return strip->text() == current; });
+    // A list that was read anew begins with whoever needs somebody most.
+    if (same != shown.end())
+        (*same)->setFocus(Qt::OtherFocusReason);
+    else if (!shown.empty() && !isBusyElsewhere)
+        shown.front()->setFocus(Qt::OtherFocusReason);
+}
+
+void ShedBoard::fillStrip(const core::BoatCondition& boat, bool isOpen) {
+    auto* strip = new BoatStrip(wordsOf(boat, m_state), m_strips);
+    strip->setOpen(isOpen);
+    connect(strip, &BoatStrip::clicked, this,
+            [this, name = strip->text(), phase = nextPhase(boat, m_state.unfinished)] {
+                emit boatPressed(name, phase);
+            });
+    m_stripLayout->addWidget(strip);
+    strip->show(); // the layout would later: what is typed meanwhile would go to another field
+}
+
+void ShedBoard::fillEmpty(bool takesKeyboard) {
+    auto* empty = wordsIn("remark", {}, m_strips);
+    empty->setText(tr("No boats yet. Import a folder of CSV: boats, what each must carry, and the kit."));
+    auto* import = new QPushButton(tr("Import a folder of CSV…"), m_strips);
+    import->setObjectName("importButton");
+    import->setProperty("role", "usual");
+    connect(import, &QPushButton::clicked, this, &ShedBoard::importPressed);
+    m_stripLayout->addWidget(empty);
+    m_stripLayout->addWidget(import, 0, Qt::AlignLeft);
+    import->show();
+    if (takesKeyboard) import->setFocus(Qt::OtherFocusReason);
+}
+
+std::vector<BoatStrip*> ShedBoard::strips(bool shownOnly) const {
+    std::vector<BoatStrip*> strips;
+    for (int i = 0; i < m_stripLayout->count(); ++i) {
+        auto* strip = qobject_cast<BoatStrip*>(m_stripLayout->itemAt(i)->widget());
+        if (strip && !(shownOnly && strip->isHidden())) strips.push_back(strip);
+    }
+    return strips;
+}
+
+QSet<QString> ShedBoard::openStrips() const {
+    QSet<QString> open;
+    for (const BoatStrip* strip : strips(false))
+        if (strip->isOpen()) open << strip->text();
+    return open;
+}
+
+void ShedBoard::filter() {
+    int shown = 0;
+    for (BoatStrip* strip : strips(false)) {
+        const bool isShown = isMeant(strip->words(), m_filter->text());
+        strip->setVisible(isShown);
+        shown += isShown;
+    }
+    if (m_filter->text().trimmed().isEmpty())
+        m_count->setText(countInWords(m_state));
+    else
+        m_count->setText(shown == 0 ? tr("No boat has “%1” in what is said of it.").arg(m_filter->text())
+                                    : tr("%1 of %2 boats").arg(shown).arg(m_state.boats.size()));
+}
+
+/// A tag's code may have been typed here; else the keyboard goes to the boats that are left.
+void ShedBoard::enterFilter() {
+    const QString typed = m_filter->text().trimmed();
+    if (core::TagCode::parse(typed.toStdString())) {
+        m_filter->clear();
+        emit codeScanned(typed);
+        return;
+    }
+    if (const auto shown = strips(true); !shown.empty()) shown.front()->setFocus(Qt::TabFocusReason);
 }
 
 QString ShedBoard::currentBoat() const {
@@ -307,12 +344,25 @@ void ShedBoard::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
 }
 
+/// From boat to boat; before the first and behind the last as Tab goes.
+void ShedBoard::goToStrip(bool down) {
+    const std::vector<BoatStrip*> shown = strips(true);
+    const auto at = std::find_if(shown.begin(), shown.end(), [](const BoatStrip* strip) {
+        return strip->hasFocus() || strip->isAncestorOf(QApplication::focusWidget());
+    });
+    if (at != shown.end() && down && at + 1 != shown.end())
+        at[1]->setFocus(Qt::TabFocusReason);
+    else if (at != shown.end() && !down && at != shown.begin())
+        at[-1]->setFocus(Qt::BacktabFocusReason);
+    else if (at == shown.end() && down && m_filter->hasFocus() && !shown.empty())
+        shown.front()->setFocus(Qt::TabFocusReason);
+    else
+        focusNextPrevChild(down);
+}
+
 void ShedBoard::keyPressEvent(QKeyEvent* event) {
     const bool down = event->key() == Qt::Key_Down;
-    if (down || event->key() == Qt::Key_Up) {
-        focusNextPrevChild(down);
-        return;
-    }
+    if (down || event->key() == Qt::Key_Up) return goToStrip(down);
     QWidget::keyPressEvent(event);
 }
 

@@ -12,12 +12,14 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_pins.h"
 
+#include <QSet>
 #include <QWidget>
 
 #include <optional>
 #include <vector>
 
 class QLabel;
+class QLineEdit;
 class QPushButton;
 class QVBoxLayout;
 
@@ -52,7 +54,8 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads
 core::Phase nextPhase(const core::BoatCondition& boat, const std::vector<core::OpenCheck>& unfinished);
 BoatWords wordsOf(const core::BoatCondition& boat, const BoardState& board);
 
-/// The first screen: a strip per boat, and two lines for the gear officer.
+/// The first screen: a strip per boat, those that need somebody first, and two lines for the gear officer. Of
+/// many boats some can be filtered out by typing.
 class ShedBoard : public QWidget, public ScanTaker {
     Q_OBJECT
 
@@ -89,11 +92,20 @@ protected:
 
 private:
     void fillStrips();
+    void fillStrip(const core::BoatCondition& boat, bool isOpen);
+    void fillEmpty(bool takesKeyboard);
+    void filter();
+    void enterFilter();
+    std::vector<BoatStrip*> strips(bool shownOnly) const;
+    void goToStrip(bool down);
+    QSet<QString> openStrips() const;
 
     BoardState m_state;
     QLabel* m_title;
     SetUpStrip* m_setUp;
     EventLine* m_event;
+    QLabel* m_count;     ///< how many boats need what
+    QLineEdit* m_filter; ///< of a club with many boats
     QWidget* m_strips;
     QVBoxLayout* m_stripLayout;
     QPushButton* m_missing;

@@ -197,6 +197,10 @@ void CameraPanel::say(const QString& sentence, bool toLookAt) {
     m_said->setVisible(!sentence.isEmpty());
 }
 
+void CameraPanel::forgetError() {
+    if (m_said->property("role") == QLatin1String("look")) say({});
+}
+
 void CameraPanel::showState(SourceState state) {
     const QString instead =
         m_use == Use::Codes

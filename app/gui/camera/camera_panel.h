@@ -50,6 +50,7 @@ public:
     /// What the field for codes is called aloud, and what stands in it while it is empty.
     void askFor(const QString& aloud, const QString& shown);
     void say(const QString& sentence, bool toLookAt = false); ///< what the last scan came to
+    void forgetError(); ///< says nothing any more, if it was something to look at
     QLineEdit& codeEdit() { return *m_codeEdit; }
     CameraView& view() { return *m_view; }
 

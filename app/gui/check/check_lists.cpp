@@ -1,10 +1,15 @@
 #include "app/gui/check/check_lists.h"
 
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
+#include "app/text/words.h"
 
 #include <QHBoxLayout>
+#include <QLabel>
+#include <QScrollBar>
+#include <QVBoxLayout>
 
 #include <algorithm>
 #include <iterator>
@@ -14,6 +19,22 @@ namespace {
 
 QString keyOf(const QString& point) {
     return "point " + point;
+}
+
+/// "▼ 14 more lines below, 11 of them points"; empty: all are in view.
+QString belowInWords(const RowList& view, const RowListModel& model) {
+    int below = 0, points = 0;
+    for (int row = model.rowCount() - 1; row >= 0; --row) {
+        if (view.visualRect(model.index(row)).bottom() <= view.viewport()->height()) break;
+        if (model.rows()[static_cast<std::size_t>(row)].isHeading) continue;
+        ++below;
+        points += model.rows()[static_cast<std::size_t>(row)].key.startsWith(keyOf({}));
+    }
+    if (below == 0) return {};
+    const QString lines = counted(below, QT_TRANSLATE_N_NOOP("Words", "▼ %n more line below"),
+                                  QT_TRANSLATE_N_NOOP("Words", "▼ %n more lines below"));
+    return points == 0 || points == below ? lines
+                                          : CheckLists::tr("%1, %2 of them points").arg(lines).arg(points);
 }
 
 } // namespace
@@ -27,9 +48,28 @@ CheckLists::CheckLists(QWidget* parent)
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(3 * spaceUnit);
-    layout->addWidget(m_view, 1);
-    layout->addWidget(m_pointsView, 1);
-    m_pointsView->setVisible(false);
+    m_pointsColumn = withCount(*m_pointsView, *m_pointsModel);
+    layout->addWidget(withCount(*m_view, *m_model), 1);
+    layout->addWidget(m_pointsColumn, 1);
+    m_pointsColumn->setVisible(false);
+}
+
+/// Counted anew after whatever moves the lines, once they are laid out.
+QWidget* CheckLists::withCount(RowList& view, const RowListModel& model) {
+    auto* column = new QWidget(this);
+    auto* count = wordsLabel(column, "footnote", qPrintable(view.objectName() + "Below"));
+    count->setMinimumHeight(count->fontMetrics().height());
+    auto* layout = new QVBoxLayout(column);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(&view, 1);
+    layout->addWidget(count);
+    const auto tell = [&view, &model, count] { count->setText(belowInWords(view, model)); };
+    connect(view.verticalScrollBar(), &QScrollBar::valueChanged, count, tell);
+    for (auto changed : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
+        connect(&model, changed, count, tell, Qt::QueuedConnection);
+    connect(view.verticalScrollBar(), &QScrollBar::rangeChanged, count, tell, Qt::QueuedConnection);
+    return column;
 }
 
 RowList* CheckLists::addView(RowListModel& model, const QString& name, const QString& aloud) {
@@ -85,7 +125,7 @@ void CheckLists::share() {
     std::vector<ListRow> points;
     std::partition_copy(m_rows.begin(), m_rows.end(), std::back_inserter(points), std::back_inserter(kit),
                         [](const CheckRow& row) { return row.section == CheckRow::Section::Points; });
-    m_pointsView->setVisible(m_isWide && !points.empty());
+    m_pointsColumn->setVisible(m_isWide && !points.empty());
     m_model->setRows(m_isWide ? kit : std::vector<ListRow>(m_rows.begin(), m_rows.end()));
     m_pointsModel->setRows(m_isWide ? points : std::vector<ListRow>());
     if (!m_view->currentIndex().isValid() && m_model->rowCount() > 1)

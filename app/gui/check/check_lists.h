@@ -12,7 +12,7 @@ class RowList;
 class RowListModel;
 
 /// The lists of a check: what is still to find, to look at, found, and the points; on a wide page the points
-/// have a column of their own.
+/// have a column of their own. Beneath each stands how many lines are below what is in view.
 class CheckLists : public QWidget {
     Q_OBJECT
 
@@ -41,6 +41,7 @@ signals:
 
 private:
     RowList* addView(RowListModel& model, const QString& name, const QString& aloud);
+    QWidget* withCount(RowList& view, const RowListModel& model);
     void press(RowList& view, const QString& key);
     void share();
     const CheckRow* rowOf(const QString& key) const; ///< null: not there
@@ -52,6 +53,7 @@ private:
     RowListModel* m_pointsModel; ///< the points on a wide page
     RowList* m_view;
     RowList* m_pointsView;
+    QWidget* m_pointsColumn = nullptr;
 };
 
 } // namespace app

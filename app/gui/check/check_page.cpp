@@ -264,9 +264,11 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
     case What::Scanned:
         return showScan(step, text);
     case What::ClockStarted:
-        return m_clock->start(app::text(step.name));
+        m_clock->start(app::text(step.name));
+        break;
     case What::ClockStopped:
-        return m_clock->stop();
+        m_clock->stop();
+        break;
     case What::SignatureAsked:
         beginSigning();
         break;
@@ -326,9 +328,12 @@ void CheckPage::say(const QString& sentence, bool toLookAt) {
     m_camera->say(sentence, toLookAt);
 }
 
-/// What needs no words leaves standing what was said before.
+/// What needs no words leaves standing what was said before, but for an error: this step worked.
 void CheckPage::say(const ScanWords& words) {
-    if (!words.said.isEmpty()) say(words.said, words.toLookAt);
+    if (words.said.isEmpty())
+        m_camera->forgetError();
+    else
+        say(words.said, words.toLookAt);
 }
 
 } // namespace app

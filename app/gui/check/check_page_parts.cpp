@@ -57,10 +57,12 @@ void CheckPage::pressSignature() {
     }
 }
 
-/// Escape leaves what was begun as it is; what is half written stays.
+/// Escape leaves what was begun as it is; what is half written stays. A signed check is left for the boats.
 void CheckPage::leavePart() {
     if (m_stack->currentWidget() == m_trip)
         leaveTrip();
+    else if (m_signing->isSigned())
+        emit leaveWanted();
     else if (m_stack->currentWidget() != m_lists && isOpenToScans())
         showLists();
 }

@@ -253,7 +253,9 @@ private:
         row.pointKind = answer.point.kind;
         row.isPressable = row.isLitByMouse = true;
         if (answer.point.kind != core::PointKind::Look)
-            row.number = NumberEntry{unitOf(answer.point), answer.value};
+            row.number =
+                NumberEntry{unitOf(answer.point), answer.value, rangeInWords(answer.point, WithUnit::Yes),
+                            answer.point.limits.low, answer.point.limits.high};
         row.aside = valueInWords(answer);
         row.remark = remarkOf(answer);
         row.remarkIsLook = answer.state == core::PointState::OutOfRange || leavesRangeAfloat(answer);

@@ -1,18 +1,18 @@
 #include "app/gui/check/log_panel.h"
 
 #include "app/gui/theme/dress.h"
-#include "app/gui/theme/marks.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
-#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLayoutItem>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -20,32 +20,16 @@
 namespace app {
 namespace {
 
-constexpr int mostOpen = 2;
-
-/// One line of it, however long the text.
-class ElidedLabel : public QLabel {
-public:
-    explicit ElidedLabel(QWidget* parent)
-        : QLabel(parent) {
-        setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    }
-
-protected:
-    void paintEvent(QPaintEvent*) override {
-        QPainter painter(this);
-        painter.setPen(currentPalette().quiet);
-        painter.setFont(fontOf(TextRole::Remark));
-        painter.drawText(rect(), Qt::AlignVCenter | Qt::AlignLeft,
-                         QFontMetrics(painter.font()).elidedText(text(), Qt::ElideRight, width()));
-    }
-};
+constexpr int mostOfWindow = 3; // a third of it
 
 } // namespace
 
 LogPanel::LogPanel(QWidget* parent)
     : QFrame(parent)
     , m_lines(new QWidget(this))
-    , m_summary(new ElidedLabel(this))
+    , m_done(wordsLabel(nullptr, "quiet", "logDoneLabel"))
+    , m_scroll(new QScrollArea(this))
+    , m_summary(wordsLabel(this, "quiet", "logSummaryLabel"))
     , m_readButton(new QPushButton(this)) {
     setObjectName("logPanel");
     setProperty("role", "panel");
@@ -56,13 +40,28 @@ LogPanel::LogPanel(QWidget* parent)
     m_lineLayout->setContentsMargins(0, 0, 0, 0);
     m_lineLayout->setSpacing(0);
 
+    auto* inside = new QWidget;
+    auto* column = new QVBoxLayout(inside);
+    column->setContentsMargins(0, 0, spaceUnit, 0);
+    column->setSpacing(0);
+    column->addWidget(m_lines);
+    column->addWidget(m_done);
+    m_scroll->setObjectName("logScroll");
+    m_scroll->setAccessibleName(tr("the boat's log"));
+    m_scroll->setWidget(inside);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+
     auto* foot = new QHBoxLayout;
     foot->addWidget(m_summary, 1);
     foot->addWidget(m_readButton);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, spaceUnit, 0);
     layout->setSpacing(0);
-    layout->addWidget(m_lines);
+    layout->addWidget(m_scroll);
     layout->addLayout(foot);
     connect(m_readButton, &QPushButton::clicked, this, [this] { setRead(!m_read); });
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
@@ -101,12 +100,9 @@ void LogPanel::setEntries(const std::vector<core::LogEntry>& entries) {
     }
     m_open = static_cast<int>(std::count_if(entries.begin(), entries.end(),
                                             [](const core::LogEntry& entry) { return !entry.closed; }));
-    for (int i = 0; i < std::min(m_open, mostOpen); ++i)
-        addEntry(entries[i]);
-    if (m_open > mostOpen)
-        addLine(counted(m_open - mostOpen, QT_TRANSLATE_N_NOOP("Words", "and %n more, in the boat's log"),
-                        QT_TRANSLATE_N_NOOP("Words", "and %n more, in the boat's log")),
-                "quiet");
+    for (int i = 0; i < m_open; ++i)
+        addEntry(entries[static_cast<std::size_t>(i)]);
+    m_done->setText(lastDoneInWords());
     setRead(m_open == 0);
 }
 
@@ -127,14 +123,29 @@ QString LogPanel::lastDoneInWords() const {
 void LogPanel::setRead(bool read) {
     m_read = read;
     m_lines->setVisible(!read);
-    const QString summary = read ? summaryInWords() : lastDoneInWords();
-    m_summary->setText(summary);
-    m_summary->setToolTip(summary);
+    m_done->setVisible(!m_done->text().isEmpty());
+    m_summary->setText(read ? summaryInWords() : QString());
     m_readButton->setText(read ? tr("Show") : tr("Read"));
     m_readButton->setAccessibleName(read ? tr("Show the boat's log") : tr("I have read the boat's log"));
     m_readButton->setVisible(!m_entries.empty());
-    updateGeometry();
+    fit();
     update();
+}
+
+/// As high as its words, up to a part of the window; what is beyond is scrolled to, also by the keyboard.
+void LogPanel::fit() {
+    QWidget* inside = m_scroll->widget();
+    inside->layout()->activate();
+    const int least = inside->layout()->isEmpty() ? 0 : inside->layout()->heightForWidth(m_scroll->width());
+    const int all = m_lines->isHidden() && m_done->isHidden() ? 0 : std::max(least, 0);
+    const int most = std::max(window()->height() / mostOfWindow, 4 * fontMetrics().height());
+    m_scroll->setFixedHeight(std::min(all, most));
+    m_scroll->setFocusPolicy(all > most ? Qt::StrongFocus : Qt::NoFocus);
+}
+
+void LogPanel::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    fit();
 }
 
 void LogPanel::paintEvent(QPaintEvent*) {

@@ -1,5 +1,6 @@
 #include "app/gui/check/people_bar.h"
 
+#include "app/gui/help/field_sentences.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/flow_layout.h"
@@ -55,6 +56,7 @@ void PeopleBar::addBox() {
     box->setObjectName(number == 0 ? "driverBox" : QStringLiteral("crewBox%1").arg(number));
     box->setAccessibleName(number == 0 ? tr("driver") : tr("crew %1").arg(number));
     box->takeRoom(0); // as wide as who is chosen, see fill
+    describeFields(*this);
     // Above it, so that long names and long words have the width.
     auto* column = new QVBoxLayout;
     column->setSpacing(0);

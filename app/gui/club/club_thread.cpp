@@ -49,10 +49,13 @@ ClubThread::~ClubThread() {
 }
 
 void ClubThread::open(const std::filesystem::path& file, std::function<void(core::Outcome)> then) {
-    m_file = file;
-    QMetaObject::invokeMethod(m_worker, [this, file, then = std::move(then)] {
-        m_club.reset();
-        take(core::Club::open(file), then);
+    // One file is never open twice: the system forgets the locks of both when one is closed.
+    std::error_code none;
+    const bool isSame = file == m_file || std::filesystem::equivalent(file, m_file, none);
+    if (isSame) m_file.clear();
+    QMetaObject::invokeMethod(m_worker, [this, file, isSame, then = std::move(then)] {
+        if (isSame) m_club.reset();
+        take(file, core::Club::open(file), then);
     });
 }
 
@@ -79,13 +82,20 @@ core::Result<core::ImportPlan> ClubThread::makeAndOpen(const std::filesystem::pa
     }
 }
 
-void ClubThread::take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then) {
-    core::Outcome outcome = core::Done{};
-    if (opened)
-        m_club = std::make_unique<core::Club>(std::move(opened).value());
-    else
-        outcome = opened.error();
-    QMetaObject::invokeMethod(this, [then, outcome] { then(outcome); });
+/// What was asked of the club that was open until now is still asked of that one.
+void ClubThread::take(const std::filesystem::path& file, core::Result<core::Club> opened,
+                      const std::function<void(core::Outcome)>& then) {
+    if (!opened) {
+        QMetaObject::invokeMethod(this, [then, error = opened.error()] { then(error); });
+        return;
+    }
+    auto club = std::make_shared<std::unique_ptr<core::Club>>(
+        std::make_unique<core::Club>(std::move(opened).value()));
+    QMetaObject::invokeMethod(this, [this, file, club, then] {
+        m_file = file;
+        QMetaObject::invokeMethod(m_worker, [this, club] { m_club = std::move(*club); });
+        then(core::Done{});
+    });
 }
 
 } // namespace app

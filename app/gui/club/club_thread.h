@@ -40,7 +40,8 @@ public:
     explicit ClubThread(QObject* parent = nullptr);
     ~ClubThread() override;
 
-    /// Opens a file; `then` runs on the caller's thread. Replaces the open one.
+    /// Opens a file; `then` runs on the caller's thread. Replaces the open one; where it is refused that one
+    /// stays open, unless it is the same file.
     void open(const std::filesystem::path& file, std::function<void(core::Outcome)> then);
     /// Makes that file by `make`, on the club's thread, and opens it in place of the open one. Where it is
     /// refused, or rows are rejected, the open one stays.
@@ -48,7 +49,7 @@ public:
     using Made = std::function<void(const core::Result<core::ImportPlan>&)>;
     void create(const std::filesystem::path& file, Make make, Made then);
 
-    /// The file that was opened or made last; empty while there was none. GUI thread.
+    /// The file that was opened or made last; empty while none is open. GUI thread.
     const std::filesystem::path& file() const { return m_file; }
 
     /// Runs `job` on the club's thread, then `then` with what it returned, on the GUI thread; `then` is
@@ -91,7 +92,8 @@ signals:
 
 private:
     void lookAfterFile();
-    void take(core::Result<core::Club> opened, const std::function<void(core::Outcome)>& then);
+    void take(const std::filesystem::path& file, core::Result<core::Club> opened,
+              const std::function<void(core::Outcome)>& then);
     core::Result<core::ImportPlan> makeAndOpen(const std::filesystem::path& file, const Make& make);
 
     std::filesystem::path m_file;

@@ -45,6 +45,10 @@ void GearPart::say(const QString& sentence, bool toLookAt) {
     if (m_said) m_said->say(sentence, toLookAt);
 }
 
+void GearPart::forgetError() {
+    if (m_said) m_said->forgetError();
+}
+
 void GearPart::sayError(const core::Error& error) {
     say(errorSentence(error), true);
 }

@@ -107,6 +107,7 @@ protected:
     std::string officer();
     /// In the part's own label, see `saidLabel`, unless it has another place for it.
     virtual void say(const QString& sentence, bool toLookAt = false);
+    virtual void forgetError(); ///< what did not work is done now
     void sayError(const core::Error& error);
     void sayDone(const core::Result<QString>& sentence); ///< or the error in its place
     /// The label of what is said, a child of this; made by the first call, to be put into the layout.
@@ -121,6 +122,7 @@ private:
             const bool isAsked =
                 !*done && asksForPin((*done).error(), [this, job, then] { tryAct(job, then); },
                                      [then, done] { (*then)(std::move(*done)); });
+            if (!isAsked && *done) forgetError();
             if (!isAsked) (*then)(std::move(*done));
         });
     }

@@ -82,6 +82,10 @@ SaidLabel::SaidLabel(const char* name, QWidget* parent)
     say({});
 }
 
+void SaidLabel::forgetError() {
+    if (property("role") == QLatin1String("look")) say({});
+}
+
 void SaidLabel::say(const QString& sentence, bool toLookAt) {
     setText(sentence);
     setProperty("role", toLookAt ? "look" : "remark");

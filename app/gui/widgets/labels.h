@@ -38,6 +38,7 @@ public:
     SaidLabel(const char* name, QWidget* parent);
 
     void say(const QString& sentence, bool toLookAt = false);
+    void forgetError(); ///< says nothing any more, if it was something to look at
 };
 
 } // namespace app

@@ -14,7 +14,11 @@ namespace app {
 struct NumberEntry {
     QString unit; ///< a sign or a word, as it is shown
     std::optional<double> value;
+    QString range{};              ///< what is allowed, in words with its unit; empty: anything
+    std::optional<double> low{};  ///< the range itself, both ends allowed
+    std::optional<double> high{}; ///< the same
 
+    bool holds(double number) const { return !(low && number < *low) && !(high && number > *high); }
     bool operator==(const NumberEntry&) const = default;
 };
 

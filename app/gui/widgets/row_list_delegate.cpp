@@ -5,11 +5,15 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/row_list_model.h"
 
+#include <QEvent>
 #include <QFontMetrics>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
+#include <QPointer>
 #include <QRegularExpression>
 #include <QRegularExpressionValidator>
+#include <QStyle>
 
 #include <algorithm>
 
@@ -23,6 +27,72 @@ constexpr int leastTitle = 160; ///< a title with less beside it has its aside b
 const ListRow rowAt(const QModelIndex& index) {
     return index.data(RowListModel::RowRole).value<ListRow>();
 }
+
+/// What is allowed of a number and whether what is typed is, beside the field that it is typed into.
+class NumberWords : public QLabel {
+public:
+    NumberWords(QLineEdit& edit, const NumberEntry& entry)
+        : QLabel(edit.parentWidget())
+        , m_edit(&edit)
+        , m_entry(entry) {
+        setObjectName("rowNumberWords");
+        setTextFormat(Qt::PlainText);
+        setWordWrap(true);
+        setMargin(spaceUnit);
+        connect(&edit, &QLineEdit::textChanged, this, [this] { tell(); });
+        connect(&edit, &QObject::destroyed, this, &QObject::deleteLater);
+        edit.installEventFilter(this);
+        tell();
+    }
+
+    /// Beneath the field, or above where there is no room.
+    void place() {
+        if (!m_edit) return;
+        const QRect field = m_edit->geometry();
+        const QRect room = parentWidget()->rect();
+        const int height = heightForWidth(room.width());
+        const bool isBeneath = field.bottom() + height <= room.bottom();
+        setGeometry(0, isBeneath ? field.bottom() + 1 : field.top() - height, room.width(), height);
+        setVisible(!text().isEmpty() && m_edit->isVisible());
+        raise();
+    }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (watched == m_edit && event->type() == QEvent::Hide) hide(); // the number is taken or left
+        return QLabel::eventFilter(watched, event);
+    }
+    void paintEvent(QPaintEvent* event) override {
+        QPainter painter(this);
+        painter.setPen(currentPalette().line);
+        painter.setBrush(currentPalette().panel);
+        painter.drawRect(rect().adjusted(0, 0, -1, -1));
+        painter.end();
+        QLabel::paintEvent(event);
+    }
+
+private:
+    void tell() {
+        bool isNumber = false;
+        const double number = m_edit->text().trimmed().replace(',', '.').toDouble(&isNumber);
+        const bool isOut = isNumber && !m_entry.holds(number);
+        const QString allowed = m_entry.range.isEmpty()
+                                    ? RowListDelegate::tr("In %1; no range is given.").arg(m_entry.unit)
+                                    : RowListDelegate::tr("Allowed: %1.").arg(m_entry.range);
+        setText(isOut ? RowListDelegate::tr("▲ %1 is out of range. Allowed: %2. Enter records it all the "
+                                            "same, Escape leaves it.")
+                            .arg(m_edit->text().trimmed(), m_entry.range)
+                      : allowed);
+        setProperty("role", isOut ? "look" : "remark");
+        style()->unpolish(this);
+        style()->polish(this);
+        m_edit->setAccessibleDescription(text());
+        place();
+    }
+
+    QPointer<QLineEdit> m_edit;
+    NumberEntry m_entry;
+};
 
 QFont asideFont(const ListRow& row) {
     if (row.isHeading) return fontOf(TextRole::Heading);
@@ -131,6 +201,7 @@ QWidget* RowListDelegate::createEditor(QWidget* parent, const QStyleOptionViewIt
     const QString unit = row.number ? row.number->unit : QString();
     edit->setPlaceholderText(unit);
     edit->setAccessibleName(tr("%1 in %2, %3").arg(row.title, unit, row.remark));
+    if (row.number) new NumberWords(*edit, *row.number); // goes with the field
     return edit;
 }
 
@@ -149,6 +220,10 @@ void RowListDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionVi
                                            const QModelIndex&) const {
     const int width = 180;
     editor->setGeometry(option.rect.right() - width, option.rect.top(), width, option.rect.height());
+    auto* words = static_cast<NumberWords*>(editor->parentWidget()->findChild<QLabel*>("rowNumberWords"));
+    if (words)
+        QMetaObject::invokeMethod(
+            words, [words] { words->place(); }, Qt::QueuedConnection);
 }
 
 } // namespace app

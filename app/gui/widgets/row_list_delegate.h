@@ -7,7 +7,8 @@ namespace app {
 struct ListRow;
 
 /// Paints a line of a list: the mark in a column of its own, the thing, what is counted or its code at the
-/// right, the remark beneath. Its editor takes a number; it belongs to the view that asked for it.
+/// right, the remark beneath. Its editor takes a number, and says beside itself what is allowed and whether
+/// what is typed is; it belongs to the view that asked for it.
 class RowListDelegate : public QStyledItemDelegate {
     Q_OBJECT
 

@@ -43,6 +43,10 @@ void CameraPage::say(const QString& sentence, bool toLookAt) {
     m_camera->say(sentence, toLookAt);
 }
 
+void CameraPage::forgetError() {
+    m_camera->forgetError();
+}
+
 void CameraPage::showEvent(QShowEvent* event) {
     GearPage::showEvent(event);
     if (tools().isCameraWanted()) m_camera->startCamera();

@@ -27,6 +27,7 @@ protected:
     /// A code as it was shown or typed.
     virtual void scan(const core::ScannedText& seen, core::SeenBy seenBy) = 0;
     void say(const QString& sentence, bool toLookAt = false) override; ///< under the picture
+    void forgetError() override;
 
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;

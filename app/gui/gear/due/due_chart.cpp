@@ -56,10 +56,8 @@ DueChart::DueChart(QWidget* parent)
     m_bars->attachAxis(m_across);
     m_bars->attachAxis(m_up);
     m_bars->setBarWidth(0.72);
-    m_across->setLabelsVisible(false);
     m_across->setGridLineVisible(false);
-    m_up->setLabelFormat(QStringLiteral("%d"));
-    m_up->setTitleText(tr("due days"));
+    nameAxes(tr("due days"));
 }
 
 void DueChart::setCalendar(const DueCalendar& calendar) {
@@ -78,8 +76,13 @@ void DueChart::setCalendar(const DueCalendar& calendar) {
     const int step = stepFor(calendar.most());
     m_up->setTickType(QValueAxis::TicksDynamic);
     m_up->setTickInterval(step);
-    m_up->setRange(0, std::max(step, (calendar.most() + step - 1) / step * step));
-    chart()->setMargins(QMargins(0, headRoom, keyWidth(), footRoom));
+    const int top = std::max(step, (calendar.most() + step - 1) / step * step);
+    m_up->setRange(0, top);
+    setTicksUp(ticksTo(top, step));
+    setRoom(QMargins(0, headRoom, keyWidth(), footRoom));
+    sayNothingYet(calendar.kinds.isEmpty() ? tr("Nothing falls due here: no kit has a day that comes, and "
+                                                "none that has passed.")
+                                           : QString());
     dressAll();
     say();
 }
@@ -92,6 +95,7 @@ void DueChart::setMonth(int month) {
 
 void DueChart::say() {
     if (m_calendar.months.empty()) return;
+    if (!nothingYet().isEmpty()) return; // and it is described by that
     setAccessibleDescription(inWords(m_calendar.months[static_cast<std::size_t>(m_month)], m_calendar.kinds));
 }
 
@@ -116,7 +120,7 @@ QRect DueChart::columnRect(int month) const {
 
 void DueChart::drawForeground(QPainter* painter, const QRectF& rect) {
     PlotView::drawForeground(painter, rect);
-    if (m_calendar.months.empty()) return;
+    if (m_calendar.months.empty() || !nothingYet().isEmpty()) return;
     painter->save();
     drawMonths(*painter);
     drawKey(*painter);

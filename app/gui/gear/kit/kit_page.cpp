@@ -150,6 +150,7 @@ QWidget* KitPage::buildList() {
 
 void KitPage::connectParts() {
     connect(m_typed, &QLineEdit::textChanged, this, &KitPage::showFound);
+    connect(m_typed, &QLineEdit::textChanged, this, [this] { forgetError(); });
     connect(m_typed, &QLineEdit::textEdited, this, [this] {
         if (m_body->isOver()) leave(); // the list is what is searched
     });
@@ -335,6 +336,7 @@ bool KitPage::takeScan(const QString& text, core::SeenBy /*how*/) {
          today = today()](core::Club& club) { return club.kit().itemOfScan(text, today); },
         [this, text](const std::optional<core::Item>& item) {
             if (item) {
+                forgetError();
                 m_typed->setText(codeInWords(item->tag));
                 open(app::text(item->id));
             } else if (m_body->isOpen() && m_side->currentWidget() == m_new) {

@@ -11,6 +11,7 @@
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/leave_by_escape.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -149,6 +150,11 @@ void ManifestsPage::connectParts() {
     connect(m_versions->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this, chooseVersion] { chooseVersion(m_versions->currentKey()); });
     connect(m_add, &QPushButton::clicked, this, &ManifestsPage::addRow);
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_line, m_point})
+        leaveByEscape(*panel, [this] {
+            showSide();
+            m_table->setFocus(Qt::OtherFocusReason);
+        });
     connectPanel(m_line);
     connectPanel(m_point);
     connect(m_export, &QPushButton::clicked, this, &ManifestsPage::exportSheets);

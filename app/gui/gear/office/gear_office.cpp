@@ -1,6 +1,7 @@
 #include "app/gui/gear/office/gear_office.h"
 
 #include "app/gui/gear/office/page_names.h"
+#include "app/gui/help/field_sentences.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
@@ -121,6 +122,7 @@ void GearOffice::showPage(const QString& id) {
     Page& page = m_pages[static_cast<std::size_t>(index)];
     if (!page.widget) {
         page.widget = page.make(m_stack);
+        describeFields(*page.widget);
         page.place = new PageScroll(page.widget, m_stack);
         m_stack->addWidget(page.place);
         tabAsLaidOut(*page.widget);

@@ -181,7 +181,15 @@ QString CellField::hint() const {
 void CellField::setUnit(const QString& unit) {
     m_unit->setText(unit);
     m_unit->setVisible(!unit.isEmpty());
-    m_input->setAccessibleDescription(hint().isEmpty() ? unit : hint());
+    m_input->setAccessibleDescription(hint().isEmpty() ? sentence() : hint());
+}
+
+/// For a screen reader, where the column needs no hint.
+QString CellField::sentence() const {
+    const QString column = columnInWords(m_sheet, m_column.name);
+    return m_unit->text().isEmpty()
+               ? tr("What the register says under “%1”.").arg(column)
+               : tr("What the register says under “%1”, in %2.").arg(column, m_unit->text());
 }
 
 void CellField::setStored(const std::string& cell) {

@@ -36,6 +36,7 @@ public:
     QWidget* input() const { return m_input; }
     void setUnit(const QString& unit);
     QString hint() const; ///< how it is written; empty: that goes without saying
+    QString sentence() const;
 
 signals:
     void edited();

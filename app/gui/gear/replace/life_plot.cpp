@@ -47,19 +47,20 @@ LifePlot::LifePlot(QWidget* parent)
     setFocusPolicy(Qt::NoFocus);
     setMinimumHeight(120);
     addOver(m_across, m_up, {m_band, m_curve});
-    m_across->setLabelFormat(QStringLiteral("%d"));
-    m_across->setTitleText(tr("years in service"));
     m_across->setTickType(QValueAxis::TicksDynamic);
     m_across->setGridLineVisible(false);
-    m_up->setLabelFormat(QStringLiteral("%d %%"));
     m_up->setRange(0, 100);
     m_up->setTickCount(5);
-    m_up->setTitleText(tr("lasting"));
-    chart()->setMargins(QMargins(0, 8, 24, 0));
+    std::vector<Tick> shares;
+    for (const int share : {0, 25, 50, 75, 100})
+        shares.push_back({static_cast<double>(share), tr("%1 %").arg(share)});
+    setTicksUp(std::move(shares));
+    nameAxes(tr("lasting"), tr("years in service"));
 }
 
 void LifePlot::setLife(const core::KitLife& life) {
     m_life = life;
+    sayNothingYet({});
     QList<QPointF> curve{{0, 100}}, low{{0, 100}}, high{{0, 100}};
     double years = 1;
     for (const core::SurvivalStep& step : life.curve.steps()) {
@@ -76,8 +77,15 @@ void LifePlot::setLife(const core::KitLife& life) {
     m_curve->replace(curve);
     m_low->replace(low);
     m_high->replace(high);
-    m_across->setTickInterval(std::max(1.0, std::ceil(most / 12)));
-    m_across->setRange(0, std::ceil(most + 0.25));
+    const int every = std::max(1, static_cast<int>(std::ceil(most / 12)));
+    const int end = static_cast<int>(std::ceil(most + 0.25));
+    m_across->setTickInterval(every);
+    m_across->setRange(0, end);
+    std::vector<Tick> ticks;
+    for (int year = 0; year <= end; year += every)
+        ticks.push_back({static_cast<double>(year), QString::number(year)});
+    setTicks(std::move(ticks));
+    setRoom(QMargins(0, 8, 24, 0));
     setAccessibleDescription(endingsInWords(life) + QStringLiteral("; ") + medianInWords(life));
     dressAll();
 }
@@ -92,7 +100,7 @@ void LifePlot::dressSeries(const Palette& palette) {
 
 void LifePlot::drawForeground(QPainter* painter, const QRectF& rect) {
     PlotView::drawForeground(painter, rect);
-    if (m_curve->count() == 0) return;
+    if (m_curve->count() == 0 || !nothingYet().isEmpty()) return;
     const Palette& palette = currentPalette();
     const QRectF plot = chart()->plotArea();
     painter->save();

@@ -207,6 +207,7 @@ void ReplacePage::take(const core::Result<Read>& read) {
         sayError(read.error());
         return;
     }
+    forgetError();
     m_club = read->club;
     m_plan = read->plan;
     m_lives = read->lives;
@@ -244,7 +245,7 @@ const core::ReplacementRow* ReplacePage::rowOf(const QString& key) const {
 
 void ReplacePage::showRow(const QString& key) {
     const core::ReplacementRow* row = rowOf(key);
-    if (!row) return;
+    if (!row) return showNothingYet();
     QStringList words{
         tr("%1: %2 in stock, %3 wanted").arg(kitInWords(*row)).arg(row->stock).arg(row->wanted)};
     if (row->runsShort()) words << shortInWords(*row, m_plan->today) << quantityInWords(*row);
@@ -254,6 +255,17 @@ void ReplacePage::showRow(const QString& key) {
     m_stock->setRow(*row, *m_plan);
     showLife(*row);
     m_arrival->setKit(row->kitType, row->size, std::max(1, row->quantity.value_or(row->pack)));
+}
+
+/// Of a club that wants no kit yet.
+void ReplacePage::showNothingYet() {
+    const QString sentence =
+        tr("There is nothing to plan yet. What each boat must carry is written on the page "
+           "Manifests, what there is of it on the page Kit.");
+    m_stock->sayNothingYet(sentence);
+    m_lifePlot->sayNothingYet(sentence);
+    m_chosen->clear();
+    m_lifeLabel->clear();
 }
 
 void ReplacePage::showLife(const core::ReplacementRow& row) {

@@ -52,6 +52,7 @@ private:
     void take(const core::Result<Read>& read);
     void fillTable();
     void showRow(const QString& key);
+    void showNothingYet();
     void showLife(const core::ReplacementRow& row);
     void save(Paper paper);
     const core::ReplacementRow* rowOf(const QString& key) const;

@@ -18,10 +18,17 @@
 namespace app {
 namespace {
 
-constexpr int dayLine = 26; ///< height of a day's words above the plot
+constexpr int monthTicks = 4; // and one at the end
+constexpr int dayLine = 26;   ///< height of a day's words above the plot
 
 double placeOf(core::CalendarDay day) {
     return static_cast<double>(QDate(day.year(), day.month(), day.day()).startOfDay().toMSecsSinceEpoch());
+}
+
+/// "Mar 2026"
+QString monthInWords(core::CalendarDay day) {
+    const QString words = inWords(day);
+    return words.section(' ', -2, -2).left(3) + QLatin1Char(' ') + words.section(' ', -1);
 }
 
 } // namespace
@@ -37,17 +44,15 @@ StockPlot::StockPlot(QWidget* parent)
     setFocusPolicy(Qt::NoFocus);
     setMinimumHeight(160);
     addOver(m_across, m_up, {m_stock, m_wanted});
-    m_across->setFormat(QStringLiteral("MMM yyyy"));
-    m_across->setTickCount(5);
+    m_across->setTickCount(monthTicks + 1);
     m_across->setGridLineVisible(false);
-    m_up->setLabelFormat(QStringLiteral("%d"));
-    m_up->setTitleText(tr("items"));
+    nameAxes(tr("items"));
 }
 
 void StockPlot::setRow(const core::ReplacementRow& row, const core::ReplacementPlan& plan) {
     m_row = row;
     m_today = plan.today;
-    chart()->setMargins(QMargins(0, 8 + dayLine * static_cast<int>(days().size()), 24, 0));
+    sayNothingYet({});
     // Items leave at once, so the line falls in steps.
     QList<QPointF> stock;
     for (const core::ShortChance& chance : row.chances) {
@@ -64,6 +69,15 @@ void StockPlot::setRow(const core::ReplacementRow& row, const core::ReplacementP
     m_up->setTickType(QValueAxis::TicksDynamic);
     m_up->setTickInterval(step);
     m_up->setRange(0, (most / step + 1) * step);
+    setTicksUp(ticksTo((most / step + 1) * step, step));
+    std::vector<Tick> ticks;
+    const int length = core::daysBetween(plan.today, plan.end);
+    for (int i = 0; i <= monthTicks; ++i) {
+        const core::CalendarDay day = plan.today.plusDays(length * i / monthTicks);
+        ticks.push_back({placeOf(day), monthInWords(day)});
+    }
+    setTicks(std::move(ticks));
+    setRoom(QMargins(0, 8 + dayLine * static_cast<int>(days().size()), 24, 0));
     setAccessibleDescription(
         tr("%1 in stock, %2 wanted; %3")
             .arg(row.stock)
@@ -79,7 +93,7 @@ void StockPlot::dressSeries(const Palette& palette) {
 
 void StockPlot::drawForeground(QPainter* painter, const QRectF& rect) {
     PlotView::drawForeground(painter, rect);
-    if (m_stock->count() == 0) return;
+    if (m_stock->count() == 0 || !nothingYet().isEmpty()) return;
     painter->save();
     const QPointF wanted = chart()->mapToPosition(m_wanted->at(1), m_wanted);
     label(*painter, {wanted.x() - 130, wanted.y() - 26}, tr("wanted %1").arg(m_row.wanted));

@@ -6,6 +6,7 @@
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/leave_by_escape.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/text/text.h"
@@ -125,6 +126,7 @@ QLayout* FitOutPanel::buildFoot() {
 
 void FitOutPanel::connectParts() {
     connect(m_back, &QPushButton::clicked, this, &FitOutPanel::leaveWanted);
+    leaveByEscape(*this, [this] { emit leaveWanted(); });
     connect(m_home, &QComboBox::currentIndexChanged, this, [this] {
         say({});
         m_lines->setRows({}); // nothing is to be written for the home that was shown before

@@ -23,7 +23,7 @@ SetUpPage::SetUpPage(GearTools given, QWidget* parent)
     : GearPage(std::move(given), "setUpPage", parent)
     , m_summary(wordsLabel(this, "heading", "setUpSummaryLabel"))
     , m_spreadsheet(wordsButton(this, tr("Import a spreadsheet…"), "setUpSpreadsheetButton"))
-    , m_away(wordsButton(this, {}, "setUpPutAwayButton"))
+    , m_away(wordsButton(this, tr("Take it off the board"), "setUpPutAwayButton"))
     , m_stack(new QStackedWidget(this))
     , m_fitOut(new FitOutPanel(tools(), this)) {
     m_stack->addWidget(buildSteps());

@@ -68,6 +68,7 @@ void ColumnMeanings::build(const core::TableLayout& layout, core::SheetId sheet)
         auto* box = new ChoiceBox(this);
         box->setObjectName(QStringLiteral("column %1").arg(column.at));
         box->setAccessibleName(tr("what the column “%1” means").arg(text(column.heading)));
+        box->setAccessibleDescription(tr("Where the cells of this column go."));
         box->addItem(meaningInWords(sheet, {}), QString());
         for (const std::string_view meaning : core::meaningsToChooseFrom(sheet))
             box->addItem(meaningInWords(sheet, std::string(meaning)),

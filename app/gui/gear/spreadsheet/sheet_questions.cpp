@@ -47,6 +47,7 @@ ChoiceBox* SheetQuestions::addQuestion(const QString& question, const QString& n
     auto* box = new ChoiceBox(line);
     box->setObjectName(name);
     box->setAccessibleName(question);
+    box->setAccessibleDescription(tr("The rows are read by what is chosen here."));
     box->takeRoom(12);
     auto* label = new QLabel(question, line);
     label->setProperty("role", "remark");
