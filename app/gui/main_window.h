@@ -97,6 +97,7 @@ private:
     void importFrom(const QString& folder);
     void showLock();
     void connectHub();
+    void connectLock();
     void readBoardAnew(const QString& saying);
     void importSpreadsheet();
     void putSetUpAway();

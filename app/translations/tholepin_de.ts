@@ -3241,19 +3241,19 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The file that is made for the new club.</source>
-        <translation>Die Datei, die für den neuen Klub angelegt wird.</translation>
+        <translation>Die Datei, die für den neuen Verein angelegt wird.</translation>
     </message>
     <message>
         <source>The folder whose CSV files the new club begins with.</source>
-        <translation>Der Ordner, mit dessen CSV-Dateien der neue Klub beginnt.</translation>
+        <translation>Der Ordner, mit dessen CSV-Dateien der neue Verein beginnt.</translation>
     </message>
     <message>
         <source>The new club&apos;s name, as it stands on every sheet.</source>
-        <translation>Der Name des neuen Klubs, wie er auf jedem Blatt steht.</translation>
+        <translation>Der Name des neuen Vereins, wie er auf jedem Blatt steht.</translation>
     </message>
     <message>
         <source>The code on a tag, with or without gaps; Enter takes it.</source>
-        <translation>Der Code auf einem Etikett, mit oder ohne Lücken; Eingabe übernimmt ihn.</translation>
+        <translation>Der Code auf einem Etikett, mit oder ohne Lücken; Enter übernimmt ihn.</translation>
     </message>
     <message>
         <source>Who is aboard besides the driver; one box for each.</source>
@@ -3277,7 +3277,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The last day on which it belongs to the club, as in 2026-03-14.</source>
-        <translation>Der letzte Tag, an dem es zum Klub gehört, etwa 2026-03-14.</translation>
+        <translation>Der letzte Tag, an dem es zum Verein gehört, etwa 2026-03-14.</translation>
     </message>
     <message>
         <source>The event whose checks are shown.</source>
@@ -3329,7 +3329,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The code on the tag of what turned up; Enter records that it is found.</source>
-        <translation>Der Code auf dem Etikett dessen, was aufgetaucht ist; Eingabe hält den Fund fest.</translation>
+        <translation>Der Code auf dem Etikett dessen, was aufgetaucht ist; Enter hält den Fund fest.</translation>
     </message>
     <message>
         <source>The stocktake that what turned up is written into.</source>
@@ -3401,7 +3401,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>What a crew should know of this line; may stay empty.</source>
-        <translation>Was eine Mannschaft zu dieser Zeile wissen sollte; darf leer bleiben.</translation>
+        <translation>Was eine Besatzung zu dieser Zeile wissen sollte; darf leer bleiben.</translation>
     </message>
     <message>
         <source>How many of it the boat must carry.</source>
@@ -3429,7 +3429,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>What a crew should know of this point; may stay empty.</source>
-        <translation>Was eine Mannschaft zu diesem Punkt wissen sollte; darf leer bleiben.</translation>
+        <translation>Was eine Besatzung zu diesem Punkt wissen sollte; darf leer bleiben.</translation>
     </message>
     <message>
         <source>Whether it is asked before launching or after coming back.</source>
@@ -3481,7 +3481,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>The code on the tag of what was carried; Enter ticks its move off.</source>
-        <translation>Der Code auf dem Etikett dessen, was getragen wurde; Eingabe hakt den Gang ab.</translation>
+        <translation>Der Code auf dem Etikett dessen, was getragen wurde; Enter hakt den Gang ab.</translation>
     </message>
     <message>
         <source>The place whose kit may be used.</source>
@@ -7746,11 +7746,17 @@ Erledigt am %1: %2</translation>
     </message>
     <message numerus="yes">
         <source>▼ %n more line below</source>
-        <translation>▼ %n weitere Zeile darunter</translation>
+        <translation>
+            <numerusform>▼ %n weitere Zeile darunter</numerusform>
+            <numerusform>▼ %n weitere Zeilen darunter</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>▼ %n more lines below</source>
-        <translation>▼ %n weitere Zeilen darunter</translation>
+        <translation>
+            <numerusform>▼ %n weitere Zeile darunter</numerusform>
+            <numerusform>▼ %n weitere Zeilen darunter</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10649,7 +10655,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>▲ %1 is out of range. Allowed: %2. Enter records it all the same, Escape leaves it.</source>
-        <translation>▲ %1 liegt außerhalb. Erlaubt: %2. Eingabe hält es trotzdem fest, Esc lässt es.</translation>
+        <translation>▲ %1 liegt außerhalb. Erlaubt: %2. Enter hält es trotzdem fest, Escape lässt es.</translation>
     </message>
 </context>
 <context>
