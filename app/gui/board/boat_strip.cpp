@@ -15,6 +15,7 @@ namespace {
 constexpr int markColumn = 56;
 constexpr int inset = 3 * spaceUnit;
 constexpr int mostReasons = 3;
+constexpr int leastWords = 240; ///< with less beside them what comes next stands beneath them
 
 } // namespace
 
@@ -52,7 +53,8 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
     const QFontMetrics remark(fontOf(TextRole::Remark));
     const int left = inset + markColumn;
     const int nextWidth = remark.horizontalAdvance(m_words.next) + 5 * spaceUnit;
-    const int textWidth = std::max(200, width - left - nextWidth - 2 * inset);
+    const bool isNextBeneath = width - left - nextWidth - 2 * inset < leastWords;
+    const int textWidth = width - left - (isNextBeneath ? inset : nextWidth + 2 * inset);
     Layout layout;
     int y = 2 * spaceUnit;
     layout.name = QRect(left, y, textWidth, name.height());
@@ -70,6 +72,10 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
     }
     layout.height = std::max(y + 2 * spaceUnit, fingerHeight() + 4 * spaceUnit);
     layout.next = QRect(width - inset - nextWidth, 0, nextWidth, layout.height);
+    if (isNextBeneath) {
+        layout.next = QRect(left, layout.height - 2 * spaceUnit, width - left - inset, fingerHeight() / 2);
+        layout.height += fingerHeight() / 2;
+    }
     return layout;
 }
 

@@ -79,7 +79,7 @@ void DueChart::setCalendar(const DueCalendar& calendar) {
     m_up->setTickType(QValueAxis::TicksDynamic);
     m_up->setTickInterval(step);
     m_up->setRange(0, std::max(step, (calendar.most() + step - 1) / step * step));
-    chart()->setMargins(QMargins(0, headRoom, keyWidth(), footRoom));
+    chart()->setMargins(QMargins(wordRoom(), headRoom, keyWidth(), footRoom));
     dressAll();
     say();
 }
@@ -173,6 +173,14 @@ void DueChart::drawMonthName(QPainter& painter, const QRectF& column, const DueM
     painter.setFont(font);
     painter.drawText(QRectF(column.left(), top, column.width(), 24), Qt::AlignCenter | Qt::TextDontClip,
                      isNarrow ? month.shortName.left(1) : month.shortName);
+}
+
+/// The word beneath the first column ends there; where it is long the plot begins further to the right.
+int DueChart::wordRoom() const {
+    constexpr int axisRoom = 64; // of the numbers and the title
+    const QFontMetrics metrics(fontOf(TextRole::Footnote));
+    const QString word = m_calendar.months.empty() ? QString() : m_calendar.months.front().shortName;
+    return std::max(0, metrics.horizontalAdvance(word) - axisRoom);
 }
 
 int DueChart::keyWidth() const {
