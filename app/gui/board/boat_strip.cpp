@@ -17,6 +17,7 @@ namespace {
 
 constexpr int markColumn = 56;
 constexpr int inset = 3 * spaceUnit;
+constexpr int leastWords = 240; ///< with less beside them what comes next stands beneath them
 
 } // namespace
 
@@ -75,9 +76,10 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
     const QFontMetrics condition(fontOf(TextRole::KitLine));
     const QFontMetrics remark(fontOf(TextRole::Remark));
     const int left = inset + markColumn;
-    const int nextWidth =
-        std::max(remark.horizontalAdvance(m_words.next), m_more->sizeHint().width()) + 2 * spaceUnit;
-    const int textWidth = std::max(200, width - left - nextWidth - 2 * inset);
+    const int nextWidth = std::max(remark.horizontalAdvance(m_words.next) + 5 * spaceUnit,
+                                   m_more->sizeHint().width() + 2 * spaceUnit);
+    const bool isNextBeneath = width - left - nextWidth - 2 * inset < leastWords;
+    const int textWidth = width - left - (isNextBeneath ? inset : nextWidth + 2 * inset);
     Layout layout;
     int y = 2 * spaceUnit;
     layout.name = QRect(left, y, textWidth, name.height());
@@ -94,9 +96,16 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
         y += layout.reasons.height();
     }
     layout.height = std::max(y + 2 * spaceUnit, fingerHeight() + 4 * spaceUnit);
-    const int above = hasMore(textWidth) ? m_more->sizeHint().height() + spaceUnit : 0;
-    layout.height = std::max(layout.height, above + fingerHeight());
-    layout.next = QRect(width - inset - nextWidth, 0, nextWidth, layout.height - above);
+    const QSize more = hasMore(textWidth) ? m_more->sizeHint() + QSize(spaceUnit, spaceUnit) : QSize(0, 0);
+    if (isNextBeneath) {
+        const int row = std::max(fingerHeight() / 2, more.height());
+        layout.next = QRect(left, layout.height - 2 * spaceUnit, width - left - inset - more.width(),
+                            fingerHeight() / 2);
+        layout.height += row;
+        return layout;
+    }
+    layout.height = std::max(layout.height, more.height() + fingerHeight());
+    layout.next = QRect(width - inset - nextWidth, 0, nextWidth, layout.height - more.height());
     return layout;
 }
 

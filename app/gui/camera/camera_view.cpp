@@ -8,6 +8,8 @@
 #include <QLineF>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace app {
 namespace {
 
@@ -75,6 +77,11 @@ CameraView::CameraView(QWidget* parent)
 
 QSize CameraView::sizeHint() const {
     return {640, 360};
+}
+
+int CameraView::heightForWidth(int width) const {
+    constexpr int mostOfLeast = 200; // on a small screen the picture gives way to what stands about it
+    return std::min(mostOfLeast, width * 9 / 16);
 }
 
 void CameraView::setPicture(const QImage& picture) {

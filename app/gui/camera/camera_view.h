@@ -40,7 +40,8 @@ public:
 
     QSize sizeHint() const override;
     bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override { return width * 9 / 16; }
+    /// The least; it takes what room there is.
+    int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -70,6 +70,7 @@ void CheckPage::build() {
     left->addWidget(m_log);
     m_tripButton = new QPushButton(this);
     m_tripButton->setObjectName("tripButton");
+    m_tripButton->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); // its words are made to fit
     left->addWidget(m_tripButton);
     left->addWidget(m_camera, 1);
     m_stack = new PartStack(this);
@@ -238,7 +239,8 @@ void CheckPage::resizeEvent(QResizeEvent* event) {
     const bool isWide = width() >= wide;
     m_lists->setWide(isWide);
     m_body->setStretch(1, isWide ? 20 : width() < narrow ? 12 : 10);
-    m_trip->setNarrow(width() < narrow);
+    m_trip->setNarrow(width() < wide);
+    if (m_session && m_session->state()) showTrip();
     arrangeHalves();
 }
 

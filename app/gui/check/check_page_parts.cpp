@@ -10,11 +10,13 @@
 #include "app/gui/check/signing.h"
 #include "app/gui/check/trip_panel.h"
 #include "app/gui/check/trip_words.h"
+#include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/drafts.h"
 #include "app/gui/widgets/part_stack.h"
 #include "app/text/text.h"
 #include "core/club/club_kit.h"
 
+#include <QHBoxLayout>
 #include <QPushButton>
 #include <QShortcut>
 
@@ -26,7 +28,7 @@ namespace app {
 namespace {
 
 /// A trip is told on a button in one line, as far as it goes.
-constexpr int tripWidth = 520;
+constexpr int tripWidth = 520, leastTrip = 240;
 
 } // namespace
 
@@ -124,7 +126,8 @@ void CheckPage::showTrip() {
     }
     const QString words = trip ? tr("Trip: %1").arg(tripInWords(*trip)) : tr("Write the trip into the log…");
     m_tripButton->setAccessibleName(words);
-    m_tripButton->setText(QFontMetrics(m_tripButton->font()).elidedText(words, Qt::ElideRight, tripWidth));
+    const int room = std::clamp(m_body->geometry().width() / 2 - 8 * spaceUnit, leastTrip, tripWidth);
+    m_tripButton->setText(QFontMetrics(m_tripButton->font()).elidedText(words, Qt::ElideRight, room));
     m_tripButton->setToolTip(words);
 }
 

@@ -8,6 +8,7 @@
 #include "app/text/sentences.h"
 
 #include <QFontMetrics>
+#include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
 #include <QStyle>
@@ -99,9 +100,9 @@ OutcomeFoot::OutcomeFoot(QWidget* parent)
     auto* layout = new FlowLayout(this);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
     layout->addExpanding(m_sentence);
-    layout->addWidget(m_sign);
-    layout->addWidget(m_later);
-    layout->addWidget(m_letGo);
+    QHBoxLayout* buttons = layout->addRow();
+    for (QPushButton* button : {m_sign, m_later, m_letGo})
+        buttons->addWidget(button);
     connect(m_sign, &QPushButton::clicked, this, &OutcomeFoot::signPressed);
     connect(m_later, &QPushButton::clicked, this, &OutcomeFoot::saveForLaterPressed);
     connect(m_letGo, &QPushButton::clicked, this, &OutcomeFoot::letGoPressed);

@@ -93,7 +93,6 @@ SignPanel::SignPanel(QWidget* parent)
 
 void SignPanel::build() {
     m_reasonLabel->setBuddy(m_reason);
-    m_reasonLabel->setWordWrap(false); // what is wanting stands beside it
     m_drafts->keep(*m_reason);
     auto* back = wordsButton(this, tr("Back to the check"), "signBackButton");
     connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);
@@ -104,12 +103,10 @@ void SignPanel::build() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
     layout->setSpacing(spaceUnit);
-    auto* why = new FlowLayout;
-    why->addWidget(m_reasonLabel);
-    why->addExpanding(m_wanting);
     layout->addWidget(m_heading);
     layout->addWidget(m_caution);
-    layout->addLayout(why);
+    layout->addWidget(m_reasonLabel);
+    layout->addWidget(m_wanting);
     layout->addWidget(m_reason);
     addSigner(*layout);
     layout->addWidget(m_jackets);

@@ -56,7 +56,7 @@ QPushButton:hover, QToolButton:hover, QComboBox:hover, QLineEdit:hover, QSpinBox
 QPlainTextEdit:hover { border-color: {ink}; }
 QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:checked, QComboBox:on { background: {panel}; border-color: {ink}; }
 QPushButton[role="usual"]:hover { background: {quiet}; border-color: {quiet}; }
-QPushButton[role="usual"]:pressed { background: {ground}; color: {ink}; border-color: {ink}; }
+QPushButton[role="usual"]:pressed, QPushButton[role="usual"]:checked { background: {ground}; color: {ink}; border-color: {ink}; }
 QPushButton[role="plain"]:hover, QPushButton[role="plain"]:pressed { border-color: {line}; }
 QPushButton:disabled, QToolButton:disabled, QComboBox:disabled, QLineEdit:disabled, QSpinBox:disabled,
 QDoubleSpinBox:disabled, QPlainTextEdit:disabled { color: {quiet}; border: 2px dashed {line}; background: {panel}; }
@@ -72,7 +72,7 @@ QComboBox QAbstractItemView { background: {ground}; color: {ink}; border: 2px so
     selection-background-color: {ink}; selection-color: {ground}; outline: none; }
 QComboBox QAbstractItemView::item { min-height: {finger}px; padding-left: 8px; color: {ink}; background: {ground}; }
 QComboBox QAbstractItemView::item:hover, QComboBox QAbstractItemView::item:selected { color: {ground}; background: {ink}; }
-QCheckBox, QRadioButton { font-size: 18pt; min-height: {finger}px; spacing: 12px; border: 3px solid transparent; }
+QCheckBox, QRadioButton { font-size: 18pt; min-height: {finger}px; spacing: 12px; padding: 0px 4px; border: 3px solid transparent; }
 QCheckBox:focus, QRadioButton:focus { border: 3px solid {focus}; border-radius: 4px; }
 QCheckBox::indicator { width: 28px; height: 28px; }
 QRadioButton::indicator { width: 20px; height: 20px; border: 2px solid {ink}; border-radius: 12px; background: {ground}; }
@@ -98,6 +98,11 @@ QMenu::item:selected { background: {ink}; color: {ground}; }
 QMenu::item:disabled { color: {quiet}; }
 QMenu::separator { height: 2px; background: {line}; margin: 4px 8px; }
 QMenu::indicator { width: 22px; height: 22px; left: 6px; }
+QSlider { min-height: 32px; border: 3px solid transparent; }
+QSlider::groove:horizontal { height: 6px; background: {line}; border-radius: 3px; }
+QSlider::handle:horizontal { width: 20px; margin: -8px 0px; background: {ink}; border-radius: 4px; }
+QSlider::handle:horizontal:disabled { background: {line}; }
+QSpinBox::up-button, QSpinBox::down-button, QDoubleSpinBox::up-button, QDoubleSpinBox::down-button { width: 0px; border: none; }
 QSlider:focus { border: 3px solid {focus}; }
 )";
 

@@ -2,11 +2,14 @@
 
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/part_stack.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
 #include <QResizeEvent>
+
+#include <algorithm>
 
 namespace app {
 
@@ -29,13 +32,13 @@ BesideOrOver::BesideOrOver(const QByteArray& prefix, QWidget* list, QWidget* sid
 }
 
 QSize BesideOrOver::minimumSizeHint() const {
-    const QSize side = m_isOpen ? m_side->minimumSizeHint() : QSize();
-    const QSize list = isOver() ? QSize() : m_list->minimumSizeHint();
+    const auto leastOf = [](const QWidget& part) {
+        const QSize least = part.minimumSizeHint();
+        return QSize(least.width(), leastHeightOf(part, std::max(least.width(), part.width())));
+    };
+    const QSize side = m_isOpen ? leastOf(*m_side) : QSize();
+    const QSize list = isOver() ? QSize() : leastOf(*m_list);
     return list.expandedTo(side);
-}
-
-int BesideOrOver::heightForWidth(int width) const {
-    return layout()->totalMinimumHeightForWidth(width);
 }
 
 void BesideOrOver::open() {
@@ -68,6 +71,7 @@ void BesideOrOver::arrange() {
 void BesideOrOver::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     if (m_isOpen) arrange();
+    if (event->size().width() != event->oldSize().width()) updateGeometry();
 }
 
 void BesideOrOver::keyPressEvent(QKeyEvent* event) {

@@ -23,8 +23,8 @@ public:
     bool isOpen() const { return m_isOpen; }
     bool isOver() const { return m_isOpen && !hasRoomForBoth(); }
     bool hasRoomForBoth() const { return width() >= m_widthForBoth; }
-    QSize minimumSizeHint() const override;       ///< of one of them: both together ask for no more room
-    int heightForWidth(int width) const override; ///< the least: it stands where room is left over
+    QSize minimumSizeHint() const override; ///< of one of them: both together ask for no more room
+    bool hasHeightForWidth() const override { return false; } ///< the least height is in `minimumSizeHint`
 
 signals:
     void arranged(); ///< what is in view is another part

@@ -71,19 +71,25 @@ QSize FlowLayout::sizeHint() const {
         size.rwidth() += wantedBy(*item) + (item->spacerItem() ? 0 : spaceUnit);
         size.setHeight(std::max(size.height(), item->sizeHint().height()));
     }
-    return size;
+    return size.grownBy(contentsMargins());
 }
 
 QSize FlowLayout::minimumSize() const {
     QSize size;
     for (const QLayoutItem* item : m_items)
         if (!item->isEmpty()) size = size.expandedTo(item->minimumSize());
-    return size;
+    return size.grownBy(contentsMargins());
 }
 
 void FlowLayout::setGeometry(const QRect& rect) {
     QLayout::setGeometry(rect);
-    arrange(rect, true);
+    arrange(rect.marginsRemoved(contentsMargins()), true);
+}
+
+int FlowLayout::heightForWidth(int width) const {
+    const QMargins around = contentsMargins();
+    const int height = arrange(QRect(0, 0, width - around.left() - around.right(), 0), false);
+    return height + around.top() + around.bottom();
 }
 
 /// Words stand in the middle of the fields' height. Gives the line's height.

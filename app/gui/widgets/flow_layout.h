@@ -25,7 +25,7 @@ public:
     QLayoutItem* takeAt(int index) override;
     Qt::Orientations expandingDirections() const override { return Qt::Horizontal; }
     bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override { return arrange(QRect(0, 0, width, 0), false); }
+    int heightForWidth(int width) const override;
     QSize sizeHint() const override; ///< all in one line
     QSize minimumSize() const override;
     void setGeometry(const QRect& rect) override;

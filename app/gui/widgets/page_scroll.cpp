@@ -3,7 +3,6 @@
 #include "app/gui/widgets/part_stack.h"
 
 #include <QEvent>
-#include <QLayout>
 #include <QScrollBar>
 
 #include <algorithm>
@@ -26,24 +25,14 @@ QSize PageScroll::minimumSizeHint() const {
     return leastPlace;
 }
 
-/// With words that wrap a page is the higher the narrower it is.
-int PageScroll::leastHeight(int width) const {
-    const int least = widget()->minimumSizeHint().height();
-    if (const auto* parts = qobject_cast<const PartStack*>(widget()))
-        return parts->hasHeightForWidth() ? std::max(least, parts->heightForWidth(width)) : least;
-    const QLayout* layout = widget()->layout();
-    if (!layout || !layout->hasHeightForWidth()) return least;
-    return std::max(least, layout->totalMinimumHeightForWidth(width));
-}
-
 /// Each bar takes room from the other direction.
 void PageScroll::fit() {
     if (!widget()) return;
     QSize least = widget()->minimumSizeHint();
     QSize place = maximumViewportSize();
-    if (leastHeight(std::max(place.width(), least.width())) > place.height())
+    if (leastHeightOf(*widget(), std::max(place.width(), least.width())) > place.height())
         place.rwidth() -= verticalScrollBar()->sizeHint().width();
-    least.setHeight(leastHeight(std::max(place.width(), least.width())));
+    least.setHeight(leastHeightOf(*widget(), std::max(place.width(), least.width())));
     if (least.width() > place.width()) place.rheight() -= horizontalScrollBar()->sizeHint().height();
     widget()->resize(least.expandedTo(place));
 }

@@ -21,7 +21,6 @@ protected:
 
 private:
     void fit();
-    int leastHeight(int width) const;
 };
 
 } // namespace app

@@ -2,8 +2,17 @@
 
 #include <QEvent>
 #include <QLayout>
+#include <QResizeEvent>
+
+#include <algorithm>
 
 namespace app {
+
+int leastHeightOf(const QWidget& part, int width) {
+    const int least = std::max(part.minimumSizeHint().height(), part.minimumHeight());
+    if (!part.hasHeightForWidth() || !part.layout()) return least;
+    return std::max(least, part.layout()->totalMinimumHeightForWidth(width));
+}
 
 PartStack::PartStack(QWidget* parent)
     : QStackedWidget(parent) {
@@ -17,22 +26,19 @@ QSize PartStack::sizeHint() const {
 
 QSize PartStack::minimumSizeHint() const {
     const QWidget* part = currentWidget();
-    return part ? part->minimumSizeHint().expandedTo(part->minimumSize()) : QSize(0, 0);
-}
-
-bool PartStack::hasHeightForWidth() const {
-    const QLayout* part = currentWidget() ? currentWidget()->layout() : nullptr;
-    return part && part->hasHeightForWidth();
-}
-
-int PartStack::heightForWidth(int width) const {
-    const QLayout* part = currentWidget() ? currentWidget()->layout() : nullptr;
-    return part ? part->totalMinimumHeightForWidth(width) : -1;
+    if (!part) return {0, 0};
+    const int width = std::max(part->minimumSizeHint().width(), part->minimumWidth());
+    return {width, leastHeightOf(*part, std::max(width, this->width()))};
 }
 
 bool PartStack::event(QEvent* event) {
     if (event->type() == QEvent::LayoutRequest) updateGeometry();
     return QStackedWidget::event(event);
+}
+
+void PartStack::resizeEvent(QResizeEvent* event) {
+    QStackedWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) updateGeometry();
 }
 
 } // namespace app

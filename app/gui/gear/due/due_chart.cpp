@@ -79,7 +79,7 @@ void DueChart::setCalendar(const DueCalendar& calendar) {
     const int top = std::max(step, (calendar.most() + step - 1) / step * step);
     m_up->setRange(0, top);
     setTicksUp(ticksTo(top, step));
-    setRoom(QMargins(0, headRoom, keyWidth(), footRoom));
+    setRoom(QMargins(wordRoom(), headRoom, keyWidth(), footRoom));
     sayNothingYet(calendar.kinds.isEmpty() ? tr("Nothing falls due here: no kit has a day that comes, and "
                                                 "none that has passed.")
                                            : QString());
@@ -177,6 +177,14 @@ void DueChart::drawMonthName(QPainter& painter, const QRectF& column, const DueM
     painter.setFont(font);
     painter.drawText(QRectF(column.left(), top, column.width(), 24), Qt::AlignCenter | Qt::TextDontClip,
                      isNarrow ? month.shortName.left(1) : month.shortName);
+}
+
+/// The word beneath the first column ends there; where it is long the plot begins further to the right.
+int DueChart::wordRoom() const {
+    constexpr int axisRoom = 64; // of the numbers and the title
+    const QFontMetrics metrics(fontOf(TextRole::Footnote));
+    const QString word = m_calendar.months.empty() ? QString() : m_calendar.months.front().shortName;
+    return std::max(0, metrics.horizontalAdvance(word) - axisRoom);
 }
 
 int DueChart::keyWidth() const {

@@ -41,6 +41,7 @@ private:
     void drawMonths(QPainter& painter) const;
     void drawMonthName(QPainter& painter, const QRectF& column, const DueMonth& month) const;
     void drawKey(QPainter& painter) const;
+    int wordRoom() const;
     int keyWidth() const;
 
     DueCalendar m_calendar;

@@ -9,7 +9,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
-#include "app/gui/widgets/lone_page.h"
+#include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/reason_form.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -23,7 +23,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QStackedWidget>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -58,7 +57,7 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     , m_about(wordsLabel(this, "quiet", "kitAboutLabel"))
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
-    , m_views(new QStackedWidget(this))
+    , m_views(new PartStack(this))
     , m_body(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_changing(new KitChangePanel(tools(), m_views))
     , m_change(wordsButton(this, tr("Change…"), "kitChangeButton"))
@@ -100,7 +99,7 @@ void KitItemPanel::build() {
     m_list->setAccessibleName(tr("dates, parts, log and history of this item"));
     m_views->addWidget(buildView());
     m_views->addWidget(m_changing);
-    showAlone(*m_views, m_views->widget(0));
+    m_views->setCurrentWidget(m_views->widget(0));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_views);
@@ -153,13 +152,13 @@ void KitItemPanel::resizeEvent(QResizeEvent* event) {
 }
 
 void KitItemPanel::change() {
-    showAlone(*m_views, m_changing);
+    m_views->setCurrentWidget(m_changing);
     m_changing->open(m_code.toStdString());
 }
 
 void KitItemPanel::closeForm() {
     m_changing->close();
-    showAlone(*m_views, m_views->widget(0));
+    m_views->setCurrentWidget(m_views->widget(0));
 }
 
 void KitItemPanel::open(const QString& code) {

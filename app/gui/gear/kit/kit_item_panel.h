@@ -8,12 +8,12 @@
 class QBoxLayout;
 class QLabel;
 class QPushButton;
-class QStackedWidget;
 
 namespace app {
 
 class ItemRecordPanel;
 class KitChangePanel;
+class PartStack;
 class PhotoStrip;
 class ReasonForm;
 class RowList;
@@ -63,7 +63,7 @@ private:
     QLabel* m_about;
     RowListModel* m_lines;
     RowList* m_list;
-    QStackedWidget* m_views;
+    PartStack* m_views;
     QBoxLayout* m_body; ///< the lines, and beside or beneath them what can be done
     KitChangePanel* m_changing;
     QPushButton* m_change;

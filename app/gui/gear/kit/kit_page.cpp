@@ -11,7 +11,6 @@
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
-#include "app/gui/widgets/lone_page.h"
 #include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/paper/lists/club_lists.h"
@@ -354,13 +353,13 @@ void KitPage::open(const QString& code) {
         const QSignalBlocker quiet(m_table);
         m_table->choose(code);
     }
-    showAlone(*m_side, m_item);
+    m_side->setCurrentWidget(m_item);
     m_body->open();
     m_item->open(code);
 }
 
 void KitPage::openNewKit() {
-    showAlone(*m_side, m_new);
+    m_side->setCurrentWidget(m_new);
     m_body->open();
     m_new->refresh();
 }

@@ -9,6 +9,7 @@
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/page_scroll.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
 #include "app/paper/lists/club_lists.h"
@@ -54,7 +55,7 @@ void MissingPage::build() {
     auto* body = new QHBoxLayout;
     body->setSpacing(4 * spaceUnit);
     body->addWidget(m_list, 10);
-    body->addWidget(buildChain(), 12);
+    body->addWidget(new PageScroll(buildChain(), this), 12);
     QVBoxLayout& layout = column(2 * spaceUnit);
     auto* head = new QHBoxLayout;
     head->addWidget(m_summary, 1);

@@ -64,6 +64,7 @@ RuleSentence::RuleSentence(std::vector<CellField*> fields, QWidget* parent)
     , m_fields(std::move(fields))
     , m_kind("none yet")
     , m_flow(new FlowLayout(parent)) {
+    m_flow->setContentsMargins(0, 0, 0, 0);
     connect(field("kind"), &CellField::edited, this, &RuleSentence::adapt);
     adapt();
 }

@@ -6,13 +6,13 @@
 #include "app/gui/gear/setup/set_up_words.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/part_stack.h"
 #include "core/club/club_answers.h"
 #include "core/register/sheets.h"
 
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -24,7 +24,7 @@ SetUpPage::SetUpPage(GearTools given, QWidget* parent)
     , m_summary(wordsLabel(this, "heading", "setUpSummaryLabel"))
     , m_spreadsheet(wordsButton(this, tr("Import a spreadsheet…"), "setUpSpreadsheetButton"))
     , m_away(wordsButton(this, tr("Take it off the board"), "setUpPutAwayButton"))
-    , m_stack(new QStackedWidget(this))
+    , m_stack(new PartStack(this))
     , m_fitOut(new FitOutPanel(tools(), this)) {
     m_stack->addWidget(buildSteps());
     m_stack->addWidget(m_fitOut);

@@ -7,11 +7,11 @@
 
 class QLabel;
 class QPushButton;
-class QStackedWidget;
 
 namespace app {
 
 class FitOutPanel;
+class PartStack;
 class SetUpRow;
 
 /// What a new club has still to do, each a press away, in any order; and the panel that fits a boat out.
@@ -36,7 +36,7 @@ private:
     QLabel* m_summary;
     QPushButton* m_spreadsheet;
     QPushButton* m_away;
-    QStackedWidget* m_stack;
+    PartStack* m_stack;
     FitOutPanel* m_fitOut;
 };
 
