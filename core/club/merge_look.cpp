@@ -56,13 +56,15 @@ MergeLook::MergeLook(ClubState& state, const OtherFacts& news)
     , m_database(*state.database)
     , m_news(news)
     , m_pins(pinsNow(state)) {
-    forEachNew([&](const Fact& fact, const FactBody& body) { readBefore(fact, body); });
+    forEachNew(true, [&](const Fact& fact, const FactBody& body) { readBefore(fact, body); });
 }
 
-void MergeLook::forEachNew(const std::function<void(const Fact&, const FactBody&)>& visit) const {
+/// Sightings are most of what comes in.
+void MergeLook::forEachNew(bool withSightings,
+                           const std::function<void(const Fact&, const FactBody&)>& visit) const {
     auto facts = m_news.facts();
     while (const auto fact = facts.next()) {
-        const bool isSeen = fact->kind == TagSeen::kind;
+        const bool isSeen = withSightings && fact->kind == TagSeen::kind;
         if (!isSeen && fact->kind != CheckSigned::kind && sheetOfTable(fact->kind) == nullptr) continue;
         if (const auto body = factTable::bodyOf(*fact)) visit(*fact, *body);
     }
@@ -70,6 +72,7 @@ void MergeLook::forEachNew(const std::function<void(const Fact&, const FactBody&
 
 void MergeLook::readBefore(const Fact& fact, const FactBody& body) {
     if (const auto* seen = std::get_if<TagSeen>(&body)) {
+        if (!m_tags.insert(seen->code).second) return;
         if (const auto newest = checkTables::newestSighting(m_database, seen->code))
             if (const auto run = checkTables::run(m_database, newest->check))
                 m_seen.emplace(seen->code, Seen{*run, newest->at});
@@ -88,7 +91,7 @@ void MergeLook::lookAround(std::vector<LookAt>& into) {
     m_into = &into;
     for (const LookAt& each : into)
         m_noted.insert(textOf(each));
-    forEachNew([&](const Fact& fact, const FactBody& body) { lookAt(fact, body); });
+    forEachNew(!m_seen.empty(), [&](const Fact& fact, const FactBody& body) { lookAt(fact, body); });
     for (const std::string& boat : m_boats)
         lookAtLaunches(boat);
     lookAtPins();

@@ -22,7 +22,7 @@ public:
     void lookAround(std::vector<LookAt>& into);
 
 private:
-    void forEachNew(const std::function<void(const Fact&, const FactBody&)>& visit) const;
+    void forEachNew(bool withSightings, const std::function<void(const Fact&, const FactBody&)>& visit) const;
     void readBefore(const Fact& fact, const FactBody& body);
     void lookAt(const Fact& fact, const FactBody& body);
     bool isNew(const Fact& fact) const { return m_news.isAnyOf(fact.machine, fact.seq); }
@@ -43,6 +43,7 @@ private:
     ClubState& m_state;
     Database& m_database;
     const OtherFacts& m_news;
+    std::set<std::string> m_tags;              ///< of which sightings come in
     std::map<std::string, Seen> m_seen;        ///< by tag, of those that come in: the newest sighting before
     std::set<std::string> m_wasSigned;         ///< checks signed before
     std::set<std::string> m_wasThere;          ///< "table key" of the named rows that stood there before

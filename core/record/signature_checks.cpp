@@ -9,7 +9,6 @@
 namespace core {
 namespace {
 
-constexpr std::size_t batchSize = 64;
 constexpr unsigned mostThreads = 8; ///< with the owner's
 
 } // namespace
@@ -63,7 +62,7 @@ bool SignatureChecks::lookAtNext(std::unique_lock<std::mutex>& lock) {
     lock.unlock();
     for (std::size_t i = 0; i < batch.given.size(); ++i) {
         const Given& each = batch.given[i];
-        if (!isSignedBy(each.hash, each.signature, each.publicKey)) batch.wrong.push_back(i);
+        batch.wrong[i] = !isSignedBy(each.hash, each.signature, each.publicKey);
     }
     lock.lock();
     if (++m_done == m_batches.size()) m_changed.notify_all();
@@ -79,8 +78,8 @@ std::vector<std::size_t> SignatureChecks::wrongOnes() {
     std::vector<std::size_t> wrong;
     std::size_t before = 0;
     for (const Batch& batch : m_batches) {
-        for (const std::size_t place : batch.wrong)
-            wrong.push_back(before + place);
+        for (std::size_t place = 0; place < batch.given.size(); ++place)
+            if (batch.wrong[place]) wrong.push_back(before + place);
         before += batch.given.size();
     }
     m_batches.clear();

@@ -2,6 +2,7 @@
 
 #include "core/record/fact.h"
 
+#include <bitset>
 #include <condition_variable>
 #include <cstddef>
 #include <deque>
@@ -32,9 +33,10 @@ private:
     struct Given {
         std::string hash, signature, publicKey;
     };
+    static constexpr std::size_t batchSize = 64;
     struct Batch {
         std::vector<Given> given;
-        std::vector<std::size_t> wrong; ///< places within it
+        std::bitset<batchSize> wrong; ///< by place; a thread takes no memory, which might not be there
     };
     void handOver();
     void startThreads();
