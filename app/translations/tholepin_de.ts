@@ -8290,8 +8290,8 @@ Erledigt am %1: %2</translation>
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Nothing falls due here: no kit has a day that comes, and none that has passed.</source>
-        <translation>Hier wird nichts fällig: keine Ausrüstung hat einen Tag, der kommt oder schon vorbei ist.</translation>
+        <source>Nothing falls due here: no kit has a day to come, and none is overdue.</source>
+        <translation>Hier wird nichts fällig: keine Ausrüstung hat einen Tag, der noch kommt, und keine ist überfällig.</translation>
     </message>
 </context>
 <context>

@@ -298,6 +298,7 @@ void CheckPage::showStep(const FlowStep& step, const QString& text) {
     default:
         break;
     }
+    if (step.what != What::Nothing) m_camera->forgetError(); // this step worked, or says itself why not
     say(wordsOf(step));
 }
 
@@ -330,12 +331,9 @@ void CheckPage::say(const QString& sentence, bool toLookAt) {
     m_camera->say(sentence, toLookAt);
 }
 
-/// What needs no words leaves standing what was said before, but for an error: this step worked.
+/// What needs no words leaves standing what was said before.
 void CheckPage::say(const ScanWords& words) {
-    if (words.said.isEmpty())
-        m_camera->forgetError();
-    else
-        say(words.said, words.toLookAt);
+    if (!words.said.isEmpty()) say(words.said, words.toLookAt);
 }
 
 } // namespace app

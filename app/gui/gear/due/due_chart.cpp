@@ -80,8 +80,8 @@ void DueChart::setCalendar(const DueCalendar& calendar) {
     m_up->setRange(0, top);
     setTicksUp(ticksTo(top, step));
     setRoom(QMargins(wordRoom(), headRoom, keyWidth(), footRoom));
-    sayNothingYet(calendar.kinds.isEmpty() ? tr("Nothing falls due here: no kit has a day that comes, and "
-                                                "none that has passed.")
+    sayNothingYet(calendar.kinds.isEmpty() ? tr("Nothing falls due here: no kit has a day to come, and none "
+                                                "is overdue.")
                                            : QString());
     dressAll();
     say();

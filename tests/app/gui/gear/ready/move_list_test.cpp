@@ -1,5 +1,7 @@
 #include "app/gui/gear/ready/move_list.h"
 
+#include "app/text/make_ready_sentences.h"
+
 #include <gtest/gtest.h>
 
 namespace {

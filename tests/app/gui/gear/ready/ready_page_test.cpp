@@ -2,6 +2,7 @@
 #include "core/club/club_plans.h"
 
 #include "app/gui/widgets/row_list.h"
+#include "app/text/make_ready_sentences.h"
 #include "tests/app/gui/gear/plan_pages.h"
 
 #include <QLabel>
