@@ -28,7 +28,7 @@ namespace app {
 namespace {
 
 /// A trip is told on a button in one line, as far as it goes.
-constexpr int tripWidth = 520, leastTrip = 240;
+constexpr int tripWidth = 520, leastTrip = 160;
 
 } // namespace
 
@@ -126,7 +126,8 @@ void CheckPage::showTrip() {
     }
     const QString words = trip ? tr("Trip: %1").arg(tripInWords(*trip)) : tr("Write the trip into the log…");
     m_tripButton->setAccessibleName(words);
-    const int room = std::clamp(m_body->geometry().width() / 2 - 8 * spaceUnit, leastTrip, tripWidth);
+    const int half = (width() - 8 * spaceUnit) * 10 / (10 + m_body->stretch(1));
+    const int room = std::clamp(half - 8 * spaceUnit, leastTrip, tripWidth);
     m_tripButton->setText(QFontMetrics(m_tripButton->font()).elidedText(words, Qt::ElideRight, room));
     m_tripButton->setToolTip(words);
 }

@@ -98,7 +98,7 @@ OutcomeFoot::OutcomeFoot(QWidget* parent)
     m_letGo->setProperty("role", "plain");
     setTouched(false);
     auto* layout = new FlowLayout(this);
-    layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
+    layout->setContentsMargins(2 * spaceUnit, spaceUnit, 2 * spaceUnit, spaceUnit);
     layout->addExpanding(m_sentence);
     QHBoxLayout* buttons = layout->addRow();
     for (QPushButton* button : {m_sign, m_later, m_letGo})

@@ -17,6 +17,8 @@
 #include <QRect>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace app {
 namespace {
 
@@ -30,6 +32,8 @@ std::optional<double> numberIn(const QLineEdit& field) {
 bool isEmpty(const QLineEdit& field) {
     return field.text().trimmed().isEmpty();
 }
+
+constexpr int mostOfLeast = 160; ///< width of a field that may be narrower than its hint
 
 } // namespace
 
@@ -93,7 +97,9 @@ QLineEdit* TripPanel::addField(const QString& name, const QString& words, const 
     field->setObjectName(name);
     field->setAccessibleName(words);
     field->setPlaceholderText(hint);
+    field->setToolTip(hint); // where the field is narrower
     roomForHint(*field);
+    field->setMinimumWidth(std::min(field->minimumWidth(), mostOfLeast));
     m_drafts->keep(*field);
     auto* label = wordsIn("remark", words, this);
     label->setWordWrap(false);

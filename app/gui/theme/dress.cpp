@@ -51,7 +51,7 @@ QPushButton, QToolButton, QComboBox, QLineEdit, QSpinBox, QDoubleSpinBox, QPlain
     padding: 0px 16px; margin: 1px; background: {ground};
 }
 QPushButton[role="usual"] { background: {ink}; color: {ground}; border-color: {ink}; font-weight: bold; }
-QPushButton[role="plain"] { border-color: transparent; background: transparent; text-decoration: underline; }
+QPushButton[role="plain"] { padding: 0px 8px; border-color: transparent; background: transparent; text-decoration: underline; }
 QPushButton:hover, QToolButton:hover, QComboBox:hover, QLineEdit:hover, QSpinBox:hover, QDoubleSpinBox:hover,
 QPlainTextEdit:hover { border-color: {ink}; }
 QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:checked, QComboBox:on { background: {panel}; border-color: {ink}; }

@@ -124,7 +124,13 @@ int FlowLayout::arrange(const QRect& rect, bool doMove) const {
     for (QLayoutItem* item : m_items) {
         if (isLeftOut(*item)) continue;
         const int width = std::min(wantedBy(*item), std::max(rect.width(), item->minimumSize().width()));
-        if (used > 0 && used + width > rect.width()) endLine();
+        if (used > 0 && used + width > rect.width()) {
+            const Placed last = line.back();
+            const bool isRight = last.item->spacerItem(); // and so in the next line
+            if (isRight) line.removeLast();
+            endLine();
+            if (isRight) line << last;
+        }
         line << Placed{item, width};
         if (!item->spacerItem()) used += width + spaceUnit;
     }

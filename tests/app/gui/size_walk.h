@@ -66,6 +66,7 @@ public:
 
 private:
     static constexpr int usual = 1000;
+    static constexpr int aRow = 80; ///< of buttons; in the longer language a page may have one more
 
     /// In a window smaller than the pages are made for, a hint, a choice or a cell may end in dots: a press
     /// on it shows the rest. A desk's page may be scrolled sideways.
@@ -85,7 +86,7 @@ private:
     void noteHeight(const std::string& page, const QSize& size) {
         for (const auto* place : m_root.findChildren<app::PageScroll*>())
             if (place->isVisible() && qobject_cast<QStackedWidget*>(place->parentWidget()))
-                if (const int more = place->verticalScrollBar()->maximum(); more > 0)
+                if (const int more = place->verticalScrollBar()->maximum(); more > aRow)
                     note(page, QStringLiteral("is %1 too high").arg(more), size);
     }
     void note(const std::string& page, const QString& fault, const QSize& size) {

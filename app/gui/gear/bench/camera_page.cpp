@@ -27,7 +27,7 @@ void CameraPage::layOut(QLayout* aboveCamera, QLayout* right, const char* cautio
     left->addWidget(m_camera, 1);
     auto* body = new QHBoxLayout;
     body->setSpacing(4 * spaceUnit);
-    body->addLayout(left, 11);
+    body->addLayout(left, 9); // the two buttons at the right stand in one line
     body->addLayout(right, 12);
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(body, 1);

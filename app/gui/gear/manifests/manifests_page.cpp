@@ -88,7 +88,7 @@ void ManifestsPage::build() {
     head->addWidget(m_import);
     auto* body = new QHBoxLayout;
     body->setSpacing(4 * spaceUnit);
-    body->addLayout(buildLeft(), 15);
+    body->addLayout(buildLeft(), 17);
     body->addLayout(buildRight(), 10);
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(head);

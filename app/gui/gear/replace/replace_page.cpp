@@ -122,7 +122,7 @@ void ReplacePage::build() {
     m_confidence->setCurrentIndex(2);
     m_table->setObjectName("replaceTable");
     m_table->setAccessibleName(tr("what runs short, by order-by day"));
-    m_table->setMinimumHeight(168);
+    m_table->setMinimumHeight(112);
     auto* head = new FlowLayout;
     head->addExpanding(m_summary);
     addWithWord(*head, tr("plan for"), m_months);

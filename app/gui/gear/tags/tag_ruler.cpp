@@ -15,7 +15,7 @@ namespace app {
 TagRuler::TagRuler(QWidget* parent)
     : QWidget(parent) {
     setObjectName("tagRuler");
-    setMinimumSize(260, 208);
+    setMinimumSize(260, 280);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
