@@ -100,6 +100,18 @@ Json picture(const scanner::PathReading& reading) {
     return entry;
 }
 
+Json sight(const scanner::StreamSight& seen) {
+    return {{"text", seen.code.text},
+            {"symbology", scanner::nameOf(seen.code.symbology)},
+            {"tag", orNull(tagOfText(seen.code.text, seen.code.gs1).value_or(""))},
+            {"guessed", seen.guessed},
+            {"frame", seen.frame}};
+}
+
+Json stream(const scanner::StreamReading& read) {
+    return {{"name", read.name}, {"frames", read.frames}, {"seen", listOf(read.seen, sight)}};
+}
+
 Json rejectedRow(const core::RejectedRow& row) {
     Json rejected{{"file", row.file},
                   {"row", row.row},
@@ -230,6 +242,10 @@ std::string discardedJson(const core::OpenCheck& check, const std::string& reaso
 
 std::string readingsJson(const std::vector<scanner::PathReading>& readings) {
     return written({{"pictures", listOf(readings, picture)}});
+}
+
+std::string streamsJson(const std::vector<scanner::StreamReading>& streams) {
+    return written({{"streams", listOf(streams, stream)}});
 }
 
 std::string importJson(const core::ImportPlan& plan) {
