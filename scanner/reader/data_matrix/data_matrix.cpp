@@ -207,7 +207,8 @@ std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSiz
         auto mended = word.values;
         const int errors = ReedSolomon::forDataMatrix().mend(
             mended, size.checks, std::span(order).first(static_cast<std::size_t>(erased)));
-        if (errors >= 0) return MatrixReading{drawn(mended, size), erased, errors, size.checks};
+        if (errors >= 0)
+            return MatrixReading{drawn(mended, size), erased, errors, size.checks, word.changedIn(mended)};
     }
     return std::nullopt;
 }

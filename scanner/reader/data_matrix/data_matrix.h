@@ -29,6 +29,7 @@ struct MatrixReading {
     int erased = 0;
     int errors = 0;
     int checks = 0;
+    int changed = 0; ///< codewords that differ from what the modules say
 
     /// Fewer than two check codewords were left to prove the reading, or many codewords were given up.
     bool needsGuesswork() const { return erased + 2 * errors > checks - 2 || erased > checks / 2; }

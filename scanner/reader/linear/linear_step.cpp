@@ -64,6 +64,12 @@ GreyPicture stripOf(const std::vector<float>& profile) {
     return strip;
 }
 
+/// Kinds without a check digit tell texts of any row of stripes. Interleaved 2 of 5 is taken as GS1 uses it,
+/// fourteen digits of which the last is a check digit (General Specifications 5.3).
+bool mayBeTold(const SeenCode& code) {
+    return code.symbology != Symbology::Itf || (code.text.size() == 14 && gs1CheckDigitAgrees(code.text));
+}
+
 Quad cornersOf(const BarRegion& region) {
     const auto at = [&](double a, double b) {
         return Point{region.centre.x + a * region.length / 2 * region.along.x +
@@ -108,7 +114,7 @@ std::optional<SeenCode> readOtherLinear(const GreyPicture& picture, const BarReg
         if (budget.isSpent()) return std::nullopt;
         const BarProfile profile = bandProfile(picture, region, band);
         auto code = decodeLinearStrip(stripOf(profile.values).view());
-        if (!code) continue;
+        if (!code || !mayBeTold(*code)) continue;
         if (code->symbology == Symbology::Code128 && isTag && isTag(code->text))
             continue; // ours is the stricter
         for (const SeenCode& other : found) {

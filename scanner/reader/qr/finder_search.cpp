@@ -102,7 +102,18 @@ public:
         best->module += (hit.module - best->module) * part;
     }
 
-    const std::vector<Cluster>& clusters() const { return m_clusters; }
+    /// Those that enough lines tell of, most hits first: gravel gives thousands, and a stream's frame has no
+    /// time to look at them all.
+    std::vector<Cluster> strongest(std::size_t most) const {
+        constexpr int fewestHits = 3;
+        std::vector<Cluster> strong;
+        for (const Cluster& cluster : m_clusters)
+            if (cluster.hits >= fewestHits) strong.push_back(cluster);
+        std::stable_sort(strong.begin(), strong.end(),
+                         [](const Cluster& a, const Cluster& b) { return a.hits > b.hits; });
+        if (strong.size() > most) strong.resize(most);
+        return strong;
+    }
 
 private:
     static constexpr int cell = 16;
@@ -235,7 +246,7 @@ bool measureShape(const ContrastMap& map, Finder& finder) {
 
 } // namespace
 
-std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget) {
+std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget, std::size_t mostPlaces) {
     if (map.width < 16 || map.height < 16) return {};
     std::vector<Hit> hits;
     findHits(map, false, hits);
@@ -244,8 +255,7 @@ std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget
     for (const Hit& hit : hits)
         clustering.add(hit);
     std::vector<Finder> finders;
-    for (const Cluster& c : clustering.clusters()) {
-        if (c.hits < 3) continue;
+    for (const Cluster& c : clustering.strongest(mostPlaces)) {
         if (budget.isSpent()) break;
         Finder finder{{c.x, c.y}, {}, c.module, c.negative, 0};
         if (!measureShape(map, finder)) continue;

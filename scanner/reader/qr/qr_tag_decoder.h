@@ -22,4 +22,8 @@ struct TagReading {
 /// tag shares and `isTag` agree. Tags only: other texts and other levels are left to the general decoder.
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag);
 
+/// Whether the modules of a version 1-H symbol say clearly that it does not hold this tag alone, though
+/// another decoder mended them to it. False when they are of another level or encoding.
+bool contradictsTag(const GridSamples& samples, const std::string& text);
+
 } // namespace scanner::reader
