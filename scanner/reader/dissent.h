@@ -4,10 +4,10 @@
 
 namespace scanner::reader {
 
-/// Whether so many codewords were changed that the word comes near to where the code for damage ends, half of
-/// the check codewords: then it may be another label's, and what speaks against it is looked at.
+/// Whether enough codewords were changed that a part of another label may be in the symbol: then what speaks
+/// against the text is looked at. A sixth of the check codewords is a third of what the code can mend.
 constexpr bool isMuchMended(int changed, int checks) {
-    return 2 * changed > checks - 4;
+    return 6 * changed > checks;
 }
 
 /// What the modules of a symbol say against a text that was mended out of them. Dirt makes modules dark,

@@ -34,7 +34,7 @@ public:
     /// likeliest are looked at.
     void hurry() {
         m_bendsAtOnce = true;
-        m_mostPlaces = 150;
+        m_mostPlaces = 400;
     }
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
     void mask(const Quad& area);
