@@ -224,10 +224,22 @@ Result<FlowStep> CheckFlow::discard(core::Club& club, const std::string& reason,
     return FlowStep{.what = What::LetGo};
 }
 
+bool isAboutPin(const core::Error& error) {
+    switch (error.code) {
+    case core::ErrorCode::SignatureNeedsPin:
+    case core::ErrorCode::PinWrong:
+    case core::ErrorCode::PinWait:
+        return true;
+    default:
+        return false;
+    }
+}
+
 Result<FlowStep> CheckFlow::sign(core::Club& club, const Signature& signature, core::Moment moment) {
-    auto done = club.checks().sign(m_check.check, signature.by, signature.urgent, moment, signature.missing);
+    auto done = club.checks().sign(m_check.check, signature.by, signature.urgent, moment, signature.missing,
+                                   signature.pin.get());
     if (done) return FlowStep{.what = What::Signed, .signedCheck = std::move(*done)};
-    if (done.error().kind() != core::ErrorKind::NotAllowed) return done.error();
+    if (isAboutPin(done.error()) || done.error().kind() != core::ErrorKind::NotAllowed) return done.error();
     const Result<core::CheckAnswer> answer = club.checks().answer(m_check.check, moment.today);
     if (!answer || answer->phase != core::Phase::Launch || answer->outcome != core::CheckOutcome::Incomplete)
         return done.error();

@@ -10,9 +10,14 @@
 #include "core/tag/tag_code.h"
 
 #include <chrono>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
+
+namespace core {
+class Pin;
+}
 
 namespace app {
 
@@ -70,7 +75,11 @@ struct Signature {
     std::string by;
     std::string urgent;
     std::optional<int> missing{}; ///< of a stocktake in which nothing was read: how many are, and it is meant
+    std::shared_ptr<const core::Pin> pin{}; ///< the signer's own, which proves it; null: none is given
 };
+
+/// Whether a signature was refused for want of the signer's own PIN, or because of it.
+bool isAboutPin(const core::Error& error);
 
 /// What a person does step by step in a check, the same for every program: kit, people and control tags as
 /// they are shown, what is pressed instead of a control tag, the signature. Remembers what the next step

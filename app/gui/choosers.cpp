@@ -4,6 +4,7 @@
 #include <QFileDialog>
 #include <QPrintDialog>
 #include <QStandardPaths>
+#include <QStorageInfo>
 
 namespace app {
 namespace {
@@ -26,6 +27,20 @@ QString filesLike(const QString& proposed) {
     if (proposed.endsWith(QLatin1String(".tholepin"))) return clubFiles();
     if (proposed.endsWith(QLatin1String(".ics"))) return ChoosersText::tr("Calendar (*.ics)");
     return ChoosersText::tr("PDF (*.pdf)");
+}
+
+/// Where desktops mount what is put in, and people what they share (Filesystem Hierarchy Standard 3.0, /media
+/// and /mnt; /run/media of udisks2).
+QStringList mountedSticks() {
+    QStringList roots;
+    for (const QStorageInfo& volume : QStorageInfo::mountedVolumes()) {
+        const QString root = volume.rootPath();
+        const bool isStick = root.startsWith(QLatin1String("/media/")) ||
+                             root.startsWith(QLatin1String("/mnt")) ||
+                             root.startsWith(QLatin1String("/run/media/"));
+        if (isStick && volume.isValid() && volume.isReady()) roots << root;
+    }
+    return roots;
 }
 
 QString newClub(QWidget* parent) {
@@ -55,6 +70,11 @@ Choosers systemChoosers() {
         return QFileDialog::getExistingDirectory(
             parent, ChoosersText::tr("A folder for a copy after each signed check"), documents());
     };
+    choosers.otherClub = [](QWidget* parent) {
+        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("The club file of another machine"),
+                                            documents(), clubFiles());
+    };
+    choosers.sticks = mountedSticks;
     choosers.newClub = newClub;
     choosers.importFolder = [](QWidget* parent) {
         return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of CSV files to import"),

@@ -10,12 +10,15 @@ class QWidget;
 
 namespace app {
 
-/// Every question that a dialog of the system asks, in one place, so that a test can answer. Empty: nothing
-/// chosen.
+/// Every question that a dialog of the system asks, and what it says of sticks, in one place, so that a test
+/// can answer. Empty: nothing chosen.
 struct Choosers {
     std::function<QString(QWidget*)> openClub;
     std::function<QString(QWidget*)> openCopy;
     std::function<QString(QWidget*)> copyFolder;
+    std::function<QString(QWidget*)> otherClub;
+    /// The folders at which removable media are mounted. On any thread: a medium may be slow to answer.
+    std::function<QStringList()> sticks;
     std::function<QString(QWidget*)> newClub;
     std::function<QString(QWidget*)> importFolder;
     std::function<QString(QWidget*)> spreadsheet;

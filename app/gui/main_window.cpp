@@ -8,15 +8,20 @@
 #include "app/gui/camera/scan_taker.h"
 #include "app/gui/check/check_page.h"
 #include "app/gui/club/club_copies.h"
+#include "app/gui/club/club_lock.h"
+#include "app/gui/club/hub_watch.h"
 #include "app/gui/club/import_run.h"
+#include "app/gui/gear/exchange/exchange_page.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
 #include "app/gui/gear/setup/set_up_notes.h"
+#include "app/gui/help/help_page.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/printout/printout_delivery.h"
 #include "app/gui/replaced_strip.h"
+#include "app/gui/unlock_strip.h"
 #include "app/gui/welcome_page.h"
 #include "app/gui/widgets/gear_page.h"
 #include "app/text/sentences.h"
@@ -37,13 +42,6 @@
 #include <algorithm>
 
 namespace app {
-namespace {
-
-QString sentence(const core::Error& error) {
-    return withCapital(errorLine(error)) + QLatin1Char('.');
-}
-
-} // namespace
 
 MainWindow::MainWindow(TimeSource time, Choosers choosers)
     : m_time(std::move(time))
@@ -52,6 +50,8 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     , m_printouts(new PrintoutDelivery(m_club, m_choosers, this))
     , m_papers(new PaperDelivery(m_club, m_choosers, this))
     , m_copies(new ClubCopies(m_club, m_choosers, m_time, this))
+    , m_lock(new ClubLock(m_club, this))
+    , m_hub(new HubWatch(m_time, this))
     , m_scanner(new HandScanner(*this))
     , m_progress(new QProgressBar(this)) {
     setObjectName("mainWindow");
@@ -64,6 +64,13 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
         statusBar()->setVisible(false);
         showBoard(sentence);
     });
+    connect(
+        m_import, &ImportRun::pinNeeded, this,
+        [this](const QString& folder) {
+            m_unlock->ask(
+                this, m_office->officer(), [this, folder] { importFrom(folder); }, [] {});
+        },
+        Qt::QueuedConnection); // when the board is shown, and says why
     connect(&m_club, &ClubThread::failed, this, [this](const core::Error& error) {
         leavePage();
         build(); // some page waits for an answer that never comes
@@ -73,6 +80,11 @@ MainWindow::MainWindow(TimeSource time, Choosers choosers)
     connect(m_printouts, &PrintoutDelivery::done, this,
             [this](const QString& sentence) { m_check->printoutDone(sentence); });
     connectCopies();
+    connectHub();
+    connect(m_lock, &ClubLock::changed, this, &MainWindow::showLock);
+    connect(&m_club, &ClubThread::signersPinWanted, this,
+            [this](QObject* asker, const QString& person, const core::Error& why,
+                   const ClubThread::SignWith& sign) { m_unlock->askSigner(asker, person, why, sign); });
     qApp->installEventFilter(this);
     connect(m_scanner, &HandScanner::scanned, this, &MainWindow::takeScan);
     m_sounds.setVolume(QSettings().value("sound/volume", 70).toInt());
@@ -105,9 +117,17 @@ void MainWindow::buildPages() {
     m_pages->addWidget(m_welcome);
     m_pages->addWidget(m_check);
     m_office = new GearOffice(this);
-    addGearPages(*m_office, {m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }});
+    GearTools tools{m_club, m_time, m_sounds, m_choosers, [this] { return m_cameraWanted; }};
+    tools.askForPin = [this](QObject* asker, std::function<void()> goOn, std::function<void()> giveUp) {
+        m_unlock->ask(asker, m_office->officer(), std::move(goOn), std::move(giveUp));
+    };
+    tools.pinChanged = [this] { m_lock->refresh(); };
+    tools.hub = m_hub;
+    addGearPages(*m_office, tools);
     m_pages->addWidget(m_office);
     m_pages->addWidget(m_board);
+    m_help = new HelpPage(this);
+    m_pages->addWidget(m_help);
     m_replaced = new ReplacedStrip(this);
     auto* all = new QWidget(this);
     auto* column = new QVBoxLayout(all);
@@ -115,6 +135,7 @@ void MainWindow::buildPages() {
     column->setSpacing(0);
     column->addWidget(m_replaced);
     column->addWidget(m_pages, 1);
+    m_unlock = new UnlockStrip(m_club, *m_lock, *all);
     setCentralWidget(all); // the old one goes
 }
 
@@ -122,10 +143,12 @@ void MainWindow::buildPages() {
 void MainWindow::leavePage() {
     m_check->close();
     m_board->camera().stop();
+    m_unlock->leave(); // what was pressed there is not gone on with
 }
 
 void MainWindow::connectPages() {
     connect(m_replaced, &ReplacedStrip::openPressed, this, &MainWindow::chooseClub);
+    connect(m_welcome, &WelcomePage::backPressed, this, [this] { showBoard(); });
     connect(m_welcome, &WelcomePage::openPressed, this, &MainWindow::chooseClub);
     connect(m_welcome, &WelcomePage::newPressed, this, &MainWindow::createClub);
     connect(m_board, &ShedBoard::boatPressed, this, [this](const QString& boat, core::Phase phase) {
@@ -139,10 +162,16 @@ void MainWindow::connectPages() {
         m_office->showPage(page);
         showOffice();
     });
+    connect(m_board, &ShedBoard::hubPressed, this, [this] {
+        m_office->showPage("exchange");
+        if (auto* page = qobject_cast<ExchangePage*>(m_office->page("exchange"))) page->showDistrict();
+        showOffice();
+    });
     connect(m_board, &ShedBoard::setUpPutAway, this, &MainWindow::putSetUpAway);
     connect(m_office, &GearOffice::boardWanted, this, [this] { showBoard(); });
     connect(m_office, &GearOffice::pageWanted, this, &MainWindow::showOffice);
     connect(m_office, &GearOffice::pageShown, this, &MainWindow::adaptMenus);
+    connect(m_office, &GearOffice::pageShown, m_unlock, &UnlockStrip::leave);
     connect(&m_board->camera(), &CameraPanel::codeSeen, this, &MainWindow::openBoatSeen);
     auto* capture = new CodeCapture(*m_board, m_board->camera().codeEdit());
     connect(capture, &CodeCapture::codeTyped, this, &MainWindow::openBoatOfTag);
@@ -200,11 +229,14 @@ void MainWindow::takeOpened(const core::Outcome& opened, const QString& file) {
     m_replaced->setVisible(false);
     if (!opened) return leaveClub(opened.error());
     QSettings().setValue("club/file", file);
+    m_lock->refresh(); // of each opened club anew
+    m_hub->watch(file.toStdString());
     showBoard();
 }
 
 void MainWindow::showWelcome() {
     leavePage();
+    m_welcome->setOpenClub(m_isClubOpen ? m_board->state().club : QString());
     m_pages->setCurrentWidget(m_welcome);
     adaptMenus();
 }
@@ -212,8 +244,9 @@ void MainWindow::showWelcome() {
 /// A file that cannot be read is left alone; what was written before is on disk.
 void MainWindow::leaveClub(const core::Error& error) {
     m_isClubOpen = false;
+    m_hub->watch({});
     m_replaced->setVisible(false);
-    m_welcome->say(sentence(error));
+    m_welcome->say(errorSentence(error));
     showWelcome();
 }
 
@@ -223,6 +256,10 @@ void MainWindow::showBoard(const QString& saying) {
     m_isBoardFresh = false;
     adaptMenus();
     if (m_cameraWanted) m_board->camera().startCamera();
+    readBoardAnew(saying);
+}
+
+void MainWindow::readBoardAnew(const QString& saying) {
     m_club.ask(
         this,
         [now = m_time(), notes = SetUpNotes(m_club.file())](core::Club& club) {
@@ -239,6 +276,7 @@ void MainWindow::showBoard(const QString& saying) {
             m_isBoardFresh = true;
             m_board->setState(state);
             m_board->remindOfBackup(m_copies->reminder(state.began, state.today));
+            m_board->sayOfHub(m_hub->news());
             m_clubMenu->setCopying(m_copies->isCopying());
             m_board->say(saying);
             emit boardShown();
@@ -266,14 +304,32 @@ void MainWindow::saveOnPaper(bool card) {
 
 void MainWindow::connectCopies() {
     connect(m_papers, &PaperDelivery::done, this, [this](const core::Result<QString>& done) {
-        sayWhereItStands(done ? *done : sentence(done.error()));
+        sayWhereItStands(done ? *done : errorSentence(done.error()));
     });
     connect(m_copies, &ClubCopies::said, this, &MainWindow::sayWhereItStands);
     connect(m_copies, &ClubCopies::restored, this,
             [this](const QString& file) { openClub(file.toStdString()); });
+    connect(m_copies, &ClubCopies::pinWanted, this,
+            [this](const QStringList& officers, const QString& likely, const core::Error& why,
+                   const ClubCopies::GiveBy& give) {
+                m_unlock->askForBackup(m_copies, officers, likely, why, give);
+            });
     connect(m_copies, &ClubCopies::changed, this, [this] {
         m_clubMenu->setCopying(m_copies->isCopying());
         m_board->remindOfBackup(m_copies->reminder(m_board->state().began, m_time().today));
+    });
+}
+
+/// What came in stands on the board and on the page that is shown, without anybody's asking. A check reads
+/// what it needs with its next step.
+void MainWindow::connectHub() {
+    connect(m_hub, &HubWatch::changed, this, [this] {
+        if (m_board) m_board->sayOfHub(m_hub->news());
+    });
+    connect(m_hub, &HubWatch::cameIn, this, [this] {
+        if (!m_isClubOpen) return;
+        if (isBoardShown()) return readBoardAnew(m_board->said());
+        if (auto* page = qobject_cast<GearPage*>(currentPage()); page && page->isVisible()) page->refresh();
     });
 }
 
@@ -309,7 +365,8 @@ void MainWindow::openBoatOfTag(const QString& code) {
             const auto at = std::find_if(boats.begin(), boats.end(),
                                          [&](const auto& each) { return boat && each.boat == boat->name; });
             if (at == boats.end() && boat && !core::isHere(boat->until, m_time().today))
-                m_board->say(sentence({core::ErrorCode::NoLongerHere, {boat->name, boat->until->iso()}}));
+                m_board->say(
+                    errorSentence({core::ErrorCode::NoLongerHere, {boat->name, boat->until->iso()}}));
             else if (at == boats.end())
                 m_board->say(tr("%1 is no boat's tag. Choose the boat first, then scan its kit.").arg(code));
             else
@@ -327,7 +384,10 @@ void MainWindow::openBoatSeen(const core::ScannedText& scan) {
 void MainWindow::importFolder() {
     if (!m_isClubOpen) return;
     const QString folder = m_choosers.importFolder(this);
-    if (folder.isEmpty()) return;
+    if (!folder.isEmpty()) importFrom(folder);
+}
+
+void MainWindow::importFrom(const QString& folder) {
     m_progress->setValue(0);
     m_progress->setVisible(true);
     statusBar()->setVisible(true);

@@ -6,10 +6,12 @@
 #include "app/gui/theme/sounds.h"
 
 #include <QMainWindow>
+#include <QPointer>
 
 #include <filesystem>
 
 class QProgressBar;
+class QPushButton;
 class QStackedWidget;
 
 namespace app {
@@ -17,16 +19,20 @@ namespace app {
 class CameraMenu;
 class CheckMenu;
 class ClubCopies;
+class ClubLock;
 class ClubMenu;
 class PaperDelivery;
 class CheckPage;
 class GearOffice;
+class HubWatch;
 class HandScanner;
+class HelpPage;
 class ImportRun;
 class PageMenu;
 class PrintoutDelivery;
 class ReplacedStrip;
 class ShedBoard;
+class UnlockStrip;
 class ViewMenu;
 class WelcomePage;
 struct NewClub;
@@ -50,7 +56,9 @@ public:
     ShedBoard& board() { return *m_board; }
     CheckPage& checkPage() { return *m_check; }
     GearOffice& gearOffice() { return *m_office; }
+    ClubLock& lock() { return *m_lock; }
     Sounds& sounds() { return m_sounds; }
+    HelpPage& helpPage() { return *m_help; }
     HandScanner& handScanner() { return *m_scanner; }
     bool isBoardShown() const;
 
@@ -85,6 +93,10 @@ private:
     void takeOpened(const core::Outcome& opened, const QString& file);
     void leaveClub(const core::Error& error);
     void importFolder();
+    void importFrom(const QString& folder);
+    void showLock();
+    void connectHub();
+    void readBoardAnew(const QString& saying);
     void importSpreadsheet();
     void putSetUpAway();
     void showBoard(const QString& saying = {});
@@ -95,7 +107,11 @@ private:
     void openBoatSeen(const core::ScannedText& scan);
     void startOnBoard(core::Phase phase);
     void readPictures(bool folder);
-    void adaptMenus(); ///< to the page that is shown
+    void buildHelpMenu();
+    void showHelp(); ///< of the page that is shown, which stays as it is; shown already: back
+    void leaveHelp();
+    QString pageAtHand() const; ///< its id, as the help knows it
+    void adaptMenus();          ///< to the page that is shown
 
     TimeSource m_time;
     Choosers m_choosers;
@@ -108,15 +124,22 @@ private:
     PrintoutDelivery* m_printouts;
     PaperDelivery* m_papers;
     ClubCopies* m_copies;
+    ClubLock* m_lock;
+    HubWatch* m_hub;
     HandScanner* m_scanner;
     QProgressBar* m_progress;
     // Made anew with each language.
     QStackedWidget* m_pages = nullptr;
     ReplacedStrip* m_replaced = nullptr;
+    UnlockStrip* m_unlock = nullptr;
+    QPushButton* m_lockMark = nullptr; ///< who has unlocked; a press locks
     WelcomePage* m_welcome = nullptr;
     ShedBoard* m_board = nullptr;
     CheckPage* m_check = nullptr;
     GearOffice* m_office = nullptr;
+    HelpPage* m_help = nullptr;
+    QPointer<QWidget> m_beforeHelp;  ///< the page that help was asked for
+    QPointer<QWidget> m_focusBefore; ///< what had the keyboard there
     ClubMenu* m_clubMenu = nullptr;
     CheckMenu* m_checkMenu = nullptr;
     CameraMenu* m_cameraMenu = nullptr;

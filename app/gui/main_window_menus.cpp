@@ -4,6 +4,7 @@
 #include "app/gui/camera/hand_scanner.h"
 #include "app/gui/check/check_page.h"
 #include "app/gui/club/club_copies.h"
+#include "app/gui/club/club_lock.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/menus/camera_menu.h"
 #include "app/gui/menus/check_menu.h"
@@ -14,11 +15,13 @@
 #include "app/gui/theme/language.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/welcome_page.h"
+#include "app/text/text.h"
 
 #include <QAbstractButton>
 #include <QApplication>
 #include <QKeyEvent>
 #include <QMenuBar>
+#include <QPushButton>
 #include <QSettings>
 #include <QStackedWidget>
 
@@ -28,6 +31,14 @@ namespace app {
 
 void MainWindow::buildMenus() {
     buildClubMenu();
+    m_lockMark = new QPushButton(menuBar());
+    m_lockMark->setObjectName("lockMark");
+    // As high as the menus beside it.
+    m_lockMark->setStyleSheet(
+        QStringLiteral("QPushButton { min-height: 28px; font-size: 14pt; padding: 0px 12px; }"));
+    menuBar()->setCornerWidget(m_lockMark);
+    connect(m_lockMark, &QPushButton::clicked, m_lock, &ClubLock::lock);
+    showLock();
     m_checkMenu = new CheckMenu(*m_check, menuBar());
     connect(m_checkMenu, &CheckMenu::startWanted, this, &MainWindow::startOnBoard);
     connect(m_checkMenu, &CheckMenu::paperWanted, this, &MainWindow::saveOnPaper);
@@ -38,6 +49,16 @@ void MainWindow::buildMenus() {
     m_pageMenu = new PageMenu(menuBar());
     menuBar()->addMenu(m_pageMenu);
     buildViewMenu();
+    buildHelpMenu();
+}
+
+/// At the right of the menus, on whatever page.
+void MainWindow::showLock() {
+    const QString person = m_lock->person();
+    m_lockMark->setText(tr("■ unlocked: %1 · Lock").arg(app::text(person)));
+    m_lockMark->setAccessibleName(tr("unlocked by %1: lock").arg(app::text(person)));
+    m_lockMark->setVisible(!person.isEmpty());
+    m_clubMenu->setUnlocked(!person.isEmpty());
 }
 
 void MainWindow::buildClubMenu() {
@@ -50,11 +71,17 @@ void MainWindow::buildClubMenu() {
     connect(menu, &ClubMenu::noCopiesPressed, m_copies, &ClubCopies::endCopies);
     connect(menu, &ClubMenu::openPressed, this, &MainWindow::chooseClub);
     connect(menu, &ClubMenu::newPressed, this, [this] {
+        if (m_isClubOpen) m_welcome->say({}); // what another file had is no matter any more
         showWelcome();
         m_welcome->beginNew();
     });
     connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
     connect(menu, &ClubMenu::spreadsheetPressed, this, &MainWindow::importSpreadsheet);
+    connect(menu, &ClubMenu::exchangePressed, this, [this] {
+        if (m_isClubOpen) m_office->showPage("exchange");
+        showOffice();
+    });
+    connect(menu, &ClubMenu::lockPressed, m_lock, &ClubLock::lock);
     connect(menu, &ClubMenu::boatsPressed, this, [this] {
         if (m_isClubOpen) showBoard();
     });

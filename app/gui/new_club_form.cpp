@@ -194,7 +194,7 @@ bool NewClubForm::isWhole() {
 }
 
 void NewClubForm::sayOfFile(const core::Error& error) {
-    sayIn(*m_fileSaid, withCapital(errorLine(error)) + QLatin1Char('.'));
+    sayIn(*m_fileSaid, errorSentence(error));
 }
 
 void NewClubForm::sayOfRegister(const QString& words) {

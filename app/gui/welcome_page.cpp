@@ -20,7 +20,9 @@ namespace app {
 
 WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     : QWidget(parent)
+    , m_title(wordsLabel(this, "boatName", "welcomeTitleLabel"))
     , m_said(wordsIn("look", {}, this))
+    , m_back(wordsButton(this, tr("Back to the boats"), "welcomeBackButton"))
     , m_open(wordsButton(this, tr("Open the club's file…"), "openClubButton", true))
     , m_new(new NewClubForm(std::move(choosers), this)) {
     setObjectName("welcomePage");
@@ -29,10 +31,11 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(4 * spaceUnit, 2 * spaceUnit, 4 * spaceUnit, 2 * spaceUnit);
     layout->setSpacing(spaceUnit);
-    layout->addWidget(wordsIn("boatName", tr("No club file is open."), this));
+    layout->addWidget(m_title);
     layout->addWidget(m_said);
     auto* open = new QHBoxLayout;
     open->setSpacing(2 * spaceUnit);
+    open->addWidget(m_back);
     open->addWidget(m_open);
     open->addWidget(wordsIn("remark", tr("One file holds a club's boats, kit and record."), this), 1);
     layout->addLayout(open);
@@ -49,6 +52,7 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins({});
     whole->addWidget(scroll);
+    connect(m_back, &QPushButton::clicked, this, &WelcomePage::backPressed);
     connect(m_open, &QPushButton::clicked, this, &WelcomePage::openPressed);
     connect(m_new, &NewClubForm::changed, this, &WelcomePage::adapt);
     connect(m_new, &NewClubForm::startPressed, this, [this] {
@@ -57,6 +61,13 @@ WelcomePage::WelcomePage(Choosers choosers, QWidget* parent)
     });
     tabAsLaidOut(*this);
     setFocusProxy(m_open); // the usual way has the keyboard
+    setOpenClub({});
+}
+
+void WelcomePage::setOpenClub(const QString& club) {
+    m_title->setText(club.isEmpty() ? tr("No club file is open.")
+                                    : tr("“%1” is open until another file is.").arg(club));
+    m_back->setVisible(!club.isEmpty());
 }
 
 void WelcomePage::say(const QString& sentence) {
@@ -72,7 +83,7 @@ void WelcomePage::takeMade(const NewClub& wanted, const core::Result<core::Impor
     const bool isOfFolder =
         wanted.begins == NewClub::Begins::Folder && plan.error().where == wanted.folder.toStdString();
     if (isOfFolder)
-        m_new->sayOfRegister(withCapital(errorLine(plan.error())) + QLatin1Char('.'));
+        m_new->sayOfRegister(errorSentence(plan.error()));
     else
         m_new->sayOfFile(plan.error());
 }

@@ -26,16 +26,21 @@ public:
     void sayOfScan(const QString& sentence) override { say(sentence); }
     /// What became of the new club: made, or why not, beside what it is about.
     void takeMade(const NewClub& wanted, const core::Result<core::ImportPlan>& plan);
+    /// The club that is open and stays so until another is; empty: none.
+    void setOpenClub(const QString& club);
     void beginNew(); ///< the keyboard goes to the new club's name
 
 signals:
+    void backPressed(); ///< to the club that is open
     void openPressed();
     void newPressed(const NewClub& wanted);
 
 private:
     void adapt();
 
+    QLabel* m_title;
     QLabel* m_said;
+    QPushButton* m_back;
     QPushButton* m_open;
     NewClubForm* m_new;
 };

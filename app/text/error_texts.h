@@ -20,8 +20,10 @@ struct ErrorText {
 // One table a subject, in the order of error_code.h.
 std::span<const ErrorText> fileTexts();
 std::span<const ErrorText> recordTexts();
+std::span<const ErrorText> hubTexts();
 std::span<const ErrorText> registerTexts();
 std::span<const ErrorText> checkTexts();
+std::span<const ErrorText> pinTexts();
 std::span<const ErrorText> manifestTexts();
 std::span<const ErrorText> tagTexts();
 std::span<const ErrorText> importTexts();

@@ -70,7 +70,7 @@ constexpr ErrorText textsOfChecks[] = {
      QT_TRANSLATE_NOOP("Errors", "give the hash that `history` shows")},
 };
 
-static_assert(isWhole(textsOfChecks, ErrorCode::NoSuchCheck, ErrorCode::QuantityNegative),
+static_assert(isWhole(textsOfChecks, ErrorCode::NoSuchCheck, ErrorCode::PinNeeded),
               "a text for each code of these, in their order");
 
 } // namespace

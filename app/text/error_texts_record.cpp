@@ -94,7 +94,7 @@ constexpr ErrorText textsOfRecord[] = {
                        "with one file")},
 };
 
-static_assert(isWhole(textsOfRecord, ErrorCode::RecordDamaged, ErrorCode::NoBoats),
+static_assert(isWhole(textsOfRecord, ErrorCode::RecordDamaged, ErrorCode::HubUrlUnreadable),
               "a text for each code of these, in their order");
 
 } // namespace

@@ -52,6 +52,8 @@ constexpr ErrorText textsOfRegister[] = {
     {ErrorCode::KitStillThere,
      QT_TRANSLATE_NOOP("Errors", "kit that is not written off still belongs to '%1': %2, such as %3"),
      QT_TRANSLATE_NOOP("Errors", "move it first, to another boat, place or person")},
+    {ErrorCode::BoatsStillThere, QT_TRANSLATE_NOOP("Errors", "boats are still kept at '%1': %2"),
+     QT_TRANSLATE_NOOP("Errors", "give them another place first")},
     {ErrorCode::NoSuchRow, QT_TRANSLATE_NOOP("Errors", "there is no '%2' in %1"),
      QT_TRANSLATE_NOOP("Errors", "give the row's name as the register has it")},
     {ErrorCode::RowLikeOthers, QT_TRANSLATE_NOOP("Errors", "there is no '%2' in %1"),

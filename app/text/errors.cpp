@@ -2,6 +2,7 @@
 
 #include "app/text/error_texts.h"
 #include "app/text/text.h"
+#include "app/text/words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -18,8 +19,8 @@ QString inLanguage(const char* english) {
 
 const ErrorText& textOf(core::ErrorCode code) {
     for (const auto& table :
-         {fileTexts(), recordTexts(), registerTexts(), checkTexts(), manifestTexts(), tagTexts(),
-          importTexts(), cellTexts(), warningTexts(), spreadsheetTexts(), programTexts()})
+         {fileTexts(), recordTexts(), hubTexts(), registerTexts(), checkTexts(), pinTexts(), manifestTexts(),
+          tagTexts(), importTexts(), cellTexts(), warningTexts(), spreadsheetTexts(), programTexts()})
         if (code <= table.back().code)
             return table[static_cast<std::size_t>(code) - static_cast<std::size_t>(table.front().code)];
     return fileTexts().front();
@@ -105,6 +106,10 @@ QString errorLine(const core::Error& error) {
         line += QStringLiteral(" (%1)").arg(place);
     if (const QString mend = mendInWords(error); !mend.isEmpty()) line += QStringLiteral("; ") + mend;
     return line.replace(QLatin1Char('\n'), QLatin1Char(' '));
+}
+
+QString errorSentence(const core::Error& error) {
+    return withCapital(errorLine(error)) + QLatin1Char('.');
 }
 
 } // namespace app

@@ -19,5 +19,7 @@ QString rejectionInWords(const core::Error& reason);
 
 /// One line for the error channel: what (where); what to do. No full stop.
 QString errorLine(const core::Error& error);
+/// The same as a sentence, with a capital and a full stop.
+QString errorSentence(const core::Error& error);
 
 } // namespace app

@@ -553,6 +553,10 @@
         <source>Spreadsheets (*.xlsx *.ods *.csv *.tsv *.txt);;All files (*)</source>
         <translation>Tabellen (*.xlsx *.ods *.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>The club file of another machine</source>
+        <translation>Die Vereinsdatei eines anderen Geräts</translation>
+    </message>
 </context>
 <context>
     <name>ClubLog</name>
@@ -2523,6 +2527,326 @@ Erledigt am %1: %2</translation>
         <source>give at least what it is known by</source>
         <translation>mindestens angeben, wie sie heißt</translation>
     </message>
+    <message>
+        <source>the hub&apos;s URL is none that PostgreSQL knows</source>
+        <translation>die Adresse des Bezirksservers ist keine, die PostgreSQL kennt</translation>
+    </message>
+    <message>
+        <source>write it like postgresql://club@db.example.org/tholepin (PostgreSQL, Connection URIs)</source>
+        <translation>so schreiben: postgresql://verein@db.example.org/tholepin (PostgreSQL, Connection URIs)</translation>
+    </message>
+    <message>
+        <source>the hub&apos;s URL holds a password, which would stand in the list of programs and be kept</source>
+        <translation>die Adresse des Bezirksservers enthält ein Passwort, das in der Liste der Programme stünde und aufbewahrt würde</translation>
+    </message>
+    <message>
+        <source>put the password into ~/.pgpass (a line host:port:database:user:password, mode 0600), and take it out of the URL</source>
+        <translation>das Passwort in ~/.pgpass eintragen (eine Zeile host:port:database:user:password, Rechte 0600) und aus der Adresse herausnehmen</translation>
+    </message>
+    <message>
+        <source>the hub was not reached, so nothing was taken in: %1</source>
+        <translation>der Bezirksserver wurde nicht erreicht, darum wurde nichts übernommen: %1</translation>
+    </message>
+    <message>
+        <source>work goes on without it; look whether this computer is online, whether the URL is right, and whether ~/.pgpass has the password</source>
+        <translation>die Arbeit geht ohne ihn weiter; nachsehen, ob dieser Rechner online ist, ob die Adresse stimmt und ob ~/.pgpass das Passwort enthält</translation>
+    </message>
+    <message>
+        <source>this database is no hub, or one of an older program</source>
+        <translation>diese Datenbank ist kein Bezirksserver, oder einer eines älteren Programms</translation>
+    </message>
+    <message>
+        <source>whoever administers it gives `tholepinctl hub prepare URL`</source>
+        <translation>wer sie verwaltet, ruft `tholepinctl hub prepare URL` auf</translation>
+    </message>
+    <message>
+        <source>the hub does not allow that to the role of the URL: %1</source>
+        <translation>der Bezirksserver erlaubt das der Rolle aus der Adresse nicht: %1</translation>
+    </message>
+    <message>
+        <source>use the URL with the role that may: the club&apos;s for a club, the district&apos;s for `hub boats`, the administrator&apos;s for `hub prepare` and `hub add`</source>
+        <translation>die Adresse mit der Rolle nehmen, die es darf: die des Vereins für einen Verein, die des Bezirks für `hub boats`, die der Verwaltung für `hub prepare` und `hub add`</translation>
+    </message>
+    <message>
+        <source>the hub could not do that: %1</source>
+        <translation>der Bezirksserver konnte das nicht tun: %1</translation>
+    </message>
+    <message>
+        <source>tell whoever administers the database</source>
+        <translation>der Verwaltung der Datenbank Bescheid geben</translation>
+    </message>
+    <message>
+        <source>another machine sent something at the same moment</source>
+        <translation>ein anderes Gerät hat im selben Augenblick etwas gesendet</translation>
+    </message>
+    <message>
+        <source>exchange again</source>
+        <translation>noch einmal austauschen</translation>
+    </message>
+    <message>
+        <source>this file exchanges with no hub</source>
+        <translation>diese Datei tauscht mit keinem Bezirksserver aus</translation>
+    </message>
+    <message>
+        <source>give `tholepinctl hub join FILE URL` first</source>
+        <translation>zuerst `tholepinctl hub join FILE URL` aufrufen</translation>
+    </message>
+    <message>
+        <source>where the file exchanges cannot be kept in this user&apos;s state folder</source>
+        <translation>wo die Datei austauscht, lässt sich im Zustandsordner dieses Benutzers nicht aufbewahren</translation>
+    </message>
+    <message>
+        <source>the folder must be the user&apos;s own (mode 0700), and THOLEPIN_STATE, XDG_STATE_HOME or HOME must say where it is</source>
+        <translation>der Ordner muss dem Benutzer allein gehören (Rechte 0700), und THOLEPIN_STATE, XDG_STATE_HOME oder HOME muss sagen, wo er ist</translation>
+    </message>
+    <message>
+        <source>no club of the hub connects as &apos;%1&apos;</source>
+        <translation>kein Verein des Bezirksservers verbindet sich als &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>whoever administers the database gives `tholepinctl hub add URL --club NAME --role ROLE`</source>
+        <translation>wer die Datenbank verwaltet, ruft `tholepinctl hub add URL --club NAME --role ROLE` auf</translation>
+    </message>
+    <message>
+        <source>the database has no role &apos;%1&apos;</source>
+        <translation>die Datenbank hat keine Rolle &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>make it first, on the server: createuser --pwprompt ROLE</source>
+        <translation>sie zuerst auf dem Server anlegen: createuser --pwprompt ROLE</translation>
+    </message>
+    <message>
+        <source>role &apos;%1&apos; connects for another club, %2</source>
+        <translation>die Rolle &apos;%1&apos; verbindet sich für einen anderen Verein, %2</translation>
+    </message>
+    <message>
+        <source>make a role of its own for each club</source>
+        <translation>für jeden Verein eine eigene Rolle anlegen</translation>
+    </message>
+    <message>
+        <source>role &apos;%1&apos; reads all clubs for the district</source>
+        <translation>die Rolle &apos;%1&apos; liest für den Bezirk alle Vereine</translation>
+    </message>
+    <message>
+        <source>the hub has no club &apos;%1&apos; that this role may read; it has: %2</source>
+        <translation>der Bezirksserver hat keinen Verein &apos;%1&apos;, den diese Rolle lesen darf; er hat: %2</translation>
+    </message>
+    <message>
+        <source>give the name as it stands there, and the URL with that club&apos;s role</source>
+        <translation>den Namen angeben, wie er dort steht, und die Adresse mit der Rolle dieses Vereins</translation>
+    </message>
+    <message>
+        <source>the hub has nothing of club &apos;%1&apos; yet</source>
+        <translation>der Bezirksserver hat noch nichts vom Verein &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>exchange the club&apos;s file first: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</source>
+        <translation>zuerst die Datei des Vereins austauschen: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</translation>
+    </message>
+    <message>
+        <source>the hub has another club&apos;s record for this role: that of %1</source>
+        <translation>der Bezirksserver hat für diese Rolle die Aufzeichnung eines anderen Vereins: die von %1</translation>
+    </message>
+    <message>
+        <source>use the URL with this club&apos;s own role</source>
+        <translation>die Adresse mit der eigenen Rolle dieses Vereins nehmen</translation>
+    </message>
+    <message>
+        <source>this role of the hub is for club %1, and the file is of %2</source>
+        <translation>diese Rolle des Bezirksservers ist für den Verein %1, und die Datei ist von %2</translation>
+    </message>
+    <message>
+        <source>use this club&apos;s own role, or have the club added to the hub by the name that the file has</source>
+        <translation>die eigene Rolle dieses Vereins nehmen, oder den Verein unter dem Namen eintragen lassen, den die Datei hat</translation>
+    </message>
+    <message>
+        <source>machine %1 wrote two different records from its fact %2 on (%3 here, %4 on the hub), which no program does by itself: one may have been rewritten</source>
+        <translation>Gerät %1 hat ab seiner Zeile %2 zwei verschiedene Aufzeichnungen geschrieben (%3 hier, %4 auf dem Bezirksserver), was kein Programm von selbst tut: eine wurde vielleicht umgeschrieben</translation>
+    </message>
+    <message>
+        <source>nothing was exchanged; `tholepinctl hub fetch` the hub&apos;s record into another file, and merge this one into that with --as-new-machine, or put this one away</source>
+        <translation>nichts wurde ausgetauscht; mit `tholepinctl hub fetch` die Aufzeichnung des Bezirksservers in eine andere Datei holen und diese hier mit --as-new-machine dort zusammenführen, oder diese weglegen</translation>
+    </message>
+    <message>
+        <source>fact %1 of machine %2 does not follow from the one before it, so the hub refused it</source>
+        <translation>Zeile %1 von Gerät %2 folgt nicht aus der davor, darum hat der Bezirksserver sie abgelehnt</translation>
+    </message>
+    <message>
+        <source>look this file over with `verify`, and restore a backup</source>
+        <translation>diese Datei mit `verify` prüfen und eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>the record on the hub is damaged, so nothing of it was taken in: %1</source>
+        <translation>die Aufzeichnung auf dem Bezirksserver ist beschädigt, darum wurde nichts davon übernommen: %1</translation>
+    </message>
+    <message>
+        <source>tell whoever administers the database which machine and fact it is</source>
+        <translation>der Verwaltung der Datenbank sagen, um welches Gerät und welche Zeile es geht</translation>
+    </message>
+    <message>
+        <source>this is a gear officer&apos;s to do, and needs the PIN of %1</source>
+        <translation>das ist Sache des Gerätewarts und braucht die PIN von %1</translation>
+    </message>
+    <message>
+        <source>give the PIN in the page, or on the command line with --by and --pin-file</source>
+        <translation>die PIN auf der Seite eingeben, oder auf der Befehlszeile mit --by und --pin-file</translation>
+    </message>
+    <message>
+        <source>this is not the PIN of %1</source>
+        <translation>das ist nicht die PIN von %1</translation>
+    </message>
+    <message>
+        <source>give it again; after five wrong ones there is a wait</source>
+        <translation>noch einmal eingeben; nach fünf falschen muss gewartet werden</translation>
+    </message>
+    <message>
+        <source>after several wrong PINs for %2 the next one has to wait for %1 seconds</source>
+        <translation>nach mehreren falschen PINs für %2 muss die nächste %1 Sekunden warten</translation>
+    </message>
+    <message>
+        <source>give it then</source>
+        <translation>dann noch einmal eingeben</translation>
+    </message>
+    <message>
+        <source>a PIN has 4 to 12 characters</source>
+        <translation>eine PIN hat 4 bis 12 Zeichen</translation>
+    </message>
+    <message>
+        <source>choose digits, letters or both, without blanks at the ends</source>
+        <translation>Ziffern, Buchstaben oder beides wählen, ohne Leerzeichen an den Enden</translation>
+    </message>
+    <message>
+        <source>the PIN holds a character that cannot be seen</source>
+        <translation>die PIN enthält ein Zeichen, das man nicht sieht</translation>
+    </message>
+    <message>
+        <source>type it anew</source>
+        <translation>neu eintippen</translation>
+    </message>
+    <message>
+        <source>%1 has no PIN</source>
+        <translation>%1 hat keine PIN</translation>
+    </message>
+    <message>
+        <source>name somebody who has one, or set one first</source>
+        <translation>jemanden nennen, der eine hat, oder erst eine setzen</translation>
+    </message>
+    <message>
+        <source>what this file keeps of the PIN of %1 was changed since it was set</source>
+        <translation>was diese Datei von der PIN von %1 aufbewahrt, wurde verändert, seit sie gesetzt wurde</translation>
+    </message>
+    <message>
+        <source>have another gear officer set a new one, and look at the file with `verify`</source>
+        <translation>einen anderen Gerätewart eine neue setzen lassen und die Datei mit „verify“ ansehen</translation>
+    </message>
+    <message>
+        <source>%1 is not a gear officer here today</source>
+        <translation>%1 ist hier heute kein Gerätewart</translation>
+    </message>
+    <message>
+        <source>give the PIN of a gear officer</source>
+        <translation>die PIN eines Gerätewarts eingeben</translation>
+    </message>
+    <message>
+        <source>%1 has a PIN already</source>
+        <translation>%1 hat schon eine PIN</translation>
+    </message>
+    <message>
+        <source>give that one, too; when it is lost: `tholepinctl pin reset`</source>
+        <translation>auch diese angeben; ist sie verloren: „tholepinctl pin reset“</translation>
+    </message>
+    <message>
+        <source>%1 has a PIN and can set a new one for %2</source>
+        <translation>%1 hat eine PIN und kann für %2 eine neue setzen</translation>
+    </message>
+    <message>
+        <source>ask that gear officer</source>
+        <translation>diesen Gerätewart fragen</translation>
+    </message>
+    <message>
+        <source>the file is another user&apos;s of this computer</source>
+        <translation>die Datei gehört einem anderen Benutzer dieses Rechners</translation>
+    </message>
+    <message>
+        <source>have the owner of the file do it</source>
+        <translation>den Eigentümer der Datei darum bitten</translation>
+    </message>
+    <message>
+        <source>this club asks for the PIN of whoever signs, and %1 has one</source>
+        <translation>dieser Verein verlangt beim Unterschreiben die eigene PIN, und %1 hat eine</translation>
+    </message>
+    <message>
+        <source>give it, or have somebody sign who has none</source>
+        <translation>sie eingeben, oder jemanden unterschreiben lassen, der keine hat</translation>
+    </message>
+    <message>
+        <source>it is not said whose PIN this is</source>
+        <translation>es ist nicht gesagt, wessen PIN das ist</translation>
+    </message>
+    <message>
+        <source>name the person, too: --by for a gear officer&apos;s act, --sign for a signature</source>
+        <translation>auch die Person nennen: --by bei dem, was Sache des Gerätewarts ist, --sign bei einer Unterschrift</translation>
+    </message>
+    <message>
+        <source>the file of the PIN cannot be read: %1</source>
+        <translation>die Datei mit der PIN lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>others can read this file: a PIN in it is no secret, and it is not used</source>
+        <translation>andere können diese Datei lesen: eine PIN darin ist kein Geheimnis und wird nicht verwendet</translation>
+    </message>
+    <message>
+        <source>make it yours alone with chmod 600, and think of a new PIN</source>
+        <translation>sie mit chmod 600 für andere sperren und sich eine neue PIN ausdenken</translation>
+    </message>
+    <message>
+        <source>a file of a PIN has one line</source>
+        <translation>eine Datei mit einer PIN hat eine Zeile</translation>
+    </message>
+    <message>
+        <source>write the PIN there and nothing else</source>
+        <translation>die PIN hineinschreiben und sonst nichts</translation>
+    </message>
+    <message>
+        <source>standard input cannot give the PIN and something else, too</source>
+        <translation>die Standardeingabe kann nicht zugleich die PIN und etwas anderes liefern</translation>
+    </message>
+    <message>
+        <source>give one of them in a file</source>
+        <translation>eines von beiden in einer Datei angeben</translation>
+    </message>
+    <message>
+        <source>boats are still kept at &apos;%1&apos;: %2</source>
+        <translation>An „%1“ liegen noch Boote: %2</translation>
+    </message>
+    <message>
+        <source>give them another place first</source>
+        <translation>ihnen zuerst einen anderen Ort geben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; does not say what a word means</source>
+        <translation>„%1“ sagt nicht, was ein Wort bedeutet</translation>
+    </message>
+    <message>
+        <source>write &quot;column:word=meaning&quot;, several with commas between them</source>
+        <translation>„Spalte:Wort=Bedeutung“ schreiben, mehrere mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>no item has the serial &apos;%1&apos;</source>
+        <translation>kein Stück hat die Seriennummer „%1“</translation>
+    </message>
+    <message>
+        <source>correct it, or name the item by its tag</source>
+        <translation>sie berichtigen oder das Stück mit seinem Etikett nennen</translation>
+    </message>
+    <message>
+        <source>more than one item has the serial &apos;%1&apos;</source>
+        <translation>mehr als ein Stück hat die Seriennummer „%1“</translation>
+    </message>
+    <message>
+        <source>name the item by its tag</source>
+        <translation>das Stück mit seinem Etikett nennen</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -2756,6 +3080,113 @@ Erledigt am %1: %2</translation>
     <message>
         <source>its tag is now %1</source>
         <translation>trägt jetzt das Etikett %1</translation>
+    </message>
+    <message>
+        <source>%1, log of %2: %3</source>
+        <translation>%1, Logbuch vom %2: %3</translation>
+    </message>
+    <message>
+        <source>photographed %1</source>
+        <translation>fotografiert %1</translation>
+    </message>
+    <message>
+        <source>photographed %1, by %2</source>
+        <translation>fotografiert %1, von %2</translation>
+    </message>
+    <message>
+        <source>%1. The photograph is not the one that was recorded.</source>
+        <translation>%1. Das Foto ist nicht das, das aufgezeichnet wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>Exchange</name>
+    <message>
+        <source>on %1, last written %2</source>
+        <translation>auf %1, zuletzt geschrieben %2</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>auf %1</translation>
+    </message>
+    <message>
+        <source>of this club</source>
+        <translation>von diesem Verein</translation>
+    </message>
+    <message>
+        <source>not of this club</source>
+        <translation>nicht von diesem Verein</translation>
+    </message>
+    <message>
+        <source>on %1, of another club</source>
+        <translation>auf %1, von einem anderen Verein</translation>
+    </message>
+    <message>
+        <source>on %1, no club file</source>
+        <translation>auf %1, keine Vereinsdatei</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>hinsehen</translation>
+    </message>
+    <message>
+        <source>on %1: %2</source>
+        <translation>auf %1: %2</translation>
+    </message>
+    <message>
+        <source>nothing of this club</source>
+        <translation>nichts von diesem Verein</translation>
+    </message>
+    <message>
+        <source>no file of this club yet: take a copy along</source>
+        <translation>noch keine Datei dieses Vereins: eine Kopie mitnehmen</translation>
+    </message>
+    <message>
+        <source>Nothing new would come in.</source>
+        <translation>Es käme nichts Neues herein.</translation>
+    </message>
+    <message>
+        <source>Would come in: %1.</source>
+        <translation>Es kämen herein: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing goes there: the other file is done with afterwards.</source>
+        <translation>Dorthin geht nichts: Die andere Datei ist danach erledigt.</translation>
+    </message>
+    <message>
+        <source>Nothing goes there: that file, or its folder, cannot be written to.</source>
+        <translation>Dorthin geht nichts: In diese Datei oder ihren Ordner kann nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Nothing new would go there.</source>
+        <translation>Dorthin ginge nichts Neues.</translation>
+    </message>
+    <message>
+        <source>Nothing new came in.</source>
+        <translation>Es kam nichts Neues herein.</translation>
+    </message>
+    <message>
+        <source>Came in: %1.</source>
+        <translation>Hereingekommen: %1.</translation>
+    </message>
+    <message>
+        <source>The other file is done with: put it away, and take a new copy along for that machine.</source>
+        <translation>Die andere Datei ist erledigt: weglegen und für jenes Gerät eine neue Kopie mitnehmen.</translation>
+    </message>
+    <message>
+        <source>But nothing went there: %1. Exchange again when that is mended.</source>
+        <translation>Dorthin ging aber nichts: %1. Noch einmal austauschen, wenn das behoben ist.</translation>
+    </message>
+    <message>
+        <source>Nothing new went there.</source>
+        <translation>Dorthin ging nichts Neues.</translation>
+    </message>
+    <message>
+        <source>Went there: %1.</source>
+        <translation>Dorthin gegangen: %1.</translation>
+    </message>
+    <message>
+        <source>Go on with the file that you trust, and put the other one away; or take what the other one holds in as that of a machine of its own.</source>
+        <translation>Mit der Datei weitermachen, der zu trauen ist, und die andere weglegen; oder was die andere enthält, als das eines eigenen Geräts aufnehmen.</translation>
     </message>
 </context>
 <context>
@@ -3203,6 +3634,10 @@ Erledigt am %1: %2</translation>
         <source>Re&amp;gister</source>
         <translation>&amp;Verzeichnis</translation>
     </message>
+    <message>
+        <source>E&amp;xchange</source>
+        <translation>Austaus&amp;ch</translation>
+    </message>
 </context>
 <context>
     <name>HistoryWords</name>
@@ -3419,10 +3854,6 @@ Erledigt am %1: %2</translation>
         <translation>Aussondern zurückgenommen: %1</translation>
     </message>
     <message>
-        <source>measures erased</source>
-        <translation>Körpermaße gelöscht</translation>
-    </message>
-    <message>
         <source>%1 is called %2 from here on</source>
         <translation>%1 heißt von hier an %2</translation>
     </message>
@@ -3441,6 +3872,34 @@ Erledigt am %1: %2</translation>
     <message>
         <source>photograph of it</source>
         <translation>Foto davon</translation>
+    </message>
+    <message>
+        <source>PIN set</source>
+        <translation>PIN gesetzt</translation>
+    </message>
+    <message>
+        <source>PIN reset by whoever owns the file</source>
+        <translation>PIN zurückgesetzt, vom Besitzer der Datei</translation>
+    </message>
+    <message>
+        <source>PIN removed</source>
+        <translation>PIN entfernt</translation>
+    </message>
+    <message>
+        <source>signatures are to be proven by PIN</source>
+        <translation>Unterschriften sind mit PIN zu belegen</translation>
+    </message>
+    <message>
+        <source>signatures need no PIN any more</source>
+        <translation>Unterschriften brauchen keine PIN mehr</translation>
+    </message>
+    <message>
+        <source>this machine is called %1</source>
+        <translation>dieses Gerät heißt %1</translation>
+    </message>
+    <message>
+        <source>measures or PIN erased</source>
+        <translation>Körpermaße oder PIN gelöscht</translation>
     </message>
 </context>
 <context>
@@ -4199,6 +4658,18 @@ Erledigt am %1: %2</translation>
     <message>
         <source>A check of %1 was signed on two machines: the first signature holds</source>
         <translation>Eine Prüfung von %1 wurde auf zwei Geräten unterschrieben: die erste Unterschrift gilt</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 counts here no more, and no other gear officer has one: everything is open on this machine until a PIN is set here</source>
+        <translation>Die PIN von %1 gilt hier nicht mehr, und kein anderer Gerätewart hat eine: Auf diesem Gerät ist alles offen, bis hier eine PIN gesetzt wird</translation>
+    </message>
+    <message>
+        <source>A PIN of %1 came in and opens a gear officer&apos;s acts here now: ask who set it</source>
+        <translation>Eine PIN von %1 ist hereingekommen und öffnet hier jetzt, was nur Gerätewarte tun: fragen, wer sie gesetzt hat</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 counts here no more: ask who took it away</source>
+        <translation>Die PIN von %1 gilt hier nicht mehr: fragen, wer sie weggenommen hat</translation>
     </message>
 </context>
 <context>
@@ -5748,6 +6219,10 @@ Erledigt am %1: %2</translation>
         <source>Say above which column is this: %1.</source>
         <translation>Oben angeben, welche Spalte das ist: %1.</translation>
     </message>
+    <message>
+        <source>serial of the thing</source>
+        <translation>Seriennummer des Stücks</translation>
+    </message>
 </context>
 <context>
     <name>StarterWords</name>
@@ -6791,6 +7266,48 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Stück sind geändert.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>▲ %n thing to look at</source>
+        <translation>
+            <numerusform>▲ %n Sache zum Hinsehen</numerusform>
+            <numerusform>▲ %n Sachen zum Hinsehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>▲ %n things to look at</source>
+        <translation>
+            <numerusform>▲ %n Sache zum Hinsehen</numerusform>
+            <numerusform>▲ %n Sachen zum Hinsehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fact that is recorded here would go there.</source>
+        <translation>
+            <numerusform>%n Zeile, die hier steht, ginge dorthin.</numerusform>
+            <numerusform>%n Zeilen, die hier stehen, gingen dorthin.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n facts that are recorded here would go there.</source>
+        <translation>
+            <numerusform>%n Zeile, die hier steht, ginge dorthin.</numerusform>
+            <numerusform>%n Zeilen, die hier stehen, gingen dorthin.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>WrittenCell</name>
@@ -7060,6 +7577,10 @@ Erledigt am %1: %2</translation>
         <source>Too far: bring the tags nearer.</source>
         <translation>Zu weit weg: Etiketten näher bringen.</translation>
     </message>
+    <message>
+        <source>A picture that is in a file can be added in its place.</source>
+        <translation>Stattdessen lässt sich ein Bild aus einer Datei hinzufügen.</translation>
+    </message>
 </context>
 <context>
     <name>app::CameraView</name>
@@ -7259,6 +7780,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Import a &amp;spreadsheet…</source>
         <translation>&amp;Tabelle einlesen …</translation>
+    </message>
+    <message>
+        <source>&amp;Exchange with another file…</source>
+        <translation>Mit einer anderen Datei aus&amp;tauschen…</translation>
+    </message>
+    <message>
+        <source>&amp;Lock</source>
+        <translation>Sperren (PI&amp;N)</translation>
     </message>
 </context>
 <context>
@@ -7493,6 +8022,132 @@ Erledigt am %1: %2</translation>
         <source>The printer did not take the sheet.</source>
         <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
     </message>
+    <message>
+        <source>photographs, which are on the sheet</source>
+        <translation>Fotos, die auf dem Blatt sind</translation>
+    </message>
+</context>
+<context>
+    <name>app::ExchangePage</name>
+    <message>
+        <source>By stick or file</source>
+        <translation>Über Stick oder Datei</translation>
+    </message>
+    <message>
+        <source>With the district</source>
+        <translation>Mit dem Bezirk</translation>
+    </message>
+</context>
+<context>
+    <name>app::FileExchangePanel</name>
+    <message>
+        <source>Look again</source>
+        <translation>Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation>Datei wählen…</translation>
+    </message>
+    <message>
+        <source>Take a copy along…</source>
+        <translation>Kopie mitnehmen…</translation>
+    </message>
+    <message>
+        <source>As a new machine…</source>
+        <translation>Als neues Gerät…</translation>
+    </message>
+    <message>
+        <source>club files on sticks</source>
+        <translation>Vereinsdateien auf Sticks</translation>
+    </message>
+    <message>
+        <source>what somebody must look at</source>
+        <translation>wo jemand hinsehen muss</translation>
+    </message>
+    <message>
+        <source>the two files are being looked through</source>
+        <translation>die beiden Dateien werden durchgesehen</translation>
+    </message>
+    <message>
+        <source>Club files on sticks</source>
+        <translation>Vereinsdateien auf Sticks</translation>
+    </message>
+    <message>
+        <source>That is the file that is open here. Choose that of the other machine.</source>
+        <translation>Das ist die Datei, die hier offen ist. Die des anderen Geräts wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is being looked through; nothing is written yet…</source>
+        <translation>%1 wird durchgesehen; noch wird nichts geschrieben…</translation>
+    </message>
+    <message>
+        <source>%1: nothing is to be exchanged.</source>
+        <translation>%1: Es gibt nichts auszutauschen.</translation>
+    </message>
+    <message>
+        <source>%1: nothing is written yet.</source>
+        <translation>%1: Noch ist nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1: nothing was taken in.</source>
+        <translation>%1: Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
+        <source>There is no file of this club on %1 yet.</source>
+        <translation>Auf %1 ist noch keine Datei dieses Vereins.</translation>
+    </message>
+    <message>
+        <source>A copy, %1, is made there, to be opened on another machine. It holds all that this file holds, people&apos;s measures too: keep it as you keep this file.</source>
+        <translation>Dort wird eine Kopie angelegt, %1, die auf einem anderen Gerät geöffnet wird. Sie enthält alles, was diese Datei enthält, auch die Maße der Leute: so aufbewahren wie diese Datei.</translation>
+    </message>
+    <message>
+        <source>The two files are being exchanged: leave the stick in…</source>
+        <translation>Die beiden Dateien werden ausgetauscht: den Stick stecken lassen…</translation>
+    </message>
+    <message>
+        <source>Only one way was done.</source>
+        <translation>Nur ein Weg wurde erledigt.</translation>
+    </message>
+    <message>
+        <source>Done: the stick can be taken out.</source>
+        <translation>Fertig: Der Stick kann heraus.</translation>
+    </message>
+    <message>
+        <source>The copy is being made: leave the stick in…</source>
+        <translation>Die Kopie wird angelegt: den Stick stecken lassen…</translation>
+    </message>
+    <message>
+        <source>A copy was made, and looked through: %1. Open it on the other machine.</source>
+        <translation>Eine Kopie wurde angelegt und durchgesehen: %1. Auf dem anderen Gerät öffnen.</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>zum Hinsehen</translation>
+    </message>
+    <message>
+        <source>No stick is in. Put one in and press “Look again”, or choose the file of another machine, in a shared folder say. What it holds comes in, and what is recorded here goes there: afterwards both files hold both. Before anything is written the page says what it would be.
+
+For a machine that has no file of this club yet, take a copy along.</source>
+        <translation>Kein Stick steckt. Einen einstecken und „Noch einmal nachsehen“ drücken, oder die Datei eines anderen Geräts wählen, etwa in einem gemeinsamen Ordner. Was sie enthält, kommt herein, und was hier steht, geht dorthin: Danach enthalten beide Dateien beides. Bevor etwas geschrieben wird, sagt die Seite, was es wäre.
+
+Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.</translation>
+    </message>
+    <message>
+        <source>Take a copy along</source>
+        <translation>Kopie mitnehmen</translation>
+    </message>
+    <message>
+        <source>Take it in as a new machine</source>
+        <translation>Als neues Gerät aufnehmen</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Exchange both ways</source>
+        <translation>In beide Richtungen austauschen</translation>
+    </message>
 </context>
 <context>
     <name>app::FitOutPanel</name>
@@ -7628,6 +8283,21 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>app::HelpPage</name>
+    <message>
+        <source>the help of the page</source>
+        <translation>die Hilfe zur Seite</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>%1 is not part of the help.</source>
+        <translation>%1 gehört nicht zur Hilfe.</translation>
+    </message>
+</context>
+<context>
     <name>app::HistoryPanel</name>
     <message>
         <source>type or scan a tag</source>
@@ -7660,6 +8330,84 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::HubPanel</name>
+    <message>
+        <source>where the district&apos;s server is</source>
+        <translation>wo der Server des Bezirks ist</translation>
+    </message>
+    <message>
+        <source>People&apos;s measures go there, too</source>
+        <translation>Auch die Maße der Leute gehen dorthin</translation>
+    </message>
+    <message>
+        <source>Exchange with it no more</source>
+        <translation>Nicht mehr austauschen</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Jetzt austauschen</translation>
+    </message>
+    <message>
+        <source>Join it</source>
+        <translation>Beitreten</translation>
+    </message>
+    <message>
+        <source>what somebody must look at</source>
+        <translation>wo jemand hinsehen muss</translation>
+    </message>
+    <message>
+        <source>A district may keep a server with which all its clubs&apos; machines exchange by themselves, whenever they reach it. Whoever keeps it says what to write here. The password stands in the file .pgpass of this computer&apos;s user, never here.</source>
+        <translation>Ein Bezirk kann einen Server betreiben, mit dem die Geräte aller seiner Vereine sich von selbst austauschen, sobald sie ihn erreichen. Wer ihn betreibt, sagt, was hier einzutragen ist. Das Passwort steht in der Datei .pgpass des Benutzers dieses Computers, nie hier.</translation>
+    </message>
+    <message>
+        <source>This file exchanges with no server.</source>
+        <translation>Diese Datei wird mit keinem Server ausgetauscht.</translation>
+    </message>
+    <message>
+        <source>Came in since this file was opened here: %1.</source>
+        <translation>Hereingekommen, seit diese Datei hier geöffnet ist: %1.</translation>
+    </message>
+    <message>
+        <source>to look at</source>
+        <translation>zum Hinsehen</translation>
+    </message>
+    <message>
+        <source>The server is being asked…</source>
+        <translation>Der Server wird gefragt…</translation>
+    </message>
+    <message>
+        <source>Joined: from now on it is exchanged with by itself.</source>
+        <translation>Beigetreten: Von jetzt an wird von selbst ausgetauscht.</translation>
+    </message>
+    <message>
+        <source>It is exchanged with no more. What the server has stays there.</source>
+        <translation>Es wird nicht mehr ausgetauscht. Was der Server hat, bleibt dort.</translation>
+    </message>
+</context>
+<context>
+    <name>app::HubWatch</name>
+    <message>
+        <source>Exchanged with the district %1.</source>
+        <translation>Mit dem Bezirk ausgetauscht %1.</translation>
+    </message>
+    <message>
+        <source>Exchanging with the district…</source>
+        <translation>Der Austausch mit dem Bezirk läuft…</translation>
+    </message>
+    <message>
+        <source>The district was not reached since %1: working alone.</source>
+        <translation>Der Bezirk wurde seit %1 nicht erreicht: Es geht allein weiter.</translation>
+    </message>
+    <message>
+        <source>The district was not reached yet: working alone.</source>
+        <translation>Der Bezirk wurde noch nicht erreicht: Es geht allein weiter.</translation>
+    </message>
+    <message>
+        <source>▲ Not exchanged with the district: %1.</source>
+        <translation>▲ Nicht mit dem Bezirk ausgetauscht: %1.</translation>
     </message>
 </context>
 <context>
@@ -7734,10 +8482,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>service records of this item</source>
         <translation>Prüfnachweise dieses Stücks</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Nachweise</translation>
     </message>
     <message>
         <source>It was used or inflated, today:</source>
@@ -7939,6 +8683,18 @@ Erledigt am %1: %2</translation>
         <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
         <translation>Noch keine Ausrüstung. Die erste mit „Neue Ausrüstung …“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
     </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
 </context>
 <context>
     <name>app::KitSeveralPanel</name>
@@ -7973,26 +8729,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>why they are written off</source>
         <translation>warum sie ausgesondert werden</translation>
-    </message>
-    <message>
-        <source>why?</source>
-        <translation>warum?</translation>
-    </message>
-    <message>
-        <source>lost</source>
-        <translation>verloren</translation>
-    </message>
-    <message>
-        <source>damaged</source>
-        <translation>beschädigt</translation>
-    </message>
-    <message>
-        <source>worn</source>
-        <translation>verschlissen</translation>
-    </message>
-    <message>
-        <source>expired</source>
-        <translation>abgelaufen</translation>
     </message>
     <message>
         <source>the boat or place that they are moved to</source>
@@ -8230,6 +8966,22 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Choose a boat first.</source>
         <translation>Zuerst ein Boot wählen.</translation>
+    </message>
+    <message>
+        <source>■ unlocked: %1 · Lock</source>
+        <translation>■ entsperrt: %1 · Sperren</translation>
+    </message>
+    <message>
+        <source>unlocked by %1: lock</source>
+        <translation>entsperrt von %1: sperren</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>Help on this &amp;page</source>
+        <translation>Hilfe zu dieser &amp;Seite</translation>
     </message>
 </context>
 <context>
@@ -8905,6 +9657,21 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::PhotoCamera</name>
+    <message>
+        <source>Take the picture</source>
+        <translation>Bild aufnehmen</translation>
+    </message>
+    <message>
+        <source>No picture</source>
+        <translation>Kein Bild</translation>
+    </message>
+    <message>
+        <source>The camera shows no picture yet.</source>
+        <translation>Die Kamera zeigt noch kein Bild.</translation>
+    </message>
+</context>
+<context>
     <name>app::PhotoStrip</name>
     <message>
         <source>%1, by %2</source>
@@ -8934,12 +9701,91 @@ Erledigt am %2: %3</translation>
         <source>The photographs are kept with the record.</source>
         <translation>Die Fotos sind beim Protokoll aufbewahrt.</translation>
     </message>
+    <message>
+        <source>Take one…</source>
+        <translation>Aufnehmen …</translation>
+    </message>
+    <message>
+        <source>take a photograph with the camera</source>
+        <translation>ein Foto mit der Kamera aufnehmen</translation>
+    </message>
 </context>
 <context>
     <name>app::PictureView</name>
     <message>
         <source>%1 · press anywhere to go back</source>
         <translation>%1 · irgendwo drücken führt zurück</translation>
+    </message>
+</context>
+<context>
+    <name>app::PinPanel</name>
+    <message>
+        <source>the PIN of before</source>
+        <translation>die bisherige PIN</translation>
+    </message>
+    <message>
+        <source>the new PIN</source>
+        <translation>die neue PIN</translation>
+    </message>
+    <message>
+        <source>the new PIN: 4 to 12 characters</source>
+        <translation>die neue PIN: 4 bis 12 Zeichen</translation>
+    </message>
+    <message>
+        <source>the new PIN once more</source>
+        <translation>die neue PIN noch einmal</translation>
+    </message>
+    <message>
+        <source>the same once more</source>
+        <translation>dieselbe noch einmal</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>A PIN keeps honest people from slips on a machine that several use: with a gear officer&apos;s PIN set, what only gear officers do is asked for it. It is no lock: whoever has the club file can read it. Checks are never held up by it.</source>
+        <translation>Eine PIN bewahrt ehrliche Leute vor Versehen an einem Gerät, das mehrere benutzen: Hat ein Gerätewart eine PIN, so wird sie für alles verlangt, was nur Gerätewarte tun. Sie ist kein Schloss: Wer die Vereinsdatei hat, kann sie lesen. Prüfungen hält sie nie auf.</translation>
+    </message>
+    <message>
+        <source>PIN of %1</source>
+        <translation>PIN von %1</translation>
+    </message>
+    <message>
+        <source>There is a PIN. Who knows it types it first; else a gear officer gives theirs.</source>
+        <translation>Es gibt eine PIN. Wer sie kennt, trägt sie zuerst ein; sonst gibt ein Gerätewart die eigene.</translation>
+    </message>
+    <message>
+        <source>There is none. From the first PIN of a gear officer on, what only gear officers do is asked for one.</source>
+        <translation>Es gibt keine. Mit der ersten PIN eines Gerätewarts wird eine für alles verlangt, was nur Gerätewarte tun.</translation>
+    </message>
+    <message>
+        <source>There is none.</source>
+        <translation>Es gibt keine.</translation>
+    </message>
+    <message>
+        <source>Change the PIN</source>
+        <translation>PIN ändern</translation>
+    </message>
+    <message>
+        <source>Set the PIN</source>
+        <translation>PIN setzen</translation>
+    </message>
+    <message>
+        <source>The two are not the same: type both anew.</source>
+        <translation>Die beiden sind nicht gleich: beide neu eintragen.</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 is set.</source>
+        <translation>Die PIN von %1 ist gesetzt.</translation>
+    </message>
+    <message>
+        <source>%1 has no PIN any more.</source>
+        <translation>%1 hat keine PIN mehr.</translation>
+    </message>
+    <message>
+        <source>Remove the PIN</source>
+        <translation>PIN entfernen</translation>
     </message>
 </context>
 <context>
@@ -9120,6 +9966,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 is no tag of a boat, person or place. Kit is on the page Kit.</source>
         <translation>%1 ist kein Etikett eines Bootes, einer Person oder eines Ortes. Ausrüstung steht auf der Seite Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>PIN…</source>
+        <translation>PIN…</translation>
     </message>
 </context>
 <context>
@@ -9407,6 +10257,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Back up…</source>
         <translation>Sichern…</translation>
+    </message>
+    <message>
+        <source>▲ The PIN of %1 was taken away by whoever owns the file, %2.</source>
+        <translation>▲ Die PIN von %1 wurde von dem weggenommen, dem die Datei gehört, %2.</translation>
+    </message>
+    <message>
+        <source>▲ The PIN of %1 was taken away by whoever owns the file, %2; given as by %3.</source>
+        <translation>▲ Die PIN von %1 wurde von dem weggenommen, dem die Datei gehört, %2; eingetragen von %3.</translation>
     </message>
 </context>
 <context>
@@ -9907,6 +10765,53 @@ Erledigt am %2: %3</translation>
     </message>
 </context>
 <context>
+    <name>app::UnlockStrip</name>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>This is a gear officer&apos;s to do: it needs a PIN, once for ten minutes of work.</source>
+        <translation>Das ist Sache eines Gerätewarts: Es braucht eine PIN, einmal für zehn Minuten Arbeit.</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Entsperren</translation>
+    </message>
+    <message>
+        <source>This club asks for the PIN of whoever signs and has one.</source>
+        <translation>Dieser Verein verlangt die PIN von allen, die unterschreiben und eine haben.</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Unterschreiben</translation>
+    </message>
+    <message>
+        <source>Too many wrong PINs were given for %1: wait %2.</source>
+        <translation>Für %1 wurden zu viele falsche PINs eingegeben: %2 warten.</translation>
+    </message>
+    <message>
+        <source>It can be tried again.</source>
+        <translation>Es kann wieder versucht werden.</translation>
+    </message>
+    <message>
+        <source>PIN of</source>
+        <translation>PIN von</translation>
+    </message>
+    <message>
+        <source>Restoring this backup is a gear officer&apos;s to do: it needs the PIN of one.</source>
+        <translation>Diese Sicherung zurückzuspielen ist Sache des Gerätewarts: sie braucht die PIN von einem.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Zurückspielen</translation>
+    </message>
+</context>
+<context>
     <name>app::VerifyPanel</name>
     <message>
         <source>Check the record</source>
@@ -10001,6 +10906,14 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Or start a new club file</source>
         <translation>Oder eine neue Vereinsdatei anlegen</translation>
+    </message>
+    <message>
+        <source>Back to the boats</source>
+        <translation>Zurück zu den Booten</translation>
+    </message>
+    <message>
+        <source>“%1” is open until another file is.</source>
+        <translation>„%1“ ist offen, bis eine andere Datei geöffnet wird.</translation>
     </message>
 </context>
 <context>

@@ -27,7 +27,34 @@ bool isListed(const RuleDue& due, CalendarDay today, int days) {
     return due.state != DueState::Later; // due without a day, or undated
 }
 
+/// Worst first, then by day and rule; the rows of one thing.
+auto placeOf(const RuleDue& due) {
+    return std::tuple(rankOf(due), due.due, std::string_view(due.rule.name));
+}
+
 } // namespace
+
+bool isToLookAt(const RuleDue& due) {
+    return due.state != DueState::Later && due.state != DueState::DueSoon;
+}
+
+std::vector<ItemDue> nextDuesOf(std::vector<ItemRecord> kit, const std::map<std::string, KitType>& kitTypes,
+                                CalendarDay today) {
+    std::vector<ItemDue> rows;
+    rows.reserve(kit.size());
+    for (ItemRecord& record : kit) {
+        ItemDue& row = rows.emplace_back();
+        const auto type = kitTypes.find(record.item.kitType);
+        if (record.item.state != ItemState::WrittenOff && type != kitTypes.end())
+            for (RuleDue& due : dueDatesOf(record, type->second, today)) {
+                if (!isListed(due, today, howeverLate)) continue;
+                row.isToLookAt |= core::isToLookAt(due);
+                if (!row.next || placeOf(due) < placeOf(*row.next)) row.next = std::move(due);
+            }
+        row.item = std::move(record.item);
+    }
+    return rows;
+}
 
 std::vector<DueRow> dueListOf(const std::vector<ItemRecord>& kit,
                               const std::map<std::string, KitType>& kitTypes, CalendarDay today, int days) {

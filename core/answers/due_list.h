@@ -3,6 +3,7 @@
 #include "core/upkeep/due_date.h"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,5 +23,23 @@ struct DueRow {
 /// Design: rules 1 and 2. Pure.
 std::vector<DueRow> dueListOf(const std::vector<ItemRecord>& kit,
                               const std::map<std::string, KitType>& kitTypes, CalendarDay today, int days);
+
+/// Days ahead to which every day of a due list belongs, however late (CalendarDay ends with 9999).
+inline constexpr int howeverLate = 3'652'059;
+
+/// Whether a person should look at a thing because of that: its day has passed, if only within tolerance, or
+/// is not known.
+bool isToLookAt(const RuleDue& due);
+
+/// A thing with what of it comes due next, or is worst.
+struct ItemDue {
+    Item item;
+    std::optional<RuleDue> next; ///< empty: nothing does
+    bool isToLookAt = false;     ///< because of any of its rules
+};
+
+/// Each with the first of its rows of a due list that goes on for ever, in the order given. Pure.
+std::vector<ItemDue> nextDuesOf(std::vector<ItemRecord> kit, const std::map<std::string, KitType>& kitTypes,
+                                CalendarDay today);
 
 } // namespace core

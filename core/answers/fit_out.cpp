@@ -1,5 +1,6 @@
 #include "core/answers/fit_out.h"
 
+#include "core/base/plain_text.h"
 #include "core/upkeep/same_name.h"
 
 namespace core {
@@ -10,7 +11,7 @@ bool isPersonal(const std::map<std::string, KitType>& kitTypes, const std::strin
     return found != kitTypes.end() && found->second.personal;
 }
 
-/// How many of each kit type are aboard, as the register has it.
+/// How many of each kit type, folded, are aboard, as the register has it.
 std::map<std::string, int> aboard(const Boat& boat, const std::map<std::string, KitType>& kitTypes,
                                   const std::vector<Item>& kit) {
     std::map<std::string, int> counts;
@@ -18,29 +19,36 @@ std::map<std::string, int> aboard(const Boat& boat, const std::map<std::string, 
         const bool goesWithOwner =
             item.boat.empty() && !item.person.empty() && isPersonal(kitTypes, item.kitType);
         if (item.state != ItemState::WrittenOff && (goesWithOwner || sameName(item.boat, boat.name)))
-            ++counts[item.kitType];
+            ++counts[foldName(item.kitType)];
     }
     return counts;
 }
 
-void fill(FitOutLine& line, int& left) {
-    const int taken = std::min(line.lacking(), left);
-    line.there += taken;
+int takeOf(int& left, int most) {
+    const int taken = std::min(left, most);
     left -= taken;
+    return taken;
 }
 
 } // namespace
 
+std::vector<int> filledLines(const std::vector<ManifestLine>& lines, std::map<std::string, int> left) {
+    std::vector<int> filled;
+    for (const ManifestLine& line : lines)
+        filled.push_back(takeOf(left[foldName(line.kitType)], line.quantity));
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        for (const std::string& substitute : lines[i].substitutes)
+            filled[i] += takeOf(left[foldName(substitute)], lines[i].quantity - filled[i]);
+    return filled;
+}
+
 std::vector<FitOutLine> fitOutOfBoat(const Boat& boat, const std::vector<ManifestLine>& lines,
                                      const std::map<std::string, KitType>& kitTypes,
                                      const std::vector<Item>& kit) {
-    std::map<std::string, int> left = aboard(boat, kitTypes, kit);
+    const std::vector<int> filled = filledLines(lines, aboard(boat, kitTypes, kit));
     std::vector<FitOutLine> answer;
-    for (const ManifestLine& line : lines)
-        fill(answer.emplace_back(FitOutLine{line}), left[line.kitType]);
-    for (FitOutLine& each : answer)
-        for (const std::string& substitute : each.line.substitutes)
-            fill(each, left[substitute]);
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        answer.push_back({lines[i], filled[i]});
     return answer;
 }
 
@@ -55,7 +63,7 @@ std::vector<FitOutLine> fitOutOfSpares(const std::map<std::string, KitType>& kit
             ManifestLine spares;
             spares.kitType = name;
             spares.quantity = kitType.spares;
-            fill(answer.emplace_back(FitOutLine{spares}), left[name]);
+            answer.push_back({spares, takeOf(left[name], spares.quantity)});
         }
     return answer;
 }

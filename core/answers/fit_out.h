@@ -19,6 +19,10 @@ struct FitOutLine {
     int lacking() const { return std::max(0, line.quantity - there); }
 };
 
+/// How many things each line gets of `left` (by kit type, folded): each takes of its own kit type first; what
+/// is over stands in where a line takes it, from the first such line on. Pure.
+std::vector<int> filledLines(const std::vector<ManifestLine>& lines, std::map<std::string, int> left);
+
 /// A boat's manifest and the kit that has its home on the boat, in the manifest's order. A thing fills a line
 /// of its own kit type first; what is over stands in where a line takes it, from the first such line on.
 /// Things that belong to a person and have no home boat go with their owner, so they count for lines of

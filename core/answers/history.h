@@ -14,10 +14,12 @@ struct HistoryLine {
     Instant recordedAt;
     std::optional<Instant> at; ///< when it happened, if the record says so
     std::string machine;
+    std::string machineName; ///< what it is called now; empty: unknown
     std::int64_t seq = 0;
     std::string by;
-    std::string kind; ///< the fact's kind: "item", "tag-seen", "check-signed" …
-    std::string body; ///< its canonical JSON
+    std::string proven; ///< by whose PIN it was written; empty: by nobody's
+    std::string kind;   ///< the fact's kind: "item", "tag-seen", "check-signed" …
+    std::string body;   ///< its canonical JSON
 };
 
 /// A fact that was found to be about a subject.

@@ -1,5 +1,7 @@
 #include "core/answers/outlook.h"
 
+#include "core/answers/fit_out.h"
+#include "core/base/plain_text.h"
 #include "core/upkeep/same_name.h"
 
 #include <algorithm>
@@ -11,19 +13,6 @@ namespace {
 
 bool isInUse(const Item& item) {
     return item.state == ItemState::Serviceable;
-}
-
-/// Takes up to `most` of the items of one of these types, and says how many it took.
-int take(std::vector<const Item*>& free, const std::vector<std::string>& types, int most) {
-    int taken = 0;
-    std::erase_if(free, [&](const Item* item) {
-        const bool fits = taken < most && std::any_of(types.begin(), types.end(), [&](const auto& type) {
-                              return sameName(type, item->kitType);
-                          });
-        taken += fits ? 1 : 0;
-        return fits;
-    });
-    return taken;
 }
 
 bool isSame(const NotReadyReason& a, const NotReadyReason& b) {
@@ -90,14 +79,13 @@ std::optional<RuleDue> dueOf(const DueRow* row) {
 
 std::vector<KitAtHome> kitAtHomeOf(const std::string& boat, const std::vector<ManifestLine>& manifest,
                                    const std::vector<Item>& items) {
-    std::vector<const Item*> free;
+    std::map<std::string, int> free;
     for (const Item& item : items)
-        if (isInUse(item) && sameName(item.boat, boat)) free.push_back(&item);
+        if (isInUse(item) && sameName(item.boat, boat)) ++free[foldName(item.kitType)];
+    const std::vector<int> filled = filledLines(manifest, std::move(free));
     std::vector<KitAtHome> kit;
-    for (const ManifestLine& line : manifest)
-        kit.push_back({boat, line.kitType, line.quantity, take(free, {line.kitType}, line.quantity)});
     for (std::size_t i = 0; i < manifest.size(); ++i)
-        kit[i].there += take(free, manifest[i].substitutes, kit[i].wanted - kit[i].there);
+        kit.push_back({boat, manifest[i].kitType, manifest[i].quantity, filled[i]});
     return kit;
 }
 

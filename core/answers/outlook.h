@@ -22,7 +22,7 @@ struct KitAtHome {
 struct Outlook {
     std::vector<BoatCondition> boats;
     std::vector<KitAtHome> kit; ///< by boat, in the manifest's order
-    std::vector<DueRow> due;    ///< every rule of every item, however late its day
+    std::vector<DueRow> due;    ///< every rule, however late its day, of all kit that the change may touch
 };
 
 struct KitAtHomeChange {

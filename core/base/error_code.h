@@ -67,6 +67,28 @@ enum class ErrorCode : std::uint16_t {
     ForkTakenIn,
     NamesFused, ///< the two names; the one that both would have
 
+    // The hub of a district
+    HubUrlUnreadable,
+    HubUrlWithPassword,
+    HubNotReached, ///< what libpq or the server says
+    HubNotPrepared,
+    HubNotAllowed, ///< what the server says
+    HubRefused,    ///< what the server says
+    HubAhead,
+    HubNotJoined,
+    HubPlaceNotKept,
+    HubRoleUnknown,    ///< role of the database
+    HubNoSuchRole,     ///< role of the database
+    HubRoleTaken,      ///< role of the database; name of its club
+    HubRoleOfDistrict, ///< role of the database
+    HubNoSuchClub,     ///< name; the clubs that the role may read
+    HubClubEmpty,      ///< name
+    HubOtherClub,      ///< the name of the role's club
+    HubOtherName,      ///< the name of the role's club; the file's
+    HubForked,         ///< machine; number of the first fact that differs; the ids of the two
+    HubFactRefused,    ///< number of the fact; its machine
+    HubRecordDamaged,  ///< because of the first problem
+
     // Names and codes that are looked up in the register
     NoBoats,         ///< name; the club has no boat at all
     NoSuchBoat,      ///< name; the club's boats
@@ -87,6 +109,7 @@ enum class ErrorCode : std::uint16_t {
     NameOfSeveral,   ///< name; what is called so, each with its tag
     NoLongerHere,    ///< boat, person or place; its last day
     KitStillThere,   ///< boat, person or place; how many things of kit; the first few
+    BoatsStillThere, ///< place; the boats that are kept there, with commas between them
 
     // Rows of the register, and names that are given anew
     NoSuchRow,      ///< sheet ("people"); the row's name
@@ -156,6 +179,20 @@ enum class ErrorCode : std::uint16_t {
     PhotoNotJpeg,
     PhotoTooHeavy, ///< how many kB it has; how many it may have
     NoSuchPhoto,   ///< hash
+
+    // PINs, and who may do what
+    PinNeeded, ///< the gear officers who have one
+    PinWrong,  ///< person
+    PinWait,   ///< seconds; person
+    PinLength,
+    PinUnseen,
+    NoPinSet,           ///< person
+    PinNotAsSet,        ///< person
+    NotGearOfficer,     ///< person
+    PinSetAlready,      ///< person
+    OtherOfficerHasPin, ///< the other gear officer; person whose PIN was to be reset
+    NotFileOwner,
+    SignatureNeedsPin, ///< person
 
     // Manifests
     QuantityNegative,
@@ -292,6 +329,7 @@ enum class ErrorCode : std::uint16_t {
     NoSuchMeaning,           ///< column; the columns
     MeaningTwice,            ///< column; the two headings
     ColumnsUnreadable,       ///< the text
+    WordsUnreadable,         ///< the text
     MakeUnknown,             ///< the text
     DayAmbiguous,            ///< the text
     CellOfFault,             ///< the text
@@ -299,6 +337,8 @@ enum class ErrorCode : std::uint16_t {
     QuantityUnreadable, ///< the text; the most that may be
     QuantityOfOne,      ///< the number
     SerialTwiceInTable, ///< serial; the other row
+    SerialUnknown,      ///< serial
+    SerialOfSeveral,    ///< serial
     NameToBeMade,       ///< column that names such rows; name; file without .csv
     NameNotInClub,      ///< column that names such rows; name
     HomeUnknown,        ///< name
@@ -310,6 +350,11 @@ enum class ErrorCode : std::uint16_t {
     InstantNotPast,    ///< the text; before 1970, or still to come
     NumberUnreadable,  ///< the text
     NobodyOfThatName,  ///< name
+    PinOfNobody,
+    PinFileUnreadable, ///< what the system says
+    PinFileOpenToOthers,
+    PinFileNotOneLine,
+    PinFileWithCodes,
     TripNotAtReturn,
     CodesUnreadable,
     CodesCutOff, ///< after some of them were recorded

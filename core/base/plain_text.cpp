@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
+#include <memory>
 #include <new>
+#include <unicode/brkiter.h>
 #include <unicode/normalizer2.h>
 #include <unicode/uchar.h>
 #include <unicode/unistr.h>
@@ -153,6 +155,20 @@ std::string composed(std::string_view text) {
 std::size_t charactersIn(std::string_view text) {
     const auto characters = decodeUtf8(text);
     return characters ? characters->size() : text.size();
+}
+
+std::size_t charactersSeen(std::string_view text) {
+    if (isPlainAscii(text) || !isUtf8(text)) return text.size();
+    UErrorCode failed = U_ZERO_ERROR;
+    const std::unique_ptr<icu::BreakIterator> breaks(
+        icu::BreakIterator::createCharacterInstance(icu::Locale::getRoot(), failed));
+    if (U_FAILURE(failed)) throw std::bad_alloc();
+    const icu::UnicodeString whole = utf16Of(text);
+    breaks->setText(whole);
+    std::size_t seen = 0;
+    while (breaks->next() != icu::BreakIterator::DONE)
+        ++seen;
+    return seen;
 }
 
 /// One blank for each run of blanks of any kind, and nothing that is not seen: "Ann  Lee" is "Ann Lee".

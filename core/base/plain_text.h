@@ -36,6 +36,9 @@ std::string composed(std::string_view text);
 
 /// How many characters (code points) the text has; of what is not UTF-8, its bytes.
 std::size_t charactersIn(std::string_view text);
+/// How many characters people see in it (extended grapheme clusters, UAX #29): a letter and the accents that
+/// were typed behind it are one. Of what is not UTF-8, its bytes.
+std::size_t charactersSeen(std::string_view text);
 
 /// The name folded for comparison: outer blanks off, then as Unicode compares without regard to case
 /// (canonical caseless match, The Unicode Standard 3.13, D145), whatever the machine's language; in normal

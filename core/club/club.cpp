@@ -7,10 +7,12 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_events.h"
 #include "core/club/club_exchange.h"
+#include "core/club/club_hub.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
 #include "core/club/club_photos.h"
+#include "core/club/club_pins.h"
 #include "core/club/club_plans.h"
 #include "core/club/club_record.h"
 #include "core/club/club_register.h"
@@ -128,8 +130,14 @@ ClubAnswers Club::answers() const {
 ClubPhotos Club::photos() const {
     return ClubPhotos(*m_state);
 }
+ClubPins Club::pins() const {
+    return ClubPins(*m_state);
+}
 ClubPlans Club::plans() const {
     return ClubPlans(*m_state);
+}
+ClubHub Club::hub() const {
+    return ClubHub(*m_state);
 }
 ClubExchange Club::exchange() const {
     return ClubExchange(*m_state);

@@ -15,10 +15,12 @@ class ClubAnswers;
 class ClubChecks;
 class ClubEvents;
 class ClubExchange;
+class ClubHub;
 class ClubKit;
 class ClubLog;
 class ClubManifests;
 class ClubPhotos;
+class ClubPins;
 class ClubPlans;
 class CalendarDay;
 class ClubRecord;
@@ -71,9 +73,11 @@ public:
     ClubAnswers
     answers() const; ///< club_answers.h: the board, the missing list, the due list, history, evidence
     ClubPhotos photos() const;     ///< club_photos.h: pictures of items and log entries
+    ClubPins pins() const;         ///< club_pins.h: who may do what
     ClubPlans plans() const;       ///< club_plans.h: make-ready, replacement, how long kit lasts
     ClubRecord record() const;     ///< club_record.h: is the record unaltered
     ClubExchange exchange() const; ///< club_exchange.h: what other machines recorded
+    ClubHub hub() const;           ///< club_hub.h: exchanging with a district's server
 
 private:
     explicit Club(std::unique_ptr<ClubState> state);

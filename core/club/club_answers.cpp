@@ -105,6 +105,12 @@ std::vector<MissingItem> ClubAnswers::missingItems() const {
     return missingListOf(missing);
 }
 
+std::vector<ItemDue> ClubAnswers::kitWithNextDue(CalendarDay today) const {
+    const ReadSnapshot asOfNow(*m_state->database);
+    const RegisterStore& store = m_state->registerStore;
+    return nextDuesOf(store.allRecords(), store.allKitTypes(), today);
+}
+
 std::vector<DueRow> ClubAnswers::dueList(CalendarDay today, int days) const {
     const ReadSnapshot asOfNow(*m_state->database);
     const RegisterStore& store = m_state->registerStore;

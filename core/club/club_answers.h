@@ -28,8 +28,11 @@ public:
     std::vector<MissingItem> missingItems() const; ///< missing longest first
     /// Rows due within `days` of today, passed, undated or due without a day; worst first.
     std::vector<DueRow> dueList(CalendarDay today, int days) const;
-    /// What a new club has still to do. `arePrinted`: its tags, which the record does not know.
-    std::vector<SetUpTick> setUp(bool arePrinted) const;
+    /// Every item, by id, with what of it comes due next.
+    std::vector<ItemDue> kitWithNextDue(CalendarDay today) const;
+    /// What a new club has still to do, with what is here today. `arePrinted`: its tags, which the record
+    /// does not know.
+    std::vector<SetUpTick> setUp(bool arePrinted, CalendarDay today) const;
     /// Everything recorded about a code, boat or person, oldest first.
     Result<std::vector<HistoryLine>> history(const std::string& subject) const;
     /// What was aboard a boat at an instant, by its signed checks.

@@ -72,7 +72,7 @@ void takeBack(ClubState& state, Ledger& ledger, const CheckRun& run, const Recor
 } // namespace
 
 Result<Undone> ClubChecks::undo(const std::string& check, const std::string& closing, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<Undone> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<Undone> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const bool isHeld = m_state->heldCheck.isCurrent(check);
@@ -102,7 +102,7 @@ Result<std::optional<CheckAct>> ClubChecks::newestAct(const std::string& check) 
 }
 
 Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& typed, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto code = TagCode::parse(typed);
@@ -117,7 +117,7 @@ Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& 
 
 Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed, const std::string& text,
                              Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto reason = reasonFrom(text);
@@ -139,7 +139,7 @@ Outcome ClubChecks::withdraw(const std::string& check, const std::string& typed,
 }
 
 Outcome ClubChecks::discard(const std::string& check, const std::string& reason, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto acts = checkActs::standing(*m_state->database, check, std::numeric_limits<int>::max());

@@ -62,10 +62,6 @@ int missingIn(const CheckAnswer& answer) {
                       [](const Finding& each) { return each.kind == FindingKind::Missing; }));
 }
 
-Error unknownPerson(const std::string& name) {
-    return Error{ErrorCode::NoSuchPerson, {name}};
-}
-
 /// What a tag means in that check, whether it was shown before or not.
 Scanned meaningOf(const ClubState& state, const CheckRun& run, const TagCode& code, CalendarDay today) {
     using What = Scanned::What;
@@ -100,7 +96,7 @@ Scanned meaningOf(const ClubState& state, const CheckRun& run, const TagCode& co
 } // namespace
 
 Result<OpenCheck> ClubChecks::open(const std::string& name, Phase phase, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<OpenCheck> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<OpenCheck> {
         const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
         const bool comesBack = phase == Phase::Return && m_state->checkStore.outOn(found->name);
@@ -147,7 +143,7 @@ std::vector<std::string> ClubChecks::namesOf(const std::string& check) const {
 
 Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::string>& people,
                               Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const std::vector<std::string> before = namesOf(check);
@@ -169,7 +165,7 @@ Outcome ClubChecks::giveNames(const std::string& check, const std::vector<std::s
 
 Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& text, SeenBy seenBy,
                                  Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<Scanned> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<Scanned> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto code = scannedCode(text, *m_state->database, m_state->registerStore, moment.today.year());
@@ -194,7 +190,7 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
 
 Outcome ClubChecks::recordPoint(const std::string& check, const std::string& point, double value,
                                 Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto points = m_state->pointsOf(*run);
@@ -220,14 +216,17 @@ Result<CheckAnswer> ClubChecks::answer(const std::string& check, CalendarDay tod
 }
 
 Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string& by,
-                                     const std::string& urgent, Moment moment, std::optional<int> missing) {
-    return m_state->write([&](Ledger& ledger) -> Result<SignedCheck> {
+                                     const std::string& urgent, Moment moment, std::optional<int> missing,
+                                     const Pin* pin) {
+    const auto write = [&](Ledger& ledger) -> Result<SignedCheck> {
         const auto run = m_state->openRun(check);
         if (!run) return run.error();
         const auto person = m_state->registerStore.person(by);
         if (!person) return unknownPerson(by);
         if (const Outcome may = m_state->mayTakePart(*person, run->location, run->phase, moment.today); !may)
             return may.error();
+        if (ledger.prover().empty() && m_state->isPinAsked(*person, run->phase))
+            return Error{ErrorCode::SignatureNeedsPin, {person->name}};
         const BoatCheckInput input = m_state->checkStore.inputOf(*run, moment.today);
         const CheckAnswer answer = judge(input);
         const bool incomplete = answer.outcome == CheckOutcome::Incomplete;
@@ -248,11 +247,12 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
                 ledger.append(stateGiven(finding.item.id, "missing", moment.today, {}, check), person->name);
         m_state->endUrgentOfWhole(ledger, moment.today);
         return SignedCheck{check, person->name, moment.at, reason, answer};
-    });
+    };
+    return pin == nullptr ? m_state->write(Right::Anybody, write) : m_state->writeAs(by, *pin, write);
 }
 
 Result<OpenCheck> ClubChecks::openStocktake(const std::string& name, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<OpenCheck> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<OpenCheck> {
         const auto cells = m_state->registerStore.find(SheetId::Places, foldName(name));
         if (!cells) {
             std::string known;

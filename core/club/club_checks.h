@@ -15,6 +15,7 @@
 namespace core {
 
 struct ClubState;
+class Pin;
 
 /// By which means a tag was seen.
 enum class SeenBy { Camera, Picture, Scanner, Typed };
@@ -124,8 +125,12 @@ public:
     /// changes.
     /// A stocktake in which nothing was read is refused, unless `missing` is how many it marks as missing:
     /// then it is meant.
+    /// `pin`: the signer's own, by which the signature is proven; its errors are those of ClubPins::unlock.
+    /// SignatureNeedsPin: the club asks for it, the signer has one, and it is not given; a launch is signed
+    /// without it while the signer has to wait for wrong ones.
     Result<SignedCheck> sign(const std::string& check, const std::string& by, const std::string& urgent,
-                             Moment moment, std::optional<int> missing = std::nullopt);
+                             Moment moment, std::optional<int> missing = std::nullopt,
+                             const Pin* pin = nullptr);
 
 private:
     ClubState* m_state;

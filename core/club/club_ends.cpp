@@ -10,6 +10,7 @@
 
 #include "core/register/typed_rows.h"
 #include "core/store/check_acts.h"
+#include "core/upkeep/same_name.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -36,10 +37,19 @@ Error stillThere(const std::string& name, const std::vector<Item>& kit) {
     constexpr std::size_t told = 3;
     std::string first;
     for (std::size_t i = 0; i < std::min(told, kit.size()); ++i) {
-        const auto tag = TagCode::exact(kit[i].tag);
-        first += fmt::format("{}{} {}", i > 0 ? ", " : "", kit[i].kitType, tag ? tag->grouped() : kit[i].tag);
+        first += fmt::format("{}{} {}", i > 0 ? ", " : "", kit[i].kitType, groupedTag(kit[i].tag));
     }
     return {ErrorCode::KitStillThere, {name, std::to_string(kit.size()), first}};
+}
+
+/// Boats that are kept at the place after that day; others have none of their own.
+Outcome noBoatsKeptAt(const std::string& place, const std::vector<Boat>& boats, CalendarDay day) {
+    std::string kept;
+    for (const Boat& boat : boats)
+        if (sameName(boat.place, place) && (!boat.until || *boat.until > day))
+            kept += (kept.empty() ? "" : ", ") + boat.name;
+    if (kept.empty()) return Done{};
+    return Error{ErrorCode::BoatsStillThere, {place, kept}};
 }
 
 /// Who was named in the boat's last launches: drivers before crew, the newest launch first.
@@ -116,7 +126,7 @@ std::vector<std::string> ClubRegister::placesHere(CalendarDay today) const {
 
 Result<std::string> ClubRegister::end(Named named, const std::string& asked, CalendarDay day,
                                       const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<std::string> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<std::string> {
         const bool canEnd = named == Named::Boat || named == Named::Place || named == Named::Person;
         const auto row =
             canEnd ? m_state->registerStore.find(*sheetOf(named), foldName(asked)) : std::nullopt;
@@ -124,6 +134,8 @@ Result<std::string> ClubRegister::end(Named named, const std::string& asked, Cal
         const std::string& name = row->front();
         if (const auto kit = kitOf(m_state->registerStore, named, name); !kit.empty())
             return stillThere(name, kit);
+        if (named == Named::Place)
+            if (const Outcome none = noBoatsKeptAt(name, boats(), day); !none) return none.error();
         const Outcome written = writeNamedRow(
             *m_state, ledger, named, {{std::string(nameOf(named)), name}, {"until", day.iso()}}, by, moment);
         if (!written) return written.error();
@@ -134,8 +146,8 @@ Result<std::string> ClubRegister::end(Named named, const std::string& asked, Cal
 Outcome writeNamedRow(ClubState& state, Ledger& ledger, Named named, const CellTexts& row,
                       const std::string& by, Moment moment) {
     const Sheet& sheet = core::sheet(sheetOf(named).value());
-    const ImportPlan plan = planSheet(sheet, sheetOfRows(sheet, {row}), state.registerStore, moment.today,
-                                      mintingFor(*state.database));
+    const ImportPlan plan =
+        planRows(sheet, {row}, state.registerStore, moment.today, mintingFor(*state.database));
     if (!plan.rejected.empty()) return plan.rejected.front().reason;
     appendRows(*state.database, ledger, plan.changes, by, moment);
     return Done{};

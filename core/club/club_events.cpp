@@ -46,7 +46,7 @@ Trip readTrip(const ClubState& state, const SignOff& launch) {
 } // namespace
 
 Outcome ClubEvents::fileUnder(const std::string& check, const std::string& event, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);
         if (!run) return run.error();
         if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
@@ -83,7 +83,7 @@ std::vector<FiledCheck> ClubEvents::checksOf(const std::string& event) const {
 }
 
 Outcome ClubEvents::recordOperation(const std::string& check, const Operation& given, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);
         if (!run) return run.error();
         const auto operation = operationFrom(given);
@@ -102,7 +102,7 @@ std::optional<Operation> ClubEvents::operationOf(const std::string& check) const
 
 Result<HeldEvent> ClubEvents::begin(const std::string& event, std::optional<Instant> until,
                                     const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<HeldEvent> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<HeldEvent> {
         if (foldName(event).empty()) return Error{ErrorCode::EventWithoutName};
         const auto name = nameFrom(withoutOuterBlanks(event), "event");
         if (!name) return name.error();
@@ -119,7 +119,7 @@ Result<HeldEvent> ClubEvents::begin(const std::string& event, std::optional<Inst
 }
 
 Result<HeldEvent> ClubEvents::end(const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<HeldEvent> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<HeldEvent> {
         const auto before = held(moment.at);
         if (!before) return Error{ErrorCode::NoEventHolds};
         const auto writer = nameFrom(by, "by");

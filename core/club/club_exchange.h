@@ -20,13 +20,16 @@ struct LookAt {
         CellChangedTwice, ///< name of the row; column in `text`: two machines within an hour
         OutTwice,    ///< boat in `name`: a launch was signed while it was out by another machine's record
         SignedTwice, ///< boat or place in `name`: the first signature holds
-        Last = SignedTwice
+        PinsChanged, ///< gear officer in `name`: has another PIN here, or one that counts no more or anew
+        Last = PinsChanged
     };
     Kind kind = Kind::SeenOnTwoBoats;
     ItemName item, otherItem;
     std::string sheet; ///< its name, "people"
     std::string name, otherName;
     std::string text;
+    bool isPinSet = false; ///< of a gear officer's PIN: one counts here now
+    bool isOpen = false;   ///< and: no gear officer's counts here, so that everybody may do everything
 
     bool operator==(const LookAt&) const = default;
 };
@@ -57,6 +60,12 @@ public:
     Result<CameIn> merge(const std::vector<std::filesystem::path>& others, Forks forks);
     /// What that would do.
     Result<CameIn> planMerge(const std::vector<std::filesystem::path>& others, Forks forks);
+    /// The other way: has that other file take in all that this one holds. A gear officer's act here, and
+    /// then of that file asked no more: who gives has taken in what it says of PINs. The errors of `merge`.
+    Result<CameIn> give(const std::filesystem::path& other);
+    /// How many facts that other file would take in from this one, by the numbers of each machine alone.
+    /// OtherClub.
+    Result<int> newsFor(const std::filesystem::path& other) const;
 
 private:
     ClubState* m_state;

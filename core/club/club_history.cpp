@@ -9,6 +9,9 @@
 #include "core/club/club_kit.h"
 #include "core/record/facts.h"
 #include "core/store/fact_table.h"
+#include "core/store/machine_names.h"
+
+#include <map>
 
 namespace core {
 namespace {
@@ -19,6 +22,7 @@ HistoryLine lineOf(const Fact& fact) {
     line.machine = fact.machine;
     line.seq = fact.seq;
     line.by = fact.by;
+    line.proven = provenBy(fact);
     line.kind = fact.kind;
     line.body = fact.body;
     return line;
@@ -42,8 +46,13 @@ Result<std::vector<HistoryLine>> ClubAnswers::history(const std::string& subject
         else
             return Error{ErrorCode::NoSuchSubject, {subject}};
         std::vector<FoundFact> found;
-        for (const Fact& fact : facts)
+        std::map<std::string, std::string> machines;
+        for (const Fact& fact : facts) {
             found.push_back({fact.stamp(), lineOf(fact)});
+            const auto [name, isNew] = machines.try_emplace(fact.machine);
+            if (isNew) name->second = machineNames::of(database, fact.machine);
+            found.back().line.machineName = name->second;
+        }
         return historyOf(std::move(found));
     });
 }

@@ -149,7 +149,7 @@ std::vector<std::string> ClubKit::eventsFor(const std::string& code) const {
 
 Result<Happened> ClubKit::happened(const std::string& typed, const std::string& given, CalendarDay on,
                                    const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<Happened> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<Happened> {
         const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         const auto type = m_state->registerStore.kitType(known->kitType);
@@ -160,8 +160,7 @@ Result<Happened> ClubKit::happened(const std::string& typed, const std::string& 
         if (on > moment.today) return Error{ErrorCode::HappeningInFuture, {on.iso(), moment.today.iso()}};
         const Sheet& sheet = core::sheet(SheetId::Happenings);
         const CellTexts cells{{"code", known->id}, {"event", *event}, {"day", on.iso()}};
-        const auto plan = planSheet(sheet, sheetOfRows(sheet, {cells}), m_state->registerStore, moment.today,
-                                    [](TagClass) { return std::string(); });
+        const auto plan = planRows(sheet, {cells}, m_state->registerStore, moment.today);
         if (!plan.rejected.empty()) return plan.rejected.front().reason;
         Happened happened{.item = known->name(), .event = *event};
         const bool isToday = on == moment.today;
@@ -196,7 +195,7 @@ std::vector<ServiceEntry> ClubKit::serviceRecords(const std::string& code) const
 
 Outcome ClubKit::withdrawRecord(const std::string& typed, const ServiceEntry& record, const std::string& why,
                                 const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         const auto rows = m_state->registerStore.where(SheetId::Services, "code", known->id);

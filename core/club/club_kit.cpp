@@ -183,7 +183,7 @@ Result<std::vector<Item>> ClubKit::registerKit(const NewKit& given, const std::s
 
 Result<std::vector<std::vector<Item>>> ClubKit::registerAll(const std::vector<NewKit>& kinds,
                                                             const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<std::vector<std::vector<Item>>> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<std::vector<std::vector<Item>>> {
         SerialsGiven serials;
         std::vector<std::vector<std::string>> codes;
         for (const NewKit& given : kinds) {
@@ -212,7 +212,7 @@ Outcome ClubKit::writeOff(const std::string& code, const std::string& why, const
 
 Outcome ClubKit::writeOffAll(const std::vector<std::string>& codes, const std::string& why,
                              const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         for (const std::string& typed : codes) {
             const auto known = knownItem(*m_state, typed);
             if (!known) return known.error();
@@ -227,7 +227,7 @@ Outcome ClubKit::writeOffAll(const std::vector<std::string>& codes, const std::s
 
 Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, const std::string& by,
                            Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
@@ -243,7 +243,7 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
 }
 
 Outcome ClubKit::release(const std::string& typed, const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (known->state != ItemState::Unserviceable) return Error{ErrorCode::NotUnserviceable};

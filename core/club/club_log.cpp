@@ -33,7 +33,7 @@ Result<std::vector<LogEntry>> ClubLog::entries(const std::string& name) const {
 
 Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text, Severity severity,
                               const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<LogEntry> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<LogEntry> {
         if (withoutOuterBlanks(text).empty()) return Error{ErrorCode::LogEntryEmpty};
         const auto words = reasonFrom(text);
         if (!words) return words.error();
@@ -61,7 +61,7 @@ Result<LogEntry> ClubLog::add(const std::string& about, const std::string& text,
 
 Outcome ClubLog::close(const std::string& id, const std::string& closing, const std::string& by,
                        Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         for (const LogEntry& entry : m_state->registerStore.allLog()) {
             if (entry.id != id) continue;
             const auto words = reasonFrom(closing);

@@ -52,7 +52,7 @@ Result<ManifestRecord> ClubManifests::read() const {
 
 Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine& wanted,
                                   const std::string& by, Moment moment, const ManifestLine* seen) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         ManifestLine line = wanted;
         if (line.quantity < 0) return Error{ErrorCode::QuantityNegative};
         ManifestWriter writer(*m_state, ledger, SheetId::ManifestLines, owner, by, moment);
@@ -69,7 +69,7 @@ Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine
 
 Outcome ClubManifests::dropOwnLine(const std::string& boat, const ManifestLine& seen, const std::string& by,
                                    Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         ManifestWriter writer(*m_state, ledger, SheetId::ManifestLines, {ManifestOwner::Kind::Boat, boat}, by,
                               moment);
         if (!writer.find(keyOfLine(seen))) return Error{ErrorCode::NoOwnLine, {boat, seen.kitType}};

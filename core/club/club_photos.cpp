@@ -44,7 +44,7 @@ Photo put(ClubState& state, Ledger& ledger, PhotoAdded added, const std::string&
 
 Result<Photo> ClubPhotos::addToItem(const std::string& typed, const std::string& jpeg, const std::string& by,
                                     Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<Photo> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<Photo> {
         const auto known = knownItem(*m_state, typed);
         if (!known) return known.error();
         if (const Outcome good = isJpegOfOurs(jpeg); !good) return good.error();
@@ -56,7 +56,7 @@ Result<Photo> ClubPhotos::addToItem(const std::string& typed, const std::string&
 
 Result<Photo> ClubPhotos::addToEntry(const std::string& id, const std::string& jpeg, const std::string& by,
                                      Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<Photo> {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Result<Photo> {
         const auto log = m_state->registerStore.allLog();
         const auto entry = std::ranges::find(log, id, &LogEntry::id);
         if (entry == log.end()) return Error{ErrorCode::NoSuchLogEntry, {id}};

@@ -84,7 +84,7 @@ Outcome mayRename(ClubState& state, Ledger& ledger, const ManifestOwner& owner, 
 
 Outcome ClubManifests::changePoint(const ManifestOwner& owner, const PhasePoint& wanted,
                                    const std::string& by, Moment moment, const PhasePoint* seen) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         ManifestWriter writer(*m_state, ledger, SheetId::Points, owner, by, moment);
         if (auto known = writer.checkOwner(); !known) return known;
         const Manifest now = writer.now();
@@ -108,7 +108,7 @@ Outcome ClubManifests::changePoint(const ManifestOwner& owner, const PhasePoint&
 
 Outcome ClubManifests::dropPoint(const ManifestOwner& owner, const PhasePoint& seen, const std::string& by,
                                  Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         ManifestWriter writer(*m_state, ledger, SheetId::Points, owner, by, moment);
         if (auto fault = pointFault(writer.now(), seen)) return *fault;
         if (!writer.find(keyOfPoint(seen)))

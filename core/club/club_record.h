@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/record/verification.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -17,6 +18,13 @@ struct ClubOrigin {
     Instant at;       ///< when it was recorded
 };
 
+/// Who writes here: a user on a computer (core/record/machine_key.h).
+struct ThisMachine {
+    std::string machine;    ///< its id; empty: it begins with what is written next
+    std::string name;       ///< as the computer was called, or as somebody named it since
+    std::int64_t facts = 0; ///< that it wrote
+};
+
 /// The record as a whole. See Club for what holds of every function.
 class ClubRecord {
 public:
@@ -27,10 +35,14 @@ public:
     /// the facts.
     Result<Verification> verify(bool rebuild);
 
-    /// Takes mass and chest of a person out of the file for good, also out of what the record holds of
-    /// earlier ones; how many that were. The facts that tell of them stay, and so does what other copies of
-    /// the file hold. NotFound.
+    /// Takes mass, chest and PIN of a person out of the file for good, also out of what the record holds of
+    /// earlier ones; how many measures that were. The facts that tell of them stay, and so does what other
+    /// copies of the file hold. NotFound.
     Result<int> eraseMeasures(const std::string& person, const std::string& by);
+
+    ThisMachine thisMachine() const;
+    /// Gives the machine that writes here another name, which goes wherever its record goes. NameMissing.
+    Outcome nameMachine(const std::string& name, const std::string& by);
 
     /// Of the oldest fact; empty: the file holds none.
     std::optional<ClubOrigin> origin() const;

@@ -37,7 +37,7 @@ Result<ImportPlan> ClubRegister::importCsv(const std::filesystem::path& folder, 
             return planImport(folder, m_state->registerStore, today, mintingFor(*m_state->database),
                               progress);
         });
-    return m_state->write([&](Ledger& ledger) -> Result<ImportPlan> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<ImportPlan> {
         auto plan = importInto(*m_state->database, ledger, folder, today, progress);
         if (plan && plan->rejected.empty()) m_state->endUrgentOfWhole(ledger, today);
         return plan;
@@ -52,7 +52,7 @@ Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, co
                              progress);
     };
     if (dryRun) return guarded(plan);
-    return m_state->write([&](Ledger& ledger) -> Result<ClubSheetPlan> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<ClubSheetPlan> {
         auto read = plan();
         if (!read || !read->plan.rejected.empty()) return read;
         appendRows(*m_state->database, ledger, read->plan.changes, {}, {});

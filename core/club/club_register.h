@@ -63,8 +63,8 @@ public:
 
     /// The last day of a boat, place or person, that day included: from then on it is gone from what is
     /// chosen, asked and planned, and stays in the record (docs/rules.md, "No longer here"). NotFound;
-    /// KitStillThere while kit that is not written off has its home there or is that person's own. Gives the
-    /// name as the register spells it.
+    /// KitStillThere while kit that is not written off has its home there or is that person's own;
+    /// BoatsStillThere while a boat is kept there. Gives the name as the register spells it.
     Result<std::string> end(Named named, const std::string& name, CalendarDay day, const std::string& by,
                             Moment moment);
 

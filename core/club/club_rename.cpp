@@ -33,7 +33,7 @@ std::optional<std::string> spelled(const ClubState& state, Named named, const st
 
 Outcome ClubRegister::rename(Named named, const std::string& from, const std::string& to,
                              const std::string& of, const std::string& by) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         const auto old = spelled(*m_state, named, from, of);
         if (!old) return Error{ErrorCode::NothingSoNamed, {std::string(nameOf(named)), from}};
         const auto name = nameFrom(withoutOuterBlanks(to), nameOf(named));

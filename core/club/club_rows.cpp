@@ -12,12 +12,10 @@
 
 #include <algorithm>
 #include <fmt/ranges.h>
+#include <set>
 
 namespace core {
 namespace {
-
-/// Later than any day that a rule reckons.
-constexpr int manyDays = 200 * 366;
 
 /// All cells of the row to be written by name, its key first. An error: the edit cannot be understood.
 class RowToWrite {
@@ -195,8 +193,7 @@ Result<EditPlan> planned(ClubState& state, const RegisterEdit& edit, CalendarDay
         if (!cells) return cells.error();
         rows.push_back(std::move(*cells));
     }
-    ImportPlan plan =
-        planSheet(sheet, sheetOfRows(sheet, rows), state.registerStore, today, mintingFor(*state.database));
+    ImportPlan plan = planRows(sheet, rows, state.registerStore, today, mintingFor(*state.database));
     for (RejectedRow& each : plan.rejected)
         if (each.row > 0) --each.row; // the edit has no header
     EditPlan edited{std::move(plan.rejected), std::move(plan.changes), {}};
@@ -216,9 +213,30 @@ void append(ClubState& state, Ledger& ledger, const EditPlan& plan, const std::s
     state.heldCheck.forget();
 }
 
-Outlook outlookOf(ClubState& state, CalendarDay today) {
+/// Every rule of the kit whose days these rows may move: of the items that they are about, and of the kit
+/// types. All other kit stands as it did.
+std::vector<DueRow> dueTouchedBy(const std::vector<RowChange>& changes, const RegisterStore& store,
+                                 CalendarDay today) {
+    std::set<std::string> ids, kitTypes; // kit types folded
+    for (const RowChange& change : changes)
+        if (change.sheet == SheetId::LifeRules || change.sheet == SheetId::KitTypes)
+            kitTypes.insert(foldName(change.keyCells.front()));
+        else if (const std::string* id = cellOf(change, "code"))
+            ids.insert(*id);
+    std::vector<ItemRecord> kit;
+    if (!kitTypes.empty()) kit = store.allRecords();
+    std::erase_if(kit, [&](const ItemRecord& record) {
+        return !kitTypes.contains(foldName(record.item.kitType)) && !ids.contains(record.item.id);
+    });
+    if (kitTypes.empty())
+        for (const std::string& id : ids)
+            if (auto record = store.record(id)) kit.push_back(std::move(*record));
+    return dueListOf(kit, store.allKitTypes(), today, howeverLate);
+}
+
+Outlook outlookOf(ClubState& state, const std::vector<RowChange>& changes, CalendarDay today) {
     const ClubAnswers answers(state);
-    Outlook outlook{answers.boatConditions(today), {}, answers.dueList(today, manyDays)};
+    Outlook outlook{answers.boatConditions(today), {}, dueTouchedBy(changes, state.registerStore, today)};
     for (const Boat& boat : ClubRegister(state).boatsHere(today)) {
         const auto kit = kitAtHomeOf(boat.name, state.registerStore.manifestOf(boat),
                                      state.registerStore.itemsOfBoat(boat.name));
@@ -243,15 +261,15 @@ Result<EditPlan> ClubRegister::plan(const RegisterEdit& edit, Moment moment) con
     return m_state->tried([&](Ledger& ledger) -> Result<EditPlan> {
         auto plan = planned(*m_state, edit, moment.today);
         if (!plan || plan->changes.empty()) return plan;
-        const Outlook before = outlookOf(*m_state, moment.today);
+        const Outlook before = outlookOf(*m_state, plan->changes, moment.today);
         append(*m_state, ledger, *plan, {}, moment);
-        plan->effects = changesBetween(before, outlookOf(*m_state, moment.today));
+        plan->effects = changesBetween(before, outlookOf(*m_state, plan->changes, moment.today));
         return plan;
     });
 }
 
 Result<EditPlan> ClubRegister::write(const RegisterEdit& edit, const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<EditPlan> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<EditPlan> {
         auto plan = planned(*m_state, edit, moment.today);
         if (!plan || plan->changes.empty()) return plan;
         append(*m_state, ledger, *plan, by, moment);

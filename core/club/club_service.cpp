@@ -47,7 +47,7 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
 } // namespace
 
 Result<ServiceRound> ClubKit::recordService(const ServiceOrder& given, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<ServiceRound> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<ServiceRound> {
         ServiceRoundInput input{.order = given, .moment = moment};
         ServiceOrder& order = input.order;
         if (order.day > moment.today)

@@ -23,19 +23,20 @@ std::vector<FitOutLine> ClubKit::fitOutOfSpares() const {
     return core::fitOutOfSpares(m_state->registerStore.allKitTypes(), m_state->registerStore.allItems());
 }
 
-std::vector<SetUpTick> ClubAnswers::setUp(bool arePrinted) const {
+std::vector<SetUpTick> ClubAnswers::setUp(bool arePrinted, CalendarDay today) const {
     const RegisterStore& store = m_state->registerStore;
     const auto kitTypes = store.allKitTypes();
     const auto kit = store.allItems();
-    const auto boats = ClubRegister(*m_state).boats();
+    const ClubRegister known(*m_state);
     SetUpValues values{.arePrinted = arePrinted};
-    for (const Boat& boat : boats)
+    for (const Boat& boat : known.boatsHere(today))
         values.boats.push_back({boat.name, fitOutOfBoat(boat, store.manifestOf(boat), kitTypes, kit)});
-    values.people = static_cast<int>(store.all(SheetId::People).size());
+    values.people = static_cast<int>(known.peopleHere(today).size());
     for (const auto& [name, kitType] : kitTypes)
         for (const LifeRule& rule : kitType.rules)
             values.ruleSources.push_back(rule.source);
     values.wasTagSeen = checkTables::isAnythingSeen(*m_state->database);
+    const auto boats = known.boats(); // what a boat signed that is no longer here was signed
     values.wasSigned = std::any_of(boats.begin(), boats.end(), [&](const Boat& boat) {
         return checkTables::newestSignOff(*m_state->database, boat.name).has_value();
     });

@@ -15,6 +15,10 @@ Error noSuchPlace(const std::string& name, const std::string& known) {
     return known.empty() ? Error{ErrorCode::NoPlaces, {name}} : Error{ErrorCode::NoSuchPlace, {name, known}};
 }
 
+Error unknownPerson(const std::string& name) {
+    return {ErrorCode::NoSuchPerson, {name}};
+}
+
 Result<CheckRun> ClubState::anyRun(const std::string& check) const {
     if (auto run = checkTables::run(*database, check)) return *run;
     return Error{ErrorCode::NoSuchCheck, {check}};
@@ -53,7 +57,7 @@ std::vector<std::string> ClubState::tagsLike(const std::string& typed) const {
     std::vector<std::string> alike;
     if (text.size() + 1 < length || text.size() > length + 1) return alike;
     const auto add = [&](const std::string& tag) {
-        if (alike.size() < most && isOneSlip(text, tag)) alike.push_back(TagCode::exact(tag)->grouped());
+        if (alike.size() < most && isOneSlip(text, tag)) alike.push_back(groupedTag(tag));
     };
     for (const Item& item : registerStore.allItems())
         add(item.tag);

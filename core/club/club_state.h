@@ -7,6 +7,7 @@
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
 #include "core/club/held_check.h"
+#include "core/club/pin_lock.h"
 #include "core/exchange/csv_import.h"
 #include "core/record/facts.h"
 #include "core/store/check_store.h"
@@ -22,6 +23,10 @@
 
 namespace core {
 
+class Pin;
+
+Error unknownPerson(const std::string& name);
+
 /// What stands behind a Club: one connection, its ledger and its readers.
 struct ClubState {
     explicit ClubState(std::unique_ptr<Database> opened)
@@ -29,23 +34,32 @@ struct ClubState {
         , registerStore(*database)
         , checkStore(*database)
         , heldCheck(*database, checkStore)
+        , pinLock(*database, registerStore)
         , m_ledger(*database) {}
 
     std::unique_ptr<Database> database;
     RegisterStore registerStore;
     CheckStore checkStore;
     HeldCheck heldCheck;
+    PinLock pinLock;
 
     /// The one way to write: begins a write transaction, then `work` looks, decides and appends to the
     /// ledger, and it is committed. So nobody else writes between what is asked and what is recorded. When
-    /// `work` gives an error, or throws, nothing was done. `work`: gives an Outcome or a Result. Not to be
-    /// nested.
+    /// `work` gives an error, or throws, nothing was done. `right`: who may do this; PinNeeded when it is a
+    /// gear officer's and nobody has unlocked it. `work`: gives an Outcome or a Result. Not to be nested.
     template <class Work>
-    auto write(Work work) -> decltype(work(std::declval<Ledger&>()));
+    auto write(Right right, Work work) -> decltype(work(std::declval<Ledger&>()));
+
+    /// The same of what anybody may do, proven by that person's own PIN. As ClubPins::unlock.
+    template <class Work>
+    auto writeAs(const std::string& person, const Pin& pin, Work work)
+        -> decltype(work(std::declval<Ledger&>()));
 
     /// Does `work` as `write` would, to see what comes of it, and takes it all back.
     template <class Work>
     auto tried(Work work) -> decltype(work(std::declval<Ledger&>()));
+
+    std::string machineToGoOn() const { return m_ledger.machineToGoOn(); } ///< see Ledger
 
     /// The unfinished check of that boat or place and phase, or a new one. The caller has looked the name up.
     OpenCheck openOrResume(Ledger& ledger, const std::string& where, Phase phase, Moment moment);
@@ -80,6 +94,16 @@ struct ClubState {
     std::string newLogText(const std::string& boat, const std::string& code, CalendarDay day,
                            const std::string& text) const;
 
+    /// The PIN of that person. NoPinSet; PinNotAsSet where what is kept of it is not what was set.
+    Result<pinTables::PinNow> pinOf(const Person& person) const;
+    /// The same of a gear officer who is here. NoSuchPerson; NotGearOfficer.
+    Result<pinTables::PinNow> officersPin(const std::string& person) const;
+    /// Whether it is that PIN; wrong ones are counted, also those of a program that is killed meanwhile. Not
+    /// within a write. PinWrong; PinWait; MemoryShort.
+    Outcome tryPin(const pinTables::PinNow& set, const Pin& pin);
+    /// Whether that person cannot sign such a check without a PIN. Not at a launch while that PIN must wait.
+    bool isPinAsked(const Person& signer, Phase phase) const;
+
     /// A signature with the answer that was signed.
     SignedCheck signedCheck(const SignOff& signOff) const;
 
@@ -98,15 +122,19 @@ auto guarded(Work work) -> decltype(work()) {
 }
 
 template <class Work>
-auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
+auto ClubState::write(Right right, Work work) -> decltype(work(std::declval<Ledger&>())) {
     return guarded([&]() -> decltype(work(m_ledger)) {
         Transaction transaction(*database);
+        auto prover = pinLock.proverOf(right);
+        if (!prover) return prover.error();
         try {
+            m_ledger.prove(*prover);
             auto done = work(m_ledger);
             if (done) {
                 m_ledger.committing();
                 transaction.commit();
                 m_ledger.committed();
+                pinLock.renew(right);
             }
             m_ledger.undone();
             return done;
@@ -115,6 +143,22 @@ auto ClubState::write(Work work) -> decltype(work(std::declval<Ledger&>())) {
             heldCheck.forget(); // it may have kept up with what is not on disk now
             throw;
         }
+    });
+}
+
+template <class Work>
+auto ClubState::writeAs(const std::string& name, const Pin& pin, Work work)
+    -> decltype(work(std::declval<Ledger&>())) {
+    return guarded([&]() -> decltype(work(m_ledger)) {
+        const auto person = registerStore.person(name);
+        if (!person) return unknownPerson(name);
+        const auto set = pinOf(*person);
+        if (!set) return set.error();
+        if (const Outcome right = tryPin(*set, pin); !right) return right.error();
+        return write(Right::Anybody, [&](Ledger& ledger) {
+            ledger.prove(person->name);
+            return work(ledger);
+        });
     });
 }
 

@@ -64,13 +64,8 @@ TagLabel labelOf(const Item& item) {
     return {item.tag, item.kitType, owner};
 }
 
-std::string shownTag(const std::string& tag) {
-    const auto code = TagCode::exact(tag);
-    return code ? code->grouped() : tag;
-}
-
 Error needsNoTag(const Item& item) {
-    return {ErrorCode::TagForWrittenOff, {item.kitType, shownTag(item.tag)}};
+    return {ErrorCode::TagForWrittenOff, {item.kitType, groupedTag(item.tag)}};
 }
 
 bool isTaken(Database& database, const TagCode& code) {
@@ -86,7 +81,7 @@ Error nameOfSeveral(const std::string& name, const std::vector<TagHolder>& found
     std::string all;
     for (const TagHolder& each : found)
         all += fmt::format("{}{} {}", all.empty() ? "" : ", ", nameOf(each.named),
-                           each.tag.empty() ? "-" : shownTag(each.tag));
+                           each.tag.empty() ? "-" : groupedTag(each.tag));
     return {ErrorCode::NameOfSeveral, {name, all}};
 }
 
@@ -167,7 +162,7 @@ Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>&
 
 Outcome ClubKit::giveMissingTags(const std::vector<std::string>& asked, const std::string& by,
                                  Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Outcome {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         for (const std::string& each : asked) {
             const auto holder = tagHolderOf(*m_state, each);
             if (!holder) return holder.error();
@@ -180,7 +175,7 @@ Outcome ClubKit::giveMissingTags(const std::vector<std::string>& asked, const st
 }
 
 Result<std::string> ClubKit::replaceTag(const std::string& asked, const std::string& by, Moment moment) {
-    return m_state->write([&](Ledger& ledger) -> Result<std::string> {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<std::string> {
         if (const auto known = item(asked)) {
             if (known->state == ItemState::WrittenOff) return needsNoTag(*known);
             const std::string tag = mintCodes(1).front();

@@ -52,8 +52,7 @@ Outcome ManifestWriter::write(const CellTexts& key, const CellTexts& cells, std:
     CellTexts row{{std::string(ownerColumn()), m_owner.name}};
     row.insert(row.end(), key.begin(), key.end());
     row.insert(row.end(), cells.begin(), cells.end());
-    const auto plan = planSheet(m_sheet, sheetOfRows(m_sheet, {row}), m_state.registerStore, m_moment.today,
-                                [](TagClass) { return std::string(); });
+    const auto plan = planRows(m_sheet, {row}, m_state.registerStore, m_moment.today);
     if (!plan.rejected.empty())
         return Error{ErrorCode::ManifestRowRejected, {}, {}, {plan.rejected.front().reason}};
     for (const RowChange& change : plan.changes) {

@@ -32,12 +32,21 @@ bool isNamed(SheetId sheet) {
            sheet == SheetId::KitTypes;
 }
 
+/// Gear officers whose PIN counts, by the fact that set it.
+std::map<std::string, std::string> pinsNow(const ClubState& state) {
+    std::map<std::string, std::string> pins;
+    for (pinTables::PinNow& pin : state.pinLock.pinsOfOfficers())
+        pins.emplace(std::move(pin.fact), std::move(pin.person));
+    return pins;
+}
+
 } // namespace
 
 MergeLook::MergeLook(ClubState& state, const OtherFacts& news)
     : m_state(state)
     , m_database(*state.database)
-    , m_news(news) {
+    , m_news(news)
+    , m_pins(pinsNow(state)) {
     for (const Fact& fact : news.facts) {
         m_ids.insert(fact.id);
         const auto body = factTable::bodyOf(fact);
@@ -72,6 +81,7 @@ void MergeLook::lookAround(std::vector<LookAt>& into) {
     }
     for (const std::string& boat : m_boats)
         lookAtLaunches(boat);
+    lookAtPins();
 }
 
 void MergeLook::lookAtSighting(const TagSeen& seen) {
@@ -130,7 +140,9 @@ void MergeLook::lookAtSerial(const RowWritten& row) {
 void MergeLook::lookAtName(const RowWritten& row) {
     const Sheet& sheet = core::sheet(row.sheet);
     if (!isNamed(row.sheet) || m_wasThere.count(std::string(sheet.table) + ' ' + row.key) > 0) return;
-    for (const Cells& cells : m_state.registerStore.all(row.sheet)) {
+    const auto [rows, isFirst] = m_named.try_emplace(row.sheet);
+    if (isFirst) rows->second = m_state.registerStore.all(row.sheet);
+    for (const Cells& cells : rows->second) {
         const std::string other = foldName(cells.front());
         if (isOneSlip(other, row.key))
             note({.kind = LookAt::Kind::LikeNames,
@@ -158,6 +170,25 @@ void MergeLook::lookAtLaunches(const std::string& boat) {
         if (m_ids.count(later->id) + m_ids.count(earlier->id) > 0)
             note({.kind = LookAt::Kind::OutTwice, .name = boat});
     }
+}
+
+/// Goes by what holds, not by which facts came in: a PIN also goes when only the erasure of it arrives, when
+/// a newer one comes without what is kept of it, or when its person is no gear officer here any more.
+void MergeLook::lookAtPins() {
+    const auto now = pinsNow(m_state);
+    std::set<std::string> set, changed;
+    for (const auto& [fact, person] : now) {
+        set.insert(person);
+        if (m_pins.count(fact) == 0) changed.insert(person);
+    }
+    for (const auto& [fact, person] : m_pins)
+        if (now.count(fact) == 0) changed.insert(namesNow::of(m_database, Named::Person, person, {}));
+    for (const std::string& person : changed)
+        note({.kind = LookAt::Kind::PinsChanged,
+              .sheet = std::string(sheet(SheetId::People).name()),
+              .name = person,
+              .isPinSet = set.count(person) > 0,
+              .isOpen = now.empty()});
 }
 
 } // namespace core

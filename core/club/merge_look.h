@@ -31,6 +31,7 @@ private:
     void lookAtName(const RowWritten& row);
     void lookAtSignature(const Fact& fact, const CheckSigned& signature);
     void lookAtLaunches(const std::string& boat);
+    void lookAtPins();
 
     ClubState& m_state;
     Database& m_database;
@@ -39,7 +40,9 @@ private:
     std::map<std::string, Seen> m_seen; ///< by tag, of those that come in: the newest sighting before
     std::set<std::string> m_wasSigned;  ///< checks signed before
     std::set<std::string> m_wasThere;   ///< "table key" of the named rows that stood there before
-    std::set<std::string> m_boats;      ///< of which a launch comes in
+    std::map<SheetId, std::vector<Cells>> m_named; ///< rows that have names, as they are afterwards
+    std::set<std::string> m_boats;                 ///< of which a launch comes in
+    std::map<std::string, std::string> m_pins;     ///< gear officers before, by the fact that set their PIN
     std::vector<LookAt>* m_into = nullptr;
 };
 

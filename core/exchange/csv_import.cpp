@@ -97,6 +97,12 @@ ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRow
     return planFiles(files, std::move(rejections), {current, today, mintTag, {}, false});
 }
 
+ImportPlan planRows(const Sheet& sheet, const std::vector<GivenCells>& rows, const RegisterRows& current,
+                    CalendarDay today, const MintTag& mintTag) {
+    const auto noTag = [](TagClass) { return std::string(); };
+    return planSheet(sheet, sheetOfRows(sheet, rows), current, today, mintTag ? mintTag : MintTag(noTag));
+}
+
 std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows) {
     std::vector<const Column*> columns;
     for (const Column& column : sheet.columns)

@@ -52,5 +52,8 @@ ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRow
 /// cell.
 using GivenCells = std::vector<std::pair<std::string, std::string>>;
 std::string sheetOfRows(const Sheet& sheet, const std::vector<GivenCells>& rows);
+/// planSheet of them. Without `mintTag` of a sheet whose rows get no tags.
+ImportPlan planRows(const Sheet& sheet, const std::vector<GivenCells>& rows, const RegisterRows& current,
+                    CalendarDay today, const MintTag& mintTag = {});
 
 } // namespace core

@@ -135,7 +135,8 @@ private:
         }
     }
 
-    /// `column`: of an item, in which it names such a row.
+    /// `column`: of an item, in which it names such a row. Told at the row of what has the last day, or else
+    /// once at the first item that is given to it.
     void addKitOfEnded(SheetId id, std::string_view column) {
         std::map<std::string, int> kit;
         for (const DraftRow& item : m_draft.all(SheetId::Items))
@@ -145,6 +146,23 @@ private:
                 found != kit.end() && !row->cell("until").empty())
                 add(*row, {ErrorCode::KitOfEnded,
                            {row->cells[0], row->cell("until"), std::to_string(found->second)}});
+        addKitGivenToEnded(id, column, kit);
+    }
+
+    void addKitGivenToEnded(SheetId id, std::string_view column, const std::map<std::string, int>& kit) {
+        std::map<std::string, const DraftRow*> ended; // by folded name
+        for (const DraftRow& row : m_draft.all(id))
+            if (!row.cell("until").empty()) ended.emplace(foldName(row.cells[0]), &row);
+        for (const DraftRow* row : m_draft.touched(id))
+            ended.erase(foldName(row->cells[0]));
+        for (const DraftRow* item : m_draft.touched(SheetId::Items)) {
+            const auto home = ended.find(foldName(item->cell(column)));
+            if (home == ended.end() || item->cell("state") == nameOf(ItemState::WrittenOff)) continue;
+            const DraftRow& row = *home->second;
+            add(*item, {ErrorCode::KitOfEnded,
+                        {row.cells[0], row.cell("until"), std::to_string(kit.find(home->first)->second)}});
+            ended.erase(home);
+        }
     }
 
     const ImportDraft& m_draft;

@@ -135,6 +135,24 @@ void fields(Of<Renamed> auto& fact, auto& field) {
     field("to", fact.to);
 }
 
+void fields(Of<PinSet> auto& fact, auto& field) {
+    field("person", fact.person);
+    field("sealed", fact.sealed);
+}
+
+void fields(Of<PinCleared> auto& fact, auto& field) {
+    field("person", fact.person);
+    field("reset", fact.isReset);
+}
+
+void fields(Of<SignaturesProven> auto& fact, auto& field) {
+    field("asked", fact.isAsked);
+}
+
+void fields(Of<MachineNamed> auto& fact, auto& field) {
+    field("name", fact.name);
+}
+
 namespace {
 
 std::string_view nameOfColumn(const Sheet& sheet, int column) {
@@ -215,7 +233,8 @@ constexpr std::array<std::pair<std::string_view, BodyReader>, sizeof...(Bodies)>
 constexpr auto readers =
     readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
               PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
-              TagFixed, PhotoAdded, PrivateErased, Renamed>();
+              TagFixed, PhotoAdded, PrivateErased, Renamed, PinSet, PinCleared, SignaturesProven,
+              MachineNamed>();
 
 std::optional<FactBody> bodyFrom(std::string_view kind, const std::string& text) {
     if (const Sheet* sheet = sheetOfTable(kind)) return rowFrom(parsed(text), *sheet);
@@ -237,8 +256,10 @@ std::string kindOf(const FactBody& body) {
         body);
 }
 
-std::string textOf(const FactBody& body) {
-    return canonical(std::visit([](const auto& fact) { return jsonOf(fact); }, body));
+std::string textOf(const FactBody& body, const std::string& proven) {
+    json written = std::visit([](const auto& fact) { return jsonOf(fact); }, body);
+    if (!proven.empty()) written["proven"] = proven;
+    return canonical(written);
 }
 
 Result<std::optional<FactBody>> bodyOf(const Fact& fact) {
@@ -255,6 +276,12 @@ std::optional<Instant> givenInstant(const Fact& fact) {
     const auto at = body.is_object() ? body.find("at") : body.end();
     return at != body.end() && at->is_string() ? Instant::parse(at->get_ref<const std::string&>())
                                                : std::nullopt;
+}
+
+std::string provenBy(const Fact& fact) {
+    const json body = parsedOrDiscarded(fact.body);
+    const auto proven = body.is_object() ? body.find("proven") : body.end();
+    return proven != body.end() && proven->is_string() ? proven->get<std::string>() : std::string();
 }
 
 std::string fieldText(const Fact& fact, const char* field) {

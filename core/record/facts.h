@@ -192,13 +192,42 @@ struct Renamed {
     std::string to;
 };
 
-using FactBody =
-    std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
-                 PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
-                 TagFixed, PhotoAdded, PrivateErased, Renamed, RowWritten>;
+/// A person has a PIN from now on, instead of any before. It stands beside the fact, which holds its digest.
+struct PinSet {
+    static constexpr std::string_view kind = "pin-set";
+    std::string person;
+    std::string pin{};    ///< see Pin::sealed; never in the fact
+    std::string sealed{}; ///< its digest
+};
+
+/// A person has no PIN any more.
+struct PinCleared {
+    static constexpr std::string_view kind = "pin-cleared";
+    std::string person;
+    bool isReset = false; ///< by the owner of the file, and not by a gear officer or that person
+};
+
+/// Whether a signature is to be proven by the signer's PIN, from now on.
+struct SignaturesProven {
+    static constexpr std::string_view kind = "signatures-proven";
+    bool isAsked = false;
+};
+
+/// What the machine that writes it is called from now on.
+struct MachineNamed {
+    static constexpr std::string_view kind = "machine-named";
+    std::string name;
+};
+
+using FactBody = std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack,
+                              RecordWithdrawn, PointRecorded, CheckSigned, CheckClosed, UrgentEnded,
+                              EventGiven, EventHeld, OperationLogged, TagFixed, PhotoAdded, PrivateErased,
+                              Renamed, PinSet, PinCleared, SignaturesProven, MachineNamed, RowWritten>;
 
 std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
-std::string textOf(const FactBody& body); ///< canonical JSON, see fact.h
+/// Canonical JSON, see fact.h. `proven`: by whose PIN it is written, which stands in it, too; empty:
+/// nobody's.
+std::string textOf(const FactBody& body, const std::string& proven = {});
 
 /// Reads a fact. A field that this program does not know is left alone and a kind that it does not know gives
 /// nothing: both are of a later program, which finds them in the fact. FileDamaged, naming the fact and the
@@ -208,6 +237,9 @@ Result<std::optional<FactBody>> bodyOf(const Fact& fact);
 /// The instant that the person gave, of a fact of any kind, also one that cannot be read otherwise. Empty:
 /// none.
 std::optional<Instant> givenInstant(const Fact& fact);
+
+/// By whose PIN the fact was written, of a fact of any kind. Empty: nobody's.
+std::string provenBy(const Fact& fact);
 
 /// A field of a fact as it stands in it, canonical JSON, with all that a later program put there. Of a fact
 /// that bodyOf reads.

@@ -10,6 +10,8 @@
 namespace core {
 namespace {
 
+constexpr const char* pinColumn = "pin";
+
 std::string freshSalt() {
     std::array<unsigned char, 16> bytes{};
     randombytes_buf(bytes.data(), bytes.size());
@@ -35,6 +37,28 @@ std::vector<PrivateCell> seal(RowWritten& row, const std::string& fact) {
         row.sealed.emplace_back(set->first, digestOf(fact, cells.back()));
     }
     row.set.erase(hidden, row.set.end());
+    return cells;
+}
+
+std::vector<PrivateCell> seal(FactBody& body, const std::string& fact) {
+    if (auto* row = std::get_if<RowWritten>(&body)) return seal(*row, fact);
+    auto* set = std::get_if<PinSet>(&body);
+    if (set == nullptr) return {};
+    PrivateCell cell{pinColumn, freshSalt(), std::move(set->pin)};
+    set->pin.clear();
+    set->sealed = digestOf(fact, cell);
+    return {std::move(cell)};
+}
+
+std::vector<SealedCell> sealedCells(const FactBody& body) {
+    if (const auto* set = std::get_if<PinSet>(&body)) return {{pinColumn, set->sealed}};
+    const auto* row = std::get_if<RowWritten>(&body);
+    if (row == nullptr) return {};
+    std::vector<SealedCell> cells;
+    for (const auto& [column, digest] : row->sealed) {
+        const auto& columns = sheet(row->sheet).columns;
+        cells.push_back({std::string(columns[static_cast<std::size_t>(column)].name), digest});
+    }
     return cells;
 }
 

@@ -7,11 +7,12 @@
 
 namespace core {
 
-/// A private cell (sheets.h), which stands beside its fact and not in it: so it can be taken out for good,
-/// and left out of what is handed on, while the chain stays whole. The fact holds its digest.
+/// A private part of a fact, a cell of a person's row (sheets.h) or a PIN, which stands beside its fact and
+/// not in it: so it can be taken out for good, and left out of what is handed on, while the chain stays
+/// whole. The fact holds its digest.
 struct PrivateCell {
-    std::string column;
-    std::string salt; ///< random, 32 hex digits, so that a digest does not tell a measure
+    std::string column; ///< of the row; "pin"
+    std::string salt;   ///< random, 32 hex digits, so that a digest does not tell a measure
     std::string value;
 };
 
@@ -19,8 +20,15 @@ struct PrivateCell {
 /// one can pass for a part of another.
 std::string digestOf(const std::string& fact, const PrivateCell& cell);
 
-/// Takes the private cells out of what the fact of that id sets and leaves their digests. Returns them with
+/// Takes the private parts out of what the fact of that id says and leaves their digests. Returns them with
 /// fresh salts.
+std::vector<PrivateCell> seal(FactBody& body, const std::string& fact);
 std::vector<PrivateCell> seal(RowWritten& row, const std::string& fact);
+
+/// What a fact says of a private part: its column, and its digest.
+struct SealedCell {
+    std::string column, digest;
+};
+std::vector<SealedCell> sealedCells(const FactBody& body);
 
 } // namespace core

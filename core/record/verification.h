@@ -24,6 +24,7 @@ struct Verification {
     std::vector<MachineRecord> machines; ///< in the order of their ids
     std::string head;                    ///< hash of the newest fact in the file
     std::int64_t erased = 0;             ///< private cells that were erased
+    std::int64_t notHere = 0;            ///< private cells that were not handed on to the file
     std::int64_t photos = 0;             ///< photographs that are kept
     std::int64_t photoBytes = 0;         ///< what they weigh
     std::vector<Error> problems;         ///< their arguments say where they stand in the record

@@ -4,8 +4,10 @@
 #include "core/store/check_acts.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
+#include "core/store/machine_names.h"
 #include "core/store/names_now.h"
 #include "core/store/photo_table.h"
+#include "core/store/pin_tables.h"
 #include "core/store/private_table.h"
 #include "core/store/register_store.h"
 #include "core/store/row_table.h"
@@ -71,6 +73,9 @@ public:
         , m_order(order) {}
 
     void operator()(const MachineBegun&) const {} // verify reads it in the chain
+    void operator()(const MachineNamed& fact) const {
+        machineNames::put(m_database, m_fact.machine, m_stamp, fact.name);
+    }
     void operator()(const ClubNamed& fact) const { rowTable::putClubName(m_database, m_stamp, fact.name); }
     void operator()(const CheckOpened& fact) const {
         checkTables::putRun(m_database,
@@ -127,6 +132,13 @@ public:
             remakeRow(sheet(written.sheet), written.key);
         }
     }
+    void operator()(const PinSet& fact) const { changePin(fact.person, pinTables::Change::Set); }
+    void operator()(const PinCleared& fact) const {
+        changePin(fact.person, fact.isReset ? pinTables::Change::Reset : pinTables::Change::Cleared);
+    }
+    void operator()(const SignaturesProven& fact) const {
+        pinTables::putSignaturesProven(m_database, m_stamp, fact.isAsked);
+    }
     /// All that the tables hold under the old name stands under the new one: they are made anew. In a rebuild
     /// the names were settled before everything else.
     void operator()(const Renamed&) const {
@@ -155,6 +167,11 @@ private:
 
     /// As whoever wrote the fact is called now.
     std::string writer() const { return namesNow::of(m_database, Named::Person, m_fact.by); }
+
+    void changePin(const std::string& person, pinTables::Change change) const {
+        pinTables::put(m_database, {m_fact.id, m_stamp, namesNow::of(m_database, Named::Person, person),
+                                    change, factTable::recordedAt(m_fact), writer()});
+    }
 
     Photo photoOf(const PhotoAdded& fact) const {
         const std::string boat = namesNow::of(m_database, Named::Boat, fact.boat);
@@ -272,9 +289,10 @@ void indexRows(Database& database) {
 
 std::vector<std::string> derivedTables() {
     std::vector<std::string> all;
-    for (const auto* tables : {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(),
-                               &tagTables::tables(), &privateTable::tables(), &factTable::tables(),
-                               &namesNow::tables(), &tripTables::tables(), &photoTable::tables()})
+    for (const auto* tables :
+         {&rowTable::tables(), &checkTables::tables(), &checkActs::tables(), &tagTables::tables(),
+          &privateTable::tables(), &factTable::tables(), &namesNow::tables(), &tripTables::tables(),
+          &photoTable::tables(), &pinTables::tables(), &machineNames::tables()})
         all.insert(all.end(), tables->begin(), tables->end());
     return all;
 }

@@ -60,6 +60,7 @@ void ChainWalk::visit(const Fact& fact) {
     lookAtTexts(fact);
     if (sheetOfTable(fact.kind) != nullptr) lookAtRow(fact);
     if (fact.kind == PhotoAdded::kind) lookAtPhoto(fact);
+    if (fact.kind == PinSet::kind) lookAtPin(fact);
     m_seq = fact.seq;
     m_hash = fact.hash;
     MachineRecord& machine = m_into.machines.back();
@@ -98,7 +99,7 @@ void ChainWalk::lookAtRow(const Fact& fact) {
     if (row == nullptr) return; // the rebuild tells it
     if (row->key != keyOf(sheet(row->sheet), row->keyCells))
         report(ErrorCode::FactImpossible, fact, {fact.kind + ".key"});
-    if (!row->sealed.empty()) lookAtPrivateCells(fact, *row);
+    if (!row->sealed.empty()) lookAtPrivateCells(fact, **body);
 }
 
 void ChainWalk::lookAtSignature(const Fact& fact) {
@@ -107,16 +108,22 @@ void ChainWalk::lookAtSignature(const Fact& fact) {
     report(ErrorCode::FactNotSigned, fact);
 }
 
-void ChainWalk::lookAtPrivateCells(const Fact& fact, const RowWritten& row) {
+void ChainWalk::lookAtPin(const Fact& fact) {
+    const auto body = bodyOf(fact);
+    if (body && *body) lookAtPrivateCells(fact, **body); // else the rebuild tells it
+}
+
+void ChainWalk::lookAtPrivateCells(const Fact& fact, const FactBody& body) {
     const bool isErased = privateTable::isErased(m_database, fact.id);
-    for (const auto& [column, digest] : row.sealed) {
-        const std::string name(sheet(row.sheet).columns[static_cast<std::size_t>(column)].name);
+    const bool isNotHere = privateTable::isNotHere(m_database, fact.id);
+    for (const auto& [name, digest] : sealedCells(body)) {
         const auto cell = privateTable::find(m_database, fact.id, name);
         if (cell && digestOf(fact.id, *cell) != digest) report(ErrorCode::PrivateCellChanged, fact, {name});
         if (cell && isErased)
             m_into.problems.push_back({ErrorCode::PrivateCellStray, {fact.id + ' ' + name}});
-        if (!cell && !isErased) report(ErrorCode::PrivateCellMissing, fact, {name});
+        if (!cell && !isErased && !isNotHere) report(ErrorCode::PrivateCellMissing, fact, {name});
         m_into.erased += !cell && isErased ? 1 : 0;
+        m_into.notHere += !cell && isNotHere ? 1 : 0;
     }
 }
 

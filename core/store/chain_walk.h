@@ -37,7 +37,8 @@ private:
     void lookAtSignature(const Fact& fact);
     void lookAtTexts(const Fact& fact);
     void lookAtRow(const Fact& fact);
-    void lookAtPrivateCells(const Fact& fact, const RowWritten& row);
+    void lookAtPrivateCells(const Fact& fact, const FactBody& body);
+    void lookAtPin(const Fact& fact);
     void lookAtPhoto(const Fact& fact);
     void report(ErrorCode code, const Fact& fact, const std::vector<std::string>& more = {});
 

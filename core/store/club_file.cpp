@@ -99,6 +99,32 @@ std::unique_ptr<Database> openWhereNothingIsWritten(const std::filesystem::path&
     return copy;
 }
 
+/// Another number when something was written to the file or its log since, by whoever can.
+std::string marksOf(const std::filesystem::path& file) {
+    std::string marks;
+    for (const char* end : {"", "-wal", "-journal"}) {
+        struct stat status {};
+        const bool isThere = ::stat((file.string() + end).c_str(), &status) == 0;
+        marks += isThere ? fmt::format("{} {} {}.{} ", status.st_ino, status.st_size, status.st_mtim.tv_sec,
+                                       status.st_mtim.tv_nsec)
+                         : "- ";
+    }
+    return marks;
+}
+
+/// The same with a log beside it, as when somebody copied both, or a program was killed: what was committed
+/// is in the log.
+std::unique_ptr<Database> openWithLogWhereNothingIsWritten(const std::filesystem::path& file,
+                                                           std::span<const Migration> steps) {
+    const std::string before = marksOf(file);
+    Database database(file, Database::Mode::Unlocked);
+    requireClub(database, file, steps.back().version);
+    syncLog(file);
+    auto copy = copyInMemory(database, steps);
+    if (marksOf(file) != before) refuse(ErrorCode::FileCutShort, file); // somebody else writes to it
+    return copy;
+}
+
 std::unique_ptr<Database> openToRead(const std::filesystem::path& file, std::span<const Migration> steps) {
     const bool isWritable = isFolderWritable(file);
     if (!isWritable && !isBusyBeside(file)) return openWhereNothingIsWritten(file, steps);
@@ -110,9 +136,33 @@ std::unique_ptr<Database> openToRead(const std::filesystem::path& file, std::spa
         if (database->number("PRAGMA user_version") == steps.back().version) return database;
         return copyInMemory(*database, steps);
     } catch (const StoreFailure& failure) {
-        if (isWritable || failure.error.code != ErrorCode::DatabaseFailed) throw;
-        refuse(ErrorCode::FileCutShort, file);
+        const bool maybeOfTheFolder =
+            failure.error.code == ErrorCode::DatabaseFailed || failure.error.code == ErrorCode::FileCutShort;
+        if (isWritable || !maybeOfTheFolder) throw;
+        if (holdsSomething(file, "-journal") || !holdsSomething(file, "-wal"))
+            refuse(ErrorCode::FileCutShort, file);
     }
+    return openWithLogWhereNothingIsWritten(file, steps);
+}
+
+/// Empty: another program has it open, or it cannot be written to, or it is no club, which openToRead says.
+std::unique_ptr<Database> openAlone(const std::filesystem::path& file, std::span<const Migration> steps) {
+    try {
+        auto database = std::make_unique<Database>(file, Database::Mode::Alone);
+        requireClub(*database, file, steps.back().version);
+        syncLog(file);
+        if (database->number("PRAGMA user_version") == steps.back().version) return database;
+        return copyInMemory(*database, steps);
+    } catch (const StoreFailure&) {
+        return nullptr;
+    }
+}
+
+/// SQLite, too, keeps its files beside what a link names.
+std::filesystem::path behindLinks(const std::filesystem::path& named) {
+    std::error_code unknown;
+    const std::filesystem::path linked = std::filesystem::canonical(named, unknown);
+    return unknown ? named : linked;
 }
 
 void makeSchema(Database& fresh, const std::function<void(Database&)>& fill) {
@@ -191,9 +241,7 @@ std::unique_ptr<Database> create(const std::filesystem::path& file,
 std::unique_ptr<Database> open(const std::filesystem::path& named, bool readOnly,
                                std::span<const Migration> steps) {
     requireFile(named);
-    std::error_code unknown; // SQLite, too, keeps its files beside what a link names
-    const std::filesystem::path linked = std::filesystem::canonical(named, unknown);
-    const std::filesystem::path& file = unknown ? named : linked;
+    const std::filesystem::path file = behindLinks(named);
     if (readOnly) return openToRead(file, steps);
     requireOneName(file);
     auto database = std::make_unique<Database>(file, Database::Mode::ReadWrite);
@@ -205,6 +253,13 @@ std::unique_ptr<Database> open(const std::filesystem::path& named, bool readOnly
         migrateWithBackup(*database, file, steps);
     database->switchToWal();
     return database;
+}
+
+std::unique_ptr<Database> openAside(const std::filesystem::path& named) {
+    requireFile(named);
+    const std::filesystem::path file = behindLinks(named);
+    auto alone = isFolderWritable(file) ? openAlone(file, migrations()) : nullptr;
+    return alone ? std::move(alone) : openToRead(file, migrations());
 }
 
 mode_t readersOf(const std::filesystem::path& file) {

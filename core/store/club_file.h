@@ -31,6 +31,10 @@ std::unique_ptr<Database> create(const std::filesystem::path& file,
 std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
                                std::span<const Migration> steps = migrations());
 
+/// Somebody else's file, to look into and soon be done with: unless another program has it open, which then
+/// finds it locked meanwhile, nothing is left beside it and what its log holds stays there.
+std::unique_ptr<Database> openAside(const std::filesystem::path& file);
+
 /// Whoever may read the file, and its owner, who goes on working with it; it is never a program.
 mode_t readersOf(const std::filesystem::path& file);
 /// The whole content to a new file, which must not exist. `look` looks the copy through before it has its

@@ -1,6 +1,7 @@
 #include "core/store/database.h"
 
 #include "core/base/error_code.h"
+#include "core/store/new_file.h"
 
 #include <fmt/format.h>
 #include <sqlite3.h>
@@ -39,8 +40,10 @@ int flagsOf(Database::Mode mode) {
     case Database::Mode::Create:
         return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
     case Database::Mode::ReadWrite:
+    case Database::Mode::Alone: // to lock it and to leave nothing beside it, SQLite must be able to write
         return SQLITE_OPEN_READWRITE;
     case Database::Mode::ReadOnly:
+    case Database::Mode::Unlocked:
         return SQLITE_OPEN_READONLY;
     case Database::Mode::Immutable:
         return SQLITE_OPEN_READONLY | SQLITE_OPEN_URI;
@@ -62,6 +65,16 @@ std::string nameOf(const std::filesystem::path& file, Database::Mode mode) {
     if (mode == Database::Mode::Memory) return ":memory:";
     // A name that begins with "file:" would be read as a URI, and name another file.
     return mode == Database::Mode::Immutable ? immutableUri(file) : std::filesystem::absolute(file).string();
+}
+
+/// Then SQLite keeps in this program's memory what it would share with others beside the file, and nothing of
+/// the log goes to the file when it is closed.
+void keepAlone(sqlite3* handle) {
+    sqlite3_busy_timeout(handle, 0); // who has it open has it for long
+    const int code = sqlite3_exec(handle, "PRAGMA locking_mode = EXCLUSIVE", nullptr, nullptr, nullptr);
+    if (code != SQLITE_OK) fail(handle, code);
+    if (holdsSomething(sqlite3_db_filename(handle, "main"), "-wal"))
+        sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
 }
 
 } // namespace
@@ -141,12 +154,14 @@ bool Statement::isNull(int column) const {
 
 Database::Database(const std::filesystem::path& file, Mode mode) {
     const std::string name = nameOf(file, mode);
-    const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, nullptr);
+    const char* disk = mode == Mode::Unlocked ? "unix-none" : nullptr; // of SQLite's own: without locks
+    const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, disk);
     try {
         if (code != SQLITE_OK) fail(m_handle, code);
         m_open.emplace(path());
         sqlite3_extended_result_codes(m_handle, 1);
         sqlite3_busy_timeout(m_handle, busyMillis);
+        if (mode == Mode::Alone || mode == Mode::Unlocked) keepAlone(m_handle); // before anything is read
         // What a file's own schema says is foreign text: it runs nothing and corrupts nothing. What is
         // deleted, an erased measure say, is overwritten.
         sqlite3_db_config(m_handle, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);

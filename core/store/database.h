@@ -62,6 +62,8 @@ public:
         ReadWrite,
         ReadOnly,
         Immutable, ///< read without locks: nobody may write to the file meanwhile
+        Unlocked,  ///< the same with what its log holds, and nothing is made beside it
+        Alone,     ///< read while nobody else has it open (else DatabaseLocked), and it stays as it is
         Memory
     };
 

@@ -1,5 +1,7 @@
 #include "core/store/fact_table.h"
 
+#include "core/record/machine_key.h"
+
 namespace core::factTable {
 namespace {
 
@@ -54,10 +56,13 @@ std::optional<Fact> newestOf(Database& database, const std::string& machine) {
 
 std::vector<std::string> machines(Database& database) {
     std::vector<std::string> ids;
-    Statement query = database.prepare("SELECT DISTINCT machine FROM fact ORDER BY machine");
-    while (query.step())
-        ids.push_back(query.text(0));
-    return ids;
+    // One look into the index for each, where DISTINCT would read all of it.
+    for (std::string before;;) {
+        Statement next = database.prepare("SELECT min(machine) FROM fact WHERE machine > ?").with(before);
+        if (!next.step() || next.isNull(0)) return ids;
+        before = next.text(0);
+        ids.push_back(before);
+    }
 }
 
 void forEachAfter(Database& database, const std::string& machine, std::int64_t seq,
@@ -68,6 +73,15 @@ void forEachAfter(Database& database, const std::string& machine, std::int64_t s
             .with(seq);
     while (query.step())
         visit(factOf(query));
+}
+
+std::vector<Fact> after(Database& database, const std::string& machine, std::int64_t seq, int most) {
+    return all(
+        database
+            .prepare("SELECT " FACT_COLUMNS " FROM fact WHERE machine = ? AND seq > ? ORDER BY seq LIMIT ?")
+            .with(machine)
+            .with(seq)
+            .with(most));
 }
 
 std::optional<Fact> inChain(Database& database, const std::string& machine, std::int64_t seq) {
@@ -111,6 +125,13 @@ std::optional<Fact> byId(Database& database, const std::string& id) {
 
 std::optional<Fact> beside(Database& database, const Fact& fact, int places) {
     return inChain(database, fact.machine, fact.seq + places);
+}
+
+std::string publicKeyOf(Database& database, const std::string& machine) {
+    const auto beginning = inChain(database, machine, 1);
+    const auto body = beginning ? factTable::bodyOf(*beginning) : std::nullopt;
+    const auto* begun = body ? std::get_if<MachineBegun>(&*body) : nullptr;
+    return begun != nullptr && machineOf(begun->publicKey) == machine ? begun->publicKey : std::string();
 }
 
 void forEachInChain(Database& database, const std::function<void(const Fact&)>& visit) {

@@ -14,9 +14,13 @@ void insert(Database& database, const Fact& fact);
 std::optional<Fact> newestOf(Database& database, const std::string& machine);
 std::optional<Fact> inChain(Database& database, const std::string& machine, std::int64_t seq);
 std::vector<std::string> machines(Database& database); ///< that wrote to it, by id
+/// The key that the machine's chain begins with; empty where it does not begin with its own.
+std::string publicKeyOf(Database& database, const std::string& machine);
 /// The facts of a machine with larger numbers than `seq`, by number.
 void forEachAfter(Database& database, const std::string& machine, std::int64_t seq,
                   const std::function<void(const Fact&)>& visit);
+/// The first `most` of them.
+std::vector<Fact> after(Database& database, const std::string& machine, std::int64_t seq, int most);
 /// The one with the largest, or smallest, stamp.
 std::optional<Fact> newest(Database& database);
 std::optional<Fact> oldest(Database& database);

@@ -108,6 +108,10 @@ std::vector<Fact> ofPerson(Database& database, const std::string& person) {
         "SELECT erased.stamp FROM erased JOIN fact_of_row ON fact_of_row.fact = erased.fact WHERE kind = "
         "'person' AND key = ?1 GROUP BY erased.stamp",
         foldName(person));
+    gathered.addStamped(
+        "SELECT stamp FROM pin_change WHERE key = ?1 UNION SELECT erased.stamp FROM erased JOIN "
+        "pin_change ON pin_change.id = erased.fact WHERE pin_change.key = ?1",
+        foldName(person));
     gathered.addRenamings(Named::Person, person);
     return std::move(gathered).facts();
 }

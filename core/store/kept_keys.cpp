@@ -3,6 +3,7 @@
 #include <array>
 #include <chrono>
 #include <cstdlib>
+#include <ctime>
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <fstream>
@@ -23,6 +24,8 @@ std::string textOf(const OwnMachine& machine, const std::string& bound) {
     return fmt::format("{}\n{}\n{:0{}} {:<{}}\n", machine.key.seed(), bound, machine.head.seq, seqDigits,
                        machine.head.hash, digits);
 }
+
+constexpr off_t longestNote = 64 * 1024;
 
 constexpr std::size_t textSize = (digits + 1) * 2 + seqDigits + 1 + digits + 1;
 
@@ -58,11 +61,39 @@ int openOwn(const std::filesystem::path& file, int how, struct stat& status) {
     return -1;
 }
 
-std::string idOfComputer() {
-    std::ifstream file("/etc/machine-id");
-    std::string id;
-    std::getline(file, id);
-    return id;
+/// By its newest name; a clock that was put back makes nothing old.
+bool isOfToday(const struct stat& status) {
+    constexpr time_t day = 24 * 60 * 60;
+    return status.st_mtime > ::time(nullptr) - day;
+}
+
+bool holdsOnlyALock(const std::filesystem::path& folder) {
+    std::error_code unknown;
+    std::filesystem::directory_iterator entry(folder, unknown);
+    for (; !unknown && entry != std::filesystem::directory_iterator(); entry.increment(unknown))
+        if (entry->path().filename() != "lock") return false;
+    return !unknown;
+}
+
+/// A folder of a club that never came to be: its program was killed before it put a key there. Any file but
+/// the lock makes it somebody's, for it may be a key of another computer.
+void removeIfNobodys(const std::filesystem::path& folder) {
+    struct stat status {};
+    if (!isUsersFolder(folder) || ::lstat(folder.c_str(), &status) != 0 || isOfToday(status)) return;
+    const std::filesystem::path lock = folder / "lock";
+    const int handle = openOwn(lock, O_RDWR, status);
+    const bool isFree = handle >= 0 && !isOfToday(status) && ::flock(handle, LOCK_EX | LOCK_NB) == 0;
+    // Keys are put there only by who holds the lock.
+    if (isFree && holdsOnlyALock(folder)) ::unlink(lock.c_str());
+    ::rmdir(folder.c_str()); // which an empty one alone is
+    if (handle >= 0) ::close(handle);
+}
+
+void removeNobodysIn(const std::filesystem::path& state) {
+    std::error_code unknown;
+    std::filesystem::directory_iterator entry(state, unknown);
+    for (; !unknown && entry != std::filesystem::directory_iterator(); entry.increment(unknown))
+        if (isMachineId(entry->path().filename().string())) removeIfNobodys(entry->path());
 }
 
 const char* environment(const char* name) {
@@ -71,6 +102,13 @@ const char* environment(const char* name) {
 }
 
 } // namespace
+
+std::string idOfComputer() {
+    std::ifstream file("/etc/machine-id");
+    std::string id;
+    std::getline(file, id);
+    return id;
+}
 
 std::filesystem::path stateFolder() {
     if (const std::filesystem::path own = environment("THOLEPIN_STATE"); !own.empty()) return own;
@@ -90,6 +128,7 @@ KeptKeys::KeptKeys(const std::string& club)
     }
     std::error_code ignored;
     std::filesystem::create_directories(m_folder.parent_path(), ignored);
+    if (!std::filesystem::exists(m_folder / club, ignored)) removeNobodysIn(m_folder); // not each time
     for (const auto& folder : {m_folder, m_folder / club}) {
         ::mkdir(folder.c_str(), 0700);
         if (isUsersFolder(folder)) continue;
@@ -97,6 +136,12 @@ KeptKeys::KeptKeys(const std::string& club)
         return;
     }
     m_folder /= club;
+}
+
+bool KeptKeys::isAnyOf(const std::string& club) {
+    const std::filesystem::path folder = stateFolder();
+    std::error_code ignored;
+    return !folder.empty() && isMachineId(club) && std::filesystem::exists(folder / club, ignored);
 }
 
 std::string KeptKeys::boundTo(std::uint64_t inode) const {
@@ -156,6 +201,33 @@ void KeptKeys::put(const OwnMachine& machine) const {
     if (::pwrite(file, text.data(), text.size(), 0) != static_cast<ssize_t>(text.size()))
         (void)::ftruncate(file, 0);
     ::close(file);
+}
+
+std::optional<std::string> KeptKeys::note(const std::string& name) const {
+    if (m_folder.empty()) return std::nullopt;
+    struct stat status {};
+    const int file = openOwn(m_folder / name, O_RDONLY, status);
+    if (file < 0) return std::nullopt;
+    std::string text(static_cast<std::size_t>(std::min<off_t>(status.st_size, longestNote)), '\0');
+    const auto size = ::read(file, text.data(), text.size());
+    ::close(file);
+    text.resize(size < 0 ? 0 : static_cast<std::size_t>(size));
+    return text.empty() ? std::nullopt : std::optional(text);
+}
+
+/// Written beside its place and renamed, so that a whole one stands there.
+bool KeptKeys::putNote(const std::string& name, const std::string& text) const {
+    if (m_folder.empty()) return false;
+    const std::filesystem::path place = m_folder / name;
+    if (text.empty()) return ::unlink(place.c_str()) == 0 || errno == ENOENT;
+    const std::string fresh = place.string() + ".new";
+    ::unlink(fresh.c_str());
+    struct stat status {};
+    const int file = openOwn(fresh, O_CREAT | O_EXCL | O_WRONLY, status);
+    if (file < 0) return false;
+    const bool isWritten = ::write(file, text.data(), text.size()) == static_cast<ssize_t>(text.size());
+    ::close(file);
+    return isWritten && ::rename(fresh.c_str(), place.c_str()) == 0;
 }
 
 void KeptKeys::remove(const std::string& machine) const {

@@ -29,7 +29,7 @@ struct OwnMachine {
 /// own. None of it throws; all of it belongs to one thread.
 class KeptKeys {
 public:
-    /// `club`: see clubOf.
+    /// `club`: see clubOf. The first time for a club, folders that killed programs left without a key go.
     explicit KeptKeys(const std::string& club);
 
     /// Keeps every other program of this user from writing to any file of this club, while it lives. Waits
@@ -47,11 +47,20 @@ public:
         int m_lock = -1;
     };
 
+    /// Whether there may be keys of that club: changes nothing.
+    static bool isAnyOf(const std::string& club);
+
     std::vector<OwnMachine> all() const;
     std::optional<OwnMachine> of(const std::string& machine) const;
     /// Puts a machine there, or its new head. Not synced: see docs/decisions/durability.md.
     void put(const OwnMachine& machine) const;
     void remove(const std::string& machine) const;
+
+    /// A small text that this user keeps about the club beside the keys, and on this computer alone: never in
+    /// the club file, which others may write to. `name` is no machine's id. Empty: there is none.
+    std::optional<std::string> note(const std::string& name) const;
+    /// False: it could not be kept. An empty text takes it away.
+    bool putNote(const std::string& name, const std::string& text) const;
 
 private:
     std::string boundTo(std::uint64_t inode) const;
@@ -59,6 +68,9 @@ private:
     std::filesystem::path m_folder; ///< empty: there is none
     std::string m_computer;         ///< its id (machine-id(5)); empty: unknown
 };
+
+/// The computer's machine-id(5); empty: unknown.
+std::string idOfComputer();
 
 /// $THOLEPIN_STATE, else $XDG_STATE_HOME/tholepin, else ~/.local/state/tholepin (XDG Base Directory
 /// Specification 0.8). Empty when nothing says where.

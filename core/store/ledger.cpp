@@ -33,10 +33,24 @@ std::string clubOf(Database& database) {
     return oldest ? oldest->machine : std::string();
 }
 
-bool Ledger::isInFile(const OwnMachine& machine) const {
-    if (machine.head.seq == 0) return true; // a key that nothing was signed with yet
-    const auto fact = factTable::inChain(m_database, machine.key.machine(), machine.head.seq);
+namespace {
+
+bool isHeadIn(Database& database, const OwnMachine& machine) {
+    const auto fact = factTable::inChain(database, machine.key.machine(), machine.head.seq);
     return fact && fact->hash == machine.head.hash;
+}
+
+} // namespace
+
+std::string ownMachineOf(Database& database) {
+    std::optional<OwnMachine> own;
+    for (OwnMachine& each : KeptKeys(clubOf(database)).all())
+        if (isHeadIn(database, each) && (!own || each.head.seq > own->head.seq)) own = std::move(each);
+    return own ? own->key.machine() : std::string();
+}
+
+bool Ledger::isInFile(const OwnMachine& machine) const {
+    return machine.head.seq == 0 || isHeadIn(m_database, machine); // a key that nothing was signed with yet
 }
 
 void Ledger::chooseMachine() {
@@ -69,9 +83,18 @@ Fact Ledger::next(const std::string& by) const {
             .prevHash = last ? last->hash : std::string()};
 }
 
-void Ledger::put(Fact& fact, const FactBody& body) {
+std::string Ledger::machineToGoOn() const {
+    if (m_own) return isInFile(*m_own) ? m_own->key.machine() : std::string();
+    std::optional<OwnMachine> own;
+    if (const std::string club = clubOf(m_database); KeptKeys::isAnyOf(club))
+        for (OwnMachine& each : KeptKeys(club).all())
+            if (isInFile(each) && (!own || each.head.seq > own->head.seq)) own = std::move(each);
+    return own ? own->key.machine() : std::string();
+}
+
+void Ledger::put(Fact& fact, const FactBody& body, const std::string& proven) {
     fact.kind = kindOf(body);
-    fact.body = textOf(body);
+    fact.body = textOf(body, proven);
     fact.hash = hashOf(fact);
     fact.signature = m_own->key.signatureOf(fact);
     factTable::insert(m_database, fact);
@@ -83,16 +106,15 @@ void Ledger::begin() {
     m_isWriting = true;
     if (factTable::newestOf(m_database, m_own->key.machine())) return;
     Fact first = next({});
-    put(first, MachineBegun{m_own->key.publicKey(), nameOfComputer(), factTable::head(m_database)});
+    put(first, MachineBegun{m_own->key.publicKey(), nameOfComputer(), factTable::head(m_database)}, {});
 }
 
 Fact Ledger::append(const FactBody& body, const std::string& by) {
     if (!m_isWriting) begin();
     Fact fact = next(by);
     FactBody written = body;
-    if (auto* row = std::get_if<RowWritten>(&written))
-        privateTable::put(m_database, fact.id, seal(*row, fact.id));
-    put(fact, written);
+    privateTable::put(m_database, fact.id, seal(written, fact.id));
+    put(fact, written, m_proven);
     apply(m_database, fact, written);
     return fact;
 }
@@ -117,6 +139,7 @@ void Ledger::undone() {
 
 void Ledger::end() {
     m_isNoted = m_isWriting = false;
+    m_proven.clear();
     m_turn.reset();
 }
 

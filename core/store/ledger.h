@@ -30,6 +30,14 @@ public:
     /// be written, or the newest fact's instant cannot be read.
     Fact append(const FactBody& body, const std::string& by);
 
+    /// What is appended from now on, until the transaction ends, says that it is proven by that person's PIN;
+    /// empty: by nobody's.
+    void prove(const std::string& person) { m_proven = person; }
+    const std::string& prover() const { return m_proven; }
+
+    /// The machine that would go on with its chain here; empty: a new one would begin. Changes nothing.
+    std::string machineToGoOn() const;
+
     /// What was appended is about to be committed. The key's note of the newest fact is made now: should the
     /// program be killed before it can be made, another file of the same age could go on with the chain.
     void committing();
@@ -41,7 +49,7 @@ private:
     void end();
     void chooseMachine();
     Fact next(const std::string& by) const;
-    void put(Fact& fact, const FactBody& body);
+    void put(Fact& fact, const FactBody& body, const std::string& proven);
     bool isInFile(const OwnMachine& machine) const;
 
     Database& m_database;
@@ -51,11 +59,16 @@ private:
     std::optional<KeptKeys::Turn> m_turn; ///< while something is written with a kept key
     bool m_isWriting = false;             ///< something was appended that is neither committed nor undone
     ChainHead m_newHead;
+    std::string m_proven;   ///< by whose PIN; empty: nobody's
     bool m_isNoted = false; ///< the new head stands with the key, and is not committed yet
 };
 
 /// The id of the club that the file is of: of the machine that began it. Empty in an empty file.
 std::string clubOf(Database& database);
+
+/// The machine that this user would go on with in the file: of those that wrote there the one that wrote
+/// most. Empty: a new one would begin.
+std::string ownMachineOf(Database& database);
 
 /// Applies one fact to the tables. Order-free: whatever the order in which the facts of several machines
 /// arrive, the tables come out the same. Needs the fact in the fact table (an old fact of a row makes the row

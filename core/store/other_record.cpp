@@ -15,22 +15,6 @@
 namespace core {
 namespace {
 
-/// The first number at which the two differ: hashes follow from each other, so equal ones have equal facts
-/// before them.
-std::int64_t firstDifference(Database& own, Database& other, const std::string& machine, std::int64_t last) {
-    std::int64_t low = 1, high = last;
-    while (low < high) {
-        const std::int64_t middle = low + (high - low) / 2;
-        const auto here = factTable::inChain(own, machine, middle);
-        const auto there = factTable::inChain(other, machine, middle);
-        if (here && there && here->hash == there->hash)
-            low = middle + 1;
-        else
-            high = middle;
-    }
-    return low;
-}
-
 std::int64_t newestSeq(Database& database, const std::string& machine) {
     const auto newest = factTable::newestOf(database, machine);
     return newest ? newest->seq : 0;
@@ -103,7 +87,9 @@ public:
     void read(const std::string& machine, OtherFacts& into) {
         const Fork* fork = forkOf(m_forks, machine);
         const std::int64_t known = fork ? fork->seq - 1 : newestSeq(m_own, machine);
-        if (known > 0) m_walk.goOnAfter(*factTable::inChain(m_own, machine, known), keyOf(machine));
+        if (known > 0)
+            m_walk.goOnAfter(*factTable::inChain(m_own, machine, known),
+                             factTable::publicKeyOf(m_own, machine));
         std::optional<AsNewMachine> taker;
         factTable::forEachAfter(m_other, machine, known, [&](const Fact& fact) {
             m_walk.visit(fact);
@@ -122,18 +108,17 @@ public:
         std::set<std::string> hashes;
         for (const Fact& fact : news.facts)
             hashes.insert(fact.hash);
-        for (const auto& [machine, continues] : m_walk.beginnings())
-            if (!continues.empty() && hashes.count(continues) == 0 && !factTable::isThere(m_own, continues))
-                throw StoreFailure({ErrorCode::FactsCutOff, {"1", machine}, m_other.path()});
+        // Only the club's own beginning goes on from nothing: another one is of another club.
+        const std::string founder = clubOf(clubOf(m_own).empty() ? m_other : m_own);
+        for (const auto& [machine, continues] : m_walk.beginnings()) {
+            const bool isThere = continues.empty()
+                                     ? machine == founder
+                                     : hashes.contains(continues) || factTable::isThere(m_own, continues);
+            if (!isThere) throw StoreFailure({ErrorCode::FactsCutOff, {"1", machine}, m_other.path()});
+        }
     }
 
 private:
-    std::string keyOf(const std::string& machine) {
-        const auto first = factTable::inChain(m_own, machine, 1);
-        const auto body = first ? factTable::bodyOf(*first) : std::nullopt;
-        const auto* begun = body ? std::get_if<MachineBegun>(&*body) : nullptr;
-        return begun != nullptr && machineOf(begun->publicKey) == machine ? begun->publicKey : std::string();
-    }
     /// A key that was another one from its first fact on goes on from the club's beginning.
     std::string commonBefore(const Fork& fork) {
         const auto before =
@@ -155,12 +140,37 @@ private:
 
 void addPrivateCells(Database& own, Database& other, OtherFacts& news) {
     for (const Fact& fact : news.facts) {
-        const Sheet* sheet = sheetOfTable(fact.kind);
-        if (sheet == nullptr || privateTable::isErased(own, fact.id)) continue;
-        for (const Column& column : sheet->columns)
-            if (column.isPrivate)
-                if (auto cell = privateTable::find(other, fact.id, std::string(column.name)))
-                    news.privateCells.emplace_back(fact.id, std::move(*cell));
+        if (!mayHoldPrivateCells(fact) || privateTable::isErased(own, fact.id)) continue;
+        if (privateTable::isNotHere(other, fact.id)) news.cellsNotThere.push_back(fact.id);
+        auto cells = privateTable::of(other, fact.id);
+        if (cells.empty()) continue;
+        const auto sealed = sealedCells(*factTable::bodyOf(fact));
+        for (PrivateCell& cell : cells)
+            if (std::any_of(sealed.begin(), sealed.end(),
+                            [&](const SealedCell& each) { return each.column == cell.column; }))
+                news.privateCells.emplace_back(fact.id, std::move(cell));
+    }
+}
+
+/// What was not handed on with a fact may come later, from another file.
+void addCellsOfKnown(Database& own, Database& other, OtherFacts& news) {
+    for (const std::string& id : privateTable::notHere(own)) {
+        const auto fact = factTable::byId(own, id);
+        if (!fact) continue;
+        const auto body = factTable::bodyOf(*fact);
+        const auto sealed = body ? sealedCells(*body) : std::vector<SealedCell>();
+        std::vector<PrivateCell> cells;
+        for (const auto& [name, digest] : sealed) {
+            auto cell = privateTable::find(other, id, name);
+            if (cell && digestOf(id, *cell) != digest)
+                throw StoreFailure(
+                    {ErrorCode::OtherRecordDamaged,
+                     {},
+                     other.path(),
+                     {{ErrorCode::PrivateCellChanged, {std::to_string(fact->seq), fact->machine, name}}}});
+            if (cell) cells.push_back(std::move(*cell));
+        }
+        if (!cells.empty() && cells.size() == sealed.size()) news.cellsOfKnown.emplace_back(id, cells);
     }
 }
 
@@ -184,15 +194,37 @@ void addPhotos(Database& own, Database& other, OtherFacts& news) {
 
 } // namespace
 
+bool mayHoldPrivateCells(const Fact& fact) {
+    const Sheet* sheet = sheetOfTable(fact.kind);
+    if (sheet == nullptr) return fact.kind == PinSet::kind;
+    return std::any_of(sheet->columns.begin(), sheet->columns.end(),
+                       [](const Column& column) { return column.isPrivate; });
+}
+
+std::int64_t firstDifference(std::int64_t last, const std::function<bool(std::int64_t seq)>& isSame) {
+    std::int64_t low = 1, high = last;
+    while (low < high) {
+        const std::int64_t middle = low + (high - low) / 2;
+        if (isSame(middle))
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
+}
+
 std::vector<Fork> forksBetween(Database& own, Database& other) {
     std::vector<Fork> forks;
     for (const std::string& machine : factTable::machines(other)) {
         const std::int64_t last = std::min(newestSeq(own, machine), newestSeq(other, machine));
         if (last == 0) continue;
-        const auto here = factTable::inChain(own, machine, last);
-        const auto there = factTable::inChain(other, machine, last);
-        if (here && there && here->hash == there->hash) continue;
-        const std::int64_t seq = firstDifference(own, other, machine, last);
+        const auto isSame = [&](std::int64_t seq) {
+            const auto here = factTable::inChain(own, machine, seq);
+            const auto there = factTable::inChain(other, machine, seq);
+            return here && there && here->hash == there->hash;
+        };
+        if (isSame(last)) continue;
+        const std::int64_t seq = firstDifference(last, isSame);
         const auto idOf = [&](Database& database) {
             const auto fact = factTable::inChain(database, machine, seq);
             return fact ? fact->id : std::string();
@@ -204,29 +236,38 @@ std::vector<Fork> forksBetween(Database& own, Database& other) {
 
 OtherFacts factsNotHere(Database& own, Database& other, const std::vector<Fork>& forks) {
     if (clubOf(own) != clubOf(other)) throw StoreFailure({ErrorCode::OtherClub, {}, other.path()});
+    return newFactsIn(own, other, forks);
+}
+
+OtherFacts newFactsIn(Database& own, Database& other, const std::vector<Fork>& forks) {
     OtherFacts news;
     ChainReader reader(own, other, forks);
     for (const std::string& machine : factTable::machines(other))
         reader.read(machine, news);
     reader.end(news);
     addPrivateCells(own, other, news);
+    addCellsOfKnown(own, other, news);
     addPhotos(own, other, news);
     return news;
 }
 
 void takeIn(Database& own, const OtherFacts& news) {
-    if (news.facts.empty()) return;
+    if (news.facts.empty() && news.cellsOfKnown.empty()) return;
     const std::int64_t before = own.number("SELECT count(*) FROM fact");
     for (const Fact& fact : news.facts)
         factTable::insert(own, fact);
     for (const auto& [fact, cell] : news.privateCells)
         privateTable::put(own, fact, {cell});
+    for (const std::string& fact : news.cellsNotThere)
+        privateTable::noteNotHere(own, fact);
+    for (const auto& [fact, cells] : news.cellsOfKnown)
+        privateTable::putWhatWasNotHere(own, fact, cells);
     for (const auto& [sha256, bytes] : news.photos)
         photoTable::keep(own, sha256, bytes);
     const bool isRenamed = std::any_of(news.facts.begin(), news.facts.end(),
                                        [](const Fact& fact) { return fact.kind == Renamed::kind; });
     // Made anew is cheaper when much comes in, and renamings need it once, not once each.
-    if (isRenamed || static_cast<std::int64_t>(news.facts.size()) > before / 4)
+    if (isRenamed || !news.cellsOfKnown.empty() || static_cast<std::int64_t>(news.facts.size()) > before / 4)
         return rebuildTables(own, own);
     std::vector<const Fact*> byStamp;
     for (const Fact& fact : news.facts)

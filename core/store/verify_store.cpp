@@ -4,6 +4,7 @@
 #include "core/register/typed_rows.h"
 #include "core/store/chain_walk.h"
 #include "core/store/fact_table.h"
+#include "core/store/machine_names.h"
 #include "core/store/migrations.h"
 #include "core/store/private_table.h"
 #include "core/store/row_table.h"
@@ -74,6 +75,13 @@ void lookAtCells(Database& database, Verification& into) {
                     {std::string(sheet.file), cells.front(), std::string(fault->column)}, {}, fault->text));
 }
 
+/// As somebody named them since they began.
+void nameMachines(Database& database, Verification& into) {
+    for (MachineRecord& each : into.machines)
+        if (std::string given = machineNames::given(database, each.machine); !given.empty())
+            each.name = std::move(given);
+}
+
 } // namespace
 
 Verification verifyStore(Database& database) {
@@ -90,6 +98,7 @@ Verification verifyStore(Database& database) {
     ChainWalk walk(database, result);
     factTable::forEachInChain(database, [&](const Fact& fact) { walk.visit(fact); });
     walk.end();
+    nameMachines(database, result);
     for (const std::string& stray : privateTable::strays(database))
         result.problems.push_back({ErrorCode::PrivateCellStray, {stray}});
     compareTables(database, made, result);

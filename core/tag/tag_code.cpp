@@ -91,4 +91,9 @@ std::optional<ControlTag> controlOf(const TagCode& code) {
     return std::nullopt;
 }
 
+std::string groupedTag(const std::string& text) {
+    const auto code = TagCode::exact(text);
+    return code ? code->grouped() : text;
+}
+
 } // namespace core

@@ -56,4 +56,7 @@ using MintTag = std::function<std::string(TagClass)>;
 enum class ControlTag { Finish, NextBoat, Undo, Damaged, Clock, PutAside };
 std::optional<ControlTag> controlOf(const TagCode& code);
 
+/// "K7Q2 4RMX 1P" of the ten characters of a tag; another text as it is.
+std::string groupedTag(const std::string& text);
+
 } // namespace core

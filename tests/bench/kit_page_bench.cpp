@@ -7,6 +7,7 @@
 #include "app/gui/theme/sounds.h"
 #include "app/gui/widgets/plain_table.h"
 #include "core/club/club.h"
+#include "core/club/club_answers.h"
 #include "core/club/club_register.h"
 #include "core/tag/tag_code.h"
 #include "tests/support/scratch_folder.h"
@@ -107,14 +108,14 @@ BENCHMARK(openPage)->Unit(benchmark::kMillisecond);
 void readIt(benchmark::State& state) {
     const auto club = core::Club::open(page->file(), core::Club::Access::ReadOnly);
     for (auto round : state)
-        benchmark::DoNotOptimize(app::readKit(*club, now().today));
+        benchmark::DoNotOptimize(club->answers().kitWithNextDue(now().today));
 }
 BENCHMARK(readIt)->Unit(benchmark::kMillisecond);
 
 /// And making its rows and words.
 void makeRows(benchmark::State& state) {
     const auto club = core::Club::open(page->file(), core::Club::Access::ReadOnly);
-    const auto kit = app::readKit(*club, now().today);
+    const auto kit = club->answers().kitWithNextDue(now().today);
     for (auto round : state)
         benchmark::DoNotOptimize(app::KitList(kit));
 }

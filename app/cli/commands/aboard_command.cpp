@@ -81,6 +81,7 @@ void addAboard(CommandLine& line) {
         line.add("aboard", "what was aboard a boat at an instant, in date or not, signed by whom",
                  [options] { return aboard(*options); });
     takeCommon(command, *options);
+    command.more("As the launch check was signed; nothing is judged anew.");
     command.text("--boat", options->boat, "the boat", Need::Required);
     command.text("--on", options->on, "the instant, e.g. 2026-03-14T06:40:00Z", Need::Required);
 }

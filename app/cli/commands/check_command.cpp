@@ -27,6 +27,7 @@ namespace {
 using core::Result;
 
 struct CheckOptions : CommonOptions {
+    std::string signerPin; ///< file of the PIN of the signer
     std::string boat;
     std::string phase;
     std::string driver;
@@ -108,6 +109,11 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
         if (!signer) return signer.error();
         plan.signature.by = *signer;
     }
+    if (!options.signerPin.empty()) {
+        auto pin = signersPin(options.signerPin, options.signer, options.codes);
+        if (!pin) return pin.error();
+        plan.signature.pin = std::move(*pin);
+    }
     auto event = core::nameFrom(options.event, "--event");
     if (!event) return event.error();
     plan.event = *event;
@@ -163,6 +169,10 @@ void addCheck(CommandLine& line) {
         line.add("check", "a launch or return check of a boat's kit; unsigned it stays open",
                  [options] { return options->discard.empty() ? check(*options) : discard(*options); });
     takeCommon(command, *options);
+    command.more("Without --sign nothing but the sightings is recorded and the check stays open; given "
+                 "again, it goes on. A return check takes what the crew tells of its trip. What goes wrong "
+                 "is found before anything is recorded.");
+    command.needsSomebody("the kit is incomplete");
     command.text("--boat", options->boat, "the boat", Need::Required);
     command.choice("--phase", options->phase, {"launch", "return"}, "launch or return", Need::Required);
     command.text("--driver", options->driver, "who drives");
@@ -172,6 +182,7 @@ void addCheck(CommandLine& line) {
     command.notTogether("--from", "--codes");
     command.text("--points", options->points, "CSV of points and their values");
     command.text("--sign", options->signer, "who signs", Need::NotEmpty);
+    command.text("--pin-file", options->signerPin, std::string("of --sign, ") + pinFileHelp, Need::NotEmpty);
     command.text("--urgent", options->urgent, "why a launch with the kit incomplete is signed all the same");
     command.text("--at", options->at, "the instant of the check, e.g. 2026-03-14T06:40:00Z");
     command.text("--event", options->event, "the patrol, training day or carnival that it belongs to",
@@ -181,8 +192,8 @@ void addCheck(CommandLine& line) {
                  "close the unfinished check without a signature, and why: nothing is marked as missing",
                  Need::NotEmpty);
     for (const char* other :
-         {"--sign", "--urgent", "--codes", "--from", "--points", "--driver", "--crew", "--event", "--left",
-          "--back", "--hours", "--launches", "--fuel", "--incidents"})
+         {"--sign", "--pin-file", "--urgent", "--codes", "--from", "--points", "--driver", "--crew",
+          "--event", "--left", "--back", "--hours", "--launches", "--fuel", "--incidents"})
         command.notTogether("--discard", other);
 }
 

@@ -1,5 +1,6 @@
 #include "app/cli/commands/check_input.h"
 
+#include "app/cli/commands/pin_file.h"
 #include "app/cli/terminal/terminal.h"
 
 #include "core/base/database_file.h"
@@ -40,6 +41,15 @@ Result<std::string> findPersonHere(const core::Club& club, const std::string& as
 Result<std::string> byWhom(const core::Club& club, const std::string& by, core::CalendarDay day) {
     if (by.empty()) return std::string();
     return findPersonHere(club, by, "--by", day);
+}
+
+Result<std::shared_ptr<const core::Pin>> signersPin(const std::string& file, const std::string& signer,
+                                                    const std::string& codes) {
+    if (signer.empty()) return core::Error{core::ErrorCode::PinOfNobody, {}, "--pin-file"};
+    if (file == "-" && codes == "-") return core::Error{core::ErrorCode::PinFileWithCodes, {}, "--pin-file"};
+    auto pin = pinFrom(file);
+    if (!pin) return pin.error();
+    return std::shared_ptr<const core::Pin>(std::make_shared<core::Pin>(std::move(*pin)));
 }
 
 namespace {

@@ -11,9 +11,14 @@
 #include <fstream>
 #include <functional>
 #include <iosfwd>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
+
+namespace core {
+class Pin;
+}
 
 namespace app {
 
@@ -28,6 +33,10 @@ core::Result<std::string> findPersonHere(const core::Club& club, const std::stri
 
 /// The name of --by as the register has it; nobody named stays nobody.
 core::Result<std::string> byWhom(const core::Club& club, const std::string& by, core::CalendarDay day);
+
+/// The PIN of whoever signs; `codes` may stand on standard input, too, and then the PIN does not.
+core::Result<std::shared_ptr<const core::Pin>> signersPin(const std::string& file, const std::string& signer,
+                                                          const std::string& codes);
 
 /// Opens the file of codes, or standard input for `-`; `codes` stays null for an empty path.
 core::Outcome openCodes(const std::string& path, std::ifstream& file, std::istream*& codes);

@@ -45,6 +45,8 @@ void addCheckList(CommandLine& line) {
     Command command = line.add("check-list", "a boat's check list on paper, to be ticked by hand",
                                [options] { return checkList(*options); });
     takeCommon(command, *options);
+    command.more(
+        "One page of A4 while it can be read there: in smaller type, then in two columns, only then more.");
     command.text("--boat", options->boat, "the boat", Need::Required);
     command.text("--out", options->out, "the PDF to write", Need::Required);
     command.flag("--card", options->card,

@@ -25,6 +25,9 @@ void addHistory(CommandLine& line);
 void addEvent(CommandLine& line);
 void addPhoto(CommandLine& line);
 void addVerify(CommandLine& line);
+void addPin(CommandLine& line);
+void addSigning(CommandLine& line);
+void addMachine(CommandLine& line);
 void addAdd(CommandLine& line);
 void addChange(CommandLine& line);
 void addMove(CommandLine& line);
@@ -32,6 +35,9 @@ void addRename(CommandLine& line);
 void addEnd(CommandLine& line);
 void addErase(CommandLine& line);
 void addMerge(CommandLine& line);
+void addHub(CommandLine& line); ///< `hub prepare`, `hub add` …
+void addHubExchange(CommandLine& line);
+void addHubBoats(CommandLine& line);
 void addBackup(CommandLine& line);
 void addCopy(CommandLine& line);
 void addRestore(CommandLine& line);
@@ -49,5 +55,7 @@ void addRelease(CommandLine& line);
 void addMakeReady(CommandLine& line);
 void addReplace(CommandLine& line);
 void addLasting(CommandLine& line);
+void addCompletion(CommandLine& line);
+void addManual(CommandLine& line);
 
 } // namespace app

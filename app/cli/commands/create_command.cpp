@@ -68,6 +68,7 @@ void addCreate(CommandLine& line) {
     Command command = line.add("create", "make a new club file, filled from a folder of CSV if you name one",
                                [options] { return create(*options); });
     takeCommon(command, *options);
+    command.more("Refuses a file that exists. All of it or nothing: killed, it can be given again.");
     command.text("--club", options->club, "the club's name", Need::Required);
     command.text("--from", options->from, "folder of CSV files");
     command.text("--starter", options->starter, "an example register, see `starters`", Need::NotEmpty);

@@ -68,6 +68,8 @@ void addDue(CommandLine& line) {
     Command command = line.add("due", "what is due, overdue, or will be within a number of days",
                                [options] { return due(*options); });
     takeCommon(command, *options);
+    command.more("90 days ahead unless --within says otherwise. Kit that is written off is left out.");
+    command.needsSomebody("a row is due, overdue, undated or will be within the days");
     command.text("--within", options->within, "how far ahead, in days");
 }
 

@@ -20,7 +20,6 @@ struct EndOptions : CommonOptions {
     std::string kind;
     std::string name;
     std::string on;
-    std::string by;
 };
 
 int end(const EndOptions& options) {
@@ -56,10 +55,13 @@ void addEnd(CommandLine& line) {
     Command command = line.add("end", "the last day of a boat, person or place; the record keeps it",
                                [options] { return end(*options); });
     takeCommon(command, *options);
+    command.more("From the next day on it is in no choice, board or plan, and stays in the record. Refused "
+                 "while kit has its home there or is that person's own.");
     command.file("KIND", options->kind, "boat, person or place");
+    command.offer("KIND", {"boat", "person", "place"});
     command.file("NAME", options->name, "its name");
     command.text("--on", options->on, "the last day that it is here, e.g. 2026-10-31", Need::Required);
-    command.text("--by", options->by, "who does it", Need::NotEmpty);
+    takeOfficer(command, *options, "who does it");
 }
 
 } // namespace app

@@ -16,7 +16,6 @@ namespace {
 
 struct EraseOptions : CommonOptions {
     std::string person;
-    std::string by;
 };
 
 int erase(const EraseOptions& options) {
@@ -28,8 +27,8 @@ int erase(const EraseOptions& options) {
         if (options.json)
             say(erasedJson(options.person, *erased));
         else
-            sayLine(QStringLiteral("%1 of %2 erased. Backups and copies of the file still hold what was in "
-                                   "them.")
+            sayLine(QStringLiteral("%1 of %2 erased, and the PIN if there was one. Backups and copies of the "
+                                   "file still hold what was in them.")
                         .arg(counted(*erased, "%n measure", "%n measures"), text(options.person)));
         return static_cast<int>(ExitFine);
     });
@@ -42,8 +41,10 @@ void addErase(CommandLine& line) {
     Command command = line.add("erase", "takes a person's mass and chest out of the file for good",
                                [options] { return erase(*options); });
     takeCommon(command, *options);
+    command.more("The record tells that they were erased, not what they were. Backups and copies keep what "
+                 "was in them.");
     command.file("PERSON", options->person, "the name, as people.csv has it");
-    command.text("--by", options->by, "who does it", Need::NotEmpty);
+    takeOfficer(command, *options, "who does it");
 }
 
 } // namespace app

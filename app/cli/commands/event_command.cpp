@@ -18,7 +18,6 @@ namespace {
 struct EventOptions : CommonOptions {
     std::string name; ///< empty: only say which holds; "-": end it
     std::string until;
-    std::string by;
 };
 
 int sayHeld(const EventOptions& options, const std::optional<core::HeldEvent>& held,
@@ -68,6 +67,7 @@ void addEvent(CommandLine& line) {
     Command command = line.add("event", "the patrol, training day or carnival that checks opened now are of",
                                [options] { return event(*options); });
     takeCommon(command, *options);
+    command.more("From now on each check that is opened is of it, until the end of the day or --until.");
     command.text("NAME", options->name,
                  "the event that begins; - ends the one that holds; without it, which holds");
     command.text("--until", options->until, "the instant at which it is over (the end of today)",

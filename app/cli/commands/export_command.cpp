@@ -36,6 +36,8 @@ void addExport(CommandLine& line) {
     Command command = line.add("export", "write the register as a folder of CSV",
                                [options] { return exportRegister(*options); });
     takeCommon(command, *options);
+    command.more(
+        "The same files that import takes. Measures of people are written only for those who are named.");
     command.file("DIR", options->folder, "folder for the CSV files");
     command.repeated("--measures-of", options->measuresOf, "a person whose mass and chest are written too");
 }

@@ -20,7 +20,6 @@ struct HappenedOptions : CommonOptions {
     std::string code;
     std::string event;
     std::string on;
-    std::string by;
 };
 
 void sayHappened(const core::Club& club, const core::Happened& happened, core::CalendarDay on) {
@@ -59,7 +58,6 @@ struct WithdrawOptions : CommonOptions {
     std::string code;
     core::ServiceEntry record;
     std::string why;
-    std::string by;
 };
 
 int withdrawRecord(const WithdrawOptions& options) {
@@ -91,6 +89,8 @@ void addHappened(CommandLine& line) {
     Command command = line.add("happened", "an item was used or inflated, or what else its rules wait for",
                                [options] { return happened(*options); });
     takeCommon(command, *options);
+    command.more("The rules of its kit type that wait for that event are then due. Told twice of one day it "
+                 "changes nothing.");
     command.file("CODE", options->code, "the item's tag code");
     command.text("--event", options->event, "what happened, as a rule of its kit type has it",
                  Need::Required);
@@ -104,12 +104,13 @@ void addWithdrawRecord(CommandLine& line) {
     Command command = line.add("withdraw-record", "a service record that was made in error counts no more",
                                [options] { return withdrawRecord(*options); });
     takeCommon(command, *options);
+    command.more("It stays in the history with the reason, and an export leaves it out.");
     command.file("CODE", options->code, "the item's tag code");
     command.text("--rule", options->record.rule, "the rule that it satisfied", Need::Required);
     command.text("--on", options->record.day, "its day, month or year, as it was recorded", Need::Required);
     command.text("--part", options->record.part, "the part that it was of", Need::NotEmpty);
     command.text("--why", options->why, "why, in words", Need::Required);
-    command.text("--by", options->by, "who withdraws it", Need::NotEmpty);
+    takeOfficer(command, *options, "who withdraws it");
 }
 
 } // namespace app

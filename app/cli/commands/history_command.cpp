@@ -7,6 +7,8 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/history_words.h"
+#include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -19,14 +21,22 @@ struct HistoryOptions : CommonOptions {
     std::string subject;
 };
 
-void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>& lines) {
+/// Who wrote it, and by whose PIN.
+QString writerOf(const core::HistoryLine& line) {
+    if (line.proven.empty()) return text(line.by);
+    if (line.proven == line.by) return QStringLiteral("%1, by PIN").arg(text(line.by));
+    return QStringLiteral("%1, by the PIN of %2").arg(text(line.by), text(line.proven));
+}
+
+void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>& lines,
+                core::CalendarDay today) {
     sayLine(counted(static_cast<int>(lines.size()), "%n line of history of ", "%n lines of history of ") +
             text(subject) + QStringLiteral("."));
     std::vector<QStringList> table;
     for (const core::HistoryLine& line : lines)
-        table.push_back({text((line.at ? *line.at : line.recordedAt).iso()), text(line.kind), text(line.by),
-                         text(line.body)});
-    sayText(tableOf({"when", "what", "by", "as recorded"}, table));
+        table.push_back({inWords(line.at.value_or(line.recordedAt), today), withCapital(inWords(line)),
+                         writerOf(line), text(line.machineName)});
+    sayText(tableOf({"when", "what", "by", "machine"}, table));
 }
 
 std::vector<core::Photo> photosOf(const core::Club& club, const std::string& subject) {
@@ -36,13 +46,13 @@ std::vector<core::Photo> photosOf(const core::Club& club, const std::string& sub
 }
 
 int history(const HistoryOptions& options) {
-    return withClub(options, core::Club::Access::ReadOnly, [&](core::Club& club) {
+    return withClubOn(options, core::Club::Access::ReadOnly, [&](core::Club& club, core::Moment moment) {
         const auto lines = club.answers().history(options.subject);
         if (!lines) return fail(lines.error());
         if (options.json)
             say(historyJson(options.subject, *lines, photosOf(club, options.subject)));
         else
-            sayHistory(options.subject, *lines);
+            sayHistory(options.subject, *lines, moment.today);
         return static_cast<int>(ExitFine);
     });
 }
@@ -54,6 +64,7 @@ void addHistory(CommandLine& line) {
     Command command = line.add("history", "everything recorded about an item, a boat or a person",
                                [options] { return history(*options); });
     takeCommon(command, *options);
+    command.more("In words, the oldest first. With --json everything as it was recorded.");
     command.file("OF", options->subject, "a tag code, or the name of a boat or person");
 }
 

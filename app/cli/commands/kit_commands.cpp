@@ -26,7 +26,6 @@ struct KitOptions : CommonOptions {
     core::NewKit kit;
     std::string code;
     std::string why;
-    std::string by;
     std::string labels;
     std::string out;
     double size = 30;
@@ -66,6 +65,8 @@ int finishWithSheet(const core::Club& club, const KitOptions& options,
 }
 
 int receive(const KitOptions& options) {
+    if (options.labels == "-" && options.pinFile == "-")
+        return fail({core::ErrorCode::PinFileWithCodes, {}, "--pin-file"});
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         core::NewKit kit = options.kit;
         std::ifstream file;
@@ -238,6 +239,8 @@ void addReceive(CommandLine& line) {
     Command command = line.add("receive", "register kit that arrived and mint its tags",
                                [options] { return receive(*options); });
     takeCommon(command, *options);
+    command.more("One item for each of --count, or for each maker's label; serial, batch and days come from "
+                 "the labels.");
     command.text("--kit-type", options->kit.kitType, "what it is", Need::Required);
     command.text("--size", options->kit.size, "its size");
     command.text("--boat", options->kit.boat, "its home boat");
@@ -253,7 +256,7 @@ void addReceive(CommandLine& line) {
     command.text("--labels", options->labels,
                  "file of makers' labels (GS1), one a line, or - : one item each");
     command.notTogether("--count", "--labels");
-    command.text("--by", options->by, "who registers it", Need::NotEmpty);
+    takeOfficer(command, *options, "who registers it");
     command.text("--out", options->out, "the PDF of the new tags", Need::NotEmpty);
     command.number("--tag-size", options->size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");
@@ -264,9 +267,10 @@ void addFitOut(CommandLine& line) {
     Command command = line.add("fit-out", "register what a boat's manifest lacks, and mint its tags",
                                [options] { return fitOut(*options); });
     takeCommon(command, *options);
+    command.more("What the boat's manifest lacks becomes items at home on the boat, without size and days.");
     command.text("--boat", options->kit.boat, "the boat", Need::Required);
     command.flag("--dry-run", options->dryRun, "only say what would be registered");
-    command.text("--by", options->by, "who registers it", Need::NotEmpty);
+    takeOfficer(command, *options, "who registers it");
     takeSheet(command, *options);
     command.notTogether("--dry-run", "--out");
 }
@@ -276,8 +280,10 @@ void addRetag(CommandLine& line) {
     Command command = line.add("retag", "a new tag for kit, a boat, person or place; its history stays",
                                [options] { return retag(*options); });
     takeCommon(command, *options);
+    command.more(
+        "The old tag no longer works. A name that a boat and a person have is refused: give its tag.");
     command.file("CODE", options->code, "its tag code; of a boat, person or place the name, too");
-    command.text("--by", options->by, "who fixes it", Need::NotEmpty);
+    takeOfficer(command, *options, "who fixes it");
     takeSheet(command, *options);
 }
 
@@ -286,9 +292,10 @@ void addWriteOff(CommandLine& line) {
     Command command = line.add("write-off", "an item that is out of use for good",
                                [options] { return writeOff(*options); });
     takeCommon(command, *options);
+    command.more("It counts nowhere from then on; its history stays. See reinstate.");
     command.file("CODE", options->code, "the item's tag code");
     command.choice("--why", options->why, {"lost", "damaged", "worn", "expired"}, "why", Need::Required);
-    command.text("--by", options->by, "who writes it off", Need::NotEmpty);
+    takeOfficer(command, *options, "who writes it off");
 }
 
 void addReinstate(CommandLine& line) {
@@ -296,9 +303,10 @@ void addReinstate(CommandLine& line) {
     Command command = line.add("reinstate", "takes the writing off of an item back",
                                [options] { return reinstate(*options); });
     takeCommon(command, *options);
+    command.more("The item is what it was before.");
     command.file("CODE", options->code, "the item's tag code");
     command.text("--why", options->why, "why, in words", Need::Required);
-    command.text("--by", options->by, "who reinstates it", Need::NotEmpty);
+    takeOfficer(command, *options, "who reinstates it");
 }
 
 void addRelease(CommandLine& line) {
@@ -307,7 +315,7 @@ void addRelease(CommandLine& line) {
                                [options] { return release(*options); });
     takeCommon(command, *options);
     command.file("CODE", options->code, "the item's tag code");
-    command.text("--by", options->by, "who releases it", Need::NotEmpty);
+    takeOfficer(command, *options, "who releases it");
 }
 
 } // namespace app

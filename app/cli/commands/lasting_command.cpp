@@ -47,6 +47,8 @@ void addLasting(CommandLine& line) {
     Command command = line.add("lasting", "how long kit of each type really lasts here, beside its rules",
                                [options] { return lasting(*options); });
     takeCommon(command, *options);
+    command.more(
+        "Kaplan-Meier curves of the club's own kit, and a Weibull fit where there are five endings or more.");
 }
 
 } // namespace app

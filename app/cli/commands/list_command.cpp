@@ -76,6 +76,8 @@ void addList(CommandLine& line) {
     Command command =
         line.add("list", "a list to print or to open as a sheet", [options] { return list(*options); });
     takeCommon(command, *options);
+    command.more("A PDF to print (A4), or CSV with ISO days that no sheet runs as a formula.");
+    command.needsSomebody("as missing, due and boats have it");
     std::vector<std::string> names;
     for (const auto& [name, which] : lists())
         names.push_back(name);

@@ -17,7 +17,6 @@ struct LogAddOptions : CommonOptions {
     std::string code;
     std::string text;
     std::string severity = "remark";
-    std::string by;
 };
 
 int logAdd(const LogAddOptions& options) {
@@ -41,6 +40,7 @@ void addLogAdd(CommandLine& line) {
     Command command = line.add("log-add", "write a remark or defect about a boat or an item",
                                [options] { return logAdd(*options); });
     takeCommon(command, *options);
+    command.more("The text is words: a tag code, or fewer than three letters, is refused.");
     command.text("--boat", options->boat, "the boat it is about");
     command.text("--code", options->code, "the tag code of the item it is about");
     command.notTogether("--boat", "--code");

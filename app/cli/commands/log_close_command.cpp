@@ -15,7 +15,6 @@ namespace {
 struct LogCloseOptions : CommonOptions {
     std::string entry;
     std::string closing;
-    std::string by;
 };
 
 int logClose(const LogCloseOptions& options) {

@@ -88,6 +88,8 @@ void addMakeReady(CommandLine& line) {
         line.add("make-ready", "which boats can be made complete with the kit on hand, and by which moves",
                  [options] { return makeReady(*options); });
     takeCommon(command, *options);
+    command.more("Boats that are not planned keep their kit. A plan that is proven cannot be bettered.");
+    command.needsSomebody("a boat is left out, or none that was asked for is in");
     command.several("--place", options->question.places,
                     "only kit at these places and aboard the planned boats");
     command.several("--boats", options->question.boats, "only these boats; the others keep their kit");

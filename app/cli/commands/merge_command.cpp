@@ -1,3 +1,4 @@
+#include "app/cli/commands/check_input.h"
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
@@ -19,7 +20,8 @@ struct MergeOptions : CommonOptions {
 };
 
 int merge(const MergeOptions& options) {
-    return withClub(options, core::Club::Access::ReadWrite, [&](core::Club& club) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        if (const auto by = byWhom(club, options.by, moment.today); !by) return fail(by.error());
         const std::vector<std::filesystem::path> others(options.others.begin(), options.others.end());
         const auto forks = options.asNewMachine ? core::ClubExchange::Forks::AsNewMachine
                                                 : core::ClubExchange::Forks::Refused;
@@ -45,10 +47,14 @@ void addMerge(CommandLine& line) {
     Command command = line.add("merge", "takes in what other machines recorded in their files of this club",
                                [options] { return merge(*options); });
     takeCommon(command, *options);
+    command.more(
+        "Every new fact is looked through first, then all or nothing is taken in; twice is nothing new.");
+    command.needsSomebody("somebody must look at what came in");
     command.paths("OTHER", options->others, "other files of the club; they stay as they are");
     command.flag("--as-new-machine", options->asNewMachine,
                  "take a record that was forked in as that of a machine of its own");
     command.flag("--dry-run", options->dryRun, "only say what would come in");
+    takeOfficer(command, *options, "who takes it in");
 }
 
 } // namespace app

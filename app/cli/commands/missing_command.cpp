@@ -99,6 +99,7 @@ void addMissing(CommandLine& line) {
     Command command = line.add("missing", "what is missing, and where it was last seen",
                                [options] { return missing(*options); });
     takeCommon(command, *options);
+    command.needsSomebody("an item is missing");
     command.text("--event", options->event, "only of what went out in an event, or on a day, with its tally",
                  Need::NotEmpty);
 }

@@ -1,8 +1,12 @@
 #include "app/cli/commands/options.h"
 
 #include "core/base/error_code.h"
+#include "core/register/sheets.h"
 
+#include "app/cli/commands/check_input.h"
+#include "app/cli/commands/pin_file.h"
 #include "app/cli/terminal/terminal.h"
+#include "core/club/club_pins.h"
 
 #include <algorithm>
 #include <charconv>
@@ -44,6 +48,13 @@ void takeCommon(Command& command, CommonOptions& options, Takes takes) {
     command.text("--today", options.today, "the calendar day to go by, e.g. 2026-03-14");
 }
 
+std::vector<std::string> sheetNames() {
+    std::vector<std::string> names;
+    for (const core::Sheet& sheet : core::allSheets())
+        names.emplace_back(sheet.name());
+    return names;
+}
+
 core::Result<core::Moment> momentOf(const CommonOptions& options) {
     std::optional<core::CalendarDay> day;
     if (!options.today.empty() &&
@@ -73,6 +84,22 @@ int failOfDays(const std::string& text) {
     return failWith("'" + text + "' is no number of days", "--within", "write it like 90d");
 }
 
+void takeOfficer(Command& command, CommonOptions& options, const std::string& byHelp, Need need) {
+    command.text("--by", options.by, byHelp, need);
+    command.text("--pin-file", options.pinFile, std::string("of --by, ") + pinFileHelp, Need::NotEmpty);
+}
+
+core::Outcome unlockFor(core::Club& club, const CommonOptions& options) {
+    if (options.pinFile.empty() || !options.isPinOfOfficer) return core::Done{};
+    if (options.by.empty()) return core::Error{core::ErrorCode::PinOfNobody, {}, "--pin-file"};
+    const auto moment = momentOf(options);
+    if (!moment) return moment.error();
+    const auto by = byWhom(club, options.by, moment->today);
+    if (!by) return by.error();
+    const auto pin = pinFrom(options.pinFile);
+    return pin ? club.pins().unlock(*by, *pin) : pin.error();
+}
+
 int withClub(const CommonOptions& options, core::Club::Access access,
              const std::function<int(core::Club&)>& goOn) {
     // What is recorded is finished, though nobody may read the answer: a closed pipe is a failed write.
@@ -80,6 +107,9 @@ int withClub(const CommonOptions& options, core::Club::Access access,
     core::Result<core::Club> club = core::Club::open(options.file, access);
     if (!club) return fail(club.error());
     const auto before = club->changeMark();
+    if (access == core::Club::Access::ReadWrite)
+        if (const core::Outcome unlocked = unlockFor(*club, options); !unlocked)
+            return fail(unlocked.error());
     const int exit = goOn(*club);
     if (access == core::Club::Access::ReadWrite && club->changeMark() != before) noteRecorded();
     return exit;

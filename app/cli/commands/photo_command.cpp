@@ -21,7 +21,6 @@ struct PhotoOptions : CommonOptions {
     std::string picture;
     std::string entry;
     std::string code;
-    std::string by;
     std::string show; ///< hash of one that is there
     std::string out;
 };
@@ -78,6 +77,8 @@ void addPhoto(CommandLine& line) {
     Command command = line.add("photo", "keeps a photograph of an item or of a log entry, or writes one out",
                                [options] { return options->show.empty() ? add(*options) : show(*options); });
     takeCommon(command, *options);
+    command.more("A photograph is kept as an upright JPEG of at most 1280 pixels and 300 kB, without place, "
+                 "time or camera.");
     command.text("PICTURE", options->picture, "the picture file");
     command.text("--entry", options->entry, "id of the log entry, as `log` shows it", Need::NotEmpty);
     command.text("--code", options->code, "the item's tag code", Need::NotEmpty);

@@ -95,6 +95,8 @@ void addRead(CommandLine& line) {
     Command command = line.add("read", "the codes in pictures, folders of pictures, or videos",
                                [options] { return read(*options); });
     takeCommon(command, *options, Takes::NoFile);
+    command.more("No club file: prints each code that is seen.");
+    command.needsSomebody("a picture shows no code");
     command.paths("PATH", options->paths, "pictures, folders, videos");
     command.choice("--effort", options->effort, {"fast", "full"},
                    "the fast pass alone, or all that may help (full)");

@@ -19,7 +19,6 @@ struct RenameOptions : CommonOptions {
     std::string sheet;
     std::string from;
     std::string to;
-    std::string by;
 };
 
 /// By the file's name in the contract, without its ending; classes stand in boats.csv and have no file.
@@ -66,10 +65,13 @@ void addRename(CommandLine& line) {
     Command command = line.add("rename", "gives a boat, place, person, kit type, size or class another name",
                                [options] { return rename(*options); });
     takeCommon(command, *options);
+    command.more(
+        "History, signed answers and evidence keep the old word; everything is found under the new one.");
     command.file("SHEET", options->sheet, "boats, places, people, kit_types, sizes or boat_classes");
+    command.offer("SHEET", {"boats", "places", "people", "kit_types", "sizes", "boat_classes"});
     command.file("OLD", options->from, "its name now; of a size 'kit type/size'");
     command.file("NEW", options->to, "the name from now on");
-    command.text("--by", options->by, "who does it", Need::NotEmpty);
+    takeOfficer(command, *options, "who does it");
 }
 
 } // namespace app

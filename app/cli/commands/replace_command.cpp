@@ -113,6 +113,8 @@ void addReplace(CommandLine& line) {
     Command command = line.add("replace", "what runs short when, and what to order by which day",
                                [options] { return replace(*options); });
     takeCommon(command, *options);
+    command.more("How many will be lost is reckoned from the club's record and what was believed before it.");
+    command.needsSomebody("something runs short");
     command.number("--months", question.months, 1, 1200, "how far ahead, in months");
     command.number("--confidence", question.confidence, 0, 1, "that nothing runs short, like 0.95");
     command.number("--cover", question.coverMonths, 0, 1200,

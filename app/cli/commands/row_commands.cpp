@@ -23,7 +23,6 @@ struct RowOptions : CommonOptions {
     std::vector<std::string> cells; ///< COLUMN=VALUE
     std::vector<std::string> codes; ///< of `move`
     std::string boat, place, person;
-    std::string by;
     bool dryRun = false;
 };
 
@@ -178,7 +177,7 @@ int move(RowOptions& options) {
 }
 
 void takeWriting(Command& command, RowOptions& options) {
-    command.text("--by", options.by, "who does it", Need::NotEmpty);
+    takeOfficer(command, options, "who does it");
     command.flag("--dry-run", options.dryRun, "only say what it would change");
 }
 
@@ -189,7 +188,10 @@ void addAdd(CommandLine& line) {
     Command command =
         line.add("add", "writes a new row of the register", [options] { return add(*options); });
     takeCommon(command, *options);
+    command.more("A row is judged as an import judges it; an item without a code gets one. The answer tells "
+                 "what it changes for boats and days.");
     command.file("SHEET", options->sheet, "a file of the register, without .csv");
+    command.offer("SHEET", sheetNames());
     command.paths("CELL", options->cells, "the cells of the row, as COLUMN=VALUE");
     takeWriting(command, *options);
 }
@@ -199,7 +201,10 @@ void addChange(CommandLine& line) {
     Command command =
         line.add("change", "changes cells of a row of the register", [options] { return change(*options); });
     takeCommon(command, *options);
+    command.more("KEY is the row's name, its key cells with / between them, like 'life jacket/M'. Key cells "
+                 "do not change: see rename.");
     command.file("SHEET", options->sheet, "a file of the register, without .csv");
+    command.offer("SHEET", sheetNames());
     command.file("KEY", options->row, "the row's name, its parts with / between them");
     command.paths("CELL", options->cells, "the cells that change, as COLUMN=VALUE; COLUMN=- clears one");
     takeWriting(command, *options);
@@ -210,6 +215,7 @@ void addMove(CommandLine& line) {
     Command command =
         line.add("move", "gives items another home or owner", [options] { return move(*options); });
     takeCommon(command, *options);
+    command.more("All of them or none.");
     command.paths("CODE", options->codes, "the items' tag codes");
     command.text("--boat", options->boat, "the boat that is their home", Need::NotEmpty);
     command.text("--place", options->place, "the place that is their home", Need::NotEmpty);

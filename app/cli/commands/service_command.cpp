@@ -22,7 +22,6 @@ namespace {
 struct ServiceOptions : CommonOptions {
     std::string rule;
     std::string day;
-    std::string by;
     std::vector<std::string> from;
     std::string codes;
     std::string note;
@@ -75,6 +74,8 @@ void sayRound(const core::ServiceOrder& order, const core::ServiceRound& round) 
 }
 
 int service(const ServiceOptions& options) {
+    if (options.codes == "-" && options.pinFile == "-")
+        return fail({core::ErrorCode::PinFileWithCodes, {}, "--pin-file"});
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         auto order = orderOf(club, options, moment);
         if (!order) return fail(order.error());
@@ -107,9 +108,11 @@ void addService(CommandLine& line) {
     Command command = line.add("service", "a service round: one record for all that is scanned",
                                [options] { return service(*options); });
     takeCommon(command, *options);
+    command.more("Failed, they are withdrawn; a later passed record releases what only a failed one held.");
+    command.needsSomebody("something was refused; what fits is recorded all the same");
     command.text("--rule", options->rule, "the life rule that the record satisfies", Need::Required);
     command.text("--day", options->day, "the day on which it was done (today)");
-    command.text("--by", options->by, "who did it", Need::Required);
+    takeOfficer(command, *options, "who did it", Need::Required);
     command.several("--from", options->from, "pictures, folders or videos of the kit");
     command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");
     command.notTogether("--from", "--codes");

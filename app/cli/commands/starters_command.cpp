@@ -37,6 +37,7 @@ void addStarters(CommandLine& line) {
     Command command = line.add("starters", "example registers that a new club may begin with",
                                [options] { return list(*options); });
     takeCommon(command, *options, Takes::NoFile);
+    command.more("What they say are examples, and each rule says so in its source.");
 }
 
 } // namespace app

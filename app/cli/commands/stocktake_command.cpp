@@ -19,6 +19,7 @@ namespace app {
 namespace {
 
 struct StocktakeOptions : CommonOptions {
+    std::string signerPin; ///< file of the PIN of the signer
     std::string place;
     std::vector<std::string> from;
     std::string codes;
@@ -64,6 +65,11 @@ int stocktake(const StocktakeOptions& options) {
             if (!signer) return fail(signer.error());
             plan.signature.by = *signer;
         }
+        if (!options.signerPin.empty()) {
+            auto pin = signersPin(options.signerPin, options.signer, options.codes);
+            if (!pin) return fail(pin.error());
+            plan.signature.pin = std::move(*pin);
+        }
         if (options.from.empty() && options.codes.empty() && !isBegun(club, options.place))
             return failWith("nothing was scanned", "--codes",
                             "give pictures with --from or codes with --codes");
@@ -89,16 +95,20 @@ void addStocktake(CommandLine& line) {
     Command command = line.add("stocktake", "what is at a place against the register; unsigned it stays open",
                                [options] { return stocktake(*options); });
     takeCommon(command, *options);
+    command.more(
+        "Signed, what was not seen is missing. Without --sign it stays open and goes on when given again.");
+    command.needsSomebody("something was not seen");
     command.text("--place", options->place, "the place", Need::Required);
     command.several("--from", options->from, "pictures, folders or videos of the shelf");
     command.text("--codes", options->codes, "file of codes, one a line, or - for standard input");
     command.notTogether("--from", "--codes");
     command.text("--sign", options->signer, "who signs; what was not seen is missing from then on",
                  Need::NotEmpty);
+    command.text("--pin-file", options->signerPin, std::string("of --sign, ") + pinFileHelp, Need::NotEmpty);
     command.text("--discard", options->discard,
                  "close the unfinished stocktake without a signature, and why: nothing is missing for it",
                  Need::NotEmpty);
-    for (const char* other : {"--sign", "--codes", "--from"})
+    for (const char* other : {"--sign", "--pin-file", "--codes", "--from"})
         command.notTogether("--discard", other);
     command.text("--at", options->at, "the instant of the stocktake, e.g. 2026-03-14T06:40:00Z");
 }

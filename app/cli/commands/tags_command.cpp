@@ -74,7 +74,9 @@ Labels labelsOf(const core::Club& club, const TagsOptions& options, core::Moment
 core::Outcome giveMissingTags(const TagsOptions& options, core::Moment moment) {
     if (const core::Outcome room = canWriteWholeFile(options.out, Paper::Sheet); !room) return room;
     auto club = core::Club::open(options.file);
-    return club ? club->kit().giveMissingTags(options.items, {}, moment) : club.error();
+    if (!club) return club.error();
+    if (const core::Outcome unlocked = unlockFor(*club, options); !unlocked) return unlocked;
+    return club->kit().giveMissingTags(options.items, {}, moment);
 }
 
 int tags(const TagsOptions& options) {
@@ -107,6 +109,8 @@ void addTags(CommandLine& line) {
     Command command =
         line.add("tags", "sheets of tags as PDF, or unused codes", [options] { return tags(*options); });
     takeCommon(command, *options);
+    command.more(
+        "Of all that has a tag and is here, or of what --items names. Written-off kit is never printed.");
     command.several("--items", options->items,
                     "only these: tag codes, and names of boats, people and places");
     command.text("--out", options->out, "the PDF to write", Need::NotEmpty);
@@ -114,6 +118,7 @@ void addTags(CommandLine& line) {
                    "width of a symbol in millimetres");
     command.number("--mint", options->mint, 1, mostMinted, "print so many unused codes; with --out, as tags");
     command.flag("--control", options->control, "the control tags too");
+    takeOfficer(command, *options, "the gear officer who gives tags to what has none");
     command.notTogether("--mint", "--items");
     command.atLeastOneOf("--out", "--mint");
 }

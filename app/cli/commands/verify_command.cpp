@@ -37,6 +37,9 @@ void sayVerification(const core::Verification& found) {
     if (found.erased > 0)
         sayLine(QStringLiteral("  %1 of people erased")
                     .arg(counted(static_cast<int>(found.erased), "%n measure", "%n measures")));
+    if (found.notHere > 0)
+        sayLine(QStringLiteral("  %1 of people not handed on to this file")
+                    .arg(counted(static_cast<int>(found.notHere), "%n measure", "%n measures")));
 }
 
 int verify(const VerifyOptions& options) {
@@ -59,6 +62,9 @@ void addVerify(CommandLine& line) {
     Command command = line.add("verify", "check the record: its chain, its tables, its file",
                                [options] { return verify(*options); });
     takeCommon(command, *options);
+    command.more("Chains and their signatures, tables against facts, the file itself. Keep the head that it "
+                 "prints on paper or with a second person.");
+    command.needsSomebody("the record has a problem");
     command.flag("--rebuild", options->rebuild, "make the tables anew from the record");
 }
 

@@ -197,8 +197,10 @@ Json historyLine(const core::HistoryLine& line) {
     return {{"recorded_at", line.recordedAt.iso()},
             {"at", orNull(line.at)},
             {"device", line.machine},
+            {"machine_name", orNull(line.machineName)},
             {"seq", line.seq},
             {"by", orNull(line.by)},
+            {"proven", orNull(line.proven)},
             {"kind", line.kind},
             {"body", body.is_discarded() ? Json(line.body) : body}};
 }
@@ -268,8 +270,12 @@ std::string clubSheetJson(const core::ClubSheetPlan& read) {
     return written(document);
 }
 
-std::string boatsJson(const std::vector<core::BoatCondition>& boats) {
-    return written({{"boats", listOf(boats, boat)}});
+std::string boatsJson(const std::vector<core::BoatCondition>& boats,
+                      const std::vector<core::PinReset>& resets) {
+    const auto reset = [](const core::PinReset& each) {
+        return Json{{"person", each.person}, {"at", each.at.iso()}, {"by", orNull(each.by)}};
+    };
+    return written({{"boats", listOf(boats, boat)}, {"pin_resets", listOf(resets, reset)}});
 }
 
 std::string missingJson(const std::vector<core::MissingItem>& items) {

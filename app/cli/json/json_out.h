@@ -8,6 +8,7 @@
 #include "core/check/boat_check.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
+#include "core/club/club_pins.h"
 #include "core/exchange/club_sheet/club_sheet.h"
 #include "core/exchange/csv_import.h"
 #include "core/record/verification.h"
@@ -39,7 +40,8 @@ std::string readingsJson(const std::vector<scanner::PathReading>& readings);
 std::string streamsJson(const std::vector<scanner::StreamReading>& streams);
 std::string importJson(const core::ImportPlan& plan);
 std::string clubSheetJson(const core::ClubSheetPlan& read);
-std::string boatsJson(const std::vector<core::BoatCondition>& boats);
+std::string boatsJson(const std::vector<core::BoatCondition>& boats,
+                      const std::vector<core::PinReset>& resets);
 std::string missingJson(const std::vector<core::MissingItem>& items);
 std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today);
 std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters); ///< name, title

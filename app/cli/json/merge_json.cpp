@@ -1,6 +1,5 @@
 #include "app/cli/json/merge_json.h"
 
-#include "app/cli/json/json_parts.h"
 #include "app/text/merge_sentences.h"
 
 namespace app {
@@ -13,14 +12,18 @@ Json lookAt(const core::LookAt& each) {
 
 } // namespace
 
+Json cameInJson(const core::CameIn& cameIn) {
+    return {{"facts", cameIn.facts},
+            {"machines", cameIn.machines},
+            {"checks", cameIn.checks},
+            {"sightings", cameIn.sightings},
+            {"changes", cameIn.changes},
+            {"left_out", cameIn.leftOut},
+            {"look_at", listOf(cameIn.lookAt, lookAt)}};
+}
+
 std::string mergeJson(const core::CameIn& cameIn) {
-    return written({{"facts", cameIn.facts},
-                    {"machines", cameIn.machines},
-                    {"checks", cameIn.checks},
-                    {"sightings", cameIn.sightings},
-                    {"changes", cameIn.changes},
-                    {"left_out", cameIn.leftOut},
-                    {"look_at", listOf(cameIn.lookAt, lookAt)}});
+    return written(cameInJson(cameIn));
 }
 
 } // namespace app

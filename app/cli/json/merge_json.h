@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/cli/json/json_parts.h"
 #include "core/club/club_exchange.h"
 
 #include <string>
@@ -7,5 +8,6 @@
 namespace app {
 
 std::string mergeJson(const core::CameIn& cameIn);
+Json cameInJson(const core::CameIn& cameIn); ///< as part of another document
 
 } // namespace app

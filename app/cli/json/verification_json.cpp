@@ -70,6 +70,7 @@ std::string verificationJson(const core::Verification& verification) {
          {"devices", verification.machines.size()},
          {"machines", listOf(verification.machines, machine)},
          {"erased", verification.erased},
+         {"not_here", verification.notHere},
          {"photos", {{"count", verification.photos}, {"kb", (verification.photoBytes + 999) / 1000}}},
          {"head", orNull(verification.head)},
          {"problems", listOf(verification.problems, problem)}});

@@ -20,6 +20,7 @@ namespace {
 bool isRecorded = false; ///< what was asked stands in the club file
 bool isMade = false;     ///< or in a file of its own
 bool outputFailed = false;
+bool isSilent = false;
 int keptChannel = -1; ///< standard error, while it is turned away
 
 void writeAll(int channel, const std::string& text) {
@@ -44,7 +45,12 @@ int exitOf(core::ErrorKind kind) {
 
 } // namespace
 
+void sayNothing() {
+    isSilent = true;
+}
+
 void say(const std::string& text) {
+    if (isSilent) return;
     if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size()) outputFailed = true;
 }
 

@@ -20,6 +20,9 @@ enum Exit { ExitFine = 0, ExitNeedsSomebody = 1, ExitBadInput = 2, ExitFailed = 
 /// finishOutput.
 void say(const std::string& text);
 
+/// From now on nothing that is said gets there (--quiet); errors go on to standard error.
+void sayNothing();
+
 /// Text for a person. Nothing in it drives the terminal: see app/text/text.h.
 void sayText(const QString& text);
 void sayLine(const QString& line);

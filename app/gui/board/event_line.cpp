@@ -81,7 +81,7 @@ void keepTodaysEvent(EventLine& line, ClubThread& club, TimeSource time,
             &line,
             [now = time(), change = std::move(change)](core::Club& open) {
                 const auto done = change(open.events(), now);
-                const QString why = done ? QString() : withCapital(errorLine(done.error())) + '.';
+                const QString why = done ? QString() : errorSentence(done.error());
                 return std::pair(why, readTodaysEvent(open, now));
             },
             [&line, say](const std::pair<QString, TodaysEvent>& read) {

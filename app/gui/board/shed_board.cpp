@@ -3,6 +3,7 @@
 #include "app/gui/board/event_line.h"
 #include "app/gui/board/set_up_strip.h"
 #include "app/gui/camera/camera_panel.h"
+#include "app/gui/club/hub_watch.h"
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
@@ -44,6 +45,21 @@ const core::OpenCheck* unfinishedOf(const std::vector<core::OpenCheck>& unfinish
     return found == unfinished.end() ? nullptr : &*found;
 }
 
+/// For a month, so that no PIN goes without anybody's knowing.
+QString resetsInWords(const BoardState& state) {
+    QStringList lines;
+    for (const core::PinReset& reset : state.resets) {
+        const QString when = inWords(reset.at, state.today);
+        lines << (reset.by.empty()
+                      ? ShedBoard::tr("▲ The PIN of %1 was taken away by whoever owns the file, %2.")
+                            .arg(text(reset.person), when)
+                      : ShedBoard::tr(
+                            "▲ The PIN of %1 was taken away by whoever owns the file, %2; given as by %3.")
+                            .arg(text(reset.person), when, text(reset.by)));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
 } // namespace
 
 BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads reads, bool arePrinted) {
@@ -57,7 +73,8 @@ BoardState readBoard(const core::Club& club, core::CalendarDay today, BoardReads
     state.missing = static_cast<int>(club.answers().missingItems().size());
     state.dueSoon = static_cast<int>(club.answers().dueList(today, dueWithin).size());
     if (const auto origin = club.record().origin()) state.began = origin->at;
-    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted);
+    state.resets = club.pins().resets(today);
+    if (reads == BoardReads::SetUpToo) state.setUp = club.answers().setUp(arePrinted, today);
     return state;
 }
 
@@ -101,7 +118,9 @@ ShedBoard::ShedBoard(QWidget* parent)
     , m_stripLayout(new QVBoxLayout(m_strips))
     , m_missing(new QPushButton(this))
     , m_due(new QPushButton(this))
+    , m_hub(wordsButton(this, {}, "hubLine"))
     , m_said(wordsIn("quiet", {}, this))
+    , m_resets(wordsLabel(this, "look", "pinResetLabel"))
     , m_reminder(wordsIn("look", {}, this))
     , m_backUp(wordsButton(this, tr("Back up…"), "boardBackUpButton"))
     , m_gear(new QHBoxLayout)
@@ -143,6 +162,10 @@ ShedBoard::ShedBoard(QWidget* parent)
     layout->addWidget(m_setUp);
     layout->addLayout(body, 1);
     layout->addWidget(m_said);
+    m_hub->setProperty("role", "plain");
+    m_hub->hide();
+    layout->addWidget(m_hub, 0, Qt::AlignLeft);
+    layout->addWidget(m_resets);
     m_reminder->setObjectName("backupReminder");
     auto* reminder = new QHBoxLayout;
     reminder->addWidget(m_reminder, 1);
@@ -155,6 +178,7 @@ ShedBoard::ShedBoard(QWidget* parent)
     }
     m_gear->addStretch(1);
     layout->addLayout(m_gear);
+    connect(m_hub, &QPushButton::clicked, this, &ShedBoard::hubPressed);
     connect(m_backUp, &QPushButton::clicked, this, &ShedBoard::backUpPressed);
     connect(m_setUp, &SetUpStrip::goOnPressed, this, [this] { emit gearPagePressed("setup"); });
     connect(m_setUp, &SetUpStrip::putAwayPressed, this, &ShedBoard::setUpPutAway);
@@ -175,6 +199,8 @@ void ShedBoard::setState(const BoardState& state) {
                                  QT_TRANSLATE_N_NOOP("Words", "%n date overdue or due within 30 days"),
                                  QT_TRANSLATE_N_NOOP("Words", "%n dates overdue or due within 30 days")));
     m_said->clear();
+    m_resets->setText(resetsInWords(state));
+    m_resets->setVisible(!state.resets.empty());
     m_setUp->setTicks(state.setUp);
     fillStrips();
 }
@@ -219,6 +245,20 @@ void ShedBoard::say(const QString& sentence) {
     m_said->setText(sentence);
 }
 
+QString ShedBoard::said() const {
+    return m_said->text();
+}
+
+/// With how much of what came in somebody must look at.
+void ShedBoard::sayOfHub(const HubNews& news) {
+    QString words = inWords(news, m_state.today);
+    if (const auto looks = static_cast<int>(news.cameIn.lookAt.size()); looks > 0 && !words.isEmpty())
+        words += QLatin1Char(' ') + counted(looks, QT_TRANSLATE_N_NOOP("Words", "▲ %n thing to look at"),
+                                            QT_TRANSLATE_N_NOOP("Words", "▲ %n things to look at"));
+    m_hub->setText(words);
+    m_hub->setVisible(!words.isEmpty());
+}
+
 void ShedBoard::remindOfBackup(const QString& sentence) {
     m_reminder->setText(sentence);
     m_reminder->setVisible(!sentence.isEmpty());
@@ -239,7 +279,7 @@ void ShedBoard::offerPaper(ClubThread& club, const Choosers& choosers, const Tim
     });
     m_gear->addWidget(paper);
     connect(paper, &PaperButton::done, this, [this](const core::Result<QString>& sentence) {
-        say(sentence ? *sentence : withCapital(errorLine(sentence.error())) + QLatin1Char('.'));
+        say(sentence ? *sentence : errorSentence(sentence.error()));
     });
 }
 

@@ -10,6 +10,7 @@
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
 #include "core/club/club_checks.h"
+#include "core/club/club_pins.h"
 
 #include <QWidget>
 
@@ -25,6 +26,7 @@ namespace app {
 
 class CameraPanel;
 class EventLine;
+struct HubNews;
 class SetUpStrip;
 
 /// What the shed board shows, read from the club file in one go.
@@ -37,6 +39,7 @@ struct BoardState {
     int dueSoon = 0;                         ///< rows of the due list within `dueWithin` days
     std::optional<core::Instant> began{};    ///< the club
     std::vector<core::SetUpTick> setUp = {}; ///< empty: nobody asked
+    std::vector<core::PinReset> resets = {}; ///< PINs that the file's owner took away of late, newest first
 };
 inline constexpr int dueWithin = 30;
 
@@ -62,6 +65,8 @@ public:
     QString currentBoat() const;
     void say(const QString& sentence);            ///< what became of a code typed here
     void remindOfBackup(const QString& sentence); ///< empty: nothing is to be said
+    QString said() const;
+    void sayOfHub(const HubNews& news); ///< how it stands with the district's server
     /// Lets the boats be printed, saved or copied, and their check lists.
     void offerPaper(ClubThread& club, const Choosers& choosers, const TimeSource& time);
     CameraPanel& camera() { return *m_camera; } ///< for a boat's tag
@@ -75,6 +80,7 @@ signals:
     void backUpPressed();
     void importPressed(); ///< of a board without boats
     void setUpPutAway();
+    void hubPressed();                       ///< the line about the district's server
     void gearPagePressed(const QString& id); ///< see GearOffice
 
 protected:
@@ -91,7 +97,9 @@ private:
     QVBoxLayout* m_stripLayout;
     QPushButton* m_missing;
     QPushButton* m_due;
+    QPushButton* m_hub; ///< how it stands with the district's server; leads to its page
     QLabel* m_said;
+    QLabel* m_resets;
     QLabel* m_reminder;
     QPushButton* m_backUp; ///< beside the reminder
     QHBoxLayout* m_gear;   ///< the lines for the gear officer

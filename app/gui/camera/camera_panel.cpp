@@ -59,9 +59,10 @@ QString cameraKey() {
 
 } // namespace
 
-CameraPanel::CameraPanel(QWidget* parent)
+CameraPanel::CameraPanel(QWidget* parent, Use use)
     : QWidget(parent)
     , m_live(tagReader())
+    , m_use(use)
     , m_view(new CameraView(this))
     , m_menu(new QMenu(this))
     , m_cameraButton(new QPushButton(tr("Camera ▾"), this))
@@ -104,6 +105,8 @@ void CameraPanel::buildControls() {
 
     auto* controls = new QHBoxLayout;
     controls->setSpacing(spaceUnit);
+    m_codeEdit->setVisible(m_use == Use::Codes);
+    if (m_use == Use::Pictures) controls->addStretch(1);
     controls->addWidget(m_codeEdit, 1);
     controls->addWidget(m_cameraButton);
     auto* layout = new QVBoxLayout(this);
@@ -159,6 +162,7 @@ void CameraPanel::fillMenu() {
     mirror->setChecked(m_view->isMirrored());
     connect(mirror, &QAction::toggled, this, &CameraPanel::setMirrored);
     m_menu->addAction(tr("camera off"), this, &CameraPanel::stop);
+    if (m_use == Use::Pictures) return;
     m_menu->addSeparator();
     m_menu->addAction(tr("read a video or pictures…"), this, &CameraPanel::picturesPressed);
     m_menu->addAction(tr("read a folder of pictures…"), this, &CameraPanel::pictureFolderPressed);
@@ -193,7 +197,9 @@ void CameraPanel::say(const QString& sentence, bool toLookAt) {
 
 void CameraPanel::showState(SourceState state) {
     const QString instead =
-        tr("Type the code on a tag, or use a hand-held scanner: no field has to be chosen.");
+        m_use == Use::Codes
+            ? tr("Type the code on a tag, or use a hand-held scanner: no field has to be chosen.")
+            : tr("A picture that is in a file can be added in its place.");
     switch (state) {
     case SourceState::NoCamera:
         m_view->clearPicture();
@@ -251,7 +257,7 @@ void CameraPanel::showAdvice(scanner::PictureAdvice advice) {
 }
 
 void CameraPanel::showFailure(const QString& path, const scanner::FileError& error) {
-    say(withCapital(errorLine(fileErrorOf(path.toStdString(), error))) + QLatin1Char('.'), true);
+    say(errorSentence(fileErrorOf(path.toStdString(), error)), true);
 }
 
 void CameraPanel::resizeEvent(QResizeEvent* event) {

@@ -32,7 +32,10 @@ class CameraPanel : public QWidget {
     Q_OBJECT
 
 public:
-    explicit CameraPanel(QWidget* parent = nullptr);
+    /// What is it there for: codes are read from it and typed beneath it, or pictures are taken.
+    enum class Use { Codes, Pictures };
+
+    explicit CameraPanel(QWidget* parent = nullptr, Use use = Use::Codes);
 
     /// Looks up what a scanned text stands for; called for each code in view, on each frame.
     void setDescribe(std::function<CodeWords(const core::ScannedText& scan)> describe);
@@ -71,6 +74,7 @@ private:
 
     scanner::LiveScanner m_live;
     std::function<CodeWords(const core::ScannedText&)> m_describe;
+    Use m_use;
     bool m_isRecording = false;
     std::vector<scanner::TrackedCode> m_inView;
     QSize m_frame;

@@ -36,6 +36,7 @@ public:
     const QString& advice() const { return m_advice; }
     void clearPicture();
     bool hasPicture() const { return !m_picture.isNull(); }
+    const QImage& picture() const { return m_picture; } ///< as the camera sees it, mirrored or not
 
     QSize sizeHint() const override;
     bool hasHeightForWidth() const override { return true; }

@@ -26,14 +26,13 @@ ScanWords ofNewItem(const core::Scanned& scan, const ListRow* row) {
 
 ScanWords ofUnread(const core::Scanned& scan, const QString& read) {
     if (!scan.alike.empty())
-        return {withCapital(errorLine(errorOfAlike(read.toStdString(), scan.alike))) + QLatin1Char('.'), true,
-                Sound::LookAtThis};
+        return {errorSentence(errorOfAlike(read.toStdString(), scan.alike)), true, Sound::LookAtThis};
     if (!scan.name.empty())
         return {ScanWordsText::tr("%1 is no longer here, and is not named.").arg(text(scan.name)), true,
                 Sound::LookAtThis};
     const auto typed = core::TagCode::parse(read.toStdString());
     const QString said = typed ? ScanWordsText::tr("%1 is no tag for this check.").arg(text(read))
-                               : withCapital(errorLine(typed.error())) + QLatin1Char('.');
+                               : errorSentence(typed.error());
     return {said, true, Sound::LookAtThis};
 }
 
@@ -97,7 +96,7 @@ ScanWords wordsOf(const FlowStep& step) {
     default:
         break;
     }
-    if (step.why) return {withCapital(errorLine(*step.why)) + QLatin1Char('.'), true, {}};
+    if (step.why) return {errorSentence(*step.why), true, {}};
     return {};
 }
 

@@ -4,6 +4,7 @@
 #include "app/gui/widgets/choice_box.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QStyle>
@@ -13,6 +14,21 @@
 
 namespace app {
 namespace {
+
+/// In a closed box these would choose the next name at once.
+bool movesThroughNames(const QKeyEvent& event) {
+    switch (event.key()) {
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_PageUp:
+    case Qt::Key_PageDown:
+    case Qt::Key_Home:
+    case Qt::Key_End:
+        return true;
+    default:
+        return false;
+    }
+}
 
 /// More people than that do not fit a small rescue boat, nor this line.
 constexpr int mostBoxes = 5;
@@ -48,8 +64,19 @@ void PeopleBar::addBox() {
     column->addStretch(1);
     m_layout->addLayout(column);
     m_boxes << box;
+    box->installEventFilter(this);
     fill(*box, {});
     connect(box, &QComboBox::activated, this, [this] { emit namesChosen(aboard()); });
+}
+
+/// Who is aboard is recorded when it is chosen: arrows open the names and move among them, and the wheel
+/// names nobody.
+bool PeopleBar::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Wheel) return true;
+    if (event->type() != QEvent::KeyPress || !movesThroughNames(static_cast<QKeyEvent&>(*event)))
+        return QWidget::eventFilter(watched, event);
+    static_cast<QComboBox*>(watched)->showPopup();
+    return true;
 }
 
 /// Who is already in another box is not offered again.

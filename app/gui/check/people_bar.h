@@ -22,6 +22,9 @@ public:
 signals:
     void namesChosen(const QStringList& aboard);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void addBox();
     void fill(QComboBox& box, const QString& chosen) const;

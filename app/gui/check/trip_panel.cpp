@@ -137,7 +137,7 @@ void TripPanel::write() {
     else if (!launches || trip.launches != *launches)
         complain(*m_launches, tr("Write how often the boat was launched, as a whole number."));
     else if (const auto written = core::operationFrom(trip); !written)
-        complain(*m_left, withCapital(errorLine(written.error())) + QLatin1Char('.'));
+        complain(*m_left, errorSentence(written.error()));
     else
         emit writePressed(trip);
 }

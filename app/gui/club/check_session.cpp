@@ -2,6 +2,7 @@
 
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 
 #include <QPointer>
 
@@ -89,16 +90,18 @@ void CheckSession::takeWritten(Written done) {
         if (!self) return;
         if (step && step->isLast()) m_waiting.clear();
         if (step && step->what == FlowStep::What::Signed) m_club.noteSigned();
-        if (step)
+        if (step) {
             emit stepped(*step, text);
-        else
-            fail(step.error());
+            continue;
+        }
+        fail(step.error());
+        if (self && isAboutPin(step.error())) askForPin(step.error());
     }
     if (self && !m_waiting.empty() && !m_isWriting) write();
 }
 
 void CheckSession::fail(const core::Error& error) {
-    emit failed(withCapital(errorLine(error)) + QLatin1Char('.'));
+    emit failed(errorSentence(error));
 }
 
 void CheckSession::scan(const core::ScannedText& scan, core::SeenBy seenBy) {
@@ -183,8 +186,27 @@ void CheckSession::setSignatureAsked(bool isAsked) {
 }
 
 void CheckSession::sign(const QString& by, const QString& urgent, std::optional<int> missing) {
-    perform([signature = Signature{by.toStdString(), urgent.toStdString(), missing}, moment = m_time()](
-                core::Club& club, CheckFlow& flow) { return flow.sign(club, signature, moment); });
+    signAs({by.toStdString(), urgent.toStdString(), missing});
+}
+
+void CheckSession::signAs(Signature signature) {
+    m_signature = signature;
+    perform([signature = std::move(signature), moment = m_time()](core::Club& club, CheckFlow& flow) {
+        return flow.sign(club, signature, moment);
+    });
+}
+
+/// A launch does not wait for who gave wrong ones: core takes it without.
+void CheckSession::askForPin(const core::Error& error) {
+    Signature signature = m_signature;
+    signature.pin = nullptr;
+    if (error.code == core::ErrorCode::PinWait && m_state->open.phase == core::Phase::Launch)
+        return signAs(std::move(signature));
+    m_club.askForSignersPin(this, QString::fromStdString(signature.by), error,
+                            [this, signature](std::shared_ptr<core::Pin> pin) mutable {
+                                signature.pin = std::move(pin);
+                                signAs(std::move(signature));
+                            });
 }
 
 } // namespace app

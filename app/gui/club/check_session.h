@@ -47,7 +47,8 @@ public:
     void turnClockOf(const QString& point);
     void discard(const QString& reason);
     void setSignatureAsked(bool isAsked); ///< as the tag for finishing does; see CheckFlow
-    /// `missing`: see Signature.
+    /// `missing`: see Signature. Where the club asks for the signer's PIN, that is asked for in the window
+    /// (ClubThread::signersPinWanted), and it is signed with it.
     void sign(const QString& by, const QString& urgent, std::optional<int> missing = std::nullopt);
 
     const std::optional<CheckState>& state() const { return m_state; }
@@ -89,12 +90,15 @@ private:
                            core::Moment moment);
     void takeWritten(Written written);
     void fail(const core::Error& error);
+    void signAs(Signature signature);
+    void askForPin(const core::Error& error);
 
     ClubThread& m_club;
     TimeSource m_time;
     std::optional<CheckState> m_state;
     std::shared_ptr<Work> m_work; ///< touched on the club's thread only
     std::vector<Waiting> m_waiting;
+    Signature m_signature; ///< given last
     bool m_isOpening = false;
     bool m_isWriting = false;
 };

@@ -6,8 +6,11 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/base/error_code.h"
+#include "core/club/club.h"
 #include "core/club/club_copy.h"
+#include "core/club/club_pins.h"
 #include "core/club/club_record.h"
+#include "core/record/pin.h"
 
 #include <QWidget>
 
@@ -45,10 +48,6 @@ core::Outcome copyInto(const std::filesystem::path& folder, const std::filesyste
         return core::Error{core::ErrorCode::RecordDamaged, {}, file.string(), {copied->problems.front()}};
     removeOld(folder, origin->fact);
     return core::Done{};
-}
-
-QString sentenceOf(const core::Error& error) {
-    return withCapital(errorLine(error)) + QLatin1Char('.');
 }
 
 } // namespace
@@ -98,7 +97,7 @@ void ClubCopies::backUp() {
     if (to.isEmpty()) return;
     run([file, to] { return core::copyClub(file, to.toStdString(), true); },
         [this, file, to, at = now.at](const core::Result<core::Verification>& found) {
-            if (!found) return emit said(sentenceOf(found.error()), true);
+            if (!found) return emit said(errorSentence(found.error()), true);
             CopySettings(file).setNewest(at);
             if (m_failedFor == file) m_failed.clear();
             emit changed();
@@ -116,14 +115,46 @@ void ClubCopies::restore() {
     if (from.isEmpty()) return;
     const QString to = m_choosers.newClub ? m_choosers.newClub(m_window) : QString();
     if (to.isEmpty()) return;
-    run([from, to] { return core::copyClub(from.toStdString(), to.toStdString(), false); },
-        [this, from, to](const core::Result<core::Verification>& found) {
-            if (!found) return emit said(sentenceOf(found.error()), true);
-            emit restored(to);
-            emit said(
-                tr("Restored from %1. What was recorded after that backup is not in it.").arg(text(from)),
-                false);
-        });
+    restoreBy(from, to, {}, nullptr);
+}
+
+namespace {
+
+struct TriedRestore {
+    core::Result<core::Verification> found;
+    std::vector<std::string> officers; ///< whose PIN is wanted; empty: nobody's
+};
+
+TriedRestore triedRestore(const std::string& from, const std::string& to, const std::string& person,
+                          const core::Pin* pin) {
+    TriedRestore tried{core::restoreClub(from, to, person, pin), {}};
+    if (tried.found) return tried;
+    const core::ErrorCode code = tried.found.error().code;
+    if (code == core::ErrorCode::PinNeeded || code == core::ErrorCode::PinWrong)
+        if (const auto backup = core::Club::open(from, core::Club::Access::ReadOnly))
+            tried.officers = backup->pins().officers();
+    return tried;
+}
+
+} // namespace
+
+void ClubCopies::restoreBy(const QString& from, const QString& to, const QString& person,
+                           const std::shared_ptr<core::Pin>& pin) {
+    const auto restoreIt = [from, to, person, pin] {
+        return triedRestore(from.toStdString(), to.toStdString(), person.toStdString(), pin.get());
+    };
+    run(restoreIt, [this, from, to, person](const TriedRestore& tried) {
+        if (!tried.officers.empty())
+            return emit pinWanted(
+                texts(tried.officers), person, tried.found.error(),
+                [this, from, to](const QString& by, const std::shared_ptr<core::Pin>& given) {
+                    restoreBy(from, to, by, given);
+                });
+        if (!tried.found) return emit said(errorSentence(tried.found.error()), true);
+        emit restored(to);
+        emit said(tr("Restored from %1. What was recorded after that backup is not in it.").arg(text(from)),
+                  false);
+    });
 }
 
 void ClubCopies::chooseFolder() {
@@ -165,7 +196,7 @@ void ClubCopies::copyAfterCheck() {
     run([file, folder, at = m_time().at] { return copyInto(folder, file, at); },
         [this, file](const core::Outcome& copied) {
             m_failedFor = file;
-            m_failed = copied ? QString() : sentenceOf(copied.error());
+            m_failed = copied ? QString() : errorSentence(copied.error());
             emit changed();
         });
 }

@@ -11,9 +11,14 @@
 
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <optional>
 
 class QWidget;
+
+namespace core {
+class Pin;
+}
 
 namespace app {
 
@@ -28,6 +33,8 @@ public:
     ClubCopies(ClubThread& club, Choosers choosers, TimeSource time, QWidget* window);
     ~ClubCopies() override;
 
+    using GiveBy = std::function<void(const QString& person, std::shared_ptr<core::Pin>)>;
+
     void backUp();       ///< asks where to
     void restore();      ///< asks from where and where to; needs no open club
     void chooseFolder(); ///< asks for the folder of the copies after signed checks
@@ -41,9 +48,15 @@ signals:
     void said(const QString& sentence, bool toLookAt); ///< what became of what was asked for
     void restored(const QString& file);                ///< to be opened
     void changed();                                    ///< what `reminder` and `isCopying` say
+    /// A backup is restored when one of these gear officers, who are in it, gives a PIN; `likely`: who was
+    /// tried already, and `why` it was refused.
+    void pinWanted(const QStringList& officers, const QString& likely, const core::Error& why,
+                   const GiveBy& give);
 
 private:
     void copyAfterCheck();
+    void restoreBy(const QString& from, const QString& to, const QString& person,
+                   const std::shared_ptr<core::Pin>& pin);
     /// Runs `job` on the copies' thread, then `then` with its outcome here.
     template <class Job, class Then>
     void run(Job job, Then then);

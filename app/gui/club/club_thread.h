@@ -9,6 +9,7 @@
 #include "core/club/club.h"
 
 #include <QPointer>
+#include <QString>
 #include <QThread>
 
 #include <filesystem>
@@ -18,8 +19,9 @@
 #include <utility>
 
 namespace core {
+class Pin;
 struct ImportPlan;
-}
+} // namespace core
 
 namespace app {
 
@@ -73,7 +75,16 @@ public:
     /// Whoever signed a check says so.
     void noteSigned() { emit checkSigned(); }
 
+    /// Whoever signs has to prove it by a PIN; `sign` is given it.
+    using SignWith = std::function<void(std::shared_ptr<core::Pin>)>;
+    void askForSignersPin(QObject* asker, const QString& person, const core::Error& why,
+                          const SignWith& sign) {
+        emit signersPinWanted(asker, person, why, sign);
+    }
+
 signals:
+    void signersPinWanted(QObject* asker, const QString& person, const core::Error& why,
+                          const SignWith& sign);
     void checkSigned();                    ///< a check of any kind, and its signature is on disk
     void failed(const core::Error& error); ///< the disk, or a record of the file
     void fileReplaced(); ///< the file is no longer at its path: nothing is recorded any more

@@ -15,11 +15,15 @@ std::string written(core::Instant at) {
     return text;
 }
 
+const std::regex& pattern() {
+    static const std::regex pattern(R"(.+ ([0-9a-f]{8}) (\d{4}-\d{2}-\d{2}T\d{6}\.\d{3}Z)\.tholepin)");
+    return pattern;
+}
+
 /// When the copy of that record was made, as its name says; empty: it is none.
 std::string instantIn(const std::string& name, const std::string& origin) {
-    static const std::regex pattern(R"(.+ ([0-9a-f]{8}) (\d{4}-\d{2}-\d{2}T\d{6}\.\d{3}Z)\.tholepin)");
     std::smatch found;
-    if (!std::regex_match(name, found, pattern) || found[1] != origin.substr(0, shortName)) return {};
+    if (!std::regex_match(name, found, pattern()) || found[1] != origin.substr(0, shortName)) return {};
     return found[2];
 }
 
@@ -27,6 +31,10 @@ std::string instantIn(const std::string& name, const std::string& origin) {
 
 std::string copyName(const std::filesystem::path& clubFile, const std::string& origin, core::Instant at) {
     return clubFile.stem().string() + ' ' + origin.substr(0, shortName) + ' ' + written(at) + ".tholepin";
+}
+
+bool isCopyName(const std::string& name) {
+    return std::regex_match(name, pattern());
 }
 
 std::vector<std::string> copiesToRemove(const std::vector<std::string>& names, const std::string& origin) {

@@ -16,6 +16,9 @@ inline constexpr int copiesKept = 30;
 /// Of a record by what it begins with (core/club/club_record.h).
 std::string copyName(const std::filesystem::path& clubFile, const std::string& origin, core::Instant at);
 
+/// Whether a name is that of such a copy, of whatever record.
+bool isCopyName(const std::string& name);
+
 /// Those of `names` that are copies of that record and older than the newest thirty. Of another record, or
 /// named in any other way: never.
 std::vector<std::string> copiesToRemove(const std::vector<std::string>& names, const std::string& origin);

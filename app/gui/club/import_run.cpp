@@ -6,6 +6,7 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 #include "core/club/club_register.h"
 #include "core/exchange/csv_import.h"
 
@@ -17,7 +18,7 @@ namespace app {
 namespace {
 
 QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
-    if (!plan) return withCapital(errorLine(plan.error())) + QLatin1Char('.');
+    if (!plan) return errorSentence(plan.error());
     if (!plan->rejected.empty()) return rejectedInWords(*plan);
     int rows = 0;
     bool hasRules = false;
@@ -58,7 +59,10 @@ void ImportRun::start(const QString& folder, core::CalendarDay today) {
         [folder = folder.toStdString(), today, tell](core::Club& club) {
             return club.register_().importCsv(folder, today, false, tell);
         },
-        [this](const core::Result<core::ImportPlan>& plan) { emit finished(sentenceOf(plan)); });
+        [this, folder](const core::Result<core::ImportPlan>& plan) {
+            if (!plan && plan.error().code == core::ErrorCode::PinNeeded) emit pinNeeded(folder);
+            emit finished(sentenceOf(plan));
+        });
 }
 
 } // namespace app

@@ -29,6 +29,7 @@ public:
 signals:
     void progressed(int percent);
     void finished(const QString& sentence); ///< what was imported, or the rows to mend
+    void pinNeeded(const QString& folder);  ///< nothing was imported: it is a gear officer's to do
 
 private:
     ClubThread& m_club;

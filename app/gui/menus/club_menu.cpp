@@ -9,6 +9,8 @@ ClubMenu::ClubMenu(QWidget* parent)
     addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &ClubMenu::importPressed);
     addAction(tr("Import a &spreadsheet…"), QKeySequence("Ctrl+Shift+I"), this,
               &ClubMenu::spreadsheetPressed);
+    addAction(tr("&Exchange with another file…"), QKeySequence("Ctrl+Shift+X"), this,
+              &ClubMenu::exchangePressed);
     addSeparator();
     addAction(tr("Back &up…"), QKeySequence("Ctrl+Shift+B"), this, &ClubMenu::backUpPressed);
     addAction(tr("&Restore a backup…"), QKeySequence("Ctrl+Shift+R"), this, &ClubMenu::restorePressed);
@@ -18,6 +20,8 @@ ClubMenu::ClubMenu(QWidget* parent)
                            &ClubMenu::noCopiesPressed);
     m_noCopies->setVisible(false);
     addSeparator();
+    m_lock = addAction(tr("&Lock"), QKeySequence("Ctrl+Shift+K"), this, &ClubMenu::lockPressed);
+    m_lock->setVisible(false);
     addAction(tr("The &boats"), QKeySequence("Ctrl+B"), this, &ClubMenu::boatsPressed);
     addSeparator();
     addAction(tr("&Quit"), QKeySequence("Ctrl+Q"), this, &ClubMenu::quitPressed);
@@ -25,6 +29,10 @@ ClubMenu::ClubMenu(QWidget* parent)
 
 void ClubMenu::setCopying(bool isCopying) {
     m_noCopies->setVisible(isCopying);
+}
+
+void ClubMenu::setUnlocked(bool isUnlocked) {
+    m_lock->setVisible(isUnlocked);
 }
 
 } // namespace app

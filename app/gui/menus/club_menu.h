@@ -13,11 +13,15 @@ public:
 
     /// Whether copies go to a folder after each signed check, and so can be ended.
     void setCopying(bool isCopying);
+    /// Whether a gear officer's acts are unlocked, and so can be locked.
+    void setUnlocked(bool isUnlocked);
 
 signals:
     void openPressed();
     void newPressed();
     void importPressed();
+    void exchangePressed();
+    void lockPressed();
     void backUpPressed();
     void restorePressed();
     void copyFolderPressed();
@@ -28,6 +32,7 @@ signals:
 
 private:
     QAction* m_noCopies;
+    QAction* m_lock;
 };
 
 } // namespace app

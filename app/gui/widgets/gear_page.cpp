@@ -5,6 +5,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -28,6 +29,13 @@ std::string GearPart::officer() {
     return name.toStdString();
 }
 
+bool GearPart::asksForPin(const core::Error& error, std::function<void()> goOn,
+                          std::function<void()> giveUp) {
+    if (error.code != core::ErrorCode::PinNeeded || !m_tools.askForPin) return false;
+    m_tools.askForPin(this, std::move(goOn), std::move(giveUp));
+    return true;
+}
+
 SaidLabel* GearPart::saidLabel(const char* name) {
     if (!m_said) m_said = new SaidLabel(name, this);
     return m_said;
@@ -38,7 +46,7 @@ void GearPart::say(const QString& sentence, bool toLookAt) {
 }
 
 void GearPart::sayError(const core::Error& error) {
-    say(withCapital(errorLine(error)) + QLatin1Char('.'), true);
+    say(errorSentence(error), true);
 }
 
 void GearPart::sayDone(const core::Result<QString>& sentence) {

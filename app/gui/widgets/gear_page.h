@@ -10,6 +10,7 @@
 #include "core/base/result.h"
 
 #include <functional>
+#include <memory>
 #include <string>
 #include <utility>
 
@@ -21,6 +22,7 @@ enum class SheetId;
 
 namespace app {
 
+class HubWatch;
 class PaperButton;
 class SaidLabel;
 class Sounds;
@@ -36,10 +38,17 @@ struct GearTools {
     std::function<QString()> officer{};             ///< who is at work; empty: nobody was chosen yet
     std::function<void(const QString&)> showItem{}; ///< goes to that item's page
     std::function<void(const QString&)> showPage{}; ///< goes to the page of that id
-    std::function<void(core::SheetId)> showSheet{}; ///< goes to these rows of the page Register
-    std::function<void()> showBoard{};              ///< goes to the boats
-    std::function<bool()> hasPeople{};              ///< whether anybody's name could be chosen; empty: yes
-    std::function<void()> readPeople{};             ///< after a change: who can be chosen is read anew
+    /// Goes to these rows of the page Register, and to that row of them (see keyOfRow); empty: none.
+    std::function<void(core::SheetId, const QString& row)> showSheet{};
+    std::function<void(const QString&)> showHistory{}; ///< goes to all that is recorded of that name or tag
+    std::function<void()> showBoard{};                 ///< goes to the boats
+    std::function<bool()> hasPeople{};                 ///< whether anybody's name could be chosen; empty: yes
+    std::function<void()> readPeople{};                ///< after a change: who can be chosen is read anew
+    /// Asks for a gear officer's PIN, in the window; then runs the first, or the second where none is given;
+    /// neither when `asker` is gone by then.
+    std::function<void(QObject* asker, std::function<void()> goOn, std::function<void()> giveUp)> askForPin{};
+    std::function<void()> pinChanged{}; ///< somebody's PIN was set or taken away
+    HubWatch* hub = nullptr;            ///< null: nothing is exchanged with a server
 };
 
 /// A page of the gear officer's, or a panel on one: it asks the club's thread, shows what that answers, and
@@ -71,6 +80,12 @@ protected:
             emit shown();
         });
     }
+    /// `ask` of an act that may be a gear officer's: where it needs a PIN, that is asked for in the window,
+    /// and then the job is run anew. `job` gives an outcome or a result.
+    template <class Job, class Then>
+    void doAct(Job job, Then then) {
+        tryAct(std::move(job), std::make_shared<Then>(std::move(then)));
+    }
     /// Runs `job(club, by, moment)` on the club's thread under the name of whoever is at work; it gives an
     /// outcome or a result. Done: `then` is given the value. Else the error is said. Nothing is done, and
     /// that is said, while nobody is named.
@@ -78,14 +93,14 @@ protected:
     void write(Job job, Then then) {
         const std::string by = officer();
         if (by.empty()) return;
-        ask([job = std::move(job), by,
-             moment = m_tools.time()](core::Club& club) { return job(club, by, moment); },
-            [this, then = std::move(then)](const auto& done) mutable {
-                if (done)
-                    then(*done);
-                else
-                    sayError(done.error());
-            });
+        doAct([job = std::move(job), by,
+               moment = m_tools.time()](core::Club& club) { return job(club, by, moment); },
+              [this, then = std::move(then)](const auto& done) mutable {
+                  if (done)
+                      then(*done);
+                  else
+                      sayError(done.error());
+              });
     }
 
     /// Who is at work; when nobody is named it is empty, and that is said.
@@ -99,6 +114,19 @@ protected:
     bool hasSaidLabel() const { return m_said; }
 
 private:
+    template <class Job, class Then>
+    void tryAct(Job job, std::shared_ptr<Then> then) {
+        ask(job, [this, job, then](auto answer) {
+            auto done = std::make_shared<decltype(answer)>(std::move(answer));
+            const bool isAsked =
+                !*done && asksForPin((*done).error(), [this, job, then] { tryAct(job, then); },
+                                     [then, done] { (*then)(std::move(*done)); });
+            if (!isAsked) (*then)(std::move(*done));
+        });
+    }
+    /// False: it is another error, or nobody can be asked.
+    bool asksForPin(const core::Error& error, std::function<void()> goOn, std::function<void()> giveUp);
+
     GearTools m_tools;
     SaidLabel* m_said = nullptr;
     int m_question = 0; ///< counts what was asked by `read`

@@ -2,6 +2,7 @@
 
 #include "app/gui/theme/type_scale.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -41,6 +42,16 @@ void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box) {
     row.addWidget(label);
     row.addWidget(box);
     box->setAccessibleName(word);
+}
+
+void addField(QGridLayout& form, const QString& word, QWidget* field) {
+    auto* label = new QLabel(word, field->parentWidget());
+    label->setProperty("role", "quiet");
+    label->setBuddy(field);
+    field->setAccessibleName(word);
+    const int row = form.rowCount();
+    form.addWidget(label, row, 0);
+    form.addWidget(field, row, 1);
 }
 
 QLabel* wordsIn(const char* role, const QString& text, QWidget* parent) {

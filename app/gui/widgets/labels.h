@@ -2,6 +2,7 @@
 
 #include <QLabel>
 
+class QGridLayout;
 class QHBoxLayout;
 class QLineEdit;
 class QPushButton;
@@ -18,6 +19,8 @@ QPushButton* wordsButton(QWidget* parent, const QString& text, const char* name,
 QLineEdit* wordsEdit(QWidget* parent, const char* name, const QString& aloud = {}, const QString& hint = {});
 /// A box and the word before it, as one.
 void addWithWord(QHBoxLayout& row, const QString& word, QWidget* box);
+/// A field and the word before it, in the next row of a form.
+void addField(QGridLayout& form, const QString& word, QWidget* field);
 /// A label of that role that says the same for good.
 QLabel* wordsIn(const char* role, const QString& text, QWidget* parent);
 

@@ -3,13 +3,14 @@
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/cell_painter.h"
 
 #include <QEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QStyledItemDelegate>
+#include <QSignalBlocker>
 
 #include <algorithm>
 #include <numeric>
@@ -18,14 +19,9 @@
 namespace app {
 namespace {
 
-constexpr int markColumn = 36;
-constexpr int tickColumn = 44;
-constexpr int margin = spaceUnit;
 constexpr int narrowest = 48; ///< a column cut to fit
-
-QFont cellFont(const QTableView& table) {
-    return fontOf(static_cast<const PlainTable&>(table).isSmall() ? TextRole::Footnote : TextRole::Remark);
-}
+constexpr int margin = CellPainter::margin, markColumn = CellPainter::markColumn,
+              tickColumn = CellPainter::tickColumn, lowestRow = CellPainter::lowestRow;
 
 /// As the cells', in bold.
 QFont headingFont(const QWidget* table) {
@@ -34,85 +30,6 @@ QFont headingFont(const QWidget* table) {
     font.setBold(true);
     return font;
 }
-
-/// A cell's text, the mark before the first one, and a ring around the row that has the keyboard.
-class CellPainter : public QStyledItemDelegate {
-public:
-    using QStyledItemDelegate::QStyledItemDelegate;
-
-    void paint(QPainter* painter, const QStyleOptionViewItem& option,
-               const QModelIndex& index) const override {
-        const Palette& palette = currentPalette();
-        const auto* table = static_cast<const QTableView*>(parent());
-        const bool isCurrent = index.row() == table->currentIndex().row();
-        painter->save();
-        if (isCurrent) painter->fillRect(option.rect, palette.panel);
-        QRect box = option.rect.adjusted(margin, 0, -margin, 0);
-        const QVariant tick = index.data(Qt::CheckStateRole);
-        if (tick.isValid()) {
-            drawTick(*painter, QPoint(box.left(), box.center().y()), tick.toInt() == Qt::Checked, palette);
-            box.setLeft(box.left() + tickColumn);
-        }
-        const QVariant mark = index.data(PlainTableModel::MarkRole);
-        if (mark.isValid()) {
-            const int side = 20;
-            const Mark shape = static_cast<Mark>(mark.toInt());
-            paintMark(*painter, shape, QRectF(box.left(), box.center().y() - side / 2.0, side, side),
-                      toneOf(shape, palette));
-            box.setLeft(box.left() + markColumn);
-        }
-        const QFont font = cellFont(*table);
-        painter->setFont(font);
-        painter->setPen(palette.ink);
-        const int align = index.data(Qt::TextAlignmentRole).toInt();
-        painter->drawText(
-            box, align, QFontMetrics(font).elidedText(index.data().toString(), Qt::ElideRight, box.width()));
-        if (isCurrent && table->hasFocus()) drawRing(*painter, option.rect, index, palette);
-        painter->restore();
-    }
-
-    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        const QFontMetrics metrics(cellFont(*static_cast<const QTableView*>(parent())));
-        int marks = index.data(PlainTableModel::MarkRole).isValid() ? markColumn : 0;
-        if (index.data(Qt::CheckStateRole).isValid()) marks += tickColumn;
-        return {metrics.horizontalAdvance(index.data().toString()) + 2 * margin + marks + 2,
-                std::max(QStyledItemDelegate::sizeHint(option, index).height(), 44)};
-    }
-
-    /// Ticks are the table's own to set.
-    bool editorEvent(QEvent*, QAbstractItemModel*, const QStyleOptionViewItem&, const QModelIndex&) override {
-        return false;
-    }
-
-private:
-    /// A box as tall as the marks, with a tick in it.
-    static void drawTick(QPainter& painter, QPoint leftMiddle, bool isTicked, const Palette& palette) {
-        constexpr int side = 22;
-        const QRect box(leftMiddle.x(), leftMiddle.y() - side / 2, side, side);
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setPen(QPen(palette.ink, 2));
-        painter.setBrush(isTicked ? QBrush(palette.ink) : QBrush(Qt::NoBrush));
-        painter.drawRoundedRect(box, 3, 3);
-        if (!isTicked) return;
-        painter.setPen(QPen(palette.ground, 3));
-        const QPoint tick[] = {box.topLeft() + QPoint(5, 11), box.topLeft() + QPoint(10, 16),
-                               box.topLeft() + QPoint(17, 6)};
-        painter.drawPolyline(tick, 3);
-    }
-
-    static void drawRing(QPainter& painter, const QRect& rect, const QModelIndex& index,
-                         const Palette& palette) {
-        const int last = index.model()->columnCount() - 1;
-        const QRect inner = rect.adjusted(0, 1, -1, -2);
-        painter.setPen(QPen(palette.focus, 3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
-        painter.drawLine(inner.topLeft(), inner.topRight());
-        painter.drawLine(inner.bottomLeft(), inner.bottomRight());
-        if (index.column() == 0)
-            painter.drawLine(inner.topLeft() + QPoint(1, 0), inner.bottomLeft() + QPoint(1, 0));
-        if (index.column() == last)
-            painter.drawLine(inner.topRight() - QPoint(1, 0), inner.bottomRight() - QPoint(1, 0));
-    }
-};
 
 /// Headings as quiet bold words over a line; in two lines where the columns need the room.
 class PlainHeader : public QHeaderView {
@@ -231,7 +148,8 @@ void PlainTable::fit() {
 }
 
 void PlainTable::fitOnce() {
-    verticalHeader()->setDefaultSectionSize(44);
+    const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + spaceUnit;
+    verticalHeader()->setDefaultSectionSize(m_isFolded ? std::max(lowestRow, lines) : lowestRow);
     if (m_model.columnCount() == 0) return;
     for (int column = 0; column < m_model.columnCount(); ++column)
         setColumnHidden(column, m_leftOut.contains(column));
@@ -280,10 +198,18 @@ void PlainTable::leaveOut(int column, bool isOut) {
     fit();
 }
 
-void PlainTable::leaveOut(std::set<int> columns) {
-    if (m_leftOut == columns) return;
-    m_leftOut = std::move(columns);
-    fit();
+void PlainTable::fold(const std::map<int, int>& beneath) {
+    std::set<int> leftOut;
+    for (const auto& [column, other] : beneath)
+        leftOut.insert(other);
+    const bool isFolded = !beneath.empty();
+    if (m_isFolded == isFolded && m_leftOut == leftOut) return;
+    m_isFolded = isFolded;
+    m_leftOut = std::move(leftOut);
+    const QString chosen = this->chosen();
+    m_model.setBeneath(beneath);      // fits the columns
+    const QSignalBlocker quiet(this); // the same row as before
+    choose(chosen);
 }
 
 void PlainTable::showSorted(int column, bool isBackwards) {

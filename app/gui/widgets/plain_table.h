@@ -4,6 +4,7 @@
 
 #include <QTableView>
 
+#include <map>
 #include <set>
 #include <vector>
 
@@ -23,7 +24,10 @@ public:
     void setSmall(bool isSmall); ///< in small type: many columns that are read at a desk
     bool isSmall() const { return m_isSmall; }
     void leaveOut(int column, bool isOut); ///< where there is no room for it
-    void leaveOut(std::set<int> columns);  ///< these and no others
+    /// Where there is no room for all columns side by side: by column another that is left out, its cells
+    /// beneath. Each cell may take two lines then. Empty: one line, every column.
+    void fold(const std::map<int, int>& beneath);
+    bool isFolded() const { return m_isFolded; }
     /// A press on a heading asks for another order, see `sortWanted`; the mark stands at the column that
     /// orders the rows. -1: none.
     void showSorted(int column, bool isBackwards);
@@ -54,6 +58,7 @@ private:
     bool m_isFitting = false;
     bool m_mustFit = false;
     bool m_isSmall = false;
+    bool m_isFolded = false;
     std::set<int> m_leftOut;
     QString m_tickedLast;
 };

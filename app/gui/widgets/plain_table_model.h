@@ -6,6 +6,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <map>
 #include <optional>
 #include <set>
 #include <vector>
@@ -32,7 +33,7 @@ class PlainTableModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Role { MarkRole = Qt::UserRole };
+    enum Role { MarkRole = Qt::UserRole, BeneathRole };
 
     using QAbstractTableModel::QAbstractTableModel;
 
@@ -43,6 +44,10 @@ public:
     const TableRow& shown(int row) const { return m_rows[static_cast<std::size_t>(m_shown[row])]; }
     int indexOfKey(const QString& key) const; ///< among those that are shown; -1: not there
     bool isNumber(int column) const { return m_columns[column].isNumber; }
+
+    /// By column another whose cells stand beneath its own, as BeneathRole, and are headed and read with
+    /// them.
+    void setBeneath(std::map<int, int> beneath);
 
     void setTickable(bool isTickable) { m_isTickable = isTickable; }
     bool isTickable() const { return m_isTickable; }
@@ -56,9 +61,13 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
+    int beneath(int column) const; ///< -1: none
+    QString readAloud(const TableRow& row, int column) const;
+
     std::vector<TableColumn> m_columns;
     std::vector<TableRow> m_rows;
     std::vector<int> m_shown; ///< places in m_rows
+    std::map<int, int> m_beneath;
     std::set<QString> m_ticked;
     bool m_isTickable = false;
 };

@@ -9,8 +9,6 @@
 namespace app {
 namespace {
 
-constexpr int wholeCalendar = 3'652'059; ///< days: each item's next day, however far ahead
-
 core::Result<ListTable> readLog(const core::Club& club) {
     const auto entries = club.log().entries();
     if (!entries) return entries.error();
@@ -24,7 +22,7 @@ core::Result<ListTable> readLog(const core::Club& club) {
 core::Result<ListTable> tableOf(const core::Club& club, ClubList list, core::CalendarDay today, int within) {
     switch (list) {
     case ClubList::Kit:
-        return kitTable(club.kit().all(), club.answers().dueList(today, wholeCalendar), today);
+        return kitTable(club.answers().kitWithNextDue(today), today);
     case ClubList::Missing:
         return missingTable(club.answers().missingItems(), today);
     case ClubList::Due:

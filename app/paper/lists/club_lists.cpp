@@ -35,31 +35,14 @@ QString homeOf(const core::Item& item) {
     return text(item.boat.empty() ? item.place : item.boat);
 }
 
-bool isToLookAt(const core::RuleDue& due) {
-    return due.state != core::DueState::Later && due.state != core::DueState::DueSoon;
-}
-
-/// As the kit page marks it.
-Mark markOf(const core::Item& item, const core::RuleDue* due) {
-    switch (item.state) {
-    case core::ItemState::Serviceable:
-        return due && isToLookAt(*due) ? Mark::Look : Mark::Found;
-    case core::ItemState::Missing:
-        return Mark::StillToFind;
-    case core::ItemState::Unserviceable:
-        return Mark::Look;
-    case core::ItemState::WrittenOff:
-        break;
-    }
-    return Mark::NotAsked;
-}
-
-ListLine kitLine(const core::Item& item, const core::RuleDue* due, core::CalendarDay today) {
-    const bool isAhead = due && (due->due || isToLookAt(*due)); // what has no day yet is not due
-    return {markOf(item, due),
+ListLine kitLine(const core::ItemDue& kit, core::CalendarDay today) {
+    const core::Item& item = kit.item;
+    const bool isAhead =
+        kit.next && (kit.next->due || core::isToLookAt(*kit.next)); // what has no day yet is not due
+    return {markOf(kit),
             {text(item.kitType), text(item.size), homeOf(item), text(item.person), nameInWords(item.state),
-             isAhead ? dueCell(*due, today) : ListCell(QString()),
-             isAhead ? ListCell(ruleInWords(due->rule)) : ListCell(QString()), text(item.serial),
+             isAhead ? dueCell(*kit.next, today) : ListCell(QString()),
+             isAhead ? ListCell(ruleInWords(kit.next->rule)) : ListCell(QString()), text(item.serial),
              codeCell(item.name())}};
 }
 
@@ -92,7 +75,8 @@ QString countedItems(std::size_t count) {
 }
 
 /// By what a person looks for; alike things by their tags, so that a list stays as it is.
-bool comesBefore(const core::Item& a, const core::Item& b) {
+bool comesBefore(const core::ItemDue& one, const core::ItemDue& other) {
+    const core::Item &a = one.item, &b = other.item;
     const auto homeIn = [](const core::Item& item) -> const std::string& {
         return item.boat.empty() ? item.place : item.boat;
     };
@@ -102,29 +86,44 @@ bool comesBefore(const core::Item& a, const core::Item& b) {
 
 } // namespace
 
-ListTable kitTable(std::vector<core::Item> kit, const std::vector<core::DueRow>& due,
-                   core::CalendarDay today) {
-    std::map<std::string, const core::RuleDue*> next;
-    for (const core::DueRow& row : due)
-        next.emplace(row.item.id, &row.due); // an item's worst comes first
-    const std::size_t all = kit.size();
-    std::erase_if(kit, [](const core::Item& item) { return item.state == core::ItemState::WrittenOff; });
-    std::sort(kit.begin(), kit.end(), comesBefore);
+Mark markOf(const core::ItemDue& kit) {
+    switch (kit.item.state) {
+    case core::ItemState::Serviceable:
+        return kit.isToLookAt ? Mark::Look : Mark::Found;
+    case core::ItemState::Missing:
+        return Mark::StillToFind;
+    case core::ItemState::Unserviceable:
+        return Mark::Look;
+    case core::ItemState::WrittenOff:
+        break;
+    }
+    return Mark::NotAsked;
+}
+
+ListTable foundKitTable(const std::vector<core::ItemDue>& kit, const QString& summary,
+                        core::CalendarDay today) {
     ListTable table;
     table.title = ClubListsText::tr("Kit");
-    table.summary = ClubListsText::tr("%1.").arg(countedItems(kit.size()));
-    if (all > kit.size())
-        table.summary += QLatin1Char(' ') +
-                         ClubListsText::tr("%1 written off, not listed.").arg(countedItems(all - kit.size()));
+    table.summary = summary;
     table.columns = {ClubListsText::tr("kit"),   ClubListsText::tr("size"),   ClubListsText::tr("home"),
                      ClubListsText::tr("owner"), ClubListsText::tr("state"),  ClubListsText::tr("next due"),
                      ClubListsText::tr("rule"),  ClubListsText::tr("serial"), ClubListsText::tr("tag")};
-    for (const core::Item& item : kit) {
-        const auto found = next.find(item.id);
-        table.lines.push_back(kitLine(item, found == next.end() ? nullptr : found->second, today));
-    }
+    for (const core::ItemDue& each : kit)
+        table.lines.push_back(kitLine(each, today));
     table.cautions = {dueCaution(), whoPrevails()};
     return table;
+}
+
+ListTable kitTable(std::vector<core::ItemDue> kit, core::CalendarDay today) {
+    const std::size_t all = kit.size();
+    std::erase_if(kit,
+                  [](const core::ItemDue& each) { return each.item.state == core::ItemState::WrittenOff; });
+    std::sort(kit.begin(), kit.end(), comesBefore);
+    QString summary = ClubListsText::tr("%1.").arg(countedItems(kit.size()));
+    if (all > kit.size())
+        summary += QLatin1Char(' ') +
+                   ClubListsText::tr("%1 written off, not listed.").arg(countedItems(all - kit.size()));
+    return foundKitTable(kit, summary, today);
 }
 
 ListTable missingTable(const std::vector<core::MissingItem>& missing, core::CalendarDay today) {

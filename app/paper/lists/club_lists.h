@@ -19,10 +19,14 @@ namespace app {
 
 // The club's lists as tables, from its answers; their club and day are left open.
 
-/// Kit that is not written off, by kit type, size, home and tag. `due`: rows of the due list, an item's worst
-/// first; an item's next day is the first of them.
-ListTable kitTable(std::vector<core::Item> kit, const std::vector<core::DueRow>& due,
-                   core::CalendarDay today);
+/// How a thing is marked on a list: by its state, and by what is to be looked at of what is serviceable.
+Mark markOf(const core::ItemDue& kit);
+
+/// Kit that is not written off, by kit type, size, home and tag.
+ListTable kitTable(std::vector<core::ItemDue> kit, core::CalendarDay today);
+/// The kit that somebody has found, in the order given. `summary`: what it is, in a sentence.
+ListTable foundKitTable(const std::vector<core::ItemDue>& kit, const QString& summary,
+                        core::CalendarDay today);
 ListTable missingTable(const std::vector<core::MissingItem>& missing, core::CalendarDay today);
 /// `days`: how far ahead the rows look.
 ListTable dueTable(const std::vector<core::DueRow>& rows, int days, core::CalendarDay today);

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <fmt/ranges.h>
 #include <tuple>
 
 namespace core {
@@ -100,6 +101,32 @@ Result<std::vector<std::pair<std::string, std::string>>> columnsFrom(std::string
         text.remove_prefix(std::min(comma + 1, text.size()));
     }
     return columns;
+}
+
+Result<std::map<std::pair<std::string, std::string>, std::string>> wordsFrom(const Sheet& sheet,
+                                                                             std::string_view text) {
+    std::map<std::pair<std::string, std::string>, std::string> words;
+    while (!text.empty()) {
+        const auto comma = std::min(text.find(','), text.size());
+        const std::string_view one = text.substr(0, comma);
+        const auto colon = std::min(one.find(':'), one.size());
+        const auto equals = one.find('=', colon);
+        if (equals == std::string_view::npos) return Error{ErrorCode::WordsUnreadable, {shown(one)}};
+        const std::string column = foldName(one.substr(0, colon));
+        const std::string_view word = withoutOuterBlanks(one.substr(colon + 1, equals - colon - 1)),
+                               ours = withoutOuterBlanks(one.substr(equals + 1));
+        if (word.empty() || ours.empty()) return Error{ErrorCode::WordsUnreadable, {shown(one)}};
+        if (sheet.indexOf(column) < 0) {
+            std::vector<std::string_view> columns;
+            for (const Column& each : sheet.columns)
+                columns.push_back(each.name);
+            return Error{ErrorCode::NoSuchMeaning,
+                         {shown(column), fmt::format("{}", fmt::join(columns, ", "))}};
+        }
+        words[{column, std::string(word)}] = ours;
+        text.remove_prefix(std::min(comma + 1, text.size()));
+    }
+    return words;
 }
 
 Result<std::set<SheetId>> sheetsToMakeFrom(std::string_view text) {

@@ -28,6 +28,11 @@ enum class DayOrder { DayFirst, MonthFirst };
 inline constexpr std::string_view quantityMeaning = "quantity"; ///< so many things are on the row
 inline constexpr std::string_view homeMeaning = "home";         ///< a boat or a place, whichever has the name
 
+/// Of what is told of an item (services, happenings, use): its item's serial, in the place of a tag.
+inline constexpr std::string_view serialMeaning = "serial";
+/// Whether rows of that sheet may name their item by its serial.
+bool isBySerial(const Sheet& sheet);
+
 /// What a person says about their spreadsheet.
 struct ClubSheetChoices {
     SheetId sheet = SheetId::Items; ///< what its rows are
@@ -75,7 +80,8 @@ Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& c
 /// filled row as headings where no heading is known. NoSuchTable is the one error.
 Result<TableLayout> layoutToChooseFrom(const Workbook& workbook, const ClubSheetChoices& choices,
                                        const RegisterRows& current);
-/// The meanings that a column may have in that choice: columns of the sheet; of items quantity and home, too.
+/// The meanings that a column may have in that choice: columns of the sheet; of items quantity and home, of
+/// what is told of an item its serial, too.
 std::vector<std::string_view> meaningsToChooseFrom(SheetId sheet);
 
 /// What an import of the workbook would do; nothing is written. An error when the workbook cannot be
@@ -87,6 +93,10 @@ Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetCho
 
 /// `What=kit_type,Location=home,Price=`: a comma within a heading is one, as long as a `=` follows.
 Result<std::vector<std::pair<std::string, std::string>>> columnsFrom(std::string_view text);
+/// `role:helm=driver,state:tip top=serviceable`: a column of the sheet, a word of the club's own in it and
+/// what that says. As ClubSheetChoices has them.
+Result<std::map<std::pair<std::string, std::string>, std::string>> wordsFrom(const Sheet& sheet,
+                                                                             std::string_view text);
 /// `kit_types,sizes,places,people`.
 Result<std::set<SheetId>> sheetsToMakeFrom(std::string_view text);
 

@@ -133,7 +133,8 @@ constexpr Words headingWords[] = {
 
 bool isMeaning(const Sheet& sheet, std::string_view meaning) {
     return sheet.indexOf(meaning) >= 0 ||
-           (sheet.id == Items && (meaning == quantityMeaning || meaning == homeMeaning));
+           (sheet.id == Items && (meaning == quantityMeaning || meaning == homeMeaning)) ||
+           (isBySerial(sheet) && meaning == serialMeaning);
 }
 
 /// One word and what it may mean.
@@ -232,11 +233,16 @@ std::vector<HeadingMeaning> meaningsOf(std::string_view heading, const Sheet& sh
     return meanings;
 }
 
+bool isBySerial(const Sheet& sheet) {
+    return sheet.id != Items && sheet.indexOf("code") == 0 && sheet.indexOf(serialMeaning) < 0;
+}
+
 std::vector<std::string_view> allMeanings(const Sheet& sheet) {
     std::vector<std::string_view> meanings;
     for (const Column& column : sheet.columns)
         meanings.push_back(column.name);
     if (sheet.id == Items) meanings.insert(meanings.end(), {quantityMeaning, homeMeaning});
+    if (isBySerial(sheet)) meanings.push_back(serialMeaning);
     return meanings;
 }
 

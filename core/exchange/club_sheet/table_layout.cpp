@@ -199,7 +199,8 @@ Outcome checkKey(const TableLayout& layout, const Sheet& sheet) {
         return Error{ErrorCode::TableWithoutColumn, {std::string(column), headingsOf(layout)}};
     };
     if (sheet.id == SheetId::Items) return layout.meaning("code") ? Outcome(Done{}) : require("kit_type");
-    for (int key = 0; key < sheet.keyColumns; ++key)
+    const bool hasSerial = isBySerial(sheet) && layout.meaning(serialMeaning);
+    for (int key = hasSerial ? 1 : 0; key < sheet.keyColumns; ++key)
         if (!mayBeEmpty(sheet, key))
             if (const auto there = require(sheet.columns[static_cast<std::size_t>(key)].name); !there)
                 return there;

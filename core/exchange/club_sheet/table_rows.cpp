@@ -27,6 +27,7 @@ public:
         m_rows.file = {&m_sheet, {}, true};
         for (const auto& [word, ours] : choices.words)
             m_words[{word.first, plainWord(word.second)}] = ours;
+        if (isBySerial(m_sheet) && layout.meaning(serialMeaning)) readSerials(current);
         if (!layout.meaning(homeMeaning)) return;
         m_boats = foldedNames(current, SheetId::Boats);
         m_places = foldedNames(current, SheetId::Places);
@@ -76,9 +77,12 @@ private:
                 quantity = quantityOf(cell, given);
             else if (isOfItems() && column.meaning == homeMeaning)
                 readHome(cell, given);
+            else if (isBySerial(m_sheet) && column.meaning == serialMeaning)
+                continue; // when the tag has been read
             else
                 read(cell, column, given);
         }
+        nameBySerial(row, given);
         if (isOfItems()) clearOtherHome(given);
         if (quantity > 1 && isOneThing(given))
             reject(given, quantityMeaning, {ErrorCode::QuantityOfOne, {std::to_string(quantity)}});
@@ -178,11 +182,37 @@ private:
             reject(given, homeMeaning, {ErrorCode::HomeUnknown, {shown(*reading.text)}});
     }
 
+    void readSerials(const RegisterRows& current) {
+        const Sheet& items = sheet(SheetId::Items);
+        const auto serial = static_cast<std::size_t>(items.indexOf("serial"));
+        for (const Cells& item : current.all(SheetId::Items))
+            if (!item[serial].empty()) m_idsOfSerial[foldName(item[serial])].push_back(item[0]);
+    }
+
+    /// A row without a tag is about the one item of its serial.
+    void nameBySerial(const TableRow& row, GivenRow& given) {
+        const TableColumn* column = isBySerial(m_sheet) ? m_layout.meaning(serialMeaning) : nullptr;
+        if (!column || !given.text(0).empty() || given.isFaulty(0)) return;
+        static const Column described{serialMeaning, CellType::Text};
+        const CellMeaning meaning = meaningOf(row.at(column->at), described, {});
+        if (meaning.fault) return rejectFault(given, serialMeaning, meaning);
+        const auto found = m_idsOfSerial.find(foldName(meaning.text));
+        const std::size_t things = found == m_idsOfSerial.end() ? 0 : found->second.size();
+        if (things == 1) {
+            given.cells[0] = found->second.front();
+            return;
+        }
+        reject(given, serialMeaning,
+               {things == 0 ? ErrorCode::SerialUnknown : ErrorCode::SerialOfSeveral, {shown(meaning.text)}});
+        given.faulty[0] = true; // that no tag is given is no fault besides
+    }
+
     const SheetTable& m_table;
     const TableLayout& m_layout;
     const ClubSheetChoices& m_choices;
     const Sheet& m_sheet;
     std::unordered_set<std::string> m_boats, m_places;
+    std::map<std::string, std::vector<std::string>> m_idsOfSerial; ///< by serial, folded
     std::map<std::pair<std::string, std::string>, std::string> m_words;
     RowsOfTable m_rows;
 };

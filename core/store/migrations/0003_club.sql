@@ -42,6 +42,45 @@ CREATE TABLE erased (
     stamp TEXT NOT NULL
 ) STRICT;
 
+-- What happened to PINs of people; the newest of a person holds. What is kept of one stands in private_cell.
+CREATE TABLE pin_change (
+    id     TEXT PRIMARY KEY, -- of the fact
+    stamp  TEXT NOT NULL,
+    key    TEXT NOT NULL, -- the person's name, folded
+    person TEXT NOT NULL,
+    change TEXT NOT NULL, -- set, cleared, reset
+    at     TEXT NOT NULL,
+    by     TEXT NOT NULL
+) STRICT;
+CREATE INDEX pin_change_of_person ON pin_change (key, stamp);
+-- Whether a signature is to be proven by the signer's PIN; the newest holds.
+CREATE TABLE signing (
+    stamp  TEXT PRIMARY KEY,
+    proven INTEGER NOT NULL
+) STRICT;
+-- Wrong PINs that were given for a person on a computer since the last right one. No part of the record: deleting
+-- nothing less than this file forgets them.
+CREATE TABLE wrong_pin (
+    computer TEXT NOT NULL,
+    person   TEXT NOT NULL, -- the name, folded
+    wrong    INTEGER NOT NULL,
+    at       INTEGER NOT NULL, -- the last: milliseconds since 1970
+    boot     TEXT NOT NULL,    -- and since this start of the computer
+    awake    INTEGER NOT NULL,
+    PRIMARY KEY (computer, person)
+) STRICT, WITHOUT ROWID;
+-- What somebody called a machine.
+CREATE TABLE machine_name (
+    machine TEXT PRIMARY KEY,
+    stamp   TEXT NOT NULL,
+    name    TEXT NOT NULL
+) STRICT;
+
+-- The facts whose private cells were not handed on to this file.
+CREATE TABLE private_not_here (
+    fact TEXT PRIMARY KEY
+) STRICT;
+
 -- Photographs beside the facts that hold their hashes.
 CREATE TABLE photo (
     sha256 TEXT PRIMARY KEY, -- of its bytes

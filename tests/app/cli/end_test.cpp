@@ -20,6 +20,10 @@ protected:
         writeFiles(m_folder / "more", {{"items.csv", "code,boat\n" + cootKnife + ",Teal\n"}});
         ASSERT_EQ(run({"import", m_folder / "more", "--today", today}).exit, 0);
     }
+    void keepNoBoatAtTheShed() const {
+        writeFiles(m_folder / "kept", {{"boats.csv", "boat,place\nTeal,-\nCoot,-\n"}});
+        ASSERT_EQ(run({"import", m_folder / "kept", "--today", today}).exit, 0);
+    }
     static inline const std::string nextDay = "2026-03-15";
 };
 
@@ -49,7 +53,12 @@ TEST_F(End, isRefusedWhileKitIsThere) {
     expectOneErrorLine(ran);
     EXPECT_THAT(ran.err, HasSubstr("'Teal': 7, such as"));
     EXPECT_THAT(ran.err, HasSubstr("move it first"));
+    const Ran place = end("place", "Shed");
+    EXPECT_EQ(place.exit, 2);
+    expectOneErrorLine(place);
+    EXPECT_THAT(place.err, HasSubstr("boats are still kept at 'Shed': "));
     EXPECT_EQ(content(), before);
+    keepNoBoatAtTheShed();
     EXPECT_EQ(end("place", "Shed").exit, 0) << "what is written off stays where it is";
 }
 
@@ -87,6 +96,7 @@ TEST_F(End, whoWentOutMaySignTheReturn) {
 }
 
 TEST_F(End, ofAPlaceIsForNoMoreStocktakes) {
+    keepNoBoatAtTheShed();
     ASSERT_EQ(end("place", "Shed").exit, 0);
     const auto stocktake = [&](const std::string& day) {
         return run({"stocktake", "--place", "Shed", "--codes", "-", "--today", day});

@@ -107,19 +107,29 @@ TEST_F(ImportSpreadsheet, takesPeople) {
     EXPECT_THAT(textOf(m_folder / "out" / "people.csv"), HasSubstr("Cy Dahl,"));
 }
 
+TEST_F(ImportSpreadsheet, takesAWordForWhatItIsSaidToMean) {
+    const std::string text = "Name;Role\nCy Dahl;old salt\n";
+    EXPECT_EQ(import(text, {}, "people").exit, 2) << "nobody knows the word";
+    ASSERT_EQ(import(text, {"--words", "role:Old salt=driver"}, "people").exit, 0);
+    ASSERT_EQ(run({"export", m_folder / "out"}).exit, 0);
+    EXPECT_THAT(textOf(m_folder / "out" / "people.csv"), HasSubstr("driver"));
+}
+
 TEST_F(ImportSpreadsheet, refusesInOneLine) {
     const std::string before = content();
     const std::string good = write("kit.csv", kit);
-    for (const std::vector<std::string>& words :
-         std::vector<std::vector<std::string>>{{"import", good},
-                                               {"import", m_folder / "none.xlsx", "--as", "items"},
-                                               {"import", m_folder.path().string(), "--as", "items"},
-                                               {"import", write("kit.xlsx", kit), "--as", "items"},
-                                               {"import", good, "--as", "things"},
-                                               {"import", good, "--as", "items", "--days", "ymd"},
-                                               {"import", good, "--as", "items", "--make", "boats"},
-                                               {"import", good, "--as", "items", "--columns", "What"},
-                                               {"import", good, "--as", "items", "--sheet", "Crew"}}) {
+    for (const std::vector<std::string>& words : std::vector<std::vector<std::string>>{
+             {"import", good},
+             {"import", m_folder / "none.xlsx", "--as", "items"},
+             {"import", m_folder.path().string(), "--as", "items"},
+             {"import", write("kit.xlsx", kit), "--as", "items"},
+             {"import", good, "--as", "things"},
+             {"import", good, "--as", "items", "--days", "ymd"},
+             {"import", good, "--as", "items", "--make", "boats"},
+             {"import", good, "--as", "items", "--columns", "What"},
+             {"import", good, "--as", "items", "--words", "helm=driver"},
+             {"import", good, "--as", "items", "--words", "role:helm=driver"},
+             {"import", good, "--as", "items", "--sheet", "Crew"}}) {
         const Ran ran = run(words);
         EXPECT_EQ(ran.exit, 2) << words.back();
         expectOneErrorLine(ran);

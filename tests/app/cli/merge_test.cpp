@@ -25,7 +25,7 @@ TEST_F(Merging, whatTheVanRecordedComesIn) {
     EXPECT_EQ(planned.exit, 0) << planned.err;
     EXPECT_EQ(Json::parse(planned.out)["facts"], 2);
     EXPECT_EQ(run({"history", "Nia Marsh"}).exit, 2);
-    EXPECT_THAT(run({"merge", m_van}).out, HasSubstr("2 facts from 1 machine: 0 checks"));
+    EXPECT_THAT(run({"merge", m_van}).out, HasSubstr("2 facts from 1 machine: 1 change"));
     EXPECT_EQ(run({"history", "Nia Marsh"}).exit, 0);
     EXPECT_THAT(run({"merge", m_van}).out, HasSubstr("Nothing new"));
     EXPECT_EQ(run({"verify"}).exit, 0);

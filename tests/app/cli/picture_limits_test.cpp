@@ -32,7 +32,8 @@ TEST_F(PictureLimits, aSmallFileOfManyPixelsTakesNoMemoryAndSaysSo) {
         const bool isTakenForDamage = name == "bmp" || name == "ppm"; // so wide a side, by Qt
         EXPECT_THAT(ran.err, HasSubstr(isTakenForDamage ? "damaged" : "larger than 64 million pixels"))
             << name;
-        EXPECT_LT(ran.peakKilobytes, 100'000) << name;
+        EXPECT_LT(ran.peakKilobytes, 150'000)
+            << name; // of 6.4 GB; a sanitized program takes 105 MB for itself
     }
 }
 

@@ -11,7 +11,7 @@ TEST_F(Renaming, aBoatIsFoundUnderItsNewName) {
     EXPECT_EQ(ran.exit, 0) << ran.err;
     EXPECT_EQ(Json::parse(ran.out)["to"], "Heron");
     EXPECT_THAT(run({"boats"}).out, HasSubstr("Heron"));
-    EXPECT_THAT(run({"history", "Heron"}).out, HasSubstr("renamed"));
+    EXPECT_THAT(run({"history", "Heron"}).out, HasSubstr("Teal is called Heron from here on"));
     const Ran old = run({"history", "Teal"});
     EXPECT_EQ(old.exit, 2);
     expectOneErrorLine(old);

@@ -2,12 +2,17 @@
 #include "app/gui/club/copy_names.h"
 #include "app/gui/club/copy_settings.h"
 #include "app/gui/printout/paper_button.h"
+#include "core/club/club_copy.h"
+#include "core/club/club_pins.h"
 #include "core/club/club_record.h"
+#include "core/record/pin.h"
 #include "tests/app/gui/printed_text.h"
 #include "tests/app/gui/window_story.h"
 
 #include <QAction>
+#include <QLineEdit>
 #include <QMenu>
+#include <QPushButton>
 #include <QSettings>
 
 #include <fstream>
@@ -102,6 +107,35 @@ TEST_F(BackupStory, restoresToANewFileAndOpensIt) {
     ASSERT_TRUE(support::waitFor([&] { return boardSaid().startsWith("Backed up"); }));
     const int shown = boardsShown();
     take("Restore a backup…");
+    waitForBoard(shown);
+    EXPECT_EQ(QSettings().value("club/file").toString().toStdString(), anew.string());
+    EXPECT_EQ(headOf(anew), headOf(file()));
+}
+
+TEST_F(BackupStory, aBackupOfAClubWithAPinIsRestoredByAnOfficersPin) {
+    const fs::path kept = folder() / "kept.tholepin", anew = folder() / "anew.tholepin";
+    {
+        auto club = core::Club::open(file());
+        ASSERT_TRUE(club);
+        ASSERT_TRUE(club->pins().set("Joss Iveny", *core::Pin::from("4711"), {}));
+    }
+    ASSERT_TRUE(core::copyClub(file(), kept, false));
+    openWith({}, kept, anew);
+    take("Restore a backup…");
+    auto* pin = window().findChild<QLineEdit*>("unlockPinEdit");
+    const auto give = [&](const char* text) {
+        pin->setText(text);
+        window().findChild<QPushButton*>("unlockButton")->click();
+    };
+    ASSERT_TRUE(support::waitFor([&] { return pin->isVisible() && pin->hasFocus(); }));
+    EXPECT_FALSE(fs::exists(anew));
+    give("0815");
+    auto* said = window().findChild<QLabel*>("unlockSaidLabel");
+    ASSERT_TRUE(support::waitFor([&] { return pin->isVisible() && said->text().contains("Joss Iveny"); }))
+        << said->text().toStdString();
+    EXPECT_FALSE(fs::exists(anew));
+    const int shown = boardsShown();
+    give("4711");
     waitForBoard(shown);
     EXPECT_EQ(QSettings().value("club/file").toString().toStdString(), anew.string());
     EXPECT_EQ(headOf(anew), headOf(file()));

@@ -9,11 +9,13 @@
 #include "core/club/club_record.h"
 #include "core/club/club_register.h"
 #include "tests/app/gui/foreign_tags.h"
+#include "tests/app/gui/shown_texts.h"
 #include "tests/support/scratch_folder.h"
 
 #include <QFile>
 #include <QLabel>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QStackedWidget>
 
 #include <functional>
@@ -66,6 +68,21 @@ protected:
         return std::move(club).value();
     }
     StoryHand& hand() { return *m_hand; }
+    /// Notes every text that comes into view from now on.
+    void noteTexts() {
+        m_hand->setLook([this] {
+            for (const QString& each : support::textsIn(*m_window))
+                m_texts.insert(QString(each).remove('&').trimmed());
+        });
+    }
+    /// Whether a name of the guide came into view; "Sign: …" stands for whatever follows.
+    bool wasShown(const QString& name) const {
+        const QString open = name.chopped(name.endsWith(u'…') ? 1 : 0);
+        return std::any_of(m_texts.begin(), m_texts.end(), [&](const QString& shown) {
+            return shown == name || (open != name && shown.startsWith(open)) ||
+                   shown.startsWith(name + " with ") || shown.startsWith(name + ".");
+        });
+    }
     /// In view by that name, and says that sooner or later.
     void expectSaid(const char* label, const QString& words) {
         QString said;
@@ -110,7 +127,20 @@ protected:
 private:
     std::unique_ptr<app::MainWindow> m_window;
     std::unique_ptr<StoryHand> m_hand;
+    std::set<QString> m_texts;
 };
+
+/// What the guide *names*: each between two stars.
+QStringList namesOfGuide() {
+    QFile guide(QStringLiteral(SOURCE_FOLDER "/docs/first-hour.md"));
+    EXPECT_TRUE(guide.open(QIODevice::ReadOnly));
+    QStringList names;
+    static const QRegularExpression name(QStringLiteral(R"(\*([^*\n]+)\*)"));
+    for (const auto& found : name.globalMatch(QString::fromUtf8(guide.readAll())))
+        names << found.captured(1);
+    names.removeDuplicates();
+    return names;
+}
 
 void FirstHour::startTheClub() {
     hand().fill("clubNameEdit", "Quillmere Lake Rescue");
@@ -274,6 +304,7 @@ void FirstHour::sign() {
 } // namespace
 
 TEST_P(FirstHour, fromTheEmptyScreenToASignedLaunchCheck) {
+    noteTexts();
     inTurn({[&] { startTheClub(); }, [&] { writeThePeople(); }, [&] { writeTheBoats(); },
             [&] { writeKitType("first aid kit"); }, [&] { writeKitType("bailer"); },
             [&] { writeTheServiceRule(); }, [&] { askForTheKit("first aid kit"); },
@@ -284,8 +315,20 @@ TEST_P(FirstHour, fromTheEmptyScreenToASignedLaunchCheck) {
             [&] {
                 fitOut("Dabchick", {"Marta Quill", "Sami Reeve"});
             },
-            [&] { saveTheTags(); }, [&] { launch(); }});
+            [&] { saveTheTags(); },
+            [&] {
+                hand().showPage("Bench", "Alt+4");
+                hand().find("benchRuleBox");
+            },
+            [&] { launch(); }});
     ASSERT_FALSE(HasFailure());
+    const QStringList names = namesOfGuide();
+    EXPECT_GT(names.size(), 40);
+    for (QString name : names) {
+        name.replace("Record 1 as", "Record 0 as");                          // nothing was shown at the bench
+        EXPECT_TRUE(wasShown(name) || name == "Read") << name.toStdString(); // no entry is open in a new log
+    }
+    EXPECT_FALSE(wasShown("Begin this club file"));
     const core::Club club = stored();
     EXPECT_EQ(club.kit().all().size(), 24u);
     EXPECT_EQ(club.register_().kitTypes().size(), 9u);

@@ -12,8 +12,8 @@ protected:
 
 TEST_F(ForeignTextInWindow, standsOnTheBoardAndInACheckAsItIs) {
     openWindow();
+    EXPECT_TRUE(support::waitFor([&] { return support::hostileNamesIn(window()) >= 1; }));
     support::expectShownAsItIs(window(), "board");
-    EXPECT_GE(support::hostileNamesIn(window()), 1);
     openBoat(support::hostileShown[0]);
     typeCode(QString::fromStdString(small_club::adaTag));
     typeCode(QString::fromStdString(small_club::knife));

@@ -9,6 +9,9 @@
 #include "app/gui/welcome_page.h"
 #include "app/text/words.h"
 
+#include <QAbstractItemView>
+#include <QComboBox>
+
 #include <algorithm>
 #include <sqlite3.h>
 
@@ -338,4 +341,30 @@ TEST_F(LaunchStory, aFileThatCannotBeReadAnyMoreIsLeftAndSaysSo) {
     waitForBoard(shown);
     openBoat("Grebe");
     EXPECT_EQ(markOf("KMC20GKEK9"), app::Mark::Found);
+}
+
+TEST_F(LaunchStory, arrowsGoThroughTheNamesAndEnterAloneChooses) {
+    openWindow();
+    openBoat("Grebe");
+    auto* driver = child<QComboBox>("driverBox");
+    const auto names = [&] { return window().checkPage().session()->state()->names.size(); };
+    const auto goThrough = [&](Qt::Key end) {
+        window().activateWindow(); // without a display no window is active once a list has closed
+        ASSERT_TRUE(support::waitFor([&] { return window().isActiveWindow(); }));
+        driver->setFocus(Qt::TabFocusReason);
+        press(Qt::Key_Down);
+        ASSERT_TRUE(support::waitFor([&] { return driver->view()->isVisible(); }));
+        for (int i = 0; i < 3; ++i)
+            QTest::keyClick(driver->view(), Qt::Key_Down);
+        settle();
+        EXPECT_EQ(names(), 0u) << "nobody is named on the way";
+        QTest::keyClick(driver->view(), end);
+        ASSERT_TRUE(support::waitFor([&] { return !driver->view()->isVisible(); }));
+        settle();
+    };
+    goThrough(Qt::Key_Escape);
+    EXPECT_EQ(names(), 0u);
+    EXPECT_EQ(driver->currentIndex(), 0);
+    goThrough(Qt::Key_Return);
+    EXPECT_EQ(names(), 1u);
 }

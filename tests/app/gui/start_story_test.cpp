@@ -208,6 +208,16 @@ TEST_F(StartStory, aClubThatIsOpenStaysOpenWhereANewOneIsRefused) {
     begin("nothing");
     start();
     ASSERT_TRUE(isOnPage("setup"));
+    EXPECT_EQ(child<QLabel>("welcomeTitleLabel")->text(), "No club file is open.");
+    QTest::keySequence(&window(), QKeySequence("Ctrl+B"));
+    ASSERT_TRUE(waitFor([&] { return window().board().state().club == "Lake club"; }));
+    press(Qt::Key_N, Qt::ControlModifier);
+    EXPECT_EQ(said("welcomeTitleLabel"), "“Lake club” is open until another file is.");
+    auto* back = child<QPushButton>("welcomeBackButton");
+    ASSERT_TRUE(back->isVisible());
+    back->setFocus(Qt::TabFocusReason);
+    press(Qt::Key_Space);
+    ASSERT_TRUE(window().isBoardShown());
     press(Qt::Key_N, Qt::ControlModifier);
     ASSERT_EQ(QApplication::focusWidget()->objectName(), "clubNameEdit");
     nameIt("Other club", "lake.tholepin"); // the same file

@@ -19,6 +19,7 @@ struct ErrorCase {
 
 // Every code of error_code.h stands in one of them.
 extern const std::vector<ErrorCase> fileCases;
+extern const std::vector<ErrorCase> hubCases;
 extern const std::vector<ErrorCase> clubCases;
 extern const std::vector<ErrorCase> tagCases;
 extern const std::vector<ErrorCase> importCases;

@@ -15,7 +15,7 @@ using core::ErrorCode;
 
 std::vector<ErrorCase> allCases() {
     std::vector<ErrorCase> all;
-    for (const auto* cases : {&fileCases, &clubCases, &tagCases, &importCases, &spreadsheetCases})
+    for (const auto* cases : {&fileCases, &hubCases, &clubCases, &tagCases, &importCases, &spreadsheetCases})
         all.insert(all.end(), cases->begin(), cases->end());
     return all;
 }
@@ -39,10 +39,11 @@ bool hasPlaceholder(const QString& text) {
 /// What the system or SQLite says is said in German where it can be; all else stays as it was given.
 bool isSaidByOthers(ErrorCode code) {
     static const std::set<ErrorCode> codes{
-        ErrorCode::FileNotMade,     ErrorCode::DatabaseLocked,   ErrorCode::DatabaseForeign,
-        ErrorCode::DatabaseDamaged, ErrorCode::DatabaseFailed,   ErrorCode::FileNotWritten,
-        ErrorCode::FileNotReplaced, ErrorCode::FolderUnreadable, ErrorCode::FileNotSaved,
-        ErrorCode::SheetNotSaved,   ErrorCode::PictureNotSaved,  ErrorCode::PictureFolderNotMade,
+        ErrorCode::FileNotMade,          ErrorCode::DatabaseLocked,   ErrorCode::DatabaseForeign,
+        ErrorCode::DatabaseDamaged,      ErrorCode::DatabaseFailed,   ErrorCode::FileNotWritten,
+        ErrorCode::FileNotReplaced,      ErrorCode::FolderUnreadable, ErrorCode::FileNotSaved,
+        ErrorCode::PinFileUnreadable,    ErrorCode::SheetNotSaved,    ErrorCode::PictureNotSaved,
+        ErrorCode::PictureFolderNotMade,
     };
     return codes.contains(code);
 }

@@ -1,5 +1,7 @@
 #include "app/text/sentences.h"
 
+#include "app/text/merge_sentences.h"
+#include "core/club/club_exchange.h"
 #include "scanner/files/file_fault.h"
 #include "tests/core/base/days.h"
 
@@ -272,6 +274,20 @@ TEST(ErrorLine, everyFaultOfAFileHasWords) {
         EXPECT_FALSE(mendInWords(error).isEmpty());
         EXPECT_EQ(error.where, "a.jpg");
     }
+}
+
+TEST(MergeSentences, ofAPinSayWhetherEverythingIsOpen) {
+    core::LookAt found{.kind = core::LookAt::Kind::PinsChanged, .name = "Ada Thorne"};
+    EXPECT_EQ(core::nameOf(found.kind), std::string("pins-changed"));
+    const auto words = [&] { return lookAtInWords(found).toStdString(); };
+    const auto open = HasSubstr("everything is open on this machine until a PIN is set here");
+    EXPECT_THAT(words(),
+                testing::AllOf(HasSubstr("The PIN of Ada Thorne counts here no more"), testing::Not(open)));
+    found.isOpen = true;
+    EXPECT_THAT(words(), testing::AllOf(HasSubstr("The PIN of Ada Thorne counts here no more"), open));
+    found.isOpen = false;
+    found.isPinSet = true;
+    EXPECT_THAT(words(), testing::AllOf(HasSubstr("A PIN of Ada Thorne came in"), testing::Not(open)));
 }
 
 } // namespace

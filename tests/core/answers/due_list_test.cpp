@@ -60,6 +60,31 @@ TEST(DueList, tellsItemAndRule) {
     EXPECT_EQ(rows[0].due.due, day("2026-05-01"));
 }
 
+// What comes next of a thing is its first row of the whole list, however the rules stand in the kit type.
+TEST(NextDues, areTheFirstRowOfEachThing) {
+    DueKit due;
+    due.type("flare",
+             {named(ruleOf(RuleKind::Stamped), "expiry"), named(ruleOf(RuleKind::FromMade, 12), "age")});
+    due.type("rope", {});
+    due.stamped("K1", "flare", "2031-05-01").item.made = known("2025-06");
+    due.stamped("K2", "flare", "2026-03-13").item.made = known("2026-01");
+    due.stamped("K3", "flare", "1999-01-01").item.state = ItemState::WrittenOff;
+    due.item("K4", "rope");
+    due.stamped("K5", "flare", "2031-05-01"); // undated by its age
+    const auto next = nextDuesOf(due.kit, due.types, due.today);
+    std::map<std::string, std::string> first;
+    for (const DueRow& row : dueListOf(due.kit, due.types, due.today, howeverLate))
+        first.emplace(row.item.id, row.due.rule.name);
+    std::vector<std::string> told;
+    for (const ItemDue& each : next) {
+        told.push_back(each.item.id + ' ' + (each.next ? each.next->rule.name : "-") +
+                       (each.isToLookAt ? " look" : ""));
+        const auto found = first.find(each.item.id);
+        EXPECT_EQ(each.next ? each.next->rule.name : "", found == first.end() ? "" : found->second);
+    }
+    EXPECT_THAT(told, ElementsAre("K1 age", "K2 expiry look", "K3 -", "K4 -", "K5 age look"));
+}
+
 TEST(DueList, endsWithTheLastDayAskedFor) {
     DueKit due;
     due.type("flare", {named(ruleOf(RuleKind::Stamped), "expiry")});

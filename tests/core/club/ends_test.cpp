@@ -126,6 +126,19 @@ TEST_F(Ends, kitAtAPlaceAndAPersonsOwnHasToGoFirst) {
     EXPECT_TRUE(end(Named::Person, "Odalys Finch"));
 }
 
+TEST_F(Ends, boatsThatAreKeptAtAPlaceGetAnotherFirst) {
+    small.import("places.csv", "place\nLoft\nVan\n");
+    small.import("boats.csv", "boat,place\nPetrel,Loft\nTern,Loft\n");
+    const auto refused = end(Named::Place, "Loft");
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error(), (core::Error{ErrorCode::BoatsStillThere, {"Loft", "Petrel, Tern"}}));
+    EXPECT_EQ(refused.error().kind(), core::ErrorKind::NotAllowed);
+    small.import("boats.csv", "boat,place\nPetrel,Van\n");
+    EXPECT_EQ(end(Named::Place, "Loft").error().arguments[1], "Tern");
+    ASSERT_TRUE(end(Named::Boat, "Tern")); // a boat that goes with its place, or before it, is no matter
+    EXPECT_TRUE(end(Named::Place, "Loft"));
+}
+
 TEST_F(Ends, whatIsNotThereOrHasNoLastDayIsRefused) {
     EXPECT_EQ(codeOf(end(Named::Boat, "Swan")), ErrorCode::NothingSoNamed);
     EXPECT_EQ(codeOf(end(Named::Person, "Petrel")), ErrorCode::NothingSoNamed);

@@ -68,13 +68,14 @@ TEST(FitOut, oneThatIsRefusedAndNothingIsRegistered) {
 
 TEST(SetUpOfClub, followsTheRegisterAndTheRecord) {
     SmallClub small;
+    const auto today = small.now.today;
     const auto isDone = [&](core::SetUpStep step, bool arePrinted = false) {
-        return small.club.answers().setUp(arePrinted)[static_cast<std::size_t>(step)].isDone;
+        return small.club.answers().setUp(arePrinted, today)[static_cast<std::size_t>(step)].isDone;
     };
     using core::SetUpStep;
     EXPECT_TRUE(isDone(SetUpStep::Boats));
     EXPECT_FALSE(isDone(SetUpStep::Kit)) << "Tern carries nothing";
-    EXPECT_THAT(small.club.answers().setUp(false)[2].lacking, ElementsAre("Tern"));
+    EXPECT_THAT(small.club.answers().setUp(false, today)[2].lacking, ElementsAre("Tern"));
     EXPECT_FALSE(isDone(SetUpStep::Rules));
     EXPECT_FALSE(isDone(SetUpStep::Tags));
     EXPECT_TRUE(isDone(SetUpStep::Tags, true));
@@ -89,6 +90,22 @@ TEST(SetUpOfClub, followsTheRegisterAndTheRecord) {
     EXPECT_FALSE(isDone(SetUpStep::FirstCheck));
     ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "for the test", small.now));
     EXPECT_TRUE(isDone(SetUpStep::FirstCheck));
+}
+
+TEST(SetUpOfClub, asksNothingOfWhatIsNoLongerHere) {
+    SmallClub small;
+    const core::CalendarDay last = small.now.today, next = last.plusDays(1);
+    const auto tick = [&](core::CalendarDay today, core::SetUpStep step) {
+        return small.club.answers().setUp(false, today)[static_cast<std::size_t>(step)];
+    };
+    ASSERT_TRUE(small.club.register_().end(core::Named::Boat, "Tern", last, {}, small.now));
+    EXPECT_THAT(tick(last, core::SetUpStep::Kit).lacking, ElementsAre("Tern"));
+    EXPECT_THAT(tick(next, core::SetUpStep::Kit).lacking, ElementsAre());
+    EXPECT_TRUE(tick(next, core::SetUpStep::Kit).isDone);
+    const int people = tick(next, core::SetUpStep::People).count;
+    ASSERT_TRUE(small.club.register_().end(core::Named::Person, "Bram Oke", last, {}, small.now));
+    EXPECT_EQ(tick(last, core::SetUpStep::People).count, people);
+    EXPECT_EQ(tick(next, core::SetUpStep::People).count, people - 1);
 }
 
 } // namespace

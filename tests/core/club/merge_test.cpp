@@ -1,20 +1,12 @@
 #include "core/base/error_code.h"
-#include "core/club/club_answers.h"
-#include "core/club/club_copy.h"
-#include "core/club/club_exchange.h"
-#include "core/club/club_kit.h"
-#include "core/club/club_log.h"
-#include "core/club/club_record.h"
-#include "core/store/database.h"
 #include "core/store/fact_table.h"
 #include "core/store/ledger.h"
-#include "tests/core/store/full_club.h"
-#include "tests/core/store/table_dump.h"
+#include "core/store/private_table.h"
+#include "tests/core/club/merge_clubs.h"
+#include "tests/core/club/pin_club.h"
 #include "tests/support/kept_state.h"
 
 #include <gmock/gmock.h>
-#include <random>
-#include <set>
 
 namespace {
 
@@ -26,35 +18,8 @@ using core::LookAt;
 using core::SheetId;
 using support::FullClub;
 
-std::string dumpOf(const std::filesystem::path& file) {
-    core::Database database(file, core::Database::Mode::ReadOnly);
-    return support::dump(database);
-}
-
-/// Files of one club, each written by a machine of its own: a copy goes on as a new machine.
-class Merge : public testing::Test {
-protected:
-    Club copy(const std::string& name) {
-        EXPECT_TRUE(core::copyClub(full.file(), path(name), false));
-        return Club::open(path(name)).value();
-    }
-    std::filesystem::path path(const std::string& name) { return full.folder / (name + ".tholepin"); }
-    static void write(Club& club, SheetId sheet, const CellTexts& key, const CellTexts& cells,
-                      core::Moment now) {
-        const auto done = club.register_().write({sheet, {{key, cells, {}}}}, {}, now);
-        ASSERT_TRUE(done && done->rejected.empty());
-    }
-    static core::CameIn merged(Club& into, const std::filesystem::path& from) {
-        const auto done = into.exchange().merge({from}, ClubExchange::Forks::Refused);
-        EXPECT_TRUE(done) << support::described(done.error());
-        return done ? *done : core::CameIn{};
-    }
-    void expectWhole(Club& club) {
-        const auto found = club.record().verify(false);
-        EXPECT_TRUE(found->problems.empty()) << support::described(found->problems.front());
-    }
-    FullClub full;
-};
+using support::dumpOf;
+using support::Merge;
 
 TEST_F(Merge, bothHoldTheSameAfterwardsAndTwiceIsNothingNew) {
     Club van = copy("van");
@@ -84,6 +49,20 @@ TEST_F(Merge, whatIsPlannedIsNotDone) {
     EXPECT_EQ(full.club.exchange().planMerge({path("van")}, ClubExchange::Forks::Refused)->facts, 2);
     EXPECT_EQ(dumpOf(full.file()), before);
     EXPECT_EQ(merged(full.club, path("van")).facts, 2);
+}
+
+TEST_F(Merge, givingIsTheOtherWay) {
+    { Club van = copy("van"); }
+    write(full.club, SheetId::Places, {}, {{"place", "Quay"}}, full.now);
+    EXPECT_EQ(full.club.exchange().newsFor(path("van")).value(), 1);
+    EXPECT_EQ(full.club.exchange().give(path("van"))->facts, 1);
+    EXPECT_EQ(full.club.exchange().newsFor(path("van")).value(), 0);
+    EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van")));
+    Club other = Club::create(path("other"), "Other").value();
+    const std::string before = dumpOf(path("other"));
+    EXPECT_EQ(full.club.exchange().newsFor(path("other")).error().code, ErrorCode::OtherClub);
+    EXPECT_EQ(full.club.exchange().give(path("other")).error().code, ErrorCode::OtherClub);
+    EXPECT_EQ(dumpOf(path("other")), before);
 }
 
 TEST_F(Merge, erasedMeasuresDoNotComeBack) {
@@ -301,110 +280,76 @@ TEST_F(LookAround, aCheckThatTwoSigned) {
     EXPECT_EQ(dumpOf(full.file()), dumpOf(path("van"))) << "the first signature holds in both";
 }
 
-// Any split, order and repetition of merges ends in the same club.
-class RandomMerges : public Merge {
+/// What is written into the other file past its own right, as on a machine where nobody asks for a PIN.
+class LookAroundPins : public LookAround {
 protected:
-    using Act = void (RandomMerges::*)(Club&);
-
-    std::string pick(const std::vector<std::string>& from) { return from[random() % from.size()]; }
-
-    void changeRow(Club& club) {
-        const auto boats = club.register_().boats();
-        write(club, SheetId::Boats, {{"boat", boats[random() % boats.size()].name}},
-              {{"note", std::to_string(random() % 5)}}, full.now);
+    void inVan(const std::function<void(core::Database&, core::Ledger&)>& work) {
+        core::Database database(path("van"), core::Database::Mode::ReadWrite);
+        core::Transaction transaction(database);
+        core::Ledger ledger(database);
+        work(database, ledger);
+        transaction.commit();
     }
-    void addPerson(Club& club) {
-        const std::string name = "Person " + std::to_string(random() % 30);
-        if (!club.register_().rowNamed(SheetId::People, name))
-            (void)club.register_().write({SheetId::People, {{{}, {{"person", name}, {"mass_kg", "60"}}, {}}}},
-                                         {}, full.now);
+    static void giveRole(core::Ledger& ledger, const std::string& person, const std::string& role) {
+        ledger.append(core::rowWritten(SheetId::People, {{"person", person}}, {{"role", role}}), {});
     }
-    void renameSomething(Club& club) {
-        const auto boats = club.register_().boats();
-        (void)club.register_().rename(core::Named::Boat, boats[random() % boats.size()].name,
-                                      "Boat " + std::to_string(++renamings), {},
-                                      {}); // a name that nobody gave
+    std::string newestPin() {
+        core::Database database(path("van"), core::Database::Mode::ReadOnly);
+        core::Statement query =
+            database.prepare("SELECT id FROM pin_change WHERE change = 'set' ORDER BY stamp DESC LIMIT 1");
+        return query.step() ? query.text(0) : std::string();
     }
-    void moveItem(Club& club) {
-        const auto boats = club.register_().boats();
-        write(club, SheetId::Items, {{"code", "KGFB6J8WF9"}}, {{"boat", boats[random() % boats.size()].name}},
-              full.now);
+    std::vector<LookAt> pinsChanged() {
+        std::vector<LookAt> found = merged(full.club, path("van")).lookAt;
+        std::erase_if(found, [](const LookAt& each) { return each.kind != LookAt::Kind::PinsChanged; });
+        return found;
     }
-    void checkBoat(Club& club) {
-        const auto boats = club.register_().boats();
-        const auto opened =
-            club.checks().open(boats[random() % boats.size()].name,
-                               random() % 2 ? core::Phase::Launch : core::Phase::Return, full.now);
-        if (!opened) return;
-        (void)club.checks().giveNames(opened->check, {"Bram Oke"}, full.now);
-        for (const auto& [code, type] : support::publishedKit)
-            if (random() % 2)
-                (void)club.checks().scan(opened->check, core::ScannedText::typed(code), core::SeenBy::Typed,
-                                         full.now);
-        if (random() % 3 == 0) (void)club.checks().undo(opened->check, {}, full.now);
-        if (random() % 2) (void)club.checks().sign(opened->check, "Bram Oke", "needed at once", full.now);
+    static LookAt odalys(bool isPinSet, bool isOpen) {
+        return {.kind = LookAt::Kind::PinsChanged,
+                .sheet = "people",
+                .name = "Odalys Finch",
+                .isPinSet = isPinSet,
+                .isOpen = isOpen};
     }
-    void writeOff(Club& club) {
-        if (random() % 2)
-            (void)club.kit().writeOff("KD2289T9SE", "lost", {}, full.now);
-        else
-            (void)club.kit().reinstate("KD2289T9SE", "found in the shed", {}, full.now);
+    void makeOfficer() {
+        inVan(
+            [](core::Database&, core::Ledger& ledger) { giveRole(ledger, "Odalys Finch", "gear officer"); });
+        EXPECT_THAT(pinsChanged(), testing::ElementsAre(odalys(true, false))) << "had a PIN before the role";
+        ASSERT_TRUE(full.club.pins().unlock("Odalys Finch", support::pin("4711")));
     }
-    void eraseSomebody(Club& club) { (void)club.record().eraseMeasures("Odalys Finch", {}); }
-    void log(Club& club) {
-        (void)club.log().add(club.register_().boats().front().name, "entry " + std::to_string(random() % 9),
-                             core::Severity::Remark, {}, full.now);
-    }
-
-    void act(Club& club) {
-        static constexpr Act acts[] = {
-            &RandomMerges::changeRow, &RandomMerges::addPerson, &RandomMerges::renameSomething,
-            &RandomMerges::moveItem,  &RandomMerges::checkBoat, &RandomMerges::checkBoat,
-            &RandomMerges::writeOff,  &RandomMerges::log,       &RandomMerges::eraseSomebody};
-        (this->*acts[random() % std::size(acts)])(club);
-    }
-
-    std::mt19937 random;
-    int renamings = 0;
 };
 
-int historiesToTry() {
-    const char* wanted = std::getenv("THOLEPIN_HISTORIES");
-    return wanted ? std::atoi(wanted) : 4;
+TEST_F(LookAroundPins, aPinThatCameWithoutWhatIsKeptOfItLeavesEverythingOpen) {
+    makeOfficer();
+    const std::string before = newestPin();
+    inVan([&](core::Database&, core::Ledger& ledger) {
+        ledger.append(core::PrivateErased{{before}}, {});
+        ledger.append(core::PinSet{"Odalys Finch", support::sealed4711}, {});
+    });
+    // As a file holds it that a server without people's measures and PINs gave.
+    inVan([&](core::Database& database, core::Ledger&) {
+        database.prepare("DELETE FROM private_cell WHERE fact = ?").with(newestPin()).run();
+        core::privateTable::noteNotHere(database, newestPin());
+    });
+    EXPECT_THAT(pinsChanged(), testing::ElementsAre(odalys(false, true)));
+    EXPECT_FALSE(full.club.pins().anySet());
 }
 
-TEST_F(RandomMerges, endInEqualClubs) {
-    for (int history = 0; history < historiesToTry(); ++history) {
-        random.seed(static_cast<unsigned>(history));
-        const int machines = 2 + static_cast<int>(random() % 5);
-        std::vector<Club> clubs;
-        std::vector<std::filesystem::path> files;
-        for (int i = 0; i < machines; ++i) {
-            files.push_back(path("m" + std::to_string(history) + "-" + std::to_string(i)));
-            clubs.push_back(copy("m" + std::to_string(history) + "-" + std::to_string(i)));
-        }
-        for (int step = 0; step < 30; ++step) {
-            const auto one = random() % clubs.size(), other = random() % clubs.size();
-            if (random() % 4 == 0 && one != other)
-                merged(clubs[one], files[other]);
-            else
-                act(clubs[one]);
-        }
-        for (int round = 0; round < 2; ++round) // everything has come everywhere
-            for (std::size_t i = 0; i < clubs.size(); ++i)
-                for (std::size_t j = 0; j < clubs.size(); ++j)
-                    if (i != j) merged(clubs[i], files[j]);
-        const std::string first = dumpOf(files.front());
-        for (std::size_t i = 0; i < clubs.size(); ++i) {
-            ASSERT_EQ(dumpOf(files[i]), first) << "history " << history << ", machine " << i;
-            expectWhole(clubs[i]);
-        }
-        EXPECT_TRUE(clubs.front().record().verify(true)->problems.empty());
-        ASSERT_EQ(dumpOf(files.front()), first) << "made anew, history " << history;
-        clubs.clear();
-        for (const auto& file : files)
-            std::filesystem::remove(file);
-    }
+TEST_F(LookAroundPins, whoIsNoGearOfficerAnyMoreAndWhatChangesNothing) {
+    makeOfficer();
+    inVan([](core::Database&, core::Ledger& ledger) {
+        ledger.append(core::PinSet{"Bram Oke", support::sealed4711}, {}); // who is none
+        ledger.append(core::rowWritten(SheetId::People, {{"person", "Odalys Finch"}}, {{"mass_kg", "70"}}),
+                      {});
+    });
+    EXPECT_THAT(pinsChanged(), testing::IsEmpty());
+    inVan([](core::Database&, core::Ledger& ledger) {
+        giveRole(ledger, "Bram Oke", "gear officer");
+        giveRole(ledger, "Odalys Finch", "crew");
+    });
+    LookAt bram = odalys(true, false);
+    bram.name = "Bram Oke";
+    EXPECT_THAT(pinsChanged(), testing::ElementsAre(bram, odalys(false, false)));
 }
 
 } // namespace

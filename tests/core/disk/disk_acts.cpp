@@ -1,15 +1,17 @@
 #include "tests/core/disk/disk_acts.h"
 
+#include "core/answers/item_record.h"
+#include "core/answers/set_up.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_copy.h"
+#include "core/club/club_events.h"
+#include "core/club/club_exchange.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
-#include "core/club/club_record.h"
+#include "core/club/club_photos.h"
 #include "core/club/club_register.h"
 #include "core/register/new_kit.h"
 #include "core/store/club_file.h"
-#include "tests/core/club/small_club.h"
-#include "tests/core/disk/disk_figures.h"
 
 #include <algorithm>
 
@@ -18,6 +20,8 @@ namespace {
 
 namespace fs = std::filesystem;
 using core::Club;
+
+const char* const towLine = "K79TE08WXH";
 
 template <class T>
 Told told(const core::Result<T>& result) {
@@ -69,9 +73,38 @@ Told migrateFile(const fs::path& folder) {
     }
 }
 
-void tamper(const fs::path& file) {
-    core::Database database(file, core::Database::Mode::ReadWrite);
-    database.script("UPDATE item SET kit_type = 'radio' WHERE kit_type = 'knife'");
+Told fitOut(Club& club, const fs::path&) {
+    const auto boat = club.kit().fitOutOf("Tern");
+    if (!boat) return boat.error();
+    std::vector<core::NewKit> kinds;
+    for (const core::FitOutLine& line : boat->lines) {
+        core::NewKit kit;
+        kit.kitType = line.line.kitType;
+        kit.boat = boat->boat;
+        kit.count = line.lacking();
+        if (kit.count > 0) kinds.push_back(kit);
+    }
+    return told(club.kit().registerAll(kinds, "Bram Oke", today()));
+}
+
+/// Larger than some pages of the file.
+Told photo(Club& club, const fs::path&) {
+    const std::string jpeg = "\xFF\xD8\xFF" + std::string(20'000, 'p') + "\xFF\xD9";
+    return told(club.photos().addToItem("K0D6EKB9KR", jpeg, "Bram Oke", today()));
+}
+
+Told withdraw(Club& club, const fs::path&) {
+    return told(club.kit().withdrawRecord(towLine, {.rule = "yearly look", .day = "2026-03-14"},
+                                          "typed twice", "Odalys Finch", today()));
+}
+
+Told move(Club& club, const fs::path&) {
+    return told(club.register_().write(
+        {core::SheetId::Items, {{{{"code", towLine}}, {{"boat", "Tern"}}, {}}}}, "Bram Oke", today()));
+}
+
+Told merge(Club& club, const fs::path& folder) {
+    return told(club.exchange().merge({folder / "van"}, core::ClubExchange::Forks::Refused));
 }
 
 } // namespace
@@ -95,6 +128,32 @@ const std::vector<core::Migration>& stepsAndOne() {
 
 const std::vector<ClubAct>& clubActs() {
     static const std::vector<ClubAct> acts{
+        {"merge", merge},
+        {"photo", photo, false},
+        {"fit out", fitOut, false},
+        {"withdraw record", withdraw, false},
+        {"move", move, false},
+        {"happened",
+         [](Club& club, auto&) {
+             return told(club.kit().happened(towLine, "long tow", today().today, "Bram Oke", today()));
+         },
+         false},
+        {"event",
+         [](Club& club, auto&) {
+             return told(club.events().begin("Winter patrol", {}, "Bram Oke", today()));
+         },
+         false},
+        {"event ends", [](Club& club, auto&) { return told(club.events().end("Bram Oke", today())); }, false},
+        {"end",
+         [](Club& club, auto&) {
+             return told(club.register_().end(core::Named::Person, "Bram Oke", today().today, {}, today()));
+         },
+         false},
+        {"rename",
+         [](Club& club, auto&) {
+             return told(club.register_().rename(core::Named::Boat, "Tern", "Skua", {}, "Bram Oke"));
+         },
+         false},
         {"open check",
          [](Club& club, auto&) { return told(club.checks().open("Tern", core::Phase::Launch, today())); }},
         {"scan", scan},
@@ -161,34 +220,6 @@ const std::vector<FileAct>& fileActs() {
          false},
     };
     return acts;
-}
-
-DiskFolder::DiskFolder() {
-    SmallClub small;
-    const auto id = small.open();
-    for (const char* code : {"KGFB6J8WF9", "K80NSC1FX4"})
-        small.scan(id, code);
-    small.close();
-    fs::copy_file(small.file(), m_folder / "club.tholepin");
-    core::copyClub(m_folder / "club.tholepin", m_folder / "backup.tholepin", true).value();
-    core::copyClub(m_folder / "club.tholepin", m_folder / "tampered", true).value();
-    tamper(m_folder / "tampered");
-    fs::create_directories(m_folder / "more");
-    writeFile(m_folder / "more" / "places.csv", "place\nshed\nloft\nvan\n");
-    for (const std::string& name : namesIn(m_folder.path())) // of those who looked
-        if (name.ends_with("-wal") || name.ends_with("-shm")) fs::remove(m_folder / name);
-    m_keys.emplace();
-}
-
-/// With the keys as they were: a program that finds newer ones than the file goes on as another machine.
-void DiskFolder::copyTo(const fs::path& to) const {
-    m_keys->putBack();
-    copyFolder(m_folder.path(), to);
-    copyFolder(m_folder / "more", to / "more");
-}
-
-std::string DiskFolder::contentOfBackup() const {
-    return contentOf(m_folder / "backup.tholepin");
 }
 
 } // namespace support

@@ -46,8 +46,11 @@ Hashes hashesOf(const fs::path& file) {
     return hashes;
 }
 
-bool beginsWith(const Hashes& whole, const Hashes& begin) {
-    return whole.size() >= begin.size() && std::equal(begin.begin(), begin.end(), whole.begin());
+bool holdsAll(const Hashes& whole, const Hashes& part) {
+    auto next = part.begin();
+    for (const std::string& each : whole)
+        if (next != part.end() && each == *next) ++next;
+    return next == part.end();
 }
 
 std::vector<std::string> namesIn(const fs::path& folder) {

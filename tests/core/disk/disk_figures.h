@@ -32,7 +32,8 @@ std::vector<std::filesystem::path> clubsIn(const std::filesystem::path& folder);
 /// The record: the hash of each fact, in the order in which they were recorded.
 using Hashes = std::vector<std::string>;
 Hashes hashesOf(const std::filesystem::path& file);
-bool beginsWith(const Hashes& whole, const Hashes& begin);
+/// In that order; what came from another machine may stand between.
+bool holdsAll(const Hashes& whole, const Hashes& part);
 /// The names of all files in the folder.
 std::vector<std::string> namesIn(const std::filesystem::path& folder);
 std::string contentOf(const std::filesystem::path& file); ///< empty when there is none

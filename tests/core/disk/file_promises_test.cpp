@@ -1,11 +1,7 @@
 #include "core/base/error_code.h"
 #include "core/club/club_copy.h"
-#include "core/club/club_record.h"
-#include "core/record/verification.h"
 #include "core/store/database.h"
-#include "tests/core/disk/disk_acts.h"
-#include "tests/core/disk/disk_figures.h"
-#include "tests/support/errors.h"
+#include "tests/core/disk/file_promises.h"
 #include "tests/support/watched_disk.h"
 
 #include <fcntl.h>
@@ -24,24 +20,6 @@ using core::Club;
 using core::Database;
 using core::ErrorCode;
 using namespace support;
-
-class FilePromises : public testing::Test {
-protected:
-    FilePromises() { DiskFolder().copyTo(folder.path()); }
-    ErrorCode refusal(Club::Access access) {
-        const auto club = Club::open(file, access);
-        EXPECT_FALSE(club);
-        return club ? ErrorCode::EndOfCodes : club.error().code;
-    }
-    void expectRead(const fs::path& club) {
-        const auto read = Club::open(club, Club::Access::ReadOnly);
-        ASSERT_TRUE(read) << described(read.error());
-        EXPECT_EQ(read->name(), "Small club");
-        EXPECT_THAT(read->record().verify(false)->problems, testing::IsEmpty());
-    }
-    ScratchFolder folder;
-    const fs::path file = folder / "club.tholepin";
-};
 
 TEST_F(FilePromises, aFormatThatNobodyWritesIsSaidAndNothingChanged) {
     const std::pair<int, ErrorCode> formats[] = {
@@ -95,15 +73,7 @@ TEST_F(HotJournal, ofACreationThatWasCutSaysUnfinished) {
     }
 }
 
-/// Runs `look` as somebody who may write nothing here; the superuser may, whatever the permissions are.
-void asGuest(const std::function<void()>& look) {
-    const bool isSuperuser = ::geteuid() == 0;
-    ASSERT_TRUE(!isSuperuser || ::seteuid(65534) == 0);
-    look();
-    ASSERT_TRUE(!isSuperuser || ::seteuid(0) == 0);
-}
-
-class LockedFolder : public FilePromises {
+class LockedFolder : public HotJournal {
 protected:
     /// The files may be read and nothing may be made; with `fileMode` for the files.
     void lock(mode_t fileMode, mode_t folderMode) {
@@ -132,19 +102,31 @@ TEST_F(LockedFolder, withAFileOfAnotherInAFolderForAllIsRead) {
         asGuest([&] { expectRead(file); });
 }
 
-TEST_F(LockedFolder, whereSomethingWasCutShortSaysSo) {
-    {
-        const ScratchFolder killed;
-        auto club = Club::open(file);
-        EXPECT_FALSE(clubAct("scan").run(*club, folder.path()));
-        copyFolder(folder.path(), killed.path());
-        { const Club closed = std::move(*club); }
-        copyFolder(killed.path(), folder.path());
-    }
+/// What a program committed that was killed then, or a file that was copied together with its log.
+TEST_F(LockedFolder, withALogBesideTheFileIsReadWithWhatTheLogHolds) {
+    const auto before = static_cast<int>(hashesOf(file).size());
+    leaveLogOf("club.tholepin", "scan");
+    const auto names = namesIn(folder.path());
     lock(0444, 0555);
-    asGuest([&] { EXPECT_EQ(refusal(Club::Access::ReadOnly), ErrorCode::FileCutShort); });
+    asGuest([&] { expectRead(file); });
+    EXPECT_EQ(namesIn(folder.path()), names);
+    asGuest([&] {
+        const auto club = Club::open(file, Club::Access::ReadOnly);
+        EXPECT_EQ(club->record().verify(false)->facts, before + 1);
+    });
+}
+
+TEST_F(LockedFolder, whereSomethingWasCutShortSaysSo) {
+    const fs::path backup = folder / "backup.tholepin";
+    cut("backup.tholepin", manyPages);
+    lock(0444, 0555);
+    asGuest([&] {
+        const auto club = Club::open(backup, Club::Access::ReadOnly);
+        ASSERT_FALSE(club);
+        EXPECT_EQ(club.error().code, ErrorCode::FileCutShort);
+    });
     lock(0600, 0700);
-    expectRead(file);
+    expectRead(backup);
 }
 
 /// A link to the club, in a folder of its own: what stands beside the club counts.

@@ -5,6 +5,7 @@
 #include "core/store/club_file.h"
 #include "tests/core/disk/disk_acts.h"
 #include "tests/core/disk/disk_figures.h"
+#include "tests/core/disk/disk_folder.h"
 #include "tests/support/errors.h"
 #include "tests/support/platter.h"
 #include "tests/support/watched_disk.h"
@@ -75,8 +76,10 @@ protected:
     std::vector<DiskEvent> events;
     std::vector<Acknowledged> acknowledged;
     std::vector<std::string> neverThere; ///< names
+    std::set<std::size_t> wholeSizes;    ///< of the record after each act; empty: not looked at
     bool isMigrated = false;             ///< the images' files are of the next format
     bool isLooking = false;
+    std::size_t cutsOfShortForm = 24;
     std::mt19937 random{20260314};
     std::set<std::size_t> seen;
 };
@@ -132,11 +135,14 @@ void PowerCut::expectClub(const fs::path& file, std::size_t at) {
         return;
     }
     const Hashes there = hashesOf(file);
+    if (!wholeSizes.empty()) {
+        EXPECT_THAT(wholeSizes, testing::Contains(there.size())) << "a part of an act";
+    }
     const Acknowledged* last = newestOf(file, events.size());
     if (last != nullptr) {
-        EXPECT_TRUE(beginsWith(last->record, there)) << file << " holds what nobody did";
+        EXPECT_TRUE(holdsAll(last->record, there)) << file << " holds what nobody did";
     }
-    if (told == nullptr || beginsWith(there, told->record)) return;
+    if (told == nullptr || holdsAll(there, told->record)) return;
     ++figures().lost;
     ADD_FAILURE() << file << " lost " << told->record.size() - there.size() << " acknowledged";
 }
@@ -172,7 +178,7 @@ void PowerCut::cut(std::size_t at, Loss loss, Names names) {
 
 void PowerCut::cutEverywhere() {
     isLooking = true;
-    const std::size_t some = isEverythingTried() ? 1 : 1 + events.size() / 24;
+    const std::size_t some = isEverythingTried() ? 1 : 1 + events.size() / cutsOfShortForm;
     for (std::size_t at = 0; at <= events.size(); ++at) {
         if (at > 0) platter->replay(events[at - 1]);
         if (at % some != 0 && at != events.size()) continue;
@@ -201,6 +207,37 @@ TEST_F(PowerCut, inADayOfActsKeepsWhatWasTold) {
     Club club = openClub(); // again, with the log gone
     for (const char* name : {"log entry", "write off", "sign"})
         act(club, name);
+    cutEverywhere();
+}
+
+TEST_F(PowerCut, inADayOfOtherActsKeepsWhatWasTold) {
+    begin();
+    {
+        Club club = openClub();
+        for (const char* name :
+             {"photo", "fit out", "happened", "withdraw record", "move", "event ends", "event", "end"})
+            act(club, name);
+    }
+    Club club = openClub();
+    for (const char* name : {"rename", "scan"})
+        act(club, name);
+    cutsOfShortForm = 8;
+    cutEverywhere();
+}
+
+TEST_F(PowerCut, whileAnothersRecordIsMergedTakesAllOfItOrNothing) {
+    const std::string van = contentOf(folder / "van");
+    const std::size_t before = hashesOf(folder / "club.tholepin").size();
+    begin();
+    Club club = openClub();
+    act(club, "merge");
+    ASSERT_GT(acknowledged.back().record.size(), before + 10);
+    act(club, "scan");
+    wholeSizes = {before, acknowledged.front().record.size(), acknowledged.back().record.size()};
+    for (const DiskEvent& event : events)
+        EXPECT_NE(event.path, (folder / "van").string());
+    EXPECT_EQ(contentOf(folder / "van"), van);
+    cutsOfShortForm = 8;
     cutEverywhere();
 }
 

@@ -64,6 +64,17 @@ TEST(ImportWarnings, nameALastDayOfWhatKitBelongsTo) {
     EXPECT_FALSE(plan.changes.empty()) << "it is taken all the same";
 }
 
+TEST(ImportWarnings, nameOnceAHomeOfOldThatHasALastDay) {
+    MapRegister rows;
+    support::importInto(rows, {{"places.csv", "place,until\nLoft,2025-12-31\nStore,\n"}});
+    auto files = soundClub();
+    files["items.csv"] =
+        "kit_type,place,state\nlife jacket,Loft,\nknife,loft,\nknife,Store,\nknife,Loft,written off\n";
+    EXPECT_THAT(told(planOf(files, rows)), ElementsAre("items.csv 2: Loft 2025-12-31 2"));
+    support::importInto(rows, {{"places.csv", "place,until\nLoft,-\n"}});
+    EXPECT_THAT(told(planOf(files, rows)), IsEmpty());
+}
+
 TEST(ImportWarnings, nameAClassWithoutBoatAndABoatWithoutManifest) {
     MapRegister rows;
     auto files = soundClub();

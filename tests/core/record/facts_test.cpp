@@ -1,4 +1,5 @@
 #include "core/record/facts.h"
+#include "core/record/private_cells.h"
 
 #include "core/base/error_code.h"
 
@@ -80,6 +81,10 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
         {core::PrivateErased{{"f0", "f1"}}, R"({"facts":["f0","f1"]})"},
         {core::Renamed{core::Named::KitType, "", "oar", "paddle"},
          R"({"from":"oar","named":"kit_type","of":"","to":"paddle"})"},
+        {core::PinSet{"Bram Oke", "", "00ff"}, R"({"person":"Bram Oke","sealed":"00ff"})"},
+        {core::PinCleared{"Bram Oke", true}, R"({"person":"Bram Oke","reset":true})"},
+        {core::SignaturesProven{true}, R"({"asked":true})"},
+        {core::MachineNamed{"van"}, R"({"name":"van"})"},
         {core::rowWritten(core::SheetId::Sizes, {{"kit_type", "Jacket"}, {"size", "M"}}, {{"wanted", "4"}}),
          R"({"key":"jacket\u001fm","row":{"kit_type":"Jacket","size":"M"},"set":{"wanted":"4"}})"},
         {core::stateGiven("KGFB6J8WF9", "missing", *core::CalendarDay::parse("2026-03-14"), {}, "c1"),
@@ -113,12 +118,35 @@ TEST(Facts, kindsAreThoseOfTheFirstClubFiles) {
     std::vector<std::string> kinds;
     for (const auto& [body, text] : facts())
         kinds.push_back(core::kindOf(body));
-    EXPECT_THAT(kinds, testing::ElementsAre("machine-begun", "club-named", "check-opened", "check-opened",
-                                            "names-given", "tag-seen", "act-taken-back", "record-withdrawn",
-                                            "point-recorded", "check-signed", "check-closed", "urgent-ended",
-                                            "event-given", "event-held", "operation-logged", "tag-fixed",
-                                            "photo-added", "private-erased", "renamed", "size", "item",
-                                            "item", "service"));
+    EXPECT_THAT(kinds, testing::ElementsAre(
+                           "machine-begun", "club-named", "check-opened", "check-opened", "names-given",
+                           "tag-seen", "act-taken-back", "record-withdrawn", "point-recorded", "check-signed",
+                           "check-closed", "urgent-ended", "event-given", "event-held", "operation-logged",
+                           "tag-fixed", "photo-added", "private-erased", "renamed", "pin-set", "pin-cleared",
+                           "signatures-proven", "machine-named", "size", "item", "item", "service"));
+}
+
+// By whose PIN a fact was written stands in what is hashed, whatever the fact says else.
+TEST(Facts, everyKindMaySayByWhosePinItWasWritten) {
+    for (const auto& [body, text] : facts()) {
+        Fact fact{.id = "f", .kind = core::kindOf(body), .body = core::textOf(body, "Bram Oke")};
+        EXPECT_EQ(core::provenBy(fact), "Bram Oke") << text;
+        const auto read = core::bodyOf(fact);
+        ASSERT_TRUE(read && *read) << text;
+        EXPECT_EQ(core::textOf(**read), text) << "and reads as the other";
+        EXPECT_EQ(core::provenBy(factOf(body)), "");
+    }
+    EXPECT_EQ(core::provenBy({.kind = "tag-seen", .body = R"({"proven":7})"}), "");
+}
+
+TEST(Facts, aPinStandsBesideItsFact) {
+    FactBody body = core::PinSet{"Bram Oke", "$argon2id$secret"};
+    const auto cells = core::seal(body, "f0");
+    ASSERT_EQ(cells.size(), 1U);
+    EXPECT_EQ(cells.front().value, "$argon2id$secret");
+    EXPECT_EQ(core::textOf(body).find("secret"), std::string::npos);
+    ASSERT_EQ(core::sealedCells(body).size(), 1U);
+    EXPECT_EQ(core::sealedCells(body).front().digest, core::digestOf("f0", cells.front()));
 }
 
 TEST(Facts, everyKindIsReadAsItWasWritten) {

@@ -76,7 +76,7 @@ TEST(PrivateCells, onlyTheMeasuresOfPeopleAreSealed) {
     ASSERT_EQ(cells.size(), 2U);
     const std::string text = core::textOf(row);
     EXPECT_THAT(text, testing::HasSubstr("left-handed"));
-    EXPECT_THAT(text, testing::Not(testing::HasSubstr("82\"")));
+    EXPECT_THAT(text, testing::Not(testing::HasSubstr("\"82\""))) << "a digest may end so";
     EXPECT_EQ(cells[0].column, "mass_kg");
     EXPECT_EQ(core::digestOf("f", cells[0]),
               core::sha256Hex(R"(["f","mass_kg",")" + cells[0].salt + R"(","82"])"));

@@ -114,6 +114,26 @@ TEST_F(ClubSheetAgain, saysOnceWhatIsWrongWithManyThingsOfOneRow) {
     EXPECT_TRUE(plan("What;Qty;Made\nFlare;40;2020\n").rejected.empty());
 }
 
+TEST_F(ClubSheetAgain, namesTheItemOfAServiceByItsSerial) {
+    take("What;Serial\nFlare;S-1\nFlare;S-2\nKnife;S-2\n");
+    support::importInto(m_rows, {{"life_rules.csv", "kit_type,rule,kind,n,source\n"
+                                                    "Flare,look,inspect_every,12,maker\n"}});
+    ClubSheetChoices choices;
+    choices.sheet = SheetId::Services;
+    const auto planOf = [&](const std::string& row) {
+        const auto book = readWorkbook("Serial no;Rule;Day\n" + row, "done.csv");
+        return planClubSheet(*book, choices, m_rows, CalendarDay::from(2026, 3, 14).value(), {})->plan;
+    };
+    const ImportPlan good = planOf("s-1;look;2026-03-01\n");
+    EXPECT_EQ(support::describe(good), "");
+    ASSERT_EQ(good.changes.size(), 1U);
+    const auto serials = column("serial"), codes = column("code");
+    const auto at = std::find(serials.begin(), serials.end(), "S-1") - serials.begin();
+    EXPECT_EQ(good.changes[0].keyCells[0], codes[static_cast<std::size_t>(at)]);
+    EXPECT_EQ(planOf("S-9;look;2026-03-01\n").rejected.at(0).reason.code, ErrorCode::SerialUnknown);
+    EXPECT_EQ(planOf("S-2;look;2026-03-01\n").rejected.at(0).reason.code, ErrorCode::SerialOfSeveral);
+}
+
 ErrorCode errorOfColumns(const std::string& columns, const support::MapRegister& rows) {
     ClubSheetChoices choices;
     choices.columns = columnsFrom(columns).value();
@@ -127,6 +147,19 @@ TEST_F(ClubSheetAgain, refusesColumnsThatAreNotThere) {
     EXPECT_EQ(errorOfColumns("Note=colour", m_rows), ErrorCode::NoSuchMeaning);
     EXPECT_EQ(errorOfColumns("Note=note,Remarks=note", m_rows), ErrorCode::MeaningTwice);
     EXPECT_EQ(errorOfColumns("What=", m_rows), ErrorCode::TableWithoutColumn);
+}
+
+TEST(WordsFrom, saysWhatAWordOfAColumnMeans) {
+    const core::Sheet& items = core::sheet(core::SheetId::Items);
+    const auto words = core::wordsFrom(items, " State : tip top = serviceable,maker:shed, left=Acme");
+    EXPECT_FALSE(words) << "a comma ends a word";
+    const auto both = core::wordsFrom(items, " State : tip top = serviceable,maker:shed=Acme");
+    ASSERT_TRUE(both);
+    EXPECT_EQ(*both, (std::map<std::pair<std::string, std::string>, std::string>{
+                         {{"state", "tip top"}, "serviceable"}, {{"maker", "shed"}, "Acme"}}));
+    EXPECT_EQ(core::wordsFrom(items, "helm=driver").error().code, ErrorCode::WordsUnreadable);
+    EXPECT_EQ(core::wordsFrom(items, "state:ok").error().code, ErrorCode::WordsUnreadable);
+    EXPECT_EQ(core::wordsFrom(items, "role:helm=driver").error().code, ErrorCode::NoSuchMeaning);
 }
 
 TEST(ColumnsFrom, takesACommaWithinAHeading) {

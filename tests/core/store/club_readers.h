@@ -8,6 +8,7 @@
 #include "core/answers/missing_list.h"
 #include "core/base/store_failure.h"
 #include "core/club/club_answers.h"
+#include "core/club/club_pins.h"
 #include "core/club/club_plans.h"
 #include "core/club/club_record.h"
 #include "core/plan/lasting/kit_life.h"
@@ -57,6 +58,13 @@ inline std::vector<ClubReader> clubReaders() {
                   (void)full.club.register_().people();
                   (void)full.club.register_().places();
                   (void)full.club.register_().kitTypes();
+              }),
+        plain("pins",
+              [](FullClub& full) {
+                  (void)full.club.pins().officers();
+                  (void)full.club.pins().resets(full.now.today);
+                  (void)full.club.pins().areSignaturesProven();
+                  (void)full.club.record().thisMachine();
               }),
         plain("unfinished checks", [](FullClub& full) { (void)full.club.checks().unfinished(); }),
         plain("lasting", [](FullClub& full) { (void)full.club.plans().kitLives(full.now.today); }),

@@ -16,10 +16,16 @@
 
 namespace support {
 
+/// What Pin seals of "4711": made once by libsodium's crypto_pwhash_str, so that tests need not.
+inline constexpr const char* sealed4711 = "$argon2id$v=19$m=65536,t=2,p=1$bBoBFyaPei6ryXqBCn5e7Q$"
+                                          "wewK5qm/b7bveWyCBfWKDnqG+1MGsj6GQQ4PSpmikIk";
+
 /// The small club with rows in every sheet and a fact of every kind in its record.
 class FullClub : public SmallClub {
 public:
     FullClub() {
+        import("people.csv", "person,mass_kg\nOdalys Finch,69\n");
+        leaveOutMeasures();
         importTheRest();
         club.events().begin("Winter patrol", {}, "Bram Oke", now).value();
         goOutAndComeBack();
@@ -46,6 +52,7 @@ public:
         stillOpen = open(core::Phase::Launch, "Tern");
         scan(stillOpen, "K80NSC1FX4");
         endUrgent();
+        setPins();
     }
 
     std::string launch;    ///< the signed launch check of Petrel
@@ -56,6 +63,24 @@ public:
         core::TagCode::mint(core::TagClass::Kit, [next = 1u]() mutable { return next *= 48271u; }).text();
 
 private:
+    /// As when a hub, which does not have them, handed their facts on.
+    void leaveOutMeasures() {
+        core::Database database(file(), core::Database::Mode::ReadWrite);
+        database.script("INSERT INTO private_not_here SELECT DISTINCT fact FROM private_cell; "
+                        "DELETE FROM private_cell; UPDATE person SET mass_kg = ''");
+    }
+    /// Of a person whose PIN opens nothing but that person's own signature.
+    void setPins() {
+        club.record().nameMachine("shed", {}).value();
+        core::Database database(file(), core::Database::Mode::ReadWrite);
+        core::Transaction transaction(database);
+        core::Ledger ledger(database);
+        ledger.append(core::PinSet{"Odalys Finch", sealed4711}, "Bram Oke");
+        ledger.append(core::PinCleared{"Bram Oke", true}, {});
+        ledger.append(core::SignaturesProven{true}, {});
+        ledger.append(core::SignaturesProven{false}, {});
+        transaction.commit();
+    }
     /// As when the boat's kit is whole again.
     void endUrgent() {
         core::Database database(file(), core::Database::Mode::ReadWrite);

@@ -48,8 +48,9 @@ protected:
     std::vector<std::string> tables() {
         std::vector<std::string> names;
         Database file(full->file(), Database::Mode::ReadOnly);
-        Statement query =
-            file.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'");
+        Statement query = file.prepare(
+            "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND "
+            "name <> 'wrong_pin'"); // which is no part of the record
         while (query.step())
             names.push_back(query.text(0));
         Statement text = file.prepare("SELECT sql FROM sqlite_schema WHERE type = 'trigger'");

@@ -187,7 +187,7 @@ void BenchPage::record() {
                                   m_note->text().trimmed().toStdString(),         m_round.textsOf(failed)};
     };
     m_record->setEnabled(false);
-    ask(
+    doAct(
         [passed = orderOf(false), failed = orderOf(true),
          moment = tools().time()](core::Club& club) -> core::Result<BenchOutcome> {
             BenchOutcome outcome;

@@ -2,6 +2,7 @@
 
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/reason_form.h"
 #include "app/text/text.h"
@@ -35,7 +36,7 @@ QString recordInWords(const core::ServiceEntry& record) {
 ItemRecordPanel::ItemRecordPanel(GearTools given, QWidget* parent)
     : GearPart(std::move(given), "itemRecordPanel", parent)
     , m_eventRow(new QWidget(this))
-    , m_events(new QHBoxLayout(m_eventRow))
+    , m_events(new FlowLayout(m_eventRow))
     , m_recordRow(new QWidget(this))
     , m_record(new ChoiceBox(m_recordRow))
     , m_error(wordsButton(m_recordRow, tr("Made in error…"), "recordErrorButton"))
@@ -50,15 +51,13 @@ ItemRecordPanel::ItemRecordPanel(GearTools given, QWidget* parent)
 
 void ItemRecordPanel::build() {
     m_events->setContentsMargins(0, 0, 0, 0);
-    m_events->setSpacing(spaceUnit);
     m_record->setObjectName("serviceRecordBox");
     m_record->setAccessibleName(tr("service records of this item"));
-    m_record->takeRoom(12);
+    m_record->takeRoom(6);
     auto* records = new QHBoxLayout(m_recordRow);
     records->setContentsMargins(0, 0, 0, 0);
     records->setSpacing(spaceUnit);
-    addWithWord(*records, tr("Records"), m_record);
-    records->setStretch(records->count() - 1, 1);
+    records->addWidget(m_record, 1);
     records->addWidget(m_error);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -113,7 +112,6 @@ void ItemRecordPanel::showEvents(const std::vector<std::string>& events) {
         connect(button, &QPushButton::clicked, this, [this, event] { happened(event); });
         m_events->addWidget(button);
     }
-    m_events->addStretch(1);
 }
 
 void ItemRecordPanel::happened(const std::string& event) {

@@ -7,8 +7,8 @@
 
 #include <vector>
 
-class QHBoxLayout;
 class QLabel;
+class QLayout;
 class QPushButton;
 
 namespace app {
@@ -49,7 +49,7 @@ private:
     QString m_code;
     std::vector<core::ServiceEntry> m_records;
     QWidget* m_eventRow;
-    QHBoxLayout* m_events;
+    QLayout* m_events;
     QWidget* m_recordRow;
     ChoiceBox* m_record;
     QPushButton* m_error;

@@ -4,9 +4,12 @@
 #include "app/gui/gear/kit/kit_change_panel.h"
 #include "app/gui/gear/kit/tag_delivery.h"
 #include "app/gui/gear/kit/write_off_choice.h"
+#include "app/gui/gear/manifests/side_scroll.h"
 #include "app/gui/gear/photos/photo_strip.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/lone_page.h"
 #include "app/gui/widgets/reason_form.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"
@@ -25,6 +28,12 @@
 #include <QVBoxLayout>
 
 namespace app {
+namespace {
+
+/// From this width on there is room for what can be done beside the lines.
+constexpr int widthForBoth = 840;
+
+} // namespace
 
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today) {
     auto record = club.kit().itemRecord(code);
@@ -50,6 +59,7 @@ KitItemPanel::KitItemPanel(GearTools given, QWidget* parent)
     , m_lines(new RowListModel(this))
     , m_list(new RowList(*m_lines, this))
     , m_views(new QStackedWidget(this))
+    , m_body(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_changing(new KitChangePanel(tools(), m_views))
     , m_change(wordsButton(this, tr("Change…"), "kitChangeButton"))
     , m_print(wordsButton(this, tr("Its tag as PDF…"), "kitPrintButton"))
@@ -90,6 +100,7 @@ void KitItemPanel::build() {
     m_list->setAccessibleName(tr("dates, parts, log and history of this item"));
     m_views->addWidget(buildView());
     m_views->addWidget(m_changing);
+    showAlone(*m_views, m_views->widget(0));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_views);
@@ -107,42 +118,48 @@ QWidget* KitItemPanel::buildView() {
     layout->addLayout(head);
     layout->addWidget(m_state);
     layout->addWidget(m_about);
-    layout->addWidget(m_list, 1);
-    layout->addWidget(m_record);
-    layout->addWidget(m_photos);
+    m_body->setSpacing(2 * spaceUnit);
+    m_body->addWidget(m_list, 11);
+    m_body->addWidget(new SideScroll(buildActs(), view), 10);
+    layout->addLayout(m_body, 1);
     layout->addWidget(saidLabel("kitSaidLabel"));
-    layout->addLayout(buildButtons());
     return view;
 }
 
-QLayout* KitItemPanel::buildButtons() {
-    auto* tagRow = new QHBoxLayout;
-    tagRow->setSpacing(spaceUnit);
-    tagRow->addWidget(m_change);
-    tagRow->addWidget(m_print);
-    tagRow->addWidget(m_newTag);
-    tagRow->addStretch(1);
-    auto* stateRow = new QHBoxLayout;
-    stateRow->setSpacing(spaceUnit);
-    stateRow->addWidget(m_release, 0, Qt::AlignBottom);
-    stateRow->addWidget(m_writeOff, 1);
-    stateRow->addWidget(m_reinstate, 1);
-    auto* rows = new QVBoxLayout;
-    rows->setSpacing(spaceUnit / 2);
-    rows->addLayout(tagRow);
-    rows->addWidget(m_releaseCaution);
-    rows->addLayout(stateRow);
-    return rows;
+QWidget* KitItemPanel::buildActs() {
+    auto* acts = new QWidget;
+    auto* tags = new FlowLayout;
+    for (QPushButton* button : {m_change, m_print, m_newTag})
+        tags->addWidget(button);
+    for (QPushButton* button : m_photos->addButtons())
+        tags->addWidget(button);
+    auto* column = new QVBoxLayout(acts);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spaceUnit);
+    column->addLayout(tags);
+    column->addWidget(m_photos);
+    column->addWidget(m_record);
+    column->addWidget(m_releaseCaution);
+    column->addWidget(m_release, 0, Qt::AlignLeft);
+    column->addWidget(m_writeOff);
+    column->addWidget(m_reinstate);
+    column->addStretch(1);
+    return acts;
+}
+
+void KitItemPanel::resizeEvent(QResizeEvent* event) {
+    m_body->setDirection(width() >= widthForBoth ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    GearPart::resizeEvent(event);
 }
 
 void KitItemPanel::change() {
-    m_views->setCurrentWidget(m_changing);
+    showAlone(*m_views, m_changing);
     m_changing->open(m_code.toStdString());
 }
 
 void KitItemPanel::closeForm() {
     m_changing->close();
-    m_views->setCurrentIndex(0);
+    showAlone(*m_views, m_views->widget(0));
 }
 
 void KitItemPanel::open(const QString& code) {

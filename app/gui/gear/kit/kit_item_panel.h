@@ -5,6 +5,7 @@
 
 #include <optional>
 
+class QBoxLayout;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
@@ -39,10 +40,13 @@ signals:
     void gone();    ///< there is none of that code, as in another club
     void changed(); ///< the register has changed
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build();
     QWidget* buildView();
-    QLayout* buildButtons();
+    QWidget* buildActs();
     void change();
     void take(std::optional<ItemAnswer> answer);
     void replaceTag();
@@ -60,6 +64,7 @@ private:
     RowListModel* m_lines;
     RowList* m_list;
     QStackedWidget* m_views;
+    QBoxLayout* m_body; ///< the lines, and beside or beneath them what can be done
     KitChangePanel* m_changing;
     QPushButton* m_change;
     QPushButton* m_print;

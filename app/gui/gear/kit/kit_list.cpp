@@ -2,9 +2,6 @@
 
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/text/text.h"
-#include "core/club/club.h"
-#include "core/club/club_answers.h"
-#include "core/club/club_kit.h"
 #include "core/tag/tag_code.h"
 
 #include <QCollator>
@@ -17,8 +14,6 @@
 
 namespace app {
 namespace {
-
-constexpr int laterThanAll = 200 * 366; ///< days
 
 QStringList wordsShown(const std::vector<TableRow>& rows) {
     QStringList words;
@@ -40,34 +35,27 @@ std::vector<QString> namesOf(const std::vector<core::Item>& kit, std::string cor
 
 } // namespace
 
-std::vector<KitLine> readKit(const core::Club& club, core::CalendarDay today) {
-    std::vector<KitLine> lines;
-    std::unordered_map<std::string, std::size_t> places; // by id
-    for (core::Item& item : club.kit().all()) {
-        places.emplace(item.id, lines.size());
-        lines.push_back({std::move(item), std::nullopt, false});
-    }
-    // Worst first, then by day: the first row of an item says what comes next.
-    for (core::DueRow& row : club.answers().dueList(today, laterThanAll)) {
-        const auto at = places.find(row.item.id);
-        if (at == places.end()) continue;
-        KitLine& line = lines[at->second];
-        line.isDue |= isToLookAt(row);
-        if (!line.next) line.next = std::move(row.due);
-    }
-    return lines;
-}
-
-KitList::KitList(std::vector<KitLine> lines) {
+KitList::KitList(std::vector<core::ItemDue> lines) {
     std::vector<core::Item> kit;
     kit.reserve(lines.size());
     m_rows.reserve(lines.size());
-    for (KitLine& line : lines) {
-        m_rows.push_back(rowOf(line.item, line.isDue, line.next));
-        m_days.push_back(line.next && line.next->due ? text(line.next->due->iso()) : QString());
+    m_next.reserve(lines.size());
+    for (core::ItemDue& line : lines) {
+        m_rows.push_back(rowOf(line));
+        m_next.push_back(std::move(line.next));
         kit.push_back(std::move(line.item));
     }
     m_search = KitSearch(std::move(kit), wordsShown(m_rows));
+}
+
+std::vector<core::ItemDue> KitList::kitOf(const std::vector<int>& rows) const {
+    std::vector<core::ItemDue> kit;
+    kit.reserve(rows.size());
+    for (const int row : rows) {
+        const auto at = static_cast<std::size_t>(row);
+        kit.push_back({m_search.kit()[at], m_next[at], m_rows[at].mark == Mark::Look});
+    }
+    return kit;
 }
 
 const core::Item* KitList::item(const QString& id) const {
@@ -123,7 +111,9 @@ std::vector<int> KitList::shown(const KitChoice& choice) {
 }
 
 QString KitList::sortKey(std::size_t row, int column) const {
-    return column == dueColumn ? m_days[row] : m_rows[row].cells.value(column);
+    if (column != dueColumn) return m_rows[row].cells.value(column);
+    const auto& next = m_next[row];
+    return next && next->due ? text(next->due->iso()) : QString();
 }
 
 /// Each text is compared once; what is empty comes last, and equal ones in the register's order.

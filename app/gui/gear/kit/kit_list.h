@@ -3,7 +3,6 @@
 #include "app/gui/gear/kit/kit_search.h"
 #include "app/gui/widgets/plain_table_model.h"
 #include "core/answers/due_list.h"
-#include "core/base/calendar_day.h"
 
 #include <QString>
 
@@ -11,18 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace core {
-class Club;
-}
-
 namespace app {
-
-/// One item of the list, with what of it is due next, or worst.
-struct KitLine {
-    core::Item item;
-    std::optional<core::RuleDue> next;
-    bool isDue = false; ///< something of it is to be looked at
-};
 
 /// What of the list is shown, and in which order.
 struct KitChoice {
@@ -41,13 +29,15 @@ struct KitChoice {
 class KitList {
 public:
     KitList() = default;
-    explicit KitList(std::vector<KitLine> lines);
+    explicit KitList(std::vector<core::ItemDue> kit);
 
     const KitSearch& search() const { return m_search; }
     const std::vector<TableRow>& rows() const { return m_rows; } ///< by id of the item
     /// Places in `rows`. A whole code finds its item alone, whatever else is chosen.
     std::vector<int> shown(const KitChoice& choice);
     const core::Item* item(const QString& id) const; ///< null: there is none
+    /// Those of `rows` in the order given, for paper and file.
+    std::vector<core::ItemDue> kitOf(const std::vector<int>& rows) const;
     std::vector<QString> kitTypes() const;
     std::vector<QString> boats() const;  ///< that kit has its home on
     std::vector<QString> places() const; ///< that kit has its home at
@@ -60,11 +50,8 @@ private:
 
     KitSearch m_search;
     std::vector<TableRow> m_rows;
-    std::vector<QString> m_days; ///< ISO, of what is due next
+    std::vector<std::optional<core::RuleDue>> m_next;
     std::vector<std::vector<int>> m_ranks;
 };
-
-/// All kit with what is due of it, by id; on the club's thread.
-std::vector<KitLine> readKit(const core::Club& club, core::CalendarDay today);
 
 } // namespace app

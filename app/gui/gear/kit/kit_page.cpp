@@ -10,10 +10,12 @@
 #include "app/gui/widgets/beside_or_over.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
+#include "app/gui/widgets/lone_page.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/paper/lists/club_lists.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/club/club_answers.h"
 #include "core/club/club_kit.h"
 
 #include <QCheckBox>
@@ -36,8 +38,8 @@ namespace {
 constexpr int rowsMeasured = 64;
 /// From this width on there is room for the table and an item beside it.
 constexpr int widthForItemBeside = 1400;
-// The table's widths under which columns are left out; an item's own page has them all.
-constexpr int wideTable = 1300, middlingTable = 900;
+/// From this width of the table on each column stands by itself; else some beneath others.
+constexpr int wideTable = 1300;
 
 // Before a name in the data of the box of homes.
 constexpr QChar homeBoat('b'), homePlace('p'), homeNone('n');
@@ -140,7 +142,7 @@ QWidget* KitPage::buildList() {
     order->addWidget(m_count, 1);
     order->addWidget(m_order);
     order->addWidget(m_backwards);
-    order->addWidget(listButton(readKitList));
+    order->addWidget(shownListButton([this] { return shownList(); }));
     rows->addLayout(order);
     rows->addWidget(m_several);
     rows->addWidget(m_table, 1);
@@ -197,12 +199,9 @@ void KitPage::adaptToBody() {
     m_filters->setVisible(!m_body->isOver());
     const bool isBeside = m_body->isOpen() && m_body->hasRoomForBoth();
     const int width = isBeside ? m_body->width() / 2 : m_body->width();
-    if (width >= wideTable)
-        m_table->leaveOut(std::set<int>{});
-    else if (width >= middlingTable)
-        m_table->leaveOut(std::set<int>{ownerColumn, serialColumn});
-    else
-        m_table->leaveOut(std::set<int>{ownerColumn, serialColumn, tagColumn});
+    const std::map<int, int> folded{
+        {kitColumn, sizeColumn}, {homeColumn, ownerColumn}, {tagColumn, serialColumn}};
+    m_table->fold(width >= wideTable ? std::map<int, int>() : folded);
 }
 
 void KitPage::showEvent(QShowEvent* event) {
@@ -225,7 +224,7 @@ bool KitPage::eventFilter(QObject* watched, QEvent* event) {
 
 void KitPage::refresh() {
     // Its words are made on the club's thread, too: of a region's kit they take a while.
-    read([today = today()](core::Club& club) { return KitList(readKit(club, today)); },
+    read([today = today()](core::Club& club) { return KitList(club.answers().kitWithNextDue(today)); },
          [this](KitList list) { take(std::move(list)); });
 }
 
@@ -293,6 +292,16 @@ void KitPage::showFound() {
                                                                 : tr("%1 of %2 found").arg(count).arg(all));
 }
 
+/// What is printed is what is looked at, in its order; and what was chosen stands above it.
+ListTable KitPage::shownList() {
+    QStringList chosen{m_state->currentText()};
+    for (const ChoiceBox* box : {m_home, m_kitType})
+        if (box->currentIndex() > 0) chosen << box->currentText();
+    if (const QString typed = m_typed->text().trimmed(); !typed.isEmpty()) chosen << tr("“%1”").arg(typed);
+    const QString summary = tr("%1: %2.").arg(m_count->text(), chosen.join(tr(", ")));
+    return foundKitTable(m_list.kitOf(m_list.shown(choice())), summary, today());
+}
+
 void KitPage::showTicked() {
     std::vector<core::Item> items;
     for (const QString& key : m_rows->ticked())
@@ -344,13 +353,13 @@ void KitPage::open(const QString& code) {
         const QSignalBlocker quiet(m_table);
         m_table->choose(code);
     }
-    m_side->setCurrentWidget(m_item);
+    showAlone(*m_side, m_item);
     m_body->open();
     m_item->open(code);
 }
 
 void KitPage::openNewKit() {
-    m_side->setCurrentWidget(m_new);
+    showAlone(*m_side, m_new);
     m_body->open();
     m_new->refresh();
 }

@@ -4,6 +4,7 @@
 #include "app/gui/widgets/gear_page.h"
 
 #include "app/gui/gear/kit/kit_list.h"
+#include "app/paper/lists/list_table.h"
 
 class QCheckBox;
 class QLabel;
@@ -52,6 +53,7 @@ private:
     KitChoice choice() const;
     void showFound();
     void showTicked();
+    ListTable shownList();
     void sortBy(int column);
     void adaptToBody();
     void open(const QString& code);

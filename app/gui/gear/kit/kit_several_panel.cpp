@@ -2,6 +2,7 @@
 
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/tag_delivery.h"
+#include "app/gui/gear/kit/write_off_choice.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/search_box.h"
@@ -62,12 +63,7 @@ void KitSeveralPanel::build() {
     m_name->setObjectName("kitSeveralNameBox");
     m_why->setObjectName("kitSeveralWhyBox");
     m_why->setAccessibleName(tr("why they are written off"));
-    for (const auto& [word, why] : {std::pair(tr("why?"), ""),
-                                    {tr("lost"), "lost"},
-                                    {tr("damaged"), "damaged"},
-                                    {tr("worn"), "worn"},
-                                    {tr("expired"), "expired"}})
-        m_why->addItem(word, QString::fromLatin1(why));
+    offerReasons(*m_why);
     m_wait->setSingleShot(true);
     m_wait->setInterval(waitBeforePlanMs);
     auto* row = new QHBoxLayout;
@@ -248,13 +244,13 @@ void KitSeveralPanel::press() {
 void KitSeveralPanel::writeRows() {
     const std::string by = officer();
     if (by.empty()) return;
-    ask([edit = edit(), by,
-         moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
-        [this](const core::Result<core::EditPlan>& done) {
-            if (done) return takeWritten(*done);
-            sayError(done.error());
-            look(); // it may be of something that was changed meanwhile
-        });
+    doAct([edit = edit(), by,
+           moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
+          [this](const core::Result<core::EditPlan>& done) {
+              if (done) return takeWritten(*done);
+              sayError(done.error());
+              look(); // it may be of something that was changed meanwhile
+          });
 }
 
 /// The first that is refused, by its tag: none of them was written.

@@ -1,6 +1,7 @@
 #include "app/gui/gear/kit/kit_words.h"
 
-#include "app/gui/gear/record/history_words.h"
+#include "app/gui/gear/record/history_rows.h"
+#include "app/paper/lists/club_lists.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -16,20 +17,6 @@ namespace {
 struct KitWordsText {
     Q_DECLARE_TR_FUNCTIONS(Kit)
 };
-
-Mark markOf(const core::Item& item) {
-    switch (item.state) {
-    case core::ItemState::Serviceable:
-        return Mark::Found;
-    case core::ItemState::Missing:
-        return Mark::StillToFind;
-    case core::ItemState::Unserviceable:
-        return Mark::Look;
-    case core::ItemState::WrittenOff:
-        break;
-    }
-    return Mark::NotAsked;
-}
 
 QString daysOf(const std::optional<core::PartialDay>& made, const std::optional<core::PartialDay>& firstUse,
                const std::optional<core::PartialDay>& stamped) {
@@ -179,10 +166,6 @@ std::vector<TableColumn> kitColumns() {
             {KitWordsText::tr("serial")}, {KitWordsText::tr("tag")}};
 }
 
-bool isToLookAt(const core::DueRow& row) {
-    return row.due.state != core::DueState::Later && row.due.state != core::DueState::DueSoon;
-}
-
 QString nextInWords(const core::RuleDue& due) {
     const QString rule = ruleInWords(due.rule);
     if (due.due) return KitWordsText::tr("%1: %2").arg(inWords(*due.due), rule);
@@ -190,14 +173,15 @@ QString nextInWords(const core::RuleDue& due) {
     return due.state == core::DueState::Later ? QString() : KitWordsText::tr("now: %1").arg(rule);
 }
 
-TableRow rowOf(const core::Item& item, bool isDue, const std::optional<core::RuleDue>& next) {
-    const bool isLook = isDue && item.state == core::ItemState::Serviceable;
+TableRow rowOf(const core::ItemDue& kit) {
+    const core::Item& item = kit.item;
+    const bool isLook = kit.isToLookAt && item.state == core::ItemState::Serviceable;
     const QString state = nameInWords(item.state);
     return {text(item.id),
-            isLook ? Mark::Look : markOf(item),
+            markOf(kit),
             isLook ? KitWordsText::tr("look, something is due; %1").arg(state) : state,
             {text(item.kitType), text(item.size), text(item.boat.empty() ? item.place : item.boat),
-             text(item.person), state, next ? nextInWords(*next) : QString(), text(item.serial),
+             text(item.person), state, kit.next ? nextInWords(*kit.next) : QString(), text(item.serial),
              codeInWords(item.tag)}};
 }
 

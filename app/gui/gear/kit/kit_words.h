@@ -32,15 +32,12 @@ QString homeOf(const core::Item& item);  ///< boat or place, and whose it is: "P
 QString stateOf(const core::Item& item, const std::vector<core::RuleDue>& dues);
 /// Where it is from: home, maker, numbers, its days as they were given, the note.
 QString aboutOf(const core::Item& item);
-/// Whether a person should look at the thing because of that row of the due list: its day has passed, if only
-/// within tolerance, or is not known.
-bool isToLookAt(const core::DueRow& row);
-/// `isDue`: something of it is to be looked at, so a serviceable item has the mark for that. `next`: what is
-/// due next.
-TableRow rowOf(const core::Item& item, bool isDue, const std::optional<core::RuleDue>& next);
+/// A serviceable item of which something is to be looked at has the mark for that.
+TableRow rowOf(const core::ItemDue& kit);
 std::vector<TableColumn> kitColumns(); ///< kit, size, home, owner, state, next due, serial, tag
 // Places of some of them.
-inline constexpr int ownerColumn = 3, dueColumn = 5, serialColumn = 6, tagColumn = 7;
+inline constexpr int kitColumn = 0, sizeColumn = 1, homeColumn = 2, ownerColumn = 3, dueColumn = 5,
+                     serialColumn = 6, tagColumn = 7;
 /// "1 March 2027: retire", "no date: retire", "now: rearm": short, for a column.
 QString nextInWords(const core::RuleDue& due);
 /// A rule's day with how it comes about.

@@ -3,6 +3,7 @@
 #include "app/gui/camera/held_field.h"
 #include "app/gui/gear/kit/kit_words.h"
 #include "app/gui/gear/kit/tag_delivery.h"
+#include "app/gui/gear/register/written_cell.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -63,16 +64,6 @@ NewKitPanel::NewKitPanel(GearTools given, QWidget* parent)
                  [this](const core::Result<QString>& saved) { sayDone(saved); });
     });
     adapt();
-}
-
-void NewKitPanel::addField(QGridLayout& grid, const QString& word, QWidget* field) {
-    auto* label = new QLabel(word, this);
-    label->setProperty("role", "quiet");
-    label->setBuddy(field);
-    field->setAccessibleName(word);
-    const int row = grid.rowCount();
-    grid.addWidget(label, row, 0);
-    grid.addWidget(field, row, 1);
 }
 
 QLineEdit* NewKitPanel::addDay(QGridLayout& grid, const QString& word, const char* name) {
@@ -236,9 +227,9 @@ core::NewKit NewKitPanel::kit() const {
     else
         kit.boat = home.toStdString();
     kit.person = m_person->currentData().toString().toStdString();
-    kit.made = m_made->text().trimmed().toStdString();
-    kit.firstUse = m_firstUse->text().trimmed().toStdString();
-    kit.stamped = m_stamped->text().trimmed().toStdString();
+    kit.made = asInSheet(core::SheetId::Items, "made", m_made->text());
+    kit.firstUse = asInSheet(core::SheetId::Items, "first_use", m_firstUse->text());
+    kit.stamped = asInSheet(core::SheetId::Items, "stamped", m_stamped->text());
     kit.maker = m_maker->text().trimmed().toStdString();
     kit.note = m_note->text().trimmed().toStdString();
     kit.count = m_count->value();
@@ -250,13 +241,13 @@ void NewKitPanel::registerIt() {
     const std::string by = officer();
     if (by.empty()) return;
     m_register->setEnabled(false);
-    ask([kit = kit(), by,
-         moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
-        [this](const core::Result<std::vector<core::Item>>& items) {
-            adapt();
-            if (!items) return sayError(items.error());
-            showRegistered(*items);
-        });
+    doAct([kit = kit(), by,
+           moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
+          [this](const core::Result<std::vector<core::Item>>& items) {
+              adapt();
+              if (!items) return sayError(items.error());
+              showRegistered(*items);
+          });
 }
 
 void NewKitPanel::showRegistered(const std::vector<core::Item>& items) {

@@ -46,7 +46,6 @@ private:
 
     void build();
     QWidget* buildForm(); ///< the fields, which scroll
-    void addField(QGridLayout& grid, const QString& word, QWidget* field);
     QLineEdit* addDay(QGridLayout& grid, const QString& word, const char* name);
     void take(Read read);
     void showSizes();

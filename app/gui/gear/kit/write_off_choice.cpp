@@ -12,6 +12,14 @@
 
 namespace app {
 
+void offerReasons(ChoiceBox& box) {
+    box.addItem(WriteOffChoice::tr("why?"), QString());
+    box.addItem(WriteOffChoice::tr("lost"), "lost");
+    box.addItem(WriteOffChoice::tr("damaged"), "damaged");
+    box.addItem(WriteOffChoice::tr("worn"), "worn");
+    box.addItem(WriteOffChoice::tr("expired"), "expired");
+}
+
 WriteOffChoice::WriteOffChoice(const QByteArray& prefix, QWidget* parent)
     : QWidget(parent)
     , m_question(wordsLabel(this, "look", prefix + "QuestionLabel"))
@@ -28,11 +36,7 @@ WriteOffChoice::WriteOffChoice(const QByteArray& prefix, QWidget* parent)
 void WriteOffChoice::build(const QByteArray& prefix) {
     m_why->setObjectName(prefix + "ReasonBox");
     m_why->setAccessibleName(tr("why it is written off"));
-    m_why->addItem(tr("why?"), QString());
-    m_why->addItem(tr("lost"), "lost");
-    m_why->addItem(tr("damaged"), "damaged");
-    m_why->addItem(tr("worn"), "worn");
-    m_why->addItem(tr("expired"), "expired");
+    offerReasons(*m_why);
     auto* row = new QHBoxLayout;
     row->setSpacing(spaceUnit);
     row->addWidget(m_why);

@@ -11,6 +11,9 @@ namespace app {
 
 class ChoiceBox;
 
+/// "why?" (data: empty) and the reasons, each with the register's word for it.
+void offerReasons(ChoiceBox& box);
+
 /// Writes something off: first why, then the button, which waits for the reason and asks once more, saying
 /// what to do with the thing.
 class WriteOffChoice : public QWidget {

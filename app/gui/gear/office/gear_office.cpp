@@ -4,6 +4,7 @@
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/page_scroll.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -71,7 +72,7 @@ void GearOffice::addPage(const QString& id, const QString& name, const QKeySeque
         showPage(id);
         emit pageWanted(id);
     });
-    m_pages.push_back({id, std::move(make), action, nullptr});
+    m_pages.push_back({id, std::move(make), action, nullptr, nullptr});
     const QSignalBlocker quiet(m_names);
     auto* line = new QListWidgetItem(QString(name).remove('&'), m_names);
     line->setData(PageNames::KeysRole, keys.toString(QKeySequence::NativeText));
@@ -97,10 +98,11 @@ void GearOffice::showPage(const QString& id) {
     Page& page = m_pages[static_cast<std::size_t>(index)];
     if (!page.widget) {
         page.widget = page.make(m_stack);
-        m_stack->addWidget(page.widget);
+        page.place = new PageScroll(page.widget, m_stack);
+        m_stack->addWidget(page.place);
         tabAsLaidOut(*page.widget);
     }
-    m_stack->setCurrentWidget(page.widget);
+    m_stack->setCurrentWidget(page.place);
     const QSignalBlocker quiet(m_names);
     m_names->setCurrentRow(index);
     emit pageShown();
@@ -108,7 +110,7 @@ void GearOffice::showPage(const QString& id) {
 
 QString GearOffice::currentPage() const {
     for (const Page& page : m_pages)
-        if (page.widget && page.widget == m_stack->currentWidget()) return page.id;
+        if (page.widget && page.place == m_stack->currentWidget()) return page.id;
     return {};
 }
 

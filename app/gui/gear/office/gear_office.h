@@ -59,6 +59,7 @@ private:
         Make make;
         QAction* action = nullptr;
         QWidget* widget = nullptr;
+        QWidget* place = nullptr; ///< scrolls it
     };
 
     int indexOf(const QString& id) const;

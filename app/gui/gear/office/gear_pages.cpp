@@ -4,6 +4,7 @@
 #include "app/gui/gear/bench/bench_page.h"
 #include "app/gui/gear/bench/stocktake_page.h"
 #include "app/gui/gear/due/due_page.h"
+#include "app/gui/gear/exchange/exchange_page.h"
 #include "app/gui/gear/kit/kit_page.h"
 #include "app/gui/gear/log/log_page.h"
 #include "app/gui/gear/manifests/manifests_page.h"
@@ -11,6 +12,7 @@
 #include "app/gui/gear/missing/missing_page.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/ready/ready_page.h"
+#include "app/gui/gear/record/history_panel.h"
 #include "app/gui/gear/record/record_page.h"
 #include "app/gui/gear/register/register_page.h"
 #include "app/gui/gear/replace/replace_page.h"
@@ -52,9 +54,18 @@ void showItem(GearOffice& office, const QString& code) {
     if (auto* kit = qobject_cast<KitPage*>(office.page("kit"))) kit->showItem(code);
 }
 
-void showSheet(GearOffice& office, core::SheetId sheet) {
+void showSheet(GearOffice& office, core::SheetId sheet, const QString& row) {
     office.showPage("register");
-    if (auto* register_ = qobject_cast<RegisterPage*>(office.page("register"))) register_->showSheet(sheet);
+    if (auto* register_ = qobject_cast<RegisterPage*>(office.page("register")))
+        register_->showSheet(sheet, row);
+}
+
+void showHistory(GearOffice& office, const QString& subject) {
+    office.showPage("record");
+    auto* record = qobject_cast<RecordPage*>(office.page("record"));
+    if (!record) return;
+    record->showPanel(record->historyPanel());
+    record->historyPanel().tell(subject);
 }
 
 } // namespace
@@ -64,7 +75,8 @@ void addGearPages(GearOffice& office, const GearTools& given) {
     tools.officer = [&office] { return office.officer(); };
     tools.showItem = [&office](const QString& code) { showItem(office, code); };
     tools.showPage = [&office](const QString& id) { office.showPage(id); };
-    tools.showSheet = [&office](core::SheetId sheet) { showSheet(office, sheet); };
+    tools.showSheet = [&office](core::SheetId sheet, const QString& row) { showSheet(office, sheet, row); };
+    tools.showHistory = [&office](const QString& subject) { showHistory(office, subject); };
     tools.hasPeople = [&office] { return office.hasPeople(); };
     tools.readPeople = [&office] { emit office.peopleWanted(); };
     tools.showBoard = [&office] { emit office.boardWanted(); };
@@ -96,6 +108,8 @@ void addGearPages(GearOffice& office, const GearTools& given) {
         [tools](QWidget* in) { return new RegisterPage(tools, in); });
     add("record", GearPagesText::tr("Rec&ord"), "Ctrl+Alt+2",
         [tools](QWidget* in) { return new RecordPage(tools, in); });
+    add("exchange", GearPagesText::tr("E&xchange"), "Ctrl+Alt+4",
+        [tools](QWidget* in) { return new ExchangePage(tools, in); });
     add("setup", GearPagesText::tr("Set &up"), "Ctrl+Alt+8",
         [tools](QWidget* in) { return new SetUpPage(tools, in); });
     add("spreadsheet", GearPagesText::tr("&Import"), "Ctrl+Alt+9",

@@ -14,7 +14,7 @@ namespace app {
 namespace {
 
 constexpr int highest = 60;
-constexpr int lowest = 40;
+constexpr int lowest = 36;
 
 /// The page shown has a bar before its name and bold type; the ring is the keyboard's.
 class NamePainter : public QStyledItemDelegate {

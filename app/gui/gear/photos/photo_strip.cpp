@@ -1,5 +1,6 @@
 #include "app/gui/gear/photos/photo_strip.h"
 
+#include "app/gui/camera/photo_camera.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/picture_view.h"
@@ -32,13 +33,11 @@ QString whenOf(const core::Photo& photo, core::CalendarDay today) {
     return photo.by.empty() ? at : PhotoStrip::tr("%1, by %2").arg(at, text(photo.by));
 }
 
-core::Result<core::Photo> keep(core::Club& club, const QString& file, const std::string& code,
-                               const std::string& entry, const std::string& by, core::Moment moment) {
+core::Result<std::string> jpegOfFile(const QString& file) {
     const std::filesystem::path path(QFile::encodeName(file).toStdString());
     const auto jpeg = scanner::smallJpegOf(path, core::ClubPhotos::longestSide, core::ClubPhotos::mostBytes);
     if (jpeg.error) return fileErrorOf(file.toStdString(), *jpeg.error);
-    return entry.empty() ? club.photos().addToItem(code, jpeg.bytes.toStdString(), by, moment)
-                         : club.photos().addToEntry(entry, jpeg.bytes.toStdString(), by, moment);
+    return jpeg.bytes.toStdString();
 }
 
 } // namespace
@@ -47,7 +46,8 @@ PhotoStrip::PhotoStrip(GearTools given, QWidget* parent)
     : GearPart(std::move(given), "photoStrip", parent)
     , m_row(new QWidget)
     , m_thumbnails(new QHBoxLayout(m_row))
-    , m_add(wordsButton(this, tr("Add a photograph…"), "addPhotoButton")) {
+    , m_add(wordsButton(this, tr("Add a photograph…"), "addPhotoButton"))
+    , m_take(wordsButton(this, tr("Take one…"), "takePhotoButton")) {
     m_thumbnails->setContentsMargins(0, 0, 0, 0);
     m_thumbnails->setSpacing(spaceUnit);
     auto* scroll = new QScrollArea(this);
@@ -63,8 +63,11 @@ PhotoStrip::PhotoStrip(GearTools given, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit);
     layout->addWidget(scroll, 1);
-    layout->addWidget(m_add, 0, Qt::AlignRight | Qt::AlignVCenter);
+    for (QPushButton* button : {m_add, m_take})
+        layout->addWidget(button, 0, Qt::AlignRight | Qt::AlignVCenter);
+    m_take->setAccessibleName(tr("take a photograph with the camera"));
     connect(m_add, &QPushButton::clicked, this, &PhotoStrip::add);
+    connect(m_take, &QPushButton::clicked, this, &PhotoStrip::take);
 }
 
 void PhotoStrip::say(const QString& sentence, bool toLookAt) {
@@ -98,10 +101,10 @@ void PhotoStrip::refresh() {
             }
             return thumbnails;
         },
-        [this](const std::vector<Thumbnail>& thumbnails) { take(thumbnails); });
+        [this](const std::vector<Thumbnail>& thumbnails) { showThumbnails(thumbnails); });
 }
 
-void PhotoStrip::take(const std::vector<Thumbnail>& thumbnails) {
+void PhotoStrip::showThumbnails(const std::vector<Thumbnail>& thumbnails) {
     while (QLayoutItem* item = m_thumbnails->takeAt(0)) {
         delete item->widget();
         delete item;
@@ -139,12 +142,34 @@ void PhotoStrip::add() {
     if (!tools().choosers.pictures) return;
     const QStringList files = tools().choosers.pictures(window());
     if (files.isEmpty()) return;
+    keep([files] {
+        std::vector<core::Result<std::string>> jpegs;
+        for (const QString& file : files)
+            jpegs.push_back(jpegOfFile(file));
+        return jpegs;
+    });
+}
+
+void PhotoStrip::take() {
+    auto* camera = new PhotoCamera(*window());
+    connect(camera, &PhotoCamera::taken, this, [this](const QImage& picture) {
+        keep([picture] {
+            return std::vector<core::Result<std::string>>{
+                scanner::smallJpegOf(picture, core::ClubPhotos::longestSide, core::ClubPhotos::mostBytes)
+                    .toStdString()};
+        });
+    });
+}
+
+void PhotoStrip::keep(const std::function<std::vector<core::Result<std::string>>()>& read) {
     write(
-        [files, code = m_code, entry = m_entry](core::Club& club, const std::string& by,
-                                                core::Moment moment) -> core::Result<int> {
+        [read, code = m_code, entry = m_entry](core::Club& club, const std::string& by,
+                                               core::Moment moment) -> core::Result<int> {
             int kept = 0;
-            for (const QString& file : files) {
-                const auto photo = keep(club, file, code, entry, by, moment);
+            for (const core::Result<std::string>& jpeg : read()) {
+                if (!jpeg) return jpeg.error();
+                const auto photo = entry.empty() ? club.photos().addToItem(code, *jpeg, by, moment)
+                                                 : club.photos().addToEntry(entry, *jpeg, by, moment);
                 if (!photo) return photo.error();
                 ++kept;
             }

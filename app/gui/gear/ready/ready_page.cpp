@@ -138,7 +138,7 @@ void ReadyPage::take(const core::Result<core::MakeReadyPlan>& plan) {
     m_planButton->setEnabled(true);
     m_progress->setVisible(false);
     m_moves.setPlan(plan ? *plan : core::MakeReadyPlan());
-    m_answer->setText(plan ? answerInWords(*plan) : withCapital(errorLine(plan.error())) + QLatin1Char('.'));
+    m_answer->setText(plan ? answerInWords(*plan) : errorSentence(plan.error()));
     m_goals->setText(plan ? goalsInWords(*plan) : QString());
     m_boats->setRows(plan ? linesOf(plan->boats) : std::vector<ListRow>());
     showMoves();

@@ -1,5 +1,7 @@
 #include "app/gui/gear/record/evidence_panel.h"
 
+#include "app/gui/gear/record/evidence_photos.h"
+
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -105,14 +107,16 @@ void EvidencePanel::look() {
     read(
         [boat = m_boats->currentText().toStdString(), on = *on, today = today()](core::Club& club) {
             const auto evidence = club.answers().evidence(boat, on);
-            return evidence ? Answer(evidencePrintoutOf(*evidence, text(club.name()), today))
-                            : Answer(evidence.error());
+            if (!evidence) return Answer(evidence.error());
+            EvidencePrintout printout = evidencePrintoutOf(*evidence, text(club.name()), today);
+            printout.photos = photosOf(club, *evidence, today);
+            return Answer(std::move(printout));
         },
         [this](const Answer& printout) {
             if (printout)
                 take(*printout);
             else
-                refuse(withCapital(errorLine(printout.error())) + QLatin1Char('.'));
+                refuse(errorSentence(printout.error()));
         });
 }
 
@@ -122,7 +126,14 @@ void EvidencePanel::take(const EvidencePrintout& printout) {
     m_more->setText(printout.more.join('\n'));
     m_proof->setText(printout.proof.join('\n'));
     m_said->clear();
-    m_lines->setRows(printout.rows);
+    std::vector<ListRow> rows = printout.rows;
+    if (!printout.photos.empty())
+        rows.push_back(headingRow("photographs", tr("photographs, which are on the sheet"),
+                                  QString::number(printout.photos.size())));
+    for (std::size_t i = 0; i < printout.photos.size(); ++i)
+        rows.push_back(plainRow(QStringLiteral("photograph %1").arg(i), Mark::NotAsked, {},
+                                printout.photos[i].title, withCapital(printout.photos[i].remark)));
+    m_lines->setRows(rows);
     m_list->scrollToTop();
     for (QPushButton* button : {m_saveButton, m_printButton})
         button->setEnabled(true);

@@ -34,6 +34,8 @@ public:
         for (const ListRow& row : m_printout.rows)
             item(row);
         m_y += 3 * m_mm;
+        for (const EvidencePhoto& each : m_printout.photos)
+            photo(each);
         for (const QString& caution : {scanCaution(), whoPrevails()})
             paragraph(caution, font(8.5));
         foot();
@@ -96,6 +98,27 @@ private:
              Qt::AlignRight);
         draw({indent, m_y + title, width, remark + m_mm}, row.remark, font(9));
         m_y += title + remark + 1.4 * m_mm;
+    }
+
+    /// At the left, at most 60 mm wide and 45 mm high; what it belongs to beside it.
+    void photo(const EvidencePhoto& photo) {
+        const QSizeF most(60 * m_mm, 45 * m_mm);
+        const QSizeF size = photo.image.isNull()
+                                ? QSizeF(most.width(), 0)
+                                : QSizeF(photo.image.size()).scaled(most, Qt::KeepAspectRatio);
+        const QString remark =
+            photo.image.isNull()
+                ? EvidencePrintoutText::tr("%1. The photograph is not the one that was recorded.")
+                      .arg(photo.remark)
+                : photo.remark;
+        const double left = most.width() + 4 * m_mm, width = m_page.width() - left;
+        const double title = heightOf(photo.title, font(11), width);
+        const double whole = std::max(size.height(), title + heightOf(remark, font(9), width));
+        makeRoom(whole);
+        if (!photo.image.isNull()) m_painter.drawImage(QRectF(QPointF(0, m_y), size), photo.image);
+        draw({left, m_y, width, title + m_mm}, photo.title, font(11));
+        draw({left, m_y + title, width, whole}, remark, font(9));
+        m_y += whole + 3 * m_mm;
     }
 
     void makeRoom(double height) {

@@ -3,6 +3,7 @@
 #include "app/gui/widgets/list_row.h"
 #include "core/answers/evidence.h"
 
+#include <QImage>
 #include <QString>
 #include <QStringList>
 
@@ -11,6 +12,13 @@
 class QPagedPaintDevice;
 
 namespace app {
+
+/// A photograph with what it belongs to.
+struct EvidencePhoto {
+    QImage image; ///< null: its bytes are not what was recorded
+    QString title;
+    QString remark; ///< when, and by whom
+};
 
 /// What the record says of a boat at an instant, in words; the same on the screen and on paper.
 struct EvidencePrintout {
@@ -22,6 +30,7 @@ struct EvidencePrintout {
     std::vector<ListRow> rows;
     QStringList proof;    ///< where it stands in the record, and the chain's head
     bool isKnown = false; ///< a launch check had been signed by then
+    std::vector<EvidencePhoto> photos = {};
 };
 
 EvidencePrintout evidencePrintoutOf(const core::Evidence& evidence, const QString& club,

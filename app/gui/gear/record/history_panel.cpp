@@ -1,7 +1,7 @@
 #include "app/gui/gear/record/history_panel.h"
 
 #include "app/gui/camera/held_field.h"
-#include "app/gui/gear/record/history_words.h"
+#include "app/gui/gear/record/history_rows.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
@@ -87,7 +87,7 @@ void HistoryPanel::tell(const QString& subject) {
                                           counted(static_cast<int>(lines->size()),
                                                   QT_TRANSLATE_N_NOOP("Words", "%n line of the record"),
                                                   QT_TRANSLATE_N_NOOP("Words", "%n lines of the record")))
-                       : withCapital(errorLine(lines.error())) + QLatin1Char('.'));
+                       : errorSentence(lines.error()));
              m_list->scrollToTop();
          });
 }

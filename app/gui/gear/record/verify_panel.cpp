@@ -67,7 +67,7 @@ void VerifyPanel::take(const core::Result<core::Verification>& verification) {
     m_progress->setVisible(false);
     m_head->clear();
     if (!verification) {
-        m_answer->setText(withCapital(errorLine(verification.error())) + QLatin1Char('.'));
+        m_answer->setText(errorSentence(verification.error()));
         return;
     }
     const QString size =

@@ -20,9 +20,7 @@ namespace {
 
 /// The day that was typed, by the description of the column that it is written to.
 std::optional<core::CalendarDay> dayTyped(core::Named named, const QString& typed) {
-    const core::Sheet& sheet = core::sheet(*core::sheetOf(named));
-    const auto at = static_cast<std::size_t>(sheet.indexOf("until"));
-    return core::CalendarDay::parse(asInSheet(sheet.columns[at], typed).toStdString());
+    return core::CalendarDay::parse(asInSheet(*core::sheetOf(named), "until", typed));
 }
 
 } // namespace

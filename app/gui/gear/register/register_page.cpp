@@ -1,6 +1,7 @@
 #include "app/gui/gear/register/register_page.h"
 
 #include "app/gui/gear/register/end_panel.h"
+#include "app/gui/gear/register/pin_panel.h"
 #include "app/gui/gear/register/rename_panel.h"
 #include "app/gui/gear/register/row_panel.h"
 #include "app/gui/theme/type_scale.h"
@@ -23,6 +24,7 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
+#include <utility>
 
 namespace app {
 namespace {
@@ -57,7 +59,9 @@ RegisterPage::RegisterPage(GearTools given, QWidget* parent)
     , m_rename(wordsButton(m_row, tr("Rename…"), "registerRenameButton"))
     , m_renaming(new RenamePanel(tools(), this))
     , m_end(wordsButton(m_row, tr("No longer here…"), "registerEndButton"))
-    , m_ending(new EndPanel(tools(), this)) {
+    , m_ending(new EndPanel(tools(), this))
+    , m_pin(wordsButton(this, tr("PIN…"), "registerPinButton"))
+    , m_pinning(new PinPanel(tools(), this)) {
     build();
     connectParts();
     showWords();
@@ -86,8 +90,10 @@ void RegisterPage::build() {
     buttons->setSpacing(spaceUnit);
     for (QPushButton* button : {m_new, m_newSize, m_newRule})
         buttons->addWidget(button);
+    buttons->addWidget(m_pin); // the row's own buttons leave it no room
     buttons->addStretch(1);
     layout.addLayout(buttons);
+    m_pin->hide();
 }
 
 QWidget* RegisterPage::buildList() {
@@ -107,6 +113,7 @@ QWidget* RegisterPage::buildSide() {
     parts->addWidget(m_row, 1);
     parts->addWidget(m_renaming, 1);
     parts->addWidget(m_ending, 1);
+    parts->addWidget(m_pinning, 1);
     m_row->buttons()->insertWidget(0, m_rename);
     m_row->buttons()->insertWidget(1, m_end);
     return side;
@@ -116,12 +123,15 @@ void RegisterPage::connectParts() {
     connect(m_sheet, &QComboBox::currentIndexChanged, this, [this] {
         m_row->close();
         m_body->close();
+        m_pin->hide();
         say({});
         showTable();
     });
     connect(m_typed, &QLineEdit::textChanged, this, &RegisterPage::showTable);
     connect(m_typed, &QLineEdit::textEdited, this, [this] {
-        if (m_body->isOver()) m_body->close(); // the list is what is searched
+        if (!m_body->isOver()) return;
+        m_body->close(); // the list is what is searched
+        m_pin->hide();
     });
     connect(m_typed, &QLineEdit::returnPressed, this, [this] {
         if (m_model->rowCount() > 0) openRow(m_model->shown(0).key);
@@ -145,6 +155,16 @@ void RegisterPage::connectParts() {
         askBeside(m_ending);
         m_ending->ask(m_row->sheet(), m_row->row());
     });
+    connect(m_pin, &QPushButton::clicked, this, [this] {
+        askBeside(m_pinning);
+        m_pinning->ask(m_row->row().front());
+    });
+    connect(m_pinning, &PinPanel::kept, this, &RegisterPage::backToForm);
+    connect(m_pinning, &PinPanel::changed, this, [this](const QString& sentence) {
+        backToForm();
+        say(sentence);
+        if (tools().pinChanged) tools().pinChanged();
+    });
     connect(m_renaming, &RenamePanel::kept, this, &RegisterPage::backToForm);
     connect(m_ending, &EndPanel::kept, this, &RegisterPage::backToForm);
     const auto done = [this](const QString& sentence) {
@@ -153,7 +173,10 @@ void RegisterPage::connectParts() {
     };
     connect(m_renaming, &RenamePanel::renamed, this, done);
     connect(m_ending, &EndPanel::ended, this, done);
-    connect(m_row, &RowPanel::changed, this, done);
+    connect(m_row, &RowPanel::changed, this, [this, done](const QString& sentence, const QString& key) {
+        m_written = key;
+        done(sentence);
+    });
     connect(m_row, &RowPanel::discarded, this, [this] {
         if (m_row->isNew()) leave();
     });
@@ -164,6 +187,7 @@ void RegisterPage::leave() {
     backToForm();
     m_row->close();
     m_body->close();
+    m_pin->hide();
     m_table->setFocus(Qt::OtherFocusReason);
 }
 
@@ -197,9 +221,20 @@ void RegisterPage::refresh() {
     read([](core::Club& club) { return readSheets(club.register_()); },
          [this](RegisterSheets sheets) {
              m_sheets = std::move(sheets);
+             const QString written = std::exchange(m_written, {});
              showTable();
+             chooseWritten(written);
              if (!m_wanted.isEmpty()) openRow(std::exchange(m_wanted, {}));
          });
+}
+
+/// What was just written is what somebody goes on with: a new kit type's sizes, say; but where another row
+/// was chosen meanwhile. A search that leaves it out is over.
+void RegisterPage::chooseWritten(const QString& key) {
+    if (key.isEmpty() || !rowOf(key)) return;
+    if (m_model->indexOfKey(key) < 0) m_typed->clear();
+    m_table->choose(key);
+    showWords();
 }
 
 void RegisterPage::showTable() {
@@ -255,6 +290,7 @@ std::string RegisterPage::kitTypeChosen() const {
 void RegisterPage::openRow(const QString& key) {
     const RegisterRow* row = rowOf(key);
     if (!row) return;
+    m_written.clear();
     backToForm();
     {
         const QSignalBlocker quiet(m_table);
@@ -264,11 +300,13 @@ void RegisterPage::openRow(const QString& key) {
         m_row->open(row->sheet, row->cells, headingOf(row->sheet, row->cells));
     m_rename->setVisible(RenamePanel::isFor(row->sheet));
     m_end->setVisible(EndPanel::isFor(row->sheet));
+    m_pin->setVisible(row->sheet == SheetId::People);
     m_body->open();
     showWords();
 }
 
 void RegisterPage::beginNew(SheetId id) {
+    m_written.clear();
     backToForm();
     const std::string kitType = kitTypeChosen();
     core::CellTexts given;
@@ -281,6 +319,7 @@ void RegisterPage::beginNew(SheetId id) {
     m_row->beginNew(id, given, heading);
     m_rename->hide();
     m_end->hide();
+    m_pin->hide();
     m_body->open();
     m_row->takeKeyboard();
 }
@@ -292,7 +331,7 @@ void RegisterPage::askBeside(QWidget* panel) {
 
 void RegisterPage::backToForm() {
     for (const auto& [panel, button] :
-         {std::pair<QWidget*, QWidget*>(m_renaming, m_rename), {m_ending, m_end}}) {
+         {std::pair<QWidget*, QWidget*>(m_renaming, m_rename), {m_ending, m_end}, {m_pinning, m_pin}}) {
         if (panel->isHidden()) continue;
         m_row->show();
         button->setFocus(Qt::OtherFocusReason);

@@ -14,6 +14,7 @@ namespace app {
 class BesideOrOver;
 class ChoiceBox;
 class EndPanel;
+class PinPanel;
 class PlainTable;
 class PlainTableModel;
 class RenamePanel;
@@ -52,11 +53,13 @@ private:
     void askBeside(QWidget* panel); ///< in the place of the form
     void backToForm();
     void leave();
+    void chooseWritten(const QString& key);
     void afterChange(const QString& sentence);
 
     RegisterSheets m_sheets;
     std::vector<RegisterRow> m_rows;
-    QString m_wanted; ///< key of a row to be chosen when it is read
+    QString m_wanted;  ///< key of a row to be chosen when it is read
+    QString m_written; ///< key of the row that was written last, until it or another is chosen
     ChoiceBox* m_sheet;
     QLineEdit* m_typed;
     QPushButton* m_new;
@@ -70,6 +73,8 @@ private:
     RenamePanel* m_renaming;
     QPushButton* m_end;
     EndPanel* m_ending;
+    QPushButton* m_pin;
+    PinPanel* m_pinning;
     BesideOrOver* m_body;
 };
 

@@ -1,6 +1,7 @@
 #include "app/gui/gear/register/row_panel.h"
 
 #include "app/gui/gear/manifests/side_scroll.h"
+#include "app/gui/gear/register/register_rows.h"
 #include "app/gui/gear/register/rule_days.h"
 #include "app/gui/theme/tab_order.h"
 #include "app/gui/theme/type_scale.h"
@@ -25,9 +26,8 @@
 namespace app {
 namespace {
 
-constexpr int waitMs = 300;     ///< after the last letter, before it is asked what the change would do
-constexpr int mostEffects = 5;  ///< sentences shown
-constexpr int allDays = 100000; ///< however late a day is
+constexpr int waitMs = 300;    ///< after the last letter, before it is asked what the change would do
+constexpr int mostEffects = 5; ///< sentences shown
 
 bool isRowHere(core::SheetId sheet, const core::Cells& row, core::CalendarDay today) {
     const int at = core::sheet(sheet).indexOf("until");
@@ -235,7 +235,7 @@ void RowPanel::plan() {
     ask(
         [edit = edit(), moment = tools().time(), isRule = isRule(m_sheet)](core::Club& club) {
             return Planned{club.register_().plan(edit, moment),
-                           isRule ? club.answers().dueList(moment.today, allDays)
+                           isRule ? club.answers().dueList(moment.today, core::howeverLate)
                                   : std::vector<core::DueRow>()};
         },
         [this, opened = m_opened](const Planned& planned) {
@@ -283,15 +283,15 @@ void RowPanel::save() {
     m_wait->stop();
     const std::string by = writer();
     if (by.empty()) return;
-    ask([edit = edit(), by,
-         moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
-        [this, opened = m_opened](const core::Result<core::EditPlan>& done) {
-            if (opened != m_opened) return;
-            if (done)
-                afterWrite(*done);
-            else
-                lookAgain(done.error());
-        });
+    doAct([edit = edit(), by,
+           moment = tools().time()](core::Club& club) { return club.register_().write(edit, by, moment); },
+          [this, opened = m_opened](const core::Result<core::EditPlan>& done) {
+              if (opened != m_opened) return;
+              if (done)
+                  afterWrite(*done);
+              else
+                  lookAgain(done.error());
+          });
 }
 
 void RowPanel::afterWrite(const core::EditPlan& done) {
@@ -304,7 +304,8 @@ void RowPanel::afterWrite(const core::EditPlan& done) {
     forgetDrafts(draftPlace());
     const QString name = m_isNew ? nameOfNew() : m_heading->text();
     m_isOpen = false;
-    emit changed(done.changes.empty() ? tr("%1 stands so already.").arg(name) : tr("%1: saved.").arg(name));
+    if (done.changes.empty()) return emit changed(tr("%1 stands so already.").arg(name), {});
+    emit changed(tr("%1: saved.").arg(name), keyOfRow(m_sheet, done.changes.front().keyCells));
 }
 
 /// By the names that were written; of a row that has none, what the form is about.

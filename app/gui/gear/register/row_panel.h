@@ -42,7 +42,8 @@ public:
     using GearPart::say;
 
 signals:
-    void changed(const QString& sentence); ///< the row is written
+    /// The row is written; `key`: of its place in a table, see keyOfRow. Empty: it stood so already.
+    void changed(const QString& sentence, const QString& key);
     void discarded();
 
 private:

@@ -47,6 +47,11 @@ QString asInSheet(const core::Column& column, const QString& typed) {
     return QString::fromStdString(meaning.text.empty() || meaning.fault ? plain : meaning.text);
 }
 
+std::string asInSheet(core::SheetId id, std::string_view column, const QString& typed) {
+    const core::Sheet& sheet = core::sheet(id);
+    return asInSheet(sheet.columns[static_cast<std::size_t>(sheet.indexOf(column))], typed).toStdString();
+}
+
 QString asTyped(const core::Column& column, const std::string& stored) {
     QString shown = text(stored);
     if (column.type == core::CellType::Number || column.type == core::CellType::Amount)

@@ -102,23 +102,23 @@ void ArrivalPanel::registerKit() {
     kit.stamped = m_stamped->text().trimmed().toStdString();
     m_registerButton->setEnabled(false);
     using Items = core::Result<std::vector<core::Item>>;
-    ask([kit, by = tools().officer ? tools().officer().toStdString() : std::string(),
-         moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
-        [this](const Items& items) {
-            m_registerButton->setEnabled(true);
-            if (!items) {
-                sayError(items.error());
-                return;
-            }
-            m_codes.clear();
-            for (const core::Item& item : *items)
-                m_codes.push_back(item.tag);
-            m_tagsButton->setEnabled(true);
-            say(counted(static_cast<int>(m_codes.size()),
-                        QT_TRANSLATE_N_NOOP("Words", "%n item registered, with a tag of its own."),
-                        QT_TRANSLATE_N_NOOP("Words", "%n items registered, each with a tag of its own.")));
-            emit arrived();
-        });
+    doAct([kit, by = tools().officer ? tools().officer().toStdString() : std::string(),
+           moment = tools().time()](core::Club& club) { return club.kit().registerKit(kit, by, moment); },
+          [this](const Items& items) {
+              m_registerButton->setEnabled(true);
+              if (!items) {
+                  sayError(items.error());
+                  return;
+              }
+              m_codes.clear();
+              for (const core::Item& item : *items)
+                  m_codes.push_back(item.tag);
+              m_tagsButton->setEnabled(true);
+              say(counted(static_cast<int>(m_codes.size()),
+                          QT_TRANSLATE_N_NOOP("Words", "%n item registered, with a tag of its own."),
+                          QT_TRANSLATE_N_NOOP("Words", "%n items registered, each with a tag of its own.")));
+              emit arrived();
+          });
 }
 
 } // namespace app

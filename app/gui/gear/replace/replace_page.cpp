@@ -121,7 +121,7 @@ void ReplacePage::build() {
     m_confidence->setCurrentIndex(2);
     m_table->setObjectName("replaceTable");
     m_table->setAccessibleName(tr("what runs short, by order-by day"));
-    m_table->setMinimumHeight(180);
+    m_table->setMinimumHeight(168);
     auto* head = new QHBoxLayout;
     head->setSpacing(spaceUnit);
     head->addWidget(m_summary, 1);

@@ -1,5 +1,6 @@
 #include "app/gui/gear/setup/fit_out_draft.h"
 
+#include "app/gui/gear/register/written_cell.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -16,6 +17,24 @@ struct FitOutText {
 };
 
 const QString allKey = QStringLiteral("all");
+
+struct DayCell {
+    FitOutDraft::Field field;
+    const char* column; ///< of the sheet of items
+};
+constexpr DayCell dayCells[] = {{&core::NewKit::made, "made"},
+                                {&core::NewKit::firstUse, "first_use"},
+                                {&core::NewKit::stamped, "stamped"}};
+
+std::string dayInSheet(const core::NewKit& kit, const DayCell& day) {
+    return asInSheet(core::SheetId::Items, day.column, text(kit.*day.field));
+}
+
+/// "14 March 2026" as it was understood; else as it was written.
+QString dayInWords(const core::NewKit& kit, const DayCell& day) {
+    const auto understood = core::PartialDay::parse(dayInSheet(kit, day));
+    return understood ? inWords(*understood) : text(kit.*day.field);
+}
 
 QString keyOf(int line, int thing = -1) {
     return thing < 0 ? QStringLiteral("line %1").arg(line)
@@ -147,6 +166,8 @@ std::vector<core::NewKit> FitOutDraft::kit() const {
     std::vector<core::NewKit> kit;
     each(*this, allKey, [&](const Thing& thing) {
         kit.push_back(thing.kit);
+        for (const DayCell& day : dayCells)
+            kit.back().*day.field = dayInSheet(thing.kit, day);
         if (!thing.serial.empty()) kit.back().serials = {thing.serial};
     });
     return kit;
@@ -159,9 +180,10 @@ QString FitOutDraft::aboutThing(const Thing& thing, int line) const {
         about << FitOutText::tr("size %1").arg(text(thing.kit.size));
     else if (!type.sizes.empty())
         about << FitOutText::tr("no size yet");
-    if (!thing.kit.made.empty()) about << FitOutText::tr("made %1").arg(text(thing.kit.made));
-    if (!thing.kit.firstUse.empty()) about << FitOutText::tr("first used %1").arg(text(thing.kit.firstUse));
-    if (!thing.kit.stamped.empty()) about << FitOutText::tr("stamped %1").arg(text(thing.kit.stamped));
+    const auto day = [&](std::size_t which) { return dayInWords(thing.kit, dayCells[which]); };
+    if (!thing.kit.made.empty()) about << FitOutText::tr("made %1").arg(day(0));
+    if (!thing.kit.firstUse.empty()) about << FitOutText::tr("first used %1").arg(day(1));
+    if (!thing.kit.stamped.empty()) about << FitOutText::tr("stamped %1").arg(day(2));
     if (!thing.serial.empty()) about << FitOutText::tr("serial %1").arg(text(thing.serial));
     if (!thing.kit.person.empty())
         about << FitOutText::tr("belongs to %1").arg(text(thing.kit.person));

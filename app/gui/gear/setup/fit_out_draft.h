@@ -46,7 +46,9 @@ public:
     bool differs(const QString& key, Field field) const;
     std::string serialOf(const QString& key) const;
 
-    std::vector<core::NewKit> kit() const; ///< to be registered, one thing each
+    /// To be registered, one thing each; its days as the register's sheets spell them, in whatever of its
+    /// forms they were written.
+    std::vector<core::NewKit> kit() const;
 
 private:
     struct Place {

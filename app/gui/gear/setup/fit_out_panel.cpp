@@ -83,16 +83,6 @@ QLayout* FitOutPanel::buildHead() {
     return head;
 }
 
-void FitOutPanel::addField(QGridLayout& grid, const QString& word, QWidget* field) {
-    auto* label = new QLabel(word, field->parentWidget());
-    label->setProperty("role", "quiet");
-    label->setBuddy(field);
-    field->setAccessibleName(word);
-    const int row = grid.rowCount();
-    grid.addWidget(label, row, 0);
-    grid.addWidget(field, row, 1);
-}
-
 void FitOutPanel::addDay(QGridLayout& grid, const QString& word, const char* name, FitOutDraft::Field field) {
     QLineEdit* day = wordsEdit(this, name);
     m_days.push_back({day, field});
@@ -110,17 +100,17 @@ QWidget* FitOutPanel::buildForm() {
     auto* form = new QWidget;
     auto* grid = new QGridLayout(form);
     grid->setContentsMargins(0, 0, spaceUnit, 0);
-    grid->setVerticalSpacing(spaceUnit / 2);
+    grid->setVerticalSpacing(spaceUnit / 4); // all of it at 1280 × 800
     grid->setHorizontalSpacing(2 * spaceUnit);
     grid->setColumnStretch(1, 1);
     grid->addWidget(m_title, 0, 0, 1, 2);
     addField(*grid, tr("New ones"), m_count);
     addField(*grid, tr("Size"), m_size);
+    addField(*grid, tr("Whose"), m_person);
     addDay(*grid, tr("Made"), "fitOutMadeEdit", &core::NewKit::made);
     addDay(*grid, tr("First use"), "fitOutFirstUseEdit", &core::NewKit::firstUse);
     addDay(*grid, tr("Stamped"), "fitOutStampedEdit", &core::NewKit::stamped);
     addField(*grid, tr("Serial"), m_serial);
-    addField(*grid, tr("Whose"), m_person);
     grid->setRowStretch(grid->rowCount(), 1);
     return new SideScroll(form, this);
 }
@@ -192,10 +182,11 @@ void FitOutPanel::show(const QString& boat) {
     m_list->setFocus(Qt::OtherFocusReason);
 }
 
-FitOutPanel::Read FitOutPanel::readHome(core::Club& club, std::string boat, std::string place) {
+FitOutPanel::Read FitOutPanel::readHome(core::Club& club, std::string boat, std::string place,
+                                        core::CalendarDay today) {
     const auto known = club.register_();
-    Read read{known.boats(),   known.places(),  known.kitTypes(), known.people(), {},
-              std::move(boat), std::move(place)};
+    Read read{known.boatsHere(today), known.placesHere(today), known.kitTypes(), known.peopleHere(today), {},
+              std::move(boat),        std::move(place)};
     const auto is = [](const std::string& name) {
         return [&name](const auto& each) { return each.name == name; };
     };
@@ -215,8 +206,8 @@ FitOutPanel::Read FitOutPanel::readHome(core::Club& club, std::string boat, std:
 
 void FitOutPanel::refresh() {
     const QString home = m_home->currentData().toString();
-    read([boat = nameIn(home, ofBoat),
-          place = nameIn(home, ofPlace)](core::Club& club) { return readHome(club, boat, place); },
+    read([boat = nameIn(home, ofBoat), place = nameIn(home, ofPlace),
+          today = today()](core::Club& club) { return readHome(club, boat, place, today); },
          [this](Read read) { take(std::move(read)); });
 }
 
@@ -329,13 +320,13 @@ void FitOutPanel::registerAll() {
     const std::string by = officer();
     if (by.empty()) return;
     m_register->setEnabled(false);
-    ask([kit = m_draft.kit(), by,
-         moment = tools().time()](core::Club& club) { return club.kit().registerAll(kit, by, moment); },
-        [this](const core::Result<std::vector<std::vector<core::Item>>>& items) {
-            adapt();
-            if (!items) return sayError(items.error());
-            showRegistered(*items);
-        });
+    doAct([kit = m_draft.kit(), by,
+           moment = tools().time()](core::Club& club) { return club.kit().registerAll(kit, by, moment); },
+          [this](const core::Result<std::vector<std::vector<core::Item>>>& items) {
+              adapt();
+              if (!items) return sayError(items.error());
+              showRegistered(*items);
+          });
 }
 
 void FitOutPanel::showRegistered(const std::vector<std::vector<core::Item>>& items) {

@@ -53,10 +53,9 @@ private:
     QLayout* buildHead();
     QWidget* buildForm();
     QLayout* buildFoot();
-    void addField(QGridLayout& grid, const QString& word, QWidget* field);
     void addDay(QGridLayout& grid, const QString& word, const char* name, FitOutDraft::Field field);
     void connectParts();
-    static Read readHome(core::Club& club, std::string boat, std::string place);
+    static Read readHome(core::Club& club, std::string boat, std::string place, core::CalendarDay today);
     void take(Read read);
     void showRows();
     void showForm(); ///< of the row that the list stands on

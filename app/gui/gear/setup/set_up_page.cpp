@@ -73,8 +73,8 @@ QWidget* SetUpPage::buildSteps() {
 }
 
 void SetUpPage::refresh() {
-    read([arePrinted = SetUpNotes(tools().club.file()).arePrinted()](
-             core::Club& club) { return club.answers().setUp(arePrinted); },
+    read([arePrinted = SetUpNotes(tools().club.file()).arePrinted(),
+          today = today()](core::Club& club) { return club.answers().setUp(arePrinted, today); },
          [this](const std::vector<core::SetUpTick>& ticks) { take(ticks); });
     if (m_stack->currentWidget() == m_fitOut) m_fitOut->refresh();
 }
@@ -103,13 +103,13 @@ void SetUpPage::adaptAway() {
 void SetUpPage::press(core::SetUpStep step) {
     switch (step) {
     case core::SetUpStep::People:
-        tools().showSheet(core::SheetId::People);
+        tools().showSheet(core::SheetId::People, {});
         break;
     case core::SetUpStep::Boats:
-        tools().showSheet(core::SheetId::Boats);
+        tools().showSheet(core::SheetId::Boats, {});
         break;
     case core::SetUpStep::Rules:
-        tools().showSheet(core::SheetId::KitTypes);
+        tools().showSheet(core::SheetId::KitTypes, {});
         break;
     case core::SetUpStep::Kit:
         showFitOut();

@@ -81,6 +81,8 @@ QString meaningInWords(SheetId sheet, const std::string& meaning) {
     if (sheet == SheetId::Items && meaning == core::homeMeaning) return SheetWordsText::tr("boat or place");
     if (sheet == SheetId::Items && meaning == core::quantityMeaning)
         return SheetWordsText::tr("how many of it");
+    if (core::isBySerial(core::sheet(sheet)) && meaning == core::serialMeaning)
+        return SheetWordsText::tr("serial of the thing");
     const QString word = columnInWords(sheet, meaning), unit = unitOf(sheet, meaning);
     return unit.isEmpty() ? word : SheetWordsText::tr("%1 (%2)").arg(word, unit);
 }
@@ -133,7 +135,7 @@ QString hindranceInWords(SheetId sheet, const core::Error& error) {
         return SheetWordsText::tr("Say above which column is this: %1.")
             .arg(meaningInWords(sheet, error.arguments[0]));
     default:
-        return withCapital(errorLine(error)) + QLatin1Char('.');
+        return errorSentence(error);
     }
 }
 

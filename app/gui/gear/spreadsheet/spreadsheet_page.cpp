@@ -290,19 +290,19 @@ void SpreadsheetPage::importIt() {
     m_isPlanning = true;
     say(tr("The rows are being imported…"));
     adapt();
-    ask([book = m_book, choices = m_choices, day = today()](
-            core::Club& club) { return club.register_().importClubSheet(*book, choices, day, false); },
-        [this, turn = m_turn](const core::Result<core::ClubSheetPlan>& done) {
-            if (turn != m_turn) return;
-            m_isPlanning = false;
-            if (!done)
-                sayError(done.error());
-            else if (done->plan.rejected.empty())
-                say(tr("Imported. %1").arg(planInWords(done->plan)));
-            else
-                say({}); // somebody wrote meanwhile: the new plan says which rows
-            plan();
-        });
+    doAct([book = m_book, choices = m_choices, day = today()](
+              core::Club& club) { return club.register_().importClubSheet(*book, choices, day, false); },
+          [this, turn = m_turn](const core::Result<core::ClubSheetPlan>& done) {
+              if (turn != m_turn) return;
+              m_isPlanning = false;
+              if (!done)
+                  sayError(done.error());
+              else if (done->plan.rejected.empty())
+                  say(tr("Imported. %1").arg(planInWords(done->plan)));
+              else
+                  say({}); // somebody wrote meanwhile: the new plan says which rows
+              plan();
+          });
 }
 
 void SpreadsheetPage::adapt() {

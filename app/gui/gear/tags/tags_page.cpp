@@ -224,7 +224,7 @@ void TagsPage::sayWritten(const core::Result<int>& sheets, const QString& file) 
                                  .arg(counted(*sheets, QT_TRANSLATE_N_NOOP("Words", "%n sheet"),
                                               QT_TRANSLATE_N_NOOP("Words", "%n sheets")),
                                       text(file))
-                           : withCapital(errorLine(sheets.error())) + QLatin1Char('.'));
+                           : errorSentence(sheets.error()));
     emit written();
 }
 

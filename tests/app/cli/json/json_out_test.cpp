@@ -21,7 +21,7 @@ TEST(JsonOut, documentsHaveTheirOneField) {
     EXPECT_EQ(Json::parse(codesJson({"K1", "K2"})), (Json{{"codes", Json::array({"K1", "K2"})}}));
     EXPECT_EQ(Json::parse(codesJson({"K1"})), (Json{{"codes", Json::array({"K1"})}}));
     EXPECT_EQ(Json::parse(fileJson("a")), (Json{{"file", "a"}}));
-    EXPECT_EQ(Json::parse(boatsJson({}))["boats"], Json::array());
+    EXPECT_EQ(Json::parse(boatsJson({}, {}))["boats"], Json::array());
     EXPECT_EQ(Json::parse(missingJson({}))["missing"], Json::array());
     EXPECT_EQ(Json::parse(readingsJson({}))["pictures"], Json::array());
 }

@@ -1,4 +1,8 @@
+#include "app/gui/camera/camera_panel.h"
+#include "app/gui/camera/camera_view.h"
+#include "app/gui/camera/photo_camera.h"
 #include "core/club/club_kit.h"
+#include "core/club/club_photos.h"
 #include "tests/app/gui/fake_webcam.h"
 #include "tests/app/gui/gear/gear_story.h"
 #include "tests/support/tag_picture.h"
@@ -62,4 +66,22 @@ TEST_F(GearCameraStory, aStocktakeByWhatTheWebcamShows) {
     pressButton("stocktakeSignButton");
     EXPECT_EQ(stored().kit().item(jacketOnRack)->state, core::ItemState::Serviceable);
     EXPECT_EQ(stored().kit().item(inflatableOnRack)->state, core::ItemState::Missing);
+}
+
+TEST_F(GearCameraStory, aPhotographOfAnItemByWhatTheWebcamShows) {
+    openOffice("kit");
+    typeInto("kitSearchEdit", jacketOnRack);
+    press(Qt::Key_Return);
+    show({jacketOnRack});
+    pressButton("takePhotoButton");
+    auto* taking = office().findChild<app::PhotoCamera*>();
+    ASSERT_NE(taking, nullptr);
+    ASSERT_TRUE(waitFor([&] { return taking->camera().view().hasPicture(); }, untilRead));
+    pressButton("takePictureButton");
+    ASSERT_TRUE(waitFor([&] { return stored().photos().ofItem(jacketOnRack).size() == 1; }));
+    EXPECT_TRUE(waitFor([&] { return child("photoButton") != nullptr; }));
+    EXPECT_TRUE(child("takePhotoButton")->hasFocus());
+    pressButton("takePhotoButton");
+    press(Qt::Key_Escape);
+    EXPECT_EQ(stored().photos().ofItem(jacketOnRack).size(), 1u) << "Escape takes none";
 }

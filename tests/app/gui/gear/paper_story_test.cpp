@@ -2,6 +2,8 @@
 
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/language.h"
+#include "core/club/club_kit.h"
+#include "core/register/item.h"
 #include "tests/app/gui/printed_text.h"
 
 #include <QAction>
@@ -41,6 +43,14 @@ protected:
         return words;
     }
 
+    /// The page is no larger than its place in the window of 1280 × 800.
+    void expectNoScrolling(const char* page) {
+        EXPECT_EQ(office().size(), QSize(1280, 800)) << page;
+        const QWidget* shown = office().page(page);
+        EXPECT_LE(shown->width(), shown->parentWidget()->width()) << page;
+        EXPECT_LE(shown->height(), shown->parentWidget()->height()) << page;
+    }
+
     QString m_proposed, m_path;
 };
 
@@ -53,10 +63,7 @@ TEST_F(PaperStory, everyListHasTheSameChoicesAndFitsItsPage) {
         EXPECT_EQ(choicesOf(page), ofLists) << page;
         auto* button = child<app::PaperButton>("paperButton");
         EXPECT_TRUE(button->isVisible()) << page;
-        // The kit page's item panel, of which nothing is shown yet, asks for more by itself.
-        if (QString(page) != "kit") {
-            EXPECT_EQ(office().width(), 1280) << page << " is no wider than its window";
-        }
+        expectNoScrolling(page);
         EXPECT_TRUE(office().rect().contains(QRect(button->mapTo(&office(), QPoint()), button->size())))
             << page;
         TearDown();
@@ -67,7 +74,7 @@ TEST_F(PaperStory, noPageIsWiderThanItsWindowInGermanEither) {
     app::speak("de");
     for (const char* page : {"missing", "events", "log", "ready", "due", "manifests"}) {
         openPage(page, {});
-        EXPECT_EQ(office().width(), 1280) << page;
+        expectNoScrolling(page);
         EXPECT_EQ(child<app::PaperButton>("paperButton")->text(), "Ausgeben…");
         TearDown();
     }
@@ -159,4 +166,38 @@ TEST_F(PaperStory, aBoatsCheckListAndItsClasssCardComeFromItsManifest) {
     EXPECT_TRUE(printed().contains("Before"));
     EXPECT_TRUE(support::outputOf("pdfinfo", {m_path}).contains("Title: Wall card Bittern") ||
                 support::outputOf("pdfinfo", {m_path}).contains("Wall card Bittern"));
+}
+
+TEST_F(PaperStory, theKitListOnPaperIsWhatWasFound) {
+    openPage("kit", "kit.csv");
+    choose("kitHomeBox", "Grebe");
+    choose("kitOrderBox", "by tag");
+    take("Save as CSV…");
+    QStringList found;
+    for (const app::TableRow& row : rowsInTable("kitTable"))
+        found << QString(row.cells.back()).remove(' ');
+    QFile file(m_path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    QStringList written;
+    for (const QString& line : QString::fromUtf8(file.readAll()).split("\r\n", Qt::SkipEmptyParts).mid(1))
+        written << line.section(',', -1);
+    EXPECT_EQ(written.join('|').toStdString(), found.join('|').toStdString());
+    EXPECT_LT(found.size(), static_cast<qsizetype>(stored().kit().all().size()));
+    take("Copy as text");
+    EXPECT_TRUE(QApplication::clipboard()->text().contains("in use, Grebe"));
+}
+
+TEST_F(PaperStory, aSmallWindowScrollsAndTheKitsTagIsThereAtEachSize) {
+    openPage("kit", {});
+    auto* table = child<app::PlainTable>("kitTable");
+    const auto tags = [&] { return table->isColumnHidden(7) ? 0 : table->columnWidth(7); };
+    for (const QSize size : {QSize(1920, 1080), QSize(1280, 800), QSize(1024, 768), QSize(800, 600)}) {
+        office().resize(size);
+        settle();
+        EXPECT_EQ(office().size(), size);
+        EXPECT_GE(tags(), table->fontMetrics().horizontalAdvance("KMRM QRZM 66") / 2) << size.width();
+        EXPECT_EQ(table->isFolded(), size.width() < 1600) << size.width();
+    }
+    const QWidget* page = office().page("kit");
+    EXPECT_GT(page->width(), page->parentWidget()->width()) << "at 800 there is more to scroll to";
 }

@@ -39,6 +39,24 @@ TEST(PlainTableModel, isReadAloudWithItsMarkAndItsHeading) {
     EXPECT_EQ(model.index(1, 0).data(Qt::AccessibleTextRole).toString(), "kit: knife");
 }
 
+TEST(PlainTable, foldedItShowsAColumnBeneathAnother) {
+    app::PlainTableModel model;
+    app::PlainTable table(model);
+    model.setTable({{"kit", false}, {"wanted", true}}, rows());
+    table.choose("b");
+    table.fold({{0, 1}});
+    EXPECT_TRUE(table.isColumnHidden(1));
+    EXPECT_EQ(table.chosen(), "b");
+    EXPECT_EQ(model.headerData(0, Qt::Horizontal, Qt::DisplayRole).toString(), "kit, wanted");
+    EXPECT_EQ(model.index(0, 0).data(app::PlainTableModel::BeneathRole).toString(), "2");
+    EXPECT_EQ(model.index(0, 0).data(Qt::AccessibleTextRole).toString(), "late: flare, wanted: 2");
+    const int two = table.rowHeight(0);
+    table.fold({});
+    EXPECT_FALSE(table.isColumnHidden(1));
+    EXPECT_EQ(model.index(0, 0).data(app::PlainTableModel::BeneathRole).toString(), "");
+    EXPECT_LT(table.rowHeight(0), two);
+}
+
 TEST(PlainTable, keysChooseARowAndEnterOpensIt) {
     app::PlainTableModel model;
     app::PlainTable table(model);

@@ -72,7 +72,7 @@ TEST(KitList, findsNothingBeforeAnythingIsRead) {
 }
 
 TEST(KitList, findsByWhatIsDueNext) {
-    app::KitLine line{entry("KGYD21XNA5", "KGYD21XNA5"), core::RuleDue{}, false};
+    core::ItemDue line{entry("KGYD21XNA5", "KGYD21XNA5"), core::RuleDue{}, false};
     line.next->rule.name = "retire";
     line.next->due = core::CalendarDay::from(2027, 3, 1);
     app::KitList list({line, {entry("KMRMQRZM66", "KD0XPAMAJG"), std::nullopt, false}});

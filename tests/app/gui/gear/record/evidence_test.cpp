@@ -1,4 +1,5 @@
 #include "app/gui/gear/record/evidence_panel.h"
+#include "app/gui/gear/record/evidence_photos.h"
 #include "app/gui/gear/record/evidence_printout.h"
 #include "app/gui/gear/record/record_page.h"
 #include "app/gui/gear/record/verify_panel.h"
@@ -7,11 +8,14 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_log.h"
+#include "core/club/club_photos.h"
 #include "core/club/club_record.h"
+#include "scanner/files/small_jpeg.h"
 #include "tests/app/gui/gear/plan_pages.h"
 #include "tests/app/gui/printed_text.h"
 
 #include <QComboBox>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -81,6 +85,36 @@ TEST_F(EvidenceStory, theSheetIsA4WithEveryItemAndTheChainsHeadOnEachPage) {
     EXPECT_EQ(QString(text).remove(QRegularExpression("\\s")).count(head), pages);
     for (const app::ListRow& row : few)
         EXPECT_TRUE(text.contains(row.aside)) << row.aside.toStdString();
+}
+
+TEST_F(EvidenceStory, photographsStandOnTheSheetWithTheirEntry) {
+    QImage picture(640, 320, QImage::Format_RGB32);
+    picture.fill(Qt::darkGreen);
+    const std::string jpeg = scanner::smallJpegOf(picture, 1280, 300'000).toStdString();
+    {
+        auto club = core::Club::open(file());
+        ASSERT_TRUE(club);
+        const auto log = club->log().entries();
+        for (const core::LogEntry& entry : *log)
+            if (entry.text == "Oar grip loose") {
+                ASSERT_TRUE(club->photos().addToEntry(entry.id, jpeg, "Petra Lund", moment()));
+            }
+        ASSERT_TRUE(club->photos().addToItem("KFC3K7GM79", jpeg, "Petra Lund", moment()));
+        ASSERT_TRUE(club->photos().addToItem("KGYD21XNA5", jpeg, {}, moment())) << "which is not aboard";
+    }
+    const core::Evidence found = evidence("2026-03-14T07:00:00Z");
+    app::EvidencePrintout printout = app::evidencePrintoutOf(found, "Club", today());
+    printout.photos = app::photosOf(stored(), found, today());
+    ASSERT_EQ(printout.photos.size(), 2u);
+    EXPECT_EQ(printout.photos[0].title, "Grebe, log of 14 March 2026: Oar grip loose");
+    EXPECT_TRUE(printout.photos[1].title.endsWith("KFC3 K7GM 79"));
+    const QString file = QString::fromStdString(inFolder("photos.pdf").string());
+    ASSERT_TRUE(app::saveEvidence(file, printout));
+    EXPECT_EQ(support::outputOf("pdfimages", {"-list", file}).count(" image "), 2);
+    EXPECT_TRUE(support::outputOf("pdftotext", {"-layout", file, "-"}).contains("Oar grip loose"));
+    // Before the entry was written, and before the photographs were made, they are no evidence.
+    const core::Evidence before = evidence("2026-03-14T06:39:00Z");
+    EXPECT_TRUE(app::photosOf(stored(), before, today()).empty());
 }
 
 TEST_F(EvidenceStory, folderThatIsNotThereIsToldNotIgnored) {

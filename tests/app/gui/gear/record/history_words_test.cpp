@@ -1,4 +1,5 @@
-#include "app/gui/gear/record/history_words.h"
+#include "app/gui/gear/record/history_rows.h"
+#include "app/text/history_words.h"
 #include "core/answers/history.h"
 #include "core/check/boat_check.h"
 #include "core/club/club_answers.h"

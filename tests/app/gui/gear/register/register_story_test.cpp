@@ -59,6 +59,20 @@ TEST_F(RegisterPage, aBoatIsChangedWithTheMouse) {
     EXPECT_FALSE(child("registerRowPanel")->isVisible());
 }
 
+TEST_F(RegisterPage, aNewRowIsChosenSoThatItsRulesComeNext) {
+    openOffice("register");
+    choose("registerSheetBox", "kit types");
+    typeInto("registerSearchEdit", "radio"); // which leaves the new one out
+    pressButton("registerNewButton");
+    typeInto("cell_kit_type", "hand bilge pump");
+    pressButton("registerSaveButton");
+    const auto* table = child<app::PlainTable>("registerTable");
+    EXPECT_EQ(table->model()->index(table->currentIndex().row(), 0).data().toString(), "hand bilge pump");
+    EXPECT_EQ(child<QLineEdit>("registerSearchEdit")->text(), "");
+    pressButton("registerNewRuleButton");
+    EXPECT_TRUE(textOf("registerRowLabel").endsWith("hand bilge pump"));
+}
+
 TEST_F(RegisterPage, aNewPersonIsWrittenAndASecondOfThatNameIsRefused) {
     openOffice("register");
     choose("registerSheetBox", "people");

@@ -72,3 +72,21 @@ TEST(FitOutDraft, aNumberMadeSmallerAndLargerAgainKeepsWhatWasWritten) {
     fitOut.setCount("line 7", 9);
     EXPECT_EQ(fitOut.count(), 4);
 }
+
+// The forms of register-csv.md, "Cells".
+TEST(FitOutDraft, daysMayBeWrittenAsInTheRegister) {
+    for (const auto& [typed, day] : {std::pair("14.3.2026", "2026-03-14"),
+                                     {"March 2026", "2026-03"},
+                                     {"03.2026", "2026-03"},
+                                     {"2026-03-14", "2026-03-14"},
+                                     {"2026", "2026"},
+                                     {"soon", "soon"}}) {
+        FitOutDraft fitOut = draft();
+        fitOut.write("line 2", &core::NewKit::made, typed);
+        EXPECT_EQ(fitOut.kit().back().made, day);
+        EXPECT_EQ(fitOut.read("line 2", &core::NewKit::made), typed) << "as it was typed";
+    }
+    FitOutDraft fitOut = draft();
+    fitOut.write("line 2", &core::NewKit::firstUse, "03.2026");
+    EXPECT_TRUE(fitOut.rows().back().remark.endsWith("first used March 2026"));
+}

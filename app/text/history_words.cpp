@@ -1,7 +1,8 @@
-#include "app/gui/gear/record/history_words.h"
-#include "app/text/text.h"
+#include "app/text/history_words.h"
 
+#include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/register/sheets.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>
@@ -104,6 +105,15 @@ QString useInWords(const QJsonObject& row, const QJsonObject& set) {
         .arg(dayInWords(field(row, "day")), use.join(HistoryWordsText::tr(", ")));
 }
 
+/// Measures are private: a person's history says that something was written, not what they are.
+QString personInWords(QJsonObject set) {
+    for (const core::Column& column : core::sheet(core::SheetId::People).columns)
+        if (column.isPrivate) set.remove(text(std::string(column.name)));
+    const QString cells = cellsInWords(set);
+    return cells.isEmpty() ? HistoryWordsText::tr("written in the register")
+                           : HistoryWordsText::tr("written in the register: %1").arg(cells);
+}
+
 /// A row of one of the register's files.
 QString rowInWords(const QString& kind, const QJsonObject& body) {
     const QJsonObject row = body["row"].toObject();
@@ -121,8 +131,7 @@ QString rowInWords(const QString& kind, const QJsonObject& body) {
         return HistoryWordsText::tr("manifest, %1: %2").arg(field(row, "kit_type"), cellsInWords(set));
     if (kind == "point")
         return HistoryWordsText::tr("point %1: %2").arg(field(row, "point"), cellsInWords(set));
-    // Measures are private: a person's history says that they were written, not what they are.
-    if (kind == "person") return HistoryWordsText::tr("written in the register");
+    if (kind == "person") return personInWords(set);
     return HistoryWordsText::tr("written in the register: %1").arg(cellsInWords(set));
 }
 
@@ -158,6 +167,20 @@ QString openedInWords(const QJsonObject& body) {
     return event.isEmpty() ? words : HistoryWordsText::tr("%1, filed under %2").arg(words, event);
 }
 
+/// Of PINs, signatures and machines.
+QString rightInWords(const QString& kind, const QJsonObject& body) {
+    if (kind == "pin-set") return HistoryWordsText::tr("PIN set");
+    if (kind == "pin-cleared")
+        return body["reset"].toBool() ? HistoryWordsText::tr("PIN reset by whoever owns the file")
+                                      : HistoryWordsText::tr("PIN removed");
+    if (kind == "signatures-proven")
+        return body["asked"].toBool() ? HistoryWordsText::tr("signatures are to be proven by PIN")
+                                      : HistoryWordsText::tr("signatures need no PIN any more");
+    if (kind == "machine-named")
+        return HistoryWordsText::tr("this machine is called %1").arg(field(body, "name"));
+    return kind;
+}
+
 QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "check-opened") return openedInWords(body);
     if (kind == "names-given") return peopleInWords(body["people"].toArray());
@@ -188,26 +211,10 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "renamed")
         return HistoryWordsText::tr("%1 is called %2 from here on")
             .arg(field(body, "from"), field(body, "to"));
-    if (kind == "private-erased") return HistoryWordsText::tr("measures erased");
+    if (kind == "private-erased") return HistoryWordsText::tr("measures or PIN erased");
     if (kind == "tag-fixed")
         return HistoryWordsText::tr("new tag %1").arg(codeInWords(field(body, "tag").toStdString()));
-    return kind;
-}
-
-Mark markOf(const core::HistoryLine& line, const QJsonObject& body) {
-    const QString state = field(body["set"].toObject(), "state");
-    if (!state.isEmpty() && state != "serviceable") return Mark::Look;
-    if (line.kind != "check-signed") return Mark::NotAsked;
-    return field(body["answer"].toObject(), "outcome") == "incomplete" ? Mark::Look : Mark::Found;
-}
-
-QString whereInWords(const core::HistoryLine& line, core::CalendarDay today) {
-    QString words = inWords(line.at.value_or(line.recordedAt), today);
-    if (!line.by.empty()) words += HistoryWordsText::tr(", by %1").arg(text(line.by));
-    return HistoryWordsText::tr("%1 · number %2 of machine %3")
-        .arg(withCapital(words))
-        .arg(line.seq)
-        .arg(text(line.machine).left(8));
+    return rightInWords(kind, body);
 }
 
 } // namespace
@@ -217,19 +224,6 @@ QString inWords(const core::HistoryLine& line) {
     const QString kind = text(line.kind);
     if (body.contains("set") && body.contains("row")) return rowInWords(kind, body);
     return checkInWords(kind, body);
-}
-
-std::vector<ListRow> linesOf(const std::vector<core::HistoryLine>& history, core::CalendarDay today) {
-    std::vector<ListRow> rows;
-    for (auto line = history.rbegin(); line != history.rend(); ++line) {
-        const QJsonObject body = QJsonDocument::fromJson(QByteArray::fromStdString(line->body)).object();
-        const Mark mark = markOf(*line, body);
-        rows.push_back(plainRow(QStringLiteral("%1/%2").arg(text(line->machine)).arg(line->seq), mark,
-                                mark == Mark::Look ? HistoryWordsText::tr("look") : QString(),
-                                withCapital(inWords(*line)), whereInWords(*line, today)));
-        rows.back().remarkIsLook = false;
-    }
-    return rows;
 }
 
 } // namespace app

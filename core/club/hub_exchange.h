@@ -1,0 +1,71 @@
+#pragma once
+
+#include "core/club/club_hub.h"
+#include "core/hub/hub_facts.h"
+#include "core/store/database.h"
+
+#include <set>
+#include <string>
+#include <vector>
+
+namespace core {
+
+class HubConnection;
+
+/// What came in from a hub, in a database of its own in memory, for the look-through that every record of
+/// another machine gets. Throws StoreFailure.
+class IncomingFacts {
+public:
+    IncomingFacts();
+    /// Of each part all facts, their photographs, and their private cells if they are wanted.
+    /// `own`: the file that they are for; empty: a new one.
+    void pull(HubConnection& hub, int club, const std::vector<hubFacts::Part>& parts, bool wantsPrivate,
+              Database* own);
+    /// Private cells of facts that stand in the file already, which came without them.
+    void pullCellsOf(HubConnection& hub, int club, const std::vector<std::string>& facts);
+    Database& database() { return m_database; }
+    /// The record as it stands on the hub, with its tables: what is there of `own`, and what came in. Once.
+    Database& withTables(Database& own, const std::vector<hubFacts::Difference>& differences);
+
+private:
+    void pullBeside(HubConnection& hub, int club, bool wantsPrivate, Database* own);
+
+    Database m_database;
+};
+
+/// What is said of a record that came from the hub at that URL; what is said of the file stays.
+Error asOfHub(Error error, const std::string& url);
+
+/// One exchange of a file over a line that stands. Throws StoreFailure. Nothing of the file is locked while
+/// the hub is waited for.
+class HubExchange {
+public:
+    HubExchange(ClubState& state, HubConnection& hub, HubPlace place);
+
+    /// Asks the hub what differs, and that it is the hub of this club.
+    void meet(const hubFacts::BoardDigest& board);
+    /// Takes in what is new here, then sends what is new there, until there is neither.
+    Result<Exchanged> run();
+    /// Sends all private cells that the file has: of facts that were sent without them.
+    void sendAllPrivate();
+
+    const hubFacts::Meeting& meeting() const { return m_meeting; }
+
+private:
+    void requireOneChain(const hubFacts::Difference& difference);
+    Outcome takeIn(Exchanged& into);
+    bool send(Exchanged& into); ///< false: others sent something meanwhile
+    void requireSigned(const std::vector<Fact>& batch) const;
+    void sendBeside(const std::vector<Fact>& batch);
+    std::int64_t ownNewest(const std::string& machine) const;
+
+    ClubState& m_state;
+    HubConnection& m_hub;
+    HubPlace m_place;
+    std::string m_founder;
+    std::vector<hubFacts::Head> m_heads; ///< of the file, when the hub was met
+    hubFacts::Meeting m_meeting;
+    std::set<std::string> m_machines; ///< whose facts came in
+};
+
+} // namespace core
