@@ -1,9 +1,11 @@
 #include "scanner/reader/image/grid_fit.h"
 
 #include "scanner/reader/image/correlation.h"
+#include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
+#include <cstring>
 
 namespace scanner::reader {
 namespace {
@@ -17,6 +19,38 @@ Homography scaling(const GridPattern& pattern) {
 Homography inverseScaling(const GridPattern& pattern) {
     const double half = std::max(pattern.columns, pattern.rows) / 2.0;
     return {{1 / half, 0, -pattern.columns / 2.0 / half, 0, 1 / half, -pattern.rows / 2.0 / half, 0, 0, 1}};
+}
+
+/// The normal equations of a step: sums over the points, each with eight slopes and a weight.
+struct NormalEquations {
+    float left[8][8]{}, right[8]{};
+};
+
+/// What one point says about where the grid should go.
+struct Pull {
+    float slopes[8];
+    float weight, residual;
+};
+
+SCANNER_VECTORISED void sumUp(const Pull* pulls, std::size_t count, NormalEquations& sums) {
+    EightFloats row0{}, row1{}, row2{}, row3{}, row4{}, row5{}, row6{}, row7{}, right{};
+    for (std::size_t i = 0; i < count; ++i) {
+        EightFloats slopes;
+        std::memcpy(&slopes, pulls[i].slopes, sizeof slopes);
+        const EightFloats weighted = pulls[i].weight * slopes;
+        right += pulls[i].residual * weighted;
+        row0 += slopes[0] * weighted;
+        row1 += slopes[1] * weighted;
+        row2 += slopes[2] * weighted;
+        row3 += slopes[3] * weighted;
+        row4 += slopes[4] * weighted;
+        row5 += slopes[5] * weighted;
+        row6 += slopes[6] * weighted;
+        row7 += slopes[7] * weighted;
+    }
+    const EightFloats rows[8] = {row0, row1, row2, row3, row4, row5, row6, row7};
+    std::memcpy(sums.left, rows, sizeof sums.left);
+    std::memcpy(sums.right, &right, sizeof sums.right);
 }
 
 } // namespace
@@ -58,27 +92,26 @@ double GridFitter::correlate(const Homography& toPatch, const std::vector<Patter
 
 /// One step with 6 (affine) or 8 parameters from what was last seen.
 void GridFitter::step(int parameters, const std::vector<PatternPoint>& points) {
-    float normal[8][8]{}, right[8]{};
+    std::vector<Pull> pulls;
+    pulls.reserve(points.size());
     for (std::size_t i = 0; i < points.size(); ++i) {
         const PatternPoint& p = points[i];
         const Seen& seen = m_seen[i];
         const float residual = p.target - (m_gain * seen.value + m_bias);
         const float weight = 1.0f / (1.0f + residual * residual);
         const float gu = m_gain * seen.byU, gv = m_gain * seen.byV, along = gu * p.u + gv * p.v;
-        const float j[8] = {gu * p.u, gu * p.v, gu, gv * p.u, gv * p.v, gv, -along * p.u, -along * p.v};
-        for (int a = 0; a < 8; ++a) {
-            const float weighted = weight * j[a];
-            right[a] += weighted * residual;
-            for (int b = 0; b < 8; ++b)
-                normal[a][b] += weighted * j[b];
-        }
+        pulls.push_back({{gu * p.u, gu * p.v, gu, gv * p.u, gv * p.v, gv, -along * p.u, -along * p.v},
+                         weight,
+                         residual});
     }
+    NormalEquations sums;
+    sumUp(pulls.data(), pulls.size(), sums);
     double a[64], b[8]{};
     for (int r = 0; r < parameters; ++r) {
         for (int c = 0; c < parameters; ++c)
-            a[r * parameters + c] = normal[r][c];
-        a[r * parameters + r] += 1e-3 * normal[r][r] + 1e-6;
-        b[r] = right[r];
+            a[r * parameters + c] = sums.left[r][c];
+        a[r * parameters + r] += 1e-3 * sums.left[r][r] + 1e-6;
+        b[r] = sums.right[r];
     }
     if (!solve(a, b, parameters)) return;
     const double half = m_inner.m[0];

@@ -34,6 +34,7 @@ private:
         double shift = 0, scale = 1;
     };
 
+    double sumTo(double x) const; ///< of all before the place
     double meanOf(double from, double to) const;
     bool window(double at, double module, float* out) const;
     std::vector<Start> findStarts() const;

@@ -216,14 +216,23 @@ Moments momentsOf(const std::array<Point, rayCount>& corner, int n) {
     return m;
 }
 
+std::array<std::pair<float, float>, rayCount> rayDirections() {
+    std::array<std::pair<float, float>, rayCount> directions;
+    for (int i = 0; i < rayCount; ++i) {
+        const double angle = 2 * std::numbers::pi * i / rayCount;
+        directions[i] = {static_cast<float>(std::cos(angle)), static_cast<float>(std::sin(angle))};
+    }
+    return directions;
+}
+
 /// Looks along the rays from the finder's centre and sets its shape; false when too few show the three edges.
 bool measureShape(const ContrastMap& map, Finder& finder) {
+    static const auto directions = rayDirections();
     std::array<Point, rayCount> contour;
     int n = 0;
     const float sign = finder.negative ? -1.0f : 1.0f;
-    for (int i = 0; i < rayCount; ++i) {
-        const double angle = 2 * std::numbers::pi * i / rayCount;
-        const auto dx = static_cast<float>(std::cos(angle)), dy = static_cast<float>(std::sin(angle));
+    for (int i = 0; i < rayCount && n + rayCount - i >= raysNeeded; ++i) {
+        const auto [dx, dy] = directions[i];
         const float r = moduleAlongRay(map, finder.centre, dx, dy, static_cast<float>(finder.module), sign);
         if (r > 0) contour[n++] = {r * dx, r * dy};
     }
@@ -262,8 +271,8 @@ std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget
         const Finder first = finder;
         if (!measureShape(map, finder)) finder = first; // the second look is from a better centre
         const bool known = std::any_of(finders.begin(), finders.end(), [&](const Finder& other) {
-            return std::hypot(other.centre.x - finder.centre.x, other.centre.y - finder.centre.y) <
-                   2 * finder.module;
+            const double dx = other.centre.x - finder.centre.x, dy = other.centre.y - finder.centre.y;
+            return dx * dx + dy * dy < 4 * finder.module * finder.module;
         });
         finder.contrast = contrastOfRings(map, finder);
         if (!known && finder.contrast > 8) finders.push_back(finder);
