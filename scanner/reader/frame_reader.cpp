@@ -1,6 +1,7 @@
 #include "scanner/reader/frame_reader.h"
 
 #include "scanner/reader/image/quad.h"
+#include "scanner/reader/print_grade.h"
 #include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_triples.h"
 #include "scanner/reader/qr/qr_pattern.h"
@@ -81,6 +82,11 @@ std::vector<SeenCode> FrameReader::codes() const {
     for (SeenCode& code : codes)
         code.corners = scaled(code.corners, m_reduction);
     return codes;
+}
+
+void FrameReader::gradePrints() {
+    for (SeenCode& code : m_codes)
+        code.printGrade = printGradeOf(m_picture, code);
 }
 
 /// Asked before each candidate of a step.

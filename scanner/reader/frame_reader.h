@@ -29,6 +29,7 @@ public:
     /// When it is spent, steps end with what they have.
     void setBudget(const TimeBudget& budget) { m_budget = budget; }
     bool isLate() const { return m_budget.isSpent(); }
+    bool isLateAfter(TimeBudget::Duration work) const { return m_budget.isSpentAfter(work); }
     /// For a frame of a stream, which may have no time left later: the step for bent labels is not a step of
     /// its own but follows each fit that was not read, and of the places where finders may be only the
     /// likeliest are looked at.
@@ -48,6 +49,8 @@ public:
 
     /// Corners are in pixels of the picture that was given.
     std::vector<SeenCode> codes() const;
+    /// Grades the print of what was read.
+    void gradePrints();
     /// The picture at the sizes the steps use, and by how much it is smaller than the one given.
     const PictureLevels& picture() const { return m_picture; }
     double reduction() const { return m_reduction; }

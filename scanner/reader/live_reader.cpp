@@ -38,6 +38,21 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::WholePictureThorough,
                                ReadingStep::OtherLinear};
 
+/// What a step does between two looks at the clock, where that takes long: in a 720p frame.
+constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
+    switch (step) {
+    case ReadingStep::WholePicture:
+        return std::chrono::milliseconds(5);
+    case ReadingStep::CloseUp:
+    case ReadingStep::DataMatrixLightOnDark:
+        return std::chrono::milliseconds(6);
+    case ReadingStep::WholePictureThorough:
+        return std::chrono::milliseconds(12);
+    default:
+        return std::chrono::milliseconds(1);
+    }
+}
+
 constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
 constexpr int forgottenAfter = 3;  // frames in which it was not found
 
@@ -111,6 +126,7 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
 void LiveReader::State::readOn(FrameReader& frame) {
     for (std::size_t count = 0; count < stepOrder.size() && !frame.isLate(); ++count) {
         const ReadingStep step = stepOrder[next];
+        if (count > 0 && frame.isLateAfter(wholeWorkOf(step))) return;
         frame.beginAt(stopped[step]);
         frame.run(step);
         stopped[step] = frame.stoppedAt();
@@ -142,6 +158,7 @@ std::vector<SeenCode> LiveReader::read(GreyView view) {
     frame.hurry();
     std::vector<SeenCode> codes = m_state->follow(frame);
     m_state->readOn(frame);
+    frame.gradePrints();
     const std::vector<SeenCode> fresh = frame.codes();
     m_state->remember(frame, fresh);
     codes.insert(codes.end(), fresh.begin(), fresh.end());

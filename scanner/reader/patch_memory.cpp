@@ -11,7 +11,8 @@
 namespace scanner::reader {
 namespace {
 
-constexpr int side = 24; // places along the patch
+constexpr int side = 24;                      // places along the patch
+constexpr int partsAlong = 4, mostParts = 16; // of a symbol that are judged each for itself
 constexpr Quad unitSquare{{{0, 0}, {1, 0}, {1, 1}, {0, 1}}};
 
 using Level = PatchLevel;
@@ -25,6 +26,10 @@ Level levelFor(const PictureLevels& picture, const Homography& toPicture, double
 float valueAt(const Level& level, const Homography& toPicture, Point place) {
     const Point p = toPicture.map(place);
     return sampleAt(level.picture, p.x * level.scale, p.y * level.scale);
+}
+
+bool isMatrix(Symbology symbology) {
+    return symbology == Symbology::Qr || symbology == Symbology::DataMatrix;
 }
 
 /// Correlation with the look when the patch is shifted, over every n-th place.
@@ -41,7 +46,8 @@ double likeness(const Level& level, const std::vector<Point>& where, const std::
 
 } // namespace
 
-PatchMemory::PatchMemory(const PictureLevels& picture, const Quad& corners, Symbology symbology) {
+PatchMemory::PatchMemory(const PictureLevels& picture, const Quad& corners, Symbology symbology)
+    : m_symbology(symbology) {
     const auto toPicture = projectionThrough(unitSquare, corners);
     if (!toPicture) return;
     m_places = marginPlaces();
@@ -75,7 +81,7 @@ PatchMemory::Places PatchMemory::marginPlaces() {
 /// Inside the symbol, without what all symbols of its kind share: finder patterns, borders, start and stop.
 PatchMemory::Places PatchMemory::ownPlaces(Symbology symbology) {
     Places places;
-    if (symbology != Symbology::Qr && symbology != Symbology::DataMatrix) {
+    if (!isMatrix(symbology)) {
         constexpr int fine = 400;
         for (int x = 0; x < fine; ++x)
             for (double v : {0.4, 0.5, 0.6})
@@ -182,15 +188,35 @@ Homography PatchMemory::refined(const PictureLevels& picture, const Homography& 
     return best;
 }
 
+/// A field of a matrix symbol, a stretch of a row of bars.
+int PatchMemory::partOf(Point place, Symbology symbology) {
+    const auto part = [](double along, int parts) {
+        return std::clamp(static_cast<int>(along * parts), 0, parts - 1);
+    };
+    if (!isMatrix(symbology)) return part(place.x, mostParts);
+    return part(place.y, partsAlong) * partsAlong + part(place.x, partsAlong);
+}
+
 /// Labels of one kind share their finders, and those of one maker much of their text; so the symbol's own
-/// modules must be nearly as much like those remembered as the whole patch is.
+/// modules must be nearly as much like those remembered as the whole patch is, and hardly a part of it may
+/// be unlike. A part that glare has reached is borne.
 bool PatchMemory::saysTheSame(const PictureLevels& picture, const Homography& toPicture,
                               double likeness) const {
     const Level level = levelFor(picture, toPicture, side);
-    Correlation<float> correlation;
-    for (std::size_t i = 0; i < m_ownPlaces.size(); ++i)
-        correlation.add(valueAt(level, toPicture, m_ownPlaces[i]), m_own[i]);
-    return correlation.value(1, 1) > std::max(0.5, 0.8 * likeness);
+    constexpr int mostUnlike = 1;
+    Correlation<float> whole;
+    std::array<Correlation<float>, mostParts> parts;
+    for (std::size_t i = 0; i < m_ownPlaces.size(); ++i) {
+        const float value = valueAt(level, toPicture, m_ownPlaces[i]);
+        whole.add(value, m_own[i]);
+        parts[partOf(m_ownPlaces[i], m_symbology)].add(value, m_own[i]);
+    }
+    const float alike = whole.value(1, 1);
+    if (alike <= std::max(0.5, 0.8 * likeness)) return false;
+    const auto isUnlike = [&](const Correlation<float>& part) {
+        return part.count >= 16 && part.value(1, 1) < 0.4f * alike;
+    };
+    return std::count_if(parts.begin(), parts.end(), isUnlike) <= mostUnlike;
 }
 
 std::optional<Quad> PatchMemory::seek(const PictureLevels& picture, const Quad& corners) const {

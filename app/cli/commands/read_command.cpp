@@ -36,6 +36,11 @@ void sayReading(const scanner::PathReading& reading) {
                 .arg(tag ? codeInWords(*tag) : text(code.text),
                      QString::fromLatin1(scanner::nameOf(code.symbology)),
                      guessed ? QStringLiteral("  guessed: no check takes it from one picture") : QString()));
+        if (tag && code.printGrade && *code.printGrade < scanner::wornPrint)
+            sayLine(
+                QStringLiteral(
+                    "    its print is wearing out (grade %1 of 4): print a new tag while this one is read")
+                    .arg(*code.printGrade, 0, 'f', 1));
     }
 }
 

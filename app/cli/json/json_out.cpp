@@ -5,6 +5,7 @@
 #include "app/text/sentences.h"
 #include "core/register/typed_rows.h"
 
+#include <cmath>
 #include <optional>
 
 namespace app {
@@ -81,6 +82,11 @@ Json corner(const scanner::Point& at) {
     return Json::array({at.x, at.y});
 }
 
+/// In tenths: more is not told by a picture.
+Json printGrade(const scanner::SeenCode& code) {
+    return code.printGrade ? Json(std::round(*code.printGrade * 10) / 10) : Json(nullptr);
+}
+
 Json seenCode(const scanner::SeenCode& code) {
     Json corners = Json::array();
     for (const scanner::Point& at : code.corners)
@@ -91,6 +97,7 @@ Json seenCode(const scanner::SeenCode& code) {
             {"tag", orNull(tagOfText(code.text, code.gs1).value_or(""))},
             {"how_read", scanner::nameOf(code.howRead)},
             {"guessed", code.howRead == scanner::HowRead::Guessed},
+            {"print_grade", printGrade(code)},
             {"corners", corners}};
 }
 

@@ -103,7 +103,7 @@ public:
         }
     }
 
-    /// The runs of each patch of a size that a symbol may have, top to bottom. Grain gives thousands of others.
+    /// The runs of each patch of a size that a symbol may have, top to bottom; grain gives thousands more.
     std::vector<std::vector<Run>> collect() {
         std::vector<Box> boxes(m_runs.size());
         for (std::size_t i = 0; i < m_runs.size(); ++i)

@@ -35,6 +35,9 @@ struct MatrixReading {
     bool needsGuesswork() const { return erased + 2 * errors > checks - 2 || erased > checks / 2; }
 };
 
+/// The codeword of each module, row by row; -1 where there is none.
+std::vector<int> matrixCodewords(const MatrixSize& size);
+
 /// Mends what the soft modules (negative: dark) tell, giving up 0 to `mostErased` least certain codewords.
 std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSize& size, int fewestErased,
                                         int mostErased);

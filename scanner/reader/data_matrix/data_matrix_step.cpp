@@ -87,7 +87,7 @@ Dissent dissentFrom(const GridSamples& soft, const GridSamples& drawn) {
     Dissent dissent;
     for (int row = 1; row + 1 < soft.rows; ++row)
         for (int column = 1; column + 1 < soft.columns; ++column)
-            dissent.add(soft.at(column, row), drawn.at(column, row) < 0);
+            dissent.add(soft.at(column, row), drawn.at(column, row) < 0, column, row);
     return dissent;
 }
 

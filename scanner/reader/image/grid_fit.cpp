@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <cstring>
 
 namespace scanner::reader {
@@ -53,6 +54,62 @@ SCANNER_VECTORISED void sumUp(const Pull* pulls, std::size_t count, NormalEquati
     std::memcpy(sums.right, &right, sizeof sums.right);
 }
 
+/// Some points of a pattern at once: where they lie in the patch, and the four pixels around each.
+struct Points {
+    static constexpr int most = 64;
+    float x[most], y[most], w[most]; ///< in the patch, and the projection's factor
+    float right[most], down[most];   ///< beyond the middle of the pixel up and to the left
+    std::int32_t pixel[most];
+    float corners[4][most]; ///< clockwise from that pixel
+};
+
+SCANNER_VECTORISED void findPoints(const PatternPoint* points, int count, const float* m, int width,
+                                   int height, Points& out) {
+    const float a = m[0], b = m[1], c = m[2], d = m[3], e = m[4], f = m[5], g = m[6], h = m[7], k = m[8];
+    const float lastX = static_cast<float>(width) - 1.01f, lastY = static_cast<float>(height) - 1.01f;
+    for (int i = 0; i < count; ++i) {
+        const float u = points[i].u, v = points[i].v, w = 1.0f / (g * u + h * v + k);
+        const float x = (a * u + b * v + c) * w, y = (d * u + e * v + f) * w;
+        // Written so that not-a-number falls on the first pixel too.
+        const float px = x > 0.5f ? std::min(x - 0.5f, lastX) : 0.0f;
+        const float py = y > 0.5f ? std::min(y - 0.5f, lastY) : 0.0f;
+        const auto ix = static_cast<std::int32_t>(px), iy = static_cast<std::int32_t>(py);
+        out.x[i] = x;
+        out.y[i] = y;
+        out.w[i] = w;
+        out.right[i] = px - static_cast<float>(ix);
+        out.down[i] = py - static_cast<float>(iy);
+        out.pixel[i] = iy * width + ix;
+    }
+}
+
+/// Value at each point, and its slopes by the pattern's coordinates.
+SCANNER_VECTORISED void findSlopes(const Points& p, int count, const float* m, float* value, float* byU,
+                                   float* byV) {
+    const float a = m[0], b = m[1], d = m[3], e = m[4], g = m[6], h = m[7];
+    for (int i = 0; i < count; ++i) {
+        const float across = p.corners[1][i] - p.corners[0][i], acrossLow = p.corners[2][i] - p.corners[3][i];
+        const float upper = p.corners[0][i] + p.right[i] * across,
+                    lower = p.corners[3][i] + p.right[i] * acrossLow;
+        const float dx = across + p.down[i] * (acrossLow - across), dy = lower - upper;
+        const float turn = dx * p.x[i] + dy * p.y[i];
+        value[i] = upper + p.down[i] * dy;
+        byU[i] = (dx * a + dy * d - turn * g) * p.w[i];
+        byV[i] = (dx * b + dy * e - turn * h) * p.w[i];
+    }
+}
+
+void lookAround(const StraightPatch& patch, int count, Points& points) {
+    const float* pixels = patch.row(0);
+    for (int i = 0; i < count; ++i) {
+        const float* here = pixels + points.pixel[i];
+        points.corners[0][i] = here[0];
+        points.corners[1][i] = here[1];
+        points.corners[2][i] = here[patch.width() + 1];
+        points.corners[3][i] = here[patch.width()];
+    }
+}
+
 } // namespace
 
 GridFitter::GridFitter(const StraightPatch& patch, const GridPattern& pattern, const Homography& start)
@@ -68,21 +125,22 @@ Homography GridFitter::toPatch() const {
 
 /// Correlation at the mapping; remembers values and slopes for the step.
 double GridFitter::correlate(const Homography& toPatch, const std::vector<PatternPoint>& points) {
-    m_seen.resize(points.size());
+    const std::size_t count = points.size();
+    for (std::vector<float>* seen : {&m_values, &m_byU, &m_byV})
+        seen->resize(count);
     float m[9];
     for (int i = 0; i < 9; ++i)
         m[i] = static_cast<float>(toPatch.m[i]);
-    Correlation<float> correlation;
-    for (std::size_t i = 0; i < points.size(); ++i) {
-        const float u = points[i].u, v = points[i].v, target = points[i].target;
-        const float w = 1.0f / (m[6] * u + m[7] * v + m[8]);
-        const float x = (m[0] * u + m[1] * v + m[2]) * w, y = (m[3] * u + m[4] * v + m[5]) * w;
-        const Slope slope = slopeAt(m_patch, x, y);
-        const float turn = slope.dx * x + slope.dy * y;
-        m_seen[i] = {slope.value, (slope.dx * m[0] + slope.dy * m[3] - turn * m[6]) * w,
-                     (slope.dx * m[1] + slope.dy * m[4] - turn * m[7]) * w};
-        correlation.add(slope.value, target);
+    Points some;
+    for (std::size_t first = 0; first < count; first += Points::most) {
+        const int n = static_cast<int>(std::min<std::size_t>(Points::most, count - first));
+        findPoints(points.data() + first, n, m, m_patch.width(), m_patch.height(), some);
+        lookAround(m_patch, n, some);
+        findSlopes(some, n, m, m_values.data() + first, m_byU.data() + first, m_byV.data() + first);
     }
+    Correlation<float> correlation;
+    for (std::size_t i = 0; i < count; ++i)
+        correlation.add(m_values[i], points[i].target);
     const float spread = correlation.spread();
     if (!(spread > 1e-4f && correlation.targetSpread() > 1e-4f)) return 0;
     m_gain = std::clamp(correlation.covariance() / spread, 0.3f, 4.0f);
@@ -96,13 +154,11 @@ void GridFitter::step(int parameters, const std::vector<PatternPoint>& points) {
     pulls.reserve(points.size());
     for (std::size_t i = 0; i < points.size(); ++i) {
         const PatternPoint& p = points[i];
-        const Seen& seen = m_seen[i];
-        const float residual = p.target - (m_gain * seen.value + m_bias);
+        const float residual = p.target - (m_gain * m_values[i] + m_bias);
         const float weight = 1.0f / (1.0f + residual * residual);
-        const float gu = m_gain * seen.byU, gv = m_gain * seen.byV, along = gu * p.u + gv * p.v;
-        pulls.push_back({{gu * p.u, gu * p.v, gu, gv * p.u, gv * p.v, gv, -along * p.u, -along * p.v},
-                         weight,
-                         residual});
+        const float gu = m_gain * m_byU[i], gv = m_gain * m_byV[i], along = gu * p.u + gv * p.v;
+        pulls.push_back(
+            {{gu * p.u, gu * p.v, gu, gv * p.u, gv * p.v, gv, -along * p.u, -along * p.v}, weight, residual});
     }
     NormalEquations sums;
     sumUp(pulls.data(), pulls.size(), sums);

@@ -11,7 +11,8 @@
 namespace scanner::reader {
 namespace {
 
-/// A row of places between pixels: the pixel up and to the left of each, and how far beyond its middle it lies.
+/// A row of places between pixels: the pixel up and to the left of each, and how far beyond its middle it
+/// lies.
 struct RowOfPlaces {
     std::vector<std::int32_t> pixel;
     std::vector<float> right, down;

@@ -234,6 +234,7 @@ void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>&
         module *= 1 + 0.6 * (m.scale - 1) + 0.4 * m.shift / 11;
         if (m.best == stop) break;
         reading.characters.push_back(m.best);
+        reading.weakest = std::min(reading.weakest, m.score);
         matches.push_back(m);
     }
     reading.last = at + 2 * module;

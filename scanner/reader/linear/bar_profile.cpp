@@ -36,7 +36,8 @@ float cubicSample(const GreyPicture& picture, double x, double y) {
     return sum;
 }
 
-/// Places along a line: the first of the four pixels each way that a cubic takes, and how far behind the second.
+/// Places along a line: the first of the four pixels each way that a cubic takes, and how far behind the
+/// second.
 SCANNER_VECTORISED void findPlaces(float x0, float y0, float dx, float dy, int pictureWidth, int count,
                                    std::int32_t* first, float* across, float* down) {
     for (int i = 0; i < count; ++i) {

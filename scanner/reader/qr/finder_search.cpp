@@ -15,6 +15,13 @@ constexpr int raysNeeded = 11;
 constexpr std::size_t mostFinders = 150;
 constexpr double smallestModule = 0.8, largestModule = 7;
 
+/// Rays in rounds, each between those of the ones before, and how many must have shown the edges by then:
+/// most places where a line shows the ratio are none, and few rays tell.
+struct RayRound {
+    int first, step, fewest;
+};
+constexpr RayRound rayRounds[] = {{0, 4, 1}, {2, 4, 3}, {1, 4, 6}, {3, 4, raysNeeded}};
+
 /// A place where a line shows the ratio.
 struct Hit {
     float x, y, module;
@@ -228,16 +235,23 @@ std::array<std::pair<float, float>, rayCount> rayDirections() {
 /// Looks along the rays from the finder's centre and sets its shape; false when too few show the three edges.
 bool measureShape(const ContrastMap& map, Finder& finder) {
     static const auto directions = rayDirections();
-    std::array<Point, rayCount> contour;
-    int n = 0;
+    std::array<float, rayCount> modules{};
+    int n = 0, tried = 0;
     const float sign = finder.negative ? -1.0f : 1.0f;
-    for (int i = 0; i < rayCount && n + rayCount - i >= raysNeeded; ++i) {
-        const auto [dx, dy] = directions[i];
-        const float r = moduleAlongRay(map, finder.centre, dx, dy, static_cast<float>(finder.module), sign);
-        if (r > 0) contour[n++] = {r * dx, r * dy};
+    for (const auto& [first, step, fewest] : rayRounds) {
+        for (int i = first; i < rayCount; i += step, ++tried) {
+            const auto [dx, dy] = directions[i];
+            modules[i] = moduleAlongRay(map, finder.centre, dx, dy, static_cast<float>(finder.module), sign);
+            n += modules[i] > 0;
+        }
+        if (n < std::max(fewest, raysNeeded + tried - rayCount)) return false;
     }
     finder.rays = n;
-    if (n < raysNeeded) return false;
+    std::array<Point, rayCount> contour;
+    int corners = 0;
+    for (int i = 0; i < rayCount; ++i)
+        if (modules[i] > 0)
+            contour[corners++] = {modules[i] * directions[i].first, modules[i] * directions[i].second};
     const Moments m = momentsOf(contour, n);
     const double determinant = m.xx * m.yy - m.xy * m.xy;
     if (m.area <= 0 || determinant <= 0) return false;

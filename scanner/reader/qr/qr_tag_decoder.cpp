@@ -1,6 +1,7 @@
 #include "scanner/reader/qr/qr_tag_decoder.h"
 
 #include "scanner/reader/dissent.h"
+#include "scanner/reader/qr/qr_pattern.h"
 #include "scanner/reader/reed_solomon.h"
 #include "scanner/reader/soft_word.h"
 
@@ -158,7 +159,7 @@ Dissent dissentFrom(const GridSamples& soft, int mask, std::span<const std::uint
     for (int i = 0; i < codewords * 8; ++i) {
         const Place& p = places[i];
         const bool dark = (word[i / 8] >> (7 - i % 8) & 1) != isMasked(mask, p.column, p.row);
-        dissent.add(soft.at(p.column, p.row), dark);
+        dissent.add(soft.at(p.column, p.row), dark, p.column, p.row);
     }
     return dissent;
 }
@@ -195,6 +196,36 @@ bool contradictsTag(const GridSamples& samples, const std::string& text) {
     const Dissent dissent = dissentFrom(soft, mask, *word);
     return isMuchMended(wordOf(soft, mask).changedIn(*word), checks) && !dissent.isAnotherSymbol() &&
            dissent.refuses();
+}
+
+std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::string& text) {
+    if (samples.columns != size || samples.rows != size) return std::nullopt;
+    const auto word = wordOf(text);
+    if (!word) return std::nullopt;
+    static const auto bits = makeBitPlaces();
+    static const auto format = formatPlaces();
+    const int mask = rankMasks(softModules(samples, thresholds[0]))[0];
+    const GridPattern& pattern = qrPattern(1);
+    PrintedSymbol printed;
+    printed.modules.columns = printed.modules.rows = size;
+    printed.modules.values.assign(static_cast<std::size_t>(size) * size, 1);
+    printed.codewords.assign(static_cast<std::size_t>(size) * size, -1);
+    printed.checks = checks;
+    const auto set = [&](Place p, bool dark) {
+        printed.modules.values[p.row * size + p.column] = dark ? -1.0f : 1.0f;
+    };
+    for (int row = 0; row < size; ++row)
+        for (int column = 0; column < size; ++column)
+            set({column, row}, pattern.at(column, row) < 0);
+    for (int i = 0; i < 15; ++i)
+        for (const Place& p : format[i])
+            set(p, formatBits(mask) >> i & 1);
+    for (int i = 0; i < codewords * 8; ++i) {
+        const Place& p = bits[i];
+        set(p, ((*word)[i / 8] >> (7 - i % 8) & 1) != isMasked(mask, p.column, p.row));
+        printed.codewords[p.row * size + p.column] = i / 8;
+    }
+    return printed;
 }
 
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag) {

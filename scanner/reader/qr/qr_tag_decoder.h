@@ -1,6 +1,7 @@
 #pragma once
 
 #include "scanner/reader/image/grid_sampling.h"
+#include "scanner/reader/print_grade.h"
 #include "scanner/reader/text_proof.h"
 
 #include <optional>
@@ -25,5 +26,9 @@ std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest&
 /// Whether the modules of a version 1-H symbol say clearly that it does not hold this tag alone, though
 /// another decoder mended them to it. False when they are of another level or encoding.
 bool contradictsTag(const GridSamples& samples, const std::string& text);
+
+/// A tag's symbol as it was printed, with the mask that these samples show; nullopt when the text is no ten
+/// alphanumeric characters or the samples are of another size.
+std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::string& text);
 
 } // namespace scanner::reader

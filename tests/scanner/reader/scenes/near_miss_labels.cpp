@@ -56,7 +56,7 @@ Label makeJoined(Kind kind, unsigned number, std::mt19937& random) {
         const Label other = makeLabel(kind, number + 500'000 + below(1000, random));
         if (other.modules.width != label.modules.width) continue;
         join(label, other, random);
-        if (isReadable(label)) continue;
+        if (label.modules.pixels == other.modules.pixels || isReadable(label)) continue;
         label.role = "nearmiss";
         label.damage = "splice";
         label.joinedWith = other.text;
