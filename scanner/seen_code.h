@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace scanner {
@@ -39,6 +40,13 @@ struct SeenCode {
     bool gs1 = false; ///< the symbol says that it holds GS1 element strings
     Quad corners{};   ///< top left first, clockwise as the symbol's own reading direction has it
     HowRead howRead = HowRead::Plain;
+    /// What is left of its print, 4 (as new) to 0 (about to fail), as far as this picture shows it; of QR
+    /// tags and Data Matrix that lie flat. Of several views the best counts: a poor picture is no fault of
+    /// the print.
+    std::optional<double> printGrade{};
 };
+
+/// A tag whose grade is below this is wearing out: a new one should be printed while it can still be read.
+inline constexpr double wornPrint = 2;
 
 } // namespace scanner

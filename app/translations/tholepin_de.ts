@@ -8043,6 +8043,22 @@ Erledigt am %1: %2</translation>
         <source>A picture that is in a file can be added in its place.</source>
         <translation>Stattdessen lässt sich ein Bild aus einer Datei hinzufügen.</translation>
     </message>
+    <message>
+        <source>camera of the network…</source>
+        <translation>Kamera im Netzwerk …</translation>
+    </message>
+    <message>
+        <source>The camera of the network cannot be reached.</source>
+        <translation>Die Kamera im Netzwerk ist nicht erreichbar.</translation>
+    </message>
+    <message>
+        <source>It is tried again by itself. Look at its plug, its address and its password.</source>
+        <translation>Der Versuch wird von selbst wiederholt. Stecker, Adresse und Passwort prüfen.</translation>
+    </message>
+    <message>
+        <source>tag wears out: print a new one</source>
+        <translation>Etikett nutzt sich ab: neu drucken</translation>
+    </message>
 </context>
 <context>
     <name>app::CameraView</name>
@@ -9815,6 +9831,41 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Written off: %1. It counts nowhere from now on; its history stays.</source>
         <translation>Ausgesondert: %1. Es zählt ab jetzt nirgends mehr; der Verlauf bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::NetworkRow</name>
+    <message>
+        <source>address of the camera</source>
+        <translation>Adresse der Kamera</translation>
+    </message>
+    <message>
+        <source>rtsp://… or http://…</source>
+        <translation>rtsp://… oder http://…</translation>
+    </message>
+    <message>
+        <source>the camera&apos;s user, if it asks for one</source>
+        <translation>Benutzer der Kamera, falls sie einen verlangt</translation>
+    </message>
+    <message>
+        <source>user</source>
+        <translation>Benutzer</translation>
+    </message>
+    <message>
+        <source>the camera&apos;s password, if it asks for one</source>
+        <translation>Passwort der Kamera, falls sie eines verlangt</translation>
+    </message>
+    <message>
+        <source>password</source>
+        <translation>Passwort</translation>
+    </message>
+    <message>
+        <source>use this camera</source>
+        <translation>Diese Kamera verwenden</translation>
+    </message>
+    <message>
+        <source>This is no address of a camera. It begins with rtsp:// or http:// and stands in the camera&apos;s manual, e.g. rtsp://192.168.1.20/stream1.</source>
+        <translation>Das ist keine Adresse einer Kamera. Sie beginnt mit rtsp:// oder http:// und steht in der Anleitung der Kamera, z. B. rtsp://192.168.1.20/stream1.</translation>
     </message>
 </context>
 <context>

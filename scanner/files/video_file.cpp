@@ -1,11 +1,10 @@
 #include "scanner/files/video_file.h"
 
 #include "scanner/files/folder.h"
-#include "scanner/files/preview_image.h"
+#include "scanner/files/gst_picture.h"
 
 #include <gst/app/gstappsink.h>
 #include <gst/gst.h>
-#include <gst/video/video.h>
 
 #include <algorithm>
 #include <string>
@@ -13,19 +12,6 @@
 
 namespace scanner {
 namespace {
-
-template <class T>
-using Owned = std::unique_ptr<T, void (*)(T*)>;
-
-Owned<GstSample> owned(GstSample* sample) {
-    return {sample, [](GstSample* it) { gst_sample_unref(it); }};
-}
-Owned<GstMessage> owned(GstMessage* message) {
-    return {message, [](GstMessage* it) { gst_message_unref(it); }};
-}
-Owned<GError> owned(GError* error) {
-    return {error, g_error_free};
-}
 
 /// Only pictures are decoded, only into planes whose first is the luma, turned upright, and without a clock.
 constexpr const char* pipelineDescription =
@@ -42,37 +28,6 @@ FileFault faultOf(const GError& error) {
          (error.code == GST_STREAM_ERROR_TYPE_NOT_FOUND || error.code == GST_STREAM_ERROR_WRONG_TYPE ||
           error.code == GST_STREAM_ERROR_CODEC_NOT_FOUND));
     return unknownKind ? FileFault::NotAPicture : FileFault::Damaged;
-}
-
-YuvView viewOf(const GstVideoFrame& frame) {
-    const auto channel = [&](unsigned part) {
-        return Channel{static_cast<const std::uint8_t*>(GST_VIDEO_FRAME_COMP_DATA(&frame, part)),
-                       GST_VIDEO_FRAME_COMP_STRIDE(&frame, part), GST_VIDEO_FRAME_COMP_PSTRIDE(&frame, part)};
-    };
-    return {GST_VIDEO_FRAME_WIDTH(&frame),
-            GST_VIDEO_FRAME_HEIGHT(&frame),
-            channel(0),
-            channel(1),
-            channel(2),
-            false};
-}
-
-GreyView lumaOf(const YuvView& view) {
-    return {view.luma.data, view.width, view.height, view.luma.stride, view.luma.step};
-}
-
-VideoPicture copyOf(GstSample* sample, int previewWidth) {
-    VideoPicture picture;
-    GstVideoInfo info;
-    GstVideoFrame frame;
-    if (!gst_video_info_from_caps(&info, gst_sample_get_caps(sample)) ||
-        !gst_video_frame_map(&frame, &info, gst_sample_get_buffer(sample), GST_MAP_READ))
-        return picture;
-    const YuvView view = viewOf(frame);
-    picture.grey = copyOf(lumaOf(view));
-    if (previewWidth > 0) picture.preview = previewOf(view, previewWidth);
-    gst_video_frame_unmap(&frame);
-    return picture;
 }
 
 } // namespace
@@ -162,7 +117,7 @@ std::optional<VideoPicture> VideoFile::next() {
         if (m_options.framesPerSecond > 0)
             m_nextDue =
                 at + std::chrono::nanoseconds(static_cast<std::int64_t>(0.98e9 / m_options.framesPerSecond));
-        VideoPicture picture = copyOf(sample.get(), m_options.previewWidth);
+        VideoPicture picture = pictureOf(sample.get(), m_options.previewWidth);
         picture.at = std::chrono::duration_cast<std::chrono::milliseconds>(at);
         picture.share = m_pipeline->share(at);
         return picture;

@@ -22,15 +22,9 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto silenceIsStall = 1500ms;
 constexpr auto firstFrameWithin = 4000ms; // a webcam warms up
 constexpr auto firstRetry = 2000ms;
 constexpr auto longestRetry = 16000ms;
-
-std::chrono::milliseconds now() {
-    return std::chrono::duration_cast<std::chrono::milliseconds>(
-        std::chrono::steady_clock::now().time_since_epoch());
-}
 
 /// Smaller is better. Sizes are compared by their ratio: half is as far from the mark as double.
 auto distanceOf(const QCameraFormat& format) {

@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QString>
 
+#include <chrono>
 #include <cstdint>
 
 namespace scanner {
@@ -51,6 +52,13 @@ signals:
     void fileFailed(const QString& path, const scanner::FileError& error);
 
 protected:
+    /// What a camera's frames are stamped with.
+    static std::chrono::milliseconds now() {
+        return std::chrono::duration_cast<std::chrono::milliseconds>(
+            std::chrono::steady_clock::now().time_since_epoch());
+    }
+    static constexpr std::chrono::milliseconds silenceIsStall{1500};
+
     FrameMailbox& m_mailbox;
     const int m_number;
 };

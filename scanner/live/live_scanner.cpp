@@ -4,6 +4,7 @@
 #include "scanner/live/camera_source.h"
 #include "scanner/live/decode_worker.h"
 #include "scanner/live/frame_mailbox.h"
+#include "scanner/live/network_source.h"
 #include "scanner/live/recording_source.h"
 
 #include <QMetaObject>
@@ -48,6 +49,11 @@ std::vector<CameraChoice> LiveScanner::cameras() {
 void LiveScanner::useCamera(const QByteArray& id) {
     stop();
     use(std::make_unique<CameraSource>(*m_mailbox, m_sourceNumber, cameraList(), id));
+}
+
+void LiveScanner::useNetwork(const NetworkAddress& address) {
+    stop();
+    use(std::make_unique<NetworkSource>(*m_mailbox, m_sourceNumber, address));
 }
 
 void LiveScanner::useRecording(const std::vector<std::filesystem::path>& paths) {

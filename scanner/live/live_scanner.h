@@ -23,6 +23,7 @@ class CameraList;
 class DecodeWorker;
 class FrameMailbox;
 struct FrameReading;
+struct NetworkAddress;
 
 struct CameraChoice {
     QByteArray id; ///< good until the camera is pulled out; remember the name, not this
@@ -58,6 +59,10 @@ public:
     /// Reads from a camera until told otherwise. With an id from cameras() that camera, and when it is pulled
     /// out and plugged in again, that again; without one whichever is there.
     void useCamera(const QByteArray& id = {});
+
+    /// Reads from a camera of the network until told otherwise, and when it is lost and comes back, from that
+    /// again.
+    void useNetwork(const NetworkAddress& address);
 
     /// Reads pictures, videos and folders of them once, every frame in its turn; ends with
     /// SourceState::Ended.

@@ -1,7 +1,7 @@
 #include "scanner/reader/frame_reader.h"
 
-#include "scanner/reader/data_matrix/data_matrix_step.h"
 #include "scanner/reader/image/quad.h"
+#include "scanner/reader/print_grade.h"
 #include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_triples.h"
 #include "scanner/reader/qr/qr_pattern.h"
@@ -39,6 +39,7 @@ FrameReader::FrameReader(GreyPicture picture, TagTest isTag)
 
 void FrameReader::run(ReadingStep step) {
     m_isCut = false;
+    m_stoppedAt = 0;
     switch (step) {
     case ReadingStep::ThreeFinders:
         return readTriples(finders(), 1);
@@ -83,10 +84,32 @@ std::vector<SeenCode> FrameReader::codes() const {
     return codes;
 }
 
+void FrameReader::gradePrints() {
+    for (SeenCode& code : m_codes)
+        code.printGrade = printGradeOf(m_picture, code);
+}
+
 /// Asked before each candidate of a step.
 bool FrameReader::hasTime() {
     m_isCut = m_isCut || isLate();
     return !m_isCut;
+}
+
+/// All candidates from the place on where the last frame stopped, those before it at the end.
+template <class Candidates, class Try>
+void FrameReader::tryInTurn(const Candidates& candidates, const Try& attempt) {
+    const std::size_t count = candidates.size();
+    const auto first = static_cast<std::size_t>(m_beginAt * static_cast<double>(count));
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::size_t at = (first + i) % count;
+        if (!hasTime()) {
+            // The time may have run out within the candidate before this one.
+            m_stoppedAt = static_cast<double>(i > 1 ? at + count - 1 : at) / static_cast<double>(count);
+            m_stoppedAt -= std::floor(m_stoppedAt);
+            return;
+        }
+        attempt(candidates[at]);
+    }
 }
 
 bool FrameReader::isTaken(Point p) const {
@@ -102,7 +125,7 @@ void FrameReader::add(SeenCode code) {
 const std::vector<Finder>& FrameReader::finders() {
     if (!m_finders) {
         m_contrast = contrastOf(smoothed(m_picture.full()), 15);
-        m_finders = findFinders(*m_contrast, m_budget);
+        m_finders = findFinders(*m_contrast, m_budget, m_mostPlaces);
     }
     return *m_finders;
 }
@@ -113,8 +136,10 @@ const std::vector<BarRegion>& FrameReader::bars() {
 }
 
 void FrameReader::readWholePicture(Effort effort) {
-    for (SeenCode& code : decodeMatrixSymbols(m_picture.full().view(), effort))
-        add(std::move(code));
+    for (SeenCode& code : decodeMatrixSymbols(m_picture.full().view(), effort)) {
+        const bool tag = code.symbology == Symbology::Qr && m_isTag && m_isTag(code.text);
+        if (!tag || !isContradicted(m_picture, code)) add(std::move(code));
+    }
 }
 
 /// `scale`: full pixels to one of the picture in which the finders were sought.
@@ -179,17 +204,31 @@ void FrameReader::readPairs(const ContrastMap& map, const std::vector<Finder>& f
 void FrameReader::readAllBent() {
     for (const Unread& unread : m_unread)
         if (hasTime() && !isTaken(unread.fit.toPicture.map(10.5, 10.5))) readBent(unread);
+    readBentMatrices();
+    m_bendsAtOnce = true; // what the steps after this one find
+}
+
+/// Those that were found and not read flat until now.
+void FrameReader::readBentMatrices() {
+    for (const UnreadMatrix& unread : m_unreadMatrices) {
+        const double middle = unread.modules / 2.0;
+        if (!hasTime() || isTaken(unread.fit.toPicture.map(middle, middle))) continue;
+        if (auto code = readBentDataMatrix(m_picture, unread, m_isTag, m_budget)) add(std::move(*code));
+    }
+    m_unreadMatrices.clear();
 }
 
 void FrameReader::readPatches(int level, int reach, bool negative) {
     if (level >= static_cast<int>(m_picture.levels.size())) return;
     const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
-    for (const Quad& found : findDarkPatches(map, reach, negative)) {
-        if (!hasTime()) return;
+    tryInTurn(findDarkPatches(map, reach, negative), [&](const Quad& found) {
         const Quad patch = scaled(found, 1 << level);
-        if (isTaken(middleOf(patch))) continue;
-        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget)) add(std::move(*code));
-    }
+        if (isTaken(middleOf(patch))) return;
+        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices))
+            add(std::move(*code));
+    });
+    const bool late = reach > 1 || negative; // bending takes the time of many patches
+    if (m_bendsAtOnce && late) readBentMatrices();
 }
 
 /// Modules that the other steps' windows are too small for: the same at half and quarter size.
@@ -198,7 +237,7 @@ void FrameReader::readCloseUp() {
     for (int level = 1; level < std::min(3, static_cast<int>(m_picture.levels.size())); ++level) {
         if (m_isCut) return;
         const ContrastMap map = contrastOf(smoothed(m_picture.levels[level]), 15);
-        auto found = findFinders(map, m_budget);
+        auto found = findFinders(map, m_budget, m_mostPlaces);
         std::erase_if(found, [](const Finder& finder) { return finder.module < large; });
         readTriples(found, 1 << level);
         if (!m_isCut) readPairs(map, found, 1 << level);
@@ -207,20 +246,18 @@ void FrameReader::readCloseUp() {
 }
 
 void FrameReader::readBars(BarEffort effort) {
-    for (const BarRegion& region : bars()) {
-        if (!hasTime()) return;
-        if (isTaken(region.centre)) continue;
+    tryInTurn(bars(), [&](const BarRegion& region) {
+        if (isTaken(region.centre)) return;
         if (auto code = readCode128(m_picture.full(), region, effort, m_isTag, m_budget))
             add(std::move(*code));
-    }
+    });
 }
 
 void FrameReader::readOtherBars() {
-    for (const BarRegion& region : bars()) {
-        if (!hasTime()) return;
-        if (isTaken(region.centre)) continue;
+    tryInTurn(bars(), [&](const BarRegion& region) {
+        if (isTaken(region.centre)) return;
         if (auto code = readOtherLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
-    }
+    });
 }
 
 } // namespace scanner::reader

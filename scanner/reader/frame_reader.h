@@ -1,5 +1,6 @@
 #pragma once
 
+#include "scanner/reader/data_matrix/data_matrix_step.h"
 #include "scanner/reader/general_decoder.h"
 #include "scanner/reader/image/grid_fit.h"
 #include "scanner/reader/image/picture_levels.h"
@@ -11,6 +12,8 @@
 #include "scanner/reader/text_proof.h"
 #include "scanner/seen_code.h"
 
+#include <cstddef>
+#include <limits>
 #include <optional>
 #include <vector>
 
@@ -26,17 +29,28 @@ public:
     /// When it is spent, steps end with what they have.
     void setBudget(const TimeBudget& budget) { m_budget = budget; }
     bool isLate() const { return m_budget.isSpent(); }
-    /// The step for bent labels is not a step of its own but follows each fit that was not read: a stream's
-    /// frame may have no time left for it later.
-    void bendAtOnce() { m_bendsAtOnce = true; }
+    bool isLateAfter(TimeBudget::Duration work) const { return m_budget.isSpentAfter(work); }
+    /// For a frame of a stream, which may have no time left later: the step for bent labels is not a step of
+    /// its own but follows each fit that was not read, and of the places where finders may be only the
+    /// likeliest are looked at.
+    void hurry() {
+        m_bendsAtOnce = true;
+        m_mostPlaces = 400;
+    }
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
     void mask(const Quad& area);
     void run(ReadingStep step);
     /// Whether the time was spent before the last step came to its end.
     bool wasCutOff() const { return m_isCut; }
+    /// Where a step that was cut off among its patches or regions stopped, in parts of all of them; the same
+    /// step of the next frame may begin there and come to those before it last.
+    double stoppedAt() const { return m_stoppedAt; }
+    void beginAt(double part) { m_beginAt = part; }
 
     /// Corners are in pixels of the picture that was given.
     std::vector<SeenCode> codes() const;
+    /// Grades the print of what was read.
+    void gradePrints();
     /// The picture at the sizes the steps use, and by how much it is smaller than the one given.
     const PictureLevels& picture() const { return m_picture; }
     double reduction() const { return m_reduction; }
@@ -53,6 +67,7 @@ private:
     bool readFlat(const GridFit& fit, int version, bool negative);
     bool readBent(const Unread& unread);
     void readAllBent();
+    void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
     void readBars(BarEffort effort);
     void readOtherBars();
@@ -60,6 +75,8 @@ private:
     const std::vector<Finder>& finders();
     const std::vector<BarRegion>& bars();
     bool hasTime();
+    template <class Candidates, class Try>
+    void tryInTurn(const Candidates& candidates, const Try& attempt);
     bool isTaken(Point p) const;
     void add(SeenCode code);
 
@@ -74,7 +91,10 @@ private:
     std::optional<std::vector<BarRegion>> m_bars;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
+    std::size_t m_mostPlaces = std::numeric_limits<std::size_t>::max(); ///< where finders may be
+    double m_beginAt = 0, m_stoppedAt = 0;
     std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
+    std::vector<UnreadMatrix> m_unreadMatrices;
 };
 
 } // namespace scanner::reader

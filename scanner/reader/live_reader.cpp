@@ -1,11 +1,13 @@
 #include "scanner/reader/live_reader.h"
 
+#include "scanner/reader/added_frames.h"
 #include "scanner/reader/frame_reader.h"
 #include "scanner/reader/image/quad.h"
 #include "scanner/reader/patch_memory.h"
 
 #include <algorithm>
 #include <array>
+#include <map>
 
 namespace scanner {
 namespace {
@@ -36,6 +38,21 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::WholePictureThorough,
                                ReadingStep::OtherLinear};
 
+/// What a step does between two looks at the clock, where that takes long: in a 720p frame.
+constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
+    switch (step) {
+    case ReadingStep::WholePicture:
+        return std::chrono::milliseconds(5);
+    case ReadingStep::CloseUp:
+    case ReadingStep::DataMatrixLightOnDark:
+        return std::chrono::milliseconds(6);
+    case ReadingStep::WholePictureThorough:
+        return std::chrono::milliseconds(12);
+    default:
+        return std::chrono::milliseconds(1);
+    }
+}
+
 constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
 constexpr int forgottenAfter = 3;  // frames in which it was not found
 
@@ -54,19 +71,36 @@ struct LiveReader::State {
     std::chrono::milliseconds budget;
     Clock clock;
     std::vector<Known> known;
-    std::size_t next = 0; ///< step, in the order
+    std::size_t next = 0;                    ///< step, in the order
+    std::map<ReadingStep, double> stopped{}; ///< where a step's last turn was cut off
 
+    reader::AddedFrames added{};
+
+    GreyPicture pictureFor(GreyView view, bool& isAdded);
     std::vector<SeenCode> follow(FrameReader& frame);
     void readOn(FrameReader& frame);
     void remember(const FrameReader& frame, const std::vector<SeenCode>& fresh);
 };
 
 LiveReader::LiveReader(TagTest isTag, std::chrono::milliseconds budget, Clock clock)
-    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0})) {}
+    : m_state(std::make_unique<State>(State{std::move(isTag), budget, clock, {}, 0, {}, {}})) {}
 
 LiveReader::~LiveReader() = default;
 LiveReader::LiveReader(LiveReader&&) noexcept = default;
 LiveReader& LiveReader::operator=(LiveReader&&) noexcept = default;
+
+/// The frame itself, or, in the dark, the mean of the last ones.
+GreyPicture LiveReader::State::pictureFor(GreyView view, bool& isAdded) {
+    GreyPicture picture = copyOf(view);
+    constexpr long most = 2'600'000; // pixels; a webcam's frame
+    isAdded = static_cast<long>(picture.width) * picture.height <= most && reader::isNoisy(picture);
+    if (!isAdded) {
+        added.clear();
+        return picture;
+    }
+    added.add(picture);
+    return added.picture();
+}
 
 /// Finds the known codes in the frame and masks them; those that are due are left for reading.
 std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
@@ -74,11 +108,9 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
     for (Known& k : known) {
         ++k.age;
         ++k.missed;
-        const auto shift =
-            k.look.seek(frame.picture(), reader::scaled(k.code.corners, 1 / frame.reduction()));
-        if (!shift) continue;
-        k.code.corners =
-            reader::moved(k.code.corners, {shift->x * frame.reduction(), shift->y * frame.reduction()});
+        const auto now = k.look.seek(frame.picture(), reader::scaled(k.code.corners, 1 / frame.reduction()));
+        if (!now) continue;
+        k.code.corners = reader::scaled(*now, frame.reduction());
         k.missed = 0;
         if (k.age >= readAgainAfter || k.code.howRead == HowRead::Guessed) continue;
         frame.mask(k.code.corners);
@@ -89,11 +121,15 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
     return still;
 }
 
-/// A step that was cut off gets the next frame from its beginning; one that had a frame to itself has had its
-/// turn.
+/// A step that was cut off gets the next frame and goes on where it stopped; one that had a frame to itself
+/// has had its turn.
 void LiveReader::State::readOn(FrameReader& frame) {
     for (std::size_t count = 0; count < stepOrder.size() && !frame.isLate(); ++count) {
-        frame.run(stepOrder[next]);
+        const ReadingStep step = stepOrder[next];
+        if (count > 0 && frame.isLateAfter(wholeWorkOf(step))) return;
+        frame.beginAt(stopped[step]);
+        frame.run(step);
+        stopped[step] = frame.stoppedAt();
         if (frame.wasCutOff() && count > 0) return;
         next = (next + 1) % stepOrder.size();
     }
@@ -101,10 +137,12 @@ void LiveReader::State::readOn(FrameReader& frame) {
 
 void LiveReader::State::remember(const FrameReader& frame, const std::vector<SeenCode>& fresh) {
     for (const SeenCode& code : fresh) {
-        std::erase_if(known, [&](const Known& k) { return k.code.text == code.text; });
-        known.push_back(
-            {code, reader::PatchMemory(frame.picture(), reader::scaled(code.corners, 1 / frame.reduction())),
-             0, 0});
+        const Point middle = reader::middleOf(code.corners);
+        std::erase_if(known, [&](const Known& k) {
+            return k.code.text == code.text || reader::contains(k.code.corners, middle);
+        });
+        const Quad corners = reader::scaled(code.corners, 1 / frame.reduction());
+        known.push_back({code, reader::PatchMemory(frame.picture(), corners, code.symbology), 0, 0});
     }
 }
 
@@ -114,14 +152,20 @@ std::vector<SeenCode> LiveReader::read(GreyView view) {
     const auto steps = std::chrono::duration_cast<reader::TimeBudget::Duration>(m_state->budget) * 9 / 10;
     const auto budget = m_state->clock == Clock::Wall ? reader::TimeBudget::ofWall(steps)
                                                       : reader::TimeBudget::ofThread(steps);
-    FrameReader frame(copyOf(view), m_state->isTag);
+    bool isAdded = false;
+    FrameReader frame(m_state->pictureFor(view, isAdded), m_state->isTag);
     frame.setBudget(budget);
-    frame.bendAtOnce();
+    frame.hurry();
     std::vector<SeenCode> codes = m_state->follow(frame);
     m_state->readOn(frame);
+    frame.gradePrints();
     const std::vector<SeenCode> fresh = frame.codes();
     m_state->remember(frame, fresh);
     codes.insert(codes.end(), fresh.begin(), fresh.end());
+    if (isAdded)
+        for (SeenCode& code : codes)
+            code.corners =
+                reader::moved(code.corners, m_state->added.shiftAt(reader::middleOf(code.corners)));
     return codes;
 }
 

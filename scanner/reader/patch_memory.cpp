@@ -1,65 +1,120 @@
 #include "scanner/reader/patch_memory.h"
 
 #include "scanner/reader/image/correlation.h"
-#include "scanner/reader/image/homography.h"
+#include "scanner/reader/image/quad.h"
 #include "scanner/reader/image/sampling.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace scanner::reader {
+namespace {
 
-PatchMemory::PatchMemory(const PictureLevels& picture, const Quad& corners) {
+constexpr int side = 24;                      // places along the patch
+constexpr int partsAlong = 4, mostParts = 16; // of a symbol that are judged each for itself
+constexpr Quad unitSquare{{{0, 0}, {1, 0}, {1, 1}, {0, 1}}};
+
+using Level = PatchLevel;
+
+/// The level on which the steps between places are about a pixel or two.
+Level levelFor(const PictureLevels& picture, const Homography& toPicture, double steps) {
+    const int level = picture.levelFor(modulePixelsAt(toPicture, {0.5, 0.5}) / steps, 2.0);
+    return {picture.levels[level], 1.0 / (1 << level)};
+}
+
+float valueAt(const Level& level, const Homography& toPicture, Point place) {
+    const Point p = toPicture.map(place);
+    return sampleAt(level.picture, p.x * level.scale, p.y * level.scale);
+}
+
+bool isMatrix(Symbology symbology) {
+    return symbology == Symbology::Qr || symbology == Symbology::DataMatrix;
+}
+
+/// Correlation with the look when the patch is shifted, over every n-th place.
+double likeness(const Level& level, const std::vector<Point>& where, const std::vector<float>& look,
+                Point shift, int every) {
+    Correlation<float> correlation;
+    for (std::size_t i = 0; i < where.size(); i += static_cast<std::size_t>(every)) {
+        const float value = sampleAt(level.picture, (where[i].x + shift.x) * level.scale,
+                                     (where[i].y + shift.y) * level.scale);
+        correlation.add(value, look[i]);
+    }
+    return correlation.value(1, 1e-6f);
+}
+
+} // namespace
+
+PatchMemory::PatchMemory(const PictureLevels& picture, const Quad& corners, Symbology symbology)
+    : m_symbology(symbology) {
+    const auto toPicture = projectionThrough(unitSquare, corners);
+    if (!toPicture) return;
+    m_places = marginPlaces();
     double sum = 0, power = 0;
-    for (const Point& p : places(corners)) {
-        m_look.push_back(sampleAt(picture.full(), p.x, p.y));
+    for (const Point& place : m_places) {
+        m_look.push_back(valueAt({picture.full(), 1}, *toPicture, place));
         sum += m_look.back();
     }
-    const double mean = m_look.empty() ? 0 : sum / static_cast<double>(m_look.size());
+    const double mean = sum / static_cast<double>(m_look.size());
     for (float& value : m_look) {
         value -= static_cast<float>(mean);
         power += value * value;
     }
     for (float& value : m_look)
         value /= static_cast<float>(std::sqrt(power + 1e-9));
+    m_ownPlaces = ownPlaces(symbology);
+    const Level level = levelFor(picture, *toPicture, side);
+    for (const Point& place : m_ownPlaces)
+        m_own.push_back(valueAt(level, *toPicture, place));
 }
 
-/// A grid over the quadrilateral and a margin of an eighth, where the label ends and the likeness is
-/// sharpest.
-std::vector<Point> PatchMemory::places(const Quad& corners) {
-    std::vector<Point> places;
-    const auto mapping = projectionThrough({Point{0, 0}, Point{1, 0}, Point{1, 1}, Point{0, 1}}, corners);
-    if (!mapping) return places;
+/// A grid over the symbol and a margin of an eighth, where the label ends and the likeness is sharpest.
+PatchMemory::Places PatchMemory::marginPlaces() {
+    Places places;
     for (int y = 0; y < side; ++y)
         for (int x = 0; x < side; ++x)
-            places.push_back(mapping->map(1.25 * x / (side - 1) - 0.125, 1.25 * y / (side - 1) - 0.125));
+            places.push_back({1.25 * x / (side - 1) - 0.125, 1.25 * y / (side - 1) - 0.125});
     return places;
 }
 
-/// Correlation with the look when the places are shifted, over every n-th place.
-double PatchMemory::likeness(const GreyPicture& picture, const std::vector<Point>& places, double scale,
-                             Point shift, int every) const {
-    Correlation<float> correlation;
-    for (std::size_t i = 0; i < places.size(); i += static_cast<std::size_t>(every)) {
-        const float value =
-            sampleAt(picture, (places[i].x + shift.x) * scale, (places[i].y + shift.y) * scale);
-        correlation.add(value, m_look[i]);
+/// Inside the symbol, without what all symbols of its kind share: finder patterns, borders, start and stop.
+PatchMemory::Places PatchMemory::ownPlaces(Symbology symbology) {
+    Places places;
+    if (!isMatrix(symbology)) {
+        constexpr int fine = 400;
+        for (int x = 0; x < fine; ++x)
+            for (double v : {0.4, 0.5, 0.6})
+                places.push_back({0.15 + 0.7 * x / (fine - 1), v});
+        return places;
     }
-    return correlation.value(1, 1e-6f);
+    const bool finders = symbology == Symbology::Qr;
+    for (int y = 0; y < 2 * side; ++y)
+        for (int x = 0; x < 2 * side; ++x) {
+            const Point p{(x + 0.5) / (2 * side), (y + 0.5) / (2 * side)};
+            const bool left = p.x<0.4, right = p.x> 0.6, top = p.y<0.4, bottom = p.y> 0.6;
+            const bool finder = (left && top) || (right && top) || (left && bottom);
+            const bool border = p.x < 0.08 || p.y < 0.08 || p.x > 0.92 || p.y > 0.92;
+            if (finders ? !finder : !border) places.push_back(p);
+        }
+    return places;
 }
 
-std::optional<Point> PatchMemory::seek(const PictureLevels& picture, const Quad& corners) const {
-    const auto where = places(corners);
-    if (where.size() != m_look.size() || where.empty()) return std::nullopt;
+std::optional<Point> PatchMemory::seekShift(const PictureLevels& picture, const Homography& toPicture) const {
+    std::vector<Point> where;
+    for (const Point& place : m_places)
+        where.push_back(toPicture.map(place));
     Point best;
     double most = -1;
     const auto look = [&](int level, double reach, double step, int every) {
         if (level >= static_cast<int>(picture.levels.size())) return;
+        const Level at{picture.levels[level], 1.0 / (1 << level)};
         const Point from = best;
         most = -1;
         for (double y = -reach; y <= reach; y += step)
             for (double x = -reach; x <= reach; x += step) {
                 const Point shift{from.x + x, from.y + y};
-                const double like = likeness(picture.levels[level], where, 1.0 / (1 << level), shift, every);
+                const double like = likeness(at, where, m_look, shift, every);
                 if (like > most) {
                     most = like;
                     best = shift;
@@ -71,6 +126,109 @@ std::optional<Point> PatchMemory::seek(const PictureLevels& picture, const Quad&
     look(0, 1.5, 0.75, 1);
     if (most < 0.65) return std::nullopt;
     return best;
+}
+
+/// One Gauss-Newton step towards the look; the likeness before it comes out. False when there is none to
+/// make.
+bool PatchMemory::step(const PatchLevel& level, Homography& toPicture, double& likeness) const {
+    constexpr double apart = 0.5 / side;
+    Correlation<double> correlation;
+    std::vector<std::array<double, 3>> seen; // value, slopes along the unit square
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        const Point p = m_places[i];
+        const auto at = [&](double u, double v) {
+            return static_cast<double>(valueAt(level, toPicture, {p.x + u, p.y + v}));
+        };
+        seen.push_back({at(0, 0), (at(apart, 0) - at(-apart, 0)) / (2 * apart),
+                        (at(0, apart) - at(0, -apart)) / (2 * apart)});
+        correlation.add(seen.back()[0], m_look[i]);
+    }
+    likeness = correlation.value(1, 1e-6);
+    if (!(correlation.spread() > 1)) return false;
+    const double gain = correlation.covariance() / correlation.spread(),
+                 bias = (correlation.targets - gain * correlation.sum) / correlation.count;
+    double normal[36]{}, right[6]{};
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        const double u = m_places[i].x - 0.5, v = m_places[i].y - 0.5, gu = gain * seen[i][1],
+                     gv = gain * seen[i][2], residual = m_look[i] - gain * seen[i][0] - bias;
+        const double j[6] = {gu * u, gu * v, gu, gv * u, gv * v, gv};
+        for (int a = 0; a < 6; ++a) {
+            right[a] += j[a] * residual;
+            for (int b = 0; b < 6; ++b)
+                normal[a * 6 + b] += j[a] * j[b];
+        }
+    }
+    for (int a = 0; a < 6; ++a)
+        normal[a * 7] *= 1.001;
+    if (!solve(normal, right, 6)) return false;
+    // About the middle of the square, and no further than some degrees at once.
+    for (double& value : right)
+        value = std::clamp(value, -0.1, 0.1);
+    const Homography centred{{1, 0, 0.5, 0, 1, 0.5, 0, 0, 1}}, back{{1, 0, -0.5, 0, 1, -0.5, 0, 0, 1}};
+    const Homography change{{1 + right[0], right[1], right[2], right[3], 1 + right[4], right[5], 0, 0, 1}};
+    toPicture = toPicture * centred * change * back;
+    return true;
+}
+
+/// Turned, stretched and shifted a little until it looks most alike.
+Homography PatchMemory::refined(const PictureLevels& picture, const Homography& start, double& most) const {
+    const Level level = levelFor(picture, start, side);
+    Homography now = start, best = start;
+    most = -1;
+    for (int round = 0; round < 6; ++round) {
+        const Homography at = now;
+        double likeness = -1;
+        const bool goOn = step(level, now, likeness);
+        if (likeness > most) {
+            most = likeness;
+            best = at;
+        }
+        if (!goOn) break;
+    }
+    return best;
+}
+
+/// A field of a matrix symbol, a stretch of a row of bars.
+int PatchMemory::partOf(Point place, Symbology symbology) {
+    const auto part = [](double along, int parts) {
+        return std::clamp(static_cast<int>(along * parts), 0, parts - 1);
+    };
+    if (!isMatrix(symbology)) return part(place.x, mostParts);
+    return part(place.y, partsAlong) * partsAlong + part(place.x, partsAlong);
+}
+
+/// Labels of one kind share their finders, and those of one maker much of their text; so the symbol's own
+/// modules must be nearly as much like those remembered as the whole patch is, and hardly a part of it may
+/// be unlike. A part that glare has reached is borne.
+bool PatchMemory::saysTheSame(const PictureLevels& picture, const Homography& toPicture,
+                              double likeness) const {
+    const Level level = levelFor(picture, toPicture, side);
+    constexpr int mostUnlike = 1;
+    Correlation<float> whole;
+    std::array<Correlation<float>, mostParts> parts;
+    for (std::size_t i = 0; i < m_ownPlaces.size(); ++i) {
+        const float value = valueAt(level, toPicture, m_ownPlaces[i]);
+        whole.add(value, m_own[i]);
+        parts[partOf(m_ownPlaces[i], m_symbology)].add(value, m_own[i]);
+    }
+    const float alike = whole.value(1, 1);
+    if (alike <= std::max(0.5, 0.8 * likeness)) return false;
+    const auto isUnlike = [&](const Correlation<float>& part) {
+        return part.count >= 16 && part.value(1, 1) < 0.4f * alike;
+    };
+    return std::count_if(parts.begin(), parts.end(), isUnlike) <= mostUnlike;
+}
+
+std::optional<Quad> PatchMemory::seek(const PictureLevels& picture, const Quad& corners) const {
+    const auto from = projectionThrough(unitSquare, corners);
+    if (!from || m_look.empty()) return std::nullopt;
+    const auto shift = seekShift(picture, *from);
+    if (!shift) return std::nullopt;
+    const Homography shifted = Homography{{1, 0, shift->x, 0, 1, shift->y, 0, 0, 1}} * *from;
+    double likeness = 0;
+    const Homography now = refined(picture, shifted, likeness);
+    if (!saysTheSame(picture, now, likeness)) return std::nullopt;
+    return cornersOf(now, 1, 1);
 }
 
 } // namespace scanner::reader

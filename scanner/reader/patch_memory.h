@@ -1,31 +1,47 @@
 #pragma once
 
+#include "scanner/reader/image/homography.h"
 #include "scanner/reader/image/picture_levels.h"
 #include "scanner/seen_code.h"
 
-#include <array>
 #include <optional>
 #include <vector>
 
 namespace scanner::reader {
 
-/// How a quadrilateral of a picture and its margin looked, for finding it again in the next frame.
+/// One size of a picture, and how many of its pixels are one of the full picture.
+struct PatchLevel {
+    const GreyPicture& picture;
+    double scale;
+};
+
+/// How a symbol and its margin looked, for finding it again in the next frame, and what its own modules were
+/// like, for knowing it from another label in the same place.
 class PatchMemory {
 public:
-    PatchMemory(const PictureLevels& picture, const Quad& corners);
+    PatchMemory(const PictureLevels& picture, const Quad& corners, Symbology symbology);
 
-    /// By how many pixels the patch has moved since `corners`, up to about 44 either way; nullopt when
-    /// nothing there looks like it.
-    std::optional<Point> seek(const PictureLevels& picture, const Quad& corners) const;
+    /// Where the symbol is now if it has moved up to about 44 pixels either way from `corners` and turned a
+    /// little; nullopt when nothing there looks like it, or when what lies there is like it but says
+    /// something else.
+    std::optional<Quad> seek(const PictureLevels& picture, const Quad& corners) const;
 
 private:
-    static constexpr int side = 24;
+    /// Of the symbol's unit square, 0 to 1 both ways.
+    using Places = std::vector<Point>;
 
-    static std::vector<Point> places(const Quad& corners);
-    double likeness(const GreyPicture& picture, const std::vector<Point>& places, double scale, Point shift,
-                    int every) const;
+    static Places marginPlaces();
+    static Places ownPlaces(Symbology symbology);
+    static int partOf(Point place, Symbology symbology);
+    std::optional<Point> seekShift(const PictureLevels& picture, const Homography& toPicture) const;
+    bool step(const PatchLevel& level, Homography& toPicture, double& likeness) const;
+    Homography refined(const PictureLevels& picture, const Homography& start, double& most) const;
+    bool saysTheSame(const PictureLevels& picture, const Homography& toPicture, double likeness) const;
 
-    std::vector<float> m_look; ///< side × side, zero mean and unit length
+    Symbology m_symbology;
+    Places m_places, m_ownPlaces;
+    std::vector<float> m_look; ///< at m_places: zero mean and unit length
+    std::vector<float> m_own;  ///< at m_ownPlaces
 };
 
 } // namespace scanner::reader

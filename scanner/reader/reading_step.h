@@ -24,17 +24,11 @@ enum class ReadingStep : std::uint8_t {
 
 /// The fast pass, then the rescue pass; the first is a prefix of the whole.
 inline constexpr std::array fastSteps{ReadingStep::ThreeFinders, ReadingStep::WholePicture,
-                                      ReadingStep::Code128};
-inline constexpr std::array rescueSteps{ReadingStep::DataMatrix,
-                                        ReadingStep::DataMatrixWideGaps,
-                                        ReadingStep::TwoFinders,
-                                        ReadingStep::BentLabels,
-                                        ReadingStep::CloseUp,
-                                        ReadingStep::DataMatrixWidestGaps,
-                                        ReadingStep::DataMatrixLightOnDark,
-                                        ReadingStep::Code128AllBands,
-                                        ReadingStep::WholePictureThorough,
-                                        ReadingStep::OtherLinear};
+                                      ReadingStep::Code128, ReadingStep::DataMatrixWideGaps};
+inline constexpr std::array rescueSteps{
+    ReadingStep::DataMatrix,      ReadingStep::TwoFinders,           ReadingStep::BentLabels,
+    ReadingStep::CloseUp,         ReadingStep::DataMatrixWidestGaps, ReadingStep::DataMatrixLightOnDark,
+    ReadingStep::Code128AllBands, ReadingStep::WholePictureThorough, ReadingStep::OtherLinear};
 
 const char* nameOf(ReadingStep step);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace scanner::reader {
@@ -12,6 +13,8 @@ struct SoftWord {
     std::vector<std::uint8_t> values;
     std::vector<float> certainty; ///< of the least certain bits; the unit is that of the modules
 
+    /// How many codewords are others in the mended word.
+    int changedIn(std::span<const std::uint8_t> mended) const;
     /// Indices of the codewords: those to give up first.
     std::vector<int> leastCertainFirst() const;
 };

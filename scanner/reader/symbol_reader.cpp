@@ -13,6 +13,7 @@ std::vector<SeenCode> readSymbols(GreyView picture, const ReadOptions& options) 
     if (options.rescue)
         for (const reader::ReadingStep step : reader::rescueSteps)
             if (!frame.isLate()) frame.run(step);
+    frame.gradePrints();
     return frame.codes();
 }
 

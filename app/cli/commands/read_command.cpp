@@ -3,6 +3,7 @@
 #include "app/cli/commands/options.h"
 
 #include "app/cli/commands/picture_reading.h"
+#include "app/cli/commands/stream_reading.h"
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/flow/seen_text.h"
@@ -19,6 +20,7 @@ struct ReadOptions : CommonOptions {
     std::vector<std::string> paths;
     std::string effort = "full";
     double seconds = 2;
+    bool burst = false;
 };
 
 void sayReading(const scanner::PathReading& reading) {
@@ -34,6 +36,11 @@ void sayReading(const scanner::PathReading& reading) {
                 .arg(tag ? codeInWords(*tag) : text(code.text),
                      QString::fromLatin1(scanner::nameOf(code.symbology)),
                      guessed ? QStringLiteral("  guessed: no check takes it from one picture") : QString()));
+        if (tag && code.printGrade && *code.printGrade < scanner::wornPrint)
+            sayLine(
+                QStringLiteral(
+                    "    its print is wearing out (grade %1 of 4): print a new tag while this one is read")
+                    .arg(*code.printGrade, 0, 'f', 1));
     }
 }
 
@@ -43,7 +50,35 @@ void tellGuesses(scanner::PathReading& reading) {
     reading.doubtful.clear();
 }
 
+void sayStream(const scanner::StreamReading& stream) {
+    const int count = static_cast<int>(stream.seen.size());
+    sayLine(count == 0 ? QStringLiteral("%1: no code").arg(text(stream.name))
+                       : text(stream.name) + counted(count, ": %n code", ": %n codes"));
+    for (const scanner::StreamSight& sight : stream.seen) {
+        const auto tag = tagOfText(sight.code.text, sight.code.gs1);
+        sayLine(QStringLiteral("  %1  %2  frame %3%4")
+                    .arg(tag ? codeInWords(*tag) : text(sight.code.text),
+                         QString::fromLatin1(scanner::nameOf(sight.code.symbology)),
+                         QString::number(sight.frame),
+                         sight.guessed ? QStringLiteral("  guessed once: no check takes it") : QString()));
+    }
+}
+
+int readBursts(const ReadOptions& options) {
+    bool faulty = false;
+    const auto streams = readStreams(options.paths, faulty);
+    if (faulty && streams.empty()) return ExitBadInput;
+    if (options.json)
+        say(streamsJson(streams));
+    else
+        std::for_each(streams.begin(), streams.end(), sayStream);
+    if (faulty) return ExitBadInput;
+    const auto showsNone = [](const scanner::StreamReading& stream) { return stream.seen.empty(); };
+    return std::any_of(streams.begin(), streams.end(), showsNone) ? ExitNeedsSomebody : ExitFine;
+}
+
 int read(const ReadOptions& options) {
+    if (options.burst) return readBursts(options);
     auto readings = readPictures(options.paths, {options.effort == "full", options.seconds});
     const bool faulty = reportUnreadable(readings);
     std::erase_if(readings, [](const scanner::PathReading& reading) { return reading.error.has_value(); });
@@ -71,6 +106,10 @@ void addRead(CommandLine& line) {
     command.choice("--effort", options->effort, {"fast", "full"},
                    "the fast pass alone, or all that may help (full)");
     command.number("--seconds", options->seconds, 0.01, 600, "most time for a picture, with all effort (2)");
+    command.flag("--burst", options->burst,
+                 "each PATH is a folder of streams NAME_0.jpg, NAME_1.jpg …, read as a live view reads");
+    command.notTogether("--burst", "--effort");
+    command.notTogether("--burst", "--seconds");
 }
 
 } // namespace app

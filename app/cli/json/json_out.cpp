@@ -5,6 +5,7 @@
 #include "app/text/sentences.h"
 #include "core/register/typed_rows.h"
 
+#include <cmath>
 #include <optional>
 
 namespace app {
@@ -81,6 +82,11 @@ Json corner(const scanner::Point& at) {
     return Json::array({at.x, at.y});
 }
 
+/// In tenths: more is not told by a picture.
+Json printGrade(const scanner::SeenCode& code) {
+    return code.printGrade ? Json(std::round(*code.printGrade * 10) / 10) : Json(nullptr);
+}
+
 Json seenCode(const scanner::SeenCode& code) {
     Json corners = Json::array();
     for (const scanner::Point& at : code.corners)
@@ -91,6 +97,7 @@ Json seenCode(const scanner::SeenCode& code) {
             {"tag", orNull(tagOfText(code.text, code.gs1).value_or(""))},
             {"how_read", scanner::nameOf(code.howRead)},
             {"guessed", code.howRead == scanner::HowRead::Guessed},
+            {"print_grade", printGrade(code)},
             {"corners", corners}};
 }
 
@@ -98,6 +105,18 @@ Json picture(const scanner::PathReading& reading) {
     Json entry{{"path", reading.path.string()}, {"seen", listOf(reading.seen, seenCode)}};
     if (reading.frames) entry["frames"] = *reading.frames;
     return entry;
+}
+
+Json sight(const scanner::StreamSight& seen) {
+    return {{"text", seen.code.text},
+            {"symbology", scanner::nameOf(seen.code.symbology)},
+            {"tag", orNull(tagOfText(seen.code.text, seen.code.gs1).value_or(""))},
+            {"guessed", seen.guessed},
+            {"frame", seen.frame}};
+}
+
+Json stream(const scanner::StreamReading& read) {
+    return {{"name", read.name}, {"frames", read.frames}, {"seen", listOf(read.seen, sight)}};
 }
 
 Json rejectedRow(const core::RejectedRow& row) {
@@ -232,6 +251,10 @@ std::string discardedJson(const core::OpenCheck& check, const std::string& reaso
 
 std::string readingsJson(const std::vector<scanner::PathReading>& readings) {
     return written({{"pictures", listOf(readings, picture)}});
+}
+
+std::string streamsJson(const std::vector<scanner::StreamReading>& streams) {
+    return written({{"streams", listOf(streams, stream)}});
 }
 
 std::string importJson(const core::ImportPlan& plan) {

@@ -13,6 +13,7 @@
 #include "core/exchange/csv_import.h"
 #include "core/record/verification.h"
 #include "core/register/photo.h"
+#include "scanner/files/picture_streams.h"
 #include "scanner/files/read_path.h"
 
 #include <string>
@@ -36,6 +37,7 @@ struct CheckReport {
 std::string checkJson(const CheckReport& report);
 std::string discardedJson(const core::OpenCheck& check, const std::string& reason);
 std::string readingsJson(const std::vector<scanner::PathReading>& readings);
+std::string streamsJson(const std::vector<scanner::StreamReading>& streams);
 std::string importJson(const core::ImportPlan& plan);
 std::string clubSheetJson(const core::ClubSheetPlan& read);
 std::string boatsJson(const std::vector<core::BoatCondition>& boats,

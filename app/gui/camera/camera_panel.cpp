@@ -2,6 +2,7 @@
 
 #include "app/flow/seen_text.h"
 #include "app/gui/camera/camera_view.h"
+#include "app/gui/camera/network_row.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
@@ -9,6 +10,7 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "scanner/files/file_fault.h"
+#include "scanner/files/network_address.h"
 #include "scanner/reader/symbol_reader.h"
 
 #include <QHBoxLayout>
@@ -69,6 +71,7 @@ CameraPanel::CameraPanel(QWidget* parent, Use use)
     , m_menu(new QMenu(this))
     , m_cameraButton(new QPushButton(tr("Camera ▾"), this))
     , m_progress(new QProgressBar(this))
+    , m_network(new NetworkRow(this))
     , m_said(new QLabel(this))
     , m_codeEdit(new QLineEdit(this)) {
     setObjectName("cameraPanel");
@@ -83,6 +86,7 @@ CameraPanel::CameraPanel(QWidget* parent, Use use)
             [this](double share) { m_progress->setValue(static_cast<int>(share * 100)); });
     connect(&m_live, &scanner::LiveScanner::fileFailed, this, &CameraPanel::showFailure);
     connect(&m_live, &scanner::LiveScanner::adviceChanged, this, &CameraPanel::showAdvice);
+    connect(m_network, &NetworkRow::addressGiven, this, &CameraPanel::watchNetwork);
     connect(m_menu, &QMenu::aboutToShow, this, &CameraPanel::fillMenu);
     showState(SourceState::Stopped);
     setMirrored(QSettings().value("camera/mirrored", false).toBool());
@@ -115,6 +119,7 @@ void CameraPanel::buildControls() {
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_view, 1);
     layout->addWidget(m_progress);
+    layout->addWidget(m_network);
     layout->addWidget(m_said);
     layout->addLayout(controls);
 }
@@ -124,7 +129,7 @@ void CameraPanel::setDescribe(std::function<CodeWords(const core::ScannedText&)>
 }
 
 void CameraPanel::startCamera() {
-    m_isRecording = false;
+    m_isRecording = m_isNetwork = false;
     m_progress->setVisible(false);
     m_live.setPreviewWidth(m_view->width());
     QByteArray wanted;
@@ -141,6 +146,7 @@ void CameraPanel::stop() {
 
 void CameraPanel::readRecording(const std::vector<std::filesystem::path>& paths) {
     m_isRecording = true;
+    m_isNetwork = false;
     m_progress->setValue(0);
     m_progress->setVisible(true);
     m_live.setPreviewWidth(m_view->width());
@@ -157,6 +163,7 @@ void CameraPanel::fillMenu() {
         action->setChecked(!m_isRecording && camera.name == inUse);
     }
     if (m_menu->isEmpty()) m_menu->addAction(tr("no camera is plugged in"))->setEnabled(false);
+    m_menu->addAction(tr("camera of the network…"), m_network, &NetworkRow::ask);
     m_menu->addSeparator();
     QAction* mirror = m_menu->addAction(tr("mirror the picture"));
     mirror->setCheckable(true);
@@ -169,8 +176,16 @@ void CameraPanel::fillMenu() {
     m_menu->addAction(tr("read a folder of pictures…"), this, &CameraPanel::pictureFolderPressed);
 }
 
-void CameraPanel::chooseCamera(const scanner::CameraChoice& camera) {
+void CameraPanel::watchNetwork(const scanner::NetworkAddress& address) {
     m_isRecording = false;
+    m_isNetwork = true;
+    m_progress->setVisible(false);
+    m_live.setPreviewWidth(m_view->width());
+    m_live.useNetwork(address);
+}
+
+void CameraPanel::chooseCamera(const scanner::CameraChoice& camera) {
+    m_isRecording = m_isNetwork = false;
     m_progress->setVisible(false);
     QSettings().setValue(cameraKey(), camera.name);
     m_live.useCamera(camera.id);
@@ -209,8 +224,14 @@ void CameraPanel::showState(SourceState state) {
     switch (state) {
     case SourceState::NoCamera:
         m_view->clearPicture();
-        m_view->setMessage(tr("No camera."),
-                           instead + QLatin1Char(' ') + tr("A camera that is plugged in starts by itself."));
+        if (m_isNetwork)
+            m_view->setMessage(
+                tr("The camera of the network cannot be reached."),
+                tr("It is tried again by itself. Look at its plug, its address and its password.") +
+                    QLatin1Char(' ') + instead);
+        else
+            m_view->setMessage(tr("No camera."), instead + QLatin1Char(' ') +
+                                                     tr("A camera that is plugged in starts by itself."));
         break;
     case SourceState::Stalled:
         m_view->clearPicture();
@@ -252,6 +273,9 @@ void CameraPanel::describeAgain() {
             const CodeWords words = m_describe(scannedText(tracked.code));
             outline.label = words.label;
             outline.mark = words.mark;
+            const auto& grade = tracked.code.printGrade;
+            if (grade && *grade < scanner::wornPrint && !words.label.isEmpty())
+                outline.label += " · " + tr("tag wears out: print a new one");
         }
         outlines.push_back(std::move(outline));
     }

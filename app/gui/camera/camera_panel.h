@@ -19,6 +19,7 @@ class QPushButton;
 namespace app {
 
 class CameraView;
+class NetworkRow;
 
 /// What the page knows of a code in the picture.
 struct CodeWords {
@@ -68,6 +69,7 @@ private:
     void buildControls();
     void fillMenu();
     void chooseCamera(const scanner::CameraChoice& camera);
+    void watchNetwork(const scanner::NetworkAddress& address);
     void showState(scanner::SourceState state);
     void takeOutlines(const std::vector<scanner::TrackedCode>& codes, QSize frame);
     void showAdvice(scanner::PictureAdvice advice);
@@ -77,12 +79,14 @@ private:
     std::function<CodeWords(const core::ScannedText&)> m_describe;
     Use m_use;
     bool m_isRecording = false;
+    bool m_isNetwork = false; ///< the camera that is watched is one of the network
     std::vector<scanner::TrackedCode> m_inView;
     QSize m_frame;
     CameraView* m_view;
     QMenu* m_menu;
     QPushButton* m_cameraButton;
     QProgressBar* m_progress;
+    NetworkRow* m_network;
     QLabel* m_said;
     QLineEdit* m_codeEdit;
 };

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
+#include <limits>
 #include <numeric>
 
 namespace scanner::reader {
@@ -54,9 +56,37 @@ void spread(Mask& mask, int reach, bool widen) {
                 combine(mask.row(y), across.row(y + k), mask.width);
 }
 
+/// The first place from `x` on with another value, eight at a time as far as that goes.
+int endOfStretch(const std::uint8_t* row, int x, int width, std::uint8_t value) {
+    const std::uint64_t eight = value * 0x0101010101010101U;
+    std::uint64_t here = 0;
+    for (; x + 8 <= width; x += 8) {
+        std::memcpy(&here, row + x, 8);
+        if (here != eight) break;
+    }
+    while (x < width && row[x] == value)
+        ++x;
+    return x;
+}
+
 /// A stretch of dark pixels in a row; `patch` is the index of its patch.
 struct Run {
     int y, from, to, patch;
+};
+
+struct Box {
+    int left = std::numeric_limits<int>::max(), right = 0, top = std::numeric_limits<int>::max(), bottom = 0;
+
+    void add(const Run& run) {
+        left = std::min(left, run.from);
+        right = std::max(right, run.to);
+        top = std::min(top, run.y);
+        bottom = std::max(bottom, run.y + 1);
+    }
+    bool isPlausible() const {
+        const int wide = right - left, high = bottom - top;
+        return std::min(wide, high) >= smallestSide && std::max(wide, high) <= largestSide;
+    }
 };
 
 /// Connected runs by union-find, row by row.
@@ -73,17 +103,21 @@ public:
         }
     }
 
-    /// The runs of each patch, top to bottom.
+    /// The runs of each patch of a size that a symbol may have, top to bottom; grain gives thousands more.
     std::vector<std::vector<Run>> collect() {
+        std::vector<Box> boxes(m_runs.size());
+        for (std::size_t i = 0; i < m_runs.size(); ++i)
+            boxes[rootOf(static_cast<int>(i))].add(m_runs[i]);
         std::vector<int> index(m_runs.size(), -1);
         std::vector<std::vector<Run>> patches;
-        for (std::size_t i = 0; i < m_runs.size(); ++i) {
-            const int root = rootOf(static_cast<int>(i));
+        for (Run& run : m_runs) {
+            const int root = rootOf(run.patch);
+            if (!boxes[root].isPlausible()) continue;
             if (index[root] < 0) {
                 index[root] = static_cast<int>(patches.size());
                 patches.emplace_back();
             }
-            patches[index[root]].push_back(m_runs[i]);
+            patches[index[root]].push_back(run);
         }
         return patches;
     }
@@ -91,11 +125,9 @@ public:
 private:
     void addRow(const std::uint8_t* row, int width, int y) {
         for (int x = 0; x < width;) {
-            while (x < width && !row[x])
-                ++x;
+            x = endOfStretch(row, x, width, 0);
             const int from = x;
-            while (x < width && row[x])
-                ++x;
+            x = endOfStretch(row, x, width, 255);
             if (x > from) m_runs.push_back({y, from, x, static_cast<int>(m_runs.size())});
         }
     }
@@ -225,13 +257,6 @@ std::vector<Quad> findDarkPatches(const ContrastMap& map, int reach, bool negati
     spread(mask, reach, false);
     std::vector<std::pair<double, Quad>> found;
     for (const auto& runs : Patches(mask).collect()) {
-        int left = map.width, right = 0;
-        for (const Run& run : runs) {
-            left = std::min(left, run.from);
-            right = std::max(right, run.to);
-        }
-        const int wide = right - left, high = runs.back().y - runs.front().y + 1;
-        if (wide < smallestSide || high < smallestSide || wide > largestSide || high > largestSide) continue;
         auto hull = hullOf(runs);
         const double hullArea = areaOf(hull);
         simplify(hull, 20);

@@ -194,6 +194,16 @@ const GridPattern& matrixPattern(int modules) {
     return patterns.at(modules);
 }
 
+std::vector<int> matrixCodewords(const MatrixSize& size) {
+    const int n = size.modules, side = n - 2;
+    std::vector<int> codewords(static_cast<std::size_t>(n) * n, -1);
+    const auto& places = placementFor(side).places();
+    for (int i = 0; i < size.data + size.checks; ++i)
+        for (const int place : places[i])
+            codewords[(place / side + 1) * n + place % side + 1] = i;
+    return codewords;
+}
+
 std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSize& size, int fewestErased,
                                         int mostErased) {
     const int n = size.modules, side = n - 2, total = size.data + size.checks;
@@ -207,7 +217,8 @@ std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSiz
         auto mended = word.values;
         const int errors = ReedSolomon::forDataMatrix().mend(
             mended, size.checks, std::span(order).first(static_cast<std::size_t>(erased)));
-        if (errors >= 0) return MatrixReading{drawn(mended, size), erased, errors, size.checks};
+        if (errors >= 0)
+            return MatrixReading{drawn(mended, size), erased, errors, size.checks, word.changedIn(mended)};
     }
     return std::nullopt;
 }

@@ -29,10 +29,14 @@ struct MatrixReading {
     int erased = 0;
     int errors = 0;
     int checks = 0;
+    int changed = 0; ///< codewords that differ from what the modules say
 
     /// Fewer than two check codewords were left to prove the reading, or many codewords were given up.
     bool needsGuesswork() const { return erased + 2 * errors > checks - 2 || erased > checks / 2; }
 };
+
+/// The codeword of each module, row by row; -1 where there is none.
+std::vector<int> matrixCodewords(const MatrixSize& size);
 
 /// Mends what the soft modules (negative: dark) tell, giving up 0 to `mostErased` least certain codewords.
 std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSize& size, int fewestErased,

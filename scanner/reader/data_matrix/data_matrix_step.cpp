@@ -1,7 +1,9 @@
 #include "scanner/reader/data_matrix/data_matrix_step.h"
 
 #include "scanner/reader/data_matrix/data_matrix.h"
+#include "scanner/reader/dissent.h"
 #include "scanner/reader/general_decoder.h"
+#include "scanner/reader/image/bent_fit.h"
 #include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/grid_fit.h"
 #include "scanner/reader/text_proof.h"
@@ -13,6 +15,7 @@ namespace scanner::reader {
 namespace {
 
 constexpr double leastSolidity = 0.2;
+constexpr double bendable = 0.5; ///< correlation of a flat fit that bending may improve
 constexpr int patchModules = 18; ///< modules a side of the patch in which all sizes are tried
 
 double patchAt(const StraightPatch& patch, double x, double y) {
@@ -80,13 +83,21 @@ struct Candidate {
     double alternation = -1;
 };
 
-std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& toPicture,
+Dissent dissentFrom(const GridSamples& soft, const GridSamples& drawn) {
+    Dissent dissent;
+    for (int row = 1; row + 1 < soft.rows; ++row)
+        for (int column = 1; column + 1 < soft.columns; ++column)
+            dissent.add(soft.at(column, row), drawn.at(column, row) < 0, column, row);
+    return dissent;
+}
+
+/// `mapping`: modules to the picture, flat or bent.
+template <class Mapping>
+std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapping, double modulePixels,
                                const MatrixSize& size, bool negative, const TagTest& isTag,
                                const TimeBudget& budget) {
     const int n = size.modules;
-    const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
-    const GridSamples samples =
-        sampleGrid(picture, mapping, modulePixelsAt(toPicture, {n / 2.0, n / 2.0}), n, n, negative);
+    const GridSamples samples = sampleGrid(picture, mapping, modulePixels, n, n, negative);
     for (const Threshold& threshold : {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0},
                                        Threshold{5, 0.7f}, Threshold{11, 0.7f}, Threshold{0, 0.7f}}) {
         if (budget.isSpent()) return std::nullopt;
@@ -96,57 +107,96 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Homography& t
             if (!reading) continue;
             auto code = decodeCleanGrid(reading->modules, Symbology::DataMatrix);
             if (!code) continue;
+            if (isMuchMended(reading->changed, size.checks) && dissentFrom(soft, reading->modules).refuses())
+                return std::nullopt;
             const bool proved = provesItself(code->text, code->gs1, isTag);
             if (!proved && reading->erased + 2 * reading->errors > size.checks - 4) continue;
             code->howRead = reading->needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
-            code->corners = cornersOf(toPicture, n, n);
+            code->corners = {mapping(0, 0), mapping(n, 0), mapping(n, n), mapping(0, n)};
             return code;
         }
     }
     return std::nullopt;
 }
 
-} // namespace
-
-std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
-                                       const TagTest& isTag, const TimeBudget& budget) {
-    const auto guess = projectionThrough(
-        {Point{0, 0}, Point{patchModules, 0}, Point{patchModules, patchModules}, Point{0, patchModules}},
-        quad);
-    if (!guess) return std::nullopt;
-    const StraightPatch patch(picture, *guess, patchModules, patchModules, negative);
+/// Quarter turns that bring two solid sides to the left and below, likeliest first, two at most.
+std::vector<int> likelyTurns(const StraightPatch& patch) {
     std::array<double, 4> solid{};
     for (int side = 0; side < 4; ++side)
         solid[side] = solidity(patch, side);
     // Turned by t, the solid sides are those that were left (3) and below (2).
-    std::array<int, 4> turns{0, 1, 2, 3};
     const auto score = [&](int t) { return std::min(solid[(3 + t) % 4], solid[(2 + t) % 4]); };
+    std::vector<int> turns{0, 1, 2, 3};
+    std::erase_if(turns, [&](int t) { return score(t) < leastSolidity; });
     std::stable_sort(turns.begin(), turns.end(), [&](int a, int b) { return score(a) > score(b); });
+    if (turns.size() > 2) turns.resize(2);
+    return turns;
+}
+
+/// Fits of all sizes in a straightened patch, by the turns of its solid sides; best first.
+std::vector<Candidate> candidatesIn(const StraightPatch& patch, const TimeBudget& budget) {
     std::vector<Candidate> candidates;
-    for (int k = 0; k < 2; ++k) {
-        if (score(turns[k]) < leastSolidity) break;
+    for (const int turns : likelyTurns(patch))
         for (const MatrixSize& size : matrixSizes()) {
-            if (budget.isSpent()) return std::nullopt;
+            if (budget.isSpent()) return {};
             const double scale = static_cast<double>(patchModules) / size.modules;
-            const Homography start = StraightPatch::fromModules() * quarterTurns(turns[k], patchModules) *
+            const Homography start = StraightPatch::fromModules() * quarterTurns(turns, patchModules) *
                                      Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}};
             GridFitter fitter(patch, matrixPattern(size.modules), start);
             if (!fitter.approach(0.2, 3, 3) || fitter.correlation() < 0.4) continue;
             const double regular = alternation(patch, fitter.toPatch(), size.modules);
             if (regular > 0.4) candidates.push_back({fitter.toPatch(), &size, regular});
         }
-    }
     std::stable_sort(candidates.begin(), candidates.end(),
                      [](const Candidate& a, const Candidate& b) { return a.alternation > b.alternation; });
-    for (std::size_t i = 0; i < std::min<std::size_t>(2, candidates.size()); ++i) {
-        const MatrixSize& size = *candidates[i].size;
-        GridFitter fitter(patch, matrixPattern(size.modules), candidates[i].toPatch);
-        fitter.approach(-1, 0, 0);
-        fitter.refine();
-        if (auto code = decode(picture, patch.toPicture() * fitter.toPatch(), size, negative, isTag, budget))
+    if (candidates.size() > 2) candidates.resize(2);
+    return candidates;
+}
+
+std::optional<SeenCode> readCandidate(const PictureLevels& picture, const StraightPatch& patch,
+                                      const Candidate& candidate, bool negative, const TagTest& isTag,
+                                      const TimeBudget& budget, std::vector<UnreadMatrix>* unread) {
+    const MatrixSize& size = *candidate.size;
+    GridFitter fitter(patch, matrixPattern(size.modules), candidate.toPatch);
+    fitter.approach(-1, 0, 0);
+    fitter.refine();
+    const GridFit fit{patch.toPicture() * fitter.toPatch(), fitter.correlation()};
+    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
+    const double middle = size.modules / 2.0;
+    auto code = decode(picture, mapping, modulePixelsAt(fit.toPicture, {middle, middle}), size, negative,
+                       isTag, budget);
+    if (!code && unread && fit.correlation > bendable) unread->push_back({fit, size.modules, negative});
+    return code;
+}
+
+} // namespace
+
+std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
+                                       const TagTest& isTag, const TimeBudget& budget,
+                                       std::vector<UnreadMatrix>* unread) {
+    const auto guess = projectionThrough(
+        {Point{0, 0}, Point{patchModules, 0}, Point{patchModules, patchModules}, Point{0, patchModules}},
+        quad);
+    if (!guess) return std::nullopt;
+    const StraightPatch patch(picture, *guess, patchModules, patchModules, negative);
+    for (const Candidate& candidate : candidatesIn(patch, budget))
+        if (auto code = readCandidate(picture, patch, candidate, negative, isTag, budget, unread))
             return code;
-    }
     return std::nullopt;
+}
+
+std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,
+                                           const TagTest& isTag, const TimeBudget& budget) {
+    const GridFit& flat = unread.fit;
+    const BentFit fit = fitBentGrid(picture, matrixPattern(unread.modules), flat, unread.negative);
+    if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
+    const auto sizes = matrixSizes();
+    const auto size = std::find_if(sizes.begin(), sizes.end(),
+                                   [&](const MatrixSize& each) { return each.modules == unread.modules; });
+    const auto mapping = [&](double u, double v) { return fit.map(u, v); };
+    const double middle = unread.modules / 2.0;
+    return decode(picture, mapping, modulePixelsAt(flat.toPicture, {middle, middle}), *size, unread.negative,
+                  isTag, budget);
 }
 
 } // namespace scanner::reader

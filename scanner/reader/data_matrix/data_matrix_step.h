@@ -1,18 +1,33 @@
 #pragma once
 
 #include "scanner/reader/data_matrix/dark_patches.h"
+#include "scanner/reader/image/grid_fit.h"
 #include "scanner/reader/image/picture_levels.h"
 #include "scanner/reader/image/time_budget.h"
 #include "scanner/reader/text_proof.h"
 #include "scanner/seen_code.h"
 
 #include <optional>
+#include <vector>
 
 namespace scanner::reader {
 
+/// A symbol that was found but not read flat.
+struct UnreadMatrix {
+    GridFit fit;
+    int modules; ///< a side
+    bool negative;
+};
+
 /// Reads the Data Matrix that may lie in a dark patch: finds its solid edges, its size by the alternating
-/// ones, fits the grid, mends the codewords. Nothing when the time is spent before.
+/// ones, fits the grid, mends the codewords. Nothing when the time is spent before. `unread` takes fits that
+/// found a symbol but could not read it.
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& patch, bool negative,
-                                       const TagTest& isTag, const TimeBudget& budget = {});
+                                       const TagTest& isTag, const TimeBudget& budget = {},
+                                       std::vector<UnreadMatrix>* unread = nullptr);
+
+/// The same on a bent label, from a flat fit that found it but could not read it.
+std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,
+                                           const TagTest& isTag, const TimeBudget& budget = {});
 
 } // namespace scanner::reader

@@ -1,9 +1,12 @@
 #include "scanner/reader/image/grid_fit.h"
 
 #include "scanner/reader/image/correlation.h"
+#include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
+#include <cstring>
 
 namespace scanner::reader {
 namespace {
@@ -17,6 +20,94 @@ Homography scaling(const GridPattern& pattern) {
 Homography inverseScaling(const GridPattern& pattern) {
     const double half = std::max(pattern.columns, pattern.rows) / 2.0;
     return {{1 / half, 0, -pattern.columns / 2.0 / half, 0, 1 / half, -pattern.rows / 2.0 / half, 0, 0, 1}};
+}
+
+/// The normal equations of a step: sums over the points, each with eight slopes and a weight.
+struct NormalEquations {
+    float left[8][8]{}, right[8]{};
+};
+
+/// What one point says about where the grid should go.
+struct Pull {
+    float slopes[8];
+    float weight, residual;
+};
+
+SCANNER_VECTORISED void sumUp(const Pull* pulls, std::size_t count, NormalEquations& sums) {
+    EightFloats row0{}, row1{}, row2{}, row3{}, row4{}, row5{}, row6{}, row7{}, right{};
+    for (std::size_t i = 0; i < count; ++i) {
+        EightFloats slopes;
+        std::memcpy(&slopes, pulls[i].slopes, sizeof slopes);
+        const EightFloats weighted = pulls[i].weight * slopes;
+        right += pulls[i].residual * weighted;
+        row0 += slopes[0] * weighted;
+        row1 += slopes[1] * weighted;
+        row2 += slopes[2] * weighted;
+        row3 += slopes[3] * weighted;
+        row4 += slopes[4] * weighted;
+        row5 += slopes[5] * weighted;
+        row6 += slopes[6] * weighted;
+        row7 += slopes[7] * weighted;
+    }
+    const EightFloats rows[8] = {row0, row1, row2, row3, row4, row5, row6, row7};
+    std::memcpy(sums.left, rows, sizeof sums.left);
+    std::memcpy(sums.right, &right, sizeof sums.right);
+}
+
+/// Some points of a pattern at once: where they lie in the patch, and the four pixels around each.
+struct Points {
+    static constexpr int most = 64;
+    float x[most], y[most], w[most]; ///< in the patch, and the projection's factor
+    float right[most], down[most];   ///< beyond the middle of the pixel up and to the left
+    std::int32_t pixel[most];
+    float corners[4][most]; ///< clockwise from that pixel
+};
+
+SCANNER_VECTORISED void findPoints(const PatternPoint* points, int count, const float* m, int width,
+                                   int height, Points& out) {
+    const float a = m[0], b = m[1], c = m[2], d = m[3], e = m[4], f = m[5], g = m[6], h = m[7], k = m[8];
+    const float lastX = static_cast<float>(width) - 1.01f, lastY = static_cast<float>(height) - 1.01f;
+    for (int i = 0; i < count; ++i) {
+        const float u = points[i].u, v = points[i].v, w = 1.0f / (g * u + h * v + k);
+        const float x = (a * u + b * v + c) * w, y = (d * u + e * v + f) * w;
+        // Written so that not-a-number falls on the first pixel too.
+        const float px = x > 0.5f ? std::min(x - 0.5f, lastX) : 0.0f;
+        const float py = y > 0.5f ? std::min(y - 0.5f, lastY) : 0.0f;
+        const auto ix = static_cast<std::int32_t>(px), iy = static_cast<std::int32_t>(py);
+        out.x[i] = x;
+        out.y[i] = y;
+        out.w[i] = w;
+        out.right[i] = px - static_cast<float>(ix);
+        out.down[i] = py - static_cast<float>(iy);
+        out.pixel[i] = iy * width + ix;
+    }
+}
+
+/// Value at each point, and its slopes by the pattern's coordinates.
+SCANNER_VECTORISED void findSlopes(const Points& p, int count, const float* m, float* value, float* byU,
+                                   float* byV) {
+    const float a = m[0], b = m[1], d = m[3], e = m[4], g = m[6], h = m[7];
+    for (int i = 0; i < count; ++i) {
+        const float across = p.corners[1][i] - p.corners[0][i], acrossLow = p.corners[2][i] - p.corners[3][i];
+        const float upper = p.corners[0][i] + p.right[i] * across,
+                    lower = p.corners[3][i] + p.right[i] * acrossLow;
+        const float dx = across + p.down[i] * (acrossLow - across), dy = lower - upper;
+        const float turn = dx * p.x[i] + dy * p.y[i];
+        value[i] = upper + p.down[i] * dy;
+        byU[i] = (dx * a + dy * d - turn * g) * p.w[i];
+        byV[i] = (dx * b + dy * e - turn * h) * p.w[i];
+    }
+}
+
+void lookAround(const StraightPatch& patch, int count, Points& points) {
+    const float* pixels = patch.row(0);
+    for (int i = 0; i < count; ++i) {
+        const float* here = pixels + points.pixel[i];
+        points.corners[0][i] = here[0];
+        points.corners[1][i] = here[1];
+        points.corners[2][i] = here[patch.width() + 1];
+        points.corners[3][i] = here[patch.width()];
+    }
 }
 
 } // namespace
@@ -34,21 +125,22 @@ Homography GridFitter::toPatch() const {
 
 /// Correlation at the mapping; remembers values and slopes for the step.
 double GridFitter::correlate(const Homography& toPatch, const std::vector<PatternPoint>& points) {
-    m_seen.resize(points.size());
+    const std::size_t count = points.size();
+    for (std::vector<float>* seen : {&m_values, &m_byU, &m_byV})
+        seen->resize(count);
     float m[9];
     for (int i = 0; i < 9; ++i)
         m[i] = static_cast<float>(toPatch.m[i]);
-    Correlation<float> correlation;
-    for (std::size_t i = 0; i < points.size(); ++i) {
-        const float u = points[i].u, v = points[i].v, target = points[i].target;
-        const float w = 1.0f / (m[6] * u + m[7] * v + m[8]);
-        const float x = (m[0] * u + m[1] * v + m[2]) * w, y = (m[3] * u + m[4] * v + m[5]) * w;
-        const Slope slope = slopeAt(m_patch, x, y);
-        const float turn = slope.dx * x + slope.dy * y;
-        m_seen[i] = {slope.value, (slope.dx * m[0] + slope.dy * m[3] - turn * m[6]) * w,
-                     (slope.dx * m[1] + slope.dy * m[4] - turn * m[7]) * w};
-        correlation.add(slope.value, target);
+    Points some;
+    for (std::size_t first = 0; first < count; first += Points::most) {
+        const int n = static_cast<int>(std::min<std::size_t>(Points::most, count - first));
+        findPoints(points.data() + first, n, m, m_patch.width(), m_patch.height(), some);
+        lookAround(m_patch, n, some);
+        findSlopes(some, n, m, m_values.data() + first, m_byU.data() + first, m_byV.data() + first);
     }
+    Correlation<float> correlation;
+    for (std::size_t i = 0; i < count; ++i)
+        correlation.add(m_values[i], points[i].target);
     const float spread = correlation.spread();
     if (!(spread > 1e-4f && correlation.targetSpread() > 1e-4f)) return 0;
     m_gain = std::clamp(correlation.covariance() / spread, 0.3f, 4.0f);
@@ -58,27 +150,24 @@ double GridFitter::correlate(const Homography& toPatch, const std::vector<Patter
 
 /// One step with 6 (affine) or 8 parameters from what was last seen.
 void GridFitter::step(int parameters, const std::vector<PatternPoint>& points) {
-    float normal[8][8]{}, right[8]{};
+    std::vector<Pull> pulls;
+    pulls.reserve(points.size());
     for (std::size_t i = 0; i < points.size(); ++i) {
         const PatternPoint& p = points[i];
-        const Seen& seen = m_seen[i];
-        const float residual = p.target - (m_gain * seen.value + m_bias);
+        const float residual = p.target - (m_gain * m_values[i] + m_bias);
         const float weight = 1.0f / (1.0f + residual * residual);
-        const float gu = m_gain * seen.byU, gv = m_gain * seen.byV, along = gu * p.u + gv * p.v;
-        const float j[8] = {gu * p.u, gu * p.v, gu, gv * p.u, gv * p.v, gv, -along * p.u, -along * p.v};
-        for (int a = 0; a < 8; ++a) {
-            const float weighted = weight * j[a];
-            right[a] += weighted * residual;
-            for (int b = 0; b < 8; ++b)
-                normal[a][b] += weighted * j[b];
-        }
+        const float gu = m_gain * m_byU[i], gv = m_gain * m_byV[i], along = gu * p.u + gv * p.v;
+        pulls.push_back(
+            {{gu * p.u, gu * p.v, gu, gv * p.u, gv * p.v, gv, -along * p.u, -along * p.v}, weight, residual});
     }
+    NormalEquations sums;
+    sumUp(pulls.data(), pulls.size(), sums);
     double a[64], b[8]{};
     for (int r = 0; r < parameters; ++r) {
         for (int c = 0; c < parameters; ++c)
-            a[r * parameters + c] = normal[r][c];
-        a[r * parameters + r] += 1e-3 * normal[r][r] + 1e-6;
-        b[r] = right[r];
+            a[r * parameters + c] = sums.left[r][c];
+        a[r * parameters + r] += 1e-3 * sums.left[r][r] + 1e-6;
+        b[r] = sums.right[r];
     }
     if (!solve(a, b, parameters)) return;
     const double half = m_inner.m[0];

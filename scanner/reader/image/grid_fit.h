@@ -37,10 +37,7 @@ private:
     Homography m_inner; ///< module coordinates scaled to -1 to 1, which keeps the normal equations even
     Homography m_current, m_best;
     double m_bestCorrelation = -1;
-    struct Seen {
-        float value, byU, byV;
-    };
-    std::vector<Seen> m_seen;
+    std::vector<float> m_values, m_byU, m_byV; ///< seen at each point, and its slopes
     float m_gain = 1, m_bias = 0;
 };
 

@@ -17,6 +17,8 @@ public:
     static TimeBudget ofThread(Duration budget);
 
     bool isSpent() const { return m_limited && now() >= m_end; }
+    /// Whether it will be, with so much more work.
+    bool isSpentAfter(Duration work) const { return m_limited && now() + work >= m_end; }
 
 private:
     TimeBudget(Duration budget, bool thread);

@@ -9,3 +9,11 @@
 #else
 #define SCANNER_VECTORISED
 #endif
+
+namespace scanner::reader {
+
+/// Eight numbers that are reckoned with at once, for sums that the compiler does not put into one register by
+/// itself. Not to be handed to functions.
+using EightFloats __attribute__((vector_size(32))) = float;
+
+} // namespace scanner::reader

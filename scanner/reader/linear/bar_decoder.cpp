@@ -92,13 +92,14 @@ BarDecoder::BarDecoder(std::span<const float> profile)
         m_integral[i + 1] = m_integral[i] + profile[i];
 }
 
+double BarDecoder::sumTo(double x) const {
+    const int i = static_cast<int>(x);
+    if (i >= m_count) return m_integral.back();
+    return m_integral[i] + (x - i) * (m_integral[i + 1] - m_integral[i]);
+}
+
 double BarDecoder::meanOf(double from, double to) const {
-    const auto upTo = [&](double x) {
-        const int i = static_cast<int>(x);
-        if (i >= m_count) return m_integral.back();
-        return m_integral[i] + (x - i) * (m_integral[i + 1] - m_integral[i]);
-    };
-    return (upTo(to) - upTo(from)) / (to - from);
+    return (sumTo(to) - sumTo(from)) / (to - from);
 }
 
 /// Eleven modules from `at`, zero mean and unit length; false when outside the profile or without any
@@ -106,9 +107,10 @@ double BarDecoder::meanOf(double from, double to) const {
 bool BarDecoder::window(double at, double module, float* out) const {
     if (!(at >= 0) || at + 11 * module > m_count) return false;
     const double step = module / perModule;
-    double sum = 0, power = 0;
+    double sum = 0, power = 0, before = sumTo(at);
     for (int i = 0; i < samples; ++i) {
-        const double value = meanOf(at + i * step, at + (i + 1) * step);
+        const double after = sumTo(at + (i + 1) * step), value = (after - before) / step;
+        before = after;
         out[i] = static_cast<float>(value);
         sum += value;
         power += value * value;
@@ -232,6 +234,7 @@ void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>&
         module *= 1 + 0.6 * (m.scale - 1) + 0.4 * m.shift / 11;
         if (m.best == stop) break;
         reading.characters.push_back(m.best);
+        reading.weakest = std::min(reading.weakest, m.score);
         matches.push_back(m);
     }
     reading.last = at + 2 * module;

@@ -9,6 +9,7 @@ namespace scanner::reader {
 struct BarReading {
     std::vector<int> characters;
     double first = 0, last = 0; ///< where the bars begin and end, as indices of the profile
+    double weakest = 1;         ///< how much the least alike of its characters is like its shape, 0 to 1
     bool guessed = false; ///< one character was replaced by its next best to satisfy the check character
 };
 
@@ -34,6 +35,7 @@ private:
         double shift = 0, scale = 1;
     };
 
+    double sumTo(double x) const; ///< of all before the place
     double meanOf(double from, double to) const;
     bool window(double at, double module, float* out) const;
     std::vector<Start> findStarts() const;

@@ -19,6 +19,11 @@ struct Band {
 constexpr std::array<Band, 7> bands{
     {{0, 0.3}, {-0.25, 0.2}, {0.25, 0.2}, {0, 0.1}, {-0.13, 0.15}, {0.13, 0.15}, {0, 0.7}}};
 
+/// How like its shape each character must be of a text that nothing proves but two equal bands: of two labels
+/// that were cut and joined one in a hundred satisfies the check character, in every band, but not at the
+/// cut.
+constexpr double leastSure = 0.82;
+
 BarProfile bandProfile(const GreyPicture& picture, const BarRegion& region, const Band& band) {
     const double beyond = std::min(40.0, 12 + 0.05 * region.length);
     return profileOf(picture, region, band.offset * region.height, std::max(1.0, band.height * region.height),
@@ -64,6 +69,12 @@ GreyPicture stripOf(const std::vector<float>& profile) {
     return strip;
 }
 
+/// Kinds without a check digit tell texts of any row of stripes. Interleaved 2 of 5 is taken as GS1 uses it,
+/// fourteen digits of which the last is a check digit (General Specifications 5.3).
+bool mayBeTold(const SeenCode& code) {
+    return code.symbology != Symbology::Itf || (code.text.size() == 14 && gs1CheckDigitAgrees(code.text));
+}
+
 Quad cornersOf(const BarRegion& region) {
     const auto at = [&](double a, double b) {
         return Point{region.centre.x + a * region.length / 2 * region.along.x +
@@ -91,10 +102,10 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
                     code128TextOf(std::span(reading.characters).first(reading.characters.size() - 1));
                 if (!text) continue;
                 const bool proved = provesItself(text->text, text->gs1, isTag);
-                const bool again =
-                    !reading.guessed && std::count(unproved.begin(), unproved.end(), text->text) > 0;
+                const bool sure = !reading.guessed && reading.weakest > leastSure;
+                const bool again = sure && std::count(unproved.begin(), unproved.end(), text->text) > 0;
                 if (proved || again) return seenCodeOf(*text, reading, profile, region, offset, reversed);
-                if (!reading.guessed) unproved.push_back(text->text);
+                if (sure) unproved.push_back(text->text);
             }
         }
     }
@@ -108,7 +119,7 @@ std::optional<SeenCode> readOtherLinear(const GreyPicture& picture, const BarReg
         if (budget.isSpent()) return std::nullopt;
         const BarProfile profile = bandProfile(picture, region, band);
         auto code = decodeLinearStrip(stripOf(profile.values).view());
-        if (!code) continue;
+        if (!code || !mayBeTold(*code)) continue;
         if (code->symbology == Symbology::Code128 && isTag && isTag(code->text))
             continue; // ours is the stricter
         for (const SeenCode& other : found) {

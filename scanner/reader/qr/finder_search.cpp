@@ -15,6 +15,13 @@ constexpr int raysNeeded = 11;
 constexpr std::size_t mostFinders = 150;
 constexpr double smallestModule = 0.8, largestModule = 7;
 
+/// Rays in rounds, each between those of the ones before, and how many must have shown the edges by then:
+/// most places where a line shows the ratio are none, and few rays tell.
+struct RayRound {
+    int first, step, fewest;
+};
+constexpr RayRound rayRounds[] = {{0, 4, 1}, {2, 4, 3}, {1, 4, 6}, {3, 4, raysNeeded}};
+
 /// A place where a line shows the ratio.
 struct Hit {
     float x, y, module;
@@ -102,7 +109,18 @@ public:
         best->module += (hit.module - best->module) * part;
     }
 
-    const std::vector<Cluster>& clusters() const { return m_clusters; }
+    /// Those that enough lines tell of, most hits first: gravel gives thousands, and a stream's frame has no
+    /// time to look at them all.
+    std::vector<Cluster> strongest(std::size_t most) const {
+        constexpr int fewestHits = 3;
+        std::vector<Cluster> strong;
+        for (const Cluster& cluster : m_clusters)
+            if (cluster.hits >= fewestHits) strong.push_back(cluster);
+        std::stable_sort(strong.begin(), strong.end(),
+                         [](const Cluster& a, const Cluster& b) { return a.hits > b.hits; });
+        if (strong.size() > most) strong.resize(most);
+        return strong;
+    }
 
 private:
     static constexpr int cell = 16;
@@ -205,19 +223,35 @@ Moments momentsOf(const std::array<Point, rayCount>& corner, int n) {
     return m;
 }
 
-/// Looks along the rays from the finder's centre and sets its shape; false when too few show the three edges.
-bool measureShape(const ContrastMap& map, Finder& finder) {
-    std::array<Point, rayCount> contour;
-    int n = 0;
-    const float sign = finder.negative ? -1.0f : 1.0f;
+std::array<std::pair<float, float>, rayCount> rayDirections() {
+    std::array<std::pair<float, float>, rayCount> directions;
     for (int i = 0; i < rayCount; ++i) {
         const double angle = 2 * std::numbers::pi * i / rayCount;
-        const auto dx = static_cast<float>(std::cos(angle)), dy = static_cast<float>(std::sin(angle));
-        const float r = moduleAlongRay(map, finder.centre, dx, dy, static_cast<float>(finder.module), sign);
-        if (r > 0) contour[n++] = {r * dx, r * dy};
+        directions[i] = {static_cast<float>(std::cos(angle)), static_cast<float>(std::sin(angle))};
+    }
+    return directions;
+}
+
+/// Looks along the rays from the finder's centre and sets its shape; false when too few show the three edges.
+bool measureShape(const ContrastMap& map, Finder& finder) {
+    static const auto directions = rayDirections();
+    std::array<float, rayCount> modules{};
+    int n = 0, tried = 0;
+    const float sign = finder.negative ? -1.0f : 1.0f;
+    for (const auto& [first, step, fewest] : rayRounds) {
+        for (int i = first; i < rayCount; i += step, ++tried) {
+            const auto [dx, dy] = directions[i];
+            modules[i] = moduleAlongRay(map, finder.centre, dx, dy, static_cast<float>(finder.module), sign);
+            n += modules[i] > 0;
+        }
+        if (n < std::max(fewest, raysNeeded + tried - rayCount)) return false;
     }
     finder.rays = n;
-    if (n < raysNeeded) return false;
+    std::array<Point, rayCount> contour;
+    int corners = 0;
+    for (int i = 0; i < rayCount; ++i)
+        if (modules[i] > 0)
+            contour[corners++] = {modules[i] * directions[i].first, modules[i] * directions[i].second};
     const Moments m = momentsOf(contour, n);
     const double determinant = m.xx * m.yy - m.xy * m.xy;
     if (m.area <= 0 || determinant <= 0) return false;
@@ -235,7 +269,7 @@ bool measureShape(const ContrastMap& map, Finder& finder) {
 
 } // namespace
 
-std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget) {
+std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget, std::size_t mostPlaces) {
     if (map.width < 16 || map.height < 16) return {};
     std::vector<Hit> hits;
     findHits(map, false, hits);
@@ -244,16 +278,15 @@ std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget
     for (const Hit& hit : hits)
         clustering.add(hit);
     std::vector<Finder> finders;
-    for (const Cluster& c : clustering.clusters()) {
-        if (c.hits < 3) continue;
+    for (const Cluster& c : clustering.strongest(mostPlaces)) {
         if (budget.isSpent()) break;
         Finder finder{{c.x, c.y}, {}, c.module, c.negative, 0};
         if (!measureShape(map, finder)) continue;
         const Finder first = finder;
         if (!measureShape(map, finder)) finder = first; // the second look is from a better centre
         const bool known = std::any_of(finders.begin(), finders.end(), [&](const Finder& other) {
-            return std::hypot(other.centre.x - finder.centre.x, other.centre.y - finder.centre.y) <
-                   2 * finder.module;
+            const double dx = other.centre.x - finder.centre.x, dy = other.centre.y - finder.centre.y;
+            return dx * dx + dy * dy < 4 * finder.module * finder.module;
         });
         finder.contrast = contrastOfRings(map, finder);
         if (!known && finder.contrast > 8) finders.push_back(finder);

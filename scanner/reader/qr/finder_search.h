@@ -5,6 +5,8 @@
 #include "scanner/seen_code.h"
 
 #include <array>
+#include <cstddef>
+#include <limits>
 #include <vector>
 
 namespace scanner::reader {
@@ -31,7 +33,9 @@ struct Finder {
 
 /// Finder patterns with modules of about 1 to 5 pixels (at the map's scale): 1:1:3:1:1 along rows and
 /// columns, then rays. The strongest 150 at most, most certain first: a field of gravel shows thousands of
-/// weak ones. When the time is spent, those that were found until then.
-std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget = {});
+/// weak ones. Only the `mostPlaces` places that most lines tell of are looked at. When the time is spent,
+/// those that were found until then.
+std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget = {},
+                                std::size_t mostPlaces = std::numeric_limits<std::size_t>::max());
 
 } // namespace scanner::reader

@@ -50,6 +50,21 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
     return code;
 }
 
+bool isContradicted(const PictureLevels& picture, const SeenCode& code) {
+    constexpr double leastCorrelation = 0.6; // of a fit that can be judged by
+    const GridPattern& pattern = qrPattern(1);
+    const double side = pattern.columns;
+    const auto guess =
+        projectionThrough({Point{0, 0}, Point{side, 0}, Point{side, side}, Point{0, side}}, code.corners);
+    if (!guess) return false;
+    const GridFit fit = fitGrid(picture, pattern, *guess, false);
+    if (fit.correlation < leastCorrelation) return false;
+    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
+    const double pixels = modulePixelsAt(fit.toPicture, {side / 2, side / 2});
+    return contradictsTag(sampleGrid(picture, mapping, pixels, pattern.columns, pattern.rows, false),
+                          code.text);
+}
+
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
                                       const TagTest& isTag) {
     const GridPattern& pattern = qrPattern(1);

@@ -19,4 +19,7 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
                                       const TagTest& isTag);
 
+/// Whether the version 1 symbol that the general decoder read as this tag says clearly something else, too.
+bool isContradicted(const PictureLevels& picture, const SeenCode& code);
+
 } // namespace scanner::reader

@@ -1,5 +1,7 @@
 #include "scanner/reader/qr/qr_tag_decoder.h"
 
+#include "scanner/reader/dissent.h"
+#include "scanner/reader/qr/qr_pattern.h"
 #include "scanner/reader/reed_solomon.h"
 #include "scanner/reader/soft_word.h"
 
@@ -8,6 +10,7 @@
 #include <cmath>
 #include <numeric>
 #include <span>
+#include <string_view>
 
 namespace scanner::reader {
 namespace {
@@ -117,8 +120,9 @@ SoftWord wordOf(const GridSamples& soft, int mask) {
     return word;
 }
 
+constexpr std::string_view alphabet = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
+
 std::optional<std::string> textOf(std::span<const std::uint8_t> word) {
-    static constexpr char alphabet[] = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
     if (word[0] != 0x20 || (word[1] & 0xF8) != 0x50 || (word[8] & 0x0F) != 0) return std::nullopt;
     std::string text;
     for (int pair = 0; pair < 5; ++pair) {
@@ -132,31 +136,40 @@ std::optional<std::string> textOf(std::span<const std::uint8_t> word) {
     return text;
 }
 
-/// Two labels cut and joined give a clean picture that a code for damage mends to one of the two: dark and
-/// light modules both stand against the text, and all of them clearly. Dirt and glare go one way, blur is
-/// never sure.
-bool looksSpliced(const GridSamples& soft, int mask, std::span<const std::uint8_t> word) {
-    constexpr float clear = 0.5f;
-    constexpr int many = 8;
-    static const auto places = makeBitPlaces();
-    int clearDark = 0, clearLight = 0, unsure = 0;
-    for (int i = 0; i < codewords * 8; ++i) {
-        const Place& p = places[i];
-        const float seen = soft.at(p.column, p.row);
-        const bool wanted = (word[i / 8] >> (7 - i % 8) & 1) != isMasked(mask, p.column, p.row);
-        if ((seen < 0) == wanted) continue;
-        if (std::abs(seen) < clear)
-            ++unsure;
-        else if (seen < 0)
-            ++clearDark;
-        else
-            ++clearLight;
+/// The codewords of a tag's symbol; nullopt for a text of another length or with other characters.
+std::optional<std::array<std::uint8_t, codewords>> wordOf(const std::string& text) {
+    if (text.size() != 10) return std::nullopt;
+    std::array<std::uint8_t, codewords> word{0x20, 0x50};
+    for (int pair = 0; pair < 5; ++pair) {
+        const std::size_t first = alphabet.find(text[2 * pair]), second = alphabet.find(text[2 * pair + 1]);
+        if (first == std::string_view::npos || second == std::string_view::npos) return std::nullopt;
+        const std::size_t value = first * alphabet.size() + second;
+        for (int bit = 0; bit < 11; ++bit) {
+            const int place = 13 + pair * 11 + bit;
+            if (value >> (10 - bit) & 1) word[place / 8] |= static_cast<std::uint8_t>(0x80 >> place % 8);
+        }
     }
-    const int balanced = std::min(clearDark, clearLight);
-    return balanced >= many && unsure < balanced;
+    ReedSolomon::forQr().complete(word, checks);
+    return word;
 }
 
-std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const TagTest& isTag) {
+Dissent dissentFrom(const GridSamples& soft, int mask, std::span<const std::uint8_t> word) {
+    static const auto places = makeBitPlaces();
+    Dissent dissent;
+    for (int i = 0; i < codewords * 8; ++i) {
+        const Place& p = places[i];
+        const bool dark = (word[i / 8] >> (7 - i % 8) & 1) != isMasked(mask, p.column, p.row);
+        dissent.add(soft.at(p.column, p.row), dark, p.column, p.row);
+    }
+    return dissent;
+}
+
+struct DecodedWord {
+    TagReading reading;
+    bool isRefused;
+};
+
+std::optional<DecodedWord> decodeWord(const GridSamples& soft, int mask, const TagTest& isTag) {
     const SoftWord word = wordOf(soft, mask);
     const std::vector<int> order = word.leastCertainFirst();
     for (int erased = 0; erased <= 12; erased += 2) {
@@ -165,13 +178,55 @@ std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const Ta
         if (errors < 0) continue;
         const auto text = textOf(mended);
         if (!text || !isTag(*text)) continue;
-        if (looksSpliced(soft, mask, mended)) return std::nullopt;
-        return TagReading{*text, erased, errors};
+        const bool refused =
+            isMuchMended(word.changedIn(mended), checks) && dissentFrom(soft, mask, mended).refuses();
+        return DecodedWord{{*text, erased, errors}, refused};
     }
     return std::nullopt;
 }
 
 } // namespace
+
+bool contradictsTag(const GridSamples& samples, const std::string& text) {
+    if (samples.columns != size || samples.rows != size) return false;
+    const auto word = wordOf(text);
+    if (!word) return false;
+    const GridSamples soft = softModules(samples, thresholds[0]);
+    const int mask = rankMasks(soft)[0];
+    const Dissent dissent = dissentFrom(soft, mask, *word);
+    return isMuchMended(wordOf(soft, mask).changedIn(*word), checks) && !dissent.isAnotherSymbol() &&
+           dissent.refuses();
+}
+
+std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::string& text) {
+    if (samples.columns != size || samples.rows != size) return std::nullopt;
+    const auto word = wordOf(text);
+    if (!word) return std::nullopt;
+    static const auto bits = makeBitPlaces();
+    static const auto format = formatPlaces();
+    const int mask = rankMasks(softModules(samples, thresholds[0]))[0];
+    const GridPattern& pattern = qrPattern(1);
+    PrintedSymbol printed;
+    printed.modules.columns = printed.modules.rows = size;
+    printed.modules.values.assign(static_cast<std::size_t>(size) * size, 1);
+    printed.codewords.assign(static_cast<std::size_t>(size) * size, -1);
+    printed.checks = checks;
+    const auto set = [&](Place p, bool dark) {
+        printed.modules.values[p.row * size + p.column] = dark ? -1.0f : 1.0f;
+    };
+    for (int row = 0; row < size; ++row)
+        for (int column = 0; column < size; ++column)
+            set({column, row}, pattern.at(column, row) < 0);
+    for (int i = 0; i < 15; ++i)
+        for (const Place& p : format[i])
+            set(p, formatBits(mask) >> i & 1);
+    for (int i = 0; i < codewords * 8; ++i) {
+        const Place& p = bits[i];
+        set(p, ((*word)[i / 8] >> (7 - i % 8) & 1) != isMasked(mask, p.column, p.row));
+        printed.codewords[p.row * size + p.column] = i / 8;
+    }
+    return printed;
+}
 
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag) {
     if (samples.columns != size || samples.rows != size || !isTag) return std::nullopt;
@@ -179,7 +234,10 @@ std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest&
         const GridSamples soft = softModules(samples, threshold);
         const auto masks = rankMasks(soft);
         for (int k = 0; k < 2; ++k)
-            if (auto reading = decodeWord(soft, masks[k], isTag)) return reading;
+            if (auto word = decodeWord(soft, masks[k], isTag)) {
+                if (word->isRefused) return std::nullopt; // another threshold would not make it truer
+                return word->reading;
+            }
     }
     return std::nullopt;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "scanner/reader/image/grid_sampling.h"
+#include "scanner/reader/print_grade.h"
 #include "scanner/reader/text_proof.h"
 
 #include <optional>
@@ -21,5 +22,13 @@ struct TagReading {
 /// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every
 /// tag shares and `isTag` agree. Tags only: other texts and other levels are left to the general decoder.
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag);
+
+/// Whether the modules of a version 1-H symbol say clearly that it does not hold this tag alone, though
+/// another decoder mended them to it. False when they are of another level or encoding.
+bool contradictsTag(const GridSamples& samples, const std::string& text);
+
+/// A tag's symbol as it was printed, with the mask that these samples show; nullopt when the text is no ten
+/// alphanumeric characters or the samples are of another size.
+std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::string& text);
 
 } // namespace scanner::reader

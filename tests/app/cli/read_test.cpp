@@ -36,10 +36,12 @@ TEST_F(Read, listsTheCodesOfAPicture) {
         EXPECT_EQ(seen["gs1"], false);
         EXPECT_EQ(seen["corners"].size(), 4U);
         EXPECT_EQ(seen["corners"][0].size(), 2U);
-        if (seen["text"] == knife)
-            EXPECT_EQ(seen["tag"], knife);
+        const bool tag = seen["text"] == knife;
+        EXPECT_EQ(seen["tag"], tag ? Json(knife) : Json(nullptr));
+        if (tag)
+            EXPECT_GT(seen["print_grade"].get<double>(), 3); // printed a moment ago
         else
-            EXPECT_TRUE(seen["tag"].is_null());
+            EXPECT_TRUE(seen["print_grade"].is_null());
     }
 }
 
@@ -62,6 +64,51 @@ TEST_F(Read, theFastPassAloneReadsLessOfHardPictures) {
     EXPECT_LT(codesOf("fast"), codesOf("full"));
     expectOneErrorLine(ctl({"read", samples + "f0019.jpg", "--effort", "great"}));
     expectOneErrorLine(ctl({"read", samples + "f0019.jpg", "--seconds", "0"}));
+}
+
+TEST_F(Read, readsStreamsAsALiveViewDoes) {
+    for (int k = 0; k < 12; ++k) { // a build for testing may need several for one tag
+        picture("bow_" + std::to_string(k) + ".png",
+                k == 0 ? std::vector<std::string>{} : std::vector<std::string>{knife});
+        picture("stern_" + std::to_string(k) + ".png", {paddle1, paddle2});
+    }
+    const Ran ran = ctl({"read", "--burst", m_folder / "", "--json"});
+    EXPECT_EQ(ran.exit, 0) << ran.err;
+    const Json streams = Json::parse(ran.out)["streams"];
+    ASSERT_EQ(streams.size(), 2U);
+    EXPECT_EQ(streams[0]["name"], "bow");
+    EXPECT_EQ(streams[0]["frames"], 12);
+    ASSERT_EQ(streams[0]["seen"].size(), 1U);
+    const Json seen = streams[0]["seen"][0];
+    EXPECT_EQ(seen, (Json{{"text", knife},
+                          {"symbology", "qr"},
+                          {"tag", knife},
+                          {"guessed", false},
+                          {"frame", seen["frame"]}}));
+    EXPECT_GE(seen["frame"], 1);
+    EXPECT_LT(seen["frame"], 12);
+    EXPECT_EQ(streams[1]["seen"].size(), 2U);
+}
+
+TEST_F(Read, refusesStreamsThatAreNotWhole) {
+    const auto refusal = [&](const std::string& what) {
+        const Ran ran = ctl({"read", "--burst", m_folder / "", "--json"});
+        expectOneErrorLine(ran);
+        EXPECT_THAT(ran.err, HasSubstr(what));
+    };
+    refusal("no stream");
+    picture("a_0.png", {knife});
+    picture("a_2.png", {knife});
+    refusal("frame 1 is missing");
+    picture("a_1.png", {knife});
+    EXPECT_EQ(ctl({"read", "--burst", m_folder / ""}).exit, 0);
+    picture("a_01.png", {knife});
+    refusal("frame 1 is there twice");
+    std::filesystem::remove(m_folder / "a_01.png");
+    std::ofstream(m_folder / "a_1.png") << "no picture";
+    refusal("a_1.png");
+    expectOneErrorLine(ctl({"read", "--burst", m_folder / "nowhere"}));
+    expectOneErrorLine(ctl({"read", "--burst", m_folder / "", "--effort", "fast"}));
 }
 
 TEST_F(Read, takesSeveralPathsAndFolders) {

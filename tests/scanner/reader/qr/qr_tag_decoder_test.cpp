@@ -71,6 +71,26 @@ TEST(QrTagDecoder, readsUnderADarkBlotButNotASplice) {
     EXPECT_FALSE(decodeQrTag(spliced, pictures::isTag));
 }
 
+// The general decoder mends up to eight of the 26 codewords, so it may tell one of two joined labels.
+TEST(QrTagDecoder, joinedLabelsContradictBothTexts) {
+    for (unsigned number = 0; number < 40; number += 2) {
+        const std::string text = pictures::tagCode(number), other = pictures::tagCode(number + 1000);
+        ASSERT_NE(text, other);
+        const GridSamples clean = samplesOf(pictures::qrModules(text)),
+                          strange = samplesOf(pictures::qrModules(other));
+        GridSamples joined = clean, blotted = clean;
+        for (int row = 11; row < 21; ++row)
+            for (int column = 9; column < 21; ++column) {
+                joined.values[row * 21 + column] = strange.at(column, row);
+                if (row > 14 && column > 14) blotted.values[row * 21 + column] = 40;
+            }
+        EXPECT_FALSE(contradictsTag(clean, text)) << text;
+        EXPECT_FALSE(contradictsTag(blotted, text)) << text;
+        EXPECT_TRUE(contradictsTag(joined, text)) << text;
+    }
+    EXPECT_FALSE(contradictsTag(samplesOf(pictures::qrModules("K234567890")), "no tag"));
+}
+
 TEST(QrTagDecoder, takesOnlyTags) {
     const GridSamples samples = samplesOf(pictures::qrModules(pictures::tagCode(3)));
     EXPECT_TRUE(decodeQrTag(samples, pictures::isTag));

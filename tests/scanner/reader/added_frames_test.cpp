@@ -1,0 +1,80 @@
+#include "scanner/reader/added_frames.h"
+
+#include "tests/scanner/reader/pictures.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <random>
+
+using scanner::GreyPicture;
+
+namespace {
+
+/// A tag under one lamp, `shift` pixels to the right, ink at 10 and paper at 45 grey levels.
+GreyPicture darkTag(unsigned number, int shift) {
+    GreyPicture picture(640, 480, 30);
+    GreyPicture tag = pictures::onGround(
+        pictures::enlarged(pictures::qrModules(pictures::tagCode(number)), 5), 150, 150, 0, 255);
+    for (auto& pixel : tag.pixels)
+        pixel = static_cast<std::uint8_t>(10 + pixel * 35 / 255);
+    pictures::paste(picture, tag, 200 + shift, 150);
+    return picture;
+}
+
+GreyPicture grained(GreyPicture picture, double sigma, unsigned seed) {
+    std::mt19937 random(seed);
+    std::normal_distribution<double> grain(0, sigma);
+    for (auto& pixel : picture.pixels)
+        pixel = static_cast<std::uint8_t>(std::clamp(pixel + grain(random) + 0.5, 0.0, 255.0));
+    return picture;
+}
+
+/// Root of the mean square difference within the tag of the frame that was not shifted.
+double differenceOnTag(const GreyPicture& a, const GreyPicture& b) {
+    double sum = 0;
+    for (int y = 155; y < 295; ++y)
+        for (int x = 205; x < 345; ++x)
+            sum += std::pow(a.row(y)[x] - b.row(y)[x], 2);
+    return std::sqrt(sum / (140 * 140));
+}
+
+} // namespace
+
+TEST(AddedFrames, grainCountsBesideTheLight) {
+    const GreyPicture dark = darkTag(1, 0);
+    EXPECT_TRUE(scanner::reader::isNoisy(grained(dark, 8, 1)));
+    EXPECT_FALSE(scanner::reader::isNoisy(dark));
+    EXPECT_FALSE(scanner::reader::isNoisy(grained(GreyPicture(640, 480, 150), 8, 1)));
+    EXPECT_FALSE(scanner::reader::isNoisy({}));
+    EXPECT_FALSE(scanner::reader::isNoisy(GreyPicture(3, 2)));
+}
+
+TEST(AddedFrames, grainGoesAndPrintStaysWhileTheCameraMoves) {
+    scanner::reader::AddedFrames added;
+    const GreyPicture clean = darkTag(1, 0);
+    for (int frame = 0; frame < 6; ++frame)
+        added.add(grained(darkTag(1, 3 * frame), 8, static_cast<unsigned>(frame)));
+    EXPECT_LT(differenceOnTag(added.picture(), clean), 0.6 * differenceOnTag(grained(clean, 8, 9), clean));
+    EXPECT_NEAR(added.shiftAt({275, 225}).x, 15, 1);
+    EXPECT_NEAR(added.shiftAt({275, 225}).y, 0, 1);
+}
+
+TEST(AddedFrames, whatIsExchangedBeginsAnew) {
+    scanner::reader::AddedFrames added;
+    for (int frame = 0; frame < 6; ++frame)
+        added.add(grained(darkTag(1, 0), 3, static_cast<unsigned>(frame)));
+    added.add(grained(darkTag(2, 0), 3, 7));
+    EXPECT_LT(differenceOnTag(added.picture(), darkTag(2, 0)), 6);
+    EXPECT_GT(differenceOnTag(added.picture(), darkTag(1, 0)), 9);
+}
+
+TEST(AddedFrames, bearsFramesOfOtherSizes) {
+    scanner::reader::AddedFrames added;
+    for (const auto& [w, h] : {std::pair{640, 480}, {20, 10}, {1, 1}, {320, 240}, {640, 480}}) {
+        added.add(GreyPicture(w, h, 20));
+        EXPECT_EQ(added.picture().width, w);
+        EXPECT_EQ(added.picture().height, h);
+    }
+}

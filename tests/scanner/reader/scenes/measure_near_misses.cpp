@@ -1,0 +1,36 @@
+// What the reader tells of labels that must not be read, and of sound ones beside them:
+//   reader_near_misses [STREAMS] [DESTROYED] [SEED]      1000, 10000 and 1 if not given
+// Ends with 1 when a wrong text was told.
+
+#include "tests/scanner/reader/scenes/near_miss_trial.h"
+
+#include <cstdio>
+#include <cstdlib>
+
+namespace {
+
+void print(const char* what, const scenes::Wrongs& wrongs) {
+    std::printf("%s: %d labels, %zu wrong, %d told as printed, %d told by one frame's guess\n", what,
+                wrongs.labels, wrongs.wrong.size(), wrongs.asPrinted, wrongs.guessedOnce);
+    for (const std::string& line : wrongs.wrong)
+        std::printf("  %s\n", line.c_str());
+    std::fflush(stdout);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const int streams = argc > 1 ? std::atoi(argv[1]) : 1000,
+              destroyed = argc > 2 ? std::atoi(argv[2]) : 10000;
+    const unsigned seed = argc > 3 ? static_cast<unsigned>(std::atoi(argv[3])) : 1;
+    const scenes::Wrongs joined = scenes::tryJoined(streams, seed);
+    print("joined, streams of five", joined);
+    const scenes::Wrongs exchanged = scenes::tryExchanged(streams / 4, seed);
+    print("exchanged in place", exchanged);
+    const scenes::Wrongs broken = scenes::tryDestroyed(destroyed, seed);
+    print("destroyed", broken);
+    const scenes::Good good = scenes::tryGood(streams / 4, seed);
+    std::printf("sound: %d labels, %d read, %d more by guesses seen twice\n", good.labels, good.plain,
+                good.guessed);
+    return joined.wrong.empty() && exchanged.wrong.empty() && broken.wrong.empty() ? 0 : 1;
+}

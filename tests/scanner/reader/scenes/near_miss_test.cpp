@@ -1,0 +1,37 @@
+// The short form; reader_near_misses is the long one.
+#include "tests/scanner/reader/scenes/near_miss_trial.h"
+
+#include "tests/scanner/reader/scenes/near_miss_labels.h"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+std::string linesOf(const scenes::Wrongs& wrongs) {
+    std::string lines;
+    for (const std::string& line : wrongs.wrong)
+        lines += line + "\n";
+    return lines;
+}
+
+} // namespace
+
+TEST(NearMiss, nothingIsToldOfJoinedLabels) {
+    EXPECT_EQ(linesOf(scenes::tryJoined(8, 3)), "");
+}
+
+TEST(NearMiss, nothingButWhatWasPrintedIsToldOfDestroyedLabels) {
+    EXPECT_EQ(linesOf(scenes::tryDestroyed(40, 4)), "");
+}
+
+TEST(NearMiss, anExchangedLabelIsNotToldByItsPredecessor) {
+    EXPECT_EQ(linesOf(scenes::tryExchanged(3, 5)), "");
+}
+
+// The positive twin: the same scenes with sound labels are read.
+TEST(NearMiss, soundLabelsInTheSameScenesAreRead) {
+    const scenes::Good good = scenes::tryGood(4, 6);
+    EXPECT_GE(good.labels, 6);
+    // A build for testing gets less done in a frame's 33 ms.
+    EXPECT_GE((good.plain + good.guessed) * 10, good.labels * 3);
+}
