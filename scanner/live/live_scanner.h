@@ -34,17 +34,16 @@ struct CameraChoice {
 /// thread of the window, and all signals come there, one after the other; so slots may touch widgets and the
 /// club. Reading happens on a thread of its own.
 ///
-///     auto* live = new LiveScanner([=](GreyView frame) { return readSymbols(frame, options); }, this);
+///     const auto reader = std::make_shared<LiveReader>(isTag);
+///     auto* live = new LiveScanner([=](GreyView frame) { return reader->read(frame); }, this);
 ///     connect(live, &LiveScanner::codeFound, this, &Page::act);               // once per tag shown
 ///     connect(live, &LiveScanner::previewChanged, panel, &Panel::setPicture); // paint it, scaled
 ///     connect(live, &LiveScanner::outlinesChanged, panel, &Panel::setOutlines);
 ///     live->setPreviewWidth(panel->width());
 ///     live->useCamera();
 ///
-/// An outline is drawn at its corners times the picture's size on the screen by the frame's size. For a
-/// camera the reader should give up after some 100 ms (ReadOptions::budget): outlines lag by as much. A
-/// LiveReader, which remembers frames, is held by the closure in a shared_ptr; only the reading thread calls
-/// it. Needs the event loop.
+/// An outline is drawn at its corners times the picture's size on the screen by the frame's size; it lags by
+/// what the reader takes for a frame. Only the reading thread calls the reader. Needs the event loop.
 class LiveScanner : public QObject {
     Q_OBJECT
 

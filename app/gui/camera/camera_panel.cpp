@@ -11,7 +11,7 @@
 #include "app/text/words.h"
 #include "scanner/files/file_fault.h"
 #include "scanner/files/network_address.h"
-#include "scanner/reader/symbol_reader.h"
+#include "scanner/reader/live_reader.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -24,20 +24,21 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <chrono>
+#include <memory>
 
 namespace app {
 namespace {
 
 using scanner::SourceState;
 
-/// A live picture must not lag: the rescue steps of one frame end after so long.
-constexpr std::chrono::milliseconds liveBudget{100};
+constexpr std::chrono::milliseconds frameTime{33}; ///< of the processor: a live picture must not lag
 
+/// Remembers the frames before, so that a steady tag has been looked at in every way after a few of them.
 scanner::CodeReader tagReader() {
-    scanner::ReadOptions options;
-    options.budget = liveBudget;
-    options.isTag = isTagText;
-    return [options](scanner::GreyView frame) { return scanner::readSymbols(frame, options); };
+    const auto reader =
+        std::make_shared<scanner::LiveReader>(isTagText, frameTime, scanner::LiveReader::Clock::Thread);
+    return [reader](scanner::GreyView frame) { return reader->read(frame); };
 }
 
 /// What to change so that more is read; empty when nothing needs to be.
