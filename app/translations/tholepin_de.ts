@@ -3595,6 +3595,18 @@ Erledigt am %1: %2</translation>
         <source>Why the boat goes out although kit is missing; it stands in the record.</source>
         <translation>Warum das Boot ausläuft, obwohl Ausrüstung fehlt; es steht im Protokoll.</translation>
     </message>
+    <message>
+        <source>Where the camera on the network is found, as its maker says.</source>
+        <translation>Wo die Kamera im Netz zu finden ist, nach den Angaben des Herstellers.</translation>
+    </message>
+    <message>
+        <source>The camera&apos;s password; it is kept nowhere, and asked for each time.</source>
+        <translation>Das Passwort der Kamera; es wird nirgends aufbewahrt und jedes Mal erfragt.</translation>
+    </message>
+    <message>
+        <source>The camera&apos;s user name; empty if it asks for none.</source>
+        <translation>Der Benutzername der Kamera; leer, wenn sie nach keinem fragt.</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -8959,11 +8971,11 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>%1, %2: passed</source>
-        <translation>%1, %2: bestanden</translation>
+        <translation>%1, %2: i. O.</translation>
     </message>
     <message>
         <source>%1, %2: not passed</source>
-        <translation>%1, %2: nicht bestanden</translation>
+        <translation>%1, %2: nicht i. O.</translation>
     </message>
     <message>
         <source>Made in error…</source>
@@ -9719,7 +9731,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Export…</source>
-        <translation>Ausgeben …</translation>
+        <translation>Exportieren …</translation>
     </message>
     <message>
         <source>Import…</source>

@@ -17,7 +17,17 @@ namespace {
 
 constexpr int markColumn = 56;
 constexpr int inset = 3 * spaceUnit;
+constexpr int mostLines = 2;    ///< of a reason until the rest is asked for
 constexpr int leastWords = 240; ///< with less beside them what comes next stands beneath them
+
+int heightOf(const QFontMetrics& metrics, const QString& text, int width) {
+    return metrics.boundingRect(QRect(0, 0, width, 4000), Qt::TextWordWrap, text).height();
+}
+
+bool isLong(const QString& reason, int width) {
+    const QFontMetrics metrics(fontOf(TextRole::Remark));
+    return heightOf(metrics, reason, width) > mostLines * metrics.lineSpacing();
+}
 
 } // namespace
 
@@ -63,12 +73,15 @@ void BoatStrip::setOpen(bool open) {
 
 bool BoatStrip::hasMore(int width) const {
     if (m_words.reasons.size() != 1) return m_words.reasons.size() > 1;
-    return QFontMetrics(fontOf(TextRole::Remark)).horizontalAdvance(m_words.reasons.front()) > width;
+    return isLong(m_words.reasons.front(), width);
 }
 
 QString BoatStrip::shownReasons(int width) const {
     if (m_isOpen || m_words.reasons.isEmpty()) return m_words.reasons.join('\n');
-    return QFontMetrics(fontOf(TextRole::Remark)).elidedText(m_words.reasons.front(), Qt::ElideRight, width);
+    const QString& first = m_words.reasons.front();
+    if (!isLong(first, width)) return first;
+    const int mostly = (mostLines - 1) * width + width / 2; // a line may end before its last word
+    return QFontMetrics(fontOf(TextRole::Remark)).elidedText(first, Qt::ElideRight, mostly);
 }
 
 BoatStrip::Layout BoatStrip::layOut(int width) const {
@@ -84,28 +97,23 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
     int y = 2 * spaceUnit;
     layout.name = QRect(left, y, textWidth, name.height());
     y += name.height();
-    const auto tall = [&](const QFontMetrics& metrics, const QString& text) {
-        return metrics.boundingRect(QRect(0, 0, textWidth, 4000), Qt::TextWordWrap, text).height();
-    };
-    layout.condition = QRect(left, y, textWidth, tall(condition, m_words.condition));
+    layout.condition = QRect(left, y, textWidth, heightOf(condition, m_words.condition, textWidth));
     y += layout.condition.height();
     const QString reasons = shownReasons(textWidth);
     if (!reasons.isEmpty()) {
         y += spaceUnit / 2;
-        layout.reasons = QRect(left, y, textWidth, tall(remark, reasons));
+        layout.reasons = QRect(left, y, textWidth, heightOf(remark, reasons, textWidth));
         y += layout.reasons.height();
     }
     layout.height = std::max(y + 2 * spaceUnit, fingerHeight() + 4 * spaceUnit);
-    const QSize more = hasMore(textWidth) ? m_more->sizeHint() + QSize(spaceUnit, spaceUnit) : QSize(0, 0);
+    const int more = hasMore(textWidth) ? m_more->sizeHint().height() + spaceUnit : 0;
     if (isNextBeneath) {
-        const int row = std::max(fingerHeight() / 2, more.height());
-        layout.next = QRect(left, layout.height - 2 * spaceUnit, width - left - inset - more.width(),
-                            fingerHeight() / 2);
-        layout.height += row;
+        layout.next = QRect(left, layout.height - 2 * spaceUnit, width - left - inset, fingerHeight() / 2);
+        layout.height += fingerHeight() / 2 + more;
         return layout;
     }
-    layout.height = std::max(layout.height, more.height() + fingerHeight());
-    layout.next = QRect(width - inset - nextWidth, 0, nextWidth, layout.height - more.height());
+    layout.height = std::max(layout.height, more + fingerHeight());
+    layout.next = QRect(width - inset - nextWidth, 0, nextWidth, layout.height - more);
     return layout;
 }
 

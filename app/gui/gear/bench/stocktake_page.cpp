@@ -47,8 +47,8 @@ StocktakePage::StocktakePage(GearTools tools, QWidget* parent)
 StocktakePage::~StocktakePage() = default;
 
 void StocktakePage::build() {
-    for (ChoiceBox* box : {m_place, m_by})
-        box->takeRoom(6);
+    m_place->takeRoom(12);
+    m_by->takeRoom(6);
     m_place->setObjectName("stocktakePlaceBox");
     m_by->setObjectName("stocktakeByBox");
     m_list->setObjectName("stocktakeList");

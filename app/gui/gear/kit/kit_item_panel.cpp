@@ -119,7 +119,7 @@ QWidget* KitItemPanel::buildView() {
     layout->addWidget(m_about);
     m_body->setSpacing(2 * spaceUnit);
     m_body->addWidget(m_list, 10);
-    m_body->addWidget(new SideScroll(buildActs(), view), 11);
+    m_body->addWidget(new SideScroll(buildActs(), view), 12);
     layout->addLayout(m_body, 1);
     layout->addWidget(saidLabel("kitSaidLabel"));
     return view;

@@ -87,7 +87,7 @@ void ManifestsPage::build() {
     head->addWidget(m_export);
     head->addWidget(m_import);
     auto* body = new QHBoxLayout;
-    body->setSpacing(4 * spaceUnit);
+    body->setSpacing(2 * spaceUnit);
     body->addLayout(buildLeft(), 17);
     body->addLayout(buildRight(), 10);
     QVBoxLayout& layout = column(2 * spaceUnit);
