@@ -11,9 +11,9 @@
 namespace scanner {
 
 struct ReadOptions {
-    bool rescue = true;                    ///< go on after the fast pass, while there is time
-    /// Processor time of the thread: no new step starts later than this, and a busy machine reads as much as an
-    /// idle one. 0: no limit.
+    bool rescue = true; ///< go on after the fast pass, while there is time
+    /// Processor time of the thread: no new step starts later than this, and a busy machine reads as much as
+    /// an idle one. 0: no limit.
     std::chrono::milliseconds budget{250};
     TagTest isTag; ///< empty: what rescue steps read is dropped unless the symbol proves itself
 };
