@@ -23,10 +23,7 @@ constexpr const char* newestFrame =
 
 } // namespace
 
-struct NetworkVideo::Pipeline {
-    GstElement* top = nullptr;
-    GstElement* out = nullptr;
-
+struct NetworkVideo::Pipeline : RunningPipeline {
     explicit Pipeline(const NetworkAddress& address) {
         if (!gst_init_check(nullptr, nullptr, nullptr)) return;
         const bool rtsp = address.way == NetworkAddress::Way::Rtsp;
@@ -45,19 +42,8 @@ struct NetworkVideo::Pipeline {
         set("user-id", address.user);
         set("user-pw", address.password);
         gst_object_unref(from);
-        out = gst_bin_get_by_name(GST_BIN(top), "out");
-        gst_element_set_state(top, GST_STATE_PLAYING);
+        begin();
     }
-
-    ~Pipeline() {
-        if (out != nullptr) gst_object_unref(out);
-        if (top == nullptr) return;
-        gst_element_set_state(top, GST_STATE_NULL);
-        gst_object_unref(top);
-    }
-
-    Pipeline(const Pipeline&) = delete;
-    Pipeline& operator=(const Pipeline&) = delete;
 
     bool hasFailed() const {
         const Owned<GstBus> bus{gst_element_get_bus(top), [](GstBus* it) { gst_object_unref(it); }};

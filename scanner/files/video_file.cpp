@@ -32,10 +32,7 @@ FileFault faultOf(const GError& error) {
 
 } // namespace
 
-struct VideoFile::Pipeline {
-    GstElement* top = nullptr;
-    GstElement* out = nullptr;
-
+struct VideoFile::Pipeline : RunningPipeline {
     Pipeline(const std::filesystem::path& path, GError** failed) {
         if (!gst_init_check(nullptr, nullptr, failed)) return;
         top = gst_parse_launch(pipelineDescription, failed);
@@ -43,19 +40,8 @@ struct VideoFile::Pipeline {
         GstElement* file = gst_bin_get_by_name(GST_BIN(top), "file");
         g_object_set(file, "location", path.c_str(), nullptr);
         gst_object_unref(file);
-        out = gst_bin_get_by_name(GST_BIN(top), "out");
-        gst_element_set_state(top, GST_STATE_PLAYING);
+        begin();
     }
-
-    ~Pipeline() {
-        if (out != nullptr) gst_object_unref(out);
-        if (top == nullptr) return;
-        gst_element_set_state(top, GST_STATE_NULL);
-        gst_object_unref(top);
-    }
-
-    Pipeline(const Pipeline&) = delete;
-    Pipeline& operator=(const Pipeline&) = delete;
 
     std::optional<FileError> error() const {
         Owned<GstBus> bus{gst_element_get_bus(top), [](GstBus* it) { gst_object_unref(it); }};

@@ -26,7 +26,7 @@ int heightOf(const QFontMetrics& metrics, const QString& text, int width) {
 
 bool isLong(const QString& reason, int width) {
     const QFontMetrics metrics(fontOf(TextRole::Remark));
-    return heightOf(metrics, reason, width) > mostLines * metrics.lineSpacing();
+    return 2 * heightOf(metrics, reason, width) > (2 * mostLines + 1) * metrics.lineSpacing();
 }
 
 } // namespace

@@ -184,7 +184,7 @@ void ShedBoard::setState(const BoardState& state) {
                        : counted(state.dueSoon,
                                  QT_TRANSLATE_N_NOOP("Words", "%n date overdue or due within 30 days"),
                                  QT_TRANSLATE_N_NOOP("Words", "%n dates overdue or due within 30 days")));
-    m_said->clear();
+    say({});
     m_resets->setText(resetsInWords(state));
     m_resets->setVisible(!state.resets.empty());
     m_setUp->setTicks(state.setUp);
@@ -294,6 +294,7 @@ QString ShedBoard::currentBoat() const {
 
 void ShedBoard::say(const QString& sentence) {
     m_said->setText(sentence);
+    m_said->setVisible(!sentence.isEmpty());
 }
 
 QString ShedBoard::said() const {
