@@ -1,6 +1,7 @@
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/widgets/plain_table.h"
 #include "core/club/club_checks.h"
+#include "tests/app/gui/shown_texts.h"
 #include "tests/app/gui/window_story.h"
 
 #include <QPushButton>
@@ -51,6 +52,26 @@ TEST_F(ErrorsGoStory, anErrorOfACheckGoesWithTheNextStepThatWorks) {
     EXPECT_EQ(child<QLabel>("saidLabel")->property("role"), "look");
     typeCode("KPZ36AE62R");
     EXPECT_NE(child<QLabel>("saidLabel")->property("role"), "look") << said().toStdString();
+}
+
+TEST_F(ErrorsGoStory, anErrorOfThePageKitGoesWithWhatIsFoundNext) {
+    openWindow();
+    QTest::keySequence(&window(), QKeySequence("Alt+3"));
+    ASSERT_TRUE(support::waitFor([&] { return window().gearOffice().currentPage() == "kit"; }));
+    auto* table = window().findChild<app::PlainTable*>("kitTable");
+    ASSERT_TRUE(support::waitFor([&] { return table->model()->rowCount() > 0; }));
+    table->setFocus();
+    typeAsScanner("K00000001A"); // no tag of the demo club has so many zeros
+    const auto shown = [&] {
+        QString all;
+        for (const auto* label : window().gearOffice().page("kit")->findChildren<QLabel*>())
+            if (label->isVisible() && label->property("role") == "look") all += label->text();
+        return all;
+    };
+    ASSERT_TRUE(support::waitFor([&] { return shown().contains("not this club's kit"); }))
+        << support::textsIn(*window().gearOffice().page("kit")).join('|').right(900).toStdString();
+    typeAsScanner("KPZ36AE62R");
+    EXPECT_TRUE(support::waitFor([&] { return !shown().contains("not this club's kit"); }));
 }
 
 // What somebody may choose in its place: no database at all, one of another program, a club of a newer
@@ -131,6 +152,7 @@ TEST_F(ErrorsGoStory, escapeLeavesEveryPanelOfThePages) {
         {"Ctrl+Alt+1", [&] { click("manifestAddButton"); }, "manifestKitTypeBox"},
         {"Ctrl+Alt+3", [&] { click("registerNewButton"); }, "cell_note"},
         {"Ctrl+Alt+3", [&] { openFirstRow("registerTable"); }, "cell_note"},
+        {"Ctrl+Alt+8", [&] { click("setUpButton 2"); }, "fitOutHomeBox"},
     };
     for (const Panel& panel : panels) {
         QTest::keySequence(&window(), QKeySequence(panel.page));

@@ -104,7 +104,7 @@ TEST_F(KeysAlone, boatsAreMadeReadyMoveByMove) {
     EXPECT_TRUE(comesTrue([&] { return page->moves().done() == 2; }));
 }
 
-TEST_F(KeysAlone, aRowOfTheRegisterIsChangedAndRenamed) {
+TEST_F(KeysAlone, aRowOfTheRegisterIsChangedRenamedAndEnded) {
     begin();
     hand().showPage("Register", "Ctrl+Alt+3");
     hand().choose("officerBox", "Joss Iveny");
@@ -120,4 +120,17 @@ TEST_F(KeysAlone, aRowOfTheRegisterIsChangedAndRenamed) {
     hand().fill("renameNameEdit", "Heron");
     hand().press("renameButton");
     ASSERT_TRUE(comesTrue([&] { return static_cast<bool>(stored().register_().boat("Heron")); }));
+    ASSERT_TRUE(comesTrue([&] { return child<QLabel>("registerSaidLabel")->text().contains("Heron"); }));
+    hand().press("registerNewButton");
+    hand().fill("cell_boat", "Tern");
+    hand().fill("cell_boat_class", "skiff");
+    hand().press("registerSaveButton");
+    ASSERT_TRUE(comesTrue([&] { return static_cast<bool>(stored().register_().boat("Tern")); }));
+    hand().chooseRow("registerTable", "Tern");
+    hand().key(Qt::Key_Return);
+    hand().press("registerEndButton");
+    hand().fill("endDayEdit", "2026-03-13");
+    hand().press("endButton");
+    EXPECT_TRUE(comesTrue([&] { return stored().register_().boat("Tern")->until.has_value(); }))
+        << child<QLabel>("endSaidLabel")->text().toStdString();
 }
