@@ -74,14 +74,13 @@ public:
     /// The words of a reason, for the board that the district reads; in the language of whoever publishes it.
     using ReasonWords = std::function<std::string(const NotReadyReason&)>;
     /// Sends what the hub does not have, takes in what this file does not have, and publishes this machine's
-    /// board of that day. All that comes in is looked through before any of it is taken in; much is taken in
-    /// by parts, of which each may stay alone, for nothing comes before what it knows of. Nothing is held
-    /// while the hub is waited for, and the file for moments only: other programs write to it meanwhile.
-    /// Waits 10 seconds for a connection and 90 for each answer. With nothing new on either side it is one
-    /// round trip. When an exchange fails, what was taken in and sent before stays, and the next one goes on
-    /// from there. HubNotJoined; HubNotReached; HubNotPrepared; HubNotAllowed; HubRefused; HubRoleUnknown;
-    /// HubOtherClub, HubOtherName; HubForked, HubFactRefused, HubRecordDamaged; NamesFused.
-    /// RecordDamaged: of this file, which is not sent.
+    /// board of that day. What comes in is taken in whole or not at all. The file is not held while the hub
+    /// is waited for and while signatures are looked at: other programs write to it meanwhile. Waits 10
+    /// seconds for a connection and 90 for each answer. With nothing new on either side it is one round trip.
+    /// When an exchange fails, what was taken in and sent before stays, and the next one goes on from there.
+    /// HubNotJoined; HubNotReached; HubNotPrepared; HubNotAllowed; HubRefused; HubRoleUnknown; HubOtherClub,
+    /// HubOtherName; HubForked, HubFactRefused, HubRecordDamaged; NamesFused. RecordDamaged: of this file,
+    /// which is not sent.
     Result<Exchanged> exchange(HubLink& link, CalendarDay today, const ReasonWords& words);
 
 private:

@@ -3,19 +3,14 @@
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/club/club_state.h"
-#include "core/club/merge_look.h"
 #include "core/club/taken_in.h"
 #include "core/hub/hub_connection.h"
 #include "core/store/fact_table.h"
 #include "core/store/other_record.h"
 #include "core/store/private_table.h"
 #include "core/store/row_table.h"
-#include "core/store/taking_in.h"
 
 #include <algorithm>
-#include <chrono>
-#include <optional>
-#include <thread>
 
 namespace core {
 namespace {
@@ -87,13 +82,19 @@ void HubExchange::requireOneChain(const hubFacts::Difference& difference) {
         {ErrorCode::HubForked, {machine, std::to_string(number), here ? here->id : "", there(number).id}});
 }
 
+/// As the file stands now: it may have been written to since the hub was met.
 bool HubExchange::isRenamedHereAlone() const {
     bool isRenamed = false;
-    for (const hubFacts::Difference& each : m_meeting.differences)
-        if (each.newest < ownNewest(each.machine))
-            factTable::forEachAfter(*m_state.database, each.machine, each.newest,
-                                    [&](const Fact& fact) { isRenamed = isRenamed || isRenaming(fact); });
+    for (const std::string& machine : factTable::machines(*m_state.database))
+        factTable::forEachAfter(*m_state.database, machine, hubsNewest(machine),
+                                [&](const Fact& fact) { isRenamed = isRenamed || isRenaming(fact); });
     return isRenamed;
+}
+
+std::int64_t HubExchange::hubsNewest(const std::string& machine) const {
+    for (const hubFacts::Difference& each : m_meeting.differences)
+        if (each.machine == machine) return each.newest;
+    return ownNewest(machine); // no difference
 }
 
 Outcome HubExchange::takeIn(Exchanged& into) {
@@ -116,53 +117,29 @@ Outcome HubExchange::takeIn(Exchanged& into) {
     return Done{};
 }
 
+/// Signatures are looked at without a lock, which is most of the work; what depends on what stands here, and
+/// the writing, is under one.
 Result<bool> HubExchange::takeInNews(IncomingFacts& incoming, Exchanged& into) {
     Database& database = *m_state.database;
     OtherFacts news;
-    std::optional<MergeLook> look;
     {
-        const ReadSnapshot asOfNow(database); // and no lock: this is most of the work
+        const ReadSnapshot asOfNow(database);
         news = newFactsIn(database, incoming.database(), {});
-        look.emplace(m_state, news);
     }
     Intake intake{std::move(into.cameIn), m_machines};
-    const bool isRenamed = news.isRenamed || isRenamedHereAlone();
     bool isDone = true;
-    Outcome taken = Done{};
-    if (isRenamed || TakingIn(database, news).isOnePiece()) {
-        taken = m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
-            isDone = isStillNew(database, news);
-            if (!isDone) return Done{};
-            std::vector<NamedThing> theirs;
-            if (isRenamed)
-                theirs = namedThings(RegisterStore(incoming.withTables(database, m_meeting.differences)));
-            return takeInLooked(m_state, news, theirs, m_place.url, intake);
-        });
-    } else {
-        taken = takeInParts(news);
-        const ReadSnapshot asOfNow(database);
-        if (taken) look->lookAround(intake.cameIn.lookAt);
-        if (taken) add(news, intake);
-    }
+    const Outcome taken = m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
+        isDone = isStillNew(database, news);
+        if (!isDone) return Done{};
+        std::vector<NamedThing> theirs;
+        if (news.isRenamed || isRenamedHereAlone())
+            theirs = namedThings(RegisterStore(
+                incoming.withTables(database, [&](const auto& machine) { return hubsNewest(machine); })));
+        return takeInLooked(m_state, news, theirs, m_place.url, intake);
+    });
     into.cameIn = std::move(intake.cameIn);
     m_machines = std::move(intake.machines);
     return taken ? Result<bool>(isDone) : taken.error();
-}
-
-/// Each a moment's work, and a moment between them: whoever checks a boat here writes in it, and waits for
-/// nothing. All was looked through, and a part may stay alone.
-Outcome HubExchange::takeInParts(const OtherFacts& news) {
-    constexpr std::chrono::milliseconds part(15), pause(3);
-    TakingIn takingIn(*m_state.database, news);
-    for (bool isMore = true; isMore;) {
-        const Outcome taken = m_state.write(Right::Anybody, [&](Ledger&) -> Outcome {
-            isMore = takingIn.part(part);
-            return Done{};
-        });
-        if (!taken) return taken;
-        if (isMore) std::this_thread::sleep_for(pause);
-    }
-    return Done{};
 }
 
 Result<Exchanged> HubExchange::run() {

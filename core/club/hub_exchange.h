@@ -4,6 +4,8 @@
 #include "core/hub/hub_facts.h"
 #include "core/store/database.h"
 
+#include <cstdint>
+#include <functional>
 #include <memory>
 #include <set>
 #include <string>
@@ -27,8 +29,10 @@ public:
     /// Private cells of facts that stand in the file already, which came without them.
     void pullCellsOf(HubConnection& hub, int club, const std::vector<std::string>& facts);
     Database& database() { return m_database; }
+    /// The number of a machine's newest fact on the hub, or 0.
+    using HubsNewest = std::function<std::int64_t(const std::string& machine)>;
     /// The record as it stands on the hub, with its tables: what is there of `own`, and what came in. Once.
-    Database& withTables(Database& own, const std::vector<hubFacts::Difference>& differences);
+    Database& withTables(Database& own, const HubsNewest& hubsNewest);
 
 private:
     void pullBeside(HubConnection& hub, int club, bool wantsPrivate, Database* own);
@@ -59,9 +63,9 @@ private:
     Outcome takeIn(Exchanged& into);
     /// False: another program took some of it in meanwhile, and what is left is to be looked through anew.
     Result<bool> takeInNews(IncomingFacts& incoming, Exchanged& into);
-    Outcome takeInParts(const OtherFacts& news);
     bool isRenamedHereAlone() const; ///< something was, of which the hub does not know
-    bool send(Exchanged& into);      ///< false: others sent something meanwhile
+    std::int64_t hubsNewest(const std::string& machine) const;
+    bool send(Exchanged& into); ///< false: others sent something meanwhile
     struct Outgoing;
     std::unique_ptr<Outgoing> nextBatch(FactsByStamp& from) const;
     void requireSigned(const Outgoing& batch) const;

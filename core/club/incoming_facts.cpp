@@ -9,7 +9,6 @@
 #include "core/store/photo_table.h"
 #include "core/store/private_table.h"
 
-#include <algorithm>
 #include <set>
 
 namespace core {
@@ -71,15 +70,13 @@ void IncomingFacts::pullBeside(HubConnection& hub, int club, bool wantsPrivate, 
     }
 }
 
-Database& IncomingFacts::withTables(Database& own, const std::vector<hubFacts::Difference>& differences) {
+Database& IncomingFacts::withTables(Database& own, const HubsNewest& hubsNewest) {
     Transaction together(m_database);
     for (const std::string& machine : factTable::machines(own)) {
-        const auto found = std::find_if(differences.begin(), differences.end(),
-                                        [&](const auto& each) { return each.machine == machine; });
-        const bool isCommon = found == differences.end();
+        const std::int64_t newest = hubsNewest(machine);
         factTable::forEachAfter(own, machine, 0, [&](const Fact& fact) {
-            if (isCommon || fact.seq <= found->newest)
-                if (!factTable::inChain(m_database, machine, fact.seq)) factTable::insert(m_database, fact);
+            if (fact.seq <= newest && !factTable::inChain(m_database, machine, fact.seq))
+                factTable::insert(m_database, fact);
         });
     }
     rebuildTables(m_database, m_database);

@@ -13,12 +13,7 @@ namespace core {
 TakingIn::TakingIn(Database& own, const OtherFacts& news)
     : m_own(own)
     , m_news(news)
-    , m_facts(news.facts())
-    , m_isMadeAnew(isOnePiece()) {}
-
-bool TakingIn::isOnePiece() const {
-    return m_news.isRenamed || !m_news.cellsOfKnown.empty();
-}
+    , m_isMadeAnew(news.isRenamed || !news.cellsOfKnown.empty()) {}
 
 /// With the fact, so that there is none without what stands beside it, nor the other way round.
 void TakingIn::putBeside(const Fact& fact) {
@@ -43,24 +38,10 @@ void TakingIn::putPrivateCells(const Fact& fact) {
             privateTable::put(m_own, fact.id, {cell});
 }
 
-bool TakingIn::putNext() {
-    const auto fact = m_facts.next();
-    if (!fact) return false;
-    if (isThere(*fact)) return true;
-    factTable::insert(m_own, *fact);
-    putBeside(*fact);
-    if (!m_isMadeAnew) apply(m_own, *fact);
-    return true;
-}
-
-bool TakingIn::isThere(const Fact& fact) const {
-    const auto head = m_heads.find(fact.machine);
-    if (head == m_heads.end() || fact.seq > head->second) return false;
-    const auto own = factTable::inChain(m_own, fact.machine, fact.seq);
-    if (own && own->hash == fact.hash) return true;
-    throw StoreFailure({ErrorCode::RecordForked,
-                        {fact.machine, std::to_string(fact.seq), own ? own->id : std::string(), fact.id},
-                        m_own.path()});
+void TakingIn::put(const Fact& fact) {
+    factTable::insert(m_own, fact);
+    putBeside(fact);
+    if (!m_isMadeAnew) apply(m_own, fact);
 }
 
 void TakingIn::all() {
@@ -70,21 +51,12 @@ void TakingIn::all() {
     auto first = m_news.facts();
     const auto oldest = m_news.count() > many ? first.next() : std::nullopt;
     m_isMadeAnew = m_isMadeAnew || (oldest && newest && oldest->stamp() < newest->stamp());
-    while (putNext()) {
-    }
+    auto facts = m_news.facts();
+    while (const auto fact = facts.next())
+        put(*fact);
     for (const auto& [fact, cells] : m_news.cellsOfKnown)
         privateTable::putWhatWasNotHere(m_own, fact, cells);
     if (m_isMadeAnew) rebuildTables(m_own, m_own);
-}
-
-bool TakingIn::part(std::chrono::milliseconds longest) {
-    for (const FactsByStamp::Chain& chain : m_news.chains)
-        if (const auto newest = factTable::newestOf(m_own, chain.machine))
-            m_heads[chain.machine] = newest->seq;
-    const auto end = std::chrono::steady_clock::now() + longest;
-    while (putNext())
-        if (std::chrono::steady_clock::now() >= end) return true;
-    return false;
 }
 
 } // namespace core

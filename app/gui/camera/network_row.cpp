@@ -70,10 +70,8 @@ void NetworkRow::take() {
                "camera's manual, e.g. rtsp://192.168.1.20/stream1."));
         return;
     }
-    if (!m_user->text().isEmpty()) {
-        address->user = m_user->text();
-        address->password = m_password->text();
-    }
+    if (!m_user->text().isEmpty()) address->user = m_user->text();
+    if (!m_password->text().isEmpty()) address->password = m_password->text();
     QSettings().setValue(addressKey(), address->shown());
     m_password->clear();
     hide();

@@ -1,6 +1,7 @@
 #include "app/paper/lists/club_lists.h"
 
 #include "app/text/text.h"
+#include "core/base/plain_text.h"
 #include "core/club/club.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_kit.h"
@@ -10,6 +11,7 @@
 #include "core/plan/make_ready/make_ready.h"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
 
 namespace app {
@@ -28,7 +30,9 @@ core::Result<ListTable> readLog(const core::Club& club) {
 core::Result<ListTable> readStocktake(const core::Club& club, core::CalendarDay today,
                                       const std::vector<std::string>& asked) {
     std::vector<core::Item> kit;
+    std::set<std::string> counted;
     for (const std::string& place : asked.empty() ? club.register_().placesHere(today) : asked) {
+        if (!counted.insert(core::foldName(place)).second) continue; // given twice
         auto there = club.answers().kitToCount(place, today);
         if (!there) return there.error();
         std::ranges::sort(*there, {}, [](const core::Item& item) {

@@ -65,7 +65,8 @@ ListTable makeReadyTable(const core::MakeReadyPlan& plan) {
     table.columns = {WorkListsText::tr("boat"), WorkListsText::tr("kit"), WorkListsText::tr("tag"),
                      WorkListsText::tr("from"), WorkListsText::tr("remark")};
     std::vector<core::BoatPlan> boats = plan.boats;
-    std::ranges::stable_partition(boats, [](const core::BoatPlan& boat) { return !boat.complete; });
+    std::stable_partition(boats.begin(), boats.end(),
+                          [](const core::BoatPlan& boat) { return !boat.complete; });
     for (const core::BoatPlan& boat : boats) {
         table.lines.push_back(boatLine(boat));
         table.needsSomebody = table.needsSomebody || !boat.complete;

@@ -122,6 +122,9 @@ Result<WordMeanings> wordsFrom(const Sheet& sheet, std::string_view text) {
             return Error{ErrorCode::NoSuchMeaning,
                          {shown(column), fmt::format("{}", fmt::join(columns, ", "))}};
         }
+        for (const auto& [told, means] : words)
+            if (told.first == column && foldName(told.second) == foldName(word) && means != ours)
+                return Error{ErrorCode::WordsUnreadable, {shown(one)}}; // two meanings of one word
         words[{column, std::string(word)}] = ours;
         text.remove_prefix(std::min(comma + 1, text.size()));
     }
