@@ -185,6 +185,8 @@ void AddedFrames::blend(const GreyPicture& frame) {
                 const std::size_t at = static_cast<std::size_t>(y) * frame.width + x;
                 const float seen = sampleAt(frame, x + 0.5 + block.x, y + 0.5 + block.y);
                 m_mean[at] += weight * (seen - m_mean[at]);
+                // Of a positive number, and as a vector instruction.
+                // NOLINTNEXTLINE(bugprone-incorrect-roundings)
                 m_picture.pixels[at] = static_cast<std::uint8_t>(m_mean[at] + 0.5f);
             }
         }
