@@ -59,7 +59,8 @@ public:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override {
-        if (watched == m_edit && event->type() == QEvent::Hide) hide(); // the number is taken or left
+        // Of the field alone, and perhaps of what is left of it: the number is taken or left.
+        if (event->type() == QEvent::Hide) hide();
         return QLabel::eventFilter(watched, event);
     }
     void paintEvent(QPaintEvent* event) override {
