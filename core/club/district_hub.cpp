@@ -107,7 +107,7 @@ Result<FetchedFile> fetch(const HubPlace& place, const std::string& club, const 
         } catch (const StoreFailure& failure) {
             throw StoreFailure(asOfHub(failure.error, place.url));
         }
-        clubFile::create(file, [&](Database& fresh) { TakingIn(fresh, facts).all(); });
+        clubFile::create(file, [&](Database& fresh) { takeIn(fresh, facts); });
         try {
             return joined(place, known, isOwn);
         } catch (...) {

@@ -14,7 +14,7 @@
 namespace core {
 
 /// Finds what somebody must look at when these facts come in: it reads what stood there before they are
-/// taken in, and what stands there after. Within the caller's write, or a snapshot; may throw StoreFailure.
+/// taken in, and what stands there after. Within the caller's write; may throw StoreFailure.
 class MergeLook {
 public:
     MergeLook(ClubState& state, const OtherFacts& news);

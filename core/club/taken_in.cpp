@@ -14,6 +14,20 @@
 namespace core {
 namespace {
 
+void add(const OtherFacts& news, Intake& intake) {
+    CameIn& into = intake.cameIn;
+    into.leftOut += news.leftOut;
+    auto facts = news.facts();
+    while (const auto fact = facts.next()) {
+        into.facts += 1;
+        into.checks += fact->kind == CheckOpened::kind ? 1 : 0;
+        into.sightings += fact->kind == TagSeen::kind ? 1 : 0;
+        into.changes += sheetOfTable(fact->kind) != nullptr ? 1 : 0;
+        intake.machines.insert(fact->machine);
+    }
+    into.machines = static_cast<int>(intake.machines.size());
+}
+
 /// Whether no two of them have one name now: two machines may have given it to different things, and nothing
 /// could part those again.
 Outcome areApart(const std::vector<NamedThing>& things, Database& merged) {
@@ -48,25 +62,11 @@ std::vector<NamedThing> namedThings(const RegisterStore& store) {
     return things;
 }
 
-void add(const OtherFacts& news, Intake& intake) {
-    CameIn& into = intake.cameIn;
-    into.leftOut += news.leftOut;
-    auto facts = news.facts();
-    while (const auto fact = facts.next()) {
-        into.facts += 1;
-        into.checks += fact->kind == CheckOpened::kind ? 1 : 0;
-        into.sightings += fact->kind == TagSeen::kind ? 1 : 0;
-        into.changes += sheetOfTable(fact->kind) != nullptr ? 1 : 0;
-        intake.machines.insert(fact->machine);
-    }
-    into.machines = static_cast<int>(intake.machines.size());
-}
-
 Outcome takeInLooked(ClubState& state, const OtherFacts& news, const std::vector<NamedThing>& theirs,
                      const std::string& where, Intake& into) {
     MergeLook look(state, news);
     const std::vector<NamedThing> ours = namedThings(state.registerStore);
-    TakingIn(*state.database, news).all();
+    takeIn(*state.database, news);
     for (const auto* each : {&ours, &theirs})
         if (const Outcome apart = areApart(*each, *state.database); !apart) {
             Error fused = apart.error();

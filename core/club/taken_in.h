@@ -27,8 +27,6 @@ struct NamedThing {
 };
 std::vector<NamedThing> namedThings(const RegisterStore& store);
 
-/// Counts what it holds.
-void add(const OtherFacts& news, Intake& into);
 /// Takes in what another record holds, looked through before (other_record.h), within the caller's write, and
 /// finds what somebody must look at. `theirs`: what goes by which name there; none where nobody renamed
 /// anything. NamesFused, at `where`: nothing may be committed then.
