@@ -18,8 +18,9 @@ struct BoatWords {
     Mark mark = Mark::StillToFind;
 };
 
-/// One boat's strip over the whole width: its name large, its condition in words and the first reason in one
-/// line. A press opens what it needs next; a button on it, and the right arrow key, show all reasons.
+/// One boat's strip over the whole width: its name large, its condition in words and the first reason in two
+/// lines at most. A press opens what it needs next; a button on it, and the right arrow key, show all
+/// reasons.
 class BoatStrip : public QAbstractButton {
     Q_OBJECT
 

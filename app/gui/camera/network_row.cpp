@@ -1,5 +1,6 @@
 #include "app/gui/camera/network_row.h"
 
+#include "app/gui/widgets/labels.h"
 #include "scanner/files/network_address.h"
 
 #include <QGridLayout>
@@ -15,30 +16,18 @@ QString addressKey() {
     return QStringLiteral("camera/network");
 }
 
-QLineEdit* field(const char* name, const QString& aloud, const QString& shown, QWidget* parent) {
-    auto* edit = new QLineEdit(parent);
-    edit->setObjectName(name);
-    edit->setAccessibleName(aloud);
-    edit->setPlaceholderText(shown);
-    return edit;
-}
-
 } // namespace
 
 NetworkRow::NetworkRow(QWidget* parent)
     : QWidget(parent)
-    , m_address(field("networkAddress", tr("address of the camera"), tr("rtsp://… or http://…"), this))
-    , m_user(field("networkUser", tr("the camera's user, if it asks for one"), tr("user"), this))
+    , m_address(wordsEdit(this, "networkAddress", tr("address of the camera"), tr("rtsp://… or http://…")))
+    , m_user(wordsEdit(this, "networkUser", tr("the camera's user, if it asks for one"), tr("user")))
     , m_password(
-          field("networkPassword", tr("the camera's password, if it asks for one"), tr("password"), this))
-    , m_fault(new QLabel(this)) {
+          wordsEdit(this, "networkPassword", tr("the camera's password, if it asks for one"), tr("password")))
+    , m_fault(wordsLabel(this, "look", "networkFault")) {
     m_password->setEchoMode(QLineEdit::Password);
-    m_fault->setObjectName("networkFault");
-    m_fault->setProperty("role", "look");
-    m_fault->setWordWrap(true);
     m_fault->hide();
-    auto* watch = new QPushButton(tr("use this camera"), this);
-    watch->setObjectName("networkWatch");
+    auto* watch = wordsButton(this, tr("use this camera"), "networkWatch");
     auto* layout = new QGridLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_address, 0, 0, 1, 3);

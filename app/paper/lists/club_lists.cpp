@@ -17,11 +17,6 @@ struct ClubListsText {
     Q_DECLARE_TR_FUNCTIONS(Lists)
 };
 
-/// A code is not wrapped between its groups.
-ListCell codeCell(const core::ItemName& item) {
-    return {codeInWords(item.tag).replace(QLatin1Char(' '), QChar::Nbsp), text(item.tag)};
-}
-
 ListCell dayCell(const std::optional<core::CalendarDay>& day) {
     return day ? ListCell(inWords(*day), text(day->iso())) : ListCell(QString());
 }

@@ -2,7 +2,9 @@
 
 #include "app/paper/csv_rows.h"
 #include "app/paper/whole_file.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/register/item_name.h"
 
 #include <QCoreApplication>
 
@@ -22,6 +24,10 @@ QString messageLineOf(const ListLine& line) {
 }
 
 } // namespace
+
+ListCell codeCell(const core::ItemName& item) {
+    return {codeInWords(item.tag).replace(QLatin1Char(' '), QChar::Nbsp), text(item.tag)};
+}
 
 std::string csvOf(const ListTable& table) {
     std::vector<std::string> cells;

@@ -14,6 +14,10 @@
 
 class QPagedPaintDevice;
 
+namespace core {
+struct ItemName;
+}
+
 namespace app {
 
 /// One cell of a list: what people read, and where a spreadsheet is better served by something else (an ISO
@@ -29,6 +33,9 @@ struct ListCell {
     QString words;
     QString data;
 };
+
+/// An item's tag code, which is not wrapped between its groups; for sheets in one piece.
+ListCell codeCell(const core::ItemName& item);
 
 /// One line; its mark stands before it on paper, and some cell says the same in words.
 struct ListLine {

@@ -17,11 +17,6 @@ struct WorkListsText {
     Q_DECLARE_TR_FUNCTIONS(Lists)
 };
 
-/// A code is not wrapped between its groups.
-ListCell unbrokenCode(const core::ItemName& item) {
-    return {codeInWords(item.tag).replace(QLatin1Char(' '), QChar::Nbsp), text(item.tag)};
-}
-
 ListLine boatLine(const core::BoatPlan& boat) {
     return {boat.complete ? Mark::Found : Mark::Look,
             {text(boat.boat), QString(), QString(), QString(), conditionInWords(boat)}};
@@ -32,7 +27,7 @@ ListLine moveLine(const core::KitMove& move) {
                                   ? QString()
                                   : WorkListsText::tr("in the place of: %1").arg(text(move.forKitType));
     return {Mark::StillToFind,
-            {text(move.to), text(move.kitType), unbrokenCode(move.item), inWords(move.from), inPlaceOf}};
+            {text(move.to), text(move.kitType), codeCell(move.item), inWords(move.from), inPlaceOf}};
 }
 
 } // namespace
@@ -51,7 +46,7 @@ ListTable stocktakeTable(const std::vector<core::Item>& kit) {
     for (const core::Item& item : kit)
         table.lines.push_back({Mark::StillToFind,
                                {text(item.place), text(item.kitType), text(item.size), text(item.person),
-                                nameInWords(item.state), text(item.serial), unbrokenCode(item.name())}});
+                                nameInWords(item.state), text(item.serial), codeCell(item.name())}});
     table.cautions = {
         WorkListsText::tr("What is missing or written off, and what a boat has out, is not listed. What lies "
                           "here and is not listed has its home elsewhere: note its tag.")};

@@ -1,7 +1,7 @@
 #include "scanner/live/live_scanner.h"
 
-#include "scanner/reader/symbol_reader.h"
 #include "tests/scanner/live/camera_bench.h"
+#include "tests/scanner/live/quick_reader.h"
 #include "tests/support/tag_picture.h"
 #include "tests/support/wait_for.h"
 
@@ -14,22 +14,15 @@ namespace scanner {
 namespace {
 
 using support::fakeCameras;
+using support::readQuickly;
 using support::tagPicture;
 using support::waitFor;
 using support::webcam720;
 
-/// The fast pass alone: what is shown is easy, and a busy machine must not run into a time limit.
-std::vector<SeenCode> read(GreyView view) {
-    ReadOptions options;
-    options.rescue = false;
-    options.budget = {};
-    return readSymbols(view, options);
-}
-
 class CameraSource : public testing::Test {
 protected:
     CameraSource()
-        : live(read) {
+        : live(readQuickly) {
         QObject::connect(&live, &LiveScanner::codeFound,
                          [this](const SeenCode& code) { found.push_back(code.text); });
         QObject::connect(&live, &LiveScanner::codeGone,

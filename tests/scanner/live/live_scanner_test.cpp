@@ -1,6 +1,6 @@
 #include "scanner/live/live_scanner.h"
 
-#include "scanner/reader/symbol_reader.h"
+#include "tests/scanner/live/quick_reader.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/tag_picture.h"
 #include "tests/support/video_writer.h"
@@ -16,20 +16,13 @@
 namespace scanner {
 namespace {
 
+using support::readQuickly;
 using support::ScratchFolder;
 using support::waitFor;
 using Texts = std::vector<std::string>;
 
 void savePicture(const QImage& image, const std::filesystem::path& path) {
     ASSERT_TRUE(image.save(QString::fromStdString(path.string()))) << path;
-}
-
-/// The fast pass alone: what is shown is easy, and a busy machine must not run into a time limit.
-std::vector<SeenCode> read(GreyView view) {
-    ReadOptions options;
-    options.rescue = false;
-    options.budget = {};
-    return readSymbols(view, options);
 }
 
 class LiveScannerOnRecordings : public testing::Test {
@@ -59,7 +52,7 @@ TEST_F(LiveScannerOnRecordings, readsAFolderOfPicturesToItsEnd) {
     savePicture(support::tagPicture({"K00000002B"}), folder / "2.jpg");
     std::ofstream(folder / "3.png") << "words";
     savePicture(support::tagPicture({"K00000003C"}), folder / "4.png");
-    LiveScanner live(read);
+    LiveScanner live(readQuickly);
     listenTo(live);
     live.setPreviewWidth(640);
     live.useRecording({folder.path()});
@@ -80,7 +73,7 @@ TEST_F(LiveScannerOnRecordings, advisesLightWhileItIsDarkAndNoLonger) {
     std::vector<QImage> pictures(20, dark);
     pictures.insert(pictures.end(), 20, support::tagPicture({"K000000001"}, {640, 360}));
     support::writeVideo(folder / "v.avi", pictures, 10, support::VideoKind::MjpegInAvi);
-    LiveScanner live(read);
+    LiveScanner live(readQuickly);
     listenTo(live);
     std::vector<PictureAdvice> advice;
     QObject::connect(&live, &LiveScanner::adviceChanged, [&](PictureAdvice told) { advice.push_back(told); });
@@ -98,7 +91,7 @@ TEST_F(LiveScannerOnRecordings, losesNoFrameOfAVideoToASlowReader) {
     support::writeVideo(folder / "v.avi", pictures, 30, support::VideoKind::MjpegInAvi);
     LiveScanner live([](GreyView view) {
         QThread::msleep(60); // a slow machine
-        return read(view);
+        return readQuickly(view);
     });
     listenTo(live);
     live.useRecording({folder / "v.avi"});
@@ -112,7 +105,7 @@ TEST_F(LiveScannerOnRecordings, readingIsDoneOnAnotherThreadAndSignalsComeOnThis
     std::atomic<QThread*> reading = nullptr;
     LiveScanner live([&](GreyView view) {
         reading = QThread::currentThread();
-        return read(view);
+        return readQuickly(view);
     });
     QThread* signalled = nullptr;
     QObject::connect(&live, &LiveScanner::codeFound, [&] { signalled = QThread::currentThread(); });
@@ -127,7 +120,7 @@ TEST_F(LiveScannerOnRecordings, outlinesHaveTheFramesCorners) {
     savePicture(support::tagPicture({"K00000001A"}, {800, 600}), folder / "1.png");
     std::vector<TrackedCode> outlines;
     QSize frameSize;
-    LiveScanner live(read);
+    LiveScanner live(readQuickly);
     QObject::connect(&live, &LiveScanner::outlinesChanged,
                      [&](const std::vector<TrackedCode>& codes, QSize size) {
                          if (codes.empty()) return;
@@ -149,7 +142,7 @@ TEST_F(LiveScannerOnRecordings, stoppedInTheMiddleItIsSilentFromThenOn) {
     for (int i = 10; i < 40; ++i)
         savePicture(support::tagPicture({"K000000" + std::to_string(i)}),
                     folder / (std::to_string(i) + ".png"));
-    LiveScanner live(read);
+    LiveScanner live(readQuickly);
     listenTo(live);
     QObject::connect(&live, &LiveScanner::codeFound, [&] {
         if (found.size() == 3) live.stop();
@@ -167,7 +160,7 @@ TEST_F(LiveScannerOnRecordings, canBeDeletedAtAnyMoment) {
                     folder / (std::to_string(i) + ".png"));
     for (std::size_t wanted = 0; wanted < 3; ++wanted) {
         found.clear();
-        LiveScanner live(read);
+        LiveScanner live(readQuickly);
         listenTo(live);
         live.useRecording({folder.path()});
         ASSERT_TRUE(waitFor([&] { return found.size() >= wanted; }));
@@ -176,7 +169,7 @@ TEST_F(LiveScannerOnRecordings, canBeDeletedAtAnyMoment) {
 }
 
 TEST_F(LiveScannerOnRecordings, anEmptyFolderEndsWithAFailure) {
-    LiveScanner live(read);
+    LiveScanner live(readQuickly);
     listenTo(live);
     live.useRecording({folder.path()});
     ASSERT_TRUE(waitFor([&] { return live.state() == SourceState::Ended; }));

@@ -3,7 +3,7 @@
 #include "scanner/live/live_scanner.h"
 
 #include "scanner/files/network_address.h"
-#include "scanner/reader/symbol_reader.h"
+#include "tests/scanner/live/quick_reader.h"
 #include "tests/support/network_cameras.h"
 #include "tests/support/tag_picture.h"
 #include "tests/support/wait_for.h"
@@ -15,16 +15,9 @@
 namespace scanner {
 namespace {
 
+using support::readQuickly;
 using support::tagPicture;
 using support::waitFor;
-
-/// The fast pass alone: what is shown is easy, and a busy machine must not run into a time limit.
-std::vector<SeenCode> readQuickly(GreyView view) {
-    ReadOptions options;
-    options.rescue = false;
-    options.budget = {};
-    return readSymbols(view, options);
-}
 
 class NetworkCamera : public testing::Test {
 protected:
