@@ -6,6 +6,7 @@
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
 #include "core/store/check_acts.h"
+#include "core/store/item_states.h"
 
 #include <set>
 
@@ -98,9 +99,9 @@ std::vector<MissingItem> ClubAnswers::missingItems() const {
     const ReadSnapshot asOfNow(*m_state->database);
     const RegisterStore& store = m_state->registerStore;
     std::vector<MissingOnRecord> missing;
-    for (const std::string& code : store.codesEverMissing()) {
+    for (const std::string& code : itemStates::codesEverMissing(*m_state->database)) {
         auto item = store.item(code);
-        const StateNow now = store.stateOf(code, {});
+        const StateNow now = itemStates::now(*m_state->database, code, {});
         if (item && now.state == ItemState::Missing)
             missing.push_back(readMissing(*m_state->database, std::move(*item), now));
     }

@@ -15,6 +15,7 @@
 
 #include "core/register/new_kit.h"
 #include "core/register/typed_rows.h"
+#include "core/store/item_states.h"
 #include "core/store/tag_tables.h"
 #include "core/tag/maker_label.h"
 #include "core/tag/reason.h"
@@ -234,7 +235,7 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
         const auto reason = reasonFrom(why);
         if (!reason) return reason.error();
         // What was missing, too, before it was written off or since, is here now.
-        for (const std::string& act : m_state->registerStore.goneSince(known->id))
+        for (const std::string& act : itemStates::goneSince(*m_state->database, known->id))
             ledger.append(ActTakenBack{{}, act, *reason, moment.at}, by);
         judgeRoundsAnew(*m_state, ledger, known->id, moment.today);
         m_state->endUrgentOfWhole(ledger, moment.today);

@@ -4,6 +4,7 @@
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
 #include "core/register/typed_rows.h"
+#include "core/store/item_states.h"
 
 #include <algorithm>
 
@@ -67,7 +68,7 @@ ItemSeenLast readSeen(const ClubState& state, ItemRecord record, const KitOnHand
     auto seen = checkTables::lastSeen(*state.database, code);
     if (!seen) return item;
     const auto home = homeOf(item.record.item, question);
-    if (home && *home != seen->location) item.homeStamp = state.registerStore.homeGivenAt(code);
+    if (home && *home != seen->location) item.homeStamp = itemStates::homeGivenAt(*state.database, code);
     item.seenAt = std::move(seen->location);
     item.seenStamp = std::move(seen->stamp);
     return item;

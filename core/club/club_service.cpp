@@ -4,6 +4,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_state.h"
 #include "core/club/scanned_code.h"
+#include "core/store/item_states.h"
 
 namespace core {
 namespace {
@@ -17,7 +18,7 @@ void readScans(const ClubState& state, ServiceRoundInput& input) {
         input.codes.push_back(isKit ? std::optional(code->text()) : std::nullopt);
         if (!isKit || input.items.contains(code->text())) continue;
         if (auto record = state.registerStore.record(code->text())) {
-            StateApart apart = state.registerStore.stateOf(code->text(), record->services).apart;
+            StateApart apart = itemStates::now(*state.database, code->text(), record->services).apart;
             input.items.emplace(code->text(),
                                 ItemBeforeRound{std::move(*record),
                                                 openOnly(state.registerStore.logOfItem(code->text())),

@@ -4,6 +4,7 @@
 #include "core/club/club_state.h"
 #include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
+#include "core/store/item_states.h"
 
 namespace core {
 namespace {
@@ -43,7 +44,7 @@ std::vector<ServiceRecord> recordedSince(const ClubState& state, const std::stri
 
 void judgeRoundsAnew(ClubState& state, Ledger& ledger, const std::string& code, CalendarDay today) {
     const auto services = state.registerStore.record(code)->services;
-    const StateNow now = state.registerStore.stateOf(code, services);
+    const StateNow now = itemStates::now(*state.database, code, services);
     if (now.apartStamp.empty()) return; // no state was ever given: the records decide by themselves
     const auto since = recordedSince(state, code, services, now.apartStamp);
     const auto failed = failedRecord(since);

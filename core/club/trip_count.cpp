@@ -1,7 +1,7 @@
 #include "core/club/act_effects.h"
 
 #include "core/club/club_state.h"
-#include "core/register/typed_rows.h"
+#include "core/register/cell_values.h"
 #include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
 

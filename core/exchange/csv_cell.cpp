@@ -3,7 +3,7 @@
 #include "core/base/calendar_day.h"
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
-#include "core/register/typed_rows.h"
+#include "core/register/cell_values.h"
 #include "core/tag/tag_code.h"
 
 #include <algorithm>

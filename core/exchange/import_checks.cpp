@@ -2,6 +2,7 @@
 
 #include "core/base/error_code.h"
 #include "core/exchange/csv_cell.h"
+#include "core/register/cell_values.h"
 #include "core/register/typed_rows.h"
 
 #include <algorithm>

@@ -3,6 +3,7 @@
 #include "core/base/error_code.h"
 #include "core/base/one_slip.h"
 #include "core/base/plain_text.h"
+#include "core/register/cell_values.h"
 #include "core/register/typed_rows.h"
 
 #include <algorithm>

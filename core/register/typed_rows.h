@@ -47,16 +47,6 @@ void requireReadable(const Sheet& sheet, const Cells& cells); ///< throws like t
 /// The cell of that column, or the column's default when it is empty.
 std::string_view cellOf(const Sheet& sheet, const Cells& cells, std::string_view column);
 
-// Cells that hold more than one value; empty when the text is not in the contract's form.
-std::optional<double> numberFrom(std::string_view text); ///< `-2.5`: digits, one full stop, no exponent
-/// How a number that was counted up is written: at most four decimals, no exponent. Of hours that is a third
-/// of a second, far below what a crew tells, and nothing is left of sums that come to nothing.
-std::string numberText(double number);
-std::optional<std::vector<RuleStep>>
-stepsFrom(std::string_view text);                              ///< `108:12;120:6`, by rising age, n above 0
-std::optional<Tolerance> toleranceFrom(std::string_view text); ///< `none`, `end_of_month`, `14d`
-std::vector<std::string> namesFrom(std::string_view text);     ///< `a;b`: outer blanks and empty parts off
-
 /// Empty: no state of an item.
 std::optional<ItemState> itemStateFrom(std::string_view text);
 

@@ -1,6 +1,7 @@
 #include "core/store/check_store.h"
 
 #include "core/store/check_acts.h"
+#include "core/store/item_states.h"
 
 #include <algorithm>
 #include <set>
@@ -73,7 +74,7 @@ void CheckStore::dropSighting(BoatCheckInput& input, const std::string& code) co
 SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const {
     SeenItem seen;
     const std::string& code = record.item.id;
-    const StateNow before = m_register.stateOf(code, record.services, first.stamp);
+    const StateNow before = itemStates::now(m_database, code, record.services, first.stamp);
     seen.wasMissing = before.state == ItemState::Missing;
     seen.logOpen = openOnly(m_register.logOfItem(code));
     if (run.phase == Phase::Return)

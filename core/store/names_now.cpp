@@ -1,7 +1,9 @@
 #include "core/store/names_now.h"
 
+#include "core/register/cell_values.h"
 #include "core/register/typed_rows.h"
 
+#include <functional>
 #include <map>
 #include <numeric>
 

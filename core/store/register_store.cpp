@@ -2,14 +2,12 @@
 
 #include "core/record/fact.h"
 #include "core/register/typed_rows.h"
-#include "core/store/fact_table.h"
+#include "core/store/item_states.h"
 #include "core/store/names_now.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
-#include "core/upkeep/service_state.h"
 
 #include <algorithm>
-#include <array>
 
 namespace core {
 namespace {
@@ -51,21 +49,9 @@ std::vector<Value> ownOverClass(std::vector<Value> ofClass, const std::vector<Va
     return ofClass;
 }
 
-std::optional<CalendarDay> sinceFrom(const std::string& text, const std::string& code) {
-    const auto since = CalendarDay::parse(text);
-    if (!since && !text.empty()) throw StoreFailure(unreadableCell({"item_state", code, "since"}, {}, text));
-    return since;
-}
-
 std::optional<std::string> stateName(const Cells& cells) {
     const std::string& text = cells[static_cast<std::size_t>(items.indexOf("state"))];
     return text.empty() ? std::nullopt : std::optional(text);
-}
-
-/// `code`: the item's, for the error.
-ItemState stateFrom(const std::string& text, const std::string& code) {
-    if (const auto state = itemStateFrom(text)) return *state;
-    throw StoreFailure(unreadableCell({"item_state", code, "state"}, {}, text));
 }
 
 } // namespace
@@ -99,7 +85,7 @@ std::vector<Cells> RegisterStore::where(SheetId id, std::string_view column, con
 std::vector<Cells> RegisterStore::withStates(std::vector<Cells> rows) const {
     for (Cells& row : rows) {
         if (stateName(row) != "missing") continue;
-        const StateNow now = stateOf(row[0], {});
+        const StateNow now = itemStates::now(m_database, row[0], {});
         if (now.state == ItemState::Missing) continue;
         row[static_cast<std::size_t>(items.indexOf("state"))] = now.given;
         row[static_cast<std::size_t>(items.indexOf("since"))] = now.since ? now.since->iso() : "";
@@ -182,100 +168,6 @@ std::vector<BoatPoint> RegisterStore::pointsOf(const Boat& boat, const std::stri
                         [](const BoatPoint& point) { return foldName(point.name); });
 }
 
-StateNow RegisterStore::stateOf(const std::string& code, const std::vector<ServiceRecord>& services,
-                                const std::string& before) const {
-    Statement query =
-        m_database
-            .prepare("SELECT stamp, state, since, why, check_id, rule FROM item_state WHERE code = ? AND "
-                     "state <> '' AND (?2 = '' OR stamp < ?2) AND NOT EXISTS (SELECT 1 FROM taken_back WHERE "
-                     "act = item_state.id) ORDER BY stamp DESC")
-            .with(code)
-            .with(before);
-    StateNow now;
-    std::string given; // the newest that is not "missing"
-    bool isMissing = false;
-    while (given.empty() && query.step()) {
-        const std::string stamp = query.text(0);
-        const std::string state = query.text(1);
-        if (state != "missing") {
-            given = state;
-            now.apart = {stateFrom(state, code), sinceFrom(query.text(2), code), query.text(3),
-                         state == nameOf(ItemState::Unserviceable) && !query.text(5).empty()};
-            now.apartStamp = stamp;
-            continue;
-        }
-        // Seen anywhere after it was marked missing: found, and back in the state before that.
-        if (isMissing || wasSeenBetween(code, stamp, before)) continue;
-        isMissing = true;
-        now.given = state;
-        now.since = sinceFrom(query.text(2), code);
-        now.why = query.text(3);
-        now.missingStamp = stamp;
-        now.missingCheck = query.text(4);
-    }
-    query.reset();
-    if (given.empty())
-        if (const auto failed = failedSince(services))
-            now.apart = {ItemState::Unserviceable, failed, {}, true};
-    if (isMissing) {
-        now.state = ItemState::Missing;
-        return now;
-    }
-    now.given = given;
-    now.state = now.apart.state;
-    now.since = now.apart.since;
-    now.why = now.apart.why;
-    return now;
-}
-
-std::vector<std::string> RegisterStore::goneSince(const std::string& code) const {
-    std::vector<std::string> acts;
-    Statement query = m_database
-                          .prepare("SELECT id, state FROM item_state WHERE code = ? AND state <> '' AND NOT "
-                                   "EXISTS (SELECT 1 FROM taken_back WHERE act = item_state.id) ORDER BY "
-                                   "stamp DESC")
-                          .with(code);
-    while (query.step() &&
-           (query.text(1) == nameOf(ItemState::WrittenOff) || query.text(1) == nameOf(ItemState::Missing)))
-        acts.push_back(query.text(0));
-    query.reset();
-    return acts;
-}
-
-std::vector<std::string> RegisterStore::codesEverMissing() const {
-    std::vector<std::string> codes;
-    Statement query =
-        m_database.prepare("SELECT DISTINCT code FROM item_state WHERE state = 'missing' ORDER BY code");
-    while (query.step())
-        codes.push_back(query.text(0));
-    return codes;
-}
-
-std::string RegisterStore::homeGivenAt(const std::string& code) const {
-    const std::array columns{items.indexOf("boat"), items.indexOf("place")};
-    std::string newest;
-    for (const Fact& fact : factTable::ofRow(m_database, std::string(items.table), foldName(code)))
-        for (const auto& [column, text] : factTable::rowOf(fact).set)
-            if (std::find(columns.begin(), columns.end(), column) != columns.end())
-                newest = std::max(newest, fact.stamp());
-    return newest;
-}
-
-bool RegisterStore::wasSeenBetween(const std::string& code, const std::string& after,
-                                   const std::string& before) const {
-    Statement query =
-        m_database
-            .prepare(
-                "SELECT 1 FROM sighting WHERE code = ? AND stamp > ? AND (?3 = '' OR stamp < ?3) AND NOT "
-                "EXISTS (SELECT 1 FROM taken_back WHERE act = sighting.id) LIMIT 1")
-            .with(code)
-            .with(after)
-            .with(before);
-    const bool seen = query.step();
-    query.reset();
-    return seen;
-}
-
 std::optional<Item> RegisterStore::item(const std::string& code) const {
     const auto found = record(code);
     return found ? std::optional(found->item) : std::nullopt;
@@ -291,7 +183,7 @@ std::optional<ItemRecord> RegisterStore::record(const std::string& code) const {
     record.services = valuesOf(where(SheetId::Services, "code", own), serviceAt());
     record.happenings = valuesOf(where(SheetId::Happenings, "code", own), happeningAt());
     record.use = valuesOf(where(SheetId::Use, "code", own), useFrom);
-    applyState(stateOf(own, record.services), record.item);
+    applyState(itemStates::now(m_database, own, record.services), record.item);
     return record;
 }
 
@@ -330,7 +222,7 @@ std::vector<ItemRecord> RegisterStore::allRecords() const {
     gather(SheetId::Happenings, happeningAt(), &ItemRecord::happenings);
     gather(SheetId::Use, useFrom, &ItemRecord::use);
     for (ItemRecord& record : records)
-        applyState(stateOf(record.item.id, record.services), record.item);
+        applyState(itemStates::now(m_database, record.item.id, record.services), record.item);
     return records;
 }
 

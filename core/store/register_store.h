@@ -6,7 +6,6 @@
 #include "core/register/manifest_record.h"
 #include "core/register/sheets.h"
 #include "core/store/database.h"
-#include "core/upkeep/service_state.h"
 
 #include <functional>
 #include <map>
@@ -15,19 +14,6 @@
 #include <vector>
 
 namespace core {
-
-/// The state that an item really is in: the newest given state, unless it is 'missing' and the item was seen
-/// since; without any, what its service records say.
-struct StateNow {
-    ItemState state = ItemState::Serviceable;
-    std::optional<CalendarDay> since;
-    std::string why;
-    std::string given;        ///< the text in force, empty: none was given
-    std::string missingStamp; ///< of the fact that marked it missing, while it is
-    std::string missingCheck; ///< the return check that missed it, if one did
-    StateApart apart;         ///< what it is apart from being missing
-    std::string apartStamp;   ///< of the fact that gave it that; empty: none did
-};
 
 /// Reads the register: rows for import and export, values for the rules. Throws StoreFailure.
 class RegisterStore : public RegisterRows {
@@ -57,10 +43,9 @@ public:
 
     std::optional<Item> item(const std::string& code) const; ///< with the state it is in now
     std::optional<ItemRecord>
-    record(const std::string& code) const;             ///< the same, with all that its dates depend on
-    std::vector<ItemRecord> allRecords() const;        ///< every item, by code; reads each table once
-    std::vector<std::string> codesEverMissing() const; ///< that were given the state "missing" once; by code
-    std::vector<Item> allItems() const;                ///< the same without what its dates depend on
+    record(const std::string& code) const;      ///< the same, with all that its dates depend on
+    std::vector<ItemRecord> allRecords() const; ///< every item, by code; reads each table once
+    std::vector<Item> allItems() const;         ///< the same without what its dates depend on
     std::vector<Item> itemsOfBoat(const std::string& boat) const; ///< that have their home there, by code
     std::vector<Item> itemsOfLabel(const std::string& gtin, const std::string& serial) const;
 
@@ -69,22 +54,12 @@ public:
     std::vector<LogEntry> logOfItem(const std::string& code) const;
     std::vector<LogEntry> allLog() const;
 
-    /// The state before any sighting with a stamp of `before` or later counts; empty: now.
-    StateNow stateOf(const std::string& code, const std::vector<ServiceRecord>& services,
-                     const std::string& before = {}) const;
-    /// Ids of the facts by which the item is written off, or missing besides, newest first; empty: it is
-    /// neither.
-    std::vector<std::string> goneSince(const std::string& code) const;
-    /// Stamp of the newest fact that gave the item a home boat or place, or took it; empty: none.
-    std::string homeGivenAt(const std::string& code) const;
-
 private:
     KitType wholeKitType(const Cells& cells) const;
     std::vector<Cells> ofClass(SheetId id, const std::string& boatClass) const;
     std::vector<Cells> withStates(std::vector<Cells> rows) const;
     std::vector<Item> itemsOf(const std::vector<Cells>& rows) const;
     std::vector<LogEntry> entriesOf(const std::vector<Cells>& rows) const;
-    bool wasSeenBetween(const std::string& code, const std::string& after, const std::string& before) const;
     std::function<ServiceRecord(const Cells&)>
     serviceAt() const; ///< reads a row with the instant of its making
     std::function<Happening(const Cells&)> happeningAt() const;

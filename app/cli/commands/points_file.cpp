@@ -5,8 +5,8 @@
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/exchange/csv_text.h"
+#include "core/register/cell_values.h"
 #include "core/register/sheets.h"
-#include "core/register/typed_rows.h"
 
 #include <algorithm>
 #include <fstream>

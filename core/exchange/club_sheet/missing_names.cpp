@@ -1,6 +1,6 @@
 #include "core/exchange/club_sheet/missing_names.h"
 
-#include "core/register/typed_rows.h"
+#include "core/register/cell_values.h"
 
 #include <map>
 #include <unordered_set>

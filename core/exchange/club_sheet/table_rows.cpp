@@ -5,7 +5,7 @@
 #include "core/exchange/club_sheet/column_contents.h"
 #include "core/exchange/club_sheet/heading_words.h"
 #include "core/exchange/csv_cell.h"
-#include "core/register/typed_rows.h"
+#include "core/register/cell_values.h"
 
 #include <algorithm>
 #include <map>

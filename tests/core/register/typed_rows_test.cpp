@@ -1,3 +1,4 @@
+#include "core/register/cell_values.h"
 #include "core/register/typed_rows.h"
 
 #include "core/base/store_failure.h"
