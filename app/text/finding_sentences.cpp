@@ -1,5 +1,6 @@
 #include "app/text/sentences.h"
 
+#include "app/text/rule_sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -8,11 +9,9 @@
 namespace app {
 namespace {
 
-using core::Anchor;
 using core::DueState;
 using core::Finding;
 using core::FindingKind;
-using core::RuleKind;
 
 struct FindingSentencesText {
     Q_DECLARE_TR_FUNCTIONS(Findings)
@@ -28,71 +27,6 @@ QString theItem(const Finding& finding) {
 
 QString sinceClause(const Finding& finding) {
     return finding.since ? FindingSentencesText::tr(" since %1").arg(inWords(*finding.since)) : QString();
-}
-
-/// What the rule is called; a part's rule names the part.
-QString theRule(const core::RuleDue& due) {
-    if (due.rule.part.empty()) return FindingSentencesText::tr("the rule “%1”").arg(text(due.rule.name));
-    return FindingSentencesText::tr("the rule “%1” for its %2").arg(text(due.rule.name), text(due.rule.part));
-}
-
-QString anchorInWords(Anchor anchor, const QString& day) {
-    switch (anchor) {
-    case Anchor::Made:
-        return FindingSentencesText::tr("made %1").arg(day);
-    case Anchor::FirstUse:
-        return FindingSentencesText::tr("first used %1").arg(day);
-    case Anchor::Stamped:
-        return FindingSentencesText::tr("stamped %1").arg(day);
-    case Anchor::Registered:
-        return FindingSentencesText::tr("registered %1, no record since").arg(day);
-    case Anchor::Service:
-        return FindingSentencesText::tr("last recorded %1").arg(day);
-    case Anchor::Event:
-    case Anchor::None:
-        break;
-    }
-    return day;
-}
-
-QString countedInWords(const core::RuleDue& due) {
-    const QString sum = numberInWords(*due.counted);
-    const QString limit = numberInWords(due.limit.value_or(due.rule.n));
-    const bool isRecorded = due.anchor == Anchor::Service;
-    if (due.rule.kind == RuleKind::EveryUses)
-        return isRecorded
-                   ? FindingSentencesText::tr("%1 launches since the last record, the limit is %2")
-                         .arg(sum, limit)
-                   : FindingSentencesText::tr("%1 launches, never recorded, the limit is %2").arg(sum, limit);
-    return isRecorded
-               ? FindingSentencesText::tr("%1 hours run since the last record, the limit is %2")
-                     .arg(sum, limit)
-               : FindingSentencesText::tr("%1 hours run, never recorded, the limit is %2").arg(sum, limit);
-}
-
-QString startInWords(const core::RuleDue& due) {
-    if (due.state == DueState::Undated) return {};
-    if (due.counted) return countedInWords(due);
-    if (!due.event.empty()) {
-        const QString day =
-            due.anchorDay ? FindingSentencesText::tr(" on %1").arg(inWords(*due.anchorDay)) : QString();
-        return text(due.event) + day;
-    }
-    return due.anchorDay ? anchorInWords(due.anchor, inWords(*due.anchorDay)) : QString();
-}
-
-QString whatItCountsFrom(RuleKind kind) {
-    switch (kind) {
-    case RuleKind::Stamped:
-        return FindingSentencesText::tr("the expiry printed on it");
-    case RuleKind::FromMade:
-    case RuleKind::YearEndFromMade:
-        return FindingSentencesText::tr("the day it was made");
-    case RuleKind::FromFirstUse:
-        return FindingSentencesText::tr("the day of its first use");
-    default:
-        return FindingSentencesText::tr("the day of its last record or first use");
-    }
 }
 
 bool isStop(const Finding& finding) {
@@ -354,26 +288,6 @@ QString sentenceOf(const Finding& finding) {
 }
 
 } // namespace
-
-QString explanationOf(const core::RuleDue& due) {
-    QStringList clauses;
-    if (const QString start = startInWords(due); !start.isEmpty()) clauses << start;
-    clauses << (due.rule.source.empty() ? FindingSentencesText::tr("no source given")
-                                        : FindingSentencesText::tr("source: %1").arg(text(due.rule.source)));
-    return clauses.join(QStringLiteral("; "));
-}
-
-QString ruleInWords(const core::LifeRule& rule) {
-    return rule.part.empty() ? text(rule.name)
-                             : FindingSentencesText::tr("%1: %2").arg(text(rule.part), text(rule.name));
-}
-
-QString passedInWords(const core::RuleDue& due) {
-    const QString rule = ruleInWords(due.rule);
-    if (due.due) return FindingSentencesText::tr("%1, %2").arg(rule, inWords(*due.due));
-    const QString start = startInWords(due);
-    return start.isEmpty() ? rule : FindingSentencesText::tr("%1, %2").arg(rule, start);
-}
 
 QString reasonOf(const Finding& finding) {
     return withCapital(sentenceOf(finding));

@@ -1,15 +1,16 @@
 #include "app/cli/commands/check_run.h"
 
+#include "app/cli/commands/check_input.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/flow/check_flow.h"
 #include "app/flow/seen_text.h"
 #include "app/text/act_words.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
+#include "core/base/plain_text.h"
 #include "core/club/club_checks.h"
 #include "core/club/club_events.h"
-
-#include "core/base/plain_text.h"
 
 #include <algorithm>
 #include <istream>
