@@ -18,7 +18,7 @@ constexpr ErrorText textsOfChecks[] = {
     {ErrorCode::NothingToTakeBack,
      QT_TRANSLATE_NOOP("Errors", "nothing stands in this check that could be taken back")},
     {ErrorCode::NoUnfinishedCheck, QT_TRANSLATE_NOOP("Errors", "%1 has no unfinished check of that phase"),
-     QT_TRANSLATE_NOOP("Errors", "look at the boat's history")},
+     QT_TRANSLATE_NOOP("Errors", "look at its history")},
     {ErrorCode::NotSeen, QT_TRANSLATE_NOOP("Errors", "%1 was not seen in this check")},
     {ErrorCode::NoSuchPointAtLaunch, QT_TRANSLATE_NOOP("Errors", "'%1' is no point of %2 at the launch"),
      QT_TRANSLATE_NOOP("Errors", "name a point as it stands in points.csv")},

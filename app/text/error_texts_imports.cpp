@@ -37,8 +37,9 @@ constexpr ErrorText textsOfImports[] = {
     {ErrorCode::KeyColumnMissing,
      QT_TRANSLATE_NOOP("Errors", "the column %1 is missing: it names the row, so add it")},
     {ErrorCode::RowLength,
-     QT_TRANSLATE_NOOP("Errors", "the row has %1 cells where the header has %2: is a comma missing, or a "
-                                 "cell with a comma not in quotes?")},
+     QT_TRANSLATE_NOOP("Errors",
+                       "the number of cells in the row is %1, in the header %2: is a comma missing, or a "
+                       "cell with a comma not in quotes?")},
     {ErrorCode::KeyCellMissing,
      QT_TRANSLATE_NOOP("Errors", "the %1 is missing: it names the row, so fill it in")},
     {ErrorCode::BothGiven,

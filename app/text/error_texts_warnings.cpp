@@ -12,8 +12,8 @@ constexpr ErrorText textsOfWarnings[] = {
     {ErrorCode::ClassWithoutBoat,
      QT_TRANSLATE_NOOP("Errors", "no boat has the class '%1': its manifest is asked of none")},
     {ErrorCode::BoatWithoutManifest,
-     QT_TRANSLATE_NOOP("Errors", "nothing is asked of '%1': its class '%2' has no manifest, so the boat will "
-                                 "never be kit ready")},
+     QT_TRANSLATE_NOOP("Errors", "nothing is asked of '%1' (class '%2'): neither it nor its class has a "
+                                 "manifest, so the boat will never be kit ready")},
     {ErrorCode::ClassLikeAnother,
      QT_TRANSLATE_NOOP("Errors", "the class '%1' is almost '%2': if they are one, write them alike")},
     {ErrorCode::KitTypeLikeAnother,

@@ -145,7 +145,7 @@ QString otherPerson(const Finding& finding) {
 QString writtenOff(const Finding& finding) {
     const QString why =
         finding.text.empty() ? QString() : FindingSentencesText::tr(" (%1)").arg(text(finding.text));
-    return FindingSentencesText::tr("%1 is written off%2%3: take it out of the boat.")
+    return FindingSentencesText::tr("%1 is written off%2%3: take it away.")
         .arg(theItem(finding), sinceClause(finding), why);
 }
 

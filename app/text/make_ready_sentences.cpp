@@ -38,6 +38,9 @@ QString otherInWords(const core::BoatPlan& boat) {
 } // namespace
 
 QString conditionInWords(const core::BoatPlan& boat) {
+    if (boat.asksNothing)
+        return MakeReadyText::tr(
+            "Nothing is asked of it, so no check of it is complete: write its manifest.");
     const QString other = otherInWords(boat);
     if (boat.complete)
         return other.isEmpty() ? MakeReadyText::tr("Can be made complete.")
@@ -52,12 +55,16 @@ QString inWords(const core::Location& at) {
 }
 
 QString answerInWords(const core::MakeReadyPlan& plan) {
-    const auto complete = static_cast<int>(std::count_if(
-        plan.boats.begin(), plan.boats.end(), [](const core::BoatPlan& boat) { return boat.complete; }));
+    const auto complete =
+        static_cast<int>(std::count_if(plan.boats.begin(), plan.boats.end(), [](const core::BoatPlan& boat) {
+            return boat.complete && !boat.asksNothing;
+        }));
     const auto moves = static_cast<int>(plan.moves.size());
     if (plan.boats.empty()) return MakeReadyText::tr("No boat is in to be made ready.");
     const QString boats =
-        MakeReadyText::tr("%1 of %2 boats can be made complete").arg(complete).arg(plan.boats.size());
+        plan.boats.size() == 1
+            ? MakeReadyText::tr("%1 of 1 boat can be made complete").arg(complete)
+            : MakeReadyText::tr("%1 of %2 boats can be made complete").arg(complete).arg(plan.boats.size());
     if (moves == 0) return MakeReadyText::tr("%1; nothing has to be moved.").arg(boats);
     return MakeReadyText::tr("%1, with %2.")
         .arg(boats, counted(moves, QT_TRANSLATE_N_NOOP("Words", "%n move"),
@@ -91,6 +98,9 @@ QString goalsInWords(const core::MakeReadyPlan& plan) {
 
 QString boatInWords(const core::BoatPlan& plan) {
     const QString boat = text(plan.boat);
+    if (plan.asksNothing)
+        return readyText("▲ %1: nothing is asked of it, so no check of it is complete: write its manifest")
+            .arg(boat);
     if (!plan.complete) {
         const QString words = readyText("▲ %1: left out, short of %2, also with all that is left over")
                                   .arg(boat, listedShort(plan.shortLines));

@@ -76,6 +76,9 @@ QString lookAtInWords(const core::LookAt& found) {
     case core::LookAt::Kind::SignedTwice:
         return MergeText::tr("A check of %1 was signed on two machines: the first signature holds")
             .arg(text(found.name));
+    case core::LookAt::Kind::RenamedTwice:
+        return MergeText::tr("One thing was renamed on two machines, to %1 and to %2: it is called %1 now")
+            .arg(text(found.name), text(found.otherName));
     case core::LookAt::Kind::PinsChanged:
         return pinInWords(found);
     }

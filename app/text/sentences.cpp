@@ -85,13 +85,21 @@ QString kitOutcome(const Stops& stops) {
                            : SentencesText::tr("Kit incomplete: %1").arg(words.join(SentencesText::tr(", ")));
 }
 
+/// Nothing went out by the record: a return that was begun without a launch check.
+bool isOfNoLaunch(const core::CheckAnswer& answer) {
+    return answer.phase == core::Phase::Return && answer.lines.empty();
+}
+
 /// After a trip the question is what came back, and what is left to do.
 QString returnOutcome(const core::CheckAnswer& answer) {
     const Stops stops = whatIsShort(answer);
     const QString others = stops.others.join(SentencesText::tr(", "));
     if (stops.kit.isEmpty())
-        return others.isEmpty() ? SentencesText::tr("Return check not done")
-                                : SentencesText::tr("Everything is back; still to do: %1").arg(others);
+        return others.isEmpty()
+                   ? SentencesText::tr("Return check not done")
+                   : (isOfNoLaunch(answer) ? SentencesText::tr("No launch of it is recorded; still to do: %1")
+                                           : SentencesText::tr("Everything is back; still to do: %1"))
+                         .arg(others);
     const QString notBack = SentencesText::tr("Not back: %1").arg(stops.kit.join(SentencesText::tr(", ")));
     return others.isEmpty() ? notBack : SentencesText::tr("%1; %2").arg(notBack, others);
 }
@@ -140,6 +148,8 @@ core::ErrorCode codeOf(scanner::FileFault fault) {
 
 QString outcomeOf(const core::CheckAnswer& answer) {
     const bool isReturn = answer.phase == core::Phase::Return;
+    if (isOfNoLaunch(answer) && answer.outcome != core::CheckOutcome::Incomplete)
+        return SentencesText::tr("No launch of it is recorded, so nothing is missed");
     const int remarks = static_cast<int>(answer.findings.size());
     switch (answer.outcome) {
     case core::CheckOutcome::Incomplete:

@@ -91,6 +91,7 @@ Evidence evidenceOf(const std::string& boat, Instant on, const std::optional<Lau
     evidence.launch = launch->launch;
     evidence.people = launch->people;
     evidence.back = launch->back;
+    evidence.calledNow = launch->calledNow;
     evidence.factHash = launch->factHash;
     evidence.machine = launch->machine;
     evidence.seq = launch->seq;

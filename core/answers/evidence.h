@@ -37,15 +37,18 @@ struct Evidence {
     std::string machine;               ///< whose chain, with the number in it
     std::int64_t seq = 0;
     std::string head; ///< the chain's newest hash now
+    /// People are named as whoever signed named them; what those are called by now, where it is another name.
+    std::map<std::string, std::string> calledNow;
 };
 
 /// What the record holds of the launch that an instant asks for.
 struct LaunchOnRecord {
     SignedCheck launch;
-    std::vector<std::string> people; ///< as it named them
-    std::vector<Sighting> sightings; ///< those that stand, oldest first
-    std::optional<SignedCheck> back; ///< of firstReturnAfter
-    std::string factHash;            ///< of its signature
+    std::vector<std::string> people;              ///< as it named them
+    std::map<std::string, std::string> calledNow; ///< of those and who signed, as in Evidence
+    std::vector<Sighting> sightings;              ///< those that stand, oldest first
+    std::optional<SignedCheck> back;              ///< of firstReturnAfter
+    std::string factHash;                         ///< of its signature
     std::string machine;
     std::int64_t seq = 0;
     std::map<std::string, std::string> replacedTags; ///< item id to its tag of now, where that is another

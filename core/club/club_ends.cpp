@@ -71,6 +71,12 @@ std::vector<std::string> wentOutLast(Database& database, const Location& where) 
 
 } // namespace
 
+std::optional<CalendarDay> untilOf(const ClubState& state, SheetId id, const std::string& name) {
+    const auto row = state.registerStore.find(id, foldName(name));
+    const int until = sheet(id).indexOf("until");
+    return row && until >= 0 ? CalendarDay::parse((*row)[static_cast<std::size_t>(until)]) : std::nullopt;
+}
+
 Outcome stillHere(const std::string& name, const std::optional<CalendarDay>& until, CalendarDay today) {
     if (isHere(until, today)) return Done{};
     return Error{ErrorCode::NoLongerHere, {name, until->iso()}};

@@ -86,7 +86,7 @@ Outcome ClubEvents::recordOperation(const std::string& check, const Operation& g
     return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
         const auto run = m_state->heldRun(check);
         if (!run) return run.error();
-        const auto operation = operationFrom(given);
+        const auto operation = operationFrom(given, moment.today);
         if (!operation) return operation.error();
         const auto before = operationOf(check);
         if (before && textOf(*before) == textOf(*operation)) return Done{};

@@ -18,10 +18,11 @@ struct LookAt {
         SerialTwice,      ///< item; other item; its serial in `text`
         LikeNames,        ///< name; other name, of the sheet's rows: new ones that may be the same thing
         CellChangedTwice, ///< name of the row; column in `text`: two machines within an hour
-        OutTwice,    ///< boat in `name`: a launch was signed while it was out by another machine's record
-        SignedTwice, ///< boat or place in `name`: the first signature holds
-        PinsChanged, ///< gear officer in `name`: has another PIN here, or one that counts no more or anew
-        Last = PinsChanged
+        OutTwice,     ///< boat in `name`: a launch was signed while it was out by another machine's record
+        SignedTwice,  ///< boat or place in `name`: the first signature holds
+        PinsChanged,  ///< gear officer in `name`: has another PIN here, or one that counts no more or anew
+        RenamedTwice, ///< name that holds; other name: what another machine renamed the same thing to
+        Last = RenamedTwice
     };
     Kind kind = Kind::SeenOnTwoBoats;
     ItemName item, otherItem;

@@ -226,6 +226,20 @@ Outcome ClubKit::writeOffAll(const std::vector<std::string>& codes, const std::s
     });
 }
 
+namespace {
+
+/// NoLongerHere: kit is not given back to a boat, place or person that is gone.
+Outcome homesAreHere(const ClubState& state, const Item& item, CalendarDay today) {
+    for (const auto& [id, name] : {std::pair(SheetId::Boats, item.boat),
+                                   {SheetId::Places, item.place},
+                                   {SheetId::People, item.person}})
+        if (!name.empty())
+            if (const Outcome here = stillHere(name, untilOf(state, id, name), today); !here) return here;
+    return Done{};
+}
+
+} // namespace
+
 Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, const std::string& by,
                            Moment moment) {
     return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
@@ -234,6 +248,7 @@ Outcome ClubKit::reinstate(const std::string& typed, const std::string& why, con
         if (known->state != ItemState::WrittenOff) return Error{ErrorCode::NotWrittenOff};
         const auto reason = reasonFrom(why);
         if (!reason) return reason.error();
+        if (const Outcome here = homesAreHere(*m_state, *known, moment.today); !here) return here.error();
         // What was missing, too, before it was written off or since, is here now.
         for (const std::string& act : itemStates::goneSince(*m_state->database, known->id))
             ledger.append(ActTakenBack{{}, act, *reason, moment.at}, by);

@@ -7,6 +7,7 @@
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_import.h"
 #include "core/register/boat.h"
+#include "core/register/typed_rows.h"
 #include "core/store/row_table.h"
 #include "core/upkeep/same_name.h"
 
@@ -104,13 +105,6 @@ const std::string* cellOf(const RowChange& change, std::string_view column) {
     return nullptr;
 }
 
-/// The last day of what has that name; empty: it is here for good, or not known.
-std::optional<CalendarDay> untilOf(const ClubState& state, SheetId id, const std::string& name) {
-    const auto row = state.registerStore.find(id, foldName(name));
-    const int until = sheet(id).indexOf("until");
-    return row && until >= 0 ? CalendarDay::parse((*row)[static_cast<std::size_t>(until)]) : std::nullopt;
-}
-
 /// What an import may tell of years ago or of a register as it stood, and a person who writes one row today
 /// does not mean: a home or an owner that is no longer here, and days to come of what has happened.
 class MeantToday {
@@ -152,9 +146,12 @@ private:
         if (change.sheet == SheetId::Items) {
             lookAtDay(change, "made", ErrorCode::MadeInFuture, false);
             lookAtDay(change, "first_use", ErrorCode::FirstUseInFuture, false);
+            lookAtFirstUse(change);
         }
         if (change.sheet == SheetId::Services) lookAtDay(change, "day", ErrorCode::ServiceInFuture, true);
-        if (change.sheet == SheetId::Happenings) lookAtDay(change, "day", ErrorCode::HappeningInFuture, true);
+        if (change.sheet == SheetId::Happenings || change.sheet == SheetId::Use ||
+            change.sheet == SheetId::Log)
+            lookAtDay(change, "day", ErrorCode::HappeningInFuture, true);
     }
 
     void lookAtName(const RowChange& change, const char* column, SheetId id) {
@@ -172,6 +169,25 @@ private:
         std::vector<std::string> arguments{*text};
         if (tellsToday) arguments.push_back(m_today.iso());
         reject(change, column, {code, std::move(arguments)});
+    }
+
+    /// Nothing is used before it is made, as far as both days are known.
+    void lookAtFirstUse(const RowChange& change) {
+        if (!cellOf(change, "made") && !cellOf(change, "first_use")) return;
+        const auto row =
+            m_state.registerStore.find(change.sheet, keyOf(sheet(change.sheet), change.keyCells));
+        const auto textOf = [&](const char* column) {
+            const std::string* changed = cellOf(change, column);
+            return changed ? *changed
+                   : row   ? std::string(core::cellOf(sheet(change.sheet), *row, column))
+                           : "";
+        };
+        const std::string made = textOf("made"), used = textOf("first_use");
+        const auto madeOn = PartialDay::parse(made), usedOn = PartialDay::parse(used);
+        if (madeOn && madeOn->firstDay() > m_today) return; // refused for that
+        if (madeOn && usedOn && usedOn->lastDay() < madeOn->firstDay())
+            reject(change, cellOf(change, "first_use") ? "first_use" : "made",
+                   {ErrorCode::UsedBeforeMade, {used, made}});
     }
 
     void reject(const RowChange& change, const char* column, Error reason) {

@@ -212,6 +212,8 @@ void closeEntry(Ledger& ledger, const LogEntry& entry, const std::string& closin
 /// Gives tags that nothing in the file has, nor kit ever had. Valid as long as the file is open.
 MintTag mintingFor(Database& database);
 
+/// The last day of what has that name; empty: it is here for good, or not known.
+std::optional<CalendarDay> untilOf(const ClubState& state, SheetId id, const std::string& name);
 /// NoLongerHere where that last day is past.
 Outcome stillHere(const std::string& name, const std::optional<CalendarDay>& until, CalendarDay today);
 

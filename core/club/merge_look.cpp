@@ -5,6 +5,7 @@
 #include "core/store/fact_table.h"
 #include "core/store/names_now.h"
 #include "core/store/tag_tables.h"
+#include "core/upkeep/same_name.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -65,7 +66,8 @@ void MergeLook::forEachNew(bool withSightings,
     auto facts = m_news.facts();
     while (const auto fact = facts.next()) {
         const bool isSeen = withSightings && fact->kind == TagSeen::kind;
-        if (!isSeen && fact->kind != CheckSigned::kind && sheetOfTable(fact->kind) == nullptr) continue;
+        const bool isPlain = fact->kind == CheckSigned::kind || fact->kind == Renamed::kind;
+        if (!isSeen && !isPlain && sheetOfTable(fact->kind) == nullptr) continue;
         if (const auto body = factTable::bodyOf(*fact)) visit(*fact, *body);
     }
 }
@@ -101,6 +103,7 @@ void MergeLook::lookAt(const Fact& fact, const FactBody& body) {
     if (const auto* seen = std::get_if<TagSeen>(&body)) lookAtSighting(*seen);
     if (const auto* row = std::get_if<RowWritten>(&body)) lookAtRow(fact, namesNow::row(m_database, *row));
     if (const auto* signature = std::get_if<CheckSigned>(&body)) lookAtSignature(fact, *signature);
+    if (const auto* renamed = std::get_if<Renamed>(&body)) lookAtRenaming(fact, *renamed);
 }
 
 void MergeLook::lookAtSighting(const TagSeen& seen) {
@@ -190,6 +193,24 @@ void MergeLook::lookAtSignature(const Fact& fact, const CheckSigned& signature) 
     if (kept && (kept->stamp != fact.stamp() || m_wasSigned.count(signature.check) > 0))
         note({.kind = LookAt::Kind::SignedTwice, .name = kept->location.name});
     if (kept && kept->phase == Phase::Launch) m_boats.insert(kept->location.name);
+}
+
+/// One thing that two machines renamed, neither knowing of the other: the newer name holds.
+void MergeLook::lookAtRenaming(const Fact& fact, const Renamed& renamed) {
+    for (const Fact& other : factTable::ofPlainKind(m_database, fact.kind)) {
+        if (other.machine == fact.machine || isNew(other) || knewOfEachOther(fact, other)) continue;
+        const auto body = factTable::bodyOf(other);
+        const auto* theirs = body ? std::get_if<Renamed>(&*body) : nullptr;
+        const bool isOfSame = theirs && theirs->named == renamed.named && sameName(theirs->of, renamed.of) &&
+                              sameName(theirs->from, renamed.from);
+        if (!isOfSame || theirs->to == renamed.to) continue;
+        const bool isNewer = fact.stamp() > other.stamp();
+        const auto sheet = sheetOf(renamed.named);
+        note({.kind = LookAt::Kind::RenamedTwice,
+              .sheet = sheet ? std::string(core::sheet(*sheet).name()) : std::string(),
+              .name = namesNow::of(m_database, renamed.named, renamed.to, renamed.of),
+              .otherName = isNewer ? theirs->to : renamed.to});
+    }
 }
 
 /// A launch after a launch, without a return between them, of two machines, of which one came in.

@@ -39,6 +39,7 @@ private:
     void lookAtSignature(const Fact& fact, const CheckSigned& signature);
     void lookAtLaunches(const std::string& boat);
     void lookAtPins();
+    void lookAtRenaming(const Fact& fact, const Renamed& renamed);
 
     ClubState& m_state;
     Database& m_database;

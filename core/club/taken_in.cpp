@@ -22,7 +22,7 @@ void add(const OtherFacts& news, Intake& intake) {
         into.facts += 1;
         into.checks += fact->kind == CheckOpened::kind ? 1 : 0;
         into.sightings += fact->kind == TagSeen::kind ? 1 : 0;
-        into.changes += sheetOfTable(fact->kind) != nullptr ? 1 : 0;
+        into.changes += sheetOfTable(fact->kind) != nullptr || fact->kind == Renamed::kind ? 1 : 0;
         intake.machines.insert(fact->machine);
     }
     into.machines = static_cast<int>(intake.machines.size());

@@ -47,7 +47,9 @@ private:
         for (const DraftRow& line : m_draft.all(SheetId::ManifestLines)) {
             const bool isAsked = cellOf(sheet(SheetId::ManifestLines), line.cells, "quantity") != "0";
             if (!isAsked) continue;
-            m_classesWithLines.insert(foldName(line.cell("boat_class")));
+            // A line is of a class or of a boat; a boat of no class has no class's lines.
+            if (const std::string& of = line.cell("boat_class"); !of.empty())
+                m_classesWithLines.insert(foldName(of));
             m_boatsWithLines.insert(foldName(line.cell("boat")));
         }
         for (const DraftRow& boat : m_draft.all(SheetId::Boats))

@@ -8,19 +8,22 @@
 namespace core {
 namespace {
 
-std::optional<Error> faultOf(const Operation& operation) {
+std::optional<Error> faultOf(const Operation& operation, CalendarDay today) {
     if (operation.hours && !(*operation.hours >= 0 && *operation.hours <= 10000))
         return Error{ErrorCode::HoursOutOfRange};
     if (operation.launches < 1 || operation.launches > 1000) return Error{ErrorCode::LaunchesOutOfRange};
     if (operation.left && operation.back && *operation.back < *operation.left)
         return Error{ErrorCode::BackBeforeLeft};
+    for (const auto& time : {operation.left, operation.back})
+        if (time && time->localDay() > today)
+            return Error{ErrorCode::HappeningInFuture, {time->localDay().iso(), today.iso()}};
     return std::nullopt;
 }
 
 } // namespace
 
-Result<Operation> operationFrom(Operation given) {
-    if (auto fault = faultOf(given)) return *fault;
+Result<Operation> operationFrom(Operation given, CalendarDay today) {
+    if (auto fault = faultOf(given, today)) return *fault;
     for (auto [text, what] : {std::pair(&given.fuel, "fuel"), std::pair(&given.incidents, "incidents")}) {
         auto taken = proseFrom(*text, what);
         if (!taken) return taken.error();

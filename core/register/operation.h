@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/calendar_day.h"
 #include "core/base/instant.h"
 #include "core/base/result.h"
 
@@ -21,7 +22,7 @@ struct Operation {
 };
 
 /// As it is recorded, its texts as given_text.h takes them. BadInput, and why, when it cannot be so: hours,
-/// launches, times or a text.
-Result<Operation> operationFrom(Operation given);
+/// launches, times (of a day after `today`, too) or a text.
+Result<Operation> operationFrom(Operation given, CalendarDay today);
 
 } // namespace core

@@ -45,9 +45,11 @@ bool isUsersAlone(const struct stat& status) {
     return status.st_uid == ::geteuid() && (status.st_mode & 0077) == 0;
 }
 
+/// Nobody else can put anything there; who can look into it still reads no key.
 bool isUsersFolder(const std::filesystem::path& folder) {
     struct stat status {};
-    return ::lstat(folder.c_str(), &status) == 0 && S_ISDIR(status.st_mode) && isUsersAlone(status);
+    return ::lstat(folder.c_str(), &status) == 0 && S_ISDIR(status.st_mode) && status.st_uid == ::geteuid() &&
+           (status.st_mode & 0022) == 0;
 }
 
 /// A file of the folder, if it is a file, the user's alone, and has no other name; else -1.

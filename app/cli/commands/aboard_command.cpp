@@ -44,6 +44,8 @@ void sayAboard(const core::Evidence& evidence, core::CalendarDay today) {
     if (evidence.back)
         sayLine(QStringLiteral("Return check signed by %1 %2.")
                     .arg(text(evidence.back->by), inWords(evidence.back->at, today)));
+    for (const auto& [then, now] : evidence.calledNow)
+        sayLine(QStringLiteral("%1 is called %2 now.").arg(text(then), text(now)));
     std::vector<QStringList> rows;
     for (const core::AboardItem& item : evidence.aboard)
         rows.push_back({text(item.kitType), codeInWords(item.item.tag),

@@ -2,6 +2,7 @@
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
 #include "core/club/club_checks.h"
+#include "core/club/club_events.h"
 #include "core/club/club_register.h"
 
 #include "app/cli/commands/check_input.h"
@@ -76,6 +77,16 @@ MayBe whoMayBe(const core::Club& club, const CheckPlan& plan) {
     };
 }
 
+/// Whether the trip can be recorded, together with what was told of it before.
+core::Outcome canBeTold(const core::Club& club, const CheckPlan& plan) {
+    if (plan.phase != core::Phase::Return)
+        return core::Error{core::ErrorCode::TripNotAtReturn, {}, "--phase"};
+    const auto open = club.checks().unfinishedOf(plan.boat, plan.phase);
+    const auto before = open ? club.events().operationOf(open->check) : std::nullopt;
+    const auto whole = core::operationFrom(plan.trip->over(before), plan.today);
+    return whole ? core::Outcome(core::Done{}) : whole.error();
+}
+
 /// Everything that can be wrong with the input is found here, before anything is recorded.
 Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, core::Moment given) {
     CheckPlan plan{.boat = {},
@@ -120,8 +131,8 @@ Result<CheckPlan> planOf(const core::Club& club, const CheckOptions& options, co
     auto trip = tripFrom(options.trip, plan.people);
     if (!trip) return trip.error();
     plan.trip = std::move(*trip);
-    if (plan.trip && plan.phase != core::Phase::Return)
-        return core::Error{core::ErrorCode::TripNotAtReturn, {}, "--phase"};
+    if (plan.trip)
+        if (const core::Outcome good = canBeTold(club, plan); !good) return good.error();
     if (!options.points.empty()) {
         const auto points = club.register_().pointsOf(plan.boat, plan.phase);
         if (!points) return points.error();

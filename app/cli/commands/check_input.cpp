@@ -7,7 +7,6 @@
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
 #include "core/club/club_register.h"
-#include "core/register/operation.h"
 #include "core/register/sheets.h"
 #include "core/tag/tag_code.h"
 
@@ -102,6 +101,8 @@ bool nextLine(std::istream& codes, std::string& line) {
     if (codes.fail() && !codes.eof()) codes.setstate(std::ios::badbit);
     if (codes.bad() || (codes.fail() && line.empty())) return false;
     if (line.ends_with('\r')) line.pop_back();
+    if (constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF"; line.starts_with(byteOrderMark))
+        line.erase(0, byteOrderMark.size()); // some editors begin a file with it
     return true;
 }
 
@@ -120,54 +121,6 @@ std::vector<std::string> linesOf(std::istream& codes) {
 
 int exitOf(const core::CheckAnswer& answer) {
     return answer.outcome == core::CheckOutcome::Incomplete ? ExitNeedsSomebody : ExitFine;
-}
-
-void takeTrip(Command& command, TripOptions& trip) {
-    command.text("--left", trip.left, "return: when the boat left, e.g. 2026-03-14T07:00:00Z");
-    command.text("--back", trip.back, "return: when it was back");
-    command.text("--hours", trip.hours, "return: engine hours run, counted to what went out");
-    command.text("--launches", trip.launches, "return: how often it was launched (1)");
-    command.text("--fuel", trip.fuel, "return: what was filled or is left");
-    command.text("--incidents", trip.incidents, "return: what happened");
-}
-
-namespace {
-
-Result<std::optional<core::Instant>> instantFrom(const std::string& text, const char* option) {
-    if (text.empty()) return std::optional<core::Instant>();
-    const auto instant = core::Instant::parse(text);
-    if (instant) return std::optional(*instant);
-    return core::Error{core::ErrorCode::InstantUnreadable, {text}, option};
-}
-
-template <class Number>
-Result<std::optional<Number>> numberFrom(const std::string& text, const char* option) {
-    if (text.empty()) return std::optional<Number>();
-    Number number{};
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error == std::errc() && end == text.data() + text.size()) return std::optional(number);
-    return core::Error{core::ErrorCode::NumberUnreadable, {text}, option};
-}
-
-} // namespace
-
-Result<std::optional<core::Operation>> tripFrom(const TripOptions& given,
-                                                const std::vector<std::string>& people) {
-    if (given.left.empty() && given.back.empty() && given.hours.empty() && given.launches.empty() &&
-        given.fuel.empty() && given.incidents.empty())
-        return std::optional<core::Operation>();
-    const auto left = instantFrom(given.left, "--left");
-    if (!left) return left.error();
-    const auto back = instantFrom(given.back, "--back");
-    if (!back) return back.error();
-    const auto hours = numberFrom<double>(given.hours, "--hours");
-    if (!hours) return hours.error();
-    const auto launches = numberFrom<int>(given.launches, "--launches");
-    if (!launches) return launches.error();
-    core::Operation trip{*left, *back, people, *hours, launches->value_or(1), given.fuel, given.incidents};
-    auto written = core::operationFrom(std::move(trip));
-    if (!written) return written.error();
-    return std::optional(std::move(*written));
 }
 
 } // namespace app

@@ -6,7 +6,6 @@
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
 #include "core/register/boat.h"
-#include "core/register/operation.h"
 
 #include <fstream>
 #include <functional>
@@ -50,20 +49,5 @@ std::vector<std::string> linesOf(std::istream& codes);
 std::function<core::Moment()> clockOf(const CommonOptions& options, core::Moment given);
 
 int exitOf(const core::CheckAnswer& answer);
-
-/// What a crew tells of its trip, as it was typed.
-struct TripOptions {
-    std::string left;
-    std::string back;
-    std::string hours;
-    std::string launches;
-    std::string fuel;
-    std::string incidents;
-};
-
-void takeTrip(Command& command, TripOptions& trip);
-/// Empty when nothing was told.
-core::Result<std::optional<core::Operation>> tripFrom(const TripOptions& given,
-                                                      const std::vector<std::string>& people);
 
 } // namespace app

@@ -113,7 +113,7 @@ void sayCheck(const CheckReport& report, const std::vector<std::string>& people)
     saySection(QStringLiteral("look at this"), lookRows(answer));
     saySection(QStringLiteral("found"), foundRows(answer));
     saySection(QStringLiteral("points"), pointRows(answer));
-    saySection(QStringLiteral("read, but no code of this club"), unreadRows(report.unread));
+    saySection(QStringLiteral("read, and nothing counted for it"), unreadRows(report.unread));
     sayLine(QString());
     for (const QString& caution : checkCautions(answer))
         sayLine(caution);
@@ -124,7 +124,7 @@ void sayStocktake(const CheckReport& report) {
     int wanted = 0;
     for (const core::LineAnswer& line : answer.lines)
         wanted += line.wanted;
-    sayLine(QStringLiteral("%1 of %2 that should be at %3 were seen.")
+    sayLine(QStringLiteral("Seen: %1 of %2 that should be at %3.")
                 .arg(answer.score.required)
                 .arg(counted(wanted, "%n item", "%n items"), text(answer.location.name)));
     sayLine(report.signedBy.empty() ? QStringLiteral("Not signed, it stays open.")
@@ -134,7 +134,7 @@ void sayStocktake(const CheckReport& report) {
         rows << QStringLiteral("▲ ") + reasonOf(finding);
     saySection(QStringLiteral("look at this"), rows);
     saySection(QStringLiteral("found"), foundRows(answer));
-    saySection(QStringLiteral("read, but no code of this club"), unreadRows(report.unread));
+    saySection(QStringLiteral("read, and nothing counted for it"), unreadRows(report.unread));
     sayLine(QString());
     sayLine(scanCaution());
 }

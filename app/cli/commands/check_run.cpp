@@ -32,7 +32,10 @@ Outcome recordWhatIsTold(core::Club& club, CheckFlow& flow, const CheckPlan& pla
         if (const Outcome filed = club.events().fileUnder(flow.check().check, plan.event, plan.now()); !filed)
             return filed;
     if (plan.trip)
-        if (const auto told = flow.recordTrip(club, *plan.trip, plan.now()); !told) return told.error();
+        if (const auto told = flow.recordTrip(
+                club, plan.trip->over(club.events().operationOf(flow.check().check)), plan.now());
+            !told)
+            return told.error();
     return core::Done{};
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/cli/commands/points_file.h"
+#include "app/cli/commands/trip_told.h"
 #include "app/cli/json/json_out.h"
 #include "app/flow/check_flow.h"
 #include "core/base/calendar_day.h"
@@ -8,7 +9,6 @@
 #include "core/base/result.h"
 #include "core/check/boat_check.h"
 #include "core/club/club.h"
-#include "core/register/operation.h"
 #include "scanner/files/read_path.h"
 
 #include <functional>
@@ -28,7 +28,7 @@ struct CheckPlan {
     std::istream* codes = nullptr; ///< one a line; null: none
     Signature signature;           ///< by nobody: it is not signed, but for the finish tag
     std::string event;
-    std::optional<core::Operation> trip; ///< of a return check
+    std::optional<TripTold> trip; ///< of a return check
     core::CalendarDay today;
     std::function<core::Moment()> now;
 };

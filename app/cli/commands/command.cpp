@@ -170,12 +170,12 @@ void Command::choice(const std::string& name, std::string& into, std::vector<std
 }
 
 void Command::repeated(const std::string& name, std::vector<std::string>& into, const std::string& help) {
-    m_state->app->add_option(name, into, help)->allow_extra_args(false);
+    makeRequired(m_state->app->add_option(name, into, help)->allow_extra_args(false), Need::NotEmpty);
     note(name, help, Need::Optional);
 }
 
 void Command::several(const std::string& name, std::vector<std::string>& into, const std::string& help) {
-    m_state->app->add_option(name, into, help);
+    makeRequired(m_state->app->add_option(name, into, help), Need::NotEmpty);
     note(name, help, Need::Optional).isRepeated = true;
 }
 

@@ -26,8 +26,9 @@ public:
     void file(const std::string& name, std::string& into, const std::string& help);
     void paths(const std::string& name, std::vector<std::string>& into, const std::string& help);
     void flag(const std::string& name, bool& into, const std::string& help);
+    /// Never an empty value: in a script it is a variable that was not set.
     void text(const std::string& name, std::string& into, const std::string& help,
-              Need need = Need::Optional);
+              Need need = Need::NotEmpty);
     void choice(const std::string& name, std::string& into, std::vector<std::string> allowed,
                 const std::string& help, Need need = Need::Optional);
     /// One value each time that the option is given, which may be often.

@@ -12,6 +12,9 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 
+#include <QJsonDocument>
+#include <QJsonObject>
+
 #include <memory>
 
 namespace app {
@@ -28,14 +31,21 @@ QString writerOf(const core::HistoryLine& line) {
     return QStringLiteral("%1, by the PIN of %2").arg(text(line.by), text(line.proven));
 }
 
+/// `photo --show` asks for a picture by its hash.
+QString hashOf(const core::HistoryLine& line) {
+    if (line.kind != "photo-added") return {};
+    const auto body = QJsonDocument::fromJson(QByteArray::fromStdString(line.body)).object();
+    return QStringLiteral(" ") + body["sha256"].toString();
+}
+
 void sayHistory(const std::string& subject, const std::vector<core::HistoryLine>& lines,
                 core::CalendarDay today) {
     sayLine(counted(static_cast<int>(lines.size()), "%n line of history of ", "%n lines of history of ") +
             text(subject) + QStringLiteral("."));
     std::vector<QStringList> table;
     for (const core::HistoryLine& line : lines)
-        table.push_back({inWords(line.at.value_or(line.recordedAt), today), withCapital(inWords(line)),
-                         writerOf(line), text(line.machineName)});
+        table.push_back({inWords(line.at.value_or(line.recordedAt), today),
+                         withCapital(inWords(line)) + hashOf(line), writerOf(line), text(line.machineName)});
     sayText(tableOf({"when", "what", "by", "machine"}, table));
 }
 

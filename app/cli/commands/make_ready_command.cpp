@@ -43,9 +43,11 @@ void sayLeftOut(const core::MakeReadyPlan& plan) {
         sayLine(QStringLiteral("Out, so neither planned nor is their kit on hand: %1.")
                     .arg(listed(plan.boatsOut)));
     if (!plan.notPlaced.empty())
-        sayLine(counted(static_cast<int>(plan.notPlaced.size()),
-                        "%n item has no boat, no place and was never seen, so it is not planned.",
-                        "%n items have no boat, no place and were never seen, so they are not planned."));
+        sayLine(counted(
+            static_cast<int>(plan.notPlaced.size()),
+            "%n item is not planned: it was never seen, and its home is no boat or place that is here.",
+            "%n items are not planned: they were never seen, and their home is no boat or place that is "
+            "here."));
 }
 
 void sayPlan(const core::MakeReadyPlan& plan) {
@@ -53,7 +55,8 @@ void sayPlan(const core::MakeReadyPlan& plan) {
         sayLine(QStringLiteral("No boat is in to be made ready."));
         return sayLeftOut(plan);
     }
-    const auto complete = std::count_if(plan.boats.begin(), plan.boats.end(), isComplete);
+    const auto complete = std::ranges::count_if(
+        plan.boats, [](const core::BoatPlan& boat) { return boat.complete && !boat.asksNothing; });
     sayLine(QStringLiteral("%1 of %2 can be made complete.")
                 .arg(complete)
                 .arg(counted(static_cast<int>(plan.boats.size()), "%n boat", "%n boats")));

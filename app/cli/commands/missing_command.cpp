@@ -54,12 +54,18 @@ void sayTally(const core::EventTally& tally, core::CalendarDay today) {
         saySwap(swap);
 }
 
+/// The boat that it went out on, which need not be its home; else its home.
+QString boatOf(const core::MissingItem& item) {
+    const bool wentOut = !item.chain.empty() && item.chain.front().what == core::ChainLink::What::Launched;
+    return (wentOut ? QStringLiteral(", last out on %1") : QStringLiteral(", of %1")).arg(text(item.boat));
+}
+
 void sayMissing(const std::vector<core::MissingItem>& items, core::CalendarDay today) {
     if (items.empty()) return sayLine(QStringLiteral("Nothing is missing."));
     sayLine(counted(static_cast<int>(items.size()), "%n item is missing.", "%n items are missing."));
     for (const core::MissingItem& item : items) {
         const QString since = item.since ? QStringLiteral(", since %1").arg(inWords(*item.since)) : QString();
-        const QString boat = item.boat.empty() ? QString() : QStringLiteral(", of %1").arg(text(item.boat));
+        const QString boat = item.boat.empty() ? QString() : boatOf(item);
         sayLine(
             QStringLiteral("  ◯ %1 %2%3%4").arg(text(item.kitType), codeInWords(item.item.tag), boat, since));
         for (const core::ChainLink& link : item.chain)

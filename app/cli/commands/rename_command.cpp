@@ -35,25 +35,26 @@ int rename(const RenameOptions& options) {
     if (!named)
         return failWith("nothing of this kind has a name to change", options.sheet,
                         "give boats, places, people, kit_types, sizes or boat_classes");
-    std::string of, from = options.from;
+    std::string of, from = options.from, to = options.to;
     if (*named == core::Named::Size) {
         const auto slash = from.find('/');
         if (slash == std::string::npos)
             return failWith("a size is of a kit type", from, "write it like 'life jacket/M'");
         of = from.substr(0, slash);
         from.erase(0, slash + 1);
+        if (to.starts_with(of + '/')) to.erase(0, slash + 1); // written like the old one
     }
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
-        const core::Outcome done = club.register_().rename(*named, from, options.to, of, *by);
+        const core::Outcome done = club.register_().rename(*named, from, to, of, *by);
         if (!done) return fail(done.error());
         if (options.json)
             say(renamedJson(options.sheet, options.from, options.to));
         else
             sayLine(QStringLiteral("%1 is called %2 now. What was recorded keeps the old word and is found "
                                    "under the new one.")
-                        .arg(text(options.from), text(options.to)));
+                        .arg(text(from), text(to)));
         return static_cast<int>(ExitFine);
     });
 }

@@ -8,6 +8,7 @@
 #include "app/cli/commands/check_input.h"
 #include "app/cli/json/rows_json.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/errors.h"
 #include "app/text/outlook_sentences.h"
 #include "app/text/text.h"
 
@@ -100,7 +101,7 @@ void sayChanges(const core::EditPlan& plan, const RowReport& report, core::Calen
     }
     const QStringList effects = effectsInWords(report.effects, today);
     for (const QString& effect : effects)
-        sayLine(effect + '.');
+        sayLine(effect.endsWith('.') ? effect : effect + '.');
     if (report.isDryRun) sayLine(QStringLiteral("Nothing was written."));
 }
 

@@ -4,6 +4,7 @@
 #include "core/base/error_code.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
+#include "core/tag/tag_code.h"
 
 #include "app/cli/commands/check_input.h"
 #include "app/cli/commands/picture_reading.h"
@@ -68,9 +69,22 @@ void sayRound(const core::ServiceOrder& order, const core::ServiceRound& round) 
         sayLine(QStringLiteral("  ▲ %1 %2 not recorded: %3")
                     .arg(text(each.kitType), codeInWords(each.item.tag), whyRefused(each.why)));
     for (const std::string& each : round.unread)
-        sayLine(QStringLiteral("  – %1: no code of this club").arg(text(each)));
+        sayLine(QStringLiteral("  – %1: no kit of this club by that code").arg(text(each)));
     if (isRearm(text(order.rule))) sayLine(rearmCaution());
     sayLine(serviceCaution());
+}
+
+/// The control tag "undo" takes back the code before it, as in a check.
+std::vector<std::string> withoutUndone(const std::vector<std::string>& codes) {
+    std::vector<std::string> scans;
+    for (const std::string& code : codes) {
+        const auto tag = core::TagCode::parse(code);
+        if (!tag || core::controlOf(*tag) != core::ControlTag::Undo)
+            scans.push_back(code);
+        else if (!scans.empty())
+            scans.pop_back();
+    }
+    return scans;
 }
 
 int service(const ServiceOptions& options) {
@@ -88,7 +102,7 @@ int service(const ServiceOptions& options) {
         for (const auto& picture : pictures)
             for (const auto& code : picture.seen)
                 order->scans.push_back(typedText(code));
-        if (codes != nullptr) order->scans = linesOf(*codes);
+        if (codes != nullptr) order->scans = withoutUndone(linesOf(*codes));
         if (codes != nullptr && codes->bad())
             return fail({core::ErrorCode::CodesUnreadable, {}, options.codes});
         const auto round = club.kit().recordService(*order, moment);

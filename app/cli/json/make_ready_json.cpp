@@ -14,7 +14,8 @@ Json boatPlan(const core::BoatPlan& plan) {
             {"priority", plan.priority},
             {"complete", plan.complete},
             {"short", listOf(plan.shortLines, shortLine)},
-            {"other_short", listOf(plan.unfilledOther, shortLine)}};
+            {"other_short", listOf(plan.unfilledOther, shortLine)},
+            {"asks_nothing", plan.asksNothing}};
 }
 
 Json move(const core::KitMove& move) {

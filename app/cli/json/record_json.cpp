@@ -116,7 +116,8 @@ std::string evidenceJson(const core::Evidence& evidence) {
                     {"fact", orNull(evidence.factHash)},
                     {"device", orNull(evidence.machine)},
                     {"seq", evidence.seq > 0 ? Json(evidence.seq) : Json()},
-                    {"head", evidence.head}});
+                    {"head", evidence.head},
+                    {"called_now", evidence.calledNow}});
 }
 
 std::string newKitJson(const std::vector<core::Item>& items, const std::string& sheet) {

@@ -151,7 +151,7 @@ void TripPanel::write() {
         complain(*m_hours, tr("Write the engine hours as a number, like 0.7."));
     else if (!launches || trip.launches != *launches)
         complain(*m_launches, tr("Write how often the boat was launched, as a whole number."));
-    else if (const auto written = core::operationFrom(trip); !written)
+    else if (const auto written = core::operationFrom(trip, m_now.localDay()); !written)
         complain(*m_left, errorSentence(written.error()));
     else
         emit writePressed(trip);

@@ -135,6 +135,7 @@ private:
         }
         for (const QString& caution : m_table.cautions)
             m_cautions += wrapped(caution, a4::textFont(smallPoints), m_size.width());
+        if (m_cautions.isEmpty()) return;
         const double needed = static_cast<double>(m_cautions.size()) * lineOf(smallPoints) + 3 * m_mm;
         if (m_y + needed > m_size.height()) {
             m_pages.emplace_back();

@@ -2,6 +2,7 @@
 
 #include "app/text/cautions.h"
 #include "app/text/make_ready_sentences.h"
+#include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/plan/make_ready/make_ready.h"
@@ -18,7 +19,7 @@ struct WorkListsText {
 };
 
 ListLine boatLine(const core::BoatPlan& boat) {
-    return {boat.complete ? Mark::Found : Mark::Look,
+    return {boat.complete && !boat.asksNothing ? Mark::Found : Mark::Look,
             {text(boat.boat), QString(), QString(), QString(), conditionInWords(boat)}};
 }
 

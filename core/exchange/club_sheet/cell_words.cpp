@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <set>
 #include <unordered_set>
 
 namespace core {
@@ -130,21 +131,36 @@ std::string yesNoOf(const std::string& text) {
     return isAmong<noWords>(word) ? "no" : text;
 }
 
-bool isUnit(std::string_view word) {
-    static constexpr std::array<std::string_view, 15> units{
-        "kg", "cm", "m", "eur", "euro", "gbp", "days", "tage", "h", "x", "pcs", "stück", "stk", "hours", "€"};
-    return std::find(units.begin(), units.end(), word) != units.end();
+/// Words behind a number that say what the column holds anyway. Of another unit the number would be another.
+bool isUnitOf(const Column& column, std::string_view word) {
+    static const std::map<std::string_view, std::set<std::string_view>> units{
+        {"mass_kg", {"kg"}},
+        {"mass_low_kg", {"kg"}},
+        {"mass_high_kg", {"kg"}},
+        {"chest_cm", {"cm"}},
+        {"chest_low_cm", {"cm"}},
+        {"chest_high_cm", {"cm"}},
+        {"price", {"eur", "euro", "gbp", "€", "£", "$"}},
+        {"order_lead_days", {"d", "day", "days", "tag", "tage"}},
+        {"lead_days", {"d", "day", "days", "tag", "tage"}},
+        {"check_every_days", {"d", "day", "days", "tag", "tage"}},
+        {"hours", {"h", "hour", "hours", "std", "stunde", "stunden"}},
+    };
+    if (const auto known = units.find(column.name); known != units.end()) return known->second.contains(word);
+    static const std::set<std::string_view> pieces{"x", "pc", "pcs", "stück", "stk"};
+    return column.type == CellType::Count && pieces.contains(word);
 }
 
 /// `75,5 kg` is 75.5. A comma before three digits may stand for thousands, so it stays and is refused.
-std::string numberOf(const std::string& text) {
+std::string numberOf(const std::string& text, const Column& column) {
     std::string number = text;
     for (const std::string_view mark : {"€", "£", "$"})
         if (number.starts_with(mark)) number = std::string(withoutOuterBlanks(number.substr(mark.size())));
     const auto end = number.find_last_of("0123456789");
     if (end == std::string::npos) return text;
     const std::string unit = foldName(number.substr(end + 1));
-    if (!unit.empty() && !isUnit(unit.ends_with('.') ? unit.substr(0, unit.size() - 1) : unit)) return text;
+    if (!unit.empty() && !isUnitOf(column, unit.ends_with('.') ? unit.substr(0, unit.size() - 1) : unit))
+        return text;
     number.resize(end + 1);
     const auto comma = number.find(',');
     const bool isDecimal = comma != std::string::npos && comma == number.rfind(',') &&
@@ -203,7 +219,7 @@ CellMeaning meaningOf(const SheetCell& cell, const Column& column, std::optional
     case CellType::Count:
     case CellType::Number:
     case CellType::Amount:
-        return {numberOf(text)};
+        return {numberOf(text, column)};
     case CellType::Names:
         return {listOf(text)};
     default:

@@ -109,6 +109,12 @@ private:
     bool m_exact[4] = {false, false, false, false};
 };
 
+/// Then no launch check of it can be complete (design: rules 3), though no required line is unfilled.
+bool asksNothing(const BoatToPlan& boat) {
+    return std::ranges::none_of(boat.lines,
+                                [](const ManifestLine& line) { return line.required && line.quantity > 0; });
+}
+
 } // namespace
 
 MakeReadyPlan planMakeReady(const MakeReadyTask& task) {
@@ -119,6 +125,8 @@ MakeReadyPlan planMakeReady(const MakeReadyTask& task) {
     const auto uses = inFewerTrips(problem, best.uses, [&] { return planner.left() > 0; });
     MakeReadyPlan plan;
     plan.boats = boatPlansOf(task, problem, best.filled, uses);
+    for (std::size_t i = 0; i < plan.boats.size(); ++i)
+        plan.boats[i].asksNothing = asksNothing(task.boats[i]);
     plan.moves = movesOf(task, problem, uses);
     plan.goals.priorityWeight = problem.priorityOf(best.of(PlanGoal::PriorityWeight));
     plan.goals.otherLines = static_cast<int>(best.of(PlanGoal::OtherLines));

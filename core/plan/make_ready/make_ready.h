@@ -63,6 +63,7 @@ struct BoatPlan {
     bool complete = false;                ///< all required lines are filled once the moves are done
     std::vector<ShortLine> shortLines;    ///< required lines of a boat left out
     std::vector<ShortLine> unfilledOther; ///< lines that are not required
+    bool asksNothing = false;             ///< no required line: its launch check cannot be complete (rules 3)
 };
 
 struct MakeReadyGoals {

@@ -50,6 +50,20 @@ TEST_F(CheckInput, codesFileThatIsNotThereIsRefused) {
     expectRefused({"--codes", m_folder.path()}, m_folder.path());
 }
 
+TEST_F(CheckInput, aByteOrderMarkIsNoPartOfTheFirstCode) {
+    const Json told = Json::parse(
+        run({"check", "--boat", "Teal", "--phase", "launch", "--codes", "-", "--json", "--today", today},
+            "\xEF\xBB\xBF" + knife + "\n")
+            .out);
+    EXPECT_TRUE(told["unread"].empty());
+}
+
+TEST_F(CheckInput, anEmptyValueIsRefused) {
+    expectRefused({"--codes", ""}, "--codes");
+    expectRefused({"--codes", "-", "--driver", ""}, "--driver");
+    EXPECT_EQ(run({"due", "--today", ""}).exit, 2);
+}
+
 // What stands behind a NUL is part of the line: the code before it was not scanned.
 TEST_F(CheckInput, aLineIsReadWhole) {
     const std::string line = knife + std::string(1, '\0') + "x\n";

@@ -41,7 +41,7 @@ TEST_F(Shed, stocktakeSignedMarksWhatIsMissing) {
         run({"stocktake", "--place", "Shed", "--codes", "-", "--sign", "Bo Lind", "--today", today},
             lines({"K000000018"}));
     EXPECT_EQ(ran.exit, 1);
-    EXPECT_THAT(ran.out, testing::StartsWith("1 of 2 items that should be at Shed were seen."));
+    EXPECT_THAT(ran.out, testing::StartsWith("Seen: 1 of 2 items that should be at Shed."));
     EXPECT_EQ(answer(run({"missing", "--json"}))["missing"].size(), 2U);
     // The twin: all there.
     EXPECT_EQ(run({"stocktake", "--place", "Shed", "--codes", "-", "--sign", "Bo Lind", "--today", today},
@@ -316,6 +316,37 @@ TEST_F(Kit, isWrittenOffAndReleased) {
     EXPECT_EQ(check(wholeKit()).exit, 1);
     expectOneErrorLine(run({"write-off", knife, "--why", "worn", "--today", today}));
     expectOneErrorLine(run({"release", knife}));
+}
+
+TEST_F(Event, aTripIsToldInSeveralGoes) {
+    ASSERT_EQ(check(wholeKit(), {"--sign", "Ada Thorne"}).exit, 0);
+    const auto back = [&](std::vector<std::string> more) {
+        std::vector<std::string> words{"check",   "--boat", "Teal",    "--phase", "return",
+                                       "--codes", "-",      "--today", today};
+        words.insert(words.end(), more.begin(), more.end());
+        return run(words, lines({radio}));
+    };
+    const auto used = [&] {
+        EXPECT_EQ(run({"export", m_folder / "out"}).exit, 0);
+        return textOf(m_folder / "out" / "use.csv");
+    };
+    ASSERT_EQ(back({"--hours", "1.5", "--launches", "3", "--incidents", "capsized once"}).exit, 1);
+    ASSERT_EQ(back({"--fuel", "five litres"}).exit, 1);
+    EXPECT_THAT(used(), HasSubstr(radio + ",2026-03-14,1.5,3")) << "what is not told again stays";
+    ASSERT_EQ(back({"--hours", "2"}).exit, 1);
+    EXPECT_THAT(used(), HasSubstr(radio + ",2026-03-14,2,3"));
+    EXPECT_THAT(run({"history", "Teal", "--json"}).out, HasSubstr("capsized once"));
+    const Ran ahead = back({"--back", "2031-01-01T00:00:00Z"});
+    EXPECT_EQ(ahead.exit, 2);
+    expectOneErrorLine(ahead);
+}
+
+TEST_F(Shed, aServiceRoundTakesBackWhatTheUndoTagFollows) {
+    const Json told = answer(run(
+        {"service", "--rule", "yearly look", "--by", "Bo Lind", "--codes", "-", "--json", "--today", today},
+        lines({towLine, "nonsense", "C00000004S"})));
+    EXPECT_TRUE(told["unread"].empty());
+    EXPECT_EQ(told["recorded"].size(), 1U);
 }
 
 } // namespace

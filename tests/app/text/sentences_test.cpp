@@ -198,6 +198,7 @@ TEST(Outcome, returnSaysWhatIsNotBackAndWhatIsLeftToDo) {
     notBack.kind = FindingKind::NotReturned;
     core::CheckAnswer answer = answerWith({notBack, missing("knife", 1)});
     answer.phase = core::Phase::Return;
+    answer.lines.emplace_back(); // something went out
     EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 × paddle, knife"));
     answer.findings = {notBack, full(FindingKind::PointOpen)};
     EXPECT_EQ(outcomeOf(answer), QStringLiteral("Not back: 1 × paddle; 1 point open"));
@@ -208,6 +209,8 @@ TEST(Outcome, returnSaysWhatIsNotBackAndWhatIsLeftToDo) {
     EXPECT_EQ(outcomeOf(answer), QStringLiteral("Everything is back, with 1 remark"));
     answer.outcome = core::CheckOutcome::Complete;
     EXPECT_EQ(outcomeOf(answer), QStringLiteral("Everything is back"));
+    answer.lines.clear();
+    EXPECT_EQ(outcomeOf(answer), QStringLiteral("No launch of it is recorded, so nothing is missed"));
 }
 
 TEST(Outcome, neverSaysSafeOrReady) {

@@ -66,6 +66,23 @@ TEST_F(LookAround, twoNamesForOneThing) {
     EXPECT_THAT(kinds(), testing::IsEmpty()) << "told once";
 }
 
+TEST_F(LookAround, oneThingRenamedOnTwoMachines) {
+    const auto rename = [](Club& club, const char* from, const char* to) {
+        ASSERT_TRUE(club.register_().rename(core::Named::Boat, from, to, {}, {}));
+    };
+    rename(full.club, "Petrel", "Coot");
+    rename(van, "Petrel", "Teal");
+    const std::vector<LookAt> found = merged(full.club, path("van")).lookAt;
+    ASSERT_THAT(found, testing::SizeIs(1));
+    EXPECT_EQ(
+        found.front(),
+        (LookAt{.kind = LookAt::Kind::RenamedTwice, .sheet = "boats", .name = "Teal", .otherName = "Coot"}));
+    EXPECT_THAT(kinds(), testing::IsEmpty()) << "told once";
+    merged(van, full.file());
+    rename(van, "Teal", "Wigeon");
+    EXPECT_THAT(kinds(), testing::IsEmpty()) << "renamed once more by who knew of both";
+}
+
 TEST_F(LookAround, oneThingOnTwoBoatsAndABoatOutTwice) {
     const auto goOut = [&](Club& club, const char* boat, const std::string& code, core::Moment at) {
         const auto check = club.checks().open(boat, core::Phase::Launch, at)->check;

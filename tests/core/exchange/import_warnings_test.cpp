@@ -88,6 +88,14 @@ TEST(ImportWarnings, nameAClassWithoutBoatAndABoatWithoutManifest) {
     EXPECT_FALSE(plan.changes.empty()) << "a warning refuses nothing";
 }
 
+TEST(ImportWarnings, nameABoatWithoutAClass) {
+    MapRegister rows;
+    auto files = soundClub();
+    files["boats.csv"] = "boat,boat_class\nHeron,rhib\nTeal,\n";
+    files["manifest_lines.csv"] = "boat_class,boat,kit_type\nrhib,,life jacket\n,Heron,knife\n";
+    EXPECT_THAT(told(planOf(files, rows)), ElementsAre("boats.csv 3: Teal "));
+}
+
 TEST(ImportWarnings, aBoatsOwnLinesAreAManifest) {
     MapRegister rows;
     auto files = soundClub();

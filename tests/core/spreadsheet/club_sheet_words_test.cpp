@@ -138,5 +138,22 @@ TEST(CellWords, areNumbersWithACommaOrAUnit) {
     EXPECT_EQ(cell("price", "12,50 €", SheetId::KitTypes), "12.50");
 }
 
+std::string number(const std::string& text, SheetId id, std::string_view column) {
+    const Sheet& of = sheet(id);
+    const Column& cell = of.columns[static_cast<std::size_t>(of.indexOf(column))];
+    return meaningOf({.text = text}, cell, {}).text;
+}
+
+TEST(CellWords, takeAUnitOnlyWhereTheColumnHasIt) {
+    EXPECT_EQ(number("75,5 kg", SheetId::People, "mass_kg"), "75.5");
+    EXPECT_EQ(number("101 cm", SheetId::People, "chest_cm"), "101");
+    EXPECT_EQ(number("12 Tage", SheetId::KitTypes, "order_lead_days"), "12");
+    EXPECT_EQ(number("4 Stk.", SheetId::KitTypes, "spares"), "4");
+    EXPECT_EQ(number("€ 12,50", SheetId::KitTypes, "price"), "12.50");
+    for (const char* text : {"1.01 m", "101 kg", "101 mm"})
+        EXPECT_EQ(number(text, SheetId::People, "chest_cm"), text) << "and is refused as it stands";
+    EXPECT_EQ(number("90 m", SheetId::Use, "hours"), "90 m");
+}
+
 } // namespace
 } // namespace core

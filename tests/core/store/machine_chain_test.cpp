@@ -187,12 +187,12 @@ TEST_F(MachineChain, aKeyCountsOnlyWhereItWasMade) {
     EXPECT_EQ(looked(m_file).machines.size(), 2U) << "the first goes on where it was made";
 }
 
-TEST_F(MachineChain, aKeyThatOthersCanReadIsNotUsed) {
+TEST_F(MachineChain, aKeyThatOthersCanReadOrReplaceIsNotUsed) {
     const std::string machine = factsOf(m_file).front().machine;
     const fs::path key = m_folder / "state" / machine / machine;
     for (const auto& [path, open, closed] :
          {std::tuple(key, fs::perms(0644), fs::perms(0600)),
-          std::tuple(m_folder / "state", fs::perms(0755), fs::perms(0700))}) {
+          std::tuple(m_folder / "state", fs::perms(0775), fs::perms(0755))}) {
         const auto before = looked(m_file).machines.size();
         fs::permissions(path, open);
         writeTo(m_file);

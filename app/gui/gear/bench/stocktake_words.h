@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/gui/widgets/list_row.h"
+#include "core/check/boat_check.h"
 
 #include <QString>
 

@@ -2,6 +2,7 @@
 
 #include "app/gui/gear/register/register_rows.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/row_list.h"
 #include "app/gui/widgets/row_list_model.h"

@@ -8,6 +8,7 @@
 #include "app/gui/widgets/labels.h"
 #include "app/gui/widgets/search_box.h"
 #include "app/text/cautions.h"
+#include "app/text/errors.h"
 #include "app/text/outlook_sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -17,6 +18,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>

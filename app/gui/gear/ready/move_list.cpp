@@ -22,6 +22,8 @@ bool isOfTrip(const core::KitMove& move, const core::KitMove& first) {
 
 ListRow boatRow(const core::BoatPlan& boat) {
     const QString name = text(boat.boat);
+    if (boat.asksNothing)
+        return plainRow(name, Mark::Look, MoveListText::tr("nothing is asked"), name, conditionInWords(boat));
     return boat.complete
                ? plainRow(name, Mark::Found, MoveListText::tr("can be made complete"), name,
                           conditionInWords(boat))

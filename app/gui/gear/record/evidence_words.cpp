@@ -46,6 +46,8 @@ QStringList moreOf(const core::Evidence& evidence, core::CalendarDay today) {
     lines << (evidence.back
                   ? EvidenceWordsText::tr("Return check %1.").arg(signedInWords(*evidence.back, today))
                   : EvidenceWordsText::tr("No return check has been signed since."));
+    for (const auto& [then, now] : evidence.calledNow)
+        lines << EvidenceWordsText::tr("%1 is called %2 now.").arg(text(then), text(now));
     return lines;
 }
 

@@ -3,6 +3,7 @@
 #include "app/gui/gear/manifests/side_scroll.h"
 #include "app/gui/gear/spreadsheet/column_meanings.h"
 #include "app/gui/gear/spreadsheet/sheet_questions.h"
+#include "app/gui/gear/spreadsheet/sheet_reading.h"
 #include "app/gui/gear/spreadsheet/sheet_table_model.h"
 #include "app/gui/gear/spreadsheet/sheet_table_view.h"
 #include "app/gui/gear/spreadsheet/sheet_words.h"
@@ -18,6 +19,8 @@
 
 namespace app {
 namespace {
+
+using core::SheetId;
 
 constexpr int boxHeight = 40;
 

@@ -292,4 +292,14 @@ TEST(MakeReady, withoutTimeThePlanHoldsAndSaysWhatIsNotProven) {
     }
 }
 
+TEST(MakeReady, saysOfWhichBoatNothingIsAsked) {
+    const MakeReadyTask task{
+        {{"Heron", 1, {line("knife")}}, {"Teal", 1, {line("knife", 1, false)}}, {"Quail", 1, {}}},
+        {aboard("K1", "knife", "Heron")}};
+    const MakeReadyPlan plan = planMakeReady(task);
+    EXPECT_FALSE(plan.boats[0].asksNothing);
+    EXPECT_TRUE(plan.boats[1].asksNothing) << "no line is required";
+    EXPECT_TRUE(plan.boats[2].asksNothing);
+}
+
 } // namespace
