@@ -34,9 +34,11 @@ QString boatSentence(const core::ConditionChange& boat, core::CalendarDay today)
     QStringList reasons;
     for (const core::NotReadyReason& reason : boat.after->reasons)
         reasons << reasonOf(reason);
-    const QString condition = conditionOf(*boat.after, today);
-    return OutlookText::tr("%1 will be %2")
-        .arg(text(boat.boat), reasons.isEmpty() ? condition : listed(reasons));
+    if (reasons.isEmpty())
+        return OutlookText::tr("%1 will be %2").arg(text(boat.boat), conditionOf(*boat.after, today));
+    QString why = reasons.join(' '); // each is a sentence
+    if (why.endsWith('.')) why.chop(1);
+    return OutlookText::tr("%1 will not be ready. %2").arg(text(boat.boat), why);
 }
 
 QString dayInWords(const std::optional<core::RuleDue>& due, core::CalendarDay today) {

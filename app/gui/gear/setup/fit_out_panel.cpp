@@ -131,6 +131,7 @@ void FitOutPanel::connectParts() {
         say({});
         m_lines->setRows({}); // nothing is to be written for the home that was shown before
         m_draft = FitOutDraft();
+        m_registered.clear(); // "their tags" would be of this home
         showForm();
         adapt();
         refresh();
