@@ -5,20 +5,28 @@
 #include <QCoreApplication>
 #include <QLineEdit>
 #include <QMouseEvent>
+#include <QPointer>
 #include <QSignalBlocker>
 #include <QTimer>
+
+#include <utility>
 
 namespace app {
 namespace {
 
-/// As if the list had not been there. The release follows by itself.
-void pressAt(QWidget& window, const QMouseEvent& press) {
-    QWidget* under = window.childAt(window.mapFromGlobal(press.globalPosition().toPoint()));
+/// As if the list had not been there. The release goes with it: that of the mouse comes to nobody, for it
+/// was the list that was pressed.
+void clickAt(QWidget& window, const QMouseEvent& press) {
+    QPointer<QWidget> under = window.childAt(window.mapFromGlobal(press.globalPosition().toPoint()));
     if (!under) return;
     if (under->focusPolicy() & Qt::ClickFocus) under->setFocus(Qt::MouseFocusReason);
-    QMouseEvent again(press.type(), under->mapFromGlobal(press.globalPosition()), press.globalPosition(),
-                      press.button(), press.buttons(), press.modifiers());
-    QCoreApplication::sendEvent(under, &again);
+    for (const auto& [type, buttons] : {std::pair(QEvent::MouseButtonPress, press.buttons()),
+                                        std::pair(QEvent::MouseButtonRelease, Qt::MouseButtons())}) {
+        if (!under) return; // it went with the press
+        QMouseEvent event(type, under->mapFromGlobal(press.globalPosition()), press.globalPosition(),
+                          press.button(), buttons, press.modifiers());
+        QCoreApplication::sendEvent(under, &event);
+    }
 }
 
 } // namespace
@@ -51,7 +59,7 @@ bool SearchBox::eventFilter(QObject* watched, QEvent* event) {
     const auto* press = static_cast<QMouseEvent*>(event);
     if (list->rect().contains(press->pos())) return false;
     list->hide();
-    pressAt(*window(), *press);
+    clickAt(*window(), *press);
     return true;
 }
 

@@ -227,6 +227,9 @@ void FitOutPanel::take(Read read) {
         m_home->setCurrentIndex(std::max(0, m_home->findData(home)));
     }
     m_people = std::move(read.people);
+    const auto boat = std::find_if(read.boats.begin(), read.boats.end(),
+                                   [&](const core::Boat& each) { return each.name == read.boat; });
+    m_boatClass = boat == read.boats.end() ? QString() : text(boat->boatClass);
     // What was written is kept as long as it is about the same.
     if (!m_draft.isOf(read.lines, read.boat, read.place))
         m_draft = FitOutDraft(std::move(read.lines), std::move(read.kitTypes), read.boat, read.place);
@@ -234,6 +237,15 @@ void FitOutPanel::take(Read read) {
     if (!m_list->currentIndex().isValid() && m_lines->rowCount() > 0)
         m_list->setCurrentIndex(m_lines->index(0));
     showForm();
+}
+
+/// A class that was typed wrong has no list.
+QString FitOutPanel::nothingAskedInWords() const {
+    if (m_boatClass.isEmpty())
+        return tr("This boat has no class, so nothing is asked of it: choose one under Register first.");
+    return tr("Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat the "
+              "right class under Register.")
+        .arg(m_boatClass);
 }
 
 void FitOutPanel::showRows() {
@@ -244,7 +256,7 @@ void FitOutPanel::showRows() {
     else if (m_draft.lines().empty())
         m_summary->setText(
             isSpares ? tr("The club wants no spares yet: write of a kit type how many.")
-                     : tr("Nothing is asked of this boat yet: write its list under Manifests first."));
+                     : nothingAskedInWords());
     else
         m_summary->setText(isSpares ? tr("The spares of the club, wherever they lie")
                                     : tr("What the manifest asks, and what is there"));

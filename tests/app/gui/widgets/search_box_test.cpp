@@ -32,7 +32,6 @@ TEST(SearchBox, itsListGoesWhereANameIsWholeAndAPressBesideItIsNotLost) {
     const QPoint place = save.mapToGlobal(save.rect().center());
     QTest::mousePress(list, Qt::LeftButton, {}, list->mapFromGlobal(place));
     EXPECT_FALSE(list->isVisible());
-    QTest::mouseRelease(&save, Qt::LeftButton);
     EXPECT_EQ(saved, 1);
     box.setEditText({});
     box.lineEdit()->setFocus();
