@@ -8786,10 +8786,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>Noch will der Verein keine Reserve: bei einer Art eintragen, wie viele.</translation>
     </message>
     <message>
-        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
-        <translation>Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
-    </message>
-    <message>
         <source>The spares of the club, wherever they lie</source>
         <translation>Die Reserve des Vereins, wo immer sie liegt</translation>
     </message>
@@ -8824,6 +8820,14 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>nobody&apos;s own</source>
         <translation>niemandem</translation>
+    </message>
+    <message>
+        <source>This boat has no class, so nothing is asked of it: choose one under Register first.</source>
+        <translation>Dieses Boot hat keine Klasse, also wird nichts von ihm verlangt: zuerst unter Register eine wählen.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat the right class under Register.</source>
+        <translation>Von der Klasse „%1“ wird noch nichts verlangt: zuerst unter Packlisten ihre Liste schreiben, oder dem Boot unter Register die richtige Klasse geben.</translation>
     </message>
 </context>
 <context>

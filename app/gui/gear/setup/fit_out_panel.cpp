@@ -243,7 +243,8 @@ void FitOutPanel::take(Read read) {
 QString FitOutPanel::nothingAskedInWords() const {
     if (m_boatClass.isEmpty())
         return tr("This boat has no class, so nothing is asked of it: choose one under Register first.");
-    return tr("Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat the "
+    return tr("Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat "
+              "the "
               "right class under Register.")
         .arg(m_boatClass);
 }
@@ -254,9 +255,8 @@ void FitOutPanel::showRows() {
     if (m_home->currentData().toString().isEmpty())
         m_summary->setText(tr("There is no boat yet: write it first, then fit it out."));
     else if (m_draft.lines().empty())
-        m_summary->setText(
-            isSpares ? tr("The club wants no spares yet: write of a kit type how many.")
-                     : nothingAskedInWords());
+        m_summary->setText(isSpares ? tr("The club wants no spares yet: write of a kit type how many.")
+                                    : nothingAskedInWords());
     else
         m_summary->setText(isSpares ? tr("The spares of the club, wherever they lie")
                                     : tr("What the manifest asks, and what is there"));
