@@ -70,8 +70,8 @@ SheetQuestions::WordLine SheetQuestions::addQuestion(const QString& question, co
     auto* row = new QHBoxLayout(line);
     row->setContentsMargins({});
     row->setSpacing(2 * spaceUnit);
-    row->addWidget(label, 1);
-    row->addWidget(box, 1);
+    row->addWidget(label, 3);
+    row->addWidget(box, 2);
     return {{}, false, line, label, box};
 }
 
