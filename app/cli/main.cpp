@@ -47,8 +47,10 @@ int main(int argc, char** argv) {
     app::addAdd(line);
     app::addChange(line);
     app::addRename(line);
+    app::addRemoveRule(line);
     app::addEnd(line);
     app::addErase(line);
+    app::addWords(line);
     line.section("PINs");
     app::addPin(line);
     app::addSigning(line);

@@ -1,9 +1,10 @@
 #include "app/gui/choosers.h"
 
+#include "app/gui/club/new_club.h"
+
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QPrintDialog>
-#include <QStandardPaths>
 #include <QStorageInfo>
 
 namespace app {
@@ -15,10 +16,6 @@ struct ChoosersText {
 
 QString clubFiles() {
     return ChoosersText::tr("Club files (*.tholepin);;All files (*)");
-}
-
-QString documents() {
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
 /// What the dialog offers for a file to be saved, by the name proposed.
@@ -45,7 +42,7 @@ QStringList mountedSticks() {
 
 QString newClub(QWidget* parent) {
     QString file = QFileDialog::getSaveFileName(parent, ChoosersText::tr("Start a new club file"),
-                                                documents(), clubFiles());
+                                                documentsFolder(), clubFiles());
     if (!file.isEmpty() && !file.contains('.')) file += QStringLiteral(".tholepin");
     return file;
 }
@@ -59,47 +56,47 @@ QString fileToSave(const Choosers& choosers, QWidget* window, const QString& pro
 Choosers systemChoosers() {
     Choosers choosers;
     choosers.openClub = [](QWidget* parent) {
-        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("Open a club file"), documents(),
+        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("Open a club file"), documentsFolder(),
                                             clubFiles());
     };
     choosers.openCopy = [](QWidget* parent) {
-        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("A backup to restore from"), documents(),
-                                            clubFiles());
+        return QFileDialog::getOpenFileName(parent, ChoosersText::tr("A backup to restore from"),
+                                            documentsFolder(), clubFiles());
     };
     choosers.copyFolder = [](QWidget* parent) {
         return QFileDialog::getExistingDirectory(
-            parent, ChoosersText::tr("A folder for a copy after each signed check"), documents());
+            parent, ChoosersText::tr("A folder for a copy after each signed check"), documentsFolder());
     };
     choosers.otherClub = [](QWidget* parent) {
         return QFileDialog::getOpenFileName(parent, ChoosersText::tr("The club file of another machine"),
-                                            documents(), clubFiles());
+                                            documentsFolder(), clubFiles());
     };
     choosers.sticks = mountedSticks;
     choosers.newClub = newClub;
     choosers.importFolder = [](QWidget* parent) {
         return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of CSV files to import"),
-                                                 documents());
+                                                 documentsFolder());
     };
     choosers.spreadsheet = [](QWidget* parent) {
         return QFileDialog::getOpenFileName(
-            parent, ChoosersText::tr("A spreadsheet to import"), documents(),
+            parent, ChoosersText::tr("A spreadsheet to import"), documentsFolder(),
             ChoosersText::tr("Spreadsheets (*.xlsx *.ods *.csv *.tsv *.txt);;All files (*)"));
     };
     choosers.exportFolder = [](QWidget* parent) {
         return QFileDialog::getExistingDirectory(
-            parent, ChoosersText::tr("A folder to write the register's CSV files to"), documents());
+            parent, ChoosersText::tr("A folder to write the register's CSV files to"), documentsFolder());
     };
     choosers.pictures = [](QWidget* parent) {
         return QFileDialog::getOpenFileNames(parent, ChoosersText::tr("A video or pictures to read"),
-                                             documents());
+                                             documentsFolder());
     };
     choosers.pictureFolder = [](QWidget* parent) {
         return QFileDialog::getExistingDirectory(parent, ChoosersText::tr("A folder of pictures to read"),
-                                                 documents());
+                                                 documentsFolder());
     };
     choosers.saveFile = [](QWidget* parent, const QString& proposed) {
         return QFileDialog::getSaveFileName(parent, ChoosersText::tr("Save as a file"),
-                                            documents() + '/' + proposed, filesLike(proposed));
+                                            documentsFolder() + '/' + proposed, filesLike(proposed));
     };
     choosers.printer = [](QWidget* parent, QPrinter& printer) {
         return QPrintDialog(&printer, parent).exec() == QDialog::Accepted;

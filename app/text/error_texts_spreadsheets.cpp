@@ -57,6 +57,8 @@ constexpr ErrorText textsOfSpreadsheets[] = {
      QT_TRANSLATE_NOOP("Errors", "write \"Heading=column\", several with commas between them")},
     {ErrorCode::WordsUnreadable, QT_TRANSLATE_NOOP("Errors", "'%1' does not say what a word means"),
      QT_TRANSLATE_NOOP("Errors", "write \"column:word=meaning\", several with commas between them")},
+    {ErrorCode::WordNotTold, QT_TRANSLATE_NOOP("Errors", "the club was never told what '%1' means"),
+     QT_TRANSLATE_NOOP("Errors", "give a word as `words` lists it")},
     {ErrorCode::MakeUnknown, QT_TRANSLATE_NOOP("Errors", "'%1' cannot be made on the way"),
      QT_TRANSLATE_NOOP("Errors", "kit_types, sizes, places and people can")},
     {ErrorCode::DayAmbiguous, QT_TRANSLATE_NOOP("Errors", "'%1' may be two days: day first or month first"),

@@ -188,8 +188,10 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
         return HistoryWordsText::tr("seen in a check, %1").arg(meansInWords(field(body, "seen_by")));
     if (kind == "act-taken-back") {
         const QString reason = field(body, "reason");
-        return reason.isEmpty() ? HistoryWordsText::tr("the last of it taken back")
-                                : HistoryWordsText::tr("writing off taken back: %1").arg(reason);
+        if (!reason.isEmpty()) return HistoryWordsText::tr("writing off taken back: %1").arg(reason);
+        return field(body, "check").isEmpty()
+                   ? HistoryWordsText::tr("a photograph taken away: it was of something else")
+                   : HistoryWordsText::tr("the last of it taken back");
     }
     if (kind == "check-closed") {
         const QString reason = field(body, "reason");
@@ -214,6 +216,9 @@ QString checkInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "word-told")
         return HistoryWordsText::tr("in a spreadsheet, “%1” means “%2”")
             .arg(field(body, "word"), field(body, "means"));
+    if (kind == "word-forgotten")
+        return HistoryWordsText::tr("in a spreadsheet, what “%1” means is asked again")
+            .arg(field(body, "word"));
     if (kind == "private-erased") return HistoryWordsText::tr("measures or PIN erased");
     if (kind == "tag-fixed")
         return HistoryWordsText::tr("new tag %1").arg(codeInWords(field(body, "tag").toStdString()));

@@ -36,7 +36,9 @@ QString boatSentence(const core::ConditionChange& boat, core::CalendarDay today)
         reasons << reasonOf(reason);
     if (reasons.isEmpty())
         return OutlookText::tr("%1 will be %2").arg(text(boat.boat), conditionOf(*boat.after, today));
-    return OutlookText::tr("%1 will not be ready: %2").arg(text(boat.boat), reasons.join(QLatin1Char(' ')));
+    QString why = reasons.join(' '); // each is a sentence
+    if (why.endsWith('.')) why.chop(1);
+    return OutlookText::tr("%1 will not be ready. %2").arg(text(boat.boat), why);
 }
 
 QString dayInWords(const std::optional<core::RuleDue>& due, core::CalendarDay today) {

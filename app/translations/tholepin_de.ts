@@ -2847,6 +2847,14 @@ Erledigt am %1: %2</translation>
         <source>name the item by its tag</source>
         <translation>das Stück mit seinem Etikett nennen</translation>
     </message>
+    <message>
+        <source>the club was never told what &apos;%1&apos; means</source>
+        <translation>was „%1“ bedeutet, wurde dem Verein nie gesagt</translation>
+    </message>
+    <message>
+        <source>give a word as `words` lists it</source>
+        <translation>ein Wort angeben, wie `words` es aufführt</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -4324,6 +4332,14 @@ Erledigt am %1: %2</translation>
         <source>in a spreadsheet, “%1” means “%2”</source>
         <translation>in einer Tabelle bedeutet „%1“: „%2“</translation>
     </message>
+    <message>
+        <source>a photograph taken away: it was of something else</source>
+        <translation>ein Foto weggenommen: es zeigte etwas anderes</translation>
+    </message>
+    <message>
+        <source>in a spreadsheet, what “%1” means is asked again</source>
+        <translation>in einer Tabelle wird wieder gefragt, was „%1“ bedeutet</translation>
+    </message>
 </context>
 <context>
     <name>Kit</name>
@@ -5301,6 +5317,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>%1 will not be ready. %2</source>
+        <translation>%1 wird nicht bereit sein. %2</translation>
     </message>
 </context>
 <context>
@@ -6678,6 +6698,22 @@ Erledigt am %1: %2</translation>
         <source>serial of the thing</source>
         <translation>Seriennummer des Stücks</translation>
     </message>
+    <message>
+        <source>“%1” → %2, %3</source>
+        <translation>„%1“ → %2, %3</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Your words: %1.</source>
+        <translation>Eigene Wörter: %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
 </context>
 <context>
     <name>StarterWords</name>
@@ -7770,6 +7806,34 @@ Erledigt am %1: %2</translation>
             <numerusform>▼ %n weitere Zeilen darunter</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>in %n row</source>
+        <translation>
+            <numerusform>in %n Zeile</numerusform>
+            <numerusform>in %n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n rows</source>
+        <translation>
+            <numerusform>in %n Zeile</numerusform>
+            <numerusform>in %n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>WrittenCell</name>
@@ -8722,10 +8786,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>Noch will der Verein keine Reserve: bei einer Art eintragen, wie viele.</translation>
     </message>
     <message>
-        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
-        <translation>Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
-    </message>
-    <message>
         <source>The spares of the club, wherever they lie</source>
         <translation>Die Reserve des Vereins, wo immer sie liegt</translation>
     </message>
@@ -8760,6 +8820,14 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>nobody&apos;s own</source>
         <translation>niemandem</translation>
+    </message>
+    <message>
+        <source>This boat has no class, so nothing is asked of it: choose one under Register first.</source>
+        <translation>Dieses Boot hat keine Klasse, also wird nichts von ihm verlangt: zuerst unter Register eine wählen.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat the right class under Register.</source>
+        <translation>Von der Klasse „%1“ wird noch nichts verlangt: zuerst unter Packlisten ihre Liste schreiben, oder dem Boot unter Register die richtige Klasse geben.</translation>
     </message>
 </context>
 <context>
@@ -10262,6 +10330,18 @@ Erledigt am %2: %3</translation>
         <source>take a photograph with the camera</source>
         <translation>ein Foto mit der Kamera aufnehmen</translation>
     </message>
+    <message>
+        <source>Wrong picture: take it away</source>
+        <translation>Falsches Bild: wegnehmen</translation>
+    </message>
+    <message>
+        <source>Press again to take it away</source>
+        <translation>Noch einmal drücken: wegnehmen</translation>
+    </message>
+    <message>
+        <source>The photograph is shown here no more. That it was added stays in the record.</source>
+        <translation>Das Foto wird hier nicht mehr gezeigt. Dass es hinzugefügt wurde, bleibt im Protokoll.</translation>
+    </message>
 </context>
 <context>
     <name>app::PictureView</name>
@@ -10523,6 +10603,18 @@ Erledigt am %2: %3</translation>
     <message>
         <source>PIN…</source>
         <translation>PIN…</translation>
+    </message>
+    <message>
+        <source>Remove rule…</source>
+        <translation>Regel entfernen …</translation>
+    </message>
+    <message>
+        <source>Remove “%1”? Nothing falls due by it any more; what was recorded by it stays.</source>
+        <translation>„%1“ entfernen? Nach dieser Regel wird nichts mehr fällig; was nach ihr aufgezeichnet wurde, bleibt.</translation>
+    </message>
+    <message>
+        <source>%1: removed.</source>
+        <translation>%1: entfernt.</translation>
     </message>
 </context>
 <context>
@@ -10898,6 +10990,22 @@ Erledigt am %2: %3</translation>
         <source>The rows are read by what is chosen here.</source>
         <translation>Die Zeilen werden nach dem gelesen, was hier gewählt ist.</translation>
     </message>
+    <message>
+        <source>Words this club has told</source>
+        <translation>Wörter, die dieser Verein erklärt hat</translation>
+    </message>
+    <message>
+        <source>“%1” as %2, %3, means</source>
+        <translation>„%1“ als %2, %3, bedeutet</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Vergessen</translation>
+    </message>
+    <message>
+        <source>forget what “%1” means</source>
+        <translation>vergessen, was „%1“ bedeutet</translation>
+    </message>
 </context>
 <context>
     <name>app::SheetTableModel</name>
@@ -11076,6 +11184,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>the rows of the spreadsheet</source>
         <translation>die Zeilen der Tabelle</translation>
+    </message>
+    <message>
+        <source>What “%1” means is asked again.</source>
+        <translation>Was „%1“ bedeutet, wird wieder gefragt.</translation>
     </message>
 </context>
 <context>

@@ -105,6 +105,7 @@ constexpr std::array kinds{
     std::pair(Code::KitStillThere, Kind::NotAllowed),
     std::pair(Code::BoatsStillThere, Kind::NotAllowed),
     std::pair(Code::NothingSoNamed, Kind::NotFound),
+    std::pair(Code::WordNotTold, Kind::NotFound),
     std::pair(Code::TagForWrittenOff, Kind::NotAllowed),
     std::pair(Code::WrittenOffAlready, Kind::NotAllowed),
     std::pair(Code::NotUnserviceable, Kind::NotAllowed),

@@ -330,6 +330,7 @@ enum class ErrorCode : std::uint16_t {
     MeaningTwice,            ///< column; the two headings
     ColumnsUnreadable,       ///< the text
     WordsUnreadable,         ///< the text
+    WordNotTold,             ///< the word
     MakeUnknown,             ///< the text
     DayAmbiguous,            ///< the text
     CellOfFault,             ///< the text

@@ -69,6 +69,18 @@ Result<Photo> ClubPhotos::addToEntry(const std::string& id, const std::string& j
     });
 }
 
+Outcome ClubPhotos::takeBack(const std::vector<std::string>& ids, const std::string& by, Moment moment) {
+    return m_state->write(Right::Anybody, [&](Ledger& ledger) -> Outcome {
+        const std::vector<Photo> photos = photoTable::all(*m_state->database);
+        for (const std::string& id : ids)
+            if (std::ranges::find(photos, id, &Photo::id) == photos.end())
+                return Error{ErrorCode::NoSuchPhoto, {id}};
+        for (const std::string& id : ids)
+            ledger.append(ActTakenBack{{}, id, {}, moment.at}, by);
+        return Done{};
+    });
+}
+
 std::vector<Photo> ClubPhotos::all() const {
     return photoTable::all(*m_state->database);
 }

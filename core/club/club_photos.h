@@ -28,6 +28,10 @@ public:
     Result<Photo> addToEntry(const std::string& entry, const std::string& jpeg, const std::string& by,
                              Moment moment);
 
+    /// They were of something else: they are shown with that item or entry no more. The record keeps that
+    /// they were added, and the file the pictures. `ids`: Photo::id. NoSuchPhoto, and all of them stay.
+    Outcome takeBack(const std::vector<std::string>& ids, const std::string& by, Moment moment);
+
     std::vector<Photo> all() const; ///< as they were recorded, like all below
     /// Of the item, and of the log entries about it.
     std::vector<Photo> ofItem(const std::string& code) const;

@@ -20,6 +20,22 @@ namespace core {
 
 struct ClubState;
 
+/// A word of the club's own in a column of its spreadsheets whose rows are of that sheet, and what it was
+/// said to mean: as the register's CSV would have it, with the names of now. Empty: nothing.
+struct ToldWord {
+    SheetId sheet = SheetId::Items;
+    std::string column;
+    std::string word;
+    std::string means;
+};
+
+/// Which told words are meant. A word is compared as in ClubSheetChoices.
+struct ToldWordWanted {
+    std::string word;
+    std::string column{};              ///< empty: in any
+    std::optional<SheetId> sheet = {}; ///< none: in rows of any
+};
+
 /// The register: its sheets as CSV, and what they say of boats, people and places. See Club for what holds of
 /// every function.
 class ClubRegister {
@@ -37,6 +53,11 @@ public:
                                           const std::function<void(int done, int of)>& progress = {});
     /// What words of the club's own were said to mean, in rows of that sheet; the newest of each.
     WordMeanings toldWords(SheetId sheet) const;
+    std::vector<ToldWord> toldWords() const; ///< of all, by sheet, column and word
+    /// What these words say is not known any more; gives those that were forgotten. WordNotTold, and nothing
+    /// is forgotten, when there is none of one of them.
+    Result<std::vector<ToldWord>> forgetWords(const std::vector<ToldWordWanted>& wanted,
+                                              const std::string& by);
     /// How a spreadsheet is read; and how it would be, for somebody who is to choose what its columns mean.
     Result<TableLayout> layoutOf(const Workbook& workbook, const ClubSheetChoices& choices) const;
     Result<TableLayout> layoutToChooseFrom(const Workbook& workbook, const ClubSheetChoices& choices) const;
@@ -55,6 +76,9 @@ public:
     Result<EditPlan> plan(const RegisterEdit& edit, Moment moment) const;
     /// Writes it, as an import of these rows would; the same errors. Nothing is written with rejected cells.
     Result<EditPlan> write(const RegisterEdit& edit, const std::string& by, Moment moment);
+    /// Takes a life rule away: nothing of its kit type falls due by it any more. What was recorded by it
+    /// stays. `seen`: its row as it was looked at. NoSuchRow; RowChanged when it is another by now.
+    Outcome removeRule(const Cells& seen, const std::string& by, Moment moment);
     /// The row of a sheet that a person means by a name: its key's cells with slashes between them, found
     /// without regard to case; an owner's line or point as "class/…" or "boat/…". NotFound, naming what is
     /// alike; BadInput when it may be two.

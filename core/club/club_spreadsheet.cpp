@@ -1,9 +1,14 @@
+#include "core/base/error_code.h"
+#include "core/base/given_text.h"
 #include "core/base/result.h"
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
 #include "core/exchange/club_sheet/cell_words.h"
 #include "core/exchange/club_sheet/heading_words.h"
 #include "core/store/told_words.h"
+
+#include <algorithm>
+#include <tuple>
 
 namespace core {
 namespace {
@@ -39,19 +44,59 @@ void tell(Ledger& ledger, const ClubSheetChoices& choices, const WordMeanings& t
     }
 }
 
+bool isMeant(const ToldWordWanted& wanted, const ToldWord& told) {
+    return plainWord(wanted.word) == plainWord(told.word) &&
+           (wanted.column.empty() || wanted.column == told.column) &&
+           (!wanted.sheet || wanted.sheet == told.sheet);
+}
+
 } // namespace
+
+std::vector<ToldWord> ClubRegister::toldWords() const {
+    // By sheet, column and the word as words are compared: the newest of it, whatever its spelling.
+    std::map<std::tuple<SheetId, std::string, std::string>, ToldWord> newest;
+    for (toldWords::Told& told : toldWords::all(*m_state->database)) {
+        const Sheet* sheet = sheetOfName(told.word.sheet);
+        if (sheet == nullptr) continue; // of a later program
+        const std::tuple word{sheet->id, told.word.column, plainWord(told.word.word)};
+        if (told.isForgotten)
+            newest.erase(word);
+        else
+            newest[word] = {sheet->id, told.word.column, std::move(told.word.word),
+                            std::move(told.word.means)};
+    }
+    std::vector<ToldWord> words;
+    for (auto& each : newest)
+        words.push_back(std::move(each.second));
+    return words;
+}
 
 WordMeanings ClubRegister::toldWords(SheetId sheet) const {
     WordMeanings told;
-    std::map<std::pair<std::string, std::string>, std::string> spelled;
-    for (WordTold& each : toldWords::of(*m_state->database, core::sheet(sheet).name())) {
-        const std::pair word{each.column, each.word};
-        if (const auto before = spelled.find(comparedWord(word)); before != spelled.end())
-            told.erase({each.column, before->second});
-        spelled[comparedWord(word)] = each.word;
-        told[word] = std::move(each.means);
-    }
+    for (ToldWord& each : toldWords())
+        if (each.sheet == sheet) told[{std::move(each.column), std::move(each.word)}] = std::move(each.means);
     return told;
+}
+
+Result<std::vector<ToldWord>> ClubRegister::forgetWords(const std::vector<ToldWordWanted>& wanted,
+                                                        const std::string& by) {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Result<std::vector<ToldWord>> {
+        const std::vector<ToldWord> told = toldWords();
+        for (const ToldWordWanted& each : wanted)
+            if (std::none_of(told.begin(), told.end(),
+                             [&](const ToldWord& word) { return isMeant(each, word); }))
+                return Error{ErrorCode::WordNotTold, {shown(each.word)}};
+        std::vector<ToldWord> forgotten;
+        for (const ToldWord& word : told) {
+            if (std::none_of(wanted.begin(), wanted.end(),
+                             [&](const ToldWordWanted& each) { return isMeant(each, word); }))
+                continue;
+            ledger.append(WordForgotten{std::string(core::sheet(word.sheet).name()), word.column, word.word},
+                          by);
+            forgotten.push_back(word);
+        }
+        return forgotten;
+    });
 }
 
 Result<ClubSheetPlan> ClubRegister::importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,

@@ -142,6 +142,12 @@ void fields(Of<WordTold> auto& fact, auto& field) {
     field("means", fact.means);
 }
 
+void fields(Of<WordForgotten> auto& fact, auto& field) {
+    field("sheet", fact.sheet);
+    field("column", fact.column);
+    field("word", fact.word);
+}
+
 void fields(Of<PinSet> auto& fact, auto& field) {
     field("person", fact.person);
     field("sealed", fact.sealed);
@@ -240,8 +246,8 @@ constexpr std::array<std::pair<std::string_view, BodyReader>, sizeof...(Bodies)>
 constexpr auto readers =
     readersOf<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
               PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
-              TagFixed, PhotoAdded, PrivateErased, Renamed, WordTold, PinSet, PinCleared, SignaturesProven,
-              MachineNamed>();
+              TagFixed, PhotoAdded, PrivateErased, Renamed, WordTold, WordForgotten, PinSet, PinCleared,
+              SignaturesProven, MachineNamed>();
 
 std::optional<FactBody> bodyFrom(std::string_view kind, const std::string& text) {
     if (const Sheet* sheet = sheetOfTable(kind)) return rowFrom(parsed(text), *sheet);

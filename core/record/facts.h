@@ -201,6 +201,14 @@ struct WordTold {
     std::string means; ///< as the register's CSV would have it; empty: nothing
 };
 
+/// What such a word says is not known any more, from now on.
+struct WordForgotten {
+    static constexpr std::string_view kind = "word-forgotten";
+    std::string sheet; ///< as in WordTold
+    std::string column;
+    std::string word;
+};
+
 /// A person has a PIN from now on, instead of any before. It stands beside the fact, which holds its digest.
 struct PinSet {
     static constexpr std::string_view kind = "pin-set";
@@ -231,8 +239,8 @@ struct MachineNamed {
 using FactBody =
     std::variant<MachineBegun, ClubNamed, CheckOpened, NamesGiven, TagSeen, ActTakenBack, RecordWithdrawn,
                  PointRecorded, CheckSigned, CheckClosed, UrgentEnded, EventGiven, EventHeld, OperationLogged,
-                 TagFixed, PhotoAdded, PrivateErased, Renamed, WordTold, PinSet, PinCleared, SignaturesProven,
-                 MachineNamed, RowWritten>;
+                 TagFixed, PhotoAdded, PrivateErased, Renamed, WordTold, WordForgotten, PinSet, PinCleared,
+                 SignaturesProven, MachineNamed, RowWritten>;
 
 std::string kindOf(const FactBody& body); ///< "tag-seen"; of a row the sheet's table, "item"
 /// Canonical JSON, see fact.h. `proven`: by whose PIN it is written, which stands in it, too; empty:

@@ -35,7 +35,7 @@ struct KitType {
     int pack = 1;
     std::optional<double> price;
     int spares = 0;
-    std::vector<Size> sizes;
+    std::vector<Size> sizes; ///< of the club, the smallest first
     std::vector<LifeRule> rules;
 
     const Size* findSize(const std::string& wanted) const {

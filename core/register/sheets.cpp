@@ -171,7 +171,7 @@ constexpr std::array<Sheet, sheetCount> contract{{
     {SheetId::Places, "places.csv", "place", 1, places},
     {SheetId::KitTypes, "kit_types.csv", "kit_type", 1, kitTypes},
     {SheetId::Sizes, "sizes.csv", "size", 2, sizes},
-    {SheetId::LifeRules, "life_rules.csv", "life_rule", 3, lifeRules},
+    {SheetId::LifeRules, "life_rules.csv", "life_rule", 3, lifeRules, false, true},
     {SheetId::Boats, "boats.csv", "boat", 1, boats},
     {SheetId::ManifestLines, "manifest_lines.csv", "manifest_line", 3, manifestLines, true, true},
     {SheetId::Points, "points.csv", "point", 4, points, true, true},
@@ -253,7 +253,7 @@ const Sheet* sheetOfTable(std::string_view table) {
     return found == contract.end() ? nullptr : &*found;
 }
 
-std::string RegisterRows::nameNow(Named, const std::string& name) const {
+std::string RegisterRows::nameNow(Named, const std::string& name, const std::string&) const {
     return name;
 }
 

@@ -71,7 +71,7 @@ struct Sheet {
     int keyColumns = 1;
     std::span<const Column> columns;
     bool keepsOrder = false; ///< rows have a place in an order of their own (manifest lines, points)
-    bool losesRows = false;  ///< a fact may take a row away (the same two, and use)
+    bool losesRows = false;  ///< a fact may take a row away (the same two, life rules and use)
 
     /// "items": as a person calls it, its file without the ending.
     std::string_view name() const { return file.substr(0, file.find('.')); }
@@ -111,8 +111,9 @@ public:
     virtual std::vector<Cells> all(SheetId id) const = 0;
     /// Items of this gtin and serial, and the like: rows whose `column` holds `value` exactly.
     virtual std::vector<Cells> where(SheetId id, std::string_view column, const std::string& value) const = 0;
-    /// What something that had that name is called now; the same where nothing was renamed.
-    virtual std::string nameNow(Named named, const std::string& name) const;
+    /// What something that had that name is called now; the same where nothing was renamed. `of`: of a size
+    /// its kit type.
+    virtual std::string nameNow(Named named, const std::string& name, const std::string& of = {}) const;
     /// The code of the item that has, or had, that tag; the same where it is nobody's, or the code itself.
     virtual std::string codeOfTag(const std::string& tag) const;
 };

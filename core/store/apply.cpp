@@ -134,6 +134,7 @@ public:
         }
     }
     void operator()(const WordTold& fact) const { toldWords::put(m_database, m_stamp, fact); }
+    void operator()(const WordForgotten& fact) const { toldWords::put(m_database, m_stamp, fact); }
     void operator()(const PinSet& fact) const { changePin(fact.person, pinTables::Change::Set); }
     void operator()(const PinCleared& fact) const {
         changePin(fact.person, fact.isReset ? pinTables::Change::Reset : pinTables::Change::Cleared);

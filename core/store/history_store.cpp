@@ -66,7 +66,9 @@ std::vector<Fact> ofItem(Database& database, const std::string& code) {
         "SELECT stamp FROM sighting WHERE code = ?1 UNION SELECT taken_back.stamp FROM taken_back JOIN "
         "sighting ON sighting.id = taken_back.act WHERE sighting.code = ?1 UNION SELECT taken_back.stamp "
         "FROM taken_back JOIN item_state ON item_state.id = taken_back.act WHERE item_state.code = ?1 UNION "
-        "SELECT stamp FROM tag_change WHERE item = ?1 UNION SELECT stamp FROM photo_of WHERE item = ?1",
+        "SELECT stamp FROM tag_change WHERE item = ?1 UNION SELECT stamp FROM photo_of WHERE item = ?1 UNION "
+        "SELECT taken_back.stamp FROM taken_back JOIN photo_of ON photo_of.id = taken_back.act WHERE item = "
+        "?1",
         code);
     gathered.addStamped("SELECT taken_back.stamp FROM taken_back JOIN fact_of_row ON fact_of_row.fact = "
                         "taken_back.act WHERE kind = 'service' AND key > ?1 || char(31) AND key < ?1 || ' '",
@@ -86,7 +88,9 @@ std::vector<Fact> ofBoat(Database& database, const std::string& boat) {
         "boat = ?1 UNION SELECT point_value.stamp FROM point_value JOIN check_run ON check_run.id = check_id "
         "WHERE boat = ?1 UNION SELECT check_event.stamp FROM check_event JOIN check_run ON check_run.id = "
         "check_id WHERE boat = ?1 UNION SELECT stamp FROM operation WHERE boat = ?1 UNION SELECT "
-        "stamp FROM photo_of WHERE boat = ?1 UNION SELECT taken_back.stamp FROM taken_back JOIN (SELECT id, "
+        "stamp FROM photo_of WHERE boat = ?1 UNION SELECT taken_back.stamp FROM taken_back JOIN photo_of ON "
+        "photo_of.id = taken_back.act WHERE boat = ?1 UNION SELECT taken_back.stamp FROM taken_back JOIN "
+        "(SELECT id, "
         "check_id FROM check_names UNION ALL SELECT id, "
         "check_id FROM point_value UNION ALL SELECT id, check_id FROM check_event UNION ALL SELECT id, "
         "check_id FROM operation) AS done ON done.id = act JOIN check_run ON check_run.id = check_id WHERE "

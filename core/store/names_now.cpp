@@ -110,9 +110,7 @@ std::vector<std::string> of(Database& database, Named named, const std::vector<s
     return now;
 }
 
-namespace {
-
-std::string cellNow(Database& database, const Sheet& sheet, int column, const std::string& cell) {
+std::string cell(Database& database, const Sheet& sheet, int column, const std::string& cell) {
     const auto named = namedIn(sheet, column);
     if (!named || named == Named::Size) return cell;
     if (sheet.columns[static_cast<std::size_t>(column)].type != CellType::Names)
@@ -123,16 +121,14 @@ std::string cellNow(Database& database, const Sheet& sheet, int column, const st
     return list;
 }
 
-} // namespace
-
 RowWritten row(Database& database, RowWritten written) {
     const Sheet& sheet = core::sheet(written.sheet);
     for (int column = 0; column < sheet.keyColumns; ++column) {
-        std::string& cell = written.keyCells[static_cast<std::size_t>(column)];
-        cell = cellNow(database, sheet, column, cell);
+        std::string& key = written.keyCells[static_cast<std::size_t>(column)];
+        key = cell(database, sheet, column, key);
     }
-    for (auto& [column, cell] : written.set)
-        cell = cellNow(database, sheet, column, cell);
+    for (auto& [column, text] : written.set)
+        text = cell(database, sheet, column, text);
     settleSize(database, sheet, written.keyCells);
     written.key = core::keyOf(sheet, written.keyCells);
     return written;

@@ -19,6 +19,8 @@ void settle(Database& database);
 std::string of(Database& database, Named named, const std::string& name, const std::string& of = {});
 std::vector<std::string> of(Database& database, Named named, const std::vector<std::string>& names);
 
+/// A cell of that column with the names of now in it; a size's, which wants its row, stays as it is.
+std::string cell(Database& database, const Sheet& sheet, int column, const std::string& cell);
 /// The row with all names of now but those of sizes, for which `settleSize` wants the whole row.
 RowWritten row(Database& database, RowWritten written);
 void settleSize(Database& database, const Sheet& sheet, Cells& cells);

@@ -19,7 +19,10 @@ std::vector<Photo> photosIn(Statement query) {
 
 } // namespace
 
-#define PHOTOS "SELECT id, item, boat, entry, sha256, size, at, by FROM photo_of "
+// But those that were taken back.
+#define PHOTOS                                                                                               \
+    "SELECT id, item, boat, entry, sha256, size, at, by FROM photo_of WHERE id NOT IN (SELECT act FROM "     \
+    "taken_back) "
 
 void put(Database& database, const std::string& stamp, const Photo& photo) {
     database
@@ -38,15 +41,15 @@ void put(Database& database, const std::string& stamp, const Photo& photo) {
 }
 
 std::vector<Photo> ofItem(Database& database, const std::string& item) {
-    return photosIn(database.prepare(PHOTOS "WHERE item = ? ORDER BY stamp").with(item));
+    return photosIn(database.prepare(PHOTOS "AND item = ? ORDER BY stamp").with(item));
 }
 
 std::vector<Photo> ofBoat(Database& database, const std::string& boat) {
-    return photosIn(database.prepare(PHOTOS "WHERE boat = ? ORDER BY stamp").with(boat));
+    return photosIn(database.prepare(PHOTOS "AND boat = ? ORDER BY stamp").with(boat));
 }
 
 std::vector<Photo> ofEntry(Database& database, const std::string& entry) {
-    return photosIn(database.prepare(PHOTOS "WHERE entry = ? ORDER BY stamp").with(entry));
+    return photosIn(database.prepare(PHOTOS "AND entry = ? ORDER BY stamp").with(entry));
 }
 
 std::vector<Photo> all(Database& database) {

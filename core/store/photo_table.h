@@ -7,7 +7,8 @@
 #include <string>
 #include <vector>
 
-/// Photographs, which stand beside the facts, and what each is of. All throw StoreFailure.
+/// Photographs, which stand beside the facts, and what each is of; one that was taken back is of nothing. All
+/// throw StoreFailure.
 namespace core::photoTable {
 
 void put(Database& database, const std::string& stamp, const Photo& photo);

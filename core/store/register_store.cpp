@@ -8,6 +8,7 @@
 #include "core/store/tag_tables.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace core {
 namespace {
@@ -94,8 +95,8 @@ std::vector<Cells> RegisterStore::withStates(std::vector<Cells> rows) const {
     return rows;
 }
 
-std::string RegisterStore::nameNow(Named named, const std::string& name) const {
-    return namesNow::of(m_database, named, name);
+std::string RegisterStore::nameNow(Named named, const std::string& name, const std::string& of) const {
+    return namesNow::of(m_database, named, name, of);
 }
 
 std::string RegisterStore::codeOfTag(const std::string& tag) const {
@@ -130,6 +131,10 @@ std::optional<KitType> RegisterStore::kitType(const std::string& name) const {
 KitType RegisterStore::wholeKitType(const Cells& cells) const {
     KitType type = kitTypeFrom(cells);
     type.sizes = valuesOf(where(SheetId::Sizes, "kit_type", type.name), sizeFrom);
+    // The smallest first, as people say them; those of nobody's measures by name.
+    const auto least = [](const Size& size) { return std::pair(size.massKg.low, size.chestCm.low); };
+    std::stable_sort(type.sizes.begin(), type.sizes.end(),
+                     [&](const Size& a, const Size& b) { return least(a) < least(b); });
     type.rules = valuesOf(where(SheetId::LifeRules, "kit_type", type.name), lifeRuleFrom);
     return type;
 }

@@ -25,7 +25,7 @@ public:
     std::vector<Cells> all(SheetId id) const override;
     std::vector<Cells> where(SheetId id, std::string_view column, const std::string& value) const override;
 
-    std::string nameNow(Named named, const std::string& name) const override;
+    std::string nameNow(Named named, const std::string& name, const std::string& of = {}) const override;
     std::string codeOfTag(const std::string& tag) const override;
 
     std::optional<Boat> boat(const std::string& name) const; ///< any spelling

@@ -33,6 +33,8 @@ void addChange(CommandLine& line);
 void addMove(CommandLine& line);
 void addRename(CommandLine& line);
 void addEnd(CommandLine& line);
+void addWords(CommandLine& line);
+void addRemoveRule(CommandLine& line);
 void addErase(CommandLine& line);
 void addMerge(CommandLine& line);
 void addHub(CommandLine& line); ///< `hub prepare`, `hub add` …

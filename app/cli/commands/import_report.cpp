@@ -34,6 +34,15 @@ void sayLayout(const core::TableLayout& layout) {
     sayText(tableOf({QStringLiteral("heading"), QStringLiteral("column")}, table));
 }
 
+/// `helm → driver, 3 rows`.
+void sayWords(const std::vector<core::WordApplied>& words) {
+    for (const core::WordApplied& each : words)
+        sayLine(QStringLiteral("%1: %2 → %3, %4")
+                    .arg(text(each.column), text(each.word),
+                         each.means.empty() ? QStringLiteral("nothing") : text(each.means),
+                         counted(each.rows, "%n row", "%n rows")));
+}
+
 bool givesRules(const core::ImportPlan& plan) {
     return std::any_of(plan.accepted.begin(), plan.accepted.end(),
                        [](const auto& file) { return file.first == "life_rules.csv" && file.second > 0; });
@@ -86,10 +95,12 @@ core::Result<core::ClubSheetPlan> importSheetWithProgress(core::Club& club, cons
 }
 
 int reportClubSheet(const core::ClubSheetPlan& read, bool json, bool dryRun) {
-    if (json)
+    if (json) {
         say(clubSheetJson(read));
-    else
+    } else {
         sayLayout(read.layout);
+        sayWords(read.words);
+    }
     return reportPlan(read.plan, json, dryRun);
 }
 

@@ -6,6 +6,7 @@
 #include "core/register/sheets.h"
 
 #include "app/cli/commands/check_input.h"
+#include "app/cli/json/json_out.h"
 #include "app/cli/json/rows_json.h"
 #include "app/cli/terminal/terminal.h"
 #include "app/text/errors.h"
@@ -152,6 +153,23 @@ int change(const RowOptions& options) {
     });
 }
 
+int removeRule(const RowOptions& options) {
+    return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
+        const auto row = club.register_().rowNamed(core::SheetId::LifeRules, options.row);
+        if (!row) return fail(row.error());
+        const auto by = byWhom(club, options.by, moment.today);
+        if (!by) return fail(by.error());
+        const core::Outcome done = club.register_().removeRule(*row, *by, moment);
+        if (!done) return fail(done.error());
+        const std::string name = club.register_().nameOfRow(core::SheetId::LifeRules, *row);
+        if (options.json)
+            say(removedRuleJson(name));
+        else
+            sayLine(QStringLiteral("%1: removed. What was recorded by it stays.").arg(text(name)));
+        return static_cast<int>(ExitFine);
+    });
+}
+
 core::CellTexts homeOf(const RowOptions& options) {
     if (!options.boat.empty()) return {{"boat", options.boat}, {"place", ""}};
     if (!options.place.empty()) return {{"boat", ""}, {"place", options.place}};
@@ -209,6 +227,16 @@ void addChange(CommandLine& line) {
     command.file("KEY", options->row, "the row's name, its parts with / between them");
     command.paths("CELL", options->cells, "the cells that change, as COLUMN=VALUE; COLUMN=- clears one");
     takeWriting(command, *options);
+}
+
+void addRemoveRule(CommandLine& line) {
+    auto options = std::make_shared<RowOptions>();
+    Command command = line.add("remove-rule", "takes a life rule away: nothing falls due by it any more",
+                               [options] { return removeRule(*options); });
+    takeCommon(command, *options);
+    command.more("What was recorded by it stays. An import of its row brings it back.");
+    command.file("RULE", options->row, "kit type, part if it is one's, and rule: 'knife/half-year look'");
+    takeOfficer(command, *options, "who does it");
 }
 
 void addMove(CommandLine& line) {

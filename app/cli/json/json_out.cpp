@@ -3,6 +3,7 @@
 #include "app/cli/json/json_parts.h"
 #include "app/flow/seen_text.h"
 #include "app/text/sentences.h"
+#include "core/club/club_register.h"
 #include "core/register/typed_rows.h"
 
 #include <cmath>
@@ -269,10 +270,15 @@ std::string clubSheetJson(const core::ClubSheetPlan& read) {
             leftOut.push_back(column.heading);
         else
             columns[column.heading] = column.meaning;
+    const auto word = [](const core::WordApplied& each) {
+        return Json{
+            {"column", each.column}, {"word", each.word}, {"means", orNull(each.means)}, {"rows", each.rows}};
+    };
     Json document{{"sheet", read.layout.table},
                   {"heading_row", read.layout.headingRow},
                   {"columns", columns},
-                  {"left_out", leftOut}};
+                  {"left_out", leftOut},
+                  {"words", listOf(read.words, word)}};
     document.update(importDocument(read.plan));
     return written(document);
 }
@@ -352,6 +358,21 @@ std::string startersJson(const std::vector<std::pair<std::string, std::string>>&
 
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to) {
     return written({{"sheet", sheet}, {"from", from}, {"to", to}});
+}
+
+std::string removedRuleJson(const std::string& rule) {
+    return written({{"removed", rule}});
+}
+
+std::string wordsJson(const std::vector<core::ToldWord>& words,
+                      const std::vector<core::ToldWord>& forgotten) {
+    const auto word = [](const core::ToldWord& each) {
+        return Json{{"sheet", core::sheet(each.sheet).name()},
+                    {"column", each.column},
+                    {"word", each.word},
+                    {"means", orNull(each.means)}};
+    };
+    return written({{"words", listOf(words, word)}, {"forgotten", listOf(forgotten, word)}});
 }
 
 std::string endedJson(const std::string& kind, const std::string& name, core::CalendarDay until) {

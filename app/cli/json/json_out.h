@@ -20,6 +20,10 @@
 #include <utility>
 #include <vector>
 
+namespace core {
+struct ToldWord;
+}
+
 namespace app {
 
 // The documents of the command line: one UTF-8 JSON text each, ending with a line end. snake_case names, ISO
@@ -46,6 +50,9 @@ std::string missingJson(const std::vector<core::MissingItem>& items);
 std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today);
 std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters); ///< name, title
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to);
+std::string removedRuleJson(const std::string& rule);
+/// What is known now, and what was forgotten just now.
+std::string wordsJson(const std::vector<core::ToldWord>& words, const std::vector<core::ToldWord>& forgotten);
 /// `kind`: boat, person or place.
 std::string endedJson(const std::string& kind, const std::string& name, core::CalendarDay until);
 std::string erasedJson(const std::string& person, int cells);

@@ -5,6 +5,13 @@
 namespace app {
 namespace {
 
+Json photoOfSomething(const core::Photo& photo) {
+    Json document = photoJson(photo);
+    document["code"] = orNull(photo.item);
+    document["boat"] = orNull(photo.boat);
+    return document;
+}
+
 Json recorded(const core::ServiceRound::Recorded& each) {
     return {{"code", each.item.id},
             {"kit_type", each.kitType},
@@ -171,10 +178,11 @@ std::string eventJson(const std::optional<core::HeldEvent>& held) {
 }
 
 std::string addedPhotoJson(const core::Photo& photo) {
-    Json document = photoJson(photo);
-    document["code"] = orNull(photo.item);
-    document["boat"] = orNull(photo.boat);
-    return written(document);
+    return written(photoOfSomething(photo));
+}
+
+std::string takenBackPhotosJson(const std::vector<core::Photo>& photos) {
+    return written({{"taken_back", listOf(photos, photoOfSomething)}});
 }
 
 } // namespace app

@@ -35,5 +35,6 @@ std::string withdrawnJson(const core::Item& item, const core::ServiceEntry& reco
 /// Which event holds; none: null.
 std::string eventJson(const std::optional<core::HeldEvent>& held);
 std::string addedPhotoJson(const core::Photo& photo);
+std::string takenBackPhotosJson(const std::vector<core::Photo>& photos);
 
 } // namespace app

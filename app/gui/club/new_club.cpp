@@ -41,8 +41,12 @@ QString suggestedFile(const QString& clubName) {
     while (name.startsWith(u'.'))
         name.remove(0, 1);
     if (name.isEmpty()) return {};
+    return QDir(documentsFolder()).filePath(name.left(80) + QStringLiteral(".tholepin"));
+}
+
+QString documentsFolder() {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QDir(folder).filePath(name.left(80) + QStringLiteral(".tholepin"));
+    return QDir(folder).exists() ? folder : QDir::homePath();
 }
 
 } // namespace app

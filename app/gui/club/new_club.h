@@ -28,5 +28,7 @@ core::Result<core::ImportPlan> makeClub(const NewClub& wanted, core::CalendarDay
 
 /// Where a club of that name goes if nobody says otherwise: into the documents folder, under its name.
 QString suggestedFile(const QString& clubName);
+/// The user's folder of documents, else, where there is none, the user's own.
+QString documentsFolder();
 
 } // namespace app

@@ -68,10 +68,11 @@ QComboBox::drop-down { border: none; width: 32px; }
 QPushButton::menu-indicator { image: none; width: 0px; }
 QComboBox { combobox-popup: 0; }
 QListView { border: none; background: transparent; outline: none; }
-QComboBox QAbstractItemView { background: {ground}; color: {ink}; border: 2px solid {line};
+QComboBox QAbstractItemView, QListView#offeredNames { background: {ground}; color: {ink}; border: 2px solid {line};
     selection-background-color: {ink}; selection-color: {ground}; outline: none; }
-QComboBox QAbstractItemView::item { min-height: {finger}px; padding-left: 8px; color: {ink}; background: {ground}; }
-QComboBox QAbstractItemView::item:hover, QComboBox QAbstractItemView::item:selected { color: {ground}; background: {ink}; }
+QComboBox QAbstractItemView::item, QListView#offeredNames::item { min-height: {finger}px; padding-left: 8px; color: {ink}; background: {ground}; }
+QComboBox QAbstractItemView::item:hover, QComboBox QAbstractItemView::item:selected,
+QListView#offeredNames::item:hover, QListView#offeredNames::item:selected { color: {ground}; background: {ink}; }
 QCheckBox, QRadioButton { font-size: 18pt; min-height: {finger}px; spacing: 12px; padding: 0px 4px; border: 3px solid transparent; }
 QCheckBox:focus, QRadioButton:focus { border: 3px solid {focus}; border-radius: 4px; }
 QCheckBox::indicator { width: 28px; height: 28px; }

@@ -3,11 +3,15 @@
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 
 #include <QApplication>
 #include <QEvent>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QPushButton>
+
+#include <utility>
 
 namespace app {
 
@@ -27,6 +31,29 @@ PictureView::PictureView(const QImage& picture, const QString& words, QWidget& w
     setFocus(Qt::OtherFocusReason);
 }
 
+void PictureView::offer(const QString& words, const QString& sure, std::function<void()> act) {
+    m_button = wordsButton(this, words, "pictureButton");
+    m_button->setCursor(Qt::ArrowCursor);
+    connect(m_button, &QPushButton::clicked, this, [this, sure, act = std::move(act)] {
+        if (m_press.press()) {
+            act();
+            return putAway();
+        }
+        if (!m_press.isAsked()) return;
+        m_button->setText(sure);
+        placeButton();
+    });
+    placeButton();
+    m_button->show();
+}
+
+void PictureView::placeButton() {
+    if (!m_button) return;
+    m_button->adjustSize();
+    m_button->move(width() - m_button->width() - 2 * spaceUnit,
+                   height() - (8 * spaceUnit + m_button->height()) / 2);
+}
+
 void PictureView::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
@@ -37,8 +64,9 @@ void PictureView::paintEvent(QPaintEvent* /*event*/) {
     painter.drawImage(QRect(room.center() - QPoint(size.width() / 2, size.height() / 2), size), m_picture);
     painter.setFont(fontOf(TextRole::Remark));
     painter.setPen(currentPalette().ink);
-    painter.drawText(QRect(2 * spaceUnit, height() - foot, width() - 4 * spaceUnit, foot), Qt::AlignCenter,
-                     tr("%1 · press anywhere to go back").arg(m_words));
+    const int beside = m_button ? m_button->width() + 2 * spaceUnit : 0;
+    painter.drawText(QRect(2 * spaceUnit, height() - foot, width() - 4 * spaceUnit - beside, foot),
+                     Qt::AlignCenter, tr("%1 · press anywhere to go back").arg(m_words));
 }
 
 void PictureView::mousePressEvent(QMouseEvent* /*event*/) {
@@ -47,11 +75,15 @@ void PictureView::mousePressEvent(QMouseEvent* /*event*/) {
 
 void PictureView::keyPressEvent(QKeyEvent* event) {
     event->accept();
+    if (m_button && event->key() == Qt::Key_Tab) return m_button->setFocus(Qt::TabFocusReason);
     putAway();
 }
 
 bool PictureView::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == parentWidget() && event->type() == QEvent::Resize) setGeometry(parentWidget()->rect());
+    if (watched == parentWidget() && event->type() == QEvent::Resize) {
+        setGeometry(parentWidget()->rect());
+        placeButton();
+    }
     return QWidget::eventFilter(watched, event);
 }
 

@@ -5,6 +5,12 @@
 #include <QString>
 #include <QWidget>
 
+#include "app/gui/widgets/second_press.h"
+
+#include <functional>
+
+class QPushButton;
+
 namespace app {
 
 /// A picture as large as the window has room, over all that the window shows. Any press, and Escape, puts it
@@ -15,6 +21,8 @@ class PictureView : public QWidget {
 public:
     /// `words`: what it is of, beneath it and read aloud.
     PictureView(const QImage& picture, const QString& words, QWidget& window);
+    /// A button beneath it; a second press, which `sure` asks for, acts and puts it away.
+    void offer(const QString& words, const QString& sure, std::function<void()> act);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -24,7 +32,10 @@ protected:
 
 private:
     void putAway();
+    void placeButton();
 
+    QPushButton* m_button = nullptr;
+    SecondPress m_press;
     QImage m_picture;
     QString m_words;
     QPointer<QWidget> m_before; ///< had the keyboard

@@ -13,6 +13,12 @@ public:
     explicit SearchBox(QWidget* parent = nullptr);
 
     void setNames(const QStringList& names); ///< what is typed stays, and nothing is told
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    bool isOneOf(const QString& typed) const;
 };
 
 } // namespace app

@@ -85,7 +85,7 @@ Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetCho
     ImportPlan plan = planFiles(files, std::move(rows.rejections), {current, today, mintTag, progress, true});
     plan.rejected = placedIn(*layout, std::move(plan.rejected));
     plan.warnings = placedIn(*layout, std::move(plan.warnings));
-    return ClubSheetPlan{std::move(layout).value(), std::move(plan)};
+    return ClubSheetPlan{std::move(layout).value(), std::move(rows.words), std::move(plan)};
 }
 
 Result<std::vector<std::pair<std::string, std::string>>> columnsFrom(std::string_view text) {

@@ -67,8 +67,18 @@ struct TableLayout {
     const TableColumn* meaning(std::string_view meaning) const; ///< null: no column means it
 };
 
+/// A word that was said to mean something, in rows of the table.
+struct WordApplied {
+    std::string column;
+    std::string word; ///< as it was said
+    std::string means;
+    int rows = 0;
+};
+
 struct ClubSheetPlan {
     TableLayout layout;
+    std::vector<WordApplied>
+        words; ///< in the order of `ClubSheetChoices::words`; those in no row are left out
     /// As an import's; a refused row names the workbook's sheet as its file, the heading as its column and
     /// the cell.
     ImportPlan plan;

@@ -23,10 +23,13 @@ public:
         : m_table(table)
         , m_layout(layout)
         , m_choices(choices)
+        , m_current(current)
         , m_sheet(sheet(choices.sheet)) {
         m_rows.file = {&m_sheet, {}, true};
-        for (const auto& [word, ours] : choices.words)
-            m_words[{word.first, plainWord(word.second)}] = ours;
+        for (const auto& [word, ours] : choices.words) {
+            m_wordPlaces[{word.first, plainWord(word.second)}] = m_rows.words.size();
+            m_rows.words.push_back({word.first, word.second, ours});
+        }
         if (isBySerial(m_sheet) && layout.meaning(serialMeaning)) readSerials(current);
         if (!layout.meaning(homeMeaning)) return;
         m_boats = foldedNames(current, SheetId::Boats);
@@ -36,6 +39,7 @@ public:
     RowsOfTable all() {
         for (const TableRow& row : m_table.rows)
             if (!m_rows.refusal && row.number > m_layout.headingRow && !isSkipped(row)) addRow(row);
+        std::erase_if(m_rows.words, [](const WordApplied& word) { return word.rows == 0; });
         return std::move(m_rows);
     }
 
@@ -83,6 +87,7 @@ private:
                 read(cell, column, given);
         }
         nameBySerial(row, given);
+        nameToldSize(row, given);
         if (isOfItems()) clearOtherHome(given);
         if (quantity > 1 && isOneThing(given))
             reject(given, quantityMeaning, {ErrorCode::QuantityOfOne, {std::to_string(quantity)}});
@@ -116,8 +121,10 @@ private:
     void read(const SheetCell& cell, const TableColumn& column, GivenRow& given) {
         const int index = m_sheet.indexOf(column.meaning);
         const Column& described = m_sheet.columns[static_cast<std::size_t>(index)];
-        const std::string* told = toldMeaning(cell, column);
-        const CellMeaning meaning = told ? CellMeaning{*told} : meaningOf(cell, described, m_choices.days);
+        WordApplied* told = toldWord(cell, column);
+        if (told) ++told->rows;
+        const CellMeaning meaning =
+            told ? CellMeaning{told->means} : meaningOf(cell, described, m_choices.days);
         if (meaning.fault == ErrorCode::DayAmbiguous) {
             if (!m_rows.refusal)
                 m_rows.refusal = Error{ErrorCode::DayAmbiguous,
@@ -131,11 +138,20 @@ private:
         if (reading.fault) m_rows.rejections.add(m_sheet, given, index, std::move(*reading.fault));
     }
 
-    /// What somebody said that the word means; null: nothing.
-    const std::string* toldMeaning(const SheetCell& cell, const TableColumn& column) const {
-        if (m_words.empty() || cell.isEmpty()) return nullptr;
-        const auto found = m_words.find({column.meaning, plainWord(oneLine(cell.text))});
-        return found == m_words.end() ? nullptr : &found->second;
+    /// Of which somebody said what it means; null: no such word.
+    WordApplied* toldWord(const SheetCell& cell, const TableColumn& column) {
+        if (m_wordPlaces.empty() || cell.isEmpty()) return nullptr;
+        const auto found = m_wordPlaces.find({column.meaning, plainWord(oneLine(cell.text))});
+        return found == m_wordPlaces.end() ? nullptr : &m_rows.words[found->second];
+    }
+
+    /// A size that a word was said to mean may have another name by now, which its kit type tells.
+    void nameToldSize(const TableRow& row, GivenRow& given) {
+        const int size = m_sheet.indexOf("size"), kitType = m_sheet.indexOf("kit_type");
+        const TableColumn* column = m_layout.meaning("size");
+        if (size < 0 || kitType < 0 || !column || !toldWord(row.at(column->at), *column)) return;
+        auto& cell = given.cells[static_cast<std::size_t>(size)];
+        if (cell) cell = m_current.nameNow(Named::Size, *cell, given.text(kitType));
     }
 
     void rejectFault(GivenRow& given, std::string_view column, const CellMeaning& meaning) {
@@ -210,10 +226,12 @@ private:
     const SheetTable& m_table;
     const TableLayout& m_layout;
     const ClubSheetChoices& m_choices;
+    const RegisterRows& m_current;
     const Sheet& m_sheet;
     std::unordered_set<std::string> m_boats, m_places;
     std::map<std::string, std::vector<std::string>> m_idsOfSerial; ///< by serial, folded
-    std::map<std::pair<std::string, std::string>, std::string> m_words;
+    /// By column and word as words are compared: its place in the words of `m_rows`.
+    std::map<std::pair<std::string, std::string>, std::size_t> m_wordPlaces;
     RowsOfTable m_rows;
 };
 

@@ -4,6 +4,7 @@
 #include "core/exchange/sheet_file.h"
 
 #include <optional>
+#include <vector>
 
 namespace core {
 
@@ -12,6 +13,7 @@ namespace core {
 struct RowsOfTable {
     SheetFile file;
     Rejections rejections;
+    std::vector<WordApplied> words; ///< those in no row are left out
     /// Why nothing can be said of the rows: the first day that may be read in two ways, with its cell in
     /// `where`, or more things than an import takes.
     std::optional<Error> refusal;

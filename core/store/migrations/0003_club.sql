@@ -47,7 +47,8 @@ CREATE TABLE told_word (
     cells TEXT NOT NULL, -- in which it stands: sheet and column, as people.role
     word  TEXT NOT NULL,
     stamp TEXT NOT NULL,
-    means TEXT NOT NULL,
+    means TEXT NOT NULL, -- with the names of now
+    is_forgotten INTEGER NOT NULL,
     PRIMARY KEY (cells, word)
 ) STRICT;
 

@@ -134,11 +134,43 @@ TEST_F(CheckLists, wallCardOfAStarterHasTheWholeRoundInItsOrder) {
     std::string text = read.out;
     std::replace(text.begin(), text.end(), '\n', ' ');
     std::size_t at = 0;
-    for (const char* part :
-         {"inflatable", "Before", "earlier log entries read *", "bungs in *", "bow chamber, 17 to 21",
-          "cooling water seen *", "Kit", "rescue tube", "2 × paddle", "radio", "After",
-          "rinsed with fresh water", "safety chain of the engine *", "stowed *", "log written *",
-          "* common practice, no published source."}) {
+    for (const char* part : {"inflatable",
+                             "Before",
+                             "earlier log entries read *",
+                             "hull: no wear, no cuts *",
+                             "bungs in *",
+                             "floor fast to the hull *",
+                             "handles, foot straps, ropes",
+                             "no sharp edges *",
+                             "capsize rope in its pocket *",
+                             "bow chamber, 17 to 21",
+                             "valves clean and capped *",
+                             "fuel bladder fast at its points *",
+                             "fuel line: no cracks, in its loops",
+                             "out of gear",
+                             "cooling water seen while it runs *",
+                             "Kit",
+                             "rescue tube *",
+                             "2 × paddle *",
+                             "tow line *",
+                             "knife *",
+                             "2 × whistle *",
+                             "2 × life jacket",
+                             "radio *",
+                             "in its waterproof cover",
+                             "After",
+                             "rinsed with fresh water, bungs out *",
+                             "free of sand *",
+                             "plate and guard",
+                             "pin in its nut *",
+                             "safety chain fast *",
+                             "engine run in fresh water, 3:00 to 5:00",
+                             "fuel line off",
+                             "treated against",
+                             "fuel filled *",
+                             "stowed *",
+                             "log written *",
+                             "* common practice, no published source."}) {
         const std::size_t found = text.find(part, at);
         ASSERT_NE(found, std::string::npos) << part << " after " << text.substr(0, at);
         at = found;

@@ -133,6 +133,26 @@ TEST_F(ImportSpreadsheet, aWordThatWasToldOnceIsKnownFromThenOn) {
     EXPECT_EQ(run({"verify"}).exit, 0);
 }
 
+TEST_F(ImportSpreadsheet, tellsAndForgetsTheWordsOfTheClub) {
+    EXPECT_THAT(run({"words"}).out, HasSubstr("not told"));
+    const std::string sheet = "Name,Role\nJo Ek,bow hand\nUli Ott,Bow Hand\n";
+    const Ran told = import(sheet, {"--words", "role:bow hand=driver", "--dry-run"}, "people");
+    EXPECT_THAT(told.out, HasSubstr("role: bow hand → driver, 2 rows"));
+    ASSERT_EQ(import(sheet, {"--words", "role:bow hand=driver"}, "people").exit, 0);
+    const Json again = Json::parse(import(sheet, {"--json"}, "people").out);
+    EXPECT_EQ(again["words"],
+              Json::parse(R"([{"column":"role","word":"bow hand","means":"driver","rows":2}])"));
+    const Json word = Json::parse(R"({"sheet":"people","column":"role","word":"bow hand","means":"driver"})");
+    EXPECT_EQ(Json::parse(run({"words", "--json"}).out)["words"], Json::array({word}));
+    EXPECT_EQ(run({"words", "--forget", "state:bow hand"}).exit, 2);
+    EXPECT_EQ(run({"words", "--forget", "helm"}).exit, 2);
+    EXPECT_EQ(import(sheet, {}, "people").exit, 0);
+    const Ran forgotten = run({"words", "--forget", "people.role:bow hand", "--json"});
+    EXPECT_EQ(Json::parse(forgotten.out)["forgotten"], Json::array({word}));
+    EXPECT_EQ(Json::parse(forgotten.out)["words"], Json::array());
+    EXPECT_EQ(import(sheet, {}, "people").exit, 2);
+}
+
 TEST_F(ImportSpreadsheet, refusesInOneLine) {
     const std::string before = content();
     const std::string good = write("kit.csv", kit);

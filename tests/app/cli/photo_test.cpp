@@ -55,6 +55,16 @@ TEST_F(Photographs, ofAnItemAndAnEntryAreKeptAndComeOut) {
     ASSERT_EQ(run({"backup", copy}).exit, 0);
     EXPECT_EQ(ctl({"photo", copy, "--show", hash, "--out", m_folder / "again.jpg"}).exit, 0);
     EXPECT_EQ(textOf(m_folder / "again.jpg"), textOf(out));
+    // It was of the hull alone.
+    const Ran taken = run({"photo", "--take-back", hash, "--code", jacketM, "--today", today, "--json"});
+    ASSERT_EQ(taken.exit, 0) << taken.err;
+    EXPECT_EQ(Json::parse(taken.out)["taken_back"][0]["code"], jacketM);
+    EXPECT_EQ(Json::parse(run({"history", jacketM, "--json"}).out)["photos"].size(), 0U);
+    EXPECT_EQ(Json::parse(run({"log", "--json"}).out)["log"][0]["photos"].size(), 1U);
+    EXPECT_EQ(run({"photo", "--take-back", hash, "--code", jacketM}).exit, 2) << "it is of that no more";
+    EXPECT_EQ(run({"photo", "--take-back", hash}).exit, 0);
+    EXPECT_EQ(Json::parse(run({"log", "--json"}).out)["log"][0]["photos"].size(), 0U);
+    EXPECT_EQ(run({"verify", "--rebuild"}).exit, 0);
 }
 
 TEST_F(Photographs, whatIsNoPictureOrABombIsRefusedAndNothingIsChanged) {

@@ -21,6 +21,22 @@ TEST_F(RowCommands, aPersonIsAddedAndChanged) {
     EXPECT_EQ(run({"verify"}).exit, 0);
 }
 
+TEST_F(RowCommands, aLifeRuleIsTakenAway) {
+    ASSERT_EQ(
+        run({"add", "life_rules", "kit_type=life jacket", "rule=monthly look", "kind=inspect_every", "n=1"})
+            .exit,
+        0);
+    const Ran removed = run({"remove-rule", "life jacket/monthly look", "--by", "Bo Lind", "--json"});
+    ASSERT_EQ(removed.exit, 0) << removed.err;
+    EXPECT_EQ(Json::parse(removed.out)["removed"], "life jacket/monthly look");
+    ASSERT_EQ(run({"export", m_folder / "out"}).exit, 0);
+    EXPECT_THAT(textOf(m_folder / "out" / "life_rules.csv"), testing::Not(HasSubstr("monthly look")));
+    const Ran again = run({"remove-rule", "life jacket/monthly look"});
+    EXPECT_EQ(again.exit, 2);
+    expectOneErrorLine(again);
+    EXPECT_EQ(run({"verify", "--rebuild"}).exit, 0);
+}
+
 TEST_F(RowCommands, whatAnImportRefusesIsRefusedInItsWords) {
     const std::string before = content();
     const Ran ran = run({"change", "people", "Bo Lind", "role=helm"});

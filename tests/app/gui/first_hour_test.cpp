@@ -210,7 +210,7 @@ void FirstHour::askForTheKit(const QString& kitType) {
 /// The engine's manual says how long; the test does not wait for a minute.
 void FirstHour::takeTheEnginesTime() {
     hand().pick("manifestPointsChoice");
-    hand().chooseRow("manifestTable", "engine run in water");
+    hand().chooseRow("manifestTable", "engine run in water, out of gear");
     hand().fill("manifestPointLowEdit", "0");
     hand().press("manifestPointWriteButton");
     expectSaid("manifestSaidLabel", "ngine run in water");

@@ -9,6 +9,7 @@
 #include "app/gui/board/set_up_strip.h"
 #include "app/gui/board/shed_board.h"
 #include "app/gui/camera/hand_scanner.h"
+#include "app/gui/club/new_club.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/spreadsheet/spreadsheet_page.h"
 #include "app/gui/main_window.h"
@@ -20,7 +21,6 @@
 #include <gtest/gtest.h>
 
 #include <QDir>
-#include <QStandardPaths>
 
 #include <fstream>
 #include <memory>
@@ -142,7 +142,8 @@ TEST_F(StartStory, aStarterIsChosenByKeysAloneAndLeadsToWhatIsToDo) {
 TEST_F(StartStory, theFileIsSuggestedByTheNameUntilSomebodySaysOtherwise) {
     tabTo("clubNameEdit");
     type("North / South");
-    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString documents = app::documentsFolder();
+    EXPECT_TRUE(QDir(documents).exists()) << "a file can be made there";
     EXPECT_EQ(child<QLineEdit>("clubFileEdit")->text(),
               QDir::toNativeSeparators(documents + "/North South.tholepin"));
     m_chosenFile = pathOf("ours.tholepin");

@@ -101,7 +101,7 @@ TEST_F(Merge, whatAWordMeansIsKnownToAll) {
     const core::WordMeanings now{{{"role", "OLD SALT"}, "crew"}, {{"role", "bow hand"}, "crew"}};
     EXPECT_EQ(full.club.register_().toldWords(SheetId::People), now);
     EXPECT_EQ(van.register_().toldWords(SheetId::People), now);
-    EXPECT_TRUE(full.club.register_().toldWords(SheetId::Items).empty());
+    EXPECT_TRUE(full.club.register_().toldWords(SheetId::Boats).empty());
 }
 
 TEST_F(Merge, erasedMeasuresDoNotComeBack) {

@@ -111,6 +111,24 @@ TEST_F(PhotosOfAClub, whatIsNoJpegOrTooHeavyOrOfNothingIsRefused) {
     EXPECT_EQ(small.club.photos().jpegOf("00ff").error().code, ErrorCode::NoSuchPhoto);
 }
 
+TEST_F(PhotosOfAClub, oneOfTheWrongThingIsTakenBack) {
+    const core::Photo wrong = addToKnife("another knife"), right = addToKnife("rust");
+    const auto takeBack = [&](const std::vector<std::string>& ids) {
+        return small.club.photos().takeBack(ids, "Bram Oke", small.now);
+    };
+    EXPECT_EQ(takeBack({wrong.id, "00ff"}).error().code, ErrorCode::NoSuchPhoto);
+    EXPECT_THAT(small.club.photos().ofItem(rustyKnife), SizeIs(2)) << "all or none";
+    ASSERT_TRUE(takeBack({wrong.id}));
+    ASSERT_THAT(small.club.photos().ofItem(rustyKnife), SizeIs(1));
+    EXPECT_EQ(small.club.photos().ofItem(rustyKnife)[0].id, right.id);
+    EXPECT_EQ(takeBack({wrong.id}).error().code, ErrorCode::NoSuchPhoto);
+    EXPECT_THAT(kindsOf(rustyKnife), testing::IsSupersetOf({"photo-added", "photo-added", "act-taken-back"}));
+    EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
+    EXPECT_THAT(small.club.photos().ofItem(rustyKnife), SizeIs(1)) << "made anew from the record";
+    addToKnife("another knife");
+    EXPECT_THAT(small.club.photos().ofItem(rustyKnife), SizeIs(2)) << "it may be of it after all";
+}
+
 TEST_F(PhotosOfAClub, changedRemovedOrAddedTheyShow) {
     const core::Photo photo = addToKnife("rust");
     EXPECT_THAT(problemsAfter("SELECT 1"), IsEmpty());

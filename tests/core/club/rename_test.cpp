@@ -106,6 +106,54 @@ TEST_F(Rename, anImportTakesNoRowOfAnOldName) {
     EXPECT_EQ(full.club.register_().boats().size(), 2U);
 }
 
+// "Bravo" was said to mean Petrel, "Mittel" the size M (FullClub).
+TEST_F(Rename, aWordOfASpreadsheetGoesOnUnderTheNewName) {
+    rename(Named::Boat, "Petrel", "Egret");
+    rename(Named::Size, "M", "Medium", "life jacket");
+    const core::WordMeanings now{{{"boat", "Bravo"}, "Egret"}, {{"size", "Mittel"}, "M"}};
+    EXPECT_EQ(full.club.register_().toldWords(core::SheetId::Items), now) << "a size waits for its kit type";
+    const auto book =
+        core::readWorkbook("Kit,Size,Boat\nlife jacket,Mittel,bravo\nlife jacket,Medium,BRAVO\n", "us.csv");
+    const auto plan = full.club.register_().importClubSheet(*book, {}, full.now.today, false);
+    ASSERT_TRUE(plan && plan->plan.rejected.empty());
+    const auto kit = full.club.kit().all();
+    EXPECT_EQ(
+        std::count_if(kit.begin(), kit.end(),
+                      [](const core::Item& item) { return item.boat == "Egret" && item.size == "Medium"; }),
+        2);
+    ASSERT_EQ(plan->words.size(), 2U);
+    EXPECT_EQ(plan->words[0].means, "Egret");
+    EXPECT_EQ(plan->words[0].rows, 2);
+    EXPECT_EQ(plan->words[1].rows, 1);
+    expectWhole();
+}
+
+TEST_F(Rename, aWordThatIsForgottenIsAskedAgain) {
+    const auto book = core::readWorkbook("Name,Role\nNia Marsh,bow hand\n", "us.csv");
+    const core::ClubSheetChoices people{.sheet = core::SheetId::People};
+    const auto isRefused = [&] {
+        const auto plan = full.club.register_().importClubSheet(*book, people, full.now.today, true);
+        return !plan || !plan->plan.rejected.empty();
+    };
+    EXPECT_FALSE(isRefused());
+    EXPECT_EQ(full.club.register_().forgetWords({{"bow hand"}, {"boy"}}, {}).error().code,
+              ErrorCode::WordNotTold);
+    EXPECT_EQ(full.club.register_().forgetWords({{"bow hand", "state"}}, {}).error().code,
+              ErrorCode::WordNotTold);
+    EXPECT_FALSE(isRefused()) << "all or none is forgotten";
+    const auto forgotten = full.club.register_().forgetWords({{"Bow-Hand", "role"}}, "Bram Oke");
+    ASSERT_TRUE(forgotten);
+    EXPECT_EQ(forgotten->size(), 1U);
+    EXPECT_TRUE(isRefused());
+    EXPECT_EQ(full.club.register_().toldWords().size(), 2U);
+    expectWhole();
+    core::ClubSheetChoices anew = people;
+    anew.words = {{{"role", "BOW HAND"}, "driver"}};
+    ASSERT_TRUE(full.club.register_().importClubSheet(*book, anew, full.now.today, false));
+    EXPECT_FALSE(isRefused());
+    expectWhole();
+}
+
 // Facts of the old name, from this or another machine, whenever they arrive, land on the renamed row:
 // whatever is renamed and in whatever order the facts come in, the tables are the same, and those of a
 // rebuild.

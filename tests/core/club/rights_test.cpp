@@ -100,6 +100,10 @@ const std::vector<Act>& crewActs() {
          [](PinClub& full) {
              return outcome(full.club.photos().addToItem(full.jacket, jpeg, {}, full.now));
          }},
+        {"ClubPhotos::takeBack",
+         [](PinClub& full) {
+             return full.club.photos().takeBack({full.club.photos().all().front().id}, {}, full.now);
+         }},
         {"ClubLog::close",
          [](PinClub& full) { return full.club.log().close(entry, "tightened", {}, full.now); }},
         {"ClubKit::happened",
@@ -155,6 +159,15 @@ const std::vector<Act>& officersActs() {
         {"ClubRegister::rename",
          [](PinClub& full) {
              return full.club.register_().rename(core::Named::Place, "Boat house", "Shed", {}, {});
+         }},
+        {"ClubRegister::removeRule",
+         [](PinClub& full) {
+             return full.club.register_().removeRule(
+                 full.club.register_().rows(core::SheetId::LifeRules).front(), {}, full.now);
+         }},
+        {"ClubRegister::forgetWords",
+         [](PinClub& full) {
+             return outcome(full.club.register_().forgetWords({{.word = "bow hand"}}, {}));
          }},
         {"ClubRegister::end",
          [](PinClub& full) {

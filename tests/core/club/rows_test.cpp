@@ -47,6 +47,32 @@ TEST_F(Rows, aNewRowIsWrittenAndASecondIsRefused) {
     expectWhole();
 }
 
+// A rule that was written for the wrong kit type, or that a club does not have.
+TEST_F(Rows, aLifeRuleIsTakenAwayAndMayComeBack) {
+    const auto rule = *rows().rowNamed(SheetId::LifeRules, "life jacket/yearly look");
+    const std::size_t before = rows().rows(SheetId::LifeRules).size();
+    const auto daysOf = [&] {
+        std::size_t days = 0;
+        for (const core::DueRow& row : full.club.answers().dueList(full.now.today, core::howeverLate))
+            days += row.due.rule.name == "yearly look" ? 1 : 0;
+        return days;
+    };
+    EXPECT_GT(daysOf(), 0U);
+    auto another = rule;
+    another.back() = "another source";
+    EXPECT_EQ(rows().removeRule(another, "Bram Oke", full.now).error().code, ErrorCode::RowChanged);
+    ASSERT_TRUE(rows().removeRule(rule, "Bram Oke", full.now));
+    EXPECT_EQ(rows().rows(SheetId::LifeRules).size(), before - 1);
+    EXPECT_EQ(daysOf(), 0U);
+    EXPECT_EQ(rows().removeRule(rule, "Bram Oke", full.now).error().code, ErrorCode::NoSuchRow);
+    EXPECT_TRUE(full.club.record().verify(true)->problems.empty());
+    ASSERT_TRUE(write(
+        SheetId::LifeRules, {},
+        {{"kit_type", "life jacket"}, {"rule", "yearly look"}, {"kind", "inspect_every"}, {"n", "12"}}));
+    EXPECT_GT(daysOf(), 0U);
+    EXPECT_TRUE(full.club.record().verify(true)->problems.empty());
+}
+
 TEST_F(Rows, anItemWithoutACodeGetsOne) {
     const auto plan = write(SheetId::Items, {}, {{"kit_type", "knife"}, {"boat", "Tern"}});
     ASSERT_TRUE(plan && plan->rejected.empty());

@@ -83,6 +83,8 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
          R"({"from":"oar","named":"kit_type","of":"","to":"paddle"})"},
         {core::WordTold{"people", "role", "bow hand", "crew"},
          R"({"column":"role","means":"crew","sheet":"people","word":"bow hand"})"},
+        {core::WordForgotten{"people", "role", "bow hand"},
+         R"({"column":"role","sheet":"people","word":"bow hand"})"},
         {core::PinSet{"Bram Oke", "", "00ff"}, R"({"person":"Bram Oke","sealed":"00ff"})"},
         {core::PinCleared{"Bram Oke", true}, R"({"person":"Bram Oke","reset":true})"},
         {core::SignaturesProven{true}, R"({"asked":true})"},
@@ -125,8 +127,8 @@ TEST(Facts, kindsAreThoseOfTheFirstClubFiles) {
                                             "point-recorded", "check-signed", "check-closed", "urgent-ended",
                                             "event-given", "event-held", "operation-logged", "tag-fixed",
                                             "photo-added", "private-erased", "renamed", "word-told",
-                                            "pin-set", "pin-cleared", "signatures-proven", "machine-named",
-                                            "size", "item", "item", "service"));
+                                            "word-forgotten", "pin-set", "pin-cleared", "signatures-proven",
+                                            "machine-named", "size", "item", "item", "service"));
 }
 
 // By whose PIN a fact was written stands in what is hashed, whatever the fact says else.

@@ -76,6 +76,10 @@ private:
         core::Transaction transaction(database);
         core::Ledger ledger(database);
         ledger.append(core::WordTold{"people", "role", "bow hand", "crew"}, {});
+        ledger.append(core::WordTold{"items", "boat", "Bravo", "Petrel"}, {});
+        ledger.append(core::WordTold{"items", "size", "Mittel", "M"}, {});
+        ledger.append(core::WordTold{"people", "role", "boy", "crew"}, {});
+        ledger.append(core::WordForgotten{"people", "role", "Boy"}, {});
         ledger.append(core::PinSet{"Odalys Finch", sealed4711}, "Bram Oke");
         ledger.append(core::PinCleared{"Bram Oke", true}, {});
         ledger.append(core::SignaturesProven{true}, {});

@@ -1,6 +1,7 @@
 #include "app/gui/gear/manifests/manifest_panel.h"
 
 #include "app/gui/gear/manifests/keep_question.h"
+#include "app/gui/gear/manifests/side_scroll.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/text.h"
@@ -8,6 +9,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace app {
@@ -18,20 +20,22 @@ ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, const QS
     , m_heading(wordsLabel(this, "heading", prefix + "Label"))
     , m_about(wordsLabel(this, "quiet", prefix + "AboutLabel"))
     , m_fields(new QWidget(this))
+    , m_scroll(new SideScroll(m_fields, this))
+    , m_buttonRows(new QWidget(this))
     , m_rows(new QVBoxLayout(m_fields))
     , m_question(new KeepQuestion(prefix, this))
     , m_upper(new QHBoxLayout)
     , m_lower(new QHBoxLayout)
-    , m_takeAway(wordsButton(m_fields, remove, prefix + "TakeAwayButton"))
-    , m_asClass(wordsButton(m_fields, tr("As the class"), prefix + "AsClassButton"))
-    , m_write(wordsButton(m_fields, tr("Save"), prefix + "WriteButton", true)) {
+    , m_takeAway(wordsButton(m_buttonRows, remove, prefix + "TakeAwayButton"))
+    , m_asClass(wordsButton(m_buttonRows, tr("As the class"), prefix + "AsClassButton"))
+    , m_write(wordsButton(m_buttonRows, tr("Save"), prefix + "WriteButton", true)) {
     m_rows->setContentsMargins(0, 0, 0, 0);
     m_rows->setSpacing(spaceUnit / 2);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit / 2);
-    for (QWidget* part : {static_cast<QWidget*>(m_heading), static_cast<QWidget*>(m_about), m_fields,
-                          static_cast<QWidget*>(m_question)})
+    for (QWidget* part : {static_cast<QWidget*>(m_heading), static_cast<QWidget*>(m_about),
+                          static_cast<QWidget*>(m_scroll), m_buttonRows, static_cast<QWidget*>(m_question)})
         layout->addWidget(part);
     layout->addStretch(1);
     connect(m_write, &QPushButton::clicked, this, [this] { writeRow(); });
@@ -51,8 +55,16 @@ void ManifestPanel::addButtons() {
     m_lower->addWidget(m_takeAway);
     m_lower->addStretch(1);
     m_lower->addWidget(m_write);
-    m_rows->addLayout(m_upper);
-    m_rows->addLayout(m_lower);
+    auto* rows = new QVBoxLayout(m_buttonRows);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(spaceUnit / 2);
+    rows->addLayout(m_upper);
+    rows->addLayout(m_lower);
+}
+
+void ManifestPanel::showFields(bool isShown) {
+    m_scroll->setVisible(isShown);
+    m_buttonRows->setVisible(isShown);
 }
 
 void ManifestPanel::show(const core::ManifestOwner& owner, const Shown& shown) {
@@ -60,7 +72,8 @@ void ManifestPanel::show(const core::ManifestOwner& owner, const Shown& shown) {
     m_isNew = shown.isNew;
     m_questionText = shown.question;
     m_question->close();
-    m_fields->show();
+    showFields(true);
+    m_scroll->verticalScrollBar()->setValue(0);
     m_heading->setText(shown.heading);
     m_about->setText(shown.about);
     m_about->setVisible(!shown.about.isEmpty());
@@ -84,12 +97,12 @@ void ManifestPanel::setWritable(bool isWritable) {
 
 void ManifestPanel::askFirst() {
     if (officer().empty()) return;
-    m_fields->hide();
+    showFields(false);
     m_question->ask(m_questionText);
 }
 
 void ManifestPanel::keep() {
-    m_fields->show();
+    showFields(true);
     m_takeAway->setFocus(Qt::OtherFocusReason);
     m_question->close();
 }

@@ -17,6 +17,7 @@ class QVBoxLayout;
 namespace app {
 
 class KeepQuestion;
+class SideScroll;
 
 /// What the panels of a line and of a point share: the heading, the buttons, the question before anything is
 /// removed, and whose name is recorded, without which nothing is written.
@@ -64,6 +65,7 @@ protected:
 private:
     void askFirst();
     void keep();
+    void showFields(bool isShown); ///< and the buttons; else the question
 
     core::ManifestOwner m_owner;
     QString m_questionText;
@@ -71,6 +73,8 @@ private:
     QLabel* m_heading;
     QLabel* m_about;
     QWidget* m_fields;
+    SideScroll* m_scroll;  ///< of the fields
+    QWidget* m_buttonRows; ///< beneath it, always in view
     QVBoxLayout* m_rows;
     KeepQuestion* m_question;
     QHBoxLayout* m_upper; ///< for a button that the lower row has no room for

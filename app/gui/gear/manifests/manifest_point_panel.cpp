@@ -173,6 +173,7 @@ void ManifestPointPanel::beginNew(const core::ManifestOwner& owner) {
 void ManifestPointPanel::fill() {
     const core::BoatPoint& point = m_point.point;
     m_name->setText(text(point.name));
+    m_name->setCursorPosition(0); // a long one is read from its beginning
     m_phase->setCurrentIndex(m_phase->findData(text(m_point.phase)));
     m_kind->setCurrentIndex(m_kind->findData(static_cast<int>(point.kind)));
     m_required->setChecked(point.required);
@@ -180,7 +181,7 @@ void ManifestPointPanel::fill() {
     showLimit(*m_high, point.limits.high);
     m_unit->setText(text(point.unit));
     m_note->setText(text(point.note));
-    m_note->setCursorPosition(0); // a long one is read from its beginning
+    m_note->setCursorPosition(0);
     adapt();
 }
 

@@ -80,7 +80,7 @@ void ManifestsPage::build() {
     auto* head = new FlowLayout;
     addWithWord(*head, tr("of"), m_owners);
     m_owners->setAccessibleName(tr("class of boat, or boat"));
-    head->addExpanding(m_summary);
+    head->addStretch();
     PaperButton* paper = paperButton();
     paper->offerCheckList([this] { return boatOnPaper(); });
     head->addWidget(paper);
@@ -92,6 +92,7 @@ void ManifestsPage::build() {
     body->addLayout(buildRight(), 10);
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(head);
+    layout.addWidget(m_summary);
     layout.addLayout(body, 1);
     layout.addWidget(saidLabel("manifestSaidLabel"));
 }
@@ -116,14 +117,15 @@ QLayout* ManifestsPage::buildRight() {
     right->setSpacing(spaceUnit);
     right->addWidget(heading);
     right->addWidget(m_versions, 1);
-    auto* beside = new QWidget;
-    auto* parts = new QVBoxLayout(beside);
-    parts->setContentsMargins(0, 0, 0, 0);
+    auto* about = new QWidget;
+    auto* words = new QVBoxLayout(about);
+    words->setContentsMargins(0, 0, 0, 0);
+    words->addWidget(m_about);
+    words->addStretch(1);
+    m_besideAbout = new SideScroll(about, this); // the panels scroll by themselves
     for (QWidget* part : besides())
-        parts->addWidget(part);
-    parts->addStretch(1);
-    right->addWidget(new SideScroll(beside, this));
-    showBeside(m_about);
+        right->addWidget(part);
+    showBeside(m_besideAbout);
     return right;
 }
 
@@ -236,7 +238,7 @@ void ManifestsPage::showUnreadable(const core::Error& error) {
 void ManifestsPage::showNothing() {
     m_answer.reset();
     m_about->clear();
-    showBeside(m_about);
+    showBeside(m_besideAbout);
     m_add->setVisible(false);
     if (!m_isUnreadable) return;
     m_summary->clear();
@@ -300,7 +302,7 @@ void ManifestsPage::showTable() {
 }
 
 std::array<QWidget*, 3> ManifestsPage::besides() const {
-    return {m_about, m_line, m_point};
+    return {m_besideAbout, m_line, m_point};
 }
 
 void ManifestsPage::showBeside(QWidget* shown) {
@@ -325,7 +327,7 @@ void ManifestsPage::showAsked(Panel& panel, const std::vector<Asked>& rows, cons
 /// Beside the table: the line or point chosen, or what there is to know of an earlier version.
 void ManifestsPage::showSide() {
     if (!m_answer) return;
-    showBeside(m_about);
+    showBeside(m_besideAbout);
     if (const core::ManifestVersion* old = version())
         m_about->setText(aboutVersion(*m_answer, *old, today()) + ' ' +
                          tr("Choose the newest version to change anything."));

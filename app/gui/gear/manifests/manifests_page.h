@@ -84,6 +84,7 @@ private:
     RowListModel* m_versionRows;
     RowList* m_versions;
     QLabel* m_about;
+    QWidget* m_besideAbout = nullptr; ///< which it stands in
     ManifestLinePanel* m_line;
     ManifestPointPanel* m_point;
     ImportRun* m_importRun;

@@ -131,11 +131,23 @@ QWidget* PhotoStrip::buttonOf(const Thumbnail& thumbnail) {
 
 void PhotoStrip::open(const core::Photo& photo) {
     ask([hash = photo.sha256](core::Club& club) { return imageOf(club, hash); },
-        [this, when = whenOf(photo, today())](const QImage& image) {
+        [this, when = whenOf(photo, today()), id = photo.id](const QImage& image) {
             if (image.isNull())
                 return emit said(tr("The photograph is not the one that was recorded."), true);
-            new PictureView(image, when, *window());
+            auto* view = new PictureView(image, when, *window());
+            view->offer(tr("Wrong picture: take it away"), tr("Press again to take it away"),
+                        [this, id] { takeBack(id); });
         });
+}
+
+void PhotoStrip::takeBack(const std::string& id) {
+    write([id](core::Club& club, const std::string& by,
+               core::Moment moment) { return club.photos().takeBack({id}, by, moment); },
+          [this](core::Done) {
+              refresh();
+              emit settled(
+                  tr("The photograph is shown here no more. That it was added stays in the record."));
+          });
 }
 
 void PhotoStrip::add() {

@@ -47,6 +47,7 @@ private:
     void showThumbnails(const std::vector<Thumbnail>& thumbnails);
     QWidget* buttonOf(const Thumbnail& thumbnail);
     void open(const core::Photo& photo);
+    void takeBack(const std::string& id); ///< it is of something else
     void add();
     void take();
     /// Keeps them with the item or entry; each is a JPEG, or why it is none. On the club's thread.

@@ -1,5 +1,6 @@
 #include "app/gui/gear/register/register_page.h"
 
+#include "app/gui/gear/manifests/keep_question.h"
 #include "app/gui/gear/register/end_panel.h"
 #include "app/gui/gear/register/pin_panel.h"
 #include "app/gui/gear/register/rename_panel.h"
@@ -62,7 +63,9 @@ RegisterPage::RegisterPage(GearTools given, QWidget* parent)
     , m_end(wordsButton(m_row, tr("No longer here…"), "registerEndButton"))
     , m_ending(new EndPanel(tools(), this))
     , m_pin(wordsButton(this, tr("PIN…"), "registerPinButton"))
-    , m_pinning(new PinPanel(tools(), this)) {
+    , m_pinning(new PinPanel(tools(), this))
+    , m_remove(wordsButton(m_row, tr("Remove rule…"), "registerRemoveButton"))
+    , m_removing(new KeepQuestion("registerRemove", this)) {
     build();
     connectParts();
     showWords();
@@ -113,8 +116,10 @@ QWidget* RegisterPage::buildSide() {
     parts->addWidget(m_renaming, 1);
     parts->addWidget(m_ending, 1);
     parts->addWidget(m_pinning, 1);
+    parts->addWidget(m_removing, 1, Qt::AlignTop);
     m_row->buttons()->insertWidget(0, m_rename);
     m_row->buttons()->insertWidget(1, m_end);
+    m_row->buttons()->insertWidget(2, m_remove);
     return side;
 }
 
@@ -158,6 +163,14 @@ void RegisterPage::connectParts() {
         askBeside(m_pinning);
         m_pinning->ask(m_row->row().front());
     });
+    connect(m_remove, &QPushButton::clicked, this, [this] {
+        if (officer().empty()) return;
+        askBeside(m_removing);
+        m_removing->ask(tr("Remove “%1”? Nothing falls due by it any more; what was recorded by it stays.")
+                            .arg(headingOf(m_row->sheet(), m_row->row())));
+    });
+    connect(m_removing, &KeepQuestion::kept, this, &RegisterPage::backToForm);
+    connect(m_removing, &KeepQuestion::takenAway, this, &RegisterPage::removeRule);
     connect(m_pinning, &PinPanel::kept, this, &RegisterPage::backToForm);
     connect(m_pinning, &PinPanel::changed, this, [this](const QString& sentence) {
         backToForm();
@@ -188,6 +201,17 @@ void RegisterPage::leave() {
     m_body->close();
     m_pin->hide();
     m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void RegisterPage::removeRule() {
+    write(
+        [rule = m_row->row()](core::Club& club, const std::string& by, core::Moment moment) {
+            return club.register_().removeRule(rule, by, moment);
+        },
+        [this, heading = headingOf(m_row->sheet(), m_row->row())](core::Done) {
+            leave();
+            afterChange(tr("%1: removed.").arg(heading));
+        });
 }
 
 void RegisterPage::afterChange(const QString& sentence) {
@@ -295,17 +319,21 @@ void RegisterPage::openRow(const QString& key) {
         const QSignalBlocker quiet(m_table);
         m_table->choose(key);
     }
-    if (!m_row->isOpenOn(row->sheet, row->cells))
+    if (!m_row->isOpenOn(row->sheet, row->cells)) {
+        say({}); // it was of another row
         m_row->open(row->sheet, row->cells, headingOf(row->sheet, row->cells));
+    }
     m_rename->setVisible(RenamePanel::isFor(row->sheet));
     m_end->setVisible(EndPanel::isFor(row->sheet));
     m_pin->setVisible(row->sheet == SheetId::People);
+    m_remove->setVisible(row->sheet == SheetId::LifeRules);
     m_body->open();
     showWords();
 }
 
 void RegisterPage::beginNew(SheetId id) {
     m_written.clear();
+    say({});
     backToForm();
     const std::string kitType = kitTypeChosen();
     core::CellTexts given;
@@ -319,6 +347,7 @@ void RegisterPage::beginNew(SheetId id) {
     m_rename->hide();
     m_end->hide();
     m_pin->hide();
+    m_remove->hide();
     m_body->open();
     m_row->takeKeyboard();
 }
@@ -329,8 +358,10 @@ void RegisterPage::askBeside(QWidget* panel) {
 }
 
 void RegisterPage::backToForm() {
-    for (const auto& [panel, button] :
-         {std::pair<QWidget*, QWidget*>(m_renaming, m_rename), {m_ending, m_end}, {m_pinning, m_pin}}) {
+    for (const auto& [panel, button] : {std::pair<QWidget*, QWidget*>(m_renaming, m_rename),
+                                        {m_ending, m_end},
+                                        {m_pinning, m_pin},
+                                        {m_removing, m_remove}}) {
         if (panel->isHidden()) continue;
         m_row->show();
         button->setFocus(Qt::OtherFocusReason);

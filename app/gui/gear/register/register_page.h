@@ -14,6 +14,7 @@ namespace app {
 class BesideOrOver;
 class ChoiceBox;
 class EndPanel;
+class KeepQuestion;
 class PinPanel;
 class PlainTable;
 class PlainTableModel;
@@ -53,6 +54,7 @@ private:
     void askBeside(QWidget* panel); ///< in the place of the form
     void backToForm();
     void leave();
+    void removeRule();
     void chooseWritten(const QString& key);
     void afterChange(const QString& sentence);
 
@@ -75,6 +77,8 @@ private:
     EndPanel* m_ending;
     QPushButton* m_pin;
     PinPanel* m_pinning;
+    QPushButton* m_remove; ///< of a life rule
+    KeepQuestion* m_removing;
     BesideOrOver* m_body;
 };
 

@@ -131,6 +131,7 @@ void FitOutPanel::connectParts() {
         say({});
         m_lines->setRows({}); // nothing is to be written for the home that was shown before
         m_draft = FitOutDraft();
+        m_registered.clear(); // "their tags" would be of this home
         showForm();
         adapt();
         refresh();
@@ -226,6 +227,9 @@ void FitOutPanel::take(Read read) {
         m_home->setCurrentIndex(std::max(0, m_home->findData(home)));
     }
     m_people = std::move(read.people);
+    const auto boat = std::find_if(read.boats.begin(), read.boats.end(),
+                                   [&](const core::Boat& each) { return each.name == read.boat; });
+    m_boatClass = boat == read.boats.end() ? QString() : text(boat->boatClass);
     // What was written is kept as long as it is about the same.
     if (!m_draft.isOf(read.lines, read.boat, read.place))
         m_draft = FitOutDraft(std::move(read.lines), std::move(read.kitTypes), read.boat, read.place);
@@ -235,15 +239,24 @@ void FitOutPanel::take(Read read) {
     showForm();
 }
 
+/// A class that was typed wrong has no list.
+QString FitOutPanel::nothingAskedInWords() const {
+    if (m_boatClass.isEmpty())
+        return tr("This boat has no class, so nothing is asked of it: choose one under Register first.");
+    return tr("Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat "
+              "the "
+              "right class under Register.")
+        .arg(m_boatClass);
+}
+
 void FitOutPanel::showRows() {
     m_lines->setRows(m_draft.rows());
     const bool isSpares = m_home->currentData().toString().startsWith(ofPlace);
     if (m_home->currentData().toString().isEmpty())
         m_summary->setText(tr("There is no boat yet: write it first, then fit it out."));
     else if (m_draft.lines().empty())
-        m_summary->setText(
-            isSpares ? tr("The club wants no spares yet: write of a kit type how many.")
-                     : tr("Nothing is asked of this boat yet: write its list under Manifests first."));
+        m_summary->setText(isSpares ? tr("The club wants no spares yet: write of a kit type how many.")
+                                    : nothingAskedInWords());
     else
         m_summary->setText(isSpares ? tr("The spares of the club, wherever they lie")
                                     : tr("What the manifest asks, and what is there"));

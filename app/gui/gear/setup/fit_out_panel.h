@@ -57,6 +57,7 @@ private:
     void connectParts();
     static Read readHome(core::Club& club, std::string boat, std::string place, core::CalendarDay today);
     void take(Read read);
+    QString nothingAskedInWords() const;
     void showRows();
     void showForm(); ///< of the row that the list stands on
     void showChoices(const core::KitType* type);
@@ -68,6 +69,7 @@ private:
 
     FitOutDraft m_draft;
     std::vector<core::Person> m_people;
+    QString m_boatClass; ///< of the boat that is fitted out
     std::vector<std::string> m_registered;
     std::vector<DayEdit> m_days;
     bool m_isFilling = false; ///< the form is filled by the program

@@ -108,6 +108,22 @@ QString planInWords(const core::ImportPlan& plan) {
     return sentences.join(' ');
 }
 
+QString wordsAppliedInWords(SheetId sheet, const std::vector<core::WordApplied>& applied) {
+    QStringList words;
+    for (const core::WordApplied& each : applied) {
+        const int at = core::sheet(sheet).indexOf(each.column);
+        const core::Column& column = core::sheet(sheet).columns[static_cast<std::size_t>(at)];
+        words << SheetWordsText::tr("“%1” → %2, %3")
+                     .arg(text(each.word),
+                          each.means.empty() ? SheetWordsText::tr("nothing")
+                                             : choiceInWords(column, each.means),
+                          counted(each.rows, QT_TRANSLATE_N_NOOP("Words", "%n row"),
+                                  QT_TRANSLATE_N_NOOP("Words", "%n rows")));
+    }
+    return words.isEmpty() ? QString()
+                           : SheetWordsText::tr("Your words: %1.").arg(words.join(SheetWordsText::tr("; ")));
+}
+
 QString refusalInWords(SheetId sheet, const core::Error& reason) {
     if (reason.code == core::ErrorCode::NameToBeMade) {
         const core::Sheet* other = core::sheetOfName(reason.arguments[2]);

@@ -13,6 +13,8 @@ QString rowKindInWords(core::SheetId sheet); ///< what one row is: "a piece of k
 QString meaningInWords(core::SheetId sheet, const std::string& meaning);
 /// "Kit: 25 new, 3 changed, 10 as they are." for each kind of rows; what would be new or changed, or was.
 QString planInWords(const core::ImportPlan& plan);
+/// "Your words: “helm” → driver, 3 rows." Empty: none was of the club's own.
+QString wordsAppliedInWords(core::SheetId sheet, const std::vector<core::WordApplied>& applied);
 /// Why a row is refused; what may be ticked here to be made is named so.
 QString refusalInWords(core::SheetId sheet, const core::Error& reason);
 /// Why nothing can be said of the rows yet, and what to choose.

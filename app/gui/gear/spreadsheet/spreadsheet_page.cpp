@@ -81,6 +81,7 @@ void SpreadsheetPage::connectParts() {
                 m_said[m_choices.sheet] = m_choices.words;
                 plan();
             });
+    connect(m_questions, &SheetQuestions::wordForgotten, this, &SpreadsheetPage::forgetWord);
     connect(m_table, &SheetTableView::rowChanged, this, &SpreadsheetPage::showCurrentRow);
     connect(m_next, &QPushButton::clicked, this, &SpreadsheetPage::goToRefused);
     connect(m_import, &QPushButton::clicked, this, &SpreadsheetPage::importIt);
@@ -237,15 +238,21 @@ void SpreadsheetPage::showLayout() {
 void SpreadsheetPage::showQuestions() {
     if (m_planned.error && m_planned.error->code == core::ErrorCode::DayAmbiguous)
         m_questions->askForDays(QString::fromStdString(m_planned.error->arguments.front()), m_choices.days);
-    SheetQuestions::Words told;
-    core::WordMeanings words = m_choices.words;
-    words.insert(m_planned.told.begin(), m_planned.told.end());
-    for (const auto& [where, ours] : words)
+    SheetQuestions::Words told, ofClub;
+    for (const auto& [where, ours] : m_planned.told)
+        ofClub.emplace(where, m_choices.words.contains(where) ? m_choices.words.at(where) : ours);
+    for (const auto& [where, ours] : m_choices.words)
         if (m_planned.layout && m_planned.layout->meaning(where.first)) told.emplace(where, ours);
     const auto asked = m_planned.plan ? unknownWords(*m_planned.plan, *m_book) : SheetQuestions::Asked();
-    m_questions->askForWords(m_choices.sheet, asked, told);
+    m_questions->askForWords(m_choices.sheet, asked, told, ofClub);
+    m_questions->showRows(m_planned.plan ? m_planned.plan->words : std::vector<core::WordApplied>());
     tabAsLaidOut(*this);
     m_meanings->putBehind(*m_make.back().box);
+}
+
+QString SpreadsheetPage::planAndWords(const core::ClubSheetPlan& plan) const {
+    const QString words = wordsAppliedInWords(m_choices.sheet, plan.words);
+    return words.isEmpty() ? planInWords(plan.plan) : planInWords(plan.plan) + ' ' + words;
 }
 
 void SpreadsheetPage::showPlan() {
@@ -269,9 +276,25 @@ void SpreadsheetPage::showPlan() {
         else if (plan.changes.empty())
             m_summary->setText(tr("Nothing would change: all of it is in the register already."));
         else
-            m_summary->setText(planInWords(plan));
+            m_summary->setText(planAndWords(*m_planned.plan));
     }
     showCurrentRow();
+}
+
+void SpreadsheetPage::forgetWord(const QString& column, const QString& word) {
+    const std::pair place{column.toStdString(), word.toStdString()};
+    write(
+        [place, sheet = m_choices.sheet](core::Club& club, const std::string& by, core::Moment) {
+            return club.register_().forgetWords({{place.second, place.first, sheet}}, by);
+        },
+        [this, place, word, turn = m_turn](const std::vector<core::ToldWord>&) {
+            if (turn != m_turn) return;
+            m_choices.words.erase(place);
+            m_said[m_choices.sheet] = m_choices.words;
+            say(tr("What “%1” means is asked again.").arg(text(word)));
+            m_table->setFocus(Qt::OtherFocusReason); // its line goes
+            plan();
+        });
 }
 
 void SpreadsheetPage::goToRefused() {
@@ -301,7 +324,7 @@ void SpreadsheetPage::importIt() {
               } else if (done->plan.rejected.empty()) {
                   m_said.erase(m_choices.sheet); // they are the club's now
                   m_choices.words.clear();
-                  say(tr("Imported. %1").arg(planInWords(done->plan)));
+                  say(tr("Imported. %1").arg(planAndWords(*done)));
               } else {
                   say({}); // somebody wrote meanwhile: the new plan says which rows
               }

@@ -62,6 +62,8 @@ private:
     void showLayout();
     void showPlan();
     void showQuestions();
+    QString planAndWords(const core::ClubSheetPlan& plan) const;
+    void forgetWord(const QString& column, const QString& word);
     void goToRefused();
     void showCurrentRow();
     void importIt();

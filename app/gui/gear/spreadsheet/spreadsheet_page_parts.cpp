@@ -45,7 +45,7 @@ void SpreadsheetPage::build() {
     layout->addLayout(buildHead());
     layout->addLayout(buildMake());
     auto* questions = new SideScroll(m_questions, m_below);
-    questions->setMaximumHeight(2 * (boxHeight + 2 * spaceUnit));
+    questions->setMaximumHeight(3 * (boxHeight + 2 * spaceUnit));
     layout->addWidget(questions);
     layout->addWidget(buildTable(), 1);
     layout->addWidget(m_row);

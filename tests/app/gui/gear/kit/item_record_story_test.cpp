@@ -96,6 +96,23 @@ TEST_F(ItemRecordStory, aPhotographIsAddedAndShownLarger) {
     EXPECT_TRUE(child("photoButton")->hasFocus());
 }
 
+TEST_F(ItemRecordStory, aWrongPictureIsTakenAwayByASecondPress) {
+    openJacket(choosing(picture()));
+    pressButton("addPhotoButton");
+    settle();
+    pressButton("photoButton");
+    auto* wrong = office().window()->findChild<QPushButton*>("pictureButton");
+    ASSERT_NE(wrong, nullptr);
+    wrong->click();
+    EXPECT_EQ(stored().photos().ofItem(jacketOfReeds).size(), 1u) << "it is asked once more";
+    QTest::qWait(QApplication::doubleClickInterval() + 20);
+    wrong->click();
+    settle();
+    EXPECT_TRUE(stored().photos().ofItem(jacketOfReeds).empty());
+    EXPECT_TRUE(textOf("kitSaidLabel").contains("no more")) << textOf("kitSaidLabel").toStdString();
+    EXPECT_EQ(child("photoButton"), nullptr);
+}
+
 TEST_F(ItemRecordStory, whatIsNoPictureIsSaid) {
     const QString note = pathOf("note.txt");
     QFile file(note);

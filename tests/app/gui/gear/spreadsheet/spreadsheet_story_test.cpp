@@ -164,7 +164,7 @@ TEST_F(SpreadsheetStory, aWordThatIsNotOursIsAskedOnceAndRemembered) {
     EXPECT_TRUE(summary().startsWith("2 rows are refused")) << summary().toStdString();
     choose("word bow hand", "crew");
     waitForPlan();
-    EXPECT_EQ(summary(), "People: 3 new.");
+    EXPECT_TRUE(summary().startsWith("People: 3 new.")) << summary().toStdString();
     pressButton("spreadsheetImportButton");
     waitForPlan();
     ASSERT_TRUE(person("Ben Carter"));
@@ -172,12 +172,33 @@ TEST_F(SpreadsheetStory, aWordThatIsNotOursIsAskedOnceAndRemembered) {
     EXPECT_EQ(person("Carla Diaz")->role, "driver");
     TearDown();
     openSheet("Name,Role\nDora Ek,bow hand\n");
-    EXPECT_EQ(summary(), "People: 1 new.");
+    EXPECT_TRUE(summary().startsWith("People: 1 new.")) << summary().toStdString();
     choose("word bow hand", "driver"); // it can be changed
     waitForPlan();
     pressButton("spreadsheetImportButton");
     waitForPlan();
     EXPECT_EQ(person("Dora Ek")->role, "driver");
+}
+
+TEST_F(SpreadsheetStory, aWordThatTheClubToldCanBeForgottenAndIsAskedAgain) {
+    const char* sheet = "Name,Role\nAnna Berg,bow hand\nBen Carter,Bow Hand\n";
+    openSheet(sheet);
+    EXPECT_FALSE(child("sheetToldWordsLabel")->isVisible());
+    EXPECT_FALSE(child("forget bow hand")) << "nobody told the club yet";
+    choose("word bow hand", "crew");
+    waitForPlan();
+    EXPECT_EQ(summary(), "People: 2 new. Your words: “bow hand” → crew, 2 rows.");
+    pressButton("spreadsheetImportButton");
+    waitForPlan();
+    EXPECT_TRUE(textOf("spreadsheetSaidLabel").contains("“bow hand” → crew, 2 rows"));
+    EXPECT_TRUE(child("sheetToldWordsLabel")->isVisible());
+    pressButton("forget bow hand");
+    ASSERT_TRUE(support::waitFor([&] { return summary().startsWith("2 rows are refused"); }))
+        << summary().toStdString() << textOf("spreadsheetSaidLabel").toStdString();
+    EXPECT_FALSE(child("sheetToldWordsLabel")->isVisible());
+    choose("word bow hand", "driver");
+    waitForPlan();
+    EXPECT_TRUE(summary().startsWith("People: 2 changed.")) << summary().toStdString();
 }
 
 TEST_F(SpreadsheetStory, aFileThatIsNoSpreadsheetSaysHowToSaveIt) {
