@@ -26,7 +26,7 @@ namespace app {
 namespace {
 
 /// Where people without a jacket that fits are named, that is said of sizes.
-QString cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
+QStringList cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
     QStringList cautions;
     if (answer.phase == core::Phase::Launch) cautions << launchCaution();
     cautions << scanCaution();
@@ -35,7 +35,7 @@ QString cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
         cautions << (isUrgent ? jacketCaution() : fitCaution());
     if (hasPressureAfloat(answer)) cautions << pressureCaution();
     cautions << whoPrevails();
-    return cautions.join(QStringLiteral("\n"));
+    return cautions;
 }
 
 QString launchButton(core::CheckOutcome outcome) {
@@ -105,9 +105,11 @@ void SignPanel::build() {
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_heading);
     layout->addWidget(m_caution);
-    layout->addWidget(m_reasonLabel);
-    layout->addWidget(m_wanting);
-    layout->addWidget(m_reason);
+    auto* reason = new QVBoxLayout;
+    reason->setSpacing(0);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_reasonLabel, m_wanting, m_reason})
+        reason->addWidget(part);
+    layout->addLayout(reason);
     addSigner(*layout);
     layout->addWidget(m_jackets);
     layout->addLayout(buttons);
@@ -155,7 +157,9 @@ void SignPanel::setState(const CheckState& state) {
     const QStringList without = withoutJacket(state);
     if (without != m_withoutJacket) m_second.clear();
     m_withoutJacket = without;
-    m_caution->setText(cautionsFor(answer, !without.isEmpty()));
+    // With a reason to write each line counts: then in one paragraph.
+    m_caution->setText(cautionsFor(answer, !without.isEmpty())
+                           .join(m_needsReason ? QStringLiteral(" ") : QStringLiteral("\n")));
     offerSigners(texts(state.names), texts(state.people));
     adapt();
 }

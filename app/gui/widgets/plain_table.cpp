@@ -82,8 +82,9 @@ protected:
     }
 
     QSize sectionSizeFromContents(int section) const override {
+        const int oneLine = static_cast<const PlainTable*>(parentWidget())->isSmall() ? 32 : 40;
         return {widthOf(section, m_isWrapped),
-                m_isWrapped ? 40 + QFontMetrics(headingFont(parentWidget())).lineSpacing() : 40};
+                m_isWrapped ? oneLine + QFontMetrics(headingFont(parentWidget())).lineSpacing() : oneLine};
     }
 
 private:
@@ -155,8 +156,12 @@ void PlainTable::fitOnce() {
         m_isTight = true; // smaller words before any is cut
         fitColumns();
     }
-    const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + spaceUnit;
+    const int around = m_isSmall ? spaceUnit / 2 : spaceUnit;
+    const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + around;
     verticalHeader()->setDefaultSectionSize(hasTwoLines() ? std::max(lowestRow, lines) : lowestRow);
+    if (m_leastRows > 0)
+        setMinimumHeight(horizontalHeader()->sizeHint().height() +
+                         m_leastRows * verticalHeader()->defaultSectionSize());
 }
 
 /// False: something had to be cut.
@@ -213,6 +218,11 @@ int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
 
 void PlainTable::setSmall(bool isSmall) {
     m_isSmall = isSmall;
+    fit();
+}
+
+void PlainTable::setLeastRows(int rows) {
+    m_leastRows = rows;
     fit();
 }
 

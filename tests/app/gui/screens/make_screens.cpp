@@ -145,7 +145,7 @@ public:
 
     void takeGerman() {
         m_window.setLanguage("de");
-        settle();
+        start("Dabchick", core::Phase::Return);
         m_isWritten &= m_pictures.take("return-german", oneTheme, oneSize);
         start("Bittern", core::Phase::Launch);
         m_isWritten &= m_pictures.take("launch-german", oneTheme, oneSize);
@@ -176,10 +176,10 @@ private:
 
     void readScenes(const std::vector<std::filesystem::path>& scenes) {
         auto* progress = m_window.checkPage().findChild<QWidget*>("recordingProgress");
-        for (const std::filesystem::path& scene : scenes) {
-            m_window.checkPage().camera().readRecording({scene});
-            waitFor([&] { return !progress->isVisible() && isSettled(); }, std::chrono::seconds(60));
-        }
+        m_window.checkPage().camera().readRecording(scenes);
+        waitFor([&] { return !progress->isVisible(); }, std::chrono::seconds(60));
+        waitFor([] { return false; }, std::chrono::milliseconds(500)); // what was read last is on its way
+        settle();
     }
 
     std::filesystem::path m_club;
