@@ -8105,8 +8105,8 @@ Erledigt am %1: %2</translation>
 <context>
     <name>app::CheckHead</name>
     <message>
-        <source>%1, begun %2</source>
-        <translation>%1, begonnen %2</translation>
+        <source>begun %1</source>
+        <translation>begonnen %1</translation>
     </message>
 </context>
 <context>
@@ -10619,14 +10619,6 @@ Erledigt am %2: %3</translation>
         <translation>Bestand</translation>
     </message>
     <message>
-        <source>how long it lasts</source>
-        <translation>wie lange es hält</translation>
-    </message>
-    <message>
-        <source>arrived</source>
-        <translation>angekommen</translation>
-    </message>
-    <message>
         <source>Order sheet…</source>
         <translation>Bestellblatt …</translation>
     </message>
@@ -10659,24 +10651,12 @@ Erledigt am %2: %3</translation>
         <translation>Kosten</translation>
     </message>
     <message>
-        <source>%1: %2 in stock, %3 wanted</source>
-        <translation>%1: %2 im Bestand, %3 gebraucht</translation>
-    </message>
-    <message>
-        <source>There is no item of it yet.</source>
-        <translation>Davon gibt es noch kein Stück.</translation>
-    </message>
-    <message>
         <source>order %1.%2</source>
         <translation>%1 bestellen.%2</translation>
     </message>
     <message>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -10689,6 +10669,41 @@ Erledigt am %2: %3</translation>
     <message>
         <source>There is nothing to plan yet. What each boat must carry is written on the page Manifests, what there is of it on the page Kit.</source>
         <translation>Noch gibt es nichts zu planen. Was jedes Boot mitführen muss, wird auf der Seite Packlisten geschrieben, was davon da ist, auf der Seite Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>Stock, life, arrivals…</source>
+        <translation>Bestand, Dauer, Ankunft…</translation>
+    </message>
+</context>
+<context>
+    <name>app::ReplaceRowPanel</name>
+    <message>
+        <source>stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>how long it lasts</source>
+        <translation>wie lange es hält</translation>
+    </message>
+    <message>
+        <source>arrived</source>
+        <translation>angekommen</translation>
+    </message>
+    <message>
+        <source>%1: %2 in stock, %3 wanted</source>
+        <translation>%1: %2 im Bestand, %3 gebraucht</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>There is no item of it yet.</source>
+        <translation>Davon gibt es noch kein Stück.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

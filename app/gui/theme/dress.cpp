@@ -27,7 +27,8 @@ QPalette qtPaletteOf(const Palette& palette) {
         result.setColor(role, palette.ink);
     result.setColor(QPalette::PlaceholderText, palette.quiet);
     // A field's words by the palette: with a colour of the sheet a hint would be half as strong.
-    result.setColor(QPalette::Disabled, QPalette::Text, palette.quiet);
+    for (const auto role : {QPalette::Text, QPalette::ButtonText})
+        result.setColor(QPalette::Disabled, role, palette.quiet);
     result.setColor(QPalette::Highlight, palette.ink);
     result.setColor(QPalette::HighlightedText, palette.ground);
     result.setColor(QPalette::ToolTipBase, palette.panel);
@@ -60,7 +61,7 @@ QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:check
 QPushButton[role="usual"]:hover { background: {quiet}; border-color: {quiet}; }
 QPushButton[role="usual"]:pressed, QPushButton[role="usual"]:checked { background: {ground}; color: {ink}; border-color: {ink}; }
 QPushButton[role="plain"]:hover, QPushButton[role="plain"]:pressed { border-color: {line}; }
-QPushButton:disabled, QToolButton:disabled, QComboBox:disabled { color: {quiet}; }
+QPushButton:disabled, QToolButton:disabled { color: {quiet}; }
 QPushButton:disabled, QToolButton:disabled, QComboBox:disabled, QLineEdit:disabled, QSpinBox:disabled,
 QDoubleSpinBox:disabled, QPlainTextEdit:disabled { border: 2px dashed {line}; background: {panel}; }
 QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus,

@@ -10,6 +10,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QScrollBar>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -159,9 +160,11 @@ void PlainTable::fitOnce() {
     const int around = m_isSmall ? spaceUnit / 2 : spaceUnit;
     const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + around;
     verticalHeader()->setDefaultSectionSize(hasTwoLines() ? std::max(lowestRow, lines) : lowestRow);
-    if (m_leastRows > 0)
-        setMinimumHeight(horizontalHeader()->sizeHint().height() +
-                         m_leastRows * verticalHeader()->defaultSectionSize());
+    if (m_leastRows == 0) return;
+    const bool hasBar = horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff;
+    setMinimumHeight(horizontalHeader()->sizeHint().height() +
+                     m_leastRows * verticalHeader()->defaultSectionSize() +
+                     (hasBar ? horizontalScrollBar()->sizeHint().height() : 0));
 }
 
 /// False: something had to be cut.

@@ -128,10 +128,15 @@ QWidget* KitPage::buildFilters() {
     m_filters = new QWidget(this);
     auto* row = new FlowLayout(m_filters);
     row->setContentsMargins(0, 0, 0, 0);
-    for (ChoiceBox* box : {m_state, m_home, m_kitType, m_order}) {
-        box->takeRoom(8);
+    // At a desk, over a table of many columns: lower and smaller than what a crew presses, and in one line.
+    m_filters->setStyleSheet(
+        QStringLiteral("QComboBox { min-height: 44px; font-size: 16pt; padding: 0px 8px; }"
+                       "QCheckBox { min-height: 44px; font-size: 16pt; }"));
+    for (ChoiceBox* box : {m_state, m_home, m_kitType}) {
+        box->takeRoom(7);
         row->addExpanding(box);
     }
+    row->addWidget(m_order);
     row->addWidget(m_backwards);
     return m_filters;
 }

@@ -101,7 +101,7 @@ ReplacePage::ReplacePage(GearTools given, QWidget* parent)
     , m_empty(wordsLabel(this, "quiet", "replaceEmptyLabel"))
     , m_rows(new PlainTableModel(this))
     , m_table(new PlainTable(*m_rows, this))
-    , m_open(wordsButton(this, tr("Show its stock and life"), "replaceShowButton"))
+    , m_open(wordsButton(this, tr("Stock, life, arrivals…"), "replaceShowButton"))
     , m_row(new ReplaceRowPanel(tools(), this)) {
     build();
     connect(m_months, &QComboBox::activated, this, &ReplacePage::refresh);
