@@ -35,8 +35,9 @@ QString boatSentence(const core::ConditionChange& boat, core::CalendarDay today)
     for (const core::NotReadyReason& reason : boat.after->reasons)
         reasons << reasonOf(reason);
     const QString condition = conditionOf(*boat.after, today);
-    return OutlookText::tr("%1 will be %2")
-        .arg(text(boat.boat), reasons.isEmpty() ? condition : listed(reasons));
+    if (!reasons.isEmpty())
+        return OutlookText::tr("%1 will not be ready: %2").arg(text(boat.boat), listed(reasons));
+    return OutlookText::tr("%1 will be %2").arg(text(boat.boat), condition);
 }
 
 QString dayInWords(const std::optional<core::RuleDue>& due, core::CalendarDay today) {

@@ -5302,6 +5302,10 @@ Erledigt am %1: %2</translation>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
     </message>
+    <message>
+        <source>%1 will not be ready: %2</source>
+        <translation>%1 wird nicht bereit sein: %2</translation>
+    </message>
 </context>
 <context>
     <name>PaperButton</name>
@@ -10944,10 +10948,6 @@ Erledigt am %2: %3</translation>
         <translation>Grund für das Auslaufen mit unvollständiger Ausrüstung</translation>
     </message>
     <message>
-        <source>Back to the check</source>
-        <translation>Zurück zur Prüfung</translation>
-    </message>
-    <message>
         <source>Signed by</source>
         <translation>Es unterschreibt</translation>
     </message>
@@ -11002,6 +11002,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Without one: %1.</source>
         <translation>Ohne: %1.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>

@@ -239,7 +239,7 @@ void CheckPage::resizeEvent(QResizeEvent* event) {
     const bool isWide = width() >= wide;
     m_lists->setWide(isWide);
     m_body->setStretch(1, isWide ? 20 : width() < narrow ? 12 : 10);
-    m_trip->setNarrow(width() < wide);
+    m_trip->setPairs(isWide ? 2 : width() >= narrow ? 1 : 0);
     if (m_session && m_session->state()) showTrip();
     arrangeHalves();
 }

@@ -94,7 +94,7 @@ SignPanel::SignPanel(QWidget* parent)
 void SignPanel::build() {
     m_reasonLabel->setBuddy(m_reason);
     m_drafts->keep(*m_reason);
-    auto* back = wordsButton(this, tr("Back to the check"), "signBackButton");
+    auto* back = wordsButton(this, tr("Back"), "signBackButton");
     connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);
     auto* buttons = new FlowLayout;
     buttons->addWidget(back);
@@ -102,7 +102,7 @@ void SignPanel::build() {
     buttons->addWidget(m_sign);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
-    layout->setSpacing(spaceUnit);
+    layout->setSpacing(spaceUnit / 2); // the button is in view without scrolling at 1280 × 800
     layout->addWidget(m_heading);
     layout->addWidget(m_caution);
     auto* reason = new QVBoxLayout;

@@ -29,6 +29,8 @@ QPalette qtPaletteOf(const Palette& palette) {
     // A field's words by the palette: with a colour of the sheet a hint would be half as strong.
     for (const auto role : {QPalette::Text, QPalette::ButtonText})
         result.setColor(QPalette::Disabled, role, palette.quiet);
+    for (const auto role : {QPalette::Link, QPalette::LinkVisited})
+        result.setColor(role, palette.found);
     result.setColor(QPalette::Highlight, palette.ink);
     result.setColor(QPalette::HighlightedText, palette.ground);
     result.setColor(QPalette::ToolTipBase, palette.panel);

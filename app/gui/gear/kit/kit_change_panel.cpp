@@ -19,7 +19,7 @@
 namespace app {
 namespace {
 
-constexpr int heightOfPart = 70, heightOfParts = 150; ///< two of them, and a bit of the next
+constexpr int heightOfPart = 84, heightOfParts = 150; ///< two of them, and a bit of the next
 
 /// "made 2023-02, serial BA-31"
 QString partInShort(const core::Cells& part) {

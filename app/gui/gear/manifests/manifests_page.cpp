@@ -80,7 +80,7 @@ void ManifestsPage::build() {
     auto* head = new FlowLayout;
     addWithWord(*head, tr("of"), m_owners);
     m_owners->setAccessibleName(tr("class of boat, or boat"));
-    head->addExpanding(m_summary);
+    head->addStretch();
     PaperButton* paper = paperButton();
     paper->offerCheckList([this] { return boatOnPaper(); });
     head->addWidget(paper);
@@ -92,6 +92,7 @@ void ManifestsPage::build() {
     body->addLayout(buildRight(), 10);
     QVBoxLayout& layout = column(2 * spaceUnit);
     layout.addLayout(head);
+    layout.addWidget(m_summary);
     layout.addLayout(body, 1);
     layout.addWidget(saidLabel("manifestSaidLabel"));
 }

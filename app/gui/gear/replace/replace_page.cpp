@@ -46,8 +46,9 @@ TableRow tableRowOf(const core::ReplacementRow& row, const core::ReplacementPlan
     const Mark mark = markOf(row, plan.today);
     QString order = ReplacePage::tr("enough");
     if (row.runsShort())
-        order =
-            (row.late ? ReplacePage::tr("late: %1") : ReplacePage::tr("by %1")).arg(inWords(*row.orderBy));
+        // In two lines the day stays whole.
+        order = (row.late ? ReplacePage::tr("late: %1") : ReplacePage::tr("by %1"))
+                    .arg(inWords(*row.orderBy).replace(QLatin1Char(' '), QChar::Nbsp));
     QString number;
     if (row.runsShort()) number = row.quantity ? QString::number(*row.quantity) : ReplacePage::tr("again");
     return {keyOf(row),

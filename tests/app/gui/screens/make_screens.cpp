@@ -5,12 +5,15 @@
 
 #include "app/gui/board/shed_board.h"
 #include "app/gui/camera/camera_panel.h"
+#include "app/gui/check/check_lists.h"
 #include "app/gui/check/check_page.h"
 #include "app/gui/main_window.h"
 #include "app/paper/tag_scene.h"
 
 #include <QLineEdit>
 #include <QPushButton>
+
+#include <algorithm>
 
 namespace {
 
@@ -174,11 +177,19 @@ private:
     }
     void take(const QString& name) { m_isWritten &= m_pictures.take(name, allThemes, bothSizes); }
 
+    std::ptrdiff_t seen() {
+        const auto& rows = m_window.checkPage().findChild<app::CheckLists*>()->rows();
+        return std::count_if(rows.begin(), rows.end(), [](const app::CheckRow& row) {
+            return !row.tag.isEmpty() && row.section != app::CheckRow::Section::StillToFind;
+        });
+    }
     void readScenes(const std::vector<std::filesystem::path>& scenes) {
         auto* progress = m_window.checkPage().findChild<QWidget*>("recordingProgress");
         m_window.checkPage().camera().readRecording(scenes);
         waitFor([&] { return !progress->isVisible(); }, std::chrono::seconds(60));
-        waitFor([] { return false; }, std::chrono::milliseconds(500)); // what was read last is on its way
+        // On a busy machine the reader is behind the pictures: until it has found nothing new for a while.
+        for (auto before = seen(); waitFor([&] { return seen() > before; }, std::chrono::seconds(5));)
+            before = seen();
         settle();
     }
 
