@@ -7790,7 +7790,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Save its tags as PDF…</source>
-        <translation>Etiketten als PDF speichern …</translation>
+        <translation>Etiketten als PDF speichern…</translation>
     </message>
     <message>
         <source>like 2026-03</source>
@@ -8061,7 +8061,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>camera of the network…</source>
-        <translation>Kamera im Netzwerk …</translation>
+        <translation>Kamera im Netzwerk…</translation>
     </message>
     <message>
         <source>The camera of the network cannot be reached.</source>
@@ -8180,7 +8180,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Cl&amp;ose unsigned…</source>
-        <translation>Ohne Unterschrift s&amp;chließen …</translation>
+        <translation>Ohne Unterschrift s&amp;chließen…</translation>
     </message>
     <message>
         <source>&amp;Undo what was done last</source>
@@ -8285,7 +8285,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Import a &amp;spreadsheet…</source>
-        <translation>&amp;Tabelle einlesen …</translation>
+        <translation>&amp;Tabelle einlesen…</translation>
     </message>
     <message>
         <source>&amp;Exchange with another file…</source>
@@ -8490,11 +8490,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation>Als PDF speichern …</translation>
+        <translation>Als PDF speichern…</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation>Drucken …</translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>what was aboard</source>
@@ -8667,7 +8667,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <name>app::FitOutPanel</name>
     <message>
         <source>Their tags as PDF…</source>
-        <translation>Etiketten als PDF …</translation>
+        <translation>Etiketten als PDF…</translation>
     </message>
     <message>
         <source>Back to what is to do</source>
@@ -9033,7 +9033,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>New part…</source>
-        <translation>Neues Teil …</translation>
+        <translation>Neues Teil…</translation>
     </message>
     <message>
         <source>parts of the item</source>
@@ -9056,7 +9056,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <name>app::KitItemPanel</name>
     <message>
         <source>Its tag as PDF…</source>
-        <translation>Etikett als PDF …</translation>
+        <translation>Etikett als PDF…</translation>
     </message>
     <message>
         <source>New tag</source>
@@ -9096,7 +9096,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>Change…</source>
-        <translation>Ändern …</translation>
+        <translation>Ändern…</translation>
     </message>
 </context>
 <context>
@@ -9115,7 +9115,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>New kit…</source>
-        <translation>Neu …</translation>
+        <translation>Neu…</translation>
     </message>
     <message>
         <source>%1 in the register</source>
@@ -9139,7 +9139,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>in use</source>
-        <translation>in Gebrauch</translation>
+        <translation>im Dienst</translation>
     </message>
     <message>
         <source>to look at</source>
@@ -9195,7 +9195,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
-        <translation>Noch keine Ausrüstung. Die erste mit „Neue Ausrüstung …“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+        <translation>Noch keine Ausrüstung. Die erste mit „Neu…“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
     </message>
     <message>
         <source>“%1”</source>
@@ -9222,23 +9222,23 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>Move to…</source>
-        <translation>Verlegen nach …</translation>
+        <translation>Verlegen nach…</translation>
     </message>
     <message>
         <source>Give to…</source>
-        <translation>Übergeben an …</translation>
+        <translation>Übergeben an…</translation>
     </message>
     <message>
         <source>Size…</source>
-        <translation>Größe …</translation>
+        <translation>Größe…</translation>
     </message>
     <message>
         <source>Write off…</source>
-        <translation>Aussondern …</translation>
+        <translation>Aussondern…</translation>
     </message>
     <message>
         <source>Tags…</source>
-        <translation>Etiketten …</translation>
+        <translation>Etiketten…</translation>
     </message>
     <message>
         <source>why they are written off</source>
@@ -9339,7 +9339,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>New entry…</source>
-        <translation>Neuer Eintrag …</translation>
+        <translation>Neuer Eintrag…</translation>
     </message>
     <message>
         <source>boat that the entry is about</source>
@@ -9731,15 +9731,15 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>New line…</source>
-        <translation>Neue Zeile …</translation>
+        <translation>Neue Zeile…</translation>
     </message>
     <message>
         <source>Export…</source>
-        <translation>Exportieren …</translation>
+        <translation>Exportieren…</translation>
     </message>
     <message>
         <source>Import…</source>
-        <translation>Einlesen …</translation>
+        <translation>Einlesen…</translation>
     </message>
     <message>
         <source>what is asked</source>
@@ -9896,7 +9896,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation>Wählen …</translation>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>the folder of CSV files</source>
@@ -9904,7 +9904,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Choose the folder…</source>
-        <translation>Ordner wählen …</translation>
+        <translation>Ordner wählen…</translation>
     </message>
     <message>
         <source>Start this club file</source>
@@ -9956,14 +9956,14 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>The file is being made…</source>
-        <translation>Die Datei wird angelegt …</translation>
+        <translation>Die Datei wird angelegt…</translation>
     </message>
 </context>
 <context>
     <name>app::NewKitPanel</name>
     <message>
         <source>Their tags as PDF…</source>
-        <translation>Etiketten als PDF …</translation>
+        <translation>Etiketten als PDF…</translation>
     </message>
     <message>
         <source>2026-03-14, 2026-03 or 2026</source>
@@ -10260,7 +10260,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Take one…</source>
-        <translation>Aufnehmen …</translation>
+        <translation>Aufnehmen…</translation>
     </message>
     <message>
         <source>take a photograph with the camera</source>
@@ -10466,19 +10466,19 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>New size…</source>
-        <translation>Neue Größe …</translation>
+        <translation>Neue Größe…</translation>
     </message>
     <message>
         <source>New rule…</source>
-        <translation>Neue Regel …</translation>
+        <translation>Neue Regel…</translation>
     </message>
     <message>
         <source>Rename…</source>
-        <translation>Umbenennen …</translation>
+        <translation>Umbenennen…</translation>
     </message>
     <message>
         <source>No longer here…</source>
-        <translation>Nicht mehr hier …</translation>
+        <translation>Nicht mehr hier…</translation>
     </message>
     <message>
         <source>which rows of the register</source>
@@ -10490,19 +10490,19 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>New boat…</source>
-        <translation>Neues Boot …</translation>
+        <translation>Neues Boot…</translation>
     </message>
     <message>
         <source>New person…</source>
-        <translation>Neue Person …</translation>
+        <translation>Neue Person…</translation>
     </message>
     <message>
         <source>New place…</source>
-        <translation>Neuer Ort …</translation>
+        <translation>Neuer Ort…</translation>
     </message>
     <message>
         <source>New kit type…</source>
-        <translation>Neue Art …</translation>
+        <translation>Neue Art…</translation>
     </message>
     <message>
         <source>None yet. Write the first with “%1”, or import a folder of CSV or a spreadsheet.</source>
@@ -10624,15 +10624,15 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Order sheet…</source>
-        <translation>Bestellblatt …</translation>
+        <translation>Bestellblatt…</translation>
     </message>
     <message>
         <source>CSV…</source>
-        <translation>CSV …</translation>
+        <translation>CSV…</translation>
     </message>
     <message>
         <source>Calendar…</source>
-        <translation>Kalender …</translation>
+        <translation>Kalender…</translation>
     </message>
     <message>
         <source>kit</source>
@@ -10767,7 +10767,7 @@ Erledigt am %2: %3</translation>
     <name>app::SetUpPage</name>
     <message>
         <source>Import a spreadsheet…</source>
-        <translation>Tabelle einlesen …</translation>
+        <translation>Tabelle einlesen…</translation>
     </message>
     <message>
         <source>%1 of %2 are done, in any order.</source>
@@ -11038,7 +11038,7 @@ Erledigt am %2: %3</translation>
     <name>app::SpreadsheetPage</name>
     <message>
         <source>Choose a spreadsheet…</source>
-        <translation>Tabelle wählen …</translation>
+        <translation>Tabelle wählen…</translation>
     </message>
     <message>
         <source>Next refused row</source>
@@ -11050,7 +11050,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>%1 is being read…</source>
-        <translation>%1 wird gelesen …</translation>
+        <translation>%1 wird gelesen…</translation>
     </message>
     <message>
         <source>the fullest</source>
@@ -11062,7 +11062,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>The rows are being imported…</source>
-        <translation>Die Zeilen werden eingelesen …</translation>
+        <translation>Die Zeilen werden eingelesen…</translation>
     </message>
     <message>
         <source>Imported. %1</source>
@@ -11074,7 +11074,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>The rows are being looked at…</source>
-        <translation>Die Zeilen werden angesehen …</translation>
+        <translation>Die Zeilen werden angesehen…</translation>
     </message>
     <message>
         <source>Each row is</source>
@@ -11234,7 +11234,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Save the sheets as PDF…</source>
-        <translation>Blätter als PDF speichern …</translation>
+        <translation>Blätter als PDF speichern…</translation>
     </message>
     <message>
         <source>A4, to be cut</source>

@@ -133,7 +133,7 @@ QWidget* KitPage::buildFilters() {
         QStringLiteral("QComboBox { min-height: 44px; font-size: 16pt; padding: 0px 8px; }"
                        "QCheckBox { min-height: 44px; font-size: 16pt; }"));
     for (ChoiceBox* box : {m_state, m_home, m_kitType}) {
-        box->takeRoom(7);
+        box->takeRoom(5);
         row->addExpanding(box);
     }
     row->addWidget(m_order);

@@ -140,21 +140,22 @@ void ReplacePage::build() {
 QWidget* ReplacePage::buildHead() {
     auto* head = new QWidget(this);
     auto* row = new FlowLayout;
-    row->addExpanding(m_summary);
+    row->addExpanding(m_cost);
     addWithWord(*row, tr("plan for"), m_months);
     addWithWord(*row, tr("confidence"), m_confidence);
     m_confidence->setAccessibleName(tr("confidence that no kit runs short"));
     auto* column = new QVBoxLayout(head);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(spaceUnit / 2);
+    column->addWidget(m_summary);
     column->addLayout(row);
-    column->addWidget(m_cost);
     return head;
 }
 
 QWidget* ReplacePage::buildList() {
     m_table->setObjectName("replaceTable");
     m_table->setAccessibleName(tr("what runs short, by order-by day"));
+    m_table->setSmall(true);
     m_table->setLeastRows(leastRows);
     m_empty->setText(nothingToPlan());
     m_empty->hide();
@@ -234,7 +235,6 @@ void ReplacePage::take(const core::Result<Read>& read) {
     m_lives = read->lives;
     m_summary->setText(summaryOf(*m_plan));
     m_cost->setText(costOf(*m_plan));
-    m_cost->setVisible(!m_cost->text().isEmpty());
     for (QPushButton* button : m_papers)
         button->setEnabled(m_plan->runsShort());
     fillTable();
