@@ -85,13 +85,15 @@ QSize CameraView::sizeHint() const {
 }
 
 int CameraView::heightForWidth(int width) const {
-    constexpr int mostOfLeast = 120; // on a small screen the picture gives way to what stands about it
+    // On a small screen the picture gives way to what stands about it, and words become smaller.
+    constexpr int mostOfLeast = 120, mostOfWords = 150;
     if (!m_picture.isNull()) return std::min(mostOfLeast, width * 9 / 16);
     const QRect inner = innerOf(QRect(0, 0, width, QWIDGETSIZE_MAX));
     const auto heightOf = [&](TextRole role, const QString& words) {
         return QFontMetrics(fontOf(role)).boundingRect(inner, Qt::TextWordWrap, words).height();
     };
-    return heightOf(TextRole::Heading, m_title) + heightOf(TextRole::Remark, m_text) + 3 * spaceUnit;
+    const int words = heightOf(TextRole::Heading, m_title) + heightOf(TextRole::Remark, m_text);
+    return std::min(mostOfWords, words + 3 * spaceUnit);
 }
 
 void CameraView::setPicture(const QImage& picture) {

@@ -33,7 +33,7 @@ bool isEmpty(const QLineEdit& field) {
     return field.text().trimmed().isEmpty();
 }
 
-constexpr int mostOfLeast = 160; ///< width of a field that may be narrower than its hint
+constexpr int mostOfLeast = 120; ///< width of a field that may be narrower than its hint
 
 } // namespace
 

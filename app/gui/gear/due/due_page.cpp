@@ -82,7 +82,7 @@ void DuePage::build() {
 
     auto* head = new FlowLayout;
     m_kitTypes->takeRoom(8);
-    m_sizes->takeRoom(6);
+    m_sizes->takeRoom(9);
     addWithWord(*head, tr("kit type"), m_kitTypes, true);
     addWithWord(*head, tr("size"), m_sizes);
     head->addWidget(m_tableButton);

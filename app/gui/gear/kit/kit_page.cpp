@@ -130,8 +130,8 @@ QWidget* KitPage::buildFilters() {
     row->setContentsMargins(0, 0, 0, 0);
     // At a desk, over a table of many columns: lower and smaller than what a crew presses, and in one line.
     m_filters->setStyleSheet(
-        QStringLiteral("QComboBox { min-height: 44px; font-size: 16pt; padding: 0px 8px; }"
-                       "QCheckBox { min-height: 44px; font-size: 16pt; }"));
+        QStringLiteral("QComboBox { min-height: 44px; font-size: 14pt; padding: 0px 8px; }"
+                       "QCheckBox { min-height: 44px; font-size: 14pt; }"));
     for (ChoiceBox* box : {m_state, m_home, m_kitType}) {
         box->takeRoom(5);
         row->addExpanding(box);
