@@ -55,7 +55,7 @@ TableRow tableRowOf(const core::ReplacementRow& row, const core::ReplacementPlan
             mark,
             markWordOf(mark),
             {kitInWords(row), QString::number(row.wanted), QString::number(row.stock), order, number,
-             row.cost ? moneyInWords(*row.cost) : QString()}};
+             row.cost && row.runsShort() ? moneyInWords(*row.cost) : QString()}};
 }
 
 QString nothingToPlan() {
@@ -89,7 +89,7 @@ QString summaryOf(const core::ReplacementPlan& plan) {
 QString costOf(const core::ReplacementPlan& plan) {
     QStringList years;
     for (const core::BudgetYear& year : plan.budget)
-        years << budgetInWords(year);
+        years << budgetInWords(year).replace(QLatin1Char(' '), QChar::Nbsp);
     return years.isEmpty() ? QString() : ReplacePage::tr("Cost, %1.").arg(years.join(ReplacePage::tr("; ")));
 }
 
