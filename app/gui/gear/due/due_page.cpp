@@ -81,7 +81,7 @@ void DuePage::build() {
     m_stack->addWidget(m_table);
 
     auto* head = new FlowLayout;
-    m_kitTypes->takeRoom(8);
+    m_kitTypes->takeRoom(12);
     m_sizes->takeRoom(9);
     addWithWord(*head, tr("kit type"), m_kitTypes, true);
     addWithWord(*head, tr("size"), m_sizes);
