@@ -1293,7 +1293,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>the row has %1 cells where the header has %2: is a comma missing, or a cell with a comma not in quotes?</source>
-        <translation>die Zeile hat %1 Zellen, der Kopf hat %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
+        <translation type="vanished">die Zeile hat %1 Zellen, der Kopf hat %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
     </message>
     <message>
         <source>the %1 is missing: it names the row, so fill it in</source>
@@ -1825,7 +1825,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
-        <translation>von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
+        <translation type="vanished">von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
     </message>
     <message>
         <source>the class &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
@@ -1861,7 +1861,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>look at the boat&apos;s history</source>
-        <translation>in den Verlauf des Boots sehen</translation>
+        <translation type="vanished">in den Verlauf des Boots sehen</translation>
     </message>
     <message>
         <source>only a written-off item is reinstated</source>
@@ -2425,7 +2425,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no rule of a %2 waits for &apos;%1&apos;, nor for anything else</source>
-        <translation>keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
+        <translation type="vanished">keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
     </message>
     <message>
         <source>write a rule of kind after_event for it first</source>
@@ -2433,7 +2433,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no rule of a %2 waits for &apos;%1&apos;</source>
-        <translation>keine Regel von %2 wartet auf „%1“</translation>
+        <translation type="vanished">keine Regel von %2 wartet auf „%1“</translation>
     </message>
     <message>
         <source>its rules wait for: %3</source>
@@ -2855,6 +2855,22 @@ Erledigt am %1: %2</translation>
         <source>give a word as `words` lists it</source>
         <translation>ein Wort angeben, wie `words` es aufführt</translation>
     </message>
+    <message>
+        <source>the number of cells in the row is %1, in the header %2: is a comma missing, or a cell with a comma not in quotes?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;, nor for anything else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is asked of &apos;%1&apos; (class &apos;%2&apos;): neither it nor its class has a manifest, so the boat will never be kit ready</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>
@@ -3104,6 +3120,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1. The photograph is not the one that was recorded.</source>
         <translation>%1. Das Foto ist nicht das, das aufgezeichnet wurde.</translation>
+    </message>
+    <message>
+        <source>%1 is called %2 now.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3809,7 +3829,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is written off%2%3: take it out of the boat.</source>
-        <translation>%1 ist ausgesondert%2%3: aus dem Boot nehmen.</translation>
+        <translation type="vanished">%1 ist ausgesondert%2%3: aus dem Boot nehmen.</translation>
     </message>
     <message>
         <source>the point “%1” is open: do it and record it.</source>
@@ -3922,6 +3942,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is written off%2%3: take it away.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4845,6 +4869,18 @@ Erledigt am %1: %2</translation>
         <source>to carry</source>
         <translation>zu tragen</translation>
     </message>
+    <message>
+        <source>Nothing is asked of it, so no check of it is complete: write its manifest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of 1 boat can be made complete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is asked</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Manifests</name>
@@ -5142,6 +5178,10 @@ Erledigt am %1: %2</translation>
         <source>The PIN of %1 counts here no more: ask who took it away</source>
         <translation>Die PIN von %1 gilt hier nicht mehr: fragen, wer sie weggenommen hat</translation>
     </message>
+    <message>
+        <source>One thing was renamed on two machines, to %1 and to %2: it is called %1 now</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>MissingList</name>
@@ -5321,6 +5361,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 will not be ready. %2</source>
         <translation>%1 wird nicht bereit sein. %2</translation>
+    </message>
+    <message>
+        <source>%1 will not be ready: %2</source>
+        <translation type="vanished">%1 wird nicht bereit sein: %2</translation>
     </message>
 </context>
 <context>
@@ -6372,6 +6416,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>due on %1</source>
         <translation>fällig am %1</translation>
+    </message>
+    <message>
+        <source>No launch of it is recorded; still to do: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No launch of it is recorded, so nothing is missed</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7849,10 +7901,6 @@ Erledigt am %1: %2</translation>
         <translation>Aufnehmen</translation>
     </message>
     <message>
-        <source>Save its tags as PDF…</source>
-        <translation>Etiketten als PDF speichern …</translation>
-    </message>
-    <message>
         <source>like 2026-03</source>
         <translation>wie 2026-03</translation>
     </message>
@@ -7883,6 +7931,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>no place yet</source>
         <translation>noch kein Platz</translation>
+    </message>
+    <message>
+        <source>Save its tags as PDF…</source>
+        <translation>Etiketten als PDF speichern…</translation>
     </message>
 </context>
 <context>
@@ -8120,10 +8172,6 @@ Erledigt am %1: %2</translation>
         <translation>Stattdessen lässt sich ein Bild aus einer Datei hinzufügen.</translation>
     </message>
     <message>
-        <source>camera of the network…</source>
-        <translation>Kamera im Netzwerk …</translation>
-    </message>
-    <message>
         <source>The camera of the network cannot be reached.</source>
         <translation>Die Kamera im Netzwerk ist nicht erreichbar.</translation>
     </message>
@@ -8134,6 +8182,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>tag wears out: print a new one</source>
         <translation>Etikett nutzt sich ab: neu drucken</translation>
+    </message>
+    <message>
+        <source>camera of the network…</source>
+        <translation>Kamera im Netzwerk…</translation>
     </message>
 </context>
 <context>
@@ -8170,7 +8222,11 @@ Erledigt am %1: %2</translation>
     <name>app::CheckHead</name>
     <message>
         <source>%1, begun %2</source>
-        <translation>%1, begonnen %2</translation>
+        <translation type="vanished">%1, begonnen %2</translation>
+    </message>
+    <message>
+        <source>begun %1</source>
+        <translation>begonnen %1</translation>
     </message>
 </context>
 <context>
@@ -8239,10 +8295,6 @@ Erledigt am %1: %2</translation>
         <translation>U&amp;hr starten oder anhalten</translation>
     </message>
     <message>
-        <source>Cl&amp;ose unsigned…</source>
-        <translation>Ohne Unterschrift s&amp;chließen …</translation>
-    </message>
-    <message>
         <source>&amp;Undo what was done last</source>
         <translation>Das Letzte &amp;zurücknehmen</translation>
     </message>
@@ -8253,6 +8305,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>Wall c&amp;ard…</source>
         <translation>&amp;Wandkarte…</translation>
+    </message>
+    <message>
+        <source>Cl&amp;ose unsigned…</source>
+        <translation>Ohne Unterschrift s&amp;chließen…</translation>
     </message>
 </context>
 <context>
@@ -8344,16 +8400,16 @@ Erledigt am %1: %2</translation>
         <translation>Keine Kopien &amp;mehr nach Prüfungen</translation>
     </message>
     <message>
-        <source>Import a &amp;spreadsheet…</source>
-        <translation>&amp;Tabelle einlesen …</translation>
-    </message>
-    <message>
         <source>&amp;Exchange with another file…</source>
         <translation>Mit einer anderen Datei aus&amp;tauschen…</translation>
     </message>
     <message>
         <source>&amp;Lock</source>
         <translation>Sperren (PI&amp;N)</translation>
+    </message>
+    <message>
+        <source>Import a &amp;spreadsheet…</source>
+        <translation>&amp;Tabelle einlesen…</translation>
     </message>
 </context>
 <context>
@@ -8549,14 +8605,6 @@ Erledigt am %1: %2</translation>
         <translation>Nachsehen</translation>
     </message>
     <message>
-        <source>Save as PDF…</source>
-        <translation>Als PDF speichern …</translation>
-    </message>
-    <message>
-        <source>Print…</source>
-        <translation>Drucken …</translation>
-    </message>
-    <message>
         <source>what was aboard</source>
         <translation>was an Bord war</translation>
     </message>
@@ -8599,6 +8647,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>photographs, which are on the sheet</source>
         <translation>Fotos, die auf dem Blatt sind</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
     </message>
 </context>
 <context>
@@ -8726,10 +8782,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
 <context>
     <name>app::FitOutPanel</name>
     <message>
-        <source>Their tags as PDF…</source>
-        <translation>Etiketten als PDF …</translation>
-    </message>
-    <message>
         <source>Back to what is to do</source>
         <translation>Zurück zur Übersicht</translation>
     </message>
@@ -8828,6 +8880,14 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat the right class under Register.</source>
         <translation>Von der Klasse „%1“ wird noch nichts verlangt: zuerst unter Packlisten ihre Liste schreiben, oder dem Boot unter Register die richtige Klasse geben.</translation>
+    </message>
+    <message>
+        <source>Their tags as PDF…</source>
+        <translation>Etiketten als PDF…</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
+        <translation type="vanished">Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
     </message>
 </context>
 <context>
@@ -9096,10 +9156,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>Zurück</translation>
     </message>
     <message>
-        <source>New part…</source>
-        <translation>Neues Teil …</translation>
-    </message>
-    <message>
         <source>parts of the item</source>
         <translation>Teile des Stücks</translation>
     </message>
@@ -9115,13 +9171,13 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <source>A new part of it</source>
         <translation>Ein neues Teil davon</translation>
     </message>
+    <message>
+        <source>New part…</source>
+        <translation>Neues Teil…</translation>
+    </message>
 </context>
 <context>
     <name>app::KitItemPanel</name>
-    <message>
-        <source>Its tag as PDF…</source>
-        <translation>Etikett als PDF …</translation>
-    </message>
     <message>
         <source>New tag</source>
         <translation>Neues Etikett</translation>
@@ -9159,8 +9215,12 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>Wieder in Gebrauch: Es ist, was es vorher war. %1</translation>
     </message>
     <message>
+        <source>Its tag as PDF…</source>
+        <translation>Etikett als PDF…</translation>
+    </message>
+    <message>
         <source>Change…</source>
-        <translation>Ändern …</translation>
+        <translation>Ändern…</translation>
     </message>
 </context>
 <context>
@@ -9176,10 +9236,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>kit that was found</source>
         <translation>gefundene Ausrüstung</translation>
-    </message>
-    <message>
-        <source>New kit…</source>
-        <translation>Neu …</translation>
     </message>
     <message>
         <source>%1 in the register</source>
@@ -9200,10 +9256,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>kit of which state</source>
         <translation>Ausrüstung in welchem Zustand</translation>
-    </message>
-    <message>
-        <source>in use</source>
-        <translation>in Gebrauch</translation>
     </message>
     <message>
         <source>to look at</source>
@@ -9258,10 +9310,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>jede Art</translation>
     </message>
     <message>
-        <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
-        <translation>Noch keine Ausrüstung. Die erste mit „Neue Ausrüstung …“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
-    </message>
-    <message>
         <source>“%1”</source>
         <translation>„%1“</translation>
     </message>
@@ -9273,6 +9321,18 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <source>, </source>
         <translation>, </translation>
     </message>
+    <message>
+        <source>New kit…</source>
+        <translation>Neu…</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>im Dienst</translation>
+    </message>
+    <message>
+        <source>No kit yet. Register the first with “New kit…”, or import a folder of CSV or a spreadsheet.</source>
+        <translation>Noch keine Ausrüstung. Die erste mit „Neu…“ eintragen oder einen Ordner mit CSV oder eine Tabelle einlesen.</translation>
+    </message>
 </context>
 <context>
     <name>app::KitSeveralPanel</name>
@@ -9283,26 +9343,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>what to do with the items that are ticked</source>
         <translation>was mit den ausgewählten Stücken geschieht</translation>
-    </message>
-    <message>
-        <source>Move to…</source>
-        <translation>Verlegen nach …</translation>
-    </message>
-    <message>
-        <source>Give to…</source>
-        <translation>Übergeben an …</translation>
-    </message>
-    <message>
-        <source>Size…</source>
-        <translation>Größe …</translation>
-    </message>
-    <message>
-        <source>Write off…</source>
-        <translation>Aussondern …</translation>
-    </message>
-    <message>
-        <source>Tags…</source>
-        <translation>Etiketten …</translation>
     </message>
     <message>
         <source>why they are written off</source>
@@ -9343,6 +9383,26 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>Written off. Take them out of the boats and destroy their tags; their history stays.</source>
         <translation>Ausgesondert. Aus den Booten nehmen und die Etiketten vernichten; ihre Geschichte bleibt.</translation>
+    </message>
+    <message>
+        <source>Move to…</source>
+        <translation>Verlegen nach…</translation>
+    </message>
+    <message>
+        <source>Give to…</source>
+        <translation>Übergeben an…</translation>
+    </message>
+    <message>
+        <source>Size…</source>
+        <translation>Größe…</translation>
+    </message>
+    <message>
+        <source>Write off…</source>
+        <translation>Aussondern…</translation>
+    </message>
+    <message>
+        <source>Tags…</source>
+        <translation>Etiketten…</translation>
     </message>
 </context>
 <context>
@@ -9400,10 +9460,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>the log, open entries first</source>
         <translation>das Logbuch, offene Einträge zuerst</translation>
-    </message>
-    <message>
-        <source>New entry…</source>
-        <translation>Neuer Eintrag …</translation>
     </message>
     <message>
         <source>boat that the entry is about</source>
@@ -9470,6 +9526,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1 was scanned: the new entry is about it.</source>
         <translation>%1 wurde gescannt: Der neue Eintrag handelt davon.</translation>
+    </message>
+    <message>
+        <source>New entry…</source>
+        <translation>Neuer Eintrag…</translation>
     </message>
 </context>
 <context>
@@ -9794,18 +9854,6 @@ Erledigt am %2: %3</translation>
         <translation>Prüfpunkte</translation>
     </message>
     <message>
-        <source>New line…</source>
-        <translation>Neue Zeile …</translation>
-    </message>
-    <message>
-        <source>Export…</source>
-        <translation>Exportieren …</translation>
-    </message>
-    <message>
-        <source>Import…</source>
-        <translation>Einlesen …</translation>
-    </message>
-    <message>
         <source>what is asked</source>
         <translation>was verlangt wird</translation>
     </message>
@@ -9860,6 +9908,18 @@ Erledigt am %2: %3</translation>
     <message>
         <source>No boat is of this class yet: a check list is a boat&apos;s.</source>
         <translation>Zu dieser Klasse gehört noch kein Boot: Eine Prüfliste gilt für ein Boot.</translation>
+    </message>
+    <message>
+        <source>New line…</source>
+        <translation>Neue Zeile…</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportieren…</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Einlesen…</translation>
     </message>
 </context>
 <context>
@@ -9959,16 +10019,8 @@ Erledigt am %2: %3</translation>
         <translation>wohin die Datei kommt</translation>
     </message>
     <message>
-        <source>Choose…</source>
-        <translation>Wählen …</translation>
-    </message>
-    <message>
         <source>the folder of CSV files</source>
         <translation>der Ordner mit CSV-Dateien</translation>
-    </message>
-    <message>
-        <source>Choose the folder…</source>
-        <translation>Ordner wählen …</translation>
     </message>
     <message>
         <source>Start this club file</source>
@@ -10019,16 +10071,20 @@ Erledigt am %2: %3</translation>
         <translation>Den Ordner mit CSV-Dateien wählen.</translation>
     </message>
     <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>Choose the folder…</source>
+        <translation>Ordner wählen…</translation>
+    </message>
+    <message>
         <source>The file is being made…</source>
-        <translation>Die Datei wird angelegt …</translation>
+        <translation>Die Datei wird angelegt…</translation>
     </message>
 </context>
 <context>
     <name>app::NewKitPanel</name>
-    <message>
-        <source>Their tags as PDF…</source>
-        <translation>Etiketten als PDF …</translation>
-    </message>
     <message>
         <source>2026-03-14, 2026-03 or 2026</source>
         <translation>2026-03-14, 2026-03 oder 2026</translation>
@@ -10148,6 +10204,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>registered</source>
         <translation>aufgenommen</translation>
+    </message>
+    <message>
+        <source>Their tags as PDF…</source>
+        <translation>Etiketten als PDF…</translation>
     </message>
 </context>
 <context>
@@ -10323,10 +10383,6 @@ Erledigt am %2: %3</translation>
         <translation>Die Fotos sind beim Protokoll aufbewahrt.</translation>
     </message>
     <message>
-        <source>Take one…</source>
-        <translation>Aufnehmen …</translation>
-    </message>
-    <message>
         <source>take a photograph with the camera</source>
         <translation>ein Foto mit der Kamera aufnehmen</translation>
     </message>
@@ -10341,6 +10397,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>The photograph is shown here no more. That it was added stays in the record.</source>
         <translation>Das Foto wird hier nicht mehr gezeigt. Dass es hinzugefügt wurde, bleibt im Protokoll.</translation>
+    </message>
+    <message>
+        <source>Take one…</source>
+        <translation>Aufnehmen…</translation>
     </message>
 </context>
 <context>
@@ -10541,44 +10601,12 @@ Erledigt am %2: %3</translation>
         <translation>suchen …</translation>
     </message>
     <message>
-        <source>New size…</source>
-        <translation>Neue Größe …</translation>
-    </message>
-    <message>
-        <source>New rule…</source>
-        <translation>Neue Regel …</translation>
-    </message>
-    <message>
-        <source>Rename…</source>
-        <translation>Umbenennen …</translation>
-    </message>
-    <message>
-        <source>No longer here…</source>
-        <translation>Nicht mehr hier …</translation>
-    </message>
-    <message>
         <source>which rows of the register</source>
         <translation>welche Zeilen des Verzeichnisses</translation>
     </message>
     <message>
         <source>rows of the register</source>
         <translation>Zeilen des Verzeichnisses</translation>
-    </message>
-    <message>
-        <source>New boat…</source>
-        <translation>Neues Boot …</translation>
-    </message>
-    <message>
-        <source>New person…</source>
-        <translation>Neue Person …</translation>
-    </message>
-    <message>
-        <source>New place…</source>
-        <translation>Neuer Ort …</translation>
-    </message>
-    <message>
-        <source>New kit type…</source>
-        <translation>Neue Art …</translation>
     </message>
     <message>
         <source>None yet. Write the first with “%1”, or import a folder of CSV or a spreadsheet.</source>
@@ -10615,6 +10643,38 @@ Erledigt am %2: %3</translation>
     <message>
         <source>%1: removed.</source>
         <translation>%1: entfernt.</translation>
+    </message>
+    <message>
+        <source>New size…</source>
+        <translation>Neue Größe…</translation>
+    </message>
+    <message>
+        <source>New rule…</source>
+        <translation>Neue Regel…</translation>
+    </message>
+    <message>
+        <source>Rename…</source>
+        <translation>Umbenennen…</translation>
+    </message>
+    <message>
+        <source>No longer here…</source>
+        <translation>Nicht mehr hier…</translation>
+    </message>
+    <message>
+        <source>New boat…</source>
+        <translation>Neues Boot…</translation>
+    </message>
+    <message>
+        <source>New person…</source>
+        <translation>Neue Person…</translation>
+    </message>
+    <message>
+        <source>New place…</source>
+        <translation>Neuer Ort…</translation>
+    </message>
+    <message>
+        <source>New kit type…</source>
+        <translation>Neue Art…</translation>
     </message>
 </context>
 <context>
@@ -10712,23 +10772,11 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>how long it lasts</source>
-        <translation>wie lange es hält</translation>
+        <translation type="vanished">wie lange es hält</translation>
     </message>
     <message>
         <source>arrived</source>
-        <translation>angekommen</translation>
-    </message>
-    <message>
-        <source>Order sheet…</source>
-        <translation>Bestellblatt …</translation>
-    </message>
-    <message>
-        <source>CSV…</source>
-        <translation>CSV …</translation>
-    </message>
-    <message>
-        <source>Calendar…</source>
-        <translation>Kalender …</translation>
+        <translation type="vanished">angekommen</translation>
     </message>
     <message>
         <source>kit</source>
@@ -10752,11 +10800,11 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>%1: %2 in stock, %3 wanted</source>
-        <translation>%1: %2 im Bestand, %3 gebraucht</translation>
+        <translation type="vanished">%1: %2 im Bestand, %3 gebraucht</translation>
     </message>
     <message>
         <source>There is no item of it yet.</source>
-        <translation>Davon gibt es noch kein Stück.</translation>
+        <translation type="vanished">Davon gibt es noch kein Stück.</translation>
     </message>
     <message>
         <source>order %1.%2</source>
@@ -10768,7 +10816,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <translation type="vanished">%1: %2</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -10781,6 +10829,53 @@ Erledigt am %2: %3</translation>
     <message>
         <source>There is nothing to plan yet. What each boat must carry is written on the page Manifests, what there is of it on the page Kit.</source>
         <translation>Noch gibt es nichts zu planen. Was jedes Boot mitführen muss, wird auf der Seite Packlisten geschrieben, was davon da ist, auf der Seite Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>Order sheet…</source>
+        <translation>Bestellblatt…</translation>
+    </message>
+    <message>
+        <source>CSV…</source>
+        <translation>CSV…</translation>
+    </message>
+    <message>
+        <source>Calendar…</source>
+        <translation>Kalender…</translation>
+    </message>
+    <message>
+        <source>Stock, life, arrivals…</source>
+        <translation>Bestand, Dauer, Ankunft…</translation>
+    </message>
+</context>
+<context>
+    <name>app::ReplaceRowPanel</name>
+    <message>
+        <source>stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>how long it lasts</source>
+        <translation>wie lange es hält</translation>
+    </message>
+    <message>
+        <source>arrived</source>
+        <translation>angekommen</translation>
+    </message>
+    <message>
+        <source>%1: %2 in stock, %3 wanted</source>
+        <translation>%1: %2 im Bestand, %3 gebraucht</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>There is no item of it yet.</source>
+        <translation>Davon gibt es noch kein Stück.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -10839,10 +10934,6 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::SetUpPage</name>
     <message>
-        <source>Import a spreadsheet…</source>
-        <translation>Tabelle einlesen …</translation>
-    </message>
-    <message>
         <source>%1 of %2 are done, in any order.</source>
         <translation>%1 von %2 erledigt; die Reihenfolge ist frei.</translation>
     </message>
@@ -10853,6 +10944,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Say it on the board</source>
         <translation>Bei den Booten zeigen</translation>
+    </message>
+    <message>
+        <source>Import a spreadsheet…</source>
+        <translation>Tabelle einlesen…</translation>
     </message>
 </context>
 <context>
@@ -11038,7 +11133,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>Back to the check</source>
-        <translation>Zurück zur Prüfung</translation>
+        <translation type="vanished">Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>Signed by</source>
@@ -11096,6 +11191,10 @@ Erledigt am %2: %3</translation>
         <source>Without one: %1.</source>
         <translation>Ohne: %1.</translation>
     </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
 </context>
 <context>
     <name>app::SignedPanel</name>
@@ -11126,20 +11225,12 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::SpreadsheetPage</name>
     <message>
-        <source>Choose a spreadsheet…</source>
-        <translation>Tabelle wählen …</translation>
-    </message>
-    <message>
         <source>Next refused row</source>
         <translation>Nächste abgelehnte Zeile</translation>
     </message>
     <message>
         <source>Import all rows</source>
         <translation>Alle Zeilen einlesen</translation>
-    </message>
-    <message>
-        <source>%1 is being read…</source>
-        <translation>%1 wird gelesen …</translation>
     </message>
     <message>
         <source>the fullest</source>
@@ -11150,20 +11241,12 @@ Erledigt am %2: %3</translation>
         <translation>Nichts würde sich ändern: Alles steht schon im Verzeichnis.</translation>
     </message>
     <message>
-        <source>The rows are being imported…</source>
-        <translation>Die Zeilen werden eingelesen …</translation>
-    </message>
-    <message>
         <source>Imported. %1</source>
         <translation>Eingelesen. %1</translation>
     </message>
     <message>
         <source>An .xlsx, .ods, .csv or .tsv file, such as the club&apos;s list of kit.</source>
         <translation>Eine Datei .xlsx, .ods, .csv oder .tsv, etwa die Ausrüstungsliste des Vereins.</translation>
-    </message>
-    <message>
-        <source>The rows are being looked at…</source>
-        <translation>Die Zeilen werden angesehen …</translation>
     </message>
     <message>
         <source>Each row is</source>
@@ -11188,6 +11271,22 @@ Erledigt am %2: %3</translation>
     <message>
         <source>What “%1” means is asked again.</source>
         <translation>Was „%1“ bedeutet, wird wieder gefragt.</translation>
+    </message>
+    <message>
+        <source>Choose a spreadsheet…</source>
+        <translation>Tabelle wählen…</translation>
+    </message>
+    <message>
+        <source>%1 is being read…</source>
+        <translation>%1 wird gelesen…</translation>
+    </message>
+    <message>
+        <source>The rows are being imported…</source>
+        <translation>Die Zeilen werden eingelesen…</translation>
+    </message>
+    <message>
+        <source>The rows are being looked at…</source>
+        <translation>Die Zeilen werden angesehen…</translation>
     </message>
 </context>
 <context>
@@ -11326,10 +11425,6 @@ Erledigt am %2: %3</translation>
         <translation>auch Steueretiketten</translation>
     </message>
     <message>
-        <source>Save the sheets as PDF…</source>
-        <translation>Blätter als PDF speichern …</translation>
-    </message>
-    <message>
         <source>A4, to be cut</source>
         <translation>A4, zum Schneiden</translation>
     </message>
@@ -11400,6 +11495,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Saved: %1, %2</source>
         <translation>Gespeichert: %1, %2</translation>
+    </message>
+    <message>
+        <source>Save the sheets as PDF…</source>
+        <translation>Blätter als PDF speichern…</translation>
     </message>
 </context>
 <context>

@@ -89,7 +89,7 @@ BoatStrip::Layout BoatStrip::layOut(int width) const {
     const QFontMetrics condition(fontOf(TextRole::KitLine));
     const QFontMetrics remark(fontOf(TextRole::Remark));
     const int left = inset + markColumn;
-    const int nextWidth = std::max(remark.horizontalAdvance(m_words.next) + 5 * spaceUnit,
+    const int nextWidth = std::max(remark.horizontalAdvance(m_words.next) + spaceUnit,
                                    m_more->sizeHint().width() + 2 * spaceUnit);
     const bool isNextBeneath = width - left - nextWidth - 2 * inset < leastWords;
     const int textWidth = width - left - (isNextBeneath ? inset : nextWidth + 2 * inset);

@@ -36,7 +36,7 @@
 namespace app {
 namespace {
 
-constexpr int cameraWidth = 380, narrowCameraWidth = 300;
+constexpr int cameraWidth = 320, narrowCameraWidth = 300; ///< the boats have the rest
 constexpr int narrow = 1000;  ///< a board of less gives the boats more of its width
 constexpr int manyBoats = 12; ///< from so many on they can be filtered
 

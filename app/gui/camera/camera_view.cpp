@@ -28,6 +28,11 @@ void paintEdged(QPainter& painter, const QColor& tone, double width, Draw draw) 
     draw();
 }
 
+/// Where the words stand that are there instead of a picture.
+QRect innerOf(const QRect& view) {
+    return view.adjusted(3 * spaceUnit, spaceUnit, -3 * spaceUnit, -spaceUnit);
+}
+
 /// The box with what a tag is, and its mark.
 class LabelPainter {
 public:
@@ -71,7 +76,7 @@ CameraView::CameraView(QWidget* parent)
     setObjectName("cameraView");
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setSizePolicy(policy);
-    setMinimumSize(240, 135);
+    setMinimumSize(240, 96);
     setAccessibleName(tr("camera picture"));
 }
 
@@ -80,12 +85,21 @@ QSize CameraView::sizeHint() const {
 }
 
 int CameraView::heightForWidth(int width) const {
-    constexpr int mostOfLeast = 200; // on a small screen the picture gives way to what stands about it
-    return std::min(mostOfLeast, width * 9 / 16);
+    // On a small screen the picture gives way to what stands about it, and words become smaller.
+    constexpr int mostOfLeast = 120, mostOfWords = 150;
+    if (!m_picture.isNull()) return std::min(mostOfLeast, width * 9 / 16);
+    const QRect inner = innerOf(QRect(0, 0, width, QWIDGETSIZE_MAX));
+    const auto heightOf = [&](TextRole role, const QString& words) {
+        return QFontMetrics(fontOf(role)).boundingRect(inner, Qt::TextWordWrap, words).height();
+    };
+    const int words = heightOf(TextRole::Heading, m_title) + heightOf(TextRole::Remark, m_text);
+    return std::min(mostOfWords, words + 3 * spaceUnit);
 }
 
 void CameraView::setPicture(const QImage& picture) {
+    const bool isOther = m_picture.isNull() != picture.isNull();
     m_picture = picture;
+    if (isOther) updateGeometry(); // words need another height
     update();
 }
 
@@ -103,6 +117,7 @@ void CameraView::setMessage(const QString& title, const QString& text) {
     m_title = title;
     m_text = text;
     setAccessibleDescription(title + QLatin1Char(' ') + text);
+    updateGeometry();
     update();
 }
 
@@ -113,10 +128,9 @@ void CameraView::setAdvice(const QString& advice) {
 }
 
 void CameraView::clearPicture() {
-    m_picture = QImage();
     m_advice.clear();
     m_outlines.clear();
-    update();
+    setPicture({});
 }
 
 QRectF CameraView::pictureRect() const {
@@ -168,7 +182,7 @@ void CameraView::paintAdvice(QPainter& painter) const {
 void CameraView::paintMessage(QPainter& painter) const {
     const Palette& palette = currentPalette();
     painter.fillRect(rect(), palette.panel);
-    const QRect inner = rect().adjusted(3 * spaceUnit, spaceUnit, -3 * spaceUnit, -spaceUnit);
+    const QRect inner = innerOf(rect());
     painter.setPen(palette.ink);
     painter.setFont(fontOf(TextRole::Heading));
     const QRect title = painter.boundingRect(inner, Qt::TextWordWrap, m_title);

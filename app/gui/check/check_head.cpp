@@ -2,6 +2,7 @@
 
 #include "app/gui/check/people_bar.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -16,6 +17,7 @@ CheckHead::CheckHead(QWidget* parent)
     : QWidget(parent)
     , m_boat(new QLabel(this))
     , m_phase(new QLabel(this))
+    , m_begun(wordsLabel(this, "footnote", "begunLabel"))
     , m_people(new PeopleBar(this)) {
     setProperty("role", "panel");
     setAttribute(Qt::WA_StyledBackground);
@@ -23,7 +25,6 @@ CheckHead::CheckHead(QWidget* parent)
     m_boat->setProperty("role", "boatName");
     m_phase->setObjectName("phaseLabel");
     m_phase->setProperty("role", "phase");
-    m_phase->setWordWrap(true); // a check begun on another day says so at length
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(3 * spaceUnit, spaceUnit, 3 * spaceUnit, spaceUnit);
     layout->setSpacing(2 * spaceUnit);
@@ -32,6 +33,7 @@ CheckHead::CheckHead(QWidget* parent)
     names->addStretch(1);
     names->addWidget(m_boat);
     names->addWidget(m_phase);
+    names->addWidget(m_begun);
     names->addStretch(1);
     layout->addLayout(names, 1);
     layout->addWidget(m_people, 3);
@@ -41,6 +43,7 @@ CheckHead::CheckHead(QWidget* parent)
 void CheckHead::begin(const QString& boat, core::Phase phase) {
     m_boat->setText(boat);
     m_phase->setText(nameInWords(phase));
+    m_begun->hide();
     m_people->setEnabled(true);
 }
 
@@ -49,7 +52,8 @@ void CheckHead::setState(const CheckState& state) {
     if (!state.open.resumed) return;
     const core::CalendarDay day = state.open.openedAt.localDay();
     const QString begun = day == state.answer.today ? inWords(state.open.openedAt, day) : inWords(day);
-    m_phase->setText(tr("%1, begun %2").arg(nameInWords(state.open.phase), begun));
+    m_begun->setText(tr("begun %1").arg(begun));
+    m_begun->show();
 }
 
 void CheckHead::openDriver() {

@@ -28,6 +28,7 @@ signals:
 private:
     QLabel* m_boat;
     QLabel* m_phase;
+    QLabel* m_begun; ///< when, of one that was begun before
     PeopleBar* m_people;
 };
 

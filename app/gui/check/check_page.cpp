@@ -71,8 +71,8 @@ void CheckPage::build() {
     m_tripButton = new QPushButton(this);
     m_tripButton->setObjectName("tripButton");
     m_tripButton->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); // its words are made to fit
+    left->addWidget(m_camera, 1); // what was read last is said there: it comes before the trip
     left->addWidget(m_tripButton);
-    left->addWidget(m_camera, 1);
     m_stack = new PartStack(this);
     m_lists = new CheckLists(this);
     m_item = new ItemPanel(this);
@@ -82,7 +82,7 @@ void CheckPage::build() {
     for (QWidget* page : std::initializer_list<QWidget*>{m_lists, m_item, m_signing, m_trip, m_letGo})
         m_stack->addWidget(page);
     m_body = new QHBoxLayout;
-    m_body->setContentsMargins(3 * spaceUnit, 2 * spaceUnit, 2 * spaceUnit, spaceUnit);
+    m_body->setContentsMargins(3 * spaceUnit, spaceUnit, 2 * spaceUnit, spaceUnit);
     m_body->setSpacing(3 * spaceUnit);
     // Head and foot stay in view; in a small window each half between them scrolls.
     m_body->addWidget(new PageScroll(beside, this), 10);
@@ -239,7 +239,7 @@ void CheckPage::resizeEvent(QResizeEvent* event) {
     const bool isWide = width() >= wide;
     m_lists->setWide(isWide);
     m_body->setStretch(1, isWide ? 20 : width() < narrow ? 12 : 10);
-    m_trip->setNarrow(width() < wide);
+    m_trip->setPairs(isWide ? 2 : width() >= narrow ? 1 : 0);
     if (m_session && m_session->state()) showTrip();
     arrangeHalves();
 }

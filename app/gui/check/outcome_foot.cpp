@@ -111,7 +111,7 @@ OutcomeFoot::OutcomeFoot(QWidget* parent)
 void OutcomeFoot::setAnswer(const core::CheckAnswer& answer) {
     static_cast<Sentence*>(m_sentence)->mark =
         answer.outcome == core::CheckOutcome::Complete ? Mark::Found : Mark::Look;
-    m_sentence->setText(outcomeOf(answer));
+    m_sentence->setText(outcomeOf(answer).replace(QStringLiteral(" × "), QStringLiteral("\u00a0×\u00a0")));
     m_sentence->setAccessibleName(outcomeOf(answer));
     m_sentence->setToolTip(outcomeOf(answer));
     m_sentence->update();

@@ -26,7 +26,7 @@ namespace app {
 namespace {
 
 /// Where people without a jacket that fits are named, that is said of sizes.
-QString cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
+QStringList cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
     QStringList cautions;
     if (answer.phase == core::Phase::Launch) cautions << launchCaution();
     cautions << scanCaution();
@@ -35,7 +35,7 @@ QString cautionsFor(const core::CheckAnswer& answer, bool areJacketsNamed) {
         cautions << (isUrgent ? jacketCaution() : fitCaution());
     if (hasPressureAfloat(answer)) cautions << pressureCaution();
     cautions << whoPrevails();
-    return cautions.join(QStringLiteral("\n"));
+    return cautions;
 }
 
 QString launchButton(core::CheckOutcome outcome) {
@@ -94,7 +94,7 @@ SignPanel::SignPanel(QWidget* parent)
 void SignPanel::build() {
     m_reasonLabel->setBuddy(m_reason);
     m_drafts->keep(*m_reason);
-    auto* back = wordsButton(this, tr("Back to the check"), "signBackButton");
+    auto* back = wordsButton(this, tr("Back"), "signBackButton");
     connect(back, &QPushButton::clicked, this, &SignPanel::backPressed);
     auto* buttons = new FlowLayout;
     buttons->addWidget(back);
@@ -102,12 +102,14 @@ void SignPanel::build() {
     buttons->addWidget(m_sign);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(spaceUnit, 0, spaceUnit, 0);
-    layout->setSpacing(spaceUnit);
+    layout->setSpacing(spaceUnit / 2); // the button is in view without scrolling at 1280 × 800
     layout->addWidget(m_heading);
     layout->addWidget(m_caution);
-    layout->addWidget(m_reasonLabel);
-    layout->addWidget(m_wanting);
-    layout->addWidget(m_reason);
+    auto* reason = new QVBoxLayout;
+    reason->setSpacing(0);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_reasonLabel, m_wanting, m_reason})
+        reason->addWidget(part);
+    layout->addLayout(reason);
     addSigner(*layout);
     layout->addWidget(m_jackets);
     layout->addLayout(buttons);
@@ -155,7 +157,9 @@ void SignPanel::setState(const CheckState& state) {
     const QStringList without = withoutJacket(state);
     if (without != m_withoutJacket) m_second.clear();
     m_withoutJacket = without;
-    m_caution->setText(cautionsFor(answer, !without.isEmpty()));
+    // With a reason to write each line counts: then in one paragraph.
+    m_caution->setText(cautionsFor(answer, !without.isEmpty())
+                           .join(m_needsReason ? QStringLiteral(" ") : QStringLiteral("\n")));
     offerSigners(texts(state.names), texts(state.people));
     adapt();
 }

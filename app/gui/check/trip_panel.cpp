@@ -33,7 +33,7 @@ bool isEmpty(const QLineEdit& field) {
     return field.text().trimmed().isEmpty();
 }
 
-constexpr int mostOfLeast = 160; ///< width of a field that may be narrower than its hint
+constexpr int mostOfLeast = 120; ///< width of a field that may be narrower than its hint
 
 } // namespace
 
@@ -60,7 +60,7 @@ TripPanel::TripPanel(QWidget* parent)
     m_launches = addField("tripLaunchesEdit", tr("launches"), {});
     m_fuel = addField("tripFuelEdit", tr("fuel"), tr("used, left, or filled up"));
     m_incidents = addField("tripIncidentsEdit", tr("incidents"), tr("what happened, in a sentence"));
-    setNarrow(false);
+    setPairs(2);
 
     auto* buttons = new FlowLayout;
     buttons->addWidget(back);
@@ -81,11 +81,10 @@ TripPanel::TripPanel(QWidget* parent)
 }
 
 /// What is short stands side by side where there is room: the page must not be higher than a small screen.
-void TripPanel::setNarrow(bool isNarrow) {
-    const int shorts = 4;
+void TripPanel::setPairs(int pairs) {
     for (int i = 0; i < m_fields.size(); ++i) {
-        const bool isShort = i < shorts && !isNarrow;
-        const int row = isNarrow ? i : isShort ? i / 2 : i - shorts / 2;
+        const bool isShort = i < 2 * pairs;
+        const int row = isShort ? i / 2 : i - pairs;
         const int column = isShort ? i % 2 * 2 : 0;
         m_form->addWidget(m_fields[i].first, row, column);
         m_form->addWidget(m_fields[i].second, row, column + 1, 1, isShort ? 1 : 3);

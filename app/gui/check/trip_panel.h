@@ -29,7 +29,7 @@ public:
     /// where what is half written is kept.
     void begin(const core::Operation& proposed, core::Instant now, const QString& drafts);
 
-    void setNarrow(bool isNarrow); ///< one field beneath the other
+    void setPairs(int pairs); ///< of short fields, from the first, that stand beside each other
 
 signals:
     void writePressed(const core::Operation& trip);

@@ -6,6 +6,7 @@
 #include "app/gui/widgets/labels.h"
 
 #include <QAbstractTextDocumentLayout>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QScrollBar>
@@ -15,6 +16,8 @@
 #include <QTimer>
 #include <QUrl>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace app {
 
@@ -70,6 +73,13 @@ void HelpPage::open(const QString& document, const QString& heading) {
     m_document = document;
     m_heading = heading;
     if (isVisible()) scroll();
+}
+
+/// Links have the tone that the theme had when the text was taken in.
+void HelpPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::PaletteChange || m_document.isEmpty()) return;
+    open(std::exchange(m_document, {}), m_heading);
 }
 
 /// The text has its width, and so its lines, only when it is in view.

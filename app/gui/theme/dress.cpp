@@ -26,6 +26,11 @@ QPalette qtPaletteOf(const Palette& palette) {
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::BrightText})
         result.setColor(role, palette.ink);
     result.setColor(QPalette::PlaceholderText, palette.quiet);
+    // A field's words by the palette: with a colour of the sheet a hint would be half as strong.
+    for (const auto role : {QPalette::Text, QPalette::ButtonText})
+        result.setColor(QPalette::Disabled, role, palette.quiet);
+    for (const auto role : {QPalette::Link, QPalette::LinkVisited})
+        result.setColor(role, palette.found);
     result.setColor(QPalette::Highlight, palette.ink);
     result.setColor(QPalette::HighlightedText, palette.ground);
     result.setColor(QPalette::ToolTipBase, palette.panel);
@@ -58,8 +63,9 @@ QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:check
 QPushButton[role="usual"]:hover { background: {quiet}; border-color: {quiet}; }
 QPushButton[role="usual"]:pressed, QPushButton[role="usual"]:checked { background: {ground}; color: {ink}; border-color: {ink}; }
 QPushButton[role="plain"]:hover, QPushButton[role="plain"]:pressed { border-color: {line}; }
+QPushButton:disabled, QToolButton:disabled { color: {quiet}; }
 QPushButton:disabled, QToolButton:disabled, QComboBox:disabled, QLineEdit:disabled, QSpinBox:disabled,
-QDoubleSpinBox:disabled, QPlainTextEdit:disabled { color: {quiet}; border: 2px dashed {line}; background: {panel}; }
+QDoubleSpinBox:disabled, QPlainTextEdit:disabled { border: 2px dashed {line}; background: {panel}; }
 QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus,
 QPlainTextEdit:focus { border: 3px solid {focus}; margin: 0px; }
 QPushButton[role="usual"]:focus { border: 3px solid {focus}; }

@@ -70,7 +70,11 @@ void BesideOrOver::arrange() {
 
 void BesideOrOver::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (m_isOpen) arrange();
+    const bool hadRoom = event->oldSize().width() >= m_widthForBoth;
+    if (m_isOpen)
+        arrange();
+    else if (hadRoom != hasRoomForBoth())
+        emit arranged();
     if (event->size().width() != event->oldSize().width()) updateGeometry();
 }
 

@@ -27,7 +27,7 @@ public:
     bool hasHeightForWidth() const override { return false; } ///< the least height is in `minimumSizeHint`
 
 signals:
-    void arranged(); ///< what is in view is another part
+    void arranged(); ///< what is in view is another part, or there is room for both now, or no more
     void left();     ///< by the button or Escape; it is closed already
 
 protected:

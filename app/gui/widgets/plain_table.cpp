@@ -10,6 +10,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QScrollBar>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -82,8 +83,9 @@ protected:
     }
 
     QSize sectionSizeFromContents(int section) const override {
+        const int oneLine = static_cast<const PlainTable*>(parentWidget())->isSmall() ? 32 : 40;
         return {widthOf(section, m_isWrapped),
-                m_isWrapped ? 40 + QFontMetrics(headingFont(parentWidget())).lineSpacing() : 40};
+                m_isWrapped ? oneLine + QFontMetrics(headingFont(parentWidget())).lineSpacing() : oneLine};
     }
 
 private:
@@ -155,8 +157,14 @@ void PlainTable::fitOnce() {
         m_isTight = true; // smaller words before any is cut
         fitColumns();
     }
-    const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + spaceUnit;
+    const int around = m_isSmall ? spaceUnit / 2 : spaceUnit;
+    const int lines = 2 * QFontMetrics(CellPainter::fontOf(*this)).lineSpacing() + around;
     verticalHeader()->setDefaultSectionSize(hasTwoLines() ? std::max(lowestRow, lines) : lowestRow);
+    if (m_leastRows == 0) return;
+    const bool hasBar = horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff;
+    setMinimumHeight(horizontalHeader()->sizeHint().height() +
+                     m_leastRows * verticalHeader()->defaultSectionSize() +
+                     (hasBar ? horizontalScrollBar()->sizeHint().height() : 0));
 }
 
 /// False: something had to be cut.
@@ -213,6 +221,11 @@ int PlainTable::cutWidest(std::vector<int>& widths, int excess) const {
 
 void PlainTable::setSmall(bool isSmall) {
     m_isSmall = isSmall;
+    fit();
+}
+
+void PlainTable::setLeastRows(int rows) {
+    m_leastRows = rows;
     fit();
 }
 

@@ -24,6 +24,7 @@ public:
     QString chosen() const;      ///< key of the current row; empty when there is none
     void setSmall(bool isSmall); ///< in small type: many columns that are read at a desk
     bool isSmall() const { return m_isSmall || m_isTight; } ///< also where there is no room for larger words
+    void setLeastRows(int rows);                            ///< its place is never lower than so many
     void leaveOut(int column, bool isOut);                  ///< where there is no room for it
     /// Where there is no room for all columns side by side: by column another that is left out, its cells
     /// beneath. Each cell may take two lines then. Empty: one line, every column.
@@ -60,6 +61,7 @@ private:
     void shareOut(std::vector<int>& widths, const std::vector<int>& inOneLine, int room) const;
 
     PlainTableModel& m_model;
+    int m_leastRows = 0;
     bool m_isFitting = false;
     bool m_mustFit = false;
     bool m_isSmall = false;

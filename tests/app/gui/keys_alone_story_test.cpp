@@ -5,32 +5,17 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_plans.h"
-#include "tests/app/gui/story_hand.h"
-#include "tests/app/gui/window_story.h"
+#include "tests/app/gui/keys_alone.h"
 
 namespace {
 
-/// The acts that the first hour has none of, by somebody without a mouse: Tab, arrows, keys, from wherever
-/// the keyboard is.
-class KeysAlone : public support::WindowStory {
+class KeysAlone : public support::KeysAlone {
 protected:
-    void begin() {
-        openWindow();
-        m_hand = std::make_unique<support::StoryHand>(window(), support::StoryHand::Way::Keys);
-    }
-    void TearDown() override {
-        m_hand.reset();
-        WindowStory::TearDown();
-    }
-    support::StoryHand& hand() { return *m_hand; }
     void openCheck(const QString& boat) {
         hand().press("boatStrip " + boat);
         ASSERT_TRUE(support::waitFor(
             [&] { return window().checkPage().session() && window().checkPage().session()->state(); }));
     }
-    bool comesTrue(const std::function<bool()>& it) { return support::waitFor(it); }
-
-    std::unique_ptr<support::StoryHand> m_hand;
 };
 
 const QString tube = "KMC20GKEK9"; // the demo's, of Grebe

@@ -226,6 +226,7 @@ private:
     void goToRow(QAbstractItemView& view, int row, Qt::KeyboardModifier withHome) {
         const QPersistentModelIndex wanted = view.model()->index(row, 0);
         if (hasMouse()) return clickRow(view, wanted);
+        activate(); // a list of names that closed may have told its window only now
         key(Qt::Key_Home, withHome);
         for (int i = 0; i < view.model()->rowCount() && view.currentIndex().row() != wanted.row(); ++i)
             key(Qt::Key_Down);

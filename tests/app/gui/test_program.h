@@ -20,7 +20,8 @@ inline int runTests(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setApplicationName("tholepin-tests");
     QApplication::setOrganizationName("tholepin-tests");
-    app::dress(application, app::paletteOf("light"));
+    // To look at the pictures of another theme that a test keeps by hand.
+    app::dress(application, app::paletteOf(qEnvironmentVariable("THOLEPIN_THEME", "light")));
     return RUN_ALL_TESTS();
 }
 

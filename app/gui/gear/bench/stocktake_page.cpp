@@ -233,6 +233,10 @@ void StocktakePage::adapt() {
     const QString place = m_place->currentData().toString();
     m_begin->setText(m_unfinished.contains(place) ? tr("Go on") : tr("Begin"));
     m_begin->setEnabled(!place.isEmpty());
+    const bool isOpenHere =
+        m_session && m_session->state() && text(m_session->state()->open.location.name) == place;
+    if (isOpenHere && m_begin->hasFocus()) m_list->setFocus(Qt::OtherFocusReason);
+    m_begin->setVisible(!isOpenHere);
     m_undo->setEnabled(m_session && m_session->state());
     m_undo->setText(isBegunOnly() ? tr("Discard") : tr("Take back the last"));
     askForNumber();

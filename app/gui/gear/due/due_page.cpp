@@ -81,14 +81,16 @@ void DuePage::build() {
     m_stack->addWidget(m_table);
 
     auto* head = new FlowLayout;
-    head->addExpanding(m_summary);
-    addWithWord(*head, tr("kit type"), m_kitTypes);
+    m_kitTypes->takeRoom(12);
+    m_sizes->takeRoom(9);
+    addWithWord(*head, tr("kit type"), m_kitTypes, true);
     addWithWord(*head, tr("size"), m_sizes);
     head->addWidget(m_tableButton);
     head->addWidget(
         shownListButton([this] { return dueTable(shownRows(), daysOfDueMonths(m_today), m_today); }));
     QVBoxLayout& layout = column(spaceUnit);
     layout.addLayout(head);
+    layout.addWidget(m_summary);
     layout.addWidget(m_stack, 13);
     layout.addWidget(m_monthLabel);
     layout.addWidget(m_list, 10);

@@ -5,13 +5,13 @@
 
 #include <vector>
 
-class QComboBox;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
 
 namespace app {
 
+class ChoiceBox;
 class RowList;
 class DueChart;
 class RowListModel;
@@ -47,8 +47,8 @@ private:
     std::vector<core::DueRow> m_rows;
     DueCalendar m_calendar;
     QLabel* m_summary;
-    QComboBox* m_kitTypes;
-    QComboBox* m_sizes;
+    ChoiceBox* m_kitTypes;
+    ChoiceBox* m_sizes;
     QPushButton* m_tableButton;
     QStackedWidget* m_stack;
     DueChart* m_chart;

@@ -20,7 +20,7 @@
 namespace app {
 namespace {
 
-constexpr int heightOfParts = 150; ///< two of them, and a bit of the next
+constexpr int heightOfPart = 84, heightOfParts = 150; ///< two of them, and a bit of the next
 
 /// "made 2023-02, serial BA-31"
 QString partInShort(const core::Cells& part) {
@@ -54,7 +54,6 @@ KitChangePanel::KitChangePanel(GearTools given, QWidget* parent)
 void KitChangePanel::build() {
     m_parts->setObjectName("kitPartsList");
     m_parts->setAccessibleName(tr("parts of the item"));
-    m_parts->setFixedHeight(heightOfParts);
     m_row->buttons()->insertWidget(0, m_back);
     m_row->buttons()->insertWidget(1, m_newPart);
     auto* layout = new QVBoxLayout(this);
@@ -99,6 +98,7 @@ void KitChangePanel::take(Rows rows) {
         lines.push_back(std::move(line));
     }
     m_lines->setRows(lines);
+    m_parts->setFixedHeight(std::min(heightOfParts, heightOfPart * static_cast<int>(lines.size())));
     m_parts->setVisible(!lines.empty());
     showItem();
 }

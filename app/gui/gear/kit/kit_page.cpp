@@ -40,6 +40,7 @@ constexpr int rowsMeasured = 64;
 constexpr int widthForItemBeside = 1400;
 /// From this width of the table on each column stands by itself; else some beneath others.
 constexpr int wideTable = 1300;
+constexpr int leastRows = 4; ///< of the table in view; in a lower window the page scrolls
 
 // Before a name in the data of the box of homes.
 constexpr QChar homeBoat('b'), homePlace('p'), homeNone('n');
@@ -55,6 +56,7 @@ KitPage::KitPage(GearTools given, QWidget* parent)
     , m_order(new ChoiceBox(this))
     , m_backwards(new QCheckBox(tr("last first"), this))
     , m_count(wordsLabel(this, "quiet", "kitCountLabel"))
+    , m_empty(wordsLabel(this, "quiet", "kitEmptyLabel"))
     , m_several(new KitSeveralPanel(tools(), this))
     , m_rows(new PlainTableModel(this))
     , m_table(new PlainTable(*m_rows, this))
@@ -74,7 +76,12 @@ void KitPage::build() {
     layout.addLayout(buildHead());
     layout.addWidget(buildFilters());
     layout.addWidget(m_body, 1);
-    layout.addWidget(saidLabel("kitPageSaidLabel"));
+    m_count->setWordWrap(false);
+    auto* foot = new QHBoxLayout; // one line: the table has the rest
+    foot->setSpacing(3 * spaceUnit);
+    foot->addWidget(m_count);
+    foot->addWidget(saidLabel("kitPageSaidLabel"), 1);
+    layout.addLayout(foot);
 }
 
 QLayout* KitPage::buildHead() {
@@ -91,6 +98,8 @@ QLayout* KitPage::buildHead() {
     head->addWidget(m_body->backButton());
     head->addWidget(m_typed, 1);
     head->addWidget(newKit);
+    m_paper = shownListButton([this] { return shownList(); });
+    head->addWidget(m_paper);
     return head;
 }
 
@@ -119,10 +128,16 @@ QWidget* KitPage::buildFilters() {
     m_filters = new QWidget(this);
     auto* row = new FlowLayout(m_filters);
     row->setContentsMargins(0, 0, 0, 0);
+    // At a desk, over a table of many columns: lower and smaller than what a crew presses, and in one line.
+    m_filters->setStyleSheet(
+        QStringLiteral("QComboBox { min-height: 44px; font-size: 14pt; padding: 0px 8px; }"
+                       "QCheckBox { min-height: 44px; font-size: 14pt; }"));
     for (ChoiceBox* box : {m_state, m_home, m_kitType}) {
-        box->takeRoom(8);
+        box->takeRoom(5);
         row->addExpanding(box);
     }
+    row->addWidget(m_order);
+    row->addWidget(m_backwards);
     return m_filters;
 }
 
@@ -132,16 +147,15 @@ QWidget* KitPage::buildList() {
     m_table->horizontalHeader()->setResizeContentsPrecision(rowsMeasured);
     m_rows->setTickable(true);
     m_table->setSmall(true);
+    m_table->setLeastRows(leastRows);
+    m_empty->setText(tr("No kit yet. Register the first with “New kit…”, or import a folder of CSV or a "
+                        "spreadsheet."));
+    m_empty->hide();
     auto* list = new QWidget(this);
     auto* rows = new QVBoxLayout(list);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(spaceUnit);
-    auto* order = new FlowLayout;
-    order->addExpanding(m_count);
-    order->addWidget(m_order);
-    order->addWidget(m_backwards);
-    order->addWidget(shownListButton([this] { return shownList(); }));
-    rows->addLayout(order);
+    rows->addWidget(m_empty);
     rows->addWidget(m_several);
     rows->addWidget(m_table, 1);
     return list;
@@ -195,7 +209,8 @@ void KitPage::resizeEvent(QResizeEvent* event) {
 
 /// Columns for which there is room; what filters a list that is covered is not in view.
 void KitPage::adaptToBody() {
-    m_filters->setVisible(!m_body->isOver());
+    for (QWidget* part : std::initializer_list<QWidget*>{m_filters, m_paper, m_count})
+        part->setVisible(!m_body->isOver());
     const bool isBeside = m_body->isOpen() && m_body->hasRoomForBoth();
     const int width = isBeside ? m_body->width() / 2 : m_body->width();
     const std::map<int, int> folded{
@@ -283,12 +298,9 @@ void KitPage::showFound() {
     const QString count =
         counted(found, QT_TRANSLATE_N_NOOP("Words", "%n item"), QT_TRANSLATE_N_NOOP("Words", "%n items"));
     const std::size_t all = m_list.rows().size();
-    if (all == 0)
-        m_count->setText(tr("No kit yet. Register the first with “New kit…”, or import a folder of CSV or a "
-                            "spreadsheet."));
-    else
-        m_count->setText(static_cast<std::size_t>(found) == all ? tr("%1 in the register").arg(count)
-                                                                : tr("%1 of %2 found").arg(count).arg(all));
+    m_empty->setVisible(all == 0);
+    m_count->setText(static_cast<std::size_t>(found) == all ? tr("%1 in the register").arg(count)
+                                                            : tr("%1 of %2 found").arg(count).arg(all));
 }
 
 /// What is printed is what is looked at, in its order; and what was chosen stands above it.

@@ -17,6 +17,7 @@ class ChoiceBox;
 class KitItemPanel;
 class KitSeveralPanel;
 class NewKitPanel;
+class PaperButton;
 class PartStack;
 class PlainTable;
 class PlainTableModel;
@@ -71,6 +72,8 @@ private:
     QCheckBox* m_backwards;
     QWidget* m_filters = nullptr;
     QLabel* m_count;
+    QLabel* m_empty;
+    PaperButton* m_paper = nullptr;
     KitSeveralPanel* m_several;
     PlainTableModel* m_rows;
     PlainTable* m_table;

@@ -70,6 +70,7 @@ void WriteOffChoice::adapt() {
     m_keep->setVisible(isAsked);
     m_button->setText(isAsked ? tr("Yes, write it off") : tr("Write it off"));
     m_button->setEnabled(m_why->currentIndex() > 0);
+    emit asked(isAsked);
 }
 
 void WriteOffChoice::clear() {

@@ -27,6 +27,7 @@ public:
 
 signals:
     void writeOffPressed(const QString& why); ///< the reason as the register has it
+    void asked(bool onceMore);                ///< its question is in view, or no more
 
 private:
     void build(const QByteArray& prefix);

@@ -1,13 +1,12 @@
 #include "app/gui/gear/missing/event_filing.h"
 
-#include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
+#include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -21,7 +20,7 @@ EventFiling::EventFiling(QWidget* parent)
     setObjectName("eventFiling");
     m_check->setObjectName("filedCheckBox");
     m_check->setAccessibleName(tr("a check that belongs to another event"));
-    m_check->takeRoom(20);
+    m_check->takeRoom(16);
     m_event->setObjectName("otherEventBox");
     m_event->setEditable(true);
     m_event->setInsertPolicy(QComboBox::NoInsert);
@@ -29,12 +28,10 @@ EventFiling::EventFiling(QWidget* parent)
     m_event->lineEdit()->setObjectName("otherEventEdit");
     m_event->lineEdit()->setAccessibleName(tr("the event that it belongs to"));
     m_event->lineEdit()->setPlaceholderText(tr("another event"));
-    auto* row = new QHBoxLayout(this);
+    auto* row = new FlowLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(spaceUnit);
-    addWithWord(*row, tr("Wrongly filed?"), m_check);
-    row->setStretch(row->count() - 1, 3);
-    row->addWidget(m_event, 1);
+    addWithWord(*row, tr("Wrongly filed?"), m_check, true);
+    row->addWidget(m_event);
     row->addWidget(m_file);
     connect(m_event, &QComboBox::editTextChanged, this, &EventFiling::adapt);
     connect(m_event->lineEdit(), &QLineEdit::returnPressed, this,

@@ -101,6 +101,8 @@ void MissingPage::connectParts() {
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this] { choose(m_list->currentKey()); });
     connect(m_writeOff, &WriteOffChoice::writeOffPressed, this, &MissingPage::writeOff);
+    // While it is asked once more, that has the room: whom to ask is known by then.
+    connect(m_writeOff, &WriteOffChoice::asked, m_next, &QWidget::setHidden);
     connect(m_begin, &QPushButton::clicked, this, [this] { tools().showPage("stocktake"); });
     auto* capture = new CodeCapture(*this, *m_code);
     connect(capture, &CodeCapture::codeTyped, this,

@@ -1,13 +1,12 @@
 #include "app/gui/gear/replace/replace_page.h"
 
 #include "app/gui/gear/replace/arrival_panel.h"
-#include "app/gui/gear/replace/life_plot.h"
-#include "app/gui/gear/replace/stock_plot.h"
+#include "app/gui/gear/replace/replace_row_panel.h"
 #include "app/gui/theme/type_scale.h"
+#include "app/gui/widgets/beside_or_over.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
-#include "app/gui/widgets/part_stack.h"
 #include "app/gui/widgets/plain_table.h"
 #include "app/paper/order_sheet.h"
 #include "app/paper/whole_file.h"
@@ -17,17 +16,17 @@
 #include "app/text/words.h"
 #include "core/club/club_plans.h"
 
-#include <QButtonGroup>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QRadioButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace app {
 namespace {
+
+constexpr int widthForBoth = 1400; ///< of the table and a row's plot beside it
+constexpr int leastRows = 6;       ///< of the table in view; in a lower window the page scrolls
 
 QString keyOf(const core::ReplacementRow& row) {
     return QString::fromStdString(row.kitType + '\x1f' + row.size);
@@ -47,15 +46,21 @@ TableRow tableRowOf(const core::ReplacementRow& row, const core::ReplacementPlan
     const Mark mark = markOf(row, plan.today);
     QString order = ReplacePage::tr("enough");
     if (row.runsShort())
-        order =
-            (row.late ? ReplacePage::tr("late: %1") : ReplacePage::tr("by %1")).arg(inWords(*row.orderBy));
+        // In two lines the day stays whole.
+        order = (row.late ? ReplacePage::tr("late: %1") : ReplacePage::tr("by %1"))
+                    .arg(inWords(*row.orderBy).replace(QLatin1Char(' '), QChar::Nbsp));
     QString number;
     if (row.runsShort()) number = row.quantity ? QString::number(*row.quantity) : ReplacePage::tr("again");
     return {keyOf(row),
             mark,
             markWordOf(mark),
             {kitInWords(row), QString::number(row.wanted), QString::number(row.stock), order, number,
-             row.cost ? moneyInWords(*row.cost) : QString()}};
+             row.cost && row.runsShort() ? moneyInWords(*row.cost) : QString()}};
+}
+
+QString nothingToPlan() {
+    return ReplacePage::tr("There is nothing to plan yet. What each boat must carry is written on the page "
+                           "Manifests, what there is of it on the page Kit.");
 }
 
 } // namespace
@@ -84,7 +89,7 @@ QString summaryOf(const core::ReplacementPlan& plan) {
 QString costOf(const core::ReplacementPlan& plan) {
     QStringList years;
     for (const core::BudgetYear& year : plan.budget)
-        years << budgetInWords(year);
+        years << budgetInWords(year).replace(QLatin1Char(' '), QChar::Nbsp);
     return years.isEmpty() ? QString() : ReplacePage::tr("Cost, %1.").arg(years.join(ReplacePage::tr("; ")));
 }
 
@@ -94,21 +99,23 @@ ReplacePage::ReplacePage(GearTools given, QWidget* parent)
     , m_confidence(new ChoiceBox(this))
     , m_summary(wordsLabel(this, "heading", "replaceSummaryLabel"))
     , m_cost(wordsLabel(this, "remark", "replaceCostLabel"))
+    , m_empty(wordsLabel(this, "quiet", "replaceEmptyLabel"))
     , m_rows(new PlainTableModel(this))
     , m_table(new PlainTable(*m_rows, this))
-    , m_chosen(wordsLabel(this, "remark", "replaceChosenLabel"))
-    , m_choices(new QButtonGroup(this))
-    , m_parts(new PartStack(this))
-    , m_stock(new StockPlot(this))
-    , m_life(new QWidget(this))
-    , m_lifePlot(new LifePlot(m_life))
-    , m_lifeLabel(wordsLabel(m_life, "remark", "replaceLifeLabel"))
-    , m_arrival(new ArrivalPanel(tools(), this)) {
+    , m_open(wordsButton(this, tr("Stock, life, arrivals…"), "replaceShowButton"))
+    , m_row(new ReplaceRowPanel(tools(), this)) {
     build();
     connect(m_months, &QComboBox::activated, this, &ReplacePage::refresh);
     connect(m_confidence, &QComboBox::activated, this, &ReplacePage::refresh);
     connect(m_table, &PlainTable::rowChosen, this, &ReplacePage::showRow);
-    connect(m_arrival, &ArrivalPanel::arrived, this, &ReplacePage::refresh);
+    connect(m_table, &PlainTable::rowPressed, this, &ReplacePage::open);
+    connect(m_open, &QPushButton::clicked, this, &ReplacePage::open);
+    connect(m_body, &BesideOrOver::arranged, this, &ReplacePage::adaptToBody);
+    connect(m_body, &BesideOrOver::left, this, [this] {
+        m_isAsked = m_body->hasRoomForBoth();
+        m_table->setFocus(Qt::OtherFocusReason);
+    });
+    connect(&arrival(), &ArrivalPanel::arrived, this, &ReplacePage::refresh);
 }
 
 void ReplacePage::build() {
@@ -120,73 +127,88 @@ void ReplacePage::build() {
     for (const int percent : {80, 90, 95, 99})
         m_confidence->addItem(tr("%1 %").arg(percent), percent / 100.0);
     m_confidence->setCurrentIndex(2);
-    m_table->setObjectName("replaceTable");
-    m_table->setAccessibleName(tr("what runs short, by order-by day"));
-    m_table->setMinimumHeight(112);
-    auto* head = new FlowLayout;
-    head->addExpanding(m_summary);
-    addWithWord(*head, tr("plan for"), m_months);
-    addWithWord(*head, tr("confidence"), m_confidence);
-    m_confidence->setAccessibleName(tr("confidence that no kit runs short"));
     QVBoxLayout& layout = column(spaceUnit);
-    layout.addLayout(head);
-    layout.addWidget(m_cost);
-    layout.addWidget(m_table, 12);
-    layout.addWidget(buildBeside(), 10);
+    m_head = buildHead();
+    layout.addWidget(m_head);
+    m_body = new BesideOrOver("replace", buildList(), m_row, widthForBoth, this);
+    m_row->addBack(m_body->backButton());
+    layout.addWidget(m_body, 1);
     layout.addWidget(saidLabel("replaceSaidLabel"));
     addCaution(layout, "replaceCautionLabel", planCaution());
 }
 
-/// What is shown of the chosen row, and the sheets of the whole plan.
-QWidget* ReplacePage::buildBeside() {
-    auto* beside = new QWidget(this);
-    auto* lifeLayout = new QVBoxLayout(m_life);
-    lifeLayout->setContentsMargins(0, 0, 0, 0);
-    lifeLayout->addWidget(m_lifePlot, 1);
-    lifeLayout->addWidget(m_lifeLabel);
-    auto* caution = wordsLabel(m_life, "footnote", "replaceLifeCautionLabel");
-    caution->setText(lastingCaution());
-    lifeLayout->addWidget(caution);
-    auto* choices = new FlowLayout;
-    addPart(*choices, tr("stock"), "replaceStockChoice", m_stock);
-    addPart(*choices, tr("how long it lasts"), "replaceLifeChoice", m_life);
-    addPart(*choices, tr("arrived"), "replaceArrivedChoice", m_arrival);
-    choices->addStretch();
+QWidget* ReplacePage::buildHead() {
+    auto* head = new QWidget(this);
+    auto* row = new FlowLayout;
+    row->addExpanding(m_cost);
+    addWithWord(*row, tr("plan for"), m_months);
+    addWithWord(*row, tr("confidence"), m_confidence);
+    m_confidence->setAccessibleName(tr("confidence that no kit runs short"));
+    auto* column = new QVBoxLayout(head);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spaceUnit / 2);
+    column->addWidget(m_summary);
+    column->addLayout(row);
+    return head;
+}
+
+QWidget* ReplacePage::buildList() {
+    m_table->setObjectName("replaceTable");
+    m_table->setAccessibleName(tr("what runs short, by order-by day"));
+    m_table->setSmall(true);
+    m_table->setLeastRows(leastRows);
+    m_empty->setText(nothingToPlan());
+    m_empty->hide();
+    auto* list = new QWidget(this);
+    auto* column = new QVBoxLayout(list);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spaceUnit);
+    column->addWidget(m_empty);
+    column->addWidget(m_table, 1);
+    column->addLayout(buildFoot());
+    return list;
+}
+
+/// What opens the chosen row, and the sheets of the whole plan.
+QLayout* ReplacePage::buildFoot() {
+    auto* foot = new FlowLayout;
+    foot->addWidget(m_open);
+    foot->addStretch();
     const auto paper = [&](const QString& words, const char* name, Paper which) {
-        auto* button = wordsButton(beside, words, name);
+        auto* button = wordsButton(this, words, name);
         connect(button, &QPushButton::clicked, this, [this, which] { save(which); });
         button->setEnabled(false);
-        choices->addWidget(button);
+        foot->addWidget(button);
         m_papers.push_back(button);
     };
     paper(tr("Order sheet…"), "orderSheetButton", Paper::Sheet);
     paper(tr("CSV…"), "orderCsvButton", Paper::Csv);
     paper(tr("Calendar…"), "orderCalendarButton", Paper::Calendar);
-    m_choices->button(0)->setChecked(true);
-    auto* layout = new QVBoxLayout(beside);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(spaceUnit / 2);
-    layout->addLayout(choices);
-    layout->addWidget(m_chosen);
-    layout->addWidget(m_parts, 1);
-    return beside;
+    return foot;
 }
 
-void ReplacePage::addPart(FlowLayout& row, const QString& name, const char* objectName, QWidget* part) {
-    auto* choice = new QRadioButton(name, this);
-    choice->setObjectName(objectName);
-    m_choices->addButton(choice, m_parts->addWidget(part));
-    row.addWidget(choice);
-    connect(choice, &QRadioButton::toggled, this, [this, part](bool chosen) {
-        if (!chosen) return;
-        m_parts->setCurrentWidget(part);
-        m_chosen->setVisible(part == m_stock); // the others name the kit themselves, and need the room
-    });
+ArrivalPanel& ReplacePage::arrival() {
+    return m_row->arrival();
 }
 
 void ReplacePage::showEvent(QShowEvent* event) {
-    m_arrival->refresh();
+    arrival().refresh();
     GearPage::showEvent(event);
+}
+
+/// Where there is room for both, the chosen kit's plot stands beside the table without being asked for.
+void ReplacePage::adaptToBody() {
+    const bool hasRoom = m_body->hasRoomForBoth();
+    if (!m_isAsked && hasRoom != m_body->isOpen()) return hasRoom ? m_body->open() : m_body->close();
+    m_head->setVisible(!m_body->isOver());
+    m_open->setVisible(!m_body->isOpen());
+}
+
+void ReplacePage::open() {
+    if (m_rows->rowCount() == 0) return;
+    m_isAsked = true;
+    m_body->open();
+    m_row->takeKeyboard();
 }
 
 void ReplacePage::refresh() {
@@ -213,7 +235,6 @@ void ReplacePage::take(const core::Result<Read>& read) {
     m_lives = read->lives;
     m_summary->setText(summaryOf(*m_plan));
     m_cost->setText(costOf(*m_plan));
-    m_cost->setVisible(!m_cost->text().isEmpty());
     for (QPushButton* button : m_papers)
         button->setEnabled(m_plan->runsShort());
     fillTable();
@@ -233,6 +254,8 @@ void ReplacePage::fillTable() {
                       {tr("cost"), true}},
                      rows);
     m_table->choose(m_rows->indexOfKey(before) >= 0 || rows.empty() ? before : rows.front().key);
+    m_empty->setVisible(rows.empty());
+    m_open->setEnabled(!rows.empty());
     showRow(m_table->chosen());
 }
 
@@ -244,45 +267,10 @@ const core::ReplacementRow* ReplacePage::rowOf(const QString& key) const {
 }
 
 void ReplacePage::showRow(const QString& key) {
-    const core::ReplacementRow* row = rowOf(key);
-    if (!row) return showNothingYet();
-    QStringList words{
-        tr("%1: %2 in stock, %3 wanted").arg(kitInWords(*row)).arg(row->stock).arg(row->wanted)};
-    if (row->runsShort()) words << shortInWords(*row, m_plan->today) << quantityInWords(*row);
-    words << orderInWords(*row, *m_plan) << chancesInWords(*row, *m_plan);
-    words.removeAll(QString());
-    m_chosen->setText(withCapital(words.join(tr("; "))) + QLatin1Char('.'));
-    m_stock->setRow(*row, *m_plan);
-    showLife(*row);
-    m_arrival->setKit(row->kitType, row->size, std::max(1, row->quantity.value_or(row->pack)));
-}
-
-/// Of a club that wants no kit yet.
-void ReplacePage::showNothingYet() {
-    const QString sentence =
-        tr("There is nothing to plan yet. What each boat must carry is written on the page "
-           "Manifests, what there is of it on the page Kit.");
-    m_stock->sayNothingYet(sentence);
-    m_lifePlot->sayNothingYet(sentence);
-    m_chosen->clear();
-    m_lifeLabel->clear();
-}
-
-void ReplacePage::showLife(const core::ReplacementRow& row) {
-    const auto life = std::find_if(m_lives.begin(), m_lives.end(),
-                                   [&](const core::KitLife& each) { return each.kitType == row.kitType; });
-    m_lifePlot->setVisible(life != m_lives.end());
-    if (life == m_lives.end()) {
-        m_lifeLabel->setText(tr("There is no item of it yet."));
-        return;
-    }
-    m_lifePlot->setLife(*life);
-    QStringList words{endingsInWords(*life), medianInWords(*life), weibullInWords(*life)};
-    for (const core::AllowedLife& allowed : life->allowed)
-        words << allowedInWords(allowed);
-    words.removeAll(QString());
-    m_lifeLabel->setText(withCapital(tr("%1: %2").arg(kitInWords(row), words.join(tr("; ")))) +
-                         QLatin1Char('.'));
+    if (const core::ReplacementRow* row = rowOf(key))
+        m_row->showRow(*row, *m_plan, m_lives);
+    else
+        m_row->showNothingYet(nothingToPlan());
 }
 
 void ReplacePage::save(Paper paper) {

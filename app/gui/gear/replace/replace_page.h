@@ -8,7 +8,6 @@
 #include <optional>
 #include <vector>
 
-class QButtonGroup;
 class QComboBox;
 class QLabel;
 class QPushButton;
@@ -16,15 +15,13 @@ class QPushButton;
 namespace app {
 
 class ArrivalPanel;
-class FlowLayout;
-class LifePlot;
-class PartStack;
+class BesideOrOver;
 class PlainTable;
 class PlainTableModel;
-class StockPlot;
+class ReplaceRowPanel;
 
-/// What runs short when, what to order by which day, and the sheets of it; how long kit lasts here; and what
-/// has arrived.
+/// What runs short when, what to order by which day, and the sheets of it. A row opens what is known of its
+/// kit; where there is room, that stands beside the table from the beginning.
 class ReplacePage : public GearPage {
     Q_OBJECT
 
@@ -33,7 +30,7 @@ public:
 
     void refresh() override;
     const std::optional<core::ReplacementPlan>& plan() const { return m_plan; }
-    ArrivalPanel& arrival() { return *m_arrival; }
+    ArrivalPanel& arrival();
 
 signals:
     void planned(); ///< a plan is shown
@@ -47,13 +44,14 @@ private:
     struct Read;
 
     void build();
-    QWidget* buildBeside();
-    void addPart(FlowLayout& row, const QString& name, const char* objectName, QWidget* part);
+    QWidget* buildHead();
+    QWidget* buildList();
+    QLayout* buildFoot();
+    void adaptToBody();
+    void open();
     void take(const core::Result<Read>& read);
     void fillTable();
     void showRow(const QString& key);
-    void showNothingYet();
-    void showLife(const core::ReplacementRow& row);
     void save(Paper paper);
     const core::ReplacementRow* rowOf(const QString& key) const;
 
@@ -64,17 +62,15 @@ private:
     QComboBox* m_confidence;
     QLabel* m_summary;
     QLabel* m_cost;
+    QLabel* m_empty;
+    QWidget* m_head = nullptr;
     PlainTableModel* m_rows;
     PlainTable* m_table;
-    QLabel* m_chosen;
-    QButtonGroup* m_choices;
-    PartStack* m_parts;
-    StockPlot* m_stock;
-    QWidget* m_life;
-    LifePlot* m_lifePlot;
-    QLabel* m_lifeLabel;
-    ArrivalPanel* m_arrival;
+    QPushButton* m_open;
     std::vector<QPushButton*> m_papers;
+    ReplaceRowPanel* m_row;
+    BesideOrOver* m_body;
+    bool m_isAsked = false; ///< somebody opened or left the row: nothing opens or closes by itself
 };
 
 /// "4 kinds of kit run short; 1 order is late. 2026: 464.00." and the like.

@@ -55,11 +55,12 @@ protected:
         EXPECT_GE(all.looks(), 200);
     }
 
-private:
     void go(const char* page) {
         office().showPage(page);
         settle();
     }
+
+private:
     void look(const std::string& what) {
         settle();
         m_walk->look(what);
@@ -171,7 +172,8 @@ private:
         go("replace");
         settle();
         look("replacement");
-        for (const char* part : {"replaceLifeChoice", "replaceArrivedChoice"}) {
+        open("replaceTable", 0);
+        for (const char* part : {"replaceStockChoice", "replaceLifeChoice", "replaceArrivedChoice"}) {
             click(part);
             look(std::string("replacement, ") + part);
         }
@@ -255,6 +257,33 @@ TEST_F(GearSizes, noPageIsBadlyLaidOutInEnglish) {
 
 TEST_F(GearSizes, noPageIsBadlyLaidOutInGerman) {
     walk("de");
+}
+
+/// A table that shows one row and a half is no table.
+TEST_F(GearSizes, tablesHaveTheirRowsInView) {
+    struct Wanted {
+        const char *page, *table;
+        QSize window;
+        int rows;
+    };
+    const Wanted all[] = {
+        {"replace", "replaceTable", {1280, 800}, 8}, {"replace", "replaceTable", {1024, 768}, 6},
+        {"replace", "replaceTable", {800, 600}, 6}, // after scrolling
+        {"kit", "kitTable", {1280, 800}, 10},        {"kit", "kitTable", {1024, 768}, 6},
+        {"kit", "kitTable", {800, 600}, 4}};
+    for (const char* language : {"en", "de"}) {
+        app::speak(language);
+        openOffice("kit");
+        support::SizeWalk sizes(office(), menuBar);
+        for (const Wanted& each : all) {
+            go(each.page);
+            sizes.resize(each.window);
+            const auto* table = child<app::PlainTable>(each.table);
+            ASSERT_GT(table->model()->rowCount(), each.rows);
+            EXPECT_GE(table->viewport()->height() / table->rowHeight(0), each.rows)
+                << each.page << " at " << each.window.width() << ", " << language;
+        }
+    }
 }
 
 } // namespace

@@ -159,7 +159,7 @@ QImage openIn(const app::Palette& palette) {
 int main(int argc, char** argv) {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     const QApplication application(argc, argv);
-    if (argc != 2 || !QDir().mkpath(argv[1])) return 2;
+    if (argc < 2 || !QDir().mkpath(argv[1])) return 2;
     bool isWritten = true;
     for (const app::Palette& palette : app::allPalettes()) {
         const QString folder = QString::fromLocal8Bit(argv[1]);

@@ -77,6 +77,8 @@ void takeReplace(support::ScreensOffice& screens) {
     auto* table = replace->findChild<app::PlainTable*>("replaceTable");
     table->choose(QStringLiteral("first-aid kit\x1f"));
     screens.take("replace");
+    emit table->rowPressed(table->chosen());
+    screens.take("replace-stock");
     table->choose(QStringLiteral("knife\x1f"));
     replace->findChild<QRadioButton*>("replaceLifeChoice")->setChecked(true);
     screens.take("replace-life");

@@ -3,6 +3,7 @@
 #include "app/gui/club/club_thread.h"
 #include "app/gui/gear/office/gear_office.h"
 #include "app/gui/gear/office/gear_pages.h"
+#include "app/gui/gear/setup/set_up_notes.h"
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/palette.h"
 #include "app/gui/theme/sounds.h"
@@ -50,8 +51,9 @@ public:
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, m_scratch.path());
         QApplication::setOrganizationName("tholepin-screens");
         app::dress(m_application, app::paletteOf("light"));
-        if (argc == 2 && QDir().mkpath(argv[1])) m_folder = QString::fromLocal8Bit(argv[1]);
-        if (m_folder.isEmpty()) QTextStream(stderr) << "usage: " << argv[0] << " FOLDER\n";
+        if (argc >= 2 && argc <= 3 && QDir().mkpath(argv[1])) m_folder = QString::fromLocal8Bit(argv[1]);
+        if (argc == 3) m_given = argv[2];
+        if (m_folder.isEmpty()) QTextStream(stderr) << "usage: " << argv[0] << " FOLDER [CLUB]\n";
     }
 
     bool hasFolder() const { return !m_folder.isEmpty(); }
@@ -59,8 +61,13 @@ public:
     QString scratch() const { return m_scratch.path(); }
     std::filesystem::path clubFile() const { return m_scratch.filePath("club.tholepin").toStdString(); }
 
-    /// The demo club, new in `clubFile`.
+    /// The club that was given, in `clubFile`; else the demo club, which is new and has no history.
     core::Result<core::Club> makeClub() const {
+        if (!m_given.empty()) {
+            std::filesystem::copy_file(m_given, clubFile());
+            app::SetUpNotes(clubFile()).putAway(true); // as a club does in its first season
+            return core::Club::open(clubFile());
+        }
         auto club = core::Club::create(clubFile(), "Quillmere Lake Rescue");
         if (!club) return club;
         if (const auto plan = club->register_().importCsv(DEMO_CLUB_FOLDER, screensDay(), false); !plan)
@@ -77,6 +84,7 @@ private:
     QTemporaryDir m_scratch;
     QApplication m_application;
     QString m_folder;
+    std::filesystem::path m_given;
 };
 
 /// Opens a check of that boat and shows all of its kit. Its id; empty when something was refused.

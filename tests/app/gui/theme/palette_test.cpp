@@ -6,6 +6,8 @@
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QCheckBox>
+#include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QStyleOptionButton>
 #include <QTest>
@@ -164,6 +166,36 @@ TEST_P(Theme, wordsOfAButtonAreReadInEveryState) {
         button.setEnabled(false);
         EXPECT_GE(read(), 4.5) << role << ", disabled";
     }
+    app::dress(*qApp, app::paletteOf("light"));
+}
+
+// A hint says what a field asks for also while it asks for nothing yet.
+TEST_P(Theme, theHintOfAFieldIsReadWhetherOrNotItCanBeUsed) {
+    app::dress(*qApp, palette());
+    QLineEdit line;
+    line.setPlaceholderText("like 2026-03");
+    QPlainTextEdit text;
+    text.setPlaceholderText("what happened");
+    app::ChoiceBox names;
+    names.setEditable(true);
+    names.lineEdit()->setPlaceholderText("patrol, training");
+    for (QWidget* field : std::initializer_list<QWidget*>{&line, &text, &names}) {
+        QWidget page;
+        field->setParent(&page);
+        field->resize(320, 80);
+        page.resize(field->size());
+        page.show();
+        for (const bool isEnabled : {true, false, true}) {
+            field->setEnabled(isEnabled);
+            const QRect hint = field->rect().adjusted(8, 8, -48, -8); // without a box's triangle
+            EXPECT_GE(contrastOfWords(page.grab().toImage().copy(hint)), 4.5)
+                << field->metaObject()->className() << (isEnabled ? "" : ", disabled");
+        }
+        field->setParent(nullptr);
+    }
+    line.setText("2026-03");
+    line.setEnabled(false);
+    EXPECT_GE(contrastOfWords(line.grab().toImage().copy(line.rect().adjusted(8, 8, -8, -8))), 4.5);
     app::dress(*qApp, app::paletteOf("light"));
 }
 

@@ -43,6 +43,8 @@ TEST_F(PlotsStory, axesKeepTheirNumbersInTheWindowAsItOpens) {
     showPlots("Alt+9");
     auto* table = window().findChild<app::PlainTable*>("replaceTable");
     ASSERT_TRUE(support::waitFor([&] { return table->model()->rowCount() > 0; }));
+    EXPECT_FALSE(plot("stockPlot").isVisible()) << "the table has the room";
+    emit table->rowPressed(table->chosen());
     const std::vector<std::pair<const char*, const char*>> plots{{"replaceStockChoice", "stockPlot"},
                                                                  {"replaceLifeChoice", "lifePlot"}};
     for (const auto& [choice, name] : plots) {
