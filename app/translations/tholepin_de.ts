@@ -1292,10 +1292,6 @@ Erledigt am %1: %2</translation>
         <translation>die Spalte %1 fehlt: Sie benennt die Zeile, also hinzufügen</translation>
     </message>
     <message>
-        <source>the row has %1 cells where the header has %2: is a comma missing, or a cell with a comma not in quotes?</source>
-        <translation type="vanished">die Zeile hat %1 Zellen, der Kopf hat %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
-    </message>
-    <message>
         <source>the %1 is missing: it names the row, so fill it in</source>
         <translation>%1 fehlt: Es benennt die Zeile, also ausfüllen</translation>
     </message>
@@ -1824,10 +1820,6 @@ Erledigt am %1: %2</translation>
         <translation>kein Boot hat die Klasse „%1“: ihre Packliste wird von keinem verlangt</translation>
     </message>
     <message>
-        <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
-        <translation type="vanished">von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
-    </message>
-    <message>
         <source>the class &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
         <translation>die Klasse „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
@@ -1858,10 +1850,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 has no unfinished check of that phase</source>
         <translation>%1 hat keine offene Prüfung dieser Art</translation>
-    </message>
-    <message>
-        <source>look at the boat&apos;s history</source>
-        <translation type="vanished">in den Verlauf des Boots sehen</translation>
     </message>
     <message>
         <source>only a written-off item is reinstated</source>
@@ -2424,16 +2412,8 @@ Erledigt am %1: %2</translation>
         <translation>Foto %1</translation>
     </message>
     <message>
-        <source>no rule of a %2 waits for &apos;%1&apos;, nor for anything else</source>
-        <translation type="vanished">keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
-    </message>
-    <message>
         <source>write a rule of kind after_event for it first</source>
         <translation>zuerst eine Regel der Art after_event dafür schreiben</translation>
-    </message>
-    <message>
-        <source>no rule of a %2 waits for &apos;%1&apos;</source>
-        <translation type="vanished">keine Regel von %2 wartet auf „%1“</translation>
     </message>
     <message>
         <source>its rules wait for: %3</source>
@@ -2857,19 +2837,19 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>the number of cells in the row is %1, in the header %2: is a comma missing, or a cell with a comma not in quotes?</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl der Zellen in der Zeile ist %1, in der Kopfzeile %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
     </message>
     <message>
         <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;, nor for anything else</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Regel der Ausrüstungsart „%2“ wartet auf „%1“, und auch auf nichts anderes</translation>
     </message>
     <message>
         <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Regel der Ausrüstungsart „%2“ wartet auf „%1“</translation>
     </message>
     <message>
         <source>nothing is asked of &apos;%1&apos; (class &apos;%2&apos;): neither it nor its class has a manifest, so the boat will never be kit ready</source>
-        <translation type="unfinished"></translation>
+        <translation>von „%1“ (Klasse „%2“) wird nichts verlangt: Weder das Boot noch seine Klasse hat eine Liste, so wird die Ausrüstung nie bereit</translation>
     </message>
 </context>
 <context>
@@ -3123,7 +3103,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is called %2 now.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 heißt jetzt %2.</translation>
     </message>
 </context>
 <context>
@@ -3828,10 +3808,6 @@ Erledigt am %1: %2</translation>
         <translation> (%1)</translation>
     </message>
     <message>
-        <source>%1 is written off%2%3: take it out of the boat.</source>
-        <translation type="vanished">%1 ist ausgesondert%2%3: aus dem Boot nehmen.</translation>
-    </message>
-    <message>
         <source>the point “%1” is open: do it and record it.</source>
         <translation>Prüfpunkt „%1“ ist offen: erledigen und eintragen.</translation>
     </message>
@@ -3945,7 +3921,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 is written off%2%3: take it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist ausgesondert%2%3: wegnehmen.</translation>
     </message>
 </context>
 <context>
@@ -4871,15 +4847,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Nothing is asked of it, so no check of it is complete: write its manifest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von ihm wird nichts verlangt, so ist keine Prüfung vollständig: seine Liste schreiben.</translation>
     </message>
     <message>
         <source>%1 of 1 boat can be made complete</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von 1 Boot kann vollständig werden</translation>
     </message>
     <message>
         <source>nothing is asked</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts verlangt</translation>
     </message>
 </context>
 <context>
@@ -5180,7 +5156,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>One thing was renamed on two machines, to %1 and to %2: it is called %1 now</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sache wurde auf zwei Geräten umbenannt, in %1 und in %2: Sie heißt jetzt %1</translation>
     </message>
 </context>
 <context>
@@ -5361,10 +5337,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 will not be ready. %2</source>
         <translation>%1 wird nicht bereit sein. %2</translation>
-    </message>
-    <message>
-        <source>%1 will not be ready: %2</source>
-        <translation type="vanished">%1 wird nicht bereit sein: %2</translation>
     </message>
 </context>
 <context>
@@ -6419,11 +6391,11 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>No launch of it is recorded; still to do: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Auslaufprüfung ist verzeichnet; noch zu tun: %1</translation>
     </message>
     <message>
         <source>No launch of it is recorded, so nothing is missed</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Auslaufprüfung ist verzeichnet, so fehlt nichts</translation>
     </message>
 </context>
 <context>
@@ -8221,10 +8193,6 @@ Erledigt am %1: %2</translation>
 <context>
     <name>app::CheckHead</name>
     <message>
-        <source>%1, begun %2</source>
-        <translation type="vanished">%1, begonnen %2</translation>
-    </message>
-    <message>
         <source>begun %1</source>
         <translation>begonnen %1</translation>
     </message>
@@ -8884,10 +8852,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>Their tags as PDF…</source>
         <translation>Etiketten als PDF…</translation>
-    </message>
-    <message>
-        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
-        <translation type="vanished">Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
     </message>
 </context>
 <context>
@@ -10771,14 +10735,6 @@ Erledigt am %2: %3</translation>
         <translation>Bestand</translation>
     </message>
     <message>
-        <source>how long it lasts</source>
-        <translation type="vanished">wie lange es hält</translation>
-    </message>
-    <message>
-        <source>arrived</source>
-        <translation type="vanished">angekommen</translation>
-    </message>
-    <message>
         <source>kit</source>
         <translation>Ausrüstung</translation>
     </message>
@@ -10799,24 +10755,12 @@ Erledigt am %2: %3</translation>
         <translation>Kosten</translation>
     </message>
     <message>
-        <source>%1: %2 in stock, %3 wanted</source>
-        <translation type="vanished">%1: %2 im Bestand, %3 gebraucht</translation>
-    </message>
-    <message>
-        <source>There is no item of it yet.</source>
-        <translation type="vanished">Davon gibt es noch kein Stück.</translation>
-    </message>
-    <message>
         <source>order %1.%2</source>
         <translation>%1 bestellen.%2</translation>
     </message>
     <message>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation type="vanished">%1: %2</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -11130,10 +11074,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>reason for launching with kit incomplete</source>
         <translation>Grund für das Auslaufen mit unvollständiger Ausrüstung</translation>
-    </message>
-    <message>
-        <source>Back to the check</source>
-        <translation type="vanished">Zurück zur Prüfung</translation>
     </message>
     <message>
         <source>Signed by</source>
