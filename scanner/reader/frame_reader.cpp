@@ -1,9 +1,11 @@
 #include "scanner/reader/frame_reader.h"
 
 #include "scanner/reader/image/quad.h"
+#include "scanner/reader/label_symbol.h"
 #include "scanner/reader/print_grade.h"
 #include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_triples.h"
+#include "scanner/reader/qr/qr_patch.h"
 #include "scanner/reader/qr/qr_pattern.h"
 #include "scanner/reader/qr/qr_step.h"
 
@@ -26,6 +28,18 @@ GreyPicture reduced(GreyPicture picture) {
         picture = std::move(half);
     }
     return picture;
+}
+
+/// Whether two patches are one, by their corners.
+bool isAlike(const Quad& a, const Quad& b) {
+    const double side = std::hypot(a[1].x - a[0].x, a[1].y - a[0].y);
+    for (std::size_t turn = 0; turn < a.size(); ++turn) {
+        double off = 0;
+        for (std::size_t i = 0; i < a.size(); ++i)
+            off = std::max(off, std::hypot(a[i].x - b[(i + turn) % 4].x, a[i].y - b[(i + turn) % 4].y));
+        if (off < 0.06 * side) return true;
+    }
+    return false;
 }
 
 } // namespace
@@ -58,6 +72,18 @@ void FrameReader::run(ReadingStep step) {
         return readAllBent();
     case ReadingStep::CloseUp:
         return readCloseUp();
+    case ReadingStep::SymbolsOnLabels:
+        readLabels(false);
+        if (!m_isCut) readLabels(true);
+        return;
+    case ReadingStep::QrInPatches:
+        readQrInPatches(false);
+        if (!m_isCut) readQrInPatches(true);
+        return;
+    case ReadingStep::DataMatrixThreeCorners:
+        readThreeCorners(false);
+        if (!m_isCut) readThreeCorners(true);
+        return;
     case ReadingStep::DataMatrixWidestGaps:
         return readPatches(1, 2, false);
     case ReadingStep::DataMatrixLightOnDark:
@@ -219,16 +245,68 @@ void FrameReader::readBentMatrices() {
 }
 
 void FrameReader::readPatches(int level, int reach, bool negative) {
-    if (level >= static_cast<int>(m_picture.levels.size())) return;
-    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
-    tryInTurn(findDarkPatches(map, reach, negative), [&](const Quad& found) {
-        const Quad patch = scaled(found, 1 << level);
+    tryInTurn(patches(level, reach, negative), [&](const Quad& patch) {
         if (isTaken(middleOf(patch))) return;
         if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices))
             add(std::move(*code));
     });
     const bool late = reach > 1 || negative; // bending takes the time of many patches
     if (m_bendsAtOnce && late) readBentMatrices();
+}
+
+const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negative) {
+    const auto [at, isNew] = m_patches.try_emplace({level, reach, negative});
+    if (!isNew || level >= static_cast<int>(m_picture.levels.size())) return at->second;
+    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
+    for (const Quad& patch : findDarkPatches(map, reach, negative))
+        at->second.push_back(scaled(patch, 1 << level));
+    return at->second;
+}
+
+/// Those of all gaps, each place once.
+std::vector<Quad> FrameReader::allPatches(bool negative) {
+    std::vector<Quad> all;
+    const auto addFrom = [&](const std::vector<Quad>& some) {
+        for (const Quad& patch : some)
+            if (!isTaken(middleOf(patch)) &&
+                std::none_of(all.begin(), all.end(), [&](const Quad& other) { return isAlike(other, patch); }))
+                all.push_back(patch);
+    };
+    addFrom(patches(1, 1, negative));
+    addFrom(patches(0, 1, negative));
+    if (!negative) addFrom(patches(1, 2, negative));
+    return all;
+}
+
+/// `negative`: light print on dark labels.
+void FrameReader::readLabels(bool negative) {
+    tryInTurn(allPatches(!negative), [&](const Quad& label) {
+        const auto place = symbolOnLabel(m_picture, label);
+        if (!place || isTaken(middleOf(*place))) return;
+        for (const GridFit& fit : fitQrInPatch(m_picture, *place, negative))
+            if (readFlat(fit, 1, negative)) return;
+        if (auto code = readDataMatrix(m_picture, *place, negative, m_isTag, m_budget, &m_unreadMatrices))
+            add(std::move(*code));
+    });
+    if (m_bendsAtOnce) readBentMatrices();
+}
+
+void FrameReader::readQrInPatches(bool negative) {
+    tryInTurn(allPatches(negative), [&](const Quad& patch) {
+        if (isTaken(middleOf(patch))) return;
+        for (const GridFit& fit : fitQrInPatch(m_picture, patch, negative))
+            if (readFlat(fit, 1, negative)) return;
+    });
+}
+
+void FrameReader::readThreeCorners(bool negative) {
+    tryInTurn(allPatches(negative), [&](const Quad& patch) {
+        if (isTaken(middleOf(patch))) return;
+        for (const Quad& corners : withOneCornerMoved(patch))
+            if (auto code = readDataMatrix(m_picture, corners, negative, m_isTag, m_budget, &m_unreadMatrices))
+                return add(std::move(*code));
+    });
+    if (m_bendsAtOnce) readBentMatrices();
 }
 
 /// Modules that the other steps' windows are too small for: the same at half and quarter size.

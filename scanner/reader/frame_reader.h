@@ -14,7 +14,9 @@
 
 #include <cstddef>
 #include <limits>
+#include <map>
 #include <optional>
+#include <tuple>
 #include <vector>
 
 namespace scanner::reader {
@@ -69,6 +71,11 @@ private:
     void readAllBent();
     void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
+    void readLabels(bool negative);
+    void readQrInPatches(bool negative);
+    void readThreeCorners(bool negative);
+    const std::vector<Quad>& patches(int level, int reach, bool negative);
+    std::vector<Quad> allPatches(bool negative);
     void readBars(BarEffort effort);
     void readOtherBars();
     void readCloseUp();
@@ -89,6 +96,7 @@ private:
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
     std::optional<std::vector<BarRegion>> m_bars;
+    std::map<std::tuple<int, int, bool>, std::vector<Quad>> m_patches;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
     std::size_t m_mostPlaces = std::numeric_limits<std::size_t>::max(); ///< where finders may be

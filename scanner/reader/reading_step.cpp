@@ -20,6 +20,12 @@ const char* nameOf(ReadingStep step) {
         return "bent labels";
     case ReadingStep::CloseUp:
         return "close-ups";
+    case ReadingStep::SymbolsOnLabels:
+        return "symbols on labels";
+    case ReadingStep::QrInPatches:
+        return "QR in dark patches";
+    case ReadingStep::DataMatrixThreeCorners:
+        return "Data Matrix, one corner lost";
     case ReadingStep::DataMatrixWidestGaps:
         return "Data Matrix, gaps of 8 pixels";
     case ReadingStep::DataMatrixLightOnDark:

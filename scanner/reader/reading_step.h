@@ -15,6 +15,9 @@ enum class ReadingStep : std::uint8_t {
     TwoFinders,            ///< two finders, the third is sought
     BentLabels,            ///< labels round a cylinder
     CloseUp,               ///< finders and patches of large modules
+    SymbolsOnLabels,       ///< QR tags and Data Matrix by the outline of their label
+    QrInPatches,           ///< QR tags in dark patches, whatever their finders look like
+    DataMatrixThreeCorners, ///< Data Matrix in dark patches of which one corner is elsewhere
     DataMatrixWidestGaps,  ///< patches with gaps of 8 pixels
     DataMatrixLightOnDark, ///< Data Matrix light on dark
     Code128AllBands,       ///< more bands, one character guessed
@@ -28,7 +31,7 @@ inline constexpr std::array fastSteps{ReadingStep::ThreeFinders, ReadingStep::Wh
 inline constexpr std::array rescueSteps{
     ReadingStep::DataMatrix,      ReadingStep::TwoFinders,           ReadingStep::BentLabels,
     ReadingStep::CloseUp,         ReadingStep::DataMatrixWidestGaps, ReadingStep::DataMatrixLightOnDark,
-    ReadingStep::Code128AllBands, ReadingStep::WholePictureThorough, ReadingStep::OtherLinear};
+    ReadingStep::SymbolsOnLabels, ReadingStep::QrInPatches, ReadingStep::DataMatrixThreeCorners, ReadingStep::Code128AllBands, ReadingStep::WholePictureThorough, ReadingStep::OtherLinear};
 
 const char* nameOf(ReadingStep step);
 

@@ -119,6 +119,12 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapp
     return std::nullopt;
 }
 
+const MatrixSize& sizeOf(int modules) {
+    const auto sizes = matrixSizes();
+    return *std::find_if(sizes.begin(), sizes.end(),
+                         [&](const MatrixSize& each) { return each.modules == modules; });
+}
+
 /// Quarter turns that bring two solid sides to the left and below, likeliest first, two at most.
 std::vector<int> likelyTurns(const StraightPatch& patch) {
     std::array<double, 4> solid{};
@@ -160,12 +166,11 @@ std::optional<SeenCode> readCandidate(const PictureLevels& picture, const Straig
     GridFitter fitter(patch, matrixPattern(size.modules), candidate.toPatch);
     fitter.approach(-1, 0, 0);
     fitter.refine();
-    const GridFit fit{patch.toPicture() * fitter.toPatch(), fitter.correlation()};
-    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
-    const double middle = size.modules / 2.0;
-    auto code = decode(picture, mapping, modulePixelsAt(fit.toPicture, {middle, middle}), size, negative,
-                       isTag, budget);
-    if (!code && unread && fit.correlation > bendable) unread->push_back({fit, size.modules, negative});
+    const UnreadMatrix found{{patch.toPicture() * fitter.toPatch(), fitter.correlation()},
+                             size.modules,
+                             negative};
+    auto code = readMatrixAt(picture, found, isTag, budget);
+    if (!code && unread && found.fit.correlation > bendable) unread->push_back(found);
     return code;
 }
 
@@ -185,18 +190,24 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
     return std::nullopt;
 }
 
+std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadMatrix& found,
+                                     const TagTest& isTag, const TimeBudget& budget) {
+    const Homography& toPicture = found.fit.toPicture;
+    const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
+    const double middle = found.modules / 2.0;
+    return decode(picture, mapping, modulePixelsAt(toPicture, {middle, middle}), sizeOf(found.modules),
+                  found.negative, isTag, budget);
+}
+
 std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,
                                            const TagTest& isTag, const TimeBudget& budget) {
     const GridFit& flat = unread.fit;
     const BentFit fit = fitBentGrid(picture, matrixPattern(unread.modules), flat, unread.negative);
     if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
-    const auto sizes = matrixSizes();
-    const auto size = std::find_if(sizes.begin(), sizes.end(),
-                                   [&](const MatrixSize& each) { return each.modules == unread.modules; });
     const auto mapping = [&](double u, double v) { return fit.map(u, v); };
     const double middle = unread.modules / 2.0;
-    return decode(picture, mapping, modulePixelsAt(flat.toPicture, {middle, middle}), *size, unread.negative,
-                  isTag, budget);
+    return decode(picture, mapping, modulePixelsAt(flat.toPicture, {middle, middle}), sizeOf(unread.modules),
+                  unread.negative, isTag, budget);
 }
 
 } // namespace scanner::reader

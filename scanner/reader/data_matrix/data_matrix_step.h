@@ -26,6 +26,10 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
                                        const TagTest& isTag, const TimeBudget& budget = {},
                                        std::vector<UnreadMatrix>* unread = nullptr);
 
+/// Reads the symbol that lies as the fit says.
+std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadMatrix& found,
+                                     const TagTest& isTag, const TimeBudget& budget = {});
+
 /// The same on a bent label, from a flat fit that found it but could not read it.
 std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,
                                            const TagTest& isTag, const TimeBudget& budget = {});
