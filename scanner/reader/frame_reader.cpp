@@ -1,11 +1,9 @@
 #include "scanner/reader/frame_reader.h"
 
 #include "scanner/reader/image/quad.h"
-#include "scanner/reader/label_symbol.h"
 #include "scanner/reader/print_grade.h"
 #include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_triples.h"
-#include "scanner/reader/qr/qr_patch.h"
 #include "scanner/reader/qr/qr_pattern.h"
 #include "scanner/reader/qr/qr_step.h"
 
@@ -28,18 +26,6 @@ GreyPicture reduced(GreyPicture picture) {
         picture = std::move(half);
     }
     return picture;
-}
-
-/// Whether two patches are one, by their corners.
-bool isAlike(const Quad& a, const Quad& b) {
-    const double side = std::hypot(a[1].x - a[0].x, a[1].y - a[0].y);
-    for (std::size_t turn = 0; turn < a.size(); ++turn) {
-        double off = 0;
-        for (std::size_t i = 0; i < a.size(); ++i)
-            off = std::max(off, std::hypot(a[i].x - b[(i + turn) % 4].x, a[i].y - b[(i + turn) % 4].y));
-        if (off < 0.06 * side) return true;
-    }
-    return false;
 }
 
 } // namespace
@@ -73,17 +59,11 @@ void FrameReader::run(ReadingStep step) {
     case ReadingStep::CloseUp:
         return readCloseUp();
     case ReadingStep::SymbolsOnLabels:
-        readLabels(false);
-        if (!m_isCut) readLabels(true);
-        return;
+        return readAllLabels();
     case ReadingStep::QrInPatches:
-        readQrInPatches(false);
-        if (!m_isCut) readQrInPatches(true);
-        return;
+        return readQrInPatches();
     case ReadingStep::DataMatrixThreeCorners:
-        readThreeCorners(false);
-        if (!m_isCut) readThreeCorners(true);
-        return;
+        return readThreeCorners();
     case ReadingStep::DataMatrixWidestGaps:
         return readPatches(1, 2, false);
     case ReadingStep::DataMatrixLightOnDark:
@@ -92,6 +72,8 @@ void FrameReader::run(ReadingStep step) {
         return;
     case ReadingStep::Code128AllBands:
         return readBars(BarEffort::AllBands);
+    case ReadingStep::Code128Faint:
+        return readFaintBars();
     case ReadingStep::WholePictureThorough:
         return readWholePicture(Effort::Thorough);
     case ReadingStep::OtherLinear:
@@ -121,23 +103,6 @@ bool FrameReader::hasTime() {
     return !m_isCut;
 }
 
-/// All candidates from the place on where the last frame stopped, those before it at the end.
-template <class Candidates, class Try>
-void FrameReader::tryInTurn(const Candidates& candidates, const Try& attempt) {
-    const std::size_t count = candidates.size();
-    const auto first = static_cast<std::size_t>(m_beginAt * static_cast<double>(count));
-    for (std::size_t i = 0; i < count; ++i) {
-        const std::size_t at = (first + i) % count;
-        if (!hasTime()) {
-            // The time may have run out within the candidate before this one.
-            m_stoppedAt = static_cast<double>(i > 1 ? at + count - 1 : at) / static_cast<double>(count);
-            m_stoppedAt -= std::floor(m_stoppedAt);
-            return;
-        }
-        attempt(candidates[at]);
-    }
-}
-
 bool FrameReader::isTaken(Point p) const {
     return std::any_of(m_taken.begin(), m_taken.end(), [&](const auto& area) { return contains(area, p); });
 }
@@ -154,11 +119,6 @@ const std::vector<Finder>& FrameReader::finders() {
         m_finders = findFinders(*m_contrast, m_budget, m_mostPlaces);
     }
     return *m_finders;
-}
-
-const std::vector<BarRegion>& FrameReader::bars() {
-    if (!m_bars) m_bars = findBarRegions(m_picture.full());
-    return *m_bars;
 }
 
 void FrameReader::readWholePicture(Effort effort) {
@@ -234,81 +194,6 @@ void FrameReader::readAllBent() {
     m_bendsAtOnce = true; // what the steps after this one find
 }
 
-/// Those that were found and not read flat until now.
-void FrameReader::readBentMatrices() {
-    for (const UnreadMatrix& unread : m_unreadMatrices) {
-        const double middle = unread.modules / 2.0;
-        if (!hasTime() || isTaken(unread.fit.toPicture.map(middle, middle))) continue;
-        if (auto code = readBentDataMatrix(m_picture, unread, m_isTag, m_budget)) add(std::move(*code));
-    }
-    m_unreadMatrices.clear();
-}
-
-void FrameReader::readPatches(int level, int reach, bool negative) {
-    tryInTurn(patches(level, reach, negative), [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices))
-            add(std::move(*code));
-    });
-    const bool late = reach > 1 || negative; // bending takes the time of many patches
-    if (m_bendsAtOnce && late) readBentMatrices();
-}
-
-const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negative) {
-    const auto [at, isNew] = m_patches.try_emplace({level, reach, negative});
-    if (!isNew || level >= static_cast<int>(m_picture.levels.size())) return at->second;
-    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
-    for (const Quad& patch : findDarkPatches(map, reach, negative))
-        at->second.push_back(scaled(patch, 1 << level));
-    return at->second;
-}
-
-/// Those of all gaps, each place once.
-std::vector<Quad> FrameReader::allPatches(bool negative) {
-    std::vector<Quad> all;
-    const auto addFrom = [&](const std::vector<Quad>& some) {
-        for (const Quad& patch : some)
-            if (!isTaken(middleOf(patch)) &&
-                std::none_of(all.begin(), all.end(), [&](const Quad& other) { return isAlike(other, patch); }))
-                all.push_back(patch);
-    };
-    addFrom(patches(1, 1, negative));
-    addFrom(patches(0, 1, negative));
-    if (!negative) addFrom(patches(1, 2, negative));
-    return all;
-}
-
-/// `negative`: light print on dark labels.
-void FrameReader::readLabels(bool negative) {
-    tryInTurn(allPatches(!negative), [&](const Quad& label) {
-        const auto place = symbolOnLabel(m_picture, label);
-        if (!place || isTaken(middleOf(*place))) return;
-        for (const GridFit& fit : fitQrInPatch(m_picture, *place, negative))
-            if (readFlat(fit, 1, negative)) return;
-        if (auto code = readDataMatrix(m_picture, *place, negative, m_isTag, m_budget, &m_unreadMatrices))
-            add(std::move(*code));
-    });
-    if (m_bendsAtOnce) readBentMatrices();
-}
-
-void FrameReader::readQrInPatches(bool negative) {
-    tryInTurn(allPatches(negative), [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        for (const GridFit& fit : fitQrInPatch(m_picture, patch, negative))
-            if (readFlat(fit, 1, negative)) return;
-    });
-}
-
-void FrameReader::readThreeCorners(bool negative) {
-    tryInTurn(allPatches(negative), [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        for (const Quad& corners : withOneCornerMoved(patch))
-            if (auto code = readDataMatrix(m_picture, corners, negative, m_isTag, m_budget, &m_unreadMatrices))
-                return add(std::move(*code));
-    });
-    if (m_bendsAtOnce) readBentMatrices();
-}
-
 /// Modules that the other steps' windows are too small for: the same at half and quarter size.
 void FrameReader::readCloseUp() {
     constexpr double large = 2.5; // pixels of the smaller picture; below it the full size has found it
@@ -321,21 +206,6 @@ void FrameReader::readCloseUp() {
         if (!m_isCut) readPairs(map, found, 1 << level);
     }
     if (!m_isCut) readPatches(2, 2, false);
-}
-
-void FrameReader::readBars(BarEffort effort) {
-    tryInTurn(bars(), [&](const BarRegion& region) {
-        if (isTaken(region.centre)) return;
-        if (auto code = readCode128(m_picture.full(), region, effort, m_isTag, m_budget))
-            add(std::move(*code));
-    });
-}
-
-void FrameReader::readOtherBars() {
-    tryInTurn(bars(), [&](const BarRegion& region) {
-        if (isTaken(region.centre)) return;
-        if (auto code = readOtherLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
-    });
 }
 
 } // namespace scanner::reader

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 #include <vector>
 
 namespace scanner::reader {
@@ -46,7 +47,10 @@ std::vector<float> changesOf(const std::vector<float>& values) {
             sorted.push_back(change);
         }
     std::nth_element(sorted.begin(), sorted.begin() + sorted.size() * 3 / 4, sorted.end());
-    const float most = sorted[sorted.size() * 3 / 4];
+    // Where much is blank the mean is the higher.
+    const float mean =
+        std::accumulate(sorted.begin(), sorted.end(), 0.0f) / static_cast<float>(sorted.size());
+    const float most = std::max(mean, sorted[sorted.size() * 3 / 4]);
     for (float& change : changes)
         change = std::min(change, most);
     return changes;
@@ -68,6 +72,17 @@ Stretch longestIn(const Profile& profile) {
         if (now.length() > best.length()) best = now;
     }
     return best;
+}
+
+bool isPlausible(const Quad& symbol) {
+    constexpr double smallest = 18; // pixels; ten modules could not be told apart
+    double shortest = 1e9, longest = 0;
+    for (std::size_t i = 0; i < symbol.size(); ++i) {
+        const Point a = symbol[i], b = symbol[(i + 1) % 4];
+        shortest = std::min(shortest, std::hypot(b.x - a.x, b.y - a.y));
+        longest = std::max(longest, std::hypot(b.x - a.x, b.y - a.y));
+    }
+    return shortest >= smallest && longest < 2.6 * shortest;
 }
 
 } // namespace
@@ -94,8 +109,10 @@ std::optional<Quad> symbolOnLabel(const PictureLevels& picture, const Quad& labe
     // The change at the symbol's edge reaches out by half a place's neighbours.
     const double left = columns.from + 0.5, right = columns.to - 0.5, top = rows.from + 0.5,
                  bottom = rows.to - 0.5;
-    return Quad{toPicture->map(left, top), toPicture->map(right, top), toPicture->map(right, bottom),
-                toPicture->map(left, bottom)};
+    const Quad symbol{toPicture->map(left, top), toPicture->map(right, top), toPicture->map(right, bottom),
+                      toPicture->map(left, bottom)};
+    if (!isPlausible(symbol)) return std::nullopt;
+    return symbol;
 }
 
 } // namespace scanner::reader

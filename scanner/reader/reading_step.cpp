@@ -32,6 +32,8 @@ const char* nameOf(ReadingStep step) {
         return "Data Matrix, light on dark";
     case ReadingStep::Code128AllBands:
         return "Code 128, all bands";
+    case ReadingStep::Code128Faint:
+        return "Code 128, faint or beside stripes";
     case ReadingStep::WholePictureThorough:
         return "general decoder, trying harder";
     case ReadingStep::OtherLinear:
