@@ -58,6 +58,12 @@ void FrameReader::run(ReadingStep step) {
         return readAllBent();
     case ReadingStep::CloseUp:
         return readCloseUp();
+    case ReadingStep::SymbolsOnLabels:
+        return readAllLabels();
+    case ReadingStep::QrInPatches:
+        return readQrInPatches();
+    case ReadingStep::DataMatrixThreeCorners:
+        return readThreeCorners();
     case ReadingStep::DataMatrixWidestGaps:
         return readPatches(1, 2, false);
     case ReadingStep::DataMatrixLightOnDark:
@@ -66,6 +72,8 @@ void FrameReader::run(ReadingStep step) {
         return;
     case ReadingStep::Code128AllBands:
         return readBars(BarEffort::AllBands);
+    case ReadingStep::Code128Faint:
+        return readFaintBars();
     case ReadingStep::WholePictureThorough:
         return readWholePicture(Effort::Thorough);
     case ReadingStep::OtherLinear:
@@ -95,23 +103,6 @@ bool FrameReader::hasTime() {
     return !m_isCut;
 }
 
-/// All candidates from the place on where the last frame stopped, those before it at the end.
-template <class Candidates, class Try>
-void FrameReader::tryInTurn(const Candidates& candidates, const Try& attempt) {
-    const std::size_t count = candidates.size();
-    const auto first = static_cast<std::size_t>(m_beginAt * static_cast<double>(count));
-    for (std::size_t i = 0; i < count; ++i) {
-        const std::size_t at = (first + i) % count;
-        if (!hasTime()) {
-            // The time may have run out within the candidate before this one.
-            m_stoppedAt = static_cast<double>(i > 1 ? at + count - 1 : at) / static_cast<double>(count);
-            m_stoppedAt -= std::floor(m_stoppedAt);
-            return;
-        }
-        attempt(candidates[at]);
-    }
-}
-
 bool FrameReader::isTaken(Point p) const {
     return std::any_of(m_taken.begin(), m_taken.end(), [&](const auto& area) { return contains(area, p); });
 }
@@ -128,11 +119,6 @@ const std::vector<Finder>& FrameReader::finders() {
         m_finders = findFinders(*m_contrast, m_budget, m_mostPlaces);
     }
     return *m_finders;
-}
-
-const std::vector<BarRegion>& FrameReader::bars() {
-    if (!m_bars) m_bars = findBarRegions(m_picture.full());
-    return *m_bars;
 }
 
 void FrameReader::readWholePicture(Effort effort) {
@@ -208,29 +194,6 @@ void FrameReader::readAllBent() {
     m_bendsAtOnce = true; // what the steps after this one find
 }
 
-/// Those that were found and not read flat until now.
-void FrameReader::readBentMatrices() {
-    for (const UnreadMatrix& unread : m_unreadMatrices) {
-        const double middle = unread.modules / 2.0;
-        if (!hasTime() || isTaken(unread.fit.toPicture.map(middle, middle))) continue;
-        if (auto code = readBentDataMatrix(m_picture, unread, m_isTag, m_budget)) add(std::move(*code));
-    }
-    m_unreadMatrices.clear();
-}
-
-void FrameReader::readPatches(int level, int reach, bool negative) {
-    if (level >= static_cast<int>(m_picture.levels.size())) return;
-    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
-    tryInTurn(findDarkPatches(map, reach, negative), [&](const Quad& found) {
-        const Quad patch = scaled(found, 1 << level);
-        if (isTaken(middleOf(patch))) return;
-        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices))
-            add(std::move(*code));
-    });
-    const bool late = reach > 1 || negative; // bending takes the time of many patches
-    if (m_bendsAtOnce && late) readBentMatrices();
-}
-
 /// Modules that the other steps' windows are too small for: the same at half and quarter size.
 void FrameReader::readCloseUp() {
     constexpr double large = 2.5; // pixels of the smaller picture; below it the full size has found it
@@ -243,21 +206,6 @@ void FrameReader::readCloseUp() {
         if (!m_isCut) readPairs(map, found, 1 << level);
     }
     if (!m_isCut) readPatches(2, 2, false);
-}
-
-void FrameReader::readBars(BarEffort effort) {
-    tryInTurn(bars(), [&](const BarRegion& region) {
-        if (isTaken(region.centre)) return;
-        if (auto code = readCode128(m_picture.full(), region, effort, m_isTag, m_budget))
-            add(std::move(*code));
-    });
-}
-
-void FrameReader::readOtherBars() {
-    tryInTurn(bars(), [&](const BarRegion& region) {
-        if (isTaken(region.centre)) return;
-        if (auto code = readOtherLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
-    });
 }
 
 } // namespace scanner::reader

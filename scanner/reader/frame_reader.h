@@ -12,9 +12,12 @@
 #include "scanner/reader/text_proof.h"
 #include "scanner/seen_code.h"
 
+#include <cmath>
 #include <cstddef>
 #include <limits>
+#include <map>
 #include <optional>
+#include <tuple>
 #include <vector>
 
 namespace scanner::reader {
@@ -69,7 +72,15 @@ private:
     void readAllBent();
     void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
+    void readAllLabels();
+    void readLabels(int level, bool negative);
+    bool readQrIn(const Quad& patch, int version, bool negative);
+    void readQrInPatches();
+    void readThreeCorners();
+    const std::vector<Quad>& patches(int level, int reach, bool negative);
+    std::vector<Quad> allDarkPatches();
     void readBars(BarEffort effort);
+    void readFaintBars();
     void readOtherBars();
     void readCloseUp();
     const std::vector<Finder>& finders();
@@ -89,6 +100,7 @@ private:
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
     std::optional<std::vector<BarRegion>> m_bars;
+    std::map<std::tuple<int, int, bool>, std::vector<Quad>> m_patches;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
     std::size_t m_mostPlaces = std::numeric_limits<std::size_t>::max(); ///< where finders may be
@@ -96,5 +108,22 @@ private:
     std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
     std::vector<UnreadMatrix> m_unreadMatrices;
 };
+
+/// All candidates from the place on where the last frame stopped, those before it at the end.
+template <class Candidates, class Try>
+void FrameReader::tryInTurn(const Candidates& candidates, const Try& attempt) {
+    const std::size_t count = candidates.size();
+    const auto first = static_cast<std::size_t>(m_beginAt * static_cast<double>(count));
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::size_t at = (first + i) % count;
+        if (!hasTime()) {
+            // The time may have run out within the candidate before this one.
+            m_stoppedAt = static_cast<double>(i > 1 ? at + count - 1 : at) / static_cast<double>(count);
+            m_stoppedAt -= std::floor(m_stoppedAt);
+            return;
+        }
+        attempt(candidates[at]);
+    }
+}
 
 } // namespace scanner::reader

@@ -23,6 +23,7 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::DataMatrix,
                                ReadingStep::WholePicture,
                                ReadingStep::DataMatrixWideGaps,
+                               ReadingStep::SymbolsOnLabels,
                                ReadingStep::CloseUp,
                                ReadingStep::DataMatrixWidestGaps,
                                ReadingStep::DataMatrixLightOnDark,
@@ -32,20 +33,36 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::DataMatrix,
                                ReadingStep::WholePicture,
                                ReadingStep::DataMatrixWideGaps,
+                               ReadingStep::SymbolsOnLabels,
                                ReadingStep::CloseUp,
                                ReadingStep::DataMatrixWidestGaps,
+                               ReadingStep::QrInPatches,
+                               ReadingStep::DataMatrixThreeCorners,
                                ReadingStep::Code128AllBands,
+                               ReadingStep::Code128Faint,
                                ReadingStep::WholePictureThorough,
                                ReadingStep::OtherLinear};
 
 /// What a step does between two looks at the clock, where that takes long: in a 720p frame.
 constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
     switch (step) {
+    case ReadingStep::DataMatrixWideGaps:
+    case ReadingStep::DataMatrixWidestGaps:
+    case ReadingStep::SymbolsOnLabels:
+        return std::chrono::milliseconds(2);
+    case ReadingStep::Code128:
+    case ReadingStep::Code128AllBands:
+        return std::chrono::milliseconds(4);
+    case ReadingStep::DataMatrix:
     case ReadingStep::WholePicture:
         return std::chrono::milliseconds(5);
     case ReadingStep::CloseUp:
     case ReadingStep::DataMatrixLightOnDark:
+    case ReadingStep::QrInPatches:
+    case ReadingStep::DataMatrixThreeCorners:
         return std::chrono::milliseconds(6);
+    case ReadingStep::Code128Faint:
+        return std::chrono::milliseconds(9);
     case ReadingStep::WholePictureThorough:
         return std::chrono::milliseconds(12);
     default:

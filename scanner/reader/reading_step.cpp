@@ -20,12 +20,20 @@ const char* nameOf(ReadingStep step) {
         return "bent labels";
     case ReadingStep::CloseUp:
         return "close-ups";
+    case ReadingStep::SymbolsOnLabels:
+        return "symbols on labels";
+    case ReadingStep::QrInPatches:
+        return "QR in dark patches";
+    case ReadingStep::DataMatrixThreeCorners:
+        return "Data Matrix, one corner lost";
     case ReadingStep::DataMatrixWidestGaps:
         return "Data Matrix, gaps of 8 pixels";
     case ReadingStep::DataMatrixLightOnDark:
         return "Data Matrix, light on dark";
     case ReadingStep::Code128AllBands:
         return "Code 128, all bands";
+    case ReadingStep::Code128Faint:
+        return "Code 128, faint or beside stripes";
     case ReadingStep::WholePictureThorough:
         return "general decoder, trying harder";
     case ReadingStep::OtherLinear:

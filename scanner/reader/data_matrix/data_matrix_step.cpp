@@ -6,15 +6,36 @@
 #include "scanner/reader/image/bent_fit.h"
 #include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/grid_fit.h"
+#include "scanner/reader/image/quad.h"
 #include "scanner/reader/text_proof.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace scanner::reader {
 namespace {
 
-constexpr double leastSolidity = 0.2;
+/// How clearly the sides must show themselves.
+struct Limits {
+    double solidity;        ///< of the two solid sides
+    std::size_t turns;      ///< tried at most
+    double alternation;     ///< correlation of the alternating edges
+    std::size_t candidates; ///< read at most
+    bool oneCornerLost;     ///< also look where the patch would lie with one of its corners elsewhere
+};
+
+constexpr Limits limitsFor(PatchTrust trust) {
+    switch (trust) {
+    case PatchTrust::OneCornerLost:
+        return {0.25, 2, 0.4, 2, true};
+    case PatchTrust::OnLabel:
+        return {0.0, 4, 0.25, 4, false};
+    default:
+        return {0.2, 2, 0.4, 2, false};
+    }
+}
+
 constexpr double bendable = 0.5; ///< correlation of a flat fit that bending may improve
 constexpr int patchModules = 18; ///< modules a side of the patch in which all sizes are tried
 
@@ -24,31 +45,20 @@ double patchAt(const StraightPatch& patch, double x, double y) {
     return patch.row(iy)[ix];
 }
 
-/// How dark a side of the patch is all along, 1 to -1: the best of some lines parallel to it, just inside.
-double solidity(const StraightPatch& patch, int side) {
-    constexpr double p = StraightPatch::pixelsPerModule, from = StraightPatch::margin * p,
-                     length = patchModules * p;
+/// How dark a side of a quadrilateral is all along, 1 to -1: the best of some lines parallel to it, just
+/// inside. `toPatch` takes the square of `patchModules` to the patch.
+double solidity(const StraightPatch& patch, const Homography& toPatch, int side) {
+    constexpr double length = patchModules;
     double best = -1;
-    for (double inset : {-1.0, 1.0, 3.0, 5.0}) {
+    for (double inset : {-0.25, 0.25, 0.75, 1.25}) {
         double sum = 0;
         constexpr int steps = 30;
         for (int i = 0; i < steps; ++i) {
-            const double along = from + length * (0.06 + 0.88 * i / (steps - 1));
-            const double low = from + inset, high = from + length - inset;
-            switch (side) {
-            case 0:
-                sum += patchAt(patch, along, low);
-                break;
-            case 1:
-                sum += patchAt(patch, high, along);
-                break;
-            case 2:
-                sum += patchAt(patch, along, high);
-                break;
-            default:
-                sum += patchAt(patch, low, along);
-                break;
-            }
+            const double along = length * (0.06 + 0.88 * i / (steps - 1)), off = length - inset;
+            const std::array<Point, 4> places{Point{along, inset}, Point{off, along}, Point{along, off},
+                                              Point{inset, along}};
+            const Point p = toPatch.map(places[static_cast<std::size_t>(side)]);
+            sum += patchAt(patch, p.x, p.y);
         }
         best = std::max(best, -sum / steps);
     }
@@ -119,37 +129,63 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapp
     return std::nullopt;
 }
 
-/// Quarter turns that bring two solid sides to the left and below, likeliest first, two at most.
-std::vector<int> likelyTurns(const StraightPatch& patch) {
-    std::array<double, 4> solid{};
-    for (int side = 0; side < 4; ++side)
-        solid[side] = solidity(patch, side);
-    // Turned by t, the solid sides are those that were left (3) and below (2).
-    const auto score = [&](int t) { return std::min(solid[(3 + t) % 4], solid[(2 + t) % 4]); };
-    std::vector<int> turns{0, 1, 2, 3};
-    std::erase_if(turns, [&](int t) { return score(t) < leastSolidity; });
-    std::stable_sort(turns.begin(), turns.end(), [&](int a, int b) { return score(a) > score(b); });
-    if (turns.size() > 2) turns.resize(2);
-    return turns;
+const MatrixSize& sizeOf(int modules) {
+    const auto sizes = matrixSizes();
+    return *std::find_if(sizes.begin(), sizes.end(),
+                         [&](const MatrixSize& each) { return each.modules == modules; });
+}
+
+/// A square of `patchModules` laid into the patch so that its left and lower sides are solid.
+struct Turned {
+    Homography toPatch;
+    double solidity;
+};
+
+/// Where the quadrilateral, or with leave one with a corner elsewhere, may show two solid sides, likeliest
+/// first.
+std::vector<Turned> likelyTurns(const StraightPatch& patch, const Quad& quad, const Limits& limits) {
+    constexpr double size = patchModules;
+    constexpr Quad square{{{0, 0}, {size, 0}, {size, size}, {0, size}}};
+    std::vector<Turned> turned;
+    const auto look = [&](const Homography& toPatch) {
+        std::array<double, 4> solid{};
+        for (int side = 0; side < 4; ++side)
+            solid[side] = solidity(patch, toPatch, side);
+        for (int t = 0; t < 4; ++t) {
+            // Turned by t, the solid sides are those that were left (3) and below (2).
+            const double least = std::min(solid[(3 + t) % 4], solid[(2 + t) % 4]);
+            if (least >= limits.solidity) turned.push_back({toPatch * quarterTurns(t, size), least});
+        }
+    };
+    if (!limits.oneCornerLost)
+        look(StraightPatch::fromModules());
+    else if (const auto straight = projectionThrough(quad, square))
+        for (const Quad& corners : withOneCornerMoved(quad))
+            if (const auto toPicture = projectionThrough(square, corners))
+                look(StraightPatch::fromModules() * *straight * *toPicture);
+    std::stable_sort(turned.begin(), turned.end(),
+                     [](const Turned& a, const Turned& b) { return a.solidity > b.solidity; });
+    if (turned.size() > limits.turns) turned.resize(limits.turns);
+    return turned;
 }
 
 /// Fits of all sizes in a straightened patch, by the turns of its solid sides; best first.
-std::vector<Candidate> candidatesIn(const StraightPatch& patch, const TimeBudget& budget) {
+std::vector<Candidate> candidatesIn(const StraightPatch& patch, const Quad& quad, const Limits& limits,
+                                    const TimeBudget& budget) {
     std::vector<Candidate> candidates;
-    for (const int turns : likelyTurns(patch))
+    for (const Turned& turned : likelyTurns(patch, quad, limits))
         for (const MatrixSize& size : matrixSizes()) {
             if (budget.isSpent()) return {};
             const double scale = static_cast<double>(patchModules) / size.modules;
-            const Homography start = StraightPatch::fromModules() * quarterTurns(turns, patchModules) *
-                                     Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}};
-            GridFitter fitter(patch, matrixPattern(size.modules), start);
+            GridFitter fitter(patch, matrixPattern(size.modules),
+                              turned.toPatch * Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}});
             if (!fitter.approach(0.2, 3, 3) || fitter.correlation() < 0.4) continue;
             const double regular = alternation(patch, fitter.toPatch(), size.modules);
-            if (regular > 0.4) candidates.push_back({fitter.toPatch(), &size, regular});
+            if (regular > limits.alternation) candidates.push_back({fitter.toPatch(), &size, regular});
         }
     std::stable_sort(candidates.begin(), candidates.end(),
                      [](const Candidate& a, const Candidate& b) { return a.alternation > b.alternation; });
-    if (candidates.size() > 2) candidates.resize(2);
+    if (candidates.size() > limits.candidates) candidates.resize(limits.candidates);
     return candidates;
 }
 
@@ -160,12 +196,10 @@ std::optional<SeenCode> readCandidate(const PictureLevels& picture, const Straig
     GridFitter fitter(patch, matrixPattern(size.modules), candidate.toPatch);
     fitter.approach(-1, 0, 0);
     fitter.refine();
-    const GridFit fit{patch.toPicture() * fitter.toPatch(), fitter.correlation()};
-    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
-    const double middle = size.modules / 2.0;
-    auto code = decode(picture, mapping, modulePixelsAt(fit.toPicture, {middle, middle}), size, negative,
-                       isTag, budget);
-    if (!code && unread && fit.correlation > bendable) unread->push_back({fit, size.modules, negative});
+    const UnreadMatrix found{
+        {patch.toPicture() * fitter.toPatch(), fitter.correlation()}, size.modules, negative};
+    auto code = readMatrixAt(picture, found, isTag, budget);
+    if (!code && unread && found.fit.correlation > bendable) unread->push_back(found);
     return code;
 }
 
@@ -173,16 +207,25 @@ std::optional<SeenCode> readCandidate(const PictureLevels& picture, const Straig
 
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
                                        const TagTest& isTag, const TimeBudget& budget,
-                                       std::vector<UnreadMatrix>* unread) {
+                                       std::vector<UnreadMatrix>* unread, PatchTrust trust) {
     const auto guess = projectionThrough(
         {Point{0, 0}, Point{patchModules, 0}, Point{patchModules, patchModules}, Point{0, patchModules}},
         quad);
     if (!guess) return std::nullopt;
     const StraightPatch patch(picture, *guess, patchModules, patchModules, negative);
-    for (const Candidate& candidate : candidatesIn(patch, budget))
+    for (const Candidate& candidate : candidatesIn(patch, quad, limitsFor(trust), budget))
         if (auto code = readCandidate(picture, patch, candidate, negative, isTag, budget, unread))
             return code;
     return std::nullopt;
+}
+
+std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadMatrix& found,
+                                     const TagTest& isTag, const TimeBudget& budget) {
+    const Homography& toPicture = found.fit.toPicture;
+    const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
+    const double middle = found.modules / 2.0;
+    return decode(picture, mapping, modulePixelsAt(toPicture, {middle, middle}), sizeOf(found.modules),
+                  found.negative, isTag, budget);
 }
 
 std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,
@@ -190,13 +233,10 @@ std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const U
     const GridFit& flat = unread.fit;
     const BentFit fit = fitBentGrid(picture, matrixPattern(unread.modules), flat, unread.negative);
     if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
-    const auto sizes = matrixSizes();
-    const auto size = std::find_if(sizes.begin(), sizes.end(),
-                                   [&](const MatrixSize& each) { return each.modules == unread.modules; });
     const auto mapping = [&](double u, double v) { return fit.map(u, v); };
     const double middle = unread.modules / 2.0;
-    return decode(picture, mapping, modulePixelsAt(flat.toPicture, {middle, middle}), *size, unread.negative,
-                  isTag, budget);
+    return decode(picture, mapping, modulePixelsAt(flat.toPicture, {middle, middle}), sizeOf(unread.modules),
+                  unread.negative, isTag, budget);
 }
 
 } // namespace scanner::reader

@@ -19,12 +19,21 @@ struct UnreadMatrix {
     bool negative;
 };
 
+/// How sure it is that the patch is a symbol's, and of its corners: of any dark patch the sides must show
+/// themselves clearly, on a label dirt may have broken them.
+enum class PatchTrust { Any, OneCornerLost, OnLabel };
+
 /// Reads the Data Matrix that may lie in a dark patch: finds its solid edges, its size by the alternating
 /// ones, fits the grid, mends the codewords. Nothing when the time is spent before. `unread` takes fits that
 /// found a symbol but could not read it.
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& patch, bool negative,
                                        const TagTest& isTag, const TimeBudget& budget = {},
-                                       std::vector<UnreadMatrix>* unread = nullptr);
+                                       std::vector<UnreadMatrix>* unread = nullptr,
+                                       PatchTrust trust = PatchTrust::Any);
+
+/// Reads the symbol that lies as the fit says.
+std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadMatrix& found,
+                                     const TagTest& isTag, const TimeBudget& budget = {});
 
 /// The same on a bent label, from a flat fit that found it but could not read it.
 std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,

@@ -25,6 +25,16 @@ inline Quad moved(Quad quad, Point by) {
     return quad;
 }
 
+/// The quadrilateral, and those of which one corner is put where the other three make a parallelogram.
+inline std::array<Quad, 5> withOneCornerMoved(const Quad& quad) {
+    std::array<Quad, 5> quads{quad, quad, quad, quad, quad};
+    for (std::size_t i = 0; i < 4; ++i) {
+        const Point a = quad[(i + 1) % 4], b = quad[(i + 3) % 4], far = quad[(i + 2) % 4];
+        quads[i + 1][i] = {a.x + b.x - far.x, a.y + b.y - far.y};
+    }
+    return quads;
+}
+
 /// Whether the point lies in a convex quadrilateral or on its edge; the corners go either way round.
 inline bool contains(const Quad& quad, Point p) {
     bool left = true, right = true;

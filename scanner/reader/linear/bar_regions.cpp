@@ -89,10 +89,10 @@ double turnBetween(double a, double b) {
 
 class RegionGrower {
 public:
-    explicit RegionGrower(const CellGrid& grid)
+    /// Of cells with at least this energy.
+    RegionGrower(const CellGrid& grid, float leastEnergy)
         : m_grid(grid)
         , m_state(grid.cells.size(), 0) {
-        constexpr float leastEnergy = 9 * cell * cell * 25; // 25: a gradient of 5 grey levels over 2 pixels
         m_angle.resize(grid.cells.size());
         for (std::size_t i = 0; i < grid.cells.size(); ++i) {
             const Tensor& t = grid.cells[i];
@@ -188,14 +188,27 @@ BarRegion regionOf(const CellGrid& raw, const std::vector<int>& cells) {
     return region;
 }
 
+/// What a search asks of a cell: a mean square of its gradients, in grey levels over two pixels.
+float leastEnergyOf(BarSearch search) {
+    constexpr float pixels = cell * cell;
+    switch (search) {
+    case BarSearch::Faint:
+        return 9 * pixels * 6;
+    case BarSearch::Parted:
+        return pixels * 100;
+    default:
+        return 9 * pixels * 25;
+    }
+}
+
 } // namespace
 
-std::vector<BarRegion> findBarRegions(const GreyPicture& picture) {
+std::vector<BarRegion> findBarRegions(const GreyPicture& picture, BarSearch search) {
     const CellGrid raw = tensorsOf(picture);
     if (raw.cells.empty()) return {};
-    const CellGrid grid = spread(raw);
+    const CellGrid grid = search == BarSearch::Parted ? raw : spread(raw);
     std::vector<BarRegion> regions;
-    for (const auto& cells : RegionGrower(grid).regions()) {
+    for (const auto& cells : RegionGrower(grid, leastEnergyOf(search)).regions()) {
         const BarRegion region = regionOf(raw, cells);
         if (region.length >= 48 && region.height >= 12) regions.push_back(region);
     }

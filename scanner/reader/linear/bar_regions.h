@@ -16,7 +16,11 @@ struct BarRegion {
     double height = 0; ///< pixels, along the bars
 };
 
+/// How regions are told apart: usually each cell with its neighbours; faint bars in a picture that has been
+/// smoothed; strong ones each cell by itself, so that what runs the same way beside the label is left out.
+enum class BarSearch { Usual, Faint, Parted };
+
 /// Patches whose edges all run one way, by the structure tensor of 8-pixel cells; largest first, 40 at most.
-std::vector<BarRegion> findBarRegions(const GreyPicture& picture);
+std::vector<BarRegion> findBarRegions(const GreyPicture& picture, BarSearch search = BarSearch::Usual);
 
 } // namespace scanner::reader

@@ -1,0 +1,121 @@
+// The steps that look for symbols in dark patches and on light labels.
+
+#include "scanner/reader/frame_reader.h"
+
+#include "scanner/reader/image/quad.h"
+#include "scanner/reader/label_symbol.h"
+#include "scanner/reader/qr/qr_patch.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scanner::reader {
+namespace {
+
+/// Whether two patches are one, by their corners.
+bool isAlike(const Quad& a, const Quad& b) {
+    const double side = std::hypot(a[1].x - a[0].x, a[1].y - a[0].y);
+    for (std::size_t turn = 0; turn < a.size(); ++turn) {
+        double off = 0;
+        for (std::size_t i = 0; i < a.size(); ++i)
+            off = std::max(off, std::hypot(a[i].x - b[(i + turn) % 4].x, a[i].y - b[(i + turn) % 4].y));
+        if (off < 0.06 * side) return true;
+    }
+    return false;
+}
+
+bool isAmong(const std::vector<Quad>& patches, const Quad& patch) {
+    return std::any_of(patches.begin(), patches.end(),
+                       [&](const Quad& other) { return isAlike(other, patch); });
+}
+
+} // namespace
+
+/// Those that were found and not read flat until now.
+void FrameReader::readBentMatrices() {
+    for (const UnreadMatrix& unread : m_unreadMatrices) {
+        const double middle = unread.modules / 2.0;
+        if (!hasTime() || isTaken(unread.fit.toPicture.map(middle, middle))) continue;
+        if (auto code = readBentDataMatrix(m_picture, unread, m_isTag, m_budget)) add(std::move(*code));
+    }
+    m_unreadMatrices.clear();
+}
+
+void FrameReader::readPatches(int level, int reach, bool negative) {
+    tryInTurn(patches(level, reach, negative), [&](const Quad& patch) {
+        if (isTaken(middleOf(patch))) return;
+        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices))
+            add(std::move(*code));
+    });
+    const bool late = reach > 1 || negative; // bending takes the time of many patches
+    if (m_bendsAtOnce && late) readBentMatrices();
+}
+
+const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negative) {
+    const auto [at, isNew] = m_patches.try_emplace({level, reach, negative});
+    if (!isNew || level >= static_cast<int>(m_picture.levels.size())) return at->second;
+    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
+    for (const Quad& patch : findDarkPatches(map, reach, negative))
+        at->second.push_back(scaled(patch, 1 << level));
+    return at->second;
+}
+
+/// Those of all gaps, each place once.
+std::vector<Quad> FrameReader::allDarkPatches() {
+    std::vector<Quad> all;
+    const auto addFrom = [&](const std::vector<Quad>& some) {
+        for (const Quad& patch : some)
+            if (!isTaken(middleOf(patch)) && !isAmong(all, patch)) all.push_back(patch);
+    };
+    addFrom(patches(1, 1, false));
+    addFrom(patches(0, 1, false));
+    addFrom(patches(1, 2, false));
+    return all;
+}
+
+void FrameReader::readAllLabels() {
+    readLabels(1, false);
+    if (!m_isCut) readLabels(1, true);
+    if (!m_isCut) readLabels(0, false);
+    if (m_bendsAtOnce) readBentMatrices();
+}
+
+/// `negative`: light print on dark labels.
+void FrameReader::readLabels(int level, bool negative) {
+    const bool again = level == 0; // most labels show at half size
+    tryInTurn(patches(level, 1, !negative), [&](const Quad& label) {
+        if (again && isAmong(patches(1, 1, !negative), label)) return;
+        const auto place = symbolOnLabel(m_picture, label);
+        if (!place || isTaken(middleOf(*place))) return;
+        for (int version = 1; version <= 2; ++version)
+            if (readQrIn(*place, version, negative)) return;
+        if (auto code = readDataMatrix(m_picture, *place, negative, m_isTag, m_budget, &m_unreadMatrices,
+                                       PatchTrust::OnLabel))
+            add(std::move(*code));
+    });
+}
+
+bool FrameReader::readQrIn(const Quad& patch, int version, bool negative) {
+    for (const GridFit& fit : fitQrInPatch(m_picture, version, patch, negative))
+        if (readFlat(fit, version, negative)) return true;
+    return false;
+}
+
+void FrameReader::readQrInPatches() {
+    tryInTurn(allDarkPatches(), [&](const Quad& patch) {
+        if (isTaken(middleOf(patch))) return;
+        readQrIn(patch, 1, false);
+    });
+}
+
+void FrameReader::readThreeCorners() {
+    tryInTurn(allDarkPatches(), [&](const Quad& patch) {
+        if (isTaken(middleOf(patch))) return;
+        if (auto code = readDataMatrix(m_picture, patch, false, m_isTag, m_budget, &m_unreadMatrices,
+                                       PatchTrust::OneCornerLost))
+            add(std::move(*code));
+    });
+    if (m_bendsAtOnce) readBentMatrices();
+}
+
+} // namespace scanner::reader
