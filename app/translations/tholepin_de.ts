@@ -2841,15 +2841,15 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;, nor for anything else</source>
-        <translation>keine Regel der Ausrüstungsart „%2“ wartet auf „%1“, und auch auf nichts anderes</translation>
+        <translation>keine Regel der Art „%2“ wartet auf „%1“, und auch auf nichts anderes</translation>
     </message>
     <message>
         <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;</source>
-        <translation>keine Regel der Ausrüstungsart „%2“ wartet auf „%1“</translation>
+        <translation>keine Regel der Art „%2“ wartet auf „%1“</translation>
     </message>
     <message>
         <source>nothing is asked of &apos;%1&apos; (class &apos;%2&apos;): neither it nor its class has a manifest, so the boat will never be kit ready</source>
-        <translation>von „%1“ (Klasse „%2“) wird nichts verlangt: Weder das Boot noch seine Klasse hat eine Liste, so wird die Ausrüstung nie bereit</translation>
+        <translation>von „%1“ (Klasse „%2“) wird nichts verlangt: Weder das Boot noch seine Klasse hat eine Packliste, so wird seine Ausrüstung nie bereit</translation>
     </message>
 </context>
 <context>
@@ -4847,7 +4847,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>Nothing is asked of it, so no check of it is complete: write its manifest.</source>
-        <translation>Von ihm wird nichts verlangt, so ist keine Prüfung vollständig: seine Liste schreiben.</translation>
+        <translation>Von ihm wird nichts verlangt, so ist keine Prüfung vollständig: seine Packliste schreiben.</translation>
     </message>
     <message>
         <source>%1 of 1 boat can be made complete</source>
