@@ -7,9 +7,9 @@
 
 namespace core {
 
-/// Values as one parameter of a statement, in the binary form of an array that PostgreSQL reads (`array_recv` of
-/// its source): it takes them as they are, where an array as text is looked through letter by letter. No NULLs.
-/// For HubConnection::runBinary.
+/// Values as one parameter of a statement, in the binary form of an array that PostgreSQL reads (`array_recv`
+/// of its source): it takes them as they are, where an array as text is looked through letter by letter. No
+/// NULLs. For HubConnection::runBinary.
 class BinaryArray {
 public:
     /// Numbers of its types (`pg_type.dat`).

@@ -11,11 +11,12 @@
 namespace core {
 namespace {
 
-/// How long another program's lock is waited for. Looked at each millisecond: SQLite's own waiting grows to a
-/// tenth of a second, and would miss the moments between the parts of what is taken in from another machine.
-int waitForLock(void*, int tries) {
+/// How long another one's lock is waited for. Looked at each millisecond: SQLite's own waiting grows to a
+/// tenth of a second, when who gives way (giving_way.h) has done so long ago.
+int waitForLock(void* open, int tries) {
     constexpr int mostTries = 2000;
     if (tries == mostTries) return 0;
+    static_cast<OpenDatabase*>(open)->countWait();
     std::this_thread::sleep_for(std::chrono::milliseconds(1));
     return 1;
 }
@@ -168,7 +169,7 @@ Database::Database(const std::filesystem::path& file, Mode mode) {
         if (code != SQLITE_OK) fail(m_handle, code);
         m_open.emplace(path());
         sqlite3_extended_result_codes(m_handle, 1);
-        sqlite3_busy_handler(m_handle, waitForLock, nullptr);
+        sqlite3_busy_handler(m_handle, waitForLock, &*m_open);
         if (mode == Mode::Alone || mode == Mode::Unlocked) keepAlone(m_handle); // before anything is read
         // What a file's own schema says is foreign text: it runs nothing and corrupts nothing. What is
         // deleted, an erased measure say, is overwritten.
@@ -249,7 +250,7 @@ void Database::rest() {
     if (sqlite3_get_autocommit(m_handle) == 0) return;
     sqlite3_busy_timeout(m_handle, 0);
     emptyLog();
-    sqlite3_busy_handler(m_handle, waitForLock, nullptr);
+    sqlite3_busy_handler(m_handle, waitForLock, &*m_open);
 }
 
 ReadSnapshot::ReadSnapshot(Database& database)

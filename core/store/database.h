@@ -95,6 +95,9 @@ public:
     bool isInPlace(); ///< the file is at its path, and no other one
     /// Throws FileReplaced when the file is no longer at its path: what is written to it would be lost.
     void requireFileInPlace();
+    /// How often a connection of this program, this one or another, has waited for a lock on the file: a
+    /// number that only grows while it is open. From any thread.
+    std::uint64_t waits() const { return m_open->waits(); }
     /// Another number than before whenever something was written since, by this connection or another one.
     std::int64_t changeMark();
     sqlite3* handle() const { return m_handle; }

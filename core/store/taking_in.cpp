@@ -47,6 +47,10 @@ bool isMadeAnew(Database& own, const OtherFacts& news) {
 
 } // namespace
 
+std::int64_t factsToApply(Database& own, const OtherFacts& news) {
+    return news.count() + (isMadeAnew(own, news) ? news.ownFacts : 0);
+}
+
 void takeIn(Database& own, const OtherFacts& news) {
     const bool madeAnew = isMadeAnew(own, news);
     auto facts = news.facts();
