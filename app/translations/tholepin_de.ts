@@ -2516,10 +2516,6 @@ Erledigt am %1: %2</translation>
         <translation>%1 und %2 sind zweierlei, und beide heißen auf dem einen oder anderen Gerät %3: zusammengeführt wären sie für immer eins</translation>
     </message>
     <message>
-        <source>nothing was merged; do on this machine what the other one did since, and go on with one file</source>
-        <translation>nichts wurde zusammengeführt; hier nachholen, was auf dem anderen Gerät seither geschah, und mit einer Datei weiterarbeiten</translation>
-    </message>
-    <message>
         <source>the new row of %1 holds nothing</source>
         <translation>die neue Zeile in %1 ist leer</translation>
     </message>
@@ -2846,6 +2842,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>name the item by its tag</source>
         <translation>das Stück mit seinem Etikett nennen</translation>
+    </message>
+    <message>
+        <source>nothing was merged, and to rename one of them now does not part them: do on one machine what the other one did since, and go on with copies of that one&apos;s file</source>
+        <translation>nichts wurde zusammengeführt, und eines davon jetzt umzubenennen trennt sie nicht: auf einem Gerät nachholen, was auf dem anderen seither geschah, und mit Kopien von dessen Datei weiterarbeiten</translation>
     </message>
 </context>
 <context>
@@ -7768,6 +7768,20 @@ Erledigt am %1: %2</translation>
         <translation>
             <numerusform>▼ %n weitere Zeile darunter</numerusform>
             <numerusform>▼ %n weitere Zeilen darunter</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fact of the district waits until no check is being done here.</source>
+        <translation>
+            <numerusform>%n Zeile vom Bezirk wartet, bis hier keine Prüfung mehr läuft.</numerusform>
+            <numerusform>%n Zeilen vom Bezirk warten, bis hier keine Prüfung mehr läuft.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n facts of the district wait until no check is being done here.</source>
+        <translation>
+            <numerusform>%n Zeile vom Bezirk wartet, bis hier keine Prüfung mehr läuft.</numerusform>
+            <numerusform>%n Zeilen vom Bezirk warten, bis hier keine Prüfung mehr läuft.</numerusform>
         </translation>
     </message>
 </context>

@@ -182,7 +182,7 @@ Result<HubExchange::Taken> HubExchange::takeInAsOne(IncomingFacts& incoming, con
     if (m_manner == TakingIn::GivesWay && facts > aMomentsWork)
         givingWay.emplace(database, incoming.database(), gaveWay);
     std::vector<NamedThing> theirs;
-    if (news.isRenamed || isRenamedHereAlone())
+    if (news.isRenamed() || isRenamedHereAlone())
         theirs = namedThings(RegisterStore(
             incoming.withTables(database, [&](const auto& machine) { return hubsNewest(machine); })));
     if (const Outcome taken = takeInLooked(m_state, news, theirs, m_place.url, into); !taken)

@@ -36,9 +36,12 @@ public:
     Database& withTables(Database& own, const HubsNewest& hubsNewest);
 
 private:
+    void noteBeside(const Fact& fact);
     void pullBeside(HubConnection& hub, int club, bool wantsPrivate, Database* own);
 
     Database m_database;
+    std::vector<std::string> m_sealing; ///< facts that seal private cells
+    std::set<std::string> m_photos;     ///< hashes of photographs that facts tell of
 };
 
 /// What is said of a record that came from the hub at that URL; what is said of the file stays.

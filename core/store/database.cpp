@@ -90,6 +90,23 @@ void keepAlone(sqlite3* handle) {
         sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
 }
 
+bool isAnythingBeside(const std::filesystem::path& file) {
+    std::error_code unknown;
+    return std::filesystem::exists(file.string() + "-wal", unknown) ||
+           std::filesystem::exists(file.string() + "-shm", unknown);
+}
+
+/// Who may only read cannot take away what SQLite made beside the file for reading. Who may write does, by
+/// closing it, if nobody else has it open ("Write-Ahead Logging", 2.1 and 8).
+void tidyUpAfterReading(const std::string& file) {
+    if (!isAnythingBeside(file)) return;
+    sqlite3* handle = nullptr;
+    if (sqlite3_open_v2(file.c_str(), &handle, SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX, nullptr) ==
+        SQLITE_OK)
+        sqlite3_exec(handle, "PRAGMA user_version", nullptr, nullptr, nullptr); // from here on it is in use
+    sqlite3_close_v2(handle);
+}
+
 } // namespace
 
 Statement& Statement::with(std::string_view text) {
@@ -163,6 +180,7 @@ bool Statement::isNull(int column) const {
 
 Database::Database(const std::filesystem::path& file, Mode mode) {
     const std::string name = nameOf(file, mode);
+    m_tidiesUp = mode == Mode::ReadOnly && !isAnythingBeside(file);
     const char* disk = mode == Mode::Unlocked ? "unix-none" : nullptr; // of SQLite's own: without locks
     const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, disk);
     try {
@@ -186,7 +204,9 @@ Database::~Database() {
     if (!isInPlace()) emptyLog(); // or whatever stands at the old name would be taken to go with the log
     for (const auto& [sql, statement] : m_statements)
         sqlite3_finalize(statement);
+    const std::string toTidy = m_tidiesUp && isInPlace() ? path() : std::string();
     sqlite3_close_v2(m_handle);
+    if (!toTidy.empty()) tidyUpAfterReading(toTidy);
 }
 
 Statement Database::prepare(std::string_view sql) {

@@ -59,7 +59,7 @@ public:
     enum class Mode {
         Create,
         ReadWrite,
-        ReadOnly,
+        ReadOnly, ///< leaves nothing beside the file that did not stand there, unless another one has it open
         Immutable, ///< read without locks: nobody may write to the file meanwhile
         Unlocked,  ///< the same with what its log holds, and nothing is made beside it
         Alone,     ///< read while nobody else has it open (else DatabaseLocked), and it stays as it is
@@ -106,6 +106,7 @@ public:
 private:
     sqlite3* m_handle = nullptr;
     std::optional<OpenDatabase> m_open;
+    bool m_tidiesUp = false; ///< nothing stood beside the file when it was opened to be read
     std::unordered_map<std::string, sqlite3_stmt*> m_statements;
     std::int64_t m_changeMark = 0;
     std::int64_t m_changesOfOthers = 0;

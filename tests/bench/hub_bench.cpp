@@ -201,6 +201,7 @@ void scanWhileFactsComeIn(benchmark::State& state) {
     });
     while (!isIn && !isLocked()) // the worst moment: it has just begun to take in
         std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    std::this_thread::sleep_for(std::chrono::milliseconds(state.range(1)));
     std::vector<double> took;
     const auto timed = [&](auto act) {
         const auto begun = std::chrono::steady_clock::now();
@@ -234,11 +235,13 @@ void scanWhileFactsComeIn(benchmark::State& state) {
     state.counters["is_in"] = isIn ? 1 : 0;
 }
 BENCHMARK(scanWhileFactsComeIn)
-    ->ArgName("incoming")
-    ->Arg(0)
-    ->Arg(1000)
-    ->Arg(10000)
-    ->Arg(manyFacts)
+    ->ArgNames({"incoming", "begun_ms"})
+    ->Args({0, 0})
+    ->Args({1000, 0})
+    ->Args({10000, 0})
+    ->Args({manyFacts, 0})
+    ->Args({manyFacts, 1000})
+    ->Args({manyFacts, 5000})
     ->Unit(benchmark::kMillisecond)
     ->Iterations(1)
     ->UseRealTime();
