@@ -49,7 +49,8 @@ Meeting meet(HubConnection& hub, const std::string& founder, const std::vector<H
     }
     const pqxx::result rows = hub.runBinary(
         "SELECT club, name, is_founded, facts, is_news, encode(uuid_send(machine), 'hex'), newest, met, hash "
-        "FROM tholepin.meet($1::text::uuid, $2::uuid[], $3::bigint[], $4::text[], nullif($5::text, '')::uuid, "
+        "FROM tholepin.meet($1::text::uuid, $2::uuid[], $3::bigint[], $4::text[], nullif($5::text, "
+        "'')::uuid, "
         "$6::text)",
         {founder, machines.parameter(), numbers.parameter(), hashes.parameter(), board.machine,
          board.sha256});
@@ -69,8 +70,7 @@ Meeting meet(HubConnection& hub, const std::string& founder, const std::vector<H
 
 void FactBatch::add(const Fact& fact) {
     const auto known = m_last.find(fact.machine);
-    if (known == m_last.end() ||
-        m_runs[known->second].first + m_runs[known->second].count != fact.seq) {
+    if (known == m_last.end() || m_runs[known->second].first + m_runs[known->second].count != fact.seq) {
         m_last[fact.machine] = m_runs.size();
         m_runs.emplace_back();
         m_runs.back().machine = fact.machine;
