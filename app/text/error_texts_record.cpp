@@ -90,8 +90,8 @@ constexpr ErrorText textsOfRecord[] = {
                        "%1 and %2 are two things, and both are called %3 on one machine or the other: "
                        "merged, they would be one for good"),
      QT_TRANSLATE_NOOP("Errors",
-                       "nothing was merged; do on this machine what the other one did since, and go on "
-                       "with one file")},
+                       "nothing was merged, and to rename one of them now does not part them: do on one "
+                       "machine what the other one did since, and go on with copies of that one's file")},
 };
 
 static_assert(isWhole(textsOfRecord, ErrorCode::RecordDamaged, ErrorCode::HubUrlUnreadable),

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <fstream>
+#include <map>
 #include <mutex>
-#include <set>
 #include <string_view>
 #include <sys/stat.h>
 
@@ -40,9 +40,11 @@ std::mutex& guard() {
     static std::mutex mutex;
     return mutex;
 }
-std::multiset<Id>& openOnes() {
-    static std::multiset<Id> ids;
-    return ids;
+using Waits = std::weak_ptr<std::atomic<std::uint64_t>>;
+/// What those that have a file open share of it.
+std::map<Id, Waits>& openOnes() {
+    static std::map<Id, Waits> waits;
+    return waits;
 }
 
 Id idOf(const std::filesystem::path& file) {
@@ -55,12 +57,20 @@ Id idOf(const std::filesystem::path& file) {
 OpenDatabase::OpenDatabase(const std::filesystem::path& file)
     : m_id(file.empty() ? Id{0, 0} : idOf(file)) {
     const std::lock_guard lock(guard());
-    openOnes().insert(m_id);
+    m_waits = std::make_shared<std::atomic<std::uint64_t>>(0);
+    if (m_id.second == 0) return;
+    Waits& known = openOnes()[m_id];
+    if (auto shared = known.lock())
+        m_waits = std::move(shared);
+    else
+        known = m_waits;
 }
 
 OpenDatabase::~OpenDatabase() {
     const std::lock_guard lock(guard());
-    openOnes().erase(openOnes().find(m_id));
+    m_waits.reset();
+    const auto one = openOnes().find(m_id);
+    if (one != openOnes().end() && one->second.expired()) openOnes().erase(one);
 }
 
 bool OpenDatabase::isOne(const std::filesystem::path& file) {

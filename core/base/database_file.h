@@ -1,7 +1,9 @@
 #pragma once
 
+#include <atomic>
 #include <cstdint>
 #include <filesystem>
+#include <memory>
 #include <utility>
 
 namespace core {
@@ -22,11 +24,17 @@ public:
     OpenDatabase(const OpenDatabase&) = delete;
     OpenDatabase& operator=(const OpenDatabase&) = delete;
 
+    /// A connection of this program waits for another one's lock on the file: counted for all that have it
+    /// open.
+    void countWait() { ++*m_waits; }
+    std::uint64_t waits() const { return *m_waits; }
+
     /// Whether the file is one of those, or what SQLite keeps beside one.
     static bool isOne(const std::filesystem::path& file);
 
 private:
     std::pair<std::uint64_t, std::uint64_t> m_id; ///< device and inode; 0 and 0: none
+    std::shared_ptr<std::atomic<std::uint64_t>> m_waits;
 };
 
 } // namespace core

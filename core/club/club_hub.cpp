@@ -77,7 +77,8 @@ Outcome ClubHub::leave() {
     });
 }
 
-Result<Exchanged> ClubHub::exchange(HubLink& link, CalendarDay today, const ReasonWords& words) {
+Result<Exchanged> ClubHub::exchange(HubLink& link, CalendarDay today, const ReasonWords& words,
+                                    TakingIn manner) {
     return guarded([&]() -> Result<Exchanged> {
         const auto place = this->place();
         if (!place) return Error{ErrorCode::HubNotJoined, {}, m_state->database->path()};
@@ -85,16 +86,19 @@ Result<Exchanged> ClubHub::exchange(HubLink& link, CalendarDay today, const Reas
             HubLink::Line::Board& board = link.m_line->board;
             renew(board, *m_state, today, words);
             const std::string before = board.text;
-            HubExchange exchange(*m_state, hub, *place);
+            HubExchange exchange(*m_state, hub, *place, manner);
             exchange.meet(digestOf(board));
             const bool isNews = exchange.meeting().isNews;
             auto exchanged = exchange.run();
             if (!exchanged) return exchanged;
             renew(board, *m_state, today, words);
-            if (isNews || board.text != before)
+            // While another program of this user commits, this machine is not known for a moment: the next
+            // time.
+            if (!board.machine.empty() && (isNews || board.text != before))
                 hubBoards::publish(hub, clubOf(*m_state->database), board.machine, board.text);
             link.m_line->club = exchange.meeting().club;
-            KeptKeys(clubOf(*m_state->database)).putNote(lastNote, exchanged->at.iso());
+            if (exchanged->waiting == 0)
+                KeptKeys(clubOf(*m_state->database)).putNote(lastNote, exchanged->at.iso());
             return exchanged;
         });
     });

@@ -5,6 +5,7 @@
 #include "core/club/club_exchange.h"
 
 #include <chrono>
+#include <cstdint>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -24,8 +25,16 @@ struct HubPlace {
 /// What an exchange did.
 struct Exchanged {
     CameIn cameIn;
-    int sent = 0; ///< facts that were not there before
-    Instant at;   ///< when it was over
+    int sent = 0;             ///< facts that were not there before
+    Instant at;               ///< when it was over
+    std::int64_t waiting = 0; ///< facts there that were not taken in, see TakingIn; then none was sent either
+};
+
+/// Taking in is one write, for which every other one waits.
+enum class TakingIn {
+    AtOnce,  ///< somebody asked for it
+    GivesWay ///< of more than a thousand facts: not while a check is being done on this machine, and broken
+             ///< off as soon as somebody of this program waits for it
 };
 
 /// The line of one club file to a hub, kept between exchanges. Belongs to one thread, with a Club that was
@@ -81,7 +90,8 @@ public:
     /// HubNotJoined; HubNotReached; HubNotPrepared; HubNotAllowed; HubRefused; HubRoleUnknown; HubOtherClub,
     /// HubOtherName; HubForked, HubFactRefused, HubRecordDamaged; NamesFused. RecordDamaged: of this file,
     /// which is not sent.
-    Result<Exchanged> exchange(HubLink& link, CalendarDay today, const ReasonWords& words);
+    Result<Exchanged> exchange(HubLink& link, CalendarDay today, const ReasonWords& words,
+                               TakingIn manner = TakingIn::AtOnce);
 
 private:
     ClubState* m_state;

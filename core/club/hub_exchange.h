@@ -15,6 +15,7 @@ namespace core {
 
 class FactsByStamp;
 class HubConnection;
+struct Intake;
 struct OtherFacts;
 
 /// What came in from a hub, in a database of its own that passes with it, for the look-through that every
@@ -35,9 +36,12 @@ public:
     Database& withTables(Database& own, const HubsNewest& hubsNewest);
 
 private:
+    void noteBeside(const Fact& fact);
     void pullBeside(HubConnection& hub, int club, bool wantsPrivate, Database* own);
 
     Database m_database;
+    std::vector<std::string> m_sealing; ///< facts that seal private cells
+    std::set<std::string> m_photos;     ///< hashes of photographs that facts tell of
 };
 
 /// What is said of a record that came from the hub at that URL; what is said of the file stays.
@@ -47,11 +51,11 @@ Error asOfHub(Error error, const std::string& url);
 /// the hub is waited for.
 class HubExchange {
 public:
-    HubExchange(ClubState& state, HubConnection& hub, HubPlace place);
+    HubExchange(ClubState& state, HubConnection& hub, HubPlace place, TakingIn manner = TakingIn::AtOnce);
 
     /// Asks the hub what differs, and that it is the hub of this club.
     void meet(const hubFacts::BoardDigest& board);
-    /// Takes in what is new here, then sends what is new there, until there is neither.
+    /// Takes in what is new here, then sends what is new there, until there is neither, or the first waits.
     Result<Exchanged> run();
     /// Sends all private cells that the file has: of facts that were sent without them.
     void sendAllPrivate();
@@ -61,9 +65,14 @@ public:
 private:
     void requireOneChain(const hubFacts::Difference& difference);
     Outcome takeIn(Exchanged& into);
-    /// False: another program took some of it in meanwhile, and what is left is to be looked through anew.
-    Result<bool> takeInNews(IncomingFacts& incoming, Exchanged& into);
-    bool isRenamedHereAlone() const; ///< something was, of which the hub does not know
+    enum class Taken { All, LookAgain, Waits };
+    /// LookAgain: another program took some of it in meanwhile, and what is left is to be looked through
+    /// anew.
+    Result<Taken> takeInNews(IncomingFacts& incoming, Exchanged& into);
+    /// As one write; the caller holds it.
+    Result<Taken> takeInAsOne(IncomingFacts& incoming, const OtherFacts& news, Intake& into, bool& gaveWay);
+    bool mustWait(std::int64_t facts) const; ///< so many, to be applied now
+    bool isRenamedHereAlone() const;         ///< something was, of which the hub does not know
     std::int64_t hubsNewest(const std::string& machine) const;
     bool send(Exchanged& into); ///< false: others sent something meanwhile
     struct Outgoing;
@@ -75,6 +84,7 @@ private:
     ClubState& m_state;
     HubConnection& m_hub;
     HubPlace m_place;
+    TakingIn m_manner;
     std::string m_founder;
     std::vector<hubFacts::Head> m_heads; ///< of the file, when the hub was met
     hubFacts::Meeting m_meeting;

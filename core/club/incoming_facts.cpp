@@ -9,8 +9,6 @@
 #include "core/store/photo_table.h"
 #include "core/store/private_table.h"
 
-#include <set>
-
 namespace core {
 
 IncomingFacts::IncomingFacts()
@@ -26,41 +24,28 @@ void IncomingFacts::pull(HubConnection& hub, int club, const std::vector<hubFact
                                                   : std::optional<Fact>();
         return before ? before->hash : std::string();
     };
-    hubFacts::pull(hub, club, parts, hashBefore,
-                   [&](const Fact& fact) { factTable::insert(m_database, fact); });
+    hubFacts::pull(hub, club, parts, hashBefore, [&](const Fact& fact) {
+        factTable::insert(m_database, fact);
+        noteBeside(fact);
+    });
     pullBeside(hub, club, wantsPrivate, own);
     together.commit();
 }
 
-namespace {
-
-/// What stands beside the facts of this database: the facts that seal private cells, and the hashes of
-/// photographs. A body that cannot be read is told by the look-through.
-struct Beside {
-    std::vector<std::string> sealing;
-    std::set<std::string> photos;
-};
-
-Beside besideFactsIn(Database& database) {
-    Beside beside;
-    factTable::forEachInChain(database, [&](const Fact& fact) {
-        if (!mayHoldPrivateCells(fact) && fact.kind != PhotoAdded::kind) return;
-        const auto body = bodyOf(fact);
-        if (!body || !*body) return;
-        if (!sealedCells(**body).empty()) beside.sealing.push_back(fact.id);
-        if (const auto* photo = std::get_if<PhotoAdded>(&**body)) beside.photos.insert(photo->sha256);
-    });
-    return beside;
+/// A body that cannot be read is told by the look-through.
+void IncomingFacts::noteBeside(const Fact& fact) {
+    if (!mayHoldPrivateCells(fact) && fact.kind != PhotoAdded::kind) return;
+    const auto body = bodyOf(fact);
+    if (!body || !*body) return;
+    if (!sealedCells(**body).empty()) m_sealing.push_back(fact.id);
+    if (const auto* photo = std::get_if<PhotoAdded>(&**body)) m_photos.insert(photo->sha256);
 }
 
-} // namespace
-
 void IncomingFacts::pullBeside(HubConnection& hub, int club, bool wantsPrivate, Database* own) {
-    const Beside beside = besideFactsIn(m_database);
-    if (wantsPrivate && !beside.sealing.empty()) pullCellsOf(hub, club, beside.sealing);
-    for (const std::string& fact : beside.sealing)
+    if (wantsPrivate && !m_sealing.empty()) pullCellsOf(hub, club, m_sealing);
+    for (const std::string& fact : m_sealing)
         if (privateTable::cellsOf(m_database, fact) == 0) privateTable::noteNotHere(m_database, fact);
-    for (const std::string& sha256 : beside.photos) {
+    for (const std::string& sha256 : m_photos) {
         if (own && photoTable::bytesOf(*own, sha256)) {
             photoTable::keep(m_database, sha256, *photoTable::bytesOf(*own, sha256));
             continue;

@@ -57,17 +57,23 @@ MergeLook::MergeLook(ClubState& state, const OtherFacts& news)
     , m_database(*state.database)
     , m_news(news)
     , m_pins(pinsNow(state)) {
-    forEachNew(true, [&](const Fact& fact, const FactBody& body) { readBefore(fact, body); });
+    forEachNew(checkTables::isAnythingSeen(m_database),
+               [&](const Fact& fact, const FactBody& body) { readBefore(fact, body); });
 }
 
 /// Sightings are most of what comes in.
 void MergeLook::forEachNew(bool withSightings,
                            const std::function<void(const Fact&, const FactBody&)>& visit) const {
+    const auto isWanted = [&](const std::string& kind) {
+        return (withSightings && kind == TagSeen::kind) || kind == CheckSigned::kind ||
+               kind == Renamed::kind || sheetOfTable(kind) != nullptr;
+    };
+    if (std::none_of(m_news.ofKind.begin(), m_news.ofKind.end(),
+                     [&](const auto& each) { return isWanted(each.first); }))
+        return;
     auto facts = m_news.facts();
     while (const auto fact = facts.next()) {
-        const bool isSeen = withSightings && fact->kind == TagSeen::kind;
-        const bool isPlain = fact->kind == CheckSigned::kind || fact->kind == Renamed::kind;
-        if (!isSeen && !isPlain && sheetOfTable(fact->kind) == nullptr) continue;
+        if (!isWanted(fact->kind)) continue;
         if (const auto body = factTable::bodyOf(*fact)) visit(*fact, *body);
     }
 }

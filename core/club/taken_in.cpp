@@ -17,14 +17,15 @@ namespace {
 void add(const OtherFacts& news, Intake& intake) {
     CameIn& into = intake.cameIn;
     into.leftOut += news.leftOut;
-    auto facts = news.facts();
-    while (const auto fact = facts.next()) {
-        into.facts += 1;
-        into.checks += fact->kind == CheckOpened::kind ? 1 : 0;
-        into.sightings += fact->kind == TagSeen::kind ? 1 : 0;
-        into.changes += sheetOfTable(fact->kind) != nullptr || fact->kind == Renamed::kind ? 1 : 0;
-        intake.machines.insert(fact->machine);
+    for (const auto& [kind, many] : news.ofKind) {
+        const int facts = static_cast<int>(many);
+        into.facts += facts;
+        into.checks += kind == CheckOpened::kind ? facts : 0;
+        into.sightings += kind == TagSeen::kind ? facts : 0;
+        into.changes += sheetOfTable(kind) != nullptr || kind == Renamed::kind ? facts : 0;
     }
+    for (const FactsByStamp::Chain& chain : news.chains)
+        intake.machines.insert(chain.machine);
     into.machines = static_cast<int>(intake.machines.size());
 }
 

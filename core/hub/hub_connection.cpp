@@ -120,6 +120,16 @@ pqxx::result HubConnection::run(const char* statement, const std::vector<std::st
     });
 }
 
+pqxx::result HubConnection::runBinary(const char* statement, const std::vector<std::string>& parameters) {
+    ++m_roundTrips;
+    const TimeLimit::Call limited(m_line->limit, m_line->connection.sock());
+    const std::vector<pqxx::binarystring> binary(parameters.begin(), parameters.end());
+    return told([&] {
+        pqxx::nontransaction work(m_line->connection);
+        return work.exec_params(statement, pqxx::prepare::make_dynamic_params(binary));
+    });
+}
+
 void HubConnection::script(const std::string& statements) {
     const TimeLimit::Call limited(m_line->limit, m_line->connection.sock());
     told([&] {

@@ -27,6 +27,9 @@ public:
 
     /// One statement, by itself a transaction, with its parameters as texts: one round trip. Within core/hub.
     pqxx::result run(const char* statement, const std::vector<std::string>& parameters);
+    /// The same with its parameters in binary form: a text is its bytes, an array a BinaryArray. Whatever
+    /// else is wanted is written as a text and cast by the statement (`$1::text::uuid`).
+    pqxx::result runBinary(const char* statement, const std::vector<std::string>& parameters);
     /// A script without parameters, in one transaction. Within core/hub.
     void script(const std::string& statements);
     std::string quotedName(const std::string& name) const; ///< as an identifier of SQL

@@ -5,7 +5,6 @@
 #include "core/hub/hub_connection.h"
 
 #include <pqxx/pqxx>
-#include <sodium.h>
 #include <utility>
 
 namespace core::hubFacts {
@@ -41,16 +40,20 @@ Fact factOf(const pqxx::row& row, std::string prevHash) {
 
 Meeting meet(HubConnection& hub, const std::string& founder, const std::vector<Head>& heads,
              const BoardDigest& board) {
-    TextArray machines, numbers, hashes;
+    BinaryArray machines(BinaryArray::Of::Uuid), numbers(BinaryArray::Of::BigInt),
+        hashes(BinaryArray::Of::Text);
     for (const Head& head : heads) {
-        machines.add(head.machine);
-        numbers.add(std::to_string(head.number));
+        machines.addHex(head.machine);
+        numbers.add(head.number);
         hashes.add(head.hash);
     }
-    const pqxx::result rows = hub.run(
+    const pqxx::result rows = hub.runBinary(
         "SELECT club, name, is_founded, facts, is_news, encode(uuid_send(machine), 'hex'), newest, met, hash "
-        "FROM tholepin.meet($1::uuid, $2::uuid[], $3::bigint[], $4::text[], nullif($5, '')::uuid, $6)",
-        {founder, machines.literal(), numbers.literal(), hashes.literal(), board.machine, board.sha256});
+        "FROM tholepin.meet($1::text::uuid, $2::uuid[], $3::bigint[], $4::text[], nullif($5::text, "
+        "'')::uuid, "
+        "$6::text)",
+        {founder, machines.parameter(), numbers.parameter(), hashes.parameter(), board.machine,
+         board.sha256});
     Meeting meeting;
     for (const pqxx::row& row : rows) {
         meeting.club = row[0].as<int>();
@@ -66,23 +69,44 @@ Meeting meet(HubConnection& hub, const std::string& founder, const std::vector<H
 }
 
 void FactBatch::add(const Fact& fact) {
-    m_machines.add(fact.machine);
-    m_numbers.add(std::to_string(fact.seq));
-    m_ids.add(fact.id);
-    m_ats.add(fact.atUtc);
-    m_bys.add(fact.by);
-    m_kinds.add(fact.kind);
-    m_bodies.add(fact.body);
-    m_hashes.add(fact.hash);
-    m_signatures.add(fact.signature);
+    const auto known = m_last.find(fact.machine);
+    if (known == m_last.end() || m_runs[known->second].first + m_runs[known->second].count != fact.seq) {
+        m_last[fact.machine] = m_runs.size();
+        m_runs.emplace_back();
+        m_runs.back().machine = fact.machine;
+        m_runs.back().first = fact.seq;
+    }
+    Run& run = m_runs[m_last.at(fact.machine)];
+    ++run.count;
+    run.ids.addHex(fact.id);
+    run.ats.add(fact.atUtc);
+    run.bys.add(fact.by);
+    run.kinds.add(fact.kind);
+    run.bodies.add(fact.body);
+    run.hashes.addHex(fact.hash);
+    run.signatures.addHex(fact.signature);
     ++m_facts;
     m_bytes += fact.body.size();
 }
 
 std::vector<std::string> FactBatch::parameters() const {
-    return {m_machines.literal(), m_numbers.literal(), m_ids.literal(),
-            m_ats.literal(),      m_bys.literal(),     m_kinds.literal(),
-            m_bodies.literal(),   m_hashes.literal(),  m_signatures.literal()};
+    BinaryArray machines(BinaryArray::Of::Uuid), firsts(BinaryArray::Of::BigInt),
+        counts(BinaryArray::Of::BigInt);
+    for (const Run& run : m_runs) {
+        machines.addHex(run.machine);
+        firsts.add(run.first);
+        counts.add(run.count);
+    }
+    const Run none;
+    std::vector<std::string> parameters{machines.parameter(), firsts.parameter(), counts.parameter()};
+    for (const auto column :
+         {&Run::ids, &Run::ats, &Run::bys, &Run::kinds, &Run::bodies, &Run::hashes, &Run::signatures}) {
+        BinaryArray all = none.*column;
+        for (const Run& run : m_runs)
+            all.add(run.*column);
+        parameters.push_back(all.parameter());
+    }
+    return parameters;
 }
 
 std::optional<int> push(HubConnection& hub, const std::string& founder, std::int64_t known,
@@ -91,10 +115,10 @@ std::optional<int> push(HubConnection& hub, const std::string& founder, std::int
     parameters.insert(parameters.begin(), {founder, std::to_string(known)});
     try {
         return hub
-            .run("SELECT tholepin.push($1::uuid, $2::bigint, $3::uuid[], $4::bigint[], $5::uuid[], "
-                 "$6::text[], "
-                 "$7::text[], $8::text[], $9::text[], $10::text[], $11::text[])",
-                 parameters)
+            .runBinary("SELECT tholepin.push($1::text::uuid, $2::text::bigint, $3::uuid[], $4::bigint[], "
+                       "$5::bigint[], $6::uuid[], $7::text[], $8::text[], $9::text[], $10::text[], "
+                       "$11::bytea[], $12::bytea[])",
+                       parameters)
             .at(0)[0]
             .as<int>();
     } catch (const StoreFailure& failure) {
@@ -105,23 +129,22 @@ std::optional<int> push(HubConnection& hub, const std::string& founder, std::int
 
 void pushPhoto(HubConnection& hub, const std::string& founder, const std::string& sha256,
                const std::string& bytes) {
-    std::string hex(bytes.size() * 2 + 1, '\0');
-    sodium_bin2hex(hex.data(), hex.size(), reinterpret_cast<const unsigned char*>(bytes.data()),
-                   bytes.size());
-    hex.pop_back();
-    hub.run("SELECT tholepin.push_photo($1::uuid, $2, decode($3, 'hex'))", {founder, sha256, hex});
+    hub.runBinary("SELECT tholepin.push_photo($1::text::uuid, $2::text, $3::bytea)",
+                  {founder, sha256, bytes});
 }
 
 void pushPrivate(HubConnection& hub, const std::string& founder, const CellsOfFacts& cells) {
-    TextArray facts, fields, salts, values;
+    BinaryArray facts(BinaryArray::Of::Uuid), fields(BinaryArray::Of::Text), salts(BinaryArray::Of::Text),
+        values(BinaryArray::Of::Text);
     for (const auto& [fact, cell] : cells) {
-        facts.add(fact);
+        facts.addHex(fact);
         fields.add(cell.column);
         salts.add(cell.salt);
         values.add(cell.value);
     }
-    hub.run("SELECT tholepin.push_private($1::uuid, $2::uuid[], $3::text[], $4::text[], $5::text[])",
-            {founder, facts.literal(), fields.literal(), salts.literal(), values.literal()});
+    hub.runBinary(
+        "SELECT tholepin.push_private($1::text::uuid, $2::uuid[], $3::text[], $4::text[], $5::text[])",
+        {founder, facts.parameter(), fields.parameter(), salts.parameter(), values.parameter()});
 }
 
 void pull(HubConnection& hub, int club, const std::vector<Part>& parts,
@@ -148,13 +171,14 @@ void pull(HubConnection& hub, int club, const std::vector<Part>& parts,
 }
 
 CellsOfFacts privateCells(HubConnection& hub, int club, const std::vector<std::string>& facts) {
-    TextArray ids;
+    BinaryArray ids(BinaryArray::Of::Uuid);
     for (const std::string& fact : facts)
-        ids.add(fact);
+        ids.addHex(fact);
     CellsOfFacts cells;
-    for (const pqxx::row& row : hub.run("SELECT fact, field, salt, value FROM tholepin.private_cell WHERE "
-                                        "club = $1::int AND fact = ANY ($2::uuid[])",
-                                        {std::to_string(club), ids.literal()}))
+    for (const pqxx::row& row :
+         hub.runBinary("SELECT fact, field, salt, value FROM tholepin.private_cell WHERE "
+                       "club = $1::text::int AND fact = ANY ($2::uuid[])",
+                       {std::to_string(club), ids.parameter()}))
         cells.emplace_back(text(row[0]), PrivateCell{text(row[1]), text(row[2]), text(row[3])});
     return cells;
 }

@@ -1,11 +1,12 @@
 #pragma once
 
-#include "core/hub/text_array.h"
+#include "core/hub/binary_array.h"
 #include "core/record/fact.h"
 #include "core/record/private_cells.h"
 
 #include <cstdint>
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <utility>
@@ -56,13 +57,22 @@ Meeting meet(HubConnection& hub, const std::string& founder, const std::vector<H
 /// Facts as one call sends them. It is made without the hub, while that takes in the one before.
 class FactBatch {
 public:
-    void add(const Fact& fact);
+    void add(const Fact& fact); ///< of each machine by number
     std::size_t facts() const { return m_facts; }
     std::size_t bytes() const { return m_bytes; } ///< of what they say
     std::vector<std::string> parameters() const;
 
 private:
-    TextArray m_machines, m_numbers, m_ids, m_ats, m_bys, m_kinds, m_bodies, m_hashes, m_signatures;
+    /// Facts of one chain that follow each other.
+    struct Run {
+        std::string machine;
+        std::int64_t first = 0, count = 0;
+        BinaryArray ids{BinaryArray::Of::Uuid}, ats{BinaryArray::Of::Text}, bys{BinaryArray::Of::Text},
+            kinds{BinaryArray::Of::Text}, bodies{BinaryArray::Of::Text}, hashes{BinaryArray::Of::Bytea},
+            signatures{BinaryArray::Of::Bytea};
+    };
+    std::vector<Run> m_runs;
+    std::map<std::string, std::size_t> m_last; ///< by machine, its last one's place
     std::size_t m_facts = 0, m_bytes = 0;
 };
 

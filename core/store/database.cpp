@@ -11,11 +11,12 @@
 namespace core {
 namespace {
 
-/// How long another program's lock is waited for. Looked at each millisecond: SQLite's own waiting grows to a
-/// tenth of a second, and would miss the moments between the parts of what is taken in from another machine.
-int waitForLock(void*, int tries) {
+/// How long another one's lock is waited for. Looked at each millisecond: SQLite's own waiting grows to a
+/// tenth of a second, when who gives way (giving_way.h) has done so long ago.
+int waitForLock(void* open, int tries) {
     constexpr int mostTries = 2000;
     if (tries == mostTries) return 0;
+    static_cast<OpenDatabase*>(open)->countWait();
     std::this_thread::sleep_for(std::chrono::milliseconds(1));
     return 1;
 }
@@ -87,6 +88,23 @@ void keepAlone(sqlite3* handle) {
     if (code != SQLITE_OK) fail(handle, code);
     if (holdsSomething(sqlite3_db_filename(handle, "main"), "-wal"))
         sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+}
+
+bool isAnythingBeside(const std::filesystem::path& file) {
+    std::error_code unknown;
+    return std::filesystem::exists(file.string() + "-wal", unknown) ||
+           std::filesystem::exists(file.string() + "-shm", unknown);
+}
+
+/// Who may only read cannot take away what SQLite made beside the file for reading. Who may write does, by
+/// closing it, if nobody else has it open ("Write-Ahead Logging", 2.1 and 8).
+void tidyUpAfterReading(const std::string& file) {
+    if (!isAnythingBeside(file)) return;
+    sqlite3* handle = nullptr;
+    if (sqlite3_open_v2(file.c_str(), &handle, SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX, nullptr) ==
+        SQLITE_OK)
+        sqlite3_exec(handle, "PRAGMA user_version", nullptr, nullptr, nullptr); // from here on it is in use
+    sqlite3_close_v2(handle);
 }
 
 } // namespace
@@ -162,13 +180,14 @@ bool Statement::isNull(int column) const {
 
 Database::Database(const std::filesystem::path& file, Mode mode) {
     const std::string name = nameOf(file, mode);
+    m_tidiesUp = mode == Mode::ReadOnly && !isAnythingBeside(file);
     const char* disk = mode == Mode::Unlocked ? "unix-none" : nullptr; // of SQLite's own: without locks
     const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, disk);
     try {
         if (code != SQLITE_OK) fail(m_handle, code);
         m_open.emplace(path());
         sqlite3_extended_result_codes(m_handle, 1);
-        sqlite3_busy_handler(m_handle, waitForLock, nullptr);
+        sqlite3_busy_handler(m_handle, waitForLock, &*m_open);
         if (mode == Mode::Alone || mode == Mode::Unlocked) keepAlone(m_handle); // before anything is read
         // What a file's own schema says is foreign text: it runs nothing and corrupts nothing. What is
         // deleted, an erased measure say, is overwritten.
@@ -185,7 +204,9 @@ Database::~Database() {
     if (!isInPlace()) emptyLog(); // or whatever stands at the old name would be taken to go with the log
     for (const auto& [sql, statement] : m_statements)
         sqlite3_finalize(statement);
+    const std::string toTidy = m_tidiesUp && isInPlace() ? path() : std::string();
     sqlite3_close_v2(m_handle);
+    if (!toTidy.empty()) tidyUpAfterReading(toTidy);
 }
 
 Statement Database::prepare(std::string_view sql) {
@@ -249,7 +270,7 @@ void Database::rest() {
     if (sqlite3_get_autocommit(m_handle) == 0) return;
     sqlite3_busy_timeout(m_handle, 0);
     emptyLog();
-    sqlite3_busy_handler(m_handle, waitForLock, nullptr);
+    sqlite3_busy_handler(m_handle, waitForLock, &*m_open);
 }
 
 ReadSnapshot::ReadSnapshot(Database& database)

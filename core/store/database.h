@@ -59,7 +59,7 @@ public:
     enum class Mode {
         Create,
         ReadWrite,
-        ReadOnly,
+        ReadOnly, ///< leaves nothing beside the file that did not stand there, unless another one has it open
         Immutable, ///< read without locks: nobody may write to the file meanwhile
         Unlocked,  ///< the same with what its log holds, and nothing is made beside it
         Alone,     ///< read while nobody else has it open (else DatabaseLocked), and it stays as it is
@@ -95,6 +95,9 @@ public:
     bool isInPlace(); ///< the file is at its path, and no other one
     /// Throws FileReplaced when the file is no longer at its path: what is written to it would be lost.
     void requireFileInPlace();
+    /// How often a connection of this program, this one or another, has waited for a lock on the file: a
+    /// number that only grows while it is open. From any thread.
+    std::uint64_t waits() const { return m_open->waits(); }
     /// Another number than before whenever something was written since, by this connection or another one.
     std::int64_t changeMark();
     sqlite3* handle() const { return m_handle; }
@@ -103,6 +106,7 @@ public:
 private:
     sqlite3* m_handle = nullptr;
     std::optional<OpenDatabase> m_open;
+    bool m_tidiesUp = false; ///< nothing stood beside the file when it was opened to be read
     std::unordered_map<std::string, sqlite3_stmt*> m_statements;
     std::int64_t m_changeMark = 0;
     std::int64_t m_changesOfOthers = 0;

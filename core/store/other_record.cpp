@@ -65,6 +65,7 @@ private:
         fact.signature = m_key.signatureOf(fact);
         m_hash = fact.hash;
         factTable::insert(*into.remade, fact);
+        ++into.ofKind[fact.kind];
         into.chains.back().upTo = m_seq;
     }
 
@@ -96,9 +97,11 @@ public:
         factTable::forEachAfter(m_other, machine, known, [&](const Fact& fact) {
             m_walk.visit(fact);
             if (!m_found.problems.empty()) requireSound();
-            into.isRenamed = into.isRenamed || fact.kind == Renamed::kind;
             last = fact.seq;
-            if (!fork) return requireNew(fact);
+            if (!fork) {
+                ++into.ofKind[fact.kind];
+                return requireNew(fact);
+            }
             if (!taker) taker.emplace(m_own, m_found.machines.back().name, commonBefore(*fork));
             taker->take(fact, into);
         });
@@ -244,6 +247,10 @@ std::int64_t OtherFacts::count() const {
     for (const FactsByStamp::Chain& chain : chains)
         facts += chain.upTo - chain.after;
     return facts;
+}
+
+bool OtherFacts::isRenamed() const {
+    return ofKind.contains(std::string(Renamed::kind));
 }
 
 bool OtherFacts::isAnyOf(const std::string& machine, std::int64_t seq) const {

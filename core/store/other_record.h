@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <map>
 #include <memory>
 #include <string>
 #include <utility>
@@ -23,10 +24,11 @@ struct OtherFacts {
     std::unique_ptr<Database> remade; ///< where the facts of a machine stand that is taken in as a new one
     /// Cells of facts that stand here already, which were not handed on with them.
     std::vector<std::pair<std::string, std::vector<PrivateCell>>> cellsOfKnown;
-    bool isRenamed = false;    ///< something was, in it
+    std::map<std::string, std::int64_t> ofKind; ///< how many facts of each kind
     int leftOut = 0;           ///< of a forked machine: facts that stand here already, in another place
     std::int64_t ownFacts = 0; ///< how many stood here
 
+    bool isRenamed() const; ///< something was, in it
     FactsByStamp facts() const { return FactsByStamp(chains); }
     std::int64_t count() const;                                       ///< of facts
     bool isAnyOf(const std::string& machine, std::int64_t seq) const; ///< that fact comes in

@@ -35,7 +35,7 @@ void putBeside(Database& own, Database& other, const Fact& fact) {
 
 /// Whether the tables are made of all facts at the end, and not of each fact as it comes.
 bool isMadeAnew(Database& own, const OtherFacts& news) {
-    if (news.isRenamed || !news.cellsOfKnown.empty()) return true;
+    if (news.isRenamed() || !news.cellsOfKnown.empty()) return true;
     // Rows that have newer facts here would each be made of all their facts, again and again.
     const std::int64_t many = news.ownFacts / 4;
     if (news.count() <= many) return false;
@@ -46,6 +46,10 @@ bool isMadeAnew(Database& own, const OtherFacts& news) {
 }
 
 } // namespace
+
+std::int64_t factsToApply(Database& own, const OtherFacts& news) {
+    return news.count() + (isMadeAnew(own, news) ? news.ownFacts : 0);
+}
 
 void takeIn(Database& own, const OtherFacts& news) {
     const bool madeAnew = isMadeAnew(own, news);

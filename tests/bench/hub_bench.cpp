@@ -16,8 +16,11 @@
 #include <benchmark/benchmark.h>
 #include <chrono>
 #include <cstdlib>
+#include <ctime>
 #include <fstream>
+#include <functional>
 #include <memory>
+#include <sqlite3.h>
 #include <thread>
 #include <vector>
 
@@ -95,94 +98,150 @@ struct Sender {
     std::unique_ptr<Club> club;
 };
 
+/// What the server's processes and this one's threads took of the processor since it was made, a fact.
+class Processor {
+public:
+    Processor()
+        : m_server(support::testCluster().processorSeconds())
+        , m_own(own()) {}
+    void count(benchmark::State& state) const {
+        constexpr double facts = manyFacts;
+        state.counters["server_us"] = (support::testCluster().processorSeconds() - m_server) * 1e6 / facts;
+        state.counters["here_us"] = (own() - m_own) * 1e6 / facts;
+    }
+
+private:
+    static double own() {
+        timespec used{};
+        clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &used);
+        return static_cast<double>(used.tv_sec) + static_cast<double>(used.tv_nsec) / 1e9;
+    }
+    double m_server, m_own;
+};
+
 void pushOfManyFacts(benchmark::State& state) {
     for (auto _ : state) {
         state.PauseTiming();
         Sender sender;
         addSightings(sender.machine.file(), manyFacts);
         core::HubLink link;
+        const Processor processor;
         state.ResumeTiming();
         benchmark::DoNotOptimize(exchange(*sender.club, link));
+        processor.count(state);
     }
     state.SetItemsProcessed(state.iterations() * manyFacts);
 }
-BENCHMARK(pushOfManyFacts)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(pushOfManyFacts)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(1);
+
+/// A machine that has what another one had sent, which has sent more since.
+struct Behind {
+    /// `prepare`: what the other one has before.
+    explicit Behind(int facts, const std::function<void(Sender&)>& prepare = {}) {
+        if (prepare) prepare(sender);
+        exchange(*sender.club, senders);
+        machine.use();
+        (void)required(core::districtHub::fetch({sender.hub.club, false}, "Sandbay", machine.file()));
+        sender.machine.use();
+        addSightings(sender.machine.file(), facts);
+        exchange(*sender.club, senders);
+        machine.use();
+        club = std::make_unique<Club>(required(Club::open(machine.file())));
+    }
+    Sender sender;
+    core::HubLink senders, link;
+    Machine machine;
+    std::unique_ptr<Club> club;
+};
 
 /// Into a machine that has the club's beginning only.
 void pullOfManyFacts(benchmark::State& state) {
     for (auto _ : state) {
         state.PauseTiming();
-        Sender sender;
-        core::HubLink link, other;
-        exchange(*sender.club, link);
-        Machine behind;
-        behind.use();
-        (void)required(core::districtHub::fetch({sender.hub.club, false}, "Sandbay", behind.file()));
-        sender.machine.use();
-        addSightings(sender.machine.file(), manyFacts);
-        exchange(*sender.club, link);
-        behind.use();
-        Club club = required(Club::open(behind.file()));
+        Behind behind(manyFacts);
+        const Processor processor;
         state.ResumeTiming();
-        benchmark::DoNotOptimize(exchange(club, other));
+        benchmark::DoNotOptimize(exchange(*behind.club, behind.link));
+        processor.count(state);
     }
     state.SetItemsProcessed(state.iterations() * manyFacts);
 }
-BENCHMARK(pullOfManyFacts)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(pullOfManyFacts)->Unit(benchmark::kMillisecond)->UseRealTime()->Iterations(1);
 
 /// What scanning takes in a window, a sighting recorded and the lists refreshed as in club_bench's
-/// scanAndAnswer, while another thread takes much in: from the first scan to the last, in milliseconds.
-/// `exchanging` 0: nothing comes in, to compare.
-void scanWhileMuchComesIn(benchmark::State& state) {
-    const bool isAlone = state.range(0) == 0;
-    Sender sender;
-    bench::writeRegister(sender.machine.folder / "csv");
-    (void)required(sender.club->register_().importCsv(sender.machine.folder / "csv", today, false));
-    core::HubLink link, other;
-    exchange(*sender.club, link);
-    Machine behind;
-    behind.use();
-    (void)required(core::districtHub::fetch({sender.hub.club, false}, "Sandbay", behind.file()));
-    sender.machine.use();
-    if (!isAlone) addSightings(sender.machine.file(), manyFacts);
-    exchange(*sender.club, link);
-    behind.use();
-    Club club = required(Club::open(behind.file()));
-    Club exchanging = required(Club::open(behind.file()));
-    const core::Moment now{core::Instant::now(), today};
-    const auto check = required(club.checks().open("boat 4", core::Phase::Launch, now)).check;
-    const std::string& code = bench::codes()[4 * bench::itemsOfBoat];
-    std::vector<double> took;
-    for (auto _ : state) {
-        std::atomic<bool> isOver = false;
-        std::thread exchanger([&] {
-            exchange(exchanging, other);
-            isOver = true;
-        });
-        while (isAlone ? took.size() < 300 : !isOver.load()) {
-            const auto begun = std::chrono::steady_clock::now();
-            (void)required(
-                club.checks().scan(check, core::ScannedText::typed(code), core::SeenBy::Camera, now));
-            benchmark::DoNotOptimize(club.checks().answer(check, now.today)->outcome);
-            took.push_back(
-                std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begun).count());
-            if (!club.checks().undoSightingOf(check, code, now)) throw std::runtime_error("not taken back");
-            std::this_thread::sleep_for(std::chrono::milliseconds(10)); // whoever scans takes a breath
+/// scanAndAnswer, while another thread exchanges as the window does, one after the other: from the first scan
+/// to the last, in milliseconds. `incoming`: so many facts are on the hub when the check is opened; 0, to
+/// compare.
+void scanWhileFactsComeIn(benchmark::State& state) {
+    Behind behind(static_cast<int>(state.range(0)), [](Sender& sender) {
+        bench::writeRegister(sender.machine.folder / "csv");
+        (void)required(sender.club->register_().importCsv(sender.machine.folder / "csv", today, false));
+    });
+    Club& club = *behind.club;
+    const auto isLocked = [&] {
+        core::Database database(behind.machine.file(), core::Database::Mode::ReadWrite);
+        sqlite3_busy_timeout(database.handle(), 0);
+        try {
+            const core::Transaction tried(database);
+            return false;
+        } catch (const core::StoreFailure&) {
+            return true;
         }
-        exchanger.join();
+    };
+    std::atomic<bool> isOver = false, isIn = false;
+    std::thread exchanger([&] {
+        Club own = required(Club::open(behind.machine.file()));
+        while (!isOver) {
+            isIn = required(own.hub().exchange(
+                                behind.link, today, [](const auto&) { return std::string("not ready"); },
+                                core::TakingIn::GivesWay))
+                       .waiting == 0;
+            std::this_thread::sleep_for(std::chrono::milliseconds(100));
+        }
+    });
+    while (!isIn && !isLocked()) // the worst moment: it has just begun to take in
+        std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    std::this_thread::sleep_for(std::chrono::milliseconds(state.range(1)));
+    std::vector<double> took;
+    const auto timed = [&](auto act) {
+        const auto begun = std::chrono::steady_clock::now();
+        act();
+        took.push_back(
+            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begun).count());
+    };
+    const core::Moment now{core::Instant::now(), today};
+    std::string check;
+    const std::string& code = bench::codes()[4 * bench::itemsOfBoat];
+    for (auto _ : state) {
+        timed([&] { check = required(club.checks().open("boat 4", core::Phase::Launch, now)).check; });
+        while (took.size() < 1000) {
+            timed([&] {
+                (void)required(
+                    club.checks().scan(check, core::ScannedText::typed(code), core::SeenBy::Camera, now));
+                benchmark::DoNotOptimize(club.checks().answer(check, now.today)->outcome);
+            });
+            if (!club.checks().undoSightingOf(check, code, now)) throw std::runtime_error("not taken back");
+            std::this_thread::sleep_for(std::chrono::milliseconds(5)); // whoever scans takes a breath
+        }
     }
+    isOver = true;
+    exchanger.join();
+    state.counters["first_ms"] = took.front();
     std::sort(took.begin(), took.end());
     const auto at = [&](std::size_t percent) { return took[took.size() * percent / 100]; };
-    state.counters["scans"] = static_cast<double>(took.size());
     state.counters["half_ms"] = at(50);
-    state.counters["of_20_ms"] = at(95);
     state.counters["of_100_ms"] = at(99);
     state.counters["longest_ms"] = took.back();
+    state.counters["is_in"] = isIn ? 1 : 0;
 }
-BENCHMARK(scanWhileMuchComesIn)
-    ->ArgName("exchanging")
-    ->Arg(0)
-    ->Arg(1)
+BENCHMARK(scanWhileFactsComeIn)
+    ->ArgNames({"incoming", "begun_ms"})
+    ->Args({0, 0})
+    ->Args({1000, 0})
+    ->Args({10000, 0})
+    ->Args({manyFacts, 0})
+    ->Args({manyFacts, 1000})
+    ->Args({manyFacts, 5000})
     ->Unit(benchmark::kMillisecond)
     ->Iterations(1)
     ->UseRealTime();

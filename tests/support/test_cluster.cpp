@@ -1,5 +1,6 @@
 #include "tests/support/test_cluster.h"
 
+#include <algorithm>
 #include <chrono>
 #include <csignal>
 #include <cstdio>
@@ -9,6 +10,7 @@
 #include <memory>
 #include <netinet/in.h>
 #include <pwd.h>
+#include <sstream>
 #include <stdexcept>
 #include <sys/prctl.h>
 #include <sys/socket.h>
@@ -16,6 +18,7 @@
 #include <sys/wait.h>
 #include <thread>
 #include <unistd.h>
+#include <vector>
 
 namespace support {
 namespace {
@@ -167,12 +170,32 @@ void TestCluster::kill() {
 namespace {
 
 /// The server and its children, which are leaders of sessions of their own (proc(5)).
-void signalAll(pid_t server, int number) {
+std::vector<pid_t> processesOf(pid_t server) {
     std::ifstream children("/proc/" + std::to_string(server) + "/task/" + std::to_string(server) +
                            "/children");
-    ::kill(server, number);
+    std::vector<pid_t> processes{server};
     for (pid_t child = 0; children >> child;)
-        ::kill(child, number);
+        processes.push_back(child);
+    return processes;
+}
+
+void signalAll(pid_t server, int number) {
+    for (const pid_t each : processesOf(server))
+        ::kill(each, number);
+}
+
+/// utime, stime and the same of waited-for children: the 14th to 17th field of proc(5), /proc/pid/stat.
+long ticksOf(pid_t process) {
+    std::ifstream file("/proc/" + std::to_string(process) + "/stat");
+    std::string stat{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+    std::istringstream fields(stat.substr(std::min(stat.size(), stat.rfind(')') + 1)));
+    std::string skipped;
+    for (int i = 3; i < 14; ++i)
+        fields >> skipped;
+    long all = 0;
+    for (long ticks = 0, i = 0; i < 4 && fields >> ticks; ++i)
+        all += ticks;
+    return all;
 }
 
 } // namespace
@@ -206,6 +229,13 @@ void TestCluster::makeDatabase(const std::string& name) {
 void TestCluster::makeRole(const std::string& name) {
     if (ask("postgres", "SELECT 1 FROM pg_roles WHERE rolname = '" + name + "'").empty())
         ask("postgres", "CREATE ROLE \"" + name + "\" LOGIN");
+}
+
+double TestCluster::processorSeconds() const {
+    long ticks = 0;
+    for (const pid_t each : processesOf(m_server))
+        ticks += ticksOf(each);
+    return static_cast<double>(ticks) / static_cast<double>(::sysconf(_SC_CLK_TCK));
 }
 
 std::string TestCluster::log() const {

@@ -27,6 +27,8 @@ public:
     std::string ask(const std::string& database, const std::string& sql,
                     const std::string& role = "office") const;
     std::string log() const; ///< what the server wrote
+    /// What the server and its processes, also those that ended, took of the processor since it was started.
+    double processorSeconds() const;
 
     struct Encrypted {
         int port = 0;

@@ -34,6 +34,7 @@ struct HubWatch::Report {
     std::optional<core::Instant> exchanged{};
     std::optional<core::Error> hindrance{};
     core::CameIn cameIn{};
+    std::int64_t waiting = 0;
 };
 
 /// What the thread works with. It outlives the watch where a line keeps it.
@@ -86,11 +87,14 @@ void HubWatch::Run::exchangeAlways(core::Club& club) {
     tell({.isJoined = true, .exchanged = club.hub().lastExchanged()});
     while (!isStopped) {
         isExchanging = true;
-        auto done = club.hub().exchange(link, time().today, wordsOf);
+        auto done = club.hub().exchange(link, time().today, wordsOf, core::TakingIn::GivesWay);
         isExchanging = false;
         if (!done && done.error().code == core::ErrorCode::HubNotJoined) return tell({}); // left meanwhile
         if (done)
-            tell({.isJoined = true, .exchanged = done->at, .cameIn = std::move(done->cameIn)});
+            tell({.isJoined = true,
+                  .exchanged = done->waiting > 0 ? club.hub().lastExchanged() : done->at,
+                  .cameIn = std::move(done->cameIn),
+                  .waiting = done->waiting});
         else
             tell({.isJoined = true, .exchanged = club.hub().lastExchanged(), .hindrance = done.error()});
         if (link.wait(exchangeEvery) == core::HubLink::Waited::Stopped) return;
@@ -135,6 +139,7 @@ void HubWatch::take(const Run* run, Report report) {
     m_news.isJoined = report.isJoined;
     m_news.exchanged = report.exchanged;
     m_news.hindrance = std::move(report.hindrance);
+    m_news.waiting = report.waiting;
     const core::CameIn& in = report.cameIn;
     core::CameIn& all = m_news.cameIn;
     all.facts += in.facts;
@@ -151,6 +156,11 @@ void HubWatch::take(const Run* run, Report report) {
 QString inWords(const HubNews& news, core::CalendarDay today) {
     if (!news.isJoined) return {};
     const QString when = news.exchanged ? inWords(*news.exchanged, today) : QString();
+    if (news.waiting > 0)
+        return counted(
+            static_cast<int>(news.waiting),
+            QT_TRANSLATE_N_NOOP("Words", "%n fact of the district waits until no check is being done here."),
+            QT_TRANSLATE_N_NOOP("Words", "%n facts of the district wait until no check is being done here."));
     if (!news.hindrance)
         return news.exchanged ? HubWatch::tr("Exchanged with the district %1.").arg(when)
                               : HubWatch::tr("Exchanging with the district…");

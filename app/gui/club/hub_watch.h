@@ -9,6 +9,7 @@
 #include "core/base/instant.h"
 #include "core/club/club_exchange.h"
 
+#include <cstdint>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -20,6 +21,7 @@ struct HubNews {
     bool isJoined = false;                    ///< the file exchanges with one
     std::optional<core::Instant> exchanged{}; ///< the end of the last exchange that did not fail
     std::optional<core::Error> hindrance{};   ///< why the newest one failed
+    std::int64_t waiting = 0;                 ///< facts there that come in when no check is being done
     core::CameIn cameIn{};                    ///< since the file was opened here
 };
 

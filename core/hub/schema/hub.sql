@@ -240,21 +240,36 @@ BEGIN
     PERFORM FROM tholepin.club WHERE number = tholepin.own_club() FOR NO KEY UPDATE;
 END $$;
 
--- Takes in a batch, all or nothing; what is there already is nothing new. Each chain's facts in the order of their
--- numbers, and none before what it knows of. Says how many were new. `known`: how many facts of the hub the caller has
--- taken in; when there are others by now, it looks at those first, for what it sends may not go together with them.
-CREATE OR REPLACE FUNCTION tholepin.push(founder uuid, known bigint, machines uuid[], numbers bigint[], ids uuid[],
-                                         at_utcs text[], bys text[], kinds text[], bodies text[], hashes text[],
-                                         signatures text[])
+-- The lowest number at which a chain has another fact than these, which begin at `first`; none: it has them alike.
+CREATE OR REPLACE FUNCTION tholepin.forked_at(own int, chain uuid, first bigint, hashes bytea[]) RETURNS bigint
+LANGUAGE sql STABLE SET search_path = pg_catalog, pg_temp AS $$
+    SELECT min(f.number)
+    FROM unnest(hashes) WITH ORDINALITY AS g(hash, place)
+    JOIN tholepin.fact AS f ON f.club = own AND f.machine = chain AND f.number = first + g.place - 1
+    WHERE f.hash <> g.hash
+$$;
+
+-- Takes in a batch, all or nothing; what is there already is nothing new. Says how many were new. `known`: how many
+-- facts of the hub the caller has taken in; when there are others by now, it looks at those first, for what it sends may
+-- not go together with them. `machines`, `firsts`, `counts`: runs of facts that follow each other in a chain, from their
+-- first number on; the other arrays have a place for each fact, one run behind the other.
+CREATE OR REPLACE FUNCTION tholepin.push(founder uuid, known bigint, machines uuid[], firsts bigint[], counts bigint[],
+                                         ids uuid[], at_utcs text[], bys text[], kinds text[], bodies text[],
+                                         hashes bytea[], signatures bytea[])
 RETURNS int LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp
 SET plan_cache_mode = force_custom_plan AS $$
 DECLARE
-    own   int;
-    added int;
-    begun    uuid[]; -- machines whose first fact is new
-    erasures text[]; -- bodies of facts that erase
-    bad   record;
-    first record;
+    own      int;
+    run      record;
+    head     record; -- the newest fact of its chain
+    done     int := 0; -- the place before the run
+    fresh    int; -- the place of its first new fact
+    last     int; -- the place of its last fact
+    next     bigint; -- the number of its first new fact
+    put      int;
+    added    int := 0;
+    begun    uuid[] := '{}'; -- machines whose first fact is new
+    erasures text[] := '{}'; -- bodies of facts that erase
 BEGIN
     PERFORM tholepin.lock_club();
     own := tholepin.required_club(founder);
@@ -264,55 +279,58 @@ BEGIN
         RAISE EXCEPTION USING ERRCODE = 'TH005', MESSAGE = 'another machine was quicker';
     END IF;
 
-    -- Hash and place follow from the row before; what does not follow is left out here and told below. What is there
-    -- already is compared by its hash alone: only what is put there now is read any further.
-    WITH heads AS MATERIALIZED (
-        SELECT m.machine, h.number, h.hash
-        FROM (SELECT DISTINCT u.machine FROM unnest(machines) AS u(machine)) AS m
-        LEFT JOIN LATERAL (SELECT f.number, f.hash FROM tholepin.fact AS f
-                           WHERE f.club = own AND f.machine = m.machine ORDER BY f.number DESC LIMIT 1) AS h ON true),
-    given AS (
-        SELECT g.*, coalesce(lag(g.hash) OVER chain, encode(heads.hash, 'hex'), '') AS prev_hash,
-               row_number() OVER chain + coalesce(heads.number, 0) AS place
-        FROM unnest(machines, numbers, ids, at_utcs, bys, kinds, bodies, hashes, signatures)
-             AS g(machine, number, id, at_utc, by, kind, body, hash, signature)
-        JOIN heads USING (machine)
-        WHERE g.number > coalesce(heads.number, 0)
-        WINDOW chain AS (PARTITION BY g.machine ORDER BY g.number)),
-    put AS (
-        INSERT INTO tholepin.fact (club, machine, number, id, at_utc, by, kind, body, hash, signature)
-        SELECT own, g.machine, g.number, g.id, g.at_utc, g.by, g.kind, g.body, decode(g.hash, 'hex'),
-               decode(g.signature, 'hex')
-        FROM given AS g
-        WHERE g.number = g.place AND length(g.signature) = 128
-          AND g.hash = encode(sha256(convert_to(
-                  '["' || g.id || '","' || g.prev_hash || '","' || encode(uuid_send(g.machine), 'hex') || '",' || g.number
-                  || ',' || to_json(g.at_utc) || ',' || to_json(g.by) || ',' || to_json(g.kind) || ',' || g.body || ']',
-                  'UTF8')), 'hex')
-        RETURNING fact.number, fact.machine, fact.kind, fact.body)
-    SELECT count(*), coalesce(array_agg(put.machine) FILTER (WHERE put.number = 1), '{}'),
-           coalesce(array_agg(put.body) FILTER (WHERE put.kind = 'private-erased'), '{}')
-    INTO added, begun, erasures
-    FROM put;
-
-    SELECT g.machine, g.number, f.hash INTO bad
-    FROM unnest(machines, numbers, hashes) AS g(machine, number, hash)
-    LEFT JOIN tholepin.fact AS f ON f.club = own AND f.machine = g.machine AND f.number = g.number
-    WHERE encode(f.hash, 'hex') IS DISTINCT FROM g.hash
-    ORDER BY g.number LIMIT 1;
-    IF FOUND THEN
-        PERFORM tholepin.refuse_fact(CASE WHEN bad.hash IS NULL THEN 'TH004' ELSE 'TH003' END, bad.number, bad.machine);
-    END IF;
-
-    FOR first IN
-        SELECT f.machine, f.kind, f.body
-        FROM unnest(machines, numbers) WITH ORDINALITY AS g(machine, number, place)
-        JOIN tholepin.fact AS f ON f.club = own AND f.machine = g.machine AND f.number = 1
-        WHERE g.number = 1 AND g.machine = ANY (begun)
-        ORDER BY g.place
+    FOR run IN SELECT r.machine, r.first, r.count FROM unnest(machines, firsts, counts) AS r(machine, first, count)
     LOOP
-        PERFORM tholepin.begin_machine(own, push.founder, first.machine, first.kind, first.body);
+        SELECT f.number, f.hash INTO head FROM tholepin.fact AS f
+        WHERE f.club = own AND f.machine = run.machine ORDER BY f.number DESC LIMIT 1;
+        last := done + run.count;
+        fresh := done + greatest(coalesce(head.number, 0) - run.first + 2, 1);
+        next := run.first + fresh - done - 1;
+        -- What is there already is compared by its hash alone: only what is put there now is read any further.
+        IF fresh > done + 1 THEN
+            put := tholepin.forked_at(own, run.machine, run.first, hashes[done + 1 : least(fresh - 1, last)]);
+            IF put IS NOT NULL THEN
+                PERFORM tholepin.refuse_fact('TH003', put, run.machine);
+            END IF;
+        END IF;
+        IF run.first < 1 OR fresh <= last AND next <> coalesce(head.number, 0) + 1 THEN
+            PERFORM tholepin.refuse_fact('TH004', next, run.machine);
+        END IF;
+        -- Number and hash follow from the row before; what does not follow is left out here and told below. The arrays
+        -- are read side by side, so that nothing is sorted or gathered first.
+        INSERT INTO tholepin.fact (club, machine, number, id, at_utc, by, kind, body, hash, signature)
+        SELECT own, run.machine, g.number, g.id, g.at_utc, g.by, g.kind, g.body, g.hash, g.signature
+        FROM (SELECT generate_series(next, next + last - fresh) AS number, unnest(ids[fresh : last]) AS id,
+                     unnest(at_utcs[fresh : last]) AS at_utc, unnest(bys[fresh : last]) AS by,
+                     unnest(kinds[fresh : last]) AS kind, unnest(bodies[fresh : last]) AS body,
+                     unnest(coalesce(head.hash, '') || hashes[fresh : last - 1]) AS prev_hash,
+                     unnest(hashes[fresh : last]) AS hash, unnest(signatures[fresh : last]) AS signature) AS g
+        WHERE length(g.signature) = 64
+          AND g.hash = sha256(convert_to(
+              '["' || g.id || '","' || encode(g.prev_hash, 'hex') || '","' || encode(uuid_send(run.machine), 'hex')
+              || '",' || g.number || ',' || to_json(g.at_utc) || ',' || to_json(g.by) || ',' || to_json(g.kind) || ','
+              || g.body || ']', 'UTF8'));
+        GET DIAGNOSTICS put = ROW_COUNT;
+        IF put <> greatest(last - fresh + 1, 0) THEN
+            PERFORM tholepin.refuse_fact('TH004', min(n), run.machine)
+            FROM generate_series(next, next + last - fresh) AS n
+            WHERE NOT EXISTS (SELECT FROM tholepin.fact AS f
+                              WHERE f.club = own AND f.machine = run.machine AND f.number = n);
+        END IF;
+        IF next = 1 AND put > 0 THEN
+            begun := begun || run.machine;
+        END IF;
+        erasures := erasures || ARRAY(
+            SELECT e.body FROM (SELECT unnest(kinds[fresh : last]) AS kind, unnest(bodies[fresh : last]) AS body) AS e
+            WHERE e.kind = 'private-erased');
+        added := added + put;
+        done := last;
     END LOOP;
+
+    -- Whatever a chain goes on from may have come with it.
+    PERFORM tholepin.begin_machine(own, push.founder, f.machine, f.kind, f.body)
+    FROM unnest(begun) AS b(machine)
+    JOIN tholepin.fact AS f ON f.club = own AND f.machine = b.machine AND f.number = 1;
 
     IF cardinality(erasures) > 0 THEN
         INSERT INTO tholepin.erased (club, fact)
@@ -379,6 +397,6 @@ REVOKE ALL ON ALL FUNCTIONS IN SCHEMA tholepin FROM PUBLIC;
 GRANT EXECUTE ON FUNCTION tholepin.own_club() TO tholepin_club, tholepin_district;
 GRANT EXECUTE ON FUNCTION tholepin.required_club(uuid), tholepin.publish(uuid, uuid, text),
     tholepin.meet(uuid, uuid[], bigint[], text[], uuid, text),
-    tholepin.push(uuid, bigint, uuid[], bigint[], uuid[], text[], text[], text[], text[], text[], text[]),
+    tholepin.push(uuid, bigint, uuid[], bigint[], bigint[], uuid[], text[], text[], text[], text[], bytea[], bytea[]),
     tholepin.push_photo(uuid, text, bytea), tholepin.push_private(uuid, uuid[], text[], text[], text[])
     TO tholepin_club;

@@ -245,7 +245,9 @@ const std::vector<ErrorCase> fileCases{
      "Bittern and Dabchick are two things, and both are called Zed on one machine or the other: merged, they "
      "would be "
      "one for good",
-     "nothing was merged; do on this machine what the other one did since, and go on with one file"},
+     "nothing was merged, and to rename one of them now does not part them: do on one machine what the other "
+     "one "
+     "did since, and go on with copies of that one's file"},
 };
 
 } // namespace app

@@ -130,6 +130,38 @@ TEST(ClubFile, isKeptInWalModeWithFullSyncs) {
     EXPECT_EQ(opened->number("PRAGMA foreign_keys"), 1);
 }
 
+std::vector<std::string> namesIn(const fs::path& folder) {
+    std::vector<std::string> names;
+    for (const auto& entry : fs::directory_iterator(folder))
+        names.push_back(entry.path().filename());
+    return names;
+}
+
+TEST(ClubFile, whoOnlyReadsLeavesNothingBesideIt) {
+    const SmallClub small;
+    const fs::path file = small.folder / "read" / "club.tholepin";
+    fs::create_directory(file.parent_path());
+    { ASSERT_TRUE(Club::create(file, "Sandbay")); }
+    const std::string before = bytesOf(file);
+    {
+        Club reading = Club::open(file, Club::Access::ReadOnly).value();
+        EXPECT_TRUE(reading.record().verify(false)->problems.empty());
+        EXPECT_GT(namesIn(file.parent_path()).size(), 1U) << "while it reads, what others would need";
+    }
+    EXPECT_THAT(namesIn(file.parent_path()), testing::ElementsAre("club.tholepin"));
+    EXPECT_EQ(bytesOf(file), before);
+}
+
+TEST(ClubFile, whoOnlyReadsTakesNothingFromWhoWrites) {
+    SmallClub small;
+    { (void)Club::open(small.file(), Club::Access::ReadOnly).value().record().verify(false); }
+    for (const char* end : {"-wal", "-shm"})
+        EXPECT_TRUE(fs::exists(small.file().string() + end)) << end;
+    small.open();
+    const Club again = Club::open(small.file(), Club::Access::ReadOnly).value();
+    EXPECT_TRUE(again.checks().unfinishedOf("Petrel", core::Phase::Launch));
+}
+
 TEST(ClubFile, anOlderFileIsBackedUpAndThenMigratedWithItsRows) {
     SmallClub small;
     small.close();
