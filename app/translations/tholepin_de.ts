@@ -6784,12 +6784,16 @@ Erledigt am %1: %2</translation>
         <translation>zu drucken</translation>
     </message>
     <message>
-        <source>%1 · left out</source>
-        <translation>%1 · ausgelassen</translation>
-    </message>
-    <message>
         <source>places</source>
         <translation>Orte</translation>
+    </message>
+    <message>
+        <source>wearing out: %1 of 4</source>
+        <translation>nutzt sich ab: %1 von 4</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
     </message>
 </context>
 <context>
@@ -7769,6 +7773,10 @@ Erledigt am %1: %2</translation>
             <numerusform>▼ %n weitere Zeile darunter</numerusform>
             <numerusform>▼ %n weitere Zeilen darunter</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>its tag is wearing out: print a new one</source>
+        <translation>das Etikett nutzt sich ab: ein neues drucken</translation>
     </message>
 </context>
 <context>
@@ -11288,6 +11296,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Saved: %1, %2</source>
         <translation>Gespeichert: %1, %2</translation>
+    </message>
+    <message>
+        <source>Only those wearing out</source>
+        <translation>Nur die abgenutzten</translation>
     </message>
 </context>
 <context>

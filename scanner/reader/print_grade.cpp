@@ -167,7 +167,8 @@ PrintWear wearOf(const GridSamples& samples, const PrintedSymbol& printed) {
             const double towards =
                 (printed.modules.at(column, row) < 0 ? off : -off) / half; // 2: the other colour
             if (codeword < 0) {
-                fixed.add(printed.parts[row * samples.columns + column], std::clamp((towards - 0.3) / 0.7, 0.0, 1.0));
+                fixed.add(printed.parts[row * samples.columns + column],
+                          std::clamp((towards - 0.3) / 0.7, 0.0, 1.0));
                 continue;
             }
             if (towards > 1) gone.insert(codeword);

@@ -26,8 +26,8 @@ struct PrintWear {
     double contrast = 0; ///< by how much ink is darker than paper, in parts of the paper's light
     double unused = 0;   ///< of the error correction, 1 to 0: codewords with a module of the other colour
     double firm = 0;     ///< the same when modules that are half gone count as gone
-    /// Share of the modules that are gone, of the finder or side of the border which has lost most; one on its
-    /// way to the other colour counts in part.
+    /// Share of the modules that are gone, of the finder or side of the border which has lost most; one on
+    /// its way to the other colour counts in part.
     double fixed = 0;
 
     /// 4 (as new) to 0 (about to fail).
