@@ -5,6 +5,8 @@
 #include "core/tag/tag_code.h"
 #include "scanner/seen_code.h"
 
+#include <cmath>
+
 namespace app {
 
 std::optional<std::string> tagOfText(const std::string& text, bool gs1) {
@@ -17,7 +19,9 @@ std::optional<std::string> tagOfText(const std::string& text, bool gs1) {
 }
 
 core::ScannedText scannedText(const scanner::SeenCode& code) {
-    return core::ScannedText::ofSymbol(code.text, code.gs1);
+    core::ScannedText scanned = core::ScannedText::ofSymbol(code.text, code.gs1);
+    if (code.printGrade) scanned.print = std::round(*code.printGrade * 10) / 10;
+    return scanned;
 }
 
 std::string typedText(const scanner::SeenCode& code) {

@@ -2,6 +2,7 @@
 #include "app/text/text.h"
 
 #include "core/tag/tag_code.h"
+#include "scanner/seen_code.h"
 
 #include <QCoreApplication>
 
@@ -83,6 +84,11 @@ QString rangeInWords(const core::BoatPoint& point, WithUnit withUnit) {
     if (range.isEmpty() || withUnit == WithUnit::No) return range;
     const QString unit = isTimed ? WordsText::tr("min") : text(point.unit);
     return unit.isEmpty() ? range : range + QLatin1Char(' ') + unit;
+}
+
+QString wornTagInWords(std::optional<double> print) {
+    if (!print || *print >= scanner::wornPrint) return {};
+    return WordsText::tr("its tag is wearing out: print a new one");
 }
 
 QString codeInWords(const std::string& code) {

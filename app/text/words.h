@@ -7,6 +7,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,9 @@ enum class WithUnit { No, Yes };
 QString rangeInWords(const core::BoatPoint& point, WithUnit withUnit);
 QString listed(const QStringList& words); ///< "a, b and c"
 QString listed(const std::vector<std::string>& words);
+/// "its tag is wearing out: print a new one"; empty where the print is good enough or nobody could tell.
+/// `print`: what is left of it, 4 to 0.
+QString wornTagInWords(std::optional<double> print);
 QString withCapital(const QString& sentence); ///< its first letter in upper case
 
 /// The right form for `n`, with %n replaced. Give the two English forms through QT_TRANSLATE_N_NOOP("Words",

@@ -6879,6 +6879,14 @@ Erledigt am %1: %2</translation>
         <source>places</source>
         <translation>Orte</translation>
     </message>
+<message>
+        <source>wearing out: %1 of 4</source>
+        <translation>nutzt sich ab: %1 von 4</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
 </context>
 <context>
     <name>TagDelivery</name>
@@ -7899,6 +7907,10 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Zeile vom Bezirk wartet, bis hier keine Prüfung mehr läuft.</numerusform>
             <numerusform>%n Zeilen vom Bezirk warten, bis hier keine Prüfung mehr läuft.</numerusform>
         </translation>
+    </message>
+<message>
+        <source>its tag is wearing out: print a new one</source>
+        <translation>das Etikett nutzt sich ab: ein neues drucken</translation>
     </message>
 </context>
 <context>
@@ -11513,6 +11525,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Save the sheets as PDF…</source>
         <translation>Blätter als PDF speichern…</translation>
+    </message>
+<message>
+        <source>Only those wearing out</source>
+        <translation>Nur die abgenutzten</translation>
     </message>
 </context>
 <context>

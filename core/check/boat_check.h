@@ -22,10 +22,11 @@ const char* nameOf(CheckOutcome outcome); ///< "complete", "complete-with-remark
 /// A registered item that was seen, with what the check must know of it.
 struct SeenItem {
     ItemRecord record;
-    bool wasMissing = false;       ///< it was marked missing when this check first saw it
-    std::vector<LogEntry> logOpen; ///< open entries on the item
-    std::string lastLaunchedOn;    ///< return: the boat of its last signed launch check, empty if none
-    bool cameBackSince = false;    ///< return: a return check of that boat, signed since, saw it
+    bool wasMissing = false;          ///< it was marked missing when this check first saw it
+    std::vector<LogEntry> logOpen;    ///< open entries on the item
+    std::string lastLaunchedOn;       ///< return: the boat of its last signed launch check, empty if none
+    bool cameBackSince = false;       ///< return: a return check of that boat, signed since, saw it
+    std::optional<double> print = {}; ///< what is left of its tag, 4 (as new) to 0, as far as it is known
 };
 
 /// A point of the boat with what was recorded, if anything. For a look, `value` is 1 when done.
@@ -57,8 +58,9 @@ struct LineItem {
     ItemName item;
     std::string kitType;
     bool counts = false;
-    std::string wornBy;             ///< the person of its place, for a worn or personal line
-    std::optional<CalendarDay> due; ///< earliest over its rules
+    std::string wornBy;               ///< the person of its place, for a worn or personal line
+    std::optional<CalendarDay> due;   ///< earliest over its rules
+    std::optional<double> print = {}; ///< what is left of its tag, 4 (as new) to 0; no rule asks for it
 };
 
 struct LineAnswer {

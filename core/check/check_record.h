@@ -4,6 +4,7 @@
 #include "core/check/phase.h"
 #include "core/register/location.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -28,7 +29,8 @@ struct Sighting {
     std::string check;
     std::string code;
     Instant at = Instant::fromMillis(0);
-    std::string seenBy; ///< camera, picture, scanner or typed
+    std::string seenBy;               ///< camera, picture, scanner or typed
+    std::optional<double> print = {}; ///< what was left of its print, 4 to 0
 };
 
 /// What a crew does in a check, and may take back.

@@ -76,7 +76,8 @@ private:
         for (const bool expected : {true, false})
             for (const JudgedItem& item : m_seen)
                 if (item.item().kitType == line.kitType && isExpected(item) == expected)
-                    answer.items.push_back({item.item().name(), line.kitType, expected, {}, item.due()});
+                    answer.items.push_back(
+                        {item.item().name(), line.kitType, expected, {}, item.due(), item.seen->print});
         answer.counted = static_cast<int>(std::count_if(answer.items.begin(), answer.items.end(),
                                                         [](const LineItem& i) { return i.counts; }));
         return answer;

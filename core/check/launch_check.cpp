@@ -11,7 +11,8 @@ namespace core {
 namespace {
 
 LineItem lineItemOf(const JudgedItem& item, const Place* place) {
-    LineItem shown{item.item().name(), item.item().kitType, place != nullptr, {}, item.due()};
+    LineItem shown{item.item().name(), item.item().kitType, place != nullptr, {},
+                   item.due(),         item.seen->print};
     if (place && place->person) shown.wornBy = place->person->name;
     return shown;
 }

@@ -182,7 +182,9 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
             return meant;
         }
         const bool isHeld = m_state->heldCheck.isCurrent(check);
-        ledger.append(TagSeen{check, code->text(), moment.at, nameOf(seenBy)}, {});
+        const bool isSeen = seenBy == SeenBy::Camera || seenBy == SeenBy::Picture;
+        ledger.append(
+            TagSeen{check, code->text(), moment.at, nameOf(seenBy), isSeen ? text.print : std::nullopt}, {});
         if (isHeld) m_state->heldCheck.add(*run, code->text());
         return meant;
     });

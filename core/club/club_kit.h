@@ -25,6 +25,9 @@ struct TagLabel {
     std::string code;
     std::string name;  ///< kit type, boat, person or place
     std::string owner; ///< of kit its home boat, place or person; class of a boat, role of a person; or empty
+    /// Of kit: what is left of the print, 4 (as new) to 0 (about to fail): the best of the last three
+    /// readings of a check that could tell.
+    std::optional<double> print = {};
 };
 
 /// Items: what they are, their tags, their service and their end. See Club for what holds of every function.

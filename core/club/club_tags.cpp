@@ -8,6 +8,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
 #include "core/register/typed_rows.h"
+#include "core/store/check_tables.h"
 #include "core/store/row_table.h"
 #include "core/store/tag_tables.h"
 
@@ -15,6 +16,7 @@
 #include <array>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+#include <map>
 #include <set>
 #include <sodium.h>
 
@@ -57,11 +59,13 @@ TagLabel labelOf(const TagHolder& holder) {
     return {holder.tag, holder.name, holder.about};
 }
 
-TagLabel labelOf(const Item& item) {
+TagLabel labelOf(const Item& item, const std::map<std::string, double>& prints) {
     const std::string& owner = !item.person.empty() ? item.person
                                : !item.boat.empty() ? item.boat
                                                     : item.place;
-    return {item.tag, item.kitType, owner};
+    const auto print = prints.find(item.id);
+    return {item.tag, item.kitType, owner,
+            print == prints.end() ? std::nullopt : std::optional(print->second)};
 }
 
 Error needsNoTag(const Item& item) {
@@ -131,8 +135,9 @@ Result<std::optional<TagHolder>> tagHolderOf(const ClubState& state, const std::
 Result<std::vector<TagLabel>> ClubKit::allTagLabels(CalendarDay today) const {
     return guarded([&]() -> Result<std::vector<TagLabel>> {
         std::vector<TagLabel> all;
+        const auto prints = checkTables::printGrades(*m_state->database);
         for (const Item& item : m_state->registerStore.allItems())
-            if (item.state != ItemState::WrittenOff) all.push_back(labelOf(item));
+            if (item.state != ItemState::WrittenOff) all.push_back(labelOf(item, prints));
         for (const Named named : holders)
             for (const Cells& cells : m_state->registerStore.all(*sheetOf(named)))
                 if (const TagHolder each = holderFrom(named, cells);
@@ -148,7 +153,7 @@ Result<std::vector<TagLabel>> ClubKit::tagLabels(const std::vector<std::string>&
         for (const std::string& each : asked) {
             if (const auto known = item(each)) {
                 if (known->state == ItemState::WrittenOff) return needsNoTag(*known);
-                labels.push_back(labelOf(*known));
+                labels.push_back(labelOf(*known, checkTables::printGrades(*m_state->database, known->id)));
                 continue;
             }
             const auto holder = tagHolderOf(*m_state, each);
@@ -200,8 +205,9 @@ Result<std::vector<TagLabel>> ClubKit::labelsOfBoat(const std::string& name) con
                    lines.begin();
         };
         std::vector<TagLabel> labels;
+        const auto prints = checkTables::printGrades(*m_state->database);
         for (const Item& item : m_state->registerStore.itemsOfBoat(found->name))
-            if (item.state != ItemState::WrittenOff) labels.push_back(labelOf(item));
+            if (item.state != ItemState::WrittenOff) labels.push_back(labelOf(item, prints));
         std::stable_sort(labels.begin(), labels.end(),
                          [&](const TagLabel& a, const TagLabel& b) { return rank(a) < rank(b); });
         return labels;

@@ -49,6 +49,7 @@ void fields(Of<LineItem> auto& item, auto& field) {
     field("counts", item.counts);
     field("worn_by", item.wornBy);
     field("due", item.due);
+    field.ifKnown("print", item.print);
 }
 
 void fields(Of<LineAnswer> auto& answer, auto& field) {

@@ -42,6 +42,7 @@ void fields(Of<TagSeen> auto& fact, auto& field) {
     field("code", fact.code);
     field("at", fact.at);
     field("seen_by", fact.seenBy);
+    field.ifKnown("print", fact.print);
 }
 
 void fields(Of<ActTakenBack> auto& fact, auto& field) {

@@ -55,7 +55,8 @@ struct TagSeen {
     std::string check;
     std::string code;
     Instant at = Instant::fromMillis(0);
-    std::string seenBy; ///< "camera", "picture", "scanner", "typed"
+    std::string seenBy;               ///< "camera", "picture", "scanner", "typed"
+    std::optional<double> print = {}; ///< what is left of its print, 4 to 0; of a camera or picture
 };
 
 /// Something that was done in a check is taken back: a sighting, names, a value, a trip, an event or damage;

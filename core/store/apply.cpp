@@ -88,8 +88,8 @@ public:
                             namesNow::of(m_database, Named::Person, fact.people));
     }
     void operator()(const TagSeen& fact) const {
-        checkTables::putSighting(m_database,
-                                 {m_fact.id, m_stamp, fact.check, fact.code, fact.at, fact.seenBy});
+        checkTables::putSighting(
+            m_database, {m_fact.id, m_stamp, fact.check, fact.code, fact.at, fact.seenBy, fact.print});
     }
     void operator()(const ActTakenBack& fact) const { takeBack(fact.act); }
     void operator()(const RecordWithdrawn& fact) const {

@@ -77,6 +77,7 @@ SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const Ch
     const StateNow before = itemStates::now(m_database, code, record.services, first.stamp);
     seen.wasMissing = before.state == ItemState::Missing;
     seen.logOpen = openOnly(m_register.logOfItem(code));
+    seen.print = checkTables::printGrade(m_database, code);
     if (run.phase == Phase::Return)
         if (const auto launch = checkTables::newestLaunchOf(m_database, code)) {
             seen.lastLaunchedOn = launch->location.name;

@@ -78,14 +78,16 @@ void putRun(Database& database, const CheckRun& run) {
 
 void putSighting(Database& database, const Sighting& sighting) {
     database
-        .prepare("INSERT INTO sighting (id, stamp, check_id, code, at, seen_by) VALUES (?, ?, ?, ?, ?, ?) ON "
-                 "CONFLICT DO NOTHING")
+        .prepare(
+            "INSERT INTO sighting (id, stamp, check_id, code, at, seen_by, print) VALUES (?, ?, ?, ?, ?, "
+            "?, ?) ON CONFLICT DO NOTHING")
         .with(sighting.id)
         .with(sighting.stamp)
         .with(sighting.check)
         .with(sighting.code)
         .with(sighting.at.iso())
         .with(sighting.seenBy)
+        .with(sighting.print)
         .run();
 }
 
@@ -162,6 +164,29 @@ std::vector<Sighting> sightings(Database& database, const std::string& check) {
                               "(SELECT 1 FROM taken_back WHERE act = sighting.id) ORDER BY stamp")
                      .with(check),
                  sightingOf);
+}
+
+std::map<std::string, double> printGrades(Database& database, const std::string& code) {
+    // A poor view is no fault of the print, and a tag that was printed anew is read better from then on.
+    Statement query =
+        database
+            .prepare(
+                "SELECT code, max(print) FROM (SELECT code, print, row_number() OVER (PARTITION BY code "
+                "ORDER BY stamp DESC) AS place FROM sighting WHERE print IS NOT NULL AND (?1 = '' OR code "
+                "= ?1) AND stamp > coalesce((SELECT max(stamp) FROM tag_change WHERE item = "
+                "sighting.code), '') AND NOT EXISTS (SELECT 1 FROM taken_back WHERE act = sighting.id)) "
+                "WHERE place <= 3 GROUP BY code")
+            .with(code);
+    std::map<std::string, double> grades;
+    while (query.step())
+        grades[query.text(0)] = query.real(1);
+    return grades;
+}
+
+std::optional<double> printGrade(Database& database, const std::string& code) {
+    const auto grades = printGrades(database, code);
+    const auto found = grades.find(code);
+    return found == grades.end() ? std::nullopt : std::optional(found->second);
 }
 
 bool isAnythingSeen(Database& database) {

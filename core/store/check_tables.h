@@ -4,6 +4,7 @@
 #include "core/check/check_record.h"
 #include "core/store/database.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -42,6 +43,10 @@ std::vector<Sighting> sightings(Database& database, const std::string& check);
 /// bound.
 std::optional<Sighting> newestSighting(Database& database, const std::string& code,
                                        const std::string& after = {}, const std::string& before = {});
+/// What is left of an item's tag, 4 (as new) to 0 (about to fail): the best of the last three readings that
+/// could tell, since the tag was given. Of all items, or of that one; what nobody could tell of has none.
+std::map<std::string, double> printGrades(Database& database, const std::string& code = {});
+std::optional<double> printGrade(Database& database, const std::string& code);
 bool isAnythingSeen(Database& database); ///< some sighting of a kit's tag stands
 /// Where that was.
 std::optional<LastSeen> lastSeen(Database& database, const std::string& code, const std::string& after = {});

@@ -126,6 +126,10 @@ Statement& Statement::with(double value) {
     return bound(sqlite3_bind_double(m_statement, ++m_bound, value));
 }
 
+Statement& Statement::with(std::optional<double> value) {
+    return value ? with(*value) : bound(sqlite3_bind_null(m_statement, ++m_bound));
+}
+
 Statement& Statement::bound(int code) {
     if (code != SQLITE_OK) fail(sqlite3_db_handle(m_statement), code); // memory: it would be read as NULL
     return *this;

@@ -31,6 +31,7 @@ public:
     Statement& with(std::int64_t value);
     Statement& with(int value) { return with(static_cast<std::int64_t>(value)); }
     Statement& with(double value);
+    Statement& with(std::optional<double> value); ///< NULL when there is none
 
     bool step(); ///< true: a row is there
     void run() {

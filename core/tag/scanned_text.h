@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -9,6 +10,8 @@ namespace core {
 struct ScannedText {
     std::string text;   ///< without the symbology identifier in front of it
     bool isGs1 = false; ///< element strings of a maker's label; else the text stands for itself
+    /// What is left of the symbol's print, 4 (as new) to 0, where a camera saw it and could tell.
+    std::optional<double> print = {};
 
     /// Of a reader that knows the symbol: `isGs1` is what the symbol says of itself. One that says nothing
     /// may hold a maker's label all the same.

@@ -1,6 +1,7 @@
 #include "scanner/live/camera_source.h"
 
 #include "scanner/live/camera_frame.h"
+#include "scanner/live/camera_light.h"
 #include "scanner/live/camera_list.h"
 #include "scanner/live/frame_mailbox.h"
 
@@ -41,10 +42,12 @@ struct CameraSource::Session {
     QVideoSink sink;
     QCamera camera;
     QMediaCaptureSession capture;
+    CameraLight light;
 
     explicit Session(const QCameraDevice& device)
         : id(device.id())
-        , camera(device) {
+        , camera(device)
+        , light(lightControlsOf(camera)) {
         const QCameraFormat format = chooseFormat(device.videoFormats());
         if (!format.isNull()) camera.setCameraFormat(format);
         capture.setVideoSink(&sink);
@@ -148,7 +151,9 @@ void CameraSource::receive(const QVideoFrame& frame) {
     m_retry.stop();
     m_retryAfter = firstRetry;
     setState(SourceState::Running);
-    m_mailbox.offer({std::move(grey), now(), m_number, false});
+    const auto at = now();
+    if (m_session) m_session->light.look(grey.view(), at);
+    m_mailbox.offer({std::move(grey), at, m_number, false});
     if (m_previewWidth > 0) emit previewReady(previewOf(frame, m_previewWidth));
 }
 

@@ -50,7 +50,7 @@ void FrameReader::readFaintBars() {
 void FrameReader::readOtherBars() {
     tryInTurn(bars(), [&](const BarRegion& region) {
         if (isTaken(region.centre)) return;
-        if (auto code = readOtherLinear(m_picture.full(), region, m_isTag, m_budget)) add(std::move(*code));
+        if (auto code = readOtherLinear(m_picture.full(), region, m_budget)) add(std::move(*code));
     });
 }
 

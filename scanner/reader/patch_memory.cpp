@@ -11,8 +11,8 @@
 namespace scanner::reader {
 namespace {
 
-constexpr int side = 24;                      // places along the patch
-constexpr int partsAlong = 4, mostParts = 16; // of a symbol that are judged each for itself
+constexpr int side = 24;      // places along the patch
+constexpr int partsAlong = 4; // fields of a matrix symbol, each way, that are judged each for itself
 constexpr Quad unitSquare{{{0, 0}, {1, 0}, {1, 1}, {0, 1}}};
 
 using Level = PatchLevel;
@@ -30,6 +30,37 @@ float valueAt(const Level& level, const Homography& toPicture, Point place) {
 
 bool isMatrix(Symbology symbology) {
     return symbology == Symbology::Qr || symbology == Symbology::DataMatrix;
+}
+
+/// A field of a matrix symbol.
+int partOf(Point place) {
+    const auto part = [](double along) {
+        return std::clamp(static_cast<int>(along * partsAlong), 0, partsAlong - 1);
+    };
+    return part(place.y) * partsAlong + part(place.x);
+}
+
+/// Grey values along a row of bars, each the mean of five places of its bar.
+std::vector<float> barsAlong(const GreyPicture& picture, const Homography& toPicture) {
+    constexpr int fine = 1000; // three a module of a long symbol
+    std::vector<float> values(fine);
+    for (int i = 0; i < fine; ++i)
+        for (double v : {0.2, 0.35, 0.5, 0.65, 0.8})
+            values[i] += valueAt({picture, 1}, toPicture, {(i + 0.5) / fine, v}) / 5;
+    return values;
+}
+
+/// Of a stretch of both rows, when the second is shifted by the fraction of a module where it is most.
+float likenessOf(const std::vector<float>& now, const std::vector<float>& then, int from, int count) {
+    constexpr int reach = 3;
+    float most = -1;
+    for (int shift = -reach; shift <= reach; ++shift) {
+        Correlation<float> part;
+        for (int i = from; i < from + count; ++i)
+            part.add(now[i], then[std::clamp(i + shift, 0, static_cast<int>(then.size()) - 1)]);
+        most = std::max(most, part.value(1, 1));
+    }
+    return most;
 }
 
 /// Correlation with the look when the patch is shifted, over every n-th place.
@@ -63,6 +94,10 @@ PatchMemory::PatchMemory(const PictureLevels& picture, const Quad& corners, Symb
     }
     for (float& value : m_look)
         value /= static_cast<float>(std::sqrt(power + 1e-9));
+    if (!isMatrix(symbology)) {
+        m_own = barsAlong(picture.full(), *toPicture);
+        return;
+    }
     m_ownPlaces = ownPlaces(symbology);
     const Level level = levelFor(picture, *toPicture, side);
     for (const Point& place : m_ownPlaces)
@@ -78,16 +113,9 @@ PatchMemory::Places PatchMemory::marginPlaces() {
     return places;
 }
 
-/// Inside the symbol, without what all symbols of its kind share: finder patterns, borders, start and stop.
+/// Inside a matrix symbol, without what all symbols of its kind share: finder patterns and borders.
 PatchMemory::Places PatchMemory::ownPlaces(Symbology symbology) {
     Places places;
-    if (!isMatrix(symbology)) {
-        constexpr int fine = 400;
-        for (int x = 0; x < fine; ++x)
-            for (double v : {0.4, 0.5, 0.6})
-                places.push_back({0.15 + 0.7 * x / (fine - 1), v});
-        return places;
-    }
     const bool finders = symbology == Symbology::Qr;
     for (int y = 0; y < 2 * side; ++y)
         for (int x = 0; x < 2 * side; ++x) {
@@ -188,13 +216,15 @@ Homography PatchMemory::refined(const PictureLevels& picture, const Homography& 
     return best;
 }
 
-/// A field of a matrix symbol, a stretch of a row of bars.
-int PatchMemory::partOf(Point place, Symbology symbology) {
-    const auto part = [](double along, int parts) {
-        return std::clamp(static_cast<int>(along * parts), 0, parts - 1);
-    };
-    if (!isMatrix(symbology)) return part(place.x, mostParts);
-    return part(place.y, partsAlong) * partsAlong + part(place.x, partsAlong);
+/// Two labels may differ by a character and the check character alone, so each stretch of about a character
+/// must be like that remembered. What glare has reached is read again.
+bool PatchMemory::hasTheSameBars(const PictureLevels& picture, const Homography& toPicture) const {
+    constexpr int stretches = 24;
+    const auto now = barsAlong(picture.full(), toPicture);
+    const int count = static_cast<int>(now.size()), width = count / stretches;
+    for (int from = 0; from + width <= count; from += width / 2)
+        if (likenessOf(now, m_own, from, width) < 0.6f) return false;
+    return true;
 }
 
 /// Labels of one kind share their finders, and those of one maker much of their text; so the symbol's own
@@ -202,14 +232,15 @@ int PatchMemory::partOf(Point place, Symbology symbology) {
 /// be unlike. A part that glare has reached is borne.
 bool PatchMemory::saysTheSame(const PictureLevels& picture, const Homography& toPicture,
                               double likeness) const {
+    if (!isMatrix(m_symbology)) return hasTheSameBars(picture, toPicture);
     const Level level = levelFor(picture, toPicture, side);
     constexpr int mostUnlike = 1;
     Correlation<float> whole;
-    std::array<Correlation<float>, mostParts> parts;
+    std::array<Correlation<float>, partsAlong * partsAlong> parts;
     for (std::size_t i = 0; i < m_ownPlaces.size(); ++i) {
         const float value = valueAt(level, toPicture, m_ownPlaces[i]);
         whole.add(value, m_own[i]);
-        parts[partOf(m_ownPlaces[i], m_symbology)].add(value, m_own[i]);
+        parts[partOf(m_ownPlaces[i])].add(value, m_own[i]);
     }
     const float alike = whole.value(1, 1);
     if (alike <= std::max(0.5, 0.8 * likeness)) return false;

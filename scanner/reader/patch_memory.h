@@ -32,16 +32,16 @@ private:
 
     static Places marginPlaces();
     static Places ownPlaces(Symbology symbology);
-    static int partOf(Point place, Symbology symbology);
     std::optional<Point> seekShift(const PictureLevels& picture, const Homography& toPicture) const;
     bool step(const PatchLevel& level, Homography& toPicture, double& likeness) const;
     Homography refined(const PictureLevels& picture, const Homography& start, double& most) const;
     bool saysTheSame(const PictureLevels& picture, const Homography& toPicture, double likeness) const;
+    bool hasTheSameBars(const PictureLevels& picture, const Homography& toPicture) const;
 
     Symbology m_symbology;
     Places m_places, m_ownPlaces;
     std::vector<float> m_look; ///< at m_places: zero mean and unit length
-    std::vector<float> m_own;  ///< at m_ownPlaces
+    std::vector<float> m_own;  ///< at m_ownPlaces, or along a row of bars
 };
 
 } // namespace scanner::reader

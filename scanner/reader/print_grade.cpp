@@ -2,6 +2,7 @@
 
 #include "scanner/reader/data_matrix/data_matrix.h"
 #include "scanner/reader/image/grid_fit.h"
+#include "scanner/reader/linear/bar_grade.h"
 #include "scanner/reader/qr/qr_pattern.h"
 #include "scanner/reader/qr/qr_tag_decoder.h"
 
@@ -9,7 +10,6 @@
 #include <array>
 #include <cmath>
 #include <set>
-#include <utility>
 
 namespace scanner::reader {
 namespace {
@@ -64,17 +64,57 @@ bool fit(const GridSamples& samples, const GridSamples& printed, Causes& weights
     return true;
 }
 
-/// Between the steps of ISO/IEC 15415 for unused error correction.
-double stepGrade(double unused) {
-    constexpr std::array<std::pair<double, double>, 5> steps{
-        {{0, 0}, {0.25, 1}, {0.37, 2}, {0.50, 3}, {0.62, 4}}};
+/// Where grades 0 to 4 begin; between them in parts.
+double gradeBySteps(double value, const std::array<double, 5>& steps) {
     for (std::size_t i = 1; i < steps.size(); ++i)
-        if (unused < steps[i].first) {
-            const double part = (unused - steps[i - 1].first) / (steps[i].first - steps[i - 1].first);
-            return steps[i - 1].second + std::max(0.0, part);
+        if (value < steps[i]) {
+            const double part = (value - steps[i - 1]) / (steps[i] - steps[i - 1]);
+            return static_cast<double>(i - 1) + std::max(0.0, part);
         }
     return 4;
 }
+
+/// ISO/IEC 15415's steps for unused error correction.
+double stepGrade(double unused) {
+    return gradeBySteps(unused, {0, 0.25, 0.37, 0.50, 0.62});
+}
+
+/// Of what is left of a finder or a side of the border: a side that loses a quarter is about to be
+/// overlooked.
+double frameGrade(double left) {
+    return gradeBySteps(left, {0.75, 0.83, 0.87, 0.91, 1});
+}
+
+/// The left, lower, upper and right side of the border.
+std::vector<int> borderParts(int modules) {
+    std::vector<int> parts;
+    for (int row = 0; row < modules; ++row)
+        for (int column = 0; column < modules; ++column)
+            parts.push_back(column == 0 ? 0 : row == modules - 1 ? 1 : row == 0 ? 2 : 3);
+    return parts;
+}
+
+/// How much of each part has gone.
+class PartLosses {
+public:
+    void add(int part, double gone) {
+        ++m_parts[part].count;
+        m_parts[part].gone += gone;
+    }
+    double worst() const {
+        double worst = 0;
+        for (const Part& part : m_parts)
+            if (part.count > 0) worst = std::max(worst, part.gone / part.count);
+        return worst;
+    }
+
+private:
+    struct Part {
+        int count = 0;
+        double gone = 0;
+    };
+    std::array<Part, 4> m_parts;
+};
 
 std::optional<PrintedSymbol> printedMatrix(const GridSamples& samples) {
     const auto sizes = matrixSizes();
@@ -83,7 +123,7 @@ std::optional<PrintedSymbol> printedMatrix(const GridSamples& samples) {
     if (size == sizes.end()) return std::nullopt;
     const auto reading = mendMatrix(softModules(samples, {7, 0}), *size, 0, size->checks - 3);
     if (!reading) return std::nullopt;
-    return PrintedSymbol{reading->modules, matrixCodewords(*size), size->checks};
+    return PrintedSymbol{reading->modules, matrixCodewords(*size), borderParts(size->modules), size->checks};
 }
 
 /// The grid where the code was read, seen again.
@@ -105,8 +145,8 @@ std::optional<GridSamples> seenAgain(const PictureLevels& picture, const GridPat
 double PrintWear::grade() const {
     constexpr double faded = 0.15, black = 0.55; // black ink on white paper shows 0.6 to 0.85
     const double ink = 4 * std::clamp((contrast - faded) / (black - faded), 0.0, 1.0);
-    const double frame = 4 - 25 * fixed; // a finder that loses a tenth is about to be overlooked
-    return std::max(0.0, std::min({ink, stepGrade(unused), 0.5 + 0.875 * stepGrade(firm), frame}));
+    return std::max(0.0,
+                    std::min({ink, stepGrade(unused), 0.5 + 0.875 * stepGrade(firm), frameGrade(1 - fixed)}));
 }
 
 PrintWear wearOf(const GridSamples& samples, const PrintedSymbol& printed) {
@@ -118,7 +158,7 @@ PrintWear wearOf(const GridSamples& samples, const PrintedSymbol& printed) {
     const double paper = weights[0] + half;
     if (half <= 0 || paper <= 0) return {};
     std::set<int> gone, failing;
-    int fixed = 0, fixedGone = 0;
+    PartLosses fixed;
     for (int row = 0; row < samples.rows; ++row)
         for (int column = 0; column < samples.columns; ++column) {
             const int codeword = printed.codewords[row * samples.columns + column];
@@ -127,8 +167,8 @@ PrintWear wearOf(const GridSamples& samples, const PrintedSymbol& printed) {
             const double towards =
                 (printed.modules.at(column, row) < 0 ? off : -off) / half; // 2: the other colour
             if (codeword < 0) {
-                ++fixed;
-                fixedGone += towards > 1;
+                fixed.add(printed.parts[row * samples.columns + column],
+                          std::clamp((towards - 0.3) / 0.7, 0.0, 1.0));
                 continue;
             }
             if (towards > 1) gone.insert(codeword);
@@ -137,12 +177,12 @@ PrintWear wearOf(const GridSamples& samples, const PrintedSymbol& printed) {
     const auto left = [&](const std::set<int>& lost) {
         return 1 - 2.0 * static_cast<double>(lost.size()) / printed.checks;
     };
-    return {std::clamp(2 * half / paper, 0.0, 1.0), left(gone), left(failing),
-            static_cast<double>(fixedGone) / std::max(1, fixed)};
+    return {std::clamp(2 * half / paper, 0.0, 1.0), left(gone), left(failing), fixed.worst()};
 }
 
 std::optional<double> printGradeOf(const PictureLevels& picture, const SeenCode& code) {
     constexpr double leastCorrelation = 0.45;
+    if (code.symbology == Symbology::Code128) return barGradeOf(picture.full(), code);
     const bool qr = code.symbology == Symbology::Qr;
     if (!qr && code.symbology != Symbology::DataMatrix) return std::nullopt;
     double correlation = 0;

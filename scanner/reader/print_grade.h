@@ -13,7 +13,9 @@ namespace scanner::reader {
 struct PrintedSymbol {
     GridSamples modules;
     std::vector<int> codewords; ///< of the modules, row by row
-    int checks = 0;             ///< Reed–Solomon codewords
+    /// Of the modules outside the codewords, row by row: which finder or side of the border they are of.
+    std::vector<int> parts;
+    int checks = 0; ///< Reed–Solomon codewords
 };
 
 /// What is left of a symbol's print. The idea and the steps of `unused` are those of ISO/IEC 15415 (symbol
@@ -24,7 +26,9 @@ struct PrintWear {
     double contrast = 0; ///< by how much ink is darker than paper, in parts of the paper's light
     double unused = 0;   ///< of the error correction, 1 to 0: codewords with a module of the other colour
     double firm = 0;     ///< the same when modules that are half gone count as gone
-    double fixed = 0; ///< share of the modules outside the codewords (finders, borders, timing) that are gone
+    /// Share of the modules that are gone, of the finder or side of the border which has lost most; one on
+    /// its way to the other colour counts in part.
+    double fixed = 0;
 
     /// 4 (as new) to 0 (about to fail).
     double grade() const;
@@ -33,8 +37,8 @@ struct PrintWear {
 /// `samples`: what is seen of it.
 PrintWear wearOf(const GridSamples& samples, const PrintedSymbol& printed);
 
-/// The grade of a flat symbol that was read: a QR tag or a Data Matrix; nullopt for others, or when the grid
-/// does not fit well.
+/// The grade of a symbol that was read and lies flat: a QR tag, a Data Matrix or a Code 128; nullopt for
+/// others, or when the grid does not fit well.
 std::optional<double> printGradeOf(const PictureLevels& picture, const SeenCode& code);
 
 } // namespace scanner::reader

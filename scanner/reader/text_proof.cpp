@@ -38,31 +38,46 @@ bool gs1CheckDigitAgrees(std::string_view digits) {
     return sum % 10 == 0;
 }
 
-bool provesItselfAsGs1(std::string_view text, const TagTest& isTag) {
+namespace {
+
+TextProof proofAsGs1(std::string_view text, const TagTest& isTag) {
     constexpr int lastChecked = 2; // 00 a load unit, 01 and 02 a trade item: a check digit ends them
     constexpr int serialNumber = 21;
     constexpr std::size_t longest = 94; // four digits of identifier and ninety characters
-    bool proved = false;
+    TextProof proof = TextProof::None;
     while (!text.empty()) {
-        if (text.size() < 3 || !isDigits(text.substr(0, 2))) return false;
+        if (text.size() < 3 || !isDigits(text.substr(0, 2))) return TextProof::None;
         const int identifier = (text[0] - '0') * 10 + text[1] - '0';
         const std::size_t length = predefinedLength(identifier);
         const std::string_view element = text.substr(0, length > 0 ? length : text.find(fnc1));
         const std::string_view value = element.substr(std::min<std::size_t>(2, element.size()));
         const bool fits = length > 0 ? element.size() == length && isDigits(value)
                                      : !value.empty() && element.size() <= longest && isPrinted(value);
-        if (!fits) return false;
-        if (identifier <= lastChecked && !gs1CheckDigitAgrees(value)) return false;
-        proved |=
-            identifier <= lastChecked || (identifier == serialNumber && isTag && isTag(std::string(value)));
+        if (!fits) return TextProof::None;
+        if (identifier <= lastChecked) {
+            if (!gs1CheckDigitAgrees(value)) return TextProof::None;
+            proof = std::max(proof, TextProof::Number);
+        }
+        if (identifier == serialNumber && isTag && isTag(std::string(value))) proof = TextProof::Tag;
         text.remove_prefix(element.size());
         if (text.starts_with(fnc1)) text.remove_prefix(1);
     }
-    return proved;
+    return proof;
+}
+
+} // namespace
+
+bool provesItselfAsGs1(std::string_view text, const TagTest& isTag) {
+    return proofAsGs1(text, isTag) != TextProof::None;
+}
+
+TextProof proofOf(const std::string& text, bool gs1, const TagTest& isTag) {
+    if (isTag && isTag(text)) return TextProof::Tag;
+    return gs1 ? proofAsGs1(text, isTag) : TextProof::None;
 }
 
 bool provesItself(const std::string& text, bool gs1, const TagTest& isTag) {
-    return (isTag && isTag(text)) || (gs1 && provesItselfAsGs1(text, isTag));
+    return proofOf(text, gs1, isTag) != TextProof::None;
 }
 
 } // namespace scanner::reader

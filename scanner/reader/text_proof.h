@@ -14,8 +14,14 @@ using TagTest = std::function<bool(const std::string& text)>;
 
 namespace scanner::reader {
 
-/// Whether a text is believed for what it says itself: it is a tag, or its symbol says GS1 and it proves
-/// itself as that.
+/// What stands for a text beside its symbol: nothing; a GS1 number with its check digit, which says nothing
+/// of the elements beside it; or a tag's check character, of the text or of its serial number.
+enum class TextProof { None, Number, Tag };
+
+/// `gs1`: the symbol says that it holds element strings.
+TextProof proofOf(const std::string& text, bool gs1, const TagTest& isTag);
+
+/// Whether a text is believed for what it says itself: there is any proof.
 bool provesItself(const std::string& text, bool gs1, const TagTest& isTag);
 
 /// Whether a text is a row of GS1 element strings with at least one check digit that agrees (of a load unit

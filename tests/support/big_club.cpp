@@ -106,8 +106,10 @@ void writeHistory(BulkWriter& writer, const std::vector<std::string>& codes, std
                            "'boat ' || boat, phase, 'Wren Sadler', at, 'complete', '', '{}' FROM run",
                            emptyAnswer));
     writer.run("DROP INDEX sighting_of_check; DROP INDEX sighting_of_code");
-    writer.run("INSERT INTO sighting SELECT 's' || c || '-' || pos, at || ' elder ' || printf('%012d', c * "
-               "60 + 1 + pos), id, code, at, 'camera' FROM run JOIN kit USING (boat)");
+    writer.run(
+        "INSERT INTO sighting (id, stamp, check_id, code, at, seen_by) SELECT 's' || c || '-' || pos, "
+        "at || ' elder ' || printf('%012d', c * 60 + 1 + pos), id, code, at, 'camera' FROM run JOIN kit "
+        "USING (boat)");
     writer.run("CREATE INDEX sighting_of_check ON sighting (check_id, stamp);"
                "CREATE INDEX sighting_of_code ON sighting (code, stamp)");
     writer.run("INSERT INTO fact SELECT 's' || c || '-' || pos, 'elder', c * 60 + 1 + pos, at, 'Wren "

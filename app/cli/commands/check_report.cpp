@@ -71,6 +71,8 @@ QStringList foundRows(const core::CheckAnswer& answer) {
             if (!item.wornBy.empty()) row += QStringLiteral("  %1").arg(text(item.wornBy));
             if (item.due) row += QStringLiteral("  due %1").arg(inWords(*item.due));
             rows << row;
+            if (const QString worn = wornTagInWords(item.print); !worn.isEmpty())
+                rows << QStringLiteral("    ") + worn;
         }
     return rows;
 }

@@ -26,6 +26,7 @@ struct TagsOptions : CommonOptions {
     double size = 30;
     int mint = 0;
     bool control = false;
+    bool worn = false;
 };
 
 int print(const TagsOptions& options, const std::vector<core::TagLabel>& tags) {
@@ -65,9 +66,18 @@ int mint(const TagsOptions& options, const core::Club& club) {
 
 using Labels = core::Result<std::vector<core::TagLabel>>;
 
+/// The weakest first.
+void keepWorn(std::vector<core::TagLabel>& labels) {
+    std::erase_if(labels, [](const core::TagLabel& each) { return wornTagInWords(each.print).isEmpty(); });
+    std::stable_sort(labels.begin(), labels.end(),
+                     [](const core::TagLabel& a, const core::TagLabel& b) { return *a.print < *b.print; });
+}
+
 Labels labelsOf(const core::Club& club, const TagsOptions& options, core::Moment moment) {
-    return options.items.empty() ? club.kit().allTagLabels(moment.today)
-                                 : club.kit().tagLabels(options.items);
+    Labels labels =
+        options.items.empty() ? club.kit().allTagLabels(moment.today) : club.kit().tagLabels(options.items);
+    if (labels && options.worn) keepWorn(*labels);
+    return labels;
 }
 
 /// What is asked for by name and has no tag is given one.
@@ -77,6 +87,14 @@ core::Outcome giveMissingTags(const TagsOptions& options, core::Moment moment) {
     if (!club) return club.error();
     if (const core::Outcome unlocked = unlockFor(*club, options); !unlocked) return unlocked;
     return club->kit().giveMissingTags(options.items, {}, moment);
+}
+
+int sayNoneWorn(const TagsOptions& options) {
+    if (options.json)
+        say(tagsJson({}, 0, {}));
+    else
+        sayLine(QStringLiteral("no tag is known to be wearing out"));
+    return ExitFine;
 }
 
 int tags(const TagsOptions& options) {
@@ -95,6 +113,7 @@ int tags(const TagsOptions& options) {
         if (options.control)
             for (core::TagLabel& each : controlTags())
                 labels->push_back(std::move(each));
+        if (labels->empty() && options.worn) return sayNoneWorn(options);
         if (labels->empty())
             return failWith("the club has no tags yet", options.file,
                             "import items first, or print unused ones with --mint");
@@ -117,9 +136,11 @@ void addTags(CommandLine& line) {
     command.number("--size", options->size, smallestSymbolMm, biggestSymbolMm,
                    "width of a symbol in millimetres");
     command.number("--mint", options->mint, 1, mostMinted, "print so many unused codes; with --out, as tags");
+    command.flag("--worn", options->worn, "only those that checks saw wearing out, the weakest first");
     command.flag("--control", options->control, "the control tags too");
     takeOfficer(command, *options, "the gear officer who gives tags to what has none");
     command.notTogether("--mint", "--items");
+    command.notTogether("--mint", "--worn");
     command.atLeastOneOf("--out", "--mint");
 }
 

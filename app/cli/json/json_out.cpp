@@ -18,12 +18,15 @@ Json anchorName(core::Anchor anchor) {
     return orNull(names[static_cast<std::size_t>(anchor)]);
 }
 
+/// In tenths: more is not told by a picture.
+Json printGrade(std::optional<double> grade) {
+    return grade ? Json(std::round(*grade * 10) / 10) : Json(nullptr);
+}
+
 Json lineItem(const core::LineItem& item) {
-    return {{"code", item.item.id},
-            {"counts", item.counts},
-            {"kit_type", item.kitType},
-            {"worn_by", orNull(item.wornBy)},
-            {"due", orNull(item.due)}};
+    return {{"code", item.item.id},     {"counts", item.counts},
+            {"kit_type", item.kitType}, {"worn_by", orNull(item.wornBy)},
+            {"due", orNull(item.due)},  {"print_grade", printGrade(item.print)}};
 }
 
 Json line(const core::LineAnswer& answer) {
@@ -83,11 +86,6 @@ Json corner(const scanner::Point& at) {
     return Json::array({at.x, at.y});
 }
 
-/// In tenths: more is not told by a picture.
-Json printGrade(const scanner::SeenCode& code) {
-    return code.printGrade ? Json(std::round(*code.printGrade * 10) / 10) : Json(nullptr);
-}
-
 Json seenCode(const scanner::SeenCode& code) {
     Json corners = Json::array();
     for (const scanner::Point& at : code.corners)
@@ -98,7 +96,7 @@ Json seenCode(const scanner::SeenCode& code) {
             {"tag", orNull(tagOfText(code.text, code.gs1).value_or(""))},
             {"how_read", scanner::nameOf(code.howRead)},
             {"guessed", code.howRead == scanner::HowRead::Guessed},
-            {"print_grade", printGrade(code)},
+            {"print_grade", printGrade(code.printGrade)},
             {"corners", corners}};
 }
 
@@ -341,7 +339,10 @@ std::string fileJson(const std::string& file) {
 
 std::string tagsJson(const std::string& file, int sheets, const std::vector<core::TagLabel>& labels) {
     const auto tag = [](const core::TagLabel& label) {
-        return Json{{"code", label.code}, {"name", orNull(label.name)}, {"owner", orNull(label.owner)}};
+        return Json{{"code", label.code},
+                    {"name", orNull(label.name)},
+                    {"owner", orNull(label.owner)},
+                    {"print_grade", printGrade(label.print)}};
     };
     return written({{"file", file}, {"sheets", sheets}, {"tags", listOf(labels, tag)}});
 }

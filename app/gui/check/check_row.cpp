@@ -55,8 +55,10 @@ public:
         : m_answer(answer)
         , m_context(context) {
         for (const core::LineAnswer& line : answer.lines)
-            for (const core::LineItem& item : line.items)
+            for (const core::LineItem& item : line.items) {
                 m_counts[item.item.id] = item.counts;
+                m_wornTags[item.item.id] = wornTagInWords(item.print);
+            }
         for (const core::Finding& finding : answer.findings)
             if (!finding.item.id.empty() && finding.kind != core::FindingKind::NotReturned)
                 m_ofCode[finding.item.id].push_back(&finding);
@@ -189,8 +191,12 @@ private:
             remarks << shortReasonOf(*finding);
             details << reasonOf(*finding);
         }
-        row.remark = remarks.join(' ');
         row.remarkIsLook = !remarks.isEmpty();
+        if (const QString worn = withCapital(m_wornTags[code]); !worn.isEmpty()) {
+            remarks << worn + '.';
+            details << worn + '.';
+        }
+        row.remark = remarks.join(' ');
         row.detail = details.join(' ');
     }
 
@@ -303,6 +309,7 @@ private:
     const core::CheckAnswer& m_answer;
     const CheckContext& m_context;
     std::map<std::string, bool> m_counts;
+    std::map<std::string, QString> m_wornTags; ///< what is said of an item's tag
     std::map<std::string, std::vector<const core::Finding*>> m_ofCode;
     std::vector<CheckRow> m_section; // rows of the list at work
     std::vector<CheckRow> m_rows;

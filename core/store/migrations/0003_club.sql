@@ -383,10 +383,12 @@ CREATE TABLE sighting (
     check_id TEXT NOT NULL,
     code     TEXT NOT NULL,
     at       TEXT NOT NULL,
-    seen_by  TEXT NOT NULL
+    seen_by  TEXT NOT NULL,
+    print    REAL -- what was left of the tag's print, 4 to 0, where a camera could tell
 ) STRICT;
 CREATE INDEX sighting_of_check ON sighting (check_id, stamp);
 CREATE INDEX sighting_of_code ON sighting (code, stamp);
+CREATE INDEX sighting_of_print ON sighting (code, stamp) WHERE print IS NOT NULL;
 CREATE TABLE point_value (
     id       TEXT PRIMARY KEY,
     stamp    TEXT NOT NULL,

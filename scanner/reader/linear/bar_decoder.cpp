@@ -217,6 +217,25 @@ BarDecoder::Match BarDecoder::match(double at, double module, int blur) const {
     return found;
 }
 
+/// Of all but the start character, which is the first.
+double BarDecoder::usualScore(std::span<const Match> matches) {
+    std::vector<double> scores;
+    for (const Match& match : matches.subspan(1))
+        scores.push_back(match.score);
+    if (scores.empty()) return 1;
+    const auto middle = scores.begin() + static_cast<std::ptrdiff_t>(scores.size() / 2);
+    std::nth_element(scores.begin(), middle, scores.end());
+    return *middle;
+}
+
+/// Of all but the start character and that one.
+double BarDecoder::weakestBut(std::span<const Match> matches, std::size_t one) {
+    double weakest = 1;
+    for (std::size_t i = 1; i < matches.size(); ++i)
+        if (i != one) weakest = std::min(weakest, matches[i].score);
+    return weakest;
+}
+
 void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>& readings) const {
     constexpr double leastScore = 0.6;
     constexpr std::size_t longest = 60;
@@ -234,10 +253,11 @@ void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>&
         module *= 1 + 0.6 * (m.scale - 1) + 0.4 * m.shift / 11;
         if (m.best == stop) break;
         reading.characters.push_back(m.best);
-        reading.weakest = std::min(reading.weakest, m.score);
         matches.push_back(m);
     }
     reading.last = at + 2 * module;
+    reading.usual = usualScore(matches);
+    reading.weakest = weakestBut(matches, 0);
     if (code128CheckAgrees(reading.characters)) {
         readings.push_back(std::move(reading));
         return;
@@ -247,6 +267,7 @@ void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>&
     for (std::size_t i = 1; i < matches.size(); ++i) {
         if (matches[i].score - matches[i].secondScore > 0.15 || matches[i].second == stop) continue;
         const int kept = std::exchange(reading.characters[i], matches[i].second);
+        reading.weakest = weakestBut(matches, i);
         if (code128CheckAgrees(reading.characters)) readings.push_back(reading);
         reading.characters[i] = kept;
     }

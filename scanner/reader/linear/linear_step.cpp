@@ -19,10 +19,26 @@ struct Band {
 constexpr std::array<Band, 7> bands{
     {{0, 0.3}, {-0.25, 0.2}, {0.25, 0.2}, {0, 0.1}, {-0.13, 0.15}, {0.13, 0.15}, {0, 0.7}}};
 
-/// How like its shape each character must be of a text that nothing proves but two equal bands: of two labels
-/// that were cut and joined one in a hundred satisfies the check character, in every band, but not at the
-/// cut.
-constexpr double leastSure = 0.82;
+/// Whether each character is like its shape, and none much less so than the others are. Of two labels that
+/// were cut and joined one in a hundred satisfies the check character, in every band: but then a character at
+/// the cut was misread.
+bool isSound(const BarReading& reading) {
+    constexpr double leastSure = 0.82, unevenness = 3.5, slack = 0.06;
+    return reading.weakest > leastSure &&
+           1 - reading.weakest < std::max(slack, unevenness * (1 - reading.usual));
+}
+
+/// How much stands for a text beside the check character of its symbol.
+enum class Belief { None, OnceMore, Now };
+
+/// A tag is believed for its own check character; where one character was replaced to satisfy the symbol's,
+/// the others must be sound. A GS1 number says nothing of the serial number beside it.
+Belief beliefIn(const Code128Text& text, const BarReading& reading, const TagTest& isTag) {
+    const TextProof proof = proofOf(text.text, text.gs1, isTag);
+    if (proof == TextProof::Tag && (!reading.guessed || isSound(reading))) return Belief::Now;
+    if (reading.guessed || !isSound(reading)) return Belief::None;
+    return proof == TextProof::Number ? Belief::Now : Belief::OnceMore;
+}
 
 BarProfile bandProfile(const GreyPicture& picture, const BarRegion& region, const Band& band) {
     const double beyond = std::min(40.0, 12 + 0.05 * region.length);
@@ -101,11 +117,12 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
                 const auto text =
                     code128TextOf(std::span(reading.characters).first(reading.characters.size() - 1));
                 if (!text) continue;
-                const bool proved = provesItself(text->text, text->gs1, isTag);
-                const bool sure = !reading.guessed && reading.weakest > leastSure;
-                const bool again = sure && std::count(unproved.begin(), unproved.end(), text->text) > 0;
-                if (proved || again) return seenCodeOf(*text, reading, profile, region, offset, reversed);
-                if (sure) unproved.push_back(text->text);
+                const Belief belief = beliefIn(*text, reading, isTag);
+                const bool again = belief == Belief::OnceMore &&
+                                   std::count(unproved.begin(), unproved.end(), text->text) > 0;
+                if (belief == Belief::Now || again)
+                    return seenCodeOf(*text, reading, profile, region, offset, reversed);
+                if (belief == Belief::OnceMore) unproved.push_back(text->text);
             }
         }
     }
@@ -113,15 +130,14 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
 }
 
 std::optional<SeenCode> readOtherLinear(const GreyPicture& picture, const BarRegion& region,
-                                        const TagTest& isTag, const TimeBudget& budget) {
+                                        const TimeBudget& budget) {
     std::vector<SeenCode> found;
     for (const Band& band : {bands[0], bands[1], bands[2]}) {
         if (budget.isSpent()) return std::nullopt;
         const BarProfile profile = bandProfile(picture, region, band);
         auto code = decodeLinearStrip(stripOf(profile.values).view());
         if (!code || !mayBeTold(*code)) continue;
-        if (code->symbology == Symbology::Code128 && isTag && isTag(code->text))
-            continue; // ours is the stricter
+        if (code->symbology == Symbology::Code128) continue; // ours is the stricter
         for (const SeenCode& other : found) {
             if (other.text != code->text || other.symbology != code->symbology) continue;
             code->corners = cornersOf(region);

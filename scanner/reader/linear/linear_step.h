@@ -21,6 +21,6 @@ std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion&
 /// Other linear symbols (EAN, UPC, Code 39, ITF) by the general decoder on straightened bands; two must
 /// agree.
 std::optional<SeenCode> readOtherLinear(const GreyPicture& picture, const BarRegion& region,
-                                        const TagTest& isTag, const TimeBudget& budget = {});
+                                        const TimeBudget& budget = {});
 
 } // namespace scanner::reader

@@ -198,6 +198,17 @@ bool contradictsTag(const GridSamples& samples, const std::string& text) {
            dissent.refuses();
 }
 
+/// The three finders with their separators, and what lies between them.
+static std::vector<int> finderParts() {
+    std::vector<int> parts;
+    for (int row = 0; row < size; ++row)
+        for (int column = 0; column < size; ++column) {
+            const bool left = column < 8, right = column >= size - 8, top = row < 8, bottom = row >= size - 8;
+            parts.push_back(left && top ? 0 : right && top ? 1 : left && bottom ? 2 : 3);
+        }
+    return parts;
+}
+
 std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::string& text) {
     if (samples.columns != size || samples.rows != size) return std::nullopt;
     const auto word = wordOf(text);
@@ -210,6 +221,7 @@ std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::s
     printed.modules.columns = printed.modules.rows = size;
     printed.modules.values.assign(static_cast<std::size_t>(size) * size, 1);
     printed.codewords.assign(static_cast<std::size_t>(size) * size, -1);
+    printed.parts = finderParts();
     printed.checks = checks;
     const auto set = [&](Place p, bool dark) {
         printed.modules.values[p.row * size + p.column] = dark ? -1.0f : 1.0f;

@@ -129,7 +129,14 @@ TEST_F(CheckInput, picturesAreReadInOrder) {
                          m_folder / "heap", "--points",
                          write("points.csv", "point,value\nhull,done\nbow chamber,20\nengine run,9\n")});
     EXPECT_EQ(ran.exit, 0) << ran.out;
-    EXPECT_EQ(Json::parse(ran.out)["outcome"], "complete");
+    const Json report = Json::parse(ran.out);
+    EXPECT_EQ(report["outcome"], "complete");
+    for (const Json& line : report["lines"])
+        for (const Json& item : line["items"])
+            EXPECT_GT(item["print_grade"].get<double>(), 3) << item; // drawn a moment ago
+    EXPECT_EQ(run({"tags", "--worn", "--out", m_folder / "worn.pdf"}).out,
+              "no tag is known to be wearing out\n");
+    EXPECT_FALSE(std::filesystem::exists(m_folder / "worn.pdf"));
 }
 
 TEST_F(CheckInput, whatIsNoCodeOfTheClubIsUnreadOnceAsItCame) {

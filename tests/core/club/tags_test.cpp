@@ -1,6 +1,7 @@
 #include "core/answers/history.h"
 #include "core/base/error_code.h"
 #include "core/club/club_answers.h"
+#include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_record.h"
 #include "core/register/new_kit.h"
@@ -173,6 +174,56 @@ TEST_F(Tags, ofAShelfMeanNothingInACheck) {
     EXPECT_EQ(small.scan(check, tagOf("Loft")).what, Scanned::What::Ignored);
     const std::string stocktake = small.club.checks().openStocktake("Loft", small.now)->check;
     EXPECT_EQ(small.scan(stocktake, tagOf("Loft")).what, Scanned::What::Ignored);
+}
+
+class TagPrints : public Tags {
+protected:
+    std::optional<double> printOf(const std::string& code) const {
+        return small.club.kit().tagLabels({code})->front().print;
+    }
+    /// In a check of its own, which is let go.
+    void see(const std::string& code, core::SeenBy seenBy, std::optional<double> print) {
+        const std::string check = small.open();
+        ASSERT_TRUE(small.club.checks().scan(check, {.text = code, .print = print}, seenBy, small.now));
+        ASSERT_TRUE(small.club.checks().discard(check, "only its tag was shown", small.now));
+    }
+};
+
+// A poor view is no fault of the print, and what was printed anew is read better from then on.
+TEST_F(TagPrints, theBestOfTheLastThreeReadingsSaysHowMuchIsLeft) {
+    const std::string code = "KGFB6J8WF9";
+    see(code, core::SeenBy::Typed, 3.9); // nobody saw its print
+    see(code, core::SeenBy::Camera, std::nullopt);
+    EXPECT_EQ(printOf(code), std::nullopt);
+    for (const auto& [seen, told] : {std::pair{1.4, 1.4}, {1.2, 1.4}, {0.9, 1.4}, {1.0, 1.2}, {3.8, 3.8}}) {
+        see(code, core::SeenBy::Camera, seen);
+        EXPECT_EQ(printOf(code), told);
+    }
+    const std::string tag = *retag(code);
+    EXPECT_EQ(printOf(tag), std::nullopt);
+    see(tag, core::SeenBy::Picture, 3.1);
+    EXPECT_EQ(printOf(tag), 3.1);
+    EXPECT_EQ(printOf("KD2289T9SE"), std::nullopt);
+}
+
+TEST_F(TagPrints, aCheckSaysWhatIsLeftOfTheTagsThatItSaw) {
+    const std::string check = small.open();
+    ASSERT_TRUE(small.club.checks().scan(check, {.text = "KD2289T9SE", .print = 1.4}, core::SeenBy::Camera,
+                                         small.now));
+    const auto printIn = [](const core::CheckAnswer& answer) {
+        std::optional<double> print;
+        for (const core::LineAnswer& line : answer.lines)
+            for (const core::LineItem& item : line.items)
+                print = item.print;
+        return print;
+    };
+    const auto answer = small.club.checks().answer(check, small.now.today);
+    ASSERT_TRUE(answer);
+    EXPECT_EQ(printIn(*answer), 1.4);
+    for (const core::Finding& finding : answer->findings) // no rule asks for it
+        EXPECT_NE(finding.item.id, "KD2289T9SE");
+    ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "a call", small.now));
+    EXPECT_EQ(printIn(*small.club.checks().answer(check, small.now.today)), 1.4);
 }
 
 } // namespace

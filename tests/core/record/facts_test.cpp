@@ -51,6 +51,9 @@ const std::vector<std::pair<FactBody, std::string>>& facts() {
          R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","people":["Bram Oke","Åse"]})"},
         {core::TagSeen{"c1", "KGFB6J8WF9", at, "camera"},
          R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","code":"KGFB6J8WF9","seen_by":"camera"})"},
+        {core::TagSeen{"c1", "KGFB6J8WF9", at, "camera", 1.6},
+         R"({"at":"2026-03-14T06:40:00.000Z","check":"c1","code":"KGFB6J8WF9","print":1.6,)"
+         R"("seen_by":"camera"})"},
         {core::ActTakenBack{"", "f0", "found in the van", at},
          R"({"act":"f0","at":"2026-03-14T06:40:00.000Z","check":"","reason":"found in the van"})"},
         {core::RecordWithdrawn{"KGFB6J8WF9", "", "look", "2026-03", {"f0", "f1"}, "wrong jacket", at},

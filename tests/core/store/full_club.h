@@ -133,7 +133,7 @@ private:
         launch = open();
         (void)club.checks().giveNames(launch, {"Odalys Finch", "Bram Oke"}, now);
         scanAll(launch, "K0D6EKB9KR");
-        scan(launch, jacket);
+        club.checks().scan(launch, {.text = jacket, .print = 1.4}, core::SeenBy::Camera, now).value();
         (void)club.checks().undo(launch, "taken back", now);
         (void)club.checks().recordPoint(launch, "bow chamber", 20, now);
         (void)club.events().fileUnder(launch, "Lake festival", now);

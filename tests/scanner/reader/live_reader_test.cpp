@@ -79,6 +79,27 @@ TEST(LiveReader, anotherTagInTheSamePlaceIsNotTheOldOne) {
     EXPECT_EQ(later, (std::set<std::string>{pictures::tagCode(6)}));
 }
 
+// Only the last character and the symbol's check character differ.
+TEST(LiveReader, barsThatDifferByOneCharacterAreNotTheOldOnes) {
+    const auto frameOf = [](const std::string& text) {
+        GreyPicture frame(800, 480, 225);
+        const auto bars = pictures::stretched(pictures::enlarged(pictures::code128Modules(text), 2), 70);
+        pictures::paste(frame, bars, 60, 200);
+        return frame;
+    };
+    const std::string before = "MAKER LJ150 LOT 7A SERIAL 1", after = "MAKER LJ150 LOT 7A SERIAL 4";
+    auto live = liveReader();
+    std::set<std::string> texts;
+    for (int frame = 0; frame < 12; ++frame)
+        texts = textsOf(live.read(frameOf(before).view()));
+    EXPECT_EQ(texts, (std::set<std::string>{before}));
+    for (int frame = 0; frame < 12; ++frame) {
+        texts = textsOf(live.read(frameOf(after).view()));
+        EXPECT_EQ(texts.count(before), 0u) << frame;
+    }
+    EXPECT_EQ(texts, (std::set<std::string>{after}));
+}
+
 TEST(LiveReader, bearsEmptyFramesAndFramesOfOtherSizes) {
     auto live = liveReader();
     EXPECT_TRUE(live.read({}).empty());

@@ -27,3 +27,12 @@ TEST(Gs1Text, provesItselfByCheckDigitOrTag) {
     EXPECT_FALSE(provesItselfAsGs1(""));
     EXPECT_FALSE(provesItselfAsGs1("ABC"));
 }
+
+// A check digit is of its own number alone.
+TEST(Gs1Text, aNumberProvesLessThanATag) {
+    const std::string number = "0106291041500213";
+    EXPECT_EQ(proofOf(number + "21" + pictures::tagCode(1), true, pictures::isTag), TextProof::Tag);
+    EXPECT_EQ(proofOf(number + "21K234567890", true, pictures::isTag), TextProof::Number);
+    EXPECT_EQ(proofOf(number, false, pictures::isTag), TextProof::None);
+    EXPECT_EQ(proofOf(pictures::tagCode(1), false, pictures::isTag), TextProof::Tag);
+}

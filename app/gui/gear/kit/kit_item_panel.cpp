@@ -37,7 +37,7 @@ constexpr int widthForBoth = 840;
 std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& code, core::CalendarDay today) {
     auto record = club.kit().itemRecord(code);
     if (!record) return std::nullopt;
-    ItemAnswer answer{std::move(*record), {}, {}, {}};
+    ItemAnswer answer{std::move(*record), {}, {}, {}, {}};
     const std::string& own = answer.record.item.id;
     for (const core::KitType& kitType : club.register_().kitTypes())
         if (kitType.name == answer.record.item.kitType)
@@ -46,6 +46,8 @@ std::optional<ItemAnswer> readItem(const core::Club& club, const std::string& co
         for (const core::LogEntry& entry : *log)
             if (entry.item.id == own && !entry.closed) answer.openLog.push_back(entry);
     if (auto history = club.answers().history(own)) answer.history = std::move(history).value();
+    if (const auto labels = club.kit().tagLabels({own}); labels && !labels->empty())
+        answer.print = labels->front().print;
     return answer;
 }
 
@@ -187,8 +189,11 @@ void KitItemPanel::take(std::optional<ItemAnswer> answer) {
     const core::Item& item = m_answer->record.item;
     m_name->setText(kitName(item));
     m_tag->setText(codeInWords(item.tag));
-    m_state->setText(withCapital(stateOf(item, m_answer->dues)) + '.');
-    m_state->setProperty("role", item.state == core::ItemState::Serviceable ? "remark" : "look");
+    const QString wornTag = withCapital(wornTagInWords(m_answer->print));
+    m_state->setText(withCapital(stateOf(item, m_answer->dues)) + '.' +
+                     (wornTag.isEmpty() ? QString() : ' ' + wornTag + '.'));
+    const bool isSound = item.state == core::ItemState::Serviceable && wornTag.isEmpty();
+    m_state->setProperty("role", isSound ? "remark" : "look");
     m_state->style()->unpolish(m_state);
     m_state->style()->polish(m_state);
     m_about->setText(aboutOf(item));

@@ -24,6 +24,7 @@ struct ItemAnswer {
     std::vector<core::RuleDue> dues;     ///< all rules, not only those that are near
     std::vector<core::LogEntry> openLog; ///< open entries about it
     std::vector<core::HistoryLine> history;
+    std::optional<double> print = {}; ///< what is left of its tag's print, 4 to 0
 };
 
 QString kitName(const core::Item& item); ///< "life jacket (M)"

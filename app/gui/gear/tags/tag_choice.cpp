@@ -2,8 +2,11 @@
 
 #include "app/paper/tag_sheet.h"
 #include "app/text/text.h"
+#include "app/text/words.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -24,10 +27,26 @@ QString homeOf(const core::TagLabel& tag) {
     return text(tag.code.starts_with('K') ? tag.owner : tag.name);
 }
 
+bool isWorn(const core::TagLabel& tag) {
+    return !wornTagInWords(tag.print).isEmpty();
+}
+
+/// Whose it is, and what is to be known of it.
+QString remarkOn(const core::TagLabel& tag, bool isOut) {
+    QStringList remarks;
+    if (!tag.owner.empty()) remarks << text(tag.owner);
+    if (isOut) remarks << TagChoiceText::tr("left out");
+    if (isWorn(tag)) remarks << TagChoiceText::tr("wearing out: %1 of 4").arg(numberInWords(*tag.print));
+    return remarks.join(TagChoiceText::tr(" · "));
+}
+
 } // namespace
 
 void TagChoice::setTags(std::vector<core::TagLabel> tags) {
     m_tags = std::move(tags);
+    std::stable_sort(m_tags.begin(), m_tags.end(), [](const core::TagLabel& a, const core::TagLabel& b) {
+        return isWorn(a) && (!isWorn(b) || *a.print < *b.print);
+    });
 }
 
 bool TagChoice::isShown(const core::TagLabel& tag) const {
@@ -46,6 +65,22 @@ void TagChoice::leaveOut(bool all) {
         else
             m_leftOut.remove(text(tag.code));
     }
+}
+
+void TagChoice::takeWorn() {
+    for (const core::TagLabel& tag : m_tags) {
+        if (!isShown(tag)) continue;
+        if (isWorn(tag))
+            m_leftOut.remove(text(tag.code));
+        else
+            m_leftOut.insert(text(tag.code));
+    }
+}
+
+int TagChoice::wornCount() const {
+    return static_cast<int>(std::count_if(m_tags.begin(), m_tags.end(), [&](const core::TagLabel& tag) {
+        return isShown(tag) && isWorn(tag);
+    }));
 }
 
 QStringList TagChoice::homes() const {
@@ -68,14 +103,11 @@ std::vector<ListRow> TagChoice::lines() const {
         if (!isShown(tag)) continue;
         const QString code = text(tag.code);
         const bool isOut = m_leftOut.contains(code);
-        const QString owner = text(tag.owner);
         lines.push_back(plainRow(code, isOut ? Mark::NotAsked : Mark::Found,
                                  isOut ? TagChoiceText::tr("left out") : TagChoiceText::tr("to print"),
-                                 text(tag.name),
-                                 isOut && owner.isEmpty() ? TagChoiceText::tr("left out")
-                                 : isOut                  ? TagChoiceText::tr("%1 · left out").arg(owner)
-                                                          : owner,
+                                 text(tag.name), remarkOn(tag, isOut),
                                  {tag.code, tag.code})); // not only of kit
+        lines.back().remarkIsLook = isWorn(tag);
     }
     return lines;
 }

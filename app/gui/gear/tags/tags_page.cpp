@@ -48,6 +48,7 @@ TagsPage::TagsPage(GearTools tools, QWidget* parent)
     , m_papers(new ChoiceBox(this))
     , m_sizes(new ChoiceBox(this))
     , m_ruler(new TagRuler(this))
+    , m_wornButton(wordsButton(this, tr("Only those wearing out"), "tagsWornButton"))
     , m_summary(wordsLabel(this, "remark", "tagsSummaryLabel"))
     , m_said(wordsLabel(this, "quiet", "tagsSaidLabel"))
     , m_writeButton(wordsButton(this, tr("Save the sheets as PDF…"), "tagsWriteButton", true)) {
@@ -98,7 +99,11 @@ QLayout* TagsPage::buildChoice() {
         showTags();
     });
     auto* foot = new FlowLayout;
-    for (QPushButton* button : {all, none})
+    connect(m_wornButton, &QPushButton::clicked, this, [this] {
+        m_choice.takeWorn();
+        showTags();
+    });
+    for (QPushButton* button : {all, none, m_wornButton})
         foot->addWidget(button);
     foot->addStretch();
     foot->addWidget(m_control);
@@ -165,6 +170,7 @@ void TagsPage::showTags() {
     m_choice.setKitType(m_kitTypes->currentData().toString());
     m_choice.setWithControl(m_control->isChecked());
     m_lines->setRows(m_choice.lines());
+    m_wornButton->setVisible(m_choice.wornCount() > 0);
     showSize();
 }
 

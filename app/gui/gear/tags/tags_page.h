@@ -53,6 +53,7 @@ private:
     ChoiceBox* m_papers;
     ChoiceBox* m_sizes;
     TagRuler* m_ruler;
+    QPushButton* m_wornButton; ///< takes those that wear out alone
     QLabel* m_summary;
     QLabel* m_said;
     QPushButton* m_writeButton;

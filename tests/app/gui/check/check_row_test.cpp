@@ -82,6 +82,19 @@ TEST(CheckRow, itemDueSoonStaysFoundWithItsRemark) {
     EXPECT_TRUE(radio->remarkIsLook);
 }
 
+TEST(CheckRow, itemWhoseTagWearsOutStaysFoundAndSaysSo) {
+    const auto remarkWith = [](std::optional<double> print) {
+        const auto rows = app::rowsOf(
+            answerWith({line("radio", 1, {{{"KCCC", "KCCC"}, "radio", true, {}, {}, print}})}, {}));
+        const CheckRow* radio = find(rows, "radio");
+        return radio && radio->mark == Mark::Found && !radio->remarkIsLook ? radio->remark
+                                                                           : QString("another");
+    };
+    EXPECT_EQ(remarkWith(1.9), "Its tag is wearing out: print a new one.");
+    EXPECT_EQ(remarkWith(2.0), "");
+    EXPECT_EQ(remarkWith({}), "");
+}
+
 TEST(CheckRow, otherBoatsItemCountsAndIsToLookAtOnce) {
     core::Finding other = finding(core::FindingKind::OtherBoat, core::Severity::Remark, "knife", "KDDD");
     other.boat = "Coot";

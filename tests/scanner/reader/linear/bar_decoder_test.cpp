@@ -1,7 +1,9 @@
 #include "scanner/reader/linear/bar_decoder.h"
 
 #include "scanner/reader/linear/code128.h"
+#include "scanner/reader/symbol_reader.h"
 #include "tests/scanner/reader/pictures.h"
+#include "tests/scanner/reader/scenes/scene_label.h"
 
 #include <gtest/gtest.h>
 
@@ -42,7 +44,33 @@ std::set<std::string> textsOnBars(const std::vector<float>& profile) {
     return texts;
 }
 
+/// GS1-128 of a trade item and a tag as serial number; of the twentieth character a bar or space is spoilt.
+scanner::GreyPicture gs1Bars(bool spoilt) {
+    scanner::GreyPicture row = pictures::enlarged(scenes::makeLabel(scenes::Kind::Gs1Bars, 5).modules, 4);
+    constexpr int first = 19 * 11 * 4;
+    for (int x = first + 12; spoilt && x < first + 28; ++x)
+        row.row(0)[x] = static_cast<std::uint8_t>((row.row(0)[x] + 6 * 110) / 7);
+    row.height = 1;
+    row.pixels.resize(static_cast<std::size_t>(row.width));
+    return pictures::onGround(pictures::stretched(row, 80), row.width + 120, 240);
+}
+
+std::size_t countRead(const scanner::GreyPicture& picture, const scanner::TagTest& isTag) {
+    scanner::ReadOptions options;
+    options.budget = {};
+    options.isTag = isTag;
+    return scanner::readSymbols(picture.view(), options).size();
+}
+
 } // namespace
+
+// A trade item's check digit says nothing of the serial number beside it: where one place is much less like
+// its bars than the rest, it may be the cut between two labels.
+TEST(Code128, aNumberAloneDoesNotProveAnUnevenSymbol) {
+    EXPECT_EQ(countRead(gs1Bars(false), {}), 1u);
+    EXPECT_EQ(countRead(gs1Bars(true), {}), 0u);
+    EXPECT_EQ(countRead(gs1Bars(true), pictures::isTag), 1u); // the serial number is a tag
+}
 
 // The characters' shapes against ZXing's writer: together these texts use the sets B and C whole.
 TEST(BarDecoder, readsEveryCharacterThatAnotherEncoderDraws) {

@@ -12,12 +12,34 @@
 namespace scenes {
 namespace {
 
-constexpr int width = 800, height = 600;
+/// How the streams of a trial differ from those of another.
+struct TrialKind {
+    unsigned apart;   ///< seeds of two trials
+    unsigned numbers; ///< by which the labels' numbers differ
+    int mostLabels;
+    LabelMaker (*labels)(unsigned firstNumber);
+};
 
-scanner::LiveReader liveReader() {
-    return scanner::LiveReader(pictures::isTag, std::chrono::milliseconds(33),
-                               scanner::LiveReader::Clock::Thread);
-}
+constexpr TrialKind joinedKind{100'003, 7, 2, joinedLabels}, destroyedKind{100'019, 11, 8, destroyedLabels},
+    exchangedKind{100'043, 13, 2, clubLabels}, goodKind{100'057, 17, 3, clubLabels};
+
+/// A trial's scene with the chance that it was made by, and a live reader that has seen nothing.
+struct Trial {
+    Trial(const TrialKind& kind, unsigned seed, unsigned number)
+        : own(seed * kind.apart + number)
+        , random(own)
+        , scene(
+              makeScene(Lighting::Day, 800, 600, kind.mostLabels, kind.labels(own * kind.numbers), random)) {}
+
+    scanner::GreyPicture frame(const Pose& hand) { return draw(scene, hand, random); }
+    std::vector<scanner::SeenCode> readNext(const Pose& hand) { return reader.read(frame(hand).view()); }
+
+    unsigned own;
+    std::mt19937 random;
+    Scene scene;
+    scanner::LiveReader reader{pictures::isTag, std::chrono::milliseconds(33),
+                               scanner::LiveReader::Clock::Thread};
+};
 
 /// Texts that a program would act on after the frames, and guesses that only one frame told.
 struct Told {
@@ -32,6 +54,13 @@ struct Told {
     }
 };
 
+Told toldIn(Trial& trial, int frames) {
+    Told told;
+    for (const Pose& hand : heldByHand(frames, trial.random))
+        told.add(trial.readNext(hand));
+    return told;
+}
+
 const Label* labelOf(const Scene& scene, const std::string& text) {
     for (const Placed& placed : scene.labels)
         if (placed.label.text == text || placed.label.joinedWith == text) return &placed.label;
@@ -44,21 +73,29 @@ std::string lineOf(const Scene& scene, unsigned seed, const std::string& text, c
            (label ? std::string(" of a ") + nameOf(label->kind) + " " + label->damage : " of nothing");
 }
 
+/// Each label gives its place to another of its kind.
+void exchangeLabels(Trial& trial) {
+    for (Placed& placed : trial.scene.labels) {
+        const Label before = placed.label;
+        placed.label =
+            makeLabel(before.kind, trial.own * exchangedKind.numbers + 700'000 + below(999, trial.random));
+        placed.label.ink = before.ink;
+        placed.label.paper = before.paper;
+        placed.label.negative = before.negative;
+    }
+}
+
 } // namespace
 
 Wrongs tryJoined(int streams, unsigned seed) {
     Wrongs wrongs;
     for (int stream = 0; stream < streams; ++stream) {
-        const unsigned own = seed * 100'003 + static_cast<unsigned>(stream);
-        std::mt19937 random(own);
-        const Scene scene = makeScene(Lighting::Day, width, height, 2, joinedLabels(own * 7), random);
-        auto reader = liveReader();
-        Told told;
-        for (const Pose& hand : heldByHand(5, random))
-            told.add(reader.read(draw(scene, hand, random).view()));
-        wrongs.labels += static_cast<int>(scene.labels.size());
+        Trial trial(joinedKind, seed, stream);
+        const Told told = toldIn(trial, 5);
+        wrongs.labels += static_cast<int>(trial.scene.labels.size());
         for (const std::string& text : told.believed)
-            wrongs.wrong.push_back(lineOf(scene, own, text, told.plain.count(text) ? "plain" : "guessed"));
+            wrongs.wrong.push_back(
+                lineOf(trial.scene, trial.own, text, told.plain.count(text) ? "plain" : "guessed"));
         wrongs.guessedOnce += static_cast<int>(told.guessed.size());
     }
     return wrongs;
@@ -70,16 +107,14 @@ Wrongs tryDestroyed(int labels, unsigned seed) {
     options.budget = std::chrono::milliseconds(0);
     options.isTag = pictures::isTag;
     for (unsigned frame = 0; wrongs.labels < labels; ++frame) {
-        const unsigned own = seed * 100'019 + frame;
-        std::mt19937 random(own);
-        const Scene scene = makeScene(Lighting::Day, width, height, 8, destroyedLabels(own * 11), random);
-        wrongs.labels += static_cast<int>(scene.labels.size());
-        const scanner::GreyPicture picture = draw(scene, {}, random);
+        Trial trial(destroyedKind, seed, frame);
+        wrongs.labels += static_cast<int>(trial.scene.labels.size());
+        const scanner::GreyPicture picture = trial.frame({});
         for (const auto& [text, howRead] : scored::textsOf(scanner::readSymbols(picture.view(), options))) {
-            if (labelOf(scene, text))
+            if (labelOf(trial.scene, text))
                 ++wrongs.asPrinted;
             else
-                wrongs.wrong.push_back(lineOf(scene, own, text, scanner::nameOf(howRead)));
+                wrongs.wrong.push_back(lineOf(trial.scene, trial.own, text, scanner::nameOf(howRead)));
         }
     }
     return wrongs;
@@ -88,27 +123,18 @@ Wrongs tryDestroyed(int labels, unsigned seed) {
 Wrongs tryExchanged(int streams, unsigned seed) {
     Wrongs wrongs;
     for (int stream = 0; stream < streams; ++stream) {
-        const unsigned own = seed * 100'043 + static_cast<unsigned>(stream);
-        std::mt19937 random(own);
-        Scene scene = makeScene(Lighting::Day, width, height, 2, clubLabels(own * 13), random);
-        auto reader = liveReader();
+        Trial trial(exchangedKind, seed, stream);
         int frame = 0;
-        for (const Pose& hand : heldByHand(10, random)) {
-            if (frame == 5)
-                for (Placed& placed : scene.labels) {
-                    const Label before = placed.label;
-                    placed.label = makeLabel(before.kind, own * 13 + 700'000 + below(999, random));
-                    placed.label.ink = before.ink;
-                    placed.label.paper = before.paper;
-                    placed.label.negative = before.negative;
-                }
-            for (const auto& code : reader.read(draw(scene, hand, random).view()))
-                if (frame >= 5 && !labelOf(scene, scored::bare(code.text)))
-                    wrongs.wrong.push_back("frame " + std::to_string(frame) + " " +
-                                           lineOf(scene, own, code.text, scanner::nameOf(code.howRead)));
+        for (const Pose& hand : heldByHand(10, trial.random)) {
+            if (frame == 5) exchangeLabels(trial);
+            for (const auto& code : trial.readNext(hand))
+                if (frame >= 5 && !labelOf(trial.scene, scored::bare(code.text)))
+                    wrongs.wrong.push_back(
+                        "frame " + std::to_string(frame) + " " +
+                        lineOf(trial.scene, trial.own, code.text, scanner::nameOf(code.howRead)));
             ++frame;
         }
-        wrongs.labels += static_cast<int>(scene.labels.size());
+        wrongs.labels += static_cast<int>(trial.scene.labels.size());
     }
     return wrongs;
 }
@@ -116,14 +142,9 @@ Wrongs tryExchanged(int streams, unsigned seed) {
 Good tryGood(int streams, unsigned seed) {
     Good good;
     for (int stream = 0; stream < streams; ++stream) {
-        const unsigned own = seed * 100'057 + static_cast<unsigned>(stream);
-        std::mt19937 random(own);
-        const Scene scene = makeScene(Lighting::Day, width, height, 3, clubLabels(own * 17), random);
-        auto reader = liveReader();
-        Told told;
-        for (const Pose& hand : heldByHand(5, random))
-            told.add(reader.read(draw(scene, hand, random).view()));
-        for (const Placed& placed : scene.labels) {
+        Trial trial(goodKind, seed, stream);
+        const Told told = toldIn(trial, 5);
+        for (const Placed& placed : trial.scene.labels) {
             const std::string& text = placed.label.text;
             ++good.labels;
             good.plain += told.plain.count(text) > 0;

@@ -51,6 +51,24 @@ TEST_F(TagsPageStory, takesTheTagsOfABoatAndLeavesOutWhatIsPressed) {
     EXPECT_FALSE(page.findChild<QPushButton*>("tagsWriteButton")->isEnabled());
 }
 
+TEST(TagChoice, tagsThatWearOutComeFirstAndCanBeTakenAlone) {
+    app::TagChoice choice;
+    choice.setTags({{"K1", "paddle", "Petrel", {}},
+                    {"K2", "paddle", "Petrel", 1.6},
+                    {"K3", "paddle", "Petrel", 3.9},
+                    {"K4", "radio", "Petrel", 0.4}});
+    EXPECT_EQ(choice.wornCount(), 2);
+    const auto lines = choice.lines();
+    ASSERT_EQ(lines.size(), 4U);
+    EXPECT_EQ(lines[0].key, "K4");
+    EXPECT_EQ(lines[0].remark, "Petrel · wearing out: 0.4 of 4");
+    EXPECT_EQ(lines[1].key, "K2");
+    EXPECT_EQ(lines[2].remark, "Petrel");
+    choice.takeWorn();
+    ASSERT_EQ(choice.chosen().size(), 2U);
+    EXPECT_EQ(choice.chosen()[0].code, "K4");
+}
+
 TEST_F(TagsPageStory, offersKitBoatsPeopleAndPlaces) {
     app::TagsPage& page = open();
     const auto chosen = [&](const char* box, const char* what) {
