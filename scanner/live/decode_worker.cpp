@@ -11,15 +11,16 @@ constexpr std::chrono::milliseconds adviceEvery{200};
 
 } // namespace
 
-DecodeWorker::DecodeWorker(FrameMailbox& mailbox, CodeReader reader)
+DecodeWorker::DecodeWorker(FrameMailbox& mailbox, CodeReader ofFrames, CodeReader ofPictures)
     : m_mailbox(mailbox)
-    , m_reader(std::move(reader)) {}
+    , m_ofFrames(std::move(ofFrames))
+    , m_ofPictures(ofPictures ? std::move(ofPictures) : m_ofFrames) {}
 
 void DecodeWorker::readWaiting() {
     const auto frame = m_mailbox.take();
     if (!frame) return;
     FrameReading reading;
-    if (!frame->isEnd) reading.seen = m_reader(frame->grey.view());
+    if (!frame->isEnd) reading.seen = (frame->isPicture ? m_ofPictures : m_ofFrames)(frame->grey.view());
     reading.width = frame->grey.width;
     reading.height = frame->grey.height;
     reading.at = frame->at;

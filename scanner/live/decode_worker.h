@@ -29,8 +29,8 @@ class DecodeWorker : public QObject {
     Q_OBJECT
 
 public:
-    /// The mailbox outlives the worker.
-    DecodeWorker(FrameMailbox& mailbox, CodeReader reader);
+    /// The mailbox outlives the worker. `ofPictures` reads what no other frame shows; empty: like the others.
+    explicit DecodeWorker(FrameMailbox& mailbox, CodeReader ofFrames, CodeReader ofPictures = {});
 
 public slots:
     /// Reads the frame that waits, if one does. To be called by a queued call for each arrival.
@@ -41,7 +41,8 @@ signals:
 
 private:
     FrameMailbox& m_mailbox;
-    CodeReader m_reader;
+    CodeReader m_ofFrames;
+    CodeReader m_ofPictures;
     std::chrono::milliseconds m_nextAdvice{0};
     int m_source = -1; ///< whose time that is
 };

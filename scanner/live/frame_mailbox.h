@@ -15,8 +15,9 @@ namespace scanner {
 struct Frame {
     GreyPicture grey;
     std::chrono::milliseconds at{}; ///< the source's own time; never falls within one source
-    int source = 0;     ///< which start of a source it is of, so that late frames of the last can be told
-    bool isEnd = false; ///< an empty frame after the last one of a recording
+    int source = 0;         ///< which start of a source it is of, so that late frames of the last can be told
+    bool isEnd = false;     ///< an empty frame after the last one of a recording
+    bool isPicture = false; ///< by itself: no other frame shows the same
 };
 
 /// The one place between a source and the reading thread. It holds one frame. A camera's newer frame replaces

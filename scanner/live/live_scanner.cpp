@@ -14,11 +14,14 @@
 namespace scanner {
 
 LiveScanner::LiveScanner(CodeReader reader, QObject* parent)
+    : LiveScanner(std::move(reader), {}, parent) {}
+
+LiveScanner::LiveScanner(CodeReader ofFrames, CodeReader ofPictures, QObject* parent)
     : QObject(parent) {
     m_mailbox = std::make_unique<FrameMailbox>([this] {
         QMetaObject::invokeMethod(m_worker.get(), &DecodeWorker::readWaiting, Qt::QueuedConnection);
     });
-    m_worker = std::make_unique<DecodeWorker>(*m_mailbox, std::move(reader));
+    m_worker = std::make_unique<DecodeWorker>(*m_mailbox, std::move(ofFrames), std::move(ofPictures));
     m_worker->moveToThread(&m_thread);
     connect(m_worker.get(), &DecodeWorker::frameRead, this, &LiveScanner::take);
     m_thread.setObjectName("reading");

@@ -49,6 +49,8 @@ class LiveScanner : public QObject {
 
 public:
     explicit LiveScanner(CodeReader reader, QObject* parent = nullptr);
+    /// A picture of a recording is looked at once, so it is read by a reader that takes its time.
+    LiveScanner(CodeReader ofFrames, CodeReader ofPictures, QObject* parent = nullptr);
     ~LiveScanner() override;
 
     /// The cameras that are plugged in, each once. Looking for them starts at the first call of this or

@@ -69,7 +69,7 @@ bool RecordingSource::sendFile(const std::filesystem::path& path, const std::sto
     }
     const int width = m_previewWidth;
     const QImage preview = width > 0 ? previewOf(picture.grey, width) : QImage();
-    if (!m_mailbox.put({std::move(picture.grey), m_videoTime, m_number, false}, stop)) return false;
+    if (!m_mailbox.put({std::move(picture.grey), m_videoTime, m_number, false, true}, stop)) return false;
     if (!preview.isNull()) emit previewReady(preview);
     return true;
 }

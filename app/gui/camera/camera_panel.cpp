@@ -32,13 +32,19 @@ namespace {
 
 using scanner::SourceState;
 
-constexpr std::chrono::milliseconds frameTime{33}; ///< of the processor: a live picture must not lag
+constexpr std::chrono::milliseconds frameTime{33};     ///< of the processor: a live picture must not lag
+constexpr std::chrono::milliseconds pictureTime{1000}; ///< likewise, of a picture from a file
 
 /// Remembers the frames before, so that a steady tag has been looked at in every way after a few of them.
 scanner::CodeReader tagReader() {
     const auto reader =
         std::make_shared<scanner::LiveReader>(isTagText, frameTime, scanner::LiveReader::Clock::Thread);
     return [reader](scanner::GreyView frame) { return reader->read(frame); };
+}
+
+/// A picture from a file is looked at once, and nobody waits for the next one meanwhile.
+std::vector<scanner::SeenCode> readPicture(scanner::GreyView picture) {
+    return scanner::readSymbols(picture, {.budget = pictureTime, .isTag = isTagText});
 }
 
 /// What to change so that more is read; empty when nothing needs to be.
@@ -66,7 +72,7 @@ QString cameraKey() {
 
 CameraPanel::CameraPanel(QWidget* parent, Use use)
     : QWidget(parent)
-    , m_live(tagReader())
+    , m_live(tagReader(), readPicture)
     , m_use(use)
     , m_view(new CameraView(this))
     , m_menu(new QMenu(this))

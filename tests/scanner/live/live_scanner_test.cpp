@@ -67,6 +67,21 @@ TEST_F(LiveScannerOnRecordings, readsAFolderOfPicturesToItsEnd) {
     EXPECT_EQ(previews[0].size(), QSize(640, 360));
 }
 
+TEST_F(LiveScannerOnRecordings, readsAPictureByItselfAndAVideoFrameByFrame) {
+    savePicture(support::tagPicture({"K000000001"}, {640, 360}), folder / "p.png");
+    const std::vector<QImage> video(5, support::tagPicture({"K000000002"}, {640, 360}));
+    support::writeVideo(folder / "v.avi", video, 10, support::VideoKind::MjpegInAvi);
+    std::atomic<int> frames = 0, pictures = 0;
+    LiveScanner live([&](GreyView view) { return ++frames, readQuickly(view); },
+                     [&](GreyView view) { return ++pictures, readQuickly(view); });
+    listenTo(live);
+    live.useRecording({folder / "p.png", folder / "v.avi"});
+    ASSERT_TRUE(waitFor([&] { return live.state() == SourceState::Ended; }));
+    EXPECT_EQ(found.size(), 2U);
+    EXPECT_EQ(pictures, 1);
+    EXPECT_EQ(frames, 5);
+}
+
 TEST_F(LiveScannerOnRecordings, advisesLightWhileItIsDarkAndNoLonger) {
     QImage dark(640, 360, QImage::Format_RGB32);
     dark.fill(QColor(12, 12, 12));
