@@ -86,7 +86,7 @@ QSize CameraView::sizeHint() const {
 
 int CameraView::heightForWidth(int width) const {
     // On a small screen the picture gives way to what stands about it, and words become smaller.
-    constexpr int mostOfLeast = 120, mostOfWords = 150;
+    constexpr int mostOfLeast = 120, mostOfWords = 180;
     if (!m_picture.isNull()) return std::min(mostOfLeast, width * 9 / 16);
     const QRect inner = innerOf(QRect(0, 0, width, QWIDGETSIZE_MAX));
     const auto heightOf = [&](TextRole role, const QString& words) {
