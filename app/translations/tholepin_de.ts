@@ -3097,6 +3097,10 @@ Erledigt am %1: %2</translation>
         <source>%1. The photograph is not the one that was recorded.</source>
         <translation>%1. Das Foto ist nicht das, das aufgezeichnet wurde.</translation>
     </message>
+    <message>
+        <source>that check does not say whether it was in date</source>
+        <translation>diese Prüfung sagt nicht, ob es noch gültig war</translation>
+    </message>
 </context>
 <context>
     <name>Exchange</name>
@@ -6352,6 +6356,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>due on %1</source>
         <translation>fällig am %1</translation>
+    </message>
+    <message>
+        <source>The last check found an open log entry%1, which has been closed since: do a check.</source>
+        <translation>Die letzte Prüfung fand einen offenen Logbucheintrag%1, der seither geschlossen wurde: neu prüfen.</translation>
+    </message>
+    <message>
+        <source> (“%1”)</source>
+        <translation> („%1“)</translation>
     </message>
 </context>
 <context>
