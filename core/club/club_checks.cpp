@@ -59,7 +59,7 @@ bool isHereAgain(const ClubState& state, const CheckRun& run, const std::string&
     return newest && newest->check != run.check;
 }
 
-/// What was not seen and is now to be looked for. What was written off meanwhile is no more than that.
+/// What was not seen and is now to be looked for. What is written off is no more than that.
 bool goesMissing(const ClubState& state, const Finding& finding, Phase phase) {
     const bool isUnseen = finding.kind == FindingKind::NotReturned ||
                           (phase == Phase::Stocktake && finding.kind == FindingKind::Missing);
