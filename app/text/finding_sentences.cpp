@@ -153,25 +153,44 @@ QString pointOpen(const Finding& finding) {
     return FindingSentencesText::tr("the point “%1” is open: do it and record it.").arg(text(finding.text));
 }
 
+/// As many as tell its values from its limits.
+int decimalsOf(const Finding& finding) {
+    constexpr int usual = 3, most = 12;
+    int decimals = usual;
+    const auto isAlike = [&](const std::optional<double>& value, const std::optional<double>& limit) {
+        return value && limit && *value != *limit &&
+               numberInWords(*value, decimals) == numberInWords(*limit, decimals);
+    };
+    const auto isAnyAlike = [&] {
+        return isAlike(finding.value, finding.low) || isAlike(finding.value, finding.high) ||
+               isAlike(finding.afloat, finding.low) || isAlike(finding.afloat, finding.high);
+    };
+    while (decimals < most && isAnyAlike())
+        ++decimals;
+    return decimals;
+}
+
 QString limitsInWords(const Finding& finding) {
+    const auto number = [&](double value) { return numberInWords(value, decimalsOf(finding)); };
     const QString unit = finding.unit.empty() ? QString() : QLatin1Char(' ') + text(finding.unit);
     if (finding.low && finding.high)
         return FindingSentencesText::tr("outside %1 to %2%3")
-            .arg(numberInWords(*finding.low), numberInWords(*finding.high), unit);
-    if (finding.low) return FindingSentencesText::tr("below %1%2").arg(numberInWords(*finding.low), unit);
-    if (finding.high) return FindingSentencesText::tr("above %1%2").arg(numberInWords(*finding.high), unit);
+            .arg(number(*finding.low), number(*finding.high), unit);
+    if (finding.low) return FindingSentencesText::tr("below %1%2").arg(number(*finding.low), unit);
+    if (finding.high) return FindingSentencesText::tr("above %1%2").arg(number(*finding.high), unit);
     return FindingSentencesText::tr("out of range");
 }
 
 QString pointOutOfRange(const Finding& finding) {
     const QString unit = finding.unit.empty() ? QString() : QLatin1Char(' ') + text(finding.unit);
-    const QString value =
-        finding.value ? numberInWords(*finding.value) + unit : FindingSentencesText::tr("its value");
+    const QString value = finding.value ? numberInWords(*finding.value, decimalsOf(finding)) + unit
+                                        : FindingSentencesText::tr("its value");
     if (finding.afloat)
         return FindingSentencesText::tr(
                    "the point “%1”: %2 is inside the range your club entered, but about %3%4 afloat is %5 (a "
                    "first estimate); measure again on the water.")
-            .arg(text(finding.text), value, numberInWords(*finding.afloat), unit, limitsInWords(finding));
+            .arg(text(finding.text), value, numberInWords(*finding.afloat, decimalsOf(finding)), unit,
+                 limitsInWords(finding));
     return FindingSentencesText::tr("the point “%1”: %2 is %3; put it right and record it again.")
         .arg(text(finding.text), value, limitsInWords(finding));
 }

@@ -191,6 +191,11 @@ QString reasonOf(const core::NotReadyReason& reason) {
     case Kind::BecameDue:
         if (reason.finding) return reasonOf(*reason.finding);
         break;
+    case Kind::LogClosed:
+        return SentencesText::tr(
+                   "The last check found an open log entry%1, which has been closed since: do a "
+                   "check.")
+            .arg(reason.finding ? SentencesText::tr(" (“%1”)").arg(text(reason.finding->text)) : QString());
     case Kind::CheckTooOld:
         return SentencesText::tr("Last checked %1; this club checks it every %2: do a check.")
             .arg(daysAgoInWords(reason.daysAgo),

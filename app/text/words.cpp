@@ -96,8 +96,8 @@ QString codeInWords(const std::string& code) {
     return text(tag ? tag->grouped() : code);
 }
 
-QString numberInWords(double value) {
-    QString text = QString::number(value, 'f', 3);
+QString numberInWords(double value, int decimals) {
+    QString text = QString::number(value, 'f', decimals);
     while (text.endsWith(QLatin1Char('0')))
         text.chop(1);
     if (text.endsWith(QLatin1Char('.'))) text.chop(1);

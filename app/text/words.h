@@ -23,7 +23,8 @@ QString daysAgoInWords(int days);             ///< "9 days ago"; from 2 days on
 QString timeInWords(core::Instant at);        ///< "06:40", in the time zone of this machine
 QString secondsInWords(double seconds);       ///< "2:05" for 125 seconds
 QString codeInWords(const std::string& code); ///< "K7Q2 4RMX 1P"; another text as it is
-QString numberInWords(double value);          ///< "18.5", "20": no zeros that say nothing
+/// "18.5", "20": no zeros that say nothing, and at most so many decimals.
+QString numberInWords(double value, int decimals = 3);
 /// "18 to 22 kPa", "at least 1:00 min"; without the unit where it stands beside it already. Empty for a look,
 /// and where there is no limit.
 enum class WithUnit { No, Yes };

@@ -107,7 +107,7 @@
         <translation>hinsehen</translation>
     </message>
     <message>
-        <source>It is not this club's kit.</source>
+        <source>It is not this club&apos;s kit.</source>
         <translation>Das ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -170,11 +170,11 @@
         <translation>Der Druck im Wasser ist eine erste Schätzung bei festem Volumen: auf dem Wasser nachmessen.</translation>
     </message>
     <message>
-        <source>Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the material: the maker's instructions prevail.</source>
+        <source>Fix no tag where it hides a label, a seam, a valve or a moving part, or where glue harms the material: the maker&apos;s instructions prevail.</source>
         <translation>Kein Etikett dorthin kleben, wo es eine Aufschrift, eine Naht, ein Ventil oder ein bewegliches Teil verdeckt oder wo Kleber dem Material schadet: Die Angaben des Herstellers gehen vor.</translation>
     </message>
     <message>
-        <source>The maker's instructions, local rules and the person in charge prevail.</source>
+        <source>The maker&apos;s instructions, local rules and the person in charge prevail.</source>
         <translation>Herstellerangaben, örtliche Regeln und die verantwortliche Person gehen vor.</translation>
     </message>
     <message>
@@ -198,11 +198,11 @@
         <translation>Der Plan richtet sich nach dem Verzeichnis und danach, wo Etiketten zuletzt gesehen wurden. Er kennt keine Größen und nicht, wem etwas gehört, und ein offener Logbucheintrag hält kein Stück zurück: Jedes Boot prüfen, wenn seine Ausrüstung an Bord ist.</translation>
     </message>
     <message>
-        <source>Service and release only by whoever the maker's manual and local rules allow, often a workshop.</source>
+        <source>Service and release only by whoever the maker&apos;s manual and local rules allow, often a workshop.</source>
         <translation>Wartung und Freigabe nur durch die, denen die Anleitung des Herstellers und örtliche Regeln es erlauben, oft eine Werkstatt.</translation>
     </message>
     <message>
-        <source>Rearm with a new cylinder and a new auto-inflator, never with used ones; the maker's manual says which.</source>
+        <source>Rearm with a new cylinder and a new auto-inflator, never with used ones; the maker&apos;s manual says which.</source>
         <translation>Nach dem Auslösen eine neue Patrone und einen neuen Auslöser einsetzen, nie gebrauchte; welche, steht in der Anleitung des Herstellers.</translation>
     </message>
     <message>
@@ -467,7 +467,7 @@
         <translation>%1 fragen</translation>
     </message>
     <message>
-        <source>%1's own</source>
+        <source>%1&apos;s own</source>
         <translation>eigenes Teil von %1</translation>
     </message>
     <message>
@@ -479,7 +479,7 @@
         <translation>für %1: Größe %2, nicht geprüft</translation>
     </message>
     <message>
-        <source>for %1: size %2 fits by the club's table</source>
+        <source>for %1: size %2 fits by the club&apos;s table</source>
         <translation>für %1: Größe %2 passt nach Tabelle</translation>
     </message>
     <message>
@@ -534,7 +534,7 @@
         <translation>Als Datei speichern</translation>
     </message>
     <message>
-        <source>A folder to write the register's CSV files to</source>
+        <source>A folder to write the register&apos;s CSV files to</source>
         <translation>Ein Ordner für die CSV-Dateien des Verzeichnisses</translation>
     </message>
     <message>
@@ -680,7 +680,7 @@ Erledigt am %1: %2</translation>
 <context>
     <name>Errors</name>
     <message>
-        <source>there is no boat '%1' in this club</source>
+        <source>there is no boat &apos;%1&apos; in this club</source>
         <translation>das Boot „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -688,7 +688,7 @@ Erledigt am %1: %2</translation>
         <translation>erst Boote einlesen</translation>
     </message>
     <message>
-        <source>there is no class of boat '%1' in this club</source>
+        <source>there is no class of boat &apos;%1&apos; in this club</source>
         <translation>die Bootsklasse „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -696,7 +696,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Klasse nennen, wie sie in boats.csv steht</translation>
     </message>
     <message>
-        <source>there is no place '%1' in this club</source>
+        <source>there is no place &apos;%1&apos; in this club</source>
         <translation>den Ort „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -708,7 +708,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Ort nennen, wie er in places.csv steht</translation>
     </message>
     <message>
-        <source>there is no '%1' among the club's people</source>
+        <source>there is no &apos;%1&apos; among the club&apos;s people</source>
         <translation>„%1“ gehört nicht zu den Leuten des Vereins</translation>
     </message>
     <message>
@@ -720,7 +720,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Person so nennen, wie sie in people.csv steht</translation>
     </message>
     <message>
-        <source>there is no kit type '%1' in this club</source>
+        <source>there is no kit type &apos;%1&apos; in this club</source>
         <translation>die Art „%1“ gibt es in diesem Verein nicht</translation>
     </message>
     <message>
@@ -728,7 +728,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Art nennen, wie sie in kit_types.csv steht</translation>
     </message>
     <message>
-        <source>%1 has no size '%2'</source>
+        <source>%1 has no size &apos;%2&apos;</source>
         <translation>%1 gibt es nicht in Größe „%2“</translation>
     </message>
     <message>
@@ -748,11 +748,11 @@ Erledigt am %1: %2</translation>
         <translation>den Code im Verzeichnis nachschlagen</translation>
     </message>
     <message>
-        <source>'%1' is no tag code, boat or person of this club</source>
+        <source>&apos;%1&apos; is no tag code, boat or person of this club</source>
         <translation>„%1“ ist kein Code, kein Boot und keine Person dieses Vereins</translation>
     </message>
     <message>
-        <source>give a tag code, a boat's name or a person's name as the register has it</source>
+        <source>give a tag code, a boat&apos;s name or a person&apos;s name as the register has it</source>
         <translation>einen Code, ein Boot oder eine Person so angeben, wie es im Verzeichnis steht</translation>
     </message>
     <message>
@@ -780,7 +780,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Prüfpunkt nennen, wie er in points.csv steht</translation>
     </message>
     <message>
-        <source>'%1' is looked at, not measured</source>
+        <source>&apos;%1&apos; is looked at, not measured</source>
         <translation>„%1“ wird angesehen, nicht gemessen</translation>
     </message>
     <message>
@@ -812,7 +812,7 @@ Erledigt am %1: %2</translation>
         <translation>die Wache oder den Übungstag nennen</translation>
     </message>
     <message>
-        <source>no check was filed under '%1'</source>
+        <source>no check was filed under &apos;%1&apos;</source>
         <translation>unter „%1“ ist keine Prüfung abgelegt</translation>
     </message>
     <message>
@@ -852,7 +852,7 @@ Erledigt am %1: %2</translation>
         <translation>eins von beiden angeben</translation>
     </message>
     <message>
-        <source>'%1' is no day</source>
+        <source>&apos;%1&apos; is no day</source>
         <translation>„%1“ ist kein Tag</translation>
     </message>
     <message>
@@ -884,7 +884,7 @@ Erledigt am %1: %2</translation>
         <translation>aus der Liste nehmen</translation>
     </message>
     <message>
-        <source>'%1' is not possible as a reason</source>
+        <source>&apos;%1&apos; is not possible as a reason</source>
         <translation>„%1“ ist als Grund nicht möglich</translation>
     </message>
     <message>
@@ -924,11 +924,11 @@ Erledigt am %1: %2</translation>
         <translation>schreiben, was gesehen wurde</translation>
     </message>
     <message>
-        <source>'%1' is no boat and no item of this club</source>
+        <source>&apos;%1&apos; is no boat and no item of this club</source>
         <translation>„%1“ ist kein Boot und kein Stück dieses Vereins</translation>
     </message>
     <message>
-        <source>give a boat's name or a tag code</source>
+        <source>give a boat&apos;s name or a tag code</source>
         <translation>ein Boot oder einen Code angeben</translation>
     </message>
     <message>
@@ -956,7 +956,7 @@ Erledigt am %1: %2</translation>
         <translation>den Tag angeben, an dem es getan wurde</translation>
     </message>
     <message>
-        <source>no kit type of this club has a rule '%1'</source>
+        <source>no kit type of this club has a rule &apos;%1&apos;</source>
         <translation>keine Art dieses Vereins hat eine Regel „%1“</translation>
     </message>
     <message>
@@ -1004,15 +1004,15 @@ Erledigt am %1: %2</translation>
         <translation>beide angeben, etwa 0,5 in 10</translation>
     </message>
     <message>
-        <source>'%1' does not begin with K, B, P, C or S</source>
+        <source>&apos;%1&apos; does not begin with K, B, P, C or S</source>
         <translation>„%1“ beginnt nicht mit K, B, P, C oder S</translation>
     </message>
     <message>
-        <source>'%1' holds a character that no tag code has</source>
+        <source>&apos;%1&apos; holds a character that no tag code has</source>
         <translation>in „%1“ ist ein Zeichen, das in keinem Code vorkommt</translation>
     </message>
     <message>
-        <source>'%1' fails its check character</source>
+        <source>&apos;%1&apos; fails its check character</source>
         <translation>„%1“ passt nicht zu seinem Prüfzeichen</translation>
     </message>
     <message>
@@ -1024,7 +1024,7 @@ Erledigt am %1: %2</translation>
         <translation>wahrscheinlich ist ein Zeichen falsch: mit den zehn Zeichen unter dem Etikett vergleichen</translation>
     </message>
     <message>
-        <source>compare the text beneath the maker's symbol, or type the tag code</source>
+        <source>compare the text beneath the maker&apos;s symbol, or type the tag code</source>
         <translation>mit dem Text unter dem Symbol des Herstellers vergleichen oder den Code tippen</translation>
     </message>
     <message>
@@ -1032,7 +1032,7 @@ Erledigt am %1: %2</translation>
         <translation>das Etikett enthält kein Element</translation>
     </message>
     <message>
-        <source>'%1' begins no element that is known here</source>
+        <source>&apos;%1&apos; begins no element that is known here</source>
         <translation>mit „%1“ beginnt kein Element, das hier bekannt ist</translation>
     </message>
     <message>
@@ -1040,7 +1040,7 @@ Erledigt am %1: %2</translation>
         <translation>eine Klammer des Etiketts ist nicht geschlossen</translation>
     </message>
     <message>
-        <source>'(%1)' is no element that is known here</source>
+        <source>&apos;(%1)&apos; is no element that is known here</source>
         <translation>„(%1)“ ist kein Element, das hier bekannt ist</translation>
     </message>
     <message>
@@ -1164,7 +1164,7 @@ Erledigt am %1: %2</translation>
         <translation>im Ordner ist keine CSV-Datei</translation>
     </message>
     <message>
-        <source>name a folder that holds the register's CSV files</source>
+        <source>name a folder that holds the register&apos;s CSV files</source>
         <translation>einen Ordner mit den CSV-Dateien des Verzeichnisses wählen</translation>
     </message>
     <message>
@@ -1256,7 +1256,7 @@ Erledigt am %1: %2</translation>
         <translation>die Datei lässt sich nicht lesen: Rechte prüfen</translation>
     </message>
     <message>
-        <source>unknown file: rename it or take it out; the register's files are %1</source>
+        <source>unknown file: rename it or take it out; the register&apos;s files are %1</source>
         <translation>unbekannte Datei: umbenennen oder herausnehmen; die Dateien des Verzeichnisses sind %1</translation>
     </message>
     <message>
@@ -1420,7 +1420,7 @@ Erledigt am %1: %2</translation>
         <translation>einen anderen Namen wählen oder den vorhandenen ändern</translation>
     </message>
     <message>
-        <source>%1 is a point of the boat's class</source>
+        <source>%1 is a point of the boat&apos;s class</source>
         <translation>%1 ist ein Prüfpunkt der Bootsklasse</translation>
     </message>
     <message>
@@ -1444,71 +1444,71 @@ Erledigt am %1: %2</translation>
         <translation>ein Boot kann einen Prüfpunkt seiner Klasse nicht weglassen: als nicht Pflicht eintragen</translation>
     </message>
     <message>
-        <source>'%1' is no number: write it with a full stop, without a comma</source>
+        <source>&apos;%1&apos; is no number: write it with a full stop, without a comma</source>
         <translation>„%1“ ist hier keine Zahl: mit Punkt schreiben, ohne Komma</translation>
     </message>
     <message>
-        <source>'%1' is no number: write digits, with a full stop where needed</source>
+        <source>&apos;%1&apos; is no number: write digits, with a full stop where needed</source>
         <translation>„%1“ ist keine Zahl: Ziffern schreiben, wo nötig mit Punkt</translation>
     </message>
     <message>
-        <source>'%1' is negative: write 0 or more</source>
+        <source>&apos;%1&apos; is negative: write 0 or more</source>
         <translation>„%1“ ist negativ: 0 oder mehr schreiben</translation>
     </message>
     <message>
-        <source>'%1' is not whole: write a whole number</source>
+        <source>&apos;%1&apos; is not whole: write a whole number</source>
         <translation>„%1“ ist nicht ganz: eine ganze Zahl schreiben</translation>
     </message>
     <message>
-        <source>'%1' is too large: write at most %2</source>
+        <source>&apos;%1&apos; is too large: write at most %2</source>
         <translation>„%1“ ist zu groß: höchstens %2 schreiben</translation>
     </message>
     <message>
-        <source>'%1' is no day: write 2026-03-14, 2026-03 or 2026</source>
+        <source>&apos;%1&apos; is no day: write 2026-03-14, 2026-03 or 2026</source>
         <translation>„%1“ ist kein Tag: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
     </message>
     <message>
-        <source>'%1' is not in the calendar: write 2026-03-14, 2026-03 or 2026</source>
+        <source>&apos;%1&apos; is not in the calendar: write 2026-03-14, 2026-03 or 2026</source>
         <translation>„%1“ steht nicht im Kalender: 2026-03-14, 2026-03 oder 2026 schreiben</translation>
     </message>
     <message>
-        <source>'%1' is not possible: write %2</source>
+        <source>&apos;%1&apos; is not possible: write %2</source>
         <translation>„%1“ ist nicht möglich, möglich sind: %2</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of kit: write one that begins with K</source>
+        <source>&apos;%1&apos; is no tag code of kit: write one that begins with K</source>
         <translation>„%1“ ist kein Code von Ausrüstung: einen schreiben, der mit K beginnt</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of a boat: write one that begins with B</source>
+        <source>&apos;%1&apos; is no tag code of a boat: write one that begins with B</source>
         <translation>„%1“ ist kein Code eines Boots: einen schreiben, der mit B beginnt</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of a person: write one that begins with P</source>
+        <source>&apos;%1&apos; is no tag code of a person: write one that begins with P</source>
         <translation>„%1“ ist kein Code einer Person: einen schreiben, der mit P beginnt</translation>
     </message>
     <message>
-        <source>'%1' is no GTIN: write its 8, 12, 13 or 14 digits</source>
+        <source>&apos;%1&apos; is no GTIN: write its 8, 12, 13 or 14 digits</source>
         <translation>„%1“ ist keine GTIN: ihre 8, 12, 13 oder 14 Ziffern schreiben</translation>
     </message>
     <message>
-        <source>'%1' fails its check digit: compare it with the label</source>
+        <source>&apos;%1&apos; fails its check digit: compare it with the label</source>
         <translation>„%1“ passt nicht zu seiner Prüfziffer: mit dem Etikett vergleichen</translation>
     </message>
     <message>
-        <source>'%1' are no steps: write 108:12, several by rising age with ; between them and n above 0</source>
+        <source>&apos;%1&apos; are no steps: write 108:12, several by rising age with ; between them and n above 0</source>
         <translation>„%1“ sind keine Stufen: 108:12 schreiben, mehrere nach steigendem Alter mit ; dazwischen und n über 0</translation>
     </message>
     <message>
-        <source>'%1' is no tolerance: write none, end_of_month or days such as 14d</source>
+        <source>&apos;%1&apos; is no tolerance: write none, end_of_month or days such as 14d</source>
         <translation>„%1“ ist keine Toleranz: none, end_of_month oder Tage wie 14d schreiben</translation>
     </message>
     <message>
-        <source>a manifest line for '%1' has substitutes that would no longer agree in %2: change the line's substitutes first</source>
+        <source>a manifest line for &apos;%1&apos; has substitutes that would no longer agree in %2: change the line&apos;s substitutes first</source>
         <translation>eine Packlistenzeile für „%1“ hat Ersatz, der in %2 nicht mehr übereinstimmen würde: erst den Ersatz der Zeile ändern</translation>
     </message>
     <message>
-        <source>'%1' and '%2' do not agree in %3: a substitute must, so choose another</source>
+        <source>&apos;%1&apos; and &apos;%2&apos; do not agree in %3: a substitute must, so choose another</source>
         <translation>„%1“ und „%2“ stimmen in %3 nicht überein: Ersatz muss das, also anderen wählen</translation>
     </message>
     <message>
@@ -1516,55 +1516,55 @@ Erledigt am %1: %2</translation>
         <translation>%1 ist zu groß: höchstens 12000 schreiben</translation>
     </message>
     <message>
-        <source>the item has both a home boat, '%1', and a home place, '%2': keep one and write - in the other</source>
+        <source>the item has both a home boat, &apos;%1&apos;, and a home place, &apos;%2&apos;: keep one and write - in the other</source>
         <translation>das Stück gehört zu einem Boot, „%1“, und an einen Ort, „%2“: eins behalten und beim andern - schreiben</translation>
     </message>
     <message>
-        <source>'%1' has the tag '%2' already: correct one of them</source>
+        <source>&apos;%1&apos; has the tag &apos;%2&apos; already: correct one of them</source>
         <translation>„%1“ hat den Code „%2“ schon: eins von beiden berichtigen</translation>
     </message>
     <message>
-        <source>'%1' has this gtin and the serial '%2' already: correct one of them</source>
+        <source>&apos;%1&apos; has this gtin and the serial &apos;%2&apos; already: correct one of them</source>
         <translation>„%1“ hat diese GTIN und die Seriennummer „%2“ schon: eins von beiden berichtigen</translation>
     </message>
     <message>
-        <source>no item '%1' in %2 or in the club file: correct it or add it there</source>
+        <source>no item &apos;%1&apos; in %2 or in the club file: correct it or add it there</source>
         <translation>das Stück „%1“ steht weder in %2 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no %1 '%2' in %3 or in the club file: correct it or add it there</source>
+        <source>no %1 &apos;%2&apos; in %3 or in the club file: correct it or add it there</source>
         <translation>%1 „%2“ steht weder in %3 noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no size '%1' of kit_type '%2' in sizes.csv or in the club file: correct it or add it there</source>
+        <source>no size &apos;%1&apos; of kit_type &apos;%2&apos; in sizes.csv or in the club file: correct it or add it there</source>
         <translation>die Größe „%1“ der Art „%2“ steht weder in sizes.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no life rule '%1' without a part of kit_type '%2' in life_rules.csv or in the club file: correct it or add it there</source>
+        <source>no life rule &apos;%1&apos; without a part of kit_type &apos;%2&apos; in life_rules.csv or in the club file: correct it or add it there</source>
         <translation>die Regel „%1“ ohne Teil für die Art „%2“ steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>no life rule '%1' for the part '%2' of kit_type '%3' in life_rules.csv or in the club file: correct it or add it there</source>
+        <source>no life rule &apos;%1&apos; for the part &apos;%2&apos; of kit_type &apos;%3&apos; in life_rules.csv or in the club file: correct it or add it there</source>
         <translation>die Regel „%1“ zum Teil „%2“ für die Art „%3“ steht weder in life_rules.csv noch in der Vereinsdatei: berichtigen oder dort eintragen</translation>
     </message>
     <message>
-        <source>'%1' is no point of %2 at the launch</source>
+        <source>&apos;%1&apos; is no point of %2 at the launch</source>
         <translation>„%1“ ist kein Prüfpunkt von %2 (Auslaufen)</translation>
     </message>
     <message>
-        <source>'%1' is no point of %2 at the return</source>
+        <source>&apos;%1&apos; is no point of %2 at the return</source>
         <translation>„%1“ ist kein Prüfpunkt von %2 (Rückkehr)</translation>
     </message>
     <message>
-        <source>'%1' is no point of %2 at the stocktake</source>
+        <source>&apos;%1&apos; is no point of %2 at the stocktake</source>
         <translation>„%1“ ist kein Prüfpunkt von %2 (Inventur)</translation>
     </message>
     <message>
-        <source>unknown column '%1': %2 has %3</source>
+        <source>unknown column &apos;%1&apos;: %2 has %3</source>
         <translation>unbekannte Spalte „%1“: %2 hat %3</translation>
     </message>
     <message>
-        <source>the column '%1' is there twice: take one out</source>
+        <source>the column &apos;%1&apos; is there twice: take one out</source>
         <translation>die Spalte „%1“ ist zweimal da: eine herausnehmen</translation>
     </message>
     <message>
@@ -1580,7 +1580,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben wie 2026-03-14</translation>
     </message>
     <message>
-        <source>'%1' is no instant</source>
+        <source>&apos;%1&apos; is no instant</source>
         <translation>„%1“ ist kein Zeitpunkt</translation>
     </message>
     <message>
@@ -1588,7 +1588,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben wie 2026-03-14T06:40:00Z</translation>
     </message>
     <message>
-        <source>'%1' is no number</source>
+        <source>&apos;%1&apos; is no number</source>
         <translation>„%1“ ist keine Zahl</translation>
     </message>
     <message>
@@ -1596,7 +1596,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben wie 2 oder, bei Stunden, 1.5</translation>
     </message>
     <message>
-        <source>the club knows nobody named '%1'</source>
+        <source>the club knows nobody named &apos;%1&apos;</source>
         <translation>niemand im Verein heißt „%1“</translation>
     </message>
     <message>
@@ -1640,7 +1640,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Prüfpunkt und seinen Wert schreiben</translation>
     </message>
     <message>
-        <source>'%1' is no point of this boat in this phase</source>
+        <source>&apos;%1&apos; is no point of this boat in this phase</source>
         <translation>„%1“ ist bei dieser Prüfung kein Prüfpunkt dieses Boots</translation>
     </message>
     <message>
@@ -1648,7 +1648,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben, wie es in der Packliste steht</translation>
     </message>
     <message>
-        <source>'%1' is no value for this point</source>
+        <source>&apos;%1&apos; is no value for this point</source>
         <translation>„%1“ ist kein Wert für diesen Prüfpunkt</translation>
     </message>
     <message>
@@ -1724,7 +1724,7 @@ Erledigt am %1: %2</translation>
         <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %3 fehlt</translation>
     </message>
     <message>
-        <source>the record of the manifests cannot be read: %3 is '%4'</source>
+        <source>the record of the manifests cannot be read: %3 is &apos;%4&apos;</source>
         <translation>die Packlisten lassen sich nicht aus dem Protokoll lesen: %3 ist „%4“</translation>
     </message>
     <message>
@@ -1736,23 +1736,23 @@ Erledigt am %1: %2</translation>
         <translation>weicht ab von dem, was das Protokoll sagt, zuerst bei %2</translation>
     </message>
     <message>
-        <source>the club's boats are: %2</source>
+        <source>the club&apos;s boats are: %2</source>
         <translation>die Boote des Vereins sind: %2</translation>
     </message>
     <message>
-        <source>the club's places are: %2</source>
+        <source>the club&apos;s places are: %2</source>
         <translation>die Orte des Vereins sind: %2</translation>
     </message>
     <message>
-        <source>no person '%1'</source>
+        <source>no person &apos;%1&apos;</source>
         <translation>„%1“ gibt es unter den Leuten nicht</translation>
     </message>
     <message>
-        <source>'%1' has %2 characters where a tag code has 10</source>
+        <source>&apos;%1&apos; has %2 characters where a tag code has 10</source>
         <translation>„%1“ hat %2 Zeichen, ein Code hat 10</translation>
     </message>
     <message>
-        <source>'%1' is no tag of this club</source>
+        <source>&apos;%1&apos; is no tag of this club</source>
         <translation>„%1“ ist kein Etikett dieses Vereins</translation>
     </message>
     <message>
@@ -1760,31 +1760,31 @@ Erledigt am %1: %2</translation>
         <translation>es ist fast %2: mit den Zeichen unter dem Etikett vergleichen</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its length is wrong in '%2'</source>
+        <source>element (%1) of the label: its length is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Länge falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its character is wrong in '%2'</source>
+        <source>element (%1) of the label: its character is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Zeichen falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its check digit is wrong in '%2'</source>
+        <source>element (%1) of the label: its check digit is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Prüfziffer falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its month is wrong in '%2'</source>
+        <source>element (%1) of the label: its month is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Monat falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its day is wrong in '%2'</source>
+        <source>element (%1) of the label: its day is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: Tag falsch in „%2“</translation>
     </message>
     <message>
-        <source>element (%1) of the label: its first digit is wrong in '%2'</source>
+        <source>element (%1) of the label: its first digit is wrong in &apos;%2&apos;</source>
         <translation>Element (%1) des Etiketts: erste Ziffer falsch in „%2“</translation>
     </message>
     <message>
-        <source>the club file holds something that cannot be read: in %1 %2, %3 is '%4'</source>
+        <source>the club file holds something that cannot be read: in %1 %2, %3 is &apos;%4&apos;</source>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: in %1 %2 ist %3 „%4“</translation>
     </message>
     <message>
@@ -1792,7 +1792,7 @@ Erledigt am %1: %2</translation>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: %3 fehlt</translation>
     </message>
     <message>
-        <source>the club file holds something that cannot be read: %3 is '%4'</source>
+        <source>the club file holds something that cannot be read: %3 is &apos;%4&apos;</source>
         <translation>in der Vereinsdatei steht etwas, das sich nicht lesen lässt: %3 ist „%4“</translation>
     </message>
     <message>
@@ -1800,7 +1800,7 @@ Erledigt am %1: %2</translation>
         <translation>alle 0 Tage kann nicht geprüft werden: 1 oder mehr schreiben oder die Zelle leer lassen</translation>
     </message>
     <message>
-        <source>'%1' is a tag's code and no reason</source>
+        <source>&apos;%1&apos; is a tag&apos;s code and no reason</source>
         <translation>„%1“ ist der Code eines Etiketts und kein Grund</translation>
     </message>
     <message>
@@ -1808,7 +1808,7 @@ Erledigt am %1: %2</translation>
         <translation>den Grund in Worten sagen</translation>
     </message>
     <message>
-        <source>'%1' says too little</source>
+        <source>&apos;%1&apos; says too little</source>
         <translation>„%1“ sagt zu wenig</translation>
     </message>
     <message>
@@ -1816,27 +1816,27 @@ Erledigt am %1: %2</translation>
         <translation>den Grund in Worten sagen, mit mindestens drei Buchstaben</translation>
     </message>
     <message>
-        <source>no boat has the class '%1': its manifest is asked of none</source>
+        <source>no boat has the class &apos;%1&apos;: its manifest is asked of none</source>
         <translation>kein Boot hat die Klasse „%1“: ihre Packliste wird von keinem verlangt</translation>
     </message>
     <message>
-        <source>the class '%1' is almost '%2': if they are one, write them alike</source>
+        <source>the class &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
         <translation>die Klasse „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
-        <source>the kit type '%1' is almost '%2': if they are one, write them alike</source>
+        <source>the kit type &apos;%1&apos; is almost &apos;%2&apos;: if they are one, write them alike</source>
         <translation>die Art „%1“ heißt fast wie „%2“: wenn es eine ist, beide gleich schreiben</translation>
     </message>
     <message>
-        <source>a '%1' is asked for, and the club has none: each check will miss it</source>
+        <source>a &apos;%1&apos; is asked for, and the club has none: each check will miss it</source>
         <translation>„%1“ wird verlangt, und der Verein hat keines: Es wird bei jeder Prüfung fehlen</translation>
     </message>
     <message>
-        <source>the rule '%1' of '%2' has no source: write who says so, such as the maker's manual</source>
+        <source>the rule &apos;%1&apos; of &apos;%2&apos; has no source: write who says so, such as the maker&apos;s manual</source>
         <translation>die Regel „%1“ von „%2“ nennt keine Quelle: schreiben, wer das sagt, etwa das Handbuch des Herstellers</translation>
     </message>
     <message>
-        <source>'%1' is not marked as worn: no check will ask whether it fits</source>
+        <source>&apos;%1&apos; is not marked as worn: no check will ask whether it fits</source>
         <translation>„%1“ ist nicht als getragen gekennzeichnet: Keine Prüfung fragt, ob es passt</translation>
     </message>
     <message>
@@ -1868,7 +1868,7 @@ Erledigt am %1: %2</translation>
         <translation>das ist ein Ordner oder ein Gerät: darüber wird nichts geschrieben</translation>
     </message>
     <message>
-        <source>'%1' is before 1970 or still to come</source>
+        <source>&apos;%1&apos; is before 1970 or still to come</source>
         <translation>„%1“ liegt vor 1970 oder steht noch bevor</translation>
     </message>
     <message>
@@ -1948,15 +1948,15 @@ Erledigt am %1: %2</translation>
         <translation>die Vereinsdatei dort öffnen, wo sie geschrieben werden kann, mit den Dateien, die neben ihr stehen</translation>
     </message>
     <message>
-        <source>'%1' holds a character that is not seen, such as a control character, a line break or a change of the writing direction: take it out</source>
+        <source>&apos;%1&apos; holds a character that is not seen, such as a control character, a line break or a change of the writing direction: take it out</source>
         <translation>in „%1“ ist ein Zeichen, das man nicht sieht, etwa ein Steuerzeichen, ein Zeilenumbruch oder ein Wechsel der Schreibrichtung: herausnehmen</translation>
     </message>
     <message>
-        <source>'%1' is not UTF-8: give it as UTF-8</source>
+        <source>&apos;%1&apos; is not UTF-8: give it as UTF-8</source>
         <translation>„%1“ ist nicht UTF-8: als UTF-8 angeben</translation>
     </message>
     <message>
-        <source>'%1' is too long: write at most %2 characters</source>
+        <source>&apos;%1&apos; is too long: write at most %2 characters</source>
         <translation>„%1“ ist zu lang: höchstens %2 Zeichen schreiben</translation>
     </message>
     <message>
@@ -1972,7 +1972,7 @@ Erledigt am %1: %2</translation>
         <translation>die Etiketten sind eingetragen, aber ihr Blatt konnte nicht gemacht werden: %2</translation>
     </message>
     <message>
-        <source>the record stands, so do not record them again: 'tholepinctl tags %1 --items … --out …' makes the sheet</source>
+        <source>the record stands, so do not record them again: &apos;tholepinctl tags %1 --items … --out …&apos; makes the sheet</source>
         <translation>der Eintrag gilt, also nicht noch einmal eintragen: „tholepinctl tags %1 --items … --out …“ macht das Blatt</translation>
     </message>
     <message>
@@ -1980,7 +1980,7 @@ Erledigt am %1: %2</translation>
         <translation>das Bild hat mehr als 64 Millionen Bildpunkte oder braucht zu viel Speicher oder Zeit</translation>
     </message>
     <message>
-        <source>no %1 of this club is called '%2'</source>
+        <source>no %1 of this club is called &apos;%2&apos;</source>
         <translation>dieser Verein hat nichts dieser Art (%1) mit dem Namen „%2“</translation>
     </message>
     <message>
@@ -1996,7 +1996,7 @@ Erledigt am %1: %2</translation>
         <translation>angeben, wie es heißen soll</translation>
     </message>
     <message>
-        <source>another one is called '%1'</source>
+        <source>another one is called &apos;%1&apos;</source>
         <translation>etwas anderes heißt schon „%1“</translation>
     </message>
     <message>
@@ -2004,7 +2004,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Namen nehmen, den nichts anderes hat</translation>
     </message>
     <message>
-        <source>'%1' is an old name of '%2'</source>
+        <source>&apos;%1&apos; is an old name of &apos;%2&apos;</source>
         <translation>„%1“ ist ein früherer Name von „%2“</translation>
     </message>
     <message>
@@ -2100,7 +2100,7 @@ Erledigt am %1: %2</translation>
         <translation>in dieser Tabelle steht mehr, als sich lesen lässt: höchstens %1 Zellen</translation>
     </message>
     <message>
-        <source>the sheet '%1' has more than %2 rows</source>
+        <source>the sheet &apos;%1&apos; has more than %2 rows</source>
         <translation>das Blatt „%1“ hat mehr als %2 Zeilen</translation>
     </message>
     <message>
@@ -2108,7 +2108,7 @@ Erledigt am %1: %2</translation>
         <translation>löschen, was unter der Liste steht, oder die Liste teilen</translation>
     </message>
     <message>
-        <source>the sheet '%1' has more than %2 columns</source>
+        <source>the sheet &apos;%1&apos; has more than %2 columns</source>
         <translation>das Blatt „%1“ hat mehr als %2 Spalten</translation>
     </message>
     <message>
@@ -2116,7 +2116,7 @@ Erledigt am %1: %2</translation>
         <translation>löschen, was neben der Liste steht</translation>
     </message>
     <message>
-        <source>there is no sheet '%1' in this spreadsheet</source>
+        <source>there is no sheet &apos;%1&apos; in this spreadsheet</source>
         <translation>in dieser Tabelle gibt es kein Blatt „%1“</translation>
     </message>
     <message>
@@ -2124,11 +2124,11 @@ Erledigt am %1: %2</translation>
         <translation>die Blätter sind: %2</translation>
     </message>
     <message>
-        <source>no row of the sheet '%1' has headings that are known</source>
+        <source>no row of the sheet &apos;%1&apos; has headings that are known</source>
         <translation>keine Zeile des Blatts „%1“ hat Überschriften, die bekannt sind</translation>
     </message>
     <message>
-        <source>say what a column means, as "Heading=column"; the columns are %2</source>
+        <source>say what a column means, as &quot;Heading=column&quot;; the columns are %2</source>
         <translation>sagen, was eine Spalte bedeutet, als „Überschrift=Spalte“; die Spalten sind %2</translation>
     </message>
     <message>
@@ -2136,11 +2136,11 @@ Erledigt am %1: %2</translation>
         <translation>keine Spalte des Blatts ist als %1 bekannt</translation>
     </message>
     <message>
-        <source>say which it is, as "Heading=%1"; the headings are %2</source>
+        <source>say which it is, as &quot;Heading=%1&quot;; the headings are %2</source>
         <translation>sagen, welche es ist, als „Überschrift=%1“; die Überschriften sind %2</translation>
     </message>
     <message>
-        <source>the sheet has no heading '%1'</source>
+        <source>the sheet has no heading &apos;%1&apos;</source>
         <translation>das Blatt hat keine Überschrift „%1“</translation>
     </message>
     <message>
@@ -2148,7 +2148,7 @@ Erledigt am %1: %2</translation>
         <translation>die Überschriften sind %2</translation>
     </message>
     <message>
-        <source>there is no column '%1'</source>
+        <source>there is no column &apos;%1&apos;</source>
         <translation>es gibt keine Spalte „%1“</translation>
     </message>
     <message>
@@ -2156,23 +2156,23 @@ Erledigt am %1: %2</translation>
         <translation>die Spalten sind %2</translation>
     </message>
     <message>
-        <source>two columns of the sheet are the %1: '%2' and '%3'</source>
+        <source>two columns of the sheet are the %1: &apos;%2&apos; and &apos;%3&apos;</source>
         <translation>zwei Spalten des Blatts sind %1: „%2“ und „%3“</translation>
     </message>
     <message>
-        <source>leave one out, as "%3="</source>
+        <source>leave one out, as &quot;%3=&quot;</source>
         <translation>eine weglassen, als „%3=“</translation>
     </message>
     <message>
-        <source>'%1' does not say what columns mean</source>
+        <source>&apos;%1&apos; does not say what columns mean</source>
         <translation>„%1“ sagt nicht, was Spalten bedeuten</translation>
     </message>
     <message>
-        <source>write "Heading=column", several with commas between them</source>
+        <source>write &quot;Heading=column&quot;, several with commas between them</source>
         <translation>„Überschrift=Spalte“ schreiben, mehrere mit Kommas dazwischen</translation>
     </message>
     <message>
-        <source>'%1' cannot be made on the way</source>
+        <source>&apos;%1&apos; cannot be made on the way</source>
         <translation>„%1“ lässt sich nicht dabei anlegen</translation>
     </message>
     <message>
@@ -2180,7 +2180,7 @@ Erledigt am %1: %2</translation>
         <translation>möglich sind kit_types, sizes, places und people</translation>
     </message>
     <message>
-        <source>'%1' may be two days: day first or month first</source>
+        <source>&apos;%1&apos; may be two days: day first or month first</source>
         <translation>„%1“ kann zwei Tage meinen: Tag zuerst oder Monat zuerst</translation>
     </message>
     <message>
@@ -2204,7 +2204,7 @@ Erledigt am %1: %2</translation>
         <translation>die Datei im Tabellenprogramm öffnen und neu speichern</translation>
     </message>
     <message>
-        <source>'%1' is no number of things</source>
+        <source>&apos;%1&apos; is no number of things</source>
         <translation>„%1“ ist keine Anzahl</translation>
     </message>
     <message>
@@ -2228,7 +2228,7 @@ Erledigt am %1: %2</translation>
         <translation>eine davon berichtigen oder eine Zeile herausnehmen</translation>
     </message>
     <message>
-        <source>the club has no %1 '%2'</source>
+        <source>the club has no %1 &apos;%2&apos;</source>
         <translation>im Verein gibt es „%2“ nicht (%1)</translation>
     </message>
     <message>
@@ -2240,7 +2240,7 @@ Erledigt am %1: %2</translation>
         <translation>berichtigen oder zuerst ins Verzeichnis aufnehmen</translation>
     </message>
     <message>
-        <source>the club has no boat and no place '%1'</source>
+        <source>the club has no boat and no place &apos;%1&apos;</source>
         <translation>im Verein gibt es weder ein Boot noch einen Ort „%1“</translation>
     </message>
     <message>
@@ -2256,7 +2256,7 @@ Erledigt am %1: %2</translation>
         <translation>die Anzahlen berichtigen oder die Liste teilen</translation>
     </message>
     <message>
-        <source>'%1' is no tag code of a place: write one that begins with S</source>
+        <source>&apos;%1&apos; is no tag code of a place: write one that begins with S</source>
         <translation>„%1“ ist kein Code eines Ortes: einen schreiben, der mit S beginnt</translation>
     </message>
     <message>
@@ -2264,7 +2264,7 @@ Erledigt am %1: %2</translation>
         <translation>kein Stück, kein Boot, keine Person und kein Ort dieses Vereins hat den Code %1</translation>
     </message>
     <message>
-        <source>nothing of this club has the tag or the name '%1'</source>
+        <source>nothing of this club has the tag or the name &apos;%1&apos;</source>
         <translation>nichts in diesem Verein hat den Code oder den Namen „%1“</translation>
     </message>
     <message>
@@ -2272,7 +2272,7 @@ Erledigt am %1: %2</translation>
         <translation>einen Code angeben, oder den Namen eines Bootes, einer Person oder eines Ortes, wie er im Verzeichnis steht</translation>
     </message>
     <message>
-        <source>more than one thing is called '%1'</source>
+        <source>more than one thing is called &apos;%1&apos;</source>
         <translation>mehr als eines heißt „%1“</translation>
     </message>
     <message>
@@ -2280,7 +2280,7 @@ Erledigt am %1: %2</translation>
         <translation>mit dem Code sagen, welches gemeint ist: %2</translation>
     </message>
     <message>
-        <source>'%1' is no longer here: the last day was %2</source>
+        <source>&apos;%1&apos; is no longer here: the last day was %2</source>
         <translation>„%1“ ist nicht mehr hier: der letzte Tag war %2</translation>
     </message>
     <message>
@@ -2288,7 +2288,7 @@ Erledigt am %1: %2</translation>
         <translation>etwas anderes wählen, oder den letzten Tag aus dem Verzeichnis nehmen</translation>
     </message>
     <message>
-        <source>kit that is not written off still belongs to '%1': %2, such as %3</source>
+        <source>kit that is not written off still belongs to &apos;%1&apos;: %2, such as %3</source>
         <translation>Ausrüstung, die nicht ausgesondert ist, gehört noch zu „%1“: %2, etwa %3</translation>
     </message>
     <message>
@@ -2300,15 +2300,15 @@ Erledigt am %1: %2</translation>
         <translation>es braucht kein Etikett: es zählt nirgends mehr</translation>
     </message>
     <message>
-        <source>the last day of '%1' is %2, and kit that is not written off belongs there: %3. Move it to another boat, place or person</source>
+        <source>the last day of &apos;%1&apos; is %2, and kit that is not written off belongs there: %3. Move it to another boat, place or person</source>
         <translation>der letzte Tag von „%1“ ist %2, und Ausrüstung, die nicht ausgesondert ist, gehört noch dazu: %3. Sie einem anderen Boot, einem anderen Ort oder einer anderen Person geben</translation>
     </message>
     <message>
-        <source>there is no '%2' in %1</source>
+        <source>there is no &apos;%2&apos; in %1</source>
         <translation>in %1 gibt es kein „%2“</translation>
     </message>
     <message>
-        <source>give the row's name as the register has it</source>
+        <source>give the row&apos;s name as the register has it</source>
         <translation>den Namen so angeben, wie er im Verzeichnis steht</translation>
     </message>
     <message>
@@ -2316,7 +2316,7 @@ Erledigt am %1: %2</translation>
         <translation>gemeint sein kann %3</translation>
     </message>
     <message>
-        <source>'%1' may be more than one row</source>
+        <source>&apos;%1&apos; may be more than one row</source>
         <translation>„%1“ kann mehr als eine Zeile sein</translation>
     </message>
     <message>
@@ -2324,7 +2324,7 @@ Erledigt am %1: %2</translation>
         <translation>sagen, welche: %2</translation>
     </message>
     <message>
-        <source>'%1' is there already</source>
+        <source>&apos;%1&apos; is there already</source>
         <translation>„%1“ gibt es schon</translation>
     </message>
     <message>
@@ -2332,11 +2332,11 @@ Erledigt am %1: %2</translation>
         <translation>es ändern oder dem neuen einen anderen Namen geben</translation>
     </message>
     <message>
-        <source>'%1' was changed meanwhile</source>
+        <source>&apos;%1&apos; was changed meanwhile</source>
         <translation>„%1“ wurde inzwischen geändert</translation>
     </message>
     <message>
-        <source>%1 is what '%2' is known by, and cannot be changed like a cell</source>
+        <source>%1 is what &apos;%2&apos; is known by, and cannot be changed like a cell</source>
         <translation>an %1 wird „%2“ erkannt; das lässt sich nicht wie eine Zelle ändern</translation>
     </message>
     <message>
@@ -2428,7 +2428,7 @@ Erledigt am %1: %2</translation>
         <translation>den Tag angeben, an dem es geschah</translation>
     </message>
     <message>
-        <source>%3 has no record of '%1' on %2</source>
+        <source>%3 has no record of &apos;%1&apos; on %2</source>
         <translation>%3 hat keinen Nachweis „%1“ vom %2</translation>
     </message>
     <message>
@@ -2436,11 +2436,11 @@ Erledigt am %1: %2</translation>
         <translation>Regel, Teil und Tag so angeben, wie der Verlauf sie hat</translation>
     </message>
     <message>
-        <source>the %2 of %4 has no record of '%1' on %3</source>
+        <source>the %2 of %4 has no record of &apos;%1&apos; on %3</source>
         <translation>%2 von %4 hat keinen Nachweis „%1“ vom %3</translation>
     </message>
     <message>
-        <source>the record of '%1' on %2 is withdrawn already</source>
+        <source>the record of &apos;%1&apos; on %2 is withdrawn already</source>
         <translation>der Nachweis „%1“ vom %2 ist schon zurückgenommen</translation>
     </message>
     <message>
@@ -2497,7 +2497,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>nothing was merged; do on this machine what the other one did since, and go on with one file</source>
-        <translation>nichts wurde zusammengeführt; hier nachholen, was auf dem anderen Gerät seither geschah, und mit einer Datei weiterarbeiten</translation>
+        <translation type="vanished">nichts wurde zusammengeführt; hier nachholen, was auf dem anderen Gerät seither geschah, und mit einer Datei weiterarbeiten</translation>
     </message>
     <message>
         <source>the new row of %1 holds nothing</source>
@@ -2508,7 +2508,7 @@ Erledigt am %1: %2</translation>
         <translation>mindestens angeben, wie sie heißt</translation>
     </message>
     <message>
-        <source>the hub's URL is none that PostgreSQL knows</source>
+        <source>the hub&apos;s URL is none that PostgreSQL knows</source>
         <translation>die Adresse des Bezirksservers ist keine, die PostgreSQL kennt</translation>
     </message>
     <message>
@@ -2516,7 +2516,7 @@ Erledigt am %1: %2</translation>
         <translation>so schreiben: postgresql://verein@db.example.org/tholepin (PostgreSQL, Connection URIs)</translation>
     </message>
     <message>
-        <source>the hub's URL holds a password, which would stand in the list of programs and be kept</source>
+        <source>the hub&apos;s URL holds a password, which would stand in the list of programs and be kept</source>
         <translation>die Adresse des Bezirksservers enthält ein Passwort, das in der Liste der Programme stünde und aufbewahrt würde</translation>
     </message>
     <message>
@@ -2544,7 +2544,7 @@ Erledigt am %1: %2</translation>
         <translation>der Bezirksserver erlaubt das der Rolle aus der Adresse nicht: %1</translation>
     </message>
     <message>
-        <source>use the URL with the role that may: the club's for a club, the district's for `hub boats`, the administrator's for `hub prepare` and `hub add`</source>
+        <source>use the URL with the role that may: the club&apos;s for a club, the district&apos;s for `hub boats`, the administrator&apos;s for `hub prepare` and `hub add`</source>
         <translation>die Adresse mit der Rolle nehmen, die es darf: die des Vereins für einen Verein, die des Bezirks für `hub boats`, die der Verwaltung für `hub prepare` und `hub add`</translation>
     </message>
     <message>
@@ -2572,63 +2572,63 @@ Erledigt am %1: %2</translation>
         <translation>zuerst `tholepinctl hub join FILE URL` aufrufen</translation>
     </message>
     <message>
-        <source>where the file exchanges cannot be kept in this user's state folder</source>
+        <source>where the file exchanges cannot be kept in this user&apos;s state folder</source>
         <translation>wo die Datei austauscht, lässt sich im Zustandsordner dieses Benutzers nicht aufbewahren</translation>
     </message>
     <message>
-        <source>the folder must be the user's own (mode 0700), and THOLEPIN_STATE, XDG_STATE_HOME or HOME must say where it is</source>
+        <source>the folder must be the user&apos;s own (mode 0700), and THOLEPIN_STATE, XDG_STATE_HOME or HOME must say where it is</source>
         <translation>der Ordner muss dem Benutzer allein gehören (Rechte 0700), und THOLEPIN_STATE, XDG_STATE_HOME oder HOME muss sagen, wo er ist</translation>
     </message>
     <message>
-        <source>no club of the hub connects as '%1'</source>
-        <translation>kein Verein des Bezirksservers verbindet sich als '%1'</translation>
+        <source>no club of the hub connects as &apos;%1&apos;</source>
+        <translation>kein Verein des Bezirksservers verbindet sich als &apos;%1&apos;</translation>
     </message>
     <message>
         <source>whoever administers the database gives `tholepinctl hub add URL --club NAME --role ROLE`</source>
         <translation>wer die Datenbank verwaltet, ruft `tholepinctl hub add URL --club NAME --role ROLE` auf</translation>
     </message>
     <message>
-        <source>the database has no role '%1'</source>
-        <translation>die Datenbank hat keine Rolle '%1'</translation>
+        <source>the database has no role &apos;%1&apos;</source>
+        <translation>die Datenbank hat keine Rolle &apos;%1&apos;</translation>
     </message>
     <message>
         <source>make it first, on the server: createuser --pwprompt ROLE</source>
         <translation>sie zuerst auf dem Server anlegen: createuser --pwprompt ROLE</translation>
     </message>
     <message>
-        <source>role '%1' connects for another club, %2</source>
-        <translation>die Rolle '%1' verbindet sich für einen anderen Verein, %2</translation>
+        <source>role &apos;%1&apos; connects for another club, %2</source>
+        <translation>die Rolle &apos;%1&apos; verbindet sich für einen anderen Verein, %2</translation>
     </message>
     <message>
         <source>make a role of its own for each club</source>
         <translation>für jeden Verein eine eigene Rolle anlegen</translation>
     </message>
     <message>
-        <source>role '%1' reads all clubs for the district</source>
-        <translation>die Rolle '%1' liest für den Bezirk alle Vereine</translation>
+        <source>role &apos;%1&apos; reads all clubs for the district</source>
+        <translation>die Rolle &apos;%1&apos; liest für den Bezirk alle Vereine</translation>
     </message>
     <message>
-        <source>the hub has no club '%1' that this role may read; it has: %2</source>
-        <translation>der Bezirksserver hat keinen Verein '%1', den diese Rolle lesen darf; er hat: %2</translation>
+        <source>the hub has no club &apos;%1&apos; that this role may read; it has: %2</source>
+        <translation>der Bezirksserver hat keinen Verein &apos;%1&apos;, den diese Rolle lesen darf; er hat: %2</translation>
     </message>
     <message>
-        <source>give the name as it stands there, and the URL with that club's role</source>
+        <source>give the name as it stands there, and the URL with that club&apos;s role</source>
         <translation>den Namen angeben, wie er dort steht, und die Adresse mit der Rolle dieses Vereins</translation>
     </message>
     <message>
-        <source>the hub has nothing of club '%1' yet</source>
-        <translation>der Bezirksserver hat noch nichts vom Verein '%1'</translation>
+        <source>the hub has nothing of club &apos;%1&apos; yet</source>
+        <translation>der Bezirksserver hat noch nichts vom Verein &apos;%1&apos;</translation>
     </message>
     <message>
-        <source>exchange the club's file first: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</source>
+        <source>exchange the club&apos;s file first: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</source>
         <translation>zuerst die Datei des Vereins austauschen: `tholepinctl hub join FILE URL`, `tholepinctl hub exchange FILE`</translation>
     </message>
     <message>
-        <source>the hub has another club's record for this role: that of %1</source>
+        <source>the hub has another club&apos;s record for this role: that of %1</source>
         <translation>der Bezirksserver hat für diese Rolle die Aufzeichnung eines anderen Vereins: die von %1</translation>
     </message>
     <message>
-        <source>use the URL with this club's own role</source>
+        <source>use the URL with this club&apos;s own role</source>
         <translation>die Adresse mit der eigenen Rolle dieses Vereins nehmen</translation>
     </message>
     <message>
@@ -2636,7 +2636,7 @@ Erledigt am %1: %2</translation>
         <translation>diese Rolle des Bezirksservers ist für den Verein %1, und die Datei ist von %2</translation>
     </message>
     <message>
-        <source>use this club's own role, or have the club added to the hub by the name that the file has</source>
+        <source>use this club&apos;s own role, or have the club added to the hub by the name that the file has</source>
         <translation>die eigene Rolle dieses Vereins nehmen, oder den Verein unter dem Namen eintragen lassen, den die Datei hat</translation>
     </message>
     <message>
@@ -2644,7 +2644,7 @@ Erledigt am %1: %2</translation>
         <translation>Gerät %1 hat ab seiner Zeile %2 zwei verschiedene Aufzeichnungen geschrieben (%3 hier, %4 auf dem Bezirksserver), was kein Programm von selbst tut: eine wurde vielleicht umgeschrieben</translation>
     </message>
     <message>
-        <source>nothing was exchanged; `tholepinctl hub fetch` the hub's record into another file, and merge this one into that with --as-new-machine, or put this one away</source>
+        <source>nothing was exchanged; `tholepinctl hub fetch` the hub&apos;s record into another file, and merge this one into that with --as-new-machine, or put this one away</source>
         <translation>nichts wurde ausgetauscht; mit `tholepinctl hub fetch` die Aufzeichnung des Bezirksservers in eine andere Datei holen und diese hier mit --as-new-machine dort zusammenführen, oder diese weglegen</translation>
     </message>
     <message>
@@ -2664,7 +2664,7 @@ Erledigt am %1: %2</translation>
         <translation>der Verwaltung der Datenbank sagen, um welches Gerät und welche Zeile es geht</translation>
     </message>
     <message>
-        <source>this is a gear officer's to do, and needs the PIN of %1</source>
+        <source>this is a gear officer&apos;s to do, and needs the PIN of %1</source>
         <translation>das ist Sache des Gerätewarts und braucht die PIN von %1</translation>
     </message>
     <message>
@@ -2744,7 +2744,7 @@ Erledigt am %1: %2</translation>
         <translation>diesen Gerätewart fragen</translation>
     </message>
     <message>
-        <source>the file is another user's of this computer</source>
+        <source>the file is another user&apos;s of this computer</source>
         <translation>die Datei gehört einem anderen Benutzer dieses Rechners</translation>
     </message>
     <message>
@@ -2764,7 +2764,7 @@ Erledigt am %1: %2</translation>
         <translation>es ist nicht gesagt, wessen PIN das ist</translation>
     </message>
     <message>
-        <source>name the person, too: --by for a gear officer's act, --sign for a signature</source>
+        <source>name the person, too: --by for a gear officer&apos;s act, --sign for a signature</source>
         <translation>auch die Person nennen: --by bei dem, was Sache des Gerätewarts ist, --sign bei einer Unterschrift</translation>
     </message>
     <message>
@@ -2796,7 +2796,7 @@ Erledigt am %1: %2</translation>
         <translation>eines von beiden in einer Datei angeben</translation>
     </message>
     <message>
-        <source>boats are still kept at '%1': %2</source>
+        <source>boats are still kept at &apos;%1&apos;: %2</source>
         <translation>An „%1“ liegen noch Boote: %2</translation>
     </message>
     <message>
@@ -2804,15 +2804,15 @@ Erledigt am %1: %2</translation>
         <translation>ihnen zuerst einen anderen Ort geben</translation>
     </message>
     <message>
-        <source>'%1' does not say what a word means</source>
+        <source>&apos;%1&apos; does not say what a word means</source>
         <translation>„%1“ sagt nicht, was ein Wort bedeutet</translation>
     </message>
     <message>
-        <source>write "column:word=meaning", several with commas between them</source>
+        <source>write &quot;column:word=meaning&quot;, several with commas between them</source>
         <translation>„Spalte:Wort=Bedeutung“ schreiben, mehrere mit Kommas dazwischen</translation>
     </message>
     <message>
-        <source>no item has the serial '%1'</source>
+        <source>no item has the serial &apos;%1&apos;</source>
         <translation>kein Stück hat die Seriennummer „%1“</translation>
     </message>
     <message>
@@ -2820,7 +2820,7 @@ Erledigt am %1: %2</translation>
         <translation>sie berichtigen oder das Stück mit seinem Etikett nennen</translation>
     </message>
     <message>
-        <source>more than one item has the serial '%1'</source>
+        <source>more than one item has the serial &apos;%1&apos;</source>
         <translation>mehr als ein Stück hat die Seriennummer „%1“</translation>
     </message>
     <message>
@@ -2828,7 +2828,7 @@ Erledigt am %1: %2</translation>
         <translation>das Stück mit seinem Etikett nennen</translation>
     </message>
     <message>
-        <source>the club was never told what '%1' means</source>
+        <source>the club was never told what &apos;%1&apos; means</source>
         <translation>was „%1“ bedeutet, wurde dem Verein nie gesagt</translation>
     </message>
     <message>
@@ -2840,39 +2840,39 @@ Erledigt am %1: %2</translation>
         <translation>die Zahl der Zellen in der Zeile ist %1, in der Kopfzeile %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
     </message>
     <message>
-        <source>no rule of the kit type '%2' waits for '%1', nor for anything else</source>
+        <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;, nor for anything else</source>
         <translation>keine Regel der Art „%2“ wartet auf „%1“, und auch auf nichts anderes</translation>
     </message>
     <message>
-        <source>no rule of the kit type '%2' waits for '%1'</source>
+        <source>no rule of the kit type &apos;%2&apos; waits for &apos;%1&apos;</source>
         <translation>keine Regel der Art „%2“ wartet auf „%1“</translation>
     </message>
     <message>
-        <source>nothing is asked of '%1' (class '%2'): neither it nor its class has a manifest, so the boat will never be kit ready</source>
+        <source>nothing is asked of &apos;%1&apos; (class &apos;%2&apos;): neither it nor its class has a manifest, so the boat will never be kit ready</source>
         <translation>von „%1“ (Klasse „%2“) wird nichts verlangt: Weder das Boot noch seine Klasse hat eine Packliste, so wird seine Ausrüstung nie bereit</translation>
     </message>
-<message>
+    <message>
         <source>the row has %1 cells where the header has %2: is a comma missing, or a cell with a comma not in quotes?</source>
-        <translation>die Zeile hat %1 Zellen, der Kopf hat %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
+        <translation type="vanished">die Zeile hat %1 Zellen, der Kopf hat %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
     </message>
     <message>
-        <source>nothing is asked of '%1': its class '%2' has no manifest, so the boat will never be kit ready</source>
-        <translation>von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
+        <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
+        <translation type="vanished">von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
     </message>
     <message>
-        <source>look at the boat's history</source>
-        <translation>in den Verlauf des Boots sehen</translation>
+        <source>look at the boat&apos;s history</source>
+        <translation type="vanished">in den Verlauf des Boots sehen</translation>
     </message>
     <message>
-        <source>no rule of a %2 waits for '%1', nor for anything else</source>
-        <translation>keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
+        <source>no rule of a %2 waits for &apos;%1&apos;, nor for anything else</source>
+        <translation type="vanished">keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
     </message>
     <message>
-        <source>no rule of a %2 waits for '%1'</source>
-        <translation>keine Regel von %2 wartet auf „%1“</translation>
+        <source>no rule of a %2 waits for &apos;%1&apos;</source>
+        <translation type="vanished">keine Regel von %2 wartet auf „%1“</translation>
     </message>
     <message>
-        <source>nothing was merged, and to rename one of them now does not part them: do on one machine what the other one did since, and go on with copies of that one's file</source>
+        <source>nothing was merged, and to rename one of them now does not part them: do on one machine what the other one did since, and go on with copies of that one&apos;s file</source>
         <translation>nichts wurde zusammengeführt, und eines davon jetzt umzubenennen trennt sie nicht: auf einem Gerät nachholen, was auf dem anderen seither geschah, und mit Kopien von dessen Datei weiterarbeiten</translation>
     </message>
 </context>
@@ -3098,7 +3098,7 @@ Erledigt am %1: %2</translation>
         <translation>Die Unterschrift ist Nummer %1 von Gerät %2: %3</translation>
     </message>
     <message>
-        <source>The record's newest hash: %1</source>
+        <source>The record&apos;s newest hash: %1</source>
         <translation>Neueste Prüfsumme des Protokolls: %1</translation>
     </message>
     <message>
@@ -3128,6 +3128,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 is called %2 now.</source>
         <translation>%1 heißt jetzt %2.</translation>
+    </message>
+    <message>
+        <source>that check does not say whether it was in date</source>
+        <translation>diese Prüfung sagt nicht, ob es noch gültig war</translation>
     </message>
 </context>
 <context>
@@ -3264,7 +3268,7 @@ Erledigt am %1: %2</translation>
         <translation>Die Prüfung oder Wartung, die für alle Stücke der Liste festgehalten wird.</translation>
     </message>
     <message>
-        <source>Shows only boats whose strip has these letters; a tag's code opens its boat.</source>
+        <source>Shows only boats whose strip has these letters; a tag&apos;s code opens its boat.</source>
         <translation>Zeigt nur Boote, in deren Zeile diese Buchstaben stehen; der Code eines Etiketts öffnet sein Boot.</translation>
     </message>
     <message>
@@ -3280,7 +3284,7 @@ Erledigt am %1: %2</translation>
         <translation>Der Ordner, mit dessen CSV-Dateien der neue Verein beginnt.</translation>
     </message>
     <message>
-        <source>The new club's name, as it stands on every sheet.</source>
+        <source>The new club&apos;s name, as it stands on every sheet.</source>
         <translation>Der Name des neuen Vereins, wie er auf jedem Blatt steht.</translation>
     </message>
     <message>
@@ -3376,7 +3380,7 @@ Erledigt am %1: %2</translation>
         <translation>Das Boot, die Person oder der Ort, deren Geschichte gezeigt wird.</translation>
     </message>
     <message>
-        <source>Where the district's server is, as it was told by whoever runs it.</source>
+        <source>Where the district&apos;s server is, as it was told by whoever runs it.</source>
         <translation>Wo der Server des Bezirks ist, wie es dessen Betreiber gesagt hat.</translation>
     </message>
     <message>
@@ -3480,7 +3484,7 @@ Erledigt am %1: %2</translation>
         <translation>Die Art der neuen Ausrüstung, aus dem Register.</translation>
     </message>
     <message>
-        <source>The maker's label, scanned or typed; serial and lot are taken from it.</source>
+        <source>The maker&apos;s label, scanned or typed; serial and lot are taken from it.</source>
         <translation>Das Etikett des Herstellers, gescannt oder getippt; Seriennummer und Charge werden ihm entnommen.</translation>
     </message>
     <message>
@@ -3632,11 +3636,11 @@ Erledigt am %1: %2</translation>
         <translation>Wo die Kamera im Netz zu finden ist, nach den Angaben des Herstellers.</translation>
     </message>
     <message>
-        <source>The camera's password; it is kept nowhere, and asked for each time.</source>
+        <source>The camera&apos;s password; it is kept nowhere, and asked for each time.</source>
         <translation>Das Passwort der Kamera; es wird nirgends aufbewahrt und jedes Mal erfragt.</translation>
     </message>
     <message>
-        <source>The camera's user name; empty if it asks for none.</source>
+        <source>The camera&apos;s user name; empty if it asks for none.</source>
         <translation>Der Benutzername der Kamera; leer, wenn sie nach keinem fragt.</translation>
     </message>
 </context>
@@ -3719,7 +3723,7 @@ Erledigt am %1: %2</translation>
         <translation>innerhalb der Toleranz zählt es noch: jetzt %1</translation>
     </message>
     <message>
-        <source>by the club's rule it still counts: %1</source>
+        <source>by the club&apos;s rule it still counts: %1</source>
         <translation>nach der Vereinsregel zählt es noch: %1</translation>
     </message>
     <message>
@@ -3728,7 +3732,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 %2 by %3%4 (%5); %6.</source>
-        <extracomment>%1 the item, %2 "is out of date", %3 the rule, %4 the last good day, %5 how it is counted, %6 what to do</extracomment>
+        <extracomment>%1 the item, %2 &quot;is out of date&quot;, %3 the rule, %4 the last good day, %5 how it is counted, %6 what to do</extracomment>
         <translation>%1 %2 nach %3%4 (%5); %6.</translation>
     </message>
     <message>
@@ -3800,7 +3804,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 in passender Größe für %2 nicht gesehen%3: passende Größe holen; es entscheiden Aufdruck und Anprobe.</translation>
     </message>
     <message>
-        <source>%1 in size %2 fits nobody named on board by the club's table: bring a size that fits; the label and a fit test decide.</source>
+        <source>%1 in size %2 fits nobody named on board by the club&apos;s table: bring a size that fits; the label and a fit test decide.</source>
         <translation>%1 in Größe %2 passt nach der Tabelle niemandem an Bord: passende Größe holen; es entscheiden Aufdruck und Anprobe.</translation>
     </message>
     <message>
@@ -3860,7 +3864,7 @@ Erledigt am %1: %2</translation>
         <translation>Prüfpunkt „%1“: %2 liegt %3; in Ordnung bringen und neu eintragen.</translation>
     </message>
     <message>
-        <source>the boat's log</source>
+        <source>the boat&apos;s log</source>
         <translation>das Logbuch des Boots</translation>
     </message>
     <message>
@@ -3888,11 +3892,11 @@ Erledigt am %1: %2</translation>
         <translation>%1 gehört zu %2: dorthin bringen oder hier eintragen.</translation>
     </message>
     <message>
-        <source>%1 is more than this boat's list asks for: take it out.</source>
+        <source>%1 is more than this boat&apos;s list asks for: take it out.</source>
         <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: herausnehmen.</translation>
     </message>
     <message>
-        <source>%1 is more than this boat's list asks for: see that it is meant to be here.</source>
+        <source>%1 is more than this boat&apos;s list asks for: see that it is meant to be here.</source>
         <translation>%1 ist mehr, als die Packliste dieses Boots verlangt: klären, ob es hierher gehört.</translation>
     </message>
     <message>
@@ -3947,11 +3951,11 @@ Erledigt am %1: %2</translation>
         <source>%1 is written off%2%3: take it away.</source>
         <translation>%1 ist ausgesondert%2%3: wegnehmen.</translation>
     </message>
-<message>
+    <message>
         <source>%1 is written off%2%3: take it out of the boat.</source>
-        <translation>%1 ist ausgesondert%2%3: aus dem Boot nehmen.</translation>
+        <translation type="vanished">%1 ist ausgesondert%2%3: aus dem Boot nehmen.</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>FitOut</name>
     <message>
@@ -3991,7 +3995,7 @@ Erledigt am %1: %2</translation>
         <translation>gehört %1</translation>
     </message>
     <message>
-        <source>nobody's yet</source>
+        <source>nobody&apos;s yet</source>
         <translation>noch niemandes</translation>
     </message>
     <message>
@@ -4846,7 +4850,7 @@ Erledigt am %1: %2</translation>
         <translation>Kein anderer Plan macht mehr oder wichtigere Boote vollständig. Von den Zeilen, die nicht Pflicht sind, füllt er %1; kein Plan füllt mehr als %2.</translation>
     </message>
     <message>
-        <source>The time ran out. The boats' priorities add up to %1; no plan reaches more than %2.</source>
+        <source>The time ran out. The boats&apos; priorities add up to %1; no plan reaches more than %2.</source>
         <translation>Die Zeit ging zu Ende. Die Prioritäten der vollständigen Boote ergeben zusammen %1; kein Plan erreicht mehr als %2.</translation>
     </message>
     <message>
@@ -5175,7 +5179,7 @@ Erledigt am %1: %2</translation>
         <translation>Die PIN von %1 gilt hier nicht mehr, und kein anderer Gerätewart hat eine: Auf diesem Gerät ist alles offen, bis hier eine PIN gesetzt wird</translation>
     </message>
     <message>
-        <source>A PIN of %1 came in and opens a gear officer's acts here now: ask who set it</source>
+        <source>A PIN of %1 came in and opens a gear officer&apos;s acts here now: ask who set it</source>
         <translation>Eine PIN von %1 ist hereingekommen und öffnet hier jetzt, was nur Gerätewarte tun: fragen, wer sie gesetzt hat</translation>
     </message>
     <message>
@@ -5509,14 +5513,14 @@ Erledigt am %1: %2</translation>
         <translation>; </translation>
     </message>
     <message>
-        <source>A forecast is an estimate from the club's own record. It does not replace looking at the kit, and where a day printed on a thing is earlier, that day holds.</source>
+        <source>A forecast is an estimate from the club&apos;s own record. It does not replace looking at the kit, and where a day printed on a thing is earlier, that day holds.</source>
         <translation>Eine Vorhersage ist eine Schätzung aus dem eigenen Protokoll des Vereins. Sie ersetzt nicht, die Ausrüstung anzusehen, und wo ein aufgedruckter Tag früher ist, gilt er.</translation>
     </message>
 </context>
 <context>
     <name>Reason</name>
     <message>
-        <source>That is a tag's code. Say it in words.</source>
+        <source>That is a tag&apos;s code. Say it in words.</source>
         <translation>Das ist der Code eines Etiketts. Bitte in Worten sagen.</translation>
     </message>
     <message>
@@ -5806,7 +5810,7 @@ Erledigt am %1: %2</translation>
         <translation>wenn überfällig</translation>
     </message>
     <message>
-        <source>days' notice</source>
+        <source>days&apos; notice</source>
         <translation>Tage vorher</translation>
     </message>
     <message>
@@ -5830,7 +5834,7 @@ Erledigt am %1: %2</translation>
         <translation>Quelle</translation>
     </message>
     <message>
-        <source>where it says so: manual, standard, the club's own decision</source>
+        <source>where it says so: manual, standard, the club&apos;s own decision</source>
         <translation>wo es steht: Handbuch, Norm, Beschluss des Vereins</translation>
     </message>
     <message>
@@ -6105,7 +6109,7 @@ Erledigt am %1: %2</translation>
         <translation>und %1 weitere</translation>
     </message>
     <message>
-        <source>The club's own kit by this rule:</source>
+        <source>The club&apos;s own kit by this rule:</source>
         <translation>Die eigene Ausrüstung nach dieser Regel:</translation>
     </message>
 </context>
@@ -6152,11 +6156,11 @@ Erledigt am %1: %2</translation>
         <translation>Regel {rule} für das Teil {part} :</translation>
     </message>
     <message>
-        <source>{severity} after that day, {lead_days} days' notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <source>{severity} after that day, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
         <translation>{severity} nach diesem Tag, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
     </message>
     <message>
-        <source>{severity} when overdue, {lead_days} days' notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
+        <source>{severity} when overdue, {lead_days} days&apos; notice, tolerance {tolerance} , {strict} , {undated} where no date is known, source {source}</source>
         <translation>{severity} wenn überfällig, {lead_days} Tage vorher gemeldet, Toleranz {tolerance} , {strict} , {undated} wo kein Datum bekannt ist, Quelle {source}</translation>
     </message>
 </context>
@@ -6425,6 +6429,14 @@ Erledigt am %1: %2</translation>
         <source>No launch of it is recorded, so nothing is missed</source>
         <translation>Keine Auslaufprüfung ist verzeichnet, so fehlt nichts</translation>
     </message>
+    <message>
+        <source>The last check found an open log entry%1, which has been closed since: do a check.</source>
+        <translation>Die letzte Prüfung fand einen offenen Logbucheintrag%1, der seither geschlossen wurde: neu prüfen.</translation>
+    </message>
+    <message>
+        <source> (“%1”)</source>
+        <translation> („%1“)</translation>
+    </message>
 </context>
 <context>
     <name>SetUp</name>
@@ -6493,7 +6505,7 @@ Erledigt am %1: %2</translation>
         <translation>Eine Prüfung wurde unterschrieben.</translation>
     </message>
     <message>
-        <source>Press a boat's strip, show its tags, and sign.</source>
+        <source>Press a boat&apos;s strip, show its tags, and sign.</source>
         <translation>Den Streifen eines Bootes drücken, die Etiketten zeigen, unterschreiben.</translation>
     </message>
     <message>
@@ -6592,7 +6604,7 @@ Erledigt am %1: %2</translation>
         <translation>Hat gefehlt und ist gefunden.</translation>
     </message>
     <message>
-        <source>More than this boat's list asks for.</source>
+        <source>More than this boat&apos;s list asks for.</source>
         <translation>Mehr, als die Packliste dieses Boots verlangt.</translation>
     </message>
     <message>
@@ -6611,7 +6623,7 @@ Erledigt am %1: %2</translation>
 <context>
     <name>Spreadsheet</name>
     <message>
-        <source>Lines of boats' lists</source>
+        <source>Lines of boats&apos; lists</source>
         <translation>Zeilen von Packlisten</translation>
     </message>
     <message>
@@ -6655,7 +6667,7 @@ Erledigt am %1: %2</translation>
         <translation>ein Boot</translation>
     </message>
     <message>
-        <source>a line of a boat's list</source>
+        <source>a line of a boat&apos;s list</source>
         <translation>eine Zeile einer Packliste</translation>
     </message>
     <message>
@@ -6873,13 +6885,13 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>%1 · left out</source>
-        <translation>%1 · ausgelassen</translation>
+        <translation type="vanished">%1 · ausgelassen</translation>
     </message>
     <message>
         <source>places</source>
         <translation>Orte</translation>
     </message>
-<message>
+    <message>
         <source>wearing out: %1 of 4</source>
         <translation>nutzt sich ab: %1 von 4</translation>
     </message>
@@ -7568,14 +7580,14 @@ Erledigt am %1: %2</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n rule is still an example: put your maker's and your club's in its place.</source>
+        <source>%n rule is still an example: put your maker&apos;s and your club&apos;s in its place.</source>
         <translation>
             <numerusform>%n Regel ist noch ein Beispiel: durch Angaben des Herstellers und des Vereins ersetzen.</numerusform>
             <numerusform>%n Regel ist noch ein Beispiel: durch Angaben des Herstellers und des Vereins ersetzen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n rules are still examples: put your makers' and your club's in their place.</source>
+        <source>%n rules are still examples: put your makers&apos; and your club&apos;s in their place.</source>
         <translation>
             <numerusform>%n Regeln sind noch Beispiele: durch Angaben der Hersteller und des Vereins ersetzen.</numerusform>
             <numerusform>%n Regeln sind noch Beispiele: durch Angaben der Hersteller und des Vereins ersetzen.</numerusform>
@@ -7894,7 +7906,7 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Zeilen</numerusform>
         </translation>
     </message>
-<message numerus="yes">
+    <message numerus="yes">
         <source>%n fact of the district waits until no check is being done here.</source>
         <translation>
             <numerusform>%n Zeile vom Bezirk wartet, bis hier keine Prüfung mehr läuft.</numerusform>
@@ -7908,7 +7920,7 @@ Erledigt am %1: %2</translation>
             <numerusform>%n Zeilen vom Bezirk warten, bis hier keine Prüfung mehr läuft.</numerusform>
         </translation>
     </message>
-<message>
+    <message>
         <source>its tag is wearing out: print a new one</source>
         <translation>das Etikett nutzt sich ab: ein neues drucken</translation>
     </message>
@@ -7974,7 +7986,7 @@ Erledigt am %1: %2</translation>
         <translation>an der Werkbank gezeigte Ausrüstung; ein Druck macht sie nicht bestanden oder wieder bestanden</translation>
     </message>
     <message>
-        <source>A scan shows that the tag was here, not that the thing works: inspect and test each one by its maker's manual before it is recorded.</source>
+        <source>A scan shows that the tag was here, not that the thing works: inspect and test each one by its maker&apos;s manual before it is recorded.</source>
         <translation>Ein Scan zeigt, dass das Etikett hier war, nicht, dass das Teil funktioniert: Jedes Stück nach der Anleitung des Herstellers prüfen, bevor es eingetragen wird.</translation>
     </message>
     <message>
@@ -8014,7 +8026,7 @@ Erledigt am %1: %2</translation>
         <translation>%1 steht schon in der Liste; es zählt einmal.</translation>
     </message>
     <message>
-        <source>%1 is not this club's kit.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -8250,9 +8262,9 @@ Erledigt am %1: %2</translation>
         <source>begun %1</source>
         <translation>begonnen %1</translation>
     </message>
-<message>
+    <message>
         <source>%1, begun %2</source>
-        <translation>%1, begonnen %2</translation>
+        <translation type="vanished">%1, begonnen %2</translation>
     </message>
 </context>
 <context>
@@ -8297,7 +8309,7 @@ Erledigt am %1: %2</translation>
         <translation>&amp;Nächstes Boot</translation>
     </message>
     <message>
-        <source>Take this line's scan &amp;back</source>
+        <source>Take this line&apos;s scan &amp;back</source>
         <translation>Scan dieser Zeile zurückneh&amp;men</translation>
     </message>
     <message>
@@ -8577,7 +8589,7 @@ Erledigt am %1: %2</translation>
         <translation>Beenden</translation>
     </message>
     <message>
-        <source>today's event: a patrol, training day or carnival</source>
+        <source>today&apos;s event: a patrol, training day or carnival</source>
         <translation>Veranstaltung heute: Wache, Übungstag oder Fest</translation>
     </message>
     <message>
@@ -8585,11 +8597,11 @@ Erledigt am %1: %2</translation>
         <translation>Wache, Übung …</translation>
     </message>
     <message>
-        <source>Today's event: %1, until %2</source>
+        <source>Today&apos;s event: %1, until %2</source>
         <translation>Heute: %1, bis %2</translation>
     </message>
     <message>
-        <source>Today's event:</source>
+        <source>Today&apos;s event:</source>
         <translation>Heute:</translation>
     </message>
 </context>
@@ -8753,7 +8765,7 @@ Erledigt am %1: %2</translation>
         <translation>Auf %1 ist noch keine Datei dieses Vereins.</translation>
     </message>
     <message>
-        <source>A copy, %1, is made there, to be opened on another machine. It holds all that this file holds, people's measures too: keep it as you keep this file.</source>
+        <source>A copy, %1, is made there, to be opened on another machine. It holds all that this file holds, people&apos;s measures too: keep it as you keep this file.</source>
         <translation>Dort wird eine Kopie angelegt, %1, die auf einem anderen Gerät geöffnet wird. Sie enthält alles, was diese Datei enthält, auch die Maße der Leute: so aufbewahren wie diese Datei.</translation>
     </message>
     <message>
@@ -8892,11 +8904,11 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>ohne Größen</translation>
     </message>
     <message>
-        <source>nobody's yet</source>
+        <source>nobody&apos;s yet</source>
         <translation>noch niemandes</translation>
     </message>
     <message>
-        <source>nobody's own</source>
+        <source>nobody&apos;s own</source>
         <translation>niemandem</translation>
     </message>
     <message>
@@ -8911,11 +8923,11 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <source>Their tags as PDF…</source>
         <translation>Etiketten als PDF…</translation>
     </message>
-<message>
+    <message>
         <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
-        <translation>Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
+        <translation type="vanished">Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>app::GearOffice</name>
     <message>
@@ -8999,11 +9011,11 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
 <context>
     <name>app::HubPanel</name>
     <message>
-        <source>where the district's server is</source>
+        <source>where the district&apos;s server is</source>
         <translation>wo der Server des Bezirks ist</translation>
     </message>
     <message>
-        <source>People's measures go there, too</source>
+        <source>People&apos;s measures go there, too</source>
         <translation>Auch die Maße der Leute gehen dorthin</translation>
     </message>
     <message>
@@ -9023,7 +9035,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>wo jemand hinsehen muss</translation>
     </message>
     <message>
-        <source>A district may keep a server with which all its clubs' machines exchange by themselves, whenever they reach it. Whoever keeps it says what to write here. The password stands in the file .pgpass of this computer's user, never here.</source>
+        <source>A district may keep a server with which all its clubs&apos; machines exchange by themselves, whenever they reach it. Whoever keeps it says what to write here. The password stands in the file .pgpass of this computer&apos;s user, never here.</source>
         <translation>Ein Bezirk kann einen Server betreiben, mit dem die Geräte aller seiner Vereine sich von selbst austauschen, sobald sie ihn erreichen. Wer ihn betreibt, sagt, was hier einzutragen ist. Das Passwort steht in der Datei .pgpass des Benutzers dieses Computers, nie hier.</translation>
     </message>
     <message>
@@ -9160,7 +9172,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>%1 ist für heute schon eingetragen. Nichts wurde geändert.</translation>
     </message>
     <message>
-        <source>Withdrawn: the record counts no more, and the item's days and state are what they were before it.</source>
+        <source>Withdrawn: the record counts no more, and the item&apos;s days and state are what they were before it.</source>
         <translation>Zurückgenommen: Der Nachweis zählt nicht mehr, Termine und Zustand sind wie vor ihm.</translation>
     </message>
 </context>
@@ -9272,7 +9284,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>%1 von %2 gefunden</translation>
     </message>
     <message>
-        <source>%1 is not this club's kit.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -9379,7 +9391,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>das Boot oder der Ort, wohin sie verlegt werden</translation>
     </message>
     <message>
-        <source>whose they are from now on; empty: nobody's</source>
+        <source>whose they are from now on; empty: nobody&apos;s</source>
         <translation>wem sie von nun an gehören; leer: niemandem</translation>
     </message>
     <message>
@@ -9391,7 +9403,7 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
         <translation>Boot oder Ort</translation>
     </message>
     <message>
-        <source>person; empty: nobody's</source>
+        <source>person; empty: nobody&apos;s</source>
         <translation>Person; leer: niemandes</translation>
     </message>
     <message>
@@ -9561,7 +9573,7 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::LogPanel</name>
     <message>
-        <source>the boat's log</source>
+        <source>the boat&apos;s log</source>
         <translation>das Logbuch des Boots</translation>
     </message>
     <message>
@@ -9577,11 +9589,11 @@ Erledigt am %2: %3</translation>
         <translation>Das Boot ist gesperrt, bis er erledigt ist.</translation>
     </message>
     <message>
-        <source>The boat's log: no open entry.</source>
+        <source>The boat&apos;s log: no open entry.</source>
         <translation>Logbuch: nichts offen.</translation>
     </message>
     <message>
-        <source>The boat's log: %1.</source>
+        <source>The boat&apos;s log: %1.</source>
         <translation>Logbuch: %1.</translation>
     </message>
     <message>
@@ -9597,11 +9609,11 @@ Erledigt am %2: %3</translation>
         <translation>Gelesen</translation>
     </message>
     <message>
-        <source>Show the boat's log</source>
+        <source>Show the boat&apos;s log</source>
         <translation>Logbuch zeigen</translation>
     </message>
     <message>
-        <source>I have read the boat's log</source>
+        <source>I have read the boat&apos;s log</source>
         <translation>Ich habe das Logbuch gelesen</translation>
     </message>
 </context>
@@ -9620,7 +9632,7 @@ Erledigt am %2: %3</translation>
         <translation>%1 · Tholepin</translation>
     </message>
     <message>
-        <source>%1 is no boat's tag. Choose the boat first, then scan its kit.</source>
+        <source>%1 is no boat&apos;s tag. Choose the boat first, then scan its kit.</source>
         <translation>%1 ist kein Bootsetikett. Erst das Boot wählen, dann die Ausrüstung scannen.</translation>
     </message>
     <message>
@@ -9679,11 +9691,11 @@ Erledigt am %2: %3</translation>
         <translation>Anzahl</translation>
     </message>
     <message>
-        <source>What you write is %1's own and stays when the class changes.</source>
+        <source>What you write is %1&apos;s own and stays when the class changes.</source>
         <translation>Was hier eingetragen wird, gehört nur %1 und bleibt, wenn die Klasse sich ändert.</translation>
     </message>
     <message>
-        <source>A new line, %1's own</source>
+        <source>A new line, %1&apos;s own</source>
         <translation>Eine neue Zeile nur für %1</translation>
     </message>
     <message>
@@ -9758,7 +9770,7 @@ Erledigt am %2: %3</translation>
         <translation>Speichern</translation>
     </message>
     <message>
-        <source>removes what %1 has of its own: its class's holds again</source>
+        <source>removes what %1 has of its own: its class&apos;s holds again</source>
         <translation>entfernt, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
     </message>
 </context>
@@ -9829,7 +9841,7 @@ Erledigt am %2: %3</translation>
         <translation>Durch eigenen Prüfpunkt weiter verlangt: %1.</translation>
     </message>
     <message>
-        <source>A new point, %1's own</source>
+        <source>A new point, %1&apos;s own</source>
         <translation>Ein neuer Prüfpunkt nur für %1</translation>
     </message>
     <message>
@@ -9849,11 +9861,11 @@ Erledigt am %2: %3</translation>
         <translation>%1: von %2 ab jetzt verlangt wie von der Klasse.</translation>
     </message>
     <message>
-        <source>Maker's plate and manual decide.</source>
+        <source>Maker&apos;s plate and manual decide.</source>
         <translation>Typenschild und Handbuch entscheiden.</translation>
     </message>
     <message>
-        <source>What you write is %1's own and stays when the class changes.</source>
+        <source>What you write is %1&apos;s own and stays when the class changes.</source>
         <translation>Was hier eingetragen wird, gehört nur %1 und bleibt, wenn die Klasse sich ändert.</translation>
     </message>
     <message>
@@ -9888,7 +9900,7 @@ Erledigt am %2: %3</translation>
         <translation>Fassungen dieser Packliste, die neueste zuerst</translation>
     </message>
     <message>
-        <source>export the register's sheets</source>
+        <source>export the register&apos;s sheets</source>
         <translation>die Tabellen des Verzeichnisses ausgeben</translation>
     </message>
     <message>
@@ -9916,7 +9928,7 @@ Erledigt am %2: %3</translation>
         <translation>Eine Zeile wählen, um sie zu ändern, oder eine frühere Fassung, um zu sehen, was damals verlangt war.</translation>
     </message>
     <message>
-        <source>The register's sheets are in %1. People's measures are left out.</source>
+        <source>The register&apos;s sheets are in %1. People&apos;s measures are left out.</source>
         <translation>Die Tabellen des Verzeichnisses liegen in %1. Die Körpermaße der Leute sind weggelassen.</translation>
     </message>
     <message>
@@ -9928,11 +9940,11 @@ Erledigt am %2: %3</translation>
         <translation>Zum Ändern die neueste Fassung wählen.</translation>
     </message>
     <message>
-        <source>Choose a point to change it. Maker's plate and manual decide about pressures.</source>
+        <source>Choose a point to change it. Maker&apos;s plate and manual decide about pressures.</source>
         <translation>Zum Ändern einen Prüfpunkt wählen. Über Drücke entscheiden Typenschild und Handbuch des Herstellers.</translation>
     </message>
     <message>
-        <source>No boat is of this class yet: a check list is a boat's.</source>
+        <source>No boat is of this class yet: a check list is a boat&apos;s.</source>
         <translation>Zu dieser Klasse gehört noch kein Boot: Eine Prüfliste gilt für ein Boot.</translation>
     </message>
     <message>
@@ -9991,7 +10003,7 @@ Erledigt am %2: %3</translation>
         <translation>%1 fehlte nicht; es ist jetzt bei %2 gesehen.</translation>
     </message>
     <message>
-        <source>%1 is not this club's kit.</source>
+        <source>%1 is not this club&apos;s kit.</source>
         <translation>%1 ist keine Ausrüstung dieses Vereins.</translation>
     </message>
     <message>
@@ -10010,7 +10022,7 @@ Erledigt am %2: %3</translation>
         <translation>rtsp://… oder http://…</translation>
     </message>
     <message>
-        <source>the camera's user, if it asks for one</source>
+        <source>the camera&apos;s user, if it asks for one</source>
         <translation>Benutzer der Kamera, falls sie einen verlangt</translation>
     </message>
     <message>
@@ -10018,7 +10030,7 @@ Erledigt am %2: %3</translation>
         <translation>Benutzer</translation>
     </message>
     <message>
-        <source>the camera's password, if it asks for one</source>
+        <source>the camera&apos;s password, if it asks for one</source>
         <translation>Passwort der Kamera, falls sie eines verlangt</translation>
     </message>
     <message>
@@ -10030,14 +10042,14 @@ Erledigt am %2: %3</translation>
         <translation>Diese Kamera verwenden</translation>
     </message>
     <message>
-        <source>This is no address of a camera. It begins with rtsp:// or http:// and stands in the camera's manual, e.g. rtsp://192.168.1.20/stream1.</source>
+        <source>This is no address of a camera. It begins with rtsp:// or http:// and stands in the camera&apos;s manual, e.g. rtsp://192.168.1.20/stream1.</source>
         <translation>Das ist keine Adresse einer Kamera. Sie beginnt mit rtsp:// oder http:// und steht in der Anleitung der Kamera, z. B. rtsp://192.168.1.20/stream1.</translation>
     </message>
 </context>
 <context>
     <name>app::NewClubForm</name>
     <message>
-        <source>the club's name</source>
+        <source>the club&apos;s name</source>
         <translation>Name des Vereins</translation>
     </message>
     <message>
@@ -10073,8 +10085,8 @@ Erledigt am %2: %3</translation>
         <translation>nichts</translation>
     </message>
     <message>
-        <source>Kit types, sizes, rules and lists are examples, and each rule says so: “example: put your maker's and your club's in its place”.</source>
-        <translation>Arten, Größen, Regeln und Listen sind Beispiele, und jede Regel sagt es: „example: put your maker's and your club's in its place“ (durch Angaben des Herstellers und des Vereins zu ersetzen).</translation>
+        <source>Kit types, sizes, rules and lists are examples, and each rule says so: “example: put your maker&apos;s and your club&apos;s in its place”.</source>
+        <translation>Arten, Größen, Regeln und Listen sind Beispiele, und jede Regel sagt es: „example: put your maker&apos;s and your club&apos;s in its place“ (durch Angaben des Herstellers und des Vereins zu ersetzen).</translation>
     </message>
     <message>
         <source>The file is made first; then you choose the spreadsheet and say what its columns mean.</source>
@@ -10116,11 +10128,11 @@ Erledigt am %2: %3</translation>
         <translation>2026-03-14, 2026-03 oder 2026</translation>
     </message>
     <message>
-        <source>or scan makers' labels, one by one</source>
+        <source>or scan makers&apos; labels, one by one</source>
         <translation>oder Herstelleretiketten scannen</translation>
     </message>
     <message>
-        <source>makers' labels scanned, or what was registered</source>
+        <source>makers&apos; labels scanned, or what was registered</source>
         <translation>gescannte Herstelleretiketten oder was aufgenommen wurde</translation>
     </message>
     <message>
@@ -10176,7 +10188,7 @@ Erledigt am %2: %3</translation>
         <translation>welche?</translation>
     </message>
     <message>
-        <source>nobody's own</source>
+        <source>nobody&apos;s own</source>
         <translation>niemandem</translation>
     </message>
     <message>
@@ -10200,7 +10212,7 @@ Erledigt am %2: %3</translation>
         <translation>Etikett gelesen: Seriennummer %1.</translation>
     </message>
     <message>
-        <source>makers' labels</source>
+        <source>makers&apos; labels</source>
         <translation>Herstelleretiketten</translation>
     </message>
     <message>
@@ -10463,7 +10475,7 @@ Erledigt am %2: %3</translation>
         <translation>Lassen</translation>
     </message>
     <message>
-        <source>A PIN keeps honest people from slips on a machine that several use: with a gear officer's PIN set, what only gear officers do is asked for it. It is no lock: whoever has the club file can read it. Checks are never held up by it.</source>
+        <source>A PIN keeps honest people from slips on a machine that several use: with a gear officer&apos;s PIN set, what only gear officers do is asked for it. It is no lock: whoever has the club file can read it. Checks are never held up by it.</source>
         <translation>Eine PIN bewahrt ehrliche Leute vor Versehen an einem Gerät, das mehrere benutzen: Hat ein Gerätewart eine PIN, so wird sie für alles verlangt, was nur Gerätewarte tun. Sie ist kein Schloss: Wer die Vereinsdatei hat, kann sie lesen. Prüfungen hält sie nie auf.</translation>
     </message>
     <message>
@@ -10852,27 +10864,27 @@ Erledigt am %2: %3</translation>
         <source>Stock, life, arrivals…</source>
         <translation>Bestand, Dauer, Ankunft…</translation>
     </message>
-<message>
+    <message>
         <source>how long it lasts</source>
-        <translation>wie lange es hält</translation>
+        <translation type="vanished">wie lange es hält</translation>
     </message>
     <message>
         <source>arrived</source>
-        <translation>angekommen</translation>
+        <translation type="vanished">angekommen</translation>
     </message>
     <message>
         <source>%1: %2 in stock, %3 wanted</source>
-        <translation>%1: %2 im Bestand, %3 gebraucht</translation>
+        <translation type="vanished">%1: %2 im Bestand, %3 gebraucht</translation>
     </message>
     <message>
         <source>There is no item of it yet.</source>
-        <translation>Davon gibt es noch kein Stück.</translation>
+        <translation type="vanished">Davon gibt es noch kein Stück.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <translation type="vanished">%1: %2</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>app::ReplaceRowPanel</name>
     <message>
@@ -11013,7 +11025,7 @@ Erledigt am %2: %3</translation>
         <translation>%1 fortsetzen</translation>
     </message>
     <message>
-        <source>a boat's tag code</source>
+        <source>a boat&apos;s tag code</source>
         <translation>Code eines Bootsetiketts</translation>
     </message>
     <message>
@@ -11033,7 +11045,7 @@ Erledigt am %2: %3</translation>
         <translation>CSV-Ordner einlesen…</translation>
     </message>
     <message>
-        <source>a boat's tag</source>
+        <source>a boat&apos;s tag</source>
         <translation>Bootsetikett</translation>
     </message>
     <message>
@@ -11217,11 +11229,11 @@ Erledigt am %2: %3</translation>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
-<message>
+    <message>
         <source>Back to the check</source>
-        <translation>Zurück zur Prüfung</translation>
+        <translation type="vanished">Zurück zur Prüfung</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>app::SignedPanel</name>
     <message>
@@ -11271,7 +11283,7 @@ Erledigt am %2: %3</translation>
         <translation>Eingelesen. %1</translation>
     </message>
     <message>
-        <source>An .xlsx, .ods, .csv or .tsv file, such as the club's list of kit.</source>
+        <source>An .xlsx, .ods, .csv or .tsv file, such as the club&apos;s list of kit.</source>
         <translation>Eine Datei .xlsx, .ods, .csv oder .tsv, etwa die Ausrüstungsliste des Vereins.</translation>
     </message>
     <message>
@@ -11526,7 +11538,7 @@ Erledigt am %2: %3</translation>
         <source>Save the sheets as PDF…</source>
         <translation>Blätter als PDF speichern…</translation>
     </message>
-<message>
+    <message>
         <source>Only those wearing out</source>
         <translation>Nur die abgenutzten</translation>
     </message>
@@ -11621,7 +11633,7 @@ Erledigt am %2: %3</translation>
         <translation>Lassen</translation>
     </message>
     <message>
-        <source>This is a gear officer's to do: it needs a PIN, once for ten minutes of work.</source>
+        <source>This is a gear officer&apos;s to do: it needs a PIN, once for ten minutes of work.</source>
         <translation>Das ist Sache eines Gerätewarts: Es braucht eine PIN, einmal für zehn Minuten Arbeit.</translation>
     </message>
     <message>
@@ -11649,7 +11661,7 @@ Erledigt am %2: %3</translation>
         <translation>PIN von</translation>
     </message>
     <message>
-        <source>Restoring this backup is a gear officer's to do: it needs the PIN of one.</source>
+        <source>Restoring this backup is a gear officer&apos;s to do: it needs the PIN of one.</source>
         <translation>Diese Sicherung zurückzuspielen ist Sache des Gerätewarts: sie braucht die PIN von einem.</translation>
     </message>
     <message>
@@ -11738,7 +11750,7 @@ Erledigt am %2: %3</translation>
 <context>
     <name>app::WelcomePage</name>
     <message>
-        <source>Open the club's file…</source>
+        <source>Open the club&apos;s file…</source>
         <translation>Vereinsdatei öffnen…</translation>
     </message>
     <message>
@@ -11746,7 +11758,7 @@ Erledigt am %2: %3</translation>
         <translation>Keine Vereinsdatei ist offen.</translation>
     </message>
     <message>
-        <source>One file holds a club's boats, kit and record.</source>
+        <source>One file holds a club&apos;s boats, kit and record.</source>
         <translation>Eine Datei enthält Boote, Ausrüstung und Protokoll eines Vereins.</translation>
     </message>
     <message>
@@ -11808,7 +11820,7 @@ Erledigt am %2: %3</translation>
 <context>
     <name>main</name>
     <message>
-        <source>The kit of a club's rescue boats: launch checks, return checks, the shed board.</source>
+        <source>The kit of a club&apos;s rescue boats: launch checks, return checks, the shed board.</source>
         <translation>Die Ausrüstung der Rettungsboote eines Vereins: Auslaufprüfung, Rückkehrprüfung, Bootsübersicht.</translation>
     </message>
     <message>

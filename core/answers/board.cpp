@@ -28,15 +28,17 @@ Reason reasonOf(Reason::Kind kind, const Finding& finding) {
     return reason;
 }
 
-/// A place that bears the boat's name is taken for the boat's own shelf.
+/// A place is another place than a boat, also where both have one name.
 std::optional<Location> seenElsewhere(const BoatOnRecord& boat, const std::string& item) {
     const auto seen = boat.seenSince.find(item);
-    if (seen == boat.seenSince.end() || seen->second.name == boat.boat) return std::nullopt;
+    if (seen == boat.seenSince.end() || seen->second == Location::boat(boat.boat)) return std::nullopt;
     return seen->second;
 }
 
 /// What did not come back may have turned up elsewhere: the boat still lacks it, but nobody need search.
 Reason reasonNow(const BoatOnRecord& boat, const Finding& finding) {
+    if (finding.kind == FindingKind::LogOpen && boat.logClosed.contains(finding.entry))
+        return reasonOf(Reason::Kind::LogClosed, finding);
     if (finding.kind != FindingKind::NotReturned) return reasonOf(Reason::Kind::Finding, finding);
     const auto elsewhere = seenElsewhere(boat, finding.item.id);
     Reason reason = reasonOf(elsewhere ? Reason::Kind::SeenElsewhere : Reason::Kind::Finding, finding);

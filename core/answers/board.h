@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,7 @@ struct NotReadyReason {
         BecameUnserviceable,
         SeenElsewhere,
         LogOpen,
+        LogClosed,  ///< it stopped the last check, and was closed since
         CheckTooOld ///< `daysAgo`, and the boat is to be checked every `everyDays`
     };
     Kind kind = Kind::NeverChecked;
@@ -59,8 +61,10 @@ struct BoatOnRecord {
     std::optional<SignedCheck> last;   ///< the newest signed check of the boat, a launch or a return
     int checkedDaysAgo = 0;
     std::string urgent; ///< of the boat's newest signed launch check
-    /// Of what the last check saw or missed: by id, where it was seen last after that check was signed.
+    /// Of what the last check saw: by id, where it was seen last after that check was signed. Of what it
+    /// missed: after the boat went out.
     std::map<std::string, Location> seenSince;
+    std::set<std::string> logClosed;    ///< of the entries that the last check found open: those closed since
     std::optional<KitThatCameBack> kit; ///< needed only where dependsOnKit says so
 };
 

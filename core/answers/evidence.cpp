@@ -1,5 +1,7 @@
 #include "core/answers/evidence.h"
 
+#include "core/check/places.h"
+
 #include <algorithm>
 #include <tuple>
 
@@ -29,33 +31,60 @@ void addLines(const std::vector<LineAnswer>& lines, AboardById& items) {
             AboardItem& item = items[seen.item.id];
             item.kitType = seen.kitType;
             item.counted = item.counted || seen.counts;
+            if (seen.counts) item.inDate = true; // but for what the findings say
             item.due = seen.due;
             if (!seen.wornBy.empty()) item.wornBy = seen.wornBy;
         }
 }
 
-bool saysOverdue(const Finding& finding) {
+/// An item beyond the places of the lines that take its type would count: as with one that fills a place,
+/// whatever was passed is told of it. Of what no line takes nothing is.
+bool isSpareOfALine(const Finding& finding, const std::vector<LineAnswer>& lines) {
+    return finding.kind == FindingKind::Extra && std::ranges::any_of(lines, [&](const LineAnswer& each) {
+               return each.line.quantity > 0 && takes(each.line, finding.kitType);
+           });
+}
+
+bool saysPassed(const Finding& finding) {
     const bool speaksOfDates =
         finding.kind == FindingKind::OutOfDate || finding.kind == FindingKind::ServiceOverdue;
-    return speaksOfDates && finding.due && finding.due->state == DueState::Passed;
+    return speaksOfDates && finding.due &&
+           (finding.due->state == DueState::Passed || finding.due->state == DueState::WithinTolerance);
 }
 
 void addFinding(const Finding& finding, AboardItem& item) {
     if (item.kitType.empty()) item.kitType = finding.kitType;
-    if (saysOverdue(finding)) {
+    if (saysPassed(finding)) {
         item.inDate = false;
         if (!item.passed || finding.due->isPassedStop()) item.passed = finding.due;
     }
-    if (finding.kind == FindingKind::Undated && !item.passed) item.inDate = std::nullopt;
+    if (finding.kind == FindingKind::Undated && !item.passed) {
+        item.inDate = std::nullopt;
+        item.isUndated = true;
+    }
+}
+
+/// What that check says of one thing's dates. Of what did not count it tells the first reason alone, which
+/// may be another than a date.
+void addFindings(const CheckAnswer& answer, AboardById& items) {
+    const auto forEach = [&](auto add) {
+        for (const Finding& finding : answer.findings)
+            if (const auto item = items.find(finding.item.id); item != items.end())
+                add(finding, item->second);
+    };
+    forEach([&](const Finding& finding, AboardItem& item) {
+        if (isSpareOfALine(finding, answer.lines)) item.inDate = true;
+    });
+    forEach(addFinding);
+    for (auto& [id, item] : items)
+        if (item.due && *item.due < answer.today) item.inDate = false;
 }
 
 /// What was seen at the launch, as that check's own answer had it.
 std::vector<AboardItem> aboardOf(const LaunchOnRecord& record) {
     AboardById items = seenIn(record.sightings);
     addLines(record.launch.answer.lines, items);
-    for (const Finding& finding : record.launch.answer.findings)
-        if (const auto item = items.find(finding.item.id); item != items.end())
-            addFinding(finding, item->second);
+    addFindings(record.launch.answer, items);
     std::vector<AboardItem> aboard;
     for (auto& [id, item] : items) {
         const auto replaced = record.replacedTags.find(id);

@@ -1,5 +1,6 @@
 #include "core/answers/service_round.h"
 
+#include "core/upkeep/anchor.h"
 #include "core/upkeep/due_date.h"
 #include "core/upkeep/same_name.h"
 #include "core/upkeep/service_state.h"
@@ -71,10 +72,20 @@ private:
         return rules;
     }
 
+    /// A record that stands already is written once more where that says something new: that a missing thing
+    /// is here, or that what happened since was looked at.
     bool isDone(const ItemRecord& record, const LifeRule& rule) const {
+        if (record.item.state == ItemState::Missing || settlesWhatHappened(record, rule)) return false;
         return std::ranges::any_of(record.services, [&](const ServiceRecord& done) {
             return isOf(done, rule, m_order.day) && done.passed == m_order.passed;
         });
+    }
+
+    bool settlesWhatHappened(const ItemRecord& record, const LifeRule& rule) const {
+        if (rule.kind != RuleKind::AfterEvent || openEventOf(rule, record) == nullptr) return false;
+        ItemRecord after = record;
+        write(rule, after.services);
+        return openEventOf(rule, after) == nullptr;
     }
 
     void record(const ItemBeforeRound& before, std::vector<LifeRule> rules) {
@@ -95,20 +106,26 @@ private:
         services.push_back({rule.part, rule.name, m_order.day, m_at, m_order.passed});
     }
 
-    /// A failed record withdraws the item; a passed one lifts what failed records did, and nothing else. What
-    /// was missing lies on the bench: it is found, and is again what it was before.
+    /// A failed record withdraws the item; a passed one lifts what failed records did, and nothing else.
+    /// Empty: it stays what it is apart from being missing, which the record itself ends.
     std::optional<StateApart> newState(const ItemBeforeRound& before, const ItemRecord& after) const {
         const StateApart& was = before.apart;
-        const bool isFound = before.record.item.state == ItemState::Missing;
-        const auto asItWas = isFound ? std::optional(was) : std::nullopt;
-        if (!m_order.passed)
-            return was.state == ItemState::Serviceable
-                       ? std::optional(StateApart{ItemState::Unserviceable, m_order.day, {}, true})
-                       : asItWas;
-        const bool wasHeld = was.state == ItemState::Unserviceable && was.byFailedRecord &&
-                             failedSince(before.record.services);
-        if (!wasHeld || failedSince(after.services) || isHeldByLog(before.logOpen)) return asItWas;
-        return StateApart{ItemState::Serviceable, m_order.day, {}, false};
+        if (!m_order.passed) {
+            if (was.state != ItemState::Serviceable) return std::nullopt;
+            return StateApart{ItemState::Unserviceable, m_order.day, {}, true, m_order.rule};
+        }
+        if (!isHeldByRecords(before) || failedSince(after.services) || isHeldByLog(before.logOpen))
+            return std::nullopt;
+        return StateApart{ItemState::Serviceable, m_order.day, {}, false, m_order.rule};
+    }
+
+    /// A failed record may have been put right while a log entry held the item, or have been told after one
+    /// that passed later. It holds the item still, until its rule passes again.
+    bool isHeldByRecords(const ItemBeforeRound& before) const {
+        const StateApart& was = before.apart;
+        if (was.state != ItemState::Unserviceable || !was.byFailedRecord) return false;
+        if (failedSince(before.record.services)) return true;
+        return sameName(was.rule, m_order.rule) && (!was.since || *was.since <= m_order.day);
     }
 
     static bool isReleased(const ItemBeforeRound& before, const std::optional<StateApart>& state) {

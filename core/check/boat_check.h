@@ -22,7 +22,7 @@ const char* nameOf(CheckOutcome outcome); ///< "complete", "complete-with-remark
 /// A registered item that was seen, with what the check must know of it.
 struct SeenItem {
     ItemRecord record;
-    bool wasMissing = false;          ///< it was marked missing when this check first saw it
+    bool wasMissing = false;          ///< it was marked missing when this check saw it first, or once more
     std::vector<LogEntry> logOpen;    ///< open entries on the item
     std::string lastLaunchedOn;       ///< return: the boat of its last signed launch check, empty if none
     bool cameBackSince = false;       ///< return: a return check of that boat, signed since, saw it

@@ -9,11 +9,19 @@ namespace core {
 namespace {
 
 constexpr double lookDone = 1;
+constexpr double absoluteZero = -273.15; // °C
+
+/// No thermometer shows it.
+bool isNoTemperature(const PointRecord& record) {
+    return record.point.kind == PointKind::Measure && sameName(record.point.unit, "°C") &&
+           *record.value <= absoluteZero;
+}
 
 PointState stateOf(const PointRecord& record) {
     if (!record.value || !std::isfinite(*record.value)) return PointState::Open;
     if (record.point.kind == PointKind::Look)
         return *record.value == lookDone ? PointState::Done : PointState::Open;
+    if (isNoTemperature(record)) return PointState::OutOfRange;
     return record.point.limits.holds(*record.value) ? PointState::Done : PointState::OutOfRange;
 }
 
@@ -40,7 +48,6 @@ bool isChamber(const BoatPoint& point) {
 }
 
 void addPressuresAfloat(std::vector<PointAnswer>& answers, const std::vector<PointRecord>& records) {
-    constexpr double absoluteZero = -273.15; // °C
     const auto air = measured(records, "air temperature", "°C");
     const auto water = measured(records, "water temperature", "°C");
     if (!air || !water || *air <= absoluteZero || *water <= absoluteZero) return;

@@ -8,6 +8,7 @@
 #include "core/store/check_acts.h"
 #include "core/store/item_states.h"
 
+#include <algorithm>
 #include <set>
 
 namespace core {
@@ -32,17 +33,37 @@ public:
         if (launch && !checkTables::isUrgentEnded(*m_state.database, launch->check))
             record.urgent = launch->urgent;
         for (const Finding& finding : record.last->answer.findings)
-            if (finding.kind == FindingKind::NotReturned) addSeenSince(finding.item.id, *last, record);
+            if (finding.kind == FindingKind::LogOpen && !isOpenStill(finding, boat.name))
+                record.logClosed.insert(finding.entry);
+        addSeenOfMissed(*last, record);
         if (!dependsOnKit(record)) return record;
         record.kit = readKit(*last, launch);
         for (const SeenItem& seen : record.kit->asForLaunch.seen)
-            addSeenSince(seen.record.item.id, *last, record);
+            addSeenSince(seen.record.item.id, last->stamp, record);
         return record;
     }
 
 private:
-    void addSeenSince(const std::string& code, const SignOff& last, BoatOnRecord& record) const {
-        if (auto seen = checkTables::lastSeen(*m_state.database, code, last.stamp))
+    /// The entry may be known by another boat's name since, so it is not looked for by its id.
+    bool isOpenStill(const Finding& finding, const std::string& boat) const {
+        const RegisterStore& store = m_state.registerStore;
+        const auto open =
+            openOnly(finding.item.id.empty() ? store.logOfBoat(boat) : store.logOfItem(finding.item.id));
+        return std::ranges::any_of(open, [&](const LogEntry& entry) {
+            return entry.day == finding.since && entry.text == finding.text;
+        });
+    }
+
+    /// Another boat may have brought it in before this one came back.
+    void addSeenOfMissed(const SignOff& last, BoatOnRecord& record) const {
+        const auto launch = checkTables::newestLaunchSignedBefore(*m_state.database, record.boat, last.stamp);
+        for (const Finding& finding : record.last->answer.findings)
+            if (finding.kind == FindingKind::NotReturned)
+                addSeenSince(finding.item.id, launch ? launch->stamp : last.stamp, record);
+    }
+
+    void addSeenSince(const std::string& code, const std::string& stamp, BoatOnRecord& record) const {
+        if (auto seen = checkTables::lastSeen(*m_state.database, code, stamp))
             record.seenSince.emplace(code, std::move(seen->location));
     }
 

@@ -64,9 +64,7 @@ void takeBack(ClubState& state, Ledger& ledger, const CheckRun& run, const Recor
     }
     ledger.append(ActTakenBack{run.check, act.id, {}, moment.at}, by);
     if (act.kind == ActKind::Trip) uncountTrip(state, ledger, run, act);
-    if (act.kind != ActKind::Damage) return;
-    endDamage(state, ledger, act, closing, by, moment.today);
-    state.endUrgentOfWhole(ledger, moment.today);
+    if (act.kind == ActKind::Damage) endDamage(state, ledger, act, closing, by, moment.today);
 }
 
 } // namespace
@@ -80,6 +78,7 @@ Result<Undone> ClubChecks::undo(const std::string& check, const std::string& clo
         if (acts.empty()) return Error{ErrorCode::NothingToTakeBack};
         Undone undone{.act = actOf(*m_state, *run, acts.front())};
         takeBack(*m_state, ledger, *run, acts.front(), closing, moment);
+        m_state->endUrgentOfWhole(ledger, moment.today);
         undone.next = newest(*m_state, *run);
         if (isHeld && acts.front().kind == ActKind::Sighting)
             m_state->heldCheck.drop(*run, acts.front().code);
@@ -110,6 +109,7 @@ Outcome ClubChecks::undoSightingOf(const std::string& check, const std::string& 
         const bool isHeld = m_state->heldCheck.isCurrent(check);
         if (!takeSightingsBack(*m_state, ledger, *run, code->text(), firstNamed(*m_state, check), moment))
             return Error{ErrorCode::NotSeen, {code->grouped()}};
+        m_state->endUrgentOfWhole(ledger, moment.today);
         if (isHeld) m_state->heldCheck.drop(*run, code->text());
         return Done{};
     });
@@ -149,6 +149,7 @@ Outcome ClubChecks::discard(const std::string& check, const std::string& reason,
         // The trip is told anew with the check that is signed: its hours count once.
         for (const RecordedAct& act : acts)
             if (act.kind == ActKind::Trip) takeBack(*m_state, ledger, *run, act, {}, moment);
+        m_state->endUrgentOfWhole(ledger, moment.today);
         ledger.append(CheckClosed{check, *given, moment.at}, firstNamed(*m_state, check));
         return Done{};
     });

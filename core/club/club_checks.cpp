@@ -51,6 +51,23 @@ bool stands(const std::vector<Sighting>& sightings, const std::string& code) {
     return std::any_of(sightings.begin(), sightings.end(), [&](const Sighting& s) { return s.code == code; });
 }
 
+/// What was marked missing, or seen in another check, since this check saw it is here again.
+bool isHereAgain(const ClubState& state, const CheckRun& run, const std::string& id) {
+    const auto item = state.registerStore.item(id);
+    if (item && item->state == ItemState::Missing) return true;
+    const auto newest = checkTables::newestSighting(*state.database, id);
+    return newest && newest->check != run.check;
+}
+
+/// What was not seen and is now to be looked for. What is written off is no more than that.
+bool goesMissing(const ClubState& state, const Finding& finding, Phase phase) {
+    const bool isUnseen = finding.kind == FindingKind::NotReturned ||
+                          (phase == Phase::Stocktake && finding.kind == FindingKind::Missing);
+    if (!isUnseen) return false;
+    const auto item = state.registerStore.item(finding.item.id);
+    return !item || item->state != ItemState::WrittenOff;
+}
+
 ErrorCode codeOfUnknownPoint(Phase phase) {
     if (phase == Phase::Stocktake) return ErrorCode::NoSuchPointAtStocktake;
     return phase == Phase::Return ? ErrorCode::NoSuchPointAtReturn : ErrorCode::NoSuchPointAtLaunch;
@@ -177,14 +194,15 @@ Result<Scanned> ClubChecks::scan(const std::string& check, const ScannedText& te
             ledger.append(NamesGiven{check, names, moment.at}, {});
         }
         if (meant.what != Scanned::What::NewItem && meant.what != Scanned::What::UnknownTag) return meant;
-        if (stands(checkTables::sightings(*m_state->database, check), code->text())) {
-            meant.what = Scanned::What::SeenBefore;
-            return meant;
-        }
-        const bool isHeld = m_state->heldCheck.isCurrent(check);
+        const bool isItem = meant.what == Scanned::What::NewItem;
+        const bool isAgain = stands(checkTables::sightings(*m_state->database, check), code->text());
+        if (isAgain) meant.what = Scanned::What::SeenBefore;
+        if (isAgain && !(isItem && isHereAgain(*m_state, *run, code->text()))) return meant;
+        const bool isHeld = !isAgain && m_state->heldCheck.isCurrent(check);
         const bool isSeen = seenBy == SeenBy::Camera || seenBy == SeenBy::Picture;
         ledger.append(
             TagSeen{check, code->text(), moment.at, nameOf(seenBy), isSeen ? text.print : std::nullopt}, {});
+        if (isItem) m_state->endUrgentOfWhole(ledger, moment.today);
         if (isHeld) m_state->heldCheck.add(*run, code->text());
         return meant;
     });
@@ -244,8 +262,7 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
             CheckSigned{check, run->location.name, run->phase, moment.at, namesOf(check), reason, answer},
             person->name);
         for (const Finding& finding : answer.findings)
-            if (finding.kind == FindingKind::NotReturned ||
-                (answer.phase == Phase::Stocktake && finding.kind == FindingKind::Missing))
+            if (goesMissing(*m_state, finding, answer.phase))
                 ledger.append(stateGiven(finding.item.id, "missing", moment.today, {}, check), person->name);
         m_state->endUrgentOfWhole(ledger, moment.today);
         return SignedCheck{check, person->name, moment.at, reason, answer};

@@ -94,11 +94,7 @@ std::optional<Fact> stateOfRound(Database& database, Fact record, const std::str
     if (by.empty()) return std::nullopt; // of an import, which gives no states by its records
     while (const auto next = factTable::beside(database, record, 1)) {
         if (next->by != by) break;
-        if (const std::string state = stateGivenBy(*next, code); !state.empty()) {
-            // What was missing was found, and is as unserviceable as before; nothing else gives that alone.
-            const bool isOfRound = isByRule(*next, rule) || state == nameOf(ItemState::Unserviceable);
-            return isOfRound ? next : std::nullopt;
-        }
+        if (!stateGivenBy(*next, code).empty()) return isByRule(*next, rule) ? next : std::nullopt;
         if (next->kind != sheet(SheetId::Services).table || factTable::rowOf(*next).keyCells.front() != code)
             break;
         record = *next;

@@ -40,7 +40,7 @@ void writeEntry(Ledger& ledger, const RoundEntry& entry, const ServiceOrder& ord
         const StateApart& state = *entry.state;
         RowWritten row = stateGiven(entry.item, std::string(nameOf(state.state)),
                                     state.since.value_or(order.day), state.why);
-        if (state.byFailedRecord || state.state == ItemState::Serviceable) row.rule = order.rule;
+        row.rule = state.rule;
         ledger.append(row, order.by);
     }
 }

@@ -49,11 +49,21 @@ bool checkKey(const Sheet& sheet, GivenRow& given, Rejections& rejections) {
     return checkAlternatives(sheet, given, rejections) && good;
 }
 
+/// The day and the reason of a state are not those of another that is given without.
+void endStateBefore(DraftRow& row, const GivenRow& given) {
+    const Sheet& items = core::sheet(SheetId::Items);
+    const auto at = [&](const char* column) { return static_cast<std::size_t>(items.indexOf(column)); };
+    if (row.cells[at("state")] == row.before[at("state")]) return;
+    for (const char* column : {"since", "why"})
+        if (!given.cells[at(column)]) row.cells[at(column)].clear();
+}
+
 /// A row that is there keeps the spelling of its key: other rows use it.
 void fill(DraftRow& row, const GivenRow& given) {
     const auto first = row.isNew() ? 0 : static_cast<std::size_t>(core::sheet(row.sheet).keyColumns);
     for (std::size_t i = first; i < given.cells.size(); ++i)
         if (given.cells[i]) row.cells[i] = *given.cells[i];
+    if (row.sheet == SheetId::Items && !row.isNew()) endStateBefore(row, given);
 }
 
 } // namespace

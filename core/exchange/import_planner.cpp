@@ -64,6 +64,15 @@ private:
     std::map<std::string, int> m_taken;
 };
 
+/// Day and reason of a state are given with it, also where they stay what they were: they are of that state.
+bool isGivenWithState(const DraftRow& row, std::size_t column) {
+    static const Sheet& items = sheet(SheetId::Items);
+    const auto index = static_cast<int>(column);
+    return row.sheet == SheetId::Items && !row.isNew() && !row.cells[column].empty() &&
+           (index == items.indexOf("since") || index == items.indexOf("why")) &&
+           row.cell("state") != row.before[static_cast<std::size_t>(items.indexOf("state"))];
+}
+
 void addChanges(const ImportDraft& draft, const Sheet& sheet, std::vector<RowChange>& changes) {
     Places places(draft, sheet.id);
     for (const DraftRow* row : draft.touched(sheet.id)) {
@@ -73,7 +82,7 @@ void addChanges(const ImportDraft& draft, const Sheet& sheet, std::vector<RowCha
                          places.next(*row),
                          row->isNew()};
         for (auto i = static_cast<std::size_t>(sheet.keyColumns); i < row->cells.size(); ++i)
-            if (row->cells[i] != (row->isNew() ? std::string() : row->before[i]))
+            if (row->cells[i] != (row->isNew() ? std::string() : row->before[i]) || isGivenWithState(*row, i))
                 change.set.emplace_back(static_cast<int>(i), row->cells[i]);
         if (change.isNew || !change.set.empty()) changes.push_back(std::move(change));
     }
@@ -122,7 +131,7 @@ ImportPlan planFiles(std::vector<SheetFile>& files, Rejections rejections, const
     plan.rejected = std::move(rejections.rows);
     sortByFileRowAndColumn(plan.rejected);
     if (!planning.isToWarn || !plan.rejected.empty()) return plan;
-    plan.warnings = warningsOf(draft);
+    plan.warnings = warningsOf(draft, planning.today);
     sortByFileRowAndColumn(plan.warnings);
     return plan;
 }

@@ -20,8 +20,9 @@ constexpr std::array<std::string_view, 6> jacketWords{"life jacket",  "lifejacke
 
 class Warnings {
 public:
-    explicit Warnings(const ImportDraft& draft)
-        : m_draft(draft) {
+    Warnings(const ImportDraft& draft, CalendarDay today)
+        : m_draft(draft)
+        , m_today(today) {
         readManifests();
         for (const DraftRow& item : draft.all(SheetId::Items))
             m_typesOfItems.insert(foldName(item.cell("kit_type")));
@@ -39,6 +40,7 @@ public:
         addKitOfEnded(SheetId::Places, "place");
         addKitOfEnded(SheetId::Boats, "boat");
         addKitOfEnded(SheetId::People, "person");
+        addDaysToCome();
         return std::move(m_warnings);
     }
 
@@ -168,7 +170,36 @@ private:
         }
     }
 
+    /// What is of a day that is still to come would count from that day on.
+    void addDaysToCome() {
+        for (const SheetId id : {SheetId::Items, SheetId::Parts})
+            for (const DraftRow* row : m_draft.touched(id))
+                addDaysOfThing(*row);
+        for (const auto& [id, code] : {std::pair(SheetId::Services, ErrorCode::ServiceInFuture),
+                                       {SheetId::Happenings, ErrorCode::HappeningInFuture},
+                                       {SheetId::Use, ErrorCode::ServiceInFuture},
+                                       {SheetId::Log, ErrorCode::ServiceInFuture}})
+            for (const DraftRow* row : m_draft.touched(id))
+                if (isToCome(row->cell("day"))) add(*row, {code, {row->cell("day"), m_today.iso()}});
+    }
+
+    void addDaysOfThing(const DraftRow& row) {
+        const std::string& made = row.cell("made");
+        const std::string& firstUse = row.cell("first_use");
+        if (isToCome(made)) add(row, {ErrorCode::MadeInFuture, {made}});
+        if (isToCome(firstUse)) add(row, {ErrorCode::FirstUseInFuture, {firstUse}});
+        const auto from = PartialDay::parse(made), used = PartialDay::parse(firstUse);
+        if (from && used && used->lastDay() < from->firstDay())
+            add(row, {ErrorCode::UsedBeforeMade, {firstUse, made}});
+    }
+
+    bool isToCome(const std::string& text) const {
+        const auto day = PartialDay::parse(text);
+        return day && day->firstDay() > m_today;
+    }
+
     const ImportDraft& m_draft;
+    CalendarDay m_today;
     std::set<std::string> m_classesWithLines;
     std::set<std::string> m_boatsWithLines;
     std::set<std::string> m_classesOfBoats;
@@ -179,8 +210,8 @@ private:
 
 } // namespace
 
-std::vector<RejectedRow> warningsOf(const ImportDraft& draft) {
-    return Warnings(draft).all();
+std::vector<RejectedRow> warningsOf(const ImportDraft& draft, CalendarDay today) {
+    return Warnings(draft, today).all();
 }
 
 } // namespace core

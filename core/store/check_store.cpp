@@ -17,6 +17,15 @@ std::vector<Sighting> firstOfEachTag(const std::vector<Sighting>& sightings) {
     return first;
 }
 
+/// The others.
+std::vector<Sighting> seenAgain(const std::vector<Sighting>& sightings) {
+    std::set<std::string> known;
+    std::vector<Sighting> again;
+    for (const Sighting& sighting : sightings)
+        if (!known.insert(sighting.code).second) again.push_back(sighting);
+    return again;
+}
+
 } // namespace
 
 BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const {
@@ -32,12 +41,17 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
             input.points.push_back({point, checkActs::pointValue(m_database, run.check, point.name)});
     }
     input.people = peopleOf(run.check);
-    for (const Sighting& sighting : firstOfEachTag(checkTables::sightings(m_database, run.check))) {
+    const auto sightings = checkTables::sightings(m_database, run.check);
+    for (const Sighting& sighting : firstOfEachTag(sightings)) {
         if (auto record = m_register.record(sighting.code))
             input.seen.push_back(seenItem(std::move(*record), sighting, run));
         else
             input.unknownTags.push_back(sighting.code);
     }
+    for (const Sighting& again : seenAgain(sightings))
+        for (SeenItem& seen : input.seen)
+            if (seen.record.item.id == again.code)
+                seen.wasMissing = seen.wasMissing || wasMissingBefore(seen.record, again);
     if (boat) input.logOpen = openOnly(m_register.logOfBoat(boat->name));
     if (input.phase == Phase::Return)
         if (const auto launch = outOn(where)) input.expectedBack = itemsSeenIn(launch->check);
@@ -71,11 +85,15 @@ void CheckStore::dropSighting(BoatCheckInput& input, const std::string& code) co
             if (auto record = m_register.record(code)) expected = std::move(*record);
 }
 
+bool CheckStore::wasMissingBefore(const ItemRecord& record, const Sighting& sighting) const {
+    return itemStates::now(m_database, record.item.id, record.services, sighting.stamp).state ==
+           ItemState::Missing;
+}
+
 SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const {
     SeenItem seen;
     const std::string& code = record.item.id;
-    const StateNow before = itemStates::now(m_database, code, record.services, first.stamp);
-    seen.wasMissing = before.state == ItemState::Missing;
+    seen.wasMissing = wasMissingBefore(record, first);
     seen.logOpen = openOnly(m_register.logOfItem(code));
     seen.print = checkTables::printGrade(m_database, code);
     if (run.phase == Phase::Return)

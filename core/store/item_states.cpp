@@ -2,6 +2,7 @@
 
 #include "core/register/sheets.h"
 #include "core/register/typed_rows.h"
+#include "core/store/check_acts.h"
 #include "core/store/database.h"
 #include "core/store/fact_table.h"
 
@@ -38,6 +39,25 @@ bool wasSeenBetween(Database& database, const std::string& code, const std::stri
     return seen;
 }
 
+bool saysHowItEnded(const Fact& fact) {
+    static const int passed = sheet(SheetId::Services).indexOf("passed");
+    return std::ranges::any_of(factTable::rowOf(fact).set,
+                               [](const auto& cell) { return cell.first == passed; });
+}
+
+/// Whether somebody recorded a service of it: it lay on the bench. What came with an import says nothing of
+/// where it is.
+bool wasServicedBetween(Database& database, const std::string& code, const std::string& after,
+                        const std::string& before) {
+    const std::string services(sheet(SheetId::Services).table);
+    return std::ranges::any_of(
+        factTable::ofRowsUnder(database, services, foldName(code)), [&](const Fact& fact) {
+            const std::string stamp = fact.stamp();
+            return !fact.by.empty() && stamp > after && (before.empty() || stamp < before) &&
+                   !checkActs::isTakenBack(database, fact.id) && saysHowItEnded(fact);
+        });
+}
+
 } // namespace
 
 StateNow now(Database& database, const std::string& code, const std::vector<ServiceRecord>& services,
@@ -58,12 +78,15 @@ StateNow now(Database& database, const std::string& code, const std::vector<Serv
         if (state != "missing") {
             given = state;
             found.apart = {stateFrom(state, code), sinceFrom(query.text(2), code), query.text(3),
-                           state == nameOf(ItemState::Unserviceable) && !query.text(5).empty()};
+                           state == nameOf(ItemState::Unserviceable) && !query.text(5).empty(),
+                           query.text(5)};
             found.apartStamp = stamp;
             continue;
         }
-        // Seen anywhere after it was marked missing: found, and back in the state before that.
-        if (isMissing || wasSeenBetween(database, code, stamp, before)) continue;
+        // Here again after it was marked missing: found, and back in the state before that.
+        if (isMissing || wasSeenBetween(database, code, stamp, before) ||
+            wasServicedBetween(database, code, stamp, before))
+            continue;
         isMissing = true;
         found.given = state;
         found.since = sinceFrom(query.text(2), code);
@@ -73,8 +96,8 @@ StateNow now(Database& database, const std::string& code, const std::vector<Serv
     }
     query.reset();
     if (given.empty())
-        if (const auto failed = failedSince(services))
-            found.apart = {ItemState::Unserviceable, failed, {}, true};
+        if (const auto failed = failedRecord(services))
+            found.apart = {ItemState::Unserviceable, failed->day, {}, true, failed->rule};
     if (isMissing) {
         found.state = ItemState::Missing;
         return found;

@@ -12,7 +12,7 @@ namespace core {
 class Database;
 
 /// The state that an item really is in: the newest given state, unless it is 'missing' and the item was seen
-/// since; without any, what its service records say.
+/// since, or somebody recorded a service of it; without any, what its service records say.
 struct StateNow {
     ItemState state = ItemState::Serviceable;
     std::optional<CalendarDay> since;

@@ -14,6 +14,7 @@ struct StateApart {
     std::optional<CalendarDay> since;
     std::string why;
     bool byFailedRecord = false; ///< withdrawn by a failed record and by nothing else
+    std::string rule;            ///< whose record gave it that state; empty: none did
 };
 
 /// Whether the service records alone say that the item is unserviceable: some rule's latest record failed. A

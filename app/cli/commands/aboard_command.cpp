@@ -22,7 +22,7 @@ struct AboardOptions : CommonOptions {
 
 QString inDateInWords(const core::AboardItem& item) {
     if (item.passed) return QStringLiteral("OUT OF DATE OR OVERDUE: %1").arg(passedInWords(*item.passed));
-    if (!item.inDate) return QStringLiteral("undated");
+    if (!item.inDate) return item.isUndated ? QStringLiteral("undated") : QStringLiteral("not known");
     return *item.inDate ? QStringLiteral("in date") : QStringLiteral("OUT OF DATE OR OVERDUE");
 }
 

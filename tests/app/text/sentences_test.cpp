@@ -232,6 +232,18 @@ TEST(Condition, saysHowLongAgoTheCheckWas) {
     EXPECT_EQ(conditionOf(boat, today), QStringLiteral("kit ready, checked by Ada Marsh, 9 days ago"));
 }
 
+TEST(Sentences, aValueIsToldFromTheLimitThatItLeaves) {
+    Finding finding;
+    finding.kind = FindingKind::PointOutOfRange;
+    finding.text = "volts";
+    finding.unit = "V";
+    finding.high = 12;
+    finding.value = 12.00001;
+    EXPECT_NE(said(finding).find("12.00001 V is above 12 V"), std::string::npos) << said(finding);
+    finding.value = 12.5;
+    EXPECT_NE(said(finding).find("12.5 V is above 12 V"), std::string::npos) << said(finding);
+}
+
 TEST(Reasons, aCheckThatGrewOldSaysTheClubsLimit) {
     core::NotReadyReason reason;
     reason.kind = core::NotReadyReason::Kind::CheckTooOld;
@@ -243,7 +255,7 @@ TEST(Reasons, aCheckThatGrewOldSaysTheClubsLimit) {
 
 TEST(Reasons, everyReasonOfABoatIsASentence) {
     using Kind = core::NotReadyReason::Kind;
-    for (int kind = 0; kind <= static_cast<int>(Kind::LogOpen); ++kind) {
+    for (int kind = 0; kind <= static_cast<int>(Kind::LogClosed); ++kind) {
         const core::NotReadyReason reason{.kind = static_cast<Kind>(kind),
                                           .finding = {},
                                           .item = {"KFGQ9XHHKJ", "KD0XPAMAJG"},

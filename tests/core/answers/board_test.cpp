@@ -57,6 +57,7 @@ std::vector<std::string> told(const BoatCondition& condition) {
         {NotReadyReason::Kind::BecameUnserviceable, "became-unserviceable"},
         {NotReadyReason::Kind::SeenElsewhere, "seen-elsewhere"},
         {NotReadyReason::Kind::LogOpen, "log-open"},
+        {NotReadyReason::Kind::LogClosed, "log-closed"},
         {NotReadyReason::Kind::CheckTooOld, "check-too-old"},
     };
     std::vector<std::string> texts;
@@ -168,7 +169,7 @@ TEST(Board, whatWasSeenElsewhereSinceStopsTheBoat) {
     back.boat.seenSince = {{"K1", Location::boat("Heron")}};
     EXPECT_EQ(back.condition().kind, Kind::KitReady) << "its own boat";
     back.boat.seenSince = {{"K1", Location::place("Heron")}};
-    EXPECT_EQ(back.condition().kind, Kind::KitReady) << "its boat's shelf";
+    EXPECT_THAT(told(back.condition()), ElementsAre("seen-elsewhere paddle K1 at Heron")) << "a place";
 }
 
 TEST(Board, whatFellDueSinceStopsTheBoat) {
@@ -249,6 +250,16 @@ TEST(Board, anOpenLogEntryThatStopsAnItemStopsTheBoat) {
     EXPECT_THAT(told(back.condition()), ElementsAre("log-open paddle K1 (stop log-open paddle K1)"));
     back.kit.input.seen[0].logOpen[0].severity = Severity::Remark;
     EXPECT_EQ(back.condition().kind, Kind::KitReady);
+}
+
+TEST(Board, anEntryThatWasClosedSinceAsksForACheck) {
+    BackInShed back;
+    Finding entry = stop(FindingKind::LogOpen, "");
+    entry.entry = "e1";
+    back.boat.last->answer.findings = {entry};
+    EXPECT_THAT(told(back.condition()), ElementsAre("finding paddle (stop log-open paddle)"));
+    back.boat.logClosed = {"e1"};
+    EXPECT_THAT(told(back.condition()), ElementsAre("log-closed paddle (stop log-open paddle)"));
 }
 
 TEST(Board, aBoatOfWhichNothingIsAskedIsNeverReady) {

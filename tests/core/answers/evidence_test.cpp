@@ -136,7 +136,7 @@ TEST(EvidenceOfRecord, aThingIsToldOnceWithItsFirstSighting) {
     EXPECT_EQ(evidence.aboard[0].seenAt, instant("2026-03-14T07:50:00Z"));
     EXPECT_EQ(evidence.aboard[0].seenBy, "scanner") << "the first that says how";
     EXPECT_EQ(evidence.aboard[1].seenBy, "typed");
-    EXPECT_EQ(evidence.aboard[0].inDate, std::optional(true)) << "nothing was said against it";
+    EXPECT_EQ(evidence.aboard[0].inDate, std::nullopt) << "nothing was said of it";
     EXPECT_FALSE(evidence.aboard[0].counted);
 }
 
@@ -156,7 +156,9 @@ TEST(EvidenceOfRecord, theSignedLinesSayWhatCountedForWhom) {
     EXPECT_EQ(evidence.aboard[0].due, day("2027-01-31"));
     EXPECT_TRUE(evidence.aboard[1].counted);
     EXPECT_EQ(evidence.aboard[1].wornBy, "");
+    EXPECT_EQ(evidence.aboard[0].inDate, std::optional(true)) << "what was passed would be told of it";
     EXPECT_FALSE(evidence.aboard[2].counted);
+    EXPECT_EQ(evidence.aboard[2].inDate, std::nullopt);
     EXPECT_FALSE(evidence.aboard[2].seenAt);
 }
 
@@ -169,9 +171,12 @@ TEST(EvidenceOfRecord, ofOneKitTypeThingsStandByCode) {
                 ElementsAre("knife K2", "paddle K1", "paddle K3"));
 }
 
-/// One knife, with these findings.
-AboardItem knifeWith(std::vector<Finding> findings) {
+/// One knife, that filled a place of a line, with these findings.
+AboardItem knifeWith(std::vector<Finding> findings, LineItem asListed = {.counts = true}) {
     LaunchOnRecord record = launched();
+    asListed.item = itemNamed("K1");
+    record.launch.answer.lines = {lineOf("knife", {asListed})};
+    record.launch.answer.lines[0].line.quantity = 1;
     record.sightings = {seen("K1", "2026-03-14T07:50:00Z", "typed")};
     record.launch.answer.findings = std::move(findings);
     return evidenceOf("Heron", atNine, record).aboard.at(0);
@@ -181,19 +186,48 @@ TEST(EvidenceOfRecord, aPassedRuleMakesAThingOutOfDate) {
     const auto expired = knifeWith({about("K1", FindingKind::OutOfDate, DueState::Passed, Severity::Stop)});
     EXPECT_EQ(expired.inDate, std::optional(false));
     EXPECT_EQ(expired.passed->rule.name, "stops");
-    EXPECT_EQ(expired.kitType, "knife") << "no line took it: the finding names its type";
+    EXPECT_EQ(expired.kitType, "knife") << "the finding names its type";
     const auto overdue =
         knifeWith({about("K1", FindingKind::ServiceOverdue, DueState::Passed, Severity::Remark)});
     EXPECT_EQ(overdue.inDate, std::optional(false));
     EXPECT_EQ(overdue.passed->rule.name, "remarks");
 }
 
+/// docs/rules.md, "Evidence": the first reason alone is told of what does not count.
+TEST(EvidenceOfRecord, whatTheSignedCheckDoesNotSayIsNotKnown) {
+    const auto unserviceable = about("K1", FindingKind::Unserviceable, DueState::Later, Severity::Remark);
+    EXPECT_EQ(knifeWith({unserviceable}, {.due = day("2026-03-14")}).inDate, std::nullopt);
+    EXPECT_EQ(knifeWith({unserviceable}, {.due = day("2026-03-13")}).inDate, std::optional(false));
+    EXPECT_FALSE(knifeWith({unserviceable}).isUndated);
+}
+
+/// docs/rules.md, 3: an extra that a line takes would count, and what is passed is told of it.
+TEST(EvidenceOfRecord, anExtraIsInDateOnlyWhereALineTakesItsType) {
+    const auto extraOf = [](const std::string& type) {
+        LaunchOnRecord record = launched();
+        record.sightings = {seen("K1", "2026-03-14T07:50:00Z", "typed")};
+        record.launch.answer.lines = {lineOf("knife", {})};
+        record.launch.answer.lines[0].line.quantity = 1;
+        Finding extra = about("K1", FindingKind::Extra, DueState::Later, Severity::Remark);
+        extra.kitType = type;
+        record.launch.answer.findings = {extra};
+        return evidenceOf("Heron", atNine, record).aboard.at(0).inDate;
+    };
+    EXPECT_EQ(extraOf("knife"), std::optional(true));
+    EXPECT_EQ(extraOf("rope"), std::nullopt);
+}
+
+TEST(EvidenceOfRecord, whatIsWithinItsToleranceIsPastItsDay) {
+    const auto within =
+        knifeWith({about("K1", FindingKind::OutOfDate, DueState::WithinTolerance, Severity::Remark)});
+    EXPECT_EQ(within.inDate, std::optional(false));
+    EXPECT_EQ(within.passed->rule.name, "remarks");
+}
+
 TEST(EvidenceOfRecord, whatIsNotPassedIsInDate) {
-    for (const auto& finding :
-         {about("K1", FindingKind::OutOfDate, DueState::WithinTolerance, Severity::Remark),
-          about("K1", FindingKind::DueSoon, DueState::DueSoon, Severity::Remark),
-          about("K1", FindingKind::Extra, DueState::Passed, Severity::Stop),
-          about("K2", FindingKind::OutOfDate, DueState::Passed, Severity::Stop)}) {
+    for (const auto& finding : {about("K1", FindingKind::DueSoon, DueState::DueSoon, Severity::Remark),
+                                about("K1", FindingKind::Extra, DueState::Passed, Severity::Stop),
+                                about("K2", FindingKind::OutOfDate, DueState::Passed, Severity::Stop)}) {
         const auto knife = knifeWith({finding});
         EXPECT_EQ(knife.inDate, std::optional(true)) << nameOf(finding.kind);
         EXPECT_FALSE(knife.passed);
@@ -216,6 +250,7 @@ TEST(EvidenceOfRecord, theRuleThatStopsIsNamedBeforeOneThatDoesNot) {
 TEST(EvidenceOfRecord, anUndatedThingIsNeither) {
     const auto undated = about("K1", FindingKind::Undated, DueState::Undated, Severity::Remark);
     EXPECT_EQ(knifeWith({undated}).inDate, std::nullopt);
+    EXPECT_TRUE(knifeWith({undated}).isUndated);
     const auto passed = about("K1", FindingKind::OutOfDate, DueState::Passed, Severity::Stop);
     EXPECT_EQ(knifeWith({passed, undated}).inDate, std::optional(false)) << "what is passed is known";
     EXPECT_EQ(knifeWith({undated, passed}).inDate, std::optional(false));

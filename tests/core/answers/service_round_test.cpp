@@ -247,7 +247,8 @@ TEST(RoundRules, aPassedRecordReleasesWhatAFailedOneHeld) {
 TEST(RoundRules, aPassedRecordDoesNotReleaseWhatNoRecordHeld) {
     RoundBuilder round;
     ItemBeforeRound& line = failedLine(round);
-    line.record.services.clear(); // the crew withdrew it
+    line.record.services.clear();
+    line.apart.byFailedRecord = false; // the crew withdrew it
     EXPECT_FALSE(round.answer().entries[0].state);
 }
 
@@ -275,13 +276,11 @@ TEST(RoundRules, whatIsMissingAndLiesOnTheBenchIsFound) {
     RoundBuilder round;
     ItemBeforeRound& line = round.scanned("K1");
     line.record.item.state = ItemState::Missing;
-    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Serviceable);
+    EXPECT_THAT(recorded(round.answer()), ElementsAre("K1 tow line"));
+    EXPECT_FALSE(round.answer().entries[0].state) << "the record itself ends that it is missing";
     EXPECT_FALSE(round.answer().round.recorded[0].released) << "nothing held it";
-    line.apart = {ItemState::Unserviceable, day("2026-02-01"), "damaged", false};
-    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Unserviceable);
-    EXPECT_EQ(round.answer().entries[0].state->since, day("2026-02-01"));
-    EXPECT_EQ(round.answer().entries[0].state->why, "damaged");
-    EXPECT_FALSE(round.answer().entries[0].state->byFailedRecord);
+    line.record.services = {recordOf("yearly look", "2026-03-14")};
+    EXPECT_THAT(recorded(round.answer()), ElementsAre("K1 tow line")) << "the record again, for it is here";
     line.apart = {ItemState::WrittenOff, day("2026-02-01"), "lost", false};
     EXPECT_EQ(round.answer().round.refused[0].why, Refusal::WrittenOff);
 }
@@ -294,7 +293,42 @@ TEST(RoundRules, whatIsMissingAndFailsOnTheBenchIsWithdrawn) {
     EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Unserviceable);
     EXPECT_TRUE(round.answer().entries[0].state->byFailedRecord);
     line.apart = {ItemState::Unserviceable, day("2026-02-01"), "damaged", false};
-    EXPECT_FALSE(round.answer().entries[0].state->byFailedRecord) << "it was withdrawn before";
+    EXPECT_FALSE(round.answer().entries[0].state) << "it was withdrawn before";
+}
+
+// docs/rules.md, "a failed record": only a passed record of the same rule, or a release, ends that.
+TEST(RoundRules, aFailedRecordThatWasPutRightBeforeItWasToldHoldsUntilItsRulePasses) {
+    RoundBuilder round;
+    ItemBeforeRound& line = failedLine(round);
+    line.apart.rule = "yearly look";
+    line.apart.since = day("2026-03-01");
+    line.record.services.push_back(recordOf("yearly look", "2026-03-10"));
+    EXPECT_EQ(round.answer().entries[0].state->state, ItemState::Serviceable);
+    line.apart.rule = "pull test";
+    EXPECT_FALSE(round.answer().entries[0].state) << "another rule's";
+    line.apart.rule = "yearly look";
+    line.apart.since = day("2026-03-15");
+    EXPECT_FALSE(round.answer().entries[0].state) << "it passed before it failed";
+}
+
+// docs/rules.md, 2: a record settles an event of an earlier instant.
+TEST(RoundRules, whatHappenedAgainOnThatDayIsRecordedAgain) {
+    RoundBuilder round;
+    LifeRule knock = ruleOf(RuleKind::AfterEvent, 0);
+    knock.name = "yearly look";
+    knock.event = "impact";
+    round.type("tow line").rules = {knock};
+    auto& record = round.scanned("K1").record;
+    record.services = {recordOf("yearly look", "2026-03-14")};
+    record.services[0].at = instant("2026-03-14T10:00:00Z");
+    record.happenings = {
+        {.event = "impact", .day = day("2026-03-14"), .at = instant("2026-03-14T09:00:00Z")}};
+    EXPECT_THAT(refusals(round.answer()), ElementsAre("done-already K1 tow line"));
+    record.happenings[0].at = instant("2026-03-14T11:00:00Z");
+    EXPECT_THAT(recorded(round.answer()), ElementsAre("K1 tow line"));
+    round.input.order.passed = false;
+    record.services[0].passed = false;
+    EXPECT_THAT(refusals(round.answer()), ElementsAre("done-already K1 tow line")) << "it settles nothing";
 }
 
 TEST(RoundRules, anOpenLogEntryThatStopsHoldsTheItem) {

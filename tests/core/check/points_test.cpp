@@ -123,6 +123,8 @@ TEST(PressureAfloat, needsBothTemperaturesInDegreesCelsius) {
     EXPECT_EQ(check.answer().points[2].afloat, std::nullopt);
     for (const auto& [air, water] : {std::pair(-300.0, 10.0), {-273.15, 10.0}, {10.0, -273.15}})
         EXPECT_EQ(withTemperatures(air, water).answer().points[2].afloat, std::nullopt) << air;
+    EXPECT_EQ(withTemperatures(-300, 10).answer().points[0].state, PointState::OutOfRange) << "it is told";
+    EXPECT_EQ(withTemperatures(-273.1, 10).answer().points[0].state, PointState::Done);
     EXPECT_TRUE(withTemperatures(-273.1, -273.1).answer().points[2].afloat) << "cold, but a temperature";
     check = withTemperatures(35, 10);
     check.input.points[2].point.unit = "bar";

@@ -193,6 +193,74 @@ TEST(Club, whatDidNotComeBackIsMissingWithItsChainAndIsFoundByAnyLaterCheck) {
     EXPECT_EQ(whyPetrel().kind, core::NotReadyReason::Kind::Finding);
 }
 
+core::BoatCondition conditionOfPetrel(SmallClub& small) {
+    for (core::BoatCondition& boat : small.club.answers().boatConditions(small.now.today))
+        if (boat.boat == "Petrel") return boat;
+    return {};
+}
+
+TEST(Club, whatAnotherBoatBroughtInBeforeIsNotLookedForAtSea) {
+    SmallClub small;
+    const auto launch = small.open();
+    small.scanAll(launch);
+    ASSERT_TRUE(small.club.checks().sign(launch, "Odalys Finch", "", small.now));
+    const auto other = small.open(Phase::Launch, "Tern");
+    ASSERT_TRUE(small.club.checks().sign(other, "Bram Oke", "a call out", small.now));
+    const auto otherBack = small.open(Phase::Return, "Tern");
+    small.scan(otherBack, "KGFB6J8WF9");
+    ASSERT_TRUE(small.club.checks().sign(otherBack, "Bram Oke", "", small.now));
+    const auto back = small.open(Phase::Return);
+    small.scanAll(back, "KGFB6J8WF9");
+    ASSERT_TRUE(small.club.checks().sign(back, "Odalys Finch", "", small.now));
+    const auto reasons = conditionOfPetrel(small).reasons;
+    ASSERT_EQ(reasons.size(), 1U);
+    EXPECT_EQ(reasons[0].kind, core::NotReadyReason::Kind::SeenElsewhere);
+    EXPECT_EQ(reasons[0].elsewhere, core::Location::boat("Tern"));
+}
+
+/// docs/rules.md, "Kit ready": the reason stands until the boat is whole again; then it is gone for good.
+TEST(Club, aScanOrOneTakenBackThatMakesABoatWholeEndsItsUrgentLaunch) {
+    for (const bool isTakenBack : {true, false}) {
+        SmallClub small;
+        small.import("life_rules.csv", "kit_type,rule,kind\nknife,stamp,stamped\n");
+        small.import("items.csv", "code,stamped\nKGFB6J8WF9,2020-01-01\n");
+        for (const Phase phase : {Phase::Launch, Phase::Return}) {
+            const auto check = small.open(phase);
+            small.scanAll(check);
+            ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "a call out", small.now));
+        }
+        const auto elsewhere = small.open(Phase::Launch, "Tern");
+        small.scan(elsewhere, "KGFB6J8WF9");
+        small.import("items.csv", "code,stamped\nKGFB6J8WF9,2028-01-01\n");
+        ASSERT_EQ(conditionOfPetrel(small).urgent, "a call out");
+        if (isTakenBack) {
+            ASSERT_TRUE(small.club.checks().undoSightingOf(elsewhere, "KGFB6J8WF9", small.now));
+        } else {
+            small.scan(small.open(), "KGFB6J8WF9");
+        }
+        ASSERT_EQ(conditionOfPetrel(small).kind, core::BoatCondition::Kind::KitReady);
+        ASSERT_TRUE(
+            small.club.log().add("Petrel", "hole in a tube", core::Severity::Stop, "Bram Oke", small.now));
+        EXPECT_EQ(conditionOfPetrel(small).kind, core::BoatCondition::Kind::NotReady);
+        EXPECT_EQ(conditionOfPetrel(small).urgent, "");
+    }
+}
+
+TEST(Club, anEntryThatIsClosedAfterTheReturnAsksForACheck) {
+    SmallClub small;
+    const auto entry =
+        small.club.log().add("Petrel", "hole in a tube", core::Severity::Stop, "Bram Oke", small.now);
+    ASSERT_TRUE(entry);
+    for (const Phase phase : {Phase::Launch, Phase::Return}) {
+        const auto check = small.open(phase);
+        small.scanAll(check);
+        ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "a call out", small.now));
+    }
+    ASSERT_EQ(conditionOfPetrel(small).reasons.at(0).kind, core::NotReadyReason::Kind::Finding);
+    ASSERT_TRUE(small.club.log().close(entry->id, "patched", "Bram Oke", small.now));
+    EXPECT_EQ(conditionOfPetrel(small).reasons.at(0).kind, core::NotReadyReason::Kind::LogClosed);
+}
+
 TEST(Club, aBoatThatCameBackWholeIsKitReadyUntilSomethingOfItsKitChanges) {
     SmallClub small;
     for (const Phase phase : {Phase::Launch, Phase::Return}) {

@@ -9,6 +9,7 @@
 #include "tests/core/club/small_club.h"
 
 #include <gmock/gmock.h>
+#include <sstream>
 
 namespace {
 
@@ -48,6 +49,28 @@ TEST(NewKit, aMakersLabelFillsSerialBatchAndDays) {
     EXPECT_EQ(small.scan(small.open(), label).item.id, items[0].id);
     EXPECT_FALSE(
         small.club.kit().registerKit({.kitType = "radio", .labels = {label}}, "Bram Oke", small.now));
+}
+
+/// docs/register-csv.md, `since` and `why`: of that state, and empty when another is given without.
+TEST(ItemStates, aStateHasItsOwnDayInAnswersAndExports) {
+    SmallClub small;
+    const auto exported = [&] {
+        std::filesystem::create_directories(small.folder / "out");
+        EXPECT_TRUE(small.club.register_().exportCsv(small.folder / "out", {}));
+        std::ostringstream text;
+        text << std::ifstream(small.folder / "out" / "items.csv").rdbuf();
+        std::filesystem::remove_all(small.folder / "out");
+        return text.str();
+    };
+    const auto since = [&] { return small.club.kit().item("KGFB6J8WF9")->since; };
+    small.import("items.csv", "code,state,since\nKGFB6J8WF9,unserviceable,2021-01-01\n");
+    small.import("items.csv", "code,state\nKGFB6J8WF9,missing\n");
+    EXPECT_EQ(since(), std::nullopt);
+    EXPECT_THAT(exported(), testing::Not(testing::HasSubstr("2021-01-01")));
+    small.import("items.csv", "code,state,since\nKGFB6J8WF9,unserviceable,2022-02-02\n");
+    small.import("items.csv", "code,state,since\nKGFB6J8WF9,missing,2022-02-02\n");
+    EXPECT_EQ(since(), core::CalendarDay::parse("2022-02-02")) << "of the same day";
+    EXPECT_THAT(exported(), testing::HasSubstr("missing,2022-02-02"));
 }
 
 TEST(NewKit, oneBadLabelAndNothingIsRegistered) {

@@ -1,3 +1,4 @@
+#include "core/answers/history.h"
 #include "core/answers/missing_list.h"
 #include "core/answers/service_round.h"
 #include "core/base/calendar_day.h"
@@ -70,6 +71,40 @@ TEST(Stocktake, whatIsNotSeenIsMissingOnceSignedAndFoundWhereverItTurnsUp) {
     EXPECT_EQ(missing[0].chain.back().where, core::Location::place("shed"));
     small.scan(small.open(), "K000000026");
     EXPECT_EQ(small.club.kit().item("K000000026")->state, ItemState::Serviceable);
+}
+
+/// docs/rules.md, 6: seen anywhere later, by any check, also one that had seen it before.
+TEST(Stocktake, whatAnOpenCheckSeesOnceMoreIsFound) {
+    ShedClub small;
+    const auto launch = small.open();
+    small.scan(launch, "K000000026");
+    const auto check = small.stocktake();
+    small.scan(check, "K000000018");
+    ASSERT_TRUE(small.club.checks().sign(check, "Bram Oke", {}, small.now));
+    EXPECT_EQ(small.club.kit().item("K000000026")->state, ItemState::Missing);
+    small.scan(launch, "K000000026");
+    EXPECT_EQ(small.club.kit().item("K000000026")->state, ItemState::Serviceable);
+    EXPECT_THAT(told(*small.club.checks().answer(launch, small.now.today)),
+                testing::Contains("was-missing K000000026"));
+    ASSERT_TRUE(small.club.checks().undo(launch, {}, small.now));
+    EXPECT_EQ(small.club.kit().item("K000000026")->state, ItemState::Missing);
+}
+
+TEST(Stocktake, whatIsSeenHereAgainAfterAnotherCheckIsHere) {
+    ShedClub small;
+    const auto sightings = [&] {
+        const auto lines = *small.club.answers().history("K000000026");
+        return std::ranges::count(lines, "tag-seen", &core::HistoryLine::kind);
+    };
+    const auto launch = small.open();
+    small.scan(launch, "K000000026");
+    small.scan(launch, "K000000026");
+    EXPECT_EQ(sightings(), 1);
+    small.scan(small.stocktake(), "K000000026");
+    const auto scanned = small.scan(launch, "K000000026");
+    EXPECT_EQ(scanned.what, core::Scanned::What::SeenBefore);
+    EXPECT_EQ(sightings(), 3);
+    EXPECT_EQ(small.club.checks().answer(launch, small.now.today)->lines.size(), 6u);
 }
 
 TEST(Stocktake, isNotSignedWhileNoTagOfTheClubWasRead) {

@@ -188,6 +188,16 @@ TEST_F(Undoing, whatPassedWhileADamageHeldItIsServiceable) {
     EXPECT_EQ(stateOf(knife), core::ItemState::Serviceable);
 }
 
+TEST_F(Undoing, aDamageOfWhatWasLostAndFoundOnTheBenchLeavesItServiceable) {
+    small.import("life_rules.csv", "kit_type,rule,kind,n\nknife,yearly look,service_every,12\n");
+    withdraw(knife);
+    small.import("items.csv", "code,state\nKGFB6J8WF9,missing\n");
+    look(true, 0);
+    ASSERT_EQ(stateOf(knife), core::ItemState::Unserviceable) << "for the damage";
+    undo();
+    EXPECT_EQ(stateOf(knife), core::ItemState::Serviceable);
+}
+
 TEST_F(Undoing, anEntryThatWasClosedMeanwhileIsNotMistakenForAnother) {
     withdraw(knife);
     withdraw(knife);

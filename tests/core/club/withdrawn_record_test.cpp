@@ -204,6 +204,51 @@ TEST(WithdrawnRecord, whatTheBenchFoundIsMissingAgain) {
     EXPECT_EQ(small.state(), ItemState::Missing) << "another line was scanned";
 }
 
+/// docs/rules.md, "a service record made in error": one that was missing is here again by another round.
+TEST(WithdrawnRecord, whatAnotherRoundFoundTooIsHereStill) {
+    RopeClub small;
+    small.import("items.csv", std::string("code,state\n") + rope + ",missing\n");
+    small.record("yearly look", true);
+    small.record("pull test", true);
+    ASSERT_TRUE(small.withdraw("yearly look"));
+    EXPECT_EQ(small.state(), ItemState::Serviceable);
+    ASSERT_TRUE(small.withdraw("pull test"));
+    EXPECT_EQ(small.state(), ItemState::Missing) << "nobody saw it, after all";
+    EXPECT_TRUE(small.club.record().verify(true)->problems.empty());
+}
+
+TEST(WithdrawnRecord, whatWasReinstatedSinceIsHereStill) {
+    RopeClub small;
+    small.import("items.csv", std::string("code,state\n") + rope + ",missing\n");
+    small.record("yearly look", true);
+    ASSERT_TRUE(small.club.kit().writeOff(rope, "worn", "Bram Oke", small.now));
+    ASSERT_TRUE(small.club.kit().reinstate(rope, "still good", "Bram Oke", small.now));
+    ASSERT_TRUE(small.withdraw("yearly look"));
+    EXPECT_EQ(small.state(), ItemState::Serviceable);
+}
+
+/// docs/rules.md, "a service record made in error": what a passed one released is withdrawn again.
+TEST(WithdrawnRecord, whatItReleasedIsWithdrawnAgainAlsoWhereItWasLostAndFoundSince) {
+    RopeClub small;
+    small.record("pull test", false);
+    small.now = small.at("2026-03-15T10:00:00Z");
+    small.record("pull test", true);
+    small.import("items.csv", std::string("code,state\n") + rope + ",missing\n");
+    small.record("yearly look", true);
+    ASSERT_EQ(small.state(), ItemState::Serviceable);
+    ASSERT_TRUE(small.withdraw("pull test", "2026-03-15"));
+    EXPECT_EQ(small.state(), ItemState::Unserviceable);
+}
+
+TEST(WithdrawnRecord, aMissingThingIsFoundByTheSameRecordOnceMore) {
+    RopeClub small;
+    small.record("yearly look", true);
+    small.import("items.csv", std::string("code,state\n") + rope + ",missing\n");
+    ASSERT_EQ(small.state(), ItemState::Missing);
+    small.record("yearly look", true);
+    EXPECT_EQ(small.state(), ItemState::Serviceable);
+}
+
 TEST(WithdrawnRecord, aPartsRecordIsNamedByItsPart) {
     RopeClub small;
     small.import("services.csv", std::string("code,part,rule,day\n") + rope + ",hook,weigh,2025-06\n");

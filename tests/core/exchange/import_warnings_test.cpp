@@ -75,6 +75,24 @@ TEST(ImportWarnings, nameOnceAHomeOfOldThatHasALastDay) {
     EXPECT_THAT(told(planOf(files, rows)), IsEmpty());
 }
 
+/// docs/register-csv.md: an import takes them, with a warning.
+TEST(ImportWarnings, nameDaysToComeAndUseBeforeAThingWasMade) {
+    MapRegister rows;
+    auto files = soundClub();
+    files["items.csv"] = "code,kit_type,made,first_use\nKGFB6J8WF9,life jacket,2099-01-01,2098-05\n"
+                         "KBDWAF2K6T,knife,2020-05,2020-05-01\n";
+    files["services.csv"] = "code,rule,day\nKGFB6J8WF9,rearm,2072-01-31\nKGFB6J8WF9,rearm,2020-01-31\n";
+    files["log.csv"] = "code,day,text\nKGFB6J8WF9,2072-01-31,torn\n";
+    const auto plan = planOf(files, rows);
+    EXPECT_THAT(plan.rejected, IsEmpty());
+    EXPECT_THAT(told(plan), testing::IsSupersetOf({"items.csv 2: 2099-01-01", "items.csv 2: 2098-05",
+                                                   "items.csv 2: 2098-05 2099-01-01"}));
+    ASSERT_EQ(plan.warnings.size(), 5u);
+    EXPECT_EQ(plan.warnings[3].file, "services.csv");
+    EXPECT_EQ(plan.warnings[3].reason.code, ErrorCode::ServiceInFuture);
+    EXPECT_EQ(plan.warnings[4].file, "log.csv");
+}
+
 TEST(ImportWarnings, nameAClassWithoutBoatAndABoatWithoutManifest) {
     MapRegister rows;
     auto files = soundClub();

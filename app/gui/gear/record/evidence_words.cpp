@@ -52,7 +52,9 @@ QStringList moreOf(const core::Evidence& evidence, core::CalendarDay today) {
 }
 
 QString dateInWords(const core::AboardItem& item) {
-    if (!item.inDate) return EvidenceWordsText::tr("undated by the rules of that day");
+    if (!item.inDate)
+        return item.isUndated ? EvidenceWordsText::tr("undated by the rules of that day")
+                              : EvidenceWordsText::tr("that check does not say whether it was in date");
     if (item.passed)
         return EvidenceWordsText::tr("out of date by the rules of that day: %1")
             .arg(passedInWords(*item.passed));
