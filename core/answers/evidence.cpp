@@ -48,8 +48,7 @@ bool isSpareOfALine(const Finding& finding, const std::vector<LineAnswer>& lines
 bool saysPassed(const Finding& finding) {
     const bool speaksOfDates =
         finding.kind == FindingKind::OutOfDate || finding.kind == FindingKind::ServiceOverdue;
-    return speaksOfDates && finding.due &&
-           (finding.due->state == DueState::Passed || finding.due->state == DueState::WithinTolerance);
+    return speaksOfDates && finding.due && finding.due->state == DueState::Passed;
 }
 
 void addFinding(const Finding& finding, AboardItem& item) {
@@ -77,7 +76,7 @@ void addFindings(const CheckAnswer& answer, AboardById& items) {
     });
     forEach(addFinding);
     for (auto& [id, item] : items)
-        if (item.due && *item.due < answer.today) item.inDate = false;
+        if (!item.counted && item.due && *item.due < answer.today) item.inDate = false;
 }
 
 /// What was seen at the launch, as that check's own answer had it.

@@ -59,13 +59,10 @@ bool isHereAgain(const ClubState& state, const CheckRun& run, const std::string&
     return newest && newest->check != run.check;
 }
 
-/// What was not seen and is now to be looked for. What is written off is no more than that.
-bool goesMissing(const ClubState& state, const Finding& finding, Phase phase) {
-    const bool isUnseen = finding.kind == FindingKind::NotReturned ||
-                          (phase == Phase::Stocktake && finding.kind == FindingKind::Missing);
-    if (!isUnseen) return false;
-    const auto item = state.registerStore.item(finding.item.id);
-    return !item || item->state != ItemState::WrittenOff;
+/// What was not seen and is now to be looked for.
+bool goesMissing(const Finding& finding, Phase phase) {
+    return finding.kind == FindingKind::NotReturned ||
+           (phase == Phase::Stocktake && finding.kind == FindingKind::Missing);
 }
 
 ErrorCode codeOfUnknownPoint(Phase phase) {
@@ -262,7 +259,7 @@ Result<SignedCheck> ClubChecks::sign(const std::string& check, const std::string
             CheckSigned{check, run->location.name, run->phase, moment.at, namesOf(check), reason, answer},
             person->name);
         for (const Finding& finding : answer.findings)
-            if (goesMissing(*m_state, finding, answer.phase))
+            if (goesMissing(finding, answer.phase))
                 ledger.append(stateGiven(finding.item.id, "missing", moment.today, {}, check), person->name);
         m_state->endUrgentOfWhole(ledger, moment.today);
         return SignedCheck{check, person->name, moment.at, reason, answer};

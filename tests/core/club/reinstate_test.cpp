@@ -105,21 +105,6 @@ TEST_F(Reinstating, whatIsWrittenOffTwiceWithMissingBetweenIsInUseAgain) {
     EXPECT_EQ(state(), ItemState::Serviceable);
 }
 
-/// docs/rules.md, 6: what was written off while the boat was out is no more than that.
-TEST_F(Reinstating, whatIsWrittenOffAtSeaDoesNotGoMissing) {
-    const auto launch = small.open();
-    small.scanAll(launch);
-    ASSERT_TRUE(small.club.checks().sign(launch, "Bram Oke", "", small.now));
-    writeOff();
-    const auto back = small.open(core::Phase::Return);
-    small.scanAll(back, knife);
-    const auto returned = small.club.checks().sign(back, "Bram Oke", "", small.now);
-    ASSERT_TRUE(returned);
-    EXPECT_EQ(returned->answer.findings.at(0).kind, core::FindingKind::NotReturned);
-    EXPECT_EQ(state(), ItemState::WrittenOff);
-    EXPECT_TRUE(small.club.answers().missingItems().empty());
-}
-
 TEST_F(Reinstating, aDamageThatIsTakenBackAfterwardsLeavesNoCopy) {
     const auto check = small.open();
     ASSERT_TRUE(small.club.checks().withdraw(check, knife, "loose grip", small.now));
