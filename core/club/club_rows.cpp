@@ -7,7 +7,6 @@
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_import.h"
 #include "core/register/boat.h"
-#include "core/register/typed_rows.h"
 #include "core/store/row_table.h"
 #include "core/upkeep/same_name.h"
 
@@ -146,7 +145,6 @@ private:
         if (change.sheet == SheetId::Items) {
             lookAtDay(change, "made", ErrorCode::MadeInFuture, false);
             lookAtDay(change, "first_use", ErrorCode::FirstUseInFuture, false);
-            lookAtFirstUse(change);
         }
         if (change.sheet == SheetId::Services) lookAtDay(change, "day", ErrorCode::ServiceInFuture, true);
         if (change.sheet == SheetId::Happenings || change.sheet == SheetId::Use ||
@@ -169,25 +167,6 @@ private:
         std::vector<std::string> arguments{*text};
         if (tellsToday) arguments.push_back(m_today.iso());
         reject(change, column, {code, std::move(arguments)});
-    }
-
-    /// Nothing is used before it is made, as far as both days are known.
-    void lookAtFirstUse(const RowChange& change) {
-        if (!cellOf(change, "made") && !cellOf(change, "first_use")) return;
-        const auto row =
-            m_state.registerStore.find(change.sheet, keyOf(sheet(change.sheet), change.keyCells));
-        const auto textOf = [&](const char* column) {
-            const std::string* changed = cellOf(change, column);
-            return changed ? *changed
-                   : row   ? std::string(core::cellOf(sheet(change.sheet), *row, column))
-                           : "";
-        };
-        const std::string made = textOf("made"), used = textOf("first_use");
-        const auto madeOn = PartialDay::parse(made), usedOn = PartialDay::parse(used);
-        if (madeOn && madeOn->firstDay() > m_today) return; // refused for that
-        if (madeOn && usedOn && usedOn->lastDay() < madeOn->firstDay())
-            reject(change, cellOf(change, "first_use") ? "first_use" : "made",
-                   {ErrorCode::UsedBeforeMade, {used, made}});
     }
 
     void reject(const RowChange& change, const char* column, Error reason) {

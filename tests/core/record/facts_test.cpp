@@ -125,13 +125,13 @@ TEST(Facts, kindsAreThoseOfTheFirstClubFiles) {
     std::vector<std::string> kinds;
     for (const auto& [body, text] : facts())
         kinds.push_back(core::kindOf(body));
-    EXPECT_THAT(kinds, testing::ElementsAre("machine-begun", "club-named", "check-opened", "check-opened",
-                                            "names-given", "tag-seen", "act-taken-back", "record-withdrawn",
-                                            "point-recorded", "check-signed", "check-closed", "urgent-ended",
-                                            "event-given", "event-held", "operation-logged", "tag-fixed",
-                                            "photo-added", "private-erased", "renamed", "word-told",
-                                            "word-forgotten", "pin-set", "pin-cleared", "signatures-proven",
-                                            "machine-named", "size", "item", "item", "service"));
+    EXPECT_THAT(kinds, testing::ElementsAre(
+                           "machine-begun", "club-named", "check-opened", "check-opened", "names-given",
+                           "tag-seen", "tag-seen", "act-taken-back", "record-withdrawn", "point-recorded",
+                           "check-signed", "check-closed", "urgent-ended", "event-given", "event-held",
+                           "operation-logged", "tag-fixed", "photo-added", "private-erased", "renamed",
+                           "word-told", "word-forgotten", "pin-set", "pin-cleared", "signatures-proven",
+                           "machine-named", "size", "item", "item", "service"));
 }
 
 // By whose PIN a fact was written stands in what is hashed, whatever the fact says else.

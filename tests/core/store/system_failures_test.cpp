@@ -140,7 +140,9 @@ TEST_F(KeptNotes, ofAnybodysAreNotRead) {
     std::filesystem::create_hard_link(folder() / "note", folder() / "twice");
     EXPECT_FALSE(keys.note("note"));
     ::chmod(folder().c_str(), 0755);
-    EXPECT_FALSE(KeptKeys(aClub).putNote("note", "ten")) << "others may look into the folder";
+    EXPECT_TRUE(KeptKeys(aClub).putNote("ten", "ten")) << "others may look into the folder, and no more";
+    ::chmod(folder().c_str(), 0775);
+    EXPECT_FALSE(KeptKeys(aClub).putNote("note", "ten")) << "others may write to the folder";
     EXPECT_FALSE(KeptKeys("no club").putNote("note", "ten"));
 }
 
