@@ -53,7 +53,10 @@ bool paintPages(QPagedPaintDevice& device, const std::function<void(QPainter&)>&
     device.setPageMargins(QMarginsF(sideMargin, topMargin, sideMargin, footMargin), QPageLayout::Millimeter);
     QPainter painter;
     if (!painter.begin(&device)) return false;
-    draw(painter);
+    {
+        const RoomForFonts room;
+        draw(painter);
+    }
     return painter.end();
 }
 

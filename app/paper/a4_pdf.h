@@ -5,6 +5,7 @@
 #include <QString>
 
 #include <functional>
+#include <vector>
 
 class QPagedPaintDevice;
 class QPainter;
@@ -20,6 +21,17 @@ constexpr double sideMargin = 15, topMargin = 14, footMargin = 12; ///< mm, of p
 
 /// A font whose letters are so high on the paper.
 QFont font(const QString& family, double heightMm);
+
+/// Memory for what a painter on a PDF does at its end: it writes the fonts, and does not look whether it gets
+/// what it asks for. To stand behind the painter, so that it goes first, whatever is thrown in between.
+class RoomForFonts {
+public:
+    RoomForFonts()
+        : m_room(std::size_t{8} << 20U) {}
+
+private:
+    std::vector<char> m_room;
+};
 
 /// The bytes of a PDF whose first page `draw` begins on; it asks the writer for each page after that. No
 /// margins are set: who draws keeps them.

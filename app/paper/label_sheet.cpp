@@ -129,6 +129,7 @@ core::Result<int> writeTagsOnLabels(const std::filesystem::path& file,
     const int sheets = std::max(1, (used + paper.perSheet() - 1) / paper.perSheet());
     const QByteArray bytes = a4::pdf(LabelSheetText::tr("Tags"), [&](QPdfWriter& writer) {
         QPainter painter(&writer);
+        const a4::RoomForFonts room;
         LabelPainter labels(painter, paper, std::min(symbolMm, biggestSymbolOn(paper)));
         for (int place = first; place < used; ++place) {
             if (place > first && place % paper.perSheet() == 0) writer.newPage();

@@ -114,6 +114,7 @@ QByteArray pdfOf(const std::vector<core::TagLabel>& tags, const Layout& layout, 
                  const std::function<void(double)>& progress) {
     return a4::pdf(TagSheetText::tr("Tags"), [&](QPdfWriter& writer) {
         QPainter painter(&writer);
+        const a4::RoomForFonts room;
         for (int sheet = 0; sheet < sheets; ++sheet) {
             if (sheet > 0) writer.newPage();
             for (int place = 0; place < layout.perSheet(); ++place) {

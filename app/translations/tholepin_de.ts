@@ -2496,10 +2496,6 @@ Erledigt am %1: %2</translation>
         <translation>%1 und %2 sind zweierlei, und beide heißen auf dem einen oder anderen Gerät %3: zusammengeführt wären sie für immer eins</translation>
     </message>
     <message>
-        <source>nothing was merged; do on this machine what the other one did since, and go on with one file</source>
-        <translation type="vanished">nichts wurde zusammengeführt; hier nachholen, was auf dem anderen Gerät seither geschah, und mit einer Datei weiterarbeiten</translation>
-    </message>
-    <message>
         <source>the new row of %1 holds nothing</source>
         <translation>die neue Zeile in %1 ist leer</translation>
     </message>
@@ -2850,26 +2846,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>nothing is asked of &apos;%1&apos; (class &apos;%2&apos;): neither it nor its class has a manifest, so the boat will never be kit ready</source>
         <translation>von „%1“ (Klasse „%2“) wird nichts verlangt: Weder das Boot noch seine Klasse hat eine Packliste, so wird seine Ausrüstung nie bereit</translation>
-    </message>
-    <message>
-        <source>the row has %1 cells where the header has %2: is a comma missing, or a cell with a comma not in quotes?</source>
-        <translation type="vanished">die Zeile hat %1 Zellen, der Kopf hat %2: Fehlt ein Komma, oder steht eine Zelle mit Komma nicht in Anführungszeichen?</translation>
-    </message>
-    <message>
-        <source>nothing is asked of &apos;%1&apos;: its class &apos;%2&apos; has no manifest, so the boat will never be kit ready</source>
-        <translation type="vanished">von „%1“ wird nichts verlangt: Die Klasse „%2“ hat keine Packliste, das Boot wird also nie ausrüstungsklar</translation>
-    </message>
-    <message>
-        <source>look at the boat&apos;s history</source>
-        <translation type="vanished">in den Verlauf des Boots sehen</translation>
-    </message>
-    <message>
-        <source>no rule of a %2 waits for &apos;%1&apos;, nor for anything else</source>
-        <translation type="vanished">keine Regel von %2 wartet auf „%1“ oder auf etwas anderes</translation>
-    </message>
-    <message>
-        <source>no rule of a %2 waits for &apos;%1&apos;</source>
-        <translation type="vanished">keine Regel von %2 wartet auf „%1“</translation>
     </message>
     <message>
         <source>nothing was merged, and to rename one of them now does not part them: do on one machine what the other one did since, and go on with copies of that one&apos;s file</source>
@@ -3950,10 +3926,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 is written off%2%3: take it away.</source>
         <translation>%1 ist ausgesondert%2%3: wegnehmen.</translation>
-    </message>
-    <message>
-        <source>%1 is written off%2%3: take it out of the boat.</source>
-        <translation type="vanished">%1 ist ausgesondert%2%3: aus dem Boot nehmen.</translation>
     </message>
 </context>
 <context>
@@ -6884,10 +6856,6 @@ Erledigt am %1: %2</translation>
         <translation>zu drucken</translation>
     </message>
     <message>
-        <source>%1 · left out</source>
-        <translation type="vanished">%1 · ausgelassen</translation>
-    </message>
-    <message>
         <source>places</source>
         <translation>Orte</translation>
     </message>
@@ -8262,10 +8230,6 @@ Erledigt am %1: %2</translation>
         <source>begun %1</source>
         <translation>begonnen %1</translation>
     </message>
-    <message>
-        <source>%1, begun %2</source>
-        <translation type="vanished">%1, begonnen %2</translation>
-    </message>
 </context>
 <context>
     <name>app::CheckLists</name>
@@ -8922,10 +8886,6 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>Their tags as PDF…</source>
         <translation>Etiketten als PDF…</translation>
-    </message>
-    <message>
-        <source>Nothing is asked of this boat yet: write its list under Manifests first.</source>
-        <translation type="vanished">Von diesem Boot wird noch nichts verlangt: zuerst seine Packliste unter „Packlisten“ schreiben.</translation>
     </message>
 </context>
 <context>
@@ -10864,26 +10824,6 @@ Erledigt am %2: %3</translation>
         <source>Stock, life, arrivals…</source>
         <translation>Bestand, Dauer, Ankunft…</translation>
     </message>
-    <message>
-        <source>how long it lasts</source>
-        <translation type="vanished">wie lange es hält</translation>
-    </message>
-    <message>
-        <source>arrived</source>
-        <translation type="vanished">angekommen</translation>
-    </message>
-    <message>
-        <source>%1: %2 in stock, %3 wanted</source>
-        <translation type="vanished">%1: %2 im Bestand, %3 gebraucht</translation>
-    </message>
-    <message>
-        <source>There is no item of it yet.</source>
-        <translation type="vanished">Davon gibt es noch kein Stück.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation type="vanished">%1: %2</translation>
-    </message>
 </context>
 <context>
     <name>app::ReplaceRowPanel</name>
@@ -11228,10 +11168,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
-    </message>
-    <message>
-        <source>Back to the check</source>
-        <translation type="vanished">Zurück zur Prüfung</translation>
     </message>
 </context>
 <context>

@@ -60,8 +60,10 @@ TEST_F(PrintToRead, tagsOfNamesAreReadAgain) {
     ASSERT_EQ(ran.exit, 0) << ran.err;
     const Json tags = Json::parse(ran.out)["tags"];
     ASSERT_EQ(tags.size(), 5U);
-    EXPECT_EQ(tags[0], (Json{{"code", tealTag}, {"name", "Teal"}, {"owner", "inflatable"}}));
-    EXPECT_EQ(tags[3], (Json{{"code", shedTag}, {"name", "Shed"}, {"owner", nullptr}}));
+    EXPECT_EQ(tags[0],
+              (Json{{"code", tealTag}, {"name", "Teal"}, {"owner", "inflatable"}, {"print_grade", nullptr}}));
+    EXPECT_EQ(tags[3],
+              (Json{{"code", shedTag}, {"name", "Shed"}, {"owner", nullptr}, {"print_grade", nullptr}}));
     EXPECT_THAT(textsOf(pagesOf(m_folder / "some.pdf", 150)),
                 UnorderedElementsAreArray({tealTag, boTag, adaTag, shedTag, knife}));
 }

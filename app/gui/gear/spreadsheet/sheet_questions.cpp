@@ -81,6 +81,7 @@ void SheetQuestions::askForDays(const QString& example, std::optional<core::DayO
         const WordLine days = addQuestion({}, QStringLiteral("spreadsheetDaysBox"));
         m_daysBox = days.box;
         m_days = days.line;
+        m_daysBox->takeRoom(24); // its choices are sentences
         m_list->insertWidget(0, m_days);
         m_daysBox->addItem(tr("choose"), unanswered);
         m_daysBox->addItem(tr("the day first, then the month"), static_cast<int>(core::DayOrder::DayFirst));
