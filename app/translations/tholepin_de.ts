@@ -2851,6 +2851,14 @@ Erledigt am %1: %2</translation>
         <source>nothing was merged, and to rename one of them now does not part them: do on one machine what the other one did since, and go on with copies of that one&apos;s file</source>
         <translation>nichts wurde zusammengeführt, und eines davon jetzt umzubenennen trennt sie nicht: auf einem Gerät nachholen, was auf dem anderen seither geschah, und mit Kopien von dessen Datei weiterarbeiten</translation>
     </message>
+    <message>
+        <source>the rule &apos;%1&apos; of the kit type &apos;%2&apos; has service records: %3</source>
+        <translation>die Regel „%1“ der Art „%2“ hat Aufzeichnungen: %3</translation>
+    </message>
+    <message>
+        <source>they would be records of nothing: change the rule, or withdraw them first</source>
+        <translation>sie gehörten dann zu nichts: die Regel ändern, oder sie zuerst zurückziehen</translation>
+    </message>
 </context>
 <context>
     <name>EventTally</name>

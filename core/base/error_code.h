@@ -142,6 +142,7 @@ enum class ErrorCode : std::uint16_t {
     NotWrittenOff,
     NoRuleWaits,            ///< event; kit type: none of its rules waits for any event
     NoRuleWaitsFor,         ///< event; kit type; the events that its rules wait for
+    RuleWithRecords,        ///< the rule; its kit type; how many service records it has
     HappeningInFuture,      ///< its day; today
     NoSuchServiceRecord,    ///< rule; day; tag
     NoServiceRecordOfPart,  ///< rule; part; day; tag

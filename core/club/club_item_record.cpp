@@ -90,13 +90,15 @@ bool isByRule(const Fact& fact, const std::string& rule) {
 /// wrote of the item.
 std::optional<Fact> stateOfRound(Database& database, Fact record, const std::string& code) {
     const std::string by = record.by;
-    const std::string rule = factTable::rowOf(record).keyCells[2];
+    const Cells key = factTable::rowOf(record).keyCells;
+    const std::string &rule = key[2], &day = key[3];
     if (by.empty()) return std::nullopt; // of an import, which gives no states by its records
     while (const auto next = factTable::beside(database, record, 1)) {
         if (next->by != by) break;
         if (!stateGivenBy(*next, code).empty()) return isByRule(*next, rule) ? next : std::nullopt;
-        if (next->kind != sheet(SheetId::Services).table || factTable::rowOf(*next).keyCells.front() != code)
-            break;
+        if (next->kind != sheet(SheetId::Services).table) break;
+        const Cells other = factTable::rowOf(*next).keyCells;
+        if (other[0] != code || other[3] != day) break; // another round's
         record = *next;
     }
     return std::nullopt;

@@ -124,12 +124,14 @@ void ImportDraft::lay(SheetFile& file, const MintTag& mintTag, Rejections& rejec
 
 /// What was renamed goes on under its new name: a row of the old one would be about the same thing.
 bool ImportDraft::rejectOldName(const Sheet& sheet, GivenRow& given, Rejections& rejections) const {
-    const auto named = sheet.keyColumns == 1 ? namedIn(sheet, 0) : std::nullopt;
+    const bool isSize = sheet.id == SheetId::Sizes;
+    const int column = isSize ? sheet.indexOf("size") : 0;
+    const auto named = isSize || sheet.keyColumns == 1 ? namedIn(sheet, column) : std::nullopt;
     if (!named) return false;
-    const std::string& name = given.text(0);
-    const std::string now = m_current.nameNow(*named, name);
+    const std::string& name = given.text(column);
+    const std::string now = m_current.nameNow(*named, name, isSize ? given.text(0) : std::string());
     if (foldName(now) == foldName(name)) return false;
-    rejections.add(sheet, given, 0, {ErrorCode::NameOfOld, {name, now}});
+    rejections.add(sheet, given, column, {ErrorCode::NameOfOld, {name, now}});
     return true;
 }
 

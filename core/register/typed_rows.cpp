@@ -155,6 +155,14 @@ private:
 
 } // namespace
 
+bool lacksNeededCell(const Sheet& sheet, const Cells& cells) {
+    for (std::size_t i = 0; i < sheet.columns.size(); ++i)
+        if (cells[i].empty() && sheet.columns[i].byDefault.empty() &&
+            isNeeded(sheet.id, sheet.columns[i].name))
+            return true;
+    return false;
+}
+
 std::optional<CellFault> faultOf(const Sheet& sheet, const Cells& cells) {
     for (std::size_t i = 0; i < sheet.columns.size(); ++i) {
         const Column& column = sheet.columns[i];

@@ -40,6 +40,9 @@ struct CellFault {
     std::string text;
 };
 
+/// Whether a cell is empty without which the row says nothing, like a life rule's kind.
+bool lacksNeededCell(const Sheet& sheet, const Cells& cells);
+
 /// The first of a row; empty: the row can be read.
 std::optional<CellFault> faultOf(const Sheet& sheet, const Cells& cells);
 void requireReadable(const Sheet& sheet, const Cells& cells); ///< throws like the readers

@@ -89,7 +89,8 @@ public:
     }
     void operator()(const TagSeen& fact) const {
         checkTables::putSighting(
-            m_database, {m_fact.id, m_stamp, fact.check, fact.code, fact.at, fact.seenBy, fact.print});
+            m_database, {m_fact.id, m_stamp, fact.check, fact.code, fact.at, fact.seenBy,
+                         fact.print ? std::optional(std::clamp(*fact.print, 0.0, 4.0)) : std::nullopt});
     }
     void operator()(const ActTakenBack& fact) const { takeBack(fact.act); }
     void operator()(const RecordWithdrawn& fact) const {

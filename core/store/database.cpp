@@ -184,8 +184,8 @@ bool Statement::isNull(int column) const {
 
 Database::Database(const std::filesystem::path& file, Mode mode) {
     const std::string name = nameOf(file, mode);
-    m_tidiesUp = mode == Mode::ReadOnly && !isAnythingBeside(file);
-    const char* disk = mode == Mode::Unlocked ? "unix-none" : nullptr; // of SQLite's own: without locks
+    m_tidiesUp = mode == Mode::ReadOnly && !holdsSomething(file, "-wal"); // what a killed one wrote stays
+    const char* disk = mode == Mode::Unlocked ? "unix-none" : nullptr;    // of SQLite's own: without locks
     const int code = sqlite3_open_v2(name.c_str(), &m_handle, flagsOf(mode) | SQLITE_OPEN_NOMUTEX, disk);
     try {
         if (code != SQLITE_OK) fail(m_handle, code);

@@ -325,8 +325,9 @@ TEST_P(FirstHour, fromTheEmptyScreenToASignedLaunchCheck) {
     const QStringList names = namesOfGuide();
     EXPECT_GT(names.size(), 40);
     for (QString name : names) {
-        name.replace("Record 1 as", "Record 0 as");                          // nothing was shown at the bench
-        EXPECT_TRUE(wasShown(name) || name == "Read") << name.toStdString(); // no entry is open in a new log
+        name.replace("Record 1 as", "Record 0 as");   // nothing was shown at the bench
+        const bool isOfSlip = name == "Remove rule…"; // which this walk does not make
+        EXPECT_TRUE(wasShown(name) || name == "Read" || isOfSlip) << name.toStdString(); // a new log is empty
     }
     EXPECT_FALSE(wasShown("Begin this club file"));
     const core::Club club = stored();

@@ -50,7 +50,8 @@ const std::vector<ErrorCase> importCases{
      "the column boat is missing: it names the row, so add it"},
     {{ErrorCode::RowLength, {"4", "3"}},
      ErrorKind::BadInput,
-     "the row has 4 cells where the header has 3: is a comma missing, or a cell with a comma not in quotes?"},
+     "the number of cells in the row is 4, in the header 3: is a comma missing, or a cell with a comma not "
+     "in quotes?"},
     {{ErrorCode::KeyCellMissing, {"boat"}},
      ErrorKind::BadInput,
      "the boat is missing: it names the row, so fill it in"},
@@ -189,7 +190,8 @@ const std::vector<ErrorCase> importCases{
      "no boat has the class 'rhib': its manifest is asked of none"},
     {{ErrorCode::BoatWithoutManifest, {"Heron", "rib"}},
      ErrorKind::BadInput,
-     "nothing is asked of 'Heron': its class 'rib' has no manifest, so the boat will never be kit ready"},
+     "nothing is asked of 'Heron' (class 'rib'): neither it nor its class has a manifest, so the boat will "
+     "never be kit ready"},
     {{ErrorCode::ClassLikeAnother, {"rib", "rhib"}},
      ErrorKind::BadInput,
      "the class 'rib' is almost 'rhib': if they are one, write them alike"},

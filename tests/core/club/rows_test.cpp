@@ -1,6 +1,8 @@
 #include "core/answers/outlook.h"
 #include "core/base/error_code.h"
 #include "core/club/club_answers.h"
+#include "core/club/club_copy.h"
+#include "core/club/club_exchange.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_record.h"
 #include "tests/core/store/full_club.h"
@@ -49,12 +51,18 @@ TEST_F(Rows, aNewRowIsWrittenAndASecondIsRefused) {
 
 // A rule that was written for the wrong kit type, or that a club does not have.
 TEST_F(Rows, aLifeRuleIsTakenAwayAndMayComeBack) {
-    const auto rule = *rows().rowNamed(SheetId::LifeRules, "life jacket/yearly look");
+    const auto writeRule = [&] {
+        return write(
+            SheetId::LifeRules, {},
+            {{"kit_type", "life jacket"}, {"rule", "monthly look"}, {"kind", "inspect_every"}, {"n", "1"}});
+    };
+    ASSERT_TRUE(writeRule());
+    const auto rule = *rows().rowNamed(SheetId::LifeRules, "life jacket/monthly look");
     const std::size_t before = rows().rows(SheetId::LifeRules).size();
     const auto daysOf = [&] {
         std::size_t days = 0;
         for (const core::DueRow& row : full.club.answers().dueList(full.now.today, core::howeverLate))
-            days += row.due.rule.name == "yearly look" ? 1 : 0;
+            days += row.due.rule.name == "monthly look" ? 1 : 0;
         return days;
     };
     EXPECT_GT(daysOf(), 0U);
@@ -66,10 +74,34 @@ TEST_F(Rows, aLifeRuleIsTakenAwayAndMayComeBack) {
     EXPECT_EQ(daysOf(), 0U);
     EXPECT_EQ(rows().removeRule(rule, "Bram Oke", full.now).error().code, ErrorCode::NoSuchRow);
     EXPECT_TRUE(full.club.record().verify(true)->problems.empty());
+    ASSERT_TRUE(writeRule());
+    EXPECT_GT(daysOf(), 0U);
+    EXPECT_TRUE(full.club.record().verify(true)->problems.empty());
+}
+
+TEST_F(Rows, aLifeRuleWithRecordsStays) {
+    const auto rule = *rows().rowNamed(SheetId::LifeRules, "life jacket/yearly look");
+    EXPECT_EQ(rows().removeRule(rule, "Bram Oke", full.now).error().code, ErrorCode::RuleWithRecords);
+    EXPECT_TRUE(rows().rowNamed(SheetId::LifeRules, "life jacket/yearly look"));
+}
+
+// On another machine, which did not know that it is gone, a cell of it was changed.
+TEST_F(Rows, aLifeRuleThatIsGoneStaysGoneWhenACellOfItComesIn) {
     ASSERT_TRUE(write(
         SheetId::LifeRules, {},
-        {{"kit_type", "life jacket"}, {"rule", "yearly look"}, {"kind", "inspect_every"}, {"n", "12"}}));
-    EXPECT_GT(daysOf(), 0U);
+        {{"kit_type", "life jacket"}, {"rule", "monthly look"}, {"kind", "inspect_every"}, {"n", "1"}}));
+    const auto van = full.folder / "van.tholepin";
+    ASSERT_TRUE(core::copyClub(full.file(), van, false));
+    auto other = core::Club::open(van);
+    const auto rule = *rows().rowNamed(SheetId::LifeRules, "life jacket/monthly look");
+    ASSERT_TRUE(rows().removeRule(rule, "Bram Oke", full.now));
+    ASSERT_TRUE(other->register_().write(
+        {SheetId::LifeRules,
+         {{{{"kit_type", "life jacket"}, {"part", ""}, {"rule", "monthly look"}}, {{"n", "2"}}, {}}}},
+        {}, full.now));
+    ASSERT_TRUE(full.club.exchange().merge({van}, core::ClubExchange::Forks::Refused));
+    EXPECT_FALSE(rows().rowNamed(SheetId::LifeRules, "life jacket/monthly look"));
+    EXPECT_FALSE(full.club.answers().dueList(full.now.today, core::howeverLate).empty());
     EXPECT_TRUE(full.club.record().verify(true)->problems.empty());
 }
 
