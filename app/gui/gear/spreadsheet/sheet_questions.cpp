@@ -114,7 +114,7 @@ void SheetQuestions::askForWords(core::SheetId sheet, const Asked& asked, const 
     std::erase_if(m_words, isGone);
     m_sheet = sheet;
     for (const auto& [place, means] : all) {
-        const auto isIt = [&](const WordLine& word) { return word.place == place; };
+        const auto isIt = [&place = place](const WordLine& word) { return word.place == place; };
         if (!columnOf(sheet, place.first) || std::any_of(m_words.begin(), m_words.end(), isIt)) continue;
         const bool isTold = told.contains(place) || ofClub.contains(place);
         m_words.push_back(addWord(place, isTold ? &means : nullptr, ofClub.contains(place)));
