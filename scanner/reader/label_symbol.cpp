@@ -46,11 +46,12 @@ std::vector<float> changesOf(const std::vector<float>& values) {
             changes[y * across + x] = change;
             sorted.push_back(change);
         }
-    std::nth_element(sorted.begin(), sorted.begin() + sorted.size() * 3 / 4, sorted.end());
+    const auto upperQuarter = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() * 3 / 4);
+    std::nth_element(sorted.begin(), upperQuarter, sorted.end());
     // Where much is blank the mean is the higher.
     const float mean =
         std::accumulate(sorted.begin(), sorted.end(), 0.0f) / static_cast<float>(sorted.size());
-    const float most = std::max(mean, sorted[sorted.size() * 3 / 4]);
+    const float most = std::max(mean, *upperQuarter);
     for (float& change : changes)
         change = std::min(change, most);
     return changes;
