@@ -17,8 +17,8 @@ struct AboardItem {
     std::string kitType;
     bool counted = false;           ///< it filled a place of the manifest by the rules of that day
     std::optional<CalendarDay> due; ///< its earliest due day as it stood then, where that check says it
-    std::optional<bool> inDate; ///< false: a day or rule had passed, within a tolerance, too; empty: undated,
-                                ///< or that check does not say
+    std::optional<bool> inDate; ///< false: a rule had passed beyond its tolerance, or the day of what did not
+                                ///< count; empty: undated, or that check does not say
     bool isUndated = false;     ///< a day that a rule counts from was not known
     std::optional<RuleDue> passed; ///< the rule that was passed, the one that stops before one that does not
     std::string wornBy;

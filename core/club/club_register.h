@@ -76,8 +76,8 @@ public:
     Result<EditPlan> plan(const RegisterEdit& edit, Moment moment) const;
     /// Writes it, as an import of these rows would; the same errors. Nothing is written with rejected cells.
     Result<EditPlan> write(const RegisterEdit& edit, const std::string& by, Moment moment);
-    /// Takes a life rule away: nothing of its kit type falls due by it any more. What was recorded by it
-    /// stays. `seen`: its row as it was looked at. NoSuchRow; RowChanged when it is another by now.
+    /// Takes a life rule away: nothing of its kit type falls due by it any more. `seen`: its row as it was
+    /// looked at. NoSuchRow; RowChanged when it is another by now; RuleWithRecords.
     Outcome removeRule(const Cells& seen, const std::string& by, Moment moment);
     /// The row of a sheet that a person means by a name: its key's cells with slashes between them, found
     /// without regard to case; an owner's line or point as "class/…" or "boat/…". NotFound, naming what is

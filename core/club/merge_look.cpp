@@ -203,7 +203,8 @@ void MergeLook::lookAtSignature(const Fact& fact, const CheckSigned& signature) 
 
 /// One thing that two machines renamed, neither knowing of the other: the newer name holds.
 void MergeLook::lookAtRenaming(const Fact& fact, const Renamed& renamed) {
-    for (const Fact& other : factTable::ofPlainKind(m_database, fact.kind)) {
+    if (!m_renamings) m_renamings = factTable::ofPlainKind(m_database, fact.kind);
+    for (const Fact& other : *m_renamings) {
         if (other.machine == fact.machine || isNew(other) || knewOfEachOther(fact, other)) continue;
         const auto body = factTable::bodyOf(other);
         const auto* theirs = body ? std::get_if<Renamed>(&*body) : nullptr;

@@ -7,6 +7,7 @@
 
 #include <functional>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -52,6 +53,7 @@ private:
     std::set<std::string> m_boats;             ///< of which a launch comes in
     std::set<std::string> m_noted;             ///< what was found
     std::map<std::string, std::string> m_pins; ///< gear officers before, by the fact that set their PIN
+    std::optional<std::vector<Fact>> m_renamings; ///< of all machines, once one comes in
     std::vector<LookAt>* m_into = nullptr;
 };
 

@@ -124,12 +124,11 @@ void ImportDraft::lay(SheetFile& file, const MintTag& mintTag, Rejections& rejec
 
 /// What was renamed goes on under its new name: a row of the old one would be about the same thing.
 bool ImportDraft::rejectOldName(const Sheet& sheet, GivenRow& given, Rejections& rejections) const {
-    const bool isSize = sheet.id == SheetId::Sizes;
-    const int column = isSize ? sheet.indexOf("size") : 0;
-    const auto named = isSize || sheet.keyColumns == 1 ? namedIn(sheet, column) : std::nullopt;
-    if (!named) return false;
+    const int column = sheet.keyColumns - 1; // the last of a key is a row's own name, where it has one
+    const auto named = namedIn(sheet, column);
+    if (!named || sheetOf(*named) != sheet.id) return false;
     const std::string& name = given.text(column);
-    const std::string now = m_current.nameNow(*named, name, isSize ? given.text(0) : std::string());
+    const std::string now = m_current.nameNow(*named, name, column > 0 ? given.text(0) : std::string());
     if (foldName(now) == foldName(name)) return false;
     rejections.add(sheet, given, column, {ErrorCode::NameOfOld, {name, now}});
     return true;

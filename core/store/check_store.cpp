@@ -17,15 +17,6 @@ std::vector<Sighting> firstOfEachTag(const std::vector<Sighting>& sightings) {
     return first;
 }
 
-/// The others.
-std::vector<Sighting> seenAgain(const std::vector<Sighting>& sightings) {
-    std::set<std::string> known;
-    std::vector<Sighting> again;
-    for (const Sighting& sighting : sightings)
-        if (!known.insert(sighting.code).second) again.push_back(sighting);
-    return again;
-}
-
 } // namespace
 
 BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const {
@@ -41,17 +32,15 @@ BoatCheckInput CheckStore::inputOf(const CheckRun& run, CalendarDay today) const
             input.points.push_back({point, checkActs::pointValue(m_database, run.check, point.name)});
     }
     input.people = peopleOf(run.check);
-    const auto sightings = checkTables::sightings(m_database, run.check);
-    for (const Sighting& sighting : firstOfEachTag(sightings)) {
-        if (auto record = m_register.record(sighting.code))
+    std::set<std::string> known;
+    for (const Sighting& sighting : checkTables::sightings(m_database, run.check)) {
+        if (!known.insert(sighting.code).second)
+            addSeenAgain(input, sighting);
+        else if (auto record = m_register.record(sighting.code))
             input.seen.push_back(seenItem(std::move(*record), sighting, run));
         else
             input.unknownTags.push_back(sighting.code);
     }
-    for (const Sighting& again : seenAgain(sightings))
-        for (SeenItem& seen : input.seen)
-            if (seen.record.item.id == again.code)
-                seen.wasMissing = seen.wasMissing || wasMissingBefore(seen.record, again);
     if (boat) input.logOpen = openOnly(m_register.logOfBoat(boat->name));
     if (input.phase == Phase::Return)
         if (const auto launch = outOn(where)) input.expectedBack = itemsSeenIn(launch->check);
@@ -83,6 +72,13 @@ void CheckStore::dropSighting(BoatCheckInput& input, const std::string& code) co
     for (ItemRecord& expected : input.expectedBack)
         if (expected.item.id == code)
             if (auto record = m_register.record(code)) expected = std::move(*record);
+}
+
+/// It may have been marked missing in between.
+void CheckStore::addSeenAgain(BoatCheckInput& input, const Sighting& sighting) const {
+    for (SeenItem& seen : input.seen)
+        if (seen.record.item.id == sighting.code)
+            seen.wasMissing = seen.wasMissing || wasMissingBefore(seen.record, sighting);
 }
 
 bool CheckStore::wasMissingBefore(const ItemRecord& record, const Sighting& sighting) const {

@@ -40,6 +40,7 @@ public:
 private:
     /// What has its home at the place of a stocktake, and which of that a boat has out.
     void addItemsOfPlace(BoatCheckInput& input) const;
+    void addSeenAgain(BoatCheckInput& input, const Sighting& sighting) const;
     bool wasMissingBefore(const ItemRecord& record, const Sighting& sighting) const;
     SeenItem seenItem(ItemRecord record, const Sighting& first, const CheckRun& run) const;
     void addKitTypes(BoatCheckInput& input) const;

@@ -60,7 +60,8 @@ public:
     enum class Mode {
         Create,
         ReadWrite,
-        ReadOnly, ///< leaves nothing beside the file that did not stand there, unless another one has it open
+        ReadOnly,  ///< leaves nothing beside the file, unless another one has it open or its log holds
+                   ///< something
         Immutable, ///< read without locks: nobody may write to the file meanwhile
         Unlocked,  ///< the same with what its log holds, and nothing is made beside it
         Alone,     ///< read while nobody else has it open (else DatabaseLocked), and it stays as it is
@@ -107,7 +108,7 @@ public:
 private:
     sqlite3* m_handle = nullptr;
     std::optional<OpenDatabase> m_open;
-    bool m_tidiesUp = false; ///< nothing stood beside the file when it was opened to be read
+    bool m_tidiesUp = false; ///< opened to be read, with nothing in its log
     std::unordered_map<std::string, sqlite3_stmt*> m_statements;
     std::int64_t m_changeMark = 0;
     std::int64_t m_changesOfOthers = 0;

@@ -22,7 +22,11 @@ const std::vector<BarRegion>& FrameReader::bars() {
 }
 
 void FrameReader::readBars(BarEffort effort) {
-    tryInTurn(bars(), [&](const BarRegion& region) {
+    readCode128In(bars(), effort);
+}
+
+void FrameReader::readCode128In(const std::vector<BarRegion>& regions, BarEffort effort) {
+    tryInTurn(regions, [&](const BarRegion& region) {
         if (isTaken(region.centre)) return;
         if (auto code = readCode128(m_picture.full(), region, effort, m_isTag, m_budget))
             add(std::move(*code));
@@ -40,11 +44,7 @@ void FrameReader::readFaintBars() {
                std::any_of(bars().begin(), bars().end(),
                            [&](const BarRegion& known) { return isAlike(known, region); });
     });
-    tryInTurn(others, [&](const BarRegion& region) {
-        if (isTaken(region.centre)) return;
-        if (auto code = readCode128(m_picture.full(), region, BarEffort::AllBands, m_isTag, m_budget))
-            add(std::move(*code));
-    });
+    readCode128In(others, BarEffort::AllBands);
 }
 
 void FrameReader::readOtherBars() {

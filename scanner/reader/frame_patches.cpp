@@ -42,13 +42,18 @@ void FrameReader::readBentMatrices() {
 }
 
 void FrameReader::readPatches(int level, int reach, bool negative) {
-    tryInTurn(patches(level, reach, negative), [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices))
-            add(std::move(*code));
-    });
+    readMatricesIn(patches(level, reach, negative), negative, PatchTrust::Any);
     const bool late = reach > 1 || negative; // bending takes the time of many patches
     if (m_bendsAtOnce && late) readBentMatrices();
+}
+
+void FrameReader::readMatricesIn(const std::vector<Quad>& patches, bool negative, PatchTrust trust) {
+    tryInTurn(patches, [&](const Quad& patch) {
+        if (isTaken(middleOf(patch))) return;
+        if (auto code =
+                readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices, trust))
+            add(std::move(*code));
+    });
 }
 
 const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negative) {
@@ -109,12 +114,7 @@ void FrameReader::readQrInPatches() {
 }
 
 void FrameReader::readThreeCorners() {
-    tryInTurn(allDarkPatches(), [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        if (auto code = readDataMatrix(m_picture, patch, false, m_isTag, m_budget, &m_unreadMatrices,
-                                       PatchTrust::OneCornerLost))
-            add(std::move(*code));
-    });
+    readMatricesIn(allDarkPatches(), false, PatchTrust::OneCornerLost);
     if (m_bendsAtOnce) readBentMatrices();
 }
 

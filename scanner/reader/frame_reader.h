@@ -72,6 +72,7 @@ private:
     void readAllBent();
     void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
+    void readMatricesIn(const std::vector<Quad>& patches, bool negative, PatchTrust trust);
     void readAllLabels();
     void readLabels(int level, bool negative);
     bool readQrIn(const Quad& patch, int version, bool negative);
@@ -80,6 +81,7 @@ private:
     const std::vector<Quad>& patches(int level, int reach, bool negative);
     std::vector<Quad> allDarkPatches();
     void readBars(BarEffort effort);
+    void readCode128In(const std::vector<BarRegion>& regions, BarEffort effort);
     void readFaintBars();
     void readOtherBars();
     void readCloseUp();

@@ -10,6 +10,7 @@
 #include "tests/support/errors.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/test_cluster.h"
+#include "tests/support/write_lock.h"
 
 #include <algorithm>
 #include <atomic>
@@ -20,7 +21,6 @@
 #include <fstream>
 #include <functional>
 #include <memory>
-#include <sqlite3.h>
 #include <thread>
 #include <vector>
 
@@ -178,16 +178,6 @@ void scanWhileFactsComeIn(benchmark::State& state) {
         (void)required(sender.club->register_().importCsv(sender.machine.folder / "csv", today, false));
     });
     Club& club = *behind.club;
-    const auto isLocked = [&] {
-        core::Database database(behind.machine.file(), core::Database::Mode::ReadWrite);
-        sqlite3_busy_timeout(database.handle(), 0);
-        try {
-            const core::Transaction tried(database);
-            return false;
-        } catch (const core::StoreFailure&) {
-            return true;
-        }
-    };
     std::atomic<bool> isOver = false, isIn = false;
     std::thread exchanger([&] {
         Club own = required(Club::open(behind.machine.file()));
@@ -199,7 +189,8 @@ void scanWhileFactsComeIn(benchmark::State& state) {
             std::this_thread::sleep_for(std::chrono::milliseconds(100));
         }
     });
-    while (!isIn && !isLocked()) // the worst moment: it has just begun to take in
+    while (!isIn &&
+           !support::isBeingWritten(behind.machine.file())) // the worst moment: it has just begun to take in
         std::this_thread::sleep_for(std::chrono::milliseconds(1));
     std::this_thread::sleep_for(std::chrono::milliseconds(state.range(1)));
     std::vector<double> took;

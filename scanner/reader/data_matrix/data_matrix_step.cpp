@@ -189,6 +189,16 @@ std::vector<Candidate> candidatesIn(const StraightPatch& patch, const Quad& quad
     return candidates;
 }
 
+/// The symbol that lies as the fit says.
+std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadMatrix& found,
+                                     const TagTest& isTag, const TimeBudget& budget) {
+    const Homography& toPicture = found.fit.toPicture;
+    const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
+    const double middle = found.modules / 2.0;
+    return decode(picture, mapping, modulePixelsAt(toPicture, {middle, middle}), sizeOf(found.modules),
+                  found.negative, isTag, budget);
+}
+
 std::optional<SeenCode> readCandidate(const PictureLevels& picture, const StraightPatch& patch,
                                       const Candidate& candidate, bool negative, const TagTest& isTag,
                                       const TimeBudget& budget, std::vector<UnreadMatrix>* unread) {
@@ -217,15 +227,6 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
         if (auto code = readCandidate(picture, patch, candidate, negative, isTag, budget, unread))
             return code;
     return std::nullopt;
-}
-
-std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadMatrix& found,
-                                     const TagTest& isTag, const TimeBudget& budget) {
-    const Homography& toPicture = found.fit.toPicture;
-    const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
-    const double middle = found.modules / 2.0;
-    return decode(picture, mapping, modulePixelsAt(toPicture, {middle, middle}), sizeOf(found.modules),
-                  found.negative, isTag, budget);
 }
 
 std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,

@@ -31,10 +31,6 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
                                        std::vector<UnreadMatrix>* unread = nullptr,
                                        PatchTrust trust = PatchTrust::Any);
 
-/// Reads the symbol that lies as the fit says.
-std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadMatrix& found,
-                                     const TagTest& isTag, const TimeBudget& budget = {});
-
 /// The same on a bent label, from a flat fit that found it but could not read it.
 std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,
                                            const TagTest& isTag, const TimeBudget& budget = {});

@@ -22,14 +22,6 @@ protected:
     }
     StoryHand& hand() { return *m_hand; }
     bool comesTrue(const std::function<bool()>& it) { return waitFor(it); }
-    /// In view, and says that sooner or later.
-    bool says(const char* label, const QString& words) {
-        return waitFor([&] {
-            for (const auto* each : window().findChildren<QLabel*>(label))
-                if (each->isVisible() && each->text().contains(words)) return true;
-            return false;
-        });
-    }
 
 private:
     std::unique_ptr<StoryHand> m_hand;

@@ -46,13 +46,6 @@ protected:
     bool isAsked() { return strip()->isVisible(); }
     QWidget* strip() { return window().findChild<QWidget*>("unlockStrip"); }
     QPushButton* mark() { return window().findChild<QPushButton*>("lockMark"); }
-    bool says(const char* label, const QString& words) {
-        return waitFor([&] {
-            for (const auto* each : window().findChildren<QLabel*>(label))
-                if (each->isVisible() && each->text().contains(words)) return true;
-            return false;
-        });
-    }
 
 private:
     std::unique_ptr<StoryHand> m_hand;

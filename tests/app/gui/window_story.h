@@ -60,6 +60,15 @@ protected:
         return onPage ? onPage : m_window->findChild<Widget*>(name);
     }
 
+    /// A label of that name is in view and says that, sooner or later.
+    bool says(const char* label, const QString& words) {
+        return waitFor([&] {
+            for (const auto* each : window().findChildren<QLabel*>(label))
+                if (each->isVisible() && each->text().contains(words)) return true;
+            return false;
+        });
+    }
+
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
         QWidget* focus = QApplication::focusWidget();
         ASSERT_NE(focus, nullptr) << "nothing has the keyboard";

@@ -27,20 +27,6 @@ protected:
     std::string massOf(HubMachine& machine, const std::string& person) {
         return (*machine.club->register_().rowNamed(SheetId::People, person))[3];
     }
-    static void seeMuch(const std::filesystem::path& file) {
-        core::Database database(file, core::Database::Mode::ReadWrite);
-        core::Ledger ledger(database);
-        core::Transaction together(database);
-        for (int i = 0; i < 2000; ++i)
-            ledger.append(core::TagSeen{.check = "0190f8a2-7c1e-7b3a-9f00-000000000001",
-                                        .code = "KGFB6J8WF9",
-                                        .at = core::Instant::now(),
-                                        .seenBy = "camera"},
-                          {});
-        ledger.committing();
-        together.commit();
-        ledger.committed();
-    }
     HubMachine shed{folder / "shed"};
     HubMachine home{folder / "home"};
 };
@@ -372,7 +358,7 @@ TEST_F(HubExchange, aRenamingWhileMuchComesInFusesNothing) {
     ASSERT_TRUE(shed.club->register_().write(
         {SheetId::Boats, {{{}, {{"boat", "Zed"}, {"boat_class", "inflatable"}}, {}}}}, {},
         HubMachine::moment()));
-    seeMuch(shed.file);
+    shed.see("0190f8a2-7c1e-7b3a-9f00-000000000001", 2000);
     expectExchanged(shed, 2001, 0);
     home.in();
     auto opened = core::Club::open(home.file);

@@ -1,8 +1,25 @@
 #include "tests/core/hub/hub_support.h"
 
+#include "core/store/ledger.h"
+
 #include <fstream>
 
 namespace support {
+
+void HubMachine::see(const std::string& check, int sightings) {
+    in();
+    core::Database database(file, core::Database::Mode::ReadWrite);
+    core::Ledger ledger(database);
+    core::Transaction together(database);
+    for (int i = 0; i < sightings; ++i)
+        ledger.append(
+            core::TagSeen{
+                .check = check, .code = "KGFB6J8WF9", .at = core::Instant::now(), .seenBy = "camera"},
+            {});
+    ledger.committing();
+    together.commit();
+    ledger.committed();
+}
 
 HubTest::HubTest()
     : m_stateBefore(getenv("THOLEPIN_STATE")) {

@@ -54,6 +54,8 @@ struct HubMachine {
         const auto added = club->log().add("Petrel", words, core::Severity::Remark, "Bram Oke", moment());
         if (!added) throw std::runtime_error(described(added.error()));
     }
+    /// So many sightings of one check, written at once as a club's seasons would be.
+    void see(const std::string& check, int sightings);
     std::string dump() {
         core::Database database(file, core::Database::Mode::ReadOnly);
         return support::dump(database);

@@ -1,10 +1,8 @@
 #include "core/club/club_checks.h"
-#include "core/store/database.h"
-#include "core/store/ledger.h"
 #include "tests/core/hub/hub_support.h"
+#include "tests/support/write_lock.h"
 
 #include <atomic>
-#include <sqlite3.h>
 #include <thread>
 
 // Whoever checks a boat does not wait for what comes in from a hub.
@@ -24,21 +22,7 @@ protected:
     }
     /// As many sightings as a club makes in some seasons.
     void sendFromShed(int facts) {
-        shed.in();
-        {
-            core::Database file(shed.file, core::Database::Mode::ReadWrite);
-            core::Ledger ledger(file);
-            core::Transaction together(file);
-            for (int i = 0; i < facts; ++i)
-                ledger.append(core::TagSeen{.check = "0190f8a2-7c1e-7b3a-9f00-100000000000",
-                                            .code = "KGFB6J8WF9",
-                                            .at = core::Instant::now(),
-                                            .seenBy = "camera"},
-                              {});
-            ledger.committing();
-            together.commit();
-            ledger.committed();
-        }
+        shed.see("0190f8a2-7c1e-7b3a-9f00-100000000000", facts);
         const auto done = shed.exchange();
         ASSERT_TRUE(done) << support::described(done.error());
         EXPECT_EQ(done->sent, facts);
@@ -94,18 +78,6 @@ TEST_F(HubWaiting, muchComesInWhenTheCheckIsDone) {
     expectWhole(home);
 }
 
-/// Whether somebody writes in that file at this moment.
-bool isBeingWritten(const std::filesystem::path& file) {
-    core::Database database(file, core::Database::Mode::ReadWrite);
-    sqlite3_busy_timeout(database.handle(), 0);
-    try {
-        const core::Transaction tried(database);
-        return false;
-    } catch (const core::StoreFailure&) {
-        return true;
-    }
-}
-
 TEST_F(HubWaiting, whatHasBegunToComeInGivesWay) {
     constexpr int facts = 5000;
     sendFromShed(facts);
@@ -117,7 +89,7 @@ TEST_F(HubWaiting, whatHasBegunToComeInGivesWay) {
         exchanged.emplace(exchangeInTheBackground());
         isOver = true;
     });
-    while (!isOver && !isBeingWritten(home.file))
+    while (!isOver && !support::isBeingWritten(home.file))
         std::this_thread::yield();
     const auto check = openCheck(crew);
     background.join();
