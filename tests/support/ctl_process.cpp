@@ -32,6 +32,7 @@ std::string contentOf(const std::filesystem::path& file) {
     dup2(open((channels / "out").c_str(), O_WRONLY | O_CREAT, 0600), STDOUT_FILENO);
     dup2(open((channels / "err").c_str(), O_WRONLY | O_CREAT, 0600), STDERR_FILENO);
     setenv("TZ", limits.zone.c_str(), 1);
+    if (!limits.fonts.empty()) setenv("FONTCONFIG_FILE", limits.fonts.c_str(), 1);
     std::vector<char*> words{const_cast<char*>(program.c_str())};
     for (const std::string& argument : arguments)
         words.push_back(const_cast<char*>(argument.c_str()));

@@ -21,6 +21,7 @@ struct Limits {
     unsigned long fileBytes = 0;    ///< no file of it grows beyond
     unsigned long addressBytes = 0; ///< of address space (RLIMIT_AS)
     std::string zone = "UTC";       ///< its time zone
+    std::filesystem::path fonts{};  ///< its fontconfig file; empty: the machine's
     /// Killed that long after its start, as by a power switch; `exit` is -1 then. Empty: it ends by itself.
     std::optional<std::chrono::microseconds> killAfter = std::nullopt;
 };

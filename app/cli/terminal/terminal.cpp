@@ -6,6 +6,7 @@
 #include "app/text/text.h"
 #include "app/text/words.h"
 
+#include <QFontDatabase>
 #include <QGuiApplication>
 
 #include <cerrno>
@@ -129,12 +130,22 @@ std::string placeIn(const std::string& file, int row, const std::string& column)
     return place;
 }
 
+namespace {
+
+/// More than fontconfig takes to look through the fonts of a machine, in bytes. Where memory gives out in
+/// that, it writes down that there are no fonts, and every program of the machine believes it from then on.
+constexpr std::size_t roomToReadFonts = std::size_t{48} << 20U;
+
+} // namespace
+
 Painting::Painting() {
+    ::operator delete(::operator new(roomToReadFonts)); // throws where it is not to be had
     qputenv("QT_QPA_PLATFORM", "offscreen");
     static int count = 1;
     static char name[] = "tholepinctl";
     static char* arguments[] = {name, nullptr};
     m_application = std::make_unique<QGuiApplication>(count, arguments);
+    (void)QFontDatabase::families(); // they are read here, not when memory has been taken by what is painted
 }
 
 Painting::~Painting() = default;

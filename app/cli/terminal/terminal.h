@@ -67,7 +67,7 @@ int failWith(const std::string& what, const std::string& where, const std::strin
 std::string placeIn(const std::string& file, int row, const std::string& column);
 
 /// What Qt's painting needs, without a display, while it lives. Only for commands that paint: it takes its
-/// time.
+/// time. Throws std::bad_alloc before the fonts are read, where there is not the memory for them.
 class Painting {
 public:
     Painting();

@@ -1,5 +1,7 @@
 #include "tests/app/cli/small_club.h"
 
+#include <fstream>
+
 namespace small_club {
 namespace {
 
@@ -27,6 +29,30 @@ protected:
         return count;
     }
 };
+
+/// The machine's fonts with a cache of their own, empty at first: what a program without memory writes into
+/// the machine's would be believed by every other program and test.
+class OwnFonts {
+public:
+    OwnFonts() {
+        std::ofstream(settings()) << "<?xml version=\"1.0\"?><!DOCTYPE fontconfig SYSTEM \"fonts.dtd\">"
+                                     "<fontconfig><dir>/usr/share/fonts</dir>"
+                                     "<include ignore_missing=\"yes\">/etc/fonts/conf.d</include><cachedir>"
+                                  << (m_folder / "cache").string() << "</cachedir></fontconfig>";
+    }
+    std::filesystem::path settings() const { return m_folder / "fonts.conf"; }
+    std::filesystem::path folder() const { return m_folder.path(); }
+
+private:
+    support::ScratchFolder m_folder;
+};
+
+/// By pdffonts: what a tag sheet is written with that finds its fonts in that cache.
+std::string fontsOfSheet(const OwnFonts& fonts, const std::string& club) {
+    const std::string sheet = fonts.folder() / "sheet.pdf";
+    const Ran made = ctl({"tags", club, "--out", sheet}, {}, {.fonts = fonts.settings()});
+    return made.exit == 0 ? support::runProgram("/usr/bin/pdffonts", {sheet}).out : made.err;
+}
 
 TEST_F(ShortOfMeans, newTagsAreToldBeforeTheirSheetIsMade) {
     const std::string out = m_folder / "new.pdf";
@@ -103,8 +129,11 @@ TEST_F(ShortOfMeans, withRoomEverythingIsMade) {
 TEST_F(ShortOfMeans, memoryThatGivesOutIsSaidInOneLine) {
     int gaveOut = 0, done = 0;
     for (unsigned long megabytes = 110; megabytes <= 240; megabytes += 5) {
-        const Ran ran = runWith({.addressBytes = megabytes << 20U},
+        const OwnFonts fonts;
+        const Ran ran = runWith({.addressBytes = megabytes << 20U, .fonts = fonts.settings()},
                                 {"tags", "--mint", "300", "--out", m_folder / "tags.pdf"});
+        EXPECT_THAT(fontsOfSheet(fonts, m_file), HasSubstr("DejaVuSans"))
+            << "after a run with " << megabytes << " MB";
         if (ran.exit == 0) {
             ++done;
             continue;
