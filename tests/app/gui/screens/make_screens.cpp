@@ -86,14 +86,11 @@ public:
     }
 
     /// Of Bittern, from its empty lists to its printout.
-    void takeLaunch(const std::vector<core::TagLabel>& tags,
-                    const std::vector<std::filesystem::path>& scenes) {
+    void takeLaunch(const std::vector<std::filesystem::path>& scenes) {
         start("Bittern", core::Phase::Launch);
         take("launch-begun");
         session().giveNames({"Tobin Ashe", "Ines Varro"});
         readScenes(scenes);
-        for (const core::TagLabel& tag : tags) // whatever a slow machine has not read in its time
-            session().scan(QString::fromStdString(tag.code), core::SeenBy::Camera);
         settle();
         m_window.findChild<QPushButton*>("logReadButton")->click();
         for (const char* point : {"hull and floor", "bungs in", "handles and straps"})
@@ -185,8 +182,10 @@ private:
 
     void readScenes(const std::vector<std::filesystem::path>& scenes) {
         auto* progress = m_window.checkPage().findChild<QWidget*>("recordingProgress");
-        m_window.checkPage().camera().readRecording(scenes);
-        waitFor([&] { return !progress->isVisible(); }, std::chrono::seconds(60));
+        for (const std::filesystem::path& scene : scenes) { // each alone: they are no film of one place
+            m_window.checkPage().camera().readRecording({scene});
+            waitFor([&] { return !progress->isVisible(); }, std::chrono::seconds(60));
+        }
     }
 
     std::filesystem::path m_club;
@@ -202,17 +201,15 @@ int main(int argc, char** argv) {
     const support::ScreensProgram program(argc, argv);
     if (!program.hasFolder()) return 2;
     std::vector<std::filesystem::path> scenes;
-    std::vector<core::TagLabel> tags;
     {
         auto club = program.makeClub();
         if (!club) return 3;
         makeChecks(*club);
-        tags = tagsInBittern(*club);
-        scenes = scenesOf(tags, program.scratch());
+        scenes = scenesOf(tagsInBittern(*club), program.scratch());
     }
     Screens screens(program);
     screens.takeBoard();
-    screens.takeLaunch(tags, scenes);
+    screens.takeLaunch(scenes);
     screens.takeReturn();
     screens.takeUrgent("urgent");
     screens.takeLetGo("let-go");
