@@ -70,11 +70,6 @@ void rollBackForReader(const std::filesystem::path& file) {
     }
 }
 
-bool isFolderWritable(const std::filesystem::path& file) {
-    const std::filesystem::path folder = file.has_parent_path() ? file.parent_path() : ".";
-    return ::faccessat(AT_FDCWD, folder.c_str(), W_OK, AT_EACCESS) == 0;
-}
-
 bool isBusyBeside(const std::filesystem::path& file) {
     return holdsSomething(file, "-wal") || holdsSomething(file, "-journal");
 }
@@ -84,18 +79,6 @@ std::unique_ptr<Database> copyInMemory(Database& database, std::span<const Migra
     auto copy = std::make_unique<Database>(std::filesystem::path(), Database::Mode::Memory);
     database.copyTo(*copy);
     migrate(*copy, steps);
-    return copy;
-}
-
-/// Where SQLite could keep nothing beside the file, as on a disc or a locked stick, the file is read alone
-/// and at once, without locks; so nothing may stand beside it, before and after.
-std::unique_ptr<Database> openWhereNothingIsWritten(const std::filesystem::path& file,
-                                                    std::span<const Migration> steps) {
-    if (isBusyBeside(file)) refuse(ErrorCode::FileCutShort, file);
-    Database database(file, Database::Mode::Immutable);
-    requireClub(database, file, steps.back().version);
-    auto copy = copyInMemory(database, steps);
-    if (isBusyBeside(file)) refuse(ErrorCode::FileCutShort, file);
     return copy;
 }
 
@@ -112,22 +95,46 @@ std::string marksOf(const std::filesystem::path& file) {
     return marks;
 }
 
-/// The same with a log beside it, as when somebody copied both, or a program was killed: what was committed
-/// is in the log.
-std::unique_ptr<Database> openWithLogWhereNothingIsWritten(const std::filesystem::path& file,
-                                                           std::span<const Migration> steps) {
-    const std::string before = marksOf(file);
-    Database database(file, Database::Mode::Unlocked);
+/// Where SQLite can keep nothing beside the file: all of it at once, with what its log holds, as when
+/// somebody copied both or a program was killed. Without locks, so it counts only if nobody wrote meanwhile.
+std::unique_ptr<Database> copyWithoutLocks(const std::filesystem::path& file,
+                                           std::span<const Migration> steps) {
+    if (holdsSomething(file, "-journal")) refuse(ErrorCode::FileCutShort, file);
+    const bool hasLog = holdsSomething(file, "-wal");
+    Database database(file, hasLog ? Database::Mode::Unlocked : Database::Mode::Immutable);
     requireClub(database, file, steps.back().version);
-    syncLog(file);
-    auto copy = copyInMemory(database, steps);
-    if (marksOf(file) != before) refuse(ErrorCode::FileCutShort, file); // somebody else writes to it
-    return copy;
+    if (hasLog) syncLog(file);
+    return copyInMemory(database, steps);
+}
+
+std::unique_ptr<Database> openWhereNothingIsWritten(const std::filesystem::path& file,
+                                                    std::span<const Migration> steps) {
+    constexpr int tries = 3; // somebody else may be at work there
+    for (int left = tries; left > 0; --left) {
+        const std::string before = marksOf(file);
+        try {
+            auto copy = copyWithoutLocks(file, steps);
+            if (marksOf(file) == before) return copy;
+        } catch (const StoreFailure&) {
+            if (marksOf(file) == before) throw;
+        }
+    }
+    refuse(ErrorCode::DatabaseLocked, file);
+}
+
+bool mayWrite(const std::filesystem::path& path) {
+    return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
+}
+
+/// On a disc or a locked stick it cannot; and what somebody leaves there who may not write to the file
+/// itself, its owner could not write to.
+bool mayKeepBeside(const std::filesystem::path& file) {
+    return mayWrite(file.has_parent_path() ? file.parent_path() : ".") && mayWrite(file);
 }
 
 std::unique_ptr<Database> openToRead(const std::filesystem::path& file, std::span<const Migration> steps) {
-    const bool isWritable = isFolderWritable(file);
-    if (!isWritable && !isBusyBeside(file)) return openWhereNothingIsWritten(file, steps);
+    const bool keepsBeside = mayKeepBeside(file);
+    if (!keepsBeside && !isBusyBeside(file)) return openWhereNothingIsWritten(file, steps);
     try {
         rollBackForReader(file);
         auto database = std::make_unique<Database>(file, Database::Mode::ReadOnly);
@@ -136,13 +143,11 @@ std::unique_ptr<Database> openToRead(const std::filesystem::path& file, std::spa
         if (database->number("PRAGMA user_version") == steps.back().version) return database;
         return copyInMemory(*database, steps);
     } catch (const StoreFailure& failure) {
-        const bool maybeOfTheFolder =
-            failure.error.code == ErrorCode::DatabaseFailed || failure.error.code == ErrorCode::FileCutShort;
-        if (isWritable || !maybeOfTheFolder) throw;
-        if (holdsSomething(file, "-journal") || !holdsSomething(file, "-wal"))
-            refuse(ErrorCode::FileCutShort, file);
+        const ErrorCode code = failure.error.code;
+        const bool maybeNoRoom = code == ErrorCode::DatabaseFailed; // for what stands beside it: a full disk
+        if (!maybeNoRoom && (keepsBeside || code != ErrorCode::FileCutShort)) throw;
     }
-    return openWithLogWhereNothingIsWritten(file, steps);
+    return openWhereNothingIsWritten(file, steps);
 }
 
 /// Empty: another program has it open, or it cannot be written to, or it is no club, which openToRead says.
@@ -258,7 +263,7 @@ std::unique_ptr<Database> open(const std::filesystem::path& named, bool readOnly
 std::unique_ptr<Database> openAside(const std::filesystem::path& named) {
     requireFile(named);
     const std::filesystem::path file = behindLinks(named);
-    auto alone = isFolderWritable(file) ? openAlone(file, migrations()) : nullptr;
+    auto alone = mayKeepBeside(file) ? openAlone(file, migrations()) : nullptr;
     return alone ? std::move(alone) : openToRead(file, migrations());
 }
 

@@ -26,8 +26,9 @@ std::unique_ptr<Database> create(const std::filesystem::path& file,
 
 /// Refuses what is not a club file, is newer, or was never finished. An older one is first copied to
 /// `<file>.before-<version>` beside it, then migrated. What a killed program wrote is on disk before anything
-/// is read of it here. Who reads (`readOnly`) changes nothing, but rolls back what was cut short; where the
-/// folder cannot be written to, the file is read into memory. `steps` is for tests.
+/// is read of it here. Who reads (`readOnly`) changes nothing, but rolls back what was cut short; where
+/// nothing can be kept beside the file (its folder or itself cannot be written to, the disk is full), it is
+/// read into memory. `steps` is for tests.
 std::unique_ptr<Database> open(const std::filesystem::path& file, bool readOnly,
                                std::span<const Migration> steps = migrations());
 

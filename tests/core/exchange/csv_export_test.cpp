@@ -2,13 +2,12 @@
 
 #include "tests/core/exchange/exchange_support.h"
 #include "tests/support/errors.h"
+#include "tests/support/full_disk.h"
 #include "tests/support/scratch_folder.h"
 
-#include <csignal>
 #include <fstream>
 #include <gmock/gmock.h>
 #include <random>
-#include <sys/resource.h>
 
 namespace {
 
@@ -130,28 +129,6 @@ TEST(CsvExport, whatStandsInTheWayChangesNothing) {
     EXPECT_EQ(std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator()), 2);
 }
 
-/// While it lives no file of this process grows beyond `bytes`: the same failure as a full disk, at a place
-/// of choice.
-class SmallFilesOnly {
-public:
-    explicit SmallFilesOnly(rlim_t bytes) {
-        m_before = std::signal(SIGXFSZ, SIG_IGN);
-        getrlimit(RLIMIT_FSIZE, &m_limit);
-        const rlimit small{bytes, m_limit.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &small);
-    }
-    ~SmallFilesOnly() {
-        setrlimit(RLIMIT_FSIZE, &m_limit);
-        std::signal(SIGXFSZ, m_before);
-    }
-    SmallFilesOnly(const SmallFilesOnly&) = delete;
-    SmallFilesOnly& operator=(const SmallFilesOnly&) = delete;
-
-private:
-    rlimit m_limit{};
-    void (*m_before)(int) = nullptr;
-};
-
 TEST(CsvExport, aDiskThatTakesNoMoreChangesNothing) {
     const support::ScratchFolder folder;
     MapRegister rows;
@@ -161,7 +138,7 @@ TEST(CsvExport, aDiskThatTakesNoMoreChangesNothing) {
                          {"boats.csv", "boat\nHeron\n"}});
     std::ofstream(folder / "places.csv") << "old";
     {
-        const SmallFilesOnly limit(1500);
+        const support::FullDisk limit(1500);
         const core::Outcome outcome = core::exportSheets(rows, folder.path());
         ASSERT_FALSE(outcome);
         EXPECT_EQ(outcome.error().kind(), core::ErrorKind::DiskFailed);

@@ -5,10 +5,9 @@
 #include "core/store/kept_keys.h"
 #include "core/store/new_file.h"
 #include "tests/core/store/machine_chain.h"
+#include "tests/support/full_disk.h"
 
-#include <csignal>
 #include <gmock/gmock.h>
-#include <sys/resource.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -45,28 +44,6 @@ public:
 private:
     const char* m_name;
     std::optional<std::string> m_before;
-};
-
-/// A disk that is full after so many bytes of a file (setrlimit(2), RLIMIT_FSIZE), while it lives.
-class FullDisk {
-public:
-    explicit FullDisk(rlim_t bytes) {
-        m_signal = std::signal(SIGXFSZ, SIG_IGN);
-        ::getrlimit(RLIMIT_FSIZE, &m_before);
-        rlimit now = m_before;
-        now.rlim_cur = bytes;
-        ::setrlimit(RLIMIT_FSIZE, &now);
-    }
-    ~FullDisk() {
-        ::setrlimit(RLIMIT_FSIZE, &m_before);
-        std::signal(SIGXFSZ, m_signal);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-private:
-    rlimit m_before{};
-    void (*m_signal)(int) = nullptr;
 };
 
 ErrorCode codeOf(const std::function<void()>& work) {
@@ -116,7 +93,7 @@ TEST_F(KeptNotes, areWholeOrAsTheyWere) {
     ASSERT_TRUE(keys.putNote("note", "seven"));
     ASSERT_TRUE(keys.putNote("note", "eight"));
     {
-        const FullDisk full(3);
+        const support::FullDisk full(3);
         EXPECT_FALSE(keys.putNote("note", "nine hundred"));
     }
     EXPECT_EQ(KeptKeys(aClub).note("note"), "eight");
@@ -151,7 +128,7 @@ TEST_F(KeptNotes, aKeyOfWhichTheDiskTookAPartIsNone) {
     const KeptKeys keys(aClub);
     OwnMachine machine{core::MachineKey::fresh(), {7, std::string(64, 'a')}};
     {
-        const FullDisk full(100);
+        const support::FullDisk full(100);
         keys.put(machine);
     }
     EXPECT_TRUE(keys.all().empty());
