@@ -8194,10 +8194,6 @@ Erledigt am %1: %2</translation>
         <translation>Der Versuch wird von selbst wiederholt. Stecker, Adresse und Passwort prüfen.</translation>
     </message>
     <message>
-        <source>tag wears out: print a new one</source>
-        <translation>Etikett nutzt sich ab: neu drucken</translation>
-    </message>
-    <message>
         <source>camera of the network…</source>
         <translation>Kamera im Netzwerk…</translation>
     </message>

@@ -280,9 +280,6 @@ void CameraPanel::describeAgain() {
             const CodeWords words = m_describe(scannedText(tracked.code));
             outline.label = words.label;
             outline.mark = words.mark;
-            const auto& grade = tracked.code.printGrade;
-            if (grade && *grade < scanner::wornPrint && !words.label.isEmpty())
-                outline.label += " · " + tr("tag wears out: print a new one");
         }
         outlines.push_back(std::move(outline));
     }
