@@ -24,6 +24,8 @@ namespace {
 
 using support::at;
 
+const char* const wornTag = "KPZ36AE62R"; ///< of Bittern's rescue tube
+
 /// A check of the boat's own kit, but for some that is missing and some that came along.
 void check(core::Club& club, const std::string& boat, core::Phase phase,
            const std::vector<std::string>& people, const std::string& instant,
@@ -37,8 +39,8 @@ void check(core::Club& club, const std::string& boat, core::Phase phase,
     for (const core::TagLabel& tag : *kit)
         if (std::find(without.begin(), without.end(), tag.code) == without.end()) codes.push_back(tag.code);
     for (const std::string& code : codes)
-        if (!club.checks().scan(open->check, core::ScannedText::typed(code), core::SeenBy::Camera,
-                                at(instant)))
+        if (!club.checks().scan(open->check, support::tagOfPrint(code, code == wornTag ? 0.7 : 3.4),
+                                core::SeenBy::Camera, at(instant)))
             return;
     if (!club.checks().sign(open->check, people.front(), "training", at(instant))) return;
 }
@@ -47,7 +49,7 @@ void check(core::Club& club, const std::string& boat, core::Phase phase,
 bool makeClub(const support::ScreensProgram& program) {
     auto club = program.makeClub();
     if (!club) return false;
-    const std::string bitternsTube = "KPZ36AE62R", dabchicksTube = "KQ8SK0R3E2", bitternsLine = "KDVK4H6SRX",
+    const std::string bitternsTube = wornTag, dabchicksTube = "KQ8SK0R3E2", bitternsLine = "KDVK4H6SRX",
                       dabchicksKnife = "KMRMQRZM66";
     const auto launch = core::Phase::Launch, back = core::Phase::Return;
     const core::ManifestOwner inflatables{core::ManifestOwner::Kind::BoatClass, "inflatable"};
@@ -109,6 +111,8 @@ void takeKit(Screens& screens) {
     screens.take("gear-kit-change");
     screens.type("kitSearchEdit", "KFRN1CCPVA");
     screens.take("gear-kit-written-off");
+    screens.type("kitSearchEdit", wornTag);
+    screens.take("gear-kit-worn-tag");
     screens.press("newKitButton");
     screens.choose("newKitTypeBox", "life jacket");
     screens.take("gear-kit-new");

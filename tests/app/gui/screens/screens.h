@@ -24,6 +24,7 @@
 #include <QTemporaryDir>
 #include <QTextStream>
 
+#include <algorithm>
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -87,16 +88,26 @@ private:
     std::filesystem::path m_given;
 };
 
-/// Opens a check of that boat and shows all of its kit. Its id; empty when something was refused.
+/// What a camera sees of a tag whose print is that good, 4 (as new) to 0.
+inline core::ScannedText tagOfPrint(const std::string& code, double print) {
+    core::ScannedText scanned = core::ScannedText::typed(code);
+    scanned.print = print;
+    return scanned;
+}
+
+/// Opens a check of that boat and shows all of its kit, the first two with tags that wear out. Its id; empty
+/// when something was refused.
 inline std::string checkWithAllKit(core::Club& club, const std::string& boat, core::Phase phase,
                                    core::Moment moment, const std::vector<std::string>& people) {
     const auto check = club.checks().open(boat, phase, moment);
     if (!check || !club.checks().giveNames(check->check, people, moment)) return {};
     const auto kit = club.kit().labelsOfBoat(boat);
-    for (const core::TagLabel& tag : *kit)
-        if (!club.checks().scan(check->check, core::ScannedText::typed(tag.code), core::SeenBy::Camera,
-                                moment))
+    double print = 0.6;
+    for (const core::TagLabel& tag : *kit) {
+        if (!club.checks().scan(check->check, tagOfPrint(tag.code, print), core::SeenBy::Camera, moment))
             return {};
+        print = std::min(print + 0.9, 3.6);
+    }
     return check->check;
 }
 
