@@ -7,6 +7,7 @@
 #include "core/club/club_state.h"
 #include "core/store/check_acts.h"
 #include "core/store/item_states.h"
+#include "core/store/sign_off_tables.h"
 
 #include <algorithm>
 #include <set>
@@ -25,12 +26,12 @@ public:
     BoatOnRecord read(const Boat& boat) const {
         BoatOnRecord record{
             .boat = boat.name, .boatClass = boat.boatClass, .checkEveryDays = boat.checkEveryDays};
-        const auto last = checkTables::newestSignOff(*m_state.database, boat.name);
+        const auto last = signOffTables::newestSignOff(*m_state.database, boat.name);
         if (!last) return record;
         record.last = m_state.signedCheck(*last);
         record.checkedDaysAgo = daysBetween(record.last->answer.today, m_today);
-        const auto launch = checkTables::newestSignOff(*m_state.database, boat.name, Phase::Launch);
-        if (launch && !checkTables::isUrgentEnded(*m_state.database, launch->check))
+        const auto launch = signOffTables::newestSignOff(*m_state.database, boat.name, Phase::Launch);
+        if (launch && !signOffTables::isUrgentEnded(*m_state.database, launch->check))
             record.urgent = launch->urgent;
         for (const Finding& finding : record.last->answer.findings)
             if (finding.kind == FindingKind::LogOpen && !isOpenStill(finding, boat.name))
@@ -56,7 +57,8 @@ private:
 
     /// Another boat may have brought it in before this one came back.
     void addSeenOfMissed(const SignOff& last, BoatOnRecord& record) const {
-        const auto launch = checkTables::newestLaunchSignedBefore(*m_state.database, record.boat, last.stamp);
+        const auto launch =
+            signOffTables::newestLaunchSignedBefore(*m_state.database, record.boat, last.stamp);
         for (const Finding& finding : record.last->answer.findings)
             if (finding.kind == FindingKind::NotReturned)
                 addSeenSince(finding.item.id, launch ? launch->stamp : last.stamp, record);
@@ -83,7 +85,7 @@ private:
 MissingOnRecord readMissing(Database& database, Item item, const StateNow& now) {
     MissingOnRecord missing{.item = std::move(item)};
     const std::string& code = missing.item.id;
-    missing.launch = checkTables::newestLaunchOf(database, code, now.missingStamp);
+    missing.launch = signOffTables::newestLaunchOf(database, code, now.missingStamp);
     if (missing.launch) missing.launchPeople = checkActs::names(database, missing.launch->check);
     missing.sighting = checkTables::newestSighting(database, code, {}, now.missingStamp);
     if (missing.sighting) {
@@ -91,7 +93,7 @@ MissingOnRecord readMissing(Database& database, Item item, const StateNow& now) 
             missing.seenAt = run->location;
         missing.seenPeople = checkActs::names(database, missing.sighting->check);
     }
-    missing.missedBy = checkTables::signOff(database, now.missingCheck);
+    missing.missedBy = signOffTables::signOff(database, now.missingCheck);
     return missing;
 }
 
@@ -99,7 +101,7 @@ MissingOnRecord readMissing(Database& database, Item item, const StateNow& now) 
 
 void ClubState::endUrgentOfWhole(Ledger& ledger, CalendarDay today) {
     const BoatReader reader(*this, today);
-    for (const SignOff& launch : checkTables::standingUrgent(*database)) {
+    for (const SignOff& launch : signOffTables::standingUrgent(*database)) {
         const auto boat = registerStore.boat(launch.location.name);
         if (boat && conditionOf(reader.read(*boat)).kind == BoatCondition::Kind::KitReady)
             ledger.append(UrgentEnded{launch.check}, {});

@@ -6,6 +6,7 @@
 #include "core/check/boat_check.h"
 #include "core/check/finding.h"
 #include "core/club/club_state.h"
+#include "core/store/sign_off_tables.h"
 #include "core/tag/reason.h"
 #include "core/tag/tag_code.h"
 
@@ -227,7 +228,7 @@ Result<CheckAnswer> ClubChecks::answer(const std::string& check, CalendarDay tod
     return guarded([&]() -> Result<CheckAnswer> {
         const auto run = m_state->anyRun(check);
         if (!run) return run.error();
-        if (auto answer = checkTables::signedAnswer(*m_state->database, check)) return std::move(*answer);
+        if (auto answer = signOffTables::signedAnswer(*m_state->database, check)) return std::move(*answer);
         return judge(m_state->heldCheck.inputOf(*run, today));
     });
 }

@@ -10,6 +10,7 @@
 
 #include "core/register/typed_rows.h"
 #include "core/store/check_acts.h"
+#include "core/store/sign_off_tables.h"
 #include "core/upkeep/same_name.h"
 
 #include <algorithm>
@@ -58,7 +59,7 @@ std::vector<std::string> wentOutLast(Database& database, const Location& where) 
     std::vector<std::string> drivers, crew;
     int launches = 0;
     if (!where.isBoat()) return drivers;
-    for (const SignOff& each : checkTables::signOffsOf(database, where.name)) {
+    for (const SignOff& each : signOffTables::signOffsOf(database, where.name)) {
         if (each.phase != Phase::Launch) continue;
         if (++launches > launchesLookedAt) break;
         const auto names = checkActs::names(database, each.check);

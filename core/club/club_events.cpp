@@ -10,6 +10,7 @@
 #include "core/club/club_state.h"
 #include "core/record/documents.h"
 #include "core/store/check_acts.h"
+#include "core/store/sign_off_tables.h"
 #include "core/store/trip_tables.h"
 
 namespace core {
@@ -36,7 +37,7 @@ TripItem readItem(Database& database, const Item& item, const std::string& launc
 Trip readTrip(const ClubState& state, const SignOff& launch) {
     Database& database = *state.database;
     Trip trip{.launch = launch, .launchPeople = checkActs::names(database, launch.check)};
-    trip.next = checkTables::firstSignOff(database, launch.location.name, launch.stamp);
+    trip.next = signOffTables::firstSignOff(database, launch.location.name, launch.stamp);
     if (trip.next) trip.nextPeople = checkActs::names(database, trip.next->check);
     for (const ItemRecord& record : state.checkStore.itemsSeenIn(launch.check))
         trip.kit.push_back(readItem(database, record.item, launch.stamp));
@@ -66,7 +67,7 @@ Result<EventTally> ClubEvents::tally(const std::string& event) const {
         std::vector<Trip> trips;
         for (const CheckRun& run : runs)
             if (run.phase == Phase::Launch)
-                if (const auto launch = checkTables::signOff(*m_state->database, run.check))
+                if (const auto launch = signOffTables::signOff(*m_state->database, run.check))
                     trips.push_back(readTrip(*m_state, *launch));
         return tallyOf(event, trips, ClubAnswers(*m_state).missingItems());
     });

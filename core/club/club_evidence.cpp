@@ -5,6 +5,7 @@
 #include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
 #include "core/store/names_now.h"
+#include "core/store/sign_off_tables.h"
 #include "core/store/tag_tables.h"
 
 namespace core {
@@ -61,7 +62,7 @@ Result<Evidence> ClubAnswers::evidence(const std::string& name, Instant on) cons
         const ReadSnapshot asOfNow(*m_state->database);
         const auto found = ClubRegister(*m_state).boat(name);
         if (!found) return found.error();
-        const auto signOffs = checkTables::signOffsOf(*m_state->database, found->name);
+        const auto signOffs = signOffTables::signOffsOf(*m_state->database, found->name);
         std::optional<LaunchOnRecord> record;
         if (const SignOff* launch = lastLaunchUntil(on, signOffs))
             record = readLaunch(*m_state, *launch, firstReturnAfter(*launch, signOffs));

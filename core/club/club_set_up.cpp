@@ -4,6 +4,7 @@
 #include "core/club/club_kit.h"
 #include "core/club/club_register.h"
 #include "core/club/club_state.h"
+#include "core/store/sign_off_tables.h"
 
 #include <algorithm>
 
@@ -38,7 +39,7 @@ std::vector<SetUpTick> ClubAnswers::setUp(bool arePrinted, CalendarDay today) co
     values.wasTagSeen = checkTables::isAnythingSeen(*m_state->database);
     const auto boats = known.boats(); // what a boat signed that is no longer here was signed
     values.wasSigned = std::any_of(boats.begin(), boats.end(), [&](const Boat& boat) {
-        return checkTables::newestSignOff(*m_state->database, boat.name).has_value();
+        return signOffTables::newestSignOff(*m_state->database, boat.name).has_value();
     });
     return setUpOf(values);
 }

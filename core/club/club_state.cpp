@@ -7,6 +7,7 @@
 #include "core/register/typed_rows.h"
 #include "core/store/check_acts.h"
 #include "core/store/row_table.h"
+#include "core/store/sign_off_tables.h"
 #include "core/tag/tag_code.h"
 
 namespace core {
@@ -38,7 +39,7 @@ Result<CheckRun> ClubState::heldRun(const std::string& check) const {
 
 Result<CheckRun> ClubState::openRun(const std::string& check) const {
     auto run = heldRun(check);
-    if (run && checkTables::signOff(*database, check)) return Error{ErrorCode::CheckSigned};
+    if (run && signOffTables::signOff(*database, check)) return Error{ErrorCode::CheckSigned};
     return run;
 }
 
@@ -53,7 +54,7 @@ bool ClubState::isTouched(const std::string& check) const {
 
 SignedCheck ClubState::signedCheck(const SignOff& signOff) const {
     return {signOff.check, signOff.by, signOff.at, signOff.urgent,
-            checkTables::signedAnswer(*database, signOff.check).value()};
+            signOffTables::signedAnswer(*database, signOff.check).value()};
 }
 
 std::vector<std::string> ClubState::tagsLike(const std::string& typed) const {

@@ -4,6 +4,7 @@
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/names_now.h"
+#include "core/store/sign_off_tables.h"
 #include "core/store/tag_tables.h"
 #include "core/upkeep/same_name.h"
 
@@ -85,7 +86,7 @@ void MergeLook::readBefore(const Fact& fact, const FactBody& body) {
             if (const auto run = checkTables::run(m_database, newest->check))
                 m_seen.emplace(seen->code, Seen{*run, newest->at});
     } else if (const auto* signature = std::get_if<CheckSigned>(&body)) {
-        if (checkTables::signOff(m_database, signature->check)) m_wasSigned.insert(signature->check);
+        if (signOffTables::signOff(m_database, signature->check)) m_wasSigned.insert(signature->check);
     } else if (const auto* row = std::get_if<RowWritten>(&body); row && isNamed(row->sheet)) {
         if (m_state.registerStore.find(row->sheet, row->key)) m_wasThere.insert(fact.kind + ' ' + row->key);
     }
@@ -195,7 +196,7 @@ void MergeLook::lookAtName(const RowWritten& row) {
 }
 
 void MergeLook::lookAtSignature(const Fact& fact, const CheckSigned& signature) {
-    const auto kept = checkTables::signOff(m_database, signature.check);
+    const auto kept = signOffTables::signOff(m_database, signature.check);
     if (kept && (kept->stamp != fact.stamp() || m_wasSigned.count(signature.check) > 0))
         note({.kind = LookAt::Kind::SignedTwice, .name = kept->location.name});
     if (kept && kept->phase == Phase::Launch) m_boats.insert(kept->location.name);
@@ -222,7 +223,7 @@ void MergeLook::lookAtRenaming(const Fact& fact, const Renamed& renamed) {
 
 /// A launch after a launch, without a return between them, of two machines, of which one came in.
 void MergeLook::lookAtLaunches(const std::string& boat) {
-    const auto signOffs = checkTables::signOffsOf(m_database, boat);
+    const auto signOffs = signOffTables::signOffsOf(m_database, boat);
     for (std::size_t i = 0; i + 1 < signOffs.size(); ++i) {
         if (signOffs[i].phase != Phase::Launch || signOffs[i + 1].phase != Phase::Launch) continue;
         const auto later = factTable::byStamp(m_database, signOffs[i].stamp);

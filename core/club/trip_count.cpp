@@ -4,6 +4,7 @@
 #include "core/register/cell_values.h"
 #include "core/store/check_acts.h"
 #include "core/store/fact_table.h"
+#include "core/store/sign_off_tables.h"
 
 #include <algorithm>
 #include <span>
@@ -16,9 +17,9 @@ std::string tableOfUse() {
 }
 
 std::optional<SignOff> launchOf(const ClubState& state, const CheckRun& run) {
-    const auto signedBack = checkTables::signOff(*state.database, run.check);
+    const auto signedBack = signOffTables::signOff(*state.database, run.check);
     const std::string& boat = run.location.name;
-    return signedBack ? checkTables::newestLaunchSignedBefore(*state.database, boat, signedBack->stamp)
+    return signedBack ? signOffTables::newestLaunchSignedBefore(*state.database, boat, signedBack->stamp)
                       : state.checkStore.outOn(boat);
 }
 

@@ -11,6 +11,7 @@
 #include "core/store/private_table.h"
 #include "core/store/register_store.h"
 #include "core/store/row_table.h"
+#include "core/store/sign_off_tables.h"
 #include "core/store/tag_tables.h"
 #include "core/store/told_words.h"
 #include "core/store/trip_tables.h"
@@ -104,13 +105,13 @@ public:
         checkActs::putClosed(m_database, fact.check, m_stamp, fact.reason);
     }
     void operator()(const CheckSigned& fact) const {
-        checkTables::putSignOff(m_database,
-                                {fact.check, m_stamp, location(fact.phase, fact.boat), fact.phase, writer(),
-                                 fact.at, fact.urgent},
-                                nameOf(fact.answer.outcome), fieldText(m_fact, "answer"));
+        signOffTables::putSignOff(m_database,
+                                  {fact.check, m_stamp, location(fact.phase, fact.boat), fact.phase, writer(),
+                                   fact.at, fact.urgent},
+                                  nameOf(fact.answer.outcome), fieldText(m_fact, "answer"));
     }
     void operator()(const UrgentEnded& fact) const {
-        checkTables::putUrgentEnded(m_database, fact.check, m_stamp);
+        signOffTables::putUrgentEnded(m_database, fact.check, m_stamp);
     }
     void operator()(const EventGiven& fact) const {
         checkActs::putEvent(m_database, place(fact.check), fact.event, true);

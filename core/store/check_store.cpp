@@ -2,6 +2,7 @@
 
 #include "core/store/check_acts.h"
 #include "core/store/item_states.h"
+#include "core/store/sign_off_tables.h"
 
 #include <algorithm>
 #include <set>
@@ -93,17 +94,17 @@ SeenItem CheckStore::seenItem(ItemRecord record, const Sighting& first, const Ch
     seen.logOpen = openOnly(m_register.logOfItem(code));
     seen.print = checkTables::printGrade(m_database, code);
     if (run.phase == Phase::Return)
-        if (const auto launch = checkTables::newestLaunchOf(m_database, code)) {
+        if (const auto launch = signOffTables::newestLaunchOf(m_database, code)) {
             seen.lastLaunchedOn = launch->location.name;
             seen.cameBackSince =
-                checkTables::cameBackOn(m_database, seen.lastLaunchedOn, code, launch->stamp);
+                signOffTables::cameBackOn(m_database, seen.lastLaunchedOn, code, launch->stamp);
         }
     seen.record = std::move(record);
     return seen;
 }
 
 std::optional<SignOff> CheckStore::outOn(const std::string& boat) const {
-    const auto newest = checkTables::newestSignOff(m_database, boat);
+    const auto newest = signOffTables::newestSignOff(m_database, boat);
     return newest && newest->phase == Phase::Launch ? newest : std::nullopt;
 }
 
@@ -126,7 +127,7 @@ void CheckStore::addItemsOfPlace(BoatCheckInput& input) const {
         auto record = m_register.record(cells[0]);
         if (!record) continue;
         const std::string& code = record->item.id;
-        const auto launch = checkTables::newestLaunchOf(m_database, code);
+        const auto launch = signOffTables::newestLaunchOf(m_database, code);
         const auto out = launch ? outOn(launch->location.name) : std::nullopt;
         if (out && out->check == launch->check) input.outOnBoats.insert(code);
         input.expectedBack.push_back(std::move(*record));

@@ -1,10 +1,10 @@
 #include "core/base/error_code.h"
 #include "core/record/row_of_facts.h"
 #include "core/register/typed_rows.h"
-#include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/names_now.h"
 #include "core/store/register_store.h"
+#include "core/store/sign_off_tables.h"
 
 #include <algorithm>
 #include <map>
@@ -43,7 +43,7 @@ void addFacts(Database& database, SheetId id, std::vector<ManifestFact>& facts) 
 
 std::vector<ManifestCheck> checks(Database& database) {
     std::vector<ManifestCheck> checks;
-    for (const SignOff& each : checkTables::signOffsOfBoats(database))
+    for (const SignOff& each : signOffTables::signOffsOfBoats(database))
         checks.push_back({each.stamp, each.location.name, nameOf(each.phase), each.by, each.at});
     return checks;
 }

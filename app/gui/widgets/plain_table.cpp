@@ -1,15 +1,13 @@
 #include "app/gui/widgets/plain_table.h"
 
 #include "app/gui/theme/dress.h"
-#include "app/gui/theme/palette.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/cell_painter.h"
+#include "app/gui/widgets/plain_header.h"
 
 #include <QEvent>
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QPainter>
 #include <QScrollBar>
 #include <QSignalBlocker>
 
@@ -23,89 +21,6 @@ namespace {
 constexpr int narrowest = 48; ///< a column cut to fit
 constexpr int margin = CellPainter::margin, markColumn = CellPainter::markColumn,
               tickColumn = CellPainter::tickColumn, lowestRow = CellPainter::lowestRow;
-
-/// As the cells', in bold.
-QFont headingFont(const QWidget* table) {
-    if (!static_cast<const PlainTable*>(table)->isSmall()) return fontOf(TextRole::Heading);
-    QFont font = fontOf(TextRole::Footnote);
-    font.setBold(true);
-    return font;
-}
-
-/// Headings as quiet bold words over a line; in two lines where the columns need the room.
-class PlainHeader : public QHeaderView {
-public:
-    explicit PlainHeader(QWidget* parent)
-        : QHeaderView(Qt::Horizontal, parent) {
-        setSectionsClickable(false);
-        setHighlightSections(false);
-        setFocusPolicy(Qt::NoFocus);
-    }
-
-    /// Whether that makes it higher or lower.
-    bool setWrapped(bool wrapped) {
-        if (m_isWrapped == wrapped) return false;
-        m_isWrapped = wrapped;
-        headerDataChanged(Qt::Horizontal, 0, count() - 1); // forgets its height
-        return true;
-    }
-
-    void setSorted(int section, bool isBackwards) {
-        m_sorted = section;
-        m_isBackwards = isBackwards;
-        viewport()->update();
-    }
-
-    int widthOf(int section, bool wrapped) const {
-        const QFontMetrics metrics(headingFont(parentWidget()));
-        const QString words = model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString();
-        int width = 0;
-        for (const QString& part : wrapped ? words.split(' ') : QStringList{words})
-            width = std::max(width, metrics.horizontalAdvance(part));
-        return width + 2 * margin + 4 + (sectionsClickable() ? sortMark : 0);
-    }
-
-protected:
-    void paintSection(QPainter* painter, const QRect& rect, int section) const override {
-        const Palette& palette = currentPalette();
-        painter->save();
-        painter->fillRect(rect, palette.ground);
-        painter->setPen(palette.line);
-        painter->drawLine(rect.bottomLeft(), rect.bottomRight());
-        painter->setFont(headingFont(parentWidget()));
-        painter->setPen(palette.quiet);
-        painter->drawText(rect.adjusted(margin, 0, -margin, 0),
-                          model()->headerData(section, Qt::Horizontal, Qt::TextAlignmentRole).toInt() |
-                              (m_isWrapped ? Qt::TextWordWrap : 0),
-                          model()->headerData(section, Qt::Horizontal, Qt::DisplayRole).toString());
-        if (section == m_sorted) drawSorted(*painter, rect, palette);
-        painter->restore();
-    }
-
-    QSize sectionSizeFromContents(int section) const override {
-        const int oneLine = static_cast<const PlainTable*>(parentWidget())->isSmall() ? 32 : 40;
-        return {widthOf(section, m_isWrapped),
-                m_isWrapped ? oneLine + QFontMetrics(headingFont(parentWidget())).lineSpacing() : oneLine};
-    }
-
-private:
-    static constexpr int sortMark = 20; ///< its width
-
-    /// A triangle that points to the smaller end.
-    void drawSorted(QPainter& painter, const QRect& rect, const Palette& palette) const {
-        const QPointF middle(rect.right() - 12, rect.center().y());
-        const double up = m_isBackwards ? -1 : 1;
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(palette.ink);
-        painter.drawPolygon(QPolygonF(
-            {middle + QPointF(-7, 5 * up), middle + QPointF(7, 5 * up), middle + QPointF(0, -6 * up)}));
-    }
-
-    bool m_isWrapped = false;
-    int m_sorted = -1;
-    bool m_isBackwards = false;
-};
 
 } // namespace
 
