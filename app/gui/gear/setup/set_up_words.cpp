@@ -1,5 +1,6 @@
 #include "app/gui/gear/setup/set_up_words.h"
 
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -18,7 +19,32 @@ struct SetUpText {
 QString kitInWords(const core::SetUpTick& tick) {
     if (tick.isDone) return SetUpText::tr("Every boat has all that its manifest asks for.");
     if (tick.lacking.empty()) return SetUpText::tr("There is no boat yet to fit out.");
-    return SetUpText::tr("Not all that is asked of it, or nothing asked yet: %1.").arg(listed(tick.lacking));
+    std::vector<std::string> lacking = tick.lacking;
+    QStringList sentences;
+    for (const core::UnaskedBoat& boat : tick.unasked) {
+        std::erase(lacking, boat.boat);
+        sentences << (boat.boatClass.empty()
+                          ? SetUpText::tr("Nothing is asked of %1: it has no class and no list of its own.")
+                                .arg(text(boat.boat))
+                          : SetUpText::tr("Nothing is asked of %1: its class “%2” has no list.")
+                                .arg(text(boat.boat), text(boat.boatClass)));
+    }
+    if (!lacking.empty())
+        sentences.prepend(SetUpText::tr("Not all that is asked of it: %1.").arg(listed(lacking)));
+    return sentences.join(' ');
+}
+
+QString boatsInWords(const core::SetUpTick& tick) {
+    if (tick.count == 0) return SetUpText::tr("There is no boat yet. Its class says which list it follows.");
+    QStringList sentences;
+    for (const core::UnaskedBoat& boat : tick.unasked)
+        sentences << SetUpText::tr("The class of %1, “%2”, has no list and is almost “%3”: if they are one, "
+                                   "write them alike.")
+                         .arg(text(boat.boat), text(boat.boatClass), text(boat.like));
+    if (sentences.isEmpty())
+        sentences << counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n boat is in the register."),
+                             QT_TRANSLATE_N_NOOP("Words", "%n boats are in the register."));
+    return sentences.join(' ');
 }
 
 QString rulesInWords(const core::SetUpTick& tick) {
@@ -56,9 +82,7 @@ QString stepInWords(SetUpStep step) {
 QString stateInWords(const core::SetUpTick& tick) {
     switch (tick.step) {
     case SetUpStep::Boats:
-        return tick.isDone ? counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n boat is in the register."),
-                                     QT_TRANSLATE_N_NOOP("Words", "%n boats are in the register."))
-                           : SetUpText::tr("There is no boat yet. Its class says which list it follows.");
+        return boatsInWords(tick);
     case SetUpStep::People:
         return tick.isDone
                    ? counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n person is in the register."),
