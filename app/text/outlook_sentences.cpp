@@ -5,6 +5,7 @@
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
 #include "core/exchange/csv_import.h"
 
 #include <QCoreApplication>
@@ -119,8 +120,14 @@ QString effectsInLines(const core::OutlookChange& change, core::CalendarDay toda
 }
 
 QString warningsInLines(const std::vector<core::Error>& warnings, int most) {
+    const auto isSlip = [](const core::Error& each) {
+        return each.code == core::ErrorCode::ClassLikeAnother ||
+               each.code == core::ErrorCode::KitTypeLikeAnother;
+    };
+    std::vector<core::Error> ordered = warnings;
+    std::stable_partition(ordered.begin(), ordered.end(), isSlip); // the cause of what else is told
     QStringList sentences;
-    for (const core::Error& each : warnings)
+    for (const core::Error& each : ordered)
         sentences << OutlookText::tr("Is it meant so? %1.")
                          .arg(withCapital(inWordsOfForms(rejectionInWords(each))));
     sentences.removeDuplicates();

@@ -156,9 +156,9 @@ constexpr ChoiceWords choiceWords[] = {
     {"tolerance", "end_of_month", QT_TRANSLATE_NOOP("RegisterWords", "end of the month")},
     {"phase", "launch", QT_TRANSLATE_NOOP("RegisterWords", "launch")},
     {"phase", "return", QT_TRANSLATE_NOOP("RegisterWords", "return")},
-    {"kind", "look", QT_TRANSLATE_NOOP("RegisterWords", "look at it")},
-    {"kind", "measure", QT_TRANSLATE_NOOP("RegisterWords", "measure it")},
-    {"kind", "timed", QT_TRANSLATE_NOOP("RegisterWords", "time it")},
+    {"kind", "look", QT_TRANSLATE_NOOP("RegisterWords", "a look")},
+    {"kind", "measure", QT_TRANSLATE_NOOP("RegisterWords", "a measure")},
+    {"kind", "timed", QT_TRANSLATE_NOOP("RegisterWords", "timed")},
 };
 
 const ColumnWords* wordsOf(SheetId sheet, std::string_view column) {

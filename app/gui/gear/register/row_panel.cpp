@@ -29,6 +29,7 @@ namespace {
 
 constexpr int waitMs = 300;    ///< after the last letter, before it is asked what the change would do
 constexpr int mostEffects = 5; ///< sentences shown
+constexpr int mostWarned = 2;  ///< likewise
 
 bool isRowHere(core::SheetId sheet, const core::Cells& row, core::CalendarDay today) {
     const int at = core::sheet(sheet).indexOf("until");
@@ -77,7 +78,6 @@ void RowPanel::build(const QByteArray& prefix) {
     column->setSpacing(spaceUnit);
     column->addWidget(m_form);
     column->addWidget(m_others);
-    column->addWidget(m_warnings);
     column->addWidget(m_effects);
     column->addWidget(m_days);
     column->addStretch(1);
@@ -92,6 +92,7 @@ void RowPanel::build(const QByteArray& prefix) {
     auto* scroll = new SideScroll(held, this);
     scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     layout->addWidget(scroll, 1);
+    layout->addWidget(m_warnings); // in view, wherever the form is scrolled to
     layout->addWidget(m_hint);
     layout->addWidget(saidLabel(prefix + "RowSaidLabel"));
     layout->addLayout(m_buttons);
@@ -258,7 +259,7 @@ void RowPanel::showEffects(const Planned& planned) {
     m_effects->setText(effectsInLines(planned.plan->effects, today(), mostEffects));
     m_effects->setVisible(!m_effects->text().isEmpty());
     m_warnings->setText(planned.plan->changes.empty() ? QString()
-                                                      : warningsInLines(planned.plan->warnings, mostEffects));
+                                                      : warningsInLines(planned.plan->warnings, mostWarned));
     m_warnings->setVisible(!m_warnings->text().isEmpty());
     if (!isRule(m_sheet)) return;
     m_days->setText(ruleDaysInWords({cellNow("kit_type"), cellNow("part"), cellNow("rule")},

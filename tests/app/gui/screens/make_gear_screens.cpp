@@ -130,8 +130,9 @@ void takeRegister(Screens& screens) {
     screens.take("gear-register-rename");
     screens.press("renameKeepButton");
     screens.press("registerNewButton");
-    screens.find<QLineEdit>("cell_boat")->setText("Heron");
+    screens.find<QComboBox>("cell_boat")->setEditText("Heron");
     screens.find<QComboBox>("cell_boat_class")->setEditText("inflatible");
+    screens.find<QComboBox>("cell_boat_class")->setFocus();
     support::waitFor([&] { return screens.find<QLabel>("registerWarningsLabel")->isVisible(); });
     screens.take("gear-register-new-boat");
     screens.press("registerDiscardButton");

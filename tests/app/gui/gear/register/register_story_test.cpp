@@ -158,6 +158,16 @@ TEST_F(RegisterPage, aMistypedClassIsToldWhileItIsTyped) {
         << "a warning refuses nothing";
 }
 
+TEST_F(RegisterPage, whatIsAskedBeneathTheFormDoesNotHideTheFieldOfTheKeyboard) {
+    openOffice("register");
+    pressButton("registerNewButton");
+    typeInto("cell_boat", "Heron");
+    typeInto("cell_note", "blue hull"); // the last of the form
+    ASSERT_TRUE(planned([&] { return child("registerWarningsLabel")->isVisible(); }));
+    const auto* note = child("cell_note");
+    EXPECT_TRUE(support::waitFor([&] { return note->visibleRegion().boundingRect() == note->rect(); }));
+}
+
 TEST_F(RegisterPage, aNameThatIsAlmostAnotherIsToldBeforeItIsGiven) {
     openOffice("register");
     openRow("kit types", "knife");
@@ -174,13 +184,12 @@ TEST_F(RegisterPage, aNameThatIsAlmostAnotherIsToldBeforeItIsGiven) {
 TEST_F(RegisterPage, aToleranceIsWrittenInWords) {
     openOffice("register");
     const core::Cells rule{"life jacket", "", "float test"};
-    for (const auto& [typed, stored, shown] :
-         {std::tuple("End of the month", "end_of_month", "end of the month"),
-          {"14 days", "14d", "14 days"},
-          {"end_of_month", "end_of_month", "end of the month"},
-          {"7", "7d", "7 days"},
-          {"None", "none", "none"},
-          {"1d", "1d", "1 day"}}) {
+    for (const auto& [typed, stored, shown] : {std::tuple("14 days", "14d", "14 days"),
+                                               {"End of the month", "end_of_month", "end of the month"},
+                                               {"7", "7d", "7 days"},
+                                               {"end_of_month", "end_of_month", "end of the month"},
+                                               {"None", "none", "none"},
+                                               {"1d", "1d", "1 day"}}) {
         openRow("kit types", "float test");
         typeInto("cell_tolerance", typed);
         pressButton("registerSaveButton");

@@ -104,7 +104,7 @@ TEST_F(SetUpStory, aMistypedClassIsToldAtTheBoats) {
     openOffice("setup");
     EXPECT_EQ(titleOf(1), "Boats: still to do");
     EXPECT_EQ(stateOf(1),
-              "The class of Heron, “inflatible”, has no list and is almost “inflatable”: if they are "
+              "“inflatible”, the class of Heron, has no list and is almost “inflatable”: if they are "
               "one, write them alike.");
     import("boats.csv", "boat,boat_class\nHeron,inflatable\n");
     office().showPage("tags");
