@@ -93,7 +93,8 @@ TEST_F(SetUpStory, everyStepSaysHowItStands) {
     office().showPage("tags");
     office().showPage("setup");
     settle();
-    EXPECT_TRUE(stateOf(2).contains("Nothing is asked of Heron: its class “no class that has a list”"))
+    EXPECT_TRUE(
+        stateOf(2).contains("Nothing is asked of Heron: the class “no class that has a list” has no list."))
         << stateOf(2).toStdString();
     EXPECT_EQ(titleOf(1), "Boats: done") << "its list may come";
     EXPECT_EQ(stateOf(1), "4 boats are in the register.");
