@@ -1,8 +1,12 @@
 #include "app/text/outlook_sentences.h"
 
+#include "app/text/contract_words.h"
+#include "app/text/errors.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/error_code.h"
+#include "core/exchange/csv_import.h"
 
 #include <QCoreApplication>
 
@@ -75,6 +79,14 @@ QStringList ruleSentences(const std::vector<const core::DueChange*>& changes, co
                 .arg(text(one.kitType), rule, count, dayInWords(first->after, today))};
 }
 
+/// At most so many; one more would take no less room than to say that there is one.
+void shorten(QStringList& sentences, int most) {
+    const auto more = sentences.size() - most;
+    if (more <= 1) return;
+    sentences = sentences.mid(0, most);
+    sentences << OutlookText::tr("and %1 more").arg(more);
+}
+
 } // namespace
 
 QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay today) {
@@ -101,13 +113,33 @@ QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay 
 
 QString effectsInLines(const core::OutlookChange& change, core::CalendarDay today, int most) {
     QStringList sentences = effectsInWords(change, today);
-    if (const auto more = sentences.size() - most; more > 1) {
-        sentences = sentences.mid(0, most);
-        sentences << OutlookText::tr("and %1 more").arg(more);
-    }
+    shorten(sentences, most);
     for (QString& sentence : sentences)
         if (!sentence.endsWith('.')) sentence += '.'; // a reason has its own
     return sentences.join('\n');
+}
+
+QString warningsInLines(const std::vector<core::Error>& warnings, int most) {
+    const auto isSlip = [](const core::Error& each) {
+        return each.code == core::ErrorCode::ClassLikeAnother ||
+               each.code == core::ErrorCode::KitTypeLikeAnother;
+    };
+    std::vector<core::Error> ordered = warnings;
+    std::stable_partition(ordered.begin(), ordered.end(), isSlip); // the cause of what else is told
+    QStringList sentences;
+    for (const core::Error& each : ordered)
+        sentences << OutlookText::tr("Is it meant so? %1.")
+                         .arg(withCapital(inWordsOfForms(rejectionInWords(each))));
+    sentences.removeDuplicates();
+    shorten(sentences, most);
+    return sentences.join('\n');
+}
+
+QString warningsInLines(const std::vector<core::RejectedRow>& warnings, int most) {
+    std::vector<core::Error> reasons;
+    for (const core::RejectedRow& each : warnings)
+        reasons.push_back(each.reason);
+    return warningsInLines(reasons, most);
 }
 
 } // namespace app

@@ -5,6 +5,13 @@
 
 #include <QStringList>
 
+#include <vector>
+
+namespace core {
+struct Error;
+struct RejectedRow;
+} // namespace core
+
 namespace app {
 
 // What a change of the register changes, before it is saved.
@@ -15,5 +22,10 @@ namespace app {
 QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay today);
 /// The same, one a line with its full stop: at most so many, then how many more. Empty: it changes nothing.
 QString effectsInLines(const core::OutlookChange& change, core::CalendarDay today, int most);
+
+/// What may not be meant so, each once and on a line of its own ("Is it meant so? The class …"); likewise at
+/// most so many.
+QString warningsInLines(const std::vector<core::Error>& warnings, int most);
+QString warningsInLines(const std::vector<core::RejectedRow>& warnings, int most);
 
 } // namespace app

@@ -1,6 +1,8 @@
 #include "app/text/register_words.h"
 
 #include "app/text/text.h"
+#include "app/text/words.h"
+#include "core/register/cell_values.h"
 
 #include <QCoreApplication>
 
@@ -81,7 +83,7 @@ constexpr ColumnWords columnWords[] = {
     {"severity", QT_TRANSLATE_NOOP("RegisterWords", "when overdue")},
     {"lead_days", QT_TRANSLATE_NOOP("RegisterWords", "days' notice")},
     {"tolerance", QT_TRANSLATE_NOOP("RegisterWords", "tolerance"), nullptr,
-     QT_TRANSLATE_NOOP("RegisterWords", "none, end_of_month, or days such as 14d")},
+     QT_TRANSLATE_NOOP("RegisterWords", "none, end of the month, or days such as 14 days")},
     {"strict", QT_TRANSLATE_NOOP("RegisterWords", "the day itself is too late")},
     {"undated", QT_TRANSLATE_NOOP("RegisterWords", "without a date")},
     {"source", QT_TRANSLATE_NOOP("RegisterWords", "source"), nullptr,
@@ -151,6 +153,12 @@ constexpr ChoiceWords choiceWords[] = {
     {"why", "worn", QT_TRANSLATE_NOOP("RegisterWords", "worn")},
     {"why", "expired", QT_TRANSLATE_NOOP("RegisterWords", "expired")},
     {"tolerance", "none", QT_TRANSLATE_NOOP("RegisterWords", "none")},
+    {"tolerance", "end_of_month", QT_TRANSLATE_NOOP("RegisterWords", "end of the month")},
+    {"phase", "launch", QT_TRANSLATE_NOOP("RegisterWords", "launch")},
+    {"phase", "return", QT_TRANSLATE_NOOP("RegisterWords", "return")},
+    {"kind", "look", QT_TRANSLATE_NOOP("RegisterWords", "a look")},
+    {"kind", "measure", QT_TRANSLATE_NOOP("RegisterWords", "a measure")},
+    {"kind", "timed", QT_TRANSLATE_NOOP("RegisterWords", "timed")},
 };
 
 const ColumnWords* wordsOf(SheetId sheet, std::string_view column) {
@@ -185,6 +193,11 @@ QString hintOf(SheetId sheet, std::string_view column) {
 QString choiceInWords(const core::Column& column, const std::string& choice) {
     if (column.type == core::CellType::YesNo && (choice == "yes" || choice == "no"))
         return choice == "yes" ? RegisterWordsText::tr("yes") : RegisterWordsText::tr("no");
+    const auto tolerance =
+        column.type == core::CellType::Tolerance ? core::toleranceFrom(choice) : std::nullopt;
+    if (tolerance && tolerance->kind == core::Tolerance::Kind::Days)
+        return counted(tolerance->days, QT_TRANSLATE_N_NOOP("Words", "%n day"),
+                       QT_TRANSLATE_N_NOOP("Words", "%n days"));
     const auto* const found =
         std::find_if(std::begin(choiceWords), std::end(choiceWords), [&](const ChoiceWords& each) {
             return each.column == column.name && each.choice == choice;
@@ -218,9 +231,20 @@ QString rowsInWords(SheetId sheet) {
         return RegisterWordsText::tr("kit");
     case SheetId::Parts:
         return RegisterWordsText::tr("parts");
-    default:
-        return text(std::string(core::sheet(sheet).name()));
+    case SheetId::ManifestLines:
+        return RegisterWordsText::tr("manifest lines");
+    case SheetId::Points:
+        return RegisterWordsText::tr("points");
+    case SheetId::Services:
+        return RegisterWordsText::tr("service records");
+    case SheetId::Happenings:
+        return RegisterWordsText::tr("what happened");
+    case SheetId::Use:
+        return RegisterWordsText::tr("hours and launches");
+    case SheetId::Log:
+        return RegisterWordsText::tr("log entries");
     }
+    return text(std::string(core::sheet(sheet).name()));
 }
 
 } // namespace app

@@ -600,6 +600,13 @@ Erledigt am %1: %2</translation>
     </message>
 </context>
 <context>
+    <name>ContractWords</name>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+</context>
+<context>
     <name>Copies</name>
     <message>
         <source>The newest backup was made %1.</source>
@@ -946,10 +953,6 @@ Erledigt am %1: %2</translation>
     <message>
         <source>give the id that `log` shows</source>
         <translation>die Kennung angeben, die `log` zeigt</translation>
-    </message>
-    <message>
-        <source>%1 is after today, %2</source>
-        <translation>%1 liegt nach heute, %2</translation>
     </message>
     <message>
         <source>give the day on which it was done</source>
@@ -2420,10 +2423,6 @@ Erledigt am %1: %2</translation>
         <translation>die Regeln warten auf: %3</translation>
     </message>
     <message>
-        <source>what happened on %1 is after today, %2</source>
-        <translation>was am %1 geschah, liegt nach heute, dem %2</translation>
-    </message>
-    <message>
         <source>give the day on which it happened</source>
         <translation>den Tag angeben, an dem es geschah</translation>
     </message>
@@ -2858,6 +2857,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>they would be records of nothing: change the rule, or withdraw them first</source>
         <translation>sie gehörten dann zu nichts: die Regel ändern, oder sie zuerst zurückziehen</translation>
+    </message>
+    <message>
+        <source>the day of the service, %1, is still to come; today is %2</source>
+        <translation>der Tag der Wartung, %1, kommt erst noch; heute ist %2</translation>
+    </message>
+    <message>
+        <source>the day it happened, %1, is still to come; today is %2</source>
+        <translation>der Tag, an dem es geschah, %1, kommt erst noch; heute ist %2</translation>
     </message>
 </context>
 <context>
@@ -5350,6 +5357,10 @@ Erledigt am %1: %2</translation>
         <source>%1 will not be ready. %2</source>
         <translation>%1 wird nicht bereit sein. %2</translation>
     </message>
+    <message>
+        <source>Is it meant so? %1.</source>
+        <translation>Ist das so gemeint? %1.</translation>
+    </message>
 </context>
 <context>
     <name>PaperButton</name>
@@ -5798,10 +5809,6 @@ Erledigt am %1: %2</translation>
         <translation>Toleranz</translation>
     </message>
     <message>
-        <source>none, end_of_month, or days such as 14d</source>
-        <translation>none, end_of_month oder Tage wie 14d</translation>
-    </message>
-    <message>
         <source>the day itself is too late</source>
         <translation>der Tag selbst ist zu spät</translation>
     </message>
@@ -6068,6 +6075,58 @@ Erledigt am %1: %2</translation>
     <message>
         <source>parts</source>
         <translation>Teile</translation>
+    </message>
+    <message>
+        <source>none, end of the month, or days such as 14 days</source>
+        <translation>keine, Monatsende oder Tage wie 14 Tage</translation>
+    </message>
+    <message>
+        <source>end of the month</source>
+        <translation>Monatsende</translation>
+    </message>
+    <message>
+        <source>launch</source>
+        <translation>Auslaufen</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Rückkehr</translation>
+    </message>
+    <message>
+        <source>a look</source>
+        <translation>ansehen</translation>
+    </message>
+    <message>
+        <source>a measure</source>
+        <translation>messen</translation>
+    </message>
+    <message>
+        <source>timed</source>
+        <translation>nach der Uhr</translation>
+    </message>
+    <message>
+        <source>manifest lines</source>
+        <translation>Zeilen der Packlisten</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>Prüfpunkte</translation>
+    </message>
+    <message>
+        <source>service records</source>
+        <translation>Prüfnachweise</translation>
+    </message>
+    <message>
+        <source>what happened</source>
+        <translation>was geschehen ist</translation>
+    </message>
+    <message>
+        <source>hours and launches</source>
+        <translation>Stunden und Wasserungen</translation>
+    </message>
+    <message>
+        <source>log entries</source>
+        <translation>Logbucheinträge</translation>
     </message>
 </context>
 <context>
@@ -6429,10 +6488,6 @@ Erledigt am %1: %2</translation>
         <translation>Noch gibt es kein Boot zum Ausrüsten.</translation>
     </message>
     <message>
-        <source>Not all that is asked of it, or nothing asked yet: %1.</source>
-        <translation>Nicht alles Verlangte da, oder noch nichts verlangt: %1.</translation>
-    </message>
-    <message>
         <source>No rule is an example any more.</source>
         <translation>Keine Regel ist mehr ein Beispiel.</translation>
     </message>
@@ -6519,6 +6574,22 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 of %2 are done. Still to do: %3.</source>
         <translation>%1 von %2 erledigt. Noch zu tun: %3.</translation>
+    </message>
+    <message>
+        <source>Not all that is asked of it: %1.</source>
+        <translation>Nicht alles Verlangte: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of %1, without a class or a list of its own.</source>
+        <translation>Von %1 wird nichts verlangt: ohne Klasse und ohne eigene Packliste.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of %1: the class “%2” has no list.</source>
+        <translation>Von %1 wird nichts verlangt: Die Klasse „%2“ hat keine Packliste.</translation>
+    </message>
+    <message>
+        <source>“%1”, the class of %2, has no list and is almost “%3”: if they are one, write them alike.</source>
+        <translation>„%1“, die Klasse von %2, hat keine Packliste und heißt fast wie „%3“: wenn es eine ist, beide gleich schreiben.</translation>
     </message>
 </context>
 <context>
@@ -10639,10 +10710,6 @@ Erledigt am %2: %3</translation>
         <translation>Regel entfernen …</translation>
     </message>
     <message>
-        <source>Remove “%1”? Nothing falls due by it any more; what was recorded by it stays.</source>
-        <translation>„%1“ entfernen? Nach dieser Regel wird nichts mehr fällig; was nach ihr aufgezeichnet wurde, bleibt.</translation>
-    </message>
-    <message>
         <source>%1: removed.</source>
         <translation>%1: entfernt.</translation>
     </message>
@@ -10677,6 +10744,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>New kit type…</source>
         <translation>Neue Art…</translation>
+    </message>
+    <message>
+        <source>Remove “%1”? Nothing falls due by it any more. If services were recorded by it, it stays: then change it instead.</source>
+        <translation>„%1“ entfernen? Danach wird nach ihr nichts mehr fällig. Hat sie schon Prüfnachweise, bleibt sie: Dann stattdessen ändern.</translation>
     </message>
 </context>
 <context>

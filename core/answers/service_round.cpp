@@ -22,6 +22,15 @@ bool isOf(const ServiceRecord& record, const LifeRule& rule, CalendarDay day) {
     return record.day == day && sameName(record.part, rule.part) && sameName(record.rule, rule.name);
 }
 
+/// A failed record may have been put right while a log entry held the item, or have been told after one that
+/// passed later. It holds the item still, until its rule passes again.
+bool isHeldByRecords(const ItemBeforeRound& before, const ServiceRecord& record) {
+    const StateApart& was = before.apart;
+    if (was.state != ItemState::Unserviceable || !was.byFailedRecord) return false;
+    if (failedSince(before.record.services)) return true;
+    return sameName(was.rule, record.rule) && (!was.since || *was.since <= record.day);
+}
+
 class Round {
 public:
     explicit Round(const ServiceRoundInput& input)
@@ -92,7 +101,8 @@ private:
         ItemRecord after = before.record;
         for (const LifeRule& rule : rules)
             write(rule, after.services);
-        const auto state = newState(before, after);
+        const auto state =
+            stateByRecord(before, after.services, {{}, m_order.rule, m_order.day, m_at, m_order.passed});
         const Item& item = after.item;
         for (const LifeRule& rule : rules)
             m_answer.round.recorded.push_back(
@@ -104,28 +114,6 @@ private:
     void write(const LifeRule& rule, std::vector<ServiceRecord>& services) const {
         std::erase_if(services, [&](const ServiceRecord& record) { return isOf(record, rule, m_order.day); });
         services.push_back({rule.part, rule.name, m_order.day, m_at, m_order.passed});
-    }
-
-    /// A failed record withdraws the item; a passed one lifts what failed records did, and nothing else.
-    /// Empty: it stays what it is apart from being missing, which the record itself ends.
-    std::optional<StateApart> newState(const ItemBeforeRound& before, const ItemRecord& after) const {
-        const StateApart& was = before.apart;
-        if (!m_order.passed) {
-            if (was.state != ItemState::Serviceable) return std::nullopt;
-            return StateApart{ItemState::Unserviceable, m_order.day, {}, true, m_order.rule};
-        }
-        if (!isHeldByRecords(before) || failedSince(after.services) || isHeldByLog(before.logOpen))
-            return std::nullopt;
-        return StateApart{ItemState::Serviceable, m_order.day, {}, false, m_order.rule};
-    }
-
-    /// A failed record may have been put right while a log entry held the item, or have been told after one
-    /// that passed later. It holds the item still, until its rule passes again.
-    bool isHeldByRecords(const ItemBeforeRound& before) const {
-        const StateApart& was = before.apart;
-        if (was.state != ItemState::Unserviceable || !was.byFailedRecord) return false;
-        if (failedSince(before.record.services)) return true;
-        return sameName(was.rule, m_order.rule) && (!was.since || *was.since <= m_order.day);
     }
 
     static bool isReleased(const ItemBeforeRound& before, const std::optional<StateApart>& state) {
@@ -171,6 +159,18 @@ bool isRuleOfClub(const std::string& rule, const std::map<std::string, KitType>&
 
 ServiceRoundAnswer serviceRoundOf(const ServiceRoundInput& input) {
     return Round(input).answer();
+}
+
+std::optional<StateApart> stateByRecord(const ItemBeforeRound& before,
+                                        const std::vector<ServiceRecord>& services,
+                                        const ServiceRecord& record) {
+    if (!record.passed) {
+        if (before.apart.state != ItemState::Serviceable) return std::nullopt;
+        return StateApart{ItemState::Unserviceable, record.day, {}, true, record.rule};
+    }
+    if (!isHeldByRecords(before, record) || failedSince(services) || isHeldByLog(before.logOpen))
+        return std::nullopt;
+    return StateApart{ItemState::Serviceable, record.day, {}, false, record.rule};
 }
 
 bool isHeldByLog(const std::vector<LogEntry>& open) {

@@ -87,6 +87,13 @@ bool isRuleOfClub(const std::string& rule, const std::map<std::string, KitType>&
 /// What a service round writes and what it refuses (what the code settles under "a service round"). Pure.
 ServiceRoundAnswer serviceRoundOf(const ServiceRoundInput& input);
 
+/// The state that this record gives an item, which has `services` with it: a failed one withdraws it, a
+/// passed one lifts what failed records did, and nothing else. Empty: it stays what it is apart from being
+/// missing, which the record itself ends. Pure.
+std::optional<StateApart> stateByRecord(const ItemBeforeRound& before,
+                                        const std::vector<ServiceRecord>& services,
+                                        const ServiceRecord& record);
+
 /// Whether an open entry of severity stop stands on the item, so that a passed record does not release it.
 bool isHeldByLog(const std::vector<LogEntry>& open);
 

@@ -9,8 +9,18 @@ bool isExample(const std::string& source) {
     return foldName(source).starts_with("example");
 }
 
-SetUpTick kitTick(const std::vector<BoatFitOut>& boats) {
+SetUpTick boatsTick(const SetUpValues& values) {
+    const auto boats = static_cast<int>(values.boats.size());
+    SetUpTick tick{SetUpStep::Boats, boats > 0, boats};
+    for (const UnaskedBoat& boat : values.unasked)
+        if (!boat.like.empty()) tick.unasked.push_back(boat);
+    tick.isDone = tick.isDone && tick.unasked.empty();
+    return tick;
+}
+
+SetUpTick kitTick(const std::vector<BoatFitOut>& boats, const std::vector<UnaskedBoat>& unasked) {
     SetUpTick tick{SetUpStep::Kit};
+    tick.unasked = unasked;
     for (const BoatFitOut& boat : boats)
         if (!boat.isComplete()) tick.lacking.push_back(boat.boat);
     tick.count = static_cast<int>(boats.size() - tick.lacking.size());
@@ -31,10 +41,9 @@ bool BoatFitOut::isComplete() const {
 }
 
 std::vector<SetUpTick> setUpOf(const SetUpValues& values) {
-    const auto boats = static_cast<int>(values.boats.size());
     return {{SetUpStep::People, values.people > 0, values.people},
-            {SetUpStep::Boats, boats > 0, boats},
-            kitTick(values.boats),
+            boatsTick(values),
+            kitTick(values.boats, values.unasked),
             rulesTick(values.ruleSources),
             {SetUpStep::Tags, values.arePrinted || values.wasTagSeen},
             {SetUpStep::FirstCheck, values.wasSigned}};

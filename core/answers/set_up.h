@@ -19,9 +19,17 @@ struct BoatFitOut {
     bool isComplete() const;
 };
 
+/// A boat of which nothing is asked: neither it nor its class has a line of a manifest.
+struct UnaskedBoat {
+    std::string boat;
+    std::string boatClass; ///< empty: it has none
+    std::string like;      ///< the class with lines that its own is one slip away from; empty: there is none
+};
+
 /// What the register and the record say of it.
 struct SetUpValues {
     std::vector<BoatFitOut> boats;
+    std::vector<UnaskedBoat> unasked; ///< of these boats
     int people = 0;
     std::vector<std::string> ruleSources; ///< of every life rule
     bool arePrinted = false;              ///< somebody printed tags; that alone is not in the record
@@ -34,11 +42,13 @@ struct SetUpTick {
     bool isDone = false;
     int count = 0; ///< Boats, People: how many; Kit: boats fitted out; Rules: rules that are still examples
     std::vector<std::string> lacking = {}; ///< Kit: the boats that are not
+    /// Kit: those of them of which nothing is asked; Boats: those whose class may be mistyped.
+    std::vector<UnaskedBoat> unasked = {};
 };
 
-/// One tick for each step, in their order. Read anew each time: nothing remembers how far somebody came. A
-/// rule is an example as long as its source begins with that word; a club without a rule has not looked at
-/// them. Pure.
+/// One tick for each step, in their order. Read anew each time: nothing remembers how far somebody came.
+/// Boats are done when there is one and no class of theirs is mistyped. A rule is an example as long as its
+/// source begins with that word; a club without a rule has not looked at them. Pure.
 std::vector<SetUpTick> setUpOf(const SetUpValues& values);
 bool isSetUp(const std::vector<SetUpTick>& ticks); ///< every step is done; not of none
 

@@ -17,4 +17,11 @@ bool isOneSlip(std::string_view a, std::string_view b) {
            restOfA.substr(2) == restOfB.substr(2);
 }
 
+bool isLikelySlip(std::string_view a, std::string_view b) {
+    if (!isOneSlip(a, b) || std::min(a.size(), b.size()) < 3) return false;
+    const auto lastWord = [](std::string_view text) { return text.substr(text.find_last_of(' ') + 1); };
+    const auto isNumber = [](char c) { return c >= '0' && c <= '9'; };
+    return lastWord(a).size() > 1 && lastWord(b).size() > 1 && std::ranges::none_of(a, isNumber);
+}
+
 } // namespace core

@@ -2,6 +2,7 @@
 
 #include "core/answers/trip_use.h"
 #include "core/base/calendar_day.h"
+#include "core/base/instant.h"
 #include "core/check/check_record.h"
 
 #include <string>
@@ -9,9 +10,10 @@
 namespace core {
 
 struct ClubState;
+struct RowChange;
 class Ledger;
 
-// What goes with an act of a check besides its own fact. All work within the caller's write and throw
+// What goes with an act besides its own fact. All work within the caller's write and throw
 // StoreFailure.
 
 /// Counts a trip's hours and launches to all that was aboard when the boat went out, on the day on which its
@@ -30,5 +32,10 @@ void endDamage(ClubState& state, Ledger& ledger, const RecordedAct& damage, cons
 /// While a damage or a writing off held the item, a service round gave it no state of its own. What the
 /// rounds since then found is made good, once that is taken back.
 void judgeRoundsAnew(ClubState& state, Ledger& ledger, const std::string& code, CalendarDay today);
+
+/// Writes a row of services.csv that a person changed. It withdraws or releases its item, as a record of a
+/// service round does.
+void writeRecord(ClubState& state, Ledger& ledger, const RowChange& change, const std::string& by,
+                 Moment moment);
 
 } // namespace core

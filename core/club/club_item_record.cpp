@@ -86,13 +86,12 @@ bool isByRule(const Fact& fact, const std::string& rule) {
     return sameName(factTable::rowOf(fact).rule, rule);
 }
 
-/// The fact of the state that a service round gave the item with that record: behind the records that it
-/// wrote of the item.
+/// The fact of the state that the item was given with that record: behind the records that its round wrote of
+/// the item. An import gives no states by its records, and so none by a rule.
 std::optional<Fact> stateOfRound(Database& database, Fact record, const std::string& code) {
     const std::string by = record.by;
     const Cells key = factTable::rowOf(record).keyCells;
     const std::string &rule = key[2], &day = key[3];
-    if (by.empty()) return std::nullopt; // of an import, which gives no states by its records
     while (const auto next = factTable::beside(database, record, 1)) {
         if (next->by != by) break;
         if (!stateGivenBy(*next, code).empty()) return isByRule(*next, rule) ? next : std::nullopt;

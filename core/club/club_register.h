@@ -51,9 +51,11 @@ public:
     Result<ClubSheetPlan> importClubSheet(const Workbook& workbook, const ClubSheetChoices& choices,
                                           CalendarDay today, bool dryRun,
                                           const std::function<void(int done, int of)>& progress = {});
-    /// What words of the club's own were said to mean, in rows of that sheet; the newest of each.
+    /// What words of the club's own were said to mean, in rows of that sheet; the newest of each. A size that
+    /// goes by several names by now is as it was told.
     WordMeanings toldWords(SheetId sheet) const;
-    std::vector<ToldWord> toldWords() const; ///< of all, by sheet, column and word
+    /// Of all, by sheet, column and word. A size has all names that it goes by now, with commas between them.
+    std::vector<ToldWord> toldWords() const;
     /// What these words say is not known any more; gives those that were forgotten. WordNotTold, and nothing
     /// is forgotten, when there is none of one of them.
     Result<std::vector<ToldWord>> forgetWords(const std::vector<ToldWordWanted>& wanted,
@@ -70,11 +72,16 @@ public:
     Outcome rename(Named named, const std::string& from, const std::string& to, const std::string& of,
                    const std::string& by);
 
+    /// What may not be meant so when something is called `to` instead of `from`: a class or kit type one slip
+    /// away from another, a life jacket that is not marked as worn; as an import would warn of it.
+    std::vector<Error> warningsOfName(Named named, const std::string& from, const std::string& to) const;
+
     /// What that edit would do, and what it changes for boats and days; writes nothing. BadInput: a column
     /// that the sheet does not have, or a key cell of a row that is there (names change by `rename`);
     /// NotFound: no such row; NotAllowed: a new row that is there, or a row that is not as it was seen.
     Result<EditPlan> plan(const RegisterEdit& edit, Moment moment) const;
     /// Writes it, as an import of these rows would; the same errors. Nothing is written with rejected cells.
+    /// A service record withdraws or releases its item, as one of a round does.
     Result<EditPlan> write(const RegisterEdit& edit, const std::string& by, Moment moment);
     /// Takes a life rule away: nothing of its kit type falls due by it any more. `seen`: its row as it was
     /// looked at. NoSuchRow; RowChanged when it is another by now; RuleWithRecords.

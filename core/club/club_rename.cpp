@@ -2,10 +2,14 @@
 
 #include "core/base/error_code.h"
 #include "core/base/given_text.h"
+#include "core/base/one_slip.h"
 #include "core/base/plain_text.h"
 #include "core/club/club_state.h"
+#include "core/exchange/import_checks.h"
 #include "core/store/names_now.h"
 #include "core/upkeep/same_name.h"
+
+#include <algorithm>
 
 namespace core {
 namespace {
@@ -29,7 +33,37 @@ std::optional<std::string> spelled(const ClubState& state, Named named, const st
     return std::nullopt;
 }
 
+/// All boat classes, or kit types, as they are spelled; empty for what an import does not compare.
+std::vector<std::string> namesAlike(const ClubState& state, Named named) {
+    std::vector<std::string> names;
+    const auto add = [&](SheetId id) {
+        const auto column = static_cast<std::size_t>(sheet(id).indexOf(nameOf(named)));
+        for (const Cells& row : state.registerStore.all(id))
+            if (std::ranges::find(names, row[column]) == names.end()) names.push_back(row[column]);
+    };
+    if (named == Named::KitType) add(SheetId::KitTypes);
+    if (named == Named::BoatClass)
+        for (const SheetId id : {SheetId::ManifestLines, SheetId::Boats})
+            add(id);
+    return names;
+}
+
 } // namespace
+
+std::vector<Error> ClubRegister::warningsOfName(Named named, const std::string& from,
+                                                const std::string& to) const {
+    std::vector<Error> warnings;
+    const std::string name(withoutOuterBlanks(to));
+    const ErrorCode alike =
+        named == Named::KitType ? ErrorCode::KitTypeLikeAnother : ErrorCode::ClassLikeAnother;
+    for (const std::string& other : namesAlike(*m_state, named))
+        if (!sameName(other, from) && isLikelySlip(foldName(name), foldName(other)))
+            warnings.push_back({alike, {name, other}});
+    const auto kitType = named == Named::KitType ? m_state->registerStore.kitType(from) : std::nullopt;
+    if (kitType && !kitType->worn && isCalledJacket(name) && !isCalledJacket(from))
+        warnings.push_back({ErrorCode::JacketNotWorn, {name}});
+    return warnings;
+}
 
 Outcome ClubRegister::rename(Named named, const std::string& from, const std::string& to,
                              const std::string& of, const std::string& by) {

@@ -2,6 +2,7 @@
 
 #include "core/base/error_code.h"
 #include "core/base/plain_text.h"
+#include "core/club/act_effects.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_state.h"
 #include "core/exchange/csv_cell.h"
@@ -189,10 +190,12 @@ Result<EditPlan> planned(ClubState& state, const RegisterEdit& edit, CalendarDay
         rows.push_back(std::move(*cells));
     }
     ImportPlan plan = planRows(sheet, rows, state.registerStore, today, mintingFor(*state.database));
-    for (RejectedRow& each : plan.rejected)
-        if (each.row > 0) --each.row; // the edit has no header
-    EditPlan edited{std::move(plan.rejected), std::move(plan.changes), {}};
+    for (auto* told : {&plan.rejected, &plan.warnings})
+        for (RejectedRow& each : *told)
+            if (each.row > 0) --each.row; // the edit has no header
+    EditPlan edited{std::move(plan.rejected), std::move(plan.warnings), std::move(plan.changes), {}};
     MeantToday(state, today, edit, edited).look();
+    if (!edited.rejected.empty()) edited.warnings.clear();
     return edited;
 }
 
@@ -204,7 +207,11 @@ bool isOfNow(const RowChange& change, CalendarDay today) {
 }
 
 void append(ClubState& state, Ledger& ledger, const EditPlan& plan, const std::string& by, Moment moment) {
-    appendRows(*state.database, ledger, plan.changes, by, moment);
+    for (const RowChange& change : plan.changes)
+        if (change.sheet == SheetId::Services)
+            writeRecord(state, ledger, change, by, moment);
+        else
+            appendRows(*state.database, ledger, {change}, by, moment);
     state.heldCheck.forget();
 }
 

@@ -1,4 +1,6 @@
 #include "core/answers/set_up.h"
+#include "core/base/one_slip.h"
+#include "core/base/plain_text.h"
 #include "core/base/result.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_kit.h"
@@ -9,6 +11,29 @@
 #include <algorithm>
 
 namespace core {
+namespace {
+
+/// Of which something is asked: spelled as in their lines, each once.
+std::vector<std::string> classesWithLines(const RegisterStore& store) {
+    const Sheet& lines = sheet(SheetId::ManifestLines);
+    const auto boatClass = static_cast<std::size_t>(lines.indexOf("boat_class"));
+    const auto quantity = static_cast<std::size_t>(lines.indexOf("quantity"));
+    std::vector<std::string> classes;
+    for (const Cells& line : store.all(SheetId::ManifestLines))
+        if (!line[boatClass].empty() && line[quantity] != "0" &&
+            std::ranges::find(classes, line[boatClass]) == classes.end())
+            classes.push_back(line[boatClass]);
+    return classes;
+}
+
+UnaskedBoat unasked(const Boat& boat, const std::vector<std::string>& classes) {
+    const auto like = std::ranges::find_if(classes, [&](const std::string& each) {
+        return isLikelySlip(foldName(each), foldName(boat.boatClass));
+    });
+    return {boat.name, boat.boatClass, like == classes.end() ? std::string() : *like};
+}
+
+} // namespace
 
 Result<BoatFitOut> ClubKit::fitOutOf(const std::string& name) const {
     return guarded([&]() -> Result<BoatFitOut> {
@@ -30,8 +55,11 @@ std::vector<SetUpTick> ClubAnswers::setUp(bool arePrinted, CalendarDay today) co
     const auto kit = store.allItems();
     const ClubRegister known(*m_state);
     SetUpValues values{.arePrinted = arePrinted};
-    for (const Boat& boat : known.boatsHere(today))
+    const auto classes = classesWithLines(store);
+    for (const Boat& boat : known.boatsHere(today)) {
         values.boats.push_back({boat.name, fitOutOfBoat(boat, store.manifestOf(boat), kitTypes, kit)});
+        if (values.boats.back().lines.empty()) values.unasked.push_back(unasked(boat, classes));
+    }
     values.people = static_cast<int>(known.peopleHere(today).size());
     for (const auto& [name, kitType] : kitTypes)
         for (const LifeRule& rule : kitType.rules)

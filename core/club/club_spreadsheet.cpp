@@ -5,9 +5,12 @@
 #include "core/club/club_state.h"
 #include "core/exchange/club_sheet/cell_words.h"
 #include "core/exchange/club_sheet/heading_words.h"
+#include "core/store/names_now.h"
 #include "core/store/told_words.h"
+#include "core/upkeep/same_name.h"
 
 #include <algorithm>
+#include <fmt/ranges.h>
 #include <tuple>
 
 namespace core {
@@ -50,12 +53,12 @@ bool isMeant(const ToldWordWanted& wanted, const ToldWord& told) {
            (!wanted.sheet || wanted.sheet == told.sheet);
 }
 
-} // namespace
-
-std::vector<ToldWord> ClubRegister::toldWords() const {
+/// Of all sheets, by sheet, column and word. What one of a size means is as it was told: the row that it
+/// stands in says of what kit type it is.
+std::vector<ToldWord> wordsAsTold(const ClubState& state) {
     // By sheet, column and the word as words are compared: the newest of it, whatever its spelling.
     std::map<std::tuple<SheetId, std::string, std::string>, ToldWord> newest;
-    for (toldWords::Told& told : toldWords::all(*m_state->database)) {
+    for (toldWords::Told& told : toldWords::all(*state.database)) {
         const Sheet* sheet = sheetOfName(told.word.sheet);
         if (sheet == nullptr) continue; // of a later program
         const std::tuple word{sheet->id, told.word.column, plainWord(told.word.word)};
@@ -71,10 +74,46 @@ std::vector<ToldWord> ClubRegister::toldWords() const {
     return words;
 }
 
+bool isOfSize(const ToldWord& told) {
+    const Sheet& sheet = core::sheet(told.sheet);
+    const int column = sheet.indexOf(told.column);
+    return column >= 0 && namedIn(sheet, column) == Named::Size;
+}
+
+/// What the size is called by now at the kit types that have it: each name once.
+std::vector<std::string> sizeNow(const ClubState& state, const std::string& name) {
+    std::vector<std::string> names;
+    for (const Cells& kitType : state.registerStore.all(SheetId::KitTypes)) {
+        const std::string now = namesNow::of(*state.database, Named::Size, name, kitType.front());
+        const auto row =
+            state.registerStore.find(SheetId::Sizes, keyOf(sheet(SheetId::Sizes), {kitType.front(), now}));
+        if (row && std::none_of(names.begin(), names.end(),
+                                [&](const std::string& known) { return sameName(known, row->at(1)); }))
+            names.push_back(row->at(1));
+    }
+    return names;
+}
+
+} // namespace
+
+std::vector<ToldWord> ClubRegister::toldWords() const {
+    std::vector<ToldWord> words = wordsAsTold(*m_state);
+    for (ToldWord& each : words)
+        if (const auto now = isOfSize(each) ? sizeNow(*m_state, each.means) : std::vector<std::string>();
+            !now.empty())
+            each.means = fmt::format("{}", fmt::join(now, ", "));
+    return words;
+}
+
 WordMeanings ClubRegister::toldWords(SheetId sheet) const {
     WordMeanings told;
-    for (ToldWord& each : toldWords())
-        if (each.sheet == sheet) told[{std::move(each.column), std::move(each.word)}] = std::move(each.means);
+    for (ToldWord& each : wordsAsTold(*m_state)) {
+        if (each.sheet != sheet) continue;
+        if (const auto now = isOfSize(each) ? sizeNow(*m_state, each.means) : std::vector<std::string>();
+            now.size() == 1)
+            each.means = now.front();
+        told[{std::move(each.column), std::move(each.word)}] = std::move(each.means);
+    }
     return told;
 }
 

@@ -202,6 +202,15 @@ void MergeLook::lookAtSignature(const Fact& fact, const CheckSigned& signature) 
     if (kept && kept->phase == Phase::Launch) m_boats.insert(kept->location.name);
 }
 
+/// Of a size its kit type may have been renamed, too, on either machine.
+bool MergeLook::areOfSame(const Renamed& a, const Renamed& b) const {
+    const auto kitTypeNow = [&](const Renamed& each) {
+        return namesNow::of(m_database, Named::KitType, each.of);
+    };
+    return a.named == b.named && sameName(a.from, b.from) &&
+           (sameName(a.of, b.of) || sameName(kitTypeNow(a), kitTypeNow(b)));
+}
+
 /// One thing that two machines renamed, neither knowing of the other: the newer name holds.
 void MergeLook::lookAtRenaming(const Fact& fact, const Renamed& renamed) {
     if (!m_renamings) m_renamings = factTable::ofPlainKind(m_database, fact.kind);
@@ -209,9 +218,7 @@ void MergeLook::lookAtRenaming(const Fact& fact, const Renamed& renamed) {
         if (other.machine == fact.machine || isNew(other) || knewOfEachOther(fact, other)) continue;
         const auto body = factTable::bodyOf(other);
         const auto* theirs = body ? std::get_if<Renamed>(&*body) : nullptr;
-        const bool isOfSame = theirs && theirs->named == renamed.named && sameName(theirs->of, renamed.of) &&
-                              sameName(theirs->from, renamed.from);
-        if (!isOfSame || theirs->to == renamed.to) continue;
+        if (!theirs || !areOfSame(*theirs, renamed) || theirs->to == renamed.to) continue;
         const bool isNewer = fact.stamp() > other.stamp();
         const auto sheet = sheetOf(renamed.named);
         note({.kind = LookAt::Kind::RenamedTwice,

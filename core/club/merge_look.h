@@ -41,6 +41,7 @@ private:
     void lookAtLaunches(const std::string& boat);
     void lookAtPins();
     void lookAtRenaming(const Fact& fact, const Renamed& renamed);
+    bool areOfSame(const Renamed& a, const Renamed& b) const;
 
     ClubState& m_state;
     Database& m_database;

@@ -87,14 +87,14 @@ Result<ImportPlan> planImport(const fs::path& folder, const RegisterRows& curren
     if (!paths) return paths.error();
     Rejections rejections;
     std::vector<SheetFile> files = readFiles(*paths, rejections);
-    return planFiles(files, std::move(rejections), {current, today, mintTag, progress, true});
+    return planFiles(files, std::move(rejections), {current, today, mintTag, progress});
 }
 
 ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
                      const MintTag& mintTag) {
     Rejections rejections;
     std::vector<SheetFile> files{readSheet(sheet, csv, rejections)};
-    return planFiles(files, std::move(rejections), {current, today, mintTag, {}, false});
+    return planFiles(files, std::move(rejections), {current, today, mintTag, {}});
 }
 
 ImportPlan planRows(const Sheet& sheet, const std::vector<CellTexts>& rows, const RegisterRows& current,

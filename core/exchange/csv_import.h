@@ -43,8 +43,7 @@ Result<ImportPlan> planImport(const std::filesystem::path& folder, const Registe
                               CalendarDay today, const MintTag& mintTag,
                               const std::function<void(int done, int of)>& progress = {});
 
-/// The same for the text of one file of the contract, as a row that a person changed. Without warnings: they
-/// are about a whole register.
+/// The same for the text of one file of the contract, as a row that a person changed.
 ImportPlan planSheet(const Sheet& sheet, std::string_view csv, const RegisterRows& current, CalendarDay today,
                      const MintTag& mintTag);
 

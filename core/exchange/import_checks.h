@@ -14,4 +14,7 @@ void checkRows(ImportDraft& draft, Rejections& rejections);
 /// order. Only about rows of the files, by file and row. Names must be spelled already.
 std::vector<RejectedRow> warningsOf(const ImportDraft& draft, CalendarDay today);
 
+/// Whether a club calls so what keeps a person afloat, in one of the program's two languages.
+bool isCalledJacket(const std::string& kitType);
+
 } // namespace core

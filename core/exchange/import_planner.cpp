@@ -130,7 +130,7 @@ ImportPlan planFiles(std::vector<SheetFile>& files, Rejections rejections, const
     }
     plan.rejected = std::move(rejections.rows);
     sortByFileRowAndColumn(plan.rejected);
-    if (!planning.isToWarn || !plan.rejected.empty()) return plan;
+    if (!plan.rejected.empty()) return plan;
     plan.warnings = warningsOf(draft, planning.today);
     sortByFileRowAndColumn(plan.warnings);
     return plan;

@@ -14,7 +14,6 @@ struct Planning {
     CalendarDay today;
     MintTag mintTag;
     std::function<void(int done, int of)> progress; ///< may be empty
-    bool isToWarn = true; ///< warnings are about a whole register, not about one row
 };
 
 /// The plan of rows that were read, wherever they came from: the one place where an import is judged. Files

@@ -14,16 +14,13 @@
 namespace core {
 namespace {
 
-/// Words by which a club calls what keeps a person afloat, in the program's two languages.
-constexpr std::array<std::string_view, 6> jacketWords{"life jacket",  "lifejacket",  "buoyancy aid",
-                                                      "rettungswest", "schwimmwest", "lifevest"};
-
 class Warnings {
 public:
     Warnings(const ImportDraft& draft, CalendarDay today)
         : m_draft(draft)
         , m_today(today) {
         readManifests();
+        if (draft.touched(SheetId::ManifestLines).empty()) return;
         for (const DraftRow& item : draft.all(SheetId::Items))
             m_typesOfItems.insert(foldName(item.cell("kit_type")));
     }
@@ -100,15 +97,6 @@ private:
         }
     }
 
-    /// Names of a series ("class 1", "class 2", "size S") differ by a character and are meant.
-    static bool isLikelySlip(const std::string& name, const std::string& other) {
-        if (!isOneSlip(name, other) || std::min(name.size(), other.size()) < 3) return false;
-        const auto lastWord = [](const std::string& text) { return text.substr(text.find_last_of(' ') + 1); };
-        const auto isNumber = [](char c) { return c >= '0' && c <= '9'; };
-        return lastWord(name).size() > 1 && lastWord(other).size() > 1 &&
-               std::ranges::none_of(name, isNumber);
-    }
-
     void addTypesWithoutItem() {
         std::set<std::string> told;
         for (const DraftRow* line : m_draft.touched(SheetId::ManifestLines)) {
@@ -132,9 +120,7 @@ private:
 
     void addJacketsNotWorn() {
         for (const DraftRow* type : m_draft.touched(SheetId::KitTypes)) {
-            const std::string name = foldName(type->cells[0]);
-            const auto isIn = [&](std::string_view word) { return name.find(word) != std::string::npos; };
-            if (std::ranges::any_of(jacketWords, isIn) &&
+            if (isCalledJacket(type->cells[0]) &&
                 cellOf(sheet(SheetId::KitTypes), type->cells, "worn") != "yes")
                 add(*type, {ErrorCode::JacketNotWorn, {type->cells[0]}});
         }
@@ -143,6 +129,7 @@ private:
     /// `column`: of an item, in which it names such a row. Told at the row of what has the last day, or else
     /// once at the first item that is given to it.
     void addKitOfEnded(SheetId id, std::string_view column) {
+        if (m_draft.touched(id).empty() && m_draft.touched(SheetId::Items).empty()) return;
         std::map<std::string, int> kit;
         for (const DraftRow& item : m_draft.all(SheetId::Items))
             if (item.cell("state") != nameOf(ItemState::WrittenOff)) ++kit[foldName(item.cell(column))];
@@ -177,8 +164,8 @@ private:
                 addDaysOfThing(*row);
         for (const auto& [id, code] : {std::pair(SheetId::Services, ErrorCode::ServiceInFuture),
                                        {SheetId::Happenings, ErrorCode::HappeningInFuture},
-                                       {SheetId::Use, ErrorCode::ServiceInFuture},
-                                       {SheetId::Log, ErrorCode::ServiceInFuture}})
+                                       {SheetId::Use, ErrorCode::HappeningInFuture},
+                                       {SheetId::Log, ErrorCode::HappeningInFuture}})
             for (const DraftRow* row : m_draft.touched(id))
                 if (isToCome(row->cell("day"))) add(*row, {code, {row->cell("day"), m_today.iso()}});
     }
@@ -209,6 +196,14 @@ private:
 };
 
 } // namespace
+
+bool isCalledJacket(const std::string& kitType) {
+    static constexpr std::array<std::string_view, 6> words{"life jacket",  "lifejacket",  "buoyancy aid",
+                                                           "rettungswest", "schwimmwest", "lifevest"};
+    const std::string name = foldName(kitType);
+    return std::ranges::any_of(words,
+                               [&](std::string_view word) { return name.find(word) != std::string::npos; });
+}
 
 std::vector<RejectedRow> warningsOf(const ImportDraft& draft, CalendarDay today) {
     return Warnings(draft, today).all();

@@ -8,6 +8,7 @@
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
+#include "app/text/errors.h"
 #include "app/text/text.h"
 
 #include <memory>
@@ -30,6 +31,15 @@ std::optional<core::Named> namedBy(const std::string& word) {
     return std::nullopt;
 }
 
+void sayRenamed(const RenameOptions& options, const std::string& from, const std::string& to,
+                const std::vector<core::Error>& warnings) {
+    sayLine(QStringLiteral("%1 is called %2 now. What was recorded keeps the old word and is found "
+                           "under the new one.")
+                .arg(text(from), text(to)));
+    for (const core::Error& each : warnings)
+        note(QStringLiteral("warning: %1 %2: %3").arg(text(options.sheet), text(to), rejectionInWords(each)));
+}
+
 int rename(const RenameOptions& options) {
     const auto named = namedBy(options.sheet);
     if (!named)
@@ -47,14 +57,13 @@ int rename(const RenameOptions& options) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
         const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
+        const auto warnings = club.register_().warningsOfName(*named, from, to);
         const core::Outcome done = club.register_().rename(*named, from, to, of, *by);
         if (!done) return fail(done.error());
         if (options.json)
-            say(renamedJson(options.sheet, options.from, options.to));
+            say(renamedJson(options.sheet, options.from, options.to, warnings));
         else
-            sayLine(QStringLiteral("%1 is called %2 now. What was recorded keeps the old word and is found "
-                                   "under the new one.")
-                        .arg(text(from), text(to)));
+            sayRenamed(options, from, to, warnings);
         return static_cast<int>(ExitFine);
     });
 }

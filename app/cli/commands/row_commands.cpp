@@ -91,6 +91,14 @@ std::vector<std::string> namesOf(const core::Club& club, const core::RegisterEdi
     return names;
 }
 
+/// Each on a line of its own, with the name of its row.
+void warn(core::SheetId sheet, const core::EditPlan& plan, const std::vector<std::string>& rows) {
+    const QString name = text(std::string(core::sheet(sheet).name()));
+    for (const core::RejectedRow& each : plan.warnings)
+        note(QStringLiteral("warning: %1 %2: %3")
+                 .arg(name, text(rowWarned(each, rows)), rejectionInWords(each.reason)));
+}
+
 void sayChanges(const core::EditPlan& plan, const RowReport& report, core::CalendarDay today) {
     if (plan.changes.empty()) sayLine(QStringLiteral("It stands so already."));
     for (const core::RowChange& change : plan.changes) {
@@ -128,6 +136,7 @@ int writeEdit(core::Club& club, const RowOptions& options, const core::RegisterE
         for (const std::string& name : report.rows)
             sayLine(
                 QStringLiteral("%1: %2").arg(text(std::string(core::sheet(edit.sheet).name())), text(name)));
+        warn(edit.sheet, *plan, report.rows);
         sayChanges(*plan, report, moment.today);
     }
     return ExitFine;
@@ -165,7 +174,7 @@ int removeRule(const RowOptions& options) {
         if (options.json)
             say(removedRuleJson(name));
         else
-            sayLine(QStringLiteral("%1: removed. What was recorded by it stays.").arg(text(name)));
+            sayLine(QStringLiteral("%1: removed. Nothing falls due by it any more.").arg(text(name)));
         return static_cast<int>(ExitFine);
     });
 }
@@ -207,8 +216,9 @@ void addAdd(CommandLine& line) {
     Command command =
         line.add("add", "writes a new row of the register", [options] { return add(*options); });
     takeCommon(command, *options);
-    command.more("A row is judged as an import judges it; an item without a code gets one. The answer tells "
-                 "what it changes for boats and days.");
+    command.more(
+        "A row is judged as an import judges it, and warned of alike; an item without a code gets one. "
+        "The answer tells what it changes for boats and days.");
     command.file("SHEET", options->sheet, "a file of the register, without .csv");
     command.offer("SHEET", sheetNames());
     command.paths("CELL", options->cells, "the cells of the row, as COLUMN=VALUE");
@@ -234,7 +244,9 @@ void addRemoveRule(CommandLine& line) {
     Command command = line.add("remove-rule", "takes a life rule away: nothing falls due by it any more",
                                [options] { return removeRule(*options); });
     takeCommon(command, *options);
-    command.more("What was recorded by it stays. An import of its row brings it back.");
+    command.more(
+        "A rule that has service records is refused: change it, or withdraw them first. An import of its "
+        "row brings it back.");
     command.file("RULE", options->row, "kit type, part if it is one's, and rule: 'knife/half-year look'");
     takeOfficer(command, *options, "who does it");
 }

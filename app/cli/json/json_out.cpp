@@ -357,8 +357,13 @@ std::string startersJson(const std::vector<std::pair<std::string, std::string>>&
     return written({{"starters", listOf(starters, starter)}});
 }
 
-std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to) {
-    return written({{"sheet", sheet}, {"from", from}, {"to", to}});
+std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to,
+                        const std::vector<core::Error>& warnings) {
+    return written(
+        {{"sheet", sheet},
+         {"from", from},
+         {"to", to},
+         {"warnings", listOf(warnings, [&](const core::Error& each) { return warningJson(to, each); })}});
 }
 
 std::string removedRuleJson(const std::string& rule) {

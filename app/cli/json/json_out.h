@@ -49,7 +49,8 @@ std::string boatsJson(const std::vector<core::BoatCondition>& boats,
 std::string missingJson(const std::vector<core::MissingItem>& items);
 std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay today);
 std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters); ///< name, title
-std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to);
+std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to,
+                        const std::vector<core::Error>& warnings);
 std::string removedRuleJson(const std::string& rule);
 /// What is known now, and what was forgotten just now.
 std::string wordsJson(const std::vector<core::ToldWord>& words, const std::vector<core::ToldWord>& forgotten);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/text/errors.h"
 #include "core/base/calendar_day.h"
 #include "core/base/instant.h"
 #include "core/register/item_name.h"
@@ -57,6 +58,11 @@ inline Json photoJson(const core::Photo& photo) {
             {"by", orNull(photo.by)},
             {"kb", (photo.size + 999) / 1000},
             {"entry", orNull(photo.entry)}};
+}
+
+/// What is taken and may not be meant so; `name`: what it is about.
+inline Json warningJson(const std::string& name, const core::Error& what) {
+    return {{"name", name}, {"what", rejectionInWords(what).toStdString()}};
 }
 
 inline std::string joined(const std::vector<std::string>& names) {

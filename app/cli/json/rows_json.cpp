@@ -2,6 +2,8 @@
 
 #include "app/cli/json/json_parts.h"
 
+#include <algorithm>
+
 namespace app {
 namespace {
 
@@ -52,11 +54,19 @@ Json effectsOf(const core::OutlookChange& change) {
 
 } // namespace
 
+const std::string& rowWarned(const core::RejectedRow& warning, const std::vector<std::string>& rows) {
+    return rows.at(static_cast<std::size_t>(std::clamp(warning.row, 1, static_cast<int>(rows.size())) - 1));
+}
+
 std::string rowsJson(core::SheetId sheet, const core::EditPlan& plan, const RowReport& report) {
     return written({{"sheet", core::sheet(sheet).name()},
                     {"rows", report.rows},
                     {"dry_run", report.isDryRun},
                     {"changes", listOf(plan.changes, changeOf)},
+                    {"warnings", listOf(plan.warnings,
+                                        [&](const core::RejectedRow& each) {
+                                            return warningJson(rowWarned(each, report.rows), each.reason);
+                                        })},
                     {"effects", effectsOf(report.effects)}});
 }
 

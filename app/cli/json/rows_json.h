@@ -14,6 +14,9 @@ struct RowReport {
     bool isDryRun = false;
 };
 
+/// Which of them a warning is about.
+const std::string& rowWarned(const core::RejectedRow& warning, const std::vector<std::string>& rows);
+
 std::string rowsJson(core::SheetId sheet, const core::EditPlan& plan, const RowReport& report);
 
 } // namespace app

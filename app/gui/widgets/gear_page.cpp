@@ -3,6 +3,8 @@
 #include "app/gui/printout/paper_button.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/contract_words.h"
+#include "app/text/errors.h"
 #include "app/text/sentences.h"
 #include "app/text/words.h"
 #include "core/base/error_code.h"
@@ -50,7 +52,7 @@ void GearPart::forgetError() {
 }
 
 void GearPart::sayError(const core::Error& error) {
-    say(errorSentence(error), true);
+    say(inWordsOfForms(errorSentence(error)), true);
 }
 
 void GearPart::sayDone(const core::Result<QString>& sentence) {

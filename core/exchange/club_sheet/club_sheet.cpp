@@ -82,7 +82,7 @@ Result<ClubSheetPlan> planClubSheet(const Workbook& workbook, const ClubSheetCho
     const auto behind = std::find_if(files.begin(), files.end(),
                                      [&](const SheetFile& file) { return file.sheet->id > choices.sheet; });
     files.insert(behind, std::move(rows.file));
-    ImportPlan plan = planFiles(files, std::move(rows.rejections), {current, today, mintTag, progress, true});
+    ImportPlan plan = planFiles(files, std::move(rows.rejections), {current, today, mintTag, progress});
     plan.rejected = placedIn(*layout, std::move(plan.rejected));
     plan.warnings = placedIn(*layout, std::move(plan.warnings));
     return ClubSheetPlan{std::move(layout).value(), std::move(rows.words), std::move(plan)};

@@ -68,6 +68,50 @@ TEST_F(RowCommands, whatAnImportRefusesIsRefusedInItsWords) {
     EXPECT_EQ(content(), before);
 }
 
+// docs/command-line.md: what an import of the row would warn of; nothing is refused by it.
+TEST_F(RowCommands, whatMayNotBeMeantIsWarnedOf) {
+    const std::string boatClass = Json::parse(run({"boats", "--json"}).out)["boats"][0]["boat_class"];
+    const std::string slip = "boat_class=" + boatClass + "s";
+    const Ran dry = run({"add", "boats", "boat=Heron", slip, "--dry-run", "--json"});
+    ASSERT_EQ(dry.exit, 0) << dry.err;
+    EXPECT_EQ(dry.err, "");
+    const Json warnings = Json::parse(dry.out)["warnings"];
+    ASSERT_EQ(warnings.size(), 2U);
+    EXPECT_EQ(warnings[1]["name"], "Heron");
+    EXPECT_THAT(warnings[1]["what"].get<std::string>(), HasSubstr("is almost '" + boatClass + "'"));
+    const Ran added = run({"add", "boats", "boat=Heron", slip});
+    EXPECT_EQ(added.exit, 0);
+    EXPECT_THAT(added.err, HasSubstr("warning: boats Heron: the class '" + boatClass + "s' is almost"));
+    const Ran good = run({"change", "boats", "Heron", "boat_class=" + boatClass, "--json"});
+    EXPECT_TRUE(Json::parse(good.out)["warnings"].empty());
+    const Ran renamed = run({"rename", "kit_types", "knife", "paddel"});
+    EXPECT_EQ(renamed.exit, 0);
+    EXPECT_THAT(renamed.err,
+                HasSubstr("warning: kit_types paddel: the kit type 'paddel' is almost 'paddle'"));
+    const Ran back = run({"rename", "kit_types", "paddel", "knife", "--json"});
+    EXPECT_EQ(back.err, "");
+    EXPECT_TRUE(Json::parse(back.out)["warnings"].empty());
+}
+
+// docs/rules.md, "A failed record": an item with a given state, too.
+TEST_F(RowCommands, aFailedServiceRecordWithdrawsTheItem) {
+    ASSERT_EQ(run({"change", "items", knife, "state=serviceable"}).exit, 0);
+    ASSERT_EQ(
+        run({"add", "life_rules", "kit_type=knife", "rule=edge", "kind=inspect_every", "n=12", "source=club"})
+            .exit,
+        0);
+    const auto record = [&](const char* day, const char* passed) {
+        const Ran ran =
+            run({"add", "services", "code=" + std::string(knife), "rule=edge", std::string("day=") + day,
+                 std::string("passed=") + passed, "--by", "Bo Lind", "--today", today, "--json"});
+        EXPECT_EQ(ran.exit, 0) << ran.err;
+        return Json::parse(ran.out);
+    };
+    EXPECT_EQ(record("2026-01-01", "no")["effects"]["kit"][0]["after"]["there"], 0);
+    EXPECT_EQ(run({"release", knife, "--today", today, "--by", "Bo Lind"}).exit, 0) << "it was withdrawn";
+    EXPECT_EQ(run({"verify", "--rebuild"}).exit, 0);
+}
+
 TEST_F(RowCommands, aDryRunSaysWhatWouldComeOfIt) {
     const std::string before = content();
     const Ran ran = run({"move", knife, "--place", "Shed", "--dry-run", "--json", "--today", today});

@@ -22,7 +22,7 @@ SetUpTick tick(const SetUpValues& values, SetUpStep step) {
 
 /// A club that has done all of it.
 SetUpValues all() {
-    return {{boatWith("Teal", 1, 1)}, 2, {"the maker's manual"}, true, false, true};
+    return {{boatWith("Teal", 1, 1)}, {}, 2, {"the maker's manual"}, true, false, true};
 }
 
 TEST(SetUp, ofAnEmptyClubEverythingIsStillToDo) {
@@ -57,6 +57,19 @@ TEST(SetUp, aBoatOfWhichNothingIsAskedIsNotFittedOut) {
     EXPECT_EQ(kit.count, 1);
     EXPECT_THAT(kit.lacking, ElementsAre("Heron", "Gull"));
     EXPECT_THAT(tick(all(), SetUpStep::Kit).lacking, IsEmpty());
+}
+
+TEST(SetUp, aBoatWhoseClassMayBeMistypedIsNotWrittenYet) {
+    SetUpValues values = all();
+    values.boats.push_back({"Heron", {}});
+    values.unasked = {{"Heron", "canoe", ""}};
+    EXPECT_TRUE(tick(values, SetUpStep::Boats).isDone) << "its class may have no list yet";
+    EXPECT_TRUE(tick(values, SetUpStep::Boats).unasked.empty());
+    EXPECT_EQ(tick(values, SetUpStep::Kit).unasked.size(), 1U);
+    values.unasked = {{"Heron", "canoo", "canoe"}};
+    EXPECT_FALSE(tick(values, SetUpStep::Boats).isDone);
+    ASSERT_EQ(tick(values, SetUpStep::Boats).unasked.size(), 1U);
+    EXPECT_EQ(tick(values, SetUpStep::Boats).unasked.front().like, "canoe");
 }
 
 TEST(SetUp, rulesAreLookedAtWhenNoSourceBeginsWithExample) {

@@ -9,9 +9,11 @@
 #include "core/club/club_checks.h"
 #include "core/club/club_kit.h"
 #include "core/club/club_record.h"
+#include "core/upkeep/due_date.h"
 #include "tests/core/club/small_club.h"
 #include "tests/support/errors.h"
 
+#include <functional>
 #include <gmock/gmock.h>
 
 namespace {
@@ -269,6 +271,79 @@ TEST(ServiceRound, whatCannotBeIsRefusedWhole) {
     EXPECT_EQ(small.club.kit().recordService(small.order("polish", {"K79TE08WXH"}), small.now).error().kind(),
               core::ErrorKind::NotFound);
     EXPECT_TRUE(small.club.kit().recordService(small.order("yearly look", {"K79TE08WXH"}), small.now));
+}
+
+// How a record comes to the club, and what it makes of three knives: one that was never given a state, one
+// that was given "serviceable", one that was given "unserviceable".
+using Recording =
+    std::function<void(ShedClub&, const std::string& code, const std::string& day, bool passed)>;
+
+void recordInRound(ShedClub& small, const std::string& code, const std::string& day, bool passed) {
+    ASSERT_EQ(small.club.kit()
+                  .recordService({.rule = "yearly look",
+                                  .day = *core::CalendarDay::parse(day),
+                                  .by = "Bram Oke",
+                                  .passed = passed,
+                                  .scans = {code}},
+                                 small.now)
+                  ->recorded.size(),
+              1U);
+}
+
+Recording recordAsRow(const std::string& by) {
+    return [by](ShedClub& small, const std::string& code, const std::string& day, bool passed) {
+        core::CellTexts cells{{"code", code}, {"rule", "yearly look"}, {"day", day}};
+        if (!passed) cells.emplace_back("passed", "no"); // which is not what an empty cell means
+        const auto plan =
+            small.club.register_().write({core::SheetId::Services, {{{}, cells, {}}}}, by, small.now);
+        ASSERT_TRUE(plan && plan->rejected.empty());
+    };
+}
+
+void recordByImport(ShedClub& small, const std::string& code, const std::string& day, bool passed) {
+    small.import("services.csv",
+                 "code,rule,day,passed\n" + code + ",yearly look," + day + (passed ? ",yes\n" : ",no\n"));
+}
+
+// docs/rules.md, "A failed record": whoever makes one withdraws an item, whatever state was given before; one
+// that came with an import withdraws an item without a given state. An import of items may give a state.
+TEST(FailedRecord, withdrawsAlikeHoweverSomebodyWritesIt) {
+    const auto knives = {"K000000026", "K000000042", "K000000050"};
+    constexpr ItemState good = ItemState::Serviceable, bad = ItemState::Unserviceable;
+    struct Way {
+        const char* name;
+        Recording record;
+        std::vector<ItemState> afterFailed, afterPassed;
+    };
+    for (const Way& way : {Way{"round", recordInRound, {bad, bad, bad}, {good, good, bad}},
+                           Way{"row", recordAsRow("Bram Oke"), {bad, bad, bad}, {good, good, bad}},
+                           Way{"row of nobody", recordAsRow({}), {bad, bad, bad}, {good, good, bad}},
+                           Way{"import", recordByImport, {bad, good, bad}, {good, good, bad}}}) {
+        SCOPED_TRACE(way.name);
+        ShedClub small;
+        small.import("life_rules.csv", "kit_type,rule,kind,n,source\nknife,yearly look,inspect_every,12,s\n");
+        small.import("items.csv", "code,kit_type,place,state\nK000000042,knife,loft,serviceable\n"
+                                  "K000000050,knife,loft,unserviceable\n");
+        const auto expectNow = [&](const std::vector<ItemState>& states, const char* due) {
+            std::vector<ItemState> now;
+            for (const char* code : knives) {
+                const auto record = *small.club.kit().itemRecord(code);
+                now.push_back(record.item.state);
+                const auto types = small.club.register_().kitTypes();
+                const auto knife = std::ranges::find(types, "knife", &core::KitType::name);
+                EXPECT_EQ(core::dueDatesOf(record, *knife, small.now.today).front().due->iso(), due) << code;
+            }
+            EXPECT_EQ(now, states);
+            EXPECT_TRUE(small.club.record().verify(true)->problems.empty());
+        };
+        for (const char* code : knives)
+            way.record(small, code, "2026-03-12", false);
+        expectNow(way.afterFailed,
+                  "2027-03-14"); // counted from its registration: a failed one satisfies nothing
+        for (const char* code : knives)
+            way.record(small, code, "2026-03-13", true);
+        expectNow(way.afterPassed, "2027-03-13");
+    }
 }
 
 } // namespace

@@ -5,6 +5,8 @@
 
 #include <gmock/gmock.h>
 
+#include <tuple>
+
 namespace {
 
 using core::Club;
@@ -81,6 +83,33 @@ TEST_F(LookAround, oneThingRenamedOnTwoMachines) {
     merged(van, full.file());
     rename(van, "Teal", "Wigeon");
     EXPECT_THAT(kinds(), testing::IsEmpty()) << "renamed once more by who knew of both";
+}
+
+// A size is known by its kit type, which may go by another name on the machine that renames it.
+TEST_F(LookAround, oneSizeRenamedOnTwoMachinesWhenItsKitTypeWasRenamedFirst) {
+    const auto rename = [](Club& club, core::Named named, const char* from, const char* to, const char* of) {
+        ASSERT_TRUE(club.register_().rename(named, from, to, of, {}));
+    };
+    write(van, SheetId::KitTypes, {}, {{"kit_type", "drysuit"}}, full.now);
+    for (const char* size : {"M", "L"})
+        write(van, SheetId::Sizes, {}, {{"kit_type", "drysuit"}, {"size", size}}, full.now);
+    write(van, SheetId::Sizes, {}, {{"kit_type", "life jacket"}, {"size", "L"}}, full.now);
+    EXPECT_THAT(kinds(), testing::IsEmpty());
+    Club laptop = copy("laptop"); // begins before the names part
+    rename(van, core::Named::KitType, "life jacket", "vest", "");
+    rename(van, core::Named::Size, "M", "Medium", "vest");
+    rename(laptop, core::Named::Size, "M", "Middle", "life jacket");
+    rename(laptop, core::Named::Size, "L", "Large", "drysuit"); // the van's own L is of another kit type
+    rename(van, core::Named::Size, "L", "Long", "vest");
+    const LookAt twice{
+        .kind = LookAt::Kind::RenamedTwice, .sheet = "sizes", .name = "Middle", .otherName = "Medium"};
+    Club third = copy("third");
+    for (const auto& [into, first, second] :
+         {std::tuple(&full.club, "van", "laptop"), std::tuple(&third, "laptop", "van")}) {
+        EXPECT_THAT(merged(*into, path(first)).lookAt, testing::IsEmpty());
+        EXPECT_THAT(merged(*into, path(second)).lookAt, testing::ElementsAre(twice)) << first;
+        expectWhole(*into);
+    }
 }
 
 TEST_F(LookAround, oneThingOnTwoBoatsAndABoatOutTwice) {

@@ -110,8 +110,8 @@ TEST_F(Rename, anImportTakesNoRowOfAnOldName) {
 TEST_F(Rename, aWordOfASpreadsheetGoesOnUnderTheNewName) {
     rename(Named::Boat, "Petrel", "Egret");
     rename(Named::Size, "M", "Medium", "life jacket");
-    const core::WordMeanings now{{{"boat", "Bravo"}, "Egret"}, {{"size", "Mittel"}, "M"}};
-    EXPECT_EQ(full.club.register_().toldWords(core::SheetId::Items), now) << "a size waits for its kit type";
+    const core::WordMeanings now{{{"boat", "Bravo"}, "Egret"}, {{"size", "Mittel"}, "Medium"}};
+    EXPECT_EQ(full.club.register_().toldWords(core::SheetId::Items), now);
     const auto book =
         core::readWorkbook("Kit,Size,Boat\nlife jacket,Mittel,bravo\nlife jacket,Medium,BRAVO\n", "us.csv");
     const auto plan = full.club.register_().importClubSheet(*book, {}, full.now.today, false);
@@ -125,6 +125,36 @@ TEST_F(Rename, aWordOfASpreadsheetGoesOnUnderTheNewName) {
     EXPECT_EQ(plan->words[0].means, "Egret");
     EXPECT_EQ(plan->words[0].rows, 2);
     EXPECT_EQ(plan->words[1].rows, 1);
+    expectWhole();
+}
+
+// Two kit types have that size, and one of them calls it otherwise by now.
+TEST_F(Rename, aWordOfASizeGoesByTheNamesThatItsKitTypesHave) {
+    const auto means = [&] {
+        for (const core::ToldWord& each : full.club.register_().toldWords())
+            if (each.word == "Mittel") return each.means;
+        return std::string("not told");
+    };
+    EXPECT_EQ(means(), "M");
+    const auto drysuit = [&](core::SheetId sheet, const core::CellTexts& cells) {
+        ASSERT_TRUE(full.club.register_().write({sheet, {{{}, cells, {}}}}, {}, full.now));
+    };
+    drysuit(core::SheetId::KitTypes, {{"kit_type", "drysuit"}});
+    drysuit(core::SheetId::Sizes, {{"kit_type", "drysuit"}, {"size", "M"}});
+    rename(Named::KitType, "life jacket", "vest");
+    EXPECT_EQ(means(), "M");
+    rename(Named::Size, "M", "Medium", "vest");
+    EXPECT_EQ(means(), "M, Medium");
+    const auto book =
+        core::readWorkbook("Kit,Size,Boat\nvest,Mittel,Petrel\ndrysuit,Mittel,Petrel\n", "us.csv");
+    const auto plan = full.club.register_().importClubSheet(*book, {}, full.now.today, false);
+    ASSERT_TRUE(plan && plan->plan.rejected.empty());
+    std::vector<std::string> sizes;
+    for (const core::Item& item : full.club.kit().all())
+        if (item.boat == "Petrel" && !item.size.empty()) sizes.push_back(item.kitType + ' ' + item.size);
+    EXPECT_THAT(sizes, testing::IsSupersetOf({"vest Medium", "drysuit M"}));
+    rename(Named::Size, "M", "Mid", "drysuit");
+    EXPECT_EQ(means(), "Mid, Medium");
     expectWhole();
 }
 

@@ -166,6 +166,85 @@ TEST_F(Rows, whatHappenedIsOfNoDayToCome) {
         write(SheetId::Items, item, {{"made", "2026"}, {"first_use", "2026-03-14"}})->rejected.empty());
 }
 
+// A row that a person writes is an import of one row, and warns alike.
+TEST_F(Rows, aRowWarnsOfWhatAnImportOfItWarnsOf) {
+    const auto asImported = [&](SheetId sheet, const CellTexts& cells) {
+        const auto csv = full.folder / "one row";
+        std::filesystem::create_directories(csv);
+        support::writeFile(csv / core::sheet(sheet).file, core::sheetOfRows(core::sheet(sheet), {cells}));
+        const auto imported = rows().importCsv(csv, full.now.today, true);
+        std::filesystem::remove_all(csv);
+        EXPECT_TRUE(imported && imported->rejected.empty());
+        return imported->warnings;
+    };
+    struct Case {
+        SheetId sheet;
+        CellTexts cells;
+        std::vector<ErrorCode> warned;
+    };
+    for (const Case& each : std::vector<Case>{
+             {SheetId::Boats,
+              {{"boat", "Heron"}, {"boat_class", "inflatible"}},
+              {ErrorCode::BoatWithoutManifest, ErrorCode::ClassLikeAnother}},
+             {SheetId::Boats, {{"boat", "Heron"}, {"boat_class", "Inflatable"}}, {}},
+             {SheetId::KitTypes, {{"kit_type", "radoi"}}, {ErrorCode::KitTypeLikeAnother}},
+             {SheetId::KitTypes, {{"kit_type", "rettungsweste"}}, {ErrorCode::JacketNotWorn}},
+             {SheetId::KitTypes, {{"kit_type", "rettungsweste"}, {"worn", "yes"}}, {}},
+             {SheetId::ManifestLines,
+              {{"boat_class", "canoe"}, {"kit_type", "radio"}},
+              {ErrorCode::ClassWithoutBoat}},
+             {SheetId::LifeRules,
+              {{"kit_type", "radio"}, {"rule", "look"}, {"kind", "inspect_every"}, {"n", "6"}},
+              {ErrorCode::RuleWithoutSource}},
+             {SheetId::Parts,
+              {{"code", full.jacket}, {"part", "light"}, {"made", "2024"}, {"first_use", "2023"}},
+              {ErrorCode::UsedBeforeMade}}}) {
+        const auto imported = asImported(each.sheet, each.cells);
+        const auto planned = plan(each.sheet, {}, each.cells);
+        ASSERT_TRUE(planned && planned->rejected.empty());
+        std::vector<ErrorCode> codes;
+        for (const core::RejectedRow& warning : planned->warnings) {
+            codes.push_back(warning.reason.code);
+            EXPECT_EQ(warning.row, 1);
+        }
+        EXPECT_EQ(codes, each.warned) << each.cells.front().second;
+        ASSERT_EQ(planned->warnings.size(), imported.size());
+        for (std::size_t i = 0; i < imported.size(); ++i)
+            EXPECT_EQ(planned->warnings[i].reason, imported[i].reason);
+    }
+}
+
+TEST_F(Rows, aRowWarnsOfItselfAndNotOfOthers) {
+    ASSERT_TRUE(write(SheetId::Boats, {}, {{"boat", "Heron"}, {"boat_class", "inflatible"}}));
+    const auto other = write(SheetId::Boats, {{"boat", "Tern"}}, {{"note", "green"}});
+    EXPECT_TRUE(other->warnings.empty()) << "the other spelling is the rarer one";
+    EXPECT_EQ(write(SheetId::Boats, {{"boat", "Heron"}}, {{"note", "red"}})->warnings.size(), 2U);
+    const auto refused = plan(SheetId::Boats, {{"boat", "Heron"}}, {{"priority", "high"}});
+    EXPECT_FALSE(refused->rejected.empty());
+    EXPECT_TRUE(refused->warnings.empty());
+    EXPECT_TRUE(write(SheetId::Boats, {{"boat", "Heron"}}, {{"boat_class", "inflatable"}})->warnings.empty());
+}
+
+TEST_F(Rows, aNewNameWarnsWhereItIsAlmostAnother) {
+    const auto codes = [&](core::Named named, const char* from, const char* to) {
+        std::vector<ErrorCode> codes;
+        for (const core::Error& warning : rows().warningsOfName(named, from, to))
+            codes.push_back(warning.code);
+        return codes;
+    };
+    using testing::ElementsAre;
+    using testing::IsEmpty;
+    ASSERT_TRUE(write(SheetId::Boats, {}, {{"boat", "Heron"}, {"boat_class", "canoe"}}));
+    EXPECT_THAT(codes(core::Named::BoatClass, "canoe", "inflatible"),
+                ElementsAre(ErrorCode::ClassLikeAnother));
+    EXPECT_THAT(codes(core::Named::BoatClass, "inflatable", "inflatible"), IsEmpty()) << "itself";
+    EXPECT_THAT(codes(core::Named::KitType, "knife", " Radoi"), ElementsAre(ErrorCode::KitTypeLikeAnother));
+    EXPECT_THAT(codes(core::Named::KitType, "knife", "lifejacket, old"),
+                ElementsAre(ErrorCode::JacketNotWorn));
+    EXPECT_THAT(codes(core::Named::KitType, "life jacket", "lifejacket"), IsEmpty()) << "it is worn";
+    EXPECT_THAT(codes(core::Named::Boat, "Heron", "Terns"), IsEmpty()) << "an import does not compare them";
+}
+
 TEST_F(Rows, aKeyOfManyPartsIsNoRow) {
     std::string name = "a";
     for (int i = 0; i < 500; ++i)

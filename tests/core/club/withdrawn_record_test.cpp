@@ -110,6 +110,28 @@ TEST(WithdrawnRecord, aFailedOneLeavesTheItemAsItWas) {
     EXPECT_EQ(small.state(), ItemState::Serviceable);
 }
 
+// A row of services.csv that a person writes; who, need not be said.
+TEST(WithdrawnRecord, ofARowTakesItsStateAlong) {
+    for (const char* by : {"Bram Oke", ""}) {
+        RopeClub small;
+        const auto write = [&](const char* day, const char* passed) {
+            const core::CellTexts cells{
+                {"code", rope}, {"rule", "yearly look"}, {"day", day}, {"passed", passed}};
+            ASSERT_TRUE(
+                small.club.register_().write({core::SheetId::Services, {{{}, cells, {}}}}, by, small.now));
+        };
+        write("2026-03-12", "no");
+        EXPECT_EQ(small.state(), ItemState::Unserviceable);
+        write("2026-03-13", "yes");
+        EXPECT_EQ(small.state(), ItemState::Serviceable);
+        ASSERT_TRUE(small.withdraw("yearly look", "2026-03-13"));
+        EXPECT_EQ(small.state(), ItemState::Unserviceable) << by;
+        ASSERT_TRUE(small.withdraw("yearly look", "2026-03-12"));
+        EXPECT_EQ(small.state(), ItemState::Serviceable) << by;
+        EXPECT_TRUE(small.club.record().verify(true)->problems.empty());
+    }
+}
+
 TEST(WithdrawnRecord, aFailedOneBesideAnotherLeavesItWithdrawn) {
     RopeClub small;
     small.record("yearly look", false);

@@ -230,7 +230,10 @@ void KitSeveralPanel::plan() {
          moment = tools().time()](core::Club& club) { return club.register_().plan(edit, moment); },
         [this, question = m_question](const core::Result<core::EditPlan>& plan) {
             if (question != m_question || !plan) return;
-            m_effects->setText(effectsInLines(plan->effects, today(), mostEffectsSaid));
+            QStringList lines{warningsInLines(plan->warnings, mostEffectsSaid),
+                              effectsInLines(plan->effects, today(), mostEffectsSaid)};
+            lines.removeAll(QString());
+            m_effects->setText(lines.join('\n'));
             m_effects->setVisible(!m_effects->text().isEmpty());
         });
 }

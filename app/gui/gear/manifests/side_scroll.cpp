@@ -1,5 +1,6 @@
 #include "app/gui/gear/manifests/side_scroll.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QLayout>
 #include <QResizeEvent>
@@ -48,6 +49,9 @@ bool SideScroll::eventFilter(QObject* watched, QEvent* event) {
 void SideScroll::resizeEvent(QResizeEvent* event) {
     QScrollArea::resizeEvent(event);
     if (event->size().width() != event->oldSize().width()) updateGeometry();
+    if (event->size().height() >= event->oldSize().height()) return;
+    QWidget* typed = QApplication::focusWidget(); // what is said beneath must not hide it
+    if (typed != nullptr && widget()->isAncestorOf(typed)) ensureWidgetVisible(typed);
 }
 
 } // namespace app

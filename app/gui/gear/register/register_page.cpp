@@ -166,8 +166,10 @@ void RegisterPage::connectParts() {
     connect(m_remove, &QPushButton::clicked, this, [this] {
         if (officer().empty()) return;
         askBeside(m_removing);
-        m_removing->ask(tr("Remove “%1”? Nothing falls due by it any more; what was recorded by it stays.")
-                            .arg(headingOf(m_row->sheet(), m_row->row())));
+        m_removing->ask(
+            tr("Remove “%1”? Nothing falls due by it any more. If services were recorded by it, it stays: "
+               "then change it instead.")
+                .arg(headingOf(m_row->sheet(), m_row->row())));
     });
     connect(m_removing, &KeepQuestion::kept, this, &RegisterPage::backToForm);
     connect(m_removing, &KeepQuestion::takenAway, this, &RegisterPage::removeRule);

@@ -3,6 +3,7 @@
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/outlook_sentences.h"
 #include "app/text/register_words.h"
 #include "app/text/text.h"
 #include "core/club/club.h"
@@ -13,20 +14,33 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace app {
+namespace {
+
+constexpr int renameWaitMs =
+    300; ///< after the last letter, before it is looked whether the name is almost another
+constexpr int mostWarnings = 3;
+
+} // namespace
 
 RenamePanel::RenamePanel(GearTools given, QWidget* parent)
     : GearPart(std::move(given), "renamePanel", parent)
     , m_what(new ChoiceBox(this))
     , m_about(wordsLabel(this, "quiet", "renameAboutLabel"))
+    , m_warnings(wordsLabel(this, "look", "renameWarningsLabel"))
     , m_name(wordsEdit(this, "renameNameEdit", tr("the new name")))
     , m_keep(wordsButton(this, tr("Keep the name"), "renameKeepButton"))
-    , m_rename(wordsButton(this, tr("Rename"), "renameButton", true)) {
+    , m_rename(wordsButton(this, tr("Rename"), "renameButton", true))
+    , m_wait(new QTimer(this)) {
     build();
+    m_wait->setSingleShot(true);
+    m_wait->setInterval(renameWaitMs);
+    connect(m_wait, &QTimer::timeout, this, &RenamePanel::look);
     connect(m_what, &QComboBox::currentIndexChanged, this, &RenamePanel::showName);
     connect(m_name, &QLineEdit::textChanged, this, &RenamePanel::adapt);
     connect(m_name, &QLineEdit::returnPressed, this, [this] { m_rename->setFocus(Qt::TabFocusReason); });
@@ -51,6 +65,7 @@ void RenamePanel::build() {
     layout->setSpacing(spaceUnit);
     layout->addWidget(m_what);
     layout->addWidget(m_name);
+    layout->addWidget(m_warnings);
     layout->addWidget(m_about);
     layout->addWidget(saidLabel("renameSaidLabel"));
     layout->addLayout(buttons);
@@ -101,6 +116,20 @@ void RenamePanel::showName() {
 void RenamePanel::adapt() {
     const QString typed = m_name->text().trimmed();
     m_rename->setEnabled(!m_whats.empty() && !typed.isEmpty() && typed != text(what().name));
+    m_warnings->hide();
+    if (m_rename->isEnabled()) m_wait->start();
+}
+
+void RenamePanel::look() {
+    if (!m_rename->isEnabled()) return;
+    const QString typed = m_name->text();
+    read([what = what(), to = typed.toStdString()](
+             core::Club& club) { return club.register_().warningsOfName(what.named, what.name, to); },
+         [this, typed](const std::vector<core::Error>& warnings) {
+             if (typed != m_name->text()) return;
+             m_warnings->setText(warningsInLines(warnings, mostWarnings));
+             m_warnings->setVisible(!warnings.empty());
+         });
 }
 
 void RenamePanel::rename() {

@@ -8,6 +8,7 @@
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QTimer;
 
 namespace app {
 
@@ -42,15 +43,18 @@ private:
     void build();
     void showName();
     void adapt();
+    void look();
     void rename();
     const What& what() const;
 
     std::vector<What> m_whats;
     ChoiceBox* m_what;
     QLabel* m_about;
+    QLabel* m_warnings; ///< what may not be meant so
     QLineEdit* m_name;
     QPushButton* m_keep;
     QPushButton* m_rename;
+    QTimer* m_wait;
 };
 
 } // namespace app

@@ -4,6 +4,7 @@
 #include "app/gui/gear/register/rule_sentence.h"
 #include "app/gui/theme/type_scale.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/contract_words.h"
 #include "app/text/errors.h"
 #include "app/text/register_words.h"
 #include "app/text/words.h"
@@ -142,7 +143,7 @@ QStringList RowForm::refuse(const std::vector<core::RejectedRow>& rejected, bool
         each->refuse({});
     QStringList others;
     for (const core::RejectedRow& row : rejected) {
-        const QString reason = withCapital(rejectionInWords(row.reason)) + '.';
+        const QString reason = withCapital(inWordsOfForms(rejectionInWords(row.reason))) + '.';
         CellField* at = field(row.column);
         if (!at || (m_sentence && !m_sentence->asks(row.column)))
             others << reason;

@@ -29,6 +29,7 @@ namespace {
 
 constexpr int waitMs = 300;    ///< after the last letter, before it is asked what the change would do
 constexpr int mostEffects = 5; ///< sentences shown
+constexpr int mostWarned = 2;  ///< likewise
 
 bool isRowHere(core::SheetId sheet, const core::Cells& row, core::CalendarDay today) {
     const int at = core::sheet(sheet).indexOf("until");
@@ -47,6 +48,7 @@ RowPanel::RowPanel(GearTools given, const QByteArray& prefix, QWidget* parent)
     , m_form(new RowForm(this))
     , m_others(wordsLabel(this, "look", prefix + "RefusedLabel"))
     , m_effects(wordsLabel(this, "remark", prefix + "EffectsLabel"))
+    , m_warnings(wordsLabel(this, "look", prefix + "WarningsLabel"))
     , m_days(wordsLabel(this, "quiet", prefix + "RuleDaysLabel"))
     , m_hint(wordsLabel(this, "footnote", prefix + "HintOfCellLabel"))
     , m_buttons(new FlowLayout)
@@ -90,6 +92,7 @@ void RowPanel::build(const QByteArray& prefix) {
     auto* scroll = new SideScroll(held, this);
     scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     layout->addWidget(scroll, 1);
+    layout->addWidget(m_warnings); // in view, wherever the form is scrolled to
     layout->addWidget(m_hint);
     layout->addWidget(saidLabel(prefix + "RowSaidLabel"));
     layout->addLayout(m_buttons);
@@ -147,7 +150,7 @@ void RowPanel::begin(core::SheetId sheet, const QString& heading) {
     m_form->setTyped(keptDraft(draftPlace()));
     say({});
     m_others->hide();
-    m_effects->hide();
+    hideEffects();
     m_days->hide();
     tabThroughPage();
     readNames();
@@ -246,11 +249,8 @@ void RowPanel::plan() {
 }
 
 void RowPanel::takePlan(const Planned& planned) {
-    if (m_mustPlan) return; // something else stands there by now
-    if (!planned.plan) {
-        m_effects->hide();
-        return; // saving says why
-    }
+    if (m_mustPlan) return;                  // something else stands there by now
+    if (!planned.plan) return hideEffects(); // saving says why
     refuse(planned.plan->rejected, false);
     showEffects(planned);
 }
@@ -258,10 +258,20 @@ void RowPanel::takePlan(const Planned& planned) {
 void RowPanel::showEffects(const Planned& planned) {
     m_effects->setText(effectsInLines(planned.plan->effects, today(), mostEffects));
     m_effects->setVisible(!m_effects->text().isEmpty());
+    m_warnings->setText(planned.plan->changes.empty() ? QString()
+                                                      : warningsInLines(planned.plan->warnings, mostWarned));
+    m_warnings->setVisible(!m_warnings->text().isEmpty());
     if (!isRule(m_sheet)) return;
     m_days->setText(ruleDaysInWords({cellNow("kit_type"), cellNow("part"), cellNow("rule")},
                                     planned.plan->effects, planned.due, today()));
     m_days->setVisible(!m_days->text().isEmpty());
+}
+
+void RowPanel::hideEffects() {
+    for (QLabel* label : {m_effects, m_warnings}) {
+        label->clear();
+        label->hide();
+    }
 }
 
 void RowPanel::refuse(const std::vector<core::RejectedRow>& rejected, bool all) {
@@ -305,7 +315,12 @@ void RowPanel::afterWrite(const core::EditPlan& done) {
     const QString name = m_isNew ? nameOfNew() : m_heading->text();
     m_isOpen = false;
     if (done.changes.empty()) return emit changed(tr("%1 stands so already.").arg(name), {});
-    emit changed(tr("%1: saved.").arg(name), keyOfRow(m_sheet, done.changes.front().keyCells));
+    QString sentence = tr("%1: saved.").arg(name);
+    // Whoever saves at once has not seen it yet.
+    if (const QString warnings = warningsInLines(done.warnings, 1);
+        !warnings.isEmpty() && m_warnings->isHidden())
+        sentence += ' ' + warnings.section('\n', 0, 0);
+    emit changed(sentence, keyOfRow(m_sheet, done.changes.front().keyCells));
 }
 
 /// By the names that were written; of a row that has none, what the form is about.
@@ -343,7 +358,7 @@ void RowPanel::discard() {
     m_form->setStored(m_row);
     m_wait->stop();
     m_others->hide();
-    m_effects->hide();
+    hideEffects();
     say({});
     adapt();
     emit discarded();

@@ -17,8 +17,9 @@ namespace app {
 
 class FlowLayout;
 
-/// One row of the register in a form: what is typed, what saving it would do to boats and days, and why a
-/// cell is refused, as an import of that row would refuse it. What is half written is kept.
+/// One row of the register in a form: what is typed, what saving it would do to boats and days, what may not
+/// be meant so, and why a cell is refused, as an import of that row would tell both. What is half written is
+/// kept.
 class RowPanel : public GearPart {
     Q_OBJECT
 
@@ -65,6 +66,7 @@ private:
     void plan();
     void takePlan(const Planned& planned);
     void showEffects(const Planned& planned);
+    void hideEffects();
     void refuse(const std::vector<core::RejectedRow>& rejected, bool all);
     QString nameOfNew() const;
     std::string writer(); ///< whose name a saving is recorded under; empty: that it wants one is said
@@ -86,6 +88,7 @@ private:
     RowForm* m_form;
     QLabel* m_others; ///< reasons that have no field
     QLabel* m_effects;
+    QLabel* m_warnings; ///< what may not be meant so
     QLabel* m_days;
     QLabel* m_hint; ///< how the cell is written that has the keyboard
     FlowLayout* m_buttons;

@@ -38,7 +38,8 @@ constexpr int marginsOfField = 48, widthOfReason = 360; // pixels
 /// How wide a gap is, in letters.
 int lettersOf(std::string_view column) {
     if (column == "n" || column == "lead_days") return 4;
-    if (column == "steps" || column == "tolerance") return 12;
+    if (column == "steps") return 12;
+    if (column == "tolerance") return 16;
     if (column == "source") return 28;
     if (column == "kind") return 20;
     return column == "severity" || column == "undated" ? 16 : 13;

@@ -1,13 +1,16 @@
 #include "app/gui/gear/register/written_cell.h"
 
+#include "app/text/register_words.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
+#include "core/base/plain_text.h"
 #include "core/exchange/club_sheet/cell_words.h"
 #include "core/exchange/club_sheet/written_day.h"
 #include "core/spreadsheet/workbook.h"
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace app {
 namespace {
@@ -29,6 +32,25 @@ bool isDayOrNumber(core::CellType type) {
     }
 }
 
+/// So that "14 Tage", "14Tage" and "14 TAGE" are one.
+QString compared(const QString& words) {
+    return QString::fromStdString(core::foldName(words.toStdString())).remove(u' ');
+}
+
+/// As it is said in this language, as the contract spells it, or days as a number alone.
+QString toleranceInSheet(const core::Column& column, const QString& typed) {
+    const QString plain = compared(typed);
+    for (const char* each : {"none", "end_of_month"})
+        if (plain == compared(choiceInWords(column, each))) return QString::fromLatin1(each);
+    static const QRegularExpression number(QStringLiteral("^(\\d{1,7})(.*)$"));
+    const auto found = number.match(plain);
+    if (!found.hasMatch()) return typed;
+    const QString days = found.captured(1) + u'd', unit = found.captured(2);
+    const bool isDays = unit.isEmpty() || unit == QLatin1String("day") || unit == QLatin1String("days") ||
+                        plain == compared(choiceInWords(column, days.toStdString()));
+    return isDays ? days : typed;
+}
+
 } // namespace
 
 core::DayOrder dayOrderHere() {
@@ -39,6 +61,7 @@ core::DayOrder dayOrderHere() {
 }
 
 QString asInSheet(const core::Column& column, const QString& typed) {
+    if (column.type == core::CellType::Tolerance) return toleranceInSheet(column, typed);
     if (!isDayOrNumber(column.type)) return typed;
     const std::string plain = typed.trimmed().toStdString();
     const core::CellMeaning meaning =
@@ -53,6 +76,7 @@ std::string asInSheet(core::SheetId id, std::string_view column, const QString& 
 }
 
 QString asTyped(const core::Column& column, const std::string& stored) {
+    if (column.type == core::CellType::Tolerance) return choiceInWords(column, stored);
     QString shown = text(stored);
     if (column.type == core::CellType::Number || column.type == core::CellType::Amount)
         shown.replace('.', QCoreApplication::translate("Words", "."));

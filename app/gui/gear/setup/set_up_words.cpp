@@ -1,10 +1,12 @@
 #include "app/gui/gear/setup/set_up_words.h"
 
+#include "app/text/text.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <map>
 
 namespace app {
 namespace {
@@ -15,10 +17,47 @@ struct SetUpText {
     Q_DECLARE_TR_FUNCTIONS(SetUp)
 };
 
+std::map<std::string, std::vector<std::string>> byClass(const std::vector<core::UnaskedBoat>& boats) {
+    std::map<std::string, std::vector<std::string>> names;
+    for (const core::UnaskedBoat& boat : boats)
+        names[boat.boatClass].push_back(boat.boat);
+    return names;
+}
+
+std::string likeOf(const std::string& boatClass, const std::vector<core::UnaskedBoat>& boats) {
+    return std::find_if(boats.begin(), boats.end(),
+                        [&](const core::UnaskedBoat& boat) { return boat.boatClass == boatClass; })
+        ->like;
+}
+
 QString kitInWords(const core::SetUpTick& tick) {
     if (tick.isDone) return SetUpText::tr("Every boat has all that its manifest asks for.");
     if (tick.lacking.empty()) return SetUpText::tr("There is no boat yet to fit out.");
-    return SetUpText::tr("Not all that is asked of it, or nothing asked yet: %1.").arg(listed(tick.lacking));
+    std::vector<std::string> lacking = tick.lacking;
+    for (const core::UnaskedBoat& boat : tick.unasked)
+        std::erase(lacking, boat.boat);
+    QStringList sentences;
+    if (!lacking.empty()) sentences << SetUpText::tr("Not all that is asked of it: %1.").arg(listed(lacking));
+    for (const auto& [boatClass, boats] : byClass(tick.unasked))
+        sentences << (boatClass.empty()
+                          ? SetUpText::tr("Nothing is asked of %1, without a class or a list of its own.")
+                                .arg(listed(boats))
+                          : SetUpText::tr("Nothing is asked of %1: the class “%2” has no list.")
+                                .arg(listed(boats), text(boatClass)));
+    return sentences.join(' ');
+}
+
+QString boatsInWords(const core::SetUpTick& tick) {
+    if (tick.count == 0) return SetUpText::tr("There is no boat yet. Its class says which list it follows.");
+    QStringList sentences;
+    for (const auto& [boatClass, boats] : byClass(tick.unasked))
+        sentences << SetUpText::tr("“%1”, the class of %2, has no list and is almost “%3”: if they are one, "
+                                   "write them alike.")
+                         .arg(text(boatClass), listed(boats), text(likeOf(boatClass, tick.unasked)));
+    if (sentences.isEmpty())
+        sentences << counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n boat is in the register."),
+                             QT_TRANSLATE_N_NOOP("Words", "%n boats are in the register."));
+    return sentences.join(' ');
 }
 
 QString rulesInWords(const core::SetUpTick& tick) {
@@ -56,9 +95,7 @@ QString stepInWords(SetUpStep step) {
 QString stateInWords(const core::SetUpTick& tick) {
     switch (tick.step) {
     case SetUpStep::Boats:
-        return tick.isDone ? counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n boat is in the register."),
-                                     QT_TRANSLATE_N_NOOP("Words", "%n boats are in the register."))
-                           : SetUpText::tr("There is no boat yet. Its class says which list it follows.");
+        return boatsInWords(tick);
     case SetUpStep::People:
         return tick.isDone
                    ? counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n person is in the register."),

@@ -133,6 +133,13 @@ void takeRegister(Screens& screens) {
     screens.press("registerRenameButton");
     screens.take("gear-register-rename");
     screens.press("renameKeepButton");
+    screens.press("registerNewButton");
+    screens.find<QComboBox>("cell_boat")->setEditText("Heron");
+    screens.find<QComboBox>("cell_boat_class")->setEditText("inflatible");
+    screens.find<QComboBox>("cell_boat_class")->setFocus();
+    support::waitFor([&] { return screens.find<QLabel>("registerWarningsLabel")->isVisible(); });
+    screens.take("gear-register-new-boat");
+    screens.press("registerDiscardButton");
     screens.choose("registerSheetBox", "kit types");
     table->choose(
         QString::fromStdString(std::string("life_rule\x1E") + "life jacket\x1F\x1F" + "float test"));

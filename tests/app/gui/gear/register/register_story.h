@@ -3,6 +3,7 @@
 #include "tests/app/gui/gear/gear_story.h"
 
 #include "app/gui/widgets/plain_table.h"
+#include "app/text/contract_words.h"
 #include "app/text/errors.h"
 #include "app/text/words.h"
 #include "core/club/club_register.h"
@@ -75,7 +76,7 @@ protected:
         return label ? label->text() : QString("no such cell");
     }
     static QString asRefused(const core::Error& reason) {
-        return app::withCapital(app::rejectionInWords(reason)) + '.';
+        return app::withCapital(app::inWordsOfForms(app::rejectionInWords(reason))) + '.';
     }
 };
 

@@ -7,6 +7,7 @@
 #include <QScrollArea>
 
 #include <algorithm>
+#include <tuple>
 
 using core::SheetId;
 
@@ -132,6 +133,75 @@ TEST_F(RegisterPage, aLifeRuleShowsItsDaysBeforeItIsSaved) {
     EXPECT_TRUE(textOf("registerRuleDaysLabel").contains("(now "));
     EXPECT_EQ(storedCell(SheetId::LifeRules, {"life jacket", "", "float test"}, "n"), "12")
         << "not saved yet";
+}
+
+// docs/gear-officer.md, Register: what may not be meant so is asked before it is saved.
+TEST_F(RegisterPage, aMistypedClassIsToldWhileItIsTyped) {
+    openOffice("register");
+    pressButton("registerNewButton");
+    typeInto("cell_boat", "Heron");
+    const QString alike = "Is it meant so? The class 'inflatible' is almost 'inflatable'";
+    const QString unasked = "Is it meant so? Nothing is asked of 'Heron' (class 'canoe')";
+    typeInto("cell_boat_class", "inflatible");
+    ASSERT_TRUE(planned([&] { return textOf("registerWarningsLabel").contains(alike); }))
+        << textOf("registerWarningsLabel").toStdString();
+    EXPECT_TRUE(child("registerWarningsLabel")->isVisible());
+    typeInto("cell_boat_class", "canoe");
+    ASSERT_TRUE(planned([&] { return textOf("registerWarningsLabel").contains(unasked); }));
+    EXPECT_FALSE(textOf("registerWarningsLabel").contains("almost"));
+    typeInto("cell_boat_class", "inflatable");
+    ASSERT_TRUE(planned([&] { return !child("registerWarningsLabel")->isVisible(); }));
+    typeInto("cell_boat_class", "inflatible");
+    pressButton("registerSaveButton"); // before it could be read: then it is said with what was saved
+    EXPECT_TRUE(said().startsWith("Heron: saved. Is it meant so?")) << said().toStdString();
+    EXPECT_EQ(storedCell(SheetId::Boats, {"Heron"}, "boat_class"), "inflatible")
+        << "a warning refuses nothing";
+}
+
+TEST_F(RegisterPage, whatIsAskedBeneathTheFormDoesNotHideTheFieldOfTheKeyboard) {
+    openOffice("register");
+    pressButton("registerNewButton");
+    typeInto("cell_boat", "Heron");
+    typeInto("cell_note", "blue hull"); // the last of the form
+    ASSERT_TRUE(planned([&] { return child("registerWarningsLabel")->isVisible(); }));
+    const auto* note = child("cell_note");
+    EXPECT_TRUE(support::waitFor([&] { return note->visibleRegion().boundingRect() == note->rect(); }));
+}
+
+TEST_F(RegisterPage, aNameThatIsAlmostAnotherIsToldBeforeItIsGiven) {
+    openOffice("register");
+    openRow("kit types", "knife");
+    pressButton("registerRenameButton");
+    typeInto("renameNameEdit", "bailr");
+    ASSERT_TRUE(planned([&] { return textOf("renameWarningsLabel").contains("is almost 'bailer'"); }));
+    typeInto("renameNameEdit", "cutter");
+    ASSERT_TRUE(planned([&] { return !child("renameWarningsLabel")->isVisible(); }));
+    pressButton("renameButton");
+    EXPECT_TRUE(storedRow(SheetId::KitTypes, {"cutter"}));
+}
+
+// What is said in the words of the form stands in the register as the contract spells it.
+TEST_F(RegisterPage, aToleranceIsWrittenInWords) {
+    openOffice("register");
+    const core::Cells rule{"life jacket", "", "float test"};
+    for (const auto& [typed, stored, shown] : {std::tuple("14 days", "14d", "14 days"),
+                                               {"End of the month", "end_of_month", "end of the month"},
+                                               {"7", "7d", "7 days"},
+                                               {"end_of_month", "end_of_month", "end of the month"},
+                                               {"None", "none", "none"},
+                                               {"1d", "1d", "1 day"}}) {
+        openRow("kit types", "float test");
+        typeInto("cell_tolerance", typed);
+        pressButton("registerSaveButton");
+        EXPECT_EQ(storedCell(SheetId::LifeRules, rule, "tolerance"), stored) << typed;
+        openRow("kit types", "float test");
+        EXPECT_EQ(child<QLineEdit>("cell_tolerance")->text(), shown);
+    }
+    typeInto("cell_tolerance", "2 weeks");
+    pressButton("registerSaveButton");
+    EXPECT_EQ(refusal("tolerance"),
+              "'2 weeks' is no tolerance: write none, “end of the month” or days such as 14d.");
+    pressButton("registerDiscardButton");
 }
 
 TEST_F(RegisterPage, aRulesSentenceAsksWhatItsKindNeeds) {

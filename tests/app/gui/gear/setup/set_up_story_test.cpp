@@ -93,7 +93,25 @@ TEST_F(SetUpStory, everyStepSaysHowItStands) {
     office().showPage("tags");
     office().showPage("setup");
     settle();
-    EXPECT_TRUE(stateOf(2).contains("Heron")) << stateOf(2).toStdString();
+    EXPECT_TRUE(
+        stateOf(2).contains("Nothing is asked of Heron: the class “no class that has a list” has no list."))
+        << stateOf(2).toStdString();
+    EXPECT_EQ(titleOf(1), "Boats: done") << "its list may come";
+    EXPECT_EQ(stateOf(1), "4 boats are in the register.");
+}
+
+TEST_F(SetUpStory, aMistypedClassIsToldAtTheBoats) {
+    import("boats.csv", "boat,boat_class\nHeron,inflatible\n");
+    openOffice("setup");
+    EXPECT_EQ(titleOf(1), "Boats: still to do");
+    EXPECT_EQ(stateOf(1),
+              "“inflatible”, the class of Heron, has no list and is almost “inflatable”: if they are "
+              "one, write them alike.");
+    import("boats.csv", "boat,boat_class\nHeron,inflatable\n");
+    office().showPage("tags");
+    office().showPage("setup");
+    settle();
+    EXPECT_EQ(titleOf(1), "Boats: done");
 }
 
 TEST_F(SetUpStory, eachStepIsAPressAway) {
