@@ -51,6 +51,8 @@ std::string dueJson(const std::vector<core::DueRow>& rows, core::CalendarDay tod
 std::string startersJson(const std::vector<std::pair<std::string, std::string>>& starters); ///< name, title
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to);
 std::string removedRuleJson(const std::string& rule);
+std::string removedJson(const std::string& sheet, const std::string& name);
+std::string clubJson(const std::string& name);
 /// What is known now, and what was forgotten just now.
 std::string wordsJson(const std::vector<core::ToldWord>& words, const std::vector<core::ToldWord>& forgotten);
 /// `kind`: boat, person or place.
