@@ -38,9 +38,6 @@ RenamePanel::RenamePanel(GearTools given, QWidget* parent)
 void RenamePanel::build() {
     m_what->setObjectName("renameWhatBox");
     m_what->setAccessibleName(tr("what is renamed"));
-    m_about->setText(
-        tr("What was recorded under the old name stays and is about the same. Signed checks keep "
-           "the name that they were signed with."));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spaceUnit);
     buttons->addWidget(m_keep);
@@ -80,6 +77,22 @@ void RenamePanel::ask(core::SheetId id, const core::Cells& row) {
     else
         add(0, {});
     if (id == core::SheetId::Boats) add(sheet.indexOf("boat_class"), {});
+    m_about->setText(
+        tr("What was recorded under the old name stays and is about the same. Signed checks keep "
+           "the name that they were signed with."));
+    showPanel();
+}
+
+void RenamePanel::askClub(const QString& name) {
+    m_whats = {{std::nullopt, name.toStdString(), {}}};
+    m_what->clear();
+    m_about->setText(
+        tr("The name of the club: it stands on the board and on whatever is printed from now on. What is "
+           "printed already does not change."));
+    showPanel();
+}
+
+void RenamePanel::showPanel() {
     m_what->setVisible(m_whats.size() > 1);
     say({});
     showName();
@@ -107,7 +120,8 @@ void RenamePanel::rename() {
     const QString to = m_name->text().trimmed();
     write(
         [what = what(), to = to.toStdString()](core::Club& club, const std::string& by, core::Moment) {
-            return club.register_().rename(what.named, what.name, to, what.of, by);
+            return what.named ? club.register_().rename(*what.named, what.name, to, what.of, by)
+                              : club.register_().nameClub(to, by);
         },
         [this, from = text(what().name), to](core::Done) {
             emit renamed(tr("“%1” is called “%2” from now on.").arg(from, text(to)));
