@@ -92,9 +92,9 @@ TEST_F(BackupStory, backsUpWhereAskedAndSaysSoOnTheBoard) {
 TEST_F(BackupStory, theClubsNameIsMendedInTheSameMenu) {
     openWith({});
     take("Mend the club’s name…");
-    settle();
-    auto* name = window().findChild<QLineEdit*>("renameNameEdit");
-    ASSERT_TRUE(name && name->isVisible());
+    const auto field = [&] { return window().findChild<QLineEdit*>("renameNameEdit"); };
+    ASSERT_TRUE(support::waitFor([&] { return field() && field()->isVisible(); }));
+    auto* name = field();
     EXPECT_EQ(QApplication::focusWidget(), name);
     name->setText("Quillmere Lake Lifeboat");
     window().findChild<QPushButton*>("renameButton")->click();

@@ -132,6 +132,11 @@ TEST_F(Removal, linesAndPointsGoAndBoatsDoNot) {
     put(SheetId::Points, {{"boat", "Tern"}, {"phase", "launch"}, {"point", "seet"}, {"kind", "look"}});
     EXPECT_TRUE(remove(SheetId::Points, "boat/Tern/launch/seet"));
     EXPECT_EQ(cell(full.club, SheetId::Points, "boat/Tern/launch/seet", "kind"), "no row");
+    const core::ManifestOwner inflatable{core::ManifestOwner::Kind::BoatClass, "inflatable"};
+    const auto lines = [&] { return full.club.manifests().read()->now(inflatable).lines.size(); };
+    const auto before = lines();
+    EXPECT_TRUE(remove(SheetId::ManifestLines, "class/inflatable/radio"));
+    EXPECT_EQ(lines(), before - 1);
     EXPECT_EQ(refused(SheetId::Boats, "Tern"), ErrorCode::NoSuchRow);
     EXPECT_NE(cell(full.club, SheetId::Boats, "Tern", "boat"), "no row");
     expectWholeAnew(full.club);
