@@ -2857,7 +2857,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>say lost, damaged, worn, expired or mistake</source>
-        <translation>verloren (lost), beschädigt (damaged), verschlissen (worn), abgelaufen (expired) oder aus Versehen eingetragen (mistake) angeben</translation>
+        <translation>verloren (lost), beschädigt (damaged), verschlissen (worn), abgelaufen (expired) oder Fehleintrag (mistake) angeben</translation>
     </message>
     <message>
         <source>kit is registered as &apos;%1&apos;, counting what is written off: %2</source>
@@ -6107,7 +6107,7 @@ Erledigt am %1: %2</translation>
     </message>
     <message>
         <source>registered by mistake</source>
-        <translation>aus Versehen eingetragen</translation>
+        <translation>Fehleintrag</translation>
     </message>
 </context>
 <context>
@@ -11826,7 +11826,7 @@ Erledigt am %2: %3</translation>
     </message>
     <message>
         <source>registered by mistake</source>
-        <translation>aus Versehen eingetragen</translation>
+        <translation>Fehleintrag</translation>
     </message>
 </context>
 <context>
