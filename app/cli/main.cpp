@@ -47,6 +47,7 @@ int main(int argc, char** argv) {
     app::addAdd(line);
     app::addChange(line);
     app::addRename(line);
+    app::addRemove(line);
     app::addRemoveRule(line);
     app::addEnd(line);
     app::addErase(line);
@@ -59,6 +60,7 @@ int main(int argc, char** argv) {
     app::addBackup(line);
     app::addCopy(line);
     app::addRestore(line);
+    app::addClub(line);
     app::addMachine(line);
     app::addMerge(line);
     app::addHub(line);

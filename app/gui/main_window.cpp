@@ -27,6 +27,7 @@
 #include "app/gui/widgets/gear_page.h"
 #include "app/gui/widgets/part_stack.h"
 #include "app/text/sentences.h"
+#include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/answers/set_up.h"
 
@@ -117,6 +118,7 @@ void MainWindow::buildPages() {
         m_unlock->ask(asker, m_office->officer(), std::move(goOn), std::move(giveUp));
     };
     tools.pinChanged = [this] { m_lock->refresh(); };
+    tools.clubNamed = [this] { showClubsName(); };
     tools.hub = m_hub;
     addGearPages(*m_office, tools);
     m_pages->addWidget(m_office);
@@ -284,6 +286,12 @@ void MainWindow::readBoardAnew(const QString& saying) {
             m_board->say(saying);
             emit boardShown();
         });
+}
+
+void MainWindow::showClubsName() {
+    m_club.ask(
+        this, [](core::Club& club) { return app::text(club.name()); },
+        [this](const QString& name) { setWindowTitle(tr("%1 · Tholepin").arg(name)); });
 }
 
 /// On whatever page is shown.

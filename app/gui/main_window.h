@@ -98,6 +98,7 @@ private:
     void showLock();
     void connectHub();
     void connectLock();
+    void showClubsName(); ///< above the window, as it is by now
     void readBoardAnew(const QString& saying);
     void importSpreadsheet();
     void putSetUpAway();

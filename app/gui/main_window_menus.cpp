@@ -6,6 +6,7 @@
 #include "app/gui/club/club_copies.h"
 #include "app/gui/club/club_lock.h"
 #include "app/gui/gear/office/gear_office.h"
+#include "app/gui/gear/register/register_page.h"
 #include "app/gui/menus/camera_menu.h"
 #include "app/gui/menus/check_menu.h"
 #include "app/gui/menus/club_menu.h"
@@ -77,6 +78,12 @@ void MainWindow::buildClubMenu() {
     });
     connect(menu, &ClubMenu::importPressed, this, &MainWindow::importFolder);
     connect(menu, &ClubMenu::spreadsheetPressed, this, &MainWindow::importSpreadsheet);
+    connect(menu, &ClubMenu::namePressed, this, [this] {
+        if (!m_isClubOpen) return;
+        m_office->showPage("register");
+        showOffice();
+        if (auto* page = qobject_cast<RegisterPage*>(m_office->page("register"))) page->askClubsName();
+    });
     connect(menu, &ClubMenu::exchangePressed, this, [this] {
         if (m_isClubOpen) m_office->showPage("exchange");
         showOffice();

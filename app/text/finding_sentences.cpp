@@ -1,5 +1,6 @@
 #include "app/text/sentences.h"
 
+#include "app/text/register_words.h"
 #include "app/text/rule_sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -144,7 +145,7 @@ QString otherPerson(const Finding& finding) {
 
 QString writtenOff(const Finding& finding) {
     const QString why =
-        finding.text.empty() ? QString() : FindingSentencesText::tr(" (%1)").arg(text(finding.text));
+        finding.text.empty() ? QString() : FindingSentencesText::tr(" (%1)").arg(writtenOffAs(finding.text));
     return FindingSentencesText::tr("%1 is written off%2%3: take it away.")
         .arg(theItem(finding), sinceClause(finding), why);
 }

@@ -1,5 +1,6 @@
 #include "app/text/history_words.h"
 
+#include "app/text/register_words.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/register/sheets.h"
@@ -61,7 +62,8 @@ QString stateInWords(const QJsonObject& set) {
     const QString state = field(set, "state");
     if (state == "missing") return HistoryWordsText::tr("marked missing");
     if (state == "unserviceable") return HistoryWordsText::tr("withdrawn: unserviceable");
-    if (state == "written off") return HistoryWordsText::tr("written off: %1").arg(field(set, "why"));
+    if (state == "written off")
+        return HistoryWordsText::tr("written off: %1").arg(writtenOffAs(set["why"].toString().toStdString()));
     return HistoryWordsText::tr("back in use: serviceable");
 }
 

@@ -79,6 +79,11 @@ QString lookAtInWords(const core::LookAt& found) {
     case core::LookAt::Kind::RenamedTwice:
         return MergeText::tr("One thing was renamed on two machines, to %1 and to %2: it is called %1 now")
             .arg(text(found.name), text(found.otherName));
+    case core::LookAt::Kind::CameBack:
+        return MergeText::tr(
+                   "%1 was taken out of the register on one machine and is used on another: it is there "
+                   "again")
+            .arg(text(found.name));
     case core::LookAt::Kind::PinsChanged:
         return pinInWords(found);
     }

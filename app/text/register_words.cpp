@@ -152,6 +152,7 @@ constexpr ChoiceWords choiceWords[] = {
     {"why", "damaged", QT_TRANSLATE_NOOP("RegisterWords", "damaged")},
     {"why", "worn", QT_TRANSLATE_NOOP("RegisterWords", "worn")},
     {"why", "expired", QT_TRANSLATE_NOOP("RegisterWords", "expired")},
+    {"why", "mistake", QT_TRANSLATE_NOOP("RegisterWords", "registered by mistake")},
     {"tolerance", "none", QT_TRANSLATE_NOOP("RegisterWords", "none")},
     {"tolerance", "end_of_month", QT_TRANSLATE_NOOP("RegisterWords", "end of the month")},
     {"phase", "launch", QT_TRANSLATE_NOOP("RegisterWords", "launch")},
@@ -203,6 +204,11 @@ QString choiceInWords(const core::Column& column, const std::string& choice) {
             return each.column == column.name && each.choice == choice;
         });
     return found == std::end(choiceWords) ? text(choice) : RegisterWordsText::tr(found->word);
+}
+
+QString writtenOffAs(const std::string& why) {
+    const core::Sheet& items = core::sheet(SheetId::Items);
+    return choiceInWords(items.columns[static_cast<std::size_t>(items.indexOf("why"))], why);
 }
 
 QString countedBy(const std::string& ruleKind) {

@@ -17,6 +17,8 @@ QString unitOf(core::SheetId sheet, std::string_view column);
 QString hintOf(core::SheetId sheet, std::string_view column);
 /// One of the column's choices, or a default, in words; another text as it is. Yes and no, too.
 QString choiceInWords(const core::Column& column, const std::string& choice);
+/// Why something is written off, in words; another text as it is.
+QString writtenOffAs(const std::string& why);
 /// "months", "years", "hours", "launches": what `n` of a rule of that kind counts; empty: nothing.
 QString countedBy(const std::string& ruleKind);
 /// "boats", "kit types": the rows of a sheet.

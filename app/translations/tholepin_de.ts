@@ -895,10 +895,6 @@ Erledigt am %1: %2</translation>
         <translation>„%1“ ist als Grund nicht möglich</translation>
     </message>
     <message>
-        <source>say lost, damaged, worn or expired</source>
-        <translation>verloren, beschädigt, verschlissen oder abgelaufen sagen</translation>
-    </message>
-    <message>
         <source>it is written off already</source>
         <translation>es ist schon ausgesondert</translation>
     </message>
@@ -2865,6 +2861,42 @@ Erledigt am %1: %2</translation>
     <message>
         <source>the day it happened, %1, is still to come; today is %2</source>
         <translation>der Tag, an dem es geschah, %1, kommt erst noch; heute ist %2</translation>
+    </message>
+    <message>
+        <source>say lost, damaged, worn, expired or mistake</source>
+        <translation>verloren (lost), beschädigt (damaged), verschlissen (worn), abgelaufen (expired) oder Fehleintrag (mistake) angeben</translation>
+    </message>
+    <message>
+        <source>kit is registered as &apos;%1&apos;, counting what is written off: %2</source>
+        <translation>Ausrüstung ist als „%1“ eingetragen, Ausgesondertes mitgezählt: %2</translation>
+    </message>
+    <message>
+        <source>give that kit another type or size first, or rename &apos;%1&apos; instead</source>
+        <translation>ihr erst eine andere Art oder Größe geben, oder stattdessen „%1“ umbenennen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; stands in manifests: %2</source>
+        <translation>„%1“ steht in Packlisten: %2</translation>
+    </message>
+    <message>
+        <source>take it out of these lines first</source>
+        <translation>erst aus diesen Zeilen nehmen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has sizes or life rules: %2</source>
+        <translation>„%1“ hat Größen oder Regeln: %2</translation>
+    </message>
+    <message>
+        <source>remove these first</source>
+        <translation>diese zuerst entfernen</translation>
+    </message>
+    <message>
+        <source>in spreadsheets &apos;%1&apos; is what these words mean: %2</source>
+        <translation>in Tabellen bedeuten diese Wörter „%1“: %2</translation>
+    </message>
+    <message>
+        <source>forget these words first</source>
+        <translation>diese Wörter zuerst vergessen lassen</translation>
     </message>
 </context>
 <context>
@@ -5177,6 +5209,10 @@ Erledigt am %1: %2</translation>
         <source>One thing was renamed on two machines, to %1 and to %2: it is called %1 now</source>
         <translation>Eine Sache wurde auf zwei Geräten umbenannt, in %1 und in %2: Sie heißt jetzt %1</translation>
     </message>
+    <message>
+        <source>%1 was taken out of the register on one machine and is used on another: it is there again</source>
+        <translation>%1 wurde auf einem Gerät aus dem Verzeichnis genommen und wird auf einem anderen gebraucht: es ist wieder da</translation>
+    </message>
 </context>
 <context>
     <name>MissingList</name>
@@ -6127,6 +6163,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>log entries</source>
         <translation>Logbucheinträge</translation>
+    </message>
+    <message>
+        <source>registered by mistake</source>
+        <translation>Fehleintrag</translation>
     </message>
 </context>
 <context>
@@ -8488,6 +8528,10 @@ Erledigt am %1: %2</translation>
         <source>Import a &amp;spreadsheet…</source>
         <translation>&amp;Tabelle einlesen…</translation>
     </message>
+    <message>
+        <source>Mend the club’s n&amp;ame…</source>
+        <translation>Vereinsnamen be&amp;richtigen…</translation>
+    </message>
 </context>
 <context>
     <name>app::ColumnMeanings</name>
@@ -10749,6 +10793,22 @@ Erledigt am %2: %3</translation>
         <source>Remove “%1”? Nothing falls due by it any more. If services were recorded by it, it stays: then change it instead.</source>
         <translation>„%1“ entfernen? Danach wird nach ihr nichts mehr fällig. Hat sie schon Prüfnachweise, bleibt sie: Dann stattdessen ändern.</translation>
     </message>
+    <message>
+        <source>The club’s name…</source>
+        <translation>Vereinsname …</translation>
+    </message>
+    <message>
+        <source>Remove “%1”? It goes only while no kit, manifest or rule uses it.</source>
+        <translation>„%1“ entfernen? Es geht nur, solange keine Ausrüstung, Packliste oder Regel es verwendet.</translation>
+    </message>
+    <message>
+        <source>Remove size…</source>
+        <translation>Größe entfernen …</translation>
+    </message>
+    <message>
+        <source>Remove kit type…</source>
+        <translation>Art entfernen …</translation>
+    </message>
 </context>
 <context>
     <name>app::RenamePanel</name>
@@ -10779,6 +10839,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>“%1” is called “%2” from now on.</source>
         <translation>„%1“ heißt von nun an „%2“.</translation>
+    </message>
+    <message>
+        <source>The name of the club: it stands on the board and on whatever is printed from now on. What is printed already does not change.</source>
+        <translation>Der Name des Vereins: Er steht von nun an auf der Tafel und auf allem, was gedruckt wird. Was schon gedruckt ist, ändert sich nicht.</translation>
     </message>
 </context>
 <context>
@@ -11826,6 +11890,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Yes, write it off</source>
         <translation>Ja, aussondern</translation>
+    </message>
+    <message>
+        <source>registered by mistake</source>
+        <translation>Fehleintrag</translation>
     </message>
 </context>
 <context>

@@ -143,6 +143,10 @@ enum class ErrorCode : std::uint16_t {
     NoRuleWaits,            ///< event; kit type: none of its rules waits for any event
     NoRuleWaitsFor,         ///< event; kit type; the events that its rules wait for
     RuleWithRecords,        ///< the rule; its kit type; how many service records it has
+    RowHasItems,            ///< the kit type or size; how many items are of it
+    KitTypeInManifests,     ///< the kit type; the lines that name it
+    KitTypeHasRows,         ///< the kit type; its sizes and life rules
+    KitTypeMeant,           ///< the kit type; words of the club's own that mean it
     HappeningInFuture,      ///< its day; today
     NoSuchServiceRecord,    ///< rule; day; tag
     NoServiceRecordOfPart,  ///< rule; part; day; tag

@@ -116,9 +116,9 @@ Result<int> ClubExchange::newsFor(const std::filesystem::path& other) const {
 }
 
 const char* nameOf(LookAt::Kind kind) {
-    static constexpr const char* names[] = {"seen-on-two-boats",  "serial-twice", "like-names",
-                                            "cell-changed-twice", "out-twice",    "signed-twice",
-                                            "pins-changed",       "renamed-twice"};
+    static constexpr const char* names[] = {"seen-on-two-boats",  "serial-twice",  "like-names",
+                                            "cell-changed-twice", "out-twice",     "signed-twice",
+                                            "pins-changed",       "renamed-twice", "came-back"};
     static_assert(std::size(names) == static_cast<std::size_t>(LookAt::Kind::Last) + 1);
     return names[static_cast<std::size_t>(kind)];
 }

@@ -22,7 +22,8 @@ struct LookAt {
         SignedTwice,  ///< boat or place in `name`: the first signature holds
         PinsChanged,  ///< gear officer in `name`: has another PIN here, or one that counts no more or anew
         RenamedTwice, ///< name that holds; other name: what another machine renamed the same thing to
-        Last = RenamedTwice
+        CameBack,     ///< kit type or size in `name`: taken away, and named by a row that came in
+        Last = CameBack
     };
     Kind kind = Kind::SeenOnTwoBoats;
     ItemName item, otherItem;

@@ -139,7 +139,8 @@ Result<CellTexts> cellsOfSerial(const RegisterStore& store, const NewKit& kit, s
     if (!serial) return serial.error();
     if (const Outcome apart = given.add(kit.kitType, *serial); !apart) return apart.error();
     for (const Cells& cells : store.where(SheetId::Items, "serial", *serial))
-        if (const auto known = store.item(cells.front()); known && sameName(known->kitType, kit.kitType))
+        if (const auto known = store.item(cells.front());
+            known && !known->isByMistake() && sameName(known->kitType, kit.kitType))
             return Error{ErrorCode::SerialRegistered, {*serial, known->tag}};
     return CellTexts{{"serial", *serial}};
 }
@@ -213,12 +214,13 @@ Outcome ClubKit::writeOff(const std::string& code, const std::string& why, const
 
 Outcome ClubKit::writeOffAll(const std::vector<std::string>& codes, const std::string& why,
                              const std::string& by, Moment moment) {
+    const auto reasons =
+        sheet(SheetId::Items).columns[static_cast<std::size_t>(sheet(SheetId::Items).indexOf("why"))].choices;
     return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         for (const std::string& typed : codes) {
             const auto known = knownItem(*m_state, typed);
             if (!known) return known.error();
-            if (why != "lost" && why != "damaged" && why != "worn" && why != "expired")
-                return Error{ErrorCode::NotAReason, {why}};
+            if (std::ranges::find(reasons, why) == reasons.end()) return Error{ErrorCode::NotAReason, {why}};
             if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
             ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
         }

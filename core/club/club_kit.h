@@ -52,7 +52,8 @@ public:
     /// What the boat's manifest asks for and what has its home aboard. NotFound.
     Result<BoatFitOut> fitOutOf(const std::string& boat) const;
     std::vector<FitOutLine> fitOutOfSpares() const; ///< see core/answers/fit_out.h
-    /// Written off: it counts nowhere from then on. `why`: lost, damaged, worn or expired.
+    /// Written off: it counts nowhere from then on. `why`: as the register has it, lost,
+    /// damaged, worn, expired or byMistake.
     Outcome writeOff(const std::string& code, const std::string& why, const std::string& by, Moment moment);
     /// The same of several, all or none.
     Outcome writeOffAll(const std::vector<std::string>& codes, const std::string& why, const std::string& by,

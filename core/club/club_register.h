@@ -83,9 +83,16 @@ public:
     /// Writes it, as an import of these rows would; the same errors. Nothing is written with rejected cells.
     /// A service record withdraws or releases its item, as one of a round does.
     Result<EditPlan> write(const RegisterEdit& edit, const std::string& by, Moment moment);
-    /// Takes a life rule away: nothing of its kit type falls due by it any more. `seen`: its row as it was
-    /// looked at. NoSuchRow; RowChanged when it is another by now; RuleWithRecords.
-    Outcome removeRule(const Cells& seen, const std::string& by, Moment moment);
+    /// Takes away a row that was made in error (docs/rules.md, "Taken out of the register"). `seen`: the row
+    /// as it was looked at. NoSuchRow; RowChanged when it is another by now. Of a life rule: RuleWithRecords.
+    /// Of a kit type or size, while something stands by it: RowHasItems; KitTypeInManifests; KitTypeHasRows;
+    /// KitTypeMeant.
+    Outcome remove(SheetId sheet, const Cells& seen, const std::string& by, Moment moment);
+    /// Kit types, sizes, life rules, manifest lines and points: boats, people and places have a last day.
+    static bool mayRemove(SheetId sheet);
+    /// The club's name from now on, on whatever is shown and printed; no file is told by it from another
+    /// club's. NameMissing; BadInput as of other names.
+    Outcome nameClub(const std::string& name, const std::string& by);
     /// The row of a sheet that a person means by a name: its key's cells with slashes between them, found
     /// without regard to case; an owner's line or point as "class/…" or "boat/…". NotFound, naming what is
     /// alike; BadInput when it may be two.

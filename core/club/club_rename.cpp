@@ -7,6 +7,7 @@
 #include "core/club/club_state.h"
 #include "core/exchange/import_checks.h"
 #include "core/store/names_now.h"
+#include "core/store/row_table.h"
 #include "core/upkeep/same_name.h"
 
 #include <algorithm>
@@ -48,6 +49,40 @@ std::vector<std::string> namesAlike(const ClubState& state, Named named) {
     return names;
 }
 
+/// Rows of sheets that lose rows, as they stand.
+struct StandingRow {
+    SheetId sheet;
+    StoredRow row;
+};
+
+std::vector<StandingRow> rowsThatMayGo(const ClubState& state) {
+    std::vector<StandingRow> rows;
+    for (const Sheet& sheet : allSheets())
+        if (ClubRegister::mayRemove(sheet.id))
+            for (const Cells& cells : state.registerStore.all(sheet.id))
+                rows.push_back({sheet.id, *rowTable::find(*state.database, sheet, keyOf(sheet, cells))});
+    return rows;
+}
+
+/// A row that had the new name may have been taken away: its facts are about what is called so now, which is
+/// to stand as it did before.
+void writeAgainWhatChanged(ClubState& state, Ledger& ledger, const std::vector<StandingRow>& before,
+                           const std::string& by) {
+    for (const auto& [id, row] : before) {
+        const Sheet& sheet = core::sheet(id);
+        RowChange change{.sheet = id,
+                         .keyCells = Cells(row.cells.begin(), row.cells.begin() + sheet.keyColumns)};
+        for (int column = sheet.keyColumns; column < static_cast<int>(sheet.columns.size()); ++column)
+            change.set.emplace_back(column, row.cells[static_cast<std::size_t>(column)]);
+        if (sheet.keepsOrder) change.order = row.position;
+        const RowWritten now = namesNow::row(*state.database, rowWritten(change));
+        Cells cells = now.keyCells;
+        for (const auto& [column, text] : now.set)
+            cells.push_back(text);
+        if (state.registerStore.find(id, now.key) != cells) ledger.append(now, by);
+    }
+}
+
 } // namespace
 
 std::vector<Error> ClubRegister::warningsOfName(Named named, const std::string& from,
@@ -80,8 +115,20 @@ Outcome ClubRegister::rename(Named named, const std::string& from, const std::st
             const std::string now = namesNow::of(*m_state->database, named, *name, of);
             if (now != *name && !sameName(now, *old)) return Error{ErrorCode::NameOfOld, {*name, now}};
         }
+        const auto before = rowsThatMayGo(*m_state);
         ledger.append(Renamed{named, of, *old, *name}, by);
+        writeAgainWhatChanged(*m_state, ledger, before, by);
         m_state->heldCheck.forget(); // it speaks in the names of before
+        return Done{};
+    });
+}
+
+Outcome ClubRegister::nameClub(const std::string& given, const std::string& by) {
+    return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
+        const auto name = nameFrom(withoutOuterBlanks(given), "club");
+        if (!name) return name.error();
+        if (name->empty()) return Error{ErrorCode::NameMissing};
+        if (*name != rowTable::clubName(*m_state->database)) ledger.append(ClubNamed{*name}, by);
         return Done{};
     });
 }

@@ -8,6 +8,7 @@
 #include "core/exchange/csv_cell.h"
 #include "core/exchange/csv_import.h"
 #include "core/register/boat.h"
+#include "core/store/fact_table.h"
 #include "core/store/row_table.h"
 #include "core/upkeep/same_name.h"
 
@@ -249,10 +250,26 @@ Outlook outlookOf(ClubState& state, const std::vector<RowChange>& changes, Calen
 
 } // namespace
 
+namespace {
+
+/// Where a row of that name was taken away, nothing of it is to come back with the new one.
+void setAllCells(Database& database, RowChange& change) {
+    const Sheet& sheet = core::sheet(change.sheet);
+    if (!change.isNew || !sheet.staysWhileNamed ||
+        factTable::ofRow(database, std::string(sheet.table), keyOf(sheet, change.keyCells)).empty())
+        return;
+    for (int column = sheet.keyColumns; column < static_cast<int>(sheet.columns.size()); ++column)
+        if (std::ranges::none_of(change.set, [&](const auto& cell) { return cell.first == column; }))
+            change.set.emplace_back(column, std::string());
+}
+
+} // namespace
+
 void appendRows(Database& database, Ledger& ledger, const std::vector<RowChange>& changes,
                 const std::string& by, const std::optional<Moment>& moment) {
     for (RowChange change : changes) {
         if (change.order) change.order = placeBehind(database, change);
+        setAllCells(database, change);
         RowWritten row = rowWritten(change);
         if (moment && isOfNow(change, moment->today)) row.at = moment->at;
         ledger.append(row, by);

@@ -3,6 +3,7 @@
 #include "core/club/club_register.h"
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
+#include "core/store/named_rows.h"
 #include "core/store/names_now.h"
 #include "core/store/sign_off_tables.h"
 #include "core/store/tag_tables.h"
@@ -148,6 +149,7 @@ void MergeLook::lookAtRow(const Fact& fact, const RowWritten& row) {
     }
     lookAtSerial(row);
     lookAtName(row);
+    lookAtRemoved(row);
 }
 
 /// Surely, for the later one's machine went on from the other one or from what stood behind it, as one that
@@ -183,7 +185,8 @@ void MergeLook::lookAtSerial(const RowWritten& row) {
 
 void MergeLook::lookAtName(const RowWritten& row) {
     const Sheet& sheet = core::sheet(row.sheet);
-    if (!isNamed(row.sheet) || m_wasThere.count(std::string(sheet.table) + ' ' + row.key) > 0) return;
+    if (row.isGone || !isNamed(row.sheet) || m_wasThere.count(std::string(sheet.table) + ' ' + row.key) > 0)
+        return;
     const auto [names, isFirst] = m_named.try_emplace(row.sheet);
     if (isFirst)
         for (const Cells& cells : m_state.registerStore.all(row.sheet))
@@ -209,6 +212,25 @@ bool MergeLook::areOfSame(const Renamed& a, const Renamed& b) const {
     };
     return a.named == b.named && sameName(a.from, b.from) &&
            (sameName(a.of, b.of) || sameName(kitTypeNow(a), kitTypeNow(b)));
+}
+
+/// What was taken away and is there, since something names it, by the newest fact of its own.
+void MergeLook::lookAtRemoved(const RowWritten& row) {
+    std::vector<namedRows::Key> rows;
+    if (row.isGone) rows.push_back({row.sheet, row.key});
+    if (const auto cells = m_state.registerStore.find(row.sheet, row.key))
+        for (const namedRows::Key& each : namedRows::in(sheet(row.sheet), *cells))
+            rows.push_back(each);
+    for (const auto& [id, key] : rows) {
+        const Sheet& named = sheet(id);
+        const auto there = named.staysWhileNamed ? m_state.registerStore.find(id, key) : std::nullopt;
+        if (!there) continue;
+        const auto facts = factTable::ofRow(m_database, std::string(named.table), key);
+        if (facts.empty() || !factTable::rowOf(facts.back()).isGone) continue;
+        note({.kind = LookAt::Kind::CameBack,
+              .sheet = std::string(named.name()),
+              .name = ClubRegister(m_state).nameOfRow(id, *there)});
+    }
 }
 
 /// One thing that two machines renamed, neither knowing of the other: the newer name holds.

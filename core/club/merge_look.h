@@ -40,6 +40,7 @@ private:
     void lookAtSignature(const Fact& fact, const CheckSigned& signature);
     void lookAtLaunches(const std::string& boat);
     void lookAtPins();
+    void lookAtRemoved(const RowWritten& row);
     void lookAtRenaming(const Fact& fact, const Renamed& renamed);
     bool areOfSame(const Renamed& a, const Renamed& b) const;
 

@@ -17,7 +17,7 @@ void overlay(const RowWritten& written, const std::string& stamp, StoredRow& row
     row.position = written.order.value_or(row.position);
     // Another machine may have changed a cell of it, not knowing that it is gone: that makes no row anew.
     if (sheet.losesRows && lacksNeededCell(sheet, row.cells)) row.isGone = true;
-    if (row.isGone) row.cells.assign(sheet.columns.size(), {});
+    if (row.isGone && !sheet.staysWhileNamed) row.cells.assign(sheet.columns.size(), {});
 }
 
 } // namespace core

@@ -22,6 +22,10 @@ constexpr std::string_view nameOf(ItemState state) {
     return itemStateNames[static_cast<std::size_t>(state)];
 }
 
+/// Why something is written off that was never the club's, or was registered twice: it is no loss, and was
+/// never in service.
+inline constexpr std::string_view byMistake = "mistake";
+
 /// One physical thing with one tag, which may be replaced. Names refer to the register; empty means none.
 struct Item {
     std::string id;  ///< what names it for ever: the code of its first tag
@@ -33,7 +37,7 @@ struct Item {
     std::string person; ///< whose it is, for a personal kit type
     ItemState state = ItemState::Serviceable;
     std::optional<CalendarDay> since; ///< the day the state began
-    std::string why;                  ///< lost, damaged, worn or expired
+    std::string why;                  ///< lost, damaged, worn, expired or byMistake
     std::optional<PartialDay> made;
     std::optional<PartialDay> firstUse;
     std::optional<PartialDay> stamped;
@@ -45,6 +49,7 @@ struct Item {
     std::string note;
 
     ItemName name() const { return {id, tag}; }
+    bool isByMistake() const { return state == ItemState::WrittenOff && why == byMistake; }
 };
 
 /// Something inside an item that has dates of its own.

@@ -14,7 +14,7 @@ constexpr Choices phases{"launch", "return"};
 constexpr std::array<std::string_view, 3> undatedMeanings{"stop", "remark", "ignore"};
 constexpr std::array<std::string_view, 3> pointKinds{"look", "measure", "timed"};
 constexpr std::array<std::string_view, 3> roles{"crew", "driver", "gear officer"};
-constexpr std::array<std::string_view, 4> reasons{"lost", "damaged", "worn", "expired"};
+constexpr std::array<std::string_view, 5> reasons{"lost", "damaged", "worn", "expired", byMistake};
 constexpr std::array<std::string_view, 9> ruleKinds{
     "stamped",       "from_made",   "from_first_use", "year_end_from_made", "inspect_every",
     "service_every", "every_hours", "every_uses",     "after_event"};
@@ -169,8 +169,8 @@ constexpr std::array log{
 
 constexpr std::array<Sheet, sheetCount> contract{{
     {SheetId::Places, "places.csv", "place", 1, places},
-    {SheetId::KitTypes, "kit_types.csv", "kit_type", 1, kitTypes},
-    {SheetId::Sizes, "sizes.csv", "size", 2, sizes},
+    {SheetId::KitTypes, "kit_types.csv", "kit_type", 1, kitTypes, false, true, true},
+    {SheetId::Sizes, "sizes.csv", "size", 2, sizes, false, true, true},
     {SheetId::LifeRules, "life_rules.csv", "life_rule", 3, lifeRules, false, true},
     {SheetId::Boats, "boats.csv", "boat", 1, boats},
     {SheetId::ManifestLines, "manifest_lines.csv", "manifest_line", 3, manifestLines, true, true},

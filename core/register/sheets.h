@@ -71,7 +71,10 @@ struct Sheet {
     int keyColumns = 1;
     std::span<const Column> columns;
     bool keepsOrder = false; ///< rows have a place in an order of their own (manifest lines, points)
-    bool losesRows = false;  ///< a fact may take a row away (the same two, life rules and use)
+    bool losesRows = false; ///< a fact may take a row away (all but boats, people, places, items and records)
+    /// A row that was taken away is back, with all its cells, as long as another row names it (kit types and
+    /// sizes).
+    bool staysWhileNamed = false;
 
     /// "items": as a person calls it, its file without the ending.
     std::string_view name() const { return file.substr(0, file.find('.')); }

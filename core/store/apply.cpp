@@ -5,6 +5,7 @@
 #include "core/store/check_tables.h"
 #include "core/store/fact_table.h"
 #include "core/store/machine_names.h"
+#include "core/store/named_rows.h"
 #include "core/store/names_now.h"
 #include "core/store/photo_table.h"
 #include "core/store/pin_tables.h"
@@ -200,10 +201,29 @@ private:
     }
 
     void putRow(const Sheet& sheet, const std::string& key, StoredRow row) const {
-        if (row.isGone) return rowTable::remove(m_database, sheet, key);
-        namesNow::settleSize(m_database, sheet, row.cells);
-        rowTable::put(m_database, sheet, key, row);
+        const bool mayStay = sheet.staysWhileNamed && !row.cells.empty();
+        if (row.isGone && mayStay && namedRows::isNamed(m_database, {sheet.id, key})) row.isGone = false;
+        if (!row.isGone) namesNow::settleSize(m_database, sheet, row.cells);
+        const auto named = row.isGone ? std::vector<namedRows::Key>() : namedRows::in(sheet, row.cells);
+        const auto before = namedBefore(sheet, key);
+        if (row.isGone)
+            rowTable::remove(m_database, sheet, key);
+        else
+            rowTable::put(m_database, sheet, key, row);
+        for (const namedRows::Key& each : named)
+            if (!rowTable::find(m_database, core::sheet(each.sheet), each.key)) remakeNamed(each);
+        for (const namedRows::Key& each : before)
+            if (std::find(named.begin(), named.end(), each) == named.end()) remakeNamed(each);
     }
+
+    std::vector<namedRows::Key> namedBefore(const Sheet& sheet, const std::string& key) const {
+        if (!namedRows::mayName(sheet)) return {};
+        const auto row = rowTable::find(m_database, sheet, key);
+        return row ? namedRows::in(sheet, row->cells) : std::vector<namedRows::Key>();
+    }
+
+    /// A kit type or size that was taken away is there as long as something names it.
+    void remakeNamed(const namedRows::Key& row) const { remakeRow(core::sheet(row.sheet), row.key); }
 
     void remakeRow(const Sheet& sheet, const std::string& key) const {
         putRow(sheet, key,
@@ -236,9 +256,10 @@ private:
                checkActs::isTakenBack(m_database, m_fact.id);
     }
 
-    /// A row that is not there may have been taken away by a fact that is newer than this one.
+    /// A row that is not there may have been taken away by a fact that is newer than this one; or, where it
+    /// comes back whole, by an older one.
     bool isNewest(const StoredRow& row, const Sheet& sheet) const {
-        if (m_order == Order::ByStamp) return true;
+        if (m_order == Order::ByStamp) return !sheet.staysWhileNamed || !row.stamp.empty();
         return row.stamp.empty() ? !sheet.losesRows : row.stamp < m_stamp;
     }
 

@@ -233,7 +233,7 @@ std::vector<ItemRecord> RegisterStore::allRecords() const {
 
 std::vector<Item> RegisterStore::itemsOfLabel(const std::string& gtin, const std::string& serial) const {
     std::vector<Item> found = itemsOf(where(SheetId::Items, "serial", serial));
-    std::erase_if(found, [&](const Item& item) { return item.gtin != gtin; });
+    std::erase_if(found, [&](const Item& item) { return item.gtin != gtin || item.isByMistake(); });
     return found;
 }
 

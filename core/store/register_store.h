@@ -47,6 +47,7 @@ public:
     std::vector<ItemRecord> allRecords() const; ///< every item, by code; reads each table once
     std::vector<Item> allItems() const;         ///< the same without what its dates depend on
     std::vector<Item> itemsOfBoat(const std::string& boat) const; ///< that have their home there, by code
+    /// That have such a maker's label, but those registered by mistake.
     std::vector<Item> itemsOfLabel(const std::string& gtin, const std::string& serial) const;
 
     /// Open and closed entries of a boat or item, newest first.

@@ -14,6 +14,7 @@
 #include "app/text/text.h"
 
 #include <algorithm>
+#include <functional>
 #include <memory>
 
 namespace app {
@@ -162,20 +163,52 @@ int change(const RowOptions& options) {
     });
 }
 
-int removeRule(const RowOptions& options) {
+/// `tell` says what was removed, by its name.
+int removeRow(const RowOptions& options, core::SheetId sheet,
+              const std::function<void(const std::string& name)>& tell) {
     return withClubOn(options, core::Club::Access::ReadWrite, [&](core::Club& club, core::Moment moment) {
-        const auto row = club.register_().rowNamed(core::SheetId::LifeRules, options.row);
+        const auto row = club.register_().rowNamed(sheet, options.row);
         if (!row) return fail(row.error());
         const auto by = byWhom(club, options.by, moment.today);
         if (!by) return fail(by.error());
-        const core::Outcome done = club.register_().removeRule(*row, *by, moment);
+        const std::string name = club.register_().nameOfRow(sheet, *row);
+        const core::Outcome done = club.register_().remove(sheet, *row, *by, moment);
         if (!done) return fail(done.error());
-        const std::string name = club.register_().nameOfRow(core::SheetId::LifeRules, *row);
+        tell(name);
+        return static_cast<int>(ExitFine);
+    });
+}
+
+int removeRule(const RowOptions& options) {
+    return removeRow(options, core::SheetId::LifeRules, [&](const std::string& name) {
         if (options.json)
             say(removedRuleJson(name));
         else
             sayLine(QStringLiteral("%1: removed. Nothing falls due by it any more.").arg(text(name)));
-        return static_cast<int>(ExitFine);
+    });
+}
+
+/// Files of the register whose rows are taken away.
+std::vector<std::string> removableSheets() {
+    std::vector<std::string> names;
+    for (const core::Sheet& each : core::allSheets())
+        if (core::ClubRegister::mayRemove(each.id)) names.emplace_back(each.name());
+    return names;
+}
+
+int remove(const RowOptions& options) {
+    const core::Sheet* sheet = sheetNamed(options.sheet);
+    if (!sheet) return ExitBadInput;
+    if (!core::ClubRegister::mayRemove(sheet->id))
+        return failWith(
+            "rows of this file are not taken away", options.sheet,
+            "a boat, place or person has a last day (end), kit is written off, a service record is "
+            "withdrawn");
+    return removeRow(options, sheet->id, [&](const std::string& name) {
+        if (options.json)
+            say(removedJson(options.sheet, name));
+        else
+            sayLine(QStringLiteral("%1: removed. That it was there stays recorded.").arg(text(name)));
     });
 }
 
@@ -248,6 +281,21 @@ void addRemoveRule(CommandLine& line) {
         "A rule that has service records is refused: change it, or withdraw them first. An import of its "
         "row brings it back.");
     command.file("RULE", options->row, "kit type, part if it is one's, and rule: 'knife/half-year look'");
+    takeOfficer(command, *options, "who does it");
+}
+
+void addRemove(CommandLine& line) {
+    auto options = std::make_shared<RowOptions>();
+    Command command =
+        line.add("remove", "takes a row away that was made in error", [options] { return remove(*options); });
+    takeCommon(command, *options);
+    command.more(
+        "A kit type goes when nothing stands by it: no item, also none that is written off, no manifest "
+        "line, size, life rule or word of spreadsheets; a size when no item has it. An import of the "
+        "row brings it back.");
+    command.file("SHEET", options->sheet, "kit_types, sizes, life_rules, manifest_lines or points");
+    command.offer("SHEET", removableSheets());
+    command.file("KEY", options->row, "the row's name, its parts with / between them");
     takeOfficer(command, *options, "who does it");
 }
 

@@ -370,6 +370,14 @@ std::string removedRuleJson(const std::string& rule) {
     return written({{"removed", rule}});
 }
 
+std::string removedJson(const std::string& sheet, const std::string& name) {
+    return written({{"sheet", sheet}, {"removed", name}});
+}
+
+std::string clubJson(const std::string& name) {
+    return written({{"club", name}});
+}
+
 std::string wordsJson(const std::vector<core::ToldWord>& words,
                       const std::vector<core::ToldWord>& forgotten) {
     const auto word = [](const core::ToldWord& each) {

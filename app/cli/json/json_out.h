@@ -52,6 +52,8 @@ std::string startersJson(const std::vector<std::pair<std::string, std::string>>&
 std::string renamedJson(const std::string& sheet, const std::string& from, const std::string& to,
                         const std::vector<core::Error>& warnings);
 std::string removedRuleJson(const std::string& rule);
+std::string removedJson(const std::string& sheet, const std::string& name);
+std::string clubJson(const std::string& name);
 /// What is known now, and what was forgotten just now.
 std::string wordsJson(const std::vector<core::ToldWord>& words, const std::vector<core::ToldWord>& forgotten);
 /// `kind`: boat, person or place.

@@ -9,6 +9,7 @@ ClubMenu::ClubMenu(QWidget* parent)
     addAction(tr("&Import a folder of CSV…"), QKeySequence("Ctrl+I"), this, &ClubMenu::importPressed);
     addAction(tr("Import a &spreadsheet…"), QKeySequence("Ctrl+Shift+I"), this,
               &ClubMenu::spreadsheetPressed);
+    addAction(tr("Mend the club’s n&ame…"), QKeySequence("Ctrl+Shift+M"), this, &ClubMenu::namePressed);
     addAction(tr("&Exchange with another file…"), QKeySequence("Ctrl+Shift+X"), this,
               &ClubMenu::exchangePressed);
     addSeparator();

@@ -20,6 +20,7 @@ signals:
     void openPressed();
     void newPressed();
     void importPressed();
+    void namePressed();
     void exchangePressed();
     void lockPressed();
     void backUpPressed();

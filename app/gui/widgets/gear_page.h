@@ -48,6 +48,7 @@ struct GearTools {
     /// neither when `asker` is gone by then.
     std::function<void(QObject* asker, std::function<void()> goOn, std::function<void()> giveUp)> askForPin{};
     std::function<void()> pinChanged{}; ///< somebody's PIN was set or taken away
+    std::function<void()> clubNamed{};  ///< the club has another name
     HubWatch* hub = nullptr;            ///< null: nothing is exchanged with a server
 };
 

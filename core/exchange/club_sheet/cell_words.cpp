@@ -44,6 +44,8 @@ constexpr ValueWords valueWords[] = {
     {"why", "damaged", "damage|broken|defect|beschädigt|schaden|defekt|kaputt"},
     {"why", "worn", "worn out|wear|abgenutzt|verschlissen|verschleiß"},
     {"why", "expired", "out of date|date|age|abgelaufen|ablauf|alter"},
+    {"why", "mistake",
+     "by mistake|registered by mistake|in error|duplicate|irrtum|irrtümlich|doppelt|versehen|aus versehen"},
     {"role", "driver",
      "helm|helmsman|helmswoman|cox|coxswain|skipper|pilot|boat driver|boat "
      "handler|bootsführer|bootsführerin|steuermann|"

@@ -76,7 +76,7 @@ std::vector<KitLife> kitLivesOf(const std::map<std::string, KitType>& kitTypes,
                                 const std::vector<ItemRecord>& items, CalendarDay today) {
     std::map<std::string, Lives> byType;
     for (const ItemRecord& record : items)
-        if (kitTypes.contains(record.item.kitType))
+        if (kitTypes.contains(record.item.kitType) && !record.item.isByMistake())
             byType.try_emplace(record.item.kitType, record.item.kitType)
                 .first->second.add(record.item, today);
     std::vector<KitLife> lives;

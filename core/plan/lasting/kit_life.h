@@ -36,9 +36,9 @@ struct KitLife {
     int endings() const { return lost + wornOut; }
 };
 
-/// One for each kit type with items, by name. A life runs from first use, else made, else registration (as
-/// rules count that were never recorded) to the end of service or today. What ended on its first day counts
-/// as a day for the fit. Pure.
+/// One for each kit type with items, by name; what was registered by mistake is none. A life runs from first
+/// use, else made, else registration (as rules count that were never recorded) to the end of service or
+/// today. What ended on its first day counts as a day for the fit. Pure.
 std::vector<KitLife> kitLivesOf(const std::map<std::string, KitType>& kitTypes,
                                 const std::vector<ItemRecord>& items, CalendarDay today);
 

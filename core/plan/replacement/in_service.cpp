@@ -7,6 +7,7 @@ namespace core {
 ServiceEnd serviceEndOf(const Item& item) {
     if (item.state == ItemState::Missing) return ServiceEnd::Lost;
     if (item.state != ItemState::WrittenOff) return ServiceEnd::StillHere;
+    if (item.isByMistake()) return ServiceEnd::NeverWas;
     return item.why == "lost" ? ServiceEnd::Lost : ServiceEnd::WrittenOff;
 }
 
@@ -21,7 +22,7 @@ CalendarDay inServiceUntil(const Item& item, CalendarDay today) {
 }
 
 int daysInService(const Item& item, CalendarDay today) {
-    const auto from = inServiceFrom(item);
+    const auto from = serviceEndOf(item) == ServiceEnd::NeverWas ? std::nullopt : inServiceFrom(item);
     return from ? std::max(0, daysBetween(*from, inServiceUntil(item, today))) : 0;
 }
 

@@ -11,6 +11,7 @@ enum class ServiceEnd {
     StillHere,  ///< serviceable or unserviceable
     Lost,       ///< missing, or written off as lost
     WrittenOff, ///< for another reason, or none given
+    NeverWas,   ///< registered by mistake: it never was in service
 };
 
 ServiceEnd serviceEndOf(const Item& item);
@@ -23,7 +24,8 @@ std::optional<CalendarDay> inServiceFrom(const Item& item);
 /// day is not known or still to come.
 CalendarDay inServiceUntil(const Item& item, CalendarDay today);
 
-/// Whole days in service until `today`; 0 when its beginning is not known or still to come.
+/// Whole days in service until `today`; 0 when its beginning is not known or still to come, and for what was
+/// registered by mistake.
 int daysInService(const Item& item, CalendarDay today);
 
 } // namespace core

@@ -70,6 +70,14 @@ TEST_F(HubCommands, areGoneThroughFromTheDatabaseToTheBoard) {
               "No check of this boat has been signed yet: do a launch check.");
     EXPECT_THAT(ctl({"hub", "boats", support::testCluster().url(fresh, "district")}).out,
                 HasSubstr("  Petrel: not ready\n      ▲ No check of this boat has been signed yet"));
+
+    // Whose record it is does not depend on the club's name, which the hub keeps as it was added.
+    home.in();
+    EXPECT_EQ(ctl({"club", home.file, "--name", "Sandbay Lifeboat"}).exit, 0);
+    EXPECT_EQ(ctl({"hub", "exchange", home.file}).exit, 0);
+    shed.in();
+    EXPECT_EQ(ctl({"hub", "exchange", shed.file}).exit, 0);
+    EXPECT_EQ(ctl({"club", shed.file}).out, "Sandbay Lifeboat\n");
 }
 
 TEST_F(HubCommands, aBoardThatCannotBeReadIsNoEmptyOne) {

@@ -37,6 +37,56 @@ TEST_F(RowCommands, aLifeRuleIsTakenAway) {
     EXPECT_EQ(run({"verify", "--rebuild"}).exit, 0);
 }
 
+TEST_F(RowCommands, aKitTypeMadeInErrorIsTakenAway) {
+    ASSERT_EQ(run({"add", "kit_types", "kit_type=life jaket"}).exit, 0);
+    ASSERT_EQ(run({"add", "sizes", "kit_type=life jaket", "size=M"}).exit, 0);
+    const Ran refused = run({"remove", "kit_types", "life jaket"});
+    EXPECT_EQ(refused.exit, 2);
+    expectOneErrorLine(refused);
+    EXPECT_THAT(refused.err, HasSubstr("life jaket/M"));
+    const Ran size = run({"remove", "sizes", "life jaket/M", "--by", "Bo Lind", "--json"});
+    ASSERT_EQ(size.exit, 0) << size.err;
+    EXPECT_EQ(Json::parse(size.out), Json({{"sheet", "sizes"}, {"removed", "life jaket/M"}}));
+    EXPECT_EQ(run({"remove", "kit_types", "Life Jaket"}).exit, 0);
+    ASSERT_EQ(run({"export", m_folder / "out"}).exit, 0);
+    EXPECT_THAT(textOf(m_folder / "out" / "kit_types.csv"), testing::Not(HasSubstr("jaket")));
+    const Ran boat = run({"remove", "boats", "Teal"});
+    EXPECT_EQ(boat.exit, 2);
+    expectOneErrorLine(boat);
+    EXPECT_THAT(boat.err, HasSubstr("end"));
+    EXPECT_EQ(run({"verify", "--rebuild"}).exit, 0);
+}
+
+TEST_F(RowCommands, theClubsNameIsReadAndMended) {
+    const std::string before = Json::parse(run({"club", "--json"}).out)["club"];
+    const Ran named = run({"club", "--name", "Quillmere Lake Rescue", "--by", "Bo Lind", "--json"});
+    ASSERT_EQ(named.exit, 0) << named.err;
+    EXPECT_EQ(Json::parse(named.out)["club"], "Quillmere Lake Rescue");
+    EXPECT_NE(before, "Quillmere Lake Rescue");
+    EXPECT_EQ(run({"club"}).out, "Quillmere Lake Rescue\n");
+    const Ran none = run({"club", "--name", " "});
+    EXPECT_EQ(none.exit, 2);
+    expectOneErrorLine(none);
+    EXPECT_EQ(run({"club"}).out, "Quillmere Lake Rescue\n");
+    EXPECT_EQ(run({"verify", "--rebuild"}).exit, 0);
+}
+
+TEST_F(RowCommands, whatWasRegisteredByMistakeIsNoLoss) {
+    const auto lost = [&] {
+        int count = 0;
+        const Json kit = Json::parse(run({"lasting", "--json"}).out)["kit"];
+        for (const Json& each : kit)
+            count += each["lives"].get<int>() + each["left_out"].get<int>();
+        return count;
+    };
+    const int before = lost();
+    ASSERT_EQ(run({"write-off", knife, "--why", "mistake", "--by", "Bo Lind"}).exit, 0);
+    EXPECT_EQ(lost(), before - 1);
+    EXPECT_THAT(run({"history", knife}).out, HasSubstr("Written off: registered by mistake"));
+    ASSERT_EQ(run({"reinstate", knife, "--why", "it is the club's", "--by", "Bo Lind"}).exit, 0);
+    EXPECT_EQ(lost(), before);
+}
+
 TEST_F(RowCommands, whatAnImportRefusesIsRefusedInItsWords) {
     const std::string before = content();
     const Ran ran = run({"change", "people", "Bo Lind", "role=helm"});

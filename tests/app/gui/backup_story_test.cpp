@@ -89,6 +89,20 @@ TEST_F(BackupStory, backsUpWhereAskedAndSaysSoOnTheBoard) {
     EXPECT_TRUE(app::CopySettings(file()).newest().has_value());
 }
 
+TEST_F(BackupStory, theClubsNameIsMendedInTheSameMenu) {
+    openWith({});
+    take("Mend the club’s name…");
+    const auto field = [&] { return window().findChild<QLineEdit*>("renameNameEdit"); };
+    ASSERT_TRUE(support::waitFor([&] { return field() && field()->isVisible(); }));
+    auto* name = field();
+    EXPECT_EQ(QApplication::focusWidget(), name);
+    name->setText("Quillmere Lake Lifeboat");
+    window().findChild<QPushButton*>("renameButton")->click();
+    EXPECT_TRUE(support::waitFor([&] {
+        return window().windowTitle().startsWith("Quillmere Lake Lifeboat");
+    })) << "without going to the boats first";
+}
+
 TEST_F(BackupStory, neverTakesTheOpenFilesOwnPlaceOrAnothers) {
     const fs::path there = folder() / "there.tholepin";
     std::ofstream(there) << "somebody's";

@@ -159,6 +159,43 @@ protected:
             (void)club.register_().end(core::Named::Place, pick(club.register_().places()), full.now.today,
                                        {}, full.now);
     }
+    /// Kit types and sizes made in error: some are used meanwhile, or elsewhere.
+    void slip(Club& club) {
+        const auto register_ = club.register_();
+        const std::string kitType = "slip " + std::to_string(random() % 3);
+        const auto put = [&](SheetId sheet, const CellTexts& key, const CellTexts& cells) {
+            (void)club.register_().write({sheet, {{key, cells, {}}}}, {}, full.now);
+        };
+        const auto remove = [&](SheetId sheet, const std::string& name) {
+            if (const auto row = register_.rowNamed(sheet, name))
+                (void)club.register_().remove(sheet, *row, {}, full.now);
+        };
+        switch (random() % 8) {
+        case 0:
+            return put(SheetId::KitTypes, {},
+                       {{"kit_type", kitType}, {"price", std::to_string(random() % 5)}});
+        case 1:
+            return put(SheetId::KitTypes, {{"kit_type", kitType}},
+                       {{"pack", std::to_string(1 + random() % 5)}});
+        case 2:
+            return put(SheetId::Sizes, {}, {{"kit_type", kitType}, {"size", "M"}, {"wanted", "2"}});
+        case 3:
+            return put(SheetId::ManifestLines, {}, {{"boat", someBoat(club)}, {"kit_type", kitType}});
+        case 4:
+            return put(SheetId::Items, {}, {{"kit_type", kitType}, {"size", random() % 2 ? "M" : ""}});
+        case 5:
+            return put(SheetId::Items, {{"code", someItem(club)}}, {{"kit_type", "knife"}, {"size", ""}});
+        case 6:
+            for (const core::Cells& line : register_.rows(SheetId::ManifestLines))
+                if (line[2].starts_with("slip"))
+                    remove(SheetId::ManifestLines, register_.nameOfRow(SheetId::ManifestLines, line));
+            return remove(SheetId::Sizes, kitType + "/M");
+        default:
+            remove(SheetId::Sizes, kitType + "/M");
+            return remove(SheetId::KitTypes, kitType);
+        }
+    }
+    void nameClub(Club& club) { (void)club.register_().nameClub(newName("Club"), {}); }
     void eraseSomebody(Club& club) {
         (void)club.record().eraseMeasures(pick(club.register_().people()).name, {});
     }
@@ -172,16 +209,30 @@ protected:
     }
 
     void act(Club& club) {
-        static constexpr Act acts[] = {&RandomActs::changeRow,       &RandomActs::addPerson,
-                                       &RandomActs::renameSomething, &RandomActs::moveItem,
-                                       &RandomActs::checkBoat,       &RandomActs::checkBoat,
-                                       &RandomActs::checkBoat,       &RandomActs::letGo,
-                                       &RandomActs::writeOff,        &RandomActs::serve,
-                                       &RandomActs::withdrawRecord,  &RandomActs::happen,
-                                       &RandomActs::holdEvent,       &RandomActs::photograph,
-                                       &RandomActs::changeManifest,  &RandomActs::receive,
-                                       &RandomActs::replaceTag,      &RandomActs::endSomething,
-                                       &RandomActs::eraseSomebody,   &RandomActs::log};
+        static constexpr Act acts[] = {&RandomActs::changeRow,
+                                       &RandomActs::addPerson,
+                                       &RandomActs::renameSomething,
+                                       &RandomActs::moveItem,
+                                       &RandomActs::checkBoat,
+                                       &RandomActs::checkBoat,
+                                       &RandomActs::checkBoat,
+                                       &RandomActs::letGo,
+                                       &RandomActs::writeOff,
+                                       &RandomActs::serve,
+                                       &RandomActs::withdrawRecord,
+                                       &RandomActs::happen,
+                                       &RandomActs::holdEvent,
+                                       &RandomActs::photograph,
+                                       &RandomActs::changeManifest,
+                                       &RandomActs::receive,
+                                       &RandomActs::replaceTag,
+                                       &RandomActs::endSomething,
+                                       &RandomActs::eraseSomebody,
+                                       &RandomActs::log,
+                                       &RandomActs::slip,
+                                       &RandomActs::slip,
+                                       &RandomActs::slip,
+                                       &RandomActs::nameClub};
         (this->*pick(acts))(club);
     }
 

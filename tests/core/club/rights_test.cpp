@@ -160,11 +160,14 @@ const std::vector<Act>& officersActs() {
          [](PinClub& full) {
              return full.club.register_().rename(core::Named::Place, "Boat house", "Shed", {}, {});
          }},
-        {"ClubRegister::removeRule",
+        {"ClubRegister::remove",
          [](PinClub& full) {
-             return full.club.register_().removeRule(
-                 full.club.register_().rows(core::SheetId::LifeRules).front(), {}, full.now);
+             return full.club.register_().remove(core::SheetId::LifeRules,
+                                                 full.club.register_().rows(core::SheetId::LifeRules).front(),
+                                                 {}, full.now);
          }},
+        {"ClubRegister::nameClub",
+         [](PinClub& full) { return full.club.register_().nameClub("Quillmere Rescue", {}); }},
         {"ClubRegister::forgetWords",
          [](PinClub& full) {
              return outcome(full.club.register_().forgetWords({{.word = "bow hand"}}, {}));

@@ -68,11 +68,13 @@ TEST_F(Rows, aLifeRuleIsTakenAwayAndMayComeBack) {
     EXPECT_GT(daysOf(), 0U);
     auto another = rule;
     another.back() = "another source";
-    EXPECT_EQ(rows().removeRule(another, "Bram Oke", full.now).error().code, ErrorCode::RowChanged);
-    ASSERT_TRUE(rows().removeRule(rule, "Bram Oke", full.now));
+    EXPECT_EQ(rows().remove(SheetId::LifeRules, another, "Bram Oke", full.now).error().code,
+              ErrorCode::RowChanged);
+    ASSERT_TRUE(rows().remove(SheetId::LifeRules, rule, "Bram Oke", full.now));
     EXPECT_EQ(rows().rows(SheetId::LifeRules).size(), before - 1);
     EXPECT_EQ(daysOf(), 0U);
-    EXPECT_EQ(rows().removeRule(rule, "Bram Oke", full.now).error().code, ErrorCode::NoSuchRow);
+    EXPECT_EQ(rows().remove(SheetId::LifeRules, rule, "Bram Oke", full.now).error().code,
+              ErrorCode::NoSuchRow);
     EXPECT_TRUE(full.club.record().verify(true)->problems.empty());
     ASSERT_TRUE(writeRule());
     EXPECT_GT(daysOf(), 0U);
@@ -81,7 +83,8 @@ TEST_F(Rows, aLifeRuleIsTakenAwayAndMayComeBack) {
 
 TEST_F(Rows, aLifeRuleWithRecordsStays) {
     const auto rule = *rows().rowNamed(SheetId::LifeRules, "life jacket/yearly look");
-    EXPECT_EQ(rows().removeRule(rule, "Bram Oke", full.now).error().code, ErrorCode::RuleWithRecords);
+    EXPECT_EQ(rows().remove(SheetId::LifeRules, rule, "Bram Oke", full.now).error().code,
+              ErrorCode::RuleWithRecords);
     EXPECT_TRUE(rows().rowNamed(SheetId::LifeRules, "life jacket/yearly look"));
 }
 
@@ -94,7 +97,7 @@ TEST_F(Rows, aLifeRuleThatIsGoneStaysGoneWhenACellOfItComesIn) {
     ASSERT_TRUE(core::copyClub(full.file(), van, false));
     auto other = core::Club::open(van);
     const auto rule = *rows().rowNamed(SheetId::LifeRules, "life jacket/monthly look");
-    ASSERT_TRUE(rows().removeRule(rule, "Bram Oke", full.now));
+    ASSERT_TRUE(rows().remove(SheetId::LifeRules, rule, "Bram Oke", full.now));
     ASSERT_TRUE(other->register_().write(
         {SheetId::LifeRules,
          {{{{"kit_type", "life jacket"}, {"part", ""}, {"rule", "monthly look"}}, {{"n", "2"}}, {}}}},

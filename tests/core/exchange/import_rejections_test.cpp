@@ -98,7 +98,7 @@ INSTANTIATE_TEST_SUITE_P(
         BadRow{"items.csv", "code,kit_type,state\n", "{K3},paddle,broken", "{K3},paddle,missing", "state",
                ErrorCode::CellNotAChoice, "broken", "serviceable, unserviceable, missing, written off"},
         BadRow{"items.csv", "code,kit_type,why\n", "{K3},paddle,stolen", "{K3},paddle,lost", "why",
-               ErrorCode::CellNotAChoice, "stolen", "lost, damaged, worn, expired"},
+               ErrorCode::CellNotAChoice, "stolen", "lost, damaged, worn, expired, mistake"},
         BadRow{"items.csv", "code,kit_type,gtin\n", "{K3},paddle,4006381333930", "{K3},paddle,4006381333931",
                "gtin", ErrorCode::CellGtinCheckDigit, "4006381333930"},
         BadRow{"items.csv", "code,kit_type\n", "K0000000000,paddle", "{K3},paddle", "code",

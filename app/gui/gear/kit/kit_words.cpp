@@ -2,6 +2,7 @@
 
 #include "app/gui/gear/record/history_rows.h"
 #include "app/paper/lists/club_lists.h"
+#include "app/text/register_words.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -144,7 +145,7 @@ QString stateOf(const core::Item& item, const std::vector<core::RuleDue>& dues) 
     if (const core::RuleDue* due = whyNotCounting(dues); due && item.state == core::ItemState::Serviceable)
         return KitWordsText::tr("%1, but does not count: %2").arg(words, whyInWords(*due));
     if (!item.why.empty() && item.state == core::ItemState::WrittenOff)
-        words = KitWordsText::tr("%1: %2").arg(words, text(item.why));
+        words = KitWordsText::tr("%1: %2").arg(words, writtenOffAs(item.why));
     return item.since && item.state != core::ItemState::Serviceable
                ? KitWordsText::tr("%1, since %2").arg(words, inWords(*item.since))
                : words;

@@ -18,6 +18,7 @@ void offerReasons(ChoiceBox& box) {
     box.addItem(WriteOffChoice::tr("damaged"), "damaged");
     box.addItem(WriteOffChoice::tr("worn"), "worn");
     box.addItem(WriteOffChoice::tr("expired"), "expired");
+    box.addItem(WriteOffChoice::tr("registered by mistake"), "mistake");
 }
 
 WriteOffChoice::WriteOffChoice(const QByteArray& prefix, QWidget* parent)

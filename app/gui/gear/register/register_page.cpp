@@ -54,6 +54,7 @@ RegisterPage::RegisterPage(GearTools given, QWidget* parent)
     , m_new(wordsButton(this, {}, "registerNewButton"))
     , m_newSize(wordsButton(this, tr("New size…"), "registerNewSizeButton"))
     , m_newRule(wordsButton(this, tr("New rule…"), "registerNewRuleButton"))
+    , m_club(wordsButton(this, tr("The club’s name…"), "registerClubButton"))
     , m_hint(wordsLabel(this, "quiet", "registerHintLabel"))
     , m_model(new PlainTableModel(this))
     , m_table(new PlainTable(*m_model, this))
@@ -64,7 +65,7 @@ RegisterPage::RegisterPage(GearTools given, QWidget* parent)
     , m_ending(new EndPanel(tools(), this))
     , m_pin(wordsButton(this, tr("PIN…"), "registerPinButton"))
     , m_pinning(new PinPanel(tools(), this))
-    , m_remove(wordsButton(m_row, tr("Remove rule…"), "registerRemoveButton"))
+    , m_remove(wordsButton(m_row, {}, "registerRemoveButton"))
     , m_removing(new KeepQuestion("registerRemove", this)) {
     build();
     connectParts();
@@ -91,8 +92,9 @@ void RegisterPage::build() {
     layout.addWidget(saidLabel("registerSaidLabel"));
     // Beneath the form too where that covers the list: a kit type's rules are begun while it is looked at.
     auto* buttons = new FlowLayout;
-    for (QPushButton* button : {m_new, m_newSize, m_newRule})
+    for (QPushButton* button : {m_new, m_newSize, m_newRule, m_club})
         buttons->addWidget(button);
+    m_club->setProperty("role", "plain");
     buttons->addWidget(m_pin); // the row's own buttons leave it no room
     layout.addLayout(buttons);
     m_pin->hide();
@@ -163,29 +165,29 @@ void RegisterPage::connectParts() {
         askBeside(m_pinning);
         m_pinning->ask(m_row->row().front());
     });
-    connect(m_remove, &QPushButton::clicked, this, [this] {
-        if (officer().empty()) return;
-        askBeside(m_removing);
-        m_removing->ask(
-            tr("Remove “%1”? Nothing falls due by it any more. If services were recorded by it, it stays: "
-               "then change it instead.")
-                .arg(headingOf(m_row->sheet(), m_row->row())));
-    });
+    connect(m_club, &QPushButton::clicked, this, &RegisterPage::askClubsName);
+    connect(m_remove, &QPushButton::clicked, this, &RegisterPage::askRemove);
     connect(m_removing, &KeepQuestion::kept, this, &RegisterPage::backToForm);
-    connect(m_removing, &KeepQuestion::takenAway, this, &RegisterPage::removeRule);
+    connect(m_removing, &KeepQuestion::takenAway, this, &RegisterPage::removeRow);
     connect(m_pinning, &PinPanel::kept, this, &RegisterPage::backToForm);
     connect(m_pinning, &PinPanel::changed, this, [this](const QString& sentence) {
         backToForm();
         say(sentence);
         if (tools().pinChanged) tools().pinChanged();
     });
-    connect(m_renaming, &RenamePanel::kept, this, &RegisterPage::backToForm);
+    connect(m_renaming, &RenamePanel::kept, this, [this] {
+        if (m_renaming->isOfClub()) return leave();
+        backToForm();
+    });
     connect(m_ending, &EndPanel::kept, this, &RegisterPage::backToForm);
     const auto done = [this](const QString& sentence) {
         leave();
         afterChange(sentence);
     };
-    connect(m_renaming, &RenamePanel::renamed, this, done);
+    connect(m_renaming, &RenamePanel::renamed, this, [this, done](const QString& sentence) {
+        if (m_renaming->isOfClub() && tools().clubNamed) tools().clubNamed();
+        done(sentence);
+    });
     connect(m_ending, &EndPanel::ended, this, done);
     connect(m_row, &RowPanel::changed, this, [this, done](const QString& sentence, const QString& key) {
         m_written = key;
@@ -195,25 +197,6 @@ void RegisterPage::connectParts() {
         if (m_row->isNew()) leave();
     });
     connect(m_body, &BesideOrOver::left, this, &RegisterPage::leave);
-}
-
-void RegisterPage::leave() {
-    backToForm();
-    m_row->close();
-    m_body->close();
-    m_pin->hide();
-    m_table->setFocus(Qt::OtherFocusReason);
-}
-
-void RegisterPage::removeRule() {
-    write(
-        [rule = m_row->row()](core::Club& club, const std::string& by, core::Moment moment) {
-            return club.register_().removeRule(rule, by, moment);
-        },
-        [this, heading = headingOf(m_row->sheet(), m_row->row())](core::Done) {
-            leave();
-            afterChange(tr("%1: removed.").arg(heading));
-        });
 }
 
 void RegisterPage::afterChange(const QString& sentence) {
@@ -328,7 +311,10 @@ void RegisterPage::openRow(const QString& key) {
     m_rename->setVisible(RenamePanel::isFor(row->sheet));
     m_end->setVisible(EndPanel::isFor(row->sheet));
     m_pin->setVisible(row->sheet == SheetId::People);
-    m_remove->setVisible(row->sheet == SheetId::LifeRules);
+    m_remove->setText(row->sheet == SheetId::LifeRules ? tr("Remove rule…")
+                      : row->sheet == SheetId::Sizes   ? tr("Remove size…")
+                                                       : tr("Remove kit type…"));
+    m_remove->setVisible(core::ClubRegister::mayRemove(row->sheet));
     m_body->open();
     showWords();
 }
@@ -352,23 +338,6 @@ void RegisterPage::beginNew(SheetId id) {
     m_remove->hide();
     m_body->open();
     m_row->takeKeyboard();
-}
-
-void RegisterPage::askBeside(QWidget* panel) {
-    m_row->hide();
-    panel->show();
-}
-
-void RegisterPage::backToForm() {
-    for (const auto& [panel, button] : {std::pair<QWidget*, QWidget*>(m_renaming, m_rename),
-                                        {m_ending, m_end},
-                                        {m_pinning, m_pin},
-                                        {m_removing, m_remove}}) {
-        if (panel->isHidden()) continue;
-        m_row->show();
-        button->setFocus(Qt::OtherFocusReason);
-        panel->hide();
-    }
 }
 
 void RegisterPage::showSheet(SheetId id, const QString& row) {

@@ -32,6 +32,7 @@ public:
     void refresh() override;
     /// The rows of boats, people, places or kit types, and that row of them opened; empty: none.
     void showSheet(core::SheetId sheet, const QString& row = {});
+    void askClubsName(); ///< begins to mend it
     /// Shows the boat, person or place of a tag.
     bool takeScan(const QString& text, core::SeenBy how) override;
 
@@ -54,7 +55,8 @@ private:
     void askBeside(QWidget* panel); ///< in the place of the form
     void backToForm();
     void leave();
-    void removeRule();
+    void askRemove();
+    void removeRow();
     void chooseWritten(const QString& key);
     void afterChange(const QString& sentence);
 
@@ -67,6 +69,7 @@ private:
     QPushButton* m_new;
     QPushButton* m_newSize;
     QPushButton* m_newRule;
+    QPushButton* m_club; ///< its name
     QLabel* m_hint;
     PlainTableModel* m_model;
     PlainTable* m_table;
@@ -77,7 +80,7 @@ private:
     EndPanel* m_ending;
     QPushButton* m_pin;
     PinPanel* m_pinning;
-    QPushButton* m_remove; ///< of a life rule
+    QPushButton* m_remove; ///< of a kit type, size or life rule
     KeepQuestion* m_removing;
     BesideOrOver* m_body;
 };

@@ -52,9 +52,6 @@ RenamePanel::RenamePanel(GearTools given, QWidget* parent)
 void RenamePanel::build() {
     m_what->setObjectName("renameWhatBox");
     m_what->setAccessibleName(tr("what is renamed"));
-    m_about->setText(
-        tr("What was recorded under the old name stays and is about the same. Signed checks keep "
-           "the name that they were signed with."));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spaceUnit);
     buttons->addWidget(m_keep);
@@ -95,6 +92,22 @@ void RenamePanel::ask(core::SheetId id, const core::Cells& row) {
     else
         add(0, {});
     if (id == core::SheetId::Boats) add(sheet.indexOf("boat_class"), {});
+    m_about->setText(
+        tr("What was recorded under the old name stays and is about the same. Signed checks keep "
+           "the name that they were signed with."));
+    showPanel();
+}
+
+void RenamePanel::askClub(const QString& name) {
+    m_whats = {{std::nullopt, name.toStdString(), {}}};
+    m_what->clear();
+    m_about->setText(
+        tr("The name of the club: it stands on the board and on whatever is printed from now on. What is "
+           "printed already does not change."));
+    showPanel();
+}
+
+void RenamePanel::showPanel() {
     m_what->setVisible(m_whats.size() > 1);
     say({});
     showName();
@@ -121,10 +134,11 @@ void RenamePanel::adapt() {
 }
 
 void RenamePanel::look() {
-    if (!m_rename->isEnabled()) return;
+    const auto named = what().named;
+    if (!m_rename->isEnabled() || !named) return;
     const QString typed = m_name->text();
-    read([what = what(), to = typed.toStdString()](
-             core::Club& club) { return club.register_().warningsOfName(what.named, what.name, to); },
+    read([named = *named, from = what().name, to = typed.toStdString()](
+             core::Club& club) { return club.register_().warningsOfName(named, from, to); },
          [this, typed](const std::vector<core::Error>& warnings) {
              if (typed != m_name->text()) return;
              m_warnings->setText(warningsInLines(warnings, mostWarnings));
@@ -136,7 +150,8 @@ void RenamePanel::rename() {
     const QString to = m_name->text().trimmed();
     write(
         [what = what(), to = to.toStdString()](core::Club& club, const std::string& by, core::Moment) {
-            return club.register_().rename(what.named, what.name, to, what.of, by);
+            return what.named ? club.register_().rename(*what.named, what.name, to, what.of, by)
+                              : club.register_().nameClub(to, by);
         },
         [this, from = text(what().name), to](core::Done) {
             emit renamed(tr("“%1” is called “%2” from now on.").arg(from, text(to)));

@@ -3,6 +3,7 @@
 #include "app/gui/widgets/gear_page.h"
 #include "core/register/sheets.h"
 
+#include <optional>
 #include <vector>
 
 class QLabel;
@@ -14,8 +15,8 @@ namespace app {
 
 class ChoiceBox;
 
-/// Another name for what a row is about: a boat or its class, a person, a place, a kit type, a size. All that
-/// is and will be recorded under the old name is about it.
+/// Another name for what a row is about: a boat or its class, a person, a place, a kit type, a size; all that
+/// is and will be recorded under the old name is about it. Or for the club itself.
 class RenamePanel : public GearPart {
     Q_OBJECT
 
@@ -25,6 +26,8 @@ public:
     /// Whether a row of that sheet has a name that can change.
     static bool isFor(core::SheetId sheet);
     void ask(core::SheetId sheet, const core::Cells& row);
+    void askClub(const QString& name);
+    bool isOfClub() const { return !m_whats.empty() && !m_whats.front().named; }
 
 signals:
     void kept();                           ///< nothing shall be renamed
@@ -35,12 +38,13 @@ protected:
 
 private:
     struct What {
-        core::Named named;
+        std::optional<core::Named> named; ///< none: the club
         std::string name;
         std::string of; ///< kit type of a size
     };
 
     void build();
+    void showPanel();
     void showName();
     void adapt();
     void look();

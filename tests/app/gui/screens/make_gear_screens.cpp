@@ -154,6 +154,18 @@ void takeRegister(Screens& screens) {
     screens.take("gear-register-new-rule");
     screens.choose("registerSheetBox", "people");
     screens.take("gear-register-people");
+    screens.press("registerClubButton");
+    screens.take("gear-register-club");
+    screens.press("renameKeepButton");
+    screens.choose("registerSheetBox", "kit types");
+    table->choose("kit_type\x1E"
+                  "bailer");
+    emit table->rowPressed(table->chosen());
+    screens.settle();
+    screens.take("gear-register-kit-type");
+    screens.press("registerRemoveButton");
+    screens.press("registerRemoveReallyTakeAwayButton");
+    screens.take("gear-register-remove");
 }
 
 void takeAll(Screens& screens) {

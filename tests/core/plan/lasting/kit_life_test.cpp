@@ -75,6 +75,15 @@ TEST_F(KitLives, countWhatTheRuleEndedAsLastingAtLeastSoLong) {
     EXPECT_EQ(life().stillHere, 11);
 }
 
+TEST_F(KitLives, countNothingOfWhatWasRegisteredByMistake) {
+    add(450, ItemState::WrittenOff, "mistake");
+    EXPECT_EQ(life().lives, 20);
+    EXPECT_EQ(life().leftOut, 0);
+    EXPECT_EQ(life().endings(), 10);
+    items.erase(items.begin(), items.end() - 1);
+    EXPECT_TRUE(kitLivesOf({{type.name, type}}, items, today).empty()) << "nothing is of the type";
+}
+
 TEST_F(KitLives, leaveOutWhatHasNoKnownLife) {
     add(450, ItemState::WrittenOff, "worn").since.reset();
     EXPECT_EQ(life().leftOut, 1);

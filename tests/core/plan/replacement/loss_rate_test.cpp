@@ -59,6 +59,14 @@ TEST(LossRate, countsWhatIsMissingOrWrittenOffAsLost) {
     EXPECT_EQ(recordOf({item(ItemState::Serviceable), item(ItemState::Unserviceable)}).losses, 0);
 }
 
+TEST(LossRate, countsNothingOfWhatWasRegisteredByMistake) {
+    const Item mistake = item(ItemState::WrittenOff, "2025-01-01", "mistake");
+    EXPECT_EQ(recordOf({mistake}).losses, 0);
+    EXPECT_EQ(recordOf({mistake}).days, 0) << "it never was in service";
+    EXPECT_EQ(recordOf({item(ItemState::WrittenOff, "2025-01-01", "worn")}).days, 366);
+    EXPECT_EQ(recordOf({item(ItemState::Missing, "2025-01-01", "mistake")}).losses, 1) << "it is missing";
+}
+
 TEST(LossRate, countsTimeFromFirstUseElseRegistrationToTheEndOfService) {
     Item used = item(ItemState::Serviceable);
     EXPECT_EQ(daysInService(used, today), 731); // 2024 is a leap year

@@ -145,6 +145,15 @@ TEST_F(KitStory, writtenOffIsStoredWithItsReason) {
     EXPECT_FALSE(child("kitPrintButton")->isEnabled()) << "it needs no tag any more";
 }
 
+TEST_F(KitStory, whatWasRegisteredByMistakeIsWrittenOffSo) {
+    openOffice("kit");
+    openItem(anOar);
+    choose("kitWriteOffReasonBox", "registered by mistake");
+    pressButtonTwice("kitWriteOffButton");
+    EXPECT_TRUE(stored().kit().item(anOar)->isByMistake());
+    EXPECT_TRUE(textOf("kitStateLabel").startsWith("Written off: registered by mistake, since"));
+}
+
 TEST_F(KitStory, writtenOffByMistakeIsReinstatedForAReason) {
     ASSERT_TRUE(stored(core::Club::Access::ReadWrite).kit().writeOff(anOar, "lost", "Joss Iveny", moment()));
     openOffice("kit");

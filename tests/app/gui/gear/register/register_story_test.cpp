@@ -327,6 +327,60 @@ TEST_F(RegisterPage, eachOtherNameIsRenamedToo) {
     }
 }
 
+TEST_F(RegisterPage, aKitTypeMadeInErrorIsTakenAwayWithItsSize) {
+    openOffice("register");
+    choose("registerSheetBox", "kit types");
+    pressButton("registerNewButton");
+    typeInto("cell_kit_type", "tow lien");
+    pressButton("registerSaveButton");
+    pressButton("registerNewSizeButton");
+    typeInto("cell_size", "long");
+    pressButton("registerSaveButton");
+    openRow("kit types", "tow lien");
+    EXPECT_EQ(child<QPushButton>("registerRemoveButton")->text(), "Remove kit type…");
+    pressButton("registerRemoveButton");
+    pressButton("registerRemoveReallyTakeAwayButton");
+    EXPECT_TRUE(said().contains("tow lien/long")) << said().toStdString();
+    EXPECT_TRUE(storedRow(SheetId::KitTypes, {"tow lien"}));
+    pressButton("registerRemoveKeepButton");
+    openRow("kit types", "size long");
+    EXPECT_EQ(child<QPushButton>("registerRemoveButton")->text(), "Remove size…");
+    pressButton("registerRemoveButton");
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(storedRow(SheetId::Sizes, {"tow lien", "long"})) << "it was kept";
+    pressButton("registerRemoveButton");
+    pressButton("registerRemoveReallyTakeAwayButton");
+    EXPECT_EQ(said(), "Tow lien, size long: removed.");
+    openRow("kit types", "tow lien");
+    pressButton("registerRemoveButton");
+    pressButton("registerRemoveReallyTakeAwayButton");
+    EXPECT_FALSE(storedRow(SheetId::KitTypes, {"tow lien"}));
+    EXPECT_FALSE(child("registerRowPanel")->isVisible());
+}
+
+TEST_F(RegisterPage, theClubsNameIsMended) {
+    const std::string before = stored().name();
+    openOffice("register");
+    openRow("boats", "Grebe");
+    pressButton("registerClubButton");
+    EXPECT_EQ(child<QLineEdit>("renameNameEdit")->text().toStdString(), before);
+    EXPECT_FALSE(child("renameButton")->isEnabled()) << "it is called so";
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(child("renameNameEdit")->isVisible());
+    EXPECT_FALSE(child("registerRowPanel")->isVisible());
+    pressButton("registerClubButton");
+    typeInto("renameNameEdit", QString(201, 'a'));
+    pressButton("renameButton");
+    EXPECT_FALSE(textOf("renameSaidLabel").isEmpty());
+    EXPECT_EQ(stored().name(), before);
+    typeInto("renameNameEdit", "Quillmere Lake Lifeboat");
+    pressButton("renameButton");
+    EXPECT_EQ(stored().name(), "Quillmere Lake Lifeboat");
+    EXPECT_TRUE(said().contains("Quillmere Lake Lifeboat"));
+    openRow("boats", "Grebe");
+    EXPECT_FALSE(child("renameNameEdit")->isVisible());
+}
+
 TEST_F(RegisterPage, nothingIsWrittenByNobody) {
     openOffice("register");
     openRow("boats", "Grebe");
