@@ -15,6 +15,8 @@ namespace {
 /// Whether two patches are one, by their corners.
 bool isAlike(const Quad& a, const Quad& b) {
     const double side = std::hypot(a[1].x - a[0].x, a[1].y - a[0].y);
+    const Point one = middleOf(a), other = middleOf(b);
+    if (std::abs(one.x - other.x) > 0.06 * side || std::abs(one.y - other.y) > 0.06 * side) return false;
     for (std::size_t turn = 0; turn < a.size(); ++turn) {
         double off = 0;
         for (std::size_t i = 0; i < a.size(); ++i)
@@ -56,11 +58,16 @@ void FrameReader::readMatricesIn(const std::vector<Quad>& patches, bool negative
     });
 }
 
+const ContrastMap& FrameReader::patchContrast(int level) {
+    const auto [at, isNew] = m_patchContrasts.try_emplace(level);
+    if (isNew) at->second = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
+    return at->second;
+}
+
 const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negative) {
     const auto [at, isNew] = m_patches.try_emplace({level, reach, negative});
     if (!isNew || level >= static_cast<int>(m_picture.levels.size())) return at->second;
-    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
-    for (const Quad& patch : findDarkPatches(map, reach, negative))
+    for (const Quad& patch : findDarkPatches(patchContrast(level), reach, negative))
         at->second.push_back(scaled(patch, 1 << level));
     return at->second;
 }

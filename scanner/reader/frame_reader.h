@@ -78,6 +78,7 @@ private:
     bool readQrIn(const Quad& patch, int version, bool negative);
     void readQrInPatches();
     void readThreeCorners();
+    const ContrastMap& patchContrast(int level);
     const std::vector<Quad>& patches(int level, int reach, bool negative);
     std::vector<Quad> allDarkPatches();
     void readBars(BarEffort effort);
@@ -102,6 +103,7 @@ private:
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
     std::optional<std::vector<BarRegion>> m_bars;
+    std::map<int, ContrastMap> m_patchContrasts; ///< by level
     std::map<std::tuple<int, int, bool>, std::vector<Quad>> m_patches;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;

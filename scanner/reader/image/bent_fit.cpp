@@ -1,9 +1,11 @@
 #include "scanner/reader/image/bent_fit.h"
 
 #include "scanner/reader/image/correlation.h"
+#include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
+#include <cstring>
 
 namespace scanner::reader {
 namespace {
@@ -22,6 +24,42 @@ SpacePoint spacePoint(double s, double t, double bend) {
             (s * sine - (1 - cosine) / bend) / bend};
 }
 
+/// What one point says about camera and bend: a slope for each parameter, then noughts.
+struct BentPull {
+    float slopes[16];
+    float weight, residual;
+};
+
+/// Sums over the points; the part left of the diagonal's second half is left out.
+struct BentEquations {
+    float left[parameters][16], right[16];
+};
+
+SCANNER_VECTORISED void sumUpBent(const BentPull* pulls, std::size_t count, BentEquations& sums) {
+    EightFloats low[8]{}, high[parameters]{}, rightLow{}, rightHigh{};
+    for (std::size_t i = 0; i < count; ++i) {
+        EightFloats lowSlopes, highSlopes;
+        std::memcpy(&lowSlopes, pulls[i].slopes, sizeof lowSlopes);
+        std::memcpy(&highSlopes, pulls[i].slopes + 8, sizeof highSlopes);
+        lowSlopes *= pulls[i].weight;
+        highSlopes *= pulls[i].weight;
+        rightLow += pulls[i].residual * lowSlopes;
+        rightHigh += pulls[i].residual * highSlopes;
+        for (int a = 0; a < 8; ++a) {
+            low[a] += pulls[i].slopes[a] * lowSlopes;
+            high[a] += pulls[i].slopes[a] * highSlopes;
+        }
+        for (int a = 8; a < parameters; ++a)
+            high[a] += pulls[i].slopes[a] * highSlopes;
+    }
+    for (int a = 0; a < parameters; ++a) {
+        if (a < 8) std::memcpy(sums.left[a], &low[a], sizeof low[a]);
+        std::memcpy(sums.left[a] + 8, &high[a], sizeof high[a]);
+    }
+    std::memcpy(sums.right, &rightLow, sizeof rightLow);
+    std::memcpy(sums.right + 8, &rightHigh, sizeof rightHigh);
+}
+
 Point project(const std::array<double, 12>& c, const SpacePoint& p) {
     const double w = c[8] * p.x + c[9] * p.y + c[10] * p.z + c[11];
     return {(c[0] * p.x + c[1] * p.y + c[2] * p.z + c[3]) / w,
@@ -37,7 +75,15 @@ public:
         , m_alongRows(alongRows)
         , m_seen(m_points.size())
         , m_at(m_points.size())
-        , m_space(m_points.size()) {
+        , m_space(m_points.size())
+        , m_pulls(m_points.size()) {
+        for (const PatternPoint& p : m_points)
+            m_along.push_back(alongRows ? p.v : p.u);
+        std::sort(m_along.begin(), m_along.end());
+        m_along.erase(std::unique(m_along.begin(), m_along.end()), m_along.end());
+        for (const PatternPoint& p : m_points)
+            m_arcOf.push_back(static_cast<int>(
+                std::lower_bound(m_along.begin(), m_along.end(), alongRows ? p.v : p.u) - m_along.begin()));
         // Flat and seen as the patch shows it: the bend's depth does not count yet.
         const double p = StraightPatch::pixelsPerModule, scale = m_half * p,
                      middle = (m_half + StraightPatch::margin) * p;
@@ -48,11 +94,15 @@ public:
 
     /// At the present camera and bend; remembers what is seen there for the step.
     double correlate() {
+        // The points lie in rows and columns, so that few places along the arc occur.
+        std::vector<SpacePoint> arc;
+        for (float along : m_along)
+            arc.push_back(spacePoint(along, 0, m_bend));
         Correlation<double> correlation;
         for (std::size_t i = 0; i < m_points.size(); ++i) {
             const PatternPoint& p = m_points[i];
-            const double a = p.u, b = p.v;
-            m_space[i] = m_alongRows ? spacePoint(b, a, m_bend) : spacePoint(a, b, m_bend);
+            m_space[i] = arc[m_arcOf[i]];
+            m_space[i].y = m_alongRows ? p.u : p.v;
             m_at[i] = project(m_camera, m_space[i]);
             m_seen[i] = slopeAt(m_patch, static_cast<float>(m_at[i].x), static_cast<float>(m_at[i].y));
             correlation.add(m_seen[i].value, p.target);
@@ -64,27 +114,21 @@ public:
     }
 
     void step() {
-        float normal[parameters][parameters]{}, right[parameters]{};
         for (std::size_t i = 0; i < m_points.size(); ++i) {
-            const Slope& seen = m_seen[i];
-            const float residual = m_points[i].target - static_cast<float>(m_gain * seen.value + m_bias);
-            const float weight = 1.0f / (1.0f + residual * residual);
-            float j[parameters];
-            jacobian(i, j);
-            for (int a = 0; a < parameters; ++a) {
-                const float weighted = weight * j[a];
-                right[a] += weighted * residual;
-                for (int b = 0; b < parameters; ++b)
-                    normal[a][b] += weighted * j[b];
-            }
+            BentPull& pull = m_pulls[i];
+            pull.residual = m_points[i].target - static_cast<float>(m_gain * m_seen[i].value + m_bias);
+            pull.weight = 1.0f / (1.0f + pull.residual * pull.residual);
+            jacobian(i, pull.slopes);
         }
+        BentEquations sums;
+        sumUpBent(m_pulls.data(), m_pulls.size(), sums);
         double a[parameters * parameters], b[parameters];
         for (int r = 0; r < parameters; ++r) {
             for (int c = 0; c < parameters; ++c)
-                a[r * parameters + c] = normal[r][c];
+                a[r * parameters + c] = r < 8 || c >= 8 ? sums.left[r][c] : sums.left[c][r];
             a[r * parameters + r] *= 1.01;
             a[r * parameters + r] += 1e-6;
-            b[r] = right[r];
+            b[r] = sums.right[r];
         }
         if (!solve(a, b, parameters)) return;
         for (int k = 0; k < 11; ++k)
@@ -131,6 +175,9 @@ private:
     std::vector<Slope> m_seen;
     std::vector<Point> m_at;
     std::vector<SpacePoint> m_space;
+    std::vector<BentPull> m_pulls; ///< noughts behind the slopes
+    std::vector<float> m_along;    ///< places along the arc, and which of them each point has
+    std::vector<int> m_arcOf;
     double m_gain = 1, m_bias = 0;
 };
 
