@@ -106,10 +106,10 @@ double BarDecoder::meanOf(double from, double to) const {
 /// contrast.
 bool BarDecoder::window(double at, double module, float* out) const {
     if (!(at >= 0) || at + 11 * module > m_count) return false;
-    const double step = module / perModule;
+    const double step = module / perModule, perStep = 1 / step;
     double sum = 0, power = 0, before = sumTo(at);
     for (int i = 0; i < samples; ++i) {
-        const double after = sumTo(at + (i + 1) * step), value = (after - before) / step;
+        const double after = sumTo(at + (i + 1) * step), value = (after - before) * perStep;
         before = after;
         out[i] = static_cast<float>(value);
         sum += value;
@@ -143,10 +143,19 @@ std::vector<double> BarDecoder::crossings() const {
     return edges;
 }
 
+/// What all three start characters share: two dark modules first, and light ones where the second and the
+/// third space are.
+bool BarDecoder::mayBeStart(double at, double module) const {
+    if (at + 11 * module > m_count) return false;
+    const double dark = meanOf(at, at + 2 * module);
+    return meanOf(at + 4 * module, at + 6 * module) > dark &&
+           meanOf(at + 9 * module, at + 11 * module) > dark;
+}
+
 BarDecoder::Start BarDecoder::startAt(double at, double module) const {
     Start start{at, module, -1, 0, 0};
     float seen[samples];
-    if (at < 2 * module || !window(at, module, seen)) return start;
+    if (at < 2 * module || !mayBeStart(at, module) || !window(at, module, seen)) return start;
     for (int blur = 0; blur < static_cast<int>(blurs.size()); ++blur)
         for (int character = 103; character < 106; ++character) {
             const float* row = shapesOf(blur).starts[character - 103];
@@ -207,9 +216,14 @@ BarDecoder::Match BarDecoder::match(double at, double module, int blur) const {
         const int second = static_cast<int>(std::max_element(scores, scores + characterCount) - scores);
         found = {best, second, score, scores[second], shift, scale};
     };
-    for (double scale : {1.0, 0.97, 1.03})
-        for (double shift : {0.0, -0.25, 0.25, -0.5, 0.5})
-            consider(shift, scale);
+    constexpr std::array shifts{0.0, -0.25, 0.25, -0.5, 0.5};
+    constexpr double hopeless = 0.4, clear = 0.9;
+    for (double shift : shifts)
+        consider(shift, 1);
+    if (found.score < hopeless) return found;
+    for (double scale : {0.97, 1.03})
+        for (std::size_t i = 0; i < shifts.size() && found.score < clear; ++i)
+            consider(shifts[i], scale);
     const Match coarse = found;
     for (double scale : {-0.015, 0.0, 0.015})
         for (double shift : {-0.12, 0.0, 0.12})

@@ -1,12 +1,12 @@
 #include "scanner/reader/qr/finder_search.h"
 
+#include "scanner/reader/image/byte_search.h"
 #include "scanner/reader/image/sampling.h"
 #include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <cstring>
 #include <numbers>
 
 namespace scanner::reader {
@@ -44,26 +44,14 @@ SCANNER_VECTORISED void findClear(const std::int8_t* line, int n, std::uint8_t* 
             static_cast<std::uint8_t>((line[x] <= -hysteresis ? 1 : 0) + (line[x] >= hysteresis ? 2 : 0));
 }
 
-/// The first place from `x` on that is clearly what is wanted, or `n`, eight at a time as far as that goes.
-int nextClear(const std::uint8_t* clear, int x, int n, std::uint8_t wanted) {
-    const std::uint64_t eight = wanted * 0x0101010101010101U;
-    for (std::uint64_t here = 0; x + 8 <= n; x += 8) {
-        std::memcpy(&here, clear + x, 8);
-        if ((here & eight) != 0) break;
-    }
-    while (x < n && clear[x] != wanted)
-        ++x;
-    return x;
-}
-
 void findCrossings(const std::int8_t* line, int n, std::vector<std::uint8_t>& clear, Crossings& out) {
     out.at.clear();
     clear.resize(static_cast<std::size_t>(n));
     findClear(line, n, clear.data());
     bool light = line[0] >= 0;
     out.firstIntoDark = light;
-    for (int x = nextClear(clear.data(), 1, n, light ? 1 : 2); x < n;
-         x = nextClear(clear.data(), x + 1, n, light ? 1 : 2)) {
+    for (int x = firstUnlike(clear.data(), 1, n, 0, light ? 1 : 2); x < n;
+         x = firstUnlike(clear.data(), x + 1, n, 0, light ? 1 : 2)) {
         int before = x - 1;
         while (before > 0 && (light ? line[before] < 0 : line[before] >= 0))
             --before;
