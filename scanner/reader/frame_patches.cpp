@@ -44,18 +44,20 @@ void FrameReader::readBentMatrices() {
 }
 
 void FrameReader::readPatches(int level, int reach, bool negative) {
-    readMatricesIn(patches(level, reach, negative), negative, PatchTrust::Any);
+    std::vector<Quad>& tried = m_tried[negative];
+    tryInTurn(patches(level, reach, negative), [&](const Quad& patch) {
+        if (isTaken(middleOf(patch)) || isAmong(tried, patch)) return;
+        readMatrixIn(patch, negative, PatchTrust::Any);
+        tried.push_back(patch);
+    });
     const bool late = reach > 1 || negative; // bending takes the time of many patches
     if (m_bendsAtOnce && late) readBentMatrices();
 }
 
-void FrameReader::readMatricesIn(const std::vector<Quad>& patches, bool negative, PatchTrust trust) {
-    tryInTurn(patches, [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        if (auto code =
-                readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices, trust))
-            add(std::move(*code));
-    });
+bool FrameReader::readMatrixIn(const Quad& patch, bool negative, PatchTrust trust) {
+    auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices, trust);
+    if (code) add(std::move(*code));
+    return code.has_value();
 }
 
 const ContrastMap& FrameReader::patchContrast(int level) {
@@ -95,15 +97,15 @@ void FrameReader::readAllLabels() {
 /// `negative`: light print on dark labels.
 void FrameReader::readLabels(int level, bool negative) {
     const bool again = level == 0; // most labels show at half size
+    std::vector<Quad>& tried = m_triedOnLabels[negative];
     tryInTurn(patches(level, 1, !negative), [&](const Quad& label) {
         if (again && isAmong(patches(1, 1, !negative), label)) return;
         const auto place = symbolOnLabel(m_picture, label);
-        if (!place || isTaken(middleOf(*place))) return;
+        if (!place || isTaken(middleOf(*place)) || isAmong(tried, *place)) return;
+        tried.push_back(*place);
         for (int version = 1; version <= 2; ++version)
             if (readQrIn(*place, version, negative)) return;
-        if (auto code = readDataMatrix(m_picture, *place, negative, m_isTag, m_budget, &m_unreadMatrices,
-                                       PatchTrust::OnLabel))
-            add(std::move(*code));
+        readMatrixIn(*place, negative, PatchTrust::OnLabel);
     });
 }
 
@@ -121,7 +123,9 @@ void FrameReader::readQrInPatches() {
 }
 
 void FrameReader::readThreeCorners() {
-    readMatricesIn(allDarkPatches(), false, PatchTrust::OneCornerLost);
+    tryInTurn(allDarkPatches(), [&](const Quad& patch) {
+        if (!isTaken(middleOf(patch))) readMatrixIn(patch, false, PatchTrust::OneCornerLost);
+    });
     if (m_bendsAtOnce) readBentMatrices();
 }
 

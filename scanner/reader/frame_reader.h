@@ -72,7 +72,7 @@ private:
     void readAllBent();
     void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
-    void readMatricesIn(const std::vector<Quad>& patches, bool negative, PatchTrust trust);
+    bool readMatrixIn(const Quad& patch, bool negative, PatchTrust trust);
     void readAllLabels();
     void readLabels(int level, bool negative);
     bool readQrIn(const Quad& patch, int version, bool negative);
@@ -105,6 +105,8 @@ private:
     std::optional<std::vector<BarRegion>> m_bars;
     std::map<int, ContrastMap> m_patchContrasts; ///< by level
     std::map<std::tuple<int, int, bool>, std::vector<Quad>> m_patches;
+    /// Places that were looked at, dark print and light: patches as any, and symbols on labels.
+    std::map<bool, std::vector<Quad>> m_tried, m_triedOnLabels;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
     std::size_t m_mostPlaces = std::numeric_limits<std::size_t>::max(); ///< where finders may be

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstring>
+#include <span>
 
 namespace scanner::reader {
 namespace {
@@ -70,26 +71,56 @@ class BentFitter {
 public:
     BentFitter(const StraightPatch& patch, const GridPattern& pattern, bool alongRows)
         : m_patch(patch)
-        , m_points(pattern.quarters)
+        , m_pattern(pattern)
         , m_half(pattern.columns / 2.0)
-        , m_alongRows(alongRows)
-        , m_seen(m_points.size())
-        , m_at(m_points.size())
-        , m_space(m_points.size())
-        , m_pulls(m_points.size()) {
-        for (const PatternPoint& p : m_points)
-            m_along.push_back(alongRows ? p.v : p.u);
-        std::sort(m_along.begin(), m_along.end());
-        m_along.erase(std::unique(m_along.begin(), m_along.end()), m_along.end());
-        for (const PatternPoint& p : m_points)
-            m_arcOf.push_back(static_cast<int>(
-                std::lower_bound(m_along.begin(), m_along.end(), alongRows ? p.v : p.u) - m_along.begin()));
+        , m_alongRows(alongRows) {
         // Flat and seen as the patch shows it: the bend's depth does not count yet.
         const double p = StraightPatch::pixelsPerModule, scale = m_half * p,
                      middle = (m_half + StraightPatch::margin) * p;
         m_camera = {0, 0, 0, middle, 0, 0, 0, middle, 0, 0, 0, 1};
         m_camera[alongRows ? 1 : 0] = scale;
         m_camera[alongRows ? 4 : 5] = scale;
+    }
+
+    /// With the middles of the modules first, which shows soon enough where to go, then with all points.
+    BentFit fit() {
+        lookAt(m_pattern.middles);
+        BentFit best = improve(12, 3);
+        m_camera = best.camera;
+        m_bend = best.bend;
+        lookAt(m_pattern.quarters);
+        return improve(6, 2);
+    }
+
+private:
+    void lookAt(const std::vector<PatternPoint>& points) {
+        m_points = points;
+        m_seen.resize(points.size());
+        m_at.resize(points.size());
+        m_space.resize(points.size());
+        m_pulls.resize(points.size());
+        m_along.clear();
+        m_arcOf.clear();
+        const auto along = [&](const PatternPoint& p) { return m_alongRows ? p.v : p.u; };
+        for (const PatternPoint& p : points)
+            m_along.push_back(along(p));
+        std::sort(m_along.begin(), m_along.end());
+        m_along.erase(std::unique(m_along.begin(), m_along.end()), m_along.end());
+        for (const PatternPoint& p : points)
+            m_arcOf.push_back(static_cast<int>(std::lower_bound(m_along.begin(), m_along.end(), along(p)) -
+                                               m_along.begin()));
+    }
+
+    BentFit improve(int most, int mostIdle) {
+        BentFit best;
+        best.correlation = -1;
+        for (int i = 0, idle = 0; i < most && idle < mostIdle; ++i) {
+            const double correlation = correlate();
+            idle = correlation > best.correlation + 1e-3 ? 0 : idle + 1;
+            if (correlation > best.correlation) best = {m_camera, m_bend, m_alongRows, m_half, correlation};
+            step();
+        }
+        return best;
     }
 
     /// At the present camera and bend; remembers what is seen there for the step.
@@ -136,20 +167,6 @@ public:
         m_bend = std::clamp(m_bend + std::clamp(b[11], -0.3, 0.3), 0.1, 1.4);
     }
 
-    BentFit fit() {
-        BentFit best;
-        best.correlation = -1;
-        int idle = 0;
-        for (int i = 0; i < 15 && idle < 3; ++i) {
-            const double correlation = correlate();
-            idle = correlation > best.correlation + 1e-3 ? 0 : idle + 1;
-            if (correlation > best.correlation) best = {m_camera, m_bend, m_alongRows, m_half, correlation};
-            step();
-        }
-        return best;
-    }
-
-private:
     void jacobian(std::size_t i, float* j) const {
         const SpacePoint& q = m_space[i];
         const double w = m_camera[8] * q.x + m_camera[9] * q.y + m_camera[10] * q.z + m_camera[11];
@@ -167,7 +184,8 @@ private:
     }
 
     const StraightPatch& m_patch;
-    const std::vector<PatternPoint>& m_points;
+    const GridPattern& m_pattern;
+    std::span<const PatternPoint> m_points;
     double m_half;
     bool m_alongRows;
     std::array<double, 12> m_camera{};
