@@ -88,6 +88,7 @@ private:
     void readCloseUp();
     const std::vector<Finder>& finders();
     const std::vector<BarRegion>& bars();
+    const BarCells& barCells();
     bool hasTime();
     template <class Candidates, class Try>
     void tryInTurn(const Candidates& candidates, const Try& attempt);
@@ -102,6 +103,7 @@ private:
     std::vector<Quad> m_taken;
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
+    std::optional<BarCells> m_barCells;
     std::optional<std::vector<BarRegion>> m_bars;
     std::map<int, ContrastMap> m_patchContrasts; ///< by level
     std::map<std::tuple<int, int, bool>, std::vector<Quad>> m_patches;

@@ -79,16 +79,27 @@ const Shapes& shapesOf(int blur) {
 
 /// Half of the characters at once: as many sums as the processor has registers for.
 SCANNER_VECTORISED void correlate(const Shapes& shapes, const float* window, float* scores) {
-    constexpr int half = padded / 2, eights = half / 8;
-    for (int first = 0; first < padded; first += half) {
-        EightFloats sums[eights]{};
-        for (int i = 0; i < samples; ++i)
-            for (int k = 0; k < eights; ++k) {
-                EightFloats shape;
-                std::memcpy(&shape, &shapes.at[i][first + 8 * k], sizeof shape);
-                sums[k] += window[i] * shape;
-            }
-        std::memcpy(scores + first, sums, sizeof sums);
+    static_assert(padded == 2 * 7 * 8);
+    for (int first = 0; first < padded; first += padded / 2) {
+        EightFloats sum0{}, sum1{}, sum2{}, sum3{}, sum4{}, sum5{}, sum6{};
+        for (int i = 0; i < samples; ++i) {
+            const auto* shape = reinterpret_cast<const EightFloats*>(&shapes.at[i][first]); // it is aligned
+            sum0 += window[i] * shape[0];
+            sum1 += window[i] * shape[1];
+            sum2 += window[i] * shape[2];
+            sum3 += window[i] * shape[3];
+            sum4 += window[i] * shape[4];
+            sum5 += window[i] * shape[5];
+            sum6 += window[i] * shape[6];
+        }
+        auto* score = reinterpret_cast<EightFloats*>(scores + first); // so is this
+        score[0] = sum0;
+        score[1] = sum1;
+        score[2] = sum2;
+        score[3] = sum3;
+        score[4] = sum4;
+        score[5] = sum5;
+        score[6] = sum6;
     }
 }
 

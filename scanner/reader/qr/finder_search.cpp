@@ -184,8 +184,7 @@ double contrastOfRings(const ContrastMap& map, const Finder& finder) {
 
 /// Length of a module along a ray from the centre, from its first three edges, or 0.
 float moduleAlongRay(const ContrastMap& map, Point centre, float dx, float dy, float module, float sign) {
-    constexpr float step = 0.5f;
-    const float reach = 7.5f * module;
+    const float step = std::max(0.5f, 0.2f * module), reach = 7.5f * module;
     float edges[3];
     int found = 0;
     float last = -1; // inside the core it is "dark"
