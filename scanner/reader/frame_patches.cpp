@@ -69,8 +69,10 @@ const ContrastMap& FrameReader::patchContrast(int level) {
 const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negative) {
     const auto [at, isNew] = m_patches.try_emplace({level, reach, negative});
     if (!isNew || level >= static_cast<int>(m_picture.levels.size())) return at->second;
+    constexpr double smallest = 14; // pixels; ten modules of which neighbours could not be told apart
     for (const Quad& patch : findDarkPatches(patchContrast(level), reach, negative))
-        at->second.push_back(scaled(patch, 1 << level));
+        if (shortestSideOf(scaled(patch, 1 << level)) >= smallest)
+            at->second.push_back(scaled(patch, 1 << level));
     return at->second;
 }
 

@@ -14,7 +14,6 @@
 
 #include <cmath>
 #include <cstddef>
-#include <limits>
 #include <map>
 #include <optional>
 #include <tuple>
@@ -111,7 +110,7 @@ private:
     std::map<bool, std::vector<Quad>> m_tried, m_triedOnLabels;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
-    std::size_t m_mostPlaces = std::numeric_limits<std::size_t>::max(); ///< where finders may be
+    std::size_t m_mostPlaces = 1000; ///< where finders may be; gravel gives many more
     double m_beginAt = 0, m_stoppedAt = 0;
     std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
     std::vector<UnreadMatrix> m_unreadMatrices;
