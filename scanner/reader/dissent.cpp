@@ -47,20 +47,21 @@ float Dissent::sureness() const {
 }
 
 // Measured on joined labels that decode, and on sound ones that were mended as much: what speaks against
-// these is mostly less sure, or goes one way, or lies scattered.
+// these is mostly less sure, or goes one way, or lies scattered. Of ten sound ones about one is refused.
 bool Dissent::refuses() const {
-    constexpr int many = 4;
     constexpr float share = 0.025f; // of all certainty
     if (m_agreeing.count == 0) return true;
     const float sure = sureness();
-    if (sure <= 0.63f) return false;
+    if (sure <= 0.54f) return false;
+    const int clearEachWay = std::min(m_dark.clear, m_light.clear);
+    if (clearEachWay >= 5) return true;
+    if (sure <= 0.6f) return false;
     const float all = m_dark.certainty + m_light.certainty + m_agreeing.certainty;
-    const bool bothWays = std::min(m_dark.clear, m_light.clear) >= many ||
-                          std::min(m_dark.certainty, m_light.certainty) >= share * all;
-    if (bothWays && sure > 0.76f) return true;
+    const bool bothWays = clearEachWay >= 4 || std::min(m_dark.certainty, m_light.certainty) >= share * all;
+    if ((bothWays && sure > 0.7f) || (clearEachWay >= 3 && sure > 0.8f)) return true;
     const Beyond beyond = beyondTheLine();
     const float eachWay = std::min(beyond.dark, beyond.light);
-    if (beyond.gain > 0.055f && eachWay > 0.03f) return true;
+    if (beyond.gain > 0.03f && eachWay > 0.012f) return true;
     const float least = sure > 0.95f ? 0.003f : 0.008f; // one module where nothing is blurred
     return sure > 0.76f && beyond.gain > 0.018f && eachWay > least;
 }

@@ -17,8 +17,13 @@ bool isAlike(const BarRegion& a, const BarRegion& b) {
 } // namespace
 
 const std::vector<BarRegion>& FrameReader::bars() {
-    if (!m_bars) m_bars = findBarRegions(m_picture.full());
+    if (!m_bars) m_bars = findBarRegions(barCells());
     return *m_bars;
+}
+
+const BarCells& FrameReader::barCells() {
+    if (!m_barCells) m_barCells = barCellsOf(m_picture.full());
+    return *m_barCells;
 }
 
 void FrameReader::readBars(BarEffort effort) {
@@ -36,8 +41,8 @@ void FrameReader::readCode128In(const std::vector<BarRegion>& regions, BarEffort
 /// Regions that the usual search has are not looked at again, nor such as no tag's bars have: a Code 128 of
 /// ten characters is longer than high.
 void FrameReader::readFaintBars() {
-    std::vector<BarRegion> others = findBarRegions(m_picture.full(), BarSearch::Parted);
-    const auto faint = findBarRegions(smoothed(m_picture.full()), BarSearch::Faint);
+    std::vector<BarRegion> others = findBarRegions(barCells(), BarSearch::Parted);
+    const auto faint = findBarRegions(barCellsOf(smoothed(m_picture.full())), BarSearch::Faint);
     others.insert(others.end(), faint.begin(), faint.end());
     std::erase_if(others, [&](const BarRegion& region) {
         return region.length < 1.5 * region.height ||

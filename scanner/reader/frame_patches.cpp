@@ -15,6 +15,8 @@ namespace {
 /// Whether two patches are one, by their corners.
 bool isAlike(const Quad& a, const Quad& b) {
     const double side = std::hypot(a[1].x - a[0].x, a[1].y - a[0].y);
+    const Point one = middleOf(a), other = middleOf(b);
+    if (std::abs(one.x - other.x) > 0.06 * side || std::abs(one.y - other.y) > 0.06 * side) return false;
     for (std::size_t turn = 0; turn < a.size(); ++turn) {
         double off = 0;
         for (std::size_t i = 0; i < a.size(); ++i)
@@ -42,26 +44,35 @@ void FrameReader::readBentMatrices() {
 }
 
 void FrameReader::readPatches(int level, int reach, bool negative) {
-    readMatricesIn(patches(level, reach, negative), negative, PatchTrust::Any);
+    std::vector<Quad>& tried = m_tried[negative];
+    tryInTurn(patches(level, reach, negative), [&](const Quad& patch) {
+        if (isTaken(middleOf(patch)) || isAmong(tried, patch)) return;
+        readMatrixIn(patch, negative, PatchTrust::Any);
+        tried.push_back(patch);
+    });
     const bool late = reach > 1 || negative; // bending takes the time of many patches
     if (m_bendsAtOnce && late) readBentMatrices();
 }
 
-void FrameReader::readMatricesIn(const std::vector<Quad>& patches, bool negative, PatchTrust trust) {
-    tryInTurn(patches, [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        if (auto code =
-                readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices, trust))
-            add(std::move(*code));
-    });
+bool FrameReader::readMatrixIn(const Quad& patch, bool negative, PatchTrust trust) {
+    auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices, trust);
+    if (code) add(std::move(*code));
+    return code.has_value();
+}
+
+const ContrastMap& FrameReader::patchContrast(int level) {
+    const auto [at, isNew] = m_patchContrasts.try_emplace(level);
+    if (isNew) at->second = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
+    return at->second;
 }
 
 const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negative) {
     const auto [at, isNew] = m_patches.try_emplace({level, reach, negative});
     if (!isNew || level >= static_cast<int>(m_picture.levels.size())) return at->second;
-    const ContrastMap map = contrastOf(m_picture.levels[level], level > 1 ? 10 : 20 >> level);
-    for (const Quad& patch : findDarkPatches(map, reach, negative))
-        at->second.push_back(scaled(patch, 1 << level));
+    constexpr double smallest = 14; // pixels; ten modules of which neighbours could not be told apart
+    for (const Quad& patch : findDarkPatches(patchContrast(level), reach, negative))
+        if (shortestSideOf(scaled(patch, 1 << level)) >= smallest)
+            at->second.push_back(scaled(patch, 1 << level));
     return at->second;
 }
 
@@ -88,15 +99,15 @@ void FrameReader::readAllLabels() {
 /// `negative`: light print on dark labels.
 void FrameReader::readLabels(int level, bool negative) {
     const bool again = level == 0; // most labels show at half size
+    std::vector<Quad>& tried = m_triedOnLabels[negative];
     tryInTurn(patches(level, 1, !negative), [&](const Quad& label) {
         if (again && isAmong(patches(1, 1, !negative), label)) return;
         const auto place = symbolOnLabel(m_picture, label);
-        if (!place || isTaken(middleOf(*place))) return;
+        if (!place || isTaken(middleOf(*place)) || isAmong(tried, *place)) return;
+        tried.push_back(*place);
         for (int version = 1; version <= 2; ++version)
             if (readQrIn(*place, version, negative)) return;
-        if (auto code = readDataMatrix(m_picture, *place, negative, m_isTag, m_budget, &m_unreadMatrices,
-                                       PatchTrust::OnLabel))
-            add(std::move(*code));
+        readMatrixIn(*place, negative, PatchTrust::OnLabel);
     });
 }
 
@@ -114,7 +125,9 @@ void FrameReader::readQrInPatches() {
 }
 
 void FrameReader::readThreeCorners() {
-    readMatricesIn(allDarkPatches(), false, PatchTrust::OneCornerLost);
+    tryInTurn(allDarkPatches(), [&](const Quad& patch) {
+        if (!isTaken(middleOf(patch))) readMatrixIn(patch, false, PatchTrust::OneCornerLost);
+    });
     if (m_bendsAtOnce) readBentMatrices();
 }
 

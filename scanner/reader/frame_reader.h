@@ -14,7 +14,6 @@
 
 #include <cmath>
 #include <cstddef>
-#include <limits>
 #include <map>
 #include <optional>
 #include <tuple>
@@ -72,12 +71,13 @@ private:
     void readAllBent();
     void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
-    void readMatricesIn(const std::vector<Quad>& patches, bool negative, PatchTrust trust);
+    bool readMatrixIn(const Quad& patch, bool negative, PatchTrust trust);
     void readAllLabels();
     void readLabels(int level, bool negative);
     bool readQrIn(const Quad& patch, int version, bool negative);
     void readQrInPatches();
     void readThreeCorners();
+    const ContrastMap& patchContrast(int level);
     const std::vector<Quad>& patches(int level, int reach, bool negative);
     std::vector<Quad> allDarkPatches();
     void readBars(BarEffort effort);
@@ -87,6 +87,7 @@ private:
     void readCloseUp();
     const std::vector<Finder>& finders();
     const std::vector<BarRegion>& bars();
+    const BarCells& barCells();
     bool hasTime();
     template <class Candidates, class Try>
     void tryInTurn(const Candidates& candidates, const Try& attempt);
@@ -101,11 +102,15 @@ private:
     std::vector<Quad> m_taken;
     std::optional<ContrastMap> m_contrast;
     std::optional<std::vector<Finder>> m_finders;
+    std::optional<BarCells> m_barCells;
     std::optional<std::vector<BarRegion>> m_bars;
+    std::map<int, ContrastMap> m_patchContrasts; ///< by level
     std::map<std::tuple<int, int, bool>, std::vector<Quad>> m_patches;
+    /// Places that were looked at, dark print and light: patches as any, and symbols on labels.
+    std::map<bool, std::vector<Quad>> m_tried, m_triedOnLabels;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
-    std::size_t m_mostPlaces = std::numeric_limits<std::size_t>::max(); ///< where finders may be
+    std::size_t m_mostPlaces = 1000; ///< where finders may be; gravel gives many more
     double m_beginAt = 0, m_stoppedAt = 0;
     std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat
     std::vector<UnreadMatrix> m_unreadMatrices;

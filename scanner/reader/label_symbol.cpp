@@ -1,7 +1,7 @@
 #include "scanner/reader/label_symbol.h"
 
 #include "scanner/reader/image/homography.h"
-#include "scanner/reader/image/sampling.h"
+#include "scanner/reader/image/raster.h"
 
 #include <algorithm>
 #include <array>
@@ -27,11 +27,8 @@ std::vector<float> straightened(const PictureLevels& picture, const Homography& 
     const int level = picture.levelFor(modulePixelsAt(toPicture, {across / 2.0, across / 2.0}), 1.0);
     const double scale = 1.0 / (1 << level);
     std::vector<float> values(static_cast<std::size_t>(across) * across);
-    for (int y = 0; y < across; ++y)
-        for (int x = 0; x < across; ++x) {
-            const Point p = toPicture.map(x + 0.5, y + 0.5);
-            values[y * across + x] = sampleAt(picture.levels[level], p.x * scale, p.y * scale);
-        }
+    sampleRaster(picture.levels[level], Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * toPicture, across,
+                 across, values.data());
     return values;
 }
 

@@ -1,11 +1,11 @@
 #include "scanner/reader/data_matrix/dark_patches.h"
 
+#include "scanner/reader/image/byte_search.h"
 #include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <cstring>
 #include <limits>
 #include <numeric>
 
@@ -54,19 +54,6 @@ void spread(Mask& mask, int reach, bool widen) {
         for (int k = -reach; k <= reach; ++k)
             if (k != 0 && y + k >= 0 && y + k < mask.height)
                 combine(mask.row(y), across.row(y + k), mask.width);
-}
-
-/// The first place from `x` on with another value, eight at a time as far as that goes.
-int endOfStretch(const std::uint8_t* row, int x, int width, std::uint8_t value) {
-    const std::uint64_t eight = value * 0x0101010101010101U;
-    std::uint64_t here = 0;
-    for (; x + 8 <= width; x += 8) {
-        std::memcpy(&here, row + x, 8);
-        if (here != eight) break;
-    }
-    while (x < width && row[x] == value)
-        ++x;
-    return x;
 }
 
 /// A stretch of dark pixels in a row; `patch` is the index of its patch.
@@ -125,9 +112,9 @@ public:
 private:
     void addRow(const std::uint8_t* row, int width, int y) {
         for (int x = 0; x < width;) {
-            x = endOfStretch(row, x, width, 0);
+            x = firstUnlike(row, x, width, 0, 255);
             const int from = x;
-            x = endOfStretch(row, x, width, 255);
+            x = firstUnlike(row, x, width, 255, 255);
             if (x > from) m_runs.push_back({y, from, x, static_cast<int>(m_runs.size())});
         }
     }

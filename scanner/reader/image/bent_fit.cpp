@@ -1,9 +1,12 @@
 #include "scanner/reader/image/bent_fit.h"
 
 #include "scanner/reader/image/correlation.h"
+#include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
+#include <cstring>
+#include <span>
 
 namespace scanner::reader {
 namespace {
@@ -22,6 +25,42 @@ SpacePoint spacePoint(double s, double t, double bend) {
             (s * sine - (1 - cosine) / bend) / bend};
 }
 
+/// What one point says about camera and bend: a slope for each parameter, then noughts.
+struct BentPull {
+    float slopes[16];
+    float weight, residual;
+};
+
+/// Sums over the points; the part left of the diagonal's second half is left out.
+struct BentEquations {
+    float left[parameters][16], right[16];
+};
+
+SCANNER_VECTORISED void sumUpBent(const BentPull* pulls, std::size_t count, BentEquations& sums) {
+    EightFloats low[8]{}, high[parameters]{}, rightLow{}, rightHigh{};
+    for (std::size_t i = 0; i < count; ++i) {
+        EightFloats lowSlopes, highSlopes;
+        std::memcpy(&lowSlopes, pulls[i].slopes, sizeof lowSlopes);
+        std::memcpy(&highSlopes, pulls[i].slopes + 8, sizeof highSlopes);
+        lowSlopes *= pulls[i].weight;
+        highSlopes *= pulls[i].weight;
+        rightLow += pulls[i].residual * lowSlopes;
+        rightHigh += pulls[i].residual * highSlopes;
+        for (int a = 0; a < 8; ++a) {
+            low[a] += pulls[i].slopes[a] * lowSlopes;
+            high[a] += pulls[i].slopes[a] * highSlopes;
+        }
+        for (int a = 8; a < parameters; ++a)
+            high[a] += pulls[i].slopes[a] * highSlopes;
+    }
+    for (int a = 0; a < parameters; ++a) {
+        if (a < 8) std::memcpy(sums.left[a], &low[a], sizeof low[a]);
+        std::memcpy(sums.left[a] + 8, &high[a], sizeof high[a]);
+    }
+    std::memcpy(sums.right, &rightLow, sizeof rightLow);
+    std::memcpy(sums.right + 8, &rightHigh, sizeof rightHigh);
+}
+
 Point project(const std::array<double, 12>& c, const SpacePoint& p) {
     const double w = c[8] * p.x + c[9] * p.y + c[10] * p.z + c[11];
     return {(c[0] * p.x + c[1] * p.y + c[2] * p.z + c[3]) / w,
@@ -32,12 +71,9 @@ class BentFitter {
 public:
     BentFitter(const StraightPatch& patch, const GridPattern& pattern, bool alongRows)
         : m_patch(patch)
-        , m_points(pattern.quarters)
+        , m_pattern(pattern)
         , m_half(pattern.columns / 2.0)
-        , m_alongRows(alongRows)
-        , m_seen(m_points.size())
-        , m_at(m_points.size())
-        , m_space(m_points.size()) {
+        , m_alongRows(alongRows) {
         // Flat and seen as the patch shows it: the bend's depth does not count yet.
         const double p = StraightPatch::pixelsPerModule, scale = m_half * p,
                      middle = (m_half + StraightPatch::margin) * p;
@@ -46,13 +82,58 @@ public:
         m_camera[alongRows ? 4 : 5] = scale;
     }
 
+    /// With the middles of the modules first, which shows soon enough where to go, then with all points.
+    BentFit fit() {
+        lookAt(m_pattern.middles);
+        BentFit best = improve(12, 3);
+        m_camera = best.camera;
+        m_bend = best.bend;
+        lookAt(m_pattern.quarters);
+        return improve(6, 2);
+    }
+
+private:
+    void lookAt(const std::vector<PatternPoint>& points) {
+        m_points = points;
+        m_seen.resize(points.size());
+        m_at.resize(points.size());
+        m_space.resize(points.size());
+        m_pulls.resize(points.size());
+        m_along.clear();
+        m_arcOf.clear();
+        const auto along = [&](const PatternPoint& p) { return m_alongRows ? p.v : p.u; };
+        for (const PatternPoint& p : points)
+            m_along.push_back(along(p));
+        std::sort(m_along.begin(), m_along.end());
+        m_along.erase(std::unique(m_along.begin(), m_along.end()), m_along.end());
+        for (const PatternPoint& p : points)
+            m_arcOf.push_back(static_cast<int>(std::lower_bound(m_along.begin(), m_along.end(), along(p)) -
+                                               m_along.begin()));
+    }
+
+    BentFit improve(int most, int mostIdle) {
+        BentFit best;
+        best.correlation = -1;
+        for (int i = 0, idle = 0; i < most && idle < mostIdle; ++i) {
+            const double correlation = correlate();
+            idle = correlation > best.correlation + 1e-3 ? 0 : idle + 1;
+            if (correlation > best.correlation) best = {m_camera, m_bend, m_alongRows, m_half, correlation};
+            step();
+        }
+        return best;
+    }
+
     /// At the present camera and bend; remembers what is seen there for the step.
     double correlate() {
+        // The points lie in rows and columns, so that few places along the arc occur.
+        std::vector<SpacePoint> arc;
+        for (float along : m_along)
+            arc.push_back(spacePoint(along, 0, m_bend));
         Correlation<double> correlation;
         for (std::size_t i = 0; i < m_points.size(); ++i) {
             const PatternPoint& p = m_points[i];
-            const double a = p.u, b = p.v;
-            m_space[i] = m_alongRows ? spacePoint(b, a, m_bend) : spacePoint(a, b, m_bend);
+            m_space[i] = arc[m_arcOf[i]];
+            m_space[i].y = m_alongRows ? p.u : p.v;
             m_at[i] = project(m_camera, m_space[i]);
             m_seen[i] = slopeAt(m_patch, static_cast<float>(m_at[i].x), static_cast<float>(m_at[i].y));
             correlation.add(m_seen[i].value, p.target);
@@ -64,27 +145,21 @@ public:
     }
 
     void step() {
-        float normal[parameters][parameters]{}, right[parameters]{};
         for (std::size_t i = 0; i < m_points.size(); ++i) {
-            const Slope& seen = m_seen[i];
-            const float residual = m_points[i].target - static_cast<float>(m_gain * seen.value + m_bias);
-            const float weight = 1.0f / (1.0f + residual * residual);
-            float j[parameters];
-            jacobian(i, j);
-            for (int a = 0; a < parameters; ++a) {
-                const float weighted = weight * j[a];
-                right[a] += weighted * residual;
-                for (int b = 0; b < parameters; ++b)
-                    normal[a][b] += weighted * j[b];
-            }
+            BentPull& pull = m_pulls[i];
+            pull.residual = m_points[i].target - static_cast<float>(m_gain * m_seen[i].value + m_bias);
+            pull.weight = 1.0f / (1.0f + pull.residual * pull.residual);
+            jacobian(i, pull.slopes);
         }
+        BentEquations sums;
+        sumUpBent(m_pulls.data(), m_pulls.size(), sums);
         double a[parameters * parameters], b[parameters];
         for (int r = 0; r < parameters; ++r) {
             for (int c = 0; c < parameters; ++c)
-                a[r * parameters + c] = normal[r][c];
+                a[r * parameters + c] = r < 8 || c >= 8 ? sums.left[r][c] : sums.left[c][r];
             a[r * parameters + r] *= 1.01;
             a[r * parameters + r] += 1e-6;
-            b[r] = right[r];
+            b[r] = sums.right[r];
         }
         if (!solve(a, b, parameters)) return;
         for (int k = 0; k < 11; ++k)
@@ -92,20 +167,6 @@ public:
         m_bend = std::clamp(m_bend + std::clamp(b[11], -0.3, 0.3), 0.1, 1.4);
     }
 
-    BentFit fit() {
-        BentFit best;
-        best.correlation = -1;
-        int idle = 0;
-        for (int i = 0; i < 15 && idle < 3; ++i) {
-            const double correlation = correlate();
-            idle = correlation > best.correlation + 1e-3 ? 0 : idle + 1;
-            if (correlation > best.correlation) best = {m_camera, m_bend, m_alongRows, m_half, correlation};
-            step();
-        }
-        return best;
-    }
-
-private:
     void jacobian(std::size_t i, float* j) const {
         const SpacePoint& q = m_space[i];
         const double w = m_camera[8] * q.x + m_camera[9] * q.y + m_camera[10] * q.z + m_camera[11];
@@ -123,7 +184,8 @@ private:
     }
 
     const StraightPatch& m_patch;
-    const std::vector<PatternPoint>& m_points;
+    const GridPattern& m_pattern;
+    std::span<const PatternPoint> m_points;
     double m_half;
     bool m_alongRows;
     std::array<double, 12> m_camera{};
@@ -131,6 +193,9 @@ private:
     std::vector<Slope> m_seen;
     std::vector<Point> m_at;
     std::vector<SpacePoint> m_space;
+    std::vector<BentPull> m_pulls; ///< noughts behind the slopes
+    std::vector<float> m_along;    ///< places along the arc, and which of them each point has
+    std::vector<int> m_arcOf;
     double m_gain = 1, m_bias = 0;
 };
 

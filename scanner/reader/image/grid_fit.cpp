@@ -183,6 +183,7 @@ bool GridFitter::approach(double least, int affineSteps, int fullSteps) {
     m_bestCorrelation = correlate(m_current, points);
     if (m_bestCorrelation < least) return false;
     for (int i = 0; i < affineSteps + fullSteps; ++i) {
+        if (i == affineSteps && m_bestCorrelation < least + 0.1) return false;
         step(i < affineSteps ? 6 : 8, points);
         const double correlation = correlate(m_current, points);
         if (correlation > m_bestCorrelation) {

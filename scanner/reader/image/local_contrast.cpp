@@ -3,6 +3,8 @@
 #include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
+#include <bit>
+#include <cstring>
 
 namespace scanner::reader {
 namespace {
@@ -92,14 +94,48 @@ ContrastMap contrastOf(const GreyPicture& picture, int radius) {
     return map;
 }
 
+namespace {
+
+/// Eight rows of eight bytes, the first lowest in each number, to columns: pairs of 1, 2 and 4 change places.
+void transposeEight(std::uint64_t (&rows)[8]) {
+    constexpr std::uint64_t kept[] = {0x00FF00FF00FF00FFU, 0x0000FFFF0000FFFFU, 0x00000000FFFFFFFFU};
+    for (int k = 0; k < 3; ++k) {
+        const int apart = 1 << k, bits = 8 << k;
+        for (int i = 0; i < 8; ++i) {
+            if ((i & apart) != 0) continue;
+            const std::uint64_t upper = rows[i], lower = rows[i + apart];
+            rows[i] = (upper & kept[k]) | (lower & kept[k]) << bits;
+            rows[i + apart] = (upper >> bits & kept[k]) | (lower & ~kept[k]);
+        }
+    }
+}
+
+void transposeBlock(const ContrastMap& map, int left, int top, ContrastMap& result) {
+    std::uint64_t rows[8];
+    for (int i = 0; i < 8; ++i)
+        std::memcpy(&rows[i], map.row(top + i) + left, 8);
+    transposeEight(rows);
+    for (int i = 0; i < 8; ++i)
+        std::memcpy(result.values.data() + static_cast<std::size_t>(left + i) * map.height + top, &rows[i],
+                    8);
+}
+
+} // namespace
+
 ContrastMap transposed(const ContrastMap& map) {
-    constexpr int block = 32;
+    constexpr int block = 8;
     ContrastMap result{map.height, map.width, std::vector<std::int8_t>(map.values.size())};
+    const bool whole = std::endian::native == std::endian::little;
     for (int top = 0; top < map.height; top += block)
-        for (int left = 0; left < map.width; left += block)
+        for (int left = 0; left < map.width; left += block) {
+            if (whole && top + block <= map.height && left + block <= map.width) {
+                transposeBlock(map, left, top, result);
+                continue;
+            }
             for (int y = top; y < std::min(top + block, map.height); ++y)
                 for (int x = left; x < std::min(left + block, map.width); ++x)
                     result.values[static_cast<std::size_t>(x) * map.height + y] = map.row(y)[x];
+        }
     return result;
 }
 

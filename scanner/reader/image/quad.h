@@ -2,6 +2,10 @@
 
 #include "scanner/seen_code.h"
 
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
 namespace scanner::reader {
 
 /// The mean of the corners.
@@ -23,6 +27,15 @@ inline Quad moved(Quad quad, Point by) {
     for (Point& p : quad)
         p = {p.x + by.x, p.y + by.y};
     return quad;
+}
+
+inline double shortestSideOf(const Quad& quad) {
+    double shortest = std::numeric_limits<double>::max();
+    for (std::size_t i = 0; i < quad.size(); ++i) {
+        const Point a = quad[i], b = quad[(i + 1) % quad.size()];
+        shortest = std::min(shortest, std::hypot(b.x - a.x, b.y - a.y));
+    }
+    return shortest;
 }
 
 /// The quadrilateral, and those of which one corner is put where the other three make a parallelogram.

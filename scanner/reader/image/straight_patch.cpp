@@ -1,74 +1,13 @@
 #include "scanner/reader/image/straight_patch.h"
 
-#include "scanner/reader/image/sampling.h"
+#include "scanner/reader/image/raster.h"
 #include "scanner/reader/image/vectorised.h"
-#include "scanner/reader/image/window_levels.h"
 
 #include <algorithm>
-#include <cmath>
-#include <cstdint>
+#include <cstddef>
 
 namespace scanner::reader {
 namespace {
-
-/// A row of places between pixels: the pixel up and to the left of each, and how far beyond its middle it
-/// lies.
-struct RowOfPlaces {
-    std::vector<std::int32_t> pixel;
-    std::vector<float> right, down;
-    std::vector<std::uint8_t> corners[4]; ///< of the four pixels around, clockwise from that one
-
-    explicit RowOfPlaces(int count)
-        : pixel(count)
-        , right(count)
-        , down(count) {
-        for (auto& corner : corners)
-            corner.resize(count);
-    }
-};
-
-/// Of row `v` of a patch, as `m` maps it to a picture of this width.
-SCANNER_VECTORISED void findPlaces(const float* m, float v, int pictureWidth, int count, std::int32_t* pixel,
-                                   float* right, float* down) {
-    const float x0 = m[1] * v + m[2], y0 = m[4] * v + m[5], w0 = m[7] * v + m[8];
-    const float mx = m[0], my = m[3], mw = m[6];
-    for (int x = 0; x < count; ++x) {
-        const float u = static_cast<float>(x) + 0.5f, w = 1.0f / (mw * u + w0);
-        const float px = (mx * u + x0) * w - 0.5f, py = (my * u + y0) * w - 0.5f;
-        const auto ix = static_cast<std::int32_t>(px), iy = static_cast<std::int32_t>(py);
-        right[x] = px - static_cast<float>(ix);
-        down[x] = py - static_cast<float>(iy);
-        pixel[x] = iy * pictureWidth + ix;
-    }
-}
-
-SCANNER_VECTORISED void blendCorners(const std::uint8_t* a, const std::uint8_t* b, const std::uint8_t* c,
-                                     const std::uint8_t* d, const float* right, const float* down, float* out,
-                                     int count) {
-    for (int x = 0; x < count; ++x) {
-        const float upper = static_cast<float>(a[x]) + right[x] * static_cast<float>(b[x] - a[x]);
-        const float lower = static_cast<float>(d[x]) + right[x] * static_cast<float>(c[x] - d[x]);
-        out[x] = upper + down[x] * (lower - upper);
-    }
-}
-
-/// Samples a row whose places all lie inside the picture.
-void sampleRow(const GreyPicture& picture, const std::array<float, 9>& m, float v, RowOfPlaces& places,
-               float* out) {
-    const int count = static_cast<int>(places.pixel.size());
-    findPlaces(m.data(), v, picture.width, count, places.pixel.data(), places.right.data(),
-               places.down.data());
-    std::uint8_t *a = places.corners[0].data(), *b = places.corners[1].data(), *c = places.corners[2].data(),
-                 *d = places.corners[3].data();
-    for (int x = 0; x < count; ++x) {
-        const std::uint8_t* pixel = picture.pixels.data() + places.pixel[x];
-        a[x] = pixel[0];
-        b[x] = pixel[1];
-        c[x] = pixel[picture.width + 1];
-        d[x] = pixel[picture.width];
-    }
-    blendCorners(a, b, c, d, places.right.data(), places.down.data(), out, count);
-}
 
 SCANNER_VECTORISED void smoothAcross(const float* above, const float* here, const float* below, float* sum,
                                      float* out, int count) {
@@ -80,21 +19,74 @@ SCANNER_VECTORISED void smoothAcross(const float* above, const float* here, cons
         out[x] = (sum[x] + 2 * sum[x + 1] + sum[x + 2]) * (1.0f / 16);
 }
 
-std::array<float, 9> toFloats(const Homography& h) {
-    std::array<float, 9> m{};
-    std::transform(h.m.begin(), h.m.end(), m.begin(), [](double value) { return static_cast<float>(value); });
-    return m;
+/// The least and most of some rows, column by column.
+SCANNER_VECTORISED void extremesOfRows(const float* rows, int width, int count, float* least, float* most) {
+    for (int x = 0; x < width; ++x)
+        least[x] = most[x] = rows[x];
+    for (int y = 1; y < count; ++y)
+        for (int x = 0; x < width; ++x) {
+            const float value = rows[y * width + x];
+            least[x] = std::min(least[x], value);
+            most[x] = std::max(most[x], value);
+        }
 }
 
-/// Whether all of a patch shows pixels of the picture, so that sampling need not look out for its edges.
-bool liesInside(const Homography& h, double width, double height, const GreyPicture& picture) {
-    for (const Point& p : cornersOf(h, width, height))
-        if (!(p.x > 2 && p.y > 2 && p.x < picture.width - 3 && p.y < picture.height - 3)) return false;
-    // Behind the camera a corner can look inside while the middle is not.
-    const double w = h.m[8];
-    return w > 0 && w + h.m[6] * width > 0 && w + h.m[7] * height > 0 &&
-           w + h.m[6] * width + h.m[7] * height > 0;
+SCANNER_VECTORISED void evenOutRow(float* row, const float* middle, const float* gain, int count) {
+    for (int x = 0; x < count; ++x)
+        row[x] = (row[x] - middle[x]) * gain[x];
 }
+
+/// The least and most of each module of a patch, then of the modules around it.
+class ModuleExtremes {
+public:
+    ModuleExtremes(const float* patch, int width, int height)
+        : m_columns(width / p)
+        , m_rows(height / p)
+        , m_least(static_cast<std::size_t>(m_columns) * m_rows)
+        , m_most(m_least.size()) {
+        std::vector<float> least(width), most(width);
+        for (int r = 0; r < m_rows; ++r) {
+            extremesOfRows(patch + r * p * width, width, p, least.data(), most.data());
+            for (int c = 0; c < m_columns; ++c) {
+                m_least[r * m_columns + c] = *std::min_element(&least[c * p], &least[c * p] + p);
+                m_most[r * m_columns + c] = *std::max_element(&most[c * p], &most[c * p] + p);
+            }
+        }
+    }
+
+    /// Takes those of the square of 2·reach + 1 modules, as far as the patch goes.
+    void widen(int reach) {
+        std::vector<float> least(m_least.size()), most(m_most.size());
+        for (int r = 0; r < m_rows; ++r)
+            for (int c = 0; c < m_columns; ++c) {
+                const int from = r * m_columns + std::max(0, c - reach),
+                          to = r * m_columns + std::min(m_columns - 1, c + reach) + 1;
+                least[r * m_columns + c] = *std::min_element(&m_least[from], &m_least[0] + to);
+                most[r * m_columns + c] = *std::max_element(&m_most[from], &m_most[0] + to);
+            }
+        for (int r = 0; r < m_rows; ++r) {
+            const int from = std::max(0, r - reach), to = std::min(m_rows - 1, r + reach) + 1;
+            for (int c = 0; c < m_columns; ++c) {
+                float& low = m_least[r * m_columns + c] = least[from * m_columns + c];
+                float& high = m_most[r * m_columns + c] = most[from * m_columns + c];
+                for (int k = from + 1; k < to; ++k) {
+                    low = std::min(low, least[k * m_columns + c]);
+                    high = std::max(high, most[k * m_columns + c]);
+                }
+            }
+        }
+    }
+
+    int rows() const { return m_rows; }
+    float least(int column, int row) const { return m_least[row * m_columns + column]; }
+    float most(int column, int row) const { return m_most[row * m_columns + column]; }
+
+private:
+    static constexpr int p = StraightPatch::pixelsPerModule;
+
+    int m_columns, m_rows;
+    std::vector<float> m_least, m_most;
+};
 
 } // namespace
 
@@ -123,26 +115,9 @@ void StraightPatch::warp(const PictureLevels& picture) {
     const double step =
         modulePixelsAt(m_guess, {m_width / 8.0 - margin, m_height / 8.0 - margin}) / pixelsPerModule;
     const int level = picture.levelFor(step, 1.0);
-    const GreyPicture& source = picture.levels[level];
     const double scale = 1.0 / (1 << level);
-    const Homography h = Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * toPicture();
-    const bool inside = liesInside(h, m_width, m_height, source);
-    const auto m = toFloats(h);
-    RowOfPlaces places(m_width);
-    for (int y = 0; y < m_height; ++y) {
-        const float v = static_cast<float>(y) + 0.5f;
-        if (inside) {
-            sampleRow(source, m, v, places, m_values.data() + y * m_width);
-            continue;
-        }
-        const float x0 = m[1] * v + m[2], y0 = m[4] * v + m[5], w0 = m[7] * v + m[8];
-        float* out = m_values.data() + y * m_width;
-        for (int x = 0; x < m_width; ++x) {
-            const float u = static_cast<float>(x) + 0.5f, w = 1.0f / (m[6] * u + w0);
-            const float px = (m[0] * u + x0) * w, py = (m[3] * u + y0) * w;
-            out[x] = sampleAt(source, px, py);
-        }
-    }
+    sampleRaster(picture.levels[level], Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * toPicture(),
+                 m_width, m_height, m_values.data());
 }
 
 /// Subtracts the middle of the local extremes and divides by half their distance: extremes of five modules'
@@ -150,23 +125,19 @@ void StraightPatch::warp(const PictureLevels& picture) {
 void StraightPatch::evenOut(bool negative) {
     constexpr int p = pixelsPerModule;
     constexpr float floorOfRange = 8; // grey levels; less is noise
-    const int columns = m_width / p, rows = m_height / p;
-    std::vector<Levels> modules(static_cast<std::size_t>(columns) * rows);
-    for (int y = 0; y < m_height; ++y)
-        for (int c = 0; c < columns; ++c)
-            for (int x = c * p; x < c * p + p; ++x)
-                modules[y / p * columns + c].add(Levels::of(m_values[y * m_width + x]));
-    const auto around = windowLevels(modules, columns, rows, 2);
+    ModuleExtremes around(m_values.data(), m_width, m_height);
+    around.widen(2);
     const float sign = negative ? -1.0f : 1.0f;
-    for (int r = 0; r < rows; ++r)
-        for (int c = 0; c < columns; ++c) {
-            const Levels& levels = around[r * columns + c];
-            const float middle = (levels.least + levels.most) / 2;
-            const float gain = sign / std::max(floorOfRange, (levels.most - levels.least) / 2);
-            for (int y = r * p; y < r * p + p; ++y)
-                for (int x = c * p; x < c * p + p; ++x)
-                    m_values[y * m_width + x] = (m_values[y * m_width + x] - middle) * gain;
+    std::vector<float> middle(m_width), gain(m_width);
+    for (int r = 0; r < around.rows(); ++r) {
+        for (int x = 0; x < m_width; ++x) {
+            const float least = around.least(x / p, r), most = around.most(x / p, r);
+            middle[x] = (least + most) / 2;
+            gain[x] = sign / std::max(floorOfRange, (most - least) / 2);
         }
+        for (int y = r * p; y < r * p + p; ++y)
+            evenOutRow(m_values.data() + y * m_width, middle.data(), gain.data(), m_width);
+    }
 }
 
 /// 1-2-1 both ways, so that slopes lead from further off.

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdint>
+#include <cstring>
 #include <memory>
 #include <utility>
 
@@ -75,21 +77,53 @@ const Shapes& shapesOf(int blur) {
     return (*shapes)[static_cast<std::size_t>(blur)];
 }
 
+/// Half of the characters at once: as many sums as the processor has registers for.
 SCANNER_VECTORISED void correlate(const Shapes& shapes, const float* window, float* scores) {
-    for (int c = 0; c < padded; ++c)
-        scores[c] = 0;
+    static_assert(padded == 2 * 7 * 8);
+    for (int first = 0; first < padded; first += padded / 2) {
+        EightFloats sum0{}, sum1{}, sum2{}, sum3{}, sum4{}, sum5{}, sum6{};
+        for (int i = 0; i < samples; ++i) {
+            const auto* shape = reinterpret_cast<const EightFloats*>(&shapes.at[i][first]); // it is aligned
+            sum0 += window[i] * shape[0];
+            sum1 += window[i] * shape[1];
+            sum2 += window[i] * shape[2];
+            sum3 += window[i] * shape[3];
+            sum4 += window[i] * shape[4];
+            sum5 += window[i] * shape[5];
+            sum6 += window[i] * shape[6];
+        }
+        auto* score = reinterpret_cast<EightFloats*>(scores + first); // so is this
+        score[0] = sum0;
+        score[1] = sum1;
+        score[2] = sum2;
+        score[3] = sum3;
+        score[4] = sum4;
+        score[5] = sum5;
+        score[6] = sum6;
+    }
+}
+
+/// Means of the profile between `samples` + 1 places, of which all lie inside.
+SCANNER_VECTORISED void meansAt(const double* integral, double at, double step, float* out) {
+    double sums[samples + 1];
+    for (int i = 0; i <= samples; ++i) {
+        const double x = at + i * step;
+        const auto whole = static_cast<std::int32_t>(x);
+        sums[i] = integral[whole] + (x - whole) * (integral[whole + 1] - integral[whole]);
+    }
+    const double perStep = 1 / step;
     for (int i = 0; i < samples; ++i)
-        for (int c = 0; c < padded; ++c)
-            scores[c] += window[i] * shapes.at[i][c];
+        out[i] = static_cast<float>((sums[i + 1] - sums[i]) * perStep);
 }
 
 } // namespace
 
 BarDecoder::BarDecoder(std::span<const float> profile)
-    : m_integral(profile.size() + 1, 0)
+    : m_integral(profile.size() + 2, 0)
     , m_count(static_cast<int>(profile.size())) {
     for (std::size_t i = 0; i < profile.size(); ++i)
         m_integral[i + 1] = m_integral[i] + profile[i];
+    m_integral.back() = m_integral[profile.size()]; // so that the end is a place like any other
 }
 
 double BarDecoder::sumTo(double x) const {
@@ -106,17 +140,17 @@ double BarDecoder::meanOf(double from, double to) const {
 /// contrast.
 bool BarDecoder::window(double at, double module, float* out) const {
     if (!(at >= 0) || at + 11 * module > m_count) return false;
-    const double step = module / perModule;
-    double sum = 0, power = 0, before = sumTo(at);
-    for (int i = 0; i < samples; ++i) {
-        const double after = sumTo(at + (i + 1) * step), value = (after - before) / step;
-        before = after;
-        out[i] = static_cast<float>(value);
-        sum += value;
-        power += value * value;
-    }
-    const double mean = sum / samples;
-    power -= sum * mean;
+    meansAt(m_integral.data(), at, module / perModule, out);
+    float sums[4]{}, squares[4]{};
+    for (int i = 0; i + 4 < samples; i += 4)
+        for (int k = 0; k < 4; ++k) {
+            sums[k] += out[i + k];
+            squares[k] += out[i + k] * out[i + k];
+        }
+    const double last = out[samples - 1];
+    const double mean = (static_cast<double>(sums[0]) + sums[1] + sums[2] + sums[3] + last) / samples;
+    const double power = static_cast<double>(squares[0]) + squares[1] + squares[2] + squares[3] +
+                         last * last - samples * mean * mean;
     if (power < samples * 4) return false; // under 2 grey levels
     const float scale = static_cast<float>(1 / std::sqrt(power));
     for (int i = 0; i < samples; ++i)
@@ -143,10 +177,19 @@ std::vector<double> BarDecoder::crossings() const {
     return edges;
 }
 
+/// What all three start characters share: two dark modules first, and light ones where the second and the
+/// third space are.
+bool BarDecoder::mayBeStart(double at, double module) const {
+    if (at + 11 * module > m_count) return false;
+    const double dark = meanOf(at, at + 2 * module);
+    return meanOf(at + 4 * module, at + 6 * module) > dark &&
+           meanOf(at + 9 * module, at + 11 * module) > dark;
+}
+
 BarDecoder::Start BarDecoder::startAt(double at, double module) const {
     Start start{at, module, -1, 0, 0};
     float seen[samples];
-    if (at < 2 * module || !window(at, module, seen)) return start;
+    if (at < 2 * module || !mayBeStart(at, module) || !window(at, module, seen)) return start;
     for (int blur = 0; blur < static_cast<int>(blurs.size()); ++blur)
         for (int character = 103; character < 106; ++character) {
             const float* row = shapesOf(blur).starts[character - 103];
@@ -207,9 +250,14 @@ BarDecoder::Match BarDecoder::match(double at, double module, int blur) const {
         const int second = static_cast<int>(std::max_element(scores, scores + characterCount) - scores);
         found = {best, second, score, scores[second], shift, scale};
     };
-    for (double scale : {1.0, 0.97, 1.03})
-        for (double shift : {0.0, -0.25, 0.25, -0.5, 0.5})
-            consider(shift, scale);
+    constexpr std::array shifts{0.0, -0.25, 0.25, -0.5, 0.5};
+    constexpr double hopeless = 0.4, clear = 0.9;
+    for (double shift : shifts)
+        consider(shift, 1);
+    if (found.score < hopeless) return found;
+    for (double scale : {0.97, 1.03})
+        for (std::size_t i = 0; i < shifts.size() && found.score < clear; ++i)
+            consider(shifts[i], scale);
     const Match coarse = found;
     for (double scale : {-0.015, 0.0, 0.015})
         for (double shift : {-0.12, 0.0, 0.12})

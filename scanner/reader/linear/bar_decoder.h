@@ -41,6 +41,7 @@ private:
     double meanOf(double from, double to) const;
     bool window(double at, double module, float* out) const;
     std::vector<Start> findStarts() const;
+    bool mayBeStart(double at, double module) const;
     Start startAt(double at, double module) const;
     std::vector<double> crossings() const;
     Match match(double at, double module, int blur) const;

@@ -11,23 +11,21 @@ namespace {
 constexpr int cell = 8;
 constexpr std::size_t mostRegions = 40;
 
-/// Sums over a cell: gradient products, and the grey level for comparing dark corners with bright ones.
-struct Tensor {
-    float xx = 0, xy = 0, yy = 0;
+using Tensor = BarCells::Tensor;
 
-    float energy() const { return xx + yy; }
-    float coherence() const {
-        const float difference = xx - yy;
-        return energy() > 0 ? std::sqrt(difference * difference + 4 * xy * xy) / energy() : 0;
-    }
-    /// Direction of the gradient, -pi/2 to pi/2.
-    double angle() const { return 0.5 * std::atan2(2 * xy, xx - yy); }
-};
+float energyOf(const Tensor& t) {
+    return t.xx + t.yy;
+}
 
-struct CellGrid {
-    int columns = 0, rows = 0;
-    std::vector<Tensor> cells;
-};
+float coherenceOf(const Tensor& t) {
+    const float difference = t.xx - t.yy;
+    return energyOf(t) > 0 ? std::sqrt(difference * difference + 4 * t.xy * t.xy) / energyOf(t) : 0;
+}
+
+/// Direction of the gradient, -pi/2 to pi/2.
+double angleOf(const Tensor& t) {
+    return 0.5 * std::atan2(2 * t.xy, t.xx - t.yy);
+}
 
 /// Gradient products of one row added to a sum per column.
 SCANNER_VECTORISED void addGradients(const std::uint8_t* above, const std::uint8_t* row,
@@ -41,32 +39,9 @@ SCANNER_VECTORISED void addGradients(const std::uint8_t* above, const std::uint8
     }
 }
 
-CellGrid tensorsOf(const GreyPicture& picture) {
-    CellGrid grid{picture.width / cell, picture.height / cell, {}};
-    grid.cells.resize(static_cast<std::size_t>(grid.columns) * grid.rows);
-    std::vector<std::int32_t> sums(static_cast<std::size_t>(picture.width) * 3);
-    std::int32_t* xx = sums.data();
-    std::int32_t* xy = xx + picture.width;
-    std::int32_t* yy = xy + picture.width;
-    for (int row = 0; row < grid.rows; ++row) {
-        std::fill(sums.begin(), sums.end(), 0);
-        for (int y = std::max(1, row * cell); y < std::min(picture.height - 1, row * cell + cell); ++y)
-            addGradients(picture.row(y - 1), picture.row(y), picture.row(y + 1), picture.width, xx, xy, yy);
-        for (int column = 0; column < grid.columns; ++column) {
-            Tensor& t = grid.cells[row * grid.columns + column];
-            for (int x = column * cell; x < column * cell + cell; ++x) {
-                t.xx += static_cast<float>(xx[x]);
-                t.xy += static_cast<float>(xy[x]);
-                t.yy += static_cast<float>(yy[x]);
-            }
-        }
-    }
-    return grid;
-}
-
 /// Each cell with its eight neighbours.
-CellGrid spread(const CellGrid& grid) {
-    CellGrid result = grid;
+BarCells spread(const BarCells& grid) {
+    BarCells result = grid;
     for (int r = 0; r < grid.rows; ++r)
         for (int c = 0; c < grid.columns; ++c) {
             Tensor sum;
@@ -90,15 +65,15 @@ double turnBetween(double a, double b) {
 class RegionGrower {
 public:
     /// Of cells with at least this energy.
-    RegionGrower(const CellGrid& grid, float leastEnergy)
+    RegionGrower(const BarCells& grid, float leastEnergy)
         : m_grid(grid)
         , m_state(grid.cells.size(), 0) {
         m_angle.resize(grid.cells.size());
         for (std::size_t i = 0; i < grid.cells.size(); ++i) {
             const Tensor& t = grid.cells[i];
-            if (t.energy() < leastEnergy || t.coherence() < 0.55f) continue;
+            if (energyOf(t) < leastEnergy || coherenceOf(t) < 0.55f) continue;
             m_state[i] = 1;
-            m_angle[i] = t.angle();
+            m_angle[i] = angleOf(t);
         }
     }
 
@@ -130,7 +105,7 @@ private:
         return cells;
     }
 
-    const CellGrid& m_grid;
+    const BarCells& m_grid;
     std::vector<std::uint8_t> m_state;
     std::vector<double> m_angle;
 };
@@ -153,7 +128,7 @@ Point rowDirection(const std::vector<Point>& centres, Point middle, Point gradie
     return stretch > 2.5 && std::abs(cosine) > 0.8 ? axis : gradient;
 }
 
-BarRegion regionOf(const CellGrid& raw, const std::vector<int>& cells) {
+BarRegion regionOf(const BarCells& raw, const std::vector<int>& cells) {
     Tensor sum;
     Point middle;
     std::vector<Point> centres;
@@ -165,7 +140,7 @@ BarRegion regionOf(const CellGrid& raw, const std::vector<int>& cells) {
         middle.x += centres.back().x / static_cast<double>(cells.size());
         middle.y += centres.back().y / static_cast<double>(cells.size());
     }
-    const Point gradient{std::cos(sum.angle()), std::sin(sum.angle())};
+    const Point gradient{std::cos(angleOf(sum)), std::sin(angleOf(sum))};
     BarRegion region;
     region.upright = {-gradient.y, gradient.x};
     region.along = rowDirection(centres, middle, gradient);
@@ -203,10 +178,32 @@ float leastEnergyOf(BarSearch search) {
 
 } // namespace
 
-std::vector<BarRegion> findBarRegions(const GreyPicture& picture, BarSearch search) {
-    const CellGrid raw = tensorsOf(picture);
+BarCells barCellsOf(const GreyPicture& picture) {
+    BarCells grid{picture.width / cell, picture.height / cell, {}};
+    grid.cells.resize(static_cast<std::size_t>(grid.columns) * grid.rows);
+    std::vector<std::int32_t> sums(static_cast<std::size_t>(picture.width) * 3);
+    std::int32_t* xx = sums.data();
+    std::int32_t* xy = xx + picture.width;
+    std::int32_t* yy = xy + picture.width;
+    for (int row = 0; row < grid.rows; ++row) {
+        std::fill(sums.begin(), sums.end(), 0);
+        for (int y = std::max(1, row * cell); y < std::min(picture.height - 1, row * cell + cell); ++y)
+            addGradients(picture.row(y - 1), picture.row(y), picture.row(y + 1), picture.width, xx, xy, yy);
+        for (int column = 0; column < grid.columns; ++column) {
+            Tensor& t = grid.cells[row * grid.columns + column];
+            for (int x = column * cell; x < column * cell + cell; ++x) {
+                t.xx += static_cast<float>(xx[x]);
+                t.xy += static_cast<float>(xy[x]);
+                t.yy += static_cast<float>(yy[x]);
+            }
+        }
+    }
+    return grid;
+}
+
+std::vector<BarRegion> findBarRegions(const BarCells& raw, BarSearch search) {
     if (raw.cells.empty()) return {};
-    const CellGrid grid = search == BarSearch::Parted ? raw : spread(raw);
+    const BarCells grid = search == BarSearch::Parted ? raw : spread(raw);
     std::vector<BarRegion> regions;
     for (const auto& cells : RegionGrower(grid, leastEnergyOf(search)).regions()) {
         const BarRegion region = regionOf(raw, cells);

@@ -28,15 +28,29 @@ bool isSound(const BarReading& reading) {
            1 - reading.weakest < std::max(slack, unevenness * (1 - reading.usual));
 }
 
+/// Of a tag, whose own check stands beside the symbol's, dirt may have hit a character; but where the others
+/// are all but perfect, one that is not like its shape was cut.
+bool isCut(const BarReading& reading) {
+    constexpr double unevenness = 18, slack = 0.12;
+    return 1 - reading.weakest > std::max(slack, unevenness * (1 - reading.usual));
+}
+
+/// Any stripes look like a symbol of one or two characters, and each that does has a chance of one in a
+/// hundred.
+bool isTooShort(const BarReading& reading) {
+    constexpr std::size_t fewest = 5; // with those for start and check
+    return reading.characters.size() < fewest;
+}
+
 /// How much stands for a text beside the check character of its symbol.
 enum class Belief { None, OnceMore, Now };
 
-/// A tag is believed for its own check character; where one character was replaced to satisfy the symbol's,
-/// the others must be sound. A GS1 number says nothing of the serial number beside it.
+/// A tag is believed for its own check character, unless it was cut; where one character was replaced to
+/// satisfy the symbol's, the others must be sound. A GS1 number says nothing of the serial number beside it.
 Belief beliefIn(const Code128Text& text, const BarReading& reading, const TagTest& isTag) {
     const TextProof proof = proofOf(text.text, text.gs1, isTag);
-    if (proof == TextProof::Tag && (!reading.guessed || isSound(reading))) return Belief::Now;
-    if (reading.guessed || !isSound(reading)) return Belief::None;
+    if (proof == TextProof::Tag && (reading.guessed ? isSound(reading) : !isCut(reading))) return Belief::Now;
+    if (reading.guessed || !isSound(reading) || isTooShort(reading)) return Belief::None;
     return proof == TextProof::Number ? Belief::Now : Belief::OnceMore;
 }
 

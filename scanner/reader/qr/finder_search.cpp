@@ -1,9 +1,12 @@
 #include "scanner/reader/qr/finder_search.h"
 
+#include "scanner/reader/image/byte_search.h"
 #include "scanner/reader/image/sampling.h"
+#include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
 namespace scanner::reader {
@@ -34,12 +37,21 @@ struct Crossings {
     bool firstIntoDark = false;
 };
 
-void findCrossings(const std::int8_t* line, int n, Crossings& out) {
+/// Of each pixel of a line: 1 where it is clearly dark, 2 where it is clearly light.
+SCANNER_VECTORISED void findClear(const std::int8_t* line, int n, std::uint8_t* clear) {
+    for (int x = 0; x < n; ++x)
+        clear[x] =
+            static_cast<std::uint8_t>((line[x] <= -hysteresis ? 1 : 0) + (line[x] >= hysteresis ? 2 : 0));
+}
+
+void findCrossings(const std::int8_t* line, int n, std::vector<std::uint8_t>& clear, Crossings& out) {
     out.at.clear();
+    clear.resize(static_cast<std::size_t>(n));
+    findClear(line, n, clear.data());
     bool light = line[0] >= 0;
     out.firstIntoDark = light;
-    for (int x = 1; x < n; ++x) {
-        if (light ? line[x] > -hysteresis : line[x] < hysteresis) continue;
+    for (int x = firstUnlike(clear.data(), 1, n, 0, light ? 1 : 2); x < n;
+         x = firstUnlike(clear.data(), x + 1, n, 0, light ? 1 : 2)) {
         int before = x - 1;
         while (before > 0 && (light ? line[before] < 0 : line[before] >= 0))
             --before;
@@ -68,8 +80,9 @@ float ratioModule(const float* e) {
 
 void findHits(const ContrastMap& map, bool columns, std::vector<Hit>& hits) {
     Crossings crossings;
+    std::vector<std::uint8_t> clear;
     for (int y = 0; y < map.height; ++y) {
-        findCrossings(map.row(y), map.width, crossings);
+        findCrossings(map.row(y), map.width, clear, crossings);
         const auto& at = crossings.at;
         for (std::size_t i = 0; i + 5 < at.size(); ++i) {
             const float module = ratioModule(at.data() + i);
@@ -171,8 +184,7 @@ double contrastOfRings(const ContrastMap& map, const Finder& finder) {
 
 /// Length of a module along a ray from the centre, from its first three edges, or 0.
 float moduleAlongRay(const ContrastMap& map, Point centre, float dx, float dy, float module, float sign) {
-    constexpr float step = 0.5f;
-    const float reach = 7.5f * module;
+    const float step = std::max(0.5f, 0.2f * module), reach = 7.5f * module;
     float edges[3];
     int found = 0;
     float last = -1; // inside the core it is "dark"

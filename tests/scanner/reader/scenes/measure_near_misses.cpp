@@ -1,5 +1,7 @@
 // What the reader tells of labels that must not be read, and of sound ones beside them:
-//   reader_near_misses [STREAMS] [DESTROYED] [SEED]      1000, 10000 and 1 if not given
+//   reader_near_misses [STREAMS] [DESTROYED] [SEED] [FIRST]      1000, 10000, 1 and 0 if not given
+// FIRST: the stream of joined labels to begin with. What is told wrongly of seed S says as its own seed
+// 100003·S + the stream, so that it can be looked at alone.
 // Ends with 1 when a wrong text was told.
 
 #include "tests/scanner/reader/scenes/near_miss_trial.h"
@@ -23,7 +25,8 @@ int main(int argc, char** argv) {
     const int streams = argc > 1 ? std::atoi(argv[1]) : 1000,
               destroyed = argc > 2 ? std::atoi(argv[2]) : 10000;
     const unsigned seed = argc > 3 ? static_cast<unsigned>(std::atoi(argv[3])) : 1;
-    const scenes::Wrongs joined = scenes::tryJoined(streams, seed);
+    const int first = argc > 4 ? std::atoi(argv[4]) : 0;
+    const scenes::Wrongs joined = scenes::tryJoined(streams, seed, first);
     print("joined, streams of five", joined);
     const scenes::Wrongs exchanged = scenes::tryExchanged(streams / 4, seed);
     print("exchanged in place", exchanged);

@@ -87,9 +87,9 @@ void exchangeLabels(Trial& trial) {
 
 } // namespace
 
-Wrongs tryJoined(int streams, unsigned seed) {
+Wrongs tryJoined(int streams, unsigned seed, int first) {
     Wrongs wrongs;
-    for (int stream = 0; stream < streams; ++stream) {
+    for (int stream = first; stream < first + streams; ++stream) {
         Trial trial(joinedKind, seed, stream);
         const Told told = toldIn(trial, 5);
         wrongs.labels += static_cast<int>(trial.scene.labels.size());

@@ -17,8 +17,8 @@ struct Wrongs {
 };
 
 /// Streams of five frames with joined labels through the live reader: a text told of one is wrong, whichever.
-/// A guess counts when a second frame tells it.
-Wrongs tryJoined(int streams, unsigned seed);
+/// A guess counts when a second frame tells it. The streams from `first` on.
+Wrongs tryJoined(int streams, unsigned seed, int first = 0);
 /// Single frames with destroyed labels: any text is wrong but the one that was printed.
 Wrongs tryDestroyed(int labels, unsigned seed);
 /// Streams in which each label is exchanged for another at its place after five of ten frames: a text is
