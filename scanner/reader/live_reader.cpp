@@ -15,31 +15,33 @@ namespace {
 using reader::FrameReader;
 using reader::ReadingStep;
 
-/// What gives most comes twice a round: the camera moves, and another frame shows another view. After the
-/// last comes the first again.
+/// Each step comes once before the first ones come again, but for those that take long and give little beside
+/// the others: what only a late step reads would else wait for a sixth frame. Steps that look at the same
+/// patches stand together. After the last comes the first again.
 constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::TwoFinders,
                                ReadingStep::Code128,
                                ReadingStep::DataMatrix,
                                ReadingStep::WholePicture,
                                ReadingStep::DataMatrixWideGaps,
-                               ReadingStep::SymbolsOnLabels,
-                               ReadingStep::CloseUp,
                                ReadingStep::DataMatrixWidestGaps,
-                               ReadingStep::DataMatrixLightOnDark,
+                               ReadingStep::QrInPatches,
+                               ReadingStep::DataMatrixThreeCorners,
+                               ReadingStep::SymbolsOnLabels,
+                               ReadingStep::Code128AllBands,
+                               ReadingStep::Code128Faint,
                                ReadingStep::ThreeFinders,
                                ReadingStep::TwoFinders,
                                ReadingStep::Code128,
                                ReadingStep::DataMatrix,
-                               ReadingStep::WholePicture,
                                ReadingStep::DataMatrixWideGaps,
-                               ReadingStep::SymbolsOnLabels,
                                ReadingStep::CloseUp,
+                               ReadingStep::WholePicture,
+                               ReadingStep::DataMatrixLightOnDark,
+                               ReadingStep::SymbolsOnLabels,
                                ReadingStep::DataMatrixWidestGaps,
                                ReadingStep::QrInPatches,
                                ReadingStep::DataMatrixThreeCorners,
-                               ReadingStep::Code128AllBands,
-                               ReadingStep::Code128Faint,
                                ReadingStep::WholePictureThorough,
                                ReadingStep::OtherLinear};
 
