@@ -67,7 +67,9 @@ void FrameReader::run(ReadingStep step) {
     case ReadingStep::DataMatrixWidestGaps:
         return readPatches(1, 2, false);
     case ReadingStep::DataMatrixLightOnDark:
-        return readPatches(1, 1, true); // at full size nothing more is found in twice the time
+        readPatches(1, 1, true);
+        if (!m_isCut) readPatches(0, 1, true);
+        return;
     case ReadingStep::Code128AllBands:
         return readBars(BarEffort::AllBands);
     case ReadingStep::Code128Faint:
