@@ -40,12 +40,20 @@ struct OtherFile {
 };
 using OtherFiles = std::vector<std::unique_ptr<OtherFile>>;
 
-/// Before anything is locked: that is most of the work.
+bool isAnyOf(const OtherFiles& others, const std::filesystem::path& file) {
+    std::error_code unknown; // of what is not there, which its opening says
+    return std::any_of(others.begin(), others.end(), [&](const auto& other) {
+        return std::filesystem::equivalent(other->path, file, unknown);
+    });
+}
+
+/// Before anything is locked: that is most of the work. A file that is named twice is read once.
 Result<OtherFiles> lookedThrough(Database& own, const std::vector<std::filesystem::path>& files,
                                  ClubExchange::Forks allowed) {
     OtherFiles others;
     const ReadSnapshot asOfNow(own);
     for (const std::filesystem::path& file : files) {
+        if (isAnyOf(others, file)) continue;
         others.push_back(std::make_unique<OtherFile>(file));
         if (const Outcome sound = others.back()->lookThrough(own, allowed); !sound) return sound.error();
     }

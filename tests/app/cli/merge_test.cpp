@@ -31,6 +31,16 @@ TEST_F(Merging, whatTheVanRecordedComesIn) {
     EXPECT_EQ(run({"verify"}).exit, 0);
 }
 
+TEST_F(Merging, aFileThatIsNamedTwiceIsTakenInOnce) {
+    EXPECT_EQ(onVan({"add", "people", "person=Nia Marsh"}).exit, 0);
+    const std::string link = m_folder / "link.tholepin";
+    std::filesystem::create_symlink(m_van, link);
+    const Ran ran = run({"merge", m_van, m_van, link, "--json"});
+    EXPECT_EQ(ran.exit, 0) << ran.err;
+    EXPECT_EQ(Json::parse(ran.out)["facts"], 2);
+    EXPECT_EQ(run({"history", "Nia Marsh"}).exit, 0);
+}
+
 TEST_F(Merging, whatWantsALookIsToldWithExitOne) {
     EXPECT_EQ(onVan({"add", "places", "place=Quai"}).exit, 0);
     const Ran ran = run({"merge", m_van, "--json"});
