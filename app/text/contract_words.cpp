@@ -6,9 +6,6 @@
 #include <QCoreApplication>
 #include <QRegularExpression>
 
-#include <algorithm>
-#include <optional>
-
 namespace app {
 namespace {
 
@@ -18,7 +15,7 @@ struct ContractWordsText {
 
 bool takes(const core::Column& column, const std::string& choice) {
     if (column.type == core::CellType::Tolerance) return choice == "end_of_month";
-    return std::find(column.choices.begin(), column.choices.end(), choice) != column.choices.end();
+    return column.offers(choice);
 }
 
 /// Empty: the contract has no such word.

@@ -207,8 +207,7 @@ QString choiceInWords(const core::Column& column, const std::string& choice) {
 }
 
 QString writtenOffAs(const std::string& why) {
-    const core::Sheet& items = core::sheet(SheetId::Items);
-    return choiceInWords(items.columns[static_cast<std::size_t>(items.indexOf("why"))], why);
+    return choiceInWords(core::sheet(SheetId::Items).column("why"), why);
 }
 
 QString countedBy(const std::string& ruleKind) {

@@ -11864,22 +11864,6 @@ Erledigt am %2: %3</translation>
         <translation>warum?</translation>
     </message>
     <message>
-        <source>lost</source>
-        <translation>verloren</translation>
-    </message>
-    <message>
-        <source>damaged</source>
-        <translation>beschädigt</translation>
-    </message>
-    <message>
-        <source>worn</source>
-        <translation>verschlissen</translation>
-    </message>
-    <message>
-        <source>expired</source>
-        <translation>abgelaufen</translation>
-    </message>
-    <message>
         <source>Keep it</source>
         <translation>Behalten</translation>
     </message>
@@ -11890,10 +11874,6 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Yes, write it off</source>
         <translation>Ja, aussondern</translation>
-    </message>
-    <message>
-        <source>registered by mistake</source>
-        <translation>Fehleintrag</translation>
     </message>
 </context>
 <context>

@@ -214,13 +214,11 @@ Outcome ClubKit::writeOff(const std::string& code, const std::string& why, const
 
 Outcome ClubKit::writeOffAll(const std::vector<std::string>& codes, const std::string& why,
                              const std::string& by, Moment moment) {
-    const auto reasons =
-        sheet(SheetId::Items).columns[static_cast<std::size_t>(sheet(SheetId::Items).indexOf("why"))].choices;
     return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
         for (const std::string& typed : codes) {
             const auto known = knownItem(*m_state, typed);
             if (!known) return known.error();
-            if (std::ranges::find(reasons, why) == reasons.end()) return Error{ErrorCode::NotAReason, {why}};
+            if (!sheet(SheetId::Items).column("why").offers(why)) return Error{ErrorCode::NotAReason, {why}};
             if (known->state == ItemState::WrittenOff) return Error{ErrorCode::WrittenOffAlready};
             ledger.append(stateGiven(known->id, "written off", moment.today, why), by);
         }

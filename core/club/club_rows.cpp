@@ -248,10 +248,6 @@ Outlook outlookOf(ClubState& state, const std::vector<RowChange>& changes, Calen
     return outlook;
 }
 
-} // namespace
-
-namespace {
-
 /// Where a row of that name was taken away, nothing of it is to come back with the new one.
 void setAllCells(Database& database, RowChange& change) {
     const Sheet& sheet = core::sheet(change.sheet);

@@ -74,19 +74,17 @@ std::vector<ToldWord> wordsAsTold(const ClubState& state) {
     return words;
 }
 
-bool isOfSize(const ToldWord& told) {
+/// What the size that the word means is called by now at the kit types that have it: each name once. None of
+/// what is no size.
+std::vector<std::string> sizeNow(const ClubState& state, const ToldWord& told) {
     const Sheet& sheet = core::sheet(told.sheet);
     const int column = sheet.indexOf(told.column);
-    return column >= 0 && namedIn(sheet, column) == Named::Size;
-}
-
-/// What the size is called by now at the kit types that have it: each name once.
-std::vector<std::string> sizeNow(const ClubState& state, const std::string& name) {
+    if (column < 0 || namedIn(sheet, column) != Named::Size) return {};
     std::vector<std::string> names;
     for (const Cells& kitType : state.registerStore.all(SheetId::KitTypes)) {
-        const std::string now = namesNow::of(*state.database, Named::Size, name, kitType.front());
-        const auto row =
-            state.registerStore.find(SheetId::Sizes, keyOf(sheet(SheetId::Sizes), {kitType.front(), now}));
+        const std::string now = namesNow::of(*state.database, Named::Size, told.means, kitType.front());
+        const auto row = state.registerStore.find(SheetId::Sizes,
+                                                  keyOf(core::sheet(SheetId::Sizes), {kitType.front(), now}));
         if (row && std::none_of(names.begin(), names.end(),
                                 [&](const std::string& known) { return sameName(known, row->at(1)); }))
             names.push_back(row->at(1));
@@ -99,8 +97,7 @@ std::vector<std::string> sizeNow(const ClubState& state, const std::string& name
 std::vector<ToldWord> ClubRegister::toldWords() const {
     std::vector<ToldWord> words = wordsAsTold(*m_state);
     for (ToldWord& each : words)
-        if (const auto now = isOfSize(each) ? sizeNow(*m_state, each.means) : std::vector<std::string>();
-            !now.empty())
+        if (const auto now = sizeNow(*m_state, each); !now.empty())
             each.means = fmt::format("{}", fmt::join(now, ", "));
     return words;
 }
@@ -109,9 +106,7 @@ WordMeanings ClubRegister::toldWords(SheetId sheet) const {
     WordMeanings told;
     for (ToldWord& each : wordsAsTold(*m_state)) {
         if (each.sheet != sheet) continue;
-        if (const auto now = isOfSize(each) ? sizeNow(*m_state, each.means) : std::vector<std::string>();
-            now.size() == 1)
-            each.means = now.front();
+        if (const auto now = sizeNow(*m_state, each); now.size() == 1) each.means = now.front();
         told[{std::move(each.column), std::move(each.word)}] = std::move(each.means);
     }
     return told;

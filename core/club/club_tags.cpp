@@ -36,8 +36,7 @@ const Sheet& sheetOfHolder(Named named) {
 }
 
 TagClass classOf(Named named) {
-    const Sheet& sheet = sheetOfHolder(named);
-    return static_cast<TagClass>(sheet.columns[static_cast<std::size_t>(sheet.indexOf("tag"))].tagClass);
+    return static_cast<TagClass>(sheetOfHolder(named).column("tag").tagClass);
 }
 
 std::optional<Named> holderOfClass(TagClass tagClass) {

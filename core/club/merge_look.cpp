@@ -222,6 +222,7 @@ void MergeLook::lookAtRemoved(const RowWritten& row) {
         for (const namedRows::Key& each : namedRows::in(sheet(row.sheet), *cells))
             rows.push_back(each);
     for (const auto& [id, key] : rows) {
+        if (!m_asked.insert({id, key}).second) continue; // many items are of one kit type
         const Sheet& named = sheet(id);
         const auto there = named.staysWhileNamed ? m_state.registerStore.find(id, key) : std::nullopt;
         if (!there) continue;

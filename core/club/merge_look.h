@@ -47,14 +47,15 @@ private:
     ClubState& m_state;
     Database& m_database;
     const OtherFacts& m_news;
-    std::set<std::string> m_tags;              ///< of which sightings come in
-    std::map<std::string, Seen> m_seen;        ///< by tag, of those that come in: the newest sighting before
-    std::set<std::string> m_wasSigned;         ///< checks signed before
-    std::set<std::string> m_wasThere;          ///< "table key" of the named rows that stood there before
-    std::map<SheetId, SlipFinder> m_named;     ///< names of rows, as they are afterwards
-    std::set<std::string> m_boats;             ///< of which a launch comes in
-    std::set<std::string> m_noted;             ///< what was found
-    std::map<std::string, std::string> m_pins; ///< gear officers before, by the fact that set their PIN
+    std::set<std::string> m_tags;          ///< of which sightings come in
+    std::map<std::string, Seen> m_seen;    ///< by tag, of those that come in: the newest sighting before
+    std::set<std::string> m_wasSigned;     ///< checks signed before
+    std::set<std::string> m_wasThere;      ///< "table key" of the named rows that stood there before
+    std::map<SheetId, SlipFinder> m_named; ///< names of rows, as they are afterwards
+    std::set<std::string> m_boats;         ///< of which a launch comes in
+    std::set<std::string> m_noted;         ///< what was found
+    std::set<std::pair<SheetId, std::string>> m_asked; ///< rows of which it was asked whether they came back
+    std::map<std::string, std::string> m_pins;    ///< gear officers before, by the fact that set their PIN
     std::optional<std::vector<Fact>> m_renamings; ///< of all machines, once one comes in
     std::vector<LookAt>* m_into = nullptr;
 };

@@ -29,8 +29,8 @@ struct RegisterEdit {
 /// rows from 1.
 struct EditPlan {
     std::vector<RejectedRow> rejected;
-    std::vector<RejectedRow>
-        warnings; ///< what is taken and may not be meant so; an import of the rows tells it, too
+    /// What is taken and may not be meant so; an import of the rows tells it, too.
+    std::vector<RejectedRow> warnings;
     std::vector<RowChange> changes; ///< only cells that truly differ; empty: it stands so already
     OutlookChange effects;          ///< only of a plan
 };

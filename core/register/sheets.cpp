@@ -227,6 +227,14 @@ int Sheet::indexOf(std::string_view column) const {
     return found == columns.end() ? -1 : static_cast<int>(found - columns.begin());
 }
 
+const Column& Sheet::column(std::string_view name) const {
+    return columns[static_cast<std::size_t>(indexOf(name))];
+}
+
+bool Column::offers(std::string_view choice) const {
+    return std::find(choices.begin(), choices.end(), choice) != choices.end();
+}
+
 const Sheet& sheet(SheetId id) {
     return contract[static_cast<std::size_t>(id)];
 }

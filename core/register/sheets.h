@@ -60,6 +60,8 @@ struct Column {
     bool isPrivate = false; ///< of a person: stands beside the record, not in it, and can be erased
     bool isLastDay =
         false; ///< of an ExactDay: a month or year that is given means its last day, else its first
+
+    bool offers(std::string_view choice) const; ///< it is one of `choices`
 };
 
 /// One sheet: its file, its fact kind and its columns in the contract's order. The first `keyColumns` name
@@ -78,7 +80,8 @@ struct Sheet {
 
     /// "items": as a person calls it, its file without the ending.
     std::string_view name() const { return file.substr(0, file.find('.')); }
-    int indexOf(std::string_view column) const; ///< -1: no such column
+    int indexOf(std::string_view column) const;        ///< -1: no such column
+    const Column& column(std::string_view name) const; ///< which must be there
 };
 
 const Sheet& sheet(SheetId id);

@@ -62,7 +62,7 @@ bool isReadable(const Column& column, std::string_view text) {
     case CellType::YesNo:
         return text == "yes" || text == "no";
     case CellType::Choice:
-        return std::find(column.choices.begin(), column.choices.end(), text) != column.choices.end();
+        return column.offers(text);
     case CellType::Day:
     case CellType::ExactDay:
         return PartialDay::parse(text).has_value();

@@ -101,10 +101,7 @@ std::vector<SignOff> standingUrgent(Database& database) {
         "AND NOT EXISTS (SELECT 1 FROM urgent_ended WHERE check_id = urgent_launch.check_id) "
         "AND NOT EXISTS (SELECT 1 FROM sign_off AS later WHERE later.boat = urgent_launch.boat AND "
         "later.phase = 'launch' AND later.stamp > urgent_launch.stamp) ORDER BY boat");
-    std::vector<SignOff> standing;
-    while (query.step())
-        standing.push_back(signOffOf(query));
-    return standing;
+    return checkRows::allOf(query, signOffOf);
 }
 
 std::optional<SignOff> firstSignOff(Database& database, const std::string& boat, const std::string& after) {

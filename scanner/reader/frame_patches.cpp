@@ -54,10 +54,9 @@ void FrameReader::readPatches(int level, int reach, bool negative) {
     if (m_bendsAtOnce && late) readBentMatrices();
 }
 
-bool FrameReader::readMatrixIn(const Quad& patch, bool negative, PatchTrust trust) {
-    auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices, trust);
-    if (code) add(std::move(*code));
-    return code.has_value();
+void FrameReader::readMatrixIn(const Quad& patch, bool negative, PatchTrust trust) {
+    if (auto code = readDataMatrix(m_picture, patch, negative, m_isTag, m_budget, &m_unreadMatrices, trust))
+        add(std::move(*code));
 }
 
 const ContrastMap& FrameReader::patchContrast(int level) {
@@ -70,9 +69,9 @@ const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negativ
     const auto [at, isNew] = m_patches.try_emplace({level, reach, negative});
     if (!isNew || level >= static_cast<int>(m_picture.levels.size())) return at->second;
     constexpr double smallest = 14; // pixels; ten modules of which neighbours could not be told apart
-    for (const Quad& patch : findDarkPatches(patchContrast(level), reach, negative))
-        if (shortestSideOf(scaled(patch, 1 << level)) >= smallest)
-            at->second.push_back(scaled(patch, 1 << level));
+    for (const Quad& found : findDarkPatches(patchContrast(level), reach, negative))
+        if (const Quad patch = scaled(found, 1 << level); shortestSideOf(patch) >= smallest)
+            at->second.push_back(patch);
     return at->second;
 }
 

@@ -181,7 +181,7 @@ void FrameReader::readPairs(const ContrastMap& map, const std::vector<Finder>& f
     for (const PairGuess& guess : guessFromPairs(map, free, mostPairs, m_budget)) {
         if (!hasTime()) return;
         if (isTaken(full(free[guess.first].centre)) || isTaken(full(free[guess.second].centre))) continue;
-        const Homography toPicture = Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * guess.toPicture;
+        const Homography toPicture = scaling(scale) * guess.toPicture;
         if (isTaken(toPicture.map(10.5, 10.5))) continue;
         readFlat(fitGrid(m_picture, qrPattern(1), toPicture, guess.negative), 1, guess.negative);
     }

@@ -71,7 +71,7 @@ private:
     void readAllBent();
     void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
-    bool readMatrixIn(const Quad& patch, bool negative, PatchTrust trust);
+    void readMatrixIn(const Quad& patch, bool negative, PatchTrust trust);
     void readAllLabels();
     void readLabels(int level, bool negative);
     bool readQrIn(const Quad& patch, int version, bool negative);

@@ -27,8 +27,7 @@ std::vector<float> straightened(const PictureLevels& picture, const Homography& 
     const int level = picture.levelFor(modulePixelsAt(toPicture, {across / 2.0, across / 2.0}), 1.0);
     const double scale = 1.0 / (1 << level);
     std::vector<float> values(static_cast<std::size_t>(across) * across);
-    sampleRaster(picture.levels[level], Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * toPicture, across,
-                 across, values.data());
+    sampleRaster(picture.levels[level], scaling(scale) * toPicture, across, across, values.data());
     return values;
 }
 

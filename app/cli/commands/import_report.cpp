@@ -67,12 +67,16 @@ int reportPlan(const core::ImportPlan& plan, bool json, bool dryRun) {
     if (!plan.rejected.empty()) return reportRejected(plan);
     if (json) return ExitFine;
     for (const core::RejectedRow& row : plan.warnings)
-        note(QStringLiteral("warning: %1: %2").arg(placeOf(row), rejectionInWords(row.reason)));
+        noteWarning(placeOf(row), row.reason);
     reportAccepted(plan, dryRun);
     return ExitFine;
 }
 
 } // namespace
+
+void noteWarning(const QString& about, const core::Error& what) {
+    note(QStringLiteral("warning: %1: %2").arg(about, rejectionInWords(what)));
+}
 
 core::Result<core::ImportPlan> importWithProgress(core::Club& club, const std::string& folder,
                                                   core::CalendarDay today, bool dryRun) {

@@ -103,7 +103,8 @@ void addWriteOff(CommandLine& line) {
     takeCommon(command, *options);
     command.more("It counts nowhere from then on; its history stays. See reinstate.");
     command.file("CODE", options->code, "the item's tag code");
-    command.choice("--why", options->why, {"lost", "damaged", "worn", "expired", "mistake"},
+    const auto reasons = core::sheet(core::SheetId::Items).column("why").choices;
+    command.choice("--why", options->why, {reasons.begin(), reasons.end()},
                    "why; mistake: it was registered by mistake, and is no loss", Need::Required);
     takeOfficer(command, *options, "who writes it off");
 }

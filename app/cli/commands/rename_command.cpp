@@ -2,13 +2,13 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "app/cli/commands/reports.h"
 #include "core/base/error_code.h"
 #include "core/club/club_register.h"
 #include "core/register/sheets.h"
 
 #include "app/cli/json/json_out.h"
 #include "app/cli/terminal/terminal.h"
-#include "app/text/errors.h"
 #include "app/text/text.h"
 
 #include <memory>
@@ -37,7 +37,7 @@ void sayRenamed(const RenameOptions& options, const std::string& from, const std
                            "under the new one.")
                 .arg(text(from), text(to)));
     for (const core::Error& each : warnings)
-        note(QStringLiteral("warning: %1 %2: %3").arg(text(options.sheet), text(to), rejectionInWords(each)));
+        noteWarning(text(options.sheet) + QLatin1Char(' ') + text(to), each);
 }
 
 int rename(const RenameOptions& options) {

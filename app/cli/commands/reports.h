@@ -34,6 +34,9 @@ core::Result<core::ClubSheetPlan> importSheetWithProgress(core::Club& club, cons
 /// The same of a club's own spreadsheet, and how it was read.
 int reportClubSheet(const core::ClubSheetPlan& read, bool json, bool dryRun);
 
+/// On standard error: what is taken and may not be meant so, and what it is about.
+void noteWarning(const QString& about, const core::Error& what);
+
 /// One log entry as lines of text: what, about what, by whom, and what was done about it.
 void sayEntry(const core::LogEntry& entry);
 

@@ -1,6 +1,7 @@
 #include "app/cli/commands/command.h"
 #include "app/cli/commands/commands.h"
 #include "app/cli/commands/options.h"
+#include "app/cli/commands/reports.h"
 #include "core/base/error_code.h"
 #include "core/club/club_register.h"
 #include "core/register/sheets.h"
@@ -96,8 +97,7 @@ std::vector<std::string> namesOf(const core::Club& club, const core::RegisterEdi
 void warn(core::SheetId sheet, const core::EditPlan& plan, const std::vector<std::string>& rows) {
     const QString name = text(std::string(core::sheet(sheet).name()));
     for (const core::RejectedRow& each : plan.warnings)
-        note(QStringLiteral("warning: %1 %2: %3")
-                 .arg(name, text(rowWarned(each, rows)), rejectionInWords(each.reason)));
+        noteWarning(name + QLatin1Char(' ') + text(rowWarned(each, rows)), each.reason);
 }
 
 void sayChanges(const core::EditPlan& plan, const RowReport& report, core::CalendarDay today) {

@@ -24,6 +24,10 @@ bool outputFailed = false;
 bool isSilent = false;
 int keptChannel = -1; ///< standard error, while it is turned away
 
+/// More than fontconfig takes to look through the fonts of a machine, in bytes. Where memory gives out in
+/// that, it writes down that there are no fonts, and every program of the machine believes it from then on.
+constexpr std::size_t roomToReadFonts = std::size_t{48} << 20U;
+
 void writeAll(int channel, const std::string& text) {
     for (std::size_t at = 0; at < text.size();) {
         const ssize_t done = write(channel, text.data() + at, text.size() - at);
@@ -129,14 +133,6 @@ std::string placeIn(const std::string& file, int row, const std::string& column)
     if (!column.empty()) place.append(1, ':').append(column);
     return place;
 }
-
-namespace {
-
-/// More than fontconfig takes to look through the fonts of a machine, in bytes. Where memory gives out in
-/// that, it writes down that there are no fonts, and every program of the machine believes it from then on.
-constexpr std::size_t roomToReadFonts = std::size_t{48} << 20U;
-
-} // namespace
 
 Painting::Painting() {
     ::operator delete(::operator new(roomToReadFonts)); // throws where it is not to be had

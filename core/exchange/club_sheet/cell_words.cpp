@@ -110,20 +110,16 @@ bool saysNothing(std::string_view text) {
     return text.empty() || isDash;
 }
 
-bool isOneOf(const Column& column, std::string_view choice) {
-    return std::find(column.choices.begin(), column.choices.end(), choice) != column.choices.end();
-}
-
 std::string choiceOf(const Column& column, const std::string& text) {
     const std::string folded = foldName(text);
-    if (isOneOf(column, folded)) return text;
+    if (column.offers(folded)) return text;
     const std::string word = plainWord(text);
     for (const std::string_view choice : column.choices)
         if (plainWord(choice) == word) return std::string(choice);
     const auto found = ourWords().find({column.name, word});
     if (found != ourWords().end())
         for (std::string_view ours : found->second)
-            if (isOneOf(column, ours)) return std::string(ours);
+            if (column.offers(ours)) return std::string(ours);
     return text;
 }
 
@@ -198,7 +194,7 @@ std::string oneLine(std::string_view text) {
 
 bool isChoiceWord(const Column& column, std::string_view word) {
     return !isAmong<bareYesNo>(plainWord(word)) &&
-           isOneOf(column, foldName(choiceOf(column, std::string(word))));
+           column.offers(foldName(choiceOf(column, std::string(word))));
 }
 
 CellMeaning meaningOf(const SheetCell& cell, const Column& column, std::optional<DayOrder> days) {

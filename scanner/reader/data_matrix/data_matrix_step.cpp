@@ -177,8 +177,7 @@ std::vector<Candidate> candidatesIn(const StraightPatch& patch, const Quad& quad
         for (const MatrixSize& size : matrixSizes()) {
             if (budget.isSpent()) return {};
             const double scale = static_cast<double>(patchModules) / size.modules;
-            GridFitter fitter(patch, matrixPattern(size.modules),
-                              turned.toPatch * Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}});
+            GridFitter fitter(patch, matrixPattern(size.modules), turned.toPatch * scaling(scale));
             if (!fitter.approach(0.2, 3, 3) || fitter.correlation() < 0.4) continue;
             const double regular = alternation(patch, fitter.toPatch(), size.modules);
             if (regular > limits.alternation) candidates.push_back({fitter.toPatch(), &size, regular});

@@ -28,6 +28,11 @@ double modulePixelsAt(const Homography& h, Point at);
 /// First b, then a.
 Homography operator*(const Homography& a, const Homography& b);
 
+/// Makes all lengths so many times as long.
+inline Homography scaling(double times) {
+    return {{times, 0, 0, 0, times, 0, 0, 0, 1}};
+}
+
 /// The affine mapping through three pairs of points; nullopt when the sources lie on a line.
 std::optional<Homography> affineThrough(const std::array<Point, 3>& from, const std::array<Point, 3>& to);
 

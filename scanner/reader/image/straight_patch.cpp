@@ -116,8 +116,7 @@ void StraightPatch::warp(const PictureLevels& picture) {
         modulePixelsAt(m_guess, {m_width / 8.0 - margin, m_height / 8.0 - margin}) / pixelsPerModule;
     const int level = picture.levelFor(step, 1.0);
     const double scale = 1.0 / (1 << level);
-    sampleRaster(picture.levels[level], Homography{{scale, 0, 0, 0, scale, 0, 0, 0, 1}} * toPicture(),
-                 m_width, m_height, m_values.data());
+    sampleRaster(picture.levels[level], scaling(scale) * toPicture(), m_width, m_height, m_values.data());
 }
 
 /// Subtracts the middle of the local extremes and divides by half their distance: extremes of five modules'

@@ -5,6 +5,9 @@
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
 #include "app/text/cautions.h"
+#include "app/text/register_words.h"
+#include "app/text/text.h"
+#include "core/register/sheets.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -14,11 +17,8 @@ namespace app {
 
 void offerReasons(ChoiceBox& box) {
     box.addItem(WriteOffChoice::tr("why?"), QString());
-    box.addItem(WriteOffChoice::tr("lost"), "lost");
-    box.addItem(WriteOffChoice::tr("damaged"), "damaged");
-    box.addItem(WriteOffChoice::tr("worn"), "worn");
-    box.addItem(WriteOffChoice::tr("expired"), "expired");
-    box.addItem(WriteOffChoice::tr("registered by mistake"), "mistake");
+    for (const std::string_view reason : core::sheet(core::SheetId::Items).column("why").choices)
+        box.addItem(writtenOffAs(std::string(reason)), text(std::string(reason)));
 }
 
 WriteOffChoice::WriteOffChoice(const QByteArray& prefix, QWidget* parent)

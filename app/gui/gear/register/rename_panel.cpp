@@ -22,8 +22,8 @@
 namespace app {
 namespace {
 
-constexpr int renameWaitMs =
-    300; ///< after the last letter, before it is looked whether the name is almost another
+/// After the last letter, before it is looked whether the name is almost another.
+constexpr int renameWaitMs = 300;
 constexpr int mostWarnings = 3;
 
 } // namespace

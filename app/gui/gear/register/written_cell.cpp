@@ -72,7 +72,7 @@ QString asInSheet(const core::Column& column, const QString& typed) {
 
 std::string asInSheet(core::SheetId id, std::string_view column, const QString& typed) {
     const core::Sheet& sheet = core::sheet(id);
-    return asInSheet(sheet.columns[static_cast<std::size_t>(sheet.indexOf(column))], typed).toStdString();
+    return asInSheet(sheet.column(column), typed).toStdString();
 }
 
 QString asTyped(const core::Column& column, const std::string& stored) {

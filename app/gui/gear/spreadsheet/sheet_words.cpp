@@ -111,8 +111,7 @@ QString planInWords(const core::ImportPlan& plan) {
 QString wordsAppliedInWords(SheetId sheet, const std::vector<core::WordApplied>& applied) {
     QStringList words;
     for (const core::WordApplied& each : applied) {
-        const int at = core::sheet(sheet).indexOf(each.column);
-        const core::Column& column = core::sheet(sheet).columns[static_cast<std::size_t>(at)];
+        const core::Column& column = core::sheet(sheet).column(each.column);
         words << SheetWordsText::tr("“%1” → %2, %3")
                      .arg(text(each.word),
                           each.means.empty() ? SheetWordsText::tr("nothing")

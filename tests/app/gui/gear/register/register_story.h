@@ -71,6 +71,7 @@ protected:
     bool planned(Is is) {
         return waitFor(is);
     }
+    QString said() { return textOf("registerSaidLabel"); }
     QString refusal(const std::string& column) {
         const auto* label = child<QLabel>(("cell_" + column + "_refusal").c_str());
         return label ? label->text() : QString("no such cell");
