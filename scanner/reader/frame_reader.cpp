@@ -53,7 +53,10 @@ void FrameReader::run(ReadingStep step) {
         return readPatches(1, 1, false);
     case ReadingStep::TwoFinders:
         finders();
-        return readPairs(*m_contrast, *m_finders, 1);
+        return readGuesses(*m_contrast, *m_finders, 1, guessFromPairs);
+    case ReadingStep::OneFinder:
+        finders();
+        return readGuesses(*m_contrast, *m_finders, 1, guessFromSingles);
     case ReadingStep::BentLabels:
         return readAllBent();
     case ReadingStep::CloseUp:
@@ -173,12 +176,13 @@ bool FrameReader::readBent(const Unread& unread) {
 }
 
 /// `scale`: full pixels to one of the map in which the finders were sought.
-void FrameReader::readPairs(const ContrastMap& map, const std::vector<Finder>& finders, double scale) {
+void FrameReader::readGuesses(const ContrastMap& map, const std::vector<Finder>& finders, double scale,
+                              GuessMaker from) {
     const auto full = [&](Point p) { return Point{p.x * scale, p.y * scale}; };
     std::vector<Finder> free;
     for (const Finder& finder : finders)
         if (!isTaken(full(finder.centre))) free.push_back(finder);
-    for (const PairGuess& guess : guessFromPairs(map, free, mostPairs, m_budget)) {
+    for (const PairGuess& guess : from(map, free, mostPairs, m_budget)) {
         if (!hasTime()) return;
         if (isTaken(full(free[guess.first].centre)) || isTaken(full(free[guess.second].centre))) continue;
         const Homography toPicture = scaling(scale) * guess.toPicture;
@@ -203,7 +207,7 @@ void FrameReader::readCloseUp() {
         auto found = findFinders(map, m_budget, m_mostPlaces);
         std::erase_if(found, [](const Finder& finder) { return finder.module < large; });
         readTriples(found, 1 << level);
-        if (!m_isCut) readPairs(map, found, 1 << level);
+        if (!m_isCut) readGuesses(map, found, 1 << level, guessFromPairs);
     }
     if (!m_isCut) readPatches(2, 2, false);
 }

@@ -7,6 +7,7 @@
 #include "scanner/reader/image/time_budget.h"
 #include "scanner/reader/linear/bar_regions.h"
 #include "scanner/reader/linear/linear_step.h"
+#include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_search.h"
 #include "scanner/reader/reading_step.h"
 #include "scanner/reader/text_proof.h"
@@ -65,7 +66,8 @@ private:
 
     void readWholePicture(Effort effort);
     void readTriples(const std::vector<Finder>& finders, double scale);
-    void readPairs(const ContrastMap& map, const std::vector<Finder>& finders, double scale);
+    using GuessMaker = decltype(&guessFromPairs);
+    void readGuesses(const ContrastMap& map, const std::vector<Finder>& finders, double scale, GuessMaker from);
     bool readFlat(const GridFit& fit, int version, bool negative);
     bool readBent(const Unread& unread);
     void readAllBent();

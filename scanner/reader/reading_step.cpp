@@ -16,6 +16,8 @@ const char* nameOf(ReadingStep step) {
         return "Data Matrix, gaps of 4 pixels";
     case ReadingStep::TwoFinders:
         return "two finders, third sought";
+    case ReadingStep::OneFinder:
+        return "one finder, the others sought";
     case ReadingStep::BentLabels:
         return "bent labels";
     case ReadingStep::CloseUp:

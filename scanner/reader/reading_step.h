@@ -13,6 +13,7 @@ enum class ReadingStep : std::uint8_t {
     DataMatrix,             ///< Data Matrix in dark patches, gaps of 2 pixels
     DataMatrixWideGaps,     ///< the same with gaps of 4 pixels
     TwoFinders,             ///< two finders, the third is sought
+    OneFinder,              ///< one finder, both others are sought
     BentLabels,             ///< labels round a cylinder
     CloseUp,                ///< finders and patches of large modules
     SymbolsOnLabels,        ///< QR tags and Data Matrix by the outline of their label
@@ -30,7 +31,7 @@ enum class ReadingStep : std::uint8_t {
 inline constexpr std::array fastSteps{ReadingStep::ThreeFinders, ReadingStep::WholePicture,
                                       ReadingStep::Code128, ReadingStep::DataMatrixWideGaps};
 inline constexpr std::array rescueSteps{
-    ReadingStep::DataMatrix,      ReadingStep::TwoFinders,           ReadingStep::BentLabels,
+    ReadingStep::DataMatrix,      ReadingStep::TwoFinders, ReadingStep::OneFinder,          ReadingStep::BentLabels,
     ReadingStep::CloseUp,         ReadingStep::DataMatrixWidestGaps, ReadingStep::DataMatrixLightOnDark,
     ReadingStep::SymbolsOnLabels, ReadingStep::QrInPatches,          ReadingStep::DataMatrixThreeCorners,
     ReadingStep::Code128AllBands, ReadingStep::Code128Faint,         ReadingStep::WholePictureThorough,

@@ -1,21 +1,20 @@
 #include "scanner/reader/qr/finder_pairs.h"
 
 #include "scanner/reader/image/correlation.h"
+#include "scanner/reader/qr/finder_template.h"
 #include "scanner/reader/qr/qr_pattern.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <numbers>
+#include <utility>
 
 namespace scanner::reader {
 namespace {
 
 constexpr double side = 14; // modules between finder centres of version 1
-
-int levelAt(const ContrastMap& map, int x, int y) {
-    return x >= 0 && y >= 0 && x < map.width && y < map.height ? map.row(y)[x] : 0;
-}
 
 /// The mean of two finders' shapes.
 ModuleShape meanShape(const Finder& a, const Finder& b) {
@@ -27,71 +26,6 @@ ModuleShape meanShape(const Finder& a, const Finder& b) {
 
 Point inPixels(const ModuleShape& shape, Point modules) {
     return {shape[0] * modules.x + shape[1] * modules.y, shape[2] * modules.x + shape[3] * modules.y};
-}
-
-/// A finder pattern with its light ring, drawn with axes `right` and `down` (pixels a module) and compared
-/// with the map at many places.
-class FinderTemplate {
-public:
-    FinderTemplate(const ContrastMap& map, Point right, Point down)
-        : m_map(map) {
-        int i = 0;
-        for (int row = -reach; row <= reach; ++row)
-            for (int column = -reach; column <= reach; ++column, ++i) {
-                const int ring = std::max(std::abs(row), std::abs(column));
-                const int x = static_cast<int>(std::lround(column * right.x + row * down.x)),
-                          y = static_cast<int>(std::lround(column * right.y + row * down.y));
-                m_taps[i] = {x, y, ring == 2 || ring == 4 ? 1 : -1};
-                m_offsets[i] = static_cast<std::ptrdiff_t>(y) * map.width + x;
-                m_wide = std::max(m_wide, std::abs(x));
-                m_high = std::max(m_high, std::abs(y));
-            }
-    }
-
-    double scoreAt(Point place) const {
-        if (!(std::abs(place.x) < 1e6 && std::abs(place.y) < 1e6)) return 0;
-        const int x = static_cast<int>(std::floor(place.x)), y = static_cast<int>(std::floor(place.y));
-        Correlation<int> correlation;
-        if (x >= m_wide && y >= m_high && x + m_wide < m_map.width && y + m_high < m_map.height) {
-            const std::int8_t* middle = m_map.row(y) + x;
-            for (int i = 0; i < count; ++i)
-                correlation.add(middle[m_offsets[i]], m_taps[i].target);
-        } else {
-            for (const Tap& tap : m_taps)
-                correlation.add(levelAt(m_map, x + tap.x, y + tap.y), tap.target);
-        }
-        return correlation.value(1);
-    }
-
-private:
-    static constexpr int reach = 4, count = (2 * reach + 1) * (2 * reach + 1);
-    struct Tap {
-        int x, y, target;
-    };
-
-    const ContrastMap& m_map;
-    std::array<Tap, count> m_taps{};
-    std::array<std::ptrdiff_t, count> m_offsets{};
-    int m_wide = 0, m_high = 0;
-};
-
-Point seekFinder(const FinderTemplate& pattern, Point expected, Point right, Point down, int sign) {
-    Point best = expected;
-    double bestScore = 0.2; // below this the expected place is as good
-    const auto look = [&](Point from, double reach, double step) {
-        for (double v = -reach; v <= reach; v += step)
-            for (double u = -reach; u <= reach; u += step) {
-                const Point at{from.x + u * right.x + v * down.x, from.y + u * right.y + v * down.y};
-                const double score = sign * pattern.scoreAt(at) - 0.01 * std::hypot(u, v);
-                if (score > bestScore) {
-                    bestScore = score;
-                    best = at;
-                }
-            }
-    };
-    look(expected, 4, 1);
-    look(best, 0.5, 0.5);
-    return best;
 }
 
 Point plus(Point a, Point b, double factor = 1) {
@@ -108,9 +42,59 @@ std::optional<Homography> guessWith(const ContrastMap& map, std::array<Point, 3>
     const double known =
         sign * (pattern.scoreAt(places[(unknown + 1) % 3]) + pattern.scoreAt(places[(unknown + 2) % 3]));
     if (known < 2 * leastKnown) return std::nullopt;
-    places[unknown] = seekFinder(pattern, places[unknown], {right.x / side, right.y / side},
-                                 {down.x / side, down.y / side}, sign);
+    places[unknown] = pattern.seek(places[unknown], sign).place;
     return affineThrough({Point{3.5, 3.5}, Point{3.5 + side, 3.5}, Point{3.5, 3.5 + side}}, places);
+}
+
+/// The guesses from two finders: as a side of the symbol or its diagonal, either way round.
+void addGuesses(const ContrastMap& map, const std::array<int, 2>& indices, const Finder& a, const Finder& b,
+                std::vector<PairGuess>& guesses) {
+    const ModuleShape shape = meanShape(a, b);
+    const Point between = inModules(shape, plus(b.centre, a.centre, -1));
+    const double distance = std::hypot(between.x, between.y);
+    const auto consider = [&](std::array<Point, 3> places, int unknown) {
+        if (const auto guess = guessWith(map, places, unknown, a.negative ? -1 : 1)) {
+            const double correlation = correlationOnMap(map, qrPattern(1), *guess, a.negative);
+            if (correlation > 0.2)
+                guesses.push_back({indices[0], indices[1], *guess, correlation, a.negative});
+        }
+    };
+    const Point turned = inPixels(shape, {-between.y, between.x}); // a quarter turn from right to below
+    if (std::abs(std::log(distance / side)) < 0.28) {
+        consider({a.centre, b.centre, plus(a.centre, turned)}, 2);
+        consider({b.centre, a.centre, plus(b.centre, turned, -1)}, 2);
+        consider({a.centre, plus(a.centre, turned, -1), b.centre}, 1);
+        consider({b.centre, plus(b.centre, turned), a.centre}, 1);
+    } else if (std::abs(std::log(distance / (side * std::numbers::sqrt2))) < 0.28) {
+        const Point middle = plus(a.centre, plus(b.centre, a.centre, -1), 0.5);
+        consider({plus(middle, turned, -0.5), b.centre, a.centre}, 0);
+        consider({plus(middle, turned, 0.5), a.centre, b.centre}, 0);
+    }
+}
+
+void keepBest(std::vector<PairGuess>& guesses, std::size_t most) {
+    std::stable_sort(guesses.begin(), guesses.end(),
+                     [](const PairGuess& x, const PairGuess& y) { return x.correlation > y.correlation; });
+    if (guesses.size() > most) guesses.resize(most);
+}
+
+/// The axes of a finder, right but for quarter turns: its shape turned as the template shows it best.
+struct Axes {
+    Point right, down;
+    double score;
+};
+
+Axes axesOf(const ContrastMap& map, const Finder& finder) {
+    constexpr int turns = 10; // in a quarter
+    const int sign = finder.negative ? -1 : 1;
+    Axes best{{}, {}, -1};
+    for (int i = 0; i < turns; ++i) {
+        const double angle = i * std::numbers::pi / 2 / turns, c = std::cos(angle), s = std::sin(angle);
+        const Point right = inPixels(finder.shape, {c, s}), down = inPixels(finder.shape, {-s, c});
+        const double score = sign * FinderTemplate(map, right, down).scoreAt(finder.centre);
+        if (score > best.score) best = {right, down, score};
+    }
+    return best;
 }
 
 } // namespace
@@ -125,32 +109,32 @@ std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<
             const Finder& b = finders[k];
             if (a.negative != b.negative) continue;
             if (std::max(a.module, b.module) > 1.6 * std::min(a.module, b.module)) continue;
-            const ModuleShape shape = meanShape(a, b);
-            const Point between = inModules(shape, plus(b.centre, a.centre, -1));
-            const double distance = std::hypot(between.x, between.y);
-            const int sign = a.negative ? -1 : 1;
-            const auto consider = [&](std::array<Point, 3> places, int unknown) {
-                if (const auto guess = guessWith(map, places, unknown, sign)) {
-                    const double correlation = correlationOnMap(map, qrPattern(1), *guess, a.negative);
-                    if (correlation > 0.2) guesses.push_back({i, k, *guess, correlation, a.negative});
-                }
-            };
-            const Point turned =
-                inPixels(shape, {-between.y, between.x}); // a quarter turn from right to below
-            if (std::abs(std::log(distance / side)) < 0.28) {
-                consider({a.centre, b.centre, plus(a.centre, turned)}, 2);
-                consider({b.centre, a.centre, plus(b.centre, turned, -1)}, 2);
-                consider({a.centre, plus(a.centre, turned, -1), b.centre}, 1);
-                consider({b.centre, plus(b.centre, turned), a.centre}, 1);
-            } else if (std::abs(std::log(distance / (side * std::sqrt(2.0)))) < 0.28) {
-                const Point middle = plus(a.centre, plus(b.centre, a.centre, -1), 0.5);
-                consider({plus(middle, turned, -0.5), b.centre, a.centre}, 0);
-                consider({plus(middle, turned, 0.5), a.centre, b.centre}, 0);
-            }
+            addGuesses(map, {i, k}, a, b, guesses);
         }
-    std::stable_sort(guesses.begin(), guesses.end(),
-                     [](const PairGuess& x, const PairGuess& y) { return x.correlation > y.correlation; });
-    if (guesses.size() > most) guesses.resize(most);
+    keepBest(guesses, most);
+    return guesses;
+}
+
+std::vector<PairGuess> guessFromSingles(const ContrastMap& map, const std::vector<Finder>& finders,
+                                        std::size_t most, const TimeBudget& budget) {
+    constexpr double leastOwn = 0.4, leastOther = 0.3; // correlations
+    std::vector<PairGuess> guesses;
+    for (int i = 0; i < static_cast<int>(finders.size()) && !budget.isSpent(); ++i) {
+        const Finder& finder = finders[i];
+        const Axes axes = axesOf(map, finder);
+        if (axes.score < leastOwn) continue;
+        const FinderTemplate pattern(map, axes.right, axes.down);
+        for (const auto& [across, below] : {std::pair{1, 0}, {0, 1}, {-1, 0}, {0, -1}, {1, 1}, {-1, 1}, {-1, -1}, {1, -1}}) {
+            const Point expected =
+                plus(plus(finder.centre, axes.right, side * across), axes.down, side * below);
+            const auto sought = pattern.seek(expected, finder.negative ? -1 : 1);
+            if (sought.score < leastOther) continue;
+            Finder other = finder;
+            other.centre = sought.place;
+            addGuesses(map, {i, i}, finder, other, guesses);
+        }
+    }
+    keepBest(guesses, most);
     return guesses;
 }
 

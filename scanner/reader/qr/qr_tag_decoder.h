@@ -14,9 +14,10 @@ struct TagReading {
     std::string text;
     int erased = 0; ///< codewords given up before mending
     int errors = 0; ///< codewords mended beside those
+    bool byAgreement = false; ///< more was wrong than the code mends: the tag that agrees best with all modules
 
     /// Of the 17 check codewords fewer than this many were left to prove the reading.
-    bool needsGuesswork() const { return erased + 2 * errors > 15 || erased > 8; }
+    bool needsGuesswork() const { return byAgreement || erased + 2 * errors > 15 || erased > 8; }
 };
 
 /// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+namespace scanner::reader {
+
+/// Finds the words of a binary block code that agree best with what was seen, also where more is wrong than the
+/// code's distance mends: the most certain bits that determine a word are taken as seen, then with each one and
+/// each two of them turned. Source: Fossorier and Lin, "Soft-decision decoding of linear block codes based on
+/// ordered statistics", IEEE Transactions on Information Theory 41 (1995), order 2.
+class OrderedDecoder {
+public:
+    static constexpr int mostBits = 256;
+
+    /// Bit i of a word is bit i % 64 of number i / 64.
+    using Bits = std::array<std::uint64_t, mostBits / 64>;
+
+    struct Candidate {
+        Bits bits;
+        float against; ///< certainty of the bits that were seen otherwise, in parts of all certainty
+    };
+
+    /// The words of the code are `fixed` with any of `generators` added (exclusive or). At most 256 bits.
+    OrderedDecoder(int length, const Bits& fixed, std::vector<Bits> generators);
+
+    /// `seen`: above 0 for a one, below for a nought, the further from 0 the more certain; as many as the code is
+    /// long. Those against which at most `mostAgainst` speaks, best first, at most `most`.
+    std::vector<Candidate> decode(std::span<const float> seen, float mostAgainst, std::size_t most) const;
+
+private:
+    int m_length;
+    Bits m_fixed;
+    std::vector<Bits> m_generators;
+};
+
+} // namespace scanner::reader

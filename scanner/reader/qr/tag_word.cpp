@@ -1,0 +1,77 @@
+#include "scanner/reader/qr/tag_word.h"
+
+#include "scanner/reader/reed_solomon.h"
+
+#include <string_view>
+#include <vector>
+
+namespace scanner::reader {
+namespace {
+
+constexpr std::string_view alphabet = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
+constexpr int pairs = 5, firstTextBit = 13, bitsOfPair = 11, firstEndBit = firstTextBit + pairs * bitsOfPair;
+constexpr std::array<std::uint8_t, 2> head{0x20, 0x50}; // mode and length
+
+void setBit(TagWord& word, int i) {
+    word.values[i / 8] |= static_cast<std::uint8_t>(0x80 >> i % 8);
+}
+
+OrderedDecoder::Bits bitsOf(TagWord word) {
+    ReedSolomon::forQr().complete(word.values, TagWord::checks);
+    OrderedDecoder::Bits bits{};
+    for (int i = 0; i < TagWord::bits; ++i)
+        if (word.bit(i)) bits[i / 64] |= std::uint64_t{1} << (i % 64);
+    return bits;
+}
+
+} // namespace
+
+std::optional<TagWord> TagWord::of(const std::string& text) {
+    if (text.size() != 2 * pairs) return std::nullopt;
+    TagWord word{{head[0], head[1]}};
+    for (int pair = 0; pair < pairs; ++pair) {
+        const std::size_t first = alphabet.find(text[2 * pair]), second = alphabet.find(text[2 * pair + 1]);
+        if (first == std::string_view::npos || second == std::string_view::npos) return std::nullopt;
+        const std::size_t value = first * alphabet.size() + second;
+        for (int bit = 0; bit < bitsOfPair; ++bit)
+            if (value >> (bitsOfPair - 1 - bit) & 1) setBit(word, firstTextBit + pair * bitsOfPair + bit);
+    }
+    ReedSolomon::forQr().complete(word.values, checks);
+    return word;
+}
+
+std::optional<std::string> textOf(std::span<const std::uint8_t> word) {
+    if (word[0] != head[0] || (word[1] & 0xF8) != head[1] || (word[8] & 0x0F) != 0) return std::nullopt;
+    std::string text;
+    for (int pair = 0; pair < pairs; ++pair) {
+        int value = 0;
+        for (int bit = firstTextBit + pair * bitsOfPair, end = bit + bitsOfPair; bit < end; ++bit)
+            value = value << 1 | (word[bit / 8] >> (7 - bit % 8) & 1);
+        if (value >= static_cast<int>(alphabet.size() * alphabet.size())) return std::nullopt;
+        text += alphabet[value / alphabet.size()];
+        text += alphabet[value % alphabet.size()];
+    }
+    return text;
+}
+
+const OrderedDecoder& tagWordDecoder() {
+    static const OrderedDecoder decoder = [] {
+        std::vector<OrderedDecoder::Bits> generators;
+        for (int i = firstTextBit; i < firstEndBit; ++i) {
+            TagWord word;
+            setBit(word, i);
+            generators.push_back(bitsOf(word));
+        }
+        return OrderedDecoder(TagWord::bits, bitsOf({{head[0], head[1]}}), std::move(generators));
+    }();
+    return decoder;
+}
+
+TagWord tagWordOf(const OrderedDecoder::Bits& bits) {
+    TagWord word;
+    for (int i = 0; i < TagWord::bits; ++i)
+        if (bits[i / 64] >> (i % 64) & 1) setBit(word, i);
+    return word;
+}
+
+} // namespace scanner::reader
