@@ -14,6 +14,7 @@ namespace scanner::reader {
 namespace {
 
 constexpr double leastCorrelation = 0.55; // of a fit that is worth decoding
+constexpr double poorCorrelation = 0.4;   // of one where a tag may lie, if all its modules agree
 constexpr double bendable = 0.5;          // of a flat fit that bending may improve
 constexpr int mostTriples = 40, mostPairs = 60;
 
@@ -160,6 +161,11 @@ void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) 
 bool FrameReader::readFlat(const GridFit& fit, int version, bool negative) {
     if (fit.correlation >= leastCorrelation)
         if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag)) {
+            add(std::move(*code));
+            return true;
+        }
+    if (version == 1 && fit.correlation >= poorCorrelation && fit.correlation < leastCorrelation)
+        if (auto code = readPoorlyFittedTag(m_picture, fit, negative, m_isTag)) {
             add(std::move(*code));
             return true;
         }

@@ -67,7 +67,8 @@ private:
     void readWholePicture(Effort effort);
     void readTriples(const std::vector<Finder>& finders, double scale);
     using GuessMaker = decltype(&guessFromPairs);
-    void readGuesses(const ContrastMap& map, const std::vector<Finder>& finders, double scale, GuessMaker from);
+    void readGuesses(const ContrastMap& map, const std::vector<Finder>& finders, double scale,
+                     GuessMaker from);
     bool readFlat(const GridFit& fit, int version, bool negative);
     bool readBent(const Unread& unread);
     void readAllBent();

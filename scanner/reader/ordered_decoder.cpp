@@ -1,8 +1,11 @@
 #include "scanner/reader/ordered_decoder.h"
 
+#include "scanner/reader/image/vectorised.h"
+
 #include <algorithm>
 #include <bit>
 #include <cmath>
+#include <cstring>
 #include <numeric>
 #include <utility>
 
@@ -10,7 +13,7 @@ namespace scanner::reader {
 namespace {
 
 using Bits = OrderedDecoder::Bits;
-constexpr int mostBytes = OrderedDecoder::mostBits / 8;
+constexpr int mostBits = OrderedDecoder::mostBits;
 
 bool bitOf(const Bits& bits, int i) {
     return bits[i / 64] >> (i % 64) & 1;
@@ -20,36 +23,6 @@ void addTo(Bits& bits, const Bits& other) {
     for (std::size_t i = 0; i < bits.size(); ++i)
         bits[i] ^= other[i];
 }
-
-/// The certainty of each byte's bits that differ, by the byte.
-class Against {
-public:
-    Against(std::span<const float> seen, const Bits& hard)
-        : m_hard(hard)
-        , m_bytes((seen.size() + 7) / 8) {
-        for (std::size_t byte = 0; byte < m_bytes; ++byte) {
-            m_sums[byte][0] = 0;
-            for (int value = 1; value < 256; ++value) {
-                const int lowest = std::countr_zero(static_cast<unsigned>(value));
-                const std::size_t i = byte * 8 + lowest;
-                m_sums[byte][value] =
-                    m_sums[byte][value & (value - 1)] + (i < seen.size() ? std::abs(seen[i]) : 0);
-            }
-        }
-    }
-
-    float of(const Bits& word) const {
-        float sum = 0;
-        for (std::size_t byte = 0; byte < m_bytes; ++byte)
-            sum += m_sums[byte][(word[byte / 8] ^ m_hard[byte / 8]) >> (byte % 8 * 8) & 0xFF];
-        return sum;
-    }
-
-private:
-    Bits m_hard;
-    std::size_t m_bytes;
-    std::array<std::array<float, 256>, mostBytes> m_sums;
-};
 
 Bits hardBitsOf(std::span<const float> seen) {
     Bits hard{};
@@ -83,6 +56,111 @@ std::vector<int> reduce(std::vector<Bits>& rows, std::span<const int> order) {
     return pivots;
 }
 
+template <class Each>
+void eachBitOf(const Bits& bits, const Each& each) {
+    for (std::size_t i = 0; i < bits.size(); ++i)
+        for (std::uint64_t rest = bits[i]; rest != 0; rest &= rest - 1)
+            each(i * 64 + static_cast<std::size_t>(std::countr_zero(rest)));
+}
+
+/// Which rows have a bit, for each bit: 1 or 0 a row, in whole groups of eight.
+class RowsByBit {
+public:
+    explicit RowsByBit(const std::vector<Bits>& rows)
+        : m_width((rows.size() + 7) / 8 * 8)
+        , m_has(m_width * mostBits, 0.0f) {
+        for (std::size_t row = 0; row < rows.size(); ++row)
+            eachBitOf(rows[row], [&](std::size_t bit) { m_has[bit * m_width + row] = 1; });
+    }
+
+    std::size_t width() const { return m_width; }
+    const float* at(std::size_t bit) const { return m_has.data() + bit * m_width; }
+
+private:
+    std::size_t m_width;
+    std::vector<float> m_has;
+};
+
+/// A bit, and what turning it adds to what speaks against a word.
+struct Turn {
+    const float* rows; ///< that have this bit
+    float change;
+};
+
+/// For each row from `first` on (a multiple of eight): the sum of the changes by the turns that it has a part
+/// in.
+SCANNER_VECTORISED void sumUp(const Turn* turns, std::size_t count, std::size_t first, std::size_t width,
+                              float* sums) {
+    for (std::size_t group = first; group < width; group += 8) {
+        EightFloats sum{};
+        for (std::size_t i = 0; i < count; ++i) {
+            EightFloats has;
+            std::memcpy(&has, turns[i].rows + group, sizeof has);
+            sum += turns[i].change * has;
+        }
+        std::memcpy(sums + group, &sum, sizeof sum);
+    }
+}
+
+/// The best two of a word with none, one or two rows added.
+class BestOfTurned {
+public:
+    BestOfTurned(const Bits& start, float against, float all)
+        : m_best{start, against, all} {}
+
+    void consider(float now, const Bits* one, const Bits* two) {
+        if (now >= m_best.nextAgainst) return;
+        m_best.nextAgainst = std::max(now, m_best.against);
+        if (now >= m_best.against) return;
+        m_best.against = now;
+        m_added = {one, two};
+    }
+
+    OrderedDecoder::Best inPartsOf(float all) const {
+        OrderedDecoder::Best best = m_best;
+        for (const Bits* row : m_added)
+            if (row) addTo(best.word, *row);
+        best.against /= all;
+        best.nextAgainst /= all;
+        return best;
+    }
+
+private:
+    OrderedDecoder::Best m_best;
+    std::array<const Bits*, 2> m_added{};
+};
+
+/// What a row adds to what speaks against the word is a sum over its bits; of two rows, the bits that both
+/// have are turned twice, so back.
+OrderedDecoder::Best bestOfTurned(const Bits& start, const std::vector<Bits>& rows,
+                                  std::span<const float> seen, const Bits& hard) {
+    float against = 0, all = 0;
+    std::array<float, mostBits> change{}; // by turning a bit of the word
+    for (std::size_t i = 0; i < seen.size(); ++i) {
+        const bool agrees = bitOf(start, static_cast<int>(i)) == bitOf(hard, static_cast<int>(i));
+        const float certainty = std::abs(seen[i]);
+        change[i] = agrees ? certainty : -certainty;
+        all += certainty;
+        if (!agrees) against += certainty;
+    }
+    const RowsByBit byBit(rows);
+    std::vector<Turn> turns;
+    std::vector<float> alone(byBit.width()), both(byBit.width());
+    for (std::size_t bit = 0; bit < seen.size(); ++bit)
+        turns.push_back({byBit.at(bit), change[bit]});
+    sumUp(turns.data(), turns.size(), 0, byBit.width(), alone.data());
+    BestOfTurned best(start, against, all);
+    for (std::size_t one = 0; one < rows.size(); ++one) {
+        best.consider(against + alone[one], &rows[one], nullptr);
+        turns.clear();
+        eachBitOf(rows[one], [&](std::size_t bit) { turns.push_back({byBit.at(bit), 2 * change[bit]}); });
+        sumUp(turns.data(), turns.size(), (one + 1) / 8 * 8, byBit.width(), both.data());
+        for (std::size_t two = one + 1; two < rows.size(); ++two)
+            best.consider(against + alone[one] + alone[two] - both[two], &rows[one], &rows[two]);
+    }
+    return best.inPartsOf(all);
+}
+
 } // namespace
 
 OrderedDecoder::OrderedDecoder(int length, const Bits& fixed, std::vector<Bits> generators)
@@ -90,42 +168,17 @@ OrderedDecoder::OrderedDecoder(int length, const Bits& fixed, std::vector<Bits> 
     , m_fixed(fixed)
     , m_generators(std::move(generators)) {}
 
-std::vector<OrderedDecoder::Candidate> OrderedDecoder::decode(std::span<const float> seen, float mostAgainst,
-                                                              std::size_t most) const {
-    std::vector<Candidate> found;
-    if (static_cast<int>(seen.size()) != m_length) return found;
-    float all = 0;
-    for (const float value : seen)
-        all += std::abs(value);
-    if (!(all > 0)) return found;
-
-    const Bits hard = hardBitsOf(seen);
-    const Against against(seen, hard);
+OrderedDecoder::Best OrderedDecoder::decode(std::span<const float> seen) const {
+    const bool isBlank = std::all_of(seen.begin(), seen.end(), [](float value) { return value == 0; });
+    if (static_cast<int>(seen.size()) != m_length || isBlank) return {};
     std::vector<Bits> rows = m_generators;
     const std::vector<int> pivots = reduce(rows, mostCertainFirst(seen));
+    rows.resize(pivots.size());
+    const Bits hard = hardBitsOf(seen);
     Bits start = m_fixed;
     for (std::size_t i = 0; i < pivots.size(); ++i)
         if (bitOf(start, pivots[i]) != bitOf(hard, pivots[i])) addTo(start, rows[i]);
-
-    const auto consider = [&](const Bits& word) {
-        const float part = against.of(word) / all;
-        if (part <= mostAgainst) found.push_back({word, part});
-    };
-    consider(start);
-    for (std::size_t i = 0; i < pivots.size(); ++i) {
-        Bits one = start;
-        addTo(one, rows[i]);
-        consider(one);
-        for (std::size_t k = i + 1; k < pivots.size(); ++k) {
-            Bits two = one;
-            addTo(two, rows[k]);
-            consider(two);
-        }
-    }
-    std::stable_sort(found.begin(), found.end(),
-                     [](const Candidate& a, const Candidate& b) { return a.against < b.against; });
-    if (found.size() > most) found.resize(most);
-    return found;
+    return bestOfTurned(start, rows, seen, hard);
 }
 
 } // namespace scanner::reader

@@ -7,10 +7,10 @@
 
 namespace scanner::reader {
 
-/// Finds the words of a binary block code that agree best with what was seen, also where more is wrong than the
-/// code's distance mends: the most certain bits that determine a word are taken as seen, then with each one and
-/// each two of them turned. Source: Fossorier and Lin, "Soft-decision decoding of linear block codes based on
-/// ordered statistics", IEEE Transactions on Information Theory 41 (1995), order 2.
+/// Finds the words of a binary block code that agree best with what was seen, also where more is wrong than
+/// the code's distance mends: the most certain bits that determine a word are taken as seen, then with each
+/// one and each two of them turned. Source: Fossorier and Lin, "Soft-decision decoding of linear block codes
+/// based on ordered statistics", IEEE Transactions on Information Theory 41 (1995), order 2.
 class OrderedDecoder {
 public:
     static constexpr int mostBits = 256;
@@ -18,17 +18,19 @@ public:
     /// Bit i of a word is bit i % 64 of number i / 64.
     using Bits = std::array<std::uint64_t, mostBits / 64>;
 
-    struct Candidate {
-        Bits bits;
-        float against; ///< certainty of the bits that were seen otherwise, in parts of all certainty
+    /// The word that agrees best; what speaks against it and against the next best is the certainty of the
+    /// bits that were seen otherwise, in parts of all certainty.
+    struct Best {
+        Bits word{};
+        float against = 1, nextAgainst = 1;
     };
 
     /// The words of the code are `fixed` with any of `generators` added (exclusive or). At most 256 bits.
     OrderedDecoder(int length, const Bits& fixed, std::vector<Bits> generators);
 
-    /// `seen`: above 0 for a one, below for a nought, the further from 0 the more certain; as many as the code is
-    /// long. Those against which at most `mostAgainst` speaks, best first, at most `most`.
-    std::vector<Candidate> decode(std::span<const float> seen, float mostAgainst, std::size_t most) const;
+    /// `seen`: above 0 for a one, below for a nought, the further from 0 the more certain; as many as the
+    /// code is long.
+    Best decode(std::span<const float> seen) const;
 
 private:
     int m_length;

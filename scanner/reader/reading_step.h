@@ -30,12 +30,20 @@ enum class ReadingStep : std::uint8_t {
 /// The fast pass, then the rescue pass; the first is a prefix of the whole.
 inline constexpr std::array fastSteps{ReadingStep::ThreeFinders, ReadingStep::WholePicture,
                                       ReadingStep::Code128, ReadingStep::DataMatrixWideGaps};
-inline constexpr std::array rescueSteps{
-    ReadingStep::DataMatrix,      ReadingStep::TwoFinders, ReadingStep::OneFinder,          ReadingStep::BentLabels,
-    ReadingStep::CloseUp,         ReadingStep::DataMatrixWidestGaps, ReadingStep::DataMatrixLightOnDark,
-    ReadingStep::SymbolsOnLabels, ReadingStep::QrInPatches,          ReadingStep::DataMatrixThreeCorners,
-    ReadingStep::Code128AllBands, ReadingStep::Code128Faint,         ReadingStep::WholePictureThorough,
-    ReadingStep::OtherLinear};
+inline constexpr std::array rescueSteps{ReadingStep::DataMatrix,
+                                        ReadingStep::TwoFinders,
+                                        ReadingStep::OneFinder,
+                                        ReadingStep::BentLabels,
+                                        ReadingStep::CloseUp,
+                                        ReadingStep::DataMatrixWidestGaps,
+                                        ReadingStep::DataMatrixLightOnDark,
+                                        ReadingStep::SymbolsOnLabels,
+                                        ReadingStep::QrInPatches,
+                                        ReadingStep::DataMatrixThreeCorners,
+                                        ReadingStep::Code128AllBands,
+                                        ReadingStep::Code128Faint,
+                                        ReadingStep::WholePictureThorough,
+                                        ReadingStep::OtherLinear};
 
 const char* nameOf(ReadingStep step);
 

@@ -124,7 +124,8 @@ std::vector<PairGuess> guessFromSingles(const ContrastMap& map, const std::vecto
         const Axes axes = axesOf(map, finder);
         if (axes.score < leastOwn) continue;
         const FinderTemplate pattern(map, axes.right, axes.down);
-        for (const auto& [across, below] : {std::pair{1, 0}, {0, 1}, {-1, 0}, {0, -1}, {1, 1}, {-1, 1}, {-1, -1}, {1, -1}}) {
+        for (const auto& [across, below] :
+             {std::pair{1, 0}, {0, 1}, {-1, 0}, {0, -1}, {1, 1}, {-1, 1}, {-1, -1}, {1, -1}}) {
             const Point expected =
                 plus(plus(finder.centre, axes.right, side * across), axes.down, side * below);
             const auto sought = pattern.seek(expected, finder.negative ? -1 : 1);

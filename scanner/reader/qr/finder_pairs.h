@@ -22,8 +22,8 @@ struct PairGuess {
 std::vector<PairGuess> guessFromPairs(const ContrastMap& map, const std::vector<Finder>& finders,
                                       std::size_t most, const TimeBudget& budget);
 
-/// The same where only one finder shows itself: another is sought where a side or the diagonal would end, within
-/// four modules, by how alike it looks. `first` and `second` are the same finder.
+/// The same where only one finder shows itself: another is sought where a side or the diagonal would end,
+/// within four modules, by how alike it looks. `first` and `second` are the same finder.
 std::vector<PairGuess> guessFromSingles(const ContrastMap& map, const std::vector<Finder>& finders,
                                         std::size_t most, const TimeBudget& budget);
 

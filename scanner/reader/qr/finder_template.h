@@ -8,8 +8,8 @@
 
 namespace scanner::reader {
 
-/// A QR finder pattern with its light ring, drawn with axes `right` and `down` (pixels of the map a module) and
-/// compared with the map at many places. The map must outlive it.
+/// A QR finder pattern with its light ring, drawn with axes `right` and `down` (pixels of the map a module)
+/// and compared with the map at many places. The map must outlive it.
 class FinderTemplate {
 public:
     FinderTemplate(const ContrastMap& map, Point right, Point down);
@@ -21,8 +21,8 @@ public:
         Point place;
         double score; ///< times `sign`, less a little for the way from where it was expected
     };
-    /// The likeliest place within four modules; the expected one when none scores above 0.2. `sign`: -1 for light
-    /// on dark, else 1.
+    /// The likeliest place within four modules; the expected one when none scores above 0.2. `sign`: -1 for
+    /// light on dark, else 1.
     Sought seek(Point expected, int sign) const;
 
 private:

@@ -27,6 +27,20 @@ SeenCode seenCodeOf(const TagReading& tag) {
 
 } // namespace
 
+std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const GridFit& fit, bool negative,
+                                            const TagTest& isTag) {
+    const int size = qrPattern(1).columns;
+    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
+    const auto tag = decodeByAgreement(sampleGrid(picture, mapping,
+                                                  modulePixelsAt(fit.toPicture, {size / 2.0, size / 2.0}),
+                                                  size, size, negative),
+                                       isTag);
+    if (!tag) return std::nullopt;
+    SeenCode code = seenCodeOf(*tag);
+    code.corners = cornersOf(fit.toPicture, size, size);
+    return code;
+}
+
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
                                      bool negative, const TagTest& isTag) {
     const GridPattern& pattern = qrPattern(version);

@@ -15,6 +15,11 @@ namespace scanner::reader {
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
                                      bool negative, const TagTest& isTag);
 
+/// A tag where so few known modules show themselves that hardly any fit is right: by the agreement of all its
+/// modules alone, which tells such fits from those that lie on a tag.
+std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const GridFit& fit, bool negative,
+                                            const TagTest& isTag);
+
 /// The same for a tag on a bent label, from a flat fit that found it but could not read it.
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
                                       const TagTest& isTag);

@@ -14,7 +14,8 @@ struct TagReading {
     std::string text;
     int erased = 0; ///< codewords given up before mending
     int errors = 0; ///< codewords mended beside those
-    bool byAgreement = false; ///< more was wrong than the code mends: the tag that agrees best with all modules
+    bool byAgreement =
+        false; ///< more was wrong than the code mends: the tag that agrees best with all modules
 
     /// Of the 17 check codewords fewer than this many were left to prove the reading.
     bool needsGuesswork() const { return byAgreement || erased + 2 * errors > 15 || erased > 8; }
@@ -23,6 +24,11 @@ struct TagReading {
 /// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every
 /// tag shares and `isTag` agree. Tags only: other texts and other levels are left to the general decoder.
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag);
+
+/// Where more may be wrong than the Reed-Solomon code mends (decodeQrTag tries it last): the word that agrees
+/// best with all modules, if it is a tag, little speaks against it, and clearly more against every other
+/// word.
+std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag);
 
 /// Whether the modules of a version 1-H symbol say clearly that it does not hold this tag alone, though
 /// another decoder mended them to it. False when they are of another level or encoding.

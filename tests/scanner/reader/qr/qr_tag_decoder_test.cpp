@@ -18,6 +18,19 @@ GridSamples samplesOf(const scanner::GreyPicture& modules) {
     return samples;
 }
 
+/// Where codewords lie: below and beside the upper finders.
+int anyPlace(std::mt19937& random) {
+    for (;;) {
+        const int column = static_cast<int>(random() % 21), row = static_cast<int>(random() % 21);
+        const bool finders = row < 9 && (column < 9 || column > 12);
+        if (!finders && !(row > 12 && column < 9)) return row * 21 + column;
+    }
+}
+
+void smear(GridSamples& samples, int place) {
+    samples.values[place] = samples.values[place] > 120 ? 90.0f : 150.0f;
+}
+
 void flip(GridSamples& samples, int place) {
     samples.values[place] = 240 - samples.values[place];
 }
@@ -71,6 +84,45 @@ TEST(QrTagDecoder, readsUnderADarkBlotButNotASplice) {
     ASSERT_TRUE(reading);
     EXPECT_EQ(reading->text, text);
     EXPECT_FALSE(decodeQrTag(spliced, pictures::isTag));
+}
+
+// As a smeared label shows them: hit modules are on the wrong side, less surely than the others are right.
+// They lie in far more codewords than Reed-Solomon mends or gives up.
+TEST(QrTagDecoder, tellsByAgreementWhatIsSmearedBeyondTheCode) {
+    int byAgreement = 0;
+    for (unsigned number = 0; number < 40; ++number) {
+        const std::string text = pictures::tagCode(number);
+        std::mt19937 random(number);
+        GridSamples smeared = samplesOf(pictures::qrModules(text)), turned = smeared;
+        for (int hit = 0; hit < 34; ++hit) {
+            const int place = anyPlace(random);
+            smear(smeared, place);
+            flip(turned, place);
+        }
+        const auto reading = decodeQrTag(smeared, pictures::isTag);
+        ASSERT_TRUE(reading) << text;
+        EXPECT_EQ(reading->text, text);
+        byAgreement += reading->byAgreement;
+        EXPECT_TRUE(!reading->byAgreement || reading->needsGuesswork());
+        const auto sure = decodeQrTag(turned, pictures::isTag); // as surely wrong as the others are right
+        EXPECT_FALSE(sure && sure->byAgreement) << text;
+    }
+    EXPECT_EQ(byAgreement, 40);
+}
+
+// Ten characters of which the last is no check character: the text that agrees best is no tag, and no other
+// is told.
+TEST(QrTagDecoder, tellsNoOtherTagThanTheTextThatAgreesBest) {
+    std::mt19937 random(3);
+    std::string text = pictures::tagCode(5);
+    text.back() = text.back() == '7' ? '8' : '7';
+    GridSamples smeared = samplesOf(pictures::qrModules(text));
+    for (int hit = 0; hit < 25; ++hit)
+        smear(smeared, anyPlace(random));
+    EXPECT_FALSE(decodeByAgreement(smeared, pictures::isTag));
+    const auto any = decodeByAgreement(smeared, [](const std::string&) { return true; });
+    ASSERT_TRUE(any);
+    EXPECT_EQ(any->text, text);
 }
 
 // The general decoder mends up to eight of the 26 codewords, so it may tell one of two joined labels.
