@@ -155,29 +155,6 @@ GridPattern makePattern(int n) {
     return pattern;
 }
 
-/// The whole symbol from its codewords; what neither finder nor codewords fill is the fixed corner of some
-/// sizes.
-GridSamples drawn(const std::vector<std::uint8_t>& word, const MatrixSize& size) {
-    const int n = size.modules, side = n - 2;
-    GridSamples modules{n, n, std::vector<float>(static_cast<std::size_t>(n) * n, 1)};
-    const GridPattern& pattern = matrixPattern(n);
-    for (int r = 0; r < n; ++r)
-        for (int c = 0; c < n; ++c)
-            if (pattern.at(c, r) != 0) modules.values[r * n + c] = pattern.at(c, r);
-    const auto& places = placementFor(side).places();
-    if (side * side % 8 != 0) {
-        modules.values[(n - 2) * n + n - 2] = -1;
-        modules.values[(n - 3) * n + n - 3] = -1;
-    }
-    for (std::size_t i = 0; i < word.size(); ++i)
-        for (int bit = 0; bit < 8; ++bit) {
-            const int place = places[i][bit];
-            modules.values[(place / side + 1) * n + place % side + 1] =
-                word[i] >> (7 - bit) & 1 ? -1.0f : 1.0f;
-        }
-    return modules;
-}
-
 } // namespace
 
 std::span<const MatrixSize> matrixSizes() {
@@ -204,21 +181,51 @@ std::vector<int> matrixCodewords(const MatrixSize& size) {
     return codewords;
 }
 
+std::vector<float> matrixEvidence(const GridSamples& soft, const MatrixSize& size) {
+    const int side = size.modules - 2;
+    const auto& places = placementFor(side).places();
+    std::vector<float> evidence;
+    for (int i = 0; i < size.data + size.checks; ++i)
+        for (const int place : places[i])
+            evidence.push_back(-soft.at(place % side + 1, place / side + 1));
+    return evidence;
+}
+
+/// What neither finder nor codewords fill is the fixed corner of some sizes.
+GridSamples drawnMatrix(const std::vector<std::uint8_t>& word, const MatrixSize& size) {
+    const int n = size.modules, side = n - 2;
+    GridSamples modules{n, n, std::vector<float>(static_cast<std::size_t>(n) * n, 1)};
+    const GridPattern& pattern = matrixPattern(n);
+    for (int r = 0; r < n; ++r)
+        for (int c = 0; c < n; ++c)
+            if (pattern.at(c, r) != 0) modules.values[r * n + c] = pattern.at(c, r);
+    const auto& places = placementFor(side).places();
+    if (side * side % 8 != 0) {
+        modules.values[(n - 2) * n + n - 2] = -1;
+        modules.values[(n - 3) * n + n - 3] = -1;
+    }
+    for (std::size_t i = 0; i < word.size(); ++i)
+        for (int bit = 0; bit < 8; ++bit) {
+            const int place = places[i][bit];
+            modules.values[(place / side + 1) * n + place % side + 1] =
+                word[i] >> (7 - bit) & 1 ? -1.0f : 1.0f;
+        }
+    return modules;
+}
+
 std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSize& size, int fewestErased,
                                         int mostErased) {
-    const int n = size.modules, side = n - 2, total = size.data + size.checks;
-    const auto& places = placementFor(side).places();
-    const SoftWord word = softWordOf(total, [&](int codeword, int bit) {
-        const int place = places[codeword][bit];
-        return -soft.at(place % side + 1, place / side + 1);
-    });
+    const std::vector<float> evidence = matrixEvidence(soft, size);
+    const SoftWord word = softWordOf(size.data + size.checks,
+                                     [&](int codeword, int bit) { return evidence[codeword * 8 + bit]; });
     const std::vector<int> order = word.leastCertainFirst();
     for (int erased = fewestErased; erased <= mostErased; erased += 2) {
         auto mended = word.values;
         const int errors = ReedSolomon::forDataMatrix().mend(
             mended, size.checks, std::span(order).first(static_cast<std::size_t>(erased)));
         if (errors >= 0)
-            return MatrixReading{drawn(mended, size), erased, errors, size.checks, word.changedIn(mended)};
+            return MatrixReading{drawnMatrix(mended, size), erased, errors, size.checks,
+                                 word.changedIn(mended)};
     }
     return std::nullopt;
 }

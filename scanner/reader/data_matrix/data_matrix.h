@@ -29,14 +29,24 @@ struct MatrixReading {
     int erased = 0;
     int errors = 0;
     int checks = 0;
-    int changed = 0; ///< codewords that differ from what the modules say
+    int changed = 0;          ///< codewords that differ from what the modules say
+    bool byAgreement = false; ///< more was wrong than the code mends
 
     /// Fewer than two check codewords were left to prove the reading, or many codewords were given up.
-    bool needsGuesswork() const { return erased + 2 * errors > checks - 2 || erased > checks / 2; }
+    bool needsGuesswork() const {
+        return byAgreement || erased + 2 * errors > checks - 2 || erased > checks / 2;
+    }
 };
 
 /// The codeword of each module, row by row; -1 where there is none.
 std::vector<int> matrixCodewords(const MatrixSize& size);
+
+/// What the soft modules (negative: dark) say of each bit of the codewords, most significant first: above 0
+/// for a one.
+std::vector<float> matrixEvidence(const GridSamples& soft, const MatrixSize& size);
+
+/// The whole symbol (negative: dark) from its codewords.
+GridSamples drawnMatrix(const std::vector<std::uint8_t>& word, const MatrixSize& size);
 
 /// Mends what the soft modules (negative: dark) tell, giving up 0 to `mostErased` least certain codewords.
 std::optional<MatrixReading> mendMatrix(const GridSamples& soft, const MatrixSize& size, int fewestErased,

@@ -1,6 +1,7 @@
 #include "scanner/reader/data_matrix/data_matrix_step.h"
 
 #include "scanner/reader/data_matrix/data_matrix.h"
+#include "scanner/reader/data_matrix/matrix_agreement.h"
 #include "scanner/reader/dissent.h"
 #include "scanner/reader/general_decoder.h"
 #include "scanner/reader/image/bent_fit.h"
@@ -101,6 +102,20 @@ Dissent dissentFrom(const GridSamples& soft, const GridSamples& drawn) {
     return dissent;
 }
 
+/// A tag of which more is wrong than the Reed-Solomon code mends.
+std::optional<SeenCode> decodeByAgreement(const GridSamples& samples, const MatrixSize& size,
+                                          const TagTest& isTag) {
+    for (const Threshold& threshold : {Threshold{7, 0.7f}, Threshold{0, 0.7f}}) {
+        const GridSamples soft = softModules(samples, threshold);
+        const auto reading = mendByAgreement(soft, size);
+        auto code = reading ? decodeCleanGrid(reading->modules, Symbology::DataMatrix) : std::nullopt;
+        if (!code || !isTag(code->text) || dissentFrom(soft, reading->modules).refuses()) continue;
+        code->howRead = HowRead::Guessed;
+        return code;
+    }
+    return std::nullopt;
+}
+
 /// `mapping`: modules to the picture, flat or bent.
 template <class Mapping>
 std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapping, double modulePixels,
@@ -126,7 +141,10 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapp
             return code;
         }
     }
-    return std::nullopt;
+    if (!isTag || budget.isSpent()) return std::nullopt;
+    auto code = decodeByAgreement(samples, size, isTag);
+    if (code) code->corners = {mapping(0, 0), mapping(n, 0), mapping(n, n), mapping(0, n)};
+    return code;
 }
 
 const MatrixSize& sizeOf(int modules) {
