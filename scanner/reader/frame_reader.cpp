@@ -16,7 +16,8 @@ namespace {
 constexpr double leastCorrelation = 0.55; // of a fit that is worth decoding
 constexpr double poorCorrelation = 0.4;   // of one where a tag may lie, if all its modules agree
 constexpr double bendable = 0.5;          // of a flat fit that bending may improve
-constexpr int mostTriples = 40, mostPairs = 60;
+constexpr int mostTriples = 40;
+constexpr std::size_t mostPairs = 60, mostSingles = 20;
 
 /// A full HD frame keeps its size; a photograph's pixels tell less than they cost.
 GreyPicture reduced(GreyPicture picture) {
@@ -54,10 +55,10 @@ void FrameReader::run(ReadingStep step) {
         return readPatches(1, 1, false);
     case ReadingStep::TwoFinders:
         finders();
-        return readGuesses(*m_contrast, *m_finders, 1, guessFromPairs);
+        return readGuesses(*m_contrast, *m_finders, 1, guessFromPairs, mostPairs);
     case ReadingStep::OneFinder:
         finders();
-        return readGuesses(*m_contrast, *m_finders, 1, guessFromSingles);
+        return readGuesses(*m_contrast, *m_finders, 1, guessFromSingles, mostSingles);
     case ReadingStep::BentLabels:
         return readAllBent();
     case ReadingStep::CloseUp:
@@ -183,12 +184,12 @@ bool FrameReader::readBent(const Unread& unread) {
 
 /// `scale`: full pixels to one of the map in which the finders were sought.
 void FrameReader::readGuesses(const ContrastMap& map, const std::vector<Finder>& finders, double scale,
-                              GuessMaker from) {
+                              GuessMaker from, std::size_t most) {
     const auto full = [&](Point p) { return Point{p.x * scale, p.y * scale}; };
     std::vector<Finder> free;
     for (const Finder& finder : finders)
         if (!isTaken(full(finder.centre))) free.push_back(finder);
-    for (const PairGuess& guess : from(map, free, mostPairs, m_budget)) {
+    for (const PairGuess& guess : from(map, free, most, m_budget)) {
         if (!hasTime()) return;
         if (isTaken(full(free[guess.first].centre)) || isTaken(full(free[guess.second].centre))) continue;
         const Homography toPicture = scaling(scale) * guess.toPicture;
@@ -213,7 +214,7 @@ void FrameReader::readCloseUp() {
         auto found = findFinders(map, m_budget, m_mostPlaces);
         std::erase_if(found, [](const Finder& finder) { return finder.module < large; });
         readTriples(found, 1 << level);
-        if (!m_isCut) readGuesses(map, found, 1 << level, guessFromPairs);
+        if (!m_isCut) readGuesses(map, found, 1 << level, guessFromPairs, mostPairs);
     }
     if (!m_isCut) readPatches(2, 2, false);
 }

@@ -68,7 +68,7 @@ private:
     void readTriples(const std::vector<Finder>& finders, double scale);
     using GuessMaker = decltype(&guessFromPairs);
     void readGuesses(const ContrastMap& map, const std::vector<Finder>& finders, double scale,
-                     GuessMaker from);
+                     GuessMaker from, std::size_t most);
     bool readFlat(const GridFit& fit, int version, bool negative);
     bool readBent(const Unread& unread);
     void readAllBent();
