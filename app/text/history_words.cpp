@@ -48,11 +48,27 @@ QString meansInWords(const QString& seenBy) {
                                : HistoryWordsText::tr("typed");
 }
 
-/// The cells that a fact set, as "kit type: knife, size: M"; names as in the register's files.
-QString cellsInWords(const QJsonObject& set) {
+/// "120 months" of a rule's number, whose unit its kind says; "14 days" of a column that has a unit.
+QString valueInWords(const core::Sheet& sheet, const core::Column& column, const QJsonObject& set) {
+    const QString stored = field(set, std::string(column.name).c_str());
+    const QString value = choiceInWords(column, stored.toStdString());
+    const bool isCountOfRule = sheet.id == core::SheetId::LifeRules && column.name == "n";
+    const QString unit =
+        isCountOfRule ? countedBy(field(set, "kind").toStdString()) : unitOf(sheet.id, column.name);
+    return unit.isEmpty() ? value : HistoryWordsText::tr("%1 %2").arg(value, unit);
+}
+
+/// The cells that a fact set, as "kit type: knife, size: M"; names and choices as in the forms.
+QString cellsInWords(core::SheetId id, const QJsonObject& set) {
+    const core::Sheet& sheet = core::sheet(id);
     QStringList words;
+    for (const core::Column& column : sheet.columns)
+        if (!field(set, std::string(column.name).c_str()).isEmpty())
+            words << HistoryWordsText::tr("%1: %2").arg(columnInWords(id, column.name),
+                                                        valueInWords(sheet, column, set));
+    // A column of a later version is called as the record calls it.
     for (auto cell = set.begin(); cell != set.end(); ++cell)
-        if (!cell.value().toString().isEmpty())
+        if (sheet.indexOf(cell.key().toStdString()) < 0 && !cell.value().toString().isEmpty())
             words << HistoryWordsText::tr("%1: %2").arg(app::text(cell.key()).replace('_', ' '),
                                                         app::text(cell.value().toString()));
     return words.join(HistoryWordsText::tr(", "));
@@ -70,9 +86,10 @@ QString stateInWords(const QJsonObject& set) {
 /// The first row that names an item's kit type is its beginning.
 QString itemInWords(const QJsonObject& set) {
     if (set.contains("kit_type"))
-        return HistoryWordsText::tr("entered in the register: %1").arg(cellsInWords(set));
+        return HistoryWordsText::tr("entered in the register: %1")
+            .arg(cellsInWords(core::SheetId::Items, set));
     if (set.contains("state")) return stateInWords(set);
-    return HistoryWordsText::tr("changed in the register: %1").arg(cellsInWords(set));
+    return HistoryWordsText::tr("changed in the register: %1").arg(cellsInWords(core::SheetId::Items, set));
 }
 
 QString serviceInWords(const QJsonObject& row, const QJsonObject& set) {
@@ -111,7 +128,7 @@ QString useInWords(const QJsonObject& row, const QJsonObject& set) {
 QString personInWords(QJsonObject set) {
     for (const core::Column& column : core::sheet(core::SheetId::People).columns)
         if (column.isPrivate) set.remove(text(std::string(column.name)));
-    const QString cells = cellsInWords(set);
+    const QString cells = cellsInWords(core::SheetId::People, set);
     return cells.isEmpty() ? HistoryWordsText::tr("written in the register")
                            : HistoryWordsText::tr("written in the register: %1").arg(cells);
 }
@@ -128,13 +145,16 @@ QString rowInWords(const QString& kind, const QJsonObject& body) {
     if (kind == "use_record") return useInWords(row, set);
     if (kind == "happening")
         return HistoryWordsText::tr("%1 on %2").arg(field(row, "event"), dayInWords(field(row, "day")));
-    if (kind == "part") return HistoryWordsText::tr("part %1: %2").arg(field(row, "part"), cellsInWords(set));
-    if (kind == "manifest_line")
-        return HistoryWordsText::tr("manifest, %1: %2").arg(field(row, "kit_type"), cellsInWords(set));
-    if (kind == "point")
-        return HistoryWordsText::tr("point %1: %2").arg(field(row, "point"), cellsInWords(set));
     if (kind == "person") return personInWords(set);
-    return HistoryWordsText::tr("written in the register: %1").arg(cellsInWords(set));
+    const core::Sheet* sheet = core::sheetOfTable(kind.toStdString());
+    if (!sheet) return kind; // of a later version
+    const QString cells =
+        body["gone"].toBool() ? HistoryWordsText::tr("removed") : cellsInWords(sheet->id, set);
+    if (kind == "part") return HistoryWordsText::tr("part %1: %2").arg(field(row, "part"), cells);
+    if (kind == "manifest_line")
+        return HistoryWordsText::tr("manifest, %1: %2").arg(field(row, "kit_type"), cells);
+    if (kind == "point") return HistoryWordsText::tr("point %1: %2").arg(field(row, "point"), cells);
+    return HistoryWordsText::tr("written in the register: %1").arg(cells);
 }
 
 QString peopleInWords(const QJsonArray& people) {

@@ -119,6 +119,10 @@ QString effectsInLines(const core::OutlookChange& change, core::CalendarDay toda
     return sentences.join('\n');
 }
 
+QString warningInWords(const core::Error& warning) {
+    return inWordsOfForms(rejectionInWords(warning));
+}
+
 QString warningsInLines(const std::vector<core::Error>& warnings, int most) {
     const auto isSlip = [](const core::Error& each) {
         return each.code == core::ErrorCode::ClassLikeAnother ||
@@ -128,8 +132,7 @@ QString warningsInLines(const std::vector<core::Error>& warnings, int most) {
     std::stable_partition(ordered.begin(), ordered.end(), isSlip); // the cause of what else is told
     QStringList sentences;
     for (const core::Error& each : ordered)
-        sentences << OutlookText::tr("Is it meant so? %1.")
-                         .arg(withCapital(inWordsOfForms(rejectionInWords(each))));
+        sentences << OutlookText::tr("Is it meant so? %1.").arg(withCapital(warningInWords(each)));
     sentences.removeDuplicates();
     shorten(sentences, most);
     return sentences.join('\n');

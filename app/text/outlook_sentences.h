@@ -23,6 +23,8 @@ QStringList effectsInWords(const core::OutlookChange& change, core::CalendarDay 
 /// The same, one a line with its full stop: at most so many, then how many more. Empty: it changes nothing.
 QString effectsInLines(const core::OutlookChange& change, core::CalendarDay today, int most);
 
+/// What may not be meant so, as a reason: "the class …". In the words of the forms.
+QString warningInWords(const core::Error& warning);
 /// What may not be meant so, each once and on a line of its own ("Is it meant so? The class …"); likewise at
 /// most so many.
 QString warningsInLines(const std::vector<core::Error>& warnings, int most);

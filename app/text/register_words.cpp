@@ -74,6 +74,7 @@ constexpr ColumnWords columnWords[] = {
     {"wanted", QT_TRANSLATE_NOOP("RegisterWords", "wanted for the boats")},
     // Life rules.
     {"rule", QT_TRANSLATE_NOOP("RegisterWords", "name of the rule")},
+    {"kind", QT_TRANSLATE_NOOP("RegisterWords", "how it is checked"), nullptr, nullptr, SheetId::Points},
     {"kind", QT_TRANSLATE_NOOP("RegisterWords", "kind of rule")},
     {"n", QT_TRANSLATE_NOOP("RegisterWords", "how many")},
     {"steps", QT_TRANSLATE_NOOP("RegisterWords", "otherwise with age"), nullptr,

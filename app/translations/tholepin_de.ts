@@ -4391,6 +4391,14 @@ Erledigt am %1: %2</translation>
         <source>in a spreadsheet, what “%1” means is asked again</source>
         <translation>in einer Tabelle wird wieder gefragt, was „%1“ bedeutet</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>entfernt</translation>
+    </message>
 </context>
 <context>
     <name>Kit</name>
@@ -5138,6 +5146,10 @@ Erledigt am %1: %2</translation>
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1. No boat has this class: nothing is asked by it.</source>
+        <translation>%1. Kein Boot hat diese Klasse: nach ihr wird nichts verlangt.</translation>
     </message>
 </context>
 <context>
@@ -6168,6 +6180,10 @@ Erledigt am %1: %2</translation>
         <source>registered by mistake</source>
         <translation>Fehleintrag</translation>
     </message>
+    <message>
+        <source>how it is checked</source>
+        <translation>wie geprüft wird</translation>
+    </message>
 </context>
 <context>
     <name>RuleDays</name>
@@ -6868,6 +6884,14 @@ Erledigt am %1: %2</translation>
     <message>
         <source>; </source>
         <translation>; </translation>
+    </message>
+    <message>
+        <source>Row %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>and %1 more, each in its row above</source>
+        <translation>und %1 weitere, jede oben in ihrer Zeile</translation>
     </message>
 </context>
 <context>
@@ -8996,11 +9020,11 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     </message>
     <message>
         <source>This boat has no class, so nothing is asked of it: choose one under Register first.</source>
-        <translation>Dieses Boot hat keine Klasse, also wird nichts von ihm verlangt: zuerst unter Register eine wählen.</translation>
+        <translation>Dieses Boot hat keine Klasse, also wird nichts von ihm verlangt: zuerst unter Verzeichnis eine wählen.</translation>
     </message>
     <message>
         <source>Nothing is asked of class “%1” yet: write its list under Manifests first, or give the boat the right class under Register.</source>
-        <translation>Von der Klasse „%1“ wird noch nichts verlangt: zuerst unter Packlisten ihre Liste schreiben, oder dem Boot unter Register die richtige Klasse geben.</translation>
+        <translation>Von der Klasse „%1“ wird noch nichts verlangt: zuerst unter Packlisten ihre Liste schreiben, oder dem Boot unter Verzeichnis die richtige Klasse geben.</translation>
     </message>
     <message>
         <source>Their tags as PDF…</source>
@@ -9178,6 +9202,10 @@ Für ein Gerät, das noch keine Datei dieses Vereins hat, eine Kopie mitnehmen.<
     <message>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>%1, row %2: %3</source>
+        <translation>%1, Zeile %2: %3</translation>
     </message>
 </context>
 <context>
@@ -9852,6 +9880,14 @@ Erledigt am %2: %3</translation>
         <source>removes what %1 has of its own: its class&apos;s holds again</source>
         <translation>entfernt, was %1 Eigenes hat: es gilt wieder, was die Klasse verlangt</translation>
     </message>
+    <message>
+        <source>Remove “%1” from class %2? No boat has the class.</source>
+        <translation>„%1“ bei der Klasse %2 entfernen? Kein Boot hat die Klasse.</translation>
+    </message>
+    <message>
+        <source>No boat has this class: what is asked by it can only be removed here, until a boat gets the class under Register.</source>
+        <translation>Kein Boot hat diese Klasse: Was nach ihr verlangt wird, kann hier nur entfernt werden, bis unter Verzeichnis ein Boot die Klasse bekommt.</translation>
+    </message>
 </context>
 <context>
     <name>app::ManifestPointPanel</name>
@@ -9959,6 +9995,10 @@ Erledigt am %2: %3</translation>
         <source>Remove point</source>
         <translation>Prüfpunkt entfernen</translation>
     </message>
+    <message>
+        <source>%1, class %2</source>
+        <translation>%1, Klasse %2</translation>
+    </message>
 </context>
 <context>
     <name>app::ManifestsPage</name>
@@ -10037,6 +10077,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>Import…</source>
         <translation>Einlesen…</translation>
+    </message>
+    <message>
+        <source>class %1: no boat has it</source>
+        <translation>Klasse %1: kein Boot hat sie</translation>
     </message>
 </context>
 <context>
@@ -11233,6 +11277,10 @@ Erledigt am %2: %3</translation>
         <source>Why it is refused</source>
         <translation>Warum abgelehnt</translation>
     </message>
+    <message>
+        <source>Is it meant so?</source>
+        <translation>Ist das so gemeint?</translation>
+    </message>
 </context>
 <context>
     <name>app::SignPanel</name>
@@ -11400,6 +11448,10 @@ Erledigt am %2: %3</translation>
     <message>
         <source>The rows are being looked at…</source>
         <translation>Die Zeilen werden angesehen…</translation>
+    </message>
+    <message>
+        <source>Next such row</source>
+        <translation>Nächste solche Zeile</translation>
     </message>
 </context>
 <context>

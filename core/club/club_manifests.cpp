@@ -4,6 +4,7 @@
 #include "core/base/instant.h"
 #include "core/base/result.h"
 #include "core/club/manifest_writer.h"
+#include "core/exchange/csv_import.h"
 
 #include "core/register/typed_rows.h"
 
@@ -67,12 +68,28 @@ Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine
     });
 }
 
-Outcome ClubManifests::dropOwnLine(const std::string& boat, const ManifestLine& seen, const std::string& by,
-                                   Moment moment) {
+std::vector<Error> ClubManifests::warningsOfLine(const ManifestOwner& owner, const ManifestLine& line,
+                                                 CalendarDay today) const {
+    const bool isBoat = owner.kind == ManifestOwner::Kind::Boat;
+    CellTexts row{{isBoat ? "boat" : "boat_class", owner.name}};
+    for (const CellTexts& cells : {keyOfLine(line), cellsOfLine(line, {})})
+        row.insert(row.end(), cells.begin(), cells.end());
+    std::vector<Error> warnings;
+    for (RejectedRow& each :
+         planRows(sheet(SheetId::ManifestLines), {row}, m_state->registerStore, today).warnings)
+        warnings.push_back(std::move(each.reason));
+    return warnings;
+}
+
+Outcome ClubManifests::dropOwnLine(const ManifestOwner& owner, const ManifestLine& seen,
+                                   const std::string& by, Moment moment) {
     return m_state->write(Right::GearOfficer, [&](Ledger& ledger) -> Outcome {
-        ManifestWriter writer(*m_state, ledger, SheetId::ManifestLines, {ManifestOwner::Kind::Boat, boat}, by,
-                              moment);
-        if (!writer.find(keyOfLine(seen))) return Error{ErrorCode::NoOwnLine, {boat, seen.kitType}};
+        ManifestWriter writer(*m_state, ledger, SheetId::ManifestLines, owner, by, moment);
+        const bool isOfClass = owner.kind == ManifestOwner::Kind::BoatClass;
+        // What is asked of a boat is not to go unseen, with a line that was looked at as nobody's.
+        if (isOfClass && writer.checkOwner()) return lineChanged(seen);
+        if (!isOfClass && !writer.find(keyOfLine(seen)))
+            return Error{ErrorCode::NoOwnLine, {owner.name, seen.kitType}};
         if (!isAskedStill(writer.now(), seen)) return lineChanged(seen);
         writer.drop(keyOfLine(seen));
         return Done{};

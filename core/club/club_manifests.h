@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 
 #include <string>
+#include <vector>
 
 namespace core {
 
@@ -30,9 +31,15 @@ public:
     /// substitutes it had.
     Outcome changeLine(const ManifestOwner& owner, const ManifestLine& line, const std::string& by,
                        Moment moment, const ManifestLine* seen = nullptr);
+    /// What may not be meant so when that line is asked of the owner (a kit type of which the club has no
+    /// item), as an import of it would warn. Empty of a line that an import would refuse.
+    std::vector<Error> warningsOfLine(const ManifestOwner& owner, const ManifestLine& line,
+                                      CalendarDay today) const;
     /// Takes the boat's own line away: its class's holds again, and is followed when it changes. `seen` as
-    /// above. NotFound: the boat has no line of its own for that kit type.
-    Outcome dropOwnLine(const std::string& boat, const ManifestLine& seen, const std::string& by,
+    /// above. NotFound: the boat has no line of its own for that kit type. Of a class that no boat has, whose
+    /// lines cannot be changed here: takes its line away, as ClubRegister::remove does; NotAllowed when a
+    /// boat has it by now.
+    Outcome dropOwnLine(const ManifestOwner& owner, const ManifestLine& seen, const std::string& by,
                         Moment moment);
     /// The same for points. Without `seen` it is a new one; with another name or phase than `seen` the point
     /// is renamed in its place. BadInput: a point of that name is asked already. NotAllowed: a boat cannot

@@ -67,6 +67,25 @@ std::vector<std::string> ManifestRecord::classes() const {
     return names;
 }
 
+std::vector<std::string> ManifestRecord::classesWithoutBoat() const {
+    std::map<std::string, std::string> byKey;
+    const auto add = [&](const Rows& rows, SheetId id) {
+        for (const auto& [key, row] : rows) {
+            const std::string name(cell(id, row.cells, "boat_class"));
+            const bool isAsked = id == SheetId::Points || manifestLineFrom(row.cells).quantity > 0;
+            if (isAsked && !name.empty()) byKey.emplace(foldName(name), name);
+        }
+    };
+    add(m_now.lines, SheetId::ManifestLines);
+    add(m_now.points, SheetId::Points);
+    for (const std::string& name : classes())
+        byKey.erase(foldName(name));
+    std::vector<std::string> names;
+    for (const auto& [key, name] : byKey)
+        names.push_back(name);
+    return names;
+}
+
 std::vector<std::string> ManifestRecord::boats() const {
     std::vector<std::string> names;
     for (const auto& [key, row] : m_now.boats)

@@ -64,8 +64,9 @@ public:
     /// Both by stamp, oldest first.
     ManifestRecord(std::vector<ManifestFact> facts, std::vector<ManifestCheck> checks);
 
-    std::vector<std::string> classes() const;                             ///< of today's boats, by name
-    std::vector<std::string> boats() const;                               ///< of today, by name
+    std::vector<std::string> classes() const;            ///< of today's boats, by name
+    std::vector<std::string> classesWithoutBoat() const; ///< of today's lines and points alone, by name
+    std::vector<std::string> boats() const;              ///< of today, by name
     std::vector<std::string> boatsOf(const std::string& boatClass) const; ///< today, by name
     Manifest now(const ManifestOwner& owner) const { return manifestIn(m_now, owner); }
     /// As it stood when the fact of that stamp had been recorded.

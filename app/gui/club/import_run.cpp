@@ -3,6 +3,7 @@
 #include "app/gui/club/club_thread.h"
 #include "app/text/cautions.h"
 #include "app/text/errors.h"
+#include "app/text/outlook_sentences.h"
 #include "app/text/sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -17,6 +18,16 @@
 namespace app {
 namespace {
 
+/// A line each of the first rows, and how many more there are.
+template <class InWords>
+QString firstOf(const std::vector<core::RejectedRow>& rows, std::size_t most, InWords inWords) {
+    QStringList lines;
+    for (std::size_t i = 0; i < std::min(most, rows.size()); ++i)
+        lines << inWords(rows[i]);
+    if (rows.size() > most) lines << ImportRun::tr("and %1 more").arg(rows.size() - most);
+    return lines.join('\n');
+}
+
 QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
     if (!plan) return errorSentence(plan.error());
     if (!plan->rejected.empty()) return rejectedInWords(*plan);
@@ -28,22 +39,26 @@ QString sentenceOf(const core::Result<core::ImportPlan>& plan) {
     }
     const QString imported = counted(rows, QT_TRANSLATE_N_NOOP("Words", "Imported: %n row."),
                                      QT_TRANSLATE_N_NOOP("Words", "Imported: %n rows."));
-    return hasRules ? imported + QLatin1Char(' ') + toleranceCaution() : imported;
+    const QString told = hasRules ? imported + QLatin1Char(' ') + toleranceCaution() : imported;
+    return plan->warnings.empty() ? told : told + '\n' + warnedInWords(*plan);
 }
 
 } // namespace
 
 QString rejectedInWords(const core::ImportPlan& plan) {
-    constexpr std::size_t shown = 8;
-    QStringList lines{ImportRun::tr("Nothing was imported. Mend these rows and import again:")};
-    for (std::size_t i = 0; i < std::min(shown, plan.rejected.size()); ++i) {
-        const core::RejectedRow& row = plan.rejected[i];
-        lines << ImportRun::tr("%1, row %2 %3: %4")
-                     .arg(text(row.file), QString::number(row.row), text(row.column),
-                          rejectionInWords(row.reason));
-    }
-    if (plan.rejected.size() > shown) lines << ImportRun::tr("and %1 more").arg(plan.rejected.size() - shown);
-    return lines.join('\n');
+    return ImportRun::tr("Nothing was imported. Mend these rows and import again:") + '\n' +
+           firstOf(plan.rejected, 8, [](const core::RejectedRow& row) {
+               return ImportRun::tr("%1, row %2 %3: %4")
+                   .arg(text(row.file), QString::number(row.row), text(row.column),
+                        rejectionInWords(row.reason));
+           });
+}
+
+QString warnedInWords(const core::ImportPlan& plan) {
+    return firstOf(plan.warnings, 4, [](const core::RejectedRow& row) {
+        return ImportRun::tr("%1, row %2: %3")
+            .arg(text(row.file), QString::number(row.row), warningsInLines({row.reason}, 1));
+    });
 }
 
 ImportRun::ImportRun(ClubThread& club, QObject* parent)

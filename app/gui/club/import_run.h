@@ -16,6 +16,8 @@ class ClubThread;
 
 /// The first rows that were rejected, one a line, and how many more there are.
 QString rejectedInWords(const core::ImportPlan& plan);
+/// The first rows that were imported and may not be meant so, likewise.
+QString warnedInWords(const core::ImportPlan& plan);
 
 /// A folder of CSV files on its way into the club file. GUI thread; one at a time.
 class ImportRun : public QObject {
@@ -28,8 +30,9 @@ public:
 
 signals:
     void progressed(int percent);
-    void finished(const QString& sentence); ///< what was imported, or the rows to mend
-    void pinNeeded(const QString& folder);  ///< nothing was imported: it is a gear officer's to do
+    void
+    finished(const QString& sentence); ///< what was imported, and may not be meant so, or the rows to mend
+    void pinNeeded(const QString& folder); ///< nothing was imported: it is a gear officer's to do
 
 private:
     ClubThread& m_club;

@@ -271,7 +271,7 @@ TEST(ClubManifests, aBoatsOwnLineIsTakenAwayAndTheClassIsFollowedAgain) {
     const ManifestLine own{.kitType = "paddle", .quantity = 4, .required = false, .note = "two are spare"};
     ASSERT_TRUE(small.club.manifests().changeLine(tern, own, "Bram Oke", small.now));
     EXPECT_TRUE(line().isOwn);
-    ASSERT_TRUE(small.club.manifests().dropOwnLine("Tern", own, "Bram Oke", small.now));
+    ASSERT_TRUE(small.club.manifests().dropOwnLine(tern, own, "Bram Oke", small.now));
     EXPECT_FALSE(line().isOwn);
     EXPECT_EQ(line().line, (ManifestLine{.kitType = "paddle", .quantity = 2}));
     EXPECT_EQ(line().difference, Difference::None);
@@ -289,7 +289,7 @@ TEST(ClubManifests, aLineThatTheBoatTookAwayComesBackWithItsClass) {
     const ManifestLine none{.kitType = "radio", .quantity = 0};
     ASSERT_TRUE(small.club.manifests().changeLine(tern, none, {}, small.now));
     EXPECT_THAT(asked(small.club.manifests().read()->now(tern)), SizeIs(5));
-    ASSERT_TRUE(small.club.manifests().dropOwnLine("tern", none, {}, small.now));
+    ASSERT_TRUE(small.club.manifests().dropOwnLine({ManifestOwner::Kind::Boat, "tern"}, none, {}, small.now));
     EXPECT_THAT(asked(small.club.manifests().read()->now(tern)), SizeIs(6));
 }
 
@@ -299,7 +299,7 @@ TEST(ClubManifests, anOwnLineLikeTheClassIsKnownAsOwn) {
     ASSERT_TRUE(small.club.manifests().changeLine(tern, same, {}, small.now));
     EXPECT_EQ(small.club.manifests().read()->now(tern).lines.back().difference, Difference::None);
     EXPECT_TRUE(small.club.manifests().read()->now(tern).lines.back().isOwn);
-    ASSERT_TRUE(small.club.manifests().dropOwnLine("Tern", same, {}, small.now));
+    ASSERT_TRUE(small.club.manifests().dropOwnLine(tern, same, {}, small.now));
     EXPECT_FALSE(small.club.manifests().read()->now(tern).lines.back().isOwn);
 }
 
@@ -308,13 +308,12 @@ TEST(ClubManifests, anOwnLineIsDroppedOnlyAsItWasSeenAndOnlyWhereThereIsOne) {
     const ManifestLine own{.kitType = "radio", .quantity = 2}, older{.kitType = "radio", .quantity = 3};
     ASSERT_TRUE(small.club.manifests().changeLine(tern, own, {}, small.now));
     const auto facts = small.club.record().verify(false)->facts;
-    EXPECT_EQ(small.club.manifests().dropOwnLine("Tern", older, {}, small.now).error().kind(),
+    EXPECT_EQ(small.club.manifests().dropOwnLine(tern, older, {}, small.now).error().kind(),
               core::ErrorKind::NotAllowed);
-    EXPECT_EQ(
-        small.club.manifests().dropOwnLine("Petrel", {.kitType = "radio"}, {}, small.now).error().kind(),
-        core::ErrorKind::NotFound);
+    EXPECT_EQ(small.club.manifests().dropOwnLine(petrel, {.kitType = "radio"}, {}, small.now).error().kind(),
+              core::ErrorKind::NotFound);
     EXPECT_EQ(small.club.record().verify(false)->facts, facts);
-    EXPECT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));
+    EXPECT_TRUE(small.club.manifests().dropOwnLine(tern, own, {}, small.now));
     EXPECT_EQ(small.club.record().verify(false)->facts, facts + 1);
 }
 
@@ -323,7 +322,7 @@ TEST(ClubManifests, aDroppedLineIsAVersionAndTheVersionsBeforeKeepIt) {
     const ManifestLine own{.kitType = "radio", .quantity = 2, .note = "one is spare"};
     ASSERT_TRUE(small.club.manifests().changeLine(tern, own, "Bram Oke", small.at("2026-04-01T09:00:00Z")));
     ASSERT_TRUE(
-        small.club.manifests().dropOwnLine("Tern", own, "Odalys Finch", small.at("2026-04-02T09:00:00Z")));
+        small.club.manifests().dropOwnLine(tern, own, "Odalys Finch", small.at("2026-04-02T09:00:00Z")));
     const auto record = *small.club.manifests().read();
     const auto versions = record.versionsOf(tern);
     ASSERT_THAT(versions, SizeIs(3));
@@ -340,7 +339,7 @@ TEST(ClubManifests, aDroppedLineIsInNoExportAndAnOlderExportBringsItBackAsItWas)
     const ManifestLine own{.kitType = "radio", .quantity = 2, .note = "one is spare"};
     ASSERT_TRUE(small.club.manifests().changeLine(tern, own, {}, small.now));
     ASSERT_TRUE(small.club.register_().exportCsv(small.folder / "with", {}));
-    ASSERT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));
+    ASSERT_TRUE(small.club.manifests().dropOwnLine(tern, own, {}, small.now));
     ASSERT_TRUE(small.club.register_().exportCsv(small.folder / "without", {}));
     EXPECT_THAT(small.club.register_().importCsv(small.folder / "without", small.now.today, false)->changes,
                 IsEmpty());
@@ -355,7 +354,7 @@ TEST(ClubManifests, aLineWrittenAnewAfterItWasDroppedRemembersNothing) {
     small.import("kit_types.csv", "kit_type\nbailer\n");
     const ManifestLine own{.kitType = "bailer", .required = false, .substitutes = {"knife"}, .note = "aft"};
     ASSERT_TRUE(small.club.manifests().changeLine(tern, own, {}, small.now));
-    ASSERT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));
+    ASSERT_TRUE(small.club.manifests().dropOwnLine(tern, own, {}, small.now));
     ASSERT_TRUE(small.club.manifests().changeLine(tern, {.kitType = "bailer"}, {}, small.now));
     EXPECT_EQ(small.club.manifests().read()->now(tern).lines.back().line,
               (ManifestLine{.kitType = "bailer"}));
@@ -382,6 +381,77 @@ TEST(ClubManifests, substitutesOfALineThatIsAskedAreWrittenAsTheyAreSeen) {
     EXPECT_EQ(small.club.manifests().read()->now(inflatable).lines[1].line, line);
     ASSERT_TRUE(small.club.manifests().changeLine(inflatable, none, {}, small.now, &line));
     EXPECT_EQ(small.club.manifests().read()->now(inflatable).lines[1].line, none);
+}
+
+// What `tholepinctl import` says of the same row (docs/command-line.md, "warnings").
+TEST(ClubManifests, aLineIsWarnedOfAsAnImportOfItWouldWarn) {
+    SmallClub small;
+    small.import("kit_types.csv", "kit_type\nflare\nbailer\n");
+    const auto warned = [&](const ManifestOwner& owner, const ManifestLine& line) {
+        return small.club.manifests().warningsOfLine(owner, line, small.now.today);
+    };
+    const core::Error noFlare{core::ErrorCode::TypeWithoutItem, {"flare"}};
+    EXPECT_THAT(warned(inflatable, {.kitType = "flare", .quantity = 2}), ElementsAre(noFlare));
+    EXPECT_THAT(warned(tern, {.kitType = "flare"}), ElementsAre(noFlare));
+    std::filesystem::create_directories(small.folder / "rows");
+    support::writeFile(small.folder / "rows" / "manifest_lines.csv", "boat,kit_type\nTern,flare\n");
+    const auto import = small.club.register_().importCsv(small.folder / "rows", small.now.today, true);
+    ASSERT_THAT(import->warnings, SizeIs(1));
+    EXPECT_EQ(import->warnings[0].reason, noFlare);
+    // The twins: there is a knife; what may stand in is there; none is asked.
+    EXPECT_THAT(warned(inflatable, {.kitType = "knife", .quantity = 2}), IsEmpty());
+    EXPECT_THAT(warned(inflatable, {.kitType = "flare", .substitutes = {"knife"}}), IsEmpty());
+    EXPECT_THAT(warned(inflatable, {.kitType = "flare", .quantity = 0}), IsEmpty());
+    const ManifestOwner slip{ManifestOwner::Kind::BoatClass, "inflatible"};
+    EXPECT_THAT(warned(slip, {.kitType = "knife"}),
+                ElementsAre(core::Error{core::ErrorCode::ClassWithoutBoat, {"inflatible"}},
+                            core::Error{core::ErrorCode::ClassLikeAnother, {"inflatible", "inflatable"}}));
+    EXPECT_THAT(warned(inflatable, {.kitType = "anchor"}), IsEmpty()) << "an import refuses it";
+    EXPECT_THAT(small.club.manifests().read()->now(inflatable).lines, SizeIs(6)) << "nothing is written";
+}
+
+TEST(ClubManifests, classesThatNoBoatHasAreKnownByTheirLinesAndPoints) {
+    SmallClub small;
+    EXPECT_THAT(small.club.manifests().read()->classesWithoutBoat(), IsEmpty());
+    small.import("manifest_lines.csv",
+                 "boat_class,kit_type,quantity\nSkiff,knife,1\nskiff,radio,1\nraft,knife,0\n");
+    small.import("points.csv", "boat_class,phase,point,kind\ncanoe,launch,hull,look\n");
+    const auto record = *small.club.manifests().read();
+    EXPECT_THAT(record.classesWithoutBoat(), ElementsAre("canoe", "Skiff")) << "of a raft nothing is asked";
+    EXPECT_THAT(record.classes(), ElementsAre("inflatable"));
+    EXPECT_THAT(record.now({ManifestOwner::Kind::BoatClass, "skiff"}).lines, SizeIs(2));
+    small.import("boats.csv", "boat,boat_class\nTern,skiff\n");
+    EXPECT_THAT(small.club.manifests().read()->classesWithoutBoat(), ElementsAre("canoe"));
+}
+
+// As the command `remove` takes it away: nothing of it is left, and its history tells who did it.
+TEST(ClubManifests, aLineOfAClassThatNoBoatHasIsTakenAway) {
+    SmallClub small;
+    small.import("manifest_lines.csv",
+                 "boat_class,kit_type,quantity\nskiff,knife,1\nskiff,radio,2\nskiff,paddle,2\n");
+    const ManifestOwner skiff{ManifestOwner::Kind::BoatClass, "skiff"};
+    const auto lines = small.club.manifests().read()->now(skiff).lines;
+    ManifestLine other = lines[1].line;
+    other.quantity = 1;
+    EXPECT_EQ(small.club.manifests().dropOwnLine(skiff, other, {}, small.now).error(),
+              (core::Error{core::ErrorCode::LineChanged, {"radio"}}))
+        << "it is another by now";
+    ASSERT_TRUE(small.club.manifests().dropOwnLine(skiff, lines[1].line, "Bram Oke", small.now));
+    ASSERT_TRUE(small.club.register_().remove(
+        core::SheetId::ManifestLines,
+        *small.club.register_().row(core::SheetId::ManifestLines, {"skiff", "", "paddle"}), "Bram Oke",
+        small.now));
+    for (const char* kitType : {"radio", "paddle"})
+        EXPECT_FALSE(small.club.register_().row(core::SheetId::ManifestLines, {"skiff", "", kitType}));
+    const auto versions = small.club.manifests().read()->versionsOf(skiff);
+    EXPECT_EQ(versions.back().by, "Bram Oke");
+    EXPECT_EQ(versions.back().changes.back().lineAfter, std::nullopt);
+    small.import("boats.csv", "boat,boat_class\nTern,skiff\n");
+    EXPECT_EQ(small.club.manifests().dropOwnLine(skiff, lines[0].line, {}, small.now).error(),
+              (core::Error{core::ErrorCode::LineChanged, {"knife"}}))
+        << "it is asked of a boat by now";
+    EXPECT_THAT(asked(small.club.manifests().read()->now(tern)), SizeIs(1));
+    EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
 }
 
 } // namespace

@@ -142,7 +142,7 @@ protected:
         if (random() % 2)
             (void)club.manifests().changeLine(owner, line, {}, full.now);
         else
-            (void)club.manifests().dropOwnLine(boat, line, {}, full.now);
+            (void)club.manifests().dropOwnLine(owner, line, {}, full.now);
     }
     void receive(Club& club) {
         core::NewKit kit;

@@ -207,7 +207,7 @@ const std::vector<Act>& officersActs() {
         {"ClubManifests::changeLine",
          [](PinClub& full) { return full.club.manifests().changeLine(tern, ownLine, {}, full.now); }},
         {"ClubManifests::dropOwnLine",
-         [](PinClub& full) { return full.club.manifests().dropOwnLine("Tern", ownLine, {}, full.now); }},
+         [](PinClub& full) { return full.club.manifests().dropOwnLine(tern, ownLine, {}, full.now); }},
         {"ClubManifests::changePoint",
          [](PinClub& full) { return full.club.manifests().changePoint(tern, ownPoint, {}, full.now); }},
         {"ClubManifests::dropPoint",

@@ -42,7 +42,7 @@ public:
         const core::ManifestOwner tern{core::ManifestOwner::Kind::Boat, "Tern"};
         const core::ManifestLine own{.kitType = "radio", .quantity = 2};
         (void)club.manifests().changeLine(tern, own, {}, now);
-        (void)club.manifests().dropOwnLine("Tern", own, {}, now);
+        (void)club.manifests().dropOwnLine(tern, own, {}, now);
         import("people.csv", "person,mass_kg\nBram Oke,82\n");
         club.record().eraseMeasures("Bram Oke", "Odalys Finch").value();
         import("places.csv", "place\nBoat hous\n");

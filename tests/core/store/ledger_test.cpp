@@ -192,7 +192,7 @@ TEST_F(TamperedFile, factsAppliedInAnyOrderGiveTheSameTables) {
     for (const char* kitType : {"radio", "knife"}) {
         const core::ManifestLine own{.kitType = kitType, .quantity = 3, .note = "kept aft"};
         ASSERT_TRUE(small.club.manifests().changeLine(tern, own, {}, small.now));
-        ASSERT_TRUE(small.club.manifests().dropOwnLine("Tern", own, {}, small.now));
+        ASSERT_TRUE(small.club.manifests().dropOwnLine(tern, own, {}, small.now));
     }
     ASSERT_TRUE(small.club.manifests().changeLine(tern, {.kitType = "knife", .quantity = 2}, {}, small.now));
     const auto check = small.open();

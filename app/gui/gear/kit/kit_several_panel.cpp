@@ -48,6 +48,7 @@ KitSeveralPanel::KitSeveralPanel(GearTools given, QWidget* parent)
     , m_why(new ChoiceBox(this))
     , m_do(wordsButton(this, {}, "kitSeveralButton", true))
     , m_none(wordsButton(this, tr("Untick all"), "kitUntickButton"))
+    , m_warnings(wordsLabel(this, "look", "kitSeveralWarningsLabel"))
     , m_effects(wordsLabel(this, "remark", "kitSeveralEffectsLabel"))
     , m_wait(new QTimer(this)) {
     build();
@@ -80,6 +81,7 @@ void KitSeveralPanel::build() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addLayout(row);
+    layout->addWidget(m_warnings);
     layout->addWidget(m_effects);
     layout->addWidget(saidLabel("kitSeveralSaidLabel"));
 }
@@ -196,6 +198,7 @@ void KitSeveralPanel::adapt() {
                          : act() == Act::Move || act() == Act::Size ? !typed.isEmpty()
                                                                     : true;
     m_do->setEnabled(isReady && !m_items.empty());
+    m_warnings->hide();
     m_effects->hide();
     ++m_question;
     if (m_do->isEnabled() && act() != Act::Tags && act() != Act::WriteOff)
@@ -230,11 +233,10 @@ void KitSeveralPanel::plan() {
          moment = tools().time()](core::Club& club) { return club.register_().plan(edit, moment); },
         [this, question = m_question](const core::Result<core::EditPlan>& plan) {
             if (question != m_question || !plan) return;
-            QStringList lines{warningsInLines(plan->warnings, mostEffectsSaid),
-                              effectsInLines(plan->effects, today(), mostEffectsSaid)};
-            lines.removeAll(QString());
-            m_effects->setText(lines.join('\n'));
-            m_effects->setVisible(!m_effects->text().isEmpty());
+            m_warnings->setText(warningsInLines(plan->warnings, mostEffectsSaid));
+            m_effects->setText(effectsInLines(plan->effects, today(), mostEffectsSaid));
+            for (QLabel* label : {m_warnings, m_effects})
+                label->setVisible(!label->text().isEmpty());
         });
 }
 

@@ -70,6 +70,7 @@ private:
     ChoiceBox* m_why;
     QPushButton* m_do;
     QPushButton* m_none;
+    QLabel* m_warnings; ///< what may not be meant so
     QLabel* m_effects;
     QTimer* m_wait;
 };

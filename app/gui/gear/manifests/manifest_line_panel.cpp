@@ -5,6 +5,7 @@
 #include "app/gui/widgets/choice_box.h"
 #include "app/gui/widgets/flow_layout.h"
 #include "app/gui/widgets/labels.h"
+#include "app/text/outlook_sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 #include "core/club/club_manifests.h"
@@ -17,6 +18,7 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -24,7 +26,11 @@
 namespace app {
 namespace {
 
-constexpr int mostItems = 1000; ///< an import takes no more either
+constexpr int mostItems = 1000;       ///< an import takes no more either
+constexpr int warnAfterMs = 300;      ///< as the register's form waits
+constexpr int mostWarningsOfLine = 2; ///< shown; a line with more has names that are wrong anyway
+
+using Warnings = std::vector<core::Error>;
 
 } // namespace
 
@@ -36,7 +42,11 @@ ManifestLinePanel::ManifestLinePanel(GearTools tools, QWidget* parent)
     , m_substitutes(wordsLabel(this, "remark", "manifestSubstitutesLabel"))
     , m_changeSubstitutes(wordsButton(this, tr("Substitutes…"), "manifestSubstitutesButton"))
     , m_menu(new QMenu(this))
-    , m_note(new QLineEdit(this)) {
+    , m_note(new QLineEdit(this))
+    , m_wait(new QTimer(this)) {
+    m_wait->setSingleShot(true);
+    m_wait->setInterval(warnAfterMs);
+    connect(m_wait, &QTimer::timeout, this, &ManifestLinePanel::askForWarnings);
     build();
     connect(m_kitType, &QComboBox::currentIndexChanged, this, [this] {
         m_chosen.clear(); // they were the other kit type's
@@ -74,22 +84,25 @@ void ManifestLinePanel::build() {
 }
 
 void ManifestLinePanel::edit(const core::ManifestOwner& owner, const core::AskedLine& asked,
-                             const QStringList& stillAskedOf) {
+                             const QStringList& stillAskedOf, bool hasBoat) {
     m_line = asked.line;
     m_isOwn = asked.isOwn;
     m_isOwnAlone = owner.kind == core::ManifestOwner::Kind::Boat && asked.isOwn && !asked.ofClass;
     const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
     const QString kit = text(m_line.kitType), name = text(owner.name);
     Shown shown;
+    shown.isOfNoBoat = !hasBoat;
     shown.heading =
         isBoat ? tr("%1, %2").arg(withCapital(kit), name) : tr("%1, class %2").arg(withCapital(kit), name);
-    if (asked.isOwn)
+    if (!hasBoat)
+        shown.about = aboutNoBoat();
+    else if (asked.isOwn)
         shown.about = withCapital(differenceOf(asked)) + '.';
     else if (isBoat)
         shown.about = tr("What you write is %1's own and stays when the class changes.").arg(name);
     shown.mayBeAsClass = asked.isOwn && asked.ofClass;
     if (m_line.quantity > 0) {
-        shown.question = questionOf(kit, owner);
+        shown.question = questionOf(kit, owner, hasBoat);
         if (!stillAskedOf.isEmpty())
             shown.question += ' ' + tr("Still asked by a line of its own: %1.").arg(listed(stillAskedOf));
     }
@@ -141,7 +154,25 @@ void ManifestLinePanel::adapt() {
     const bool isAnother = m_number->value() != m_line.quantity ||
                            m_required->isChecked() != m_line.required || m_chosen != m_line.substitutes ||
                            m_note->text().trimmed() != text(m_line.note);
-    setWritable(isNew() ? !kitType().empty() : isAnother);
+    const bool isWritable = isNew() ? !kitType().empty() : isAnother;
+    setWritable(isWritable);
+    lookForWarnings(isWritable);
+}
+
+/// What was asked before is of another line by now.
+void ManifestLinePanel::lookForWarnings(bool isWritable) {
+    ++m_question;
+    if (isWritable) return m_wait->start();
+    m_wait->stop();
+    showWarnings({});
+}
+
+void ManifestLinePanel::askForWarnings() {
+    ask([owner = owner(), line = wanted(),
+         today = today()](core::Club& club) { return club.manifests().warningsOfLine(owner, line, today); },
+        [this, question = m_question](const Warnings& warnings) {
+            if (question == m_question) showWarnings(warningsInLines(warnings, mostWarningsOfLine));
+        });
 }
 
 /// A menu of what may stand in, each with its mark; it opens and closes by the keyboard.
@@ -164,28 +195,37 @@ void ManifestLinePanel::toggleSubstitute(const std::string& kitType, bool isSubs
     adapt();
 }
 
-void ManifestLinePanel::writeLine(const core::ManifestLine& line) {
-    const QString kit = withCapital(text(line.kitType));
-    const QString sentence =
-        line.quantity == 0 ? takenAwayInWords()
-                           : tr("%1: %2 asked from now on. Checks signed before keep what they were asked.")
-                                 .arg(kit, inWords(line));
-    run(
-        [owner = owner(), line, seen = isNew() ? std::nullopt : std::optional(m_line)](
-            core::Club& club, const std::string& by, core::Moment moment) {
-            return club.manifests().changeLine(owner, line, by, moment, seen ? &*seen : nullptr);
-        },
-        sentence);
-}
-
-void ManifestLinePanel::writeRow() {
+core::ManifestLine ManifestLinePanel::wanted() const {
     core::ManifestLine line = m_line;
     line.kitType = kitType();
     line.quantity = m_number->value();
     line.required = m_required->isChecked();
     line.substitutes = m_chosen;
     line.note = m_note->text().trimmed().toStdString();
-    writeLine(line);
+    return line;
+}
+
+/// Whoever saves at once has not seen yet what may not be meant so: then it is said with the sentence.
+void ManifestLinePanel::writeRow() {
+    const core::ManifestLine line = wanted();
+    changeLine(line, tr("%1: %2 asked from now on. Checks signed before keep what they were asked.")
+                         .arg(withCapital(text(line.kitType)), inWords(line)));
+}
+
+void ManifestLinePanel::changeLine(const core::ManifestLine& line, const QString& sentence) {
+    write(
+        [owner = owner(), line, seen = isNew() ? std::nullopt : std::optional(m_line)](
+            core::Club& club, const std::string& by, core::Moment moment) -> core::Result<Warnings> {
+            Warnings warnings;
+            if (line.quantity > 0) warnings = club.manifests().warningsOfLine(owner, line, moment.today);
+            const auto done = club.manifests().changeLine(owner, line, by, moment, seen ? &*seen : nullptr);
+            if (!done) return done.error();
+            return warnings;
+        },
+        [this, sentence, wereShown = hasWarnings()](const Warnings& warnings) {
+            const QString unseen = wereShown ? QString() : warningsInLines(warnings, 1).section('\n', 0, 0);
+            emit changed(unseen.isEmpty() ? sentence : sentence + ' ' + unseen);
+        });
 }
 
 QString ManifestLinePanel::takenAwayInWords() const {
@@ -194,13 +234,14 @@ QString ManifestLinePanel::takenAwayInWords() const {
 }
 
 void ManifestLinePanel::takeAway() {
-    if (m_isOwnAlone) { // of a boat, and its class asks for none: nothing is left to say
+    // Of a boat, and its class asks for none, or of a class without a boat: nothing is left to say.
+    if (m_isOwnAlone || isOfNoBoat()) {
         dropOwn(takenAwayInWords());
         return;
     }
     core::ManifestLine line = m_line;
     line.quantity = 0;
-    writeLine(line);
+    changeLine(line, takenAwayInWords());
 }
 
 void ManifestLinePanel::makeAsClass() {
@@ -210,8 +251,8 @@ void ManifestLinePanel::makeAsClass() {
 
 void ManifestLinePanel::dropOwn(const QString& sentence) {
     run(
-        [boat = owner().name, seen = m_line](core::Club& club, const std::string& by, core::Moment moment) {
-            return club.manifests().dropOwnLine(boat, seen, by, moment);
+        [owner = owner(), seen = m_line](core::Club& club, const std::string& by, core::Moment moment) {
+            return club.manifests().dropOwnLine(owner, seen, by, moment);
         },
         sentence);
 }

@@ -21,6 +21,7 @@ ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, const QS
     , m_about(wordsLabel(this, "quiet", prefix + "AboutLabel"))
     , m_fields(new QWidget(this))
     , m_scroll(new SideScroll(m_fields, this))
+    , m_warnings(wordsLabel(this, "look", prefix + "WarningsLabel"))
     , m_buttonRows(new QWidget(this))
     , m_rows(new QVBoxLayout(m_fields))
     , m_question(new KeepQuestion(prefix, this))
@@ -34,10 +35,11 @@ ManifestPanel::ManifestPanel(GearTools tools, const QByteArray& prefix, const QS
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spaceUnit / 2);
-    for (QWidget* part : {static_cast<QWidget*>(m_heading), static_cast<QWidget*>(m_about),
-                          static_cast<QWidget*>(m_scroll), m_buttonRows, static_cast<QWidget*>(m_question)})
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_heading, m_about, m_scroll, m_buttonRows, m_question})
         layout->addWidget(part);
     layout->addStretch(1);
+    m_warnings->hide(); // it is put into no layout where nothing is warned of
     connect(m_write, &QPushButton::clicked, this, [this] { writeRow(); });
     connect(m_takeAway, &QPushButton::clicked, this, &ManifestPanel::askFirst);
     connect(m_asClass, &QPushButton::clicked, this, [this] { makeAsClass(); });
@@ -63,36 +65,67 @@ void ManifestPanel::addButtons() {
 }
 
 void ManifestPanel::showFields(bool isShown) {
-    m_scroll->setVisible(isShown);
+    m_scroll->setVisible(isShown && !m_isOfNoBoat);
+    m_about->setVisible(!m_about->text().isEmpty() && (isShown || !m_isOfNoBoat)); // the question says it
+    m_warnings->setVisible(isShown && hasWarnings() && isVisible());
     m_buttonRows->setVisible(isShown);
 }
 
 void ManifestPanel::show(const core::ManifestOwner& owner, const Shown& shown) {
     m_owner = owner;
     m_isNew = shown.isNew;
+    m_isOfNoBoat = shown.isOfNoBoat;
     m_questionText = shown.question;
     m_question->close();
+    m_warnings->clear(); // they were another row's
     showFields(true);
     m_scroll->verticalScrollBar()->setValue(0);
     m_heading->setText(shown.heading);
     m_about->setText(shown.about);
     m_about->setVisible(!shown.about.isEmpty());
     m_takeAway->setVisible(!shown.question.isEmpty());
+    m_write->setVisible(!m_isOfNoBoat);
     (shown.question.isEmpty() ? m_lower : m_upper)->insertWidget(0, m_asClass);
     m_asClass->setVisible(shown.mayBeAsClass);
     m_asClass->setAccessibleDescription(
         tr("removes what %1 has of its own: its class's holds again").arg(text(owner.name)));
 }
 
-QString ManifestPanel::questionOf(const QString& thing, const core::ManifestOwner& owner) {
+QString ManifestPanel::questionOf(const QString& thing, const core::ManifestOwner& owner, bool hasBoat) {
+    if (!hasBoat) return tr("Remove “%1” from class %2? No boat has the class.").arg(thing, text(owner.name));
     return owner.kind == core::ManifestOwner::Kind::Boat
                ? tr("Remove “%1” from %2? It is then asked of it no more.").arg(thing, text(owner.name))
                : tr("Remove “%1” from class %2? It is then asked of its boats no more.")
                      .arg(thing, text(owner.name));
 }
 
+QString ManifestPanel::aboutNoBoat() {
+    return tr(
+        "No boat has this class: what is asked by it can only be removed here, until a boat gets the class "
+        "under Register.");
+}
+
 void ManifestPanel::setWritable(bool isWritable) {
     m_write->setEnabled(isWritable);
+}
+
+void ManifestPanel::showWarnings(const QString& warnings) {
+    m_warnings->setText(warnings);
+    m_warnings->setVisible(hasWarnings() && m_buttonRows->isVisible());
+}
+
+void ManifestPanel::showEvent(QShowEvent* event) {
+    GearPart::showEvent(event);
+    m_warnings->setVisible(hasWarnings() && !m_question->isVisible());
+}
+
+void ManifestPanel::hideEvent(QHideEvent* event) {
+    GearPart::hideEvent(event);
+    m_warnings->hide();
+}
+
+bool ManifestPanel::hasWarnings() const {
+    return !m_warnings->text().isEmpty();
 }
 
 void ManifestPanel::askFirst() {

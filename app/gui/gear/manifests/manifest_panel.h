@@ -26,6 +26,10 @@ class ManifestPanel : public GearPart {
 
 public:
     bool isNew() const { return m_isNew; }
+    /// What may not be meant so, one a line. The page puts it at its own width: beneath the fields it would
+    /// take the room of a field or two. In view while the panel's fields are.
+    QLabel* warningsLabel() const { return m_warnings; }
+    bool isOfNoBoat() const { return m_isOfNoBoat; } ///< what is shown can only be removed
 
 signals:
     void changed(const QString& sentence);             ///< the manifest has, and what became of it
@@ -47,12 +51,18 @@ protected:
         QString heading, about;
         QString question; ///< asked before it is removed; empty: it cannot be
         bool isNew = false;
+        bool isOfNoBoat = false;   ///< of a class that no boat has: without fields, only to be removed
         bool mayBeAsClass = false; ///< the boat has its own, and the class asks it too
     };
     void show(const core::ManifestOwner& owner, const Shown& shown);
     /// Whether that shall be removed from that boat or class.
-    static QString questionOf(const QString& thing, const core::ManifestOwner& owner);
+    static QString questionOf(const QString& thing, const core::ManifestOwner& owner, bool hasBoat);
+    static QString aboutNoBoat(); ///< why it can only be removed
     void setWritable(bool isWritable);
+    void showWarnings(const QString& warnings); ///< empty: none
+    bool hasWarnings() const;                   ///< some are shown
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     /// Writes by `job`, see `write`; done: emits `changed` with the sentence.
     void run(Job job, const QString& sentence);
 
@@ -70,11 +80,13 @@ private:
     core::ManifestOwner m_owner;
     QString m_questionText;
     bool m_isNew = false;
+    bool m_isOfNoBoat = false;
     QLabel* m_heading;
     QLabel* m_about;
     QWidget* m_fields;
     SideScroll* m_scroll;  ///< of the fields
-    QWidget* m_buttonRows; ///< beneath it, always in view
+    QLabel* m_warnings;    ///< stands on the page
+    QWidget* m_buttonRows; ///< beneath the fields, always in view
     QVBoxLayout* m_rows;
     KeepQuestion* m_question;
     QHBoxLayout* m_upper; ///< for a button that the lower row has no room for

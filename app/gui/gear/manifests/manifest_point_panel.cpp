@@ -133,22 +133,26 @@ QString ManifestPointPanel::aboutOf(const core::AskedPoint& asked, const QString
 }
 
 void ManifestPointPanel::edit(const core::ManifestOwner& owner, const core::AskedPoint& asked,
-                              const QStringList& stillAskedOf) {
+                              const QStringList& stillAskedOf, bool hasBoat) {
     m_point = {asked.phase, asked.point};
     m_isOwn = asked.isOwn;
     const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
     const bool isOfClass = isBoat && (!asked.isOwn || asked.ofClass); // its name and check are the class's
     const QString point = text(asked.point.name), name = text(owner.name);
     Shown shown;
+    shown.isOfNoBoat = !hasBoat;
+    if (!hasBoat) shown.about = aboutNoBoat();
     // What has its name in a field needs it in no heading.
-    if (isOfClass)
+    if (!hasBoat)
+        shown.heading = tr("%1, class %2").arg(withCapital(point), name);
+    else if (isOfClass)
         shown.heading = tr("%1, %2").arg(withCapital(point), name);
     else
         shown.heading = isBoat ? tr("A point of %1").arg(name) : tr("A point of class %1").arg(name);
     if (isBoat) shown.about = aboutOf(asked, name);
     shown.mayBeAsClass = asked.isOwn && asked.ofClass;
     if (!isOfClass) {
-        shown.question = questionOf(point, owner);
+        shown.question = questionOf(point, owner, hasBoat);
         if (!stillAskedOf.isEmpty())
             shown.question += ' ' + tr("Still asked by a point of its own: %1.").arg(listed(stillAskedOf));
     }

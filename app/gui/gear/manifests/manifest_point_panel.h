@@ -19,9 +19,9 @@ class ManifestPointPanel : public ManifestPanel {
 public:
     explicit ManifestPointPanel(GearTools tools, QWidget* parent = nullptr);
 
-    /// `stillAskedOf`: boats of the class that ask it by a point of their own.
+    /// `stillAskedOf`: boats of the class that ask it by a point of their own. `hasBoat`: as of a line.
     void edit(const core::ManifestOwner& owner, const core::AskedPoint& point,
-              const QStringList& stillAskedOf);
+              const QStringList& stillAskedOf, bool hasBoat = true);
     void beginNew(const core::ManifestOwner& owner);
     bool isOpenOn(const core::ManifestOwner& owner, const core::AskedPoint& point) const;
     void setFocusOnFirst();

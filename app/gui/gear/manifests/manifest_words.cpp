@@ -95,9 +95,13 @@ QString wordOf(Difference difference) {
 }
 
 ManifestAnswer answerOf(core::ManifestRecord record, ManifestOwner owner) {
-    ManifestAnswer answer{.owner = std::move(owner), .record = std::move(record), .now = {}, .versions = {}};
+    ManifestAnswer answer;
+    answer.owner = std::move(owner);
+    answer.record = std::move(record);
     answer.now = answer.record.now(answer.owner);
     answer.versions = answer.record.versionsOf(answer.owner);
+    answer.hasBoat =
+        answer.owner.kind == ManifestOwner::Kind::Boat || !answer.record.boatsOf(answer.owner.name).empty();
     return answer;
 }
 
@@ -115,6 +119,8 @@ QString summaryOf(const ManifestAnswer& answer) {
                          .arg(text(answer.now.boatClass))
                    : ManifestText::tr("%1, all as its class, %2.").arg(asked, text(answer.now.boatClass));
     }
+    if (!answer.hasBoat)
+        return ManifestText::tr("%1. No boat has this class: nothing is asked by it.").arg(asked);
     QStringList boats;
     for (const auto& [name, manifest] : boatsOf(answer)) {
         const int different = differing(manifest);

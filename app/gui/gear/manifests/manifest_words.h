@@ -18,6 +18,7 @@ struct ManifestAnswer {
     core::ManifestRecord record;
     core::Manifest now;
     std::vector<core::ManifestVersion> versions; ///< oldest first
+    bool hasBoat = true; ///< false: a class that no boat has, such as an import brings
 };
 
 /// Makes the answer; takes a while in a big club.

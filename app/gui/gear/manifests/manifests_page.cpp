@@ -94,6 +94,7 @@ void ManifestsPage::build() {
     layout.addLayout(head);
     layout.addWidget(m_summary);
     layout.addLayout(body, 1);
+    layout.addWidget(m_line->warningsLabel());
     layout.addWidget(saidLabel("manifestSaidLabel"));
 }
 
@@ -201,6 +202,8 @@ core::Result<ManifestsPage::Read> ManifestsPage::readManifest(core::Club& club, 
     Read read;
     for (const std::string& name : record->classes())
         read.classes << text(name);
+    for (const std::string& name : record->classesWithoutBoat())
+        read.withoutBoat << text(name);
     for (const std::string& name : record->boats())
         read.boats << text(name);
     try {
@@ -209,11 +212,12 @@ core::Result<ManifestsPage::Read> ManifestsPage::readManifest(core::Club& club, 
         return failure.error;
     }
     const bool isBoat = owner.kind == core::ManifestOwner::Kind::Boat;
-    if (!(isBoat ? read.boats : read.classes).contains(text(owner.name)))
-        owner = read.classes.isEmpty()
-                    ? core::ManifestOwner{core::ManifestOwner::Kind::Boat, read.boats.value(0).toStdString()}
-                    : core::ManifestOwner{core::ManifestOwner::Kind::BoatClass,
-                                          read.classes.front().toStdString()};
+    const QStringList classes = read.classes + read.withoutBoat;
+    if (!(isBoat ? read.boats : classes).contains(text(owner.name)))
+        owner =
+            classes.isEmpty()
+                ? core::ManifestOwner{core::ManifestOwner::Kind::Boat, read.boats.value(0).toStdString()}
+                : core::ManifestOwner{core::ManifestOwner::Kind::BoatClass, classes.front().toStdString()};
     read.answer = answerOf(std::move(*record), std::move(owner));
     return read;
 }
@@ -269,6 +273,8 @@ void ManifestsPage::fillOwners(const Read& read) {
     m_owners->clear();
     for (const QString& name : read.classes)
         m_owners->addItem(tr("class %1").arg(name), ofClass + name);
+    for (const QString& name : read.withoutBoat)
+        m_owners->addItem(tr("class %1: no boat has it").arg(name), ofClass + name);
     for (const QString& name : read.boats)
         m_owners->addItem(name, ofBoat + name);
     m_owners->setCurrentIndex(std::max(0, m_owners->findData(before)));
@@ -298,7 +304,7 @@ void ManifestsPage::showTable() {
     m_rows->setTable(isLines ? lineColumns(old) : pointColumns(old), rows);
     m_table->choose(chosen);
     m_add->setText(isLines ? tr("New line…") : tr("New point…"));
-    m_add->setVisible(!old);
+    m_add->setVisible(!old && m_answer->hasBoat);
 }
 
 std::array<QWidget*, 3> ManifestsPage::besides() const {
@@ -319,8 +325,8 @@ void ManifestsPage::showAsked(Panel& panel, const std::vector<Asked>& rows, cons
         m_about->setText(hint);
         return;
     }
-    if (!panel.isOpenOn(m_answer->owner, *row))
-        panel.edit(m_answer->owner, *row, boatsWithOwn(*m_answer, *row));
+    if (!panel.isOpenOn(m_answer->owner, *row) || panel.isOfNoBoat() == m_answer->hasBoat)
+        panel.edit(m_answer->owner, *row, boatsWithOwn(*m_answer, *row), m_answer->hasBoat);
     showBeside(&panel);
 }
 
@@ -341,6 +347,7 @@ void ManifestsPage::showSide() {
 
 void ManifestsPage::openRow() {
     showSide();
+    if (!m_answer || !m_answer->hasBoat) return; // it has no fields
     if (m_line->isVisible()) m_line->setFocusOnNumber();
     if (m_point->isVisible()) m_point->setFocusOnFirst();
 }

@@ -39,7 +39,7 @@ public:
 private:
     struct Read {
         ManifestAnswer answer;
-        QStringList classes, boats;
+        QStringList classes, withoutBoat, boats; ///< names; of classes those that no boat has stand apart
         std::vector<core::KitType> kitTypes;
     };
 

@@ -44,7 +44,7 @@ QString kitInWords(const core::SetUpTick& tick) {
                                 .arg(listed(boats))
                           : SetUpText::tr("Nothing is asked of %1: the class “%2” has no list.")
                                 .arg(listed(boats), text(boatClass)));
-    return sentences.join(' ');
+    return sentences.join('\n'); // each class on a line of its own
 }
 
 QString boatsInWords(const core::SetUpTick& tick) {
@@ -57,7 +57,7 @@ QString boatsInWords(const core::SetUpTick& tick) {
     if (sentences.isEmpty())
         sentences << counted(tick.count, QT_TRANSLATE_N_NOOP("Words", "%n boat is in the register."),
                              QT_TRANSLATE_N_NOOP("Words", "%n boats are in the register."));
-    return sentences.join(' ');
+    return sentences.join('\n'); // each class on a line of its own
 }
 
 QString rulesInWords(const core::SetUpTick& tick) {

@@ -4,6 +4,7 @@
 #include "app/gui/theme/dress.h"
 #include "app/gui/theme/marks.h"
 #include "app/gui/theme/palette.h"
+#include "app/text/outlook_sentences.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
 
@@ -39,7 +40,7 @@ void SheetTableModel::setTable(std::shared_ptr<const core::Workbook> book, const
     if (m_table)
         while (m_first < m_table->rows.size() && m_table->rows[m_first].number <= layout.headingRow)
             ++m_first;
-    m_rejected.clear();
+    m_reasons.clear();
     m_byRow.clear();
     endResetModel();
 }
@@ -49,49 +50,55 @@ void SheetTableModel::clear() {
     m_book.reset();
     m_table = nullptr;
     m_layout = {};
-    m_rejected.clear();
+    m_reasons.clear();
     m_byRow.clear();
     endResetModel();
 }
 
-void SheetTableModel::setRejected(std::vector<core::RejectedRow> rejected, core::SheetId sheet) {
+void SheetTableModel::setReasons(std::vector<core::RejectedRow> reasons, Told told, core::SheetId sheet) {
     m_sheet = sheet;
-    m_rejected = std::move(rejected);
+    m_told = told;
+    m_reasons = std::move(reasons);
     m_byRow.clear();
-    for (std::size_t i = 0; i < m_rejected.size(); ++i)
-        m_byRow[m_rejected[i].row].push_back(i);
-    if (rowCount() > 0) emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+    for (std::size_t i = 0; i < m_reasons.size(); ++i)
+        m_byRow[m_reasons[i].row].push_back(i);
+    if (rowCount() == 0) return;
+    emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+    emit headerDataChanged(Qt::Horizontal, ReasonColumn, ReasonColumn);
 }
 
-const std::vector<std::size_t>* SheetTableModel::rejectedIn(int row) const {
+const std::vector<std::size_t>* SheetTableModel::reasonsIn(int row) const {
     if (!m_table || row < 0 || row >= rowCount()) return nullptr;
     const auto found = m_byRow.find(m_table->rows[m_first + static_cast<std::size_t>(row)].number);
     return found == m_byRow.end() ? nullptr : &found->second;
 }
 
+QString SheetTableModel::inWords(const core::RejectedRow& reason) const {
+    if (m_told == Told::Warned) return warningInWords(reason.reason);
+    const QString words = refusalInWords(m_sheet, reason.reason);
+    return reason.column.empty() ? words : tr("%1: %2").arg(text(reason.column), words);
+}
+
 QString SheetTableModel::reasonOf(int row) const {
-    const auto* places = rejectedIn(row);
+    const auto* places = reasonsIn(row);
     if (!places) return {};
     QStringList reasons;
-    for (const std::size_t place : *places) {
-        const core::RejectedRow& each = m_rejected[place];
-        const QString reason = refusalInWords(m_sheet, each.reason);
-        reasons << (each.column.empty() ? reason : tr("%1: %2").arg(text(each.column), reason));
-    }
+    for (const std::size_t place : *places)
+        reasons << inWords(m_reasons[place]);
     return reasons.join(QStringLiteral("; "));
 }
 
-int SheetTableModel::nextRefused(int row) const {
+int SheetTableModel::nextWithReason(int row) const {
     const int count = rowCount();
     for (int step = 1; step <= count && !m_byRow.empty(); ++step)
-        if (const int at = (row + step) % count; rejectedIn(at)) return at;
+        if (const int at = (row + step) % count; reasonsIn(at)) return at;
     return -1;
 }
 
 bool SheetTableModel::isRefused(int row, int column) const {
-    const auto* places = rejectedIn(row);
+    const auto* places = reasonsIn(row);
     return places && std::any_of(places->begin(), places->end(), [&](std::size_t place) {
-               return m_rejected[place].column == m_layout.columns[static_cast<std::size_t>(column)].heading;
+               return m_reasons[place].column == m_layout.columns[static_cast<std::size_t>(column)].heading;
            });
 }
 
@@ -112,7 +119,7 @@ QVariant SheetTableModel::data(const QModelIndex& index, int role) const {
     if (isShown && index.column() == ReasonColumn) return reasonOf(index.row());
     if (isShown) return text(row.at(m_layout.columns[static_cast<std::size_t>(column)].at).text).simplified();
     const bool isRefusedHere = column >= 0 ? isRefused(index.row(), column)
-                                           : index.column() == ReasonColumn && rejectedIn(index.row());
+                                           : index.column() == ReasonColumn && reasonsIn(index.row());
     if (role == Qt::ForegroundRole && isRefusedHere) return currentPalette().look;
     if (role == Qt::DecorationRole && isRefusedHere) return lookMark();
     if (role == Qt::TextAlignmentRole && index.column() == NumberColumn)
@@ -123,7 +130,8 @@ QVariant SheetTableModel::data(const QModelIndex& index, int role) const {
 QVariant SheetTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (!m_table || orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
     if (section == NumberColumn) return tr("Row");
-    if (section == ReasonColumn) return tr("Why it is refused");
+    if (section == ReasonColumn)
+        return m_told == Told::Warned ? tr("Is it meant so?") : tr("Why it is refused");
     return text(m_layout.columns[static_cast<std::size_t>(section - ownColumns)].heading).simplified();
 }
 

@@ -14,7 +14,7 @@ class SheetTableView : public QTableView {
 public:
     explicit SheetTableView(SheetTableModel& model, QWidget* parent = nullptr);
 
-    void setReasonShown(bool isShown); ///< the column that says why rows are refused
+    void setReasonShown(bool isShown); ///< the column that says why rows are refused or warned of
     void goTo(int row);
 
 signals:

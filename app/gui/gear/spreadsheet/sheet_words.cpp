@@ -1,6 +1,7 @@
 #include "app/gui/gear/spreadsheet/sheet_words.h"
 
 #include "app/text/errors.h"
+#include "app/text/outlook_sentences.h"
 #include "app/text/register_words.h"
 #include "app/text/text.h"
 #include "app/text/words.h"
@@ -136,6 +137,18 @@ QString refusalInWords(SheetId sheet, const core::Error& reason) {
                    "so that it is made as a place")
             .arg(text(reason.arguments[0]), rowsInWords(SheetId::Places));
     return rejectionInWords(reason);
+}
+
+QString warnedRowsInWords(const std::vector<core::RejectedRow>& warnings, int most) {
+    const int count = static_cast<int>(warnings.size());
+    const int told = count > most + 1 ? most : count; // "and 1 more" would take no less room than that one
+    QStringList lines;
+    for (int at = 0; at < told; ++at) {
+        const core::RejectedRow& each = warnings[static_cast<std::size_t>(at)];
+        lines << SheetWordsText::tr("Row %1: %2").arg(each.row).arg(warningsInLines({each.reason}, 1));
+    }
+    if (told < count) lines << SheetWordsText::tr("and %1 more, each in its row above").arg(count - told);
+    return lines.join('\n');
 }
 
 QString hindranceInWords(SheetId sheet, const core::Error& error) {

@@ -30,6 +30,12 @@ namespace app {
 
 using core::SheetId;
 
+namespace {
+
+constexpr int mostWarnedRows = 2; ///< told beneath the table, which has them all
+
+} // namespace
+
 SpreadsheetPage::SpreadsheetPage(GearTools given, QWidget* parent)
     : GearPage(std::move(given), "spreadsheetPage", parent)
     , m_choose(wordsButton(this, tr("Choose a spreadsheet…"), "spreadsheetChooseButton", true))
@@ -43,7 +49,8 @@ SpreadsheetPage::SpreadsheetPage(GearTools given, QWidget* parent)
     , m_meanings(new ColumnMeanings(*m_table, m_below))
     , m_row(wordsLabel(m_below, "look", "spreadsheetRowLabel"))
     , m_summary(wordsLabel(m_below, "heading", "spreadsheetSummaryLabel"))
-    , m_next(wordsButton(m_below, tr("Next refused row"), "spreadsheetNextButton"))
+    , m_warnings(wordsLabel(m_below, "look", "spreadsheetWarningsLabel"))
+    , m_next(wordsButton(m_below, {}, "spreadsheetNextButton"))
     , m_import(wordsButton(m_below, tr("Import all rows"), "spreadsheetImportButton", true)) {
     m_clubFile = tools().club.file();
     build();
@@ -83,7 +90,7 @@ void SpreadsheetPage::connectParts() {
             });
     connect(m_questions, &SheetQuestions::wordForgotten, this, &SpreadsheetPage::forgetWord);
     connect(m_table, &SheetTableView::rowChanged, this, &SpreadsheetPage::showCurrentRow);
-    connect(m_next, &QPushButton::clicked, this, &SpreadsheetPage::goToRefused);
+    connect(m_next, &QPushButton::clicked, this, &SpreadsheetPage::goToNextReason);
     connect(m_import, &QPushButton::clicked, this, &SpreadsheetPage::importIt);
 }
 
@@ -256,11 +263,12 @@ QString SpreadsheetPage::planAndWords(const core::ClubSheetPlan& plan) const {
 }
 
 void SpreadsheetPage::showPlan() {
-    std::vector<core::RejectedRow> rejected;
-    if (m_planned.plan) rejected = m_planned.plan->plan.rejected;
-    const bool isRefused = !rejected.empty();
-    m_model->setRejected(std::move(rejected), m_choices.sheet);
-    m_table->setReasonShown(isRefused);
+    const bool isRefused = m_planned.plan && !m_planned.plan->plan.rejected.empty();
+    const auto& reasons = isRefused ? m_planned.plan->plan.rejected : warnings();
+    m_model->setReasons(reasons, isRefused ? SheetTableModel::Told::Refused : SheetTableModel::Told::Warned,
+                        m_choices.sheet);
+    m_table->setReasonShown(!reasons.empty());
+    m_next->setText(isRefused ? tr("Next refused row") : tr("Next such row"));
     if (m_planned.error) {
         m_summary->setText(hindranceInWords(m_choices.sheet, *m_planned.error));
     } else if (m_planned.plan) {
@@ -281,6 +289,12 @@ void SpreadsheetPage::showPlan() {
     showCurrentRow();
 }
 
+/// Of a plan that changes nothing they are of the register as it is.
+const std::vector<core::RejectedRow>& SpreadsheetPage::warnings() const {
+    static const std::vector<core::RejectedRow> none;
+    return m_planned.plan && !m_planned.plan->plan.changes.empty() ? m_planned.plan->plan.warnings : none;
+}
+
 void SpreadsheetPage::forgetWord(const QString& column, const QString& word) {
     const std::pair place{column.toStdString(), word.toStdString()};
     write(
@@ -297,17 +311,25 @@ void SpreadsheetPage::forgetWord(const QString& column, const QString& word) {
         });
 }
 
-void SpreadsheetPage::goToRefused() {
+void SpreadsheetPage::goToNextReason() {
     const int row =
-        m_model->nextRefused(m_table->currentIndex().isValid() ? m_table->currentIndex().row() : -1);
+        m_model->nextWithReason(m_table->currentIndex().isValid() ? m_table->currentIndex().row() : -1);
     if (row < 0) return;
     m_table->goTo(row);
     m_table->setFocus(Qt::OtherFocusReason);
 }
 
+/// Of many that may not be meant so, those from that row on are told.
 void SpreadsheetPage::showCurrentRow() {
-    m_row->setText(withCapital(m_model->reasonOf(m_table->currentIndex().row())));
+    const int row = m_table->currentIndex().row();
+    m_row->setText(warnings().empty() ? withCapital(m_model->reasonOf(row)) : QString());
     m_row->setVisible(!m_row->text().isEmpty());
+    std::vector<core::RejectedRow> told = warnings();
+    const int number = m_model->index(row, SheetTableModel::NumberColumn).data().toInt();
+    const auto first = std::find_if(told.begin(), told.end(),
+                                    [&](const core::RejectedRow& each) { return each.row == number; });
+    if (first != told.end()) std::rotate(told.begin(), first, told.end());
+    m_warnings->setText(warnedRowsInWords(told, mostWarnedRows));
 }
 
 void SpreadsheetPage::importIt() {
@@ -342,7 +364,9 @@ void SpreadsheetPage::adapt() {
     const bool isGood =
         m_planned.plan && m_planned.plan->plan.rejected.empty() && !m_planned.plan->plan.changes.empty();
     m_import->setEnabled(isGood && !isBusy());
-    m_next->setVisible(m_planned.plan && !m_planned.plan->plan.rejected.empty());
+    m_warnings->setVisible(!warnings().empty());
+    m_next->setVisible(m_warnings->isVisibleTo(m_below) ||
+                       (m_planned.plan && !m_planned.plan->plan.rejected.empty()));
     if (m_isPlanning && m_book && !m_planned.layout) m_summary->setText(tr("The rows are being looked at…"));
 }
 

@@ -64,7 +64,8 @@ private:
     void showQuestions();
     QString planAndWords(const core::ClubSheetPlan& plan) const;
     void forgetWord(const QString& column, const QString& word);
-    void goToRefused();
+    const std::vector<core::RejectedRow>& warnings() const; ///< of rows that would be imported
+    void goToNextReason();
     void showCurrentRow();
     void importIt();
     void adapt();
@@ -92,6 +93,7 @@ private:
     ColumnMeanings* m_meanings;
     QLabel* m_row; ///< of the row that the keyboard is on: why it is refused
     QLabel* m_summary;
+    QLabel* m_warnings; ///< rows that are taken and may not be meant so, from that one on
     QPushButton* m_next;
     QPushButton* m_import;
 };

@@ -50,6 +50,7 @@ void SpreadsheetPage::build() {
     layout->addWidget(buildTable(), 1);
     layout->addWidget(m_row);
     layout->addWidget(m_summary);
+    layout->addWidget(m_warnings);
     layout->addLayout(buildFoot());
     QVBoxLayout& page = column(2 * spaceUnit);
     page.addLayout(file);

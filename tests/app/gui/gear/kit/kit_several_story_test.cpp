@@ -8,6 +8,7 @@
 #include <QHeaderView>
 
 #include <algorithm>
+#include <fstream>
 
 namespace {
 
@@ -148,6 +149,26 @@ TEST_F(KitTable, aMoveSaysWhatABoatWillLack) {
         return textOf("kitSeveralEffectsLabel").contains("Bittern will have no radio.");
     })) << textOf("kitSeveralEffectsLabel").toStdString();
     EXPECT_EQ(item("KGNNWAZAVX").boat, "Bittern");
+}
+
+// In a label of its own, which stands out as in the form of one row.
+TEST_F(KitTable, aMoveToAPlaceThatEndsIsAskedAbout) {
+    {
+        core::Club club = stored(core::Club::Access::ReadWrite);
+        const core::CalendarDay lastDay = *core::CalendarDay::from(2026, 12, 31); // still here today
+        std::ofstream(folder() / "places.csv") << "place,until\nDrying rack," << lastDay.iso() << "\n";
+        const auto plan = club.register_().importCsv(folder().path(), today(), false);
+        ASSERT_TRUE(plan && plan->rejected.empty());
+    }
+    openTicked({aPaddle}, "Move to…");
+    typeInto("kitSeveralNameBox", "Drying rack");
+    EXPECT_TRUE(planned([&] { return child("kitSeveralWarningsLabel")->isVisible(); }));
+    EXPECT_TRUE(textOf("kitSeveralWarningsLabel")
+                    .startsWith("Is it meant so? The last day of 'Drying rack' is 2026-12-31"))
+        << textOf("kitSeveralWarningsLabel").toStdString();
+    EXPECT_EQ(child("kitSeveralWarningsLabel")->property("role"), "look");
+    typeInto("kitSeveralNameBox", "Boathouse"); // the twin: it does not end
+    EXPECT_FALSE(child("kitSeveralWarningsLabel")->isVisible());
 }
 
 TEST_F(KitTable, oneThatIsRefusedLeavesAllAsTheyAre) {

@@ -5,6 +5,8 @@
 #include "core/club/club_manifests.h"
 #include "tests/app/gui/gear/gear_story.h"
 
+#include <filesystem>
+#include <fstream>
 #include <optional>
 #include <string>
 #include <vector>
@@ -39,6 +41,16 @@ protected:
         for (std::size_t i = 0; i < rows().size() && chosenRow() != name; ++i)
             press(Qt::Key_Down);
         ASSERT_EQ(chosenRow(), name);
+    }
+    /// Rows of one file of the register, as an import lays them, from then on.
+    void import(const char* name, const std::string& rows) {
+        const auto sheets = folder() / "imported";
+        std::filesystem::create_directories(sheets);
+        std::ofstream(sheets / name, std::ios::binary) << rows;
+        core::Club club = stored(core::Club::Access::ReadWrite);
+        const auto plan = club.register_().importCsv(sheets, today(), false);
+        ASSERT_TRUE(plan && plan->rejected.empty());
+        std::filesystem::remove_all(sheets);
     }
     QString chosenRow() { return child<app::PlainTable>("manifestTable")->chosen(); }
     /// The table of points, and that row of it.

@@ -1,4 +1,5 @@
 #include "app/gui/gear/record/history_rows.h"
+#include "app/gui/theme/language.h"
 #include "app/text/history_words.h"
 #include "core/answers/history.h"
 #include "core/check/boat_check.h"
@@ -57,6 +58,42 @@ TEST_F(HistoryWords, aPersonsMeasuresAreNotTold) {
         for (const char* measure : {"78", "101", "mass"})
             EXPECT_FALSE(line.contains(measure)) << line.toStdString();
     EXPECT_FALSE(stored().answers().history("Tobin Ashe")->empty());
+}
+
+// The register's columns in the words of its forms: "first_use" is "first used" there.
+TEST_F(HistoryWords, columnsAndChoicesAreCalledAsInTheForms) {
+    core::HistoryLine line{.recordedAt = moment().at};
+    line.kind = "item";
+    line.body =
+        R"({"row":{"code":"KD0XPAMAJG"},"set":{"first_use":"2025-04","kit_type":"knife","later":"x"}})";
+    EXPECT_EQ(app::inWords(line), "entered in the register: kit type: knife, first used: 2025-04, later: x");
+    line.kind = "boat";
+    line.body = R"({"row":{"boat":"Grebe"},"set":{"check_every_days":"14","place":"Boathouse"}})";
+    EXPECT_EQ(app::inWords(line), "written in the register: lies at: Boathouse, check every: 14 days");
+    line.kind = "point";
+    line.body = R"({"row":{"boat":"Grebe","point":"hull"},"set":{"kind":"look","required":"no"}})";
+    EXPECT_EQ(app::inWords(line), "point hull: how it is checked: a look, required: no");
+    line.kind = "life_rule";
+    line.body = R"({"row":{"rule":"age"},"set":{"kind":"from_made","n":"120","tolerance":"end_of_month"}})";
+    EXPECT_EQ(app::inWords(line), "written in the register: kind of rule: ends by age, how many: 120 months, "
+                                  "tolerance: end of the month");
+    line.kind = "manifest_line";
+    line.body = R"({"gone":true,"row":{"boat":"Grebe","kit_type":"knife"},"set":{}})";
+    EXPECT_EQ(app::inWords(line), "manifest, knife: removed");
+}
+
+TEST_F(HistoryWords, theGermanWindowNamesColumnsInGerman) {
+    app::speak("de");
+    const auto words = wordsOf(*stored().answers().history("KGYD21XNA5"));
+    const auto boat = wordsOf(*stored().answers().history("Grebe"));
+    app::speak("en");
+    EXPECT_TRUE(contains(words, "Art: ")) << words.front().toStdString();
+    for (const QString& line : words)
+        for (const char* english : {"kit type", "kit_type", "first use", "stamped:", "made:", "boat:"})
+            EXPECT_FALSE(line.contains(english)) << line.toStdString();
+    for (const QString& line : boat)
+        for (const char* english : {"boat class", "priority", "place:"})
+            EXPECT_FALSE(line.contains(english)) << line.toStdString();
 }
 
 TEST_F(HistoryWords, newestStandsFirstAndAKindFromTheFutureIsNamed) {

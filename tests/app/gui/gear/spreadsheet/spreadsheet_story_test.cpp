@@ -1,5 +1,7 @@
 #include "core/club/club_kit.h"
+#include "core/club/club_manifests.h"
 #include "core/club/club_register.h"
+#include "core/register/manifest_record.h"
 #include "tests/app/gui/gear/gear_story.h"
 
 #include "app/gui/gear/spreadsheet/sheet_table_model.h"
@@ -241,4 +243,63 @@ TEST_F(SpreadsheetStory, tenThousandRowsAreShownAndImported) {
     EXPECT_EQ(model().rowCount(), 10'000);
     child<app::SheetTableView>("spreadsheetTable")->goTo(9'999);
     EXPECT_EQ(model().index(9'999, 3).data().toString(), "S-9999");
+}
+
+// In the words of the register's forms; docs/command-line.md, "warnings", says what is warned of.
+TEST_F(SpreadsheetStory, rowsThatMayNotBeMeantSoAreToldAndCanBeImported) {
+    openSheet("boat_class,kit_type,quantity\nskiff,knife,1\nskif,knife,1\n");
+    EXPECT_EQ(child<QComboBox>("spreadsheetKindBox")->currentText(), "a line of a boat's list");
+    EXPECT_EQ(
+        textOf("spreadsheetWarningsLabel"),
+        "Row 3: Is it meant so? No boat has the class 'skif': its manifest is asked of none.\n"
+        "Row 3: Is it meant so? The class 'skif' is almost 'skiff': if they are one, write them alike.");
+    EXPECT_TRUE(child("spreadsheetWarningsLabel")->isVisible());
+    EXPECT_FALSE(child("spreadsheetRowLabel")->isVisible()) << "it is told already";
+    EXPECT_EQ(model().reasonOf(0), "");
+    EXPECT_TRUE(model().reasonOf(1).startsWith("no boat has the class 'skif'"));
+    EXPECT_EQ(model().headerData(app::SheetTableModel::ReasonColumn, Qt::Horizontal, Qt::DisplayRole),
+              "Is it meant so?");
+    pressButton("spreadsheetNextButton");
+    EXPECT_EQ(child<app::SheetTableView>("spreadsheetTable")->currentIndex().row(), 1);
+    pressButton("spreadsheetImportButton");
+    waitForPlan();
+    EXPECT_TRUE(textOf("spreadsheetSaidLabel").startsWith("Imported."));
+    EXPECT_EQ(stored().manifests().read()->classesWithoutBoat(), std::vector<std::string>{"skif"});
+    EXPECT_FALSE(child("spreadsheetWarningsLabel")->isVisible()) << "nothing of it would be written now";
+}
+
+TEST_F(SpreadsheetStory, rowsThatAreMeantSoAreToldNothingOf) {
+    openSheet("boat_class,kit_type,quantity\nskiff,knife,1\nskiff,flare,1\n");
+    EXPECT_TRUE(child<QPushButton>("spreadsheetImportButton")->isEnabled());
+    EXPECT_FALSE(child("spreadsheetWarningsLabel")->isVisible());
+    EXPECT_FALSE(child("spreadsheetNextButton")->isVisible());
+    EXPECT_TRUE(
+        child<app::SheetTableView>("spreadsheetTable")->isColumnHidden(app::SheetTableModel::ReasonColumn));
+}
+
+TEST_F(SpreadsheetStory, ofManySuchRowsThoseFromTheKeyboardsOnAreTold) {
+    std::string rows = "kit_type,rule,kind,n\n";
+    for (int i = 1; i <= 9; ++i)
+        rows += "knife,rule " + std::to_string(i) + ",inspect_every,12\n";
+    openSheet(rows);
+    const QStringList lines = textOf("spreadsheetWarningsLabel").split('\n');
+    ASSERT_EQ(lines.size(), 3);
+    EXPECT_EQ(lines[0],
+              "Row 2: Is it meant so? The rule 'rule 1' of 'knife' has no source: write who says so, "
+              "such as the maker's manual.");
+    EXPECT_EQ(lines[2], "and 7 more, each in its row above");
+    for (int press = 0; press < 9; ++press)
+        pressButton("spreadsheetNextButton");
+    EXPECT_EQ(child<app::SheetTableView>("spreadsheetTable")->currentIndex().row(), 8);
+    EXPECT_TRUE(textOf("spreadsheetWarningsLabel").startsWith("Row 10: Is it meant so? The rule 'rule 9' of"))
+        << textOf("spreadsheetWarningsLabel").toStdString();
+}
+
+TEST_F(SpreadsheetStory, aRefusedRowIsToldBeforeWhatMayNotBeMeantSo) {
+    openSheet("boat_class,kit_type,quantity\nskif,knife,1\nskiff,knife,many\n");
+    EXPECT_TRUE(summary().startsWith("1 row is refused")) << summary().toStdString();
+    EXPECT_FALSE(child("spreadsheetWarningsLabel")->isVisible());
+    EXPECT_EQ(child<QPushButton>("spreadsheetNextButton")->text(), "Next refused row");
+    EXPECT_EQ(model().headerData(app::SheetTableModel::ReasonColumn, Qt::Horizontal, Qt::DisplayRole),
+              "Why it is refused");
 }
