@@ -63,8 +63,8 @@ Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine
         const auto before = stored ? std::optional(manifestLineFrom(*stored)) : std::nullopt;
         if (seen == nullptr && before && before->quantity == 0 && line.substitutes.empty())
             line.substitutes = before->substitutes;
-        auto written = writer.write(keyOfLine(line), cellsOfLine(line, before));
-        return written;
+        if (auto written = writer.write(keyOfLine(line), cellsOfLine(line, before)); !written) return written;
+        return writer.done();
     });
 }
 
@@ -92,7 +92,7 @@ Outcome ClubManifests::dropOwnLine(const ManifestOwner& owner, const ManifestLin
             return Error{ErrorCode::NoOwnLine, {owner.name, seen.kitType}};
         if (!isAskedStill(writer.now(), seen)) return lineChanged(seen);
         writer.drop(keyOfLine(seen));
-        return Done{};
+        return writer.done();
     });
 }
 

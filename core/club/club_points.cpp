@@ -101,8 +101,10 @@ Outcome ClubManifests::changePoint(const ManifestOwner& owner, const PhasePoint&
         }
         const auto stored = writer.find(keyOfPoint(wanted));
         const auto before = stored ? std::optional(pointFrom(*stored).point) : std::nullopt;
-        auto written = writer.write(keyOfPoint(wanted), cellsOfPoint(wanted.point, before), place);
-        return written;
+        if (auto written = writer.write(keyOfPoint(wanted), cellsOfPoint(wanted.point, before), place);
+            !written)
+            return written;
+        return writer.done();
     });
 }
 
@@ -114,7 +116,7 @@ Outcome ClubManifests::dropPoint(const ManifestOwner& owner, const PhasePoint& s
         if (!writer.find(keyOfPoint(seen)))
             return Error{ErrorCode::NoOwnPoint, {owner.name, seen.point.name}};
         writer.drop(keyOfPoint(seen));
-        return Done{};
+        return writer.done();
     });
 }
 

@@ -73,6 +73,11 @@ void ManifestWriter::drop(const CellTexts& key) {
     append(std::move(row));
 }
 
+Done ManifestWriter::done() {
+    m_state.endUrgentOfWhole(m_ledger, m_moment.today);
+    return Done{};
+}
+
 void ManifestWriter::append(RowWritten row) {
     row.at = m_moment.at;
     m_ledger.append(row, m_by);

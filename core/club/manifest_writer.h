@@ -30,6 +30,8 @@ public:
     Outcome write(const CellTexts& key, const CellTexts& cells, std::optional<int> place = {});
     /// Takes the owner's own row away, with a fact that says so.
     void drop(const CellTexts& key);
+    /// The last call of a change: where less is asked now a boat may be whole, which ends its urgent launch.
+    Done done();
 
 private:
     std::string_view ownerColumn() const;

@@ -5,6 +5,7 @@
 #include "core/club/club.h"
 #include "core/club/club_answers.h"
 #include "core/club/club_checks.h"
+#include "core/club/club_log.h"
 #include "core/club/club_manifests.h"
 #include "core/club/club_record.h"
 #include "core/club/club_register.h"
@@ -14,6 +15,8 @@
 #include "tests/support/errors.h"
 
 #include <gmock/gmock.h>
+
+#include <algorithm>
 
 namespace {
 
@@ -282,6 +285,28 @@ TEST(ClubManifests, aBoatsOwnLineIsTakenAwayAndTheClassIsFollowedAgain) {
               asked(small.club.manifests().read()->now(tern)));
     EXPECT_THAT(small.club.record().verify(true)->problems, IsEmpty());
     EXPECT_EQ(line().line.quantity, 3);
+}
+
+/// docs/rules.md, "Kit ready": the reason stands until the boat is whole again, however it comes to be so.
+TEST(ClubManifests, aLineThatIsAskedNoMoreEndsTheUrgentLaunchOfTheBoatItMakesWhole) {
+    for (const bool makesWhole : {true, false}) {
+        SmallClub small;
+        small.import("life_rules.csv", "kit_type,rule,kind\nknife,stamp,stamped\n");
+        small.import("items.csv", "code,stamped\nKGFB6J8WF9,2020-01-01\n");
+        for (const core::Phase phase : {core::Phase::Launch, core::Phase::Return}) {
+            const auto check = small.open(phase);
+            small.scanAll(check);
+            ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "a call out", small.now));
+        }
+        ASSERT_TRUE(small.club.manifests().changeLine(
+            petrel, {.kitType = makesWhole ? "knife" : "paddle", .quantity = 0}, {}, small.now));
+        ASSERT_TRUE(
+            small.club.log().add("Petrel", "hole in a tube", core::Severity::Stop, "Bram Oke", small.now));
+        const auto boats = small.club.answers().boatConditions(small.now.today);
+        const auto boat =
+            std::find_if(boats.begin(), boats.end(), [](const auto& each) { return each.boat == "Petrel"; });
+        EXPECT_EQ(boat->urgent, makesWhole ? "" : "a call out");
+    }
 }
 
 TEST(ClubManifests, aLineThatTheBoatTookAwayComesBackWithItsClass) {
