@@ -16,7 +16,7 @@ std::string linesOf(const scenes::Wrongs& wrongs) {
 
 } // namespace
 
-// No GS1-128 among the thousand that are tried is as short as that of tag 8960, which has digits side by side.
+// No GS1-128 among the thousand that are tried is as short as that of tag 8960: it has digits side by side.
 TEST(NearMiss, aLabelIsJoinedWithOneAsWide) {
     std::mt19937 random(1);
     const auto width = [](unsigned number) {
