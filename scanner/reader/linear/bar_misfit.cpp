@@ -65,12 +65,17 @@ public:
     LaidSymbol(std::span<const float> profile, const BarReading& reading, int quiet)
         : m_integral(profile.size() + 1, 0)
         , m_modules(modulesOf(reading.characters, quiet))
+        , m_seen(m_modules.size())
+        , m_edges(m_modules.size())
+        , m_left(m_modules.size())
+        , m_isInside(m_modules.size())
         , m_quiet(quiet)
         , m_count(static_cast<int>(m_modules.size())) {
         for (std::size_t i = 0; i < profile.size(); ++i)
             m_integral[i + 1] = m_integral[i] + profile[i];
     }
 
+    /// False when the symbol cannot be laid so.
     bool layBy(const std::vector<double>& places);
     bool fit();
     BarMisfit misfit() const;
@@ -85,12 +90,16 @@ private:
     double placeOf(double module) const;
     double sumTo(double x) const;
     double colourOf(int module) const { return module < 0 || module >= m_count ? 1 : m_modules[module]; }
+    bool look(int module);
     double modelled(int module) const;
     double changeAt(int module, int by) const;
     double against(int first, int count) const;
     Row rowOf(int module) const;
 
-    std::vector<double> m_integral, m_modules, m_edges, m_seen, m_left;
+    std::vector<double> m_integral; ///< of the profile, from its first value on
+    std::vector<double> m_modules;  ///< 1 light, -1 dark
+    std::vector<double> m_seen, m_edges, m_left;
+    std::vector<char> m_isInside; ///< whether the module lies within the profile; a quiet zone may not
     std::array<double, placing> m_places{};
     Row m_model{};
     int m_quiet, m_count;
@@ -133,31 +142,33 @@ LaidSymbol::Row LaidSymbol::rowOf(int module) const {
     return row;
 }
 
-/// Where the places are moved, a module's mean takes what comes in at one end and loses the other.
+/// What the profile has at the module's place. Where the places are moved, a module's mean takes what comes
+/// in at one end and loses the other. False when it has no width.
+bool LaidSymbol::look(int module) {
+    const double from = placeOf(module), to = placeOf(module + 1), width = to - from;
+    if (!(width > 0.5)) return false;
+    const double edges = sumTo(to + 0.5) - sumTo(to - 0.5) - sumTo(from + 0.5) + sumTo(from - 0.5);
+    m_seen[module] = (sumTo(to) - sumTo(from)) / width;
+    m_edges[module] = edges / width;
+    m_isInside[module] = from >= 0 && to <= static_cast<double>(m_integral.size()) - 1;
+    return true;
+}
+
 bool LaidSymbol::fit() {
     constexpr int rounds = 3;
-    const double size = static_cast<double>(m_integral.size()) - 1;
     for (int round = 0; round < rounds; ++round) {
-        m_seen.clear();
-        m_edges.clear();
-        for (int module = 0; module < m_count; ++module) {
-            const double from = placeOf(module), to = placeOf(module + 1), width = to - from;
-            if (!(width > 0.5) || to < 0 || from > size) return false;
-            m_seen.push_back((sumTo(to) - sumTo(from)) / width);
-            m_edges.push_back((sumTo(to + 0.5) - sumTo(to - 0.5) - sumTo(from + 0.5) + sumTo(from - 0.5)) /
-                              width);
-        }
         Equations<unknowns> equations;
-        for (int module = 0; module < m_count; ++module)
-            equations.add(rowOf(module), m_seen[module]);
+        for (int module = 0; module < m_count; ++module) {
+            if (!look(module)) return false;
+            if (m_isInside[module]) equations.add(rowOf(module), m_seen[module]);
+        }
         if (!equations.solve(m_model)) return false;
         for (int i = 0; i < placing && round + 1 < rounds; ++i)
             m_places[i] -= m_model[8 + i];
     }
-    m_left.clear();
     for (int module = 0; module < m_count; ++module)
-        m_left.push_back(m_seen[module] - modelled(module));
-    return m_model[3] > 0;
+        m_left[module] = m_isInside[module] ? m_seen[module] - modelled(module) : 0;
+    return m_model[3] > 0; // light is lighter than dark
 }
 
 double LaidSymbol::modelled(int module) const {
