@@ -22,7 +22,7 @@ constexpr std::array<Band, 7> bands{
 
 /// Whether no module, nor one of the quiet zones, is nearly wrong. Of two labels that were cut and joined one
 /// in a hundred satisfies the symbol's check character, in every band; of 1,500 that did, drawn in all kinds
-/// of light, the most of a module was 0.63 or more. Of sound labels, a third of them soiled, 96 of 100 are
+/// of light, the most of a module was 0.63 or more. Of sound labels, a third of them soiled, 95 of 100 are
 /// under this in some band.
 bool isSound(const BarProfile& profile, const BarReading& reading) {
     constexpr double bound = 0.5;
