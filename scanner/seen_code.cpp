@@ -20,8 +20,6 @@ const char* nameOf(Symbology symbology) {
         return "upc-e";
     case Symbology::Code39:
         return "code-39";
-    case Symbology::Itf:
-        return "itf";
     case Symbology::Other:
         break;
     }

@@ -16,10 +16,10 @@ struct Point {
 /// Four corners in turn.
 using Quad = std::array<Point, 4>;
 
-enum class Symbology : std::uint8_t { Qr, DataMatrix, Code128, Ean13, Ean8, UpcA, UpcE, Code39, Itf, Other };
+enum class Symbology : std::uint8_t { Qr, DataMatrix, Code128, Ean13, Ean8, UpcA, UpcE, Code39, Other };
 
 /// Name as the command line prints it: "qr", "data-matrix", "code-128", "ean-13", "ean-8", "upc-a", "upc-e",
-/// "code-39", "itf"; a symbol of another kind is "other".
+/// "code-39"; a symbol of another kind is "other".
 const char* nameOf(Symbology symbology);
 
 /// The step of the reader that got the text out; for the picture of what each step adds, and for trust.

@@ -28,8 +28,6 @@ Symbology symbologyOf(BarcodeFormat format) {
         return Symbology::UpcE;
     case BarcodeFormat::Code39:
         return Symbology::Code39;
-    case BarcodeFormat::ITF:
-        return Symbology::Itf;
     default:
         return Symbology::Other;
     }
@@ -59,6 +57,13 @@ bool isCutShort(const ZXing::Result& result) {
            result.text().ends_with('%');
 }
 
+/// Not Interleaved 2 of 5: it has no check character of its own, and rows of stripes are full of it. GS1 uses
+/// it for what is not sold by the piece (General Specifications 5.3): outer cartons, not loose kit.
+const ZXing::BarcodeFormats linearFormats =
+    BarcodeFormat::Codabar | BarcodeFormat::Code39 | BarcodeFormat::Code93 | BarcodeFormat::Code128 |
+    BarcodeFormat::EAN8 | BarcodeFormat::EAN13 | BarcodeFormat::UPCA | BarcodeFormat::UPCE |
+    BarcodeFormat::DataBar | BarcodeFormat::DataBarExpanded;
+
 ZXing::Results readAll(GreyView picture, const ZXing::DecodeHints& hints) {
     if (picture.isEmpty() || picture.stride < 0) return {};
     try {
@@ -85,7 +90,7 @@ std::vector<SeenCode> decodeMatrixSymbols(GreyView picture, Effort effort) {
 
 std::optional<SeenCode> decodeLinearStrip(GreyView strip) {
     ZXing::DecodeHints hints;
-    hints.setFormats(BarcodeFormat::LinearCodes);
+    hints.setFormats(linearFormats);
     hints.setTryHarder(true).setTryRotate(false).setTryDownscale(false);
     hints.setMaxNumberOfSymbols(1).setBinarizer(ZXing::Binarizer::FixedThreshold);
     for (const ZXing::Result& result : readAll(strip, hints))

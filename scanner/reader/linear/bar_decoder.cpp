@@ -265,17 +265,6 @@ BarDecoder::Match BarDecoder::match(double at, double module, int blur) const {
     return found;
 }
 
-/// Of all but the start character, which is the first.
-double BarDecoder::usualScore(std::span<const Match> matches) {
-    std::vector<double> scores;
-    for (const Match& match : matches.subspan(1))
-        scores.push_back(match.score);
-    if (scores.empty()) return 1;
-    const auto middle = scores.begin() + static_cast<std::ptrdiff_t>(scores.size() / 2);
-    std::nth_element(scores.begin(), middle, scores.end());
-    return *middle;
-}
-
 /// Of all but the start character and that one.
 double BarDecoder::weakestBut(std::span<const Match> matches, std::size_t one) {
     double weakest = 1;
@@ -289,12 +278,14 @@ void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>&
     constexpr std::size_t longest = 60;
     BarReading reading;
     reading.first = start.at;
+    reading.places.push_back(start.at);
     reading.characters.push_back(start.character);
     std::vector<Match> matches{{}};
     double at = start.at + 11 * start.module, module = start.module;
     for (;;) {
         const Match m = match(at, module, start.blur);
         if (m.score < leastScore || reading.characters.size() > longest) return;
+        reading.places.push_back(at + m.shift * module);
         // Under tilt the modules grow or shrink steadily along the row: both errors of the last place tell
         // how.
         at += (m.shift + 11 * m.scale) * module;
@@ -304,7 +295,6 @@ void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>&
         matches.push_back(m);
     }
     reading.last = at + 2 * module;
-    reading.usual = usualScore(matches);
     reading.weakest = weakestBut(matches, 0);
     if (code128CheckAgrees(reading.characters)) {
         readings.push_back(std::move(reading));

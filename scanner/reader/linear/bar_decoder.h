@@ -9,9 +9,9 @@ namespace scanner::reader {
 struct BarReading {
     std::vector<int> characters;
     double first = 0, last = 0; ///< where the bars begin and end, as indices of the profile
+    std::vector<double> places; ///< where each character begins, and last the stop character
     /// How much the least alike of its characters is like its shape, 0 to 1; but for one that was replaced.
     double weakest = 1;
-    double usual = 1;     ///< the same of the one in the middle when they are put in order
     bool guessed = false; ///< one character was replaced by its next best to satisfy the check character
 };
 
@@ -46,7 +46,6 @@ private:
     std::vector<double> crossings() const;
     Match match(double at, double module, int blur) const;
     static double weakestBut(std::span<const Match> matches, std::size_t one);
-    static double usualScore(std::span<const Match> matches);
     void follow(const Start& start, bool guess, std::vector<BarReading>& readings) const;
 
     std::vector<double> m_integral;

@@ -18,7 +18,7 @@ enum class BarEffort { TwoBands, AllBands };
 std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
                                     const TagTest& isTag, const TimeBudget& budget = {});
 
-/// Other linear symbols (EAN, UPC, Code 39, ITF) by the general decoder on straightened bands; two must
+/// Other linear symbols (EAN, UPC, Code 39) by the general decoder on straightened bands; two must
 /// agree.
 std::optional<SeenCode> readOtherLinear(const GreyPicture& picture, const BarRegion& region,
                                         const TimeBudget& budget = {});

@@ -51,8 +51,11 @@ void tear(Label& label, std::mt19937& random) {
 } // namespace
 
 Label makeJoined(Kind kind, unsigned number, std::mt19937& random) {
-    for (;;) {
-        Label label = makeLabel(kind, number);
+    // Bars of a text with many digits are shorter than any among the thousand: then the label has another
+    // number.
+    constexpr unsigned mostTries = 2000, apart = 1'000'000;
+    for (unsigned tries = 0;; ++tries) {
+        Label label = makeLabel(kind, number + tries / mostTries * apart);
         const Label other = makeLabel(kind, number + 500'000 + below(1000, random));
         if (other.modules.width != label.modules.width) continue;
         join(label, other, random);

@@ -16,6 +16,20 @@ std::string linesOf(const scenes::Wrongs& wrongs) {
 
 } // namespace
 
+// No GS1-128 among the thousand that are tried is as short as that of tag 8960: it has digits side by side.
+TEST(NearMiss, aLabelIsJoinedWithOneAsWide) {
+    std::mt19937 random(1);
+    const auto width = [](unsigned number) {
+        return scenes::makeLabel(scenes::Kind::Gs1Bars, number).modules.width;
+    };
+    ASSERT_LT(width(8960), width(8962));
+    EXPECT_EQ(scenes::makeJoined(scenes::Kind::Gs1Bars, 8962, random).text,
+              scenes::makeLabel(scenes::Kind::Gs1Bars, 8962).text);
+    const scenes::Label other = scenes::makeJoined(scenes::Kind::Gs1Bars, 8960, random);
+    EXPECT_NE(other.text, scenes::makeLabel(scenes::Kind::Gs1Bars, 8960).text);
+    EXPECT_FALSE(other.joinedWith.empty());
+}
+
 TEST(NearMiss, nothingIsToldOfJoinedLabels) {
     EXPECT_EQ(linesOf(scenes::tryJoined(8, 3)), "");
 }

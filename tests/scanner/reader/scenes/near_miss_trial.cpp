@@ -23,13 +23,24 @@ struct TrialKind {
 constexpr TrialKind joinedKind{100'003, 7, 2, joinedLabels}, destroyedKind{100'019, 11, 8, destroyedLabels},
     exchangedKind{100'043, 13, 2, clubLabels}, goodKind{100'057, 17, 3, clubLabels};
 
+constexpr std::chrono::milliseconds budgetOf(Hurry hurry) {
+    return hurry == Hurry::InTime ? std::chrono::milliseconds(33) : std::chrono::minutes(10);
+}
+
+std::vector<scanner::SeenCode> readWithAllSteps(const scanner::GreyPicture& picture) {
+    scanner::ReadOptions options;
+    options.budget = std::chrono::milliseconds(0);
+    options.isTag = pictures::isTag;
+    return scanner::readSymbols(picture.view(), options);
+}
+
 /// A trial's scene with the chance that it was made by, and a live reader that has seen nothing.
 struct Trial {
-    Trial(const TrialKind& kind, unsigned seed, unsigned number)
+    Trial(const TrialKind& kind, unsigned seed, unsigned number, Hurry inTime = Hurry::InTime)
         : own(seed * kind.apart + number)
         , random(own)
-        , scene(
-              makeScene(Lighting::Day, 800, 600, kind.mostLabels, kind.labels(own * kind.numbers), random)) {}
+        , scene(makeScene(Lighting::Day, 800, 600, kind.mostLabels, kind.labels(own * kind.numbers), random))
+        , hurry(inTime) {}
 
     scanner::GreyPicture frame(const Pose& hand) { return draw(scene, hand, random); }
     std::vector<scanner::SeenCode> readNext(const Pose& hand) { return reader.read(frame(hand).view()); }
@@ -37,8 +48,8 @@ struct Trial {
     unsigned own;
     std::mt19937 random;
     Scene scene;
-    scanner::LiveReader reader{pictures::isTag, std::chrono::milliseconds(33),
-                               scanner::LiveReader::Clock::Thread};
+    Hurry hurry;
+    scanner::LiveReader reader{pictures::isTag, budgetOf(hurry), scanner::LiveReader::Clock::Thread};
 };
 
 /// Texts that a program would act on after the frames, and guesses that only one frame told.
@@ -57,7 +68,7 @@ struct Told {
 Told toldIn(Trial& trial, int frames) {
     Told told;
     for (const Pose& hand : heldByHand(frames, trial.random))
-        told.add(trial.readNext(hand));
+        told.add(trial.hurry == Hurry::InTime ? trial.readNext(hand) : readWithAllSteps(trial.frame(hand)));
     return told;
 }
 
@@ -87,10 +98,10 @@ void exchangeLabels(Trial& trial) {
 
 } // namespace
 
-Wrongs tryJoined(int streams, unsigned seed, int first) {
+Wrongs tryJoined(int streams, unsigned seed, int first, Hurry hurry) {
     Wrongs wrongs;
     for (int stream = first; stream < first + streams; ++stream) {
-        Trial trial(joinedKind, seed, stream);
+        Trial trial(joinedKind, seed, stream, hurry);
         const Told told = toldIn(trial, 5);
         wrongs.labels += static_cast<int>(trial.scene.labels.size());
         for (const std::string& text : told.believed)
@@ -103,14 +114,10 @@ Wrongs tryJoined(int streams, unsigned seed, int first) {
 
 Wrongs tryDestroyed(int labels, unsigned seed) {
     Wrongs wrongs;
-    scanner::ReadOptions options;
-    options.budget = std::chrono::milliseconds(0);
-    options.isTag = pictures::isTag;
     for (unsigned frame = 0; wrongs.labels < labels; ++frame) {
         Trial trial(destroyedKind, seed, frame);
         wrongs.labels += static_cast<int>(trial.scene.labels.size());
-        const scanner::GreyPicture picture = trial.frame({});
-        for (const auto& [text, howRead] : scored::textsOf(scanner::readSymbols(picture.view(), options))) {
+        for (const auto& [text, howRead] : scored::textsOf(readWithAllSteps(trial.frame({})))) {
             if (labelOf(trial.scene, text))
                 ++wrongs.asPrinted;
             else
@@ -120,10 +127,10 @@ Wrongs tryDestroyed(int labels, unsigned seed) {
     return wrongs;
 }
 
-Wrongs tryExchanged(int streams, unsigned seed) {
+Wrongs tryExchanged(int streams, unsigned seed, Hurry hurry) {
     Wrongs wrongs;
     for (int stream = 0; stream < streams; ++stream) {
-        Trial trial(exchangedKind, seed, stream);
+        Trial trial(exchangedKind, seed, stream, hurry);
         int frame = 0;
         for (const Pose& hand : heldByHand(10, trial.random)) {
             if (frame == 5) exchangeLabels(trial);
