@@ -253,12 +253,14 @@ std::optional<SeenCode> readDataMatrixAt(const PictureLevels& picture, const Mat
     const auto guess = patchGuess(place.corners);
     if (!guess) return std::nullopt;
     const StraightPatch patch(picture, *guess, patchModules, patchModules, negative);
+    const Limits limits = limitsFor(PatchTrust::OnLabel); // dirt may have broken the sides
     std::vector<Candidate> candidates;
     for (const int modules : place.sizes) {
+        if (budget.isSpent()) return std::nullopt;
         const auto fit = candidateOf(patch, StraightPatch::fromModules(), sizeOf(modules));
-        if (fit && fit->alternation > 0.25) candidates.push_back(*fit);
+        if (fit && fit->alternation > limits.alternation) candidates.push_back(*fit);
     }
-    keepBest(candidates, 3);
+    keepBest(candidates, limits.candidates);
     for (const Candidate& candidate : candidates)
         if (auto code = readCandidate(picture, patch, candidate, negative, isTag, budget, unread))
             return code;

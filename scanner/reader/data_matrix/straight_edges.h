@@ -18,7 +18,7 @@ struct StraightEdge {
     }
 };
 
-constexpr int shortestEdge = 16; ///< places
+inline constexpr int shortestEdge = 16; ///< places
 
 /// Four at most, best first, none beside a better one. Dirt that hides a part of an edge shortens it or
 /// costs some of its score.
