@@ -2,6 +2,7 @@
 
 #include "scanner/reader/frame_reader.h"
 
+#include "scanner/reader/data_matrix/matrix_places.h"
 #include "scanner/reader/image/quad.h"
 #include "scanner/reader/label_symbol.h"
 #include "scanner/reader/qr/qr_patch.h"
@@ -121,6 +122,44 @@ void FrameReader::readQrInPatches() {
         if (isTaken(middleOf(patch))) return;
         readQrIn(patch, 1, false);
     });
+}
+
+/// Whether what fills a good part of the region was read.
+bool FrameReader::isReadIn(const Quad& region) const {
+    constexpr double part = 0.15;
+    return std::any_of(m_taken.begin(), m_taken.end(), [&](const Quad& area) {
+        return contains(region, middleOf(area)) && areaOf(area) > part * areaOf(region);
+    });
+}
+
+/// Places in labels and dark patches, likeliest first. One place may come from several regions, a little
+/// different each time: the first that is read takes it.
+std::vector<MatrixPlace> FrameReader::matrixPlaces() {
+    std::vector<Quad> regions = patches(1, 1, true);
+    for (const auto* some : {&patches(1, 1, false), &patches(0, 1, true)})
+        for (const Quad& region : *some)
+            if (!isAmong(regions, region)) regions.push_back(region);
+    std::vector<MatrixPlace> places;
+    for (const Quad& region : regions) {
+        if (!hasTime()) return {};
+        if (isTaken(middleOf(region)) || isReadIn(region)) continue;
+        for (const MatrixPlace& place : matrixPlacesIn(m_picture, region, false))
+            if (!isTaken(middleOf(place.corners))) places.push_back(place);
+    }
+    std::stable_sort(places.begin(), places.end(),
+                     [](const MatrixPlace& a, const MatrixPlace& b) { return a.share > b.share; });
+    constexpr std::size_t most = 20;
+    if (places.size() > most) places.resize(most);
+    return places;
+}
+
+void FrameReader::readBySides() {
+    tryInTurn(matrixPlaces(), [&](const MatrixPlace& place) {
+        if (isTaken(middleOf(place.corners))) return;
+        if (auto code = readDataMatrixAt(m_picture, place, false, m_isTag, m_budget, &m_unreadMatrices))
+            add(std::move(*code));
+    });
+    if (m_bendsAtOnce) readBentMatrices();
 }
 
 void FrameReader::readThreeCorners() {

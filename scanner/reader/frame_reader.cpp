@@ -69,6 +69,8 @@ void FrameReader::run(ReadingStep step) {
         return readQrInPatches();
     case ReadingStep::DataMatrixThreeCorners:
         return readThreeCorners();
+    case ReadingStep::DataMatrixBySides:
+        return readBySides();
     case ReadingStep::DataMatrixWidestGaps:
         return readPatches(1, 2, false);
     case ReadingStep::DataMatrixLightOnDark:

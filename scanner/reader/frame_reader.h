@@ -1,6 +1,7 @@
 #pragma once
 
 #include "scanner/reader/data_matrix/data_matrix_step.h"
+#include "scanner/reader/data_matrix/matrix_places.h"
 #include "scanner/reader/general_decoder.h"
 #include "scanner/reader/image/grid_fit.h"
 #include "scanner/reader/image/picture_levels.h"
@@ -80,6 +81,9 @@ private:
     bool readQrIn(const Quad& patch, int version, bool negative);
     void readQrInPatches();
     void readThreeCorners();
+    void readBySides();
+    std::vector<MatrixPlace> matrixPlaces();
+    bool isReadIn(const Quad& region) const;
     const ContrastMap& patchContrast(int level);
     const std::vector<Quad>& patches(int level, int reach, bool negative);
     std::vector<Quad> allDarkPatches();

@@ -28,6 +28,7 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::OneFinder,
                                ReadingStep::QrInPatches,
                                ReadingStep::DataMatrixThreeCorners,
+                               ReadingStep::DataMatrixBySides,
                                ReadingStep::SymbolsOnLabels,
                                ReadingStep::Code128AllBands,
                                ReadingStep::Code128Faint,
@@ -56,6 +57,7 @@ constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
         return std::chrono::milliseconds(2);
     case ReadingStep::Code128:
     case ReadingStep::Code128AllBands:
+    case ReadingStep::DataMatrixBySides:
         return std::chrono::milliseconds(4);
     case ReadingStep::DataMatrix:
     case ReadingStep::WholePicture:

@@ -28,6 +28,8 @@ const char* nameOf(ReadingStep step) {
         return "QR in dark patches";
     case ReadingStep::DataMatrixThreeCorners:
         return "Data Matrix, one corner lost";
+    case ReadingStep::DataMatrixBySides:
+        return "Data Matrix by its solid sides";
     case ReadingStep::DataMatrixWidestGaps:
         return "Data Matrix, gaps of 8 pixels";
     case ReadingStep::DataMatrixLightOnDark:

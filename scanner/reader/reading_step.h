@@ -19,6 +19,7 @@ enum class ReadingStep : std::uint8_t {
     SymbolsOnLabels,        ///< QR tags and Data Matrix by the outline of their label
     QrInPatches,            ///< QR tags in dark patches, whatever their finders look like
     DataMatrixThreeCorners, ///< Data Matrix in dark patches of which one corner is elsewhere
+    DataMatrixBySides,      ///< Data Matrix by two solid sides on labels and in dark patches
     DataMatrixWidestGaps,   ///< patches with gaps of 8 pixels
     DataMatrixLightOnDark,  ///< Data Matrix light on dark
     Code128AllBands,        ///< more bands, one character guessed
@@ -40,6 +41,7 @@ inline constexpr std::array rescueSteps{ReadingStep::DataMatrix,
                                         ReadingStep::SymbolsOnLabels,
                                         ReadingStep::QrInPatches,
                                         ReadingStep::DataMatrixThreeCorners,
+                                        ReadingStep::DataMatrixBySides,
                                         ReadingStep::Code128AllBands,
                                         ReadingStep::Code128Faint,
                                         ReadingStep::WholePictureThorough,

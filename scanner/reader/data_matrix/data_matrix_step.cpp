@@ -187,6 +187,21 @@ std::vector<Turned> likelyTurns(const StraightPatch& patch, const Quad& quad, co
     return turned;
 }
 
+/// A fit of one size, if it shows the symbol's borders at all. `toPatch`: from the square of `patchModules`.
+std::optional<Candidate> candidateOf(const StraightPatch& patch, const Homography& toPatch,
+                                     const MatrixSize& size) {
+    const double scale = static_cast<double>(patchModules) / size.modules;
+    GridFitter fitter(patch, matrixPattern(size.modules), toPatch * scaling(scale));
+    if (!fitter.approach(0.2, 3, 3) || fitter.correlation() < 0.4) return std::nullopt;
+    return Candidate{fitter.toPatch(), &size, alternation(patch, fitter.toPatch(), size.modules)};
+}
+
+void keepBest(std::vector<Candidate>& candidates, std::size_t most) {
+    std::stable_sort(candidates.begin(), candidates.end(),
+                     [](const Candidate& a, const Candidate& b) { return a.alternation > b.alternation; });
+    if (candidates.size() > most) candidates.resize(most);
+}
+
 /// Fits of all sizes in a straightened patch, by the turns of its solid sides; best first.
 std::vector<Candidate> candidatesIn(const StraightPatch& patch, const Quad& quad, const Limits& limits,
                                     const TimeBudget& budget) {
@@ -194,15 +209,10 @@ std::vector<Candidate> candidatesIn(const StraightPatch& patch, const Quad& quad
     for (const Turned& turned : likelyTurns(patch, quad, limits))
         for (const MatrixSize& size : matrixSizes()) {
             if (budget.isSpent()) return {};
-            const double scale = static_cast<double>(patchModules) / size.modules;
-            GridFitter fitter(patch, matrixPattern(size.modules), turned.toPatch * scaling(scale));
-            if (!fitter.approach(0.2, 3, 3) || fitter.correlation() < 0.4) continue;
-            const double regular = alternation(patch, fitter.toPatch(), size.modules);
-            if (regular > limits.alternation) candidates.push_back({fitter.toPatch(), &size, regular});
+            const auto fit = candidateOf(patch, turned.toPatch, size);
+            if (fit && fit->alternation > limits.alternation) candidates.push_back(*fit);
         }
-    std::stable_sort(candidates.begin(), candidates.end(),
-                     [](const Candidate& a, const Candidate& b) { return a.alternation > b.alternation; });
-    if (candidates.size() > limits.candidates) candidates.resize(limits.candidates);
+    keepBest(candidates, limits.candidates);
     return candidates;
 }
 
@@ -230,14 +240,37 @@ std::optional<SeenCode> readCandidate(const PictureLevels& picture, const Straig
     return code;
 }
 
+std::optional<Homography> patchGuess(const Quad& quad) {
+    constexpr double size = patchModules;
+    return projectionThrough({Point{0, 0}, Point{size, 0}, Point{size, size}, Point{0, size}}, quad);
+}
+
 } // namespace
+
+std::optional<SeenCode> readDataMatrixAt(const PictureLevels& picture, const MatrixPlace& place,
+                                         bool negative, const TagTest& isTag, const TimeBudget& budget,
+                                         std::vector<UnreadMatrix>* unread) {
+    const auto guess = patchGuess(place.corners);
+    if (!guess) return std::nullopt;
+    const StraightPatch patch(picture, *guess, patchModules, patchModules, negative);
+    const Limits limits = limitsFor(PatchTrust::OnLabel); // dirt may have broken the sides
+    std::vector<Candidate> candidates;
+    for (const int modules : place.sizes) {
+        if (budget.isSpent()) return std::nullopt;
+        const auto fit = candidateOf(patch, StraightPatch::fromModules(), sizeOf(modules));
+        if (fit && fit->alternation > limits.alternation) candidates.push_back(*fit);
+    }
+    keepBest(candidates, limits.candidates);
+    for (const Candidate& candidate : candidates)
+        if (auto code = readCandidate(picture, patch, candidate, negative, isTag, budget, unread))
+            return code;
+    return std::nullopt;
+}
 
 std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad& quad, bool negative,
                                        const TagTest& isTag, const TimeBudget& budget,
                                        std::vector<UnreadMatrix>* unread, PatchTrust trust) {
-    const auto guess = projectionThrough(
-        {Point{0, 0}, Point{patchModules, 0}, Point{patchModules, patchModules}, Point{0, patchModules}},
-        quad);
+    const auto guess = patchGuess(quad);
     if (!guess) return std::nullopt;
     const StraightPatch patch(picture, *guess, patchModules, patchModules, negative);
     for (const Candidate& candidate : candidatesIn(patch, quad, limitsFor(trust), budget))

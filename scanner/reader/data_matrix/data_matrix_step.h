@@ -1,6 +1,7 @@
 #pragma once
 
 #include "scanner/reader/data_matrix/dark_patches.h"
+#include "scanner/reader/data_matrix/matrix_places.h"
 #include "scanner/reader/image/grid_fit.h"
 #include "scanner/reader/image/picture_levels.h"
 #include "scanner/reader/image/time_budget.h"
@@ -30,6 +31,12 @@ std::optional<SeenCode> readDataMatrix(const PictureLevels& picture, const Quad&
                                        const TagTest& isTag, const TimeBudget& budget = {},
                                        std::vector<UnreadMatrix>* unread = nullptr,
                                        PatchTrust trust = PatchTrust::Any);
+
+/// The same where the solid sides and the size are known but for some doubt, and the corners to a module or
+/// two.
+std::optional<SeenCode> readDataMatrixAt(const PictureLevels& picture, const MatrixPlace& place,
+                                         bool negative, const TagTest& isTag, const TimeBudget& budget = {},
+                                         std::vector<UnreadMatrix>* unread = nullptr);
 
 /// The same on a bent label, from a flat fit that found it but could not read it.
 std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const UnreadMatrix& unread,

@@ -38,6 +38,15 @@ inline double shortestSideOf(const Quad& quad) {
     return shortest;
 }
 
+inline double areaOf(const Quad& quad) {
+    double area = 0;
+    for (std::size_t i = 0; i < quad.size(); ++i) {
+        const Point a = quad[i], b = quad[(i + 1) % quad.size()];
+        area += (a.x * b.y - b.x * a.y) / 2;
+    }
+    return std::abs(area);
+}
+
 /// The quadrilateral, and those of which one corner is put where the other three make a parallelogram.
 inline std::array<Quad, 5> withOneCornerMoved(const Quad& quad) {
     std::array<Quad, 5> quads{quad, quad, quad, quad, quad};

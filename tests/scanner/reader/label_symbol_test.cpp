@@ -83,3 +83,37 @@ TEST(DarkPatches, aTagWithoutTwoFindersIsRead) {
             readBy(ReadingStep::QrInPatches, drawn(shuffled(pictures::qrModules(text)), degrees)).empty());
     }
 }
+
+namespace {
+
+/// A light label with the symbol, and a dark smear from its lower side, which is solid, over the label's
+/// edge.
+GreyPicture smearedLabelOf(const GreyPicture& modules) {
+    const GreyPicture symbol = pictures::enlarged(modules, module);
+    constexpr int around = quiet * module;
+    GreyPicture label(symbol.width + 2 * around, symbol.height + 2 * around, 225);
+    pictures::paste(label, symbol, around, around);
+    for (int y = around + symbol.height - module; y < label.height; ++y)
+        for (int x = around + 3 * module; x < around + 5 * module; ++x)
+            label.row(y)[x] = 20;
+    return label;
+}
+
+} // namespace
+
+TEST(DataMatrixBySides, aSymbolThatDirtJoinsWithTheGroundIsRead) {
+    const std::string text = pictures::tagCode(65);
+    const auto drawn = [](const GreyPicture& modules, double degrees) {
+        return pictures::onGround(smearedLabelOf(modules), 640, 480, degrees, 60);
+    };
+    const GreyPicture modules = pictures::dataMatrixModules(text);
+    for (const double degrees : {10.0, 130.0, 250.0}) {
+        const GreyPicture picture = drawn(modules, degrees);
+        EXPECT_TRUE(readBy(ReadingStep::DataMatrix, picture).empty()) << degrees;
+        EXPECT_TRUE(readBy(ReadingStep::DataMatrixThreeCorners, picture).empty()) << degrees;
+        const auto codes = readBy(ReadingStep::DataMatrixBySides, picture);
+        ASSERT_EQ(codes.size(), 1u) << degrees;
+        EXPECT_EQ(codes[0].text, text);
+        EXPECT_TRUE(readBy(ReadingStep::DataMatrixBySides, drawn(shuffled(modules), degrees)).empty());
+    }
+}
