@@ -38,6 +38,7 @@ std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const 
     if (!tag) return std::nullopt;
     SeenCode code = seenCodeOf(*tag);
     code.corners = cornersOf(fit.toPicture, size, size);
+    if (isContradicted(picture, code)) return std::nullopt;
     return code;
 }
 
@@ -48,9 +49,8 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
     const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
     const GridSamples samples = sampleGrid(
         picture, mapping, modulePixelsAt(fit.toPicture, {size / 2.0, size / 2.0}), size, size, negative);
-    std::optional<SeenCode> code;
-    if (version == 1)
-        if (const auto tag = decodeQrTag(samples, isTag)) code = seenCodeOf(*tag);
+    const auto tag = version == 1 ? decodeQrTag(samples, isTag) : std::nullopt;
+    std::optional<SeenCode> code = tag ? std::optional(seenCodeOf(*tag)) : std::nullopt;
     for (const Threshold& threshold :
          {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0.7f}, Threshold{11, 0}}) {
         if (code) break;
@@ -61,6 +61,8 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
             return std::nullopt; // the tag decoder had its reasons
     }
     if (code) code->corners = cornersOf(fit.toPicture, size, size);
+    // A poor fit blurs what speaks against it: it is looked at once more in the best one.
+    if (tag && tag->isMuchMended && isContradicted(picture, *code)) return std::nullopt;
     return code;
 }
 
@@ -93,6 +95,7 @@ std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFi
     if (!tag) return std::nullopt;
     SeenCode code = seenCodeOf(*tag);
     code.corners = {fit.map(0, 0), fit.map(size, 0), fit.map(size, size), fit.map(0, size)};
+    if (tag->isMuchMended && isContradicted(picture, code)) return std::nullopt;
     return code;
 }
 

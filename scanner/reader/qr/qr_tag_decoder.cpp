@@ -131,12 +131,7 @@ Dissent dissentFrom(const GridSamples& soft, int mask, const TagWord& word) {
     return dissent;
 }
 
-struct DecodedWord {
-    TagReading reading;
-    bool isRefused;
-};
-
-std::optional<DecodedWord> decodeWord(const GridSamples& soft, int mask, const TagTest& isTag) {
+std::optional<TagReading> decodeWord(const GridSamples& soft, int mask, const TagTest& isTag) {
     const SoftWord word = wordOf(soft, mask);
     const std::vector<int> order = word.leastCertainFirst();
     for (int erased = 0; erased <= 12; erased += 2) {
@@ -146,9 +141,7 @@ std::optional<DecodedWord> decodeWord(const GridSamples& soft, int mask, const T
         if (errors < 0) continue;
         const auto text = textOf(mended.values);
         if (!text || !isTag(*text)) continue;
-        const bool refused =
-            isMuchMended(word.changedIn(mended.values), checks) && dissentFrom(soft, mask, mended).refuses();
-        return DecodedWord{{*text, erased, errors}, refused};
+        return TagReading{*text, erased, errors, false, isMuchMended(word.changedIn(mended.values), checks)};
     }
     return std::nullopt;
 }
@@ -168,14 +161,18 @@ std::array<float, TagWord::bits> evidenceOf(const GridSamples& soft, int mask) {
 } // namespace
 
 bool contradictsTag(const GridSamples& samples, const std::string& text) {
-    if (samples.columns != size || samples.rows != size) return false;
+    constexpr int most = 4; // of eight; by some thresholds the modules of one in five sound labels object
     const auto word = TagWord::of(text);
-    if (!word) return false;
-    const GridSamples soft = softModules(samples, thresholds[0]);
-    const int mask = rankMasks(soft)[0];
-    const Dissent dissent = dissentFrom(soft, mask, *word);
-    return isMuchMended(wordOf(soft, mask).changedIn(word->values), checks) && !dissent.isAnotherSymbol() &&
-           dissent.refuses();
+    if (samples.columns != size || samples.rows != size || !word) return false;
+    int objections = 0;
+    for (const Threshold& threshold : thresholds) {
+        const GridSamples soft = softModules(samples, threshold);
+        const int mask = rankMasks(soft)[0]; // of joined labels it may be the other's
+        const Dissent dissent = dissentFrom(soft, mask, *word);
+        const bool mended = isMuchMended(wordOf(soft, mask).changedIn(word->values), checks);
+        objections += dissent.isAnotherSymbol() || (mended && dissent.refuses());
+    }
+    return objections > most;
 }
 
 /// The three finders with their separators, and what lies between them.
@@ -237,10 +234,10 @@ std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const Ta
             const auto text = textOf(word.values);
             if (!text || !isTag(*text)) continue;
             bestAgainst = found.against;
-            best.reset();
-            if (!dissentFrom(soft, masks[k], word).refuses()) best = TagReading{*text, 0, 0, true};
+            best = TagReading{*text, 0, 0, true, true};
         }
     }
+    if (best && contradictsTag(samples, best->text)) return std::nullopt;
     return best;
 }
 
@@ -250,9 +247,10 @@ std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest&
         const GridSamples soft = softModules(samples, threshold);
         const auto masks = rankMasks(soft);
         for (int k = 0; k < 2; ++k)
-            if (auto word = decodeWord(soft, masks[k], isTag)) {
-                if (word->isRefused) return std::nullopt; // another threshold would not make it truer
-                return word->reading;
+            if (auto reading = decodeWord(soft, masks[k], isTag)) {
+                // Another threshold would not make it truer.
+                if (reading->isMuchMended && contradictsTag(samples, reading->text)) return std::nullopt;
+                return reading;
             }
     }
     return decodeByAgreement(samples, isTag);

@@ -14,8 +14,9 @@ struct TagReading {
     std::string text;
     int erased = 0; ///< codewords given up before mending
     int errors = 0; ///< codewords mended beside those
-    bool byAgreement =
-        false; ///< more was wrong than the code mends: the tag that agrees best with all modules
+    /// More was wrong than the code mends: it is the tag that agrees best with all modules.
+    bool byAgreement = false;
+    bool isMuchMended = false; ///< so much that a part of another label may be in the symbol
 
     /// Of the 17 check codewords fewer than this many were left to prove the reading.
     bool needsGuesswork() const { return byAgreement || erased + 2 * errors > 15 || erased > 8; }
@@ -30,8 +31,8 @@ std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest&
 /// word.
 std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag);
 
-/// Whether the modules of a version 1-H symbol say clearly that it does not hold this tag alone, though
-/// another decoder mended them to it. False when they are of another level or encoding.
+/// Whether the modules of a version 1-H symbol say that it does not hold this tag alone, though it was mended
+/// out of them: by most thresholds they object as those of joined labels do, or are of another symbol.
 bool contradictsTag(const GridSamples& samples, const std::string& text);
 
 /// A tag's symbol as it was printed, with the mask that these samples show; nullopt when the text is no ten
