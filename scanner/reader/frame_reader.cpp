@@ -163,11 +163,12 @@ void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) 
 /// A fit that cannot be read is kept for the step that bends it, or bent now.
 bool FrameReader::readFlat(const GridFit& fit, int version, bool negative) {
     if (fit.correlation >= leastCorrelation)
-        if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag)) {
+        if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag, m_mending)) {
             add(std::move(*code));
             return true;
         }
-    if (version == 1 && fit.correlation >= poorCorrelation && fit.correlation < leastCorrelation)
+    const bool poor = fit.correlation >= poorCorrelation && fit.correlation < leastCorrelation;
+    if (version == 1 && poor && m_mending == Mending::ByAgreementToo)
         if (auto code = readPoorlyFittedTag(m_picture, fit, negative, m_isTag)) {
             add(std::move(*code));
             return true;
@@ -179,7 +180,7 @@ bool FrameReader::readFlat(const GridFit& fit, int version, bool negative) {
 }
 
 bool FrameReader::readBent(const Unread& unread) {
-    auto code = readBentQrTag(m_picture, unread.fit, unread.negative, m_isTag);
+    auto code = readBentQrTag(m_picture, unread.fit, unread.negative, m_isTag, m_mending);
     if (code) add(std::move(*code));
     return code.has_value();
 }

@@ -10,6 +10,7 @@
 #include "scanner/reader/linear/linear_step.h"
 #include "scanner/reader/qr/finder_pairs.h"
 #include "scanner/reader/qr/finder_search.h"
+#include "scanner/reader/qr/qr_tag_decoder.h"
 #include "scanner/reader/reading_step.h"
 #include "scanner/reader/text_proof.h"
 #include "scanner/seen_code.h"
@@ -41,6 +42,9 @@ public:
         m_bendsAtOnce = true;
         m_mostPlaces = 400;
     }
+    /// Whether QR tags are also read by agreement in the steps that follow, which takes time and only gives
+    /// guesses.
+    void mendTags(Mending mending) { m_mending = mending; }
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
     void mask(const Quad& area);
     void run(ReadingStep step);
@@ -117,6 +121,7 @@ private:
     std::map<bool, std::vector<Quad>> m_tried, m_triedOnLabels;
     bool m_isCut = false; ///< the step that runs
     bool m_bendsAtOnce = false;
+    Mending m_mending = Mending::ByAgreementToo;
     std::size_t m_mostPlaces = 1000; ///< where finders may be; gravel gives many more
     double m_beginAt = 0, m_stoppedAt = 0;
     std::vector<Unread> m_unread; ///< version 1 symbols that were found but not read flat

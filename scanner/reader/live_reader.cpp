@@ -25,10 +25,8 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::WholePicture,
                                ReadingStep::DataMatrixWideGaps,
                                ReadingStep::DataMatrixWidestGaps,
-                               ReadingStep::OneFinder,
                                ReadingStep::QrInPatches,
                                ReadingStep::DataMatrixThreeCorners,
-                               ReadingStep::DataMatrixBySides,
                                ReadingStep::SymbolsOnLabels,
                                ReadingStep::Code128AllBands,
                                ReadingStep::Code128Faint,
@@ -45,6 +43,7 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::DataMatrixWidestGaps,
                                ReadingStep::QrInPatches,
                                ReadingStep::DataMatrixThreeCorners,
+                               ReadingStep::DataMatrixBySides,
                                ReadingStep::WholePictureThorough,
                                ReadingStep::OtherLinear};
 
@@ -151,6 +150,9 @@ void LiveReader::State::readOn(FrameReader& frame) {
         const ReadingStep step = stepOrder[next];
         if (count > 0 && frame.isLateAfter(wholeWorkOf(step))) return;
         frame.beginAt(stopped[step]);
+        // A guess must be seen twice: the steps' first turn is for what is read at once.
+        frame.mendTags(2 * next < stepOrder.size() ? reader::Mending::ByCode
+                                                   : reader::Mending::ByAgreementToo);
         frame.run(step);
         stopped[step] = frame.stoppedAt();
         if (frame.wasCutOff() && count > 0) return;

@@ -116,11 +116,11 @@ std::optional<SeenCode> decodeByAgreement(const GridSamples& samples, const Matr
     return std::nullopt;
 }
 
-/// `mapping`: modules to the picture, flat or bent.
+/// `mapping`: modules to the picture, flat or bent. `correlation`: of its fit.
 template <class Mapping>
-std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapping, double modulePixels,
-                               const MatrixSize& size, bool negative, const TagTest& isTag,
-                               const TimeBudget& budget) {
+std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapping, double correlation,
+                               double modulePixels, const MatrixSize& size, bool negative,
+                               const TagTest& isTag, const TimeBudget& budget) {
     const int n = size.modules;
     const GridSamples samples = sampleGrid(picture, mapping, modulePixels, n, n, negative);
     for (const Threshold& threshold : {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0},
@@ -141,7 +141,8 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapp
             return code;
         }
     }
-    if (!isTag || budget.isSpent()) return std::nullopt;
+    constexpr double leastCorrelation = 0.62; // of what is read by agreement, which takes time
+    if (!isTag || correlation < leastCorrelation || budget.isSpent()) return std::nullopt;
     auto code = decodeByAgreement(samples, size, isTag);
     if (code) code->corners = {mapping(0, 0), mapping(n, 0), mapping(n, n), mapping(0, n)};
     return code;
@@ -222,8 +223,8 @@ std::optional<SeenCode> readMatrixAt(const PictureLevels& picture, const UnreadM
     const Homography& toPicture = found.fit.toPicture;
     const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
     const double middle = found.modules / 2.0;
-    return decode(picture, mapping, modulePixelsAt(toPicture, {middle, middle}), sizeOf(found.modules),
-                  found.negative, isTag, budget);
+    return decode(picture, mapping, found.fit.correlation, modulePixelsAt(toPicture, {middle, middle}),
+                  sizeOf(found.modules), found.negative, isTag, budget);
 }
 
 std::optional<SeenCode> readCandidate(const PictureLevels& picture, const StraightPatch& patch,
@@ -286,8 +287,8 @@ std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const U
     if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
     const auto mapping = [&](double u, double v) { return fit.map(u, v); };
     const double middle = unread.modules / 2.0;
-    return decode(picture, mapping, modulePixelsAt(flat.toPicture, {middle, middle}), sizeOf(unread.modules),
-                  unread.negative, isTag, budget);
+    return decode(picture, mapping, fit.correlation, modulePixelsAt(flat.toPicture, {middle, middle}),
+                  sizeOf(unread.modules), unread.negative, isTag, budget);
 }
 
 } // namespace scanner::reader

@@ -43,13 +43,13 @@ std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const 
 }
 
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
-                                     bool negative, const TagTest& isTag) {
+                                     bool negative, const TagTest& isTag, Mending mending) {
     const GridPattern& pattern = qrPattern(version);
     const int size = pattern.columns;
     const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
     const GridSamples samples = sampleGrid(
         picture, mapping, modulePixelsAt(fit.toPicture, {size / 2.0, size / 2.0}), size, size, negative);
-    const auto tag = version == 1 ? decodeQrTag(samples, isTag) : std::nullopt;
+    const auto tag = version == 1 ? decodeQrTag(samples, isTag, mending) : std::nullopt;
     std::optional<SeenCode> code = tag ? std::optional(seenCodeOf(*tag)) : std::nullopt;
     for (const Threshold& threshold :
          {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0.7f}, Threshold{11, 0}}) {
@@ -82,7 +82,7 @@ bool isContradicted(const PictureLevels& picture, const SeenCode& code) {
 }
 
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
-                                      const TagTest& isTag) {
+                                      const TagTest& isTag, Mending mending) {
     const GridPattern& pattern = qrPattern(1);
     const double size = pattern.columns;
     const BentFit fit = fitBentGrid(picture, pattern, flat, negative);
@@ -91,7 +91,7 @@ std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFi
     const GridSamples samples =
         sampleGrid(picture, mapping, modulePixelsAt(flat.toPicture, {size / 2, size / 2}), pattern.columns,
                    pattern.rows, negative);
-    const auto tag = decodeQrTag(samples, isTag);
+    const auto tag = decodeQrTag(samples, isTag, mending);
     if (!tag) return std::nullopt;
     SeenCode code = seenCodeOf(*tag);
     code.corners = {fit.map(0, 0), fit.map(size, 0), fit.map(size, size), fit.map(0, size)};

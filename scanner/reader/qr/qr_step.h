@@ -13,7 +13,8 @@ namespace scanner::reader {
 /// Reads the QR symbol that lies as the fit says: the tag decoder first, then the general one on a clean
 /// drawing of it.
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
-                                     bool negative, const TagTest& isTag);
+                                     bool negative, const TagTest& isTag,
+                                     Mending mending = Mending::ByAgreementToo);
 
 /// A tag where so few known modules show themselves that hardly any fit is right: by the agreement of all its
 /// modules alone, which tells such fits from those that lie on a tag.
@@ -22,7 +23,7 @@ std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const 
 
 /// The same for a tag on a bent label, from a flat fit that found it but could not read it.
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
-                                      const TagTest& isTag);
+                                      const TagTest& isTag, Mending mending = Mending::ByAgreementToo);
 
 /// Whether the version 1 symbol that the general decoder read as this tag says clearly something else, too.
 bool isContradicted(const PictureLevels& picture, const SeenCode& code);

@@ -220,15 +220,17 @@ std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::s
 std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag) {
     // Where no tag lies the best of all words has 0.12 to 0.25 against it, the next hardly more; tags that
     // are read so have 0.03 to 0.15, the next 0.15 to 0.23.
-    constexpr float mostAgainst = 0.15f, leastAhead = 0.03f;
+    constexpr float mostAgainst = 0.15f, leastAhead = 0.03f, worthAnotherLook = 0.012f;
     if (samples.columns != size || samples.rows != size || !isTag) return std::nullopt;
     std::optional<TagReading> best;
     float bestAgainst = mostAgainst;
     for (const Threshold& threshold : {Threshold{7, 0.7f}, Threshold{0, 0.7f}}) {
         const GridSamples soft = softModules(samples, threshold);
         const auto masks = rankMasks(soft);
+        bool leads = false;
         for (int k = 0; k < 2; ++k) {
             const auto found = tagWordDecoder().decode(evidenceOf(soft, masks[k]));
+            leads = leads || found.nextAgainst > found.against + worthAnotherLook;
             if (found.against >= bestAgainst || found.nextAgainst < found.against + leastAhead) continue;
             const TagWord word = tagWordOf(found.word);
             const auto text = textOf(word.values);
@@ -236,12 +238,13 @@ std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const Ta
             bestAgainst = found.against;
             best = TagReading{*text, 0, 0, true, true};
         }
+        if (!leads) break;
     }
     if (best && contradictsTag(samples, best->text)) return std::nullopt;
     return best;
 }
 
-std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag) {
+std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag, Mending mending) {
     if (samples.columns != size || samples.rows != size || !isTag) return std::nullopt;
     for (const Threshold& threshold : thresholds) {
         const GridSamples soft = softModules(samples, threshold);
@@ -253,7 +256,7 @@ std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest&
                 return reading;
             }
     }
-    return decodeByAgreement(samples, isTag);
+    return mending == Mending::ByCode ? std::nullopt : decodeByAgreement(samples, isTag);
 }
 
 } // namespace scanner::reader

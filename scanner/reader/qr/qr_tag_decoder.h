@@ -22,9 +22,13 @@ struct TagReading {
     bool needsGuesswork() const { return byAgreement || erased + 2 * errors > 15 || erased > 8; }
 };
 
+/// How far a tag may be mended: by its Reed-Solomon code, and where that fails by agreement too.
+enum class Mending { ByCode, ByAgreementToo };
+
 /// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every
 /// tag shares and `isTag` agree. Tags only: other texts and other levels are left to the general decoder.
-std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag);
+std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag,
+                                      Mending mending = Mending::ByAgreementToo);
 
 /// Where more may be wrong than the Reed-Solomon code mends (decodeQrTag tries it last): the word that agrees
 /// best with all modules, if it is a tag, little speaks against it, and clearly more against every other
