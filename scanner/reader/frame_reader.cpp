@@ -131,7 +131,7 @@ const std::vector<Finder>& FrameReader::finders() {
 void FrameReader::readWholePicture(Effort effort) {
     for (SeenCode& code : decodeMatrixSymbols(m_picture.full().view(), effort)) {
         const bool tag = code.symbology == Symbology::Qr && m_isTag && m_isTag(code.text);
-        if (!tag || !isContradicted(m_picture, code)) add(std::move(code));
+        if (!tag || !isContradicted(m_picture, code, false)) add(std::move(code));
     }
 }
 
@@ -192,7 +192,9 @@ void FrameReader::readGuesses(const ContrastMap& map, const std::vector<Finder>&
     std::vector<Finder> free;
     for (const Finder& finder : finders)
         if (!isTaken(full(finder.centre))) free.push_back(finder);
-    for (const PairGuess& guess : from(map, free, most, m_budget)) {
+    const std::vector<PairGuess> guesses = from(map, free, most, m_budget);
+    if (!hasTime()) return; // it may have run out among the finders
+    for (const PairGuess& guess : guesses) {
         if (!hasTime()) return;
         if (isTaken(full(free[guess.first].centre)) || isTaken(full(free[guess.second].centre))) continue;
         const Homography toPicture = scaling(scale) * guess.toPicture;

@@ -39,13 +39,17 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::WholePicture,
                                ReadingStep::DataMatrixLightOnDark,
                                ReadingStep::SymbolsOnLabels,
-                               ReadingStep::OneFinder,
                                ReadingStep::DataMatrixWidestGaps,
                                ReadingStep::QrInPatches,
                                ReadingStep::DataMatrixThreeCorners,
+                               ReadingStep::OneFinder,
                                ReadingStep::DataMatrixBySides,
                                ReadingStep::WholePictureThorough,
                                ReadingStep::OtherLinear};
+
+/// Where the first steps come again.
+constexpr std::size_t firstTurn = 12;
+static_assert(stepOrder[firstTurn] == stepOrder[0]);
 
 /// What a step does between two looks at the clock, where that takes long: in a 720p frame.
 constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
@@ -151,8 +155,7 @@ void LiveReader::State::readOn(FrameReader& frame) {
         if (count > 0 && frame.isLateAfter(wholeWorkOf(step))) return;
         frame.beginAt(stopped[step]);
         // A guess must be seen twice: the steps' first turn is for what is read at once.
-        frame.mendTags(2 * next < stepOrder.size() ? reader::Mending::ByCode
-                                                   : reader::Mending::ByAgreementToo);
+        frame.mendTags(next < firstTurn ? reader::Mending::ByCode : reader::Mending::ByAgreementToo);
         frame.run(step);
         stopped[step] = frame.stoppedAt();
         if (frame.wasCutOff() && count > 0) return;

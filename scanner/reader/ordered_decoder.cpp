@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <bit>
+#include <cassert>
 #include <cmath>
 #include <cstring>
 #include <numeric>
@@ -166,7 +167,9 @@ OrderedDecoder::Best bestOfTurned(const Bits& start, const std::vector<Bits>& ro
 OrderedDecoder::OrderedDecoder(int length, const Bits& fixed, std::vector<Bits> generators)
     : m_length(length)
     , m_fixed(fixed)
-    , m_generators(std::move(generators)) {}
+    , m_generators(std::move(generators)) {
+    assert(length > 0 && length <= mostBits);
+}
 
 OrderedDecoder::Best OrderedDecoder::decode(std::span<const float> seen) const {
     const bool isBlank = std::all_of(seen.begin(), seen.end(), [](float value) { return value == 0; });

@@ -15,7 +15,7 @@ namespace scanner::reader {
 namespace {
 
 constexpr int steps = 48; // places looked at along a side
-constexpr std::size_t sizeCount = 9;
+constexpr std::size_t sizeCount = matrixSizeCount;
 
 /// A wave of as many periods a side as a size has pairs of modules.
 struct Wave {

@@ -10,15 +10,15 @@
 namespace scanner::reader {
 namespace {
 
-constexpr std::array<MatrixSize, 9> sizes{{{10, 3, 5},
-                                           {12, 5, 7},
-                                           {14, 8, 10},
-                                           {16, 12, 12},
-                                           {18, 18, 14},
-                                           {20, 22, 18},
-                                           {22, 30, 20},
-                                           {24, 36, 24},
-                                           {26, 44, 28}}};
+constexpr std::array<MatrixSize, matrixSizeCount> sizes{{{10, 3, 5},
+                                                         {12, 5, 7},
+                                                         {14, 8, 10},
+                                                         {16, 12, 12},
+                                                         {18, 18, 14},
+                                                         {20, 22, 18},
+                                                         {22, 30, 20},
+                                                         {24, 36, 24},
+                                                         {26, 44, 28}}};
 
 /// Where the bits of the codewords lie in the data region: the walk of ISO/IEC 16022, annex F.
 class Placement {

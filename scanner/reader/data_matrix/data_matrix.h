@@ -17,6 +17,8 @@ struct MatrixSize {
     int checks;  ///< Reed–Solomon codewords
 };
 
+inline constexpr std::size_t matrixSizeCount = 9;
+
 /// Sizes 10 to 26.
 std::span<const MatrixSize> matrixSizes();
 
@@ -29,7 +31,7 @@ struct MatrixReading {
     int erased = 0;
     int errors = 0;
     int checks = 0;
-    int changed = 0;          ///< codewords that differ from what the modules say
+    int changed = 0;          ///< codewords that differ from what the modules say; not known by agreement
     bool byAgreement = false; ///< more was wrong than the code mends
 
     /// Fewer than two check codewords were left to prove the reading, or many codewords were given up.
@@ -41,8 +43,8 @@ struct MatrixReading {
 /// The codeword of each module, row by row; -1 where there is none.
 std::vector<int> matrixCodewords(const MatrixSize& size);
 
-/// What the soft modules (negative: dark) say of each bit of the codewords, most significant first: above 0
-/// for a one.
+/// `soft` has as many modules a side as `size` says. What the soft modules (negative: dark) say of each bit
+/// of the codewords, most significant first: above 0 for a one.
 std::vector<float> matrixEvidence(const GridSamples& soft, const MatrixSize& size);
 
 /// The whole symbol (negative: dark) from its codewords.

@@ -17,7 +17,7 @@ struct MatrixPlace {
 /// Places in a region that is larger than the symbol or off at a side: a label, or a dark patch in which dirt
 /// or a narrow gap joined the symbol with something else. Two long straight edges, dark inside and light
 /// outside, meet at a corner as the solid sides do; two sides alternate. `region`: clockwise, about a
-/// rectangle in the plane. Pure; any thread.
+/// rectangle in the plane. Clearest edges first. Pure; any thread.
 std::vector<MatrixPlace> matrixPlacesIn(const PictureLevels& picture, const Quad& region, bool negative);
 
 } // namespace scanner::reader

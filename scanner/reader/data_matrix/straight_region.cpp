@@ -25,7 +25,7 @@ std::optional<StraightRegion> StraightRegion::of(const PictureLevels& picture, c
 }
 
 StraightRegion StraightRegion::transposed() const {
-    StraightRegion turned(m_toPicture);
+    StraightRegion turned(m_toPicture * Homography{{0, 1, 0, 1, 0, 0, 0, 0, 1}});
     for (int y = 0; y < side; ++y)
         for (int x = 0; x < side; ++x)
             turned.m_values[x * side + y] = row(y)[x];

@@ -9,7 +9,7 @@ namespace scanner::reader {
 struct BarReading {
     std::vector<int> characters;
     double first = 0, last = 0; ///< where the bars begin and end, as indices of the profile
-    std::vector<double> places; ///< where each character begins, and last the stop character
+    std::vector<double> places; ///< where each character begins, and last the stop character, as such indices
     /// How much the least alike of its characters is like its shape, 0 to 1; but for one that was replaced.
     double weakest = 1;
     bool guessed = false; ///< one character was replaced by its next best to satisfy the check character

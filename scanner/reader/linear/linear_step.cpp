@@ -50,8 +50,9 @@ bool isTooShort(const BarReading& reading) {
 /// How much stands for a text beside the check character of its symbol.
 enum class Belief { None, OnceMore, Now };
 
-/// A tag is believed for its own check character, unless it was cut; where one character was replaced to
-/// satisfy the symbol's, all must be sound. A GS1 number says nothing of the serial number beside it.
+/// A tag is believed for its own check character, unless it was cut and is not sound all the same; where one
+/// character was replaced to satisfy the symbol's, all must be sound. A GS1 number says nothing of the serial
+/// number beside it.
 Belief beliefIn(const Code128Text& text, const BarReading& reading, const BarProfile& profile,
                 const TagTest& isTag) {
     const TextProof proof = proofOf(text.text, text.gs1, isTag);

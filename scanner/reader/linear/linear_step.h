@@ -13,8 +13,9 @@ namespace scanner::reader {
 enum class BarEffort { TwoBands, AllBands };
 
 /// Reads the Code 128 of a region, either way round. A text is taken with the tag's own check, as GS1 element
-/// strings that prove themselves, or when two bands agree: the symbol's own check character alone lets one in
-/// a hundred through. Nothing when the time is spent before.
+/// strings that prove themselves, or when two bands agree (the symbol's own check character alone lets one in
+/// a hundred through), and only when the whole symbol laid over the bars does not show that it was cut.
+/// Nothing when the time is spent before.
 std::optional<SeenCode> readCode128(const GreyPicture& picture, const BarRegion& region, BarEffort effort,
                                     const TagTest& isTag, const TimeBudget& budget = {});
 

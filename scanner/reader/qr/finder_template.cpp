@@ -48,9 +48,9 @@ double FinderTemplate::scoreAt(Point place) const {
 
 FinderTemplate::Sought FinderTemplate::seek(Point expected, int sign) const {
     Sought best{expected, 0.2}; // below this the expected place is as good
-    const auto look = [&](Point from, double reach, double step) {
-        for (double v = -reach; v <= reach; v += step)
-            for (double u = -reach; u <= reach; u += step) {
+    const auto look = [&](Point from, double farthest, double step) {
+        for (double v = -farthest; v <= farthest; v += step)
+            for (double u = -farthest; u <= farthest; u += step) {
                 const Point at{from.x + u * m_right.x + v * m_down.x, from.y + u * m_right.y + v * m_down.y};
                 const double score = sign * scoreAt(at) - 0.01 * std::hypot(u, v);
                 if (score > best.score) best = {at, score};

@@ -19,7 +19,7 @@ public:
 
     struct Sought {
         Point place;
-        double score; ///< times `sign`, less a little for the way from where it was expected
+        double score; ///< times `sign`, less up to 0.06 for the way
     };
     /// The likeliest place within four modules; the expected one when none scores above 0.2. `sign`: -1 for
     /// light on dark, else 1.

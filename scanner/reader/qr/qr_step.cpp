@@ -38,7 +38,7 @@ std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const 
     if (!tag) return std::nullopt;
     SeenCode code = seenCodeOf(*tag);
     code.corners = cornersOf(fit.toPicture, size, size);
-    if (isContradicted(picture, code)) return std::nullopt;
+    if (isContradicted(picture, code, negative)) return std::nullopt;
     return code;
 }
 
@@ -62,22 +62,22 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
     }
     if (code) code->corners = cornersOf(fit.toPicture, size, size);
     // A poor fit blurs what speaks against it: it is looked at once more in the best one.
-    if (tag && tag->isMuchMended && isContradicted(picture, *code)) return std::nullopt;
+    if (tag && tag->isMuchMended && isContradicted(picture, *code, negative)) return std::nullopt;
     return code;
 }
 
-bool isContradicted(const PictureLevels& picture, const SeenCode& code) {
+bool isContradicted(const PictureLevels& picture, const SeenCode& code, bool negative) {
     constexpr double leastCorrelation = 0.6; // of a fit that can be judged by
     const GridPattern& pattern = qrPattern(1);
     const double side = pattern.columns;
     const auto guess =
         projectionThrough({Point{0, 0}, Point{side, 0}, Point{side, side}, Point{0, side}}, code.corners);
     if (!guess) return false;
-    const GridFit fit = fitGrid(picture, pattern, *guess, false);
+    const GridFit fit = fitGrid(picture, pattern, *guess, negative);
     if (fit.correlation < leastCorrelation) return false;
     const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
     const double pixels = modulePixelsAt(fit.toPicture, {side / 2, side / 2});
-    return contradictsTag(sampleGrid(picture, mapping, pixels, pattern.columns, pattern.rows, false),
+    return contradictsTag(sampleGrid(picture, mapping, pixels, pattern.columns, pattern.rows, negative),
                           code.text);
 }
 
@@ -95,7 +95,7 @@ std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFi
     if (!tag) return std::nullopt;
     SeenCode code = seenCodeOf(*tag);
     code.corners = {fit.map(0, 0), fit.map(size, 0), fit.map(size, size), fit.map(0, size)};
-    if (tag->isMuchMended && isContradicted(picture, code)) return std::nullopt;
+    if (tag->isMuchMended && isContradicted(picture, code, negative)) return std::nullopt;
     return code;
 }
 

@@ -16,16 +16,17 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
                                      bool negative, const TagTest& isTag,
                                      Mending mending = Mending::ByAgreementToo);
 
+/// The same for a tag on a bent label, from a flat fit that found it but could not read it.
+std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
+                                      const TagTest& isTag, Mending mending = Mending::ByAgreementToo);
+
 /// A tag where so few known modules show themselves that hardly any fit is right: by the agreement of all its
 /// modules alone, which tells such fits from those that lie on a tag.
 std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const GridFit& fit, bool negative,
                                             const TagTest& isTag);
 
-/// The same for a tag on a bent label, from a flat fit that found it but could not read it.
-std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
-                                      const TagTest& isTag, Mending mending = Mending::ByAgreementToo);
-
-/// Whether the version 1 symbol that the general decoder read as this tag says clearly something else, too.
-bool isContradicted(const PictureLevels& picture, const SeenCode& code);
+/// Whether the version 1 symbol that was mended to this tag, by whichever decoder, says something else, too,
+/// where it lies best. `negative`: light on dark.
+bool isContradicted(const PictureLevels& picture, const SeenCode& code, bool negative);
 
 } // namespace scanner::reader

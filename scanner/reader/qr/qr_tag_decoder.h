@@ -26,7 +26,8 @@ struct TagReading {
 enum class Mending { ByCode, ByAgreementToo };
 
 /// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every
-/// tag shares and `isTag` agree. Tags only: other texts and other levels are left to the general decoder.
+/// tag shares and `isTag` agree; nothing where much was mended and the modules contradict it. Tags only:
+/// other texts and other levels are left to the general decoder.
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag,
                                       Mending mending = Mending::ByAgreementToo);
 

@@ -17,14 +17,15 @@ struct TagWord {
 
     std::array<std::uint8_t, codewords> values{};
 
-    /// Most significant bit of the first codeword first.
+    /// Most significant bit of the first codeword first; i is 0 to bits - 1.
     bool bit(int i) const { return values[i / 8] >> (7 - i % 8) & 1; }
 
     /// Nullopt for a text of another length or with other characters.
     static std::optional<TagWord> of(const std::string& text);
 };
 
-/// The ten characters of the data codewords; nullopt when these hold anything else.
+/// The ten characters of the data codewords, of which there are nine at least; nullopt when these hold
+/// anything else.
 std::optional<std::string> textOf(std::span<const std::uint8_t> word);
 
 /// All words of ten alphanumeric characters as a code of 208 bits, of which 55 are free.

@@ -171,7 +171,9 @@ void ManifestLinePanel::askForWarnings() {
     ask([owner = owner(), line = wanted(),
          today = today()](core::Club& club) { return club.manifests().warningsOfLine(owner, line, today); },
         [this, question = m_question](const Warnings& warnings) {
-            if (question == m_question) showWarnings(warningsInLines(warnings, mostWarningsOfLine));
+            if (question != m_question) return;
+            m_answered = question;
+            showWarnings(warningsInLines(warnings, mostWarningsOfLine));
         });
 }
 
@@ -222,7 +224,7 @@ void ManifestLinePanel::changeLine(const core::ManifestLine& line, const QString
             if (!done) return done.error();
             return warnings;
         },
-        [this, sentence, wereShown = hasWarnings()](const Warnings& warnings) {
+        [this, sentence, wereShown = hasWarnings() && m_answered == m_question](const Warnings& warnings) {
             const QString unseen = wereShown ? QString() : warningsInLines(warnings, 1).section('\n', 0, 0);
             emit changed(unseen.isEmpty() ? sentence : sentence + ' ' + unseen);
         });

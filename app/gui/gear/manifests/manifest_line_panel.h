@@ -65,6 +65,7 @@ private:
     QLineEdit* m_note;
     QTimer* m_wait;     ///< after the last letter, before it is asked what may not be meant so
     int m_question = 0; ///< counts what was asked so; the newest alone is answered
+    int m_answered = 0; ///< the question whose answer is shown
 };
 
 } // namespace app

@@ -16,7 +16,7 @@ namespace {
 constexpr int module = 4; // pixels
 constexpr int left = 60, top = 50;
 
-/// On a light sheet of 200 × 160 pixels, print of this grey level.
+/// On a light sheet of 200 × 160 pixels; `negative`: all turned, light print on a dark sheet.
 GreyPicture sheetWith(const GreyPicture& modules, bool negative) {
     GreyPicture sheet(200, 160, 225);
     pictures::paste(sheet, pictures::enlarged(modules, module), left, top);
@@ -63,5 +63,7 @@ TEST(MatrixPlaces, findNothingWithoutAlternatingSidesOrInAnEmptyRegion) {
     const PictureLevels blank(GreyPicture(200, 160, 225));
     EXPECT_TRUE(matrixPlacesIn(blank, wholeSheet, false).empty());
     const Quad line{{{0, 0}, {50, 50}, {100, 100}, {150, 150}}};
-    EXPECT_TRUE(matrixPlacesIn(blank, line, false).empty());
+    const PictureLevels symbol(sheetWith(pictures::dataMatrixModules("7777777777777777"), false));
+    EXPECT_FALSE(matrixPlacesIn(symbol, wholeSheet, false).empty());
+    EXPECT_TRUE(matrixPlacesIn(symbol, line, false).empty());
 }
