@@ -291,15 +291,16 @@ TEST(ClubManifests, aBoatsOwnLineIsTakenAwayAndTheClassIsFollowedAgain) {
 TEST(ClubManifests, aLineThatIsAskedNoMoreEndsTheUrgentLaunchOfTheBoatItMakesWhole) {
     for (const bool makesWhole : {true, false}) {
         SmallClub small;
-        small.import("life_rules.csv", "kit_type,rule,kind\nknife,stamp,stamped\n");
-        small.import("items.csv", "code,stamped\nKGFB6J8WF9,2020-01-01\n");
+        small.import("kit_types.csv", "kit_type\nbailer\n");
+        ASSERT_TRUE(
+            small.club.manifests().changeLine(petrel, {.kitType = "bailer"}, {}, small.now)); // there is none
         for (const core::Phase phase : {core::Phase::Launch, core::Phase::Return}) {
             const auto check = small.open(phase);
             small.scanAll(check);
             ASSERT_TRUE(small.club.checks().sign(check, "Odalys Finch", "a call out", small.now));
         }
         ASSERT_TRUE(small.club.manifests().changeLine(
-            petrel, {.kitType = makesWhole ? "knife" : "paddle", .quantity = 0}, {}, small.now));
+            petrel, {.kitType = makesWhole ? "bailer" : "paddle", .quantity = 0}, {}, small.now));
         ASSERT_TRUE(
             small.club.log().add("Petrel", "hole in a tube", core::Severity::Stop, "Bram Oke", small.now));
         const auto boats = small.club.answers().boatConditions(small.now.today);
