@@ -97,10 +97,12 @@ std::vector<StraightEdge> edgesOf(const Steps& steps, int sign) {
     std::array<StraightEdge, side> best; // of each place, however it leans
     for (const int slope : {0, -mostLean / 2, mostLean / 2, -mostLean, mostLean}) {
         const Stretches found = stretchesOf(steps, slope, sign);
-        for (int x = 0; x < side; ++x)
-            if (found.best[x] > best[x].score && found.bestTo[x] - found.bestFrom[x] >= shortestEdge)
-                best[x] = {static_cast<float>(found.best[x]), static_cast<float>(x),
-                           static_cast<float>(slope), found.bestFrom[x], found.bestTo[x]};
+        for (int x = 0; x < side; ++x) {
+            const auto score = static_cast<float>(found.best[x]);
+            if (score > best[x].score && found.bestTo[x] - found.bestFrom[x] >= shortestEdge)
+                best[x] = {score, static_cast<float>(x), static_cast<float>(slope), found.bestFrom[x],
+                           found.bestTo[x]};
+        }
     }
     std::sort(best.begin(), best.end(),
               [](const StraightEdge& a, const StraightEdge& b) { return a.score > b.score; });

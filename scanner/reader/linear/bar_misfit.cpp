@@ -150,7 +150,8 @@ bool LaidSymbol::look(int module) {
     const double edges = sumTo(to + 0.5) - sumTo(to - 0.5) - sumTo(from + 0.5) + sumTo(from - 0.5);
     m_seen[module] = (sumTo(to) - sumTo(from)) / width;
     m_edges[module] = edges / width;
-    m_isInside[module] = from >= 0 && to <= static_cast<double>(m_integral.size()) - 1;
+    const bool isInside = from >= 0 && to <= static_cast<double>(m_integral.size()) - 1;
+    m_isInside[module] = isInside ? 1 : 0;
     return true;
 }
 
