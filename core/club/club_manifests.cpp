@@ -70,13 +70,10 @@ Outcome ClubManifests::changeLine(const ManifestOwner& owner, const ManifestLine
 
 std::vector<Error> ClubManifests::warningsOfLine(const ManifestOwner& owner, const ManifestLine& line,
                                                  CalendarDay today) const {
-    const bool isBoat = owner.kind == ManifestOwner::Kind::Boat;
-    CellTexts row{{isBoat ? "boat" : "boat_class", owner.name}};
-    for (const CellTexts& cells : {keyOfLine(line), cellsOfLine(line, {})})
-        row.insert(row.end(), cells.begin(), cells.end());
+    const CellTexts row = manifestRow(owner, keyOfLine(line), cellsOfLine(line, {}));
+    ImportPlan plan = planRows(sheet(SheetId::ManifestLines), {row}, m_state->registerStore, today);
     std::vector<Error> warnings;
-    for (RejectedRow& each :
-         planRows(sheet(SheetId::ManifestLines), {row}, m_state->registerStore, today).warnings)
+    for (RejectedRow& each : plan.warnings)
         warnings.push_back(std::move(each.reason));
     return warnings;
 }

@@ -7,6 +7,20 @@
 #include "core/store/row_table.h"
 
 namespace core {
+namespace {
+
+const char* ownerColumn(const ManifestOwner& owner) {
+    return owner.kind == ManifestOwner::Kind::Boat ? "boat" : "boat_class";
+}
+
+} // namespace
+
+CellTexts manifestRow(const ManifestOwner& owner, const CellTexts& key, const CellTexts& cells) {
+    CellTexts row{{ownerColumn(owner), owner.name}};
+    row.insert(row.end(), key.begin(), key.end());
+    row.insert(row.end(), cells.begin(), cells.end());
+    return row;
+}
 
 ManifestWriter::ManifestWriter(ClubState& state, Ledger& ledger, SheetId sheet, ManifestOwner owner,
                                std::string by, Moment moment)
@@ -28,13 +42,9 @@ Manifest ManifestWriter::now() const {
     return m_state.registerStore.manifestRecord().now(m_owner);
 }
 
-std::string_view ManifestWriter::ownerColumn() const {
-    return m_owner.kind == ManifestOwner::Kind::Boat ? "boat" : "boat_class";
-}
-
 Cells ManifestWriter::keyCells(const CellTexts& key) const {
     Cells cells(static_cast<std::size_t>(m_sheet.keyColumns));
-    cells[static_cast<std::size_t>(m_sheet.indexOf(ownerColumn()))] = m_owner.name;
+    cells[static_cast<std::size_t>(m_sheet.indexOf(ownerColumn(m_owner)))] = m_owner.name;
     for (const auto& [column, text] : key)
         cells[static_cast<std::size_t>(m_sheet.indexOf(column))] = text;
     return cells;
@@ -49,10 +59,8 @@ int ManifestWriter::placeOf(const CellTexts& key) const {
 }
 
 Outcome ManifestWriter::write(const CellTexts& key, const CellTexts& cells, std::optional<int> place) {
-    CellTexts row{{std::string(ownerColumn()), m_owner.name}};
-    row.insert(row.end(), key.begin(), key.end());
-    row.insert(row.end(), cells.begin(), cells.end());
-    const auto plan = planRows(m_sheet, {row}, m_state.registerStore, m_moment.today);
+    const auto plan =
+        planRows(m_sheet, {manifestRow(m_owner, key, cells)}, m_state.registerStore, m_moment.today);
     if (!plan.rejected.empty())
         return Error{ErrorCode::ManifestRowRejected, {}, {}, {plan.rejected.front().reason}};
     for (const RowChange& change : plan.changes) {

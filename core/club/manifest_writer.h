@@ -12,6 +12,9 @@
 
 namespace core {
 
+/// The row of an owner's manifest as an import would have it (`key`: kit type; phase and point).
+CellTexts manifestRow(const ManifestOwner& owner, const CellTexts& key, const CellTexts& cells);
+
 /// Writes rows of one owner's manifest, lines or points. Facts are appended within the caller's transaction;
 /// all functions may throw StoreFailure.
 class ManifestWriter {
@@ -34,7 +37,6 @@ public:
     Done done();
 
 private:
-    std::string_view ownerColumn() const;
     Cells keyCells(const CellTexts& key) const;
     void append(RowWritten row);
 

@@ -76,17 +76,18 @@ const std::vector<Quad>& FrameReader::patches(int level, int reach, bool negativ
     return at->second;
 }
 
-/// Those of all gaps, each place once.
-std::vector<Quad> FrameReader::allDarkPatches() {
+/// Of all lists, each place once, without those where something was read.
+std::vector<Quad> FrameReader::freePlaces(std::initializer_list<const std::vector<Quad>*> lists) const {
     std::vector<Quad> all;
-    const auto addFrom = [&](const std::vector<Quad>& some) {
-        for (const Quad& patch : some)
+    for (const auto* some : lists)
+        for (const Quad& patch : *some)
             if (!isTaken(middleOf(patch)) && !isAmong(all, patch)) all.push_back(patch);
-    };
-    addFrom(patches(1, 1, false));
-    addFrom(patches(0, 1, false));
-    addFrom(patches(1, 2, false));
     return all;
+}
+
+/// Those of all gaps.
+std::vector<Quad> FrameReader::allDarkPatches() {
+    return freePlaces({&patches(1, 1, false), &patches(0, 1, false), &patches(1, 2, false)});
 }
 
 void FrameReader::readAllLabels() {
@@ -135,14 +136,11 @@ bool FrameReader::isReadIn(const Quad& region) const {
 /// Places in labels and dark patches, likeliest first. One place may come from several regions, a little
 /// different each time: the first that is read takes it.
 std::vector<MatrixPlace> FrameReader::matrixPlaces() {
-    std::vector<Quad> regions = patches(1, 1, true);
-    for (const auto* some : {&patches(1, 1, false), &patches(0, 1, true)})
-        for (const Quad& region : *some)
-            if (!isAmong(regions, region)) regions.push_back(region);
     std::vector<MatrixPlace> places;
-    for (const Quad& region : regions) {
+    for (const Quad& region :
+         freePlaces({&patches(1, 1, true), &patches(1, 1, false), &patches(0, 1, true)})) {
         if (!hasTime()) return {};
-        if (isTaken(middleOf(region)) || isReadIn(region)) continue;
+        if (isReadIn(region)) continue;
         for (const MatrixPlace& place : matrixPlacesIn(m_picture, region, false))
             if (!isTaken(middleOf(place.corners))) places.push_back(place);
     }

@@ -162,17 +162,15 @@ void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) 
 
 /// A fit that cannot be read is kept for the step that bends it, or bent now.
 bool FrameReader::readFlat(const GridFit& fit, int version, bool negative) {
+    std::optional<SeenCode> code;
     if (fit.correlation >= leastCorrelation)
-        if (auto code = readFittedQr(m_picture, fit, version, negative, m_isTag, m_mending)) {
-            add(std::move(*code));
-            return true;
-        }
-    const bool poor = fit.correlation >= poorCorrelation && fit.correlation < leastCorrelation;
-    if (version == 1 && poor && m_mending == Mending::ByAgreementToo)
-        if (auto code = readPoorlyFittedTag(m_picture, fit, negative, m_isTag)) {
-            add(std::move(*code));
-            return true;
-        }
+        code = readFittedQr(m_picture, fit, version, negative, m_isTag, m_mending);
+    else if (version == 1 && fit.correlation >= poorCorrelation && m_mending == Mending::ByAgreementToo)
+        code = readPoorlyFittedTag(m_picture, fit, negative, m_isTag);
+    if (code) {
+        add(std::move(*code));
+        return true;
+    }
     if (version > 1 || fit.correlation <= bendable) return false;
     if (m_bendsAtOnce) return readBent({fit, negative});
     m_unread.push_back({fit, negative});

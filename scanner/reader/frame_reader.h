@@ -17,6 +17,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <initializer_list>
 #include <map>
 #include <optional>
 #include <tuple>
@@ -90,6 +91,7 @@ private:
     bool isReadIn(const Quad& region) const;
     const ContrastMap& patchContrast(int level);
     const std::vector<Quad>& patches(int level, int reach, bool negative);
+    std::vector<Quad> freePlaces(std::initializer_list<const std::vector<Quad>*> lists) const;
     std::vector<Quad> allDarkPatches();
     void readBars(BarEffort effort);
     void readCode128In(const std::vector<BarRegion>& regions, BarEffort effort);

@@ -23,14 +23,6 @@ struct Stretch {
     int length() const { return to - from; }
 };
 
-std::vector<float> straightened(const PictureLevels& picture, const Homography& toPicture) {
-    const int level = picture.levelFor(modulePixelsAt(toPicture, {across / 2.0, across / 2.0}), 1.0);
-    const double scale = 1.0 / (1 << level);
-    std::vector<float> values(static_cast<std::size_t>(across) * across);
-    sampleRaster(picture.levels[level], scaling(scale) * toPicture, across, across, values.data());
-    return values;
-}
-
 /// How much changes at each place, bounded so that the rim of a drop does not outweigh print.
 std::vector<float> changesOf(const std::vector<float>& values) {
     std::vector<float> changes(values.size(), 0);
@@ -89,7 +81,9 @@ std::optional<Quad> symbolOnLabel(const PictureLevels& picture, const Quad& labe
     const auto toPicture =
         projectionThrough({Point{0, 0}, Point{size, 0}, Point{size, size}, Point{0, size}}, label);
     if (!toPicture) return std::nullopt;
-    const auto changes = changesOf(straightened(picture, *toPicture));
+    std::vector<float> straightened(static_cast<std::size_t>(across) * across);
+    sampleRaster(picture, *toPicture, across, across, straightened.data());
+    const auto changes = changesOf(straightened);
     Stretch columns{0, across}, rows{0, across};
     for (int round = 0; round < 2; ++round) {
         Profile byRow{}, byColumn{};

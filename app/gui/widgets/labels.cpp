@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStyle>
+#include <QTimer>
 #include <QVariant>
 
 namespace app {
@@ -34,6 +35,13 @@ QLineEdit* wordsEdit(QWidget* parent, const char* name, const QString& aloud, co
     edit->setAccessibleName(aloud);
     edit->setPlaceholderText(hint);
     return edit;
+}
+
+QTimer* typingWait(QWidget* parent) {
+    auto* wait = new QTimer(parent);
+    wait->setSingleShot(true);
+    wait->setInterval(300);
+    return wait;
 }
 
 void roomForHint(QLineEdit& edit) {

@@ -15,17 +15,16 @@ namespace scanner::reader {
 namespace {
 
 constexpr int steps = 48; // places looked at along a side
-constexpr std::size_t sizeCount = matrixSizeCount;
 
 /// A wave of as many periods a side as a size has pairs of modules.
 struct Wave {
     float cosine[steps], sine[steps];
 };
 
-const std::array<Wave, sizeCount>& waves() {
+const std::array<Wave, matrixSizeCount>& waves() {
     static const auto all = [] {
-        std::array<Wave, sizeCount> waves;
-        for (std::size_t size = 0; size < sizeCount; ++size)
+        std::array<Wave, matrixSizeCount> waves;
+        for (std::size_t size = 0; size < matrixSizeCount; ++size)
             for (int i = 0; i < steps; ++i) {
                 const double angle = std::numbers::pi * matrixSizes()[size].modules * i / steps;
                 waves[size].cosine[i] = static_cast<float>(std::cos(angle));
@@ -37,7 +36,7 @@ const std::array<Wave, sizeCount>& waves() {
 }
 
 using Profile = std::array<float, steps>;
-using Shares = std::array<float, sizeCount>; ///< by size
+using Shares = std::array<float, matrixSizeCount>; ///< by size
 
 SCANNER_VECTORISED float product(const float* a, const float* b) {
     EightFloats sums{};
@@ -60,7 +59,7 @@ void addShares(Profile line, Shares& shares) {
     const float change = product(line.data(), line.data());
     constexpr float grain = 4; // grey levels, squared
     if (change < grain * steps) return;
-    for (std::size_t size = 0; size < sizeCount; ++size) {
+    for (std::size_t size = 0; size < matrixSizeCount; ++size) {
         const float even = product(line.data(), waves()[size].cosine),
                     odd = product(line.data(), waves()[size].sine);
         shares[size] = std::max(shares[size], 2 * (even * even + odd * odd) / (steps * change));
@@ -88,7 +87,7 @@ std::vector<int> likelyOf(const Shares& shares) {
     constexpr float part = 0.4f;
     const float least = part * *std::max_element(shares.begin(), shares.end());
     std::vector<std::pair<float, int>> likely;
-    for (std::size_t size = 0; size < sizeCount; ++size)
+    for (std::size_t size = 0; size < matrixSizeCount; ++size)
         if (shares[size] >= least) likely.emplace_back(-shares[size], matrixSizes()[size].modules);
     std::sort(likely.begin(), likely.end());
     std::vector<int> sizes;
@@ -107,7 +106,7 @@ AlternatingSides alternatingSides(const StraightRegion& region, const Quad& corn
     Shares bestShares{};
     for (std::size_t k = 0; k < 4; ++k) {
         Shares both;
-        for (std::size_t size = 0; size < sizeCount; ++size)
+        for (std::size_t size = 0; size < matrixSizeCount; ++size)
             both[size] = (shares[k][size] + shares[(k + 1) % 4][size]) / 2;
         const double share = *std::max_element(both.begin(), both.end());
         if (share <= best.share) continue;

@@ -102,6 +102,10 @@ Dissent dissentFrom(const GridSamples& soft, const GridSamples& drawn) {
     return dissent;
 }
 
+HowRead howReadOf(const MatrixReading& reading) {
+    return reading.needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
+}
+
 /// A tag of which more is wrong than the Reed-Solomon code mends.
 std::optional<SeenCode> decodeByAgreement(const GridSamples& samples, const MatrixSize& size,
                                           const TagTest& isTag) {
@@ -110,7 +114,7 @@ std::optional<SeenCode> decodeByAgreement(const GridSamples& samples, const Matr
         const auto reading = mendByAgreement(soft, size);
         auto code = reading ? decodeCleanGrid(reading->modules, Symbology::DataMatrix) : std::nullopt;
         if (!code || !isTag(code->text) || dissentFrom(soft, reading->modules).refuses()) continue;
-        code->howRead = HowRead::Guessed;
+        code->howRead = howReadOf(*reading);
         return code;
     }
     return std::nullopt;
@@ -136,7 +140,7 @@ std::optional<SeenCode> decode(const PictureLevels& picture, const Mapping& mapp
                 return std::nullopt;
             const bool proved = provesItself(code->text, code->gs1, isTag);
             if (!proved && reading->erased + 2 * reading->errors > size.checks - 4) continue;
-            code->howRead = reading->needsGuesswork() ? HowRead::Guessed : HowRead::Fitted;
+            code->howRead = howReadOf(*reading);
             code->corners = {mapping(0, 0), mapping(n, 0), mapping(n, n), mapping(0, n)};
             return code;
         }

@@ -15,9 +15,7 @@ std::optional<StraightRegion> StraightRegion::of(const PictureLevels& picture, c
         {Point{first, first}, Point{last, first}, Point{last, last}, Point{first, last}}, region);
     if (!toPicture) return std::nullopt;
     StraightRegion straight(*toPicture);
-    const int level = picture.levelFor(modulePixelsAt(*toPicture, {side / 2.0, side / 2.0}), 1.0);
-    sampleRaster(picture.levels[level], scaling(1.0 / (1 << level)) * *toPicture, side, side,
-                 straight.m_values.data());
+    sampleRaster(picture, *toPicture, side, side, straight.m_values.data());
     if (negative)
         for (float& value : straight.m_values)
             value = 255 - value;

@@ -2,6 +2,7 @@
 
 #include "scanner/reader/image/homography.h"
 #include "scanner/reader/image/picture_levels.h"
+#include "scanner/reader/image/sampling.h"
 #include "scanner/seen_code.h"
 
 #include <algorithm>
@@ -24,13 +25,9 @@ public:
     const float* row(int y) const { return m_values.data() + y * side; }
     /// Between places, linear; (0.5, 0.5) is the middle of the first.
     float at(double x, double y) const {
-        const double px = std::clamp(x - 0.5, 0.0, side - 1.01), py = std::clamp(y - 0.5, 0.0, side - 1.01);
-        const int ix = static_cast<int>(px), iy = static_cast<int>(py);
-        const auto fx = static_cast<float>(px - ix), fy = static_cast<float>(py - iy);
-        const float *upper = row(iy) + ix, *lower = upper + side;
-        const float above = upper[0] + fx * (upper[1] - upper[0]),
-                    below = lower[0] + fx * (lower[1] - lower[0]);
-        return above + fy * (below - above);
+        constexpr double first = 0.5, last = side - 0.51; // so that four places are around it
+        return sampleInside(m_values.data(), side, static_cast<float>(std::clamp(x, first, last)),
+                            static_cast<float>(std::clamp(y, first, last)));
     }
     /// Rows become columns.
     StraightRegion transposed() const;

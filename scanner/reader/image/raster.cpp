@@ -89,4 +89,10 @@ void sampleRaster(const GreyPicture& picture, const Homography& toPicture, int w
         sampleRow(picture, m, static_cast<float>(y) + 0.5f, places, out + y * width);
 }
 
+void sampleRaster(const PictureLevels& picture, const Homography& toPicture, int width, int height,
+                  float* out) {
+    const int level = picture.levelFor(modulePixelsAt(toPicture, {width / 2.0, height / 2.0}), 1.0);
+    sampleRaster(picture.levels[level], scaling(1.0 / (1 << level)) * toPicture, width, height, out);
+}
+
 } // namespace scanner::reader

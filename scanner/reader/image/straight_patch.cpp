@@ -96,7 +96,7 @@ StraightPatch::StraightPatch(const PictureLevels& picture, const Homography& gue
     , m_width((columns + 2 * margin) * pixelsPerModule)
     , m_height((rows + 2 * margin) * pixelsPerModule)
     , m_values(static_cast<std::size_t>(m_width) * m_height) {
-    warp(picture);
+    sampleRaster(picture, toPicture(), m_width, m_height, m_values.data());
     evenOut(negative);
     smooth();
 }
@@ -109,14 +109,6 @@ Homography StraightPatch::fromModules() {
 Homography StraightPatch::toPicture() const {
     constexpr double p = pixelsPerModule;
     return m_guess * Homography{{1 / p, 0, -margin, 0, 1 / p, -margin, 0, 0, 1}};
-}
-
-void StraightPatch::warp(const PictureLevels& picture) {
-    const double step =
-        modulePixelsAt(m_guess, {m_width / 8.0 - margin, m_height / 8.0 - margin}) / pixelsPerModule;
-    const int level = picture.levelFor(step, 1.0);
-    const double scale = 1.0 / (1 << level);
-    sampleRaster(picture.levels[level], scaling(scale) * toPicture(), m_width, m_height, m_values.data());
 }
 
 /// Subtracts the middle of the local extremes and divides by half their distance: extremes of five modules'

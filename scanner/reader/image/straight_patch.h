@@ -29,7 +29,6 @@ public:
     Homography toPicture() const;
 
 private:
-    void warp(const PictureLevels& picture);
     void evenOut(bool negative);
     void smooth();
 

@@ -119,28 +119,17 @@ SCANNER_VECTORISED void meansAt(const double* integral, double at, double step, 
 } // namespace
 
 BarDecoder::BarDecoder(std::span<const float> profile)
-    : m_integral(profile.size() + 2, 0)
-    , m_count(static_cast<int>(profile.size())) {
-    for (std::size_t i = 0; i < profile.size(); ++i)
-        m_integral[i + 1] = m_integral[i] + profile[i];
-    m_integral.back() = m_integral[profile.size()]; // so that the end is a place like any other
-}
-
-double BarDecoder::sumTo(double x) const {
-    const int i = static_cast<int>(x);
-    if (i >= m_count) return m_integral.back();
-    return m_integral[i] + (x - i) * (m_integral[i + 1] - m_integral[i]);
-}
+    : m_sums(profile) {}
 
 double BarDecoder::meanOf(double from, double to) const {
-    return (sumTo(to) - sumTo(from)) / (to - from);
+    return (m_sums.to(to) - m_sums.to(from)) / (to - from);
 }
 
 /// Eleven modules from `at`, zero mean and unit length; false when outside the profile or without any
 /// contrast.
 bool BarDecoder::window(double at, double module, float* out) const {
-    if (!(at >= 0) || at + 11 * module > m_count) return false;
-    meansAt(m_integral.data(), at, module / perModule, out);
+    if (!(at >= 0) || at + 11 * module > m_sums.count()) return false;
+    meansAt(m_sums.data(), at, module / perModule, out);
     float sums[4]{}, squares[4]{};
     for (int i = 0; i + 4 < samples; i += 4)
         for (int k = 0; k < 4; ++k) {
@@ -161,14 +150,14 @@ bool BarDecoder::window(double at, double module, float* out) const {
 /// Where the profile crosses its own mean over a twelfth of its length, falling and rising in turn; a falling
 /// one first.
 std::vector<double> BarDecoder::crossings() const {
-    const double reach = m_count / 24.0;
+    const double reach = m_sums.count() / 24.0;
     std::vector<double> edges;
     const auto contrast = [&](int i) {
-        const double from = std::max(0.0, i - reach), to = std::min<double>(m_count, i + reach + 1);
-        return m_integral[i + 1] - m_integral[i] - meanOf(from, to);
+        const double from = std::max(0.0, i - reach), to = std::min<double>(m_sums.count(), i + reach + 1);
+        return m_sums.value(i) - meanOf(from, to);
     };
     double last = contrast(0);
-    for (int i = 1; i < m_count; ++i) {
+    for (int i = 1; i < m_sums.count(); ++i) {
         const double now = contrast(i);
         const bool falls = last >= 0 && now < 0, rises = last < 0 && now >= 0;
         if (falls || (rises && !edges.empty())) edges.push_back(i - 0.5 + 1 + now / (last - now));
@@ -180,7 +169,7 @@ std::vector<double> BarDecoder::crossings() const {
 /// What all three start characters share: two dark modules first, and light ones where the second and the
 /// third space are.
 bool BarDecoder::mayBeStart(double at, double module) const {
-    if (at + 11 * module > m_count) return false;
+    if (at + 11 * module > m_sums.count()) return false;
     const double dark = meanOf(at, at + 2 * module);
     return meanOf(at + 4 * module, at + 6 * module) > dark &&
            meanOf(at + 9 * module, at + 11 * module) > dark;
@@ -220,13 +209,13 @@ std::vector<BarDecoder::Start> BarDecoder::findStarts() const {
     };
     const auto edges = crossings();
     if (edges.size() < fewestEdges) return starts;
-    for (std::size_t i = 0; i + 6 < edges.size() && edges[i] < 0.5 * m_count; i += 2)
+    for (std::size_t i = 0; i + 6 < edges.size() && edges[i] < 0.5 * m_sums.count(); i += 2)
         for (double factor : {0.97, 1.0, 1.03})
             consider(edges[i], factor * (edges[i + 6] - edges[i]) / 11);
     // Small bars merge, so their edges do not tell the module: a tag's length of 145 to 178 modules does,
     // with room for a label's margin and for tilt.
     const double length = edges.back() - edges.front();
-    for (std::size_t i = 0; i < edges.size() && edges[i] < 0.25 * m_count; i += 2)
+    for (std::size_t i = 0; i < edges.size() && edges[i] < 0.25 * m_sums.count(); i += 2)
         for (double module = length / 240; module < length / 118; module *= 1.04)
             for (double shift : {0.0, -0.35})
                 consider(edges[i] + shift * module, module);
@@ -313,7 +302,7 @@ void BarDecoder::follow(const Start& start, bool guess, std::vector<BarReading>&
 
 std::vector<BarReading> BarDecoder::read(bool guess) const {
     std::vector<BarReading> readings;
-    if (m_count < 60) return readings;
+    if (m_sums.count() < 60) return readings;
     for (const Start& start : findStarts())
         follow(start, guess, readings);
     return readings;

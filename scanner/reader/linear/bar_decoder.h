@@ -1,5 +1,7 @@
 #pragma once
 
+#include "scanner/reader/linear/profile_sums.h"
+
 #include <span>
 #include <vector>
 
@@ -37,7 +39,6 @@ private:
         double shift = 0, scale = 1;
     };
 
-    double sumTo(double x) const; ///< of all before the place
     double meanOf(double from, double to) const;
     bool window(double at, double module, float* out) const;
     std::vector<Start> findStarts() const;
@@ -48,8 +49,7 @@ private:
     static double weakestBut(std::span<const Match> matches, std::size_t one);
     void follow(const Start& start, bool guess, std::vector<BarReading>& readings) const;
 
-    std::vector<double> m_integral;
-    int m_count = 0;
+    ProfileSums m_sums;
 };
 
 } // namespace scanner::reader

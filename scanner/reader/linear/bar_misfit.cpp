@@ -2,6 +2,7 @@
 
 #include "scanner/reader/image/homography.h"
 #include "scanner/reader/linear/code128.h"
+#include "scanner/reader/linear/profile_sums.h"
 
 #include <algorithm>
 #include <array>
@@ -63,17 +64,14 @@ private:
 class LaidSymbol {
 public:
     LaidSymbol(std::span<const float> profile, const BarReading& reading, int quiet)
-        : m_integral(profile.size() + 1, 0)
+        : m_sums(profile)
         , m_modules(modulesOf(reading.characters, quiet))
         , m_seen(m_modules.size())
         , m_edges(m_modules.size())
         , m_left(m_modules.size())
         , m_isInside(m_modules.size())
         , m_quiet(quiet)
-        , m_count(static_cast<int>(m_modules.size())) {
-        for (std::size_t i = 0; i < profile.size(); ++i)
-            m_integral[i + 1] = m_integral[i] + profile[i];
-    }
+        , m_count(static_cast<int>(m_modules.size())) {}
 
     /// False when the symbol cannot be laid so.
     bool layBy(const std::vector<double>& places);
@@ -88,7 +86,6 @@ private:
 
     double alongOf(double module) const { return 2 * module / m_count - 1; }
     double placeOf(double module) const;
-    double sumTo(double x) const;
     double colourOf(int module) const { return module < 0 || module >= m_count ? 1 : m_modules[module]; }
     bool look(int module);
     double modelled(int module) const;
@@ -96,8 +93,8 @@ private:
     double against(int first, int count) const;
     Row rowOf(int module) const;
 
-    std::vector<double> m_integral; ///< of the profile, from its first value on
-    std::vector<double> m_modules;  ///< 1 light, -1 dark
+    ProfileSums m_sums;
+    std::vector<double> m_modules; ///< 1 light, -1 dark
     std::vector<double> m_seen, m_edges, m_left;
     std::vector<char> m_isInside; ///< whether the module lies within the profile; a quiet zone may not
     std::array<double, placing> m_places{};
@@ -121,14 +118,6 @@ double LaidSymbol::placeOf(double module) const {
     return place;
 }
 
-double LaidSymbol::sumTo(double x) const {
-    const double last = static_cast<double>(m_integral.size()) - 1.001;
-    const double inside = std::clamp(x, 0.0, last);
-    const auto whole = static_cast<std::size_t>(inside);
-    return m_integral[whole] +
-           (inside - static_cast<double>(whole)) * (m_integral[whole + 1] - m_integral[whole]);
-}
-
 LaidSymbol::Row LaidSymbol::rowOf(int module) const {
     const double u = alongOf(module + 0.5), colour = colourOf(module),
                  next = colourOf(module - 1) + colourOf(module + 1);
@@ -147,10 +136,11 @@ LaidSymbol::Row LaidSymbol::rowOf(int module) const {
 bool LaidSymbol::look(int module) {
     const double from = placeOf(module), to = placeOf(module + 1), width = to - from;
     if (!(width > 0.5)) return false;
-    const double edges = sumTo(to + 0.5) - sumTo(to - 0.5) - sumTo(from + 0.5) + sumTo(from - 0.5);
-    m_seen[module] = (sumTo(to) - sumTo(from)) / width;
+    const double edges =
+        m_sums.to(to + 0.5) - m_sums.to(to - 0.5) - m_sums.to(from + 0.5) + m_sums.to(from - 0.5);
+    m_seen[module] = (m_sums.to(to) - m_sums.to(from)) / width;
     m_edges[module] = edges / width;
-    const bool isInside = from >= 0 && to <= static_cast<double>(m_integral.size()) - 1;
+    const bool isInside = from >= 0 && to <= m_sums.count();
     m_isInside[module] = isInside ? 1 : 0;
     return true;
 }

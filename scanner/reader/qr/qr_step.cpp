@@ -25,16 +25,19 @@ SeenCode seenCodeOf(const TagReading& tag) {
     return code;
 }
 
+/// Of a symbol of `size` modules a side that lies as the mapping (modules to the picture) says.
+GridSamples samplesAt(const PictureLevels& picture, const Homography& toPicture, int size, bool negative) {
+    const auto mapping = [&](double u, double v) { return toPicture.map(u, v); };
+    const double pixels = modulePixelsAt(toPicture, {size / 2.0, size / 2.0});
+    return sampleGrid(picture, mapping, pixels, size, size, negative);
+}
+
 } // namespace
 
 std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const GridFit& fit, bool negative,
                                             const TagTest& isTag) {
     const int size = qrPattern(1).columns;
-    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
-    const auto tag = decodeByAgreement(sampleGrid(picture, mapping,
-                                                  modulePixelsAt(fit.toPicture, {size / 2.0, size / 2.0}),
-                                                  size, size, negative),
-                                       isTag);
+    const auto tag = decodeByAgreement(samplesAt(picture, fit.toPicture, size, negative), isTag);
     if (!tag) return std::nullopt;
     SeenCode code = seenCodeOf(*tag);
     code.corners = cornersOf(fit.toPicture, size, size);
@@ -46,9 +49,7 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
                                      bool negative, const TagTest& isTag, Mending mending) {
     const GridPattern& pattern = qrPattern(version);
     const int size = pattern.columns;
-    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
-    const GridSamples samples = sampleGrid(
-        picture, mapping, modulePixelsAt(fit.toPicture, {size / 2.0, size / 2.0}), size, size, negative);
+    const GridSamples samples = samplesAt(picture, fit.toPicture, size, negative);
     const auto tag = version == 1 ? decodeQrTag(samples, isTag, mending) : std::nullopt;
     std::optional<SeenCode> code = tag ? std::optional(seenCodeOf(*tag)) : std::nullopt;
     for (const Threshold& threshold :
@@ -75,10 +76,7 @@ bool isContradicted(const PictureLevels& picture, const SeenCode& code, bool neg
     if (!guess) return false;
     const GridFit fit = fitGrid(picture, pattern, *guess, negative);
     if (fit.correlation < leastCorrelation) return false;
-    const auto mapping = [&](double u, double v) { return fit.toPicture.map(u, v); };
-    const double pixels = modulePixelsAt(fit.toPicture, {side / 2, side / 2});
-    return contradictsTag(sampleGrid(picture, mapping, pixels, pattern.columns, pattern.rows, negative),
-                          code.text);
+    return contradictsTag(samplesAt(picture, fit.toPicture, pattern.columns, negative), code.text);
 }
 
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,

@@ -1,9 +1,8 @@
 #include "scanner/reader/qr/tag_word.h"
 
-#include "scanner/reader/reed_solomon.h"
+#include "scanner/reader/reed_solomon_bits.h"
 
 #include <string_view>
-#include <vector>
 
 namespace scanner::reader {
 namespace {
@@ -11,18 +10,6 @@ namespace {
 constexpr std::string_view alphabet = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
 constexpr int pairs = 5, firstTextBit = 13, bitsOfPair = 11, firstEndBit = firstTextBit + pairs * bitsOfPair;
 constexpr std::array<std::uint8_t, 2> head{0x20, 0x50}; // mode and length
-
-void setBit(TagWord& word, int i) {
-    word.values[i / 8] |= static_cast<std::uint8_t>(0x80 >> i % 8);
-}
-
-OrderedDecoder::Bits bitsOf(TagWord word) {
-    ReedSolomon::forQr().complete(word.values, TagWord::checks);
-    OrderedDecoder::Bits bits{};
-    for (int i = 0; i < TagWord::bits; ++i)
-        if (word.bit(i)) bits[i / 64] |= std::uint64_t{1} << (i % 64);
-    return bits;
-}
 
 } // namespace
 
@@ -34,7 +21,8 @@ std::optional<TagWord> TagWord::of(const std::string& text) {
         if (first == std::string_view::npos || second == std::string_view::npos) return std::nullopt;
         const std::size_t value = first * alphabet.size() + second;
         for (int bit = 0; bit < bitsOfPair; ++bit)
-            if (value >> (bitsOfPair - 1 - bit) & 1) setBit(word, firstTextBit + pair * bitsOfPair + bit);
+            if (value >> (bitsOfPair - 1 - bit) & 1)
+                setBit(word.values, firstTextBit + pair * bitsOfPair + bit);
     }
     ReedSolomon::forQr().complete(word.values, checks);
     return word;
@@ -55,22 +43,14 @@ std::optional<std::string> textOf(std::span<const std::uint8_t> word) {
 }
 
 const OrderedDecoder& tagWordDecoder() {
-    static const OrderedDecoder decoder = [] {
-        std::vector<OrderedDecoder::Bits> generators;
-        for (int i = firstTextBit; i < firstEndBit; ++i) {
-            TagWord word;
-            setBit(word, i);
-            generators.push_back(bitsOf(word));
-        }
-        return OrderedDecoder(TagWord::bits, bitsOf({{head[0], head[1]}}), std::move(generators));
-    }();
+    static const OrderedDecoder decoder = orderedDecoderOf(
+        ReedSolomon::forQr(), TagWord{{head[0], head[1]}}.values, TagWord::checks, firstTextBit, firstEndBit);
     return decoder;
 }
 
 TagWord tagWordOf(const OrderedDecoder::Bits& bits) {
     TagWord word;
-    for (int i = 0; i < TagWord::bits; ++i)
-        if (bits[i / 64] >> (i % 64) & 1) setBit(word, i);
+    writeBits(bits, word.values);
     return word;
 }
 

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <random>
+
 using scanner::GreyPicture;
 using scanner::reader::FrameReader;
 using scanner::reader::ReadingStep;
@@ -44,4 +46,29 @@ TEST(FrameReader, everyStepBearsHavingNoTime) {
             EXPECT_TRUE(late.codes().empty()) << nameOf(step);
         }
     }
+}
+
+// Some forty modules on the wrong side, less surely than the others are right: more than the code mends.
+TEST(FrameReader, aSmearedTagIsReadOnlyByAgreement) {
+    GreyPicture modules = pictures::qrModules(pictures::tagCode(71));
+    for (auto& pixel : modules.pixels)
+        pixel = pixel ? 200 : 40;
+    std::mt19937 random(5);
+    for (int hit = 0; hit < 40;) {
+        const int x = static_cast<int>(random() % 21), y = static_cast<int>(random() % 21);
+        if ((y < 9 && (x < 9 || x > 12)) || (y > 12 && x < 9)) continue; // a finder's
+        auto& pixel = modules.row(y)[x];
+        pixel = pixel > 120 ? 90 : 150;
+        ++hit;
+    }
+    const GreyPicture picture = pictures::onGround(pictures::enlarged(modules, 5), 640, 480, 10);
+    FrameReader strict(picture, pictures::isTag), able(picture, pictures::isTag);
+    strict.mendTags(scanner::reader::Mending::ByCode);
+    able.mendTags(scanner::reader::Mending::ByAgreementToo);
+    strict.run(ReadingStep::ThreeFinders);
+    able.run(ReadingStep::ThreeFinders);
+    EXPECT_TRUE(strict.codes().empty());
+    ASSERT_EQ(able.codes().size(), 1u);
+    EXPECT_EQ(able.codes()[0].text, pictures::tagCode(71));
+    EXPECT_EQ(able.codes()[0].howRead, scanner::HowRead::Guessed);
 }

@@ -4,8 +4,10 @@
 #include <ZXing/MultiFormatWriter.h>
 #include <qrencode.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <random>
 
 namespace pictures {
 
@@ -63,6 +65,12 @@ GreyPicture dataMatrixModules(const std::string& text) {
 
 GreyPicture code128Modules(const std::string& text) {
     return modulesOf(ZXing::MultiFormatWriter(ZXing::BarcodeFormat::Code128).setMargin(0).encode(text, 0, 1));
+}
+
+GreyPicture shuffled(GreyPicture modules) {
+    std::mt19937 random(3);
+    std::shuffle(modules.pixels.begin(), modules.pixels.end(), random);
+    return modules;
 }
 
 GreyPicture enlarged(const GreyPicture& picture, int factor) {

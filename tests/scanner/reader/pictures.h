@@ -18,6 +18,9 @@ scanner::GreyPicture qrModules(const std::string& text);
 scanner::GreyPicture dataMatrixModules(const std::string& text);
 scanner::GreyPicture code128Modules(const std::string& text);
 
+/// The same modules in another order: print, but no symbol.
+scanner::GreyPicture shuffled(scanner::GreyPicture modules);
+
 /// Each pixel as `factor` × `factor` pixels.
 scanner::GreyPicture enlarged(const scanner::GreyPicture& picture, int factor);
 /// Rows repeated to a height.

@@ -28,7 +28,6 @@
 namespace app {
 namespace {
 
-constexpr int waitBeforePlanMs = 300;
 constexpr int mostEffectsSaid = 4;
 
 /// The names that all of them have a size of: of several kit types there is none.
@@ -50,7 +49,7 @@ KitSeveralPanel::KitSeveralPanel(GearTools given, QWidget* parent)
     , m_none(wordsButton(this, tr("Untick all"), "kitUntickButton"))
     , m_warnings(wordsLabel(this, "look", "kitSeveralWarningsLabel"))
     , m_effects(wordsLabel(this, "remark", "kitSeveralEffectsLabel"))
-    , m_wait(new QTimer(this)) {
+    , m_wait(typingWait(this)) {
     build();
     connectParts();
     hide();
@@ -69,8 +68,6 @@ void KitSeveralPanel::build() {
     m_why->setObjectName("kitSeveralWhyBox");
     m_why->setAccessibleName(tr("why they are written off"));
     offerReasons(*m_why);
-    m_wait->setSingleShot(true);
-    m_wait->setInterval(waitBeforePlanMs);
     auto* row = new FlowLayout;
     row->addWidget(m_act);
     row->addExpanding(m_name);

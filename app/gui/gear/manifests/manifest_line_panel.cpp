@@ -27,7 +27,6 @@ namespace app {
 namespace {
 
 constexpr int mostItems = 1000;       ///< an import takes no more either
-constexpr int warnAfterMs = 300;      ///< as the register's form waits
 constexpr int mostWarningsOfLine = 2; ///< shown; a line with more has names that are wrong anyway
 
 using Warnings = std::vector<core::Error>;
@@ -43,9 +42,7 @@ ManifestLinePanel::ManifestLinePanel(GearTools tools, QWidget* parent)
     , m_changeSubstitutes(wordsButton(this, tr("Substitutes…"), "manifestSubstitutesButton"))
     , m_menu(new QMenu(this))
     , m_note(new QLineEdit(this))
-    , m_wait(new QTimer(this)) {
-    m_wait->setSingleShot(true);
-    m_wait->setInterval(warnAfterMs);
+    , m_wait(typingWait(this)) {
     connect(m_wait, &QTimer::timeout, this, &ManifestLinePanel::askForWarnings);
     build();
     connect(m_kitType, &QComboBox::currentIndexChanged, this, [this] {

@@ -23,7 +23,6 @@ namespace app {
 namespace {
 
 /// After the last letter, before it is looked whether the name is almost another.
-constexpr int renameWaitMs = 300;
 constexpr int mostWarnings = 3;
 
 } // namespace
@@ -36,10 +35,8 @@ RenamePanel::RenamePanel(GearTools given, QWidget* parent)
     , m_name(wordsEdit(this, "renameNameEdit", tr("the new name")))
     , m_keep(wordsButton(this, tr("Keep the name"), "renameKeepButton"))
     , m_rename(wordsButton(this, tr("Rename"), "renameButton", true))
-    , m_wait(new QTimer(this)) {
+    , m_wait(typingWait(this)) {
     build();
-    m_wait->setSingleShot(true);
-    m_wait->setInterval(renameWaitMs);
     connect(m_wait, &QTimer::timeout, this, &RenamePanel::look);
     connect(m_what, &QComboBox::currentIndexChanged, this, &RenamePanel::showName);
     connect(m_name, &QLineEdit::textChanged, this, &RenamePanel::adapt);

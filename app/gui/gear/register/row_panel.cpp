@@ -27,7 +27,6 @@
 namespace app {
 namespace {
 
-constexpr int waitMs = 300;    ///< after the last letter, before it is asked what the change would do
 constexpr int mostEffects = 5; ///< sentences shown
 constexpr int mostWarned = 2;  ///< likewise
 
@@ -54,10 +53,8 @@ RowPanel::RowPanel(GearTools given, const QByteArray& prefix, QWidget* parent)
     , m_buttons(new FlowLayout)
     , m_save(wordsButton(this, tr("Save"), prefix + "SaveButton", true))
     , m_discard(wordsButton(this, tr("Discard changes"), prefix + "DiscardButton"))
-    , m_wait(new QTimer(this)) {
+    , m_wait(typingWait(this)) {
     build(prefix);
-    m_wait->setSingleShot(true);
-    m_wait->setInterval(waitMs);
     connect(m_wait, &QTimer::timeout, this, &RowPanel::plan);
     connect(m_form, &RowForm::cellEdited, this, &RowPanel::edited);
     connect(qApp, &QApplication::focusChanged, this, [this] { m_hint->setText(m_form->hint()); });

@@ -139,12 +139,12 @@ QString refusalInWords(SheetId sheet, const core::Error& reason) {
     return rejectionInWords(reason);
 }
 
-QString warnedRowsInWords(const std::vector<core::RejectedRow>& warnings, int most) {
+QString warnedRowsInWords(const std::vector<core::RejectedRow>& warnings, std::size_t first, int most) {
     const int count = static_cast<int>(warnings.size());
     const int told = count > most + 1 ? most : count; // "and 1 more" would take no less room than that one
     QStringList lines;
     for (int at = 0; at < told; ++at) {
-        const core::RejectedRow& each = warnings[static_cast<std::size_t>(at)];
+        const core::RejectedRow& each = warnings[(first + static_cast<std::size_t>(at)) % warnings.size()];
         lines << SheetWordsText::tr("Row %1: %2").arg(each.row).arg(warningsInLines({each.reason}, 1));
     }
     if (told < count) lines << SheetWordsText::tr("and %1 more, each in its row above").arg(count - told);

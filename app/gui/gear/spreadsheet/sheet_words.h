@@ -17,9 +17,9 @@ QString planInWords(const core::ImportPlan& plan);
 QString wordsAppliedInWords(core::SheetId sheet, const std::vector<core::WordApplied>& applied);
 /// Why a row is refused; what may be ticked here to be made is named so.
 QString refusalInWords(core::SheetId sheet, const core::Error& reason);
-/// Rows that are taken and may not be meant so, each with its number, on a line of its own: at most so many,
-/// then how many more.
-QString warnedRowsInWords(const std::vector<core::RejectedRow>& warnings, int most);
+/// Rows that are taken and may not be meant so, each with its number, on a line of its own: from the one in
+/// place `first` on, after the last those before it; at most so many, then how many more.
+QString warnedRowsInWords(const std::vector<core::RejectedRow>& warnings, std::size_t first, int most);
 /// Why nothing can be said of the rows yet, and what to choose.
 QString hindranceInWords(core::SheetId sheet, const core::Error& error);
 

@@ -324,12 +324,11 @@ void SpreadsheetPage::showCurrentRow() {
     const int row = m_table->currentIndex().row();
     m_row->setText(warnings().empty() ? withCapital(m_model->reasonOf(row)) : QString());
     m_row->setVisible(!m_row->text().isEmpty());
-    std::vector<core::RejectedRow> told = warnings();
     const int number = m_model->index(row, SheetTableModel::NumberColumn).data().toInt();
-    const auto first = std::find_if(told.begin(), told.end(),
-                                    [&](const core::RejectedRow& each) { return each.row == number; });
-    if (first != told.end()) std::rotate(told.begin(), first, told.end());
-    m_warnings->setText(warnedRowsInWords(told, mostWarnedRows));
+    const auto first = std::find_if(warnings().begin(), warnings().end(),
+                                    [&](const auto& each) { return each.row == number; });
+    const auto place = first == warnings().end() ? 0 : first - warnings().begin();
+    m_warnings->setText(warnedRowsInWords(warnings(), static_cast<std::size_t>(place), mostWarnedRows));
 }
 
 void SpreadsheetPage::importIt() {
