@@ -2,6 +2,7 @@
 
 #include "scanner/reader/image/picture_levels.h"
 #include "scanner/reader/image/sampling.h"
+#include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <array>
@@ -13,27 +14,38 @@ namespace {
 
 constexpr int apart = 64;    // pixels between the middles of blocks, and a block's side
 constexpr int furthest = 40; // pixels that the camera may have moved since the first frame
+constexpr int tile = 8;      // pixels along a side of what shares a shift
 
-/// Mean square difference of a square of the mean and the frame's square that lies shifted from it. Nothing
-/// for squares that leave the picture.
+/// Sum of squares of the differences of two blocks, of each `step`-th row of them. Both lie in pictures of
+/// the same width.
+SCANNER_VECTORISED std::int64_t sumOfSquares(const std::uint8_t* a, const std::uint8_t* b, int pictureWidth,
+                                             int width, int height, int step) {
+    std::int64_t sum = 0;
+    for (int y = 0; y < height; y += step) {
+        int ofRow = 0;
+        for (int x = 0; x < width; ++x) {
+            const int d = a[x] - b[x];
+            ofRow += d * d;
+        }
+        sum += ofRow;
+        a += static_cast<std::ptrdiff_t>(pictureWidth) * step;
+        b += static_cast<std::ptrdiff_t>(pictureWidth) * step;
+    }
+    return sum;
+}
+
+/// Mean square difference of a square of the mean and the frame's square that lies shifted from it. Much for
+/// squares that leave the picture.
 double difference(const GreyPicture& mean, const GreyPicture& frame, int left, int top, int side, int step,
                   int dx, int dy) {
     const int fromX = std::max({left, 0, -dx}), fromY = std::max({top, 0, -dy});
     const int toX = std::min({left + side, mean.width, mean.width - dx}),
               toY = std::min({top + side, mean.height, mean.height - dy});
-    if (toX - fromX < side / 2 || toY - fromY < side / 2) return 1e9;
-    std::int64_t sum = 0;
-    int count = 0;
-    for (int y = fromY; y < toY; y += step) {
-        const std::uint8_t* a = mean.row(y);
-        const std::uint8_t* b = frame.row(y + dy) + dx;
-        for (int x = fromX; x < toX; x += step) {
-            const int d = a[x] - b[x];
-            sum += d * d;
-            ++count;
-        }
-    }
-    return static_cast<double>(sum) / std::max(1, count);
+    const int width = toX - fromX, height = toY - fromY;
+    if (width < side / 2 || height < side / 2) return 1e9;
+    const std::int64_t sum = sumOfSquares(mean.row(fromY) + fromX, frame.row(fromY + dy) + fromX + dx,
+                                          mean.width, width, height, step);
+    return static_cast<double>(sum) / (width * ((height + step - 1) / step));
 }
 
 struct Shift {
@@ -47,7 +59,7 @@ Shift bestShift(const GreyPicture& mean, const GreyPicture& frame, int left, int
     Shift best;
     for (int dy = from.y - reach; dy <= from.y + reach; ++dy)
         for (int dx = from.x - reach; dx <= from.x + reach; ++dx) {
-            const double off = std::hypot(dx - from.x, dy - from.y);
+            const double off = std::sqrt(1.0 * (dx - from.x) * (dx - from.x) + 1.0 * (dy - from.y) * (dy - from.y));
             const double much = difference(mean, frame, left, top, side, step, dx, dy) * (1 + 0.004 * off);
             if (much < best.difference) best = {dx, dy, much};
         }
@@ -58,6 +70,32 @@ Shift bestShift(const GreyPicture& mean, const GreyPicture& frame, int left, int
 double lowest(double before, double middle, double after) {
     const double bend = before - 2 * middle + after;
     return bend > 1e-9 ? std::clamp(0.5 * (before - after) / bend, -0.5, 0.5) : 0;
+}
+
+/// The mean takes its part of what is seen; its grey level.
+inline std::uint8_t blended(float& mean, float seen, float weight) {
+    mean += weight * (seen - mean);
+    // Of a positive number, and as a vector instruction.
+    // NOLINTNEXTLINE(bugprone-incorrect-roundings)
+    return static_cast<std::uint8_t>(mean + 0.5f);
+}
+
+/// Blends a tile that lies in the frame with all its neighbours. `seen`: its first pixel there; its pixels
+/// lie `right` and `down` (0 to 1) further.
+SCANNER_VECTORISED void blendTile(const std::uint8_t* seen, float right, float down, float weight,
+                                  int pictureWidth, float* mean, std::uint8_t* levels) {
+    for (int y = 0; y < tile; ++y) {
+        const std::uint8_t* low = seen + pictureWidth;
+        for (int x = 0; x < tile; ++x) {
+            const float upper =
+                static_cast<float>(seen[x]) + right * static_cast<float>(seen[x + 1] - seen[x]);
+            const float lower = static_cast<float>(low[x]) + right * static_cast<float>(low[x + 1] - low[x]);
+            levels[x] = blended(mean[x], upper + down * (lower - upper), weight);
+        }
+        seen = low;
+        mean += pictureWidth;
+        levels += pictureWidth;
+    }
 }
 
 double medianOf(std::vector<double> values) {
@@ -175,20 +213,30 @@ AddedFrames::Block AddedFrames::between(double column, double row) const {
 
 /// The newest frame counts as one of all, of eight at most.
 void AddedFrames::blend(const GreyPicture& frame) {
-    constexpr int piece = 8; // pixels that share a shift
     const float usual = 1.0f / static_cast<float>(std::min(m_frames, 8));
-    for (int y = 0; y < frame.height; ++y)
-        for (int left = 0; left < frame.width; left += piece) {
-            const Block block = between((left + piece / 2.0) / apart, (y + 0.5) / apart);
+    for (int top = 0; top < frame.height; top += tile)
+        for (int left = 0; left < frame.width; left += tile) {
+            const Block block = between((left + tile / 2.0) / apart, (top + tile / 2.0) / apart);
             const float weight = block.changed ? 1 : usual;
-            for (int x = left; x < std::min(frame.width, left + piece); ++x) {
-                const std::size_t at = static_cast<std::size_t>(y) * frame.width + x;
-                const float seen = sampleAt(frame, x + 0.5 + block.x, y + 0.5 + block.y);
-                m_mean[at] += weight * (seen - m_mean[at]);
-                // Of a positive number, and as a vector instruction.
-                // NOLINTNEXTLINE(bugprone-incorrect-roundings)
-                m_picture.pixels[at] = static_cast<std::uint8_t>(m_mean[at] + 0.5f);
-            }
+            const double x = left + block.x, y = top + block.y; // of the tile's corner in the frame
+            const std::size_t at = static_cast<std::size_t>(top) * frame.width + left;
+            if (x >= 0 && y >= 0 && std::max(x, 1.0 * left) + tile + 1 < frame.width &&
+                std::max(y, 1.0 * top) + tile + 1 < frame.height) {
+                const int ix = static_cast<int>(x), iy = static_cast<int>(y);
+                blendTile(frame.row(iy) + ix, static_cast<float>(x - ix), static_cast<float>(y - iy), weight,
+                          frame.width, m_mean.data() + at, m_picture.pixels.data() + at);
+            } else
+                blendAtEdge(frame, left, top, block, weight);
+        }
+}
+
+/// A tile of which a part may lie outside of the mean or the frame.
+void AddedFrames::blendAtEdge(const GreyPicture& frame, int left, int top, const Block& block, float weight) {
+    for (int y = top; y < std::min(frame.height, top + tile); ++y)
+        for (int x = left; x < std::min(frame.width, left + tile); ++x) {
+            const std::size_t at = static_cast<std::size_t>(y) * frame.width + x;
+            const float seen = sampleAt(frame, x + 0.5 + block.x, y + 0.5 + block.y);
+            m_picture.pixels[at] = blended(m_mean[at], seen, weight);
         }
 }
 

@@ -36,6 +36,7 @@ private:
     void smoothShifts();
     void markChanges();
     void blend(const GreyPicture& frame);
+    void blendAtEdge(const GreyPicture& frame, int left, int top, const Block& block, float weight);
     Block between(double column, double row) const;
 
     int m_frames = 0;

@@ -1,7 +1,6 @@
 #include "scanner/reader/data_matrix/dark_patches.h"
 
-#include "scanner/reader/image/byte_search.h"
-#include "scanner/reader/image/vectorised.h"
+#include "scanner/reader/image/bit_mask.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,47 +15,8 @@ constexpr int clearlyDark = 6; // grey levels
 constexpr int smallestSide = 9, largestSide = 420;
 constexpr std::size_t mostPatches = 60;
 
-/// One byte a pixel, 255 for dark.
-struct Mask {
-    int width, height;
-    std::vector<std::uint8_t> values;
-
-    std::uint8_t* row(int y) { return values.data() + static_cast<std::ptrdiff_t>(y) * width; }
-    const std::uint8_t* row(int y) const { return values.data() + static_cast<std::ptrdiff_t>(y) * width; }
-};
-
-SCANNER_VECTORISED void threshold(const std::int8_t* in, std::uint8_t* out, std::size_t n, int sign) {
-    for (std::size_t i = 0; i < n; ++i)
-        out[i] = sign * in[i] < -clearlyDark ? 255 : 0;
-}
-
-SCANNER_VECTORISED void orInto(std::uint8_t* to, const std::uint8_t* from, int n) {
-    for (int i = 0; i < n; ++i)
-        to[i] |= from[i];
-}
-
-SCANNER_VECTORISED void andInto(std::uint8_t* to, const std::uint8_t* from, int n) {
-    for (int i = 0; i < n; ++i)
-        to[i] &= from[i];
-}
-
-/// Widens (or narrows) by `reach` pixels in the eight directions' square.
-void spread(Mask& mask, int reach, bool widen) {
-    const auto combine = widen ? orInto : andInto;
-    Mask across = mask;
-    for (int y = 0; y < mask.height; ++y)
-        for (int k = 1; k <= std::min(reach, mask.width - 1); ++k) {
-            combine(across.row(y), mask.row(y) + k, mask.width - k);
-            combine(across.row(y) + k, mask.row(y), mask.width - k);
-        }
-    mask = across;
-    for (int y = 0; y < mask.height; ++y)
-        for (int k = -reach; k <= reach; ++k)
-            if (k != 0 && y + k >= 0 && y + k < mask.height)
-                combine(mask.row(y), across.row(y + k), mask.width);
-}
-
-/// A stretch of dark pixels in a row; `patch` is the index of its patch.
+/// A stretch of dark pixels in a row; `patch` is an earlier stretch of its patch, or itself if it is the
+/// first.
 struct Run {
     int y, from, to, patch;
 };
@@ -79,11 +39,13 @@ struct Box {
 /// Connected runs by union-find, row by row.
 class Patches {
 public:
-    explicit Patches(const Mask& mask) {
+    explicit Patches(const BitMask& mask) {
         std::size_t above = 0, aboveEnd = 0;
-        for (int y = 0; y < mask.height; ++y) {
+        for (int y = 0; y < mask.height(); ++y) {
             const std::size_t begin = m_runs.size();
-            addRow(mask.row(y), mask.width, y);
+            forEachRun(mask.row(y), mask.words(), [&](int from, int to) {
+                m_runs.push_back({y, from, to, static_cast<int>(m_runs.size())});
+            });
             join(above, aboveEnd, begin);
             above = begin;
             aboveEnd = m_runs.size();
@@ -92,39 +54,36 @@ public:
 
     /// The runs of each patch of a size that a symbol may have, top to bottom; grain gives thousands more.
     std::vector<std::vector<Run>> collect() {
-        std::vector<Box> boxes(m_runs.size());
-        for (std::size_t i = 0; i < m_runs.size(); ++i)
-            boxes[rootOf(static_cast<int>(i))].add(m_runs[i]);
-        std::vector<int> index(m_runs.size(), -1);
+        std::vector<Box> boxes;
+        for (Run& run : m_runs) { // `patch` becomes the number of its patch
+            const bool isFirst = &m_runs[run.patch] == &run;
+            run.patch = isFirst ? static_cast<int>(boxes.size()) : m_runs[run.patch].patch;
+            if (isFirst) boxes.emplace_back();
+            boxes[run.patch].add(run);
+        }
+        std::vector<int> index(boxes.size(), -1);
         std::vector<std::vector<Run>> patches;
-        for (Run& run : m_runs) {
-            const int root = rootOf(run.patch);
-            if (!boxes[root].isPlausible()) continue;
-            if (index[root] < 0) {
-                index[root] = static_cast<int>(patches.size());
+        for (const Run& run : m_runs) {
+            if (!boxes[run.patch].isPlausible()) continue;
+            if (index[run.patch] < 0) {
+                index[run.patch] = static_cast<int>(patches.size());
                 patches.emplace_back();
             }
-            patches[index[root]].push_back(run);
+            patches[index[run.patch]].push_back(run);
         }
         return patches;
     }
 
 private:
-    void addRow(const std::uint8_t* row, int width, int y) {
-        for (int x = 0; x < width;) {
-            x = firstUnlike(row, x, width, 0, 255);
-            const int from = x;
-            x = firstUnlike(row, x, width, 255, 255);
-            if (x > from) m_runs.push_back({y, from, x, static_cast<int>(m_runs.size())});
-        }
-    }
-
     void join(std::size_t above, std::size_t aboveEnd, std::size_t begin) {
         for (std::size_t i = begin; i < m_runs.size(); ++i) {
             while (above < aboveEnd && m_runs[above].to < m_runs[i].from)
                 ++above;
-            for (std::size_t k = above; k < aboveEnd && m_runs[k].from <= m_runs[i].to; ++k)
-                m_runs[rootOf(static_cast<int>(i))].patch = rootOf(static_cast<int>(k));
+            for (std::size_t k = above; k < aboveEnd && m_runs[k].from <= m_runs[i].to; ++k) {
+                const auto [first, later] =
+                    std::minmax({rootOf(static_cast<int>(i)), rootOf(static_cast<int>(k))});
+                m_runs[later].patch = first;
+            }
         }
     }
 
@@ -238,10 +197,8 @@ bool isPlausible(const Quad& quad, double area, double hullArea) {
 } // namespace
 
 std::vector<Quad> findDarkPatches(const ContrastMap& map, int reach, bool negative) {
-    Mask mask{map.width, map.height, std::vector<std::uint8_t>(map.values.size())};
-    threshold(map.values.data(), mask.values.data(), map.values.size(), negative ? -1 : 1);
-    spread(mask, reach, true);
-    spread(mask, reach, false);
+    BitMask mask = darkPixels(map, clearlyDark, negative);
+    mask.close(reach);
     std::vector<std::pair<double, Quad>> found;
     for (const auto& runs : Patches(mask).collect()) {
         auto hull = hullOf(runs);

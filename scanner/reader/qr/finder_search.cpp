@@ -1,8 +1,7 @@
 #include "scanner/reader/qr/finder_search.h"
 
-#include "scanner/reader/image/byte_search.h"
+#include "scanner/reader/image/bit_mask.h"
 #include "scanner/reader/image/sampling.h"
-#include "scanner/reader/image/vectorised.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +11,7 @@
 namespace scanner::reader {
 namespace {
 
-constexpr int hysteresis = 3; // grey levels; less is noise
+constexpr int noise = 2; // grey levels
 constexpr int rayCount = 24;
 constexpr int raysNeeded = 11;
 constexpr std::size_t mostFinders = 150;
@@ -37,28 +36,34 @@ struct Crossings {
     bool firstIntoDark = false;
 };
 
-/// Of each pixel of a line: 1 where it is clearly dark, 2 where it is clearly light.
-SCANNER_VECTORISED void findClear(const std::int8_t* line, int n, std::uint8_t* clear) {
-    for (int x = 0; x < n; ++x)
-        clear[x] =
-            static_cast<std::uint8_t>((line[x] <= -hysteresis ? 1 : 0) + (line[x] >= hysteresis ? 2 : 0));
+/// One over each difference of two grey levels of a map, so that a crossing costs no division.
+std::array<float, 2 * 128> reciprocals() {
+    std::array<float, 2 * 128> of{};
+    for (std::size_t i = 1; i < of.size(); ++i)
+        of[i] = 1.0f / static_cast<float>(i);
+    return of;
 }
 
-void findCrossings(const std::int8_t* line, int n, std::vector<std::uint8_t>& clear, Crossings& out) {
+/// Where the line between the middles of two pixels, of which the second is beyond, crosses 0: 0 to 1.
+float partTo(int from, int to) {
+    static const auto over = reciprocals();
+    const int apart = std::abs(from - to);
+    return apart == 0 ? 0.5f : std::min(1.0f, static_cast<float>(std::abs(from)) * over[apart]);
+}
+
+/// `dark`, `light`: the row of what is clearly so. Less is noise.
+void findCrossings(const std::int8_t* line, int n, const std::uint64_t* dark, const std::uint64_t* light,
+                   int words, Crossings& out) {
     out.at.clear();
-    clear.resize(static_cast<std::size_t>(n));
-    findClear(line, n, clear.data());
-    bool light = line[0] >= 0;
-    out.firstIntoDark = light;
-    for (int x = firstUnlike(clear.data(), 1, n, 0, light ? 1 : 2); x < n;
-         x = firstUnlike(clear.data(), x + 1, n, 0, light ? 1 : 2)) {
+    bool isLight = line[0] >= 0;
+    out.firstIntoDark = isLight;
+    for (int x = firstSet(isLight ? dark : light, words, 1); x < n;
+         x = firstSet(isLight ? dark : light, words, x + 1)) {
         int before = x - 1;
-        while (before > 0 && (light ? line[before] < 0 : line[before] >= 0))
+        while (before > 0 && (isLight ? line[before] < 0 : line[before] >= 0))
             --before;
-        const float from = line[before], to = line[before + 1];
-        const float part = from == to ? 0.5f : std::clamp(from / (from - to), 0.0f, 1.0f);
-        out.at.push_back(static_cast<float>(before) + 0.5f + part);
-        light = !light;
+        out.at.push_back(static_cast<float>(before) + 0.5f + partTo(line[before], line[before + 1]));
+        isLight = !isLight;
     }
 }
 
@@ -79,10 +84,10 @@ float ratioModule(const float* e) {
 }
 
 void findHits(const ContrastMap& map, bool columns, std::vector<Hit>& hits) {
+    const BitMask dark = darkPixels(map, noise, false), light = darkPixels(map, noise, true);
     Crossings crossings;
-    std::vector<std::uint8_t> clear;
     for (int y = 0; y < map.height; ++y) {
-        findCrossings(map.row(y), map.width, clear, crossings);
+        findCrossings(map.row(y), map.width, dark.row(y), light.row(y), dark.words(), crossings);
         const auto& at = crossings.at;
         for (std::size_t i = 0; i + 5 < at.size(); ++i) {
             const float module = ratioModule(at.data() + i);

@@ -4,8 +4,8 @@
 //   reader_score DIR --ablation   what each step adds and costs, as a table in Markdown
 //   reader_score DIR --burst      bursts of frames through the live reader, union after each frame; 33 ms of
 //   CPU a frame
-// further: --budget MS (a frame), --misses (each tag that was not read), --limit N (frames), --half 0|1 (even
-// or odd frames only: change a step by one half, look at the other)
+// further: --budget MS (a frame), --misses (each tag that was not read; in bursts, not by then),
+// --limit N (frames), --half 0|1 (even or odd frames only: change a step by one half, look at the other)
 
 #include "scanner/reader/frame_reader.h"
 #include "scanner/reader/live_reader.h"
@@ -116,7 +116,7 @@ void scoreBursts(const Arguments& arguments, const QJsonArray& frames) {
         for (const auto& [text, howRead] : textsOf(codes))
             if (howRead != scanner::HowRead::Guessed || !guessed.emplace(text, howRead).second)
                 known.emplace(text, howRead);
-        scores[frame["k"].toInt()].add(frame, known);
+        scores.try_emplace(frame["k"].toInt(), arguments.misses).first->second.add(frame, known);
     }
     for (const auto& [k, score] : scores) {
         std::printf("after frame %d\n", k + 1);
