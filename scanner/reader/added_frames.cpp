@@ -42,7 +42,7 @@ double difference(const GreyPicture& mean, const GreyPicture& frame, int left, i
     const int toX = std::min({left + side, mean.width, mean.width - dx}),
               toY = std::min({top + side, mean.height, mean.height - dy});
     const int width = toX - fromX, height = toY - fromY;
-    if (width < side / 2 || height < side / 2) return 1e9;
+    if (width < side / 4 || height < side / 4) return 1e9; // half of a block at the edge lies outside
     const std::int64_t sum = sumOfSquares(mean.row(fromY) + fromX, frame.row(fromY + dy) + fromX + dx,
                                           mean.width, width, height, step);
     return static_cast<double>(sum) / (width * ((height + step - 1) / step));

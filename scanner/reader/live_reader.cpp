@@ -15,9 +15,9 @@ namespace {
 using reader::FrameReader;
 using reader::ReadingStep;
 
-/// Each step comes once before the first ones come again, but for those that take long and give little beside
-/// the others: what only a late step reads would else wait for a sixth frame. Steps that look at the same
-/// patches stand together. After the last comes the first again.
+/// In the order of what they read in drawn streams for their time (docs/reader.md). The first ones come again
+/// before the last ones come once: another frame may show what this one does not. After the last comes the
+/// first again.
 constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::DataMatrixWideGaps,
                                ReadingStep::Code128,
@@ -26,29 +26,27 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::DataMatrixWidestGaps,
                                ReadingStep::SymbolsOnLabels,
                                ReadingStep::WholePicture,
-                               ReadingStep::DataMatrix,
-                               ReadingStep::DataMatrixThreeCorners,
-                               ReadingStep::Code128AllBands,
                                ReadingStep::Code128Faint,
                                ReadingStep::ThreeFinders,
                                ReadingStep::TwoFinders,
-                               ReadingStep::Code128,
+                               ReadingStep::OneFinder,
                                ReadingStep::DataMatrix,
-                               ReadingStep::DataMatrixWideGaps,
+                               ReadingStep::Code128AllBands,
                                ReadingStep::CloseUp,
-                               ReadingStep::WholePicture,
+                               ReadingStep::DataMatrixThreeCorners,
                                ReadingStep::DataMatrixLightOnDark,
+                               ReadingStep::Code128,
+                               ReadingStep::DataMatrixWideGaps,
                                ReadingStep::SymbolsOnLabels,
                                ReadingStep::DataMatrixWidestGaps,
+                               ReadingStep::WholePicture,
                                ReadingStep::QrInPatches,
-                               ReadingStep::DataMatrixThreeCorners,
-                               ReadingStep::OneFinder,
                                ReadingStep::DataMatrixBySides,
                                ReadingStep::WholePictureThorough,
                                ReadingStep::OtherLinear};
 
 /// Where the first steps come again.
-constexpr std::size_t firstTurn = 12;
+constexpr std::size_t firstTurn = 9;
 static_assert(stepOrder[firstTurn] == stepOrder[0]);
 
 /// What a step does between two looks at the clock, where that takes long: in a 720p frame.

@@ -61,6 +61,24 @@ TEST(AddedFrames, grainGoesAndPrintStaysWhileTheCameraMoves) {
     EXPECT_NEAR(added.shiftAt({275, 225}).y, 0, 1);
 }
 
+TEST(AddedFrames, whatStaysIsItsOwnMeanToTheLastPixel) {
+    // Neither side is a whole number of blocks.
+    const GreyPicture still = grained(GreyPicture(643, 487, 40), 8, 1);
+    GreyPicture lighter = still;
+    for (auto& pixel : lighter.pixels)
+        pixel = static_cast<std::uint8_t>(pixel + 10);
+    scanner::reader::AddedFrames same, both;
+    same.add(still);
+    same.add(still);
+    both.add(still);
+    both.add(lighter);
+    for (std::size_t i = 0; i < still.pixels.size(); ++i)
+        ASSERT_NEAR(same.picture().pixels[i], still.pixels[i], 1) << "pixel " << i;
+    // The twin: two frames count alike.
+    for (int x = 64; x < 576; ++x)
+        ASSERT_NEAR(both.picture().row(240)[x], still.row(240)[x] + 5, 1) << "pixel " << x;
+}
+
 TEST(AddedFrames, whatIsExchangedBeginsAnew) {
     scanner::reader::AddedFrames added;
     for (int frame = 0; frame < 6; ++frame)

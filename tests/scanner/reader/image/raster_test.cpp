@@ -1,6 +1,5 @@
 #include "scanner/reader/image/raster.h"
 
-#include "scanner/reader/image/byte_search.h"
 #include "scanner/reader/image/local_contrast.h"
 #include "scanner/reader/image/sampling.h"
 
@@ -52,17 +51,5 @@ TEST(ContrastMap, transposedHasItsRowsAsColumns) {
         for (int y = 0; y < height; ++y)
             for (int x = 0; x < width; ++x)
                 EXPECT_EQ(turned.row(x)[y], map.row(y)[x]) << x << ',' << y;
-    }
-}
-
-TEST(ByteSearch, findsTheFirstThatIsUnlike) {
-    std::vector<std::uint8_t> bytes(30, 255);
-    EXPECT_EQ(firstUnlike(bytes.data(), 0, 30, 255, 255), 30);
-    for (int place = 0; place < 30; ++place) {
-        bytes[place] = 254;
-        EXPECT_EQ(firstUnlike(bytes.data(), 0, 30, 255, 255), place);
-        EXPECT_EQ(firstUnlike(bytes.data(), place + 1, 30, 255, 255), 30);
-        EXPECT_EQ(firstUnlike(bytes.data(), 0, 30, 255, 2), 30); // another bit
-        bytes[place] = 255;
     }
 }
