@@ -59,7 +59,8 @@ Shift bestShift(const GreyPicture& mean, const GreyPicture& frame, int left, int
     Shift best;
     for (int dy = from.y - reach; dy <= from.y + reach; ++dy)
         for (int dx = from.x - reach; dx <= from.x + reach; ++dx) {
-            const double off = std::sqrt(1.0 * (dx - from.x) * (dx - from.x) + 1.0 * (dy - from.y) * (dy - from.y));
+            const double off =
+                std::sqrt(1.0 * (dx - from.x) * (dx - from.x) + 1.0 * (dy - from.y) * (dy - from.y));
             const double much = difference(mean, frame, left, top, side, step, dx, dy) * (1 + 0.004 * off);
             if (much < best.difference) best = {dx, dy, much};
         }
