@@ -15,6 +15,7 @@ namespace {
 constexpr int apart = 64;    // pixels between the middles of blocks, and a block's side
 constexpr int furthest = 40; // pixels that the camera may have moved since the first frame
 constexpr int tile = 8;      // pixels along a side of what shares a shift
+constexpr double notSeen = 1e9;
 
 /// Sum of squares of the differences of two blocks, of each `step`-th row of them. Both lie in pictures of
 /// the same width.
@@ -22,27 +23,26 @@ SCANNER_VECTORISED std::int64_t sumOfSquares(const std::uint8_t* a, const std::u
                                              int width, int height, int step) {
     std::int64_t sum = 0;
     for (int y = 0; y < height; y += step) {
+        const std::ptrdiff_t begin = static_cast<std::ptrdiff_t>(y) * pictureWidth;
         int ofRow = 0;
         for (int x = 0; x < width; ++x) {
-            const int d = a[x] - b[x];
+            const int d = a[begin + x] - b[begin + x];
             ofRow += d * d;
         }
         sum += ofRow;
-        a += static_cast<std::ptrdiff_t>(pictureWidth) * step;
-        b += static_cast<std::ptrdiff_t>(pictureWidth) * step;
     }
     return sum;
 }
 
-/// Mean square difference of a square of the mean and the frame's square that lies shifted from it. Much for
-/// squares that leave the picture.
+/// Mean square difference of a square of the mean and the frame's square that lies shifted from it, as far as
+/// that is in the frame; notSeen where hardly any of it is.
 double difference(const GreyPicture& mean, const GreyPicture& frame, int left, int top, int side, int step,
                   int dx, int dy) {
     const int fromX = std::max({left, 0, -dx}), fromY = std::max({top, 0, -dy});
     const int toX = std::min({left + side, mean.width, mean.width - dx}),
               toY = std::min({top + side, mean.height, mean.height - dy});
     const int width = toX - fromX, height = toY - fromY;
-    if (width < side / 4 || height < side / 4) return 1e9; // half of a block at the edge lies outside
+    if (std::min(width, height) < std::max(1, side / 8)) return notSeen;
     const std::int64_t sum = sumOfSquares(mean.row(fromY) + fromX, frame.row(fromY + dy) + fromX + dx,
                                           mean.width, width, height, step);
     return static_cast<double>(sum) / (width * ((height + step - 1) / step));
@@ -59,12 +59,17 @@ Shift bestShift(const GreyPicture& mean, const GreyPicture& frame, int left, int
     Shift best;
     for (int dy = from.y - reach; dy <= from.y + reach; ++dy)
         for (int dx = from.x - reach; dx <= from.x + reach; ++dx) {
-            const double off =
-                std::sqrt(1.0 * (dx - from.x) * (dx - from.x) + 1.0 * (dy - from.y) * (dy - from.y));
+            const int x = dx - from.x, y = dy - from.y;
+            const double off = std::sqrt(x * x + y * y);
             const double much = difference(mean, frame, left, top, side, step, dx, dy) * (1 + 0.004 * off);
             if (much < best.difference) best = {dx, dy, much};
         }
     return best;
+}
+
+/// Where a block's square begins along one side of a picture of that length: at the edges it is moved inside.
+int beginOf(int block, int side, int length) {
+    return std::clamp(block * side - side / 2, 0, length - side);
 }
 
 /// How far a parabola's lowest point lies from the middle of three values.
@@ -154,12 +159,14 @@ void AddedFrames::add(const GreyPicture& frame) {
             for (int level = 2; level >= 0; --level) {
                 const int side = apart >> level;
                 if (level < 2) shift = {2 * shift.x, 2 * shift.y, 0};
-                shift = bestShift(mean.levels[level], seen.levels[level], column * side - side / 2,
-                                  row * side - side / 2, side, level == 0 ? 2 : 1, shift, level == 2 ? 3 : 1);
+                const GreyPicture& picture = mean.levels[level];
+                shift = bestShift(picture, seen.levels[level], beginOf(column, side, picture.width),
+                                  beginOf(row, side, picture.height), side, level == 0 ? 2 : 1, shift,
+                                  level == 2 ? 3 : 1);
             }
             const auto at = [&](int dx, int dy) {
-                return difference(m_picture, frame, column * apart - apart / 2, row * apart - apart / 2,
-                                  apart, 2, shift.x + dx, shift.y + dy);
+                return difference(m_picture, frame, beginOf(column, apart, frame.width),
+                                  beginOf(row, apart, frame.height), apart, 2, shift.x + dx, shift.y + dy);
             };
             const double here = at(0, 0);
             m_blocks[row * m_columns + column] = {shift.x + lowest(at(-1, 0), here, at(1, 0)),

@@ -152,7 +152,7 @@ void LiveReader::State::readOn(FrameReader& frame) {
         const ReadingStep step = stepOrder[next];
         if (count > 0 && frame.isLateAfter(wholeWorkOf(step))) return;
         frame.beginAt(stopped[step]);
-        // A guess must be seen twice: the steps' first turn is for what is read at once.
+        // A guess must be seen twice: the first steps' first turn is for what is read at once.
         frame.mendTags(next < firstTurn ? reader::Mending::ByCode : reader::Mending::ByAgreementToo);
         frame.run(step);
         stopped[step] = frame.stoppedAt();

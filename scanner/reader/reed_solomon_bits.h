@@ -11,9 +11,10 @@ namespace scanner::reader {
 // The words of a Reed–Solomon code as rows of bits, for the ordered decoder: the codewords one after the
 // other, each with its most significant bit first. At most OrderedDecoder::mostBits bits.
 
+/// Sets bit `i` of all, 0 to 8 times the codewords less 1.
 void setBit(std::span<std::uint8_t> word, int i);
 
-/// `word` is filled; it says how many bits there are.
+/// The first 8 · word.size() of the bits, as codewords.
 void writeBits(const OrderedDecoder::Bits& bits, std::span<std::uint8_t> word);
 
 /// All words that have the data of `fixed` (with room for its `checks` last codewords) but for the data bits

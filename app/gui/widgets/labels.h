@@ -20,8 +20,8 @@ QLabel* wordsLabel(QWidget* parent, const char* role, const char* name);
 QPushButton* wordsButton(QWidget* parent, const QString& text, const char* name, bool usual = false);
 /// A field for words with its object name, read aloud as `aloud`; `hint` stands in it while it is empty.
 QLineEdit* wordsEdit(QWidget* parent, const char* name, const QString& aloud = {}, const QString& hint = {});
-/// Runs out a moment after it was started last: started at each letter, it tells when somebody has stopped
-/// typing.
+/// Runs out 300 ms after it was started last, once: started at each letter, it tells when somebody has
+/// stopped typing.
 QTimer* typingWait(QWidget* parent);
 /// A field at least so wide that its hint is read.
 void roomForHint(QLineEdit& edit);

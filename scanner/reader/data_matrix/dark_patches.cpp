@@ -15,8 +15,8 @@ constexpr int clearlyDark = 6; // grey levels
 constexpr int smallestSide = 9, largestSide = 420;
 constexpr std::size_t mostPatches = 60;
 
-/// A stretch of dark pixels in a row; `patch` is an earlier stretch of its patch, or itself if it is the
-/// first.
+/// A stretch of dark pixels in a row. `patch`: while patches are joined, the index of an earlier stretch of
+/// its patch, or its own if it is the first; then the number of its patch.
 struct Run {
     int y, from, to, patch;
 };
@@ -197,7 +197,7 @@ bool isPlausible(const Quad& quad, double area, double hullArea) {
 } // namespace
 
 std::vector<Quad> findDarkPatches(const ContrastMap& map, int reach, bool negative) {
-    BitMask mask = darkPixels(map, clearlyDark, negative);
+    BitMask mask = negative ? lightPixels(map, clearlyDark) : darkPixels(map, clearlyDark);
     mask.close(reach);
     std::vector<std::pair<double, Quad>> found;
     for (const auto& runs : Patches(mask).collect()) {

@@ -32,6 +32,18 @@ std::uint64_t packed(const std::uint8_t* marks) {
     return word;
 }
 
+/// Marks the pixels of each row by their level and packs the marks.
+BitMask marked(const ContrastMap& map, decltype(&markBelow) mark, std::int8_t level) {
+    BitMask mask(map.width, map.height);
+    std::vector<std::uint8_t> marks(static_cast<std::size_t>(64) * mask.words());
+    for (int y = 0; y < map.height; ++y) {
+        mark(map.row(y), map.width, level, marks.data());
+        for (int i = 0; i < mask.words(); ++i)
+            mask.row(y)[i] = packed(marks.data() + static_cast<std::ptrdiff_t>(64) * i);
+    }
+    return mask;
+}
+
 SCANNER_VECTORISED void orInto(std::uint64_t* to, const std::uint64_t* from, int words) {
     for (int i = 0; i < words; ++i)
         to[i] |= from[i];
@@ -80,18 +92,12 @@ void BitMask::close(int reach) {
     invert();
 }
 
-BitMask darkPixels(const ContrastMap& map, int least, bool negative) {
-    BitMask mask(map.width, map.height);
-    std::vector<std::uint8_t> marks(static_cast<std::size_t>(64) * mask.words());
-    for (int y = 0; y < map.height; ++y) {
-        if (negative)
-            markAbove(map.row(y), map.width, static_cast<std::int8_t>(least), marks.data());
-        else
-            markBelow(map.row(y), map.width, static_cast<std::int8_t>(-least), marks.data());
-        for (int i = 0; i < mask.words(); ++i)
-            mask.row(y)[i] = packed(marks.data() + static_cast<std::ptrdiff_t>(64) * i);
-    }
-    return mask;
+BitMask darkPixels(const ContrastMap& map, int least) {
+    return marked(map, markBelow, static_cast<std::int8_t>(-least));
+}
+
+BitMask lightPixels(const ContrastMap& map, int least) {
+    return marked(map, markAbove, static_cast<std::int8_t>(least));
 }
 
 } // namespace scanner::reader

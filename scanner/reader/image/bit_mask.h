@@ -20,9 +20,11 @@ public:
     /// Words in a row.
     int words() const { return m_words; }
     std::uint64_t* row(int y) { return m_bits.data() + static_cast<std::ptrdiff_t>(y) * m_stride + 1; }
-    const std::uint64_t* row(int y) const { return const_cast<BitMask*>(this)->row(y); }
+    const std::uint64_t* row(int y) const {
+        return m_bits.data() + static_cast<std::ptrdiff_t>(y) * m_stride + 1;
+    }
 
-    /// Joins what gaps of up to 2·reach pixels part, and fills holes as wide.
+    /// Joins what gaps of up to 2·reach pixels part, and fills holes as wide. `reach`: 0 to 63.
     void close(int reach);
 
 private:
@@ -36,8 +38,9 @@ private:
     std::vector<std::uint64_t> m_bits;
 };
 
-/// Set where the map is below −`least` (above `least`, if `negative`), which is from 0 to 127.
-BitMask darkPixels(const ContrastMap& map, int least, bool negative);
+/// Set where the map is below −`least`, or above it; `least` is from 0 to 127.
+BitMask darkPixels(const ContrastMap& map, int least);
+BitMask lightPixels(const ContrastMap& map, int least);
 
 /// The first set bit of a row from pixel `x` on, or 64·words.
 inline int firstSet(const std::uint64_t* row, int words, int x) {

@@ -26,9 +26,8 @@ public:
         const int i = static_cast<int>(x);
         return m_sums[i] + (x - i) * value(i);
     }
-    const double* data() const {
-        return m_sums.data();
-    } ///< to each value, to the end, and once more to the end
+    /// The sums before each value, of all, and once more of all.
+    const double* data() const { return m_sums.data(); }
 
 private:
     std::vector<double> m_sums;

@@ -36,22 +36,22 @@ struct Crossings {
     bool firstIntoDark = false;
 };
 
-/// One over each difference of two grey levels of a map, so that a crossing costs no division.
-std::array<float, 2 * 128> reciprocals() {
-    std::array<float, 2 * 128> of{};
-    for (std::size_t i = 1; i < of.size(); ++i)
-        of[i] = 1.0f / static_cast<float>(i);
-    return of;
+/// One over each number: two grey levels of a map lie up to 254 apart.
+constexpr std::array<float, 255> reciprocals = [] {
+    std::array<float, 255> over{};
+    for (std::size_t i = 1; i < over.size(); ++i)
+        over[i] = 1.0f / static_cast<float>(i);
+    return over;
+}();
+
+/// Between the middles of two pixels, of which one is light and one dark: how far from the first the grey
+/// level crosses 0, from 0 to 1. Asked for each edge of a picture, so it does not divide.
+float crossingBetween(int first, int second) {
+    return static_cast<float>(std::abs(first)) * reciprocals[std::abs(first - second)];
 }
 
-/// Where the line between the middles of two pixels, of which the second is beyond, crosses 0: 0 to 1.
-float partTo(int from, int to) {
-    static const auto over = reciprocals();
-    const int apart = std::abs(from - to);
-    return apart == 0 ? 0.5f : std::min(1.0f, static_cast<float>(std::abs(from)) * over[apart]);
-}
-
-/// `dark`, `light`: the row of what is clearly so. Less is noise.
+/// The crossings of a line of `n` pixels. `dark`, `light`: of each pixel whether it is so beyond noise, in
+/// `words` words.
 void findCrossings(const std::int8_t* line, int n, const std::uint64_t* dark, const std::uint64_t* light,
                    int words, Crossings& out) {
     out.at.clear();
@@ -62,7 +62,7 @@ void findCrossings(const std::int8_t* line, int n, const std::uint64_t* dark, co
         int before = x - 1;
         while (before > 0 && (isLight ? line[before] < 0 : line[before] >= 0))
             --before;
-        out.at.push_back(static_cast<float>(before) + 0.5f + partTo(line[before], line[before + 1]));
+        out.at.push_back(static_cast<float>(before) + 0.5f + crossingBetween(line[before], line[before + 1]));
         isLight = !isLight;
     }
 }
@@ -84,7 +84,7 @@ float ratioModule(const float* e) {
 }
 
 void findHits(const ContrastMap& map, bool columns, std::vector<Hit>& hits) {
-    const BitMask dark = darkPixels(map, noise, false), light = darkPixels(map, noise, true);
+    const BitMask dark = darkPixels(map, noise), light = lightPixels(map, noise);
     Crossings crossings;
     for (int y = 0; y < map.height; ++y) {
         findCrossings(map.row(y), map.width, dark.row(y), light.row(y), dark.words(), crossings);

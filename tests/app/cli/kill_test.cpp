@@ -11,7 +11,7 @@
 #include <random>
 #include <set>
 
-// Every command that writes is killed at random moments, 12 times each; THOLEPIN_KILLS says how often.
+// Every command that writes is killed at random moments, 6 times each; THOLEPIN_KILLS says how often.
 // Whatever the moment: the file is whole, each act is in it once or not at all, what the program said it did
 // is in it, the next run goes as if nothing had been, and nothing lies about. A file that is only read stays
 // as it is.
@@ -101,7 +101,7 @@ const std::vector<Killed>& killedCommands() {
 
 int timesEach() {
     const char* asked = std::getenv("THOLEPIN_KILLS");
-    return asked == nullptr ? 12 : std::atoi(asked);
+    return asked == nullptr ? 6 : std::atoi(asked);
 }
 
 class Kills : public SmallClub, public testing::WithParamInterface<Killed> {

@@ -79,6 +79,32 @@ TEST(AddedFrames, whatStaysIsItsOwnMeanToTheLastPixel) {
         ASSERT_NEAR(both.picture().row(240)[x], still.row(240)[x] + 5, 1) << "pixel " << x;
 }
 
+TEST(AddedFrames, partsOfAPixelAreLaidOverEachOtherToTheEdge) {
+    // Waves that become shorter and shorter: their values between pixels are known, and they fit in one
+    // place.
+    const auto wave = [](double at) { return 40 * std::sin(at / 30 + at * at / 5000); };
+    const auto waves = [&](double right, double down) {
+        GreyPicture picture(643, 487);
+        for (int y = 0; y < picture.height; ++y)
+            for (int x = 0; x < picture.width; ++x)
+                picture.pixels[static_cast<std::size_t>(y) * picture.width + x] =
+                    static_cast<std::uint8_t>(100.5 + wave(x - right) + wave(y - down));
+        return picture;
+    };
+    for (const auto& [right, down] : {std::pair{2.5, -1.25}, std::pair{-6.75, 4.5}, std::pair{21.25, 16.0}}) {
+        scanner::reader::AddedFrames added;
+        added.add(waves(0, 0));
+        added.add(waves(right, down));
+        const GreyPicture expected = waves(0, 0);
+        for (int y = 4; y < 460; ++y)
+            for (int x = 8; x < 610; ++x)
+                ASSERT_NEAR(added.picture().row(y)[x], expected.row(y)[x], 4)
+                    << x << ',' << y << ", " << right;
+        EXPECT_NEAR(added.shiftAt({300, 200}).x, right, 0.2);
+        EXPECT_NEAR(added.shiftAt({300, 200}).y, down, 0.2);
+    }
+}
+
 TEST(AddedFrames, whatIsExchangedBeginsAnew) {
     scanner::reader::AddedFrames added;
     for (int frame = 0; frame < 6; ++frame)

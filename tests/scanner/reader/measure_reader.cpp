@@ -143,7 +143,10 @@ Arguments parse(int argc, char** argv) {
             arguments.half = std::atoi(argv[++i]);
         else if (word == "--limit" && i + 1 < argc)
             arguments.limit = std::atoi(argv[++i]);
-        else
+        else if (word.starts_with('-')) {
+            std::fprintf(stderr, "reader_score: '%s' is no option of it, or wants a number\n", word.c_str());
+            std::exit(2);
+        } else
             arguments.folder = QString::fromLocal8Bit(argv[i]);
     }
     return arguments;

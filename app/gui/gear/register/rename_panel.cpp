@@ -22,7 +22,6 @@
 namespace app {
 namespace {
 
-/// After the last letter, before it is looked whether the name is almost another.
 constexpr int mostWarnings = 3;
 
 } // namespace

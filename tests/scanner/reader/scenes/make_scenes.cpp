@@ -78,7 +78,10 @@ Arguments parse(int argc, char** argv) {
             arguments.frames = std::atoi(argv[++i]);
         else if (word == "--seed" && i + 1 < argc)
             arguments.seed = static_cast<unsigned>(std::atoi(argv[++i]));
-        else
+        else if (word.starts_with('-')) {
+            std::fprintf(stderr, "reader_scenes: '%s' is no option of it, or wants a number\n", word.c_str());
+            std::exit(2);
+        } else
             arguments.folder = QString::fromLocal8Bit(argv[i]);
     }
     return arguments;
