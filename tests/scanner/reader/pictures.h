@@ -2,10 +2,15 @@
 
 #include "scanner/grey_picture.h"
 
+#include <chrono>
 #include <string>
 
 /// Pictures for the reader's tests, made by encoders that share no code with the decoders under test.
 namespace pictures {
+
+/// What a live reader has for a frame: a camera's 33 ms of processor time, or ten times that in a build with
+/// sanitizers, which take about as much.
+constexpr std::chrono::milliseconds frameBudget{FRAME_MILLISECONDS};
 
 /// ISO/IEC 7064 MOD 37-2 over ten characters, as the tag design has it.
 bool isTag(const std::string& text);

@@ -46,6 +46,5 @@ TEST(NearMiss, anExchangedLabelIsNotToldByItsPredecessor) {
 TEST(NearMiss, soundLabelsInTheSameScenesAreRead) {
     const scenes::Good good = scenes::tryGood(4, 6);
     EXPECT_GE(good.labels, 6);
-    // A build for testing gets less done in a frame's 33 ms.
     EXPECT_GE((good.plain + good.guessed) * 10, good.labels * 3);
 }

@@ -24,7 +24,7 @@ constexpr TrialKind joinedKind{100'003, 7, 2, joinedLabels}, destroyedKind{100'0
     exchangedKind{100'043, 13, 2, clubLabels}, goodKind{100'057, 17, 3, clubLabels};
 
 constexpr std::chrono::milliseconds budgetOf(Hurry hurry) {
-    return hurry == Hurry::InTime ? std::chrono::milliseconds(33) : std::chrono::minutes(10);
+    return hurry == Hurry::InTime ? pictures::frameBudget : std::chrono::minutes(10);
 }
 
 std::vector<scanner::SeenCode> readWithAllSteps(const scanner::GreyPicture& picture) {
