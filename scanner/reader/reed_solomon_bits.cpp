@@ -10,8 +10,8 @@ using Word = std::vector<std::uint8_t>;
 
 OrderedDecoder::Bits bitsOf(const Word& word) {
     OrderedDecoder::Bits bits{};
-    for (std::size_t i = 0; i < 8 * word.size(); ++i)
-        if (word[i / 8] >> (7 - i % 8) & 1) bits[i / 64] |= std::uint64_t{1} << (i % 64);
+    for (int i = 0; i < 8 * static_cast<int>(word.size()); ++i)
+        if (isBitSet(word, i)) bits[i / 64] |= std::uint64_t{1} << (i % 64);
     return bits;
 }
 

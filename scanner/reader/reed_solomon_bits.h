@@ -11,7 +11,10 @@ namespace scanner::reader {
 // The words of a Reed–Solomon code as rows of bits, for the ordered decoder: the codewords one after the
 // other, each with its most significant bit first. At most OrderedDecoder::mostBits bits.
 
-/// Sets bit `i` of all, 0 to 8 times the codewords less 1.
+/// Whether bit `i` of all is set, and sets it; `i` is from 0 to 8 times the codewords less 1.
+inline bool isBitSet(std::span<const std::uint8_t> word, int i) {
+    return (word[i / 8] >> (7 - i % 8) & 1) != 0;
+}
 void setBit(std::span<std::uint8_t> word, int i);
 
 /// The first 8 · word.size() of the bits, as codewords.

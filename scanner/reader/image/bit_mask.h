@@ -47,11 +47,10 @@ inline int firstSet(const std::uint64_t* row, int words, int x) {
     int i = x / 64;
     if (i >= words) return 64 * words;
     std::uint64_t word = row[i] & ~std::uint64_t{0} << x % 64;
-    while (word == 0)
-        if (++i == words)
-            return 64 * words;
-        else
-            word = row[i];
+    while (word == 0) {
+        if (++i == words) return 64 * words;
+        word = row[i];
+    }
     return 64 * i + std::countr_zero(word);
 }
 

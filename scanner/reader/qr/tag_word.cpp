@@ -1,7 +1,5 @@
 #include "scanner/reader/qr/tag_word.h"
 
-#include "scanner/reader/reed_solomon_bits.h"
-
 #include <string_view>
 
 namespace scanner::reader {
@@ -34,7 +32,7 @@ std::optional<std::string> textOf(std::span<const std::uint8_t> word) {
     for (int pair = 0; pair < pairs; ++pair) {
         int value = 0;
         for (int bit = firstTextBit + pair * bitsOfPair, end = bit + bitsOfPair; bit < end; ++bit)
-            value = value << 1 | (word[bit / 8] >> (7 - bit % 8) & 1);
+            value = value << 1 | (isBitSet(word, bit) ? 1 : 0);
         if (value >= static_cast<int>(alphabet.size() * alphabet.size())) return std::nullopt;
         text += alphabet[value / alphabet.size()];
         text += alphabet[value % alphabet.size()];

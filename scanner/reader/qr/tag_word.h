@@ -1,6 +1,6 @@
 #pragma once
 
-#include "scanner/reader/ordered_decoder.h"
+#include "scanner/reader/reed_solomon_bits.h"
 
 #include <array>
 #include <cstdint>
@@ -18,7 +18,7 @@ struct TagWord {
     std::array<std::uint8_t, codewords> values{};
 
     /// Most significant bit of the first codeword first; i is 0 to bits - 1.
-    bool bit(int i) const { return values[i / 8] >> (7 - i % 8) & 1; }
+    bool bit(int i) const { return isBitSet(values, i); }
 
     /// Nullopt for a text of another length or with other characters.
     static std::optional<TagWord> of(const std::string& text);
