@@ -1,5 +1,6 @@
 #include "scanner/reader/frame_reader.h"
 
+#include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/quad.h"
 #include "scanner/reader/print_grade.h"
 #include "scanner/reader/qr/finder_pairs.h"
@@ -16,6 +17,9 @@ namespace {
 constexpr double leastCorrelation = 0.55; // of a fit that is worth decoding
 constexpr double poorCorrelation = 0.4;   // of one where a tag may lie, if all its modules agree
 constexpr double bendable = 0.5;          // of a flat fit that bending may improve
+/// Of a guess before it is fitted: of 484 triples that were read none had under 0.3, of 16,000 others nine of
+/// ten have under 0.2.
+constexpr double fittable = 0.2;
 constexpr int mostTriples = 40;
 constexpr std::size_t mostPairs = 60, mostSingles = 20;
 
@@ -44,7 +48,8 @@ void FrameReader::run(ReadingStep step) {
     m_stoppedAt = 0;
     switch (step) {
     case ReadingStep::ThreeFinders:
-        return readTriples(finders(), 1);
+        finders();
+        return readTriples(*m_contrast, *m_finders, 1);
     case ReadingStep::WholePicture:
         return readWholePicture(Effort::Quick);
     case ReadingStep::Code128:
@@ -123,9 +128,17 @@ void FrameReader::add(SeenCode code) {
 const std::vector<Finder>& FrameReader::finders() {
     if (!m_finders) {
         m_contrast = contrastOf(smoothed(m_picture.full()), 15);
-        m_finders = findFinders(*m_contrast, m_budget, m_mostPlaces);
+        m_finders = findFinders(*m_contrast, finderLimits(1));
     }
     return *m_finders;
+}
+
+/// In a picture that is `reduction` times smaller.
+FinderLimits FrameReader::finderLimits(double reduction) const {
+    FinderLimits limits{m_budget, m_mostPlaces};
+    for (const Quad& area : m_taken)
+        limits.leftOut.push_back(scaled(area, 1 / reduction));
+    return limits;
 }
 
 void FrameReader::readWholePicture(Effort effort) {
@@ -136,7 +149,7 @@ void FrameReader::readWholePicture(Effort effort) {
 }
 
 /// `scale`: full pixels to one of the picture in which the finders were sought.
-void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) {
+void FrameReader::readTriples(const ContrastMap& map, const std::vector<Finder>& finders, double scale) {
     int tried = 0;
     for (const FinderTriple& triple : findTriples(finders)) {
         if (!hasTime()) return;
@@ -151,10 +164,8 @@ void FrameReader::readTriples(const std::vector<Finder>& finders, double scale) 
             const int size = qrModules(version);
             if (std::abs(std::log(triple.distance / (size - 7))) > (version < 4 ? 0.3 : 0.12)) continue;
             auto guess = mappingOf(finders, triple, size);
-            if (!guess) continue;
-            for (int i = 0; i < 6; ++i)
-                guess->m[i] *= scale;
-            const GridFit fit = fitGrid(m_picture, qrPattern(version), *guess, negative);
+            if (!guess || correlationOnMap(map, qrPattern(version), *guess, negative) < fittable) continue;
+            const GridFit fit = fitGrid(m_picture, qrPattern(version), scaling(scale) * *guess, negative);
             if (readFlat(fit, version, negative)) break;
         }
     }
@@ -214,9 +225,9 @@ void FrameReader::readCloseUp() {
     for (int level = 1; level < std::min(3, static_cast<int>(m_picture.levels.size())); ++level) {
         if (m_isCut) return;
         const ContrastMap map = contrastOf(smoothed(m_picture.levels[level]), 15);
-        auto found = findFinders(map, m_budget, m_mostPlaces);
+        auto found = findFinders(map, finderLimits(1 << level));
         std::erase_if(found, [](const Finder& finder) { return finder.module < large; });
-        readTriples(found, 1 << level);
+        readTriples(map, found, 1 << level);
         if (!m_isCut) readGuesses(map, found, 1 << level, guessFromPairs, mostPairs);
     }
     if (!m_isCut) readPatches(2, 2, false);

@@ -71,7 +71,7 @@ private:
     };
 
     void readWholePicture(Effort effort);
-    void readTriples(const std::vector<Finder>& finders, double scale);
+    void readTriples(const ContrastMap& map, const std::vector<Finder>& finders, double scale);
     using GuessMaker = decltype(&guessFromPairs);
     void readGuesses(const ContrastMap& map, const std::vector<Finder>& finders, double scale,
                      GuessMaker from, std::size_t most);
@@ -98,6 +98,7 @@ private:
     void readFaintBars();
     void readOtherBars();
     void readCloseUp();
+    FinderLimits finderLimits(double reduction) const;
     const std::vector<Finder>& finders();
     const std::vector<BarRegion>& bars();
     const BarCells& barCells();

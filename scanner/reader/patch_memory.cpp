@@ -3,6 +3,7 @@
 #include "scanner/reader/image/correlation.h"
 #include "scanner/reader/image/quad.h"
 #include "scanner/reader/image/sampling.h"
+#include "scanner/reader/image/shift_search.h"
 
 #include <algorithm>
 #include <array>
@@ -11,8 +12,9 @@
 namespace scanner::reader {
 namespace {
 
-constexpr int side = 24;      // places along the patch
-constexpr int partsAlong = 4; // fields of a matrix symbol, each way, that are judged each for itself
+constexpr int side = 24;           // places along the patch
+constexpr double settled = 0.0005; // parts of the patch: a step that moves it less is none
+constexpr int partsAlong = 4;      // fields of a matrix symbol, each way, that are judged each for itself
 constexpr Quad unitSquare{{{0, 0}, {1, 0}, {1, 1}, {0, 1}}};
 
 using Level = PatchLevel;
@@ -63,16 +65,14 @@ float likenessOf(const std::vector<float>& now, const std::vector<float>& then, 
     return most;
 }
 
-/// Correlation with the look when the patch is shifted, over every n-th place.
-double likeness(const Level& level, const std::vector<Point>& where, const std::vector<float>& look,
-                Point shift, int every) {
-    Correlation<float> correlation;
-    for (std::size_t i = 0; i < where.size(); i += static_cast<std::size_t>(every)) {
-        const float value = sampleAt(level.picture, (where[i].x + shift.x) * level.scale,
-                                     (where[i].y + shift.y) * level.scale);
-        correlation.add(value, look[i]);
-    }
-    return correlation.value(1, 1e-6f);
+/// The look's every n-th place on a level of the picture, when the patch is shifted.
+std::vector<WantedValue> lookAt(const std::vector<Point>& where, const std::vector<float>& look, Point shift,
+                                double scale, std::size_t every) {
+    std::vector<WantedValue> wanted;
+    for (std::size_t i = 0; i < where.size(); i += every)
+        wanted.push_back({static_cast<float>((where[i].x + shift.x) * scale),
+                          static_cast<float>((where[i].y + shift.y) * scale), look[i]});
+    return wanted;
 }
 
 } // namespace
@@ -128,31 +128,35 @@ PatchMemory::Places PatchMemory::ownPlaces(Symbology symbology) {
     return places;
 }
 
+/// From coarse to fine: by whole pixels of a quarter, half and full size, then by half pixels.
 std::optional<Point> PatchMemory::seekShift(const PictureLevels& picture, const Homography& toPicture) const {
     std::vector<Point> where;
     for (const Point& place : m_places)
         where.push_back(toPicture.map(place));
     Point best;
-    double most = -1;
-    const auto look = [&](int level, double reach, double step, int every) {
+    float most = -1;
+    const auto look = [&](int level, int reach, std::size_t every) {
         if (level >= static_cast<int>(picture.levels.size())) return;
-        const Level at{picture.levels[level], 1.0 / (1 << level)};
-        const Point from = best;
-        most = -1;
-        for (double y = -reach; y <= reach; y += step)
-            for (double x = -reach; x <= reach; x += step) {
-                const Point shift{from.x + x, from.y + y};
-                const double like = likeness(at, where, m_look, shift, every);
-                if (like > most) {
-                    most = like;
-                    best = shift;
-                }
-            }
+        const double pixel = 1 << level;
+        const LikelyShift shift =
+            likeliestShift(picture.levels[level], lookAt(where, m_look, best, 1 / pixel, every), reach);
+        best = {best.x + pixel * shift.x, best.y + pixel * shift.y};
+        most = shift.likeness;
     };
-    look(2, 44, 4, 5);
-    look(1, 4, 2, 3);
-    look(0, 1.5, 0.75, 1);
-    if (most < 0.65) return std::nullopt;
+    look(2, 11, 5);
+    look(1, 2, 3);
+    look(0, 1, 1);
+    const Point from = best;
+    for (double y : {-0.5, 0.0, 0.5})
+        for (double x : {-0.5, 0.0, 0.5}) {
+            const Point shift{from.x + x, from.y + y};
+            const float likeness =
+                likeliestShift(picture.full(), lookAt(where, m_look, shift, 1, 1), 0).likeness;
+            if (likeness <= most) continue;
+            most = likeness;
+            best = shift;
+        }
+    if (most < 0.65f) return std::nullopt;
     return best;
 }
 
@@ -190,11 +194,15 @@ bool PatchMemory::step(const PatchLevel& level, Homography& toPicture, double& l
         normal[a * 7] *= 1.001;
     if (!solve(normal, right, 6)) return false;
     // About the middle of the square, and no further than some degrees at once.
-    for (double& value : right)
+    double change = 0;
+    for (double& value : right) {
         value = std::clamp(value, -0.1, 0.1);
+        change = std::max(change, std::abs(value));
+    }
+    if (change < settled) return false;
     const Homography centred{{1, 0, 0.5, 0, 1, 0.5, 0, 0, 1}}, back{{1, 0, -0.5, 0, 1, -0.5, 0, 0, 1}};
-    const Homography change{{1 + right[0], right[1], right[2], right[3], 1 + right[4], right[5], 0, 0, 1}};
-    toPicture = toPicture * centred * change * back;
+    const Homography moved{{1 + right[0], right[1], right[2], right[3], 1 + right[4], right[5], 0, 0, 1}};
+    toPicture = toPicture * centred * moved * back;
     return true;
 }
 

@@ -26,6 +26,31 @@ SCANNER_VECTORISED void slideColumns(std::uint16_t* sum, const std::uint8_t* in,
         sum[x] = static_cast<std::uint16_t>(sum[x] + in[x] - out[x]);
 }
 
+/// The sum of the numbers up to each, on top of `before`; the last of them comes out. Four at once: each sum
+/// would wait for the one before it.
+SCANNER_VECTORISED std::uint32_t sumUpTo(const std::uint16_t* numbers, std::uint32_t before,
+                                         std::uint32_t* sums, int n) {
+    using FourShorts __attribute__((vector_size(8))) = std::uint16_t;
+    using FourSums __attribute__((vector_size(16))) = std::uint32_t;
+    const FourSums none{};
+    FourSums carried = none + before;
+    int x = 0;
+    for (; x + 4 <= n; x += 4) {
+        FourShorts four;
+        std::memcpy(&four, numbers + x, sizeof four);
+        FourSums sum = __builtin_convertvector(four, FourSums);
+        sum += __builtin_shufflevector(sum, none, 4, 0, 1, 2);
+        sum += __builtin_shufflevector(sum, none, 4, 4, 0, 1);
+        sum += carried;
+        std::memcpy(sums + x, &sum, sizeof sum);
+        carried = __builtin_shufflevector(sum, sum, 3, 3, 3, 3);
+    }
+    std::uint32_t last = carried[0];
+    for (; x < n; ++x)
+        sums[x] = last += numbers[x];
+    return last;
+}
+
 SCANNER_VECTORISED void subtractMean(const std::uint8_t* row, const std::uint32_t* prefix, int window,
                                      float scale, std::int8_t* out, int n) {
     for (int x = 0; x < n; ++x) {
@@ -73,9 +98,11 @@ ContrastMap contrastOf(const GreyPicture& picture, int radius) {
     if (w == 0 || h == 0) return map;
     const auto clampedRow = [&](int y) { return picture.row(std::clamp(y, 0, h - 1)); };
     std::vector<std::uint16_t> columns(w, 0);
-    for (int y = -radius - 1; y < radius; ++y)
+    for (int y = -radius - 1; y < radius; ++y) {
+        const std::uint8_t* row = clampedRow(y);
         for (int x = 0; x < w; ++x)
-            columns[x] = static_cast<std::uint16_t>(columns[x] + clampedRow(y)[x]);
+            columns[x] = static_cast<std::uint16_t>(columns[x] + row[x]);
+    }
     std::vector<std::uint32_t> prefix(static_cast<std::size_t>(w) + window);
     const float scale = 1.0f / static_cast<float>(window * window);
     for (int y = 0; y < h; ++y) {
@@ -84,8 +111,7 @@ ContrastMap contrastOf(const GreyPicture& picture, int radius) {
         std::uint32_t total = 0;
         for (int i = 0; i < radius; ++i)
             prefix[i + 1] = total += columns[0];
-        for (int x = 0; x < w; ++x)
-            prefix[x + radius + 1] = total += columns[x];
+        total = sumUpTo(columns.data(), total, prefix.data() + radius + 1, w);
         for (int i = 0; i < radius; ++i)
             prefix[w + radius + 1 + i] = total += columns[w - 1];
         subtractMean(picture.row(y), prefix.data(), window, scale,

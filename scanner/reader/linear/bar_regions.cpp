@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
+#include <cstring>
 
 namespace scanner::reader {
 namespace {
@@ -27,16 +29,42 @@ double angleOf(const Tensor& t) {
     return 0.5 * std::atan2(2 * t.xy, t.xx - t.yy);
 }
 
-/// Gradient products of one row added to a sum per column.
-SCANNER_VECTORISED void addGradients(const std::uint8_t* above, const std::uint8_t* row,
-                                     const std::uint8_t* below, int n, std::int32_t* xx, std::int32_t* xy,
-                                     std::int32_t* yy) {
-    for (int x = 1; x < n - 1; ++x) {
-        const std::int32_t dx = row[x + 1] - row[x - 1], dy = below[x] - above[x];
-        xx[x] += dx * dx;
-        xy[x] += dx * dy;
-        yy[x] += dy * dy;
+/// A cell's gradients, row by row.
+struct CellGradients {
+    std::int16_t dx[cell * cell], dy[cell * cell];
+};
+
+using EightBytes __attribute__((vector_size(8))) = std::uint8_t;
+using EightShorts __attribute__((vector_size(16))) = std::int16_t;
+
+EightBytes eightAt(const std::uint8_t* pixels) {
+    EightBytes eight;
+    std::memcpy(&eight, pixels, sizeof eight);
+    return eight;
+}
+
+/// Of one row of pixels, row `y` of its cells. The pixel before the first and the one after the last are
+/// read, too: in the middle rows of a picture they are the neighbouring rows'.
+void keepGradients(const std::uint8_t* above, const std::uint8_t* row, const std::uint8_t* below, int columns,
+                   int y, CellGradients* cells) {
+    static_assert(cell == 8);
+    for (int c = 0; c < columns; ++c) {
+        const int x = c * cell;
+        const auto less = [](EightBytes a, EightBytes b) {
+            return __builtin_convertvector(a, EightShorts) - __builtin_convertvector(b, EightShorts);
+        };
+        const EightShorts dx = less(eightAt(row + x + 1), eightAt(row + x - 1)),
+                          dy = less(eightAt(below + x), eightAt(above + x));
+        std::memcpy(&cells[c].dx[y * cell], &dx, sizeof dx);
+        std::memcpy(&cells[c].dy[y * cell], &dy, sizeof dy);
     }
+}
+
+SCANNER_VECTORISED std::int32_t sumOfProducts(const std::int16_t* a, const std::int16_t* b) {
+    std::int32_t sum = 0;
+    for (int i = 0; i < cell * cell; ++i)
+        sum += a[i] * b[i];
+    return sum;
 }
 
 /// Each cell with its eight neighbours.
@@ -180,22 +208,25 @@ float leastEnergyOf(BarSearch search) {
 
 BarCells barCellsOf(const GreyPicture& picture) {
     BarCells grid{picture.width / cell, picture.height / cell, {}};
+    if (grid.columns == 0 || grid.rows == 0) return grid;
     grid.cells.resize(static_cast<std::size_t>(grid.columns) * grid.rows);
-    std::vector<std::int32_t> sums(static_cast<std::size_t>(picture.width) * 3);
-    std::int32_t* xx = sums.data();
-    std::int32_t* xy = xx + picture.width;
-    std::int32_t* yy = xy + picture.width;
+    std::vector<CellGradients> gradients(grid.columns);
     for (int row = 0; row < grid.rows; ++row) {
-        std::fill(sums.begin(), sums.end(), 0);
-        for (int y = std::max(1, row * cell); y < std::min(picture.height - 1, row * cell + cell); ++y)
-            addGradients(picture.row(y - 1), picture.row(y), picture.row(y + 1), picture.width, xx, xy, yy);
-        for (int column = 0; column < grid.columns; ++column) {
-            Tensor& t = grid.cells[row * grid.columns + column];
-            for (int x = column * cell; x < column * cell + cell; ++x) {
-                t.xx += static_cast<float>(xx[x]);
-                t.xy += static_cast<float>(xy[x]);
-                t.yy += static_cast<float>(yy[x]);
+        std::fill(gradients.begin(), gradients.end(), CellGradients{});
+        for (int y = std::max(1, row * cell); y < std::min(picture.height - 1, row * cell + cell); ++y) {
+            keepGradients(picture.row(y - 1), picture.row(y), picture.row(y + 1), grid.columns, y % cell,
+                          gradients.data());
+            gradients.front().dx[y % cell * cell] = gradients.front().dy[y % cell * cell] = 0;
+            if (grid.columns * cell == picture.width) {
+                const int last = y % cell * cell + cell - 1;
+                gradients.back().dx[last] = gradients.back().dy[last] = 0;
             }
+        }
+        for (int column = 0; column < grid.columns; ++column) {
+            const CellGradients& g = gradients[column];
+            grid.cells[row * grid.columns + column] = {static_cast<float>(sumOfProducts(g.dx, g.dx)),
+                                                       static_cast<float>(sumOfProducts(g.dx, g.dy)),
+                                                       static_cast<float>(sumOfProducts(g.dy, g.dy))};
         }
     }
     return grid;

@@ -1,6 +1,7 @@
 #include "scanner/reader/qr/finder_search.h"
 
 #include "scanner/reader/image/bit_mask.h"
+#include "scanner/reader/image/quad.h"
 #include "scanner/reader/image/sampling.h"
 
 #include <algorithm>
@@ -129,14 +130,15 @@ public:
 
     /// Those that enough lines tell of, most hits first: gravel gives thousands, and a stream's frame has no
     /// time to look at them all.
-    std::vector<Cluster> strongest(std::size_t most) const {
+    std::vector<Cluster> strongest(const FinderLimits& limits) const {
         constexpr int fewestHits = 3;
         std::vector<Cluster> strong;
         for (const Cluster& cluster : m_clusters)
-            if (cluster.hits >= fewestHits) strong.push_back(cluster);
+            if (cluster.hits >= fewestHits && !limits.isLeftOut({cluster.x, cluster.y}))
+                strong.push_back(cluster);
         std::stable_sort(strong.begin(), strong.end(),
                          [](const Cluster& a, const Cluster& b) { return a.hits > b.hits; });
-        if (strong.size() > most) strong.resize(most);
+        if (strong.size() > limits.mostPlaces) strong.resize(limits.mostPlaces);
         return strong;
     }
 
@@ -189,7 +191,8 @@ double contrastOfRings(const ContrastMap& map, const Finder& finder) {
 
 /// Length of a module along a ray from the centre, from its first three edges, or 0.
 float moduleAlongRay(const ContrastMap& map, Point centre, float dx, float dy, float module, float sign) {
-    const float step = std::max(0.5f, 0.2f * module), reach = 7.5f * module;
+    const float step = std::max(0.5f, 0.2f * module);
+    float reach = 7.5f * module;
     float edges[3];
     int found = 0;
     float last = -1; // inside the core it is "dark"
@@ -203,6 +206,9 @@ float moduleAlongRay(const ContrastMap& map, Point centre, float dx, float dy, f
         if (wantsLight ? value > 0 : value < 0) {
             const float part = std::clamp(last / (last - value), 0.0f, 1.0f);
             edges[found++] = r - step + part * step;
+            // An edge further out could not be even with those before it, as is asked below.
+            if (found == 1) reach = std::min(reach, 4.6f * edges[0] + step);
+            if (found == 2) reach = std::min(reach, 1.88f * edges[0] + 0.88f * edges[1] + step);
         }
         last = value;
     }
@@ -286,7 +292,12 @@ bool measureShape(const ContrastMap& map, Finder& finder) {
 
 } // namespace
 
-std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget, std::size_t mostPlaces) {
+bool FinderLimits::isLeftOut(Point place) const {
+    return std::any_of(leftOut.begin(), leftOut.end(),
+                       [&](const Quad& area) { return contains(area, place); });
+}
+
+std::vector<Finder> findFinders(const ContrastMap& map, const FinderLimits& limits) {
     if (map.width < 16 || map.height < 16) return {};
     std::vector<Hit> hits;
     findHits(map, false, hits);
@@ -295,8 +306,8 @@ std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget
     for (const Hit& hit : hits)
         clustering.add(hit);
     std::vector<Finder> finders;
-    for (const Cluster& c : clustering.strongest(mostPlaces)) {
-        if (budget.isSpent()) break;
+    for (const Cluster& c : clustering.strongest(limits)) {
+        if (limits.budget.isSpent()) break;
         Finder finder{{c.x, c.y}, {}, c.module, c.negative, 0};
         if (!measureShape(map, finder)) continue;
         const Finder first = finder;

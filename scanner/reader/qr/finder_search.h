@@ -31,11 +31,19 @@ struct Finder {
     double contrast = 0;   ///< grey levels between the core and the light ring
 };
 
+/// What a search looks at. When the time is spent it ends with those that were found until then.
+struct FinderLimits {
+    TimeBudget budget{};
+    /// Of the places where finders may be, those that most lines tell of.
+    std::size_t mostPlaces = std::numeric_limits<std::size_t>::max();
+    std::vector<Quad> leftOut{}; ///< in the map's pixels: what lies in them is known
+
+    bool isLeftOut(Point place) const;
+};
+
 /// Finder patterns with modules of about 1 to 5 pixels (at the map's scale): 1:1:3:1:1 along rows and
 /// columns, then rays. The strongest 150 at most, most certain first: a field of gravel shows thousands of
-/// weak ones. Only the `mostPlaces` places that most lines tell of are looked at. When the time is spent,
-/// those that were found until then.
-std::vector<Finder> findFinders(const ContrastMap& map, const TimeBudget& budget = {},
-                                std::size_t mostPlaces = std::numeric_limits<std::size_t>::max());
+/// weak ones.
+std::vector<Finder> findFinders(const ContrastMap& map, const FinderLimits& limits = {});
 
 } // namespace scanner::reader

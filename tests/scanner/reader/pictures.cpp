@@ -73,6 +73,14 @@ GreyPicture shuffled(GreyPicture modules) {
     return modules;
 }
 
+GreyPicture noise(int width, int height) {
+    std::mt19937 random(7);
+    GreyPicture picture(width, height);
+    for (auto& pixel : picture.pixels)
+        pixel = static_cast<std::uint8_t>(random() % 256);
+    return picture;
+}
+
 GreyPicture enlarged(const GreyPicture& picture, int factor) {
     GreyPicture result(picture.width * factor, picture.height * factor);
     for (int y = 0; y < result.height; ++y)

@@ -26,6 +26,9 @@ scanner::GreyPicture code128Modules(const std::string& text);
 /// The same modules in another order: print, but no symbol.
 scanner::GreyPicture shuffled(scanner::GreyPicture modules);
 
+/// Any grey value anywhere, the same ones each time.
+scanner::GreyPicture noise(int width, int height);
+
 /// Each pixel as `factor` × `factor` pixels.
 scanner::GreyPicture enlarged(const scanner::GreyPicture& picture, int factor);
 /// Rows repeated to a height.
