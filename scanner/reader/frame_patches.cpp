@@ -90,11 +90,9 @@ std::vector<Quad> FrameReader::allDarkPatches() {
     return freePlaces({&patches(1, 1, false), &patches(0, 1, false), &patches(1, 2, false)});
 }
 
-void FrameReader::readAllLabels() {
-    readLabels(1, false);
-    if (!m_isCut) readLabels(1, true);
+void FrameReader::readOtherLabels() {
+    readLabels(1, true);
     if (!m_isCut) readLabels(0, false);
-    if (m_bendsAtOnce) readBentMatrices();
 }
 
 /// `negative`: light print on dark labels.
@@ -110,6 +108,7 @@ void FrameReader::readLabels(int level, bool negative) {
             if (readQrIn(*place, version, negative)) return;
         readMatrixIn(*place, negative, PatchTrust::OnLabel);
     });
+    if (m_bendsAtOnce) readBentMatrices();
 }
 
 bool FrameReader::readQrIn(const Quad& patch, int version, bool negative) {
@@ -119,9 +118,16 @@ bool FrameReader::readQrIn(const Quad& patch, int version, bool negative) {
 }
 
 void FrameReader::readQrInPatches() {
-    tryInTurn(allDarkPatches(), [&](const Quad& patch) {
-        if (isTaken(middleOf(patch))) return;
-        readQrIn(patch, 1, false);
+    tryInTurn(freePlaces({&patches(1, 1, false), &patches(1, 2, false)}), [&](const Quad& patch) {
+        if (!isTaken(middleOf(patch))) readQrIn(patch, 1, false);
+    });
+}
+
+/// In thousands of frames one of twenty tags that such a step reads, for most of its time.
+void FrameReader::readQrInFinePatches() {
+    const auto half = freePlaces({&patches(1, 1, false), &patches(1, 2, false)});
+    tryInTurn(patches(0, 1, false), [&](const Quad& patch) {
+        if (!isTaken(middleOf(patch)) && !isAmong(half, patch)) readQrIn(patch, 1, false);
     });
 }
 

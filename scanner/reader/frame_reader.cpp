@@ -69,9 +69,13 @@ void FrameReader::run(ReadingStep step) {
     case ReadingStep::CloseUp:
         return readCloseUp();
     case ReadingStep::SymbolsOnLabels:
-        return readAllLabels();
+        return readLabels(1, false);
+    case ReadingStep::SymbolsOnOtherLabels:
+        return readOtherLabels();
     case ReadingStep::QrInPatches:
         return readQrInPatches();
+    case ReadingStep::QrInFinePatches:
+        return readQrInFinePatches();
     case ReadingStep::DataMatrixThreeCorners:
         return readThreeCorners();
     case ReadingStep::DataMatrixBySides:
@@ -90,6 +94,24 @@ void FrameReader::run(ReadingStep step) {
         return readWholePicture(Effort::Thorough);
     case ReadingStep::OtherLinear:
         return readOtherBars();
+    }
+}
+
+void FrameReader::tryAgain(const SeenCode& guess) {
+    const Quad corners = scaled(guess.corners, 1 / m_reduction);
+    const GridPattern& pattern = qrPattern(1);
+    const double size = pattern.columns;
+    const auto toPicture =
+        projectionThrough({Point{0, 0}, Point{size, 0}, Point{size, size}, Point{0, size}}, corners);
+    if (!toPicture) return;
+    m_isCut = false;
+    m_mending = Mending::ByAgreementToo;
+    for (const bool negative : {false, true}) {
+        if (isTaken(middleOf(corners)) || !hasTime()) return;
+        if (guess.symbology == Symbology::Qr)
+            readFlat(fitGrid(m_picture, pattern, *toPicture, negative), 1, negative);
+        else if (guess.symbology == Symbology::DataMatrix)
+            readMatrixIn(corners, negative, PatchTrust::OnLabel);
     }
 }
 

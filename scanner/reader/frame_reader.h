@@ -49,6 +49,9 @@ public:
     /// Nothing is sought in this quadrilateral (pixels of the picture, clockwise).
     void mask(const Quad& area);
     void run(ReadingStep step);
+    /// Looks at the place of a guess from another picture, whose corners are where it lies in this one: a QR
+    /// tag or Data Matrix that shows itself there, whatever it says, is among the codes.
+    void tryAgain(const SeenCode& guess);
     /// Whether the time was spent before the last step came to its end.
     bool wasCutOff() const { return m_isCut; }
     /// Where a step that was cut off among its patches or regions stopped, in parts of all of them; the same
@@ -81,10 +84,11 @@ private:
     void readBentMatrices();
     void readPatches(int level, int reach, bool negative);
     void readMatrixIn(const Quad& patch, bool negative, PatchTrust trust);
-    void readAllLabels();
+    void readOtherLabels();
     void readLabels(int level, bool negative);
     bool readQrIn(const Quad& patch, int version, bool negative);
     void readQrInPatches();
+    void readQrInFinePatches();
     void readThreeCorners();
     void readBySides();
     std::vector<MatrixPlace> matrixPlaces();

@@ -35,6 +35,8 @@ constexpr std::array stepOrder{ReadingStep::ThreeFinders,
                                ReadingStep::CloseUp,
                                ReadingStep::DataMatrixThreeCorners,
                                ReadingStep::DataMatrixLightOnDark,
+                               ReadingStep::SymbolsOnOtherLabels,
+                               ReadingStep::QrInFinePatches,
                                ReadingStep::Code128,
                                ReadingStep::DataMatrixWideGaps,
                                ReadingStep::SymbolsOnLabels,
@@ -55,6 +57,7 @@ constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
     case ReadingStep::DataMatrixWideGaps:
     case ReadingStep::DataMatrixWidestGaps:
     case ReadingStep::SymbolsOnLabels:
+    case ReadingStep::SymbolsOnOtherLabels:
         return std::chrono::milliseconds(2);
     case ReadingStep::Code128:
     case ReadingStep::Code128AllBands:
@@ -65,7 +68,7 @@ constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
         return std::chrono::milliseconds(5);
     case ReadingStep::CloseUp:
     case ReadingStep::DataMatrixLightOnDark:
-    case ReadingStep::QrInPatches:
+    case ReadingStep::QrInFinePatches:
     case ReadingStep::DataMatrixThreeCorners:
         return std::chrono::milliseconds(6);
     case ReadingStep::Code128Faint:
@@ -79,6 +82,7 @@ constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
 
 constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
 constexpr int forgottenAfter = 3;  // frames in which it was not found
+constexpr int triedAgainFor = 4;   // frames: a guess, in its place
 
 /// A code that was read in an earlier frame.
 struct Known {
@@ -86,6 +90,7 @@ struct Known {
     reader::PatchMemory look;
     int age = 0;    ///< frames since it was read
     int missed = 0; ///< frames since it was found
+    bool isSure;    ///< no guess, or one that another frame told, too
 };
 
 } // namespace
@@ -126,7 +131,8 @@ GreyPicture LiveReader::State::pictureFor(GreyView view, bool& isAdded) {
     return added.picture();
 }
 
-/// Finds the known codes in the frame and masks them; those that are due are left for reading.
+/// Finds the known codes in the frame and masks them; those that are due are left for reading. A guess is
+/// tried again at once: the step that read it may not come again soon.
 std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
     std::vector<SeenCode> still;
     for (Known& k : known) {
@@ -136,7 +142,8 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
         if (!now) continue;
         k.code.corners = reader::scaled(*now, frame.reduction());
         k.missed = 0;
-        if (k.age >= readAgainAfter || k.code.howRead == HowRead::Guessed) continue;
+        if (!k.isSure && k.age <= triedAgainFor) frame.tryAgain(k.code);
+        if (k.age >= readAgainAfter || !k.isSure) continue;
         frame.mask(k.code.corners);
         still.push_back(k.code);
     }
@@ -164,11 +171,14 @@ void LiveReader::State::readOn(FrameReader& frame) {
 void LiveReader::State::remember(const FrameReader& frame, const std::vector<SeenCode>& fresh) {
     for (const SeenCode& code : fresh) {
         const Point middle = reader::middleOf(code.corners);
+        const bool isSure =
+            code.howRead != HowRead::Guessed ||
+            std::any_of(known.begin(), known.end(), [&](const Known& k) { return k.code.text == code.text; });
         std::erase_if(known, [&](const Known& k) {
             return k.code.text == code.text || reader::contains(k.code.corners, middle);
         });
         const Quad corners = reader::scaled(code.corners, 1 / frame.reduction());
-        known.push_back({code, reader::PatchMemory(frame.picture(), corners, code.symbology), 0, 0});
+        known.push_back({code, reader::PatchMemory(frame.picture(), corners, code.symbology), 0, 0, isSure});
     }
 }
 

@@ -24,8 +24,12 @@ const char* nameOf(ReadingStep step) {
         return "close-ups";
     case ReadingStep::SymbolsOnLabels:
         return "symbols on labels";
+    case ReadingStep::SymbolsOnOtherLabels:
+        return "symbols on labels, light or fine";
     case ReadingStep::QrInPatches:
         return "QR in dark patches";
+    case ReadingStep::QrInFinePatches:
+        return "QR in dark patches, full size";
     case ReadingStep::DataMatrixThreeCorners:
         return "Data Matrix, one corner lost";
     case ReadingStep::DataMatrixBySides:

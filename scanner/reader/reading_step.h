@@ -17,7 +17,9 @@ enum class ReadingStep : std::uint8_t {
     BentLabels,             ///< labels round a cylinder
     CloseUp,                ///< finders and patches of large modules
     SymbolsOnLabels,        ///< QR tags and Data Matrix by the outline of their label
+    SymbolsOnOtherLabels,   ///< the same of light print, and on labels that show at full size only
     QrInPatches,            ///< QR tags in dark patches, whatever their finders look like
+    QrInFinePatches,        ///< the same in patches that show at full size only
     DataMatrixThreeCorners, ///< Data Matrix in dark patches of which one corner is elsewhere
     DataMatrixBySides,      ///< Data Matrix by two solid sides on labels and in dark patches
     DataMatrixWidestGaps,   ///< patches with gaps of 8 pixels
@@ -39,7 +41,9 @@ inline constexpr std::array rescueSteps{ReadingStep::DataMatrix,
                                         ReadingStep::DataMatrixWidestGaps,
                                         ReadingStep::DataMatrixLightOnDark,
                                         ReadingStep::SymbolsOnLabels,
+                                        ReadingStep::SymbolsOnOtherLabels,
                                         ReadingStep::QrInPatches,
+                                        ReadingStep::QrInFinePatches,
                                         ReadingStep::DataMatrixThreeCorners,
                                         ReadingStep::DataMatrixBySides,
                                         ReadingStep::Code128AllBands,

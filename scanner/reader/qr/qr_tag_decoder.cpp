@@ -251,8 +251,10 @@ std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest&
         const auto masks = rankMasks(soft);
         for (int k = 0; k < 2; ++k)
             if (auto reading = decodeWord(soft, masks[k], isTag)) {
-                // Another threshold would not make it truer.
-                if (reading->isMuchMended && contradictsTag(samples, reading->text)) return std::nullopt;
+                // Of joined labels the format information may be the other's. Another threshold would not
+                // make it truer.
+                const bool isDoubtful = reading->isMuchMended || k > 0;
+                if (isDoubtful && contradictsTag(samples, reading->text)) return std::nullopt;
                 return reading;
             }
     }

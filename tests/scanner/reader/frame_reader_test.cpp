@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include <random>
+#include <cstdint>
 
 using scanner::GreyPicture;
 using scanner::reader::FrameReader;
@@ -48,19 +48,8 @@ TEST(FrameReader, everyStepBearsHavingNoTime) {
     }
 }
 
-// Some forty modules on the wrong side, less surely than the others are right: more than the code mends.
 TEST(FrameReader, aSmearedTagIsReadOnlyByAgreement) {
-    GreyPicture modules = pictures::qrModules(pictures::tagCode(71));
-    for (auto& pixel : modules.pixels)
-        pixel = pixel ? 200 : 40;
-    std::mt19937 random(5);
-    for (int hit = 0; hit < 40;) {
-        const int x = static_cast<int>(random() % 21), y = static_cast<int>(random() % 21);
-        if ((y < 9 && (x < 9 || x > 12)) || (y > 12 && x < 9)) continue; // a finder's
-        auto& pixel = modules.row(y)[x];
-        pixel = pixel > 120 ? 90 : 150;
-        ++hit;
-    }
+    const GreyPicture modules = pictures::smeared(pictures::qrModules(pictures::tagCode(71)));
     const GreyPicture picture = pictures::onGround(pictures::enlarged(modules, 5), 640, 480, 10);
     FrameReader strict(picture, pictures::isTag), able(picture, pictures::isTag);
     strict.mendTags(scanner::reader::Mending::ByCode);
@@ -71,4 +60,44 @@ TEST(FrameReader, aSmearedTagIsReadOnlyByAgreement) {
     ASSERT_EQ(able.codes().size(), 1u);
     EXPECT_EQ(able.codes()[0].text, pictures::tagCode(71));
     EXPECT_EQ(able.codes()[0].howRead, scanner::HowRead::Guessed);
+}
+
+TEST(FrameReader, aGuessIsTriedAgainWhereItLies) {
+    scanner::SeenCode guess;
+    guess.text = pictures::tagCode(71);
+    guess.symbology = scanner::Symbology::Qr;
+    guess.corners = {{{201, 99}, {306, 100}, {305, 205}, {200, 204}}}; // a pixel off
+    for (const bool negative : {false, true}) {
+        GreyPicture modules = pictures::smeared(pictures::qrModules(guess.text));
+        GreyPicture other = pictures::shuffled(modules);
+        for (GreyPicture* print : {&modules, &other})
+            for (auto& pixel : print->pixels)
+                pixel = negative ? static_cast<std::uint8_t>(240 - pixel) : pixel;
+        GreyPicture picture(640, 480, negative ? 40 : 200), without = picture;
+        pictures::paste(picture, pictures::enlarged(modules, 5), 200, 100);
+        pictures::paste(without, pictures::enlarged(other, 5), 200, 100);
+
+        FrameReader there(picture, pictures::isTag), gone(without, pictures::isTag);
+        there.tryAgain(guess);
+        gone.tryAgain(guess);
+        ASSERT_EQ(there.codes().size(), 1u) << negative;
+        EXPECT_EQ(there.codes()[0].text, guess.text);
+        EXPECT_EQ(there.codes()[0].howRead, scanner::HowRead::Guessed);
+        EXPECT_TRUE(gone.codes().empty()) << negative;
+    }
+}
+
+TEST(FrameReader, aGuessedDataMatrixIsTriedAgainWhereItLies) {
+    FrameReader first(threeMatrices(), pictures::isTag), second(threeMatrices(), pictures::isTag),
+        empty(GreyPicture(640, 480, 225), pictures::isTag);
+    first.run(ReadingStep::DataMatrix);
+    ASSERT_EQ(first.codes().size(), 3u);
+    for (const scanner::SeenCode& code : first.codes()) {
+        const std::size_t before = second.codes().size();
+        second.tryAgain(code);
+        empty.tryAgain(code);
+        ASSERT_EQ(second.codes().size(), before + 1) << code.text;
+        EXPECT_EQ(second.codes().back().text, code.text);
+    }
+    EXPECT_TRUE(empty.codes().empty());
 }

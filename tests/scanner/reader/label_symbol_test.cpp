@@ -49,7 +49,7 @@ TEST(LabelSymbol, lightPrintOnADarkLabelIsRead) {
     GreyPicture picture = pictures::onGround(labelOf(pictures::dataMatrixModules(text)), 640, 480, 15, 60);
     for (auto& pixel : picture.pixels)
         pixel = static_cast<std::uint8_t>(255 - pixel);
-    const auto codes = readBy(ReadingStep::SymbolsOnLabels, picture);
+    const auto codes = readBy(ReadingStep::SymbolsOnOtherLabels, picture);
     ASSERT_EQ(codes.size(), 1u);
     EXPECT_EQ(codes[0].text, text);
 }

@@ -81,6 +81,20 @@ GreyPicture noise(int width, int height) {
     return picture;
 }
 
+GreyPicture smeared(GreyPicture modules) {
+    for (auto& pixel : modules.pixels)
+        pixel = pixel ? 200 : 40;
+    std::mt19937 random(5);
+    for (int hit = 0; hit < 40;) {
+        const int x = static_cast<int>(random() % 21), y = static_cast<int>(random() % 21);
+        if ((y < 9 && (x < 9 || x > 12)) || (y > 12 && x < 9)) continue; // a finder's
+        auto& pixel = modules.row(y)[x];
+        pixel = pixel > 120 ? 90 : 150;
+        ++hit;
+    }
+    return modules;
+}
+
 GreyPicture enlarged(const GreyPicture& picture, int factor) {
     GreyPicture result(picture.width * factor, picture.height * factor);
     for (int y = 0; y < result.height; ++y)

@@ -29,6 +29,10 @@ scanner::GreyPicture shuffled(scanner::GreyPicture modules);
 /// Any grey value anywhere, the same ones each time.
 scanner::GreyPicture noise(int width, int height);
 
+/// Of a QR symbol of version 1: forty modules on the wrong side, less surely than the others are right, which
+/// is more than the code mends; the finders are whole.
+scanner::GreyPicture smeared(scanner::GreyPicture modules);
+
 /// Each pixel as `factor` × `factor` pixels.
 scanner::GreyPicture enlarged(const scanner::GreyPicture& picture, int factor);
 /// Rows repeated to a height.
