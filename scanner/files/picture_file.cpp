@@ -3,6 +3,7 @@
 #include "scanner/files/folder.h"
 #include "scanner/files/image_grey.h"
 #include "scanner/files/picture_head.h"
+#include "scanner/reader/image/time_budget.h"
 
 #include <QFile>
 #include <QImage>
@@ -26,22 +27,22 @@ namespace fs = std::filesystem;
 constexpr int mostImageMebibytes = 128;
 constexpr double mostHeldBytes = 256e6; ///< coefficients of a JPEG
 constexpr double mostPixelScans = 2e9;  ///< pixels of a JPEG times its scans: about 2 s
-constexpr std::chrono::seconds patience{2};
+constexpr std::chrono::seconds patience{3}; ///< of the processor: the machine may be busy, the stick slow
 
-/// A file that gives out when a decoder has read from it for too long: a few bytes may ask for much work.
+/// A file that gives out when a decoder has worked on it for too long: a few bytes may ask for much work.
 class FileWithEnd : public QFile {
 public:
     explicit FileWithEnd(const fs::path& path)
         : QFile(QFile::decodeName(path.c_str())) {}
 
-    void begin() { m_end = std::chrono::steady_clock::now() + patience; }
-    bool isOver() const { return std::chrono::steady_clock::now() > m_end; }
+    void begin() { m_budget = reader::TimeBudget::ofThread(patience); }
+    bool isOver() const { return m_budget.isSpent(); }
 
 protected:
     qint64 readData(char* into, qint64 most) override { return isOver() ? -1 : QFile::readData(into, most); }
 
 private:
-    std::chrono::steady_clock::time_point m_end;
+    reader::TimeBudget m_budget;
 };
 
 FileFault faultOf(const QImageReader& reader, const QSize& size, bool isKnownKind) {
