@@ -1,15 +1,15 @@
-# Read by ctest (see tests_by_suite): one test for each suite of `program` that has more than what the filter `slow` names.
+# Read by ctest (see tests_by_suite): one test for each suite of `program` that has more than what the filter `others` names.
 if(NOT EXISTS "${program}")
     add_test(${target}_NOT_BUILT ${target}_NOT_BUILT)
     return()
 endif()
-execute_process(COMMAND "${program}" --gtest_list_tests "--gtest_filter=-${slow}" OUTPUT_VARIABLE listed RESULT_VARIABLE failed)
+execute_process(COMMAND "${program}" --gtest_list_tests "--gtest_filter=-${others}" OUTPUT_VARIABLE listed RESULT_VARIABLE failed)
 if(failed)
     message(FATAL_ERROR "${program} does not list its tests: ${failed}")
 endif()
 string(REGEX MATCHALL "\n[A-Za-z0-9_/]+[.][ \n]" suites "\n${listed}")
 foreach(suite IN LISTS suites)
     string(REGEX REPLACE "[. \n]" "" suite "${suite}")
-    add_test(${suite} "${program}" --gtest_brief=1 "--gtest_filter=${suite}.*-${slow}")
+    add_test(${suite} "${program}" --gtest_brief=1 "--gtest_filter=${suite}.*-${others}")
     set_tests_properties(${suite} PROPERTIES LABELS fast TIMEOUT 600 ENVIRONMENT QT_QPA_PLATFORM=offscreen)
 endforeach()
