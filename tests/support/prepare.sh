@@ -30,11 +30,25 @@ build_targets() {
     cmake --build "$build" -- "$@"
 }
 
+# The files of tests lie in memory, where it has room and programs may be started: a disk's syncing is most of what many of them
+# would wait for. What a disk keeps when the power goes is tested on one that is made up (tests/core/disk).
+keep_scratch_in_memory() {
+    local free
+    [ -z "${TMPDIR:-}" ] && [ -w /dev/shm ] || return 0
+    free=$(df --output=avail -B1M /dev/shm | tail -n 1)
+    [ "$free" -ge 2048 ] && ! findmnt -n -o OPTIONS --target /dev/shm | grep -qw noexec || return 0
+    TMPDIR=$(mktemp -d /dev/shm/tholepin-tests-XXXXXX)
+    chmod 755 "$TMPDIR" # a test starts a database server as somebody else
+    export TMPDIR
+    trap 'rm -rf "$TMPDIR"' EXIT
+}
+
 # run_ctest BUILD CTEST-OPTION…: its tests, two at a time. A test of the window that failed beside another one is run
 # once more by itself, and told on a line "alone: NAME": the machine was busy. Any other failure stands.
 run_ctest() {
     local folder=$1 failed
     shift
+    keep_scratch_in_memory
     ctest --test-dir "$folder" "$@" --output-on-failure --no-tests=error -j 2 && return
     failed=$(cut -d : -f 2- "$folder/Testing/Temporary/LastTestsFailed.log")
     [ -z "$(comm -23 <(sort <<<"$failed") <(names_of_desk_tests "$folder" | sort))" ] || return 1

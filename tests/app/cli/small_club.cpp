@@ -1,10 +1,13 @@
 #include "tests/app/cli/small_club.h"
 
+#include "tests/support/kept_state.h"
+
 #include <sqlite3.h>
 
 #include <algorithm>
 #include <fstream>
 #include <memory>
+#include <optional>
 #include <stdexcept>
 
 namespace small_club {
@@ -47,12 +50,36 @@ void expectOneErrorLine(const Ran& ran) {
     EXPECT_EQ(std::count(ran.err.begin(), ran.err.end(), '\n'), 1) << ran.err;
 }
 
+namespace {
+
+/// The club of all tests of a process, as it was created, and the key that it was signed with.
+class CreatedClub {
+public:
+    CreatedClub() {
+        writeFiles(m_folder / "csv", csvFiles());
+        const Ran made = ctl({"create", m_folder / "club.tholepin", "--club", "Small Club", "--from",
+                              m_folder / "csv", "--today", "2026-01-10"});
+        if (made.exit != 0) throw std::runtime_error("no club file: " + made.err);
+        m_keys.emplace();
+    }
+    /// There it is as if nothing had been done with it yet.
+    void copyTo(const std::filesystem::path& file) const {
+        std::filesystem::copy_file(m_folder / "club.tholepin", file);
+        m_keys->putBack();
+    }
+
+private:
+    support::ScratchFolder m_folder;
+    std::optional<support::KeptState> m_keys;
+};
+
+} // namespace
+
 SmallClub::SmallClub()
     : m_file(m_folder / "club.tholepin") {
+    static const CreatedClub created;
     writeFiles(m_folder / "csv", csvFiles());
-    const Ran made =
-        ctl({"create", m_file, "--club", "Small Club", "--from", m_folder / "csv", "--today", "2026-01-10"});
-    if (made.exit != 0) throw std::runtime_error("no club file: " + made.err);
+    created.copyTo(m_file);
 }
 
 std::string SmallClub::write(const std::string& name, const std::string& text) const {

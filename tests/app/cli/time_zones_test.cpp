@@ -20,10 +20,12 @@ protected:
             days.push_back(entry["day"]);
         return days;
     }
-    void expectSound() const {
+    void expectSound(std::size_t entries) const {
         const Ran verified = runThere({"verify", "--json"});
         EXPECT_EQ(verified.exit, 0) << verified.out << verified.err;
-        for (const std::string& day : daysOfLog()) {
+        const std::vector<std::string> days = daysOfLog();
+        EXPECT_EQ(days.size(), entries);
+        for (const std::string& day : days) {
             EXPECT_TRUE(core::CalendarDay::parse(day)) << day;
             EXPECT_GE(day, "1969-12-31");
         }
@@ -40,7 +42,7 @@ TEST_P(TimeZones, eachEndOfTimeGivesPossibleDays) {
         {"--today", "1970-01-01"},
         {"--at", "1970-01-01T00:00:00Z", "--today", "1970-01-01"},
         {}};
-    int written = 0;
+    std::size_t written = 0;
     for (const std::vector<std::string>& moment : moments) {
         std::vector<std::string> words{"log-add", "--boat", "Teal", "--text", "keel scratched"};
         words.insert(words.end(), moment.begin(), moment.end());
@@ -51,8 +53,7 @@ TEST_P(TimeZones, eachEndOfTimeGivesPossibleDays) {
                                        "Ada Thorne", "--urgent",   "swimmer"};
         check.insert(check.end(), moment.begin(), moment.end());
         EXPECT_EQ(runThere(check, cootKnife + '\n').exit, 1) << ran.err;
-        expectSound();
-        EXPECT_EQ(static_cast<int>(daysOfLog().size()), ++written);
+        expectSound(++written);
     }
 }
 
@@ -71,11 +72,13 @@ TEST_P(TimeZones, whatIsNotPastIsRefusedAndChangesNothing) {
     EXPECT_EQ(content(), before);
 }
 
+// Each kind of offset once: the farthest east and west, half an hour west of Greenwich with a summer time, a
+// quarter of an hour, none at all (in 1970 an hour), whole hours with a summer time, a summer time of half an
+// hour.
 INSTANTIATE_TEST_SUITE_P(Zones, TimeZones,
                          testing::Values("Pacific/Kiritimati", "Pacific/Pago_Pago", "America/St_Johns",
                                          "Asia/Kathmandu", "Europe/London", "Europe/Berlin",
-                                         "Australia/Lord_Howe", "Africa/Cairo", "America/New_York",
-                                         "Asia/Kolkata"));
+                                         "Australia/Lord_Howe"));
 
 } // namespace
 } // namespace small_club
