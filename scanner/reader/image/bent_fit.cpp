@@ -82,6 +82,13 @@ public:
         m_camera[alongRows ? 4 : 5] = scale;
     }
 
+    /// The place to begin at, in pixels of the patch.
+    void beginAt(const std::array<double, 12>& camera, double bend) {
+        for (int i = 0; i < parameters; ++i)
+            m_camera[i] = camera[i] / camera[11];
+        m_bend = bend;
+    }
+
     /// With the middles of the modules first, which shows soon enough where to go, then with all points.
     BentFit fit() {
         lookAt(m_pattern.middles);
@@ -227,6 +234,20 @@ BentFit fitBentGrid(const PictureLevels& picture, const GridPattern& pattern, co
     }
     best.camera = throughHomography(patch.toPicture(), best.camera);
     return best;
+}
+
+BentFit refitBentGrid(const PictureLevels& picture, const GridPattern& pattern, const BentFit& start,
+                      const Homography& flat, bool negative) {
+    const StraightPatch patch(picture, flat, pattern.columns, pattern.rows, negative);
+    const double w = patch.width(), h = patch.height();
+    const auto toPatch =
+        projectionThrough(cornersOf(patch.toPicture(), w, h), {{{0, 0}, {w, 0}, {w, h}, {0, h}}});
+    if (!toPatch) return start;
+    BentFitter fitter(patch, pattern, start.alongRows);
+    fitter.beginAt(throughHomography(*toPatch, start.camera), start.bend);
+    BentFit fit = fitter.fit();
+    fit.camera = throughHomography(patch.toPicture(), fit.camera);
+    return fit;
 }
 
 } // namespace scanner::reader

@@ -24,4 +24,8 @@ struct BentFit {
 BentFit fitBentGrid(const PictureLevels& picture, const GridPattern& pattern, const GridFit& flat,
                     bool negative);
 
+/// The same from a bent fit on, for a pattern of which more is known. `flat`: about the place.
+BentFit refitBentGrid(const PictureLevels& picture, const GridPattern& pattern, const BentFit& start,
+                      const Homography& flat, bool negative);
+
 } // namespace scanner::reader

@@ -217,7 +217,7 @@ std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::s
     return printed;
 }
 
-std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag) {
+static std::optional<TagReading> mostAgreeing(const GridSamples& samples, const TagTest& isTag) {
     // Where no tag lies the best of all words has 0.12 to 0.25 against it, the next hardly more; tags that
     // are read so have 0.03 to 0.15, the next 0.15 to 0.23.
     constexpr float mostAgainst = 0.15f, leastAhead = 0.03f, worthAnotherLook = 0.012f;
@@ -240,25 +240,36 @@ std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const Ta
         }
         if (!leads) break;
     }
-    if (best && contradictsTag(samples, best->text)) return std::nullopt;
     return best;
 }
 
+static std::optional<TagReading> unlessContradicted(std::optional<TagReading> reading,
+                                                    const GridSamples& samples) {
+    if (reading && reading->isMuchMended && contradictsTag(samples, reading->text)) return std::nullopt;
+    return reading;
+}
+
+std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag) {
+    return unlessContradicted(mostAgreeing(samples, isTag), samples);
+}
+
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag, Mending mending) {
+    return unlessContradicted(mendQrTag(samples, isTag, mending), samples);
+}
+
+std::optional<TagReading> mendQrTag(const GridSamples& samples, const TagTest& isTag, Mending mending) {
     if (samples.columns != size || samples.rows != size || !isTag) return std::nullopt;
     for (const Threshold& threshold : thresholds) {
         const GridSamples soft = softModules(samples, threshold);
         const auto masks = rankMasks(soft);
         for (int k = 0; k < 2; ++k)
             if (auto reading = decodeWord(soft, masks[k], isTag)) {
-                // Of joined labels the format information may be the other's. Another threshold would not
-                // make it truer.
-                const bool isDoubtful = reading->isMuchMended || k > 0;
-                if (isDoubtful && contradictsTag(samples, reading->text)) return std::nullopt;
+                // Of joined labels the format information may be the other's.
+                reading->isMuchMended = reading->isMuchMended || k > 0;
                 return reading;
             }
     }
-    return mending == Mending::ByCode ? std::nullopt : decodeByAgreement(samples, isTag);
+    return mending == Mending::ByCode ? std::nullopt : mostAgreeing(samples, isTag);
 }
 
 } // namespace scanner::reader

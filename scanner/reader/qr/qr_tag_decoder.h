@@ -16,7 +16,9 @@ struct TagReading {
     int errors = 0; ///< codewords mended beside those
     /// More was wrong than the code mends: it is the tag that agrees best with all modules.
     bool byAgreement = false;
-    bool isMuchMended = false; ///< so much that a part of another label may be in the symbol
+    /// So much, or by a mask that the format information makes unlikely, that a part of another label may be
+    /// in the symbol.
+    bool isMuchMended = false;
 
     /// Of the 17 check codewords fewer than this many were left to prove the reading.
     bool needsGuesswork() const { return byAgreement || erased + 2 * errors > 15 || erased > 8; }
@@ -30,6 +32,10 @@ enum class Mending { ByCode, ByAgreementToo };
 /// other texts and other levels are left to the general decoder.
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag,
                                       Mending mending = Mending::ByAgreementToo);
+
+/// The same, whatever the modules say against it: whoever takes it must ask them (contradictsTag) when it is
+/// much mended.
+std::optional<TagReading> mendQrTag(const GridSamples& samples, const TagTest& isTag, Mending mending);
 
 /// Where more may be wrong than the Reed-Solomon code mends (decodeQrTag tries it last): the word that agrees
 /// best with all modules, if it is a tag, little speaks against it, and clearly more against every other
