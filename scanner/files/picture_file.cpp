@@ -25,8 +25,8 @@ namespace fs = std::filesystem;
 /// For one image within the decoder, in MiB. With what a decoder holds beside it and what is made of it, a
 /// picture stays below 512 MB. JPEG, PNG and WebP shrink while they decode, so it does not bind them.
 constexpr int mostImageMebibytes = 128;
-constexpr double mostHeldBytes = 256e6; ///< coefficients of a JPEG
-constexpr double mostPixelScans = 2e9;  ///< pixels of a JPEG times its scans: about 2 s
+constexpr double mostHeldBytes = 256e6;     ///< coefficients of a JPEG
+constexpr double mostPixelScans = 2e9;      ///< pixels of a JPEG times its scans: about 2 s
 constexpr std::chrono::seconds patience{3}; ///< of the processor: the machine may be busy, the stick slow
 
 /// A file that gives out when a decoder has worked on it for too long: a few bytes may ask for much work.

@@ -37,8 +37,8 @@ namespace app {
 namespace {
 
 constexpr int cameraWidth = 320, narrowCameraWidth = 300; ///< the boats have the rest
-constexpr int narrow = 1000;  ///< a board of less gives the boats more of its width
-constexpr int manyBoats = 12; ///< from so many on they can be filtered
+constexpr int narrowBoard = 1000; ///< a board of less gives the boats more of its width
+constexpr int manyBoats = 12;     ///< from so many on they can be filtered
 
 /// For a month, so that no PIN goes without anybody's knowing.
 QString resetsInWords(const BoardState& state) {
@@ -341,7 +341,7 @@ bool ShedBoard::takeScan(const QString& text, core::SeenBy /*how*/) {
 }
 
 void ShedBoard::resizeEvent(QResizeEvent* event) {
-    m_side->setFixedWidth(width() < narrow ? narrowCameraWidth : cameraWidth);
+    m_side->setFixedWidth(width() < narrowBoard ? narrowCameraWidth : cameraWidth);
     QWidget::resizeEvent(event);
 }
 

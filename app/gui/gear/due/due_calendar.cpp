@@ -67,7 +67,7 @@ Mark markOf(const core::DueRow& row) {
     return row.due.state == core::DueState::Later ? Mark::NotAsked : Mark::StillToFind;
 }
 
-QString markWordOf(Mark mark) {
+QString dueMarkWord(Mark mark) {
     if (mark == Mark::Look) return DueCalendarText::tr("does not count any more");
     return mark == Mark::NotAsked ? DueCalendarText::tr("later")
                                   : DueCalendarText::tr("due soon, or with a remark");
@@ -85,7 +85,7 @@ ListRow lineOf(const core::DueRow& row, core::CalendarDay today) {
                  dueInWords(row.due, today), explanationOf(row.due));
     const Mark mark = markOf(row);
     const QString key = text(row.item.id + '/' + row.due.rule.part + '/' + row.due.rule.name);
-    return plainRow(key, mark, markWordOf(mark), title, remark, row.item);
+    return plainRow(key, mark, dueMarkWord(mark), title, remark, row.item);
 }
 
 } // namespace

@@ -29,7 +29,7 @@
 namespace app {
 namespace {
 
-const QString ofBoat = QStringLiteral("boat:"), ofPlace = QStringLiteral("place:");
+const QString boatPrefix = QStringLiteral("boat:"), placePrefix = QStringLiteral("place:");
 
 std::string nameIn(const QString& home, const QString& kind) {
     return home.startsWith(kind) ? home.mid(kind.size()).toStdString() : std::string();
@@ -178,8 +178,9 @@ void FitOutPanel::connectParts() {
 void FitOutPanel::show(const QString& boat) {
     say({});
     const QSignalBlocker quiet(m_home);
-    if (!boat.isEmpty() && m_home->findData(ofBoat + boat) < 0) m_home->addItem(text(boat), ofBoat + boat);
-    if (!boat.isEmpty()) m_home->setCurrentIndex(m_home->findData(ofBoat + boat));
+    if (!boat.isEmpty() && m_home->findData(boatPrefix + boat) < 0)
+        m_home->addItem(text(boat), boatPrefix + boat);
+    if (!boat.isEmpty()) m_home->setCurrentIndex(m_home->findData(boatPrefix + boat));
     refresh();
     m_list->setFocus(Qt::OtherFocusReason);
 }
@@ -208,7 +209,7 @@ FitOutPanel::Read FitOutPanel::readHome(core::Club& club, std::string boat, std:
 
 void FitOutPanel::refresh() {
     const QString home = m_home->currentData().toString();
-    read([boat = nameIn(home, ofBoat), place = nameIn(home, ofPlace),
+    read([boat = nameIn(home, boatPrefix), place = nameIn(home, placePrefix),
           today = today()](core::Club& club) { return readHome(club, boat, place, today); },
          [this](Read read) { take(std::move(read)); });
 }
@@ -218,12 +219,12 @@ void FitOutPanel::take(Read read) {
         const QSignalBlocker quiet(m_home);
         m_home->clear();
         for (const core::Boat& boat : read.boats)
-            m_home->addItem(text(boat.name), ofBoat + QString::fromStdString(boat.name));
+            m_home->addItem(text(boat.name), boatPrefix + QString::fromStdString(boat.name));
         for (const std::string& place : read.places)
-            m_home->addItem(tr("spares at %1").arg(text(place)), ofPlace + QString::fromStdString(place));
+            m_home->addItem(tr("spares at %1").arg(text(place)), placePrefix + QString::fromStdString(place));
         if (m_home->count() == 0) m_home->addItem(tr("no boat yet"), QString());
-        const QString home = read.place.empty() ? ofBoat + QString::fromStdString(read.boat)
-                                                : ofPlace + QString::fromStdString(read.place);
+        const QString home = read.place.empty() ? boatPrefix + QString::fromStdString(read.boat)
+                                                : placePrefix + QString::fromStdString(read.place);
         m_home->setCurrentIndex(std::max(0, m_home->findData(home)));
     }
     m_people = std::move(read.people);
@@ -251,7 +252,7 @@ QString FitOutPanel::nothingAskedInWords() const {
 
 void FitOutPanel::showRows() {
     m_lines->setRows(m_draft.rows());
-    const bool isSpares = m_home->currentData().toString().startsWith(ofPlace);
+    const bool isSpares = m_home->currentData().toString().startsWith(placePrefix);
     if (m_home->currentData().toString().isEmpty())
         m_summary->setText(tr("There is no boat yet: write it first, then fit it out."));
     else if (m_draft.lines().empty())
